@@ -1,0 +1,70 @@
+"""Fetches the Python wheels that Penstock uses into a folder of the project, once.
+
+Usage: fetch_packages.py DIR NAME...
+
+Each NAME below becomes DIR/NAME with a file VERSION inside. CoolProp is needed to run; Cantera only to test, as an
+independent reference. A package appears whole or not at all, so an interrupted fetch is repeated, not trusted.
+"""
+
+import os
+import shutil
+import subprocess
+import sys
+import tempfile
+
+VERSIONS = {"coolprop": "8.0.0", "cantera": "3.2.0"}
+
+
+def installed(target, version):
+    try:
+        with open(os.path.join(target, "VERSION"), encoding="utf-8") as stamp:
+            return stamp.read().strip() == stamp_text(version)
+    except OSError:
+        return False
+
+
+def stamp_text(version):
+    """Binary wheels belong to one Python version; another interpreter needs its own."""
+    return "%s python%d.%d" % (version, sys.version_info[0], sys.version_info[1])
+
+
+def fetch(folder, name, version):
+    target = os.path.join(folder, name)
+    if installed(target, version):
+        return
+    os.makedirs(folder, exist_ok=True)
+    print("fetching %s %s (once) ..." % (name, version), file=sys.stderr, flush=True)
+    scratch = tempfile.mkdtemp(prefix=name + "-", dir=folder)
+    try:
+        command = [sys.executable, "-m", "pip", "install", "--quiet", "--disable-pip-version-check", "--no-input"]
+        command += ["--target", scratch, "%s==%s" % (name, version)]
+        done = subprocess.run(command, stdout=subprocess.PIPE, stderr=subprocess.STDOUT, text=True, check=False)
+        if done.returncode != 0:
+            lines = [line for line in done.stdout.splitlines() if "ERROR" in line or "No module named pip" in line]
+            sys.exit(
+                "Penstock needs the Python package %s %s, which python3 -m pip could not install (%s); "
+                "connect to a package index or install pip, then run this again"
+                % (name, version, lines[-1].strip() if lines else "exit code %d" % done.returncode)
+            )
+        with open(os.path.join(scratch, "VERSION"), "w", encoding="utf-8") as stamp:
+            stamp.write(stamp_text(version) + "\n")
+        if os.path.isdir(target):
+            shutil.rmtree(target)
+        try:
+            os.rename(scratch, target)
+        except OSError:
+            if not installed(target, version):
+                raise
+    finally:
+        shutil.rmtree(scratch, ignore_errors=True)
+
+
+def main():
+    if len(sys.argv) < 3 or any(name not in VERSIONS for name in sys.argv[2:]):
+        sys.exit("usage: fetch_packages.py DIR NAME..., where NAME is one of " + ", ".join(sorted(VERSIONS)))
+    for name in sys.argv[2:]:
+        fetch(sys.argv[1], name, VERSIONS[name])
+
+
+if __name__ == "__main__":
+    main()

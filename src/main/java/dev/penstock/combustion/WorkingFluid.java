@@ -1,0 +1,32 @@
+package dev.penstock.combustion;
+
+/**
+ * Whatever drives a turbine: burnt gas in equilibrium or frozen, an empirical gas, or a heated real fluid. Enthalpies are
+ * absolute (relative to the elements at 298.15 K), so that an energy audit can add them up.
+ */
+public interface WorkingFluid {
+
+    /** @return what the gas is and how it is modelled, for reports */
+    String description();
+
+    /**
+     * @param pressure absolute pressure (Pa)
+     * @param temperature temperature (K)
+     * @return state there
+     */
+    WorkingState atPressureTemperature(double pressure, double temperature);
+
+    /**
+     * @param pressure absolute pressure (Pa)
+     * @param enthalpy absolute specific enthalpy (J/kg)
+     * @return state there
+     */
+    WorkingState atPressureEnthalpy(double pressure, double enthalpy);
+
+    /**
+     * @param pressure absolute pressure (Pa)
+     * @param entropy specific entropy (J/(kg·K))
+     * @return state there
+     */
+    WorkingState atPressureEntropy(double pressure, double entropy);
+}

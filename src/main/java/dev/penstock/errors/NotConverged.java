@@ -1,0 +1,47 @@
+package dev.penstock.errors;
+
+import java.util.Locale;
+
+/** An iteration ended without a solution. */
+public final class NotConverged extends PenstockException {
+
+    private static final long serialVersionUID = 1L;
+
+    private final String what;
+    private final int iterations;
+    private final double worstResidual;
+
+    /**
+     * @param what what was being solved, and for which residual it failed
+     * @param iterations iterations or evaluations done
+     * @param worstResidual worst scaled residual reached (-); may be infinite when none was computed
+     * @param detail bounds touched, or the cause, as the end of a sentence
+     */
+    public NotConverged(String what, int iterations, double worstResidual, String detail) {
+        super(String.format(
+                Locale.ROOT,
+                "%s did not converge in %d iterations (worst residual %.3g): %s",
+                what,
+                iterations,
+                worstResidual,
+                detail));
+        this.what = what;
+        this.iterations = iterations;
+        this.worstResidual = worstResidual;
+    }
+
+    /** @return what was being solved */
+    public String what() {
+        return what;
+    }
+
+    /** @return iterations done */
+    public int iterations() {
+        return iterations;
+    }
+
+    /** @return worst scaled residual reached (-) */
+    public double worstResidual() {
+        return worstResidual;
+    }
+}

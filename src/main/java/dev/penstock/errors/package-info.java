@@ -1,0 +1,5 @@
+/**
+ * What can go wrong, and how it is said: a sealed family of unchecked exceptions with their numbers as fields, and
+ * {@link dev.penstock.errors.Warning} for results that stand but need a reader's care. Uses nothing else of Penstock.
+ */
+package dev.penstock.errors;

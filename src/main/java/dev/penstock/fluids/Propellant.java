@@ -1,0 +1,79 @@
+package dev.penstock.fluids;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/**
+ * A propellant, coolant or pressurant as stored and burnt: a {@link Fluid} with what the combustion, the tank and the
+ * people around it must know.
+ *
+ * @param fluid property model
+ * @param composition atoms per kilogram
+ * @param formationEnthalpy enthalpy of the substance in its reference state relative to the elements at 298.15 K and
+ *     1 bar (J/kg)
+ * @param referencePressure pressure of the reference state (Pa)
+ * @param referenceTemperature temperature of the reference state (K)
+ * @param referenceFluidEnthalpy the fluid model's own enthalpy in the reference state (J/kg)
+ * @param storageTemperature normal loading temperature (K)
+ * @param storagePressure tank pressure assumed when a concept states none (Pa)
+ * @param loadingDensity density at normal loading (kg/m³)
+ * @param subcooledTemperature loading temperature when subcooled (K), if that is in use
+ * @param subcooledDensity density at subcooled loading (kg/m³), if that is in use
+ * @param limits temperatures that bound its use
+ * @param roles what it can serve as
+ * @param hazards what can hurt people
+ * @param sources where the figures come from, keys into docs/sources.md
+ */
+public record Propellant(
+        Fluid fluid,
+        ElementalComposition composition,
+        double formationEnthalpy,
+        double referencePressure,
+        double referenceTemperature,
+        double referenceFluidEnthalpy,
+        double storageTemperature,
+        double storagePressure,
+        double loadingDensity,
+        OptionalDouble subcooledTemperature,
+        OptionalDouble subcooledDensity,
+        PropellantLimits limits,
+        Set<Role> roles,
+        List<String> hazards,
+        List<String> sources) {
+
+    /** What a propellant can serve as. */
+    public enum Role {
+        OXIDIZER,
+        FUEL,
+        MONOPROPELLANT,
+        PRESSURANT,
+        COOLANT
+    }
+
+    public Propellant {
+        roles = Set.copyOf(roles);
+        hazards = List.copyOf(hazards);
+        sources = List.copyOf(sources);
+    }
+
+    /** @return id of the fluid */
+    public String id() {
+        return fluid.id();
+    }
+
+    /**
+     * Enthalpy relative to the elements at 298.15 K: Δfh(reference) + h(state) − h(reference).
+     *
+     * @param fluidEnthalpy the fluid model's own enthalpy (J/kg)
+     * @return absolute enthalpy (J/kg)
+     */
+    public double absoluteEnthalpy(double fluidEnthalpy) {
+        return formationEnthalpy + fluidEnthalpy - referenceFluidEnthalpy;
+    }
+
+    /** @return state in the tank at normal loading */
+    public FluidState storageState() {
+        return fluid.atPressureTemperature(storagePressure, storageTemperature);
+    }
+}

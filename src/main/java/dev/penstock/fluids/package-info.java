@@ -1,0 +1,6 @@
+/**
+ * Real-fluid states of propellants, coolants and pressurants: {@link dev.penstock.fluids.FluidLibrary} reads
+ * {@code fluids/*.toml}; a {@link dev.penstock.fluids.Fluid} answers with {@link dev.penstock.fluids.FluidState}s, from
+ * CoolProp or from published correlations. The only package that touches JNA.
+ */
+package dev.penstock.fluids;

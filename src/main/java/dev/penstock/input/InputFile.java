@@ -1,0 +1,144 @@
+package dev.penstock.input;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.dataformat.toml.TomlMapper;
+import dev.penstock.errors.InvalidInput;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+
+/** A TOML file being read, with the problems found so far. Not thread-safe. */
+public final class InputFile {
+
+    private static final TomlMapper TOML = new TomlMapper();
+
+    private final String name;
+    private final String text;
+    private final KeyLines lines;
+    private final InputTable root;
+    private final List<InvalidInput.Problem> problems = new ArrayList<>();
+
+    private InputFile(String name, String text, ObjectNode tree) {
+        this.name = name;
+        this.text = text;
+        this.lines = new KeyLines(text);
+        this.root = new InputTable(this, "", tree);
+    }
+
+    /**
+     * @param path file to read
+     * @return the file, with nothing asked of it yet
+     * @throws InvalidInput if the file is absent, unreadable or no TOML
+     */
+    public static InputFile read(Path path) {
+        return read(path, Map.of());
+    }
+
+    /**
+     * @param path file to read
+     * @param changes values by dotted path that replace or add to what the file says
+     * @return the file, with nothing asked of it yet
+     * @throws InvalidInput if the file is absent, unreadable or no TOML, or a path leads through a value
+     */
+    public static InputFile read(Path path, Map<String, String> changes) {
+        try {
+            return parse(path.toString(), Files.readString(path), changes);
+        } catch (IOException e) {
+            throw new InvalidInput("", "file", path.toString(), "it must be a readable text file in UTF-8");
+        }
+    }
+
+    /**
+     * @param name what to call the text in messages
+     * @param text TOML text
+     * @param changes values by dotted path that replace or add to what the text says
+     * @return the file, with nothing asked of it yet
+     * @throws InvalidInput if the text is no TOML, or a path leads through a value
+     */
+    public static InputFile parse(String name, String text, Map<String, String> changes) {
+        JsonNode tree;
+        try {
+            tree = TOML.readTree(text);
+        } catch (JsonProcessingException e) {
+            int line = e.getLocation() == null ? 0 : e.getLocation().getLineNr();
+            throw new InvalidInput(name + (line > 0 ? ":" + line : ""), "text", "not TOML", e.getOriginalMessage());
+        }
+        ObjectNode object = tree instanceof ObjectNode o ? o : emptyTable();
+        changes.forEach((path, value) -> change(object, path, value));
+        return new InputFile(name, text, object);
+    }
+
+    private static void change(ObjectNode root, String path, String value) {
+        String[] parts = path.split("\\.");
+        ObjectNode table = root;
+        for (int i = 0; i < parts.length - 1; i++) {
+            JsonNode child = table.get(parts[i]);
+            if (child == null) {
+                table = table.putObject(parts[i]);
+            } else if (child instanceof ObjectNode object) {
+                table = object;
+            } else {
+                throw new InvalidInput("--set", path, value, parts[i] + " is a value, not a table");
+            }
+        }
+        table.set(parts[parts.length - 1], valueOf(value));
+    }
+
+    private static JsonNode valueOf(String value) {
+        try {
+            JsonNode node = TOML.readTree("v = " + value).get("v");
+            return node == null ? JsonNodeFactory.instance.textNode(value) : node;
+        } catch (JsonProcessingException e) {
+            return JsonNodeFactory.instance.textNode(value);
+        }
+    }
+
+    static ObjectNode emptyTable() {
+        return JsonNodeFactory.instance.objectNode();
+    }
+
+    /** @return the top table */
+    public InputTable root() {
+        return root;
+    }
+
+    /** @return name of the file for messages */
+    public String name() {
+        return name;
+    }
+
+    /** @return the text as read, without changes */
+    public String text() {
+        return text;
+    }
+
+    void problem(String path, String value, String allowed) {
+        OptionalInt line = lines.line(path);
+        String where = line.isPresent() ? name + ":" + line.getAsInt() : name;
+        problems.add(new InvalidInput.Problem(where, path, value, allowed));
+    }
+
+    /**
+     * Ends reading: keys that nobody asked for are noted, then all problems are thrown together.
+     *
+     * @throws InvalidInput if there is any problem
+     */
+    public void finish() {
+        root.collectUnknown();
+        if (!problems.isEmpty()) {
+            throw new InvalidInput(problems);
+        }
+    }
+
+    /** @return whether no problem has been noted yet */
+    public boolean sound() {
+        return problems.isEmpty();
+    }
+}

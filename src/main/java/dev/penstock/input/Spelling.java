@@ -1,0 +1,33 @@
+package dev.penstock.input;
+
+/** Edit distance between two names, to suggest the one that was meant. */
+public final class Spelling {
+
+    private Spelling() {}
+
+    /**
+     * Levenshtein distance: fewest insertions, deletions and replacements of one letter.
+     *
+     * @param a one name
+     * @param b another name
+     * @return number of edits
+     */
+    public static int distance(String a, String b) {
+        int[] previous = new int[b.length() + 1];
+        int[] current = new int[b.length() + 1];
+        for (int j = 0; j <= b.length(); j++) {
+            previous[j] = j;
+        }
+        for (int i = 1; i <= a.length(); i++) {
+            current[0] = i;
+            for (int j = 1; j <= b.length(); j++) {
+                int replace = previous[j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+                current[j] = Math.min(replace, 1 + Math.min(previous[j], current[j - 1]));
+            }
+            int[] swap = previous;
+            previous = current;
+            current = swap;
+        }
+        return previous[b.length()];
+    }
+}

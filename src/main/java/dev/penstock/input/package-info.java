@@ -1,0 +1,5 @@
+/**
+ * Reading TOML files: values with units, allowed ranges, names checked, and every problem of a file reported together
+ * with file, line, key, value and what is allowed. The only package that touches the TOML library.
+ */
+package dev.penstock.input;

@@ -1,0 +1,25 @@
+package dev.penstock.provenance;
+
+import java.util.List;
+
+/**
+ * What a reader needs to judge a model: its equation, where it comes from, where it holds and how far to trust it.
+ * Every physical model class has one as {@code public static final ModelCard CARD}.
+ *
+ * @param id stable identifier, dotted, starting with the package, for example "cooling.bartz"
+ * @param title name of the model in the field's words
+ * @param equation the equation in the field's notation, plain text
+ * @param range where the equation holds
+ * @param uncertainty how far off it may be, as its source states it, or "not stated"
+ * @param sources keys into docs/sources.md, or "common practice, no source"
+ */
+public record ModelCard(
+        String id, String title, String equation, String range, String uncertainty, List<String> sources) {
+
+    public ModelCard {
+        if (id.isBlank() || title.isBlank() || equation.isBlank() || sources.isEmpty()) {
+            throw new IllegalArgumentException("model card " + id + " lacks id, title, equation or source");
+        }
+        sources = List.copyOf(sources);
+    }
+}

@@ -1,0 +1,61 @@
+package dev.penstock.provenance;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Where the numbers of one result come from. A calculation records each value it publishes under its path, with the
+ * model that made it and the paths of the values that went in; nothing is written a second time by hand. Not
+ * thread-safe; one per result.
+ */
+public final class Trail {
+
+    /**
+     * One value and its origin.
+     *
+     * @param path dotted path, as in the JSON result, for example "engine.isp_vacuum_s"
+     * @param value the value, SI
+     * @param unit SI unit as text
+     * @param model the model that made it
+     * @param inputs paths of the values that went in
+     */
+    public record Entry(String path, double value, String unit, ModelCard model, List<String> inputs) {
+
+        public Entry {
+            inputs = List.copyOf(inputs);
+        }
+    }
+
+    private final Map<String, Entry> entries = new LinkedHashMap<>();
+
+    /**
+     * Records a value and hands it back, so that recording stands where the value is made.
+     *
+     * @param path dotted path of the value
+     * @param value the value, SI
+     * @param unit SI unit as text
+     * @param model the model that made it
+     * @param inputs paths of the values that went in
+     * @return the value
+     */
+    public double record(String path, double value, String unit, ModelCard model, String... inputs) {
+        entries.put(path, new Entry(path, value, unit, model, List.of(inputs)));
+        return value;
+    }
+
+    /**
+     * @param path dotted path
+     * @return the entry, if the value was recorded
+     */
+    public Optional<Entry> entry(String path) {
+        return Optional.ofNullable(entries.get(path));
+    }
+
+    /** @return every entry in the order of recording */
+    public List<Entry> entries() {
+        return List.copyOf(new ArrayList<>(entries.values()));
+    }
+}

@@ -1,0 +1,5 @@
+/**
+ * Where a number comes from: {@link dev.penstock.provenance.ModelCard} describes a model (equation, source, range,
+ * uncertainty); {@link dev.penstock.provenance.Trail} ties a result's values to the models and inputs that made them.
+ */
+package dev.penstock.provenance;
