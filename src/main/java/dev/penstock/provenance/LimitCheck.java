@@ -1,0 +1,56 @@
+package dev.penstock.provenance;
+
+import dev.penstock.errors.Require;
+
+/**
+ * A design limit held against a computed value. A missed limit is a result, not an error.
+ *
+ * @param name dotted name, for example "pumps.fuel.tip_speed"
+ * @param value computed value, in {@code unit}
+ * @param limit bound, in {@code unit}
+ * @param unit SI unit as text
+ * @param upper whether the bound is an upper one; otherwise a lower one
+ * @param source where the bound comes from: the concept file, a source key, or "common practice, no source"
+ */
+public record LimitCheck(String name, double value, double limit, String unit, boolean upper, String source) {
+
+    public LimitCheck {
+        Require.finite(name, unit, value);
+        Require.finite(name, unit, limit);
+    }
+
+    /**
+     * @param name dotted name
+     * @param value computed value
+     * @param limit highest allowed value, same unit
+     * @param unit SI unit as text
+     * @param source where the bound comes from
+     * @return the check
+     */
+    public static LimitCheck atMost(String name, double value, double limit, String unit, String source) {
+        return new LimitCheck(name, value, limit, unit, true, source);
+    }
+
+    /**
+     * @param name dotted name
+     * @param value computed value
+     * @param limit lowest allowed value, same unit
+     * @param unit SI unit as text
+     * @param source where the bound comes from
+     * @return the check
+     */
+    public static LimitCheck atLeast(String name, double value, double limit, String unit, String source) {
+        return new LimitCheck(name, value, limit, unit, false, source);
+    }
+
+    /** @return whether the limit is kept */
+    public boolean met() {
+        return upper ? value <= limit : value >= limit;
+    }
+
+    /** @return distance to the bound as a fraction of it (-): positive when kept, negative when missed */
+    public double margin() {
+        double distance = upper ? limit - value : value - limit;
+        return distance / Math.max(Math.abs(limit), Double.MIN_NORMAL);
+    }
+}
