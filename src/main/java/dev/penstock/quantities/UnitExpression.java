@@ -122,7 +122,7 @@ final class UnitExpression {
         Unit<?> inch = METRE.multiply(0.0254);
         Unit<?> poundForce = NEWTON.multiply(4.4482216152605);
         Unit<?> pound = KILOGRAM.multiply(0.45359237);
-        withPrefixes(map, "Pa", PASCAL, KILO, MEGA, GIGA);
+        withPrefixes(map, "Pa", PASCAL, MILLI, MICRO, KILO, MEGA, GIGA);
         withPrefixes(map, "bar", PASCAL.multiply(1.0e5), MILLI);
         withPrefixes(map, "m", METRE, MILLI, CENTI, KILO, MICRO);
         withPrefixes(map, "g", GRAM, MILLI);

@@ -1,0 +1,126 @@
+package dev.penstock.input;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.quantities.Dimension;
+import dev.penstock.quantities.Range;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+class InputFileTest {
+
+    private static final String TEXT =
+            """
+            name = "Test"
+
+            [engine]
+            chamber_pressure = "75 bar"
+            thrust = "600 kN"   # vacuum
+            stages = 2
+
+            [[part]]
+            mass = "3 kg"
+            [[part]]
+            mass = "-1 kg"
+            """;
+
+    private static InputFile file(Map<String, String> changes) {
+        return InputFile.parse("case.toml", TEXT, changes);
+    }
+
+    private static double pressure(InputFile file) {
+        return file.root().table("engine").quantity("chamber_pressure", Dimension.PRESSURE, Range.POSITIVE);
+    }
+
+    @Test
+    void readsQuantitiesInSi() {
+        assertThat(pressure(file(Map.of()))).isEqualTo(7.5e6);
+    }
+
+    @Test
+    void reportsAllProblemsTogetherWithTheirLines() {
+        InputFile file = file(Map.of());
+        InputTable engine = file.root().table("engine");
+        file.root().text("name");
+        engine.quantity("chamber_pressure", Dimension.FORCE, Range.POSITIVE);
+        engine.quantity("thrust", Dimension.FORCE, Range.of(1, 1000));
+        engine.quantity("mixture_ratio", Dimension.RATIO, Range.POSITIVE);
+        engine.integer("stages", 3, 5, 3);
+        file.root().tables("part").forEach(t -> t.quantity("mass", Dimension.MASS, Range.POSITIVE));
+
+        InvalidInput error = catchThrowableOfType(InvalidInput.class, file::finish);
+        assertThat(error.problems())
+                .extracting(InvalidInput.Problem::sentence)
+                .containsExactly(
+                        "case.toml:4: engine.chamber_pressure is \"75 bar\"; write a force such as \"600 kN\"",
+                        "case.toml:5: engine.thrust is \"600 kN\"; allowed is 1 to 1000 N",
+                        "case.toml:3: engine.mixture_ratio is missing; write a plain number",
+                        "case.toml:6: engine.stages is 2; allowed is a whole number from 3 to 5",
+                        "case.toml:11: part[1].mass is \"-1 kg\"; allowed is above 0 kg");
+    }
+
+    @Test
+    void suggestsTheKnownKeyForAMisspeltOne() {
+        InputFile file = InputFile.parse("case.toml", "[engine]\nchamber_presure = \"75 bar\"\n", Map.of());
+        file.root().table("engine").optionalQuantity("chamber_pressure", Dimension.PRESSURE, Range.POSITIVE);
+        assertThatThrownBy(file::finish)
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("case.toml:2: engine.chamber_presure is not a known key; did you mean chamber_pressure?");
+    }
+
+    @Test
+    void changesReplaceValuesBeforeReading() {
+        assertThat(pressure(file(Map.of("engine.chamber_pressure", "9 MPa")))).isEqualTo(9e6);
+        assertThat(file(Map.of("engine.stages", "3")).root().table("engine").integer("stages", 1, 5, 1))
+                .isEqualTo(3);
+        assertThat(file(Map.of("tanks.fuel.pressure", "3 bar"))
+                        .root()
+                        .table("tanks")
+                        .table("fuel")
+                        .quantity("pressure", Dimension.PRESSURE, Range.POSITIVE))
+                .isEqualTo(3e5);
+    }
+
+    @Test
+    void aChangeThroughAValueIsRefused() {
+        assertThatThrownBy(() -> file(Map.of("name.first", "x")))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessageContaining("name is a value, not a table");
+    }
+
+    @Test
+    void brokenTomlNamesTheLine() {
+        assertThatThrownBy(() -> InputFile.parse("case.toml", "a = 1\nb = = 2\n", Map.of()))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessageStartingWith("case.toml:2: ");
+    }
+
+    @Test
+    void aMissingFileIsBadInput() {
+        assertThatThrownBy(() -> InputFile.read(Path.of("no/such/file.toml")))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessageContaining("no/such/file.toml");
+    }
+
+    @Test
+    void aTableWrittenAsAValueIsAProblem() {
+        InputFile file = InputFile.parse("case.toml", "engine = 3\n", Map.of());
+        file.root().table("engine");
+        assertThatThrownBy(file::finish)
+                .isInstanceOf(InvalidInput.class)
+                .hasMessageContaining("write a table [engine]");
+    }
+
+    @Test
+    void choicesListWhatIsAllowed() {
+        InputFile file = InputFile.parse("case.toml", "cycle = \"steam\"\n", Map.of());
+        file.root().choice("cycle", List.of("pressure-fed", "full-flow"));
+        assertThatThrownBy(file::finish)
+                .hasMessage("case.toml:1: cycle is \"steam\"; allowed are pressure-fed, full-flow");
+    }
+}
