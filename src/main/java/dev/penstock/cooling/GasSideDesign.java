@@ -1,0 +1,41 @@
+package dev.penstock.cooling;
+
+import dev.penstock.errors.Require;
+import java.util.Objects;
+import java.util.OptionalDouble;
+
+/**
+ * How heat reaches the wall from the gas.
+ *
+ * @param model convection model
+ * @param properties gas properties put into it
+ * @param radiation whether gas radiation is added
+ * @param soot whether a kerosene flame lays soot on the wall
+ * @param sootResistance thermal resistance of the soot (m²·K/W); empty takes the published curve
+ */
+public record GasSideDesign(
+        Model model, Properties properties, boolean radiation, boolean soot, OptionalDouble sootResistance) {
+
+    /** Convection models. */
+    public enum Model {
+        BARTZ,
+        BOUNDARY_LAYER
+    }
+
+    /** Composition of the gas while it crosses the boundary layer. */
+    public enum Properties {
+        FROZEN,
+        EQUILIBRIUM
+    }
+
+    public GasSideDesign {
+        Objects.requireNonNull(model, "model");
+        Objects.requireNonNull(properties, "properties");
+        sootResistance.ifPresent(r -> Require.notNegative("gas side", "soot resistance (m²·K/W)", r));
+    }
+
+    /** @return closed-form Bartz with frozen properties, gas radiation and, in a kerosene flame, soot */
+    public static GasSideDesign standard() {
+        return new GasSideDesign(Model.BARTZ, Properties.FROZEN, true, true, OptionalDouble.empty());
+    }
+}
