@@ -1,0 +1,173 @@
+package dev.penstock.chamber;
+
+import dev.penstock.errors.OutsideValidity;
+import dev.penstock.errors.Require;
+import dev.penstock.errors.Warning;
+import dev.penstock.numerics.RootFinder;
+import dev.penstock.quantities.Constants;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What a thrust chamber delivers: the ideal expansion less every loss by name.
+ * <pre>
+ * c*_delivered = c*_ideal · Π factors on c*;  C_F delivered = C_F ideal · Π factors on C_F;  ṁ = p_c A_t / c*_delivered
+ * F(p_a) = F_vac − p_a A_e                                while the flow fills the nozzle
+ * F(p_a) = F_vac(ε_s) − p_a ε_s A_t                       separated at the area ratio ε_s, ambient pressure beyond it
+ * </pre>
+ *
+ * @param design what was asked for
+ * @param ideal loss-free expansion
+ * @param profile ideal gas states along the nozzle
+ * @param losses losses in the order in which they are taken off; their factors multiply to delivered over ideal impulse
+ * @param characteristicVelocity delivered c* (m/s)
+ * @param vacuumImpulse delivered effective exhaust velocity in vacuum (m/s)
+ * @param throatArea throat area (m²)
+ * @param exitArea exit area (m²)
+ * @param massFlow mass flow (kg/s)
+ * @param vacuumThrust delivered thrust in vacuum (N)
+ * @param contour inner wall
+ * @param exitAngle wall angle at the exit (rad)
+ * @param warnings what the reader must know
+ */
+public record ChamberPerformance(
+        ChamberDesign design,
+        IdealExpansion ideal,
+        GasProfile profile,
+        List<NamedLoss> losses,
+        double characteristicVelocity,
+        double vacuumImpulse,
+        double throatArea,
+        double exitArea,
+        double massFlow,
+        double vacuumThrust,
+        ChamberContour contour,
+        double exitAngle,
+        List<Warning> warnings) {
+
+    private static final String MODEL = "thrust chamber";
+
+    public ChamberPerformance {
+        losses = List.copyOf(losses);
+        warnings = List.copyOf(warnings);
+        Require.positive(MODEL, "characteristic velocity (m/s)", characteristicVelocity);
+        Require.positive(MODEL, "vacuum impulse (m/s)", vacuumImpulse);
+        Require.positive(MODEL, "throat area (m²)", throatArea);
+        Require.positive(MODEL, "exit area (m²)", exitArea);
+        Require.positive(MODEL, "mass flow (kg/s)", massFlow);
+        Require.positive(MODEL, "vacuum thrust (N)", vacuumThrust);
+    }
+
+    /** @return exit area over throat area (-) */
+    public double areaRatio() {
+        return ideal.areaRatio();
+    }
+
+    /** @return delivered over ideal characteristic velocity (-) */
+    public double combustionEfficiency() {
+        return characteristicVelocity / ideal.characteristicVelocity();
+    }
+
+    /** @return delivered over ideal vacuum thrust coefficient (-) */
+    public double nozzleEfficiency() {
+        return vacuumThrustCoefficient() / ideal.vacuumThrustCoefficient();
+    }
+
+    /** @return delivered vacuum thrust coefficient (-) */
+    public double vacuumThrustCoefficient() {
+        return vacuumImpulse / characteristicVelocity;
+    }
+
+    /** @return delivered specific impulse in vacuum (s) */
+    public double vacuumSpecificImpulse() {
+        return vacuumImpulse / Constants.STANDARD_GRAVITY;
+    }
+
+    /** @return delivered specific impulse at one standard atmosphere (s), separated if the criterion says so */
+    public double seaLevelSpecificImpulse() {
+        return impulseAt(Constants.STANDARD_ATMOSPHERE) / Constants.STANDARD_GRAVITY;
+    }
+
+    /**
+     * Area ratio at which the flow leaves the wall, by the design's criterion.
+     *
+     * @param ambientPressure ambient pressure (Pa)
+     * @return that area ratio (-); empty if the flow fills the nozzle
+     * @throws OutsideValidity if the ambient pressure is so high that the throat would not be sonic
+     */
+    public OptionalDouble separationAreaRatio(double ambientPressure) {
+        Require.notNegative(MODEL, "ambient pressure (Pa)", ambientPressure);
+        NozzleStation throat = profile.throat();
+        if (ambientPressure >= throat.pressure()) {
+            throw new OutsideValidity(
+                    MODEL,
+                    "ambient pressure (Pa)",
+                    ambientPressure,
+                    String.format(Locale.ROOT, "below the throat pressure of %.6g Pa", throat.pressure()));
+        }
+        if (margin(profile.exit(), ambientPressure) >= 0) {
+            return OptionalDouble.empty();
+        }
+        double lnEps = RootFinder.between(
+                        "separation point",
+                        s -> margin(profile.at(Math.exp(s), true), ambientPressure),
+                        0,
+                        Math.log(profile.exit().areaRatio()),
+                        1e-10)
+                .value();
+        return OptionalDouble.of(Math.exp(lnEps));
+    }
+
+    /**
+     * @param ambientPressure ambient pressure (Pa)
+     * @return delivered thrust (N)
+     * @throws OutsideValidity if the ambient pressure is so high that the throat would not be sonic
+     */
+    public double thrustAt(double ambientPressure) {
+        OptionalDouble separated = separationAreaRatio(ambientPressure);
+        if (separated.isEmpty()) {
+            return vacuumThrust - ambientPressure * exitArea;
+        }
+        double ratio = separated.getAsDouble();
+        double kept = profile.at(ratio, true).vacuumImpulse() / ideal.vacuumImpulse();
+        return vacuumThrust * kept - ambientPressure * ratio * throatArea;
+    }
+
+    /**
+     * @param ambientPressure ambient pressure (Pa)
+     * @return delivered effective exhaust velocity (m/s)
+     * @throws OutsideValidity if the ambient pressure is so high that the throat would not be sonic
+     */
+    public double impulseAt(double ambientPressure) {
+        return thrustAt(ambientPressure) / massFlow;
+    }
+
+    /**
+     * @param ambientPressure ambient pressure (Pa)
+     * @return a warning if the flow separates there
+     */
+    public Optional<Warning> separationWarning(double ambientPressure) {
+        OptionalDouble separated = separationAreaRatio(ambientPressure);
+        if (separated.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new Warning(
+                design.nozzle().separation().card().id(),
+                String.format(
+                        Locale.ROOT,
+                        "at an ambient pressure of %.5g Pa the flow separates at area ratio %.3g of %.4g (%s); side loads "
+                                + "and buzz are not estimated",
+                        ambientPressure,
+                        separated.getAsDouble(),
+                        areaRatio(),
+                        design.nozzle().separation().card().title())));
+    }
+
+    /** Wall pressure less separation pressure (Pa). */
+    private double margin(NozzleStation station, double ambientPressure) {
+        double mach = Math.max(1, station.mach());
+        return station.pressure() - design.nozzle().separation().pressureRatio(mach) * ambientPressure;
+    }
+}

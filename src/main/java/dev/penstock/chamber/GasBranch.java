@@ -1,0 +1,154 @@
+package dev.penstock.chamber;
+
+import java.util.List;
+
+/** One side of the throat in a {@link GasProfile}: node tables over ln p and their cubic Hermite curves. */
+final class GasBranch {
+
+    private final int n;
+    private final double totalEnthalpy;
+    private final double[] lnP;
+    private final double[] flux;
+    private final Column enthalpy;
+    private final Column lnDensity;
+    private final Column lnTemperature;
+    private final Column gamma;
+    private final Column specificHeat;
+    private final Column lnViscosity;
+    private final Column prandtl;
+
+    /** Values and slopes over ln p. */
+    private static final class Column {
+        private final double[] value;
+        private final double[] slope;
+
+        private Column(double[] value, double[] slope) {
+            this.value = value;
+            this.slope = slope;
+        }
+    }
+
+    GasBranch(List<NozzleStation> nodes, double totalEnthalpy) {
+        this.n = nodes.size();
+        this.totalEnthalpy = totalEnthalpy;
+        lnP = column(nodes, s -> Math.log(s.pressure()));
+        flux = column(nodes, NozzleStation::massFlux);
+        enthalpy = new Column(column(nodes, NozzleStation::enthalpy), column(nodes, s -> s.pressure() / s.density()));
+        lnDensity = new Column(column(nodes, s -> Math.log(s.density())), column(nodes, s -> 1 / s.gamma()));
+        lnTemperature = withSlopes(column(nodes, s -> Math.log(s.temperature())));
+        gamma = withSlopes(column(nodes, NozzleStation::gamma));
+        specificHeat = withSlopes(column(nodes, NozzleStation::specificHeat));
+        lnViscosity = withSlopes(column(nodes, s -> Math.log(s.viscosity())));
+        prandtl = withSlopes(column(nodes, NozzleStation::prandtl));
+    }
+
+    double highest() {
+        return lnP[0];
+    }
+
+    double lowest() {
+        return lnP[n - 1];
+    }
+
+    double lnPressure(int i) {
+        return lnP[i];
+    }
+
+    /** Interval whose ends enclose a mass flux, which rises or falls all along the branch. */
+    int intervalOfFlux(double wanted) {
+        boolean rising = flux[n - 1] > flux[0];
+        int a = 0;
+        int b = n - 1;
+        while (b - a > 1) {
+            int middle = (a + b) >>> 1;
+            if (flux[middle] <= wanted == rising) {
+                a = middle;
+            } else {
+                b = middle;
+            }
+        }
+        return a;
+    }
+
+    double massFlux(double s) {
+        int i = interval(s);
+        return Math.exp(interpolate(lnDensity, i, s)) * velocity(interpolate(enthalpy, i, s));
+    }
+
+    NozzleStation at(double s, double areaRatio, boolean supersonic) {
+        int i = interval(s);
+        double pressure = Math.exp(s);
+        double h = interpolate(enthalpy, i, s);
+        double density = Math.exp(interpolate(lnDensity, i, s));
+        double g = interpolate(gamma, i, s);
+        double v = velocity(h);
+        return new NozzleStation(
+                areaRatio,
+                supersonic,
+                pressure,
+                Math.exp(interpolate(lnTemperature, i, s)),
+                density,
+                v,
+                v / Math.sqrt(g * pressure / density),
+                h,
+                g,
+                interpolate(specificHeat, i, s),
+                Math.exp(interpolate(lnViscosity, i, s)),
+                interpolate(prandtl, i, s));
+    }
+
+    private double velocity(double h) {
+        return Math.sqrt(Math.max(0, 2 * (totalEnthalpy - h)));
+    }
+
+    private int interval(double s) {
+        int a = 0;
+        int b = n - 1;
+        while (b - a > 1) {
+            int middle = (a + b) >>> 1;
+            if (lnP[middle] >= s) {
+                a = middle;
+            } else {
+                b = middle;
+            }
+        }
+        return a;
+    }
+
+    private double interpolate(Column column, int i, double s) {
+        double width = lnP[i + 1] - lnP[i];
+        double t = (s - lnP[i]) / width;
+        double u = 1 - t;
+        return u * u * ((1 + 2 * t) * column.value[i] + t * width * column.slope[i])
+                + t * t * ((1 + 2 * u) * column.value[i + 1] - u * width * column.slope[i + 1]);
+    }
+
+    /** Slopes from the parabola through three neighbours, one-sided at the ends. */
+    private Column withSlopes(double[] y) {
+        double[] slope = new double[n];
+        if (n == 2) {
+            slope[0] = slope[1] = (y[1] - y[0]) / (lnP[1] - lnP[0]);
+            return new Column(y, slope);
+        }
+        for (int i = 0; i < n; i++) {
+            int m = Math.max(1, Math.min(n - 2, i));
+            double before = (y[m] - y[m - 1]) / (lnP[m] - lnP[m - 1]);
+            double after = (y[m + 1] - y[m]) / (lnP[m + 1] - lnP[m]);
+            double second = (after - before) / (lnP[m + 1] - lnP[m - 1]);
+            slope[i] = before + second * (2 * lnP[i] - lnP[m] - lnP[m - 1]);
+        }
+        return new Column(y, slope);
+    }
+
+    private interface Quantity {
+        double of(NozzleStation station);
+    }
+
+    private static double[] column(List<NozzleStation> nodes, Quantity quantity) {
+        double[] values = new double[nodes.size()];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = quantity.of(nodes.get(i));
+        }
+        return values;
+    }
+}
