@@ -1,0 +1,152 @@
+package dev.penstock.fluids;
+
+import dev.penstock.errors.PropertyFailure;
+import dev.penstock.provenance.ModelCard;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A pure fluid by CoolProp's full equation of state [bell-2014]. Each thread that asks has its own state object inside
+ * CoolProp, freed after the thread. Where CoolProp has no transport model the data file gives correlations.
+ */
+public final class CoolPropFluid implements Fluid {
+
+    public static final ModelCard CARD = new ModelCard(
+            "fluids.coolprop",
+            "Multiparameter equation of state through CoolProp",
+            "a(T, rho) / (R T) = alpha0(tau, delta) + alphar(tau, delta); every property by differentiation",
+            "triple point to the limits of each published equation, see the fluid's data file",
+            "density 0.01 to 0.2 %, sound speed and heat capacity 0.5 to 3 %, transport 1 to 10 %, by fluid",
+            List.of("bell-2014"));
+
+    private final String id;
+    private final String name;
+    private final String coolPropName;
+    private final Path home;
+    private final Optional<TransportModel> transport;
+    private final ThreadLocal<CoolPropHandle> handles = ThreadLocal.withInitial(this::open);
+    private volatile Constants constants;
+
+    private record Constants(double molarMass, FluidRange range, double criticalTemperature, double criticalPressure) {}
+
+    /**
+     * @param id id, as in {@code fluids/<id>.toml}
+     * @param name name for people
+     * @param coolPropName CoolProp's name of the fluid
+     * @param home folder below which CoolProp is found; nothing is loaded before the first question
+     * @param transport viscosity and conductivity, if CoolProp's own are not to be used
+     */
+    public CoolPropFluid(String id, String name, String coolPropName, Path home, Optional<TransportModel> transport) {
+        this.id = id;
+        this.name = name;
+        this.coolPropName = coolPropName;
+        this.home = home;
+        this.transport = transport;
+    }
+
+    @Override
+    public String id() {
+        return id;
+    }
+
+    @Override
+    public String name() {
+        return name;
+    }
+
+    @Override
+    public double molarMass() {
+        return constants().molarMass;
+    }
+
+    @Override
+    public FluidRange range() {
+        return constants().range;
+    }
+
+    @Override
+    public OptionalDouble criticalTemperature() {
+        return OptionalDouble.of(constants().criticalTemperature);
+    }
+
+    @Override
+    public OptionalDouble criticalPressure() {
+        return OptionalDouble.of(constants().criticalPressure);
+    }
+
+    @Override
+    public FluidState atPressureTemperature(double pressure, double temperature) {
+        CoolPropCursor cursor = own();
+        cursor.setPressureTemperature(pressure, temperature);
+        return cursor.snapshot();
+    }
+
+    @Override
+    public FluidState atPressureEnthalpy(double pressure, double enthalpy) {
+        CoolPropCursor cursor = own();
+        cursor.setPressureEnthalpy(pressure, enthalpy);
+        return cursor.snapshot();
+    }
+
+    @Override
+    public FluidState atPressureEntropy(double pressure, double entropy) {
+        CoolPropCursor cursor = own();
+        cursor.setPressureEntropy(pressure, entropy);
+        return cursor.snapshot();
+    }
+
+    @Override
+    public FluidState saturatedLiquid(double temperature) {
+        CoolPropCursor cursor = own();
+        cursor.setSaturatedLiquid(temperature);
+        return cursor.snapshot();
+    }
+
+    @Override
+    public double vapourPressure(double temperature) {
+        CoolPropHandle handle = handles.get();
+        handle.update(CoolPropInputs.QUALITY_TEMPERATURE, 0, temperature);
+        return handle.output(CoolPropOutput.PRESSURE);
+    }
+
+    @Override
+    public FluidCursor cursor() {
+        return new CoolPropCursor(this, open());
+    }
+
+    /** @return a cursor on this thread's own state object, which any other question moves */
+    CoolPropCursor own() {
+        return new CoolPropCursor(this, handles.get());
+    }
+
+    private CoolPropHandle open() {
+        try {
+            return CoolPropLibrary.load(home).open(coolPropName, id);
+        } catch (PropertyFailure e) {
+            throw new PropertyFailure(id, "any input", e.getMessage().replaceFirst("^no state of .*?: ", ""));
+        }
+    }
+
+    Optional<TransportModel> transport() {
+        return transport;
+    }
+
+    private Constants constants() {
+        Constants known = constants;
+        if (known == null) {
+            CoolPropHandle handle = handles.get();
+            known = new Constants(
+                    handle.output(CoolPropOutput.MOLAR_MASS),
+                    new FluidRange(
+                            handle.output(CoolPropOutput.MINIMUM_TEMPERATURE),
+                            handle.output(CoolPropOutput.MAXIMUM_TEMPERATURE),
+                            handle.output(CoolPropOutput.MAXIMUM_PRESSURE)),
+                    handle.output(CoolPropOutput.CRITICAL_TEMPERATURE),
+                    handle.output(CoolPropOutput.CRITICAL_PRESSURE));
+            constants = known;
+        }
+        return known;
+    }
+}

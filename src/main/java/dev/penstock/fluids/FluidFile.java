@@ -1,0 +1,121 @@
+package dev.penstock.fluids;
+
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.input.InputFile;
+import dev.penstock.input.InputTable;
+import dev.penstock.quantities.Dimension;
+import dev.penstock.quantities.Range;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Reads the file of one fluid. The format is described for users in {@code fluids/README.md}; mistakes are reported
+ * together, and the property model is asked only once the file is sound.
+ */
+final class FluidFile {
+
+    private static final Range TEMPERATURE = Range.of(1, 3000);
+    private static final Range PRESSURE = Range.of(1, 1e9);
+    private static final Range DENSITY = Range.of(0.01, 25000);
+
+    private final Path home;
+    private final String id;
+    private final InputFile file;
+
+    private FluidFile(Path home, String id, InputFile file) {
+        this.home = home;
+        this.id = id;
+        this.file = file;
+    }
+
+    /**
+     * @param home folder below which CoolProp is found
+     * @param id id of the fluid
+     * @param path its file
+     * @return the fluid
+     * @throws InvalidInput with every mistake in the file
+     * @throws dev.penstock.errors.PropertyFailure if the model gives no state at the reference point
+     */
+    static Propellant read(Path home, String id, Path path) {
+        return new FluidFile(home, id, InputFile.read(path)).propellant();
+    }
+
+    private Propellant propellant() {
+        InputTable root = file.root();
+        String name = root.text("name");
+        Set<Propellant.Role> roles = roles(root);
+        List<String> hazards = root.texts("hazards");
+        List<String> sources = root.texts("sources");
+        root.optionalText("note");
+        Composition composition = Composition.read(root.table("composition"));
+        Optional<Fluid> fluid = model(root.table("model"), name, composition);
+        Formation formation = Formation.read(root.table("formation"), composition);
+        InputTable storage = root.table("storage");
+        double storageTemperature = storage.quantity("temperature", Dimension.TEMPERATURE, TEMPERATURE);
+        double storagePressure = storage.quantity("pressure", Dimension.PRESSURE, PRESSURE);
+        double density = storage.quantity("density", Dimension.DENSITY, DENSITY);
+        storage.quantity("density_tolerance", Dimension.RATIO, Range.of(0, 0.1), 0.01);
+        var subcooledTemperature =
+                storage.optionalQuantity("subcooled_temperature", Dimension.TEMPERATURE, TEMPERATURE);
+        var subcooledDensity = storage.optionalQuantity("subcooled_density", Dimension.DENSITY, DENSITY);
+        storage.quantity("subcooled_density_tolerance", Dimension.RATIO, Range.of(0, 0.1), 0.01);
+        storage.optionalText("source");
+        PropellantLimits limits = limits(root.table("limits"));
+        file.finish();
+        Fluid model = fluid.orElseThrow();
+        double reference = model.atPressureTemperature(formation.pressure(), formation.temperature())
+                .enthalpy();
+        return new Propellant(
+                model,
+                composition.elements(),
+                formation.enthalpy(),
+                formation.pressure(),
+                formation.temperature(),
+                reference,
+                storageTemperature,
+                storagePressure,
+                density,
+                subcooledTemperature,
+                subcooledDensity,
+                limits,
+                roles,
+                hazards,
+                sources);
+    }
+
+    private static Set<Propellant.Role> roles(InputTable root) {
+        Set<Propellant.Role> roles = EnumSet.noneOf(Propellant.Role.class);
+        for (String text : root.texts("roles")) {
+            try {
+                roles.add(Propellant.Role.valueOf(text.toUpperCase(Locale.ROOT)));
+            } catch (IllegalArgumentException e) {
+                root.problem(
+                        "roles", '"' + text + '"', "allowed are oxidizer, fuel, monopropellant, pressurant, coolant");
+            }
+        }
+        return roles;
+    }
+
+    private Optional<Fluid> model(InputTable table, String name, Composition composition) {
+        table.optionalText("source");
+        table.optionalText("uncertainty");
+        String kind = table.choice("kind", List.of("coolprop"));
+        String fluid = table.text("fluid");
+        return Optional.of(new CoolPropFluid(id, name, fluid, home, Optional.empty()));
+    }
+
+    private static PropellantLimits limits(InputTable table) {
+        List<String> keys = List.of("freezing", "boiling", "decomposition", "coking");
+        var values = new ArrayList<java.util.OptionalDouble>();
+        for (String key : keys) {
+            values.add(table.optionalQuantity(key, Dimension.TEMPERATURE, TEMPERATURE));
+            table.optionalText(key + "_source");
+        }
+        return new PropellantLimits(values.get(0), values.get(1), values.get(2), values.get(3));
+    }
+}

@@ -1,0 +1,105 @@
+package dev.penstock.fluids;
+
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.input.HomeFolder;
+import dev.penstock.input.Spelling;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * The propellants, coolants and pressurants in the folder {@code fluids/}, one file each. A file is read when its fluid
+ * is first asked for. Safe to share between threads.
+ */
+public final class FluidLibrary {
+
+    private static final String ENDING = ".toml";
+    private static final int SUGGESTIONS = 3;
+
+    private final Path home;
+    private final ConcurrentMap<String, Propellant> read = new ConcurrentHashMap<>();
+
+    private FluidLibrary(Path home) {
+        this.home = home;
+    }
+
+    /**
+     * @param home folder that holds {@code fluids/} and, once fetched, {@code .penstock/coolprop}
+     * @return the library of that folder; nothing is read yet
+     */
+    public static FluidLibrary open(Path home) {
+        return new FluidLibrary(home);
+    }
+
+    /** @return the library of the home folder, see {@link HomeFolder} */
+    public static FluidLibrary open() {
+        return open(HomeFolder.find());
+    }
+
+    /**
+     * @return ids of all fluids, sorted
+     * @throws InvalidInput if there is no folder of fluids
+     */
+    public List<String> ids() {
+        try (Stream<Path> files = Files.list(folder())) {
+            return files.map(path -> path.getFileName().toString())
+                    .filter(file -> file.endsWith(ENDING))
+                    .map(file -> file.substring(0, file.length() - ENDING.length()))
+                    .sorted()
+                    .toList();
+        } catch (IOException e) {
+            throw new InvalidInput(
+                    "",
+                    "fluids",
+                    "missing",
+                    "there must be a folder " + folder() + " with the fluids' files; set PENSTOCK_HOME to the folder"
+                            + " of Penstock");
+        }
+    }
+
+    /**
+     * @param id id of a fluid, the name of its file
+     * @return the fluid with all that its file states
+     * @throws InvalidInput if there is no such fluid, naming the nearest ones, or its file has mistakes
+     * @throws dev.penstock.errors.PropertyFailure if the model gives no state at the fluid's reference point
+     */
+    public Propellant propellant(String id) {
+        Propellant known = read.get(id);
+        if (known != null) {
+            return known;
+        }
+        Path file = folder().resolve(id + ENDING);
+        if (!id.matches("[a-z0-9][a-z0-9-]*") || !Files.isRegularFile(file)) {
+            throw new InvalidInput("", "fluid", '"' + id + '"', allowed(id));
+        }
+        Propellant propellant = FluidFile.read(home, id, file);
+        Propellant earlier = read.putIfAbsent(id, propellant);
+        return earlier == null ? propellant : earlier;
+    }
+
+    private String allowed(String id) {
+        String wanted = id.strip().toLowerCase(Locale.ROOT).replace('_', '-');
+        List<String> all = ids();
+        List<String> near = all.stream()
+                .filter(other -> other.contains(wanted)
+                        || wanted.contains(other)
+                        || Spelling.distance(other, wanted) <= 1 + wanted.length() / 3)
+                .sorted(Comparator.comparingInt(other -> Spelling.distance(other, wanted)))
+                .limit(SUGGESTIONS)
+                .toList();
+        return near.isEmpty()
+                ? "allowed are " + String.join(", ", all)
+                : "did you mean " + near.stream().collect(Collectors.joining(" or ")) + "?";
+    }
+
+    private Path folder() {
+        return home.resolve("fluids");
+    }
+}
