@@ -1,0 +1,34 @@
+package dev.penstock.vehicle;
+
+import dev.penstock.errors.Require;
+import dev.penstock.vehicle.mass.DryMassModel;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What is asked of one stage.
+ *
+ * @param name name for tables
+ * @param engineFile concept file of its engine; empty where the engine is the concept that carries the vehicle table
+ * @param engines how many engines it has
+ * @param deltaVShare share of the ideal speed gain (-); empty leaves the split to the optimum
+ * @param diameter outer diameter (m); empty for one that makes the tanks six diameters long
+ * @param allowances propellant and volume that give no speed
+ * @param dryMass dry-mass model
+ * @param ignitionPressure ambient pressure at ignition (Pa), for the thrust-to-weight ratio
+ */
+public record StagePlan(
+        String name,
+        Optional<Path> engineFile,
+        EngineCount engines,
+        OptionalDouble deltaVShare,
+        OptionalDouble diameter,
+        Allowances allowances,
+        DryMassModel dryMass,
+        double ignitionPressure) {
+
+    public StagePlan {
+        Require.notNegative(name, "ignition pressure (Pa)", ignitionPressure);
+    }
+}

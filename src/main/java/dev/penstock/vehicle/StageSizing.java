@@ -1,0 +1,87 @@
+package dev.penstock.vehicle;
+
+import dev.penstock.errors.Require;
+import dev.penstock.quantities.Constants;
+import dev.penstock.vehicle.engine.EnginePerformance;
+import dev.penstock.vehicle.mass.MassTable;
+import dev.penstock.vehicle.mass.StageContents;
+
+/**
+ * One stage as sized.
+ *
+ * @param name name for tables
+ * @param engine one of its engines
+ * @param engines number of engines
+ * @param startMass start mass: everything that stands on this stage when its engines ignite, its own dry mass and loaded
+ *     propellant and all above it (kg)
+ * @param above what it carries: the stages above and the payload (kg)
+ * @param propellant propellant and what it is used for
+ * @param contents tanks and outer shape
+ * @param dryMass dry mass, line by line
+ * @param deltaV ideal speed gain of this stage (m/s)
+ * @param thrustToWeight thrust over weight at ignition (-)
+ */
+public record StageSizing(
+        String name,
+        EnginePerformance engine,
+        int engines,
+        double startMass,
+        double above,
+        PropellantLoad propellant,
+        StageContents contents,
+        MassTable dryMass,
+        double deltaV,
+        double thrustToWeight) {
+
+    public StageSizing {
+        Require.positive(name, "start mass (kg)", startMass);
+        Require.finite(name, "mass above (kg)", above);
+        Require.finite(name, "delta-v (m/s)", deltaV);
+        Require.finite(name, "thrust to weight (-)", thrustToWeight);
+    }
+
+    /** @return vacuum specific impulse of the engine (s) */
+    public double isp() {
+        return engine.vacuumIsp();
+    }
+
+    /** @return mass when the ascent burn ends, before the stage is dropped (kg) */
+    public double finalMass() {
+        return startMass - propellant.startup() - propellant.boilOff() - propellant.burned();
+    }
+
+    /** @return mass at which the speed gain starts over {@link #finalMass} (-) */
+    public double massRatio() {
+        return (finalMass() + propellant.burned()) / finalMass();
+    }
+
+    /** @return dry mass over dry mass and propellant (-) */
+    public double structuralCoefficient() {
+        return dryMass.total() / (dryMass.total() + propellant.loaded());
+    }
+
+    /** @return propellant over propellant and dry mass (-) */
+    public double propellantMassFraction() {
+        return 1 - structuralCoefficient();
+    }
+
+    /** @return time of the ascent burn at full thrust (s) */
+    public double burnTime() {
+        return propellant.burned() / (engines * engine.massFlow());
+    }
+
+    /** @return volume of the oxidizer tank (m³) */
+    public double oxidizerTankVolume() {
+        return contents.oxidizerTank().volume();
+    }
+
+    /** @return volume of the fuel tank (m³) */
+    public double fuelTankVolume() {
+        return contents.fuelTank().volume();
+    }
+
+    /** @return full vacuum thrust over final weight (-): the most that the load can feel without throttling */
+    public double finalAcceleration() {
+        return engines * engine.vacuumThrust() / (finalMass() * Constants.STANDARD_GRAVITY);
+    }
+}

@@ -1,0 +1,128 @@
+package dev.penstock.vehicle;
+
+import dev.penstock.errors.LimitReached;
+import dev.penstock.errors.Require;
+import dev.penstock.errors.Warning;
+import dev.penstock.quantities.Constants;
+import dev.penstock.vehicle.engine.EnginePerformance;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Sizes a vehicle by the rocket equation: start mass from payload, top stage first, or payload from start mass, lowest
+ * stage first. Without given shares the speed gain is split so that the start mass is least, or the payload most.
+ */
+public final class VehicleSizer {
+
+    /** Below this thrust-to-weight ratio a stage hardly leaves the ground: common practice, no source. */
+    private static final double LEAST_LIFTOFF = 1.15;
+
+    /**
+     * @param plan what is asked for
+     * @param engines the engine of each stage, lowest first, as the plan names them
+     * @return the vehicle
+     * @throws LimitReached if no vehicle closes; the message says which stage fails and the number that would close it
+     */
+    public VehicleSizing size(VehiclePlan plan, List<EnginePerformance> engines) {
+        Require.within(
+                plan.name(),
+                "engines given for its stages",
+                engines.size(),
+                plan.stages().size(),
+                plan.stages().size());
+        List<StageModel> models = new ArrayList<>();
+        for (int i = 0; i < engines.size(); i++) {
+            models.add(new StageModel(plan.stages().get(i), engines.get(i)));
+        }
+        double total = plan.mission().total();
+        double[] shares = new SplitOptimum(plan, models).shares();
+        List<StageSizing> stages = plan.startMass().isPresent()
+                ? upwards(models, shares, total, plan.startMass().getAsDouble())
+                : downwards(models, shares, total, plan.payload().orElseThrow());
+        double payload =
+                plan.payload().orElseGet(() -> stages.get(stages.size() - 1).above());
+        return new VehicleSizing(plan, stages.get(0).startMass(), payload, stages, warnings(plan, stages));
+    }
+
+    private static List<StageSizing> downwards(List<StageModel> models, double[] shares, double total, double payload) {
+        Deque<StageSizing> stages = new ArrayDeque<>();
+        double carried = payload;
+        for (int i = models.size() - 1; i >= 0; i--) {
+            StageSizing stage = new StageSolver(models.get(i)).carrying(carried, shares[i] * total);
+            stages.addFirst(stage);
+            carried = stage.startMass();
+        }
+        return List.copyOf(stages);
+    }
+
+    private static List<StageSizing> upwards(List<StageModel> models, double[] shares, double total, double startMass) {
+        List<StageSizing> stages = new ArrayList<>();
+        double mass = startMass;
+        for (int i = 0; i < models.size(); i++) {
+            StageModel model = models.get(i);
+            int engines = model.enginesNeeded(mass);
+            if (engines > EngineCount.MOST || mass <= model.leastStartMass(engines)) {
+                throw new LimitReached("vehicle.closure", tooSmall(model, mass, engines));
+            }
+            StageSizing stage = model.at(mass, shares[i] * total, engines);
+            if (stage.above() <= 0) {
+                throw new LimitReached("vehicle.closure", nothingCarried(stage, startMass));
+            }
+            stages.add(stage);
+            mass = stage.above();
+        }
+        return stages;
+    }
+
+    private static String tooSmall(StageModel model, double mass, int engines) {
+        return String.format(
+                Locale.ROOT,
+                "%s starts at %.4g kg, for which the rule asks for %d engines: their start-up alone takes %.4g kg, and the"
+                        + " most engines taken seriously is %d",
+                model.plan().name(),
+                mass,
+                engines,
+                model.leastStartMass(engines),
+                EngineCount.MOST);
+    }
+
+    private static String nothingCarried(StageSizing stage, double startMass) {
+        double most = stage.dryMass().total() + stage.above();
+        String ceiling = most > 0
+                ? String.format(Locale.ROOT, "it stops closing at a dry mass of %.4g kg", most)
+                : "not even a stage without dry mass closes";
+        return String.format(
+                Locale.ROOT,
+                "no payload is left at a start mass of %.6g kg: %s starts at %.6g kg, burns all but %.6g kg, and its dry"
+                        + " mass is %.6g kg; %s",
+                startMass,
+                stage.name(),
+                stage.startMass(),
+                stage.finalMass(),
+                stage.dryMass().total(),
+                ceiling);
+    }
+
+    private static List<Warning> warnings(VehiclePlan plan, List<StageSizing> stages) {
+        List<Warning> warnings = new ArrayList<>();
+        plan.notes().forEach(note -> warnings.add(new Warning("vehicle", note)));
+        StageSizing first = stages.get(0);
+        if (first.thrustToWeight() < LEAST_LIFTOFF) {
+            warnings.add(new Warning(
+                    "vehicle",
+                    String.format(
+                            Locale.ROOT,
+                            "%s lifts off at %.2f of its weight; below %.2f the gravity loss grows fast, below 1 it stays"
+                                    + " on the ground (start mass %.4g t, thrust there %.4g kN)",
+                            first.name(),
+                            first.thrustToWeight(),
+                            LEAST_LIFTOFF,
+                            first.startMass() / 1e3,
+                            first.thrustToWeight() * first.startMass() * Constants.STANDARD_GRAVITY / 1e3)));
+        }
+        return warnings;
+    }
+}

@@ -1,0 +1,53 @@
+package dev.penstock.vehicle.engine;
+
+import dev.penstock.quantities.Constants;
+
+/** One engine at full thrust as its vehicle sees it. Implementations are immutable. */
+public interface EnginePerformance {
+
+    /** @return name for tables */
+    String name();
+
+    /** @return vacuum thrust (N) */
+    double vacuumThrust();
+
+    /** @return propellant flow, oxidizer and fuel together (kg/s) */
+    double massFlow();
+
+    /**
+     * @param ambientPressure ambient pressure (Pa), zero or more
+     * @return thrust (N)
+     */
+    double thrustAt(double ambientPressure);
+
+    /** @return oxidizer over fuel by mass, engine total (-) */
+    double mixtureRatio();
+
+    /** @return oxidizer as loaded */
+    LoadedPropellant oxidizer();
+
+    /** @return fuel as loaded */
+    LoadedPropellant fuel();
+
+    /** @return dry mass of one engine (kg) */
+    double mass();
+
+    /** @return nozzle exit area (m²) */
+    double exitArea();
+
+    /** @return chamber pressure (Pa); zero where it is not known */
+    double chamberPressure();
+
+    /**
+     * @param ambientPressure ambient pressure (Pa), zero or more
+     * @return specific impulse (s)
+     */
+    default double ispAt(double ambientPressure) {
+        return thrustAt(ambientPressure) / (massFlow() * Constants.STANDARD_GRAVITY);
+    }
+
+    /** @return vacuum specific impulse (s) */
+    default double vacuumIsp() {
+        return vacuumThrust() / (massFlow() * Constants.STANDARD_GRAVITY);
+    }
+}

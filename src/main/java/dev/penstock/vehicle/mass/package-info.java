@@ -1,0 +1,5 @@
+/**
+ * Dry mass of a stage: a {@link dev.penstock.vehicle.mass.DryMassModel} answers with a
+ * {@link dev.penstock.vehicle.mass.MassTable} in which every line has its source and scatter.
+ */
+package dev.penstock.vehicle.mass;

@@ -1,0 +1,125 @@
+package dev.penstock.vehicle;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.input.InputFile;
+import dev.penstock.vehicle.mass.StructuralCoefficient;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class VehicleReaderTest {
+
+    @TempDir
+    private Path folder;
+
+    private VehiclePlan read(String text, Map<String, String> changes) throws IOException {
+        Path file = folder.resolve("sample.toml");
+        Files.writeString(file, text);
+        return VehicleReader.read(file, changes);
+    }
+
+    private static final String TWO_STAGES =
+            """
+            name = "Sample"
+            payload = "2 t"
+            [mission]
+            orbit_altitude = "400 km"
+            inclination = "45 deg"
+            latitude = "5 deg"
+            [mission.losses]
+            gravity = "1250 m/s"
+            drag = "90 m/s"
+            [[stage]]
+            name = "lower"
+            engine = "../lower-engine.toml"
+            thrust_to_weight = 1.25
+            engines_out = 1
+            [stage.dry_mass]
+            structural_coefficient = 0.07
+            [[stage]]
+            name = "upper"
+            engine = "../upper-engine.toml"
+            engines = 2
+            diameter = "3 m"
+            [stage.allowances]
+            residual = 0.015
+            """;
+
+    @Test
+    void readsStagesWithTheirEngines() throws IOException {
+        VehiclePlan plan = read(TWO_STAGES, Map.of());
+        assertThat(plan.payload()).hasValue(2000);
+        assertThat(plan.stages()).hasSize(2);
+        StagePlan lower = plan.stages().get(0);
+        assertThat(lower.engineFile())
+                .contains(folder.toAbsolutePath().getParent().resolve("lower-engine.toml"));
+        assertThat(lower.engines().enginesOut()).isEqualTo(1);
+        assertThat(lower.dryMass()).isEqualTo(new StructuralCoefficient(0.07, 0));
+        assertThat(lower.ignitionPressure()).isEqualTo(101325);
+        StagePlan upper = plan.stages().get(1);
+        assertThat(upper.engines().given()).hasValue(2);
+        assertThat(upper.diameter()).hasValue(3);
+        assertThat(upper.allowances().residual()).isEqualTo(0.015);
+        assertThat(plan.mission().terms())
+                .extracting(DeltaVBudget.Term::name)
+                .containsExactly(
+                        "orbital speed", "speed of the rotating ground", "gravity loss", "drag loss", "flight reserve");
+        assertThat(plan.notes()).isEmpty();
+    }
+
+    @Test
+    void startMassInsteadOfPayloadByAChange() throws IOException {
+        String withoutPayload = TWO_STAGES.replace("payload = \"2 t\"\n", "");
+        VehiclePlan plan = read(withoutPayload, Map.of("start_mass", "80 t"));
+        assertThat(plan.startMass()).hasValue(80_000);
+        assertThat(plan.payload()).isEmpty();
+    }
+
+    @Test
+    void reportsAllProblemsTogetherWithTheirLines() {
+        String text = TWO_STAGES
+                .replace("\"2 t\"", "\"-2 t\"")
+                .replace("\"45 deg\"", "\"3 deg\"")
+                .replace("engines = 2", "engines = 2.5")
+                .replace("residual = 0.015", "residul = 0.015");
+        assertThatThrownBy(() -> read(text, Map.of()))
+                .isInstanceOfSatisfying(InvalidInput.class, e -> assertThat(e.problems())
+                        .extracting(InvalidInput.Problem::key)
+                        .containsExactlyInAnyOrder(
+                                "payload", "mission.inclination", "stage[1].engines", "stage[1].allowances.residul"));
+    }
+
+    @Test
+    void readsTheTableOfAConceptWithAlikeStages() {
+        InputFile file = InputFile.parse(
+                "concept.toml",
+                """
+                [vehicle]
+                start_mass = "60 t"
+                stages = 2
+                thrust_to_weight = [1.3, 0.9]
+                [vehicle.mission]
+                delta_v = "9400 m/s"
+                """,
+                Map.of());
+        VehiclePlan plan = VehicleReader.readTable(file.root().table("vehicle"), "sample", file)
+                .orElseThrow();
+        file.finish();
+        assertThat(plan.stages()).extracting(StagePlan::name).containsExactly("stage 1", "stage 2");
+        assertThat(plan.stages().get(1).engines().thrustToWeight()).isEqualTo(0.9);
+        assertThat(plan.mission().total()).isEqualTo(9400);
+    }
+
+    @Test
+    void payloadOrStartMassButNotBoth() {
+        assertThatThrownBy(() -> read(TWO_STAGES, Map.of("start_mass", "80 t")))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessageContaining("given together with start_mass");
+    }
+}
