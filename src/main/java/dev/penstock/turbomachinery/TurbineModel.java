@@ -1,0 +1,253 @@
+package dev.penstock.turbomachinery;
+
+import dev.penstock.combustion.WorkingState;
+import dev.penstock.errors.Warning;
+import dev.penstock.provenance.LimitCheck;
+import dev.penstock.provenance.ModelCard;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Sizes a turbine for a duty at a shaft speed: kind, stages, pitch diameter, blades, efficiency and power.
+ * <pre>
+ * Δhs = h1 - h(p2, s1),  C0 = √(2Δhs),  U = min(ν_best C0/√n, pitch-line limit, ω D_max/2),  D = 2U/ω
+ * η from the velocity triangles at ν = U/C0,  power = ṁ η Δhs
+ * </pre>
+ * The wheel is made as large as the best velocity ratio asks, but not larger than the blade speed allows nor than
+ * D_max = k τ^(1/3), the pitch diameter that built turbines have for their torque.
+ *
+ * <p>Inside a solver loop settle kind and number of stages first with {@link #choose}; on a settled design {@link #work} is smooth
+ * in every number of the duty and in the speed. Has no state.
+ */
+public final class TurbineModel {
+
+    /** Equation, range and source of the isentropic work. */
+    public static final ModelCard CARD = new ModelCard(
+            "turbomachinery.turbine-work",
+            "Turbine work from the isentropic drop of the real gas",
+            "Δhs = h1 - h(p2, s1); C0 = √(2Δhs); power = ṁ η Δhs; h2 = h1 - η Δhs",
+            "that of the gas model",
+            "that of the gas model, and of the efficiency",
+            List.of("nasa-sp-125", "nasa-sp-8110"));
+
+    /** Pressure ratio up to which stages share the drop between them. */
+    private static final double REACTION_PRESSURE_RATIO = 3;
+
+    /** Velocity ratio below which two rows per stage are used, and above which reaction [nasa-sp-8110, from memory]. */
+    private static final double TWO_ROWS_BELOW = 0.3;
+
+    private static final double REACTION_ABOVE = 0.45;
+    private static final int MOST_REACTION_STAGES = 4;
+    private static final double WORTH_OF_A_STAGE = 0.02;
+    private static final double NOMINAL_EFFICIENCY = 0.6;
+    private static final double LEAST_HEIGHT_OVER_DIAMETER = 0.015;
+    private static final double LEAST_EFFICIENCY = 0.02;
+    private static final double BLADE_DENSITY = 8200;
+
+    /**
+     * @param duty what is offered
+     * @param speed shaft speed (rad/s)
+     * @param design what is fixed
+     * @return the design with kind and number of stages settled
+     */
+    public TurbineDesign choose(TurbineDuty duty, double speed, TurbineDesign design) {
+        if (design.settled()) {
+            return design;
+        }
+        return choose(new Expansion(duty), speed, design);
+    }
+
+    private TurbineDesign choose(Expansion gas, double speed, TurbineDesign design) {
+        int fixed = design.stages().orElse(0);
+        if (design.type() != TurbineType.AUTOMATIC) {
+            return design.type() == TurbineType.REACTION && fixed == 0
+                    ? chooseReaction(gas, speed, design)
+                    : design.withStages(design.type(), Math.max(fixed, 1));
+        }
+        if (fixed > 1 || gas.duty.pressureRatio() <= REACTION_PRESSURE_RATIO) {
+            return fixed > 0 ? design.withStages(TurbineType.REACTION, fixed) : chooseReaction(gas, speed, design);
+        }
+        double ratio = greatestPitchLineSpeed(gas, speed, design) / gas.spoutingVelocity;
+        if (ratio < TWO_ROWS_BELOW) {
+            return design.withStages(TurbineType.VELOCITY_COMPOUNDED, 1);
+        }
+        if (ratio < REACTION_ABOVE) {
+            return design.withStages(TurbineType.IMPULSE, 1);
+        }
+        return fixed > 0 ? design.withStages(TurbineType.REACTION, fixed) : chooseReaction(gas, speed, design);
+    }
+
+    /** Fewest reaction stages, more where each brings two points; one impulse stage if the passages would be too small. */
+    private TurbineDesign chooseReaction(Expansion gas, double speed, TurbineDesign design) {
+        TurbineDesign chosen = design.withStages(TurbineType.REACTION, 1);
+        Wheel wheel = new Wheel(gas, speed, chosen);
+        for (int n = 2; n <= MOST_REACTION_STAGES; n++) {
+            TurbineDesign candidate = design.withStages(TurbineType.REACTION, n);
+            Wheel next = new Wheel(gas, speed, candidate);
+            if (next.efficiency < wheel.efficiency + WORTH_OF_A_STAGE) {
+                break;
+            }
+            chosen = candidate;
+            wheel = next;
+        }
+        boolean tooSmall = wheel.admission < 0.9 && design.type() == TurbineType.AUTOMATIC;
+        return tooSmall ? design.withStages(TurbineType.IMPULSE, 1) : chosen;
+    }
+
+    /**
+     * @param duty what is offered
+     * @param speed shaft speed (rad/s)
+     * @param design what is fixed; settled where the result must not jump
+     * @return drop, efficiency, power and outlet enthalpy
+     */
+    public TurbineWork work(TurbineDuty duty, double speed, TurbineDesign design) {
+        Expansion gas = new Expansion(duty);
+        TurbineDesign settled = design.settled() ? design : choose(gas, speed, design);
+        double efficiency = settled.efficiency().isPresent()
+                ? settled.efficiency().getAsDouble()
+                : new Wheel(gas, speed, settled).efficiency;
+        return work(gas, efficiency);
+    }
+
+    private static TurbineWork work(Expansion gas, double efficiency) {
+        double work = efficiency * gas.drop;
+        return new TurbineWork(gas.drop, efficiency, gas.duty.massFlow() * work, gas.duty.inletEnthalpy() - work);
+    }
+
+    /**
+     * @param name name of the turbine in the cycle
+     * @param duty what is offered
+     * @param speed shaft speed (rad/s)
+     * @param design what is fixed
+     * @return the turbine, with its limits and warnings
+     */
+    public TurbineSizing size(String name, TurbineDuty duty, double speed, TurbineDesign design) {
+        Expansion gas = new Expansion(duty);
+        TurbineDesign settled = design.settled() ? design : choose(gas, speed, design);
+        Wheel wheel = new Wheel(gas, speed, settled);
+        TurbineWork work = work(gas, settled.efficiency().orElse(wheel.efficiency));
+        double annulusSpeed = speed * Math.sqrt(Math.PI * wheel.diameter * wheel.height);
+        List<LimitCheck> limits = new ArrayList<>();
+        limits.add(LimitCheck.atMost(
+                name + ".pitch_line_speed",
+                wheel.pitchLineSpeed,
+                settled.pitchLineSpeedLimit(),
+                "m/s",
+                "nasa-sp-8110"));
+        limits.add(LimitCheck.atMost(
+                name + ".annulus_speed", annulusSpeed, settled.annulusSpeedLimit(), "m/s", "nasa-sp-8110"));
+        limits.add(LimitCheck.atMost(
+                name + ".inlet_temperature",
+                gas.inlet.temperature(),
+                settled.inletTemperatureLimit(),
+                "K",
+                "nasa-sp-125"));
+        List<Warning> warnings = new ArrayList<>();
+        if (settled.oxygenRich()) {
+            warnings.add(
+                    new Warning(
+                            name,
+                            "oxygen-rich hot gas: metals can ignite; needs burn-resistant alloys or coatings, clean passages and no rubbing"));
+        }
+        return new TurbineSizing(
+                name,
+                duty,
+                settled,
+                gas.inlet,
+                duty.gas().atPressureEnthalpy(duty.exitPressure(), work.outletEnthalpy()),
+                speed,
+                work.efficiency(),
+                work.isentropicDrop(),
+                work.power(),
+                gas.spoutingVelocity,
+                wheel.pitchLineSpeed / gas.spoutingVelocity,
+                wheel.pitchLineSpeed,
+                settled.stages().orElseThrow(),
+                wheel.diameter,
+                wheel.height,
+                wheel.admission,
+                annulusSpeed,
+                BLADE_DENSITY * annulusSpeed * annulusSpeed / (2 * Math.PI),
+                limits,
+                warnings);
+    }
+
+    private static double greatestPitchLineSpeed(Expansion gas, double speed, TurbineDesign design) {
+        double torque = NOMINAL_EFFICIENCY * gas.duty.massFlow() * gas.drop / speed;
+        double diameter = design.diameterCoefficient() * Math.cbrt(torque);
+        return Smooth.least(design.pitchLineSpeedLimit(), 0.5 * speed * diameter);
+    }
+
+    /** Isentropic expansion of the duty's gas. */
+    private static final class Expansion {
+        final TurbineDuty duty;
+        final WorkingState inlet;
+        final WorkingState ideal;
+        final double drop;
+        final double spoutingVelocity;
+
+        Expansion(TurbineDuty duty) {
+            this.duty = duty;
+            inlet = duty.gas().atPressureEnthalpy(duty.inletPressure(), duty.inletEnthalpy());
+            ideal = duty.gas().atPressureEntropy(duty.exitPressure(), inlet.entropy());
+            drop = duty.inletEnthalpy() - ideal.enthalpy();
+            spoutingVelocity = Math.sqrt(2 * drop);
+        }
+    }
+
+    /** Wheel and efficiency of a settled design. */
+    private static final class Wheel {
+        final double pitchLineSpeed;
+        final double diameter;
+        final double height;
+        final double admission;
+        final double efficiency;
+
+        Wheel(Expansion gas, double speed, TurbineDesign design) {
+            int n = design.stages().orElseThrow();
+            double alpha = design.nozzleAngle();
+            double phi = design.nozzleCoefficient();
+            double psi = design.bladeCoefficient();
+            double stageVelocity = gas.spoutingVelocity / Math.sqrt(n);
+            double best =
+                    switch (design.type()) {
+                        case IMPULSE -> ImpulseBlading.bestOneRow(alpha, phi);
+                        case VELOCITY_COMPOUNDED -> ImpulseBlading.bestTwoRows(alpha, phi, psi);
+                        default -> ReactionBlading.best(n, alpha, phi);
+                    };
+            pitchLineSpeed = design.meanDiameter().isPresent()
+                    ? 0.5 * speed * design.meanDiameter().getAsDouble()
+                    : Smooth.least(greatestPitchLineSpeed(gas, speed, design), best * stageVelocity);
+            diameter = 2 * pitchLineSpeed / speed;
+            double ratio = pitchLineSpeed / stageVelocity;
+            double blading;
+            double jet;
+            switch (design.type()) {
+                case IMPULSE -> {
+                    blading = ImpulseBlading.oneRow(ratio, alpha, phi, psi);
+                    jet = phi * stageVelocity;
+                }
+                case VELOCITY_COMPOUNDED -> {
+                    blading = ImpulseBlading.twoRows(ratio, alpha, phi, psi);
+                    // the gas has crossed three rows of blades before it leaves
+                    jet = phi * stageVelocity * psi * psi * psi;
+                }
+                default -> {
+                    blading = ReactionBlading.efficiency(ratio, n, alpha, phi);
+                    jet = pitchLineSpeed * best / Math.max(ratio, 1e-3) / Math.cos(alpha);
+                }
+            }
+            double axial = jet * Math.sin(alpha);
+            double fullHeight = gas.duty.massFlow() / (gas.ideal.density() * axial * Math.PI * diameter);
+            double least = Smooth.greatest(design.minimumBladeHeight(), LEAST_HEIGHT_OVER_DIAMETER * diameter);
+            admission = Smooth.least(1, fullHeight / least);
+            height = fullHeight / admission;
+            double real = PartialAdmission.efficiency(
+                    Math.max(blading * design.efficiencyFactor(), LEAST_EFFICIENCY),
+                    admission,
+                    pitchLineSpeed / gas.spoutingVelocity,
+                    pitchLineSpeed / axial);
+            efficiency = Math.max(real, LEAST_EFFICIENCY * 0.1);
+        }
+    }
+}
