@@ -1,0 +1,67 @@
+package dev.penstock.combustion;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Those elements of a set that a mixture really contains, and the species that can form of them, as packed arrays. Gas
+ * species come first. Not thread-safe (it carries the thermodynamic table of one temperature).
+ */
+final class ActiveSpecies {
+
+    final int elementCount;
+    final int gasCount;
+    final int condensedCount;
+    /** Index in the species set by index here. */
+    final int[] globalIndex;
+    /** Index in the set's elements by index here. */
+    final int[] elementIndex;
+    /** Atoms of element k in a molecule of species j: atoms[k][j]. */
+    final double[][] atoms;
+
+    /** Temperature above which a condensed species is not taken to exist: the end of its data (K). */
+    final double[] condensedMaximum;
+
+    final ThermoTable thermo;
+
+    /**
+     * @param set species to choose from
+     * @param present whether each element of the set is present
+     */
+    ActiveSpecies(SpeciesSet set, boolean[] present) {
+        List<Integer> elements = new ArrayList<>();
+        for (int k = 0; k < present.length; k++) {
+            if (present[k]) {
+                elements.add(k);
+            }
+        }
+        List<Integer> chosen = new ArrayList<>();
+        List<Species> species = new ArrayList<>();
+        int gas = 0;
+        for (int j = 0; j < set.size(); j++) {
+            Species s = set.species().get(j);
+            if (s.atoms().keySet().stream().allMatch(e -> present[set.elements().indexOf(e)])) {
+                chosen.add(j);
+                species.add(s);
+                gas += j < set.gasCount() ? 1 : 0;
+            }
+        }
+        elementCount = elements.size();
+        gasCount = gas;
+        condensedCount = species.size() - gas;
+        globalIndex = chosen.stream().mapToInt(Integer::intValue).toArray();
+        elementIndex = elements.stream().mapToInt(Integer::intValue).toArray();
+        atoms = new double[elementCount][species.size()];
+        for (int k = 0; k < elementCount; k++) {
+            String element = set.elements().get(elementIndex[k]);
+            for (int j = 0; j < species.size(); j++) {
+                atoms[k][j] = species.get(j).atoms().getOrDefault(element, 0);
+            }
+        }
+        condensedMaximum = species.stream()
+                .filter(Species::condensed)
+                .mapToDouble(Species::maximumTemperature)
+                .toArray();
+        thermo = new ThermoTable(species);
+    }
+}

@@ -1,0 +1,413 @@
+package dev.penstock.combustion;
+
+import dev.penstock.combustion.GibbsNewton.Assigned;
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.errors.NotConverged;
+import dev.penstock.errors.OutsideValidity;
+import dev.penstock.errors.Require;
+import dev.penstock.fluids.AtomicWeights;
+import dev.penstock.provenance.ModelCard;
+import dev.penstock.quantities.Constants;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * Chemical equilibrium of a mixture of ideal gases with pure condensed carbon and water: least Gibbs energy at assigned
+ * temperature, enthalpy or entropy, and pressure.
+ *
+ * <p>{@link GibbsNewton} solves for a given set of condensed species; here that set is found by the phase rule (a
+ * condensed species whose amount comes out negative is taken away, one with which the gas is supersaturated is put in),
+ * and Newton's start is chosen: the last solution, else equal amounts of all gas species, else a bracket on the
+ * temperature. Source: [nasa-rp-1311], part I. The volume of condensed species is left out.
+ *
+ * <p>Holds where gas is ideal (density well below that of the liquids) and reactions are fast. Not thread-safe: one
+ * solver per thread, reused.
+ */
+public final class EquilibriumSolver implements GasCursor {
+
+    /** What this model is. */
+    public static final ModelCard CARD = new ModelCard(
+            "combustion.equilibrium",
+            "Chemical equilibrium by least Gibbs energy",
+            "min Σ n_j (g°_j + RT ln(x_j p/p°)) + Σ n_c g°_c with Σ a_kj n_j + Σ a_kc n_c = b_k",
+            "100 K to 8000 K (data 200 K to 6000 K, beyond: cp held, with a warning); 1 Pa to 1 GPa; ideal gas",
+            "flame temperature to the data, a few kelvin; slow reactions are not seen",
+            List.of("nasa-rp-1311", "nasa-tm-4513"));
+
+    private static final double LOWEST_TEMPERATURE = 100;
+    private static final double HIGHEST_TEMPERATURE = 8000;
+    private static final double LOWEST_PRESSURE = 1;
+    private static final double HIGHEST_PRESSURE = 1e9;
+    private static final double START_TEMPERATURE = 3800;
+    private static final int WARM_LIMIT = 30;
+    private static final int COLD_LIMIT = 80;
+    private static final int MOST_PHASE_CHANGES = 8;
+    private static final double SUPERSATURATION = 1e-9;
+    private static final double MASS_TOLERANCE = 5e-3;
+
+    private final SpeciesSet set;
+    private final Map<Integer, GibbsNewton> newtons = new HashMap<>();
+    private final double[] composition;
+    private final double[] atomicMass;
+    private final GasSnapshot snapshots;
+    private Map<String, Double> propellants = Map.of();
+    private GibbsNewton newton;
+    private boolean warm;
+    private int iterations;
+    private double exponent;
+
+    /** @param set elements and species to work with */
+    public EquilibriumSolver(SpeciesSet set) {
+        this.set = set;
+        this.composition = new double[set.elements().size()];
+        this.atomicMass = set.elements().stream()
+                .mapToDouble(e -> AtomicWeights.of(e).orElse(0.0))
+                .toArray();
+        this.snapshots = new GasSnapshot(set);
+    }
+
+    /**
+     * @param library species to choose from
+     * @param reactants mixture whose elements matter
+     * @return a solver for these elements, with the mixture set
+     */
+    public static EquilibriumSolver of(SpeciesLibrary library, Reactants reactants) {
+        EquilibriumSolver solver = new EquilibriumSolver(
+                library.speciesFor(reactants.composition().molesPerKilogram().keySet()));
+        solver.setMixture(reactants);
+        return solver;
+    }
+
+    /** @return elements and species this solver works with */
+    public SpeciesSet speciesSet() {
+        return set;
+    }
+
+    /**
+     * Sets the elements of the mixture. The last solution stays the start for the next.
+     *
+     * @param reactants mixture; its enthalpy is not used here
+     * @throws InvalidInput if it holds an element that the species set lacks, or its atoms do not weigh a kilogram
+     */
+    public void setMixture(Reactants reactants) {
+        propellants = reactants.propellants();
+        Map<String, Double> atoms = reactants.composition().molesPerKilogram();
+        double mass = 0;
+        int mask = 0;
+        int found = 0;
+        boolean near = warm;
+        for (int k = 0; k < composition.length; k++) {
+            String element = set.elements().get(k);
+            double moles = atoms.getOrDefault(element, 0.0);
+            Require.notNegative("reactants", "moles of " + element + " (mol/kg)", moles);
+            found += atoms.containsKey(element) ? 1 : 0;
+            near &= Math.abs(moles - composition[k]) <= 0.5 * composition[k];
+            composition[k] = moles;
+            mass += moles * atomicMass[k];
+            mask |= moles > 0 ? 1 << k : 0;
+        }
+        if (found < atoms.size()) {
+            throw new InvalidInput(
+                    "reactants",
+                    "elements",
+                    atoms.keySet().toString(),
+                    "this species set is made of " + set.elements());
+        }
+        if (Math.abs(mass - 1) > MASS_TOLERANCE) {
+            throw new InvalidInput(
+                    "reactants",
+                    "composition",
+                    String.format(Locale.ROOT, "%.5g kg of atoms per kilogram", mass),
+                    "the atoms of a kilogram must weigh a kilogram within 0.5 %");
+        }
+        GibbsNewton before = newton;
+        newton = newtons.computeIfAbsent(mask, this::newtonFor);
+        warm = near && newton == before;
+        double[] b = newton.composition();
+        for (int k = 0; k < b.length; k++) {
+            b[k] = composition[newton.species().elementIndex[k]];
+        }
+    }
+
+    private GibbsNewton newtonFor(int mask) {
+        boolean[] present = new boolean[composition.length];
+        for (int k = 0; k < present.length; k++) {
+            present[k] = (mask & 1 << k) != 0;
+        }
+        return new GibbsNewton(new ActiveSpecies(set, present));
+    }
+
+    // ---- one call, one state
+
+    /**
+     * @param reactants mixture
+     * @param temperature temperature (K)
+     * @param pressure absolute pressure (Pa)
+     * @return equilibrium state
+     */
+    public GasState solveTemperaturePressure(Reactants reactants, double temperature, double pressure) {
+        setMixture(reactants);
+        setPressureTemperature(pressure, temperature);
+        return snapshot();
+    }
+
+    /**
+     * Adiabatic combustion at constant pressure.
+     *
+     * @param reactants mixture with its enthalpy
+     * @param pressure absolute pressure (Pa)
+     * @return equilibrium state
+     */
+    public GasState solveEnthalpyPressure(Reactants reactants, double pressure) {
+        setMixture(reactants);
+        setPressureEnthalpy(pressure, reactants.enthalpy());
+        return snapshot();
+    }
+
+    /**
+     * Isentropic change with shifting composition.
+     *
+     * @param reactants mixture
+     * @param entropy specific entropy (J/(kg·K))
+     * @param pressure absolute pressure (Pa)
+     * @return equilibrium state
+     */
+    public GasState solveEntropyPressure(Reactants reactants, double entropy, double pressure) {
+        setMixture(reactants);
+        setPressureEntropy(pressure, entropy);
+        return snapshot();
+    }
+
+    // ---- cursor
+
+    @Override
+    public void setPressureTemperature(double pressure, double temperature) {
+        Require.within("equilibrium", "temperature (K)", temperature, LOWEST_TEMPERATURE, HIGHEST_TEMPERATURE);
+        solve(Assigned.TEMPERATURE, temperature, pressure);
+    }
+
+    @Override
+    public void setPressureEnthalpy(double pressure, double enthalpy) {
+        Require.finite("equilibrium", "enthalpy (J/kg)", enthalpy);
+        solve(Assigned.ENTHALPY, enthalpy, pressure);
+    }
+
+    @Override
+    public void setPressureEntropy(double pressure, double entropy) {
+        Require.finite("equilibrium", "entropy (J/(kg·K))", entropy);
+        solve(Assigned.ENTROPY, entropy, pressure);
+    }
+
+    private void solve(Assigned assigned, double target, double pressure) {
+        if (newton == null) {
+            throw new InvalidInput("equilibrium", "mixture", "not set", "set the mixture first");
+        }
+        Require.within("equilibrium", "pressure (Pa)", pressure, LOWEST_PRESSURE, HIGHEST_PRESSURE);
+        newton.resetIterations();
+        exponent = 0;
+        boolean solved = warm && attempt(assigned, target, pressure, WARM_LIMIT);
+        if (!solved) {
+            newton.start(START_TEMPERATURE);
+            solved = attempt(assigned, target, pressure, COLD_LIMIT);
+        }
+        if (!solved) {
+            solved = new TemperatureBracket(this::attemptAtTemperature, newton).solve(assigned, target, pressure);
+        }
+        iterations = newton.iterations();
+        warm = solved;
+        if (!solved) {
+            throw new NotConverged(describe(assigned, target, pressure), iterations, newton.worstResidual(), advice());
+        }
+        double t = newton.temperature();
+        if (!(t >= LOWEST_TEMPERATURE && t <= HIGHEST_TEMPERATURE)) {
+            warm = false;
+            throw new OutsideValidity(
+                    describe(assigned, target, pressure),
+                    "temperature (K)",
+                    t,
+                    "100 K to 8000 K, where the species data can be used");
+        }
+    }
+
+    private boolean attemptAtTemperature(double temperature, double pressure) {
+        return attempt(Assigned.TEMPERATURE, temperature, pressure, COLD_LIMIT);
+    }
+
+    /** Newton with the set of condensed species corrected until it stands. */
+    boolean attempt(Assigned assigned, double target, double pressure, int limit) {
+        if (assigned == Assigned.TEMPERATURE) {
+            newton.setTemperature(target);
+        }
+        int condensed = newton.species().condensedCount;
+        for (int change = 0; change <= MOST_PHASE_CHANGES; change++) {
+            if (!newton.iterate(assigned, target, pressure, limit)) {
+                return false;
+            }
+            int drop = -1;
+            int add = -1;
+            double worstAmount = 0;
+            double worstAffinity = SUPERSATURATION;
+            for (int c = 0; c < condensed; c++) {
+                boolean allowed = newton.temperature() <= newton.species().condensedMaximum[c];
+                if (newton.condensedActive(c)) {
+                    double amount = allowed ? newton.condensedMoles()[c] : Double.NEGATIVE_INFINITY;
+                    if (amount < worstAmount) {
+                        worstAmount = amount;
+                        drop = c;
+                    }
+                } else if (allowed && newton.affinity(c) > worstAffinity) {
+                    worstAffinity = newton.affinity(c);
+                    add = c;
+                }
+            }
+            if (drop >= 0) {
+                newton.setCondensed(drop, false);
+            } else if (add >= 0) {
+                newton.setCondensed(add, true);
+            } else {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private String describe(Assigned assigned, double target, double pressure) {
+        String given =
+                switch (assigned) {
+                    case TEMPERATURE -> String.format(Locale.ROOT, "%.6g K", target);
+                    case ENTHALPY -> String.format(Locale.ROOT, "%.6g J/kg", target);
+                    case ENTROPY -> String.format(Locale.ROOT, "%.6g J/(kg·K)", target);
+                };
+        return String.format(Locale.ROOT, "equilibrium of %s at %.6g Pa and %s", mixtureName(), pressure, given);
+    }
+
+    private String mixtureName() {
+        return propellants.isEmpty() ? String.join("", set.elements()) : String.join(" with ", propellants.keySet());
+    }
+
+    private String advice() {
+        return newton.gasMoles() < 1e-6
+                ? "nearly everything condenses, so no gas remains"
+                : String.format(
+                        Locale.ROOT,
+                        "last at %.5g K with %.4g mol of gas per kilogram",
+                        newton.temperature(),
+                        newton.gasMoles());
+    }
+
+    @Override
+    public double pressure() {
+        return newton.pressure();
+    }
+
+    @Override
+    public double temperature() {
+        return newton.temperature();
+    }
+
+    @Override
+    public double density() {
+        return newton.pressure() / (newton.gasMoles() * Constants.MOLAR_GAS_CONSTANT * newton.temperature());
+    }
+
+    @Override
+    public double enthalpy() {
+        return newton.enthalpy();
+    }
+
+    @Override
+    public double entropy() {
+        return newton.entropy();
+    }
+
+    @Override
+    public double molarMass() {
+        return 1 / newton.gasMoles();
+    }
+
+    @Override
+    public double isentropicExponent() {
+        if (exponent == 0) {
+            exponent = newton.isentropicExponent();
+        }
+        return exponent;
+    }
+
+    @Override
+    public double soundSpeed() {
+        return Math.sqrt(
+                isentropicExponent() * newton.gasMoles() * Constants.MOLAR_GAS_CONSTANT * newton.temperature());
+    }
+
+    @Override
+    public double frozenHeatCapacity() {
+        return newton.frozenHeatCapacity();
+    }
+
+    /** @return cp with shifting composition (J/(kg·K)) */
+    public double equilibriumHeatCapacity() {
+        return newton.equilibriumHeatCapacity();
+    }
+
+    /** @return (∂ln v/∂ln T)_p with shifting composition (-) */
+    public double volumeTemperatureSlope() {
+        return newton.volumeTemperatureSlope();
+    }
+
+    /** @return (∂ln v/∂ln p)_T with shifting composition (-) */
+    public double volumePressureSlope() {
+        return newton.volumePressureSlope();
+    }
+
+    /** @return Newton steps that the last solution took, all attempts together */
+    public int iterations() {
+        return iterations;
+    }
+
+    /**
+     * Copies the amounts of all species.
+     *
+     * @param target receives moles per kilogram (mol/kg) in the order of the species set
+     */
+    public void copyMoles(double[] target) {
+        Arrays.fill(target, 0);
+        ActiveSpecies active = newton.species();
+        for (int j = 0; j < active.gasCount; j++) {
+            target[active.globalIndex[j]] = newton.moles()[j];
+        }
+        for (int c = 0; c < active.condensedCount; c++) {
+            target[active.globalIndex[active.gasCount + c]] = newton.condensedMoles()[c];
+        }
+    }
+
+    /**
+     * @param element index in the set's elements
+     * @return chemical potential of a mole of its atoms over RT (-); zero for an element that is absent
+     */
+    public double elementPotential(int element) {
+        int[] index = newton.species().elementIndex;
+        for (int k = 0; k < index.length; k++) {
+            if (index[k] == element) {
+                return newton.potentials()[k];
+            }
+        }
+        return 0;
+    }
+
+    /** @return the gas as it is now, with its composition frozen */
+    public FrozenGas freeze() {
+        double[] moles = new double[set.size()];
+        copyMoles(moles);
+        FrozenGas gas = new FrozenGas(set, moles);
+        gas.setPressureTemperature(pressure(), temperature());
+        return gas;
+    }
+
+    @Override
+    public GasState snapshot() {
+        return snapshots.equilibrium(this);
+    }
+}
