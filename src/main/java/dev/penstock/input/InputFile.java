@@ -137,6 +137,19 @@ public final class InputFile {
         }
     }
 
+    /**
+     * Ends reading of one table, where the rest of the file is another reader's.
+     *
+     * @param table the table read
+     * @throws InvalidInput if there is any problem
+     */
+    public void finish(InputTable table) {
+        table.collectUnknown();
+        if (!problems.isEmpty()) {
+            throw new InvalidInput(problems);
+        }
+    }
+
     /** @return whether no problem has been noted yet */
     public boolean sound() {
         return problems.isEmpty();

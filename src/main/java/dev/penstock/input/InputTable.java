@@ -352,6 +352,15 @@ public final class InputTable {
         problem(key, "missing", "write " + description);
     }
 
+    /**
+     * Leaves a key to another reader of the same text: neither its value nor what is inside it is checked here.
+     *
+     * @param key key in this table
+     */
+    public void leave(String key) {
+        asked.add(key);
+    }
+
     void collectUnknown() {
         for (String key : keys()) {
             if (!asked.contains(key)) {

@@ -39,15 +39,23 @@ public final class VehicleReader {
     }
 
     /**
-     * Reads the table of a concept. Problems are noted in the file; the caller ends reading.
+     * Reads the {@code [vehicle]} table of a concept, and nothing else of it.
      *
-     * @param table the {@code [vehicle]} table
-     * @param concept name of the concept
-     * @param file the concept's file, already checked for everything outside the table
-     * @return the plan, empty after a noted problem
+     * @param file name of the concept's file, for messages
+     * @param text its text
+     * @param changes values by dotted path that replace or add to what the text says
+     * @return the plan; empty if the concept has no such table
+     * @throws InvalidInput with every problem of the table together
      */
-    public static Optional<VehiclePlan> readTable(InputTable table, String concept, InputFile file) {
-        return plan(table, concept, Optional.empty(), file);
+    public static Optional<VehiclePlan> readConcept(String file, String text, Map<String, String> changes) {
+        InputFile input = InputFile.parse(file, text, changes);
+        if (!input.root().has("vehicle")) {
+            return Optional.empty();
+        }
+        InputTable table = input.root().table("vehicle");
+        Optional<VehiclePlan> plan = plan(table, input.root().text("name"), Optional.empty(), input);
+        input.finish(table);
+        return Optional.of(plan.orElseThrow());
     }
 
     private static Optional<VehiclePlan> plan(InputTable table, String name, Optional<Path> folder, InputFile file) {

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import dev.penstock.errors.InvalidInput;
-import dev.penstock.input.InputFile;
 import dev.penstock.vehicle.mass.StructuralCoefficient;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -97,23 +96,46 @@ class VehicleReaderTest {
 
     @Test
     void readsTheTableOfAConceptWithAlikeStages() {
-        InputFile file = InputFile.parse(
-                "concept.toml",
-                """
-                [vehicle]
-                start_mass = "60 t"
-                stages = 2
-                thrust_to_weight = [1.3, 0.9]
-                [vehicle.mission]
-                delta_v = "9400 m/s"
-                """,
-                Map.of());
-        VehiclePlan plan = VehicleReader.readTable(file.root().table("vehicle"), "sample", file)
+        VehiclePlan plan = VehicleReader.readConcept(
+                        "concept.toml",
+                        """
+                        name = "Sample"
+                        cycle = "left to the reader of concepts"
+                        [vehicle]
+                        start_mass = "60 t"
+                        stages = 2
+                        thrust_to_weight = [1.3, 0.9]
+                        [vehicle.mission]
+                        delta_v = "9400 m/s"
+                        """,
+                        Map.of())
                 .orElseThrow();
-        file.finish();
+        assertThat(plan.name()).isEqualTo("Sample");
         assertThat(plan.stages()).extracting(StagePlan::name).containsExactly("stage 1", "stage 2");
         assertThat(plan.stages().get(1).engines().thrustToWeight()).isEqualTo(0.9);
         assertThat(plan.mission().total()).isEqualTo(9400);
+    }
+
+    @Test
+    void aConceptWithoutVehicleHasNoPlan() {
+        assertThat(VehicleReader.readConcept("concept.toml", "name = \"Sample\"", Map.of()))
+                .isEmpty();
+    }
+
+    @Test
+    void aMisspelledKeyOfTheTableIsAProblem() {
+        String text =
+                """
+                name = "Sample"
+                [vehicle]
+                payload = "1 t"
+                stags = 2
+                [vehicle.mission]
+                delta_v = "9400 m/s"
+                """;
+        assertThatThrownBy(() -> VehicleReader.readConcept("concept.toml", text, Map.of()))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessageContaining("vehicle.stags");
     }
 
     @Test
