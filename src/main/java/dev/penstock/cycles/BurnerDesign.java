@@ -1,0 +1,42 @@
+package dev.penstock.cycles;
+
+import dev.penstock.errors.Require;
+import java.util.OptionalDouble;
+
+/**
+ * A gas generator or preburner.
+ *
+ * @param temperature gas temperature (K); empty if the balance is to find it
+ * @param injectorLoss injector loss over burner pressure (-)
+ * @param gasModel how the gas is modelled
+ */
+public record BurnerDesign(OptionalDouble temperature, double injectorLoss, GasModel gasModel) {
+
+    /** How the gas of a burner is modelled. */
+    public enum GasModel {
+        /** Empirical where equilibrium is known to be wrong, else equilibrium. */
+        AUTOMATIC,
+        /** Chemical equilibrium in the burner, composition kept through the turbine. */
+        EQUILIBRIUM,
+        /** Published empirical properties of fuel-rich gas. */
+        EMPIRICAL
+    }
+
+    public BurnerDesign {
+        temperature.ifPresent(t -> Require.within("burner", "temperature (K)", t, 200, 4000));
+        Require.within("burner", "injector loss (-)", injectorLoss, 0, 1);
+    }
+
+    /**
+     * @param kelvin gas temperature (K)
+     * @return this burner run at that temperature
+     */
+    public BurnerDesign withTemperature(double kelvin) {
+        return new BurnerDesign(OptionalDouble.of(kelvin), injectorLoss, gasModel);
+    }
+
+    /** @return this burner with its temperature left to the balance */
+    public BurnerDesign withTemperatureOpen() {
+        return new BurnerDesign(OptionalDouble.empty(), injectorLoss, gasModel);
+    }
+}

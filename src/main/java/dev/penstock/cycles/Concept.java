@@ -1,0 +1,121 @@
+package dev.penstock.cycles;
+
+import dev.penstock.chamber.ChamberDesign;
+import dev.penstock.errors.Require;
+import dev.penstock.fluids.Propellant;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * All that an engineer asked for, validated and in SI. {@link ConceptReader} makes it from a concept file; methods that
+ * return a changed concept keep the document of the original.
+ *
+ * @param document the text it was read from
+ * @param name name of the engine
+ * @param description a sentence about it; may be empty text
+ * @param cycle its cycle
+ * @param oxidizerFeed oxidizer from tank to injector
+ * @param fuelFeed fuel from tank to injector
+ * @param mixtureRatio oxidizer over fuel leaving the tanks, by mass (-)
+ * @param thrust what fixes its size
+ * @param chamber thrust chamber, with the chamber pressure
+ * @param cooling regenerative cooling, if any
+ * @param burners gas generator or preburners that the cycle has
+ * @param turbines turbines that the cycle has
+ * @param shafts coupling of the machines
+ * @param hotGasLoss pressure loss of a hot-gas duct over its inlet pressure (-)
+ * @param gasInjectorLoss loss of an injector of hot gas over chamber pressure (-)
+ * @param exhaust dump of turbine gas, for the cycles that have one
+ * @param limits hardware limits
+ */
+public record Concept(
+        ConceptDocument document,
+        String name,
+        String description,
+        Cycle cycle,
+        FeedDesign oxidizerFeed,
+        FeedDesign fuelFeed,
+        double mixtureRatio,
+        ThrustTarget thrust,
+        ChamberDesign chamber,
+        Optional<CoolingDesign> cooling,
+        Map<Burner, BurnerDesign> burners,
+        Map<TurbinePlace, TurbineOption> turbines,
+        ShaftDesign shafts,
+        double hotGasLoss,
+        double gasInjectorLoss,
+        ExhaustDesign exhaust,
+        DesignLimits limits) {
+
+    public Concept {
+        Require.positive("concept", "mixture ratio (-)", mixtureRatio);
+        Require.within("concept", "hot-gas duct loss (-)", hotGasLoss, 0, 0.5);
+        Require.within("concept", "gas injector loss (-)", gasInjectorLoss, 0, 1);
+        burners = Map.copyOf(burners);
+        turbines = Map.copyOf(turbines);
+    }
+
+    /**
+     * @param side oxidizer or fuel
+     * @return its feed
+     */
+    public FeedDesign feed(Side side) {
+        return side == Side.OXIDIZER ? oxidizerFeed : fuelFeed;
+    }
+
+    /** @return the oxidizer */
+    public Propellant oxidizer() {
+        return oxidizerFeed.propellant();
+    }
+
+    /** @return the fuel */
+    public Propellant fuel() {
+        return fuelFeed.propellant();
+    }
+
+    /** @return nozzle stagnation pressure (Pa) */
+    public double chamberPressure() {
+        return chamber.chamberPressure();
+    }
+
+    /**
+     * @param pressure chamber pressure (Pa)
+     * @return the same concept at that chamber pressure
+     */
+    public Concept withChamberPressure(double pressure) {
+        return copy(chamber.withChamberPressure(pressure), burners, turbines);
+    }
+
+    /**
+     * @param newBurners burners
+     * @param newTurbines turbines
+     * @return the same concept with these
+     */
+    Concept withGas(Map<Burner, BurnerDesign> newBurners, Map<TurbinePlace, TurbineOption> newTurbines) {
+        return copy(chamber, newBurners, newTurbines);
+    }
+
+    private Concept copy(
+            ChamberDesign newChamber,
+            Map<Burner, BurnerDesign> newBurners,
+            Map<TurbinePlace, TurbineOption> newTurbines) {
+        return new Concept(
+                document,
+                name,
+                description,
+                cycle,
+                oxidizerFeed,
+                fuelFeed,
+                mixtureRatio,
+                thrust,
+                newChamber,
+                cooling,
+                newBurners,
+                newTurbines,
+                shafts,
+                hotGasLoss,
+                gasInjectorLoss,
+                exhaust,
+                limits);
+    }
+}
