@@ -7,6 +7,7 @@ import dev.penstock.provenance.LimitCheck;
 import dev.penstock.quantities.Constants;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 
 /**
@@ -236,7 +237,7 @@ public final class PumpModel {
                 warnings.add(new Warning(
                         name,
                         String.format(
-                                java.util.Locale.ROOT,
+                                Locale.ROOT,
                                 "volume flow %.3g m³/s is below the %.3g m³/s of the efficiency relation, which is extrapolated",
                                 volumeFlow,
                                 GulichEfficiency.SMALLEST_FLOW)));
@@ -245,7 +246,7 @@ public final class PumpModel {
                 warnings.add(new Warning(
                         name,
                         String.format(
-                                java.util.Locale.ROOT,
+                                Locale.ROOT,
                                 "metric specific speed %.3g is outside the %.0f to %.0f of the efficiency relation",
                                 nq,
                                 GulichEfficiency.LOWEST_SPECIFIC_SPEED,

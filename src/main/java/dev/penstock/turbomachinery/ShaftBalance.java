@@ -18,6 +18,9 @@ import java.util.List;
  * @param diameter from torque and allowed stress (m)
  * @param mass turbopump mass: pumps, turbines, shaft and housing (kg)
  * @param purgeFlow inert gas to keep apart what must not meet (kg/s)
+ * @param criticalSpeed first lateral critical speed (rad/s), a first estimate
+ * @param axialThrust unbalanced axial thrust of the pumps (N), a first estimate
+ * @param rotor turning parts
  * @param limits limits held against this shaft
  * @param warnings what the reader must know
  */
@@ -32,6 +35,9 @@ public record ShaftBalance(
         double diameter,
         double mass,
         double purgeFlow,
+        double criticalSpeed,
+        double axialThrust,
+        Rotor rotor,
         List<LimitCheck> limits,
         List<Warning> warnings) {
 
@@ -43,6 +49,8 @@ public record ShaftBalance(
         Require.positive(name, "diameter (m)", diameter);
         Require.notNegative(name, "mass (kg)", mass);
         Require.notNegative(name, "purge flow (kg/s)", purgeFlow);
+        Require.positive(name, "critical speed (rad/s)", criticalSpeed);
+        Require.notNegative(name, "axial thrust (N)", axialThrust);
         pumps = List.copyOf(pumps);
         turbines = List.copyOf(turbines);
         limits = List.copyOf(limits);
