@@ -9,9 +9,14 @@ import dev.penstock.errors.Require;
  * @param characteristicLength L*: volume from injector face to throat over throat area (m)
  * @param convergentHalfAngle half angle of the convergent cone (rad)
  * @param filmFuelFraction share of the chamber's fuel injected as a film along the wall (-)
+ * @param injection how the propellants arrive at the injector
  */
 public record CombustorDesign(
-        double contractionRatio, double characteristicLength, double convergentHalfAngle, double filmFuelFraction) {
+        double contractionRatio,
+        double characteristicLength,
+        double convergentHalfAngle,
+        double filmFuelFraction,
+        InjectionState injection) {
 
     private static final String MODEL = "combustor";
 
@@ -26,10 +31,10 @@ public record CombustorDesign(
     /**
      * @param contractionRatio chamber cross-section over throat area (-)
      * @param characteristicLength L* (m)
-     * @return a combustor with a 30° convergent cone and no film
+     * @return a combustor with a 30° convergent cone, no film, liquid injection
      */
     public static CombustorDesign of(double contractionRatio, double characteristicLength) {
-        return new CombustorDesign(contractionRatio, characteristicLength, Math.toRadians(30), 0);
+        return new CombustorDesign(contractionRatio, characteristicLength, Math.toRadians(30), 0, InjectionState.LIQUID_LIQUID);
     }
 
     /**
@@ -37,6 +42,14 @@ public record CombustorDesign(
      * @return this combustor with that film
      */
     public CombustorDesign withFilm(double share) {
-        return new CombustorDesign(contractionRatio, characteristicLength, convergentHalfAngle, share);
+        return new CombustorDesign(contractionRatio, characteristicLength, convergentHalfAngle, share, injection);
+    }
+
+    /**
+     * @param state how the propellants arrive at the injector
+     * @return this combustor with that injection
+     */
+    public CombustorDesign withInjection(InjectionState state) {
+        return new CombustorDesign(contractionRatio, characteristicLength, convergentHalfAngle, filmFuelFraction, state);
     }
 }

@@ -1,0 +1,39 @@
+package dev.penstock.chamber;
+
+import dev.penstock.combustion.Reactants;
+import dev.penstock.errors.Require;
+import java.util.Optional;
+
+/**
+ * What enters the injector. The split into oxidizer side and fuel side is known where a film of fuel is to be modelled.
+ *
+ * @param mixed everything together, with its enthalpy as injected
+ * @param fuel the fuel side by itself, as injected
+ * @param fuelFraction mass of the fuel side over mass of everything (-)
+ */
+public record Injection(Reactants mixed, Optional<Reactants> fuel, double fuelFraction) {
+
+    public Injection {
+        Require.within("injection", "fuel fraction (-)", fuelFraction, 0, 1);
+    }
+
+    /**
+     * @param mixed everything together
+     * @return an injection whose sides are not known
+     */
+    public static Injection of(Reactants mixed) {
+        return new Injection(mixed, Optional.empty(), 0);
+    }
+
+    /**
+     * @param oxidizer oxidizer side as injected, gas from a preburner included
+     * @param fuel fuel side as injected
+     * @param mixtureRatio mass flow of the oxidizer side over that of the fuel side (-)
+     * @return the injection
+     */
+    public static Injection of(Reactants oxidizer, Reactants fuel, double mixtureRatio) {
+        Require.positive("injection", "mixture ratio (-)", mixtureRatio);
+        double fraction = 1 / (1 + mixtureRatio);
+        return new Injection(oxidizer.mixedWith(fuel, fraction), Optional.of(fuel), fraction);
+    }
+}

@@ -1,0 +1,171 @@
+package dev.penstock.chamber;
+
+import dev.penstock.combustion.Reactants;
+import dev.penstock.errors.NotConverged;
+import dev.penstock.errors.Require;
+import dev.penstock.errors.Warning;
+import dev.penstock.quantities.Constants;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Sizes a thrust chamber for a thrust, a mass flow or a throat, and takes the named losses off its ideal performance. The
+ * losses depend weakly on size, so the throat is found by repeated substitution. Not thread-safe, like the solver inside.
+ */
+public final class ThrustChamber {
+
+    private static final int MOST_PASSES = 30;
+    private static final double TOLERANCE = 1e-12;
+
+    private final NozzleFlow nozzle;
+    private final List<LossModel> models;
+
+    /** @param nozzle ideal nozzle flow */
+    public ThrustChamber(NozzleFlow nozzle) {
+        this.nozzle = nozzle;
+        this.models = List.of(new EnergyReleaseLoss(), new DivergenceLoss());
+    }
+
+    /**
+     * @param design chamber
+     * @param reactants mixture with its enthalpy as injected
+     * @param thrust delivered thrust in vacuum (N)
+     * @return the chamber of that thrust
+     */
+    public ChamberPerformance forVacuumThrust(ChamberDesign design, Reactants reactants, double thrust) {
+        return forVacuumThrust(design, Injection.of(reactants), thrust);
+    }
+
+    /**
+     * @param design chamber
+     * @param injection what is injected, with the fuel side known
+     * @param thrust delivered thrust in vacuum (N)
+     * @return the chamber of that thrust
+     */
+    public ChamberPerformance forVacuumThrust(ChamberDesign design, Injection injection, double thrust) {
+        Require.positive("thrust chamber", "vacuum thrust (N)", thrust);
+        return size(design, injection, losses -> thrust / losses.vacuumThrustPerArea());
+    }
+
+    /**
+     * @param design chamber
+     * @param reactants mixture with its enthalpy as injected
+     * @param massFlow mass flow through the throat (kg/s)
+     * @return the chamber that passes that flow at the design's chamber pressure
+     */
+    public ChamberPerformance forMassFlow(ChamberDesign design, Reactants reactants, double massFlow) {
+        return forMassFlow(design, Injection.of(reactants), massFlow);
+    }
+
+    /**
+     * @param design chamber
+     * @param injection what is injected, with the fuel side known
+     * @param massFlow mass flow through the throat (kg/s)
+     * @return the chamber that passes that flow at the design's chamber pressure
+     */
+    public ChamberPerformance forMassFlow(ChamberDesign design, Injection injection, double massFlow) {
+        Require.positive("thrust chamber", "mass flow (kg/s)", massFlow);
+        return size(design, injection, losses -> massFlow * losses.characteristicVelocity() / design.chamberPressure());
+    }
+
+    /**
+     * @param design chamber
+     * @param reactants mixture with its enthalpy as injected
+     * @param throatArea throat area (m²)
+     * @return the chamber with that throat
+     */
+    public ChamberPerformance forThroatArea(ChamberDesign design, Reactants reactants, double throatArea) {
+        return forThroatArea(design, Injection.of(reactants), throatArea);
+    }
+
+    /**
+     * @param design chamber
+     * @param injection what is injected, with the fuel side known
+     * @param throatArea throat area (m²)
+     * @return the chamber with that throat
+     */
+    public ChamberPerformance forThroatArea(ChamberDesign design, Injection injection, double throatArea) {
+        Require.positive("thrust chamber", "throat area (m²)", throatArea);
+        return size(design, injection, losses -> throatArea);
+    }
+
+    private interface AreaRule {
+        double throatArea(LossAccount losses);
+    }
+
+    private ChamberPerformance size(ChamberDesign design, Injection injection, AreaRule rule) {
+        Expansion expansion = nozzle.expand(injection.mixed(), design.chamberPressure(), design.expansion());
+        OptionalDouble areaRatio = design.nozzle().areaRatio();
+        IdealExpansion ideal = areaRatio.isPresent()
+                ? expansion.toAreaRatio(areaRatio.getAsDouble())
+                : expansion.toExitPressure(design.nozzle().exitPressure().getAsDouble());
+        GasProfile profile = expansion.profile(ideal.areaRatio());
+
+        double area = rule.throatArea(new LossAccount(ideal));
+        for (int pass = 0; pass < MOST_PASSES; pass++) {
+            ContourBuilder.Drawing drawing = ContourBuilder.draw(
+                    design.combustor(), design.nozzle(), ideal.areaRatio(), Math.sqrt(area / Math.PI));
+            LossAccount losses = account(
+                    new LossCase(design, injection, ideal, profile, drawing, nozzle.solver()));
+            double next = rule.throatArea(losses);
+            if (Math.abs(next - area) <= TOLERANCE * area) {
+                return assemble(design, ideal, profile, drawing, losses, next);
+            }
+            area = next;
+        }
+        throw new NotConverged("throat area", MOST_PASSES, Double.NaN, "last at " + area + " m²");
+    }
+
+    private LossAccount account(LossCase chamber) {
+        LossAccount account = new LossAccount(chamber.ideal());
+        for (LossModel model : models) {
+            OptionalDouble stated = chamber.design().efficiencies().of(model.kind());
+            if (stated.isPresent()) {
+                account.takeOff(
+                        model.kind(),
+                        LossModel.Result.of(stated.getAsDouble(), "stated by the concept"),
+                        Optional.empty());
+            } else {
+                account.takeOff(model.kind(), model.evaluate(chamber), Optional.of(model.card()));
+            }
+        }
+        return account;
+    }
+
+    private static ChamberPerformance assemble(
+            ChamberDesign design,
+            IdealExpansion ideal,
+            GasProfile profile,
+            ContourBuilder.Drawing drawing,
+            LossAccount losses,
+            double throatArea) {
+        double massFlow = design.chamberPressure() * throatArea / losses.characteristicVelocity();
+        List<Warning> warnings = new ArrayList<>(ideal.chamber().warnings());
+        drawing.warning().ifPresent(warnings::add);
+        warnings.addAll(losses.warnings());
+        ChamberPerformance performance = new ChamberPerformance(
+                design,
+                ideal,
+                profile,
+                losses.losses(),
+                losses.characteristicVelocity(),
+                losses.vacuumImpulse(),
+                throatArea,
+                throatArea * ideal.areaRatio(),
+                massFlow,
+                massFlow * losses.vacuumImpulse(),
+                drawing.contour(),
+                drawing.exitAngle(),
+                warnings);
+        if (profile.throat().pressure() > Constants.STANDARD_ATMOSPHERE) {
+            Optional<Warning> separation = performance.separationWarning(Constants.STANDARD_ATMOSPHERE);
+            if (separation.isPresent()) {
+                warnings.add(separation.get());
+                return performance.withWarnings(warnings);
+            }
+        }
+        return performance;
+    }
+}
