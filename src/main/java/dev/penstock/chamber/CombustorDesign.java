@@ -34,7 +34,8 @@ public record CombustorDesign(
      * @return a combustor with a 30° convergent cone, no film, liquid injection
      */
     public static CombustorDesign of(double contractionRatio, double characteristicLength) {
-        return new CombustorDesign(contractionRatio, characteristicLength, Math.toRadians(30), 0, InjectionState.LIQUID_LIQUID);
+        return new CombustorDesign(
+                contractionRatio, characteristicLength, Math.toRadians(30), 0, InjectionState.LIQUID_LIQUID);
     }
 
     /**
@@ -50,6 +51,7 @@ public record CombustorDesign(
      * @return this combustor with that injection
      */
     public CombustorDesign withInjection(InjectionState state) {
-        return new CombustorDesign(contractionRatio, characteristicLength, convergentHalfAngle, filmFuelFraction, state);
+        return new CombustorDesign(
+                contractionRatio, characteristicLength, convergentHalfAngle, filmFuelFraction, state);
     }
 }

@@ -84,7 +84,9 @@ public final class GasProfile {
         if (fa == 0 || fb == 0 || fa > 0 == fb > 0) {
             return Math.abs(fa) < Math.abs(fb) ? a : b;
         }
-        return RootFinder.between("pressure at a mass flux", s -> branch.massFlux(s) - flux, b, a, 1e-13)
-                .value();
+        // Measured from the upper end, so that a tiny pressure drop near rest keeps its digits.
+        return a
+                + RootFinder.between("pressure at a mass flux", d -> branch.massFlux(a + d) - flux, b - a, 0, 1e-13)
+                        .value();
     }
 }

@@ -198,11 +198,7 @@ final class IsentropicFlow {
         }
         double top = Math.log(chamber.pressure());
         double root = RootFinder.between(
-                        "throat pressure",
-                        s -> sonicResidual(upstreamAt(Math.exp(s))),
-                        top - 1.5,
-                        top - 0.2,
-                        1e-13)
+                        "throat pressure", s -> sonicResidual(upstreamAt(Math.exp(s))), top - 1.5, top - 0.2, 1e-13)
                 .value();
         return upstreamAt(Math.exp(root));
     }

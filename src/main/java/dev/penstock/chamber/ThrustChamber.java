@@ -107,8 +107,7 @@ public final class ThrustChamber {
         for (int pass = 0; pass < MOST_PASSES; pass++) {
             ContourBuilder.Drawing drawing = ContourBuilder.draw(
                     design.combustor(), design.nozzle(), ideal.areaRatio(), Math.sqrt(area / Math.PI));
-            LossAccount losses = account(
-                    new LossCase(design, injection, ideal, profile, drawing, nozzle.solver()));
+            LossAccount losses = account(new LossCase(design, injection, ideal, profile, drawing, nozzle.solver()));
             double next = rule.throatArea(losses);
             if (Math.abs(next - area) <= TOLERANCE * area) {
                 return assemble(design, ideal, profile, drawing, losses, next);

@@ -40,7 +40,9 @@ class StandardAtmosphere1976Test {
     @Property(tries = 100)
     void pressureIsTheWeightOfTheAirAbove(@ForAll @DoubleRange(min = -4900, max = 85_900) double altitude) {
         double step = 1;
-        double slope = (atmosphere.at(altitude + step).pressure() - atmosphere.at(altitude - step).pressure()) / (2 * step);
+        double slope = (atmosphere.at(altitude + step).pressure()
+                        - atmosphere.at(altitude - step).pressure())
+                / (2 * step);
         double radius = 6_356_766;
         double gravity = 9.80665 * Math.pow(radius / (radius + altitude), 2);
         double weight = atmosphere.at(altitude).density() * gravity;

@@ -1,0 +1,54 @@
+package dev.penstock.chamber;
+
+import dev.penstock.combustion.Reactants;
+import dev.penstock.combustion.SpeciesLibrary;
+import dev.penstock.fluids.ElementalComposition;
+import java.nio.file.Path;
+import java.util.Map;
+
+/** Mixtures for tests: liquids with assigned enthalpies of formation, independent of the fluid files. */
+final class Mixtures {
+
+    static final SpeciesLibrary SPECIES = SpeciesLibrary.open(Path.of("").toAbsolutePath());
+
+    private Mixtures() {}
+
+    /** Assigned enthalpies at the storage state (J/mol) and molar masses (kg/mol): NASA RP-1311 and TP-2002-211556, from memory. */
+    static final Reactants OXYGEN = liquid("oxygen", Map.of("O", 2.0), 0.0319988, -12_979);
+
+    static final Reactants HYDROGEN = liquid("hydrogen", Map.of("H", 2.0), 0.00201588, -9_012);
+    static final Reactants METHANE = liquid("methane", Map.of("C", 1.0, "H", 4.0), 0.0160425, -89_233);
+    static final Reactants KEROSENE = liquid("rp-1", Map.of("C", 1.0, "H", 1.95), 0.013976, -24_717);
+    static final Reactants TETROXIDE = liquid("nitrogen-tetroxide", Map.of("N", 2.0, "O", 4.0), 0.092011, -19_564);
+    static final Reactants HYDRAZINE = liquid("hydrazine", Map.of("N", 2.0, "H", 4.0), 0.0320452, 50_380);
+    static final Reactants UDMH = liquid("udmh", Map.of("C", 2.0, "H", 8.0, "N", 2.0), 0.0600983, 48_300);
+    static final Reactants MMH = liquid("mmh", Map.of("C", 1.0, "H", 6.0, "N", 2.0), 0.0460717, 54_200);
+    static final Reactants HYDRAZINE_50 = HYDRAZINE.mixedWith(UDMH, 0.5);
+
+    static Reactants liquid(String id, Map<String, Double> formula, double molarMass, double enthalpy) {
+        return new Reactants(ElementalComposition.ofFormula(formula, molarMass), enthalpy / molarMass, Map.of(id, 1.0));
+    }
+
+    static Reactants named(String name) {
+        return switch (name) {
+            case "O2" -> OXYGEN;
+            case "H2" -> HYDROGEN;
+            case "CH4" -> METHANE;
+            case "RP-1" -> KEROSENE;
+            case "N2O4" -> TETROXIDE;
+            case "N2H4" -> HYDRAZINE;
+            case "UDMH" -> UDMH;
+            case "MMH" -> MMH;
+            case "A-50" -> HYDRAZINE_50;
+            default -> throw new IllegalArgumentException(name);
+        };
+    }
+
+    static Reactants mix(Reactants oxidizer, Reactants fuel, double mixtureRatio) {
+        return oxidizer.mixedWith(fuel, 1 / (1 + mixtureRatio));
+    }
+
+    static NozzleFlow nozzle(Reactants reactants) {
+        return NozzleFlow.of(SPECIES, reactants);
+    }
+}
