@@ -29,13 +29,30 @@ public record CombustorDesign(
     }
 
     /**
+     * A combustor with both propellants injected as liquids.
+     *
+     * @param contractionRatio chamber cross-section over throat area (-)
+     * @param characteristicLength L* (m)
+     * @param convergentHalfAngle half angle of the convergent cone (rad)
+     * @param filmFuelFraction share of the chamber's fuel injected as a film along the wall (-)
+     */
+    public CombustorDesign(
+            double contractionRatio, double characteristicLength, double convergentHalfAngle, double filmFuelFraction) {
+        this(
+                contractionRatio,
+                characteristicLength,
+                convergentHalfAngle,
+                filmFuelFraction,
+                InjectionState.LIQUID_LIQUID);
+    }
+
+    /**
      * @param contractionRatio chamber cross-section over throat area (-)
      * @param characteristicLength L* (m)
      * @return a combustor with a 30° convergent cone, no film, liquid injection
      */
     public static CombustorDesign of(double contractionRatio, double characteristicLength) {
-        return new CombustorDesign(
-                contractionRatio, characteristicLength, Math.toRadians(30), 0, InjectionState.LIQUID_LIQUID);
+        return new CombustorDesign(contractionRatio, characteristicLength, Math.toRadians(30), 0);
     }
 
     /**
