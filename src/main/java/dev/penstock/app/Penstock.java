@@ -1,0 +1,114 @@
+package dev.penstock.app;
+
+import dev.penstock.input.HomeFolder;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.lang.reflect.Constructor;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** The program {@code penstock}. */
+@Command(
+        name = "penstock",
+        versionProvider = Penstock.Version.class,
+        description = "Estimates liquid rocket engines from a one-page concept file: balanced cycle, delivered"
+                + " specific impulse, cooling, turbopumps, and the vehicle that follows.",
+        footer = {
+            "",
+            "Values are written with their units (7.5MPa, 1100psi, 90K). Exit codes: 0 answered,"
+                    + " 1 no solution, 2 input to correct. An estimate, not a design release."
+        },
+        subcommands = {FluidCommand.class})
+public final class Penstock implements Runnable {
+
+    private final Session session;
+
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            description = "show this text")
+    private boolean help;
+
+    @Option(
+            names = {"-V", "--version"},
+            versionHelp = true,
+            description = "show the version")
+    private boolean version;
+
+    Penstock(Session session) {
+        this.session = session;
+    }
+
+    /**
+     * Runs one command and ends the program with its exit code.
+     *
+     * @param arguments command line
+     */
+    public static void main(String[] arguments) {
+        PrintWriter out = writer(FileDescriptor.out);
+        PrintWriter err = writer(FileDescriptor.err);
+        Session session = new Session(HomeFolder.find(), out, err, System.console() != null);
+        int code = run(session, arguments);
+        out.flush();
+        err.flush();
+        System.exit(code);
+    }
+
+    /**
+     * @param session what the commands work with
+     * @param arguments command line
+     * @return exit code
+     */
+    static int run(Session session, String... arguments) {
+        Failures failures = new Failures(session.err());
+        CommandLine commandLine = new CommandLine(new Penstock(session), new Factory(session));
+        commandLine.setOut(session.out());
+        commandLine.setErr(session.err());
+        commandLine.setExecutionExceptionHandler(failures);
+        commandLine.setParameterExceptionHandler(failures);
+        commandLine.setUsageHelpWidth(100);
+        commandLine.setAbbreviatedOptionsAllowed(false);
+        return commandLine.execute(arguments);
+    }
+
+    @Override
+    public void run() {
+        new CommandLine(this, new Factory(session)).usage(session.out());
+    }
+
+    private static PrintWriter writer(FileDescriptor descriptor) {
+        return new PrintWriter(new OutputStreamWriter(new FileOutputStream(descriptor), StandardCharsets.UTF_8));
+    }
+
+    /** Makes commands with the session they work with. */
+    private record Factory(Session session) implements CommandLine.IFactory {
+
+        @Override
+        public <K> K create(Class<K> kind) throws Exception {
+            for (Constructor<?> constructor : kind.getDeclaredConstructors()) {
+                if (constructor.getParameterCount() == 1 && constructor.getParameterTypes()[0] == Session.class) {
+                    return kind.cast(constructor.newInstance(session));
+                }
+            }
+            return CommandLine.defaultFactory().create(kind);
+        }
+    }
+
+    /** Reads the version from the archive that the program runs from. */
+    static final class Version implements CommandLine.IVersionProvider {
+
+        @Override
+        public String[] getVersion() {
+            return new String[] {"Penstock " + text()};
+        }
+
+        static String text() {
+            String version = Penstock.class.getPackage().getImplementationVersion();
+            return version == null ? "(built from a working copy)" : version;
+        }
+    }
+}

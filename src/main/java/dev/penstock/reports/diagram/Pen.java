@@ -1,0 +1,180 @@
+package dev.penstock.reports.diagram;
+
+import dev.penstock.cycles.Component;
+import dev.penstock.reports.ChartFont;
+import dev.penstock.reports.Figures;
+import dev.penstock.reports.Ink;
+import dev.penstock.reports.Markup;
+import java.awt.Color;
+import java.awt.font.FontRenderContext;
+
+/** Writes the parts of a flow diagram as SVG. Not thread-safe. */
+final class Pen {
+
+    private static final FontRenderContext MEASURE = new FontRenderContext(null, true, true);
+    private static final double ROUND = 6;
+
+    private final StringBuilder svg = new StringBuilder();
+
+    /**
+     * @param text one line
+     * @param size font size (px)
+     * @return its width (px)
+     */
+    static double width(String text, double size) {
+        return text.isEmpty()
+                ? 0
+                : ChartFont.of(size).getStringBounds(text, MEASURE).getWidth();
+    }
+
+    static String rgb(Ink ink) {
+        Color c = ink.color();
+        return "rgb(" + c.getRed() + "," + c.getGreen() + "," + c.getBlue() + ")";
+    }
+
+    void open(String id, String title, double width, double height) {
+        svg.append("<svg id=\"").append(id).append("\" xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 ");
+        svg.append(n(width)).append(' ').append(n(height)).append("\" width=\"").append(n(width));
+        svg.append("\" height=\"")
+                .append(n(height))
+                .append("\" role=\"img\" aria-labelledby=\"")
+                .append(id);
+        svg.append("-title\" style='font-family:")
+                .append(ChartFont.FAMILIES)
+                .append("'><title id=\"")
+                .append(id);
+        svg.append("-title\">").append(Markup.escape(title)).append("</title>");
+    }
+
+    String close() {
+        return svg.append("</svg>").toString();
+    }
+
+    /** A line from box to box, down, across on its track, down again. */
+    void route(Link link, double level, Ink ink, boolean shaft, boolean arrow) {
+        double x1 = link.fromX;
+        double x2 = link.toX;
+        double y1 = link.from.bottom();
+        double y2 = link.to.top() - (arrow ? 4 : 0);
+        String path;
+        if (!link.bends()) {
+            path = "M" + n(x1) + " " + n(y1) + "V" + n(y2);
+        } else {
+            double r = Math.min(ROUND, Math.abs(x2 - x1) / 2);
+            double sign = Math.signum(x2 - x1);
+            path = "M" + n(x1) + " " + n(y1) + "V" + n(level - r) + "q0 " + n(r) + " " + n(sign * r) + " " + n(r) + "H"
+                    + n(x2 - sign * r) + "q" + n(sign * r) + " 0 " + n(sign * r) + " " + n(r) + "V" + n(y2);
+        }
+        if (shaft) {
+            svg.append("<path d=\"")
+                    .append(path)
+                    .append("\" style=\"fill:none;stroke:")
+                    .append(rgb(ink));
+            svg.append(";stroke-width:1.6;stroke-dasharray:2 3\"/>");
+            return;
+        }
+        svg.append("<path d=\"")
+                .append(path)
+                .append("\" style=\"fill:none;stroke:")
+                .append(rgb(ink));
+        svg.append(";stroke-width:2.4\"/>");
+        if (arrow) {
+            svg.append("<path d=\"M")
+                    .append(n(x2 - 4))
+                    .append(' ')
+                    .append(n(y2 - 3))
+                    .append("h8l-4 7z\" style=\"fill:");
+            svg.append(rgb(ink)).append("\"/>");
+        }
+    }
+
+    void chip(Node node, int number, String name, String upper, String lower, Ink ink) {
+        svg.append("<g data-station=\"").append(number).append("\"><title>").append(Markup.escape(name));
+        svg.append("</title>");
+        box(node, 9, Ink.PANEL, ink, 1);
+        double cx = node.left() + 15;
+        svg.append("<circle cx=\"")
+                .append(n(cx))
+                .append("\" cy=\"")
+                .append(n(node.y))
+                .append("\" r=\"10\" style=\"fill:");
+        svg.append(rgb(ink)).append("\"/>");
+        svg.append("<text x=\"").append(n(cx)).append("\" y=\"").append(n(node.y + 3.8));
+        svg.append("\" text-anchor=\"middle\" style=\"font-size:10.5px;font-weight:bold;fill:");
+        svg.append(rgb(Ink.PAPER)).append("\">").append(number).append("</text>");
+        text(node.left() + 29, node.y - 3, 10.5, Ink.TEXT, false, upper);
+        text(node.left() + 29, node.y + 10, 10.5, Ink.MUTED, false, lower);
+        svg.append("</g>");
+    }
+
+    void component(Node node, Component component, String figure, boolean fitting, Ink ink) {
+        svg.append("<g data-component=\"").append(Markup.escape(component.id())).append("\">");
+        double middle = node.left() + (fitting ? 13 : 21);
+        if (component.kind() == Component.Kind.SPLIT) {
+            middle = node.x;
+        } else if (!fitting) {
+            box(node, 5, Ink.PANEL, Ink.TEXT, 1.3);
+        } else {
+            svg.append("<rect x=\"").append(n(node.left())).append("\" y=\"").append(n(node.top()));
+            svg.append("\" width=\"")
+                    .append(n(node.width))
+                    .append("\" height=\"")
+                    .append(n(node.height));
+            svg.append("\" rx=\"4\" style=\"fill:").append(rgb(Ink.PANEL)).append("\"/>");
+        }
+        svg.append("<g transform=\"translate(")
+                .append(n(middle))
+                .append(' ')
+                .append(n(node.y))
+                .append(")")
+                .append(fitting ? " scale(0.7)" : "");
+        svg.append("\" style=\"fill:none;stroke:")
+                .append(rgb(ink))
+                .append(";stroke-width:1.8;stroke-linejoin:round\">");
+        svg.append(Symbols.of(component.kind(), rgb(ink))).append("</g>");
+        if (component.kind() == Component.Kind.SPLIT) {
+            svg.append("<title>").append(Markup.escape(component.label())).append("</title>");
+        } else if (fitting) {
+            text(node.left() + 26, node.y + 3.7, 10.5, Ink.MUTED, false, component.label());
+        } else if (figure.isEmpty()) {
+            text(node.left() + 42, node.y + 4, 12, Ink.TEXT, true, component.label());
+        } else {
+            text(node.left() + 42, node.y - 3, 12, Ink.TEXT, true, component.label());
+            text(node.left() + 42, node.y + 12, 11, Ink.MUTED, false, figure);
+        }
+        svg.append("</g>");
+    }
+
+    private void box(Node node, double radius, Ink fill, Ink line, double stroke) {
+        svg.append("<rect x=\"")
+                .append(n(node.left()))
+                .append("\" y=\"")
+                .append(n(node.top()))
+                .append("\" width=\"");
+        svg.append(n(node.width))
+                .append("\" height=\"")
+                .append(n(node.height))
+                .append("\" rx=\"")
+                .append(n(radius));
+        svg.append("\" style=\"fill:")
+                .append(rgb(fill))
+                .append(";stroke:")
+                .append(rgb(line))
+                .append(";stroke-width:");
+        svg.append(n(stroke)).append("\"/>");
+    }
+
+    private void text(double x, double y, double size, Ink ink, boolean bold, String text) {
+        svg.append("<text x=\"").append(n(x)).append("\" y=\"").append(n(y)).append("\" style=\"font-size:");
+        svg.append(n(size))
+                .append("px;fill:")
+                .append(rgb(ink))
+                .append(bold ? ";font-weight:bold" : "")
+                .append("\">");
+        svg.append(Markup.escape(text)).append("</text>");
+    }
+
+    private static String n(double value) {
+        return Figures.fixed(value, 1);
+    }
+}

@@ -1,0 +1,72 @@
+package dev.penstock.reports.diagram;
+
+import dev.penstock.cycles.Component;
+import dev.penstock.cycles.Station;
+import dev.penstock.reports.Figures;
+import dev.penstock.reports.Ink;
+import java.util.function.Function;
+
+/** The sign of each kind of component, in a square of 28 px around the origin, and the figure that belongs to it. */
+final class Symbols {
+
+    private Symbols() {}
+
+    /**
+     * @param kind kind of component
+     * @param colour colour of solid parts
+     * @return SVG elements
+     */
+    static String of(Component.Kind kind, String colour) {
+        String solid = "style=\"fill:" + colour + ";stroke:none\"";
+        return switch (kind) {
+            case TANK -> "<path d=\"M-9 -6q0 -7 9 -7t9 7v12q0 7 -9 7t-9 -7z\"/><path d=\"M-9 -2h18\"/>";
+            case PRESSURANT -> "<circle r=\"9\" cy=\"2\"/><path d=\"M0 -7v-6M-4 -13h8\"/>";
+            case PUMP -> "<circle r=\"12\"/><path d=\"M-10.400 -6L0 12L10.400 -6\"/>";
+            case TURBINE -> "<path d=\"M-4 -12L4 -12L12 12L-12 12z\"/><path d=\"M0 -12v24\"/>";
+            case MOTOR -> "<circle r=\"12\"/><path d=\"M-5 5v-10l5 7l5 -7v10\"/>";
+            case LINE -> "<path d=\"M0 -13v26M-6 -8h12M-6 8h12\"/>";
+            case VALVE -> "<path d=\"M-8 -11h16l-16 22h16z\"/>";
+            case ORIFICE ->
+                "<path d=\"M0 -13v26\" stroke-dasharray=\"3 3\"/><path d=\"M-12 0h7M5 0h7\" stroke-width=\"3\"/>";
+            case SPLIT -> "<circle r=\"6\" " + solid + "/>";
+            case JACKET -> "<path d=\"M-11 -11h22v22h-22z\"/><path d=\"M-6 -11v15q0 4 3 4t3 -4v-8q0 -4 3 -4t3 4v15\"/>";
+            case GAS_GENERATOR, PREBURNER ->
+                "<path d=\"M-9 -12h18v16l-4 8h-10l-4 -8z\"/>" + "<path d=\"M0 -8q6 6 0.500 12q-6 -5 -0.500 -12z\" "
+                        + solid + "/>";
+            case INJECTOR -> "<path d=\"M-12 -5h24v5h-24z\"/><path d=\"M-8 3v6M-3 3v6M3 3v6M8 3v6\"/>";
+            case CHAMBER ->
+                "<path d=\"M-8 -13h16v12q0 4 -4.500 6q7 3 8.500 8h-24q1.500 -5 8.500 -8q-4.500 -2 -4.500 -6z\"/>";
+            case NOZZLE -> "<path d=\"M-4 -12h8q1 14 9 24h-26q8 -10 9 -24z\"/>";
+            case EXHAUST -> "<path d=\"M0 -12v20M-7 2l7 8l7 -8\"/>";
+        };
+    }
+
+    /**
+     * @param component component
+     * @param outlet gives its first outlet station, or inlet where nothing leaves
+     * @return the one figure to read beside it; empty if its stations say all
+     */
+    static String figure(Component component, Function<Component, Station> outlet) {
+        return switch (component.kind()) {
+            case PUMP, TURBINE, MOTOR -> Figures.power(Math.abs(component.workIn()));
+            case JACKET -> Figures.power(component.heatIn()) + " heat";
+            case GAS_GENERATOR, PREBURNER, CHAMBER -> {
+                Station station = outlet.apply(component);
+                yield Figures.bar(station.pressure()) + " bar, " + Figures.kelvin(station.temperature()) + " K";
+            }
+            default -> "";
+        };
+    }
+
+    /**
+     * @param component component
+     * @param medium colour of what flows out of it
+     * @return colour of its sign
+     */
+    static Ink inkOf(Component component, Ink medium) {
+        return switch (component.kind()) {
+            case CHAMBER, GAS_GENERATOR, PREBURNER, NOZZLE -> Ink.GAS;
+            default -> medium;
+        };
+    }
+}
