@@ -3,6 +3,7 @@ package dev.penstock.vehicle;
 import dev.penstock.input.InputTable;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
+import dev.penstock.vehicle.ascent.Planet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -62,7 +63,7 @@ final class MissionReader {
         } else if (altitude.isPresent()) {
             terms.add(new DeltaVBudget.Term(
                     "orbital speed",
-                    Earth.circularSpeed(altitude.getAsDouble()),
+                    Planet.EARTH.circularSpeed(altitude.getAsDouble()),
                     String.format(java.util.Locale.ROOT, "circular at %.0f km", altitude.getAsDouble() / 1e3)));
         }
         OptionalDouble latitude = table.optionalQuantity("latitude", Dimension.ANGLE, Range.of(-1.5708, 1.5708));
@@ -82,7 +83,7 @@ final class MissionReader {
             double plane = inclination.orElseGet(() -> Math.abs(latitude.getAsDouble()));
             terms.add(new DeltaVBudget.Term(
                     "speed of the rotating ground",
-                    -Earth.rotationCredit(plane),
+                    -Planet.EARTH.rotationCredit(plane),
                     "ω R cos i, launched into the plane"));
         }
     }

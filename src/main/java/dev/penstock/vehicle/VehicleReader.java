@@ -1,5 +1,7 @@
 package dev.penstock.vehicle;
 
+import dev.penstock.cycles.Concept;
+import dev.penstock.cycles.ConceptDocument;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.input.InputFile;
 import dev.penstock.input.InputTable;
@@ -56,6 +58,16 @@ public final class VehicleReader {
         Optional<VehiclePlan> plan = plan(table, input.root().text("name"), Optional.empty(), input);
         input.finish(table);
         return Optional.of(plan.orElseThrow());
+    }
+
+    /**
+     * @param concept a concept
+     * @return the plan of its {@code [vehicle]} table; empty if it has none
+     * @throws InvalidInput with every problem of the table together
+     */
+    public static Optional<VehiclePlan> of(Concept concept) {
+        ConceptDocument document = concept.document();
+        return readConcept(document.file(), document.text(), document.changes());
     }
 
     private static Optional<VehiclePlan> plan(InputTable table, String name, Optional<Path> folder, InputFile file) {

@@ -1,0 +1,6 @@
+/**
+ * Flight: {@link dev.penstock.vehicle.ascent.AscentOptimizer} flies a vehicle from the ground to an orbit with the
+ * steering that leaves most mass, and answers with the losses by name; {@link dev.penstock.vehicle.ascent.Entry}
+ * estimates what a returning stage meets. Two dimensions, a round rotating earth, the standard atmosphere.
+ */
+package dev.penstock.vehicle.ascent;

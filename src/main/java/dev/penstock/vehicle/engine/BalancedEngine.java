@@ -1,0 +1,135 @@
+package dev.penstock.vehicle.engine;
+
+import dev.penstock.cycles.Component;
+import dev.penstock.cycles.EngineBalance;
+import dev.penstock.cycles.ExhaustJet;
+import dev.penstock.cycles.Station;
+import dev.penstock.errors.PenstockException;
+import dev.penstock.errors.Require;
+import dev.penstock.fluids.Propellant;
+import dev.penstock.quantities.Constants;
+import java.util.List;
+
+/**
+ * An engine just balanced, as its vehicle sees it. Thrust against ambient pressure is asked of the balance once, at
+ * closely spaced pressures, and interpolated linearly: exact while the nozzle flows full, since thrust is then linear in
+ * ambient pressure, and within 0.1 % where the flow has separated.
+ */
+public final class BalancedEngine implements EnginePerformance {
+
+    private static final double HIGHEST_PRESSURE = 1.2 * Constants.STANDARD_ATMOSPHERE;
+    private static final int STEPS = 48;
+
+    private final EngineBalance balance;
+    private final double[] thrust = new double[STEPS + 1];
+    private final LoadedPropellant oxidizer;
+    private final LoadedPropellant fuel;
+    private final double mass;
+
+    /**
+     * @param balance the engine
+     */
+    public BalancedEngine(EngineBalance balance) {
+        this.balance = balance;
+        for (int i = 0; i <= STEPS; i++) {
+            thrust[i] = balance.thrustAt(HIGHEST_PRESSURE * i / STEPS);
+        }
+        this.oxidizer = loaded(balance, balance.concept().oxidizer());
+        this.fuel = loaded(balance, balance.concept().fuel());
+        this.mass = EngineMassRelation.mass(thrust[0], balance.chamber().areaRatio());
+    }
+
+    private static LoadedPropellant loaded(EngineBalance balance, Propellant propellant) {
+        Station outlet = balance.components().stream()
+                .filter(c -> c.kind() == Component.Kind.TANK)
+                .flatMap(c -> c.outlets().stream())
+                .map(balance::station)
+                .filter(s -> s.medium().equals(propellant.id()))
+                .findFirst()
+                .orElseGet(() -> balance.stations().stream()
+                        .filter(s -> s.medium().equals(propellant.id()))
+                        .findFirst()
+                        .orElseThrow());
+        return new LoadedPropellant(
+                propellant.id(),
+                outlet.density(),
+                outlet.temperature(),
+                outlet.pressure(),
+                vapourPressure(propellant, outlet.temperature()));
+    }
+
+    private static double vapourPressure(Propellant propellant, double temperature) {
+        try {
+            return propellant.fluid().vapourPressure(temperature);
+        } catch (PenstockException noVapourPressureThere) {
+            return 0;
+        }
+    }
+
+    /** @return the balance behind it */
+    public EngineBalance balance() {
+        return balance;
+    }
+
+    @Override
+    public String name() {
+        return balance.concept().name();
+    }
+
+    @Override
+    public double vacuumThrust() {
+        return thrust[0];
+    }
+
+    @Override
+    public double massFlow() {
+        return balance.engine().massFlow();
+    }
+
+    @Override
+    public double thrustAt(double ambientPressure) {
+        Require.within("engine", "ambient pressure (Pa)", ambientPressure, 0, HIGHEST_PRESSURE);
+        double position = ambientPressure / HIGHEST_PRESSURE * STEPS;
+        int i = (int) Math.min(position, STEPS - 1.0);
+        return thrust[i] + (position - i) * (thrust[i + 1] - thrust[i]);
+    }
+
+    @Override
+    public double mixtureRatio() {
+        return balance.engine().mixtureRatio();
+    }
+
+    @Override
+    public LoadedPropellant oxidizer() {
+        return oxidizer;
+    }
+
+    @Override
+    public LoadedPropellant fuel() {
+        return fuel;
+    }
+
+    @Override
+    public double mass() {
+        return mass;
+    }
+
+    @Override
+    public double exitArea() {
+        return balance.chamber().exitArea()
+                + balance.exhausts().stream().mapToDouble(ExhaustJet::exitArea).sum();
+    }
+
+    @Override
+    public double chamberPressure() {
+        return balance.engine().chamberPressure();
+    }
+
+    /**
+     * @param balances engines just balanced
+     * @return the same as their vehicles see them
+     */
+    public static List<EnginePerformance> of(List<EngineBalance> balances) {
+        return balances.stream().<EnginePerformance>map(BalancedEngine::new).toList();
+    }
+}
