@@ -1,5 +1,6 @@
 package dev.penstock.turbomachinery;
 
+import dev.penstock.errors.NotConverged;
 import dev.penstock.fluids.Fluid;
 import dev.penstock.fluids.FluidCursor;
 import dev.penstock.fluids.FluidState;
@@ -13,6 +14,7 @@ import dev.penstock.fluids.FluidState;
 final class Isentrope {
 
     private static final int NODES = 16;
+    private static final int MOST_STEPS = 20;
 
     private final FluidState inlet;
     private final double top;
@@ -29,12 +31,13 @@ final class Isentrope {
         this.top = top;
         double[] values = new double[NODES];
         try (FluidCursor cursor = fluid.cursor()) {
-            for (int i = 0; i < NODES; i++) {
+            double temperature = inlet.temperature();
+            for (int i = NODES - 1; i >= 0; i--) {
                 double x = Math.cos(Math.PI * (i + 0.5) / NODES);
                 double pressure = inlet.pressure() + 0.5 * (x + 1) * (top - inlet.pressure());
-                cursor.setPressureEntropy(pressure, inlet.entropy());
                 // divided by the pressure rise, so that the relative error stays small near the inlet
-                values[i] = (cursor.enthalpy() - inlet.enthalpy()) / (pressure - inlet.pressure());
+                values[i] = rise(fluid, cursor, inlet, pressure, temperature) / (pressure - inlet.pressure());
+                temperature = cursor.temperature();
             }
         }
         for (int k = 0; k < NODES; k++) {
@@ -65,5 +68,36 @@ final class Isentrope {
             b1 = b;
         }
         return (x * b1 - b2 + coefficients[0]) * (pressure - inlet.pressure());
+    }
+
+    /**
+     * One point of an isentrope by Newton's method on temperature, dT = T ds/cp. States are set by pressure and temperature,
+     * which liquids answer at every pressure; solvers for pressure and entropy fail near the critical pressure.
+     *
+     * @param fluid what is compressed
+     * @param cursor its cursor, left at the state found
+     * @param inlet state it starts from
+     * @param pressure pressure to compress to (Pa)
+     * @param guess first guess of the temperature there (K)
+     * @return isentropic enthalpy rise (J/kg)
+     * @throws NotConverged if the temperature does not settle
+     */
+    static double rise(Fluid fluid, FluidCursor cursor, FluidState inlet, double pressure, double guess) {
+        double temperature = guess;
+        double step = 0;
+        for (int i = 0; i < MOST_STEPS; i++) {
+            cursor.setPressureTemperature(pressure, temperature);
+            step = (inlet.entropy() - cursor.entropy()) * temperature / cursor.isobaricHeatCapacity();
+            if (Math.abs(step) < 1e-7 * temperature) {
+                // first order in the step that is left: dh = T ds at constant pressure
+                return cursor.enthalpy() + temperature * (inlet.entropy() - cursor.entropy()) - inlet.enthalpy();
+            }
+            temperature += step;
+        }
+        throw new NotConverged(
+                "isentropic compression of " + fluid.id(),
+                MOST_STEPS,
+                Math.abs(step / temperature),
+                "at " + pressure + " Pa from " + inlet.temperature() + " K");
     }
 }

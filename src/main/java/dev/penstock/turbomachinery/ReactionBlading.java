@@ -51,6 +51,17 @@ public final class ReactionBlading {
         return x / Math.sqrt(2 * drop(x, stages, nozzleAngle, rowCoefficient));
     }
 
+    /**
+     * @param velocityRatio ν = U/C0 of one stage (-)
+     * @param stages n
+     * @param nozzleAngle α (rad)
+     * @param rowCoefficient φ (-)
+     * @return c1/C0 (-)
+     */
+    static double jetOverSpouting(double velocityRatio, int stages, double nozzleAngle, double rowCoefficient) {
+        return velocityRatio / speedRatio(velocityRatio, stages, nozzleAngle, rowCoefficient);
+    }
+
     private static double drop(double x, int stages, double nozzleAngle, double rowCoefficient) {
         double cos = Math.cos(nozzleAngle);
         double loss = 1 / (rowCoefficient * rowCoefficient) - 1;

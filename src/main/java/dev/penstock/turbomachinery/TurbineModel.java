@@ -1,6 +1,5 @@
 package dev.penstock.turbomachinery;
 
-import dev.penstock.combustion.WorkingState;
 import dev.penstock.errors.Warning;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.provenance.ModelCard;
@@ -39,9 +38,6 @@ public final class TurbineModel {
     private static final double REACTION_ABOVE = 0.45;
     private static final int MOST_REACTION_STAGES = 4;
     private static final double WORTH_OF_A_STAGE = 0.02;
-    private static final double NOMINAL_EFFICIENCY = 0.6;
-    private static final double LEAST_HEIGHT_OVER_DIAMETER = 0.015;
-    private static final double LEAST_EFFICIENCY = 0.02;
     private static final double BLADE_DENSITY = 8200;
 
     /**
@@ -54,10 +50,10 @@ public final class TurbineModel {
         if (design.settled()) {
             return design;
         }
-        return choose(new Expansion(duty), speed, design);
+        return choose(new GasExpansion(duty), speed, design);
     }
 
-    private TurbineDesign choose(Expansion gas, double speed, TurbineDesign design) {
+    private TurbineDesign choose(GasExpansion gas, double speed, TurbineDesign design) {
         int fixed = design.stages().orElse(0);
         if (design.type() != TurbineType.AUTOMATIC) {
             return design.type() == TurbineType.REACTION && fixed == 0
@@ -67,7 +63,7 @@ public final class TurbineModel {
         if (fixed > 1 || gas.duty.pressureRatio() <= REACTION_PRESSURE_RATIO) {
             return fixed > 0 ? design.withStages(TurbineType.REACTION, fixed) : chooseReaction(gas, speed, design);
         }
-        double ratio = greatestPitchLineSpeed(gas, speed, design) / gas.spoutingVelocity;
+        double ratio = TurbineWheel.greatestPitchLineSpeed(gas, speed, design) / gas.spoutingVelocity;
         if (ratio < TWO_ROWS_BELOW) {
             return design.withStages(TurbineType.VELOCITY_COMPOUNDED, 1);
         }
@@ -78,12 +74,12 @@ public final class TurbineModel {
     }
 
     /** Fewest reaction stages, more where each brings two points; one impulse stage if the passages would be too small. */
-    private TurbineDesign chooseReaction(Expansion gas, double speed, TurbineDesign design) {
+    private TurbineDesign chooseReaction(GasExpansion gas, double speed, TurbineDesign design) {
         TurbineDesign chosen = design.withStages(TurbineType.REACTION, 1);
-        Wheel wheel = new Wheel(gas, speed, chosen);
+        TurbineWheel wheel = new TurbineWheel(gas, speed, chosen);
         for (int n = 2; n <= MOST_REACTION_STAGES; n++) {
             TurbineDesign candidate = design.withStages(TurbineType.REACTION, n);
-            Wheel next = new Wheel(gas, speed, candidate);
+            TurbineWheel next = new TurbineWheel(gas, speed, candidate);
             if (next.efficiency < wheel.efficiency + WORTH_OF_A_STAGE) {
                 break;
             }
@@ -101,15 +97,15 @@ public final class TurbineModel {
      * @return drop, efficiency, power and outlet enthalpy
      */
     public TurbineWork work(TurbineDuty duty, double speed, TurbineDesign design) {
-        Expansion gas = new Expansion(duty);
+        GasExpansion gas = new GasExpansion(duty);
         TurbineDesign settled = design.settled() ? design : choose(gas, speed, design);
         double efficiency = settled.efficiency().isPresent()
                 ? settled.efficiency().getAsDouble()
-                : new Wheel(gas, speed, settled).efficiency;
+                : new TurbineWheel(gas, speed, settled).efficiency;
         return work(gas, efficiency);
     }
 
-    private static TurbineWork work(Expansion gas, double efficiency) {
+    private static TurbineWork work(GasExpansion gas, double efficiency) {
         double work = efficiency * gas.drop;
         return new TurbineWork(gas.drop, efficiency, gas.duty.massFlow() * work, gas.duty.inletEnthalpy() - work);
     }
@@ -122,9 +118,9 @@ public final class TurbineModel {
      * @return the turbine, with its limits and warnings
      */
     public TurbineSizing size(String name, TurbineDuty duty, double speed, TurbineDesign design) {
-        Expansion gas = new Expansion(duty);
+        GasExpansion gas = new GasExpansion(duty);
         TurbineDesign settled = design.settled() ? design : choose(gas, speed, design);
-        Wheel wheel = new Wheel(gas, speed, settled);
+        TurbineWheel wheel = new TurbineWheel(gas, speed, settled);
         TurbineWork work = work(gas, settled.efficiency().orElse(wheel.efficiency));
         double annulusSpeed = speed * Math.sqrt(Math.PI * wheel.diameter * wheel.height);
         List<LimitCheck> limits = new ArrayList<>();
@@ -167,87 +163,18 @@ public final class TurbineModel {
                 wheel.height,
                 wheel.admission,
                 annulusSpeed,
-                BLADE_DENSITY * annulusSpeed * annulusSpeed / (2 * Math.PI),
+                untaperedRootStress(annulusSpeed),
                 limits,
                 warnings);
     }
 
-    private static double greatestPitchLineSpeed(Expansion gas, double speed, TurbineDesign design) {
-        double torque = NOMINAL_EFFICIENCY * gas.duty.massFlow() * gas.drop / speed;
-        double diameter = design.diameterCoefficient() * Math.cbrt(torque);
-        return Smooth.least(design.pitchLineSpeedLimit(), 0.5 * speed * diameter);
-    }
-
-    /** Isentropic expansion of the duty's gas. */
-    private static final class Expansion {
-        final TurbineDuty duty;
-        final WorkingState inlet;
-        final WorkingState ideal;
-        final double drop;
-        final double spoutingVelocity;
-
-        Expansion(TurbineDuty duty) {
-            this.duty = duty;
-            inlet = duty.gas().atPressureEnthalpy(duty.inletPressure(), duty.inletEnthalpy());
-            ideal = duty.gas().atPressureEntropy(duty.exitPressure(), inlet.entropy());
-            drop = duty.inletEnthalpy() - ideal.enthalpy();
-            spoutingVelocity = Math.sqrt(2 * drop);
-        }
-    }
-
-    /** Wheel and efficiency of a settled design. */
-    private static final class Wheel {
-        final double pitchLineSpeed;
-        final double diameter;
-        final double height;
-        final double admission;
-        final double efficiency;
-
-        Wheel(Expansion gas, double speed, TurbineDesign design) {
-            int n = design.stages().orElseThrow();
-            double alpha = design.nozzleAngle();
-            double phi = design.nozzleCoefficient();
-            double psi = design.bladeCoefficient();
-            double stageVelocity = gas.spoutingVelocity / Math.sqrt(n);
-            double best =
-                    switch (design.type()) {
-                        case IMPULSE -> ImpulseBlading.bestOneRow(alpha, phi);
-                        case VELOCITY_COMPOUNDED -> ImpulseBlading.bestTwoRows(alpha, phi, psi);
-                        default -> ReactionBlading.best(n, alpha, phi);
-                    };
-            pitchLineSpeed = design.meanDiameter().isPresent()
-                    ? 0.5 * speed * design.meanDiameter().getAsDouble()
-                    : Smooth.least(greatestPitchLineSpeed(gas, speed, design), best * stageVelocity);
-            diameter = 2 * pitchLineSpeed / speed;
-            double ratio = pitchLineSpeed / stageVelocity;
-            double blading;
-            double jet;
-            switch (design.type()) {
-                case IMPULSE -> {
-                    blading = ImpulseBlading.oneRow(ratio, alpha, phi, psi);
-                    jet = phi * stageVelocity;
-                }
-                case VELOCITY_COMPOUNDED -> {
-                    blading = ImpulseBlading.twoRows(ratio, alpha, phi, psi);
-                    // the gas has crossed three rows of blades before it leaves
-                    jet = phi * stageVelocity * psi * psi * psi;
-                }
-                default -> {
-                    blading = ReactionBlading.efficiency(ratio, n, alpha, phi);
-                    jet = pitchLineSpeed * best / Math.max(ratio, 1e-3) / Math.cos(alpha);
-                }
-            }
-            double axial = jet * Math.sin(alpha);
-            double fullHeight = gas.duty.massFlow() / (gas.ideal.density() * axial * Math.PI * diameter);
-            double least = Smooth.greatest(design.minimumBladeHeight(), LEAST_HEIGHT_OVER_DIAMETER * diameter);
-            admission = Smooth.least(1, fullHeight / least);
-            height = fullHeight / admission;
-            double real = PartialAdmission.efficiency(
-                    Math.max(blading * design.efficiencyFactor(), LEAST_EFFICIENCY),
-                    admission,
-                    pitchLineSpeed / gas.spoutingVelocity,
-                    pitchLineSpeed / axial);
-            efficiency = Math.max(real, LEAST_EFFICIENCY * 0.1);
-        }
+    /**
+     * Centrifugal stress at the root of a blade of constant section: σ = ρ A ω²/(2π).
+     *
+     * @param annulusSpeed ω√A (m/s)
+     * @return stress for an alloy of 8200 kg/m³ (Pa); a tapered blade has 0.5 to 0.7 of it
+     */
+    static double untaperedRootStress(double annulusSpeed) {
+        return BLADE_DENSITY * annulusSpeed * annulusSpeed / (2 * Math.PI);
     }
 }
