@@ -14,9 +14,10 @@ import java.util.TreeMap;
  * with a formula.
  *
  * @param elements atoms per kilogram
- * @param molarMass mean molar mass (kg/mol)
+ * @param formulaMass molar mass of the formula as written, to which a molar heat of formation refers (kg/mol)
+ * @param molarMass mean molar mass of the molecules (kg/mol)
  */
-record Composition(ElementalComposition elements, double molarMass) {
+record Composition(ElementalComposition elements, double formulaMass, double molarMass) {
 
     private static final double SUM_TOLERANCE = 1e-6;
 
@@ -24,8 +25,9 @@ record Composition(ElementalComposition elements, double molarMass) {
         List<InputTable> parts = table.tables("part");
         if (parts.isEmpty()) {
             Map<String, Double> formula = formula(table);
-            double molarMass = molarMass(table, formula);
-            return new Composition(ElementalComposition.ofFormula(formula, molarMass), molarMass);
+            double mass = molarMass(table, formula);
+            double mean = table.quantity("molar_mass", Dimension.MOLAR_MASS, Range.of(1e-3, 1), mass);
+            return new Composition(ElementalComposition.ofFormula(formula, mass), mass, mean);
         }
         Map<String, Double> elements = new TreeMap<>();
         double sum = 0;
@@ -42,7 +44,8 @@ record Composition(ElementalComposition elements, double molarMass) {
         if (Math.abs(sum - 1) > SUM_TOLERANCE) {
             table.problem("part", "mass fractions with the sum " + sum, "they must add up to 1");
         }
-        return new Composition(new ElementalComposition(elements), 1 / molesPerKilogram);
+        double mean = 1 / molesPerKilogram;
+        return new Composition(new ElementalComposition(elements), mean, mean);
     }
 
     private static Map<String, Double> formula(InputTable table) {

@@ -17,6 +17,7 @@ enum CoolPropOutput {
     MOLAR_MASS("imolar_mass", "molar_mass"),
     CRITICAL_TEMPERATURE("iT_critical", "T_critical"),
     CRITICAL_PRESSURE("iP_critical", "p_critical"),
+    CRITICAL_DENSITY("irhomass_critical", "rhomass_critical"),
     MINIMUM_TEMPERATURE("iT_min", "T_min"),
     MAXIMUM_TEMPERATURE("iT_max", "T_max"),
     MAXIMUM_PRESSURE("iP_max", "p_max");

@@ -1,5 +1,7 @@
 package dev.penstock.fluids;
 
+import dev.penstock.errors.Warning;
+import java.util.List;
 import java.util.OptionalDouble;
 
 /**
@@ -59,6 +61,14 @@ public interface Fluid {
      * @return vapour pressure (Pa)
      */
     double vapourPressure(double temperature);
+
+    /**
+     * @param state a state of this fluid
+     * @return what a reader must know of it: properties extrapolated beyond their data
+     */
+    default List<Warning> warnings(FluidState state) {
+        return List.of();
+    }
 
     /** @return a new cursor for hot loops; the caller closes it, on the thread that made it */
     FluidCursor cursor();

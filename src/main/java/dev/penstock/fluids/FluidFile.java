@@ -1,6 +1,5 @@
 package dev.penstock.fluids;
 
-import dev.penstock.errors.InvalidInput;
 import dev.penstock.input.InputFile;
 import dev.penstock.input.InputTable;
 import dev.penstock.quantities.Dimension;
@@ -10,7 +9,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
@@ -38,7 +37,7 @@ final class FluidFile {
      * @param id id of the fluid
      * @param path its file
      * @return the fluid
-     * @throws InvalidInput with every mistake in the file
+     * @throws dev.penstock.errors.InvalidInput with every mistake in the file
      * @throws dev.penstock.errors.PropertyFailure if the model gives no state at the reference point
      */
     static Propellant read(Path home, String id, Path path) {
@@ -53,7 +52,7 @@ final class FluidFile {
         List<String> sources = root.texts("sources");
         root.optionalText("note");
         Composition composition = Composition.read(root.table("composition"));
-        Optional<Fluid> fluid = model(root.table("model"), name, composition);
+        Fluid model = new FluidModelReader(home, id, name, composition).read(root.table("model"));
         Formation formation = Formation.read(root.table("formation"), composition);
         InputTable storage = root.table("storage");
         double storageTemperature = storage.quantity("temperature", Dimension.TEMPERATURE, TEMPERATURE);
@@ -67,7 +66,6 @@ final class FluidFile {
         storage.optionalText("source");
         PropellantLimits limits = limits(root.table("limits"));
         file.finish();
-        Fluid model = fluid.orElseThrow();
         double reference = model.atPressureTemperature(formation.pressure(), formation.temperature())
                 .enthalpy();
         return new Propellant(
@@ -101,17 +99,9 @@ final class FluidFile {
         return roles;
     }
 
-    private Optional<Fluid> model(InputTable table, String name, Composition composition) {
-        table.optionalText("source");
-        table.optionalText("uncertainty");
-        String kind = table.choice("kind", List.of("coolprop"));
-        String fluid = table.text("fluid");
-        return Optional.of(new CoolPropFluid(id, name, fluid, home, Optional.empty()));
-    }
-
     private static PropellantLimits limits(InputTable table) {
         List<String> keys = List.of("freezing", "boiling", "decomposition", "coking");
-        var values = new ArrayList<java.util.OptionalDouble>();
+        var values = new ArrayList<OptionalDouble>();
         for (String key : keys) {
             values.add(table.optionalQuantity(key, Dimension.TEMPERATURE, TEMPERATURE));
             table.optionalText(key + "_source");

@@ -22,7 +22,7 @@ record Formation(double enthalpy, double temperature, double pressure) {
         double pressure = table.quantity("pressure", Dimension.PRESSURE, Range.of(1, 1e8));
         String text = table.text("enthalpy");
         Optional<Double> perKilogram = Units.parse(text, Dimension.SPECIFIC_ENERGY)
-                .or(() -> Units.parse(text, Dimension.MOLAR_ENERGY).map(molar -> molar / composition.molarMass()));
+                .or(() -> Units.parse(text, Dimension.MOLAR_ENERGY).map(molar -> molar / composition.formulaMass()));
         if (perKilogram.isEmpty() && !text.isEmpty()) {
             table.problem("enthalpy", '"' + text + '"', "write an energy such as \"-89.2 kJ/mol\" or \"1570 kJ/kg\"");
         }

@@ -1,0 +1,118 @@
+package dev.penstock.fluids;
+
+import dev.penstock.provenance.ModelCard;
+import java.nio.file.Path;
+import java.util.List;
+
+/**
+ * Viscosity and conductivity of a fluid from those of a similar one at the same reduced temperature and density, the
+ * dilute gas from its own correlations [huber-ely-1992]:
+ *
+ * <pre>
+ * μ(T, ρ) = μg(T) + Fμ [μ'(T', ρ') - μ'(T', 0)] [1 - c max(0, ρ/ρc - 1)],   Fμ = √(f M/M') h^(-2/3)
+ * k(T, ρ) = kg(T) + Fk [k'(T', ρ') - k'(T', 0)],                            Fk = √(f M'/M) h^(-2/3)
+ * T' = T/f, ρ' = ρ ρc'/ρc (by mass),   f = Tc/Tc',   h = ρc'/ρc (by mole)
+ * </pre>
+ *
+ * <p>Primes mark the similar fluid; c is fitted to the fluid's liquid viscosity. Uncertainty: see the data file.
+ */
+final class CorrespondingStatesTransport implements TransportModel {
+
+    static final ModelCard CARD = new ModelCard(
+            "fluids.corresponding-states-transport",
+            "Transport properties by corresponding states with a similar fluid",
+            "mu = mu_gas(T) + F [mu'(T', rho') - mu'(T', 0)] [1 - c max(0, rho/rhoc - 1)], k likewise with c = 0",
+            "range of both fluids' equations of state",
+            "stated in the fluid's data file",
+            List.of("huber-ely-1992"));
+
+    private static final double DILUTE = 1e-6;
+
+    /**
+     * What the data file states.
+     *
+     * @param fluid CoolProp's name of the fluid itself
+     * @param similar CoolProp's name of the similar fluid
+     * @param gasViscosity dilute-gas viscosity (Pa·s)
+     * @param gasConductivity dilute-gas conductivity (W/(m·K))
+     * @param liquidFactor c above (-)
+     */
+    record Data(
+            String fluid,
+            String similar,
+            TemperatureFunction gasViscosity,
+            TemperatureFunction gasConductivity,
+            double liquidFactor) {}
+
+    private record Scales(
+            double temperature, double density, double critical, double viscosity, double conductivity, double tc) {}
+
+    private final Data data;
+    private final Path home;
+    private final ThreadLocal<CoolPropHandle> similar;
+    private volatile Scales scales;
+
+    CorrespondingStatesTransport(Path home, Data data) {
+        this.data = data;
+        this.home = home;
+        this.similar = ThreadLocal.withInitial(() -> open(data.similar));
+    }
+
+    private CoolPropHandle open(String name) {
+        return CoolPropLibrary.load(home).open(name, name);
+    }
+
+    @Override
+    public double viscosity(double temperature, double density, double pressure) {
+        Scales s = scales();
+        double residual = residual(s, temperature, density, CoolPropOutput.VISCOSITY);
+        double shape = 1 - data.liquidFactor * Math.max(0, density / s.critical - 1);
+        return data.gasViscosity.value(temperature) + s.viscosity * residual * shape;
+    }
+
+    @Override
+    public double conductivity(double temperature, double density, double pressure) {
+        Scales s = scales();
+        double residual = residual(s, temperature, density, CoolPropOutput.CONDUCTIVITY);
+        return data.gasConductivity.value(temperature) + s.conductivity * residual;
+    }
+
+    /** The similar fluid's property at the mapped state less that of its dilute gas. */
+    private double residual(Scales s, double temperature, double density, CoolPropOutput key) {
+        CoolPropHandle handle = similar.get();
+        double t = temperature / s.temperature;
+        double rho = density * s.density;
+        if (t < s.tc) {
+            rho = outsideDome(handle, t, rho, density > s.critical);
+        }
+        handle.update(CoolPropInputs.DENSITY_TEMPERATURE, rho, t);
+        double dense = handle.output(key);
+        handle.update(CoolPropInputs.DENSITY_TEMPERATURE, DILUTE, t);
+        return dense - handle.output(key);
+    }
+
+    /** The two fluids' saturation curves differ by a little: a saturated state must not map into the two-phase region. */
+    private static double outsideDome(CoolPropHandle handle, double t, double rho, boolean liquid) {
+        handle.update(CoolPropInputs.QUALITY_TEMPERATURE, liquid ? 0 : 1, t);
+        double saturated = handle.output(CoolPropOutput.DENSITY);
+        return liquid ? Math.max(rho, saturated * (1 + 1e-5)) : Math.min(rho, saturated * (1 - 1e-5));
+    }
+
+    private Scales scales() {
+        Scales known = scales;
+        if (known == null) {
+            CoolPropHandle own = open(data.fluid);
+            CoolPropHandle other = similar.get();
+            double molarMass = own.output(CoolPropOutput.MOLAR_MASS) / other.output(CoolPropOutput.MOLAR_MASS);
+            double tc = other.output(CoolPropOutput.CRITICAL_TEMPERATURE);
+            double critical = own.output(CoolPropOutput.CRITICAL_DENSITY);
+            double density = other.output(CoolPropOutput.CRITICAL_DENSITY) / critical;
+            double f = own.output(CoolPropOutput.CRITICAL_TEMPERATURE) / tc;
+            double h = Math.pow(density * molarMass, -2.0 / 3.0);
+            known = new Scales(f, density, critical, Math.sqrt(f * molarMass) * h, Math.sqrt(f / molarMass) * h, tc);
+            scales = known;
+            own.close();
+        }
+        return known;
+    }
+}

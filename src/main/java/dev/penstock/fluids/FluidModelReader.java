@@ -1,0 +1,88 @@
+package dev.penstock.fluids;
+
+import dev.penstock.input.InputTable;
+import dev.penstock.quantities.Dimension;
+import dev.penstock.quantities.Range;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads the table {@code [model]} of a fluid's file into a {@link Fluid}. */
+final class FluidModelReader {
+
+    private static final Range TEMPERATURE = Range.of(1, 3000);
+    private static final Range PRESSURE = Range.of(1, 1e9);
+    private static final List<CorrelationForm> SMOOTH = List.of(
+            CorrelationForm.POLYNOMIAL,
+            CorrelationForm.EXPONENTIAL_POLYNOMIAL,
+            CorrelationForm.DIPPR_101,
+            CorrelationForm.DIPPR_105);
+    private static final List<CorrelationForm> ANY = List.of(CorrelationForm.values());
+
+    private final Path home;
+    private final String id;
+    private final String name;
+    private final Composition composition;
+
+    FluidModelReader(Path home, String id, String name, Composition composition) {
+        this.home = home;
+        this.id = id;
+        this.name = name;
+        this.composition = composition;
+    }
+
+    Fluid read(InputTable table) {
+        return table.choice("kind", List.of("coolprop", "correlation")).equals("coolprop")
+                ? coolProp(table)
+                : correlation(table);
+    }
+
+    private Fluid coolProp(InputTable table) {
+        String fluid = table.text("fluid");
+        table.text("source");
+        table.text("uncertainty");
+        return new CoolPropFluid(
+                id,
+                name,
+                fluid,
+                home,
+                table.has("transport") ? transport(table.table("transport"), fluid) : Optional.empty());
+    }
+
+    private Optional<TransportModel> transport(InputTable table, String fluid) {
+        String similar = table.text("similar_fluid");
+        table.text("source");
+        table.text("uncertainty");
+        Correlation viscosity = Correlation.read(table.table("gas_viscosity"), ANY);
+        Correlation conductivity = Correlation.read(table.table("gas_conductivity"), ANY);
+        double factor = table.quantity("liquid_factor", Dimension.RATIO, Range.of(-1, 1), 0);
+        return Optional.of(new CorrespondingStatesTransport(
+                home,
+                new CorrespondingStatesTransport.Data(
+                        fluid, similar, viscosity.function(), conductivity.function(), factor)));
+    }
+
+    private Fluid correlation(InputTable table) {
+        FluidRange range = new FluidRange(
+                table.quantity("minimum_temperature", Dimension.TEMPERATURE, TEMPERATURE),
+                table.quantity("maximum_temperature", Dimension.TEMPERATURE, TEMPERATURE),
+                table.quantity("maximum_pressure", Dimension.PRESSURE, PRESSURE));
+        return new CorrelationFluid(new CorrelationFluid.Data(
+                id,
+                name,
+                composition.molarMass(),
+                range,
+                table.optionalQuantity("critical_temperature", Dimension.TEMPERATURE, TEMPERATURE),
+                table.optionalQuantity("critical_pressure", Dimension.PRESSURE, PRESSURE),
+                Correlation.read(table.table("density"), SMOOTH),
+                Correlation.read(table.table("bulk_modulus"), SMOOTH),
+                Correlation.read(table.table("heat_capacity"), List.of(CorrelationForm.POLYNOMIAL)),
+                Correlation.read(table.table("vapour_pressure"), ANY),
+                Correlation.read(table.table("viscosity"), ANY),
+                Correlation.read(table.table("conductivity"), ANY),
+                table.quantity("tait_constant", Dimension.RATIO, Range.of(0.01, 0.5)),
+                table.quantity("reference_pressure", Dimension.PRESSURE, PRESSURE),
+                table.quantity("viscosity_compression", Dimension.RATIO, Range.of(-50, 50)),
+                table.quantity("conductivity_compression", Dimension.RATIO, Range.of(-10, 10))));
+    }
+}
