@@ -14,7 +14,6 @@ import java.util.OptionalInt;
  */
 public final class PumpDefaults {
 
-    private static final double HYDROGEN_DENSITY = 150;
     private static final String COMMON = "common practice, no source";
 
     private PumpDefaults() {}
@@ -50,7 +49,7 @@ public final class PumpDefaults {
      * @return every efficiency and limit of its pump that is only known within bounds, by its key in the concept file
      */
     public static List<UncertainInput> uncertain(Propellant propellant) {
-        boolean hydrogen = propellant.loadingDensity() < HYDROGEN_DENSITY;
+        boolean hydrogen = propellant.loadingDensity() < PumpStages.HYDROGEN_DENSITY;
         boolean oxidizer = propellant.roles().contains(Propellant.Role.OXIDIZER);
         boolean cryogenic = propellant.storageTemperature() < 150;
         return List.of(
@@ -72,7 +71,12 @@ public final class PumpDefaults {
                         "-",
                         cryogenic ? new Spread(0, 1, 2) : Spread.exactly(0),
                         "nasa-tn-d-5292"),
-                new UncertainInput("suction_margin", "-", new Spread(1.0, 1.1, 1.4), COMMON),
+                // nominal over required: inlet pressure falls and hydrogen warms towards the end of a burn
+                new UncertainInput(
+                        "suction_margin",
+                        "-",
+                        hydrogen ? new Spread(1.2, 2.0, 3.0) : new Spread(1.1, 1.5, 2.2),
+                        COMMON),
                 new UncertainInput("specific_speed_limit", "-", new Spread(0.8, 1.0, 1.3), "nasa-sp-125"),
                 new UncertainInput(
                         "bearing_speed_limit",

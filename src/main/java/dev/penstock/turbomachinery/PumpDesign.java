@@ -16,7 +16,8 @@ import java.util.OptionalInt;
  * @param tipSpeedLimit highest impeller tip speed (m/s)
  * @param tipSpeedSource where that limit comes from
  * @param inducerTipSpeedLimit highest inducer tip speed (m/s)
- * @param inducerFlowCoefficient axial velocity over tip speed at the inducer inlet (-); it fixes the suction specific speed
+ * @param inducerFlowCoefficient lowest axial velocity over tip speed at the inducer inlet (-); it fixes the suction specific
+ *     speed and is raised where the inducer's tip speed would pass its limit
  * @param inducerHubRatio hub over tip diameter of the inducer inlet (-)
  * @param suppressionFactor vapour over liquid volume at the inducer blade (-), the B factor of the thermodynamic
  *     suppression head; 0 for none

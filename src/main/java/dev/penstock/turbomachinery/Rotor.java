@@ -18,7 +18,6 @@ public record Rotor(double mass, double span, double inertia) {
     private static final double TURBINE_THICKNESS = 0.12;
     private static final double STEEL = 8000;
     private static final double TITANIUM = 4500;
-    private static final double HYDROGEN_DENSITY = 150;
 
     /**
      * @param pumps pumps on the shaft
@@ -32,7 +31,7 @@ public record Rotor(double mass, double span, double inertia) {
         double span = 2 * shaftDiameter;
         double inertia = 0;
         for (PumpSizing pump : pumps) {
-            double density = pump.duty().inlet().density() < HYDROGEN_DENSITY ? TITANIUM : STEEL;
+            double density = pump.duty().inlet().density() < PumpStages.HYDROGEN_DENSITY ? TITANIUM : STEEL;
             double d = pump.impellerDiameter();
             double wheels = pump.stages() * disc(d, IMPELLER_THICKNESS * d, density);
             double gear = pump.speed() / speed;

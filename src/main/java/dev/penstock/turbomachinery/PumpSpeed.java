@@ -1,0 +1,80 @@
+package dev.penstock.turbomachinery;
+
+import dev.penstock.numerics.RootFinder;
+import dev.penstock.provenance.ModelCard;
+import dev.penstock.quantities.Constants;
+import java.util.List;
+
+/**
+ * The fastest speed at which a pump may run; faster is smaller and lighter.
+ * <pre>
+ * suction:        margin · NPSH_required(ω) = NPSH + suppression head
+ * inducer:        tip speed limit at the largest flow coefficient
+ * specific speed: ω √Q/(Δhs/n)^0.75 = limit                             (not for axial stages)
+ * bearings:       ω d/2 = limit, d = (16 P/(ω π S))^(1/3), and d = smallest shaft
+ * speed = smooth minimum of these
+ * </pre>
+ */
+final class PumpSpeed {
+
+    static final ModelCard CARD = new ModelCard(
+            "turbomachinery.pump-speed",
+            "Fastest pump speed",
+            "minimum of the speeds at which suction, inducer tip, specific speed and bearings reach their limits",
+            "pumps with an inducer",
+            "30 %: designers also keep away from critical speeds and match the turbine",
+            List.of("nasa-sp-8107", "nasa-sp-8052", "nasa-sp-8048"));
+
+    /** Efficiency assumed where only the size of the shaft depends on it (-). */
+    private static final double NOMINAL_EFFICIENCY = 0.65;
+
+    private final PumpSuction suction;
+
+    PumpSpeed(PumpSuction suction) {
+        this.suction = suction;
+    }
+
+    /**
+     * @param duty what is asked of the pump
+     * @param design settled design
+     * @param head isentropic rise of the whole pump (J/kg)
+     * @return speed (rad/s): the design's own if it fixes one
+     * @throws dev.penstock.errors.OutsideValidity if the liquid boils at the inlet even with the suppression head
+     */
+    double fastest(PumpDuty duty, PumpDesign design, double head) {
+        if (design.speed().isPresent()) {
+            return design.speed().getAsDouble();
+        }
+        double q = duty.volumeFlow();
+        double inducer = Math.pow(
+                2 * design.inducerTipSpeedLimit() / InducerSuction.diameter(q, 1, 0.3, design.inducerHubRatio()), 1.5);
+        double power = duty.massFlow() * head / NOMINAL_EFFICIENCY;
+        double surface = 2 * design.bearingSpeedLimit();
+        double bearing = Math.pow(surface, 1.5) * Math.sqrt(Math.PI * design.shaftStress() / (16 * power));
+        double smallest = surface / design.minimumShaftDiameter();
+        double cavitation = suctionLimited(duty, design);
+        if (design.type() == PumpType.AXIAL) {
+            return Smooth.least(cavitation, inducer, bearing, smallest);
+        }
+        double stageHead = head / design.stages().orElse(1);
+        double specific = design.specificSpeedLimit() * Math.pow(stageHead, 0.75) / Math.sqrt(q);
+        return Smooth.least(cavitation, inducer, specific, bearing, smallest);
+    }
+
+    private double suctionLimited(PumpDuty duty, PumpDesign design) {
+        double usable = suction.usableHead(duty, design);
+        // with the lowest flow coefficient an inducer sucks best: the true speed cannot be higher
+        double best = InducerSuction.suctionSpecificSpeed(design.inducerFlowCoefficient(), design.inducerHubRatio());
+        double bound = best * Math.pow(Constants.STANDARD_GRAVITY * usable, 0.75) / Math.sqrt(duty.volumeFlow());
+        if (PumpSuction.requiredHead(duty, design, bound) <= usable) {
+            return bound;
+        }
+        return RootFinder.between(
+                        "suction-limited speed",
+                        speed -> Math.log(PumpSuction.requiredHead(duty, design, speed) / usable),
+                        1e-3 * bound,
+                        bound,
+                        1e-13)
+                .value();
+    }
+}
