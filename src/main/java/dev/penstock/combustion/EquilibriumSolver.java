@@ -53,7 +53,7 @@ public final class EquilibriumSolver implements GasCursor {
     private final double[] composition;
     private final double[] atomicMass;
     private final GasSnapshot snapshots;
-    private Map<String, Double> propellants = Map.of();
+    private Reactants mixture;
     private GibbsNewton newton;
     private boolean warm;
     private int iterations;
@@ -93,7 +93,7 @@ public final class EquilibriumSolver implements GasCursor {
      * @throws InvalidInput if it holds an element that the species set lacks, or its atoms do not weigh a kilogram
      */
     public void setMixture(Reactants reactants) {
-        propellants = reactants.propellants();
+        mixture = reactants;
         Map<String, Double> atoms = reactants.composition().molesPerKilogram();
         double mass = 0;
         int mask = 0;
@@ -285,6 +285,7 @@ public final class EquilibriumSolver implements GasCursor {
     }
 
     private String mixtureName() {
+        Map<String, Double> propellants = mixture.propellants();
         return propellants.isEmpty() ? String.join("", set.elements()) : String.join(" with ", propellants.keySet());
     }
 
@@ -360,6 +361,23 @@ public final class EquilibriumSolver implements GasCursor {
     /** @return (∂ln v/∂ln p)_T with shifting composition (-) */
     public double volumePressureSlope() {
         return newton.volumePressureSlope();
+    }
+
+    /** @return mass fraction of condensed carbon (-) */
+    public double condensedCarbon() {
+        int j = set.indexOf("C(gr)");
+        ActiveSpecies active = newton.species();
+        for (int c = 0; c < active.condensedCount; c++) {
+            if (active.globalIndex[active.gasCount + c] == j) {
+                return newton.condensedMoles()[c] * set.species().get(j).molarMass();
+            }
+        }
+        return 0;
+    }
+
+    /** @return the mixture as set last */
+    public Reactants mixture() {
+        return mixture;
     }
 
     /** @return Newton steps that the last solution took, all attempts together */

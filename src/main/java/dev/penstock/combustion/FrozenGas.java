@@ -24,7 +24,6 @@ public final class FrozenGas implements GasCursor {
     private final SpeciesSet set;
     private final double[] moles;
     private final ThermoTable thermo;
-    private final GasSnapshot snapshots;
     private final double gasMoles;
     private final double mixingEntropy;
     private double pressure;
@@ -38,8 +37,7 @@ public final class FrozenGas implements GasCursor {
     public FrozenGas(SpeciesSet set, double[] molesPerKilogram) {
         this.set = set;
         this.moles = molesPerKilogram.clone();
-        this.thermo = new ThermoTable(set.species());
-        this.snapshots = new GasSnapshot(set);
+        this.thermo = set.thermo();
         double sum = 0;
         for (int j = 0; j < set.gasCount(); j++) {
             sum += Require.notNegative(
@@ -211,6 +209,6 @@ public final class FrozenGas implements GasCursor {
 
     @Override
     public GasState snapshot() {
-        return snapshots.frozen(this);
+        return new GasSnapshot(set).frozen(this);
     }
 }

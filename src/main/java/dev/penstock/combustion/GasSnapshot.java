@@ -28,7 +28,7 @@ final class GasSnapshot {
 
     GasSnapshot(SpeciesSet set) {
         this.set = set;
-        this.thermo = new ThermoTable(set.species());
+        this.thermo = set.thermo();
         this.transport = new MixtureTransport(set);
         this.moles = new double[set.size()];
     }
@@ -83,11 +83,11 @@ final class GasSnapshot {
                 slopeP,
                 moleFractions(),
                 condensed,
-                transport(t, cp, heatCapacity, condensed, shifting),
+                transport(t, cp, heatCapacity, shifting),
                 warnings(gas));
     }
 
-    private GasTransport transport(double t, double cp, double heatCapacity, double condensed, boolean shifting) {
+    private GasTransport transport(double t, double cp, double heatCapacity, boolean shifting) {
         thermo.evaluate(t);
         if (!transport.update(t, moles, thermo.cp, set.gasCount())) {
             throw new PropertyFailure("burnt gas", "T = " + t + " K", "no species has collision figures in fluids/gas");
@@ -136,6 +136,9 @@ final class GasSnapshot {
         }
         if (gas.pressure() > DENSE) {
             list.add(warning("ideal gas assumed at %.4g Pa; density may be several percent too high", gas.pressure()));
+        }
+        if (gas instanceof EquilibriumSolver solver) {
+            list.addAll(EquilibriumDoubt.of(solver.mixture(), t, solver.condensedCarbon()));
         }
         if (transport.leftOut() > NOTICEABLE) {
             list.add(warning("no collision figures for %.3g of the gas by moles", transport.leftOut()));

@@ -3,6 +3,7 @@ package dev.penstock.combustion;
 import dev.penstock.errors.InvalidInput;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /** The elements of a mixture and the species that may form of them, gas first. Immutable. */
 public final class SpeciesSet {
@@ -10,6 +11,7 @@ public final class SpeciesSet {
     private final List<String> elements;
     private final List<Species> species;
     private final int gasCount;
+    private final ThermoTable thermo;
 
     /**
      * @param elements element symbols
@@ -31,6 +33,26 @@ public final class SpeciesSet {
         if (gasCount == 0) {
             throw new InvalidInput("", "species", "none", "a mixture needs at least one gas species");
         }
+        thermo = new ThermoTable(this.species);
+    }
+
+    /**
+     * The set without some condensed species, for a process too fast for them to form.
+     *
+     * @param names names of condensed species to leave out; others are ignored
+     * @return the smaller set
+     */
+    public SpeciesSet without(Set<String> names) {
+        return new SpeciesSet(
+                elements,
+                species.stream()
+                        .filter(s -> !(s.condensed() && names.contains(s.name())))
+                        .toList());
+    }
+
+    /** @return a thermodynamic table of all species, with its own state */
+    ThermoTable thermo() {
+        return new ThermoTable(thermo);
     }
 
     /** @return element symbols */

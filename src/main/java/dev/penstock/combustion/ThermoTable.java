@@ -24,6 +24,16 @@ final class ThermoTable {
     /** s/R at 1 bar (-). */
     final double[] s;
 
+    /** @param other a table to share the coefficients of; its state is not copied */
+    ThermoTable(ThermoTable other) {
+        size = other.size;
+        breaks = other.breaks;
+        rows = other.rows;
+        cp = new double[size];
+        h = new double[size];
+        s = new double[size];
+    }
+
     ThermoTable(List<Species> species) {
         size = species.size();
         cp = new double[size];

@@ -1,0 +1,57 @@
+package dev.penstock.combustion;
+
+/**
+ * Burnt gas that stays in chemical equilibrium as it expands. Several such fluids may share a solver. Not thread-safe.
+ */
+public final class EquilibriumWorkingFluid implements WorkingFluid {
+
+    private final EquilibriumSolver solver;
+    private final Reactants reactants;
+
+    /**
+     * @param solver solver for (at least) the elements of the mixture
+     * @param reactants what was burnt
+     */
+    public EquilibriumWorkingFluid(EquilibriumSolver solver, Reactants reactants) {
+        this.solver = solver;
+        this.reactants = reactants;
+    }
+
+    @Override
+    public String description() {
+        return "burnt gas of " + String.join(" and ", reactants.propellants().keySet()) + " in chemical equilibrium";
+    }
+
+    @Override
+    public WorkingState atPressureTemperature(double pressure, double temperature) {
+        solver.setMixture(reactants);
+        solver.setPressureTemperature(pressure, temperature);
+        return state();
+    }
+
+    @Override
+    public WorkingState atPressureEnthalpy(double pressure, double enthalpy) {
+        solver.setMixture(reactants);
+        solver.setPressureEnthalpy(pressure, enthalpy);
+        return state();
+    }
+
+    @Override
+    public WorkingState atPressureEntropy(double pressure, double entropy) {
+        solver.setMixture(reactants);
+        solver.setPressureEntropy(pressure, entropy);
+        return state();
+    }
+
+    private WorkingState state() {
+        return new WorkingState(
+                solver.pressure(),
+                solver.temperature(),
+                solver.density(),
+                solver.enthalpy(),
+                solver.entropy(),
+                solver.equilibriumHeatCapacity(),
+                solver.isentropicExponent(),
+                solver.soundSpeed());
+    }
+}

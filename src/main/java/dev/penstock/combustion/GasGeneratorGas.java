@@ -1,0 +1,236 @@
+package dev.penstock.combustion;
+
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.errors.OutsideValidity;
+import dev.penstock.errors.PenstockException;
+import dev.penstock.errors.Warning;
+import dev.penstock.fluids.ElementalComposition;
+import dev.penstock.numerics.RootFinder;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.DoubleFunction;
+
+/**
+ * Gas for turbines: burns a mixture in a gas generator or preburner, and finds the mixture ratio for a wanted gas
+ * temperature. Keeps its solvers from call to call. Not thread-safe.
+ */
+public final class GasGeneratorGas {
+
+    /** Side of the stoichiometric mixture. */
+    public enum Branch {
+        FUEL_RICH,
+        OXIDIZER_RICH
+    }
+
+    private static final String KEROSENE = "rp-1";
+    private static final String OXYGEN = "oxygen";
+    private static final String HYDRAZINE = "hydrazine";
+    private static final Set<String> SOOT = Set.of("C(gr)");
+    private static final double KEROSENE_HIGHEST = 0.7;
+    private static final double STEP = 1.25;
+    private static final double SMALLEST_RATIO = 1e-3;
+    private static final double LARGEST_RATIO = 1e3;
+    private static final double TOLERANCE = 1e-10;
+
+    private final SpeciesLibrary library;
+    private final GasModel model;
+    private final double dissociation;
+    private final Map<Set<String>, EquilibriumSolver> solvers = new HashMap<>();
+
+    /**
+     * @param library species data
+     * @param model how to model the gas
+     * @param ammoniaDissociation dissociated part of the ammonia where hydrazine is decomposed alone (-)
+     */
+    public GasGeneratorGas(SpeciesLibrary library, GasModel model, double ammoniaDissociation) {
+        this.library = library;
+        this.model = model;
+        this.dissociation = ammoniaDissociation;
+    }
+
+    /**
+     * @param library species data
+     * @param model how to model the gas; hydrazine with its usual dissociation
+     */
+    public GasGeneratorGas(SpeciesLibrary library, GasModel model) {
+        this(library, model, HydrazineDecomposition.USUAL_DISSOCIATION);
+    }
+
+    /**
+     * @param reactants mixture with its enthalpy
+     * @param pressure pressure of the burner (Pa)
+     * @return the gas
+     * @throws InvalidInput if measured data are asked for and none are held for this mixture
+     * @throws OutsideValidity where the data or the model end
+     */
+    public TurbineGas burn(Reactants reactants, double pressure) {
+        boolean measured = model == GasModel.EMPIRICAL || model == GasModel.AUTOMATIC;
+        if (measured && reactants.propellants().keySet().equals(Set.of(HYDRAZINE))) {
+            return decomposed(reactants, pressure);
+        }
+        if (measured && isFuelRichKerosene(reactants)) {
+            return kerosene(reactants, pressure);
+        }
+        if (model == GasModel.EMPIRICAL) {
+            throw new InvalidInput(
+                    "",
+                    "gas model",
+                    "empirical",
+                    "measured gas is known for oxygen with rp-1 at mixture ratios 0.2 to 0.7 and for hydrazine alone,"
+                            + " not for "
+                            + String.join(" with ", reactants.propellants().keySet()));
+        }
+        return burnt(reactants, pressure);
+    }
+
+    private TurbineGas decomposed(Reactants reactants, double pressure) {
+        FrozenGas gas = HydrazineDecomposition.decompose(library, dissociation, reactants.enthalpy(), pressure);
+        String text = String.format(Locale.ROOT, "hydrazine, ammonia %.0f %% dissociated", 100 * dissociation);
+        FrozenWorkingFluid fluid = new FrozenWorkingFluid(gas, text);
+        WorkingState inlet = fluid.atPressureEnthalpy(pressure, reactants.enthalpy());
+        return new TurbineGas(fluid, inlet, gas.molarMass(), GasModel.EMPIRICAL, List.of());
+    }
+
+    private boolean isFuelRichKerosene(Reactants reactants) {
+        if (!reactants.propellants().keySet().equals(Set.of(OXYGEN, KEROSENE))) {
+            return false;
+        }
+        return model == GasModel.EMPIRICAL || mixtureRatio(reactants) <= KEROSENE_HIGHEST;
+    }
+
+    private static double mixtureRatio(Reactants reactants) {
+        return 1 / reactants.propellants().get(KEROSENE) - 1;
+    }
+
+    private static TurbineGas kerosene(Reactants reactants, double pressure) {
+        double ratio = mixtureRatio(reactants);
+        EmpiricalWorkingFluid fluid = KeroseneGeneratorGas.at(ratio, reactants.enthalpy());
+        return new TurbineGas(
+                fluid,
+                fluid.atPressureTemperature(pressure, fluid.inletTemperature()),
+                fluid.molarMass(),
+                GasModel.EMPIRICAL,
+                KeroseneGeneratorGas.warning(ratio).stream().toList());
+    }
+
+    private TurbineGas burnt(Reactants reactants, double pressure) {
+        EquilibriumSolver solver = solver(reactants);
+        solver.setMixture(reactants);
+        solver.setPressureEnthalpy(pressure, reactants.enthalpy());
+        List<Warning> warnings =
+                new ArrayList<>(EquilibriumDoubt.of(reactants, solver.temperature(), solver.condensedCarbon()));
+        double molarMass = solver.molarMass();
+        if (model == GasModel.EQUILIBRIUM) {
+            EquilibriumWorkingFluid fluid = new EquilibriumWorkingFluid(solver, reactants);
+            WorkingState inlet = fluid.atPressureEnthalpy(pressure, reactants.enthalpy());
+            return new TurbineGas(fluid, inlet, molarMass, GasModel.EQUILIBRIUM, warnings);
+        }
+        String text = "burnt gas of "
+                + String.join(" and ", reactants.propellants().keySet())
+                + (model == GasModel.AUTOMATIC ? ", frozen after burning without soot" : ", frozen after burning");
+        FrozenWorkingFluid fluid = new FrozenWorkingFluid(solver.freeze(), text);
+        WorkingState inlet = fluid.atPressureTemperature(pressure, solver.temperature());
+        return new TurbineGas(fluid, inlet, molarMass, GasModel.FROZEN, warnings);
+    }
+
+    private EquilibriumSolver solver(Reactants reactants) {
+        return solvers.computeIfAbsent(
+                reactants.composition().molesPerKilogram().keySet(), elements -> {
+                    SpeciesSet set = library.speciesFor(elements);
+                    return new EquilibriumSolver(model == GasModel.AUTOMATIC ? set.without(SOOT) : set);
+                });
+    }
+
+    /**
+     * Mixture ratio that gives a wanted gas temperature.
+     *
+     * @param mixture the mixture at each mixture ratio, with its enthalpy
+     * @param pressure pressure of the burner (Pa)
+     * @param temperature wanted temperature (K)
+     * @param branch side of the stoichiometric mixture
+     * @return mixture ratio (-)
+     * @throws OutsideValidity if the gas does not reach, or does not fall to, that temperature on that side
+     */
+    public double mixtureRatioFor(
+            DoubleFunction<Reactants> mixture, double pressure, double temperature, Branch branch) {
+        if (model == GasModel.EMPIRICAL || model == GasModel.AUTOMATIC) {
+            Reactants sample = mixture.apply(0.4);
+            if (branch == Branch.FUEL_RICH && isFuelRichKerosene(sample)) {
+                return KeroseneGeneratorGas.mixtureRatioFor(temperature);
+            }
+        }
+        double start = stoichiometric(mixture);
+        double factor = branch == Branch.FUEL_RICH ? 1 / STEP : STEP;
+        double hot = start;
+        double hottest = excess(mixture, hot, pressure, 0);
+        for (double r = start * factor; hottest < temperature && r > start / 4 && r < start * 4; r *= factor) {
+            double t = excess(mixture, r, pressure, 0);
+            if (t > hottest) {
+                hottest = t;
+                hot = r;
+            }
+        }
+        if (hottest < temperature) {
+            throw outside(branch, temperature, String.format(Locale.ROOT, "at most %.0f K", hottest));
+        }
+        double cold = hot;
+        do {
+            hot = cold;
+            cold *= factor;
+            if (cold < SMALLEST_RATIO || cold > LARGEST_RATIO) {
+                throw outside(branch, temperature, "what a mixture ratio from 0.001 to 1000 gives");
+            }
+        } while (excess(mixture, cold, pressure, temperature) > 0);
+        double log = RootFinder.between(
+                        "mixture ratio for a gas temperature",
+                        logRatio -> excess(mixture, Math.exp(logRatio), pressure, temperature),
+                        Math.log(Math.min(cold, hot)),
+                        Math.log(Math.max(cold, hot)),
+                        TOLERANCE)
+                .value();
+        return Math.exp(log);
+    }
+
+    /** Gas temperature less another; a mixture too cold to burn counts as cold. */
+    private double excess(DoubleFunction<Reactants> mixture, double ratio, double pressure, double temperature) {
+        try {
+            return burn(mixture.apply(ratio), pressure).inlet().temperature() - temperature;
+        } catch (OutsideValidity e) {
+            return 100 - temperature;
+        }
+    }
+
+    private static PenstockException outside(Branch branch, double temperature, String allowed) {
+        return new OutsideValidity(
+                branch == Branch.FUEL_RICH ? "fuel-rich gas" : "oxidizer-rich gas",
+                "gas temperature (K)",
+                temperature,
+                allowed);
+    }
+
+    /** Mixture ratio at which oxygen just suffices for carbon dioxide and water. */
+    private static double stoichiometric(DoubleFunction<Reactants> mixture) {
+        double poor = oxygenExcess(mixture.apply(SMALLEST_RATIO).composition());
+        double rich = oxygenExcess(mixture.apply(LARGEST_RATIO).composition());
+        if (!(poor < 0 && rich > 0)) {
+            throw new InvalidInput(
+                    "", "propellants", "fuel and oxidizer", "one must lack oxygen and the other have it");
+        }
+        double log = RootFinder.between(
+                        "stoichiometric mixture ratio",
+                        x -> oxygenExcess(mixture.apply(Math.exp(x)).composition()),
+                        Math.log(SMALLEST_RATIO),
+                        Math.log(LARGEST_RATIO),
+                        1e-9)
+                .value();
+        return Math.exp(log);
+    }
+
+    private static double oxygenExcess(ElementalComposition atoms) {
+        return atoms.of("O") - 2 * atoms.of("C") - 0.5 * atoms.of("H");
+    }
+}
