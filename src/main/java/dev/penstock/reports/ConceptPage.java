@@ -1,0 +1,192 @@
+package dev.penstock.reports;
+
+import dev.penstock.cycles.ConceptDocument;
+import dev.penstock.cycles.ConceptInput;
+import dev.penstock.cycles.EngineBalance;
+import dev.penstock.cycles.EngineSummary;
+import dev.penstock.provenance.LimitCheck;
+import dev.penstock.vehicle.VehicleSizing;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The report of one concept: a page that needs nothing but itself. */
+public final class ConceptPage {
+
+    private final EngineBalance balance;
+    private final Software software;
+    private final Optional<VehicleSizing> vehicle;
+    private final EngineCharts charts;
+
+    /**
+     * @param balance balanced engine
+     * @param vehicle vehicle that its concept asks for, if any
+     * @param software what the numbers were made with
+     */
+    public ConceptPage(EngineBalance balance, Optional<VehicleSizing> vehicle, Software software) {
+        this.balance = balance;
+        this.vehicle = vehicle;
+        this.software = software;
+        this.charts = new EngineCharts(balance, "c");
+    }
+
+    /** @return the page */
+    public String html() {
+        Map<String, Object> model = new LinkedHashMap<>();
+        model.put("title", balance.concept().name());
+        model.put("subtitle", balance.concept().description());
+        model.put("kind", balance.concept().cycle().title() + ": " + balance.concept().oxidizer().fluid().name() + " and "
+                + balance.concept().fuel().fluid().name());
+        model.put("figures", headline(balance.engine()));
+        model.put("verdict", verdict());
+        model.put("good", balance.withinLimits());
+        model.put(
+                "warnings",
+                balance.warnings().stream()
+                        .distinct()
+                        .map(w -> Map.of("source", w.source(), "message", w.message()))
+                        .toList());
+        model.put("sections", sections());
+        model.put("assumptions", Assumptions.of(balance));
+        model.put("cautions", Assumptions.CAUTIONS);
+        model.put("software", software);
+        ConceptDocument document = balance.concept().document();
+        model.put("file", fileName(document.file()));
+        model.put("changes", document.changes());
+        model.put("source", document.text());
+        return Pages.fill("concept.ftlh", model);
+    }
+
+    /**
+     * @param path path as the concept was read from
+     * @return its last part, since a report must not tell where its maker keeps files
+     */
+    static String fileName(String path) {
+        return path.substring(Math.max(path.lastIndexOf('/'), path.lastIndexOf('\\')) + 1);
+    }
+
+    static List<Map<String, String>> headline(EngineSummary e) {
+        return List.of(
+                figure("thrust, vacuum", Figures.kilonewton(e.vacuumThrust()), "kN"),
+                figure("specific impulse, vacuum", Figures.fixed(e.vacuumIsp(), 1), "s"),
+                figure("specific impulse, sea level", Figures.fixed(e.seaLevelIsp(), 1), "s"),
+                figure("chamber pressure", Figures.bar(e.chamberPressure()), "bar"),
+                figure("mixture ratio", Figures.significant(e.mixtureRatio(), 3), ""),
+                figure("mass flow", Figures.massFlow(e.massFlow()), "kg/s"));
+    }
+
+    private static Map<String, String> figure(String name, String value, String unit) {
+        return Map.of("name", name, "value", value, "unit", unit);
+    }
+
+    private String verdict() {
+        long missed = balance.limits().stream().filter(l -> !l.met()).count();
+        String closes = "The cycle closes to " + Figures.significant(balance.residualWorst(), 2)
+                + " (worst relative residual of mass, energy and shaft power)";
+        return missed == 0
+                ? closes + " and keeps all " + balance.limits().size() + " limits."
+                : closes + ", but misses " + missed + " of " + balance.limits().size() + " limits.";
+    }
+
+    private List<PageSection> sections() {
+        List<PageSection> sections = new ArrayList<>();
+        sections.add(new PageSection(
+                "flow",
+                "Flow",
+                "What goes where, at which pressure and temperature?",
+                List.of(balance.concept().cycle().summary()),
+                List.of(charts.flow()),
+                List.of(EngineTables.stations(balance)),
+                List.of()));
+        sections.add(new PageSection(
+                "pressure",
+                "Pressure",
+                "What makes the pressure, and what uses it up?",
+                List.of(),
+                charts.pressures(),
+                List.of(),
+                List.of(EngineTables.ladder(balance))));
+        if (!balance.shafts().isEmpty()) {
+            sections.add(new PageSection(
+                    "machines",
+                    "Turbopumps",
+                    "How big, how fast, how much power?",
+                    List.of(),
+                    List.of(charts.power()),
+                    List.of(EngineTables.pumps(balance), EngineTables.turbines(balance), EngineTables.shafts(balance)),
+                    List.of()));
+        }
+        sections.add(new PageSection(
+                "performance",
+                "Performance",
+                "What does the engine deliver, and where is the rest lost?",
+                List.of(),
+                List.of(charts.losses(), charts.altitude()),
+                List.of(EngineTables.chamber(balance)),
+                List.of(EngineTables.losses(balance))));
+        balance.cooling()
+                .ifPresent(jacket -> sections.add(new PageSection(
+                        "cooling",
+                        "Cooling",
+                        "Does the wall stay cool enough?",
+                        List.of(),
+                        List.of(charts.jacket(jacket)),
+                        List.of(EngineTables.cooling(jacket)),
+                        List.of())));
+        sections.add(new PageSection(
+                "limits",
+                "Limits",
+                "What would stop the hardware, and how far off is it?",
+                List.of("A missed limit is a finding, not an error: the cycle closes, but the hardware would not last."),
+                List.of(),
+                List.of(limits(balance.limits())),
+                List.of()));
+        vehicle.ifPresent(v -> sections.add(VehicleTables.section(v)));
+        sections.add(inputs());
+        sections.add(new PageSection(
+                "evidence",
+                "Evidence",
+                "Does everything add up again?",
+                List.of("Mass and energy are added up again at every component from the station table alone, and for the"
+                        + " engine as a whole."),
+                List.of(),
+                List.of(EngineTables.residuals(balance)),
+                List.of(EngineTables.audit(balance))));
+        return sections;
+    }
+
+    static PageTable limits(List<LimitCheck> limits) {
+        PageTable.Builder table = PageTable.titled("Limits", "<limit", "value", "<bound", "margin", "<", "<source");
+        for (LimitCheck l : limits) {
+            table.marked(
+                    l.met() ? "" : "missed",
+                    l.name(),
+                    Figures.withUnit(l.value(), l.unit()),
+                    (l.upper() ? "at most " : "at least ") + Figures.withUnit(l.limit(), l.unit()),
+                    Figures.percent(l.margin()),
+                    l.met() ? "kept" : "missed",
+                    l.source());
+        }
+        return table.table();
+    }
+
+    private PageSection inputs() {
+        List<ConceptInput> all = balance.concept().document().inputs();
+        return new PageSection(
+                "inputs",
+                "Inputs",
+                "What was asked for, and on whose word?",
+                List.of("Values are shown in SI as the calculation used them."),
+                List.of(),
+                List.of(inputs("Stated by the concept", all.stream().filter(ConceptInput::given).toList())),
+                List.of(inputs("Defaults", all.stream().filter(i -> !i.given()).toList())));
+    }
+
+    private static PageTable inputs(String caption, List<ConceptInput> inputs) {
+        PageTable.Builder table = PageTable.titled(caption, "<key", "<value", "<unit", "<source");
+        inputs.forEach(i -> table.row(i.key(), i.value(), i.unit(), i.source()));
+        return table.table();
+    }
+}

@@ -1,0 +1,174 @@
+package dev.penstock.reports;
+
+import dev.penstock.chamber.ChamberPerformance;
+import dev.penstock.chamber.NamedLoss;
+import dev.penstock.cooling.JacketResult;
+import dev.penstock.cycles.EngineBalance;
+import dev.penstock.cycles.EngineSummary;
+import dev.penstock.quantities.Constants;
+
+/** The tables of one balanced engine. */
+final class EngineTables {
+
+    private EngineTables() {}
+
+    static PageTable stations(EngineBalance balance) {
+        PageTable.Builder table = PageTable.titled(
+                "Stations", "no.", "<station", "<medium", "pressure (bar)", "temperature (K)", "density (kg/m³)",
+                "enthalpy (kJ/kg)", "flow (kg/s)");
+        balance.stations()
+                .forEach(s -> table.row(
+                        Integer.toString(s.number()),
+                        s.name(),
+                        s.medium(),
+                        Figures.bar(s.pressure()),
+                        Figures.kelvin(s.temperature()),
+                        Figures.significant(s.density(), 4),
+                        Figures.fixed(s.enthalpy() / 1e3, 1),
+                        Figures.massFlow(s.massFlow())));
+        return table.table();
+    }
+
+    static PageTable ladder(EngineBalance balance) {
+        PageTable.Builder table = PageTable.titled("Pressure steps", "<line", "<at", "from (bar)", "to (bar)", "step (bar)");
+        balance.pressureLadder()
+                .forEach(s -> table.row(
+                        s.line(), s.component(), Figures.bar(s.from()), Figures.bar(s.to()), Figures.bar(s.rise())));
+        return table.table();
+    }
+
+    static PageTable pumps(EngineBalance balance) {
+        PageTable.Builder table = PageTable.titled(
+                "Pumps", "<pump", "discharge (bar)", "flow (kg/s)", "head (kJ/kg)", "efficiency", "power", "speed (rpm)",
+                "stages", "impeller (mm)", "tip speed (m/s)", "suction head needed / there (m)");
+        balance.pumps()
+                .forEach(p -> table.row(
+                        p.name(),
+                        Figures.bar(p.duty().dischargePressure()),
+                        Figures.massFlow(p.duty().massFlow()),
+                        Figures.significant(p.head() / 1e3, 4),
+                        Figures.percent(p.efficiency()),
+                        Figures.power(p.power()),
+                        Figures.rpm(p.speed()),
+                        Integer.toString(p.stages()),
+                        Figures.significant(p.impellerDiameter() * 1e3, 3),
+                        Figures.significant(p.tipSpeed(), 3),
+                        Figures.significant(p.requiredSuctionHead(), 3) + " / "
+                                + Figures.significant(p.netPositiveSuctionHead() + p.suppressionHead(), 3)));
+        return table.table();
+    }
+
+    static PageTable turbines(EngineBalance balance) {
+        PageTable.Builder table = PageTable.titled(
+                "Turbines", "<turbine", "<kind", "inlet (bar)", "inlet (K)", "exit (bar)", "ratio", "flow (kg/s)",
+                "efficiency", "power", "blade / jet speed", "mean diameter (mm)", "blade height (mm)");
+        balance.turbines()
+                .forEach(t -> table.row(
+                        t.name(),
+                        t.type().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ') + ", " + t.stages()
+                                + (t.stages() == 1 ? " stage" : " stages"),
+                        Figures.bar(t.inlet().pressure()),
+                        Figures.kelvin(t.inlet().temperature()),
+                        Figures.bar(t.outlet().pressure()),
+                        Figures.significant(t.inlet().pressure() / t.outlet().pressure(), 3),
+                        Figures.massFlow(t.duty().massFlow()),
+                        Figures.percent(t.efficiency()),
+                        Figures.power(t.power()),
+                        Figures.significant(t.velocityRatio(), 3),
+                        Figures.significant(t.meanDiameter() * 1e3, 3),
+                        Figures.significant(t.bladeHeight() * 1e3, 3)));
+        return table.table();
+    }
+
+    static PageTable shafts(EngineBalance balance) {
+        PageTable.Builder table = PageTable.titled(
+                "Shafts", "<shaft", "<joins", "speed (rpm)", "delivered", "absorbed", "mechanical loss", "mass (kg)");
+        balance.shafts()
+                .forEach(s -> table.row(
+                        s.name(),
+                        String.join(", ", s.turbines()) + " to " + String.join(", ", s.pumps()),
+                        Figures.rpm(s.speed()),
+                        Figures.power(s.powerDelivered()),
+                        Figures.power(s.powerAbsorbed()),
+                        Figures.power(s.mechanicalLoss()),
+                        Figures.significant(s.mass(), 3)));
+        return table.table();
+    }
+
+    static PageTable chamber(EngineBalance balance) {
+        ChamberPerformance c = balance.chamber();
+        EngineSummary e = balance.engine();
+        return PageTable.titled("Thrust chamber and engine", "<quantity", "value", "<unit")
+                .row("gas temperature in the chamber", Figures.kelvin(c.ideal().chamber().temperature()), "K")
+                .row("molar mass", Figures.significant(c.ideal().chamber().molarMass() * 1e3, 4), "g/mol")
+                .row("isentropic exponent", Figures.significant(c.ideal().chamber().gammaS(), 4), "")
+                .row("mixture ratio in the chamber", Figures.significant(e.chamberMixtureRatio(), 4), "")
+                .row("characteristic velocity, ideal", Figures.fixed(c.ideal().characteristicVelocity(), 1), "m/s")
+                .row("characteristic velocity, delivered", Figures.fixed(c.characteristicVelocity(), 1), "m/s")
+                .row("thrust coefficient in vacuum", Figures.significant(c.vacuumThrustCoefficient(), 5), "")
+                .row("chamber specific impulse in vacuum", Figures.fixed(c.vacuumSpecificImpulse(), 1), "s")
+                .row("chamber mass flow", Figures.massFlow(c.massFlow()), "kg/s")
+                .row("area ratio", Figures.significant(c.areaRatio(), 4), "")
+                .row("throat diameter", Figures.millimetre(e.throatDiameter()), "mm")
+                .row("exit diameter", Figures.millimetre(e.exitDiameter()), "mm")
+                .row("injector to throat", Figures.millimetre(c.contour().chamberLength()), "mm")
+                .row("throat to exit", Figures.millimetre(c.contour().nozzleLength()), "mm")
+                .row("engine thrust in vacuum", Figures.kilonewton(e.vacuumThrust()), "kN")
+                .row("engine thrust at sea level", Figures.kilonewton(e.seaLevelThrust()), "kN")
+                .table();
+    }
+
+    static PageTable losses(EngineBalance balance) {
+        PageTable.Builder table =
+                PageTable.titled("Losses", "<loss", "factor", "impulse lost (s)", "<model", "<source", "<note");
+        java.util.stream.Stream.concat(balance.chamber().losses().stream(), balance.engineLosses().stream())
+                .forEach(l -> table.row(
+                        l.name(),
+                        Figures.significant(l.factor(), 5),
+                        Figures.fixed(l.impulseLoss() / Constants.STANDARD_GRAVITY, 2),
+                        model(l),
+                        l.model().map(card -> String.join(", ", card.sources())).orElse(""),
+                        l.note()));
+        return table.table();
+    }
+
+    private static String model(NamedLoss loss) {
+        return loss.model().map(card -> card.title()).orElse("stated by the concept");
+    }
+
+    static PageTable cooling(JacketResult jacket) {
+        return PageTable.titled("Jacket", "<quantity", "value", "<unit")
+                .row("coolant flow in", Figures.kelvin(jacket.inlet().temperature()), "K")
+                .row("coolant flow out", Figures.kelvin(jacket.outlet().temperature()), "K")
+                .row("temperature rise", Figures.kelvin(jacket.coolantTemperatureRise()), "K")
+                .row("pressure in", Figures.bar(jacket.inlet().pressure()), "bar")
+                .row("pressure drop", Figures.bar(jacket.pressureDrop()), "bar")
+                .row("heat taken up", Figures.significant(jacket.heatLoad() / 1e6, 4), "MW")
+                .row("peak heat flux", Figures.significant(jacket.peakHeatFlux() / 1e6, 4), "MW/m²")
+                .row("hottest wall", Figures.kelvin(jacket.peakWallTemperature()), "K")
+                .table();
+    }
+
+    static PageTable residuals(EngineBalance balance) {
+        PageTable.Builder table = PageTable.titled("Closing equations", "<equation", "left over", "<unit", "relative");
+        balance.residuals()
+                .forEach(r -> table.row(
+                        r.name(),
+                        Figures.significant(r.value(), 3),
+                        r.unit(),
+                        Figures.significant(r.relative(), 2)));
+        return table.table();
+    }
+
+    static PageTable audit(EngineBalance balance) {
+        PageTable.Builder table =
+                PageTable.titled("Audit by component", "<component", "mass imbalance", "energy imbalance");
+        balance.audit()
+                .items()
+                .forEach(i -> table.row(
+                        i.component(),
+                        Figures.significant(i.massImbalance(), 2),
+                        Figures.significant(i.energyImbalance(), 2)));
+        return table.table();
+    }
+}

@@ -1,0 +1,84 @@
+package dev.penstock.reports;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A table of a page.
+ *
+ * @param caption what it shows
+ * @param columns columns
+ * @param rows cells, row by row
+ */
+public record PageTable(String caption, List<Column> columns, List<Row> rows) {
+
+    /**
+     * A column.
+     *
+     * @param title title with the unit
+     * @param text whether it holds text, set to the left; figures are set to the right
+     */
+    public record Column(String title, boolean text) {}
+
+    /**
+     * A row.
+     *
+     * @param cells cells
+     * @param mark "missed" for a missed limit, "best" for the best of a comparison, else empty
+     */
+    public record Row(List<String> cells, String mark) {
+
+        public Row {
+            cells = List.copyOf(cells);
+        }
+    }
+
+    public PageTable {
+        columns = List.copyOf(columns);
+        rows = List.copyOf(rows);
+    }
+
+    /**
+     * @param caption what it shows
+     * @param titles column titles; one that starts with {@code <} holds text
+     * @return an empty table to add rows to
+     */
+    static Builder titled(String caption, String... titles) {
+        return new Builder(caption, titles);
+    }
+
+    /** Collects the rows of a table. Not thread-safe. */
+    static final class Builder {
+
+        private final String caption;
+        private final List<Column> columns = new ArrayList<>();
+        private final List<Row> rows = new ArrayList<>();
+
+        private Builder(String caption, String... titles) {
+            this.caption = caption;
+            for (String title : titles) {
+                boolean text = title.startsWith("<");
+                columns.add(new Column(text ? title.substring(1) : title, text));
+            }
+        }
+
+        Builder row(String... cells) {
+            rows.add(new Row(List.of(cells), ""));
+            return this;
+        }
+
+        Builder marked(String mark, String... cells) {
+            rows.add(new Row(List.of(cells), mark));
+            return this;
+        }
+
+        Builder rows(List<Row> more) {
+            rows.addAll(more);
+            return this;
+        }
+
+        PageTable table() {
+            return new PageTable(caption, columns, rows);
+        }
+    }
+}

@@ -1,0 +1,106 @@
+package dev.penstock.reports;
+
+import dev.penstock.vehicle.StageSizing;
+import dev.penstock.vehicle.VehicleSizing;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The tables of a sized vehicle. */
+final class VehicleTables {
+
+    private VehicleTables() {}
+
+    static PageSection section(VehicleSizing vehicle) {
+        List<SpanChart.Bar> bars = new ArrayList<>();
+        double at = 0;
+        for (StageSizing s : vehicle.stages()) {
+            at = bar(bars, s.name() + ": oxidizer", at, s.propellant().oxidizer(), Ink.OXIDIZER);
+            at = bar(bars, s.name() + ": fuel", at, s.propellant().fuel(), Ink.FUEL);
+            at = bar(bars, s.name() + ": dry", at, s.dryMass().total(), Ink.STEEL);
+        }
+        bar(bars, "payload", at, vehicle.payload(), Ink.GAIN);
+        Figure masses = new Figure(
+                SpanChart.svg("v-mass", "Start mass by part", "mass (t)", true, bars),
+                "How the start mass adds up, lowest stage first.",
+                false);
+        List<PageTable> dry =
+                vehicle.stages().stream().map(VehicleTables::dryMass).toList();
+        return new PageSection(
+                "vehicle",
+                "Vehicle",
+                "What does a vehicle with this engine weigh?",
+                VehicleSizing.DEFINITIONS,
+                List.of(masses),
+                List.of(summary(vehicle), stages(vehicle), budget(vehicle)),
+                dry);
+    }
+
+    private static double bar(List<SpanChart.Bar> bars, String label, double from, double mass, Ink ink) {
+        bars.add(new SpanChart.Bar(label, from / 1e3, (from + mass) / 1e3, ink, tonnes(mass) + " t"));
+        return from + mass;
+    }
+
+    static PageTable summary(VehicleSizing v) {
+        return PageTable.titled(v.plan().name(), "<quantity", "value", "<unit")
+                .row("start mass", tonnes(v.startMass()), "t")
+                .row("propellant mass, all stages", tonnes(v.propellantMass()), "t")
+                .row("dry mass, all stages", tonnes(v.dryMass()), "t")
+                .row("payload", tonnes(v.payload()), "t")
+                .row("payload share of the start mass", Figures.significant(v.payloadFraction() * 100, 3), "%")
+                .row("ideal speed gain", Figures.fixed(v.deltaV(), 0), "m/s")
+                .table();
+    }
+
+    static PageTable stages(VehicleSizing v) {
+        PageTable.Builder table = PageTable.titled(
+                "Stages", "<stage", "engines", "start mass (t)", "oxidizer (t)", "fuel (t)", "dry (t)", "oxidizer tank (m³)",
+                "fuel tank (m³)", "speed gain (m/s)", "Isp (s)", "thrust / weight", "burn (s)");
+        v.stages()
+                .forEach(s -> table.row(
+                        s.name(),
+                        Integer.toString(s.engines()),
+                        tonnes(s.startMass()),
+                        tonnes(s.propellant().oxidizer()),
+                        tonnes(s.propellant().fuel()),
+                        tonnes(s.dryMass().total()),
+                        Figures.significant(s.oxidizerTankVolume(), 4),
+                        Figures.significant(s.fuelTankVolume(), 4),
+                        Figures.fixed(s.deltaV(), 0),
+                        Figures.fixed(s.isp(), 1),
+                        Figures.fixed(s.thrustToWeight(), 2),
+                        Figures.fixed(s.burnTime(), 0)));
+        return table.table();
+    }
+
+    static PageTable budget(VehicleSizing v) {
+        PageTable.Builder table = PageTable.titled("Speed budget", "<term", "m/s", "<source");
+        v.plan().mission().terms().forEach(t -> table.row(t.name(), Figures.fixed(t.value(), 0), t.source()));
+        table.row("sum", Figures.fixed(v.plan().mission().total(), 0), "");
+        return table.table();
+    }
+
+    private static PageTable dryMass(StageSizing s) {
+        PageTable.Builder table = PageTable.titled(
+                "Dry mass of " + s.name(), "<part", "mass (kg)", "share", "scatter", "<source");
+        s.dryMass()
+                .lines()
+                .forEach(l -> table.row(
+                        l.name(),
+                        Figures.significant(l.mass(), 4),
+                        Figures.percent(s.dryMass().share(l)),
+                        "± " + Figures.fixed(100 * l.scatter(), 0) + " %",
+                        l.source()));
+        table.row(
+                "growth margin",
+                Figures.significant(s.dryMass().growth(), 4),
+                Figures.percent(s.dryMass().growth() / s.dryMass().total()),
+                "",
+                "margin of the plan");
+        table.row("dry mass", Figures.significant(s.dryMass().total(), 4), "100.0 %", "", "");
+        return table.table();
+    }
+
+    static String tonnes(double kilograms) {
+        return Figures.significant(kilograms / 1e3, 4);
+    }
+}
