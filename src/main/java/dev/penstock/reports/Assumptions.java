@@ -24,10 +24,12 @@ final class Assumptions {
     static List<String> of(EngineBalance balance) {
         List<String> list = new ArrayList<>();
         list.add("Steady operation at full thrust; start, shut-down and control are not part of it.");
-        list.add("Propellants are real fluids: pumps, lines and jacket use their equations of state; valves and lines are"
-                + " adiabatic.");
-        list.add("Station pressures are total and absolute; the chamber pressure is the stagnation pressure at the nozzle"
-                + " entrance.");
+        list.add(
+                "Propellants are real fluids: pumps, lines and jacket use their equations of state; valves and lines are"
+                        + " adiabatic.");
+        list.add(
+                "Station pressures are total and absolute; the chamber pressure is the stagnation pressure at the nozzle"
+                        + " entrance.");
         list.add("Burnt gas is an ideal-gas mixture, perfectly mixed and one-dimensional, "
                 + switch (balance.chamber().ideal().mode()) {
                     case SHIFTING -> "in chemical equilibrium all through the nozzle before losses are taken off.";
@@ -35,12 +37,14 @@ final class Assumptions {
                     case FROZEN_AT_THROAT -> "frozen at the throat before losses are taken off.";
                 });
         if (balance.chamber().ideal().mode() == ExpansionMode.SHIFTING) {
-            list.add("Real recombination lags behind equilibrium: the ideal value is an upper bound, and the kinetic loss"
-                    + " covers the difference only roughly.");
+            list.add(
+                    "Real recombination lags behind equilibrium: the ideal value is an upper bound, and the kinetic loss"
+                            + " covers the difference only roughly.");
         }
         if (!balance.turbines().isEmpty()) {
-            list.add("Machines are sized for this one point; their efficiencies come from correlations with a scatter of"
-                    + " several points.");
+            list.add(
+                    "Machines are sized for this one point; their efficiencies come from correlations with a scatter of"
+                            + " several points.");
         }
         if (balance.cooling().isPresent()) {
             list.add("The jacket is a steady one-dimensional march; heat-transfer correlations scatter by 15 to 25 %.");

@@ -37,8 +37,11 @@ public final class ConceptPage {
         Map<String, Object> model = new LinkedHashMap<>();
         model.put("title", balance.concept().name());
         model.put("subtitle", balance.concept().description());
-        model.put("kind", balance.concept().cycle().title() + ": " + balance.concept().oxidizer().fluid().name() + " and "
-                + balance.concept().fuel().fluid().name());
+        model.put(
+                "kind",
+                balance.concept().cycle().title() + ": "
+                        + balance.concept().oxidizer().fluid().name() + " and "
+                        + balance.concept().fuel().fluid().name());
         model.put("figures", headline(balance.engine()));
         model.put("verdict", verdict());
         model.put("good", balance.withinLimits());
@@ -139,7 +142,8 @@ public final class ConceptPage {
                 "limits",
                 "Limits",
                 "What would stop the hardware, and how far off is it?",
-                List.of("A missed limit is a finding, not an error: the cycle closes, but the hardware would not last."),
+                List.of(
+                        "A missed limit is a finding, not an error: the cycle closes, but the hardware would not last."),
                 List.of(),
                 List.of(limits(balance.limits())),
                 List.of()));
@@ -149,8 +153,9 @@ public final class ConceptPage {
                 "evidence",
                 "Evidence",
                 "Does everything add up again?",
-                List.of("Mass and energy are added up again at every component from the station table alone, and for the"
-                        + " engine as a whole."),
+                List.of(
+                        "Mass and energy are added up again at every component from the station table alone, and for the"
+                                + " engine as a whole."),
                 List.of(),
                 List.of(EngineTables.residuals(balance)),
                 List.of(EngineTables.audit(balance))));
@@ -180,7 +185,9 @@ public final class ConceptPage {
                 "What was asked for, and on whose word?",
                 List.of("Values are shown in SI as the calculation used them."),
                 List.of(),
-                List.of(inputs("Stated by the concept", all.stream().filter(ConceptInput::given).toList())),
+                List.of(inputs(
+                        "Stated by the concept",
+                        all.stream().filter(ConceptInput::given).toList())),
                 List.of(inputs("Defaults", all.stream().filter(i -> !i.given()).toList())));
     }
 

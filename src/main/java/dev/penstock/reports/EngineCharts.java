@@ -107,7 +107,10 @@ public final class EngineCharts {
             at = 0;
             for (PumpSizing p : balance.pumps()) {
                 if (shaft.pumps().contains(p.name())) {
-                    boolean fuel = p.duty().propellant().id().equals(balance.concept().fuel().id());
+                    boolean fuel = p.duty()
+                            .propellant()
+                            .id()
+                            .equals(balance.concept().fuel().id());
                     bars.add(power(shaft, p.name(), at, at + p.power(), fuel ? Ink.FUEL : Ink.OXIDIZER));
                     at += p.power();
                 }
@@ -148,8 +151,7 @@ public final class EngineCharts {
                         new LineChart.Panel(
                                 "thrust (kN)", 1, false, List.of(new Curve("thrust", Ink.STEEL, true, thrust)))),
                 420);
-        return new Figure(
-                svg, "Whole engine at full thrust, turbine exhaust and flow separation included.", false);
+        return new Figure(svg, "Whole engine at full thrust, turbine exhaust and flow separation included.", false);
     }
 
     /** @return from the ideal to the engine's specific impulse, loss by loss */
@@ -172,9 +174,15 @@ public final class EngineCharts {
         }
         bars.add(new SpanChart.Bar("engine, vacuum", base, last, Ink.GAIN, Figures.fixed(last, 1) + " s"));
         String svg = SpanChart.svg(
-                prefix + "-losses", "From ideal to delivered specific impulse", "specific impulse in vacuum (s)", false, bars);
-        return new Figure(svg, "What each loss takes off the ideal vacuum specific impulse. The axis does not start at"
-                + " zero.", false);
+                prefix + "-losses",
+                "From ideal to delivered specific impulse",
+                "specific impulse in vacuum (s)",
+                false,
+                bars);
+        return new Figure(
+                svg,
+                "What each loss takes off the ideal vacuum specific impulse. The axis does not start at" + " zero.",
+                false);
     }
 
     private static double step(List<SpanChart.Bar> bars, NamedLoss loss, double from, Ink ink) {
@@ -203,7 +211,12 @@ public final class EngineCharts {
                                 "temperature (K)",
                                 4,
                                 line("wall, gas side", Ink.FUEL, false, s, JacketStation::gasSideWallTemperature),
-                                line("wall, coolant side", Ink.STEEL, true, s, JacketStation::coolantSideWallTemperature),
+                                line(
+                                        "wall, coolant side",
+                                        Ink.STEEL,
+                                        true,
+                                        s,
+                                        JacketStation::coolantSideWallTemperature),
                                 line("coolant", Ink.OXIDIZER, false, s, JacketStation::coolantTemperature)),
                         panel("radius (m)", 2, new Curve("inner wall", Ink.MUTED, false, contour))),
                 560);

@@ -14,8 +14,15 @@ final class EngineTables {
 
     static PageTable stations(EngineBalance balance) {
         PageTable.Builder table = PageTable.titled(
-                "Stations", "no.", "<station", "<medium", "pressure (bar)", "temperature (K)", "density (kg/m³)",
-                "enthalpy (kJ/kg)", "flow (kg/s)");
+                "Stations",
+                "no.",
+                "<station",
+                "<medium",
+                "pressure (bar)",
+                "temperature (K)",
+                "density (kg/m³)",
+                "enthalpy (kJ/kg)",
+                "flow (kg/s)");
         balance.stations()
                 .forEach(s -> table.row(
                         Integer.toString(s.number()),
@@ -30,7 +37,8 @@ final class EngineTables {
     }
 
     static PageTable ladder(EngineBalance balance) {
-        PageTable.Builder table = PageTable.titled("Pressure steps", "<line", "<at", "from (bar)", "to (bar)", "step (bar)");
+        PageTable.Builder table =
+                PageTable.titled("Pressure steps", "<line", "<at", "from (bar)", "to (bar)", "step (bar)");
         balance.pressureLadder()
                 .forEach(s -> table.row(
                         s.line(), s.component(), Figures.bar(s.from()), Figures.bar(s.to()), Figures.bar(s.rise())));
@@ -39,8 +47,18 @@ final class EngineTables {
 
     static PageTable pumps(EngineBalance balance) {
         PageTable.Builder table = PageTable.titled(
-                "Pumps", "<pump", "discharge (bar)", "flow (kg/s)", "head (kJ/kg)", "efficiency", "power", "speed (rpm)",
-                "stages", "impeller (mm)", "tip speed (m/s)", "suction head needed / there (m)");
+                "Pumps",
+                "<pump",
+                "discharge (bar)",
+                "flow (kg/s)",
+                "head (kJ/kg)",
+                "efficiency",
+                "power",
+                "speed (rpm)",
+                "stages",
+                "impeller (mm)",
+                "tip speed (m/s)",
+                "suction head needed / there (m)");
         balance.pumps()
                 .forEach(p -> table.row(
                         p.name(),
@@ -60,8 +78,19 @@ final class EngineTables {
 
     static PageTable turbines(EngineBalance balance) {
         PageTable.Builder table = PageTable.titled(
-                "Turbines", "<turbine", "<kind", "inlet (bar)", "inlet (K)", "exit (bar)", "ratio", "flow (kg/s)",
-                "efficiency", "power", "blade / jet speed", "mean diameter (mm)", "blade height (mm)");
+                "Turbines",
+                "<turbine",
+                "<kind",
+                "inlet (bar)",
+                "inlet (K)",
+                "exit (bar)",
+                "ratio",
+                "flow (kg/s)",
+                "efficiency",
+                "power",
+                "blade / jet speed",
+                "mean diameter (mm)",
+                "blade height (mm)");
         balance.turbines()
                 .forEach(t -> table.row(
                         t.name(),
@@ -99,9 +128,15 @@ final class EngineTables {
         ChamberPerformance c = balance.chamber();
         EngineSummary e = balance.engine();
         return PageTable.titled("Thrust chamber and engine", "<quantity", "value", "<unit")
-                .row("gas temperature in the chamber", Figures.kelvin(c.ideal().chamber().temperature()), "K")
+                .row(
+                        "gas temperature in the chamber",
+                        Figures.kelvin(c.ideal().chamber().temperature()),
+                        "K")
                 .row("molar mass", Figures.significant(c.ideal().chamber().molarMass() * 1e3, 4), "g/mol")
-                .row("isentropic exponent", Figures.significant(c.ideal().chamber().gammaS(), 4), "")
+                .row(
+                        "isentropic exponent",
+                        Figures.significant(c.ideal().chamber().gammaS(), 4),
+                        "")
                 .row("mixture ratio in the chamber", Figures.significant(e.chamberMixtureRatio(), 4), "")
                 .row("characteristic velocity, ideal", Figures.fixed(c.ideal().characteristicVelocity(), 1), "m/s")
                 .row("characteristic velocity, delivered", Figures.fixed(c.characteristicVelocity(), 1), "m/s")
@@ -153,10 +188,7 @@ final class EngineTables {
         PageTable.Builder table = PageTable.titled("Closing equations", "<equation", "left over", "<unit", "relative");
         balance.residuals()
                 .forEach(r -> table.row(
-                        r.name(),
-                        Figures.significant(r.value(), 3),
-                        r.unit(),
-                        Figures.significant(r.relative(), 2)));
+                        r.name(), Figures.significant(r.value(), 3), r.unit(), Figures.significant(r.relative(), 2)));
         return table.table();
     }
 

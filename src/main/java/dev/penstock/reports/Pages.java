@@ -42,8 +42,8 @@ final class Pages {
 
     /** @return the style sheet of all pages, colours included */
     static String style() {
-        return ":root{" + Ink.lightTheme() + "}\n@media screen and (prefers-color-scheme:dark){:root{" + Ink.darkTheme() + "}}\n"
-                + resource("page.css");
+        return ":root{" + Ink.lightTheme() + "}\n@media screen and (prefers-color-scheme:dark){:root{" + Ink.darkTheme()
+                + "}}\n" + resource("page.css");
     }
 
     private static String resource(String name) {

@@ -28,7 +28,8 @@ public record Software(String penstock, String coolProp, String data, String jav
      * @return what is in use there
      */
     public static Software of(Path home, String penstock) {
-        return new Software(penstock, coolProp(home), digest(home.resolve("fluids")), System.getProperty("java.version"));
+        return new Software(
+                penstock, coolProp(home), digest(home.resolve("fluids")), System.getProperty("java.version"));
     }
 
     private static String coolProp(Path home) {
@@ -45,7 +46,8 @@ public record Software(String penstock, String coolProp, String data, String jav
             MessageDigest digest = MessageDigest.getInstance("SHA-256");
             List<Path> files = walk.filter(Files::isRegularFile).sorted().toList();
             for (Path file : files) {
-                digest.update(folder.relativize(file).toString().replace('\\', '/').getBytes(StandardCharsets.UTF_8));
+                digest.update(
+                        folder.relativize(file).toString().replace('\\', '/').getBytes(StandardCharsets.UTF_8));
                 digest.update(Files.readAllBytes(file));
             }
             return HexFormat.of().formatHex(digest.digest()).substring(0, SHOWN);

@@ -53,8 +53,19 @@ final class VehicleTables {
 
     static PageTable stages(VehicleSizing v) {
         PageTable.Builder table = PageTable.titled(
-                "Stages", "<stage", "engines", "start mass (t)", "oxidizer (t)", "fuel (t)", "dry (t)", "oxidizer tank (m³)",
-                "fuel tank (m³)", "speed gain (m/s)", "Isp (s)", "thrust / weight", "burn (s)");
+                "Stages",
+                "<stage",
+                "engines",
+                "start mass (t)",
+                "oxidizer (t)",
+                "fuel (t)",
+                "dry (t)",
+                "oxidizer tank (m³)",
+                "fuel tank (m³)",
+                "speed gain (m/s)",
+                "Isp (s)",
+                "thrust / weight",
+                "burn (s)");
         v.stages()
                 .forEach(s -> table.row(
                         s.name(),
@@ -80,8 +91,8 @@ final class VehicleTables {
     }
 
     private static PageTable dryMass(StageSizing s) {
-        PageTable.Builder table = PageTable.titled(
-                "Dry mass of " + s.name(), "<part", "mass (kg)", "share", "scatter", "<source");
+        PageTable.Builder table =
+                PageTable.titled("Dry mass of " + s.name(), "<part", "mass (kg)", "share", "scatter", "<source");
         s.dryMass()
                 .lines()
                 .forEach(l -> table.row(

@@ -1,0 +1,5 @@
+/**
+ * Many engines at once: several concepts side by side, and (over all processors) whatever asks for more than one balance.
+ * In: files and changes; out: {@link dev.penstock.study.Outcome}s, each a balance or the reason why there is none.
+ */
+package dev.penstock.study;
