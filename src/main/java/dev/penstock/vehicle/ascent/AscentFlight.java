@@ -1,0 +1,232 @@
+package dev.penstock.vehicle.ascent;
+
+import static dev.penstock.vehicle.ascent.AscentDynamics.MASS;
+import static dev.penstock.vehicle.ascent.AscentDynamics.SIZE;
+import static dev.penstock.vehicle.ascent.AscentDynamics.VX;
+import static dev.penstock.vehicle.ascent.AscentDynamics.VY;
+import static dev.penstock.vehicle.ascent.AscentDynamics.X;
+import static dev.penstock.vehicle.ascent.AscentDynamics.Y;
+
+import dev.penstock.chamber.Atmosphere;
+import dev.penstock.errors.NotConverged;
+import dev.penstock.numerics.OdeIntegrator;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * One flight from release to orbit: up, a small tilt, along the path through the air until the air is thin, then by a
+ * linear-tangent law until the orbital energy is reached. The last segment may burn more than it has, so that a vehicle
+ * that falls short still tells by how much. Not thread-safe.
+ */
+final class AscentFlight {
+
+    /** Speed through the air (m/s) at which the tilt begins. */
+    private static final double TILT_AT = 40;
+    /** Dynamic pressure (Pa) below which thrust need not point along the path. */
+    private static final double THIN_AIR = 500;
+    /** The last segment may burn down to this fraction of its proper final mass. */
+    private static final double OVERBURN = 0.25;
+
+    private static final double LONGEST = 4000;
+    private static final double[] TOLERANCE = {1e-2, 1e-2, 1e-5, 1e-5, 1e-3, 1e-4, 1e-4, 1e-4, 1e-4, 1e-4, 1e2};
+
+    private final AscentVehicle vehicle;
+    private final AscentMission mission;
+    private final AscentDynamics dynamics;
+    private final OdeIntegrator integrator;
+    private final FlightRecorder recorder;
+
+    private double time;
+    private final double[] y = new double[SIZE];
+    private int segment;
+    private double burnEnd;
+    private double coastEnd;
+    private final boolean noAir;
+
+    AscentFlight(
+            AscentVehicle vehicle,
+            AscentMission mission,
+            Atmosphere atmosphere,
+            FlightRecorder recorder,
+            double relativeTolerance,
+            double maxStep) {
+        this.vehicle = vehicle;
+        this.mission = mission;
+        this.recorder = recorder;
+        this.dynamics = new AscentDynamics(mission, atmosphere, vehicle.dragTable(), vehicle.referenceArea());
+        this.integrator = new OdeIntegrator("ascent of " + vehicle.name(), TOLERANCE, relativeTolerance, maxStep);
+        this.noAir = atmosphere.at(0).density() == 0;
+    }
+
+    /** Where the flight stands, to go on from more than once. */
+    record Checkpoint(double time, List<Double> state, int segment, double burnEnd, double coastEnd, double burnLeft) {}
+
+    int evaluations() {
+        return integrator.evaluations();
+    }
+
+    AscentDynamics dynamics() {
+        return dynamics;
+    }
+
+    double[] state() {
+        return y;
+    }
+
+    double time() {
+        return time;
+    }
+
+    int segment() {
+        return segment;
+    }
+
+    /** @return mass at which the present segment has burnt what it has (kg) */
+    double burnEnd() {
+        return burnEnd;
+    }
+
+    /** Flies from the pad through the dense air with a tilt (rad) soon after release. */
+    Checkpoint throughTheAir(double tilt) {
+        release();
+        dynamics.point(AscentDynamics.Pointing.UPWARDS);
+        until((t, s) -> {
+            dynamics.look(t, s);
+            return dynamics.airSpeed - TILT_AT;
+        });
+        dynamics.tilt(tilt);
+        until((t, s) -> {
+            dynamics.look(t, s);
+            return Math.atan2(dynamics.airEast, dynamics.airUp) - tilt;
+        });
+        dynamics.point(AscentDynamics.Pointing.ALONG_PATH);
+        if (!noAir) {
+            if (overThinAir(time, y) < 0) {
+                until(this::overThinAir);
+            }
+            until(this::overThinAir);
+        }
+        List<Double> state = new ArrayList<>();
+        for (double value : y) {
+            state.add(value);
+        }
+        return new Checkpoint(time, state, segment, burnEnd, coastEnd, burnLeft());
+    }
+
+    private double overThinAir(double t, double[] s) {
+        dynamics.look(t, s);
+        return dynamics.dynamicPressure - THIN_AIR;
+    }
+
+    /** Goes on from thin air to orbital energy, with these angles of the thrust above the horizon (rad). */
+    void toOrbit(Checkpoint from, double pitchStart, double pitchEnd) {
+        time = from.time();
+        for (int i = 0; i < y.length; i++) {
+            y[i] = from.state().get(i);
+        }
+        segment = from.segment();
+        burnEnd = from.burnEnd();
+        coastEnd = from.coastEnd();
+        arm();
+        double rate = (Math.tan(pitchEnd) - Math.tan(pitchStart)) / from.burnLeft();
+        dynamics.tangentLaw(time, Math.tan(pitchStart), rate);
+        until((t, s) -> energy(s) - mission.orbitalEnergy());
+    }
+
+    /** @return time to burn and coast through all that is left, at full flow (s) */
+    private double burnLeft() {
+        double left = Math.max(0, y[MASS] - burnEnd)
+                / vehicle.segments().get(segment).thrusters().massFlow();
+        for (int i = segment + 1; i < vehicle.segments().size(); i++) {
+            FlightSegment next = vehicle.segments().get(i);
+            left += next.coast() + next.burn() / next.thrusters().massFlow();
+        }
+        return Math.max(1, left);
+    }
+
+    double energy(double[] s) {
+        return 0.5 * (s[VX] * s[VX] + s[VY] * s[VY])
+                - mission.planet().gravitationalParameter() / Math.hypot(s[X], s[Y]);
+    }
+
+    private void release() {
+        time = 0;
+        java.util.Arrays.fill(y, 0);
+        y[X] = mission.planet().radius();
+        y[VY] = mission.airRotation() * y[X];
+        y[MASS] = vehicle.startMass();
+        segment = -1;
+        nextSegment();
+    }
+
+    private void nextSegment() {
+        segment++;
+        FlightSegment next = vehicle.segments().get(segment);
+        coastEnd = time + next.coast();
+        y[MASS] -= next.spentBefore();
+        burnEnd = y[MASS] - next.burn();
+        arm();
+    }
+
+    private void arm() {
+        if (time < coastEnd) {
+            dynamics.coast();
+        } else {
+            dynamics.burn(vehicle.segments().get(segment).thrusters());
+        }
+        recorder.segment(vehicle.segments().get(segment).name());
+    }
+
+    private boolean last() {
+        return segment == vehicle.segments().size() - 1;
+    }
+
+    /** Flies on, dropping stages as they burn out, until the event. */
+    private void until(OdeIntegrator.Event goal) {
+        while (true) {
+            boolean coasting = time < coastEnd;
+            double floor = last() ? OVERBURN * burnEnd : burnEnd;
+            List<OdeIntegrator.Event> events = List.of(
+                    goal,
+                    (t, s) -> s[MASS] - floor,
+                    (t, s) -> Math.hypot(s[X], s[Y]) - mission.planet().radius() + 10);
+            recorder.note(dynamics, time, y);
+            OdeIntegrator.Stop stop = integrator.integrate(
+                    dynamics, time, y, coasting ? coastEnd : LONGEST, events, (t, s) -> recorder.step(dynamics, t, s));
+            time = stop.time();
+            switch (stop.event()) {
+                case 0 -> {
+                    recorder.note(dynamics, time, y);
+                    return;
+                }
+                case 1 -> burntOut();
+                case 2 -> throw failed("falls back to the ground");
+                default -> {
+                    if (!coasting) {
+                        throw failed("reaches no orbit");
+                    }
+                    coastEnd = time;
+                    arm();
+                }
+            }
+        }
+    }
+
+    private void burntOut() {
+        if (last()) {
+            throw failed("has burnt far more than it has and is not in orbit");
+        }
+        recorder.burntOut(dynamics, time, y);
+        y[MASS] -= vehicle.segments().get(segment).droppedAfter();
+        nextSegment();
+    }
+
+    private NotConverged failed(String how) {
+        return new NotConverged(
+                "ascent of " + vehicle.name(),
+                integrator.evaluations(),
+                1,
+                String.format(Locale.ROOT, "it %s after %.0f s", how, time));
+    }
+}

@@ -1,0 +1,105 @@
+package dev.penstock.vehicle.ascent;
+
+import dev.penstock.errors.Require;
+import dev.penstock.errors.Warning;
+import dev.penstock.provenance.LimitCheck;
+import java.util.List;
+
+/**
+ * A flight to orbit.
+ *
+ * @param vehicle what was flown
+ * @param mission where to
+ * @param tilt tilt after release that leaves most mass (rad)
+ * @param pitchStart angle of the thrust above the horizon where the tangent law begins (rad)
+ * @param pitchEnd angle it would reach when everything is burnt at full flow (rad)
+ * @param insertionTime time of reaching the orbit (s)
+ * @param finalMass mass in orbit, unburnt propellant of the last stage included (kg)
+ * @param margin speed gain left in the stages (m/s); negative if the orbit is beyond them, by that much
+ * @param idealDeltaV speed gain by vacuum thrust alone (m/s)
+ * @param gravityLoss speed lost to gravity, net of the centrifugal part in the turning frame (m/s)
+ * @param dragLoss speed lost to drag (m/s)
+ * @param steeringLoss speed lost by thrust not along the path (m/s)
+ * @param backPressureLoss speed lost by thrust below vacuum thrust (m/s)
+ * @param airSpeed speed through the turning air at the end (m/s)
+ * @param rotationCredit speed of the air in the plane of the flight at the end (m/s)
+ * @param inertialSpeed speed in orbit (m/s)
+ * @param meanIsp impulse delivered over weight burnt (s): what a fixed figure would have to be
+ * @param segments the parts of the flight as flown
+ * @param points the flight, moment by moment
+ * @param limits limits held against their values
+ * @param warnings what the reader must know
+ * @param evaluations evaluations of the equations of motion, search included
+ */
+public record AscentResult(
+        AscentVehicle vehicle,
+        AscentMission mission,
+        double tilt,
+        double pitchStart,
+        double pitchEnd,
+        double insertionTime,
+        double finalMass,
+        double margin,
+        double idealDeltaV,
+        double gravityLoss,
+        double dragLoss,
+        double steeringLoss,
+        double backPressureLoss,
+        double airSpeed,
+        double rotationCredit,
+        double inertialSpeed,
+        double meanIsp,
+        List<SegmentFlight> segments,
+        List<AscentPoint> points,
+        List<LimitCheck> limits,
+        List<Warning> warnings,
+        int evaluations) {
+
+    /**
+     * A part of the flight as flown.
+     *
+     * @param name its name
+     * @param ignition time its engines start (s)
+     * @param cutOff time they stop (s)
+     * @param meanIsp impulse delivered over weight burnt (s)
+     * @param vacuumIsp vacuum specific impulse (s)
+     * @param idealDeltaV speed gain by vacuum thrust alone (m/s)
+     * @param altitude height at cut-off (m)
+     * @param airSpeed speed through the air at cut-off (m/s)
+     * @param dynamicPressure dynamic pressure at cut-off (Pa)
+     */
+    public record SegmentFlight(
+            String name,
+            double ignition,
+            double cutOff,
+            double meanIsp,
+            double vacuumIsp,
+            double idealDeltaV,
+            double altitude,
+            double airSpeed,
+            double dynamicPressure) {}
+
+    public AscentResult {
+        Require.positive("ascent", "final mass (kg)", finalMass);
+        Require.finite("ascent", "margin (m/s)", margin);
+        segments = List.copyOf(segments);
+        points = List.copyOf(points);
+        limits = List.copyOf(limits);
+        warnings = List.copyOf(warnings);
+    }
+
+    /** @return sum of the losses (m/s) */
+    public double losses() {
+        return gravityLoss + dragLoss + steeringLoss + backPressureLoss;
+    }
+
+    /** @return highest dynamic pressure met (Pa) */
+    public double maxDynamicPressure() {
+        return points.stream().mapToDouble(AscentPoint::dynamicPressure).max().orElse(0);
+    }
+
+    /** @return highest acceleration by thrust and drag (m/s²) */
+    public double maxAcceleration() {
+        return points.stream().mapToDouble(AscentPoint::acceleration).max().orElse(0);
+    }
+}

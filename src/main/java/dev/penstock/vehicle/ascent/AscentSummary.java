@@ -1,0 +1,116 @@
+package dev.penstock.vehicle.ascent;
+
+import dev.penstock.errors.Warning;
+import dev.penstock.provenance.LimitCheck;
+import dev.penstock.quantities.Constants;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Draws the result out of a flight that has reached its orbit. */
+final class AscentSummary {
+
+    private final AscentVehicle vehicle;
+    private final AscentMission mission;
+    private final AscentFlight flight;
+    private final FlightRecorder recorder;
+
+    AscentSummary(AscentVehicle vehicle, AscentMission mission, AscentFlight flight, FlightRecorder recorder) {
+        this.vehicle = vehicle;
+        this.mission = mission;
+        this.flight = flight;
+        this.recorder = recorder;
+    }
+
+    AscentResult result(double tilt, double pitchStart, double pitchEnd, int evaluations) {
+        double[] y = flight.state();
+        AscentDynamics dynamics = flight.dynamics();
+        recorder.burntOut(dynamics, flight.time(), y);
+        dynamics.look(flight.time(), y);
+        double margin = margin(y[AscentDynamics.MASS]);
+        double burnt = vehicle.startMass() - y[AscentDynamics.MASS] - notBurnt();
+        return new AscentResult(
+                vehicle,
+                mission,
+                tilt,
+                pitchStart,
+                pitchEnd,
+                flight.time(),
+                y[AscentDynamics.MASS],
+                margin,
+                y[AscentDynamics.IDEAL],
+                y[AscentDynamics.GRAVITY],
+                y[AscentDynamics.DRAG],
+                y[AscentDynamics.STEERING],
+                y[AscentDynamics.BACK_PRESSURE],
+                dynamics.airSpeed,
+                mission.airRotation() * dynamics.radius,
+                Math.hypot(y[AscentDynamics.VX], y[AscentDynamics.VY]),
+                y[AscentDynamics.IMPULSE] / (burnt * Constants.STANDARD_GRAVITY),
+                recorder.flown(),
+                recorder.points(),
+                limits(),
+                warnings(margin),
+                evaluations + flight.evaluations());
+    }
+
+    /** Speed gain left in the segment that reached the orbit and in those after it (m/s). */
+    private double margin(double mass) {
+        double end = flight.burnEnd();
+        double gain = exhaustVelocity(flight.segment()) * Math.log(mass / end);
+        double left = end - vehicle.segments().get(flight.segment()).droppedAfter();
+        for (int i = flight.segment() + 1; i < vehicle.segments().size(); i++) {
+            FlightSegment segment = vehicle.segments().get(i);
+            double start = left - segment.spentBefore();
+            gain += exhaustVelocity(i) * Math.log(start / (start - segment.burn()));
+            left = start - segment.burn() - segment.droppedAfter();
+        }
+        return gain;
+    }
+
+    private double exhaustVelocity(int segment) {
+        Thrusters thrusters = vehicle.segments().get(segment).thrusters();
+        return thrusters.vacuumThrust() / thrusters.massFlow();
+    }
+
+    /** Mass gone by the end without having been burnt for thrust (kg). */
+    private double notBurnt() {
+        double sum = 0;
+        for (int i = 0; i <= flight.segment(); i++) {
+            sum += vehicle.segments().get(i).spentBefore();
+            sum += i < flight.segment() ? vehicle.segments().get(i).droppedAfter() : 0;
+        }
+        return sum;
+    }
+
+    private List<LimitCheck> limits() {
+        double q = recorder.points().stream()
+                .mapToDouble(AscentPoint::dynamicPressure)
+                .max()
+                .orElse(0);
+        double a = recorder.points().stream()
+                .mapToDouble(AscentPoint::acceleration)
+                .max()
+                .orElse(0);
+        return List.of(
+                LimitCheck.atMost(
+                        "ascent.dynamic_pressure", q, mission.dynamicPressureLimit(), "Pa", "mission of the vehicle"),
+                LimitCheck.atMost(
+                        "ascent.acceleration", a, mission.accelerationLimit(), "m/s²", "mission of the vehicle"));
+    }
+
+    private List<Warning> warnings(double margin) {
+        List<Warning> warnings = new ArrayList<>();
+        if (margin < -1) {
+            warnings.add(new Warning(
+                    "ascent",
+                    String.format(
+                            Locale.ROOT,
+                            "%s falls %.0f m/s short of the orbit; the flight shown goes on with propellant it does not"
+                                    + " have",
+                            vehicle.name(),
+                            -margin)));
+        }
+        return warnings;
+    }
+}

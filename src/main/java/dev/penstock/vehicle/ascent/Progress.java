@@ -1,0 +1,15 @@
+package dev.penstock.vehicle.ascent;
+
+/** Told how far a long calculation has come. */
+@FunctionalInterface
+public interface Progress {
+
+    /** Tells nobody. */
+    Progress NONE = (fraction, what) -> {};
+
+    /**
+     * @param fraction how much is done (-), 0 to 1
+     * @param what what is being done
+     */
+    void at(double fraction, String what);
+}
