@@ -13,7 +13,10 @@ public record CoolantSideDesign(Correlation correlation, boolean curvature, bool
 
     /** Heat transfer correlations. */
     public enum Correlation {
-        /** By coolant: Taylor for hydrogen, Spencer and Rousar for oxygen above its critical pressure, else Sieder-Tate. */
+        /**
+         * By coolant: Taylor for hydrogen, McCarthy and Wolf for helium and nitrogen; at an inlet above the critical
+         * pressure Spencer and Rousar for oxygen and Jackson for methane and propane; else Sieder and Tate.
+         */
         AUTOMATIC,
         DITTUS_BOELTER,
         SIEDER_TATE,
@@ -21,9 +24,9 @@ public record CoolantSideDesign(Correlation correlation, boolean curvature, bool
         MCCARTHY_WOLF,
         TAYLOR,
         HESS_KUNZ,
-        SUPERCRITICAL_OXYGEN,
-        SUPERCRITICAL_METHANE,
-        SUPERCRITICAL_KEROSENE
+        SPENCER_ROUSAR,
+        JACKSON,
+        KEROSENE
     }
 
     public CoolantSideDesign {

@@ -9,12 +9,13 @@ import java.util.List;
  * reused while a cycle iterates on the coolant.
  *
  * @param gas gas at stagnation
+ * @param sooty whether the flame lays soot on the wall, as a fuel-rich kerosene flame does
  * @param throatRadius throat radius (m)
  * @param throatCurvatureRadius mean radius of curvature of the throat contour (m)
  * @param stations stations from the injector to the nozzle exit, x rising
  */
 public record HotGasProfile(
-        HotGas gas, double throatRadius, double throatCurvatureRadius, List<HotGasStation> stations) {
+        HotGas gas, boolean sooty, double throatRadius, double throatCurvatureRadius, List<HotGasStation> stations) {
 
     public HotGasProfile {
         Require.positive("hot gas profile", "throat radius (m)", throatRadius);

@@ -1,0 +1,191 @@
+package dev.penstock.cooling;
+
+import dev.penstock.numerics.RootFinder;
+import dev.penstock.provenance.ModelCard;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
+
+/**
+ * Channels for a concept that does not give them: the smallest coolant velocity that keeps wall and coking limits, or,
+ * where the pressure-drop budget comes first, the one that uses it up.
+ * <pre>
+ * pitch at the throat   2 mm √(D_t/0.25 m), 1.2 to 6 mm, at least 6 channels
+ * width                 half the pitch, at most t √(2 · 150 MPa/p) so that the floor does not bend; tubes touch
+ * mass flux             G = G_t (r_t/r)^1.2; height follows, G_t is the unknown
+ * </pre>
+ * The count stays a real number, so that the answer is a smooth function of the case. Rules of our own within common
+ * practice, no source; the same rule for 100 N and 10 MN.
+ */
+final class ChannelSizing {
+
+    static final ModelCard CARD = new ModelCard(
+            "cooling.sizing",
+            "Channels sized for wall limit and pressure-drop budget",
+            "G = G_t (r_t/r)^1.2; G_t smallest that keeps the wall limits within the pressure-drop budget",
+            "first estimate; give channel sizes to replace it",
+            "not applicable",
+            List.of("common practice, no source"));
+
+    private static final int SIZING_CELLS = 40;
+    private static final int SECTIONS = 40;
+    private static final double REFERENCE_PITCH = 2e-3;
+    private static final double REFERENCE_DIAMETER = 0.25;
+    private static final double SMALLEST_PITCH = 1.2e-3;
+    private static final double LARGEST_PITCH = 6e-3;
+    private static final double FEWEST = 6;
+    private static final double BENDING_STRESS = 150e6;
+    private static final double MASS_FLUX_EXPONENT = 1.2;
+    private static final double USED_BUDGET = 0.95;
+    private static final double LARGEST_SHARE_OF_INLET = 0.6;
+    private static final double WALL_MARGIN = 0.03;
+    private static final double LOWEST_SHARE_OF_FLUX = 0.04;
+    private static final double LOWEST_SHARE_OF_DYNAMIC_FLUX = 0.02;
+    private static final double BEYOND = 100;
+
+    private final JacketRun run;
+    private final double count;
+    private final double[] share;
+    private final double budget;
+
+    private ChannelSizing(JacketRun run) {
+        this.run = run;
+        JacketGrid grid = run.grid;
+        double diameter = 2 * grid.throatRadius;
+        double pitch = Math.min(
+                LARGEST_PITCH, Math.max(SMALLEST_PITCH, REFERENCE_PITCH * Math.sqrt(diameter / REFERENCE_DIAMETER)));
+        count = Math.max(FEWEST, Math.PI * (diameter + 2 * run.thickness) / pitch);
+        share = flowPerChannel();
+        JacketCase question = run.question;
+        budget = USED_BUDGET
+                * Math.min(
+                        question.design().limits().pressureDropFraction() * grid.gas.pressure(),
+                        LARGEST_SHARE_OF_INLET * question.inletPressure());
+    }
+
+    /** A sized layout and the effort it took. */
+    record Sized(ChannelLayout layout, int evaluations) {}
+
+    /**
+     * @param question case whose layout is open
+     * @param material inner wall's material
+     * @param lines boiling lines
+     * @return a layout with every size
+     */
+    static Sized size(JacketCase question, WallMaterial material, FluidLines lines) {
+        int cells = Math.min(SIZING_CELLS, question.design().cells());
+        try (JacketRun run = new JacketRun(question, material, lines, cells)) {
+            ChannelSizing sizing = new ChannelSizing(run);
+            double massFlux = sizing.solve();
+            return new Sized(sizing.layout(massFlux), run.evaluations());
+        }
+    }
+
+    /** Coolant flow of one channel over jacket flow per channel, per cell (-). */
+    private double[] flowPerChannel() {
+        double[] factor = new double[run.grid.cells];
+        for (List<Leg> legs : run.branches) {
+            for (Leg leg : legs) {
+                for (int c = leg.first(); c != leg.last() + leg.step(); c += leg.step()) {
+                    factor[c] = leg.flowShare() / leg.share();
+                }
+            }
+        }
+        return factor;
+    }
+
+    private double solve() {
+        ChannelFlow inlet = new ChannelFlow();
+        run.properties.bulk(run.question.inletPressure(), run.question.inletEnthalpy(), inlet);
+        double high = Math.log(Math.sqrt(2 * inlet.bulkDensity * budget));
+        double low = high + Math.log(LOWEST_SHARE_OF_DYNAMIC_FLUX);
+        double largest = rootOrEnd("channel size for the pressure drop", this::dropExcess, low, high);
+        double smallest = largest + Math.log(LOWEST_SHARE_OF_FLUX);
+        DoubleUnaryOperator coolness = g -> -heatExcess(g);
+        return Math.exp(rootOrEnd("channel size for the wall temperature", coolness, smallest, largest));
+    }
+
+    /** Root of a function that rises; the end nearer to it if it has the same sign at both. */
+    private static double rootOrEnd(String what, DoubleUnaryOperator function, double low, double high) {
+        if (function.applyAsDouble(high) <= 0) {
+            return high;
+        }
+        if (function.applyAsDouble(low) >= 0) {
+            return low;
+        }
+        return RootFinder.between(what, function, low, high, 1e-12).value();
+    }
+
+    private double dropExcess(double logFlux) {
+        run.march(channels(Math.exp(logFlux)));
+        if (run.outcome == JacketMarch.Outcome.COMPLETE) {
+            return (run.question.inletPressure() - run.outletPressure) / budget - 1;
+        }
+        return BEYOND;
+    }
+
+    /** How far the hottest place is above its limit, as a fraction of it, with a margin (-). */
+    private double heatExcess(double logFlux) {
+        run.march(channels(Math.exp(logFlux)));
+        if (run.outcome != JacketMarch.Outcome.COMPLETE) {
+            return BEYOND;
+        }
+        double wall = run.question.design().limits().wallTemperature().orElse(run.material.maximumTemperature());
+        double coking = coolantWallLimit(run.question).orElse(Double.POSITIVE_INFINITY);
+        double worst = -1;
+        for (int b = 0; b < run.branches.size(); b++) {
+            for (LegField field : run.fields.get(b)) {
+                for (int c = 0; c < run.grid.cells; c++) {
+                    if (field.visited[c]) {
+                        worst = Math.max(worst, field.metal[c] / wall - 1);
+                        worst = Math.max(worst, field.floor[c] / coking - 1);
+                    }
+                }
+            }
+        }
+        return worst + WALL_MARGIN;
+    }
+
+    /** Limit on the channel floor: the design's, else the coolant's coking limit. */
+    static OptionalDouble coolantWallLimit(JacketCase question) {
+        OptionalDouble own = question.design().limits().coolantWallTemperature();
+        return own.isPresent() ? own : question.coolant().limits().coking();
+    }
+
+    private ChannelGrid channels(double throatFlux) {
+        ChannelLayout wanted = run.question.design().channels();
+        JacketGrid grid = run.grid;
+        ChannelGrid channels = new ChannelGrid(grid, wanted.kind(), count, wanted.roughnessUsed(), run.thickness);
+        double widest = run.thickness * Math.sqrt(2 * BENDING_STRESS / run.question.inletPressure());
+        for (int c = 0; c < grid.cells; c++) {
+            double pitch = channels.pitch(grid, c);
+            double flux = throatFlux * Math.pow(grid.throatRadius / grid.radius[c], MASS_FLUX_EXPONENT);
+            double area = run.question.massFlow() / count * share[c] / flux;
+            if (wanted.kind() == ChannelKind.TUBE) {
+                double width = Math.max(0.3 * pitch, pitch - 2 * run.thickness);
+                channels.set(grid, c, width, area / width * 4 / Math.PI);
+            } else {
+                double width = Math.min(0.5 * pitch, Math.max(widest, 0.1 * pitch));
+                channels.set(grid, c, width, area / width);
+            }
+        }
+        return channels;
+    }
+
+    private ChannelLayout layout(double throatFlux) {
+        ChannelGrid channels = channels(throatFlux);
+        List<ChannelSection> sections = new ArrayList<>();
+        double previous = Double.NEGATIVE_INFINITY;
+        int stride = Math.max(1, run.grid.cells / SECTIONS);
+        for (int c = 0; c < run.grid.cells; c += stride) {
+            if (run.grid.place[c] > previous + 1e-6) {
+                sections.add(new ChannelSection(
+                        run.grid.areaRatio[c], run.grid.x[c] < 0, channels.width[c], channels.height[c]));
+                previous = run.grid.place[c];
+            }
+        }
+        ChannelLayout wanted = run.question.design().channels();
+        return new ChannelLayout(wanted.kind(), OptionalDouble.of(count), sections, wanted.roughness());
+    }
+}

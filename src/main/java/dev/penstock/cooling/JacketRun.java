@@ -1,0 +1,112 @@
+package dev.penstock.cooling;
+
+import dev.penstock.provenance.ModelCard;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A case laid out for marching on one grid: gas side, coolant, wall and route. Marches any channels that fit the grid.
+ * Closed after use, on the thread that made it. Not thread-safe.
+ */
+final class JacketRun implements AutoCloseable {
+
+    private static final double RELATIVE_THROAT = 1;
+
+    final JacketCase question;
+    final JacketGrid grid;
+    final GasSide gasSide;
+    final WallMaterial material;
+    final double thickness;
+    final CoolantSideHeatTransfer correlation;
+    final CoolantProperties properties;
+    final PseudoCriticalLine pseudoCritical;
+    final List<List<Leg>> branches;
+    final List<List<LegField>> fields = new ArrayList<>();
+
+    private final ChannelFlow flow = new ChannelFlow();
+    private final WallBalance wall;
+
+    JacketMarch.Outcome outcome;
+    int stoppedAt;
+    String reason = "";
+    double outletPressure;
+    double outletEnthalpy;
+
+    JacketRun(JacketCase question, WallMaterial material, FluidLines lines, int cells) {
+        this.question = question;
+        this.material = material;
+        JacketDesign design = question.design();
+        double end = endAreaRatio(question);
+        grid = new JacketGrid(question.gas(), end, cells);
+        gasSide = GasSides.of(grid, question);
+        thickness = WallSizing.thickness(design, material, question.gas().throatRadius());
+        correlation = CoolantCorrelations.of(
+                design.coolantSide().correlation(), question.coolant().fluid(), question.inletPressure());
+        Optional<SaturationLine> saturation =
+                lines.saturation(question.coolant().fluid());
+        pseudoCritical = lines.pseudoCritical(question.coolant().fluid());
+        flow.criticalPressure = pseudoCritical.criticalPressure();
+        branches = RoutePlan.of(design.route(), grid, end);
+        branches.forEach(legs ->
+                fields.add(legs.stream().map(leg -> new LegField(grid.cells)).toList()));
+        properties = new CoolantProperties(question.coolant().fluid(), saturation, question.inletPressure());
+        flow.pseudoCriticalTemperature = pseudoCritical.at(question.inletPressure());
+        wall = new WallBalance(gasSide, material.conductivity(), correlation, properties, design.coolantSide(), flow);
+    }
+
+    static double endAreaRatio(JacketCase question) {
+        HotGasProfile gas = question.gas();
+        double exit = gas.areaRatio(gas.stations().get(gas.stations().size() - 1));
+        double wanted = question.design()
+                .route()
+                .endAreaRatio()
+                .orElse(Math.min(exit, CoolantRoute.LARGEST_DEFAULT_AREA_RATIO));
+        return Math.max(RELATIVE_THROAT, Math.min(exit, wanted));
+    }
+
+    /** Marches every branch through the channels; the outcome tells whether the outlet means anything. */
+    void march(ChannelGrid channels) {
+        JacketMarch march = new JacketMarch(
+                grid,
+                channels,
+                properties,
+                wall,
+                flow,
+                question.design().coolantSide().curvature());
+        outletPressure = Double.POSITIVE_INFINITY;
+        outletEnthalpy = 0;
+        for (int b = 0; b < branches.size(); b++) {
+            List<Leg> legs = branches.get(b);
+            march.run(legs, fields.get(b), question.inletPressure(), question.inletEnthalpy(), question.massFlow());
+            outcome = march.outcome;
+            stoppedAt = march.stoppedAt;
+            reason = march.reason;
+            if (outcome != JacketMarch.Outcome.COMPLETE) {
+                return;
+            }
+            outletPressure = Math.min(outletPressure, march.outletPressure);
+            outletEnthalpy += legs.get(0).flowShare() * march.outletEnthalpy;
+        }
+    }
+
+    int evaluations() {
+        return wall.evaluations;
+    }
+
+    List<ModelCard> cards() {
+        List<ModelCard> cards = new ArrayList<>(gasSide.cards());
+        cards.add(WallBalance.CARD);
+        cards.add(FinEfficiency.CARD);
+        cards.add(correlation.card());
+        cards.add(ChannelFriction.CARD);
+        cards.add(CurvedChannel.CARD);
+        cards.add(JacketMarch.CARD);
+        return cards;
+    }
+
+    @Override
+    public void close() {
+        properties.close();
+    }
+}

@@ -1,0 +1,158 @@
+package dev.penstock.cooling;
+
+import dev.penstock.errors.NotConverged;
+import dev.penstock.errors.OutsideValidity;
+import dev.penstock.errors.Warning;
+import dev.penstock.fluids.FluidState;
+import dev.penstock.fluids.Phase;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+
+/**
+ * Solves a cooling jacket: channels sized where the design leaves them open, then coolant marched cell by cell against
+ * the hot gas. A jacket that overheats, boils its coolant or misses any other limit is a result with that limit missed;
+ * only a jacket through which the flow cannot pass is an error. Safe to share between threads; keeps what it learns
+ * about a fluid's boiling line.
+ */
+public final class JacketSolver {
+
+    private final WallLibrary walls;
+    private final FluidLines lines = new FluidLines();
+
+    /** @param walls wall materials */
+    public JacketSolver(WallLibrary walls) {
+        this.walls = walls;
+    }
+
+    /**
+     * Chooses the channels of a case whose design leaves them open, so that a cycle may hold them while it iterates.
+     *
+     * @param question case
+     * @return the case with every channel size given; the same case if they were given already
+     */
+    public JacketCase sized(JacketCase question) {
+        if (!question.design().channels().open()) {
+            return question;
+        }
+        WallMaterial material = walls.material(question.design().wall().material());
+        ChannelLayout layout = ChannelSizing.size(question, material, lines).layout();
+        return question.withDesign(question.design().withChannels(layout));
+    }
+
+    /**
+     * @param question case
+     * @return the jacket, with every limit held against its value
+     * @throws dev.penstock.errors.InvalidInput if channels overlap, naming the place, or the material is unknown
+     * @throws OutsideValidity if the coolant runs out of pressure, chokes or leaves its fluid's model, naming the place
+     * @throws NotConverged if a wall balance does not settle
+     */
+    public JacketResult solve(JacketCase question) {
+        WallMaterial material = walls.material(question.design().wall().material());
+        int sizing = 0;
+        JacketCase sized = question;
+        if (question.design().channels().open()) {
+            ChannelSizing.Sized chosen = ChannelSizing.size(question, material, lines);
+            sizing = chosen.evaluations();
+            sized = question.withDesign(question.design().withChannels(chosen.layout()));
+        }
+        try (JacketRun run =
+                new JacketRun(sized, material, lines, sized.design().cells())) {
+            ChannelGrid channels = ChannelGrid.of(run.grid, sized.design().channels(), run.thickness);
+            run.march(channels);
+            refuseFailure(run);
+            return result(run, channels, sizing);
+        }
+    }
+
+    private static void refuseFailure(JacketRun run) {
+        if (run.outcome == JacketMarch.Outcome.COMPLETE) {
+            return;
+        }
+        String place = String.format(
+                Locale.ROOT,
+                "cooling jacket at x = %.4g m (area ratio %.4g)",
+                run.grid.x[run.stoppedAt],
+                run.grid.areaRatio[run.stoppedAt]);
+        double inlet = run.question.inletPressure();
+        switch (run.outcome) {
+            case PRESSURE_EXHAUSTED ->
+                throw new OutsideValidity(
+                        place,
+                        "inlet pressure (Pa)",
+                        inlet,
+                        "more than the pressure drop up to there; make channels larger or raise the pressure");
+            case CHOKED ->
+                throw new OutsideValidity(
+                        place,
+                        "coolant flow (kg/s)",
+                        run.question.massFlow(),
+                        "below the flow at which the channel chokes");
+            case NO_STATE ->
+                throw new OutsideValidity(
+                        place + ", coolant leaves the range of its fluid model (" + run.reason + ")",
+                        "inlet pressure (Pa)",
+                        inlet,
+                        "inside the fluid's range all the way");
+            default -> throw new NotConverged(place, 1, Double.POSITIVE_INFINITY, "flux and state do not settle");
+        }
+    }
+
+    private static JacketResult result(JacketRun run, ChannelGrid channels, int sizing) {
+        JacketCase question = run.question;
+        List<Warning> warnings = new ArrayList<>();
+        FluidState inlet =
+                question.coolant().fluid().atPressureEnthalpy(question.inletPressure(), question.inletEnthalpy());
+        FluidState outlet = outlet(run, inlet);
+        List<JacketStation> stations = JacketStations.of(run, channels);
+        JacketWarnings.collect(run, warnings);
+        double peakWall = 0;
+        double peakFlux = Double.NEGATIVE_INFINITY;
+        for (JacketStation station : stations) {
+            peakWall = Math.max(peakWall, station.gasSideWallTemperature());
+            peakFlux = Math.max(peakFlux, station.heatFlux());
+        }
+        return new JacketResult(
+                stations,
+                inlet,
+                outlet,
+                JacketStations.heatLoad(run),
+                question.inletPressure() - run.outletPressure,
+                outlet.temperature() - inlet.temperature(),
+                peakWall,
+                peakFlux,
+                question.design().channels(),
+                JacketChecks.of(run, channels, stations),
+                warnings,
+                sizing + run.evaluations());
+    }
+
+    /** The outlet manifold; beyond the range of the fluid's model with the numbers that the march carried on with. */
+    private static FluidState outlet(JacketRun run, FluidState inlet) {
+        ChannelFlow end = new ChannelFlow();
+        run.properties.bulk(run.outletPressure, run.outletEnthalpy, end);
+        if (end.bulkTemperature <= run.properties.highestTemperature()) {
+            return run.question.coolant().fluid().atPressureEnthalpy(run.outletPressure, run.outletEnthalpy);
+        }
+        FluidState edge = run.question
+                .coolant()
+                .fluid()
+                .atPressureTemperature(run.outletPressure, run.properties.highestTemperature());
+        double ratio = end.bulkTemperature / edge.temperature();
+        return new FluidState(
+                inlet.fluid(),
+                run.outletPressure,
+                end.bulkTemperature,
+                end.bulkDensity,
+                run.outletEnthalpy,
+                edge.entropy() + edge.isobaricHeatCapacity() * Math.log(ratio),
+                edge.isobaricHeatCapacity(),
+                edge.isochoricHeatCapacity(),
+                edge.soundSpeed() * Math.sqrt(ratio),
+                edge.viscosity(),
+                edge.conductivity(),
+                edge.phase() == Phase.TWO_PHASE ? Phase.GAS : edge.phase(),
+                OptionalDouble.empty());
+    }
+}

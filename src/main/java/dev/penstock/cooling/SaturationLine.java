@@ -1,0 +1,139 @@
+package dev.penstock.cooling;
+
+import dev.penstock.errors.PropertyFailure;
+import dev.penstock.fluids.Fluid;
+import dev.penstock.fluids.FluidState;
+import java.util.Arrays;
+import java.util.Optional;
+
+/**
+ * Both sides of a fluid's boiling line over pressure, tabulated once so that a march can cross it without asking the
+ * fluid. Straight lines over the logarithm of pressure between nodes. A fluid whose model has no vapour gets a line
+ * without that side. Immutable.
+ */
+final class SaturationLine {
+
+    private static final int NODES = 80;
+    private static final double HIGHEST_REDUCED_TEMPERATURE = 0.9990;
+    private static final double STEP_INTO_VAPOUR = 1e-5;
+
+    /** Columns: T, then h, rho, cp, mu, k of the liquid, then the same of the vapour. */
+    private static final int COLUMNS = 11;
+
+    private final double[] logPressure;
+    private final double[][] values;
+    private final boolean vapour;
+
+    private SaturationLine(double[] logPressure, double[][] values, boolean vapour) {
+        this.logPressure = logPressure;
+        this.values = values;
+        this.vapour = vapour;
+    }
+
+    /**
+     * @param fluid fluid
+     * @return its boiling line; empty if the model has none
+     */
+    static Optional<SaturationLine> of(Fluid fluid) {
+        double critical = fluid.criticalTemperature().orElse(fluid.range().maximumTemperature());
+        double low = fluid.range().minimumTemperature() * 1.0005;
+        double high =
+                Math.min(critical * HIGHEST_REDUCED_TEMPERATURE, fluid.range().maximumTemperature());
+        double[] pressures = new double[NODES];
+        double[][] table = new double[NODES][COLUMNS];
+        boolean hasVapour = true;
+        int used = 0;
+        for (int i = 0; i < NODES; i++) {
+            double fraction = i / (NODES - 1.0);
+            double temperature = high - (high - low) * (1 - fraction) * (1 - fraction);
+            try {
+                double pressure = fluid.vapourPressure(temperature);
+                if (used > 0 && !(Math.log(pressure) > pressures[used - 1])) {
+                    continue;
+                }
+                double[] row = table[used];
+                row[0] = temperature;
+                fill(row, 1, fluid.saturatedLiquid(temperature));
+                hasVapour = hasVapour && fillVapour(row, fluid, pressure, temperature);
+                pressures[used++] = Math.log(pressure);
+            } catch (PropertyFailure e) {
+                // a node outside the model's range is left out; the line is made of the others
+                continue;
+            }
+        }
+        if (used < 2) {
+            return Optional.empty();
+        }
+        return Optional.of(new SaturationLine(Arrays.copyOf(pressures, used), Arrays.copyOf(table, used), hasVapour));
+    }
+
+    private static boolean fillVapour(double[] row, Fluid fluid, double pressure, double temperature) {
+        try {
+            FluidState state = fluid.atPressureTemperature(pressure, temperature * (1 + STEP_INTO_VAPOUR));
+            fill(row, 6, state);
+            return state.density() < 0.9 * row[2] && state.enthalpy() > row[1];
+        } catch (PropertyFailure e) {
+            return false;
+        }
+    }
+
+    private static void fill(double[] row, int at, FluidState state) {
+        row[at] = state.enthalpy();
+        row[at + 1] = state.density();
+        row[at + 2] = state.isobaricHeatCapacity();
+        row[at + 3] = state.viscosity();
+        row[at + 4] = state.conductivity();
+    }
+
+    /** @return whether the vapour side is known */
+    boolean hasVapour() {
+        return vapour;
+    }
+
+    /** @return highest pressure of the table, a little below the critical one (Pa) */
+    double highestPressure() {
+        return Math.exp(logPressure[logPressure.length - 1]);
+    }
+
+    private double column(double pressure, int column) {
+        double x = Math.log(pressure);
+        int last = logPressure.length - 1;
+        if (x <= logPressure[0]) {
+            return values[0][column];
+        }
+        if (x >= logPressure[last]) {
+            return values[last][column];
+        }
+        int i = Arrays.binarySearch(logPressure, x);
+        int b = i >= 0 ? Math.max(1, i) : -i - 1;
+        double fraction = (x - logPressure[b - 1]) / (logPressure[b] - logPressure[b - 1]);
+        return values[b - 1][column] + fraction * (values[b][column] - values[b - 1][column]);
+    }
+
+    double temperature(double pressure) {
+        return column(pressure, 0);
+    }
+
+    double liquidEnthalpy(double pressure) {
+        return column(pressure, 1);
+    }
+
+    double vapourEnthalpy(double pressure) {
+        return column(pressure, 6);
+    }
+
+    double liquidDensity(double pressure) {
+        return column(pressure, 2);
+    }
+
+    double vapourDensity(double pressure) {
+        return column(pressure, 7);
+    }
+
+    /** Saturated liquid's and vapour's value blended by quality: cp 0, viscosity 1, conductivity 2. */
+    double blend(double pressure, int property, double quality) {
+        double liquid = column(pressure, 3 + property);
+        double gas = column(pressure, 8 + property);
+        return property == 1 ? 1 / (quality / gas + (1 - quality) / liquid) : liquid + quality * (gas - liquid);
+    }
+}

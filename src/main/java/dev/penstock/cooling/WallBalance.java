@@ -1,0 +1,194 @@
+package dev.penstock.cooling;
+
+import dev.penstock.errors.NotConverged;
+import dev.penstock.provenance.ModelCard;
+import java.util.List;
+
+/**
+ * Heat balance through the wall of one cell: what the gas gives, the layers and the wall conduct and the coolant takes.
+ * <pre>
+ * q = h_g(T_s)(T_aw − T_s) + q_rad          gas to surface s
+ * T_wg = T_s − q R_layers                    soot, coating
+ * T_wc = T_wg − q r ln((r + t)/r)/k(T̄)        metal, cylindrical
+ * q = h_c(T_wc) φ (T_wc − T_b)(r + t)/r      φ cooled over hot area, fins included
+ * </pre>
+ * Solved for T_s by secant steps held inside a shrinking bracket. The left side falls and the right side rises with T_s,
+ * so there is one solution between bulk and adiabatic wall temperature unless the coolant side deteriorates; then the
+ * one nearest to the previous cell's. Not thread-safe; allocates nothing.
+ */
+final class WallBalance {
+
+    static final ModelCard CARD = new ModelCard(
+            "cooling.wall-balance",
+            "Heat balance through the wall",
+            "h_g(T_aw - T_s) + q_rad = (T_s - T_wc)/(R_layers + t/k) = h_c phi (T_wc - T_b)",
+            "one-dimensional conduction through the wall, fins for the lands",
+            "about 5 % in flux against two-dimensional conduction (own comparison)",
+            List.of("nasa-sp-125", "incropera-2007"));
+
+    private static final int MAX_EVALUATIONS = 80;
+    private static final double TOLERANCE = 1e-11;
+    private static final double LAMINAR_NUSSELT = 4.36;
+
+    private final GasSide gasSide;
+    private final TemperatureTable conductivity;
+    private final CoolantSideHeatTransfer correlation;
+    private final CoolantProperties properties;
+    private final CoolantSideDesign options;
+    private final ChannelFlow flow;
+
+    /** Set for the cell. */
+    private int cell;
+
+    private ChannelGrid channels;
+    private double conductionLength;
+    private double floorOverWall;
+    private double curvatureFactor;
+
+    /** The solution. */
+    double surfaceTemperature;
+
+    double metalTemperature;
+    double floorTemperature;
+    double heatFlux;
+    double gasCoefficient;
+    double coolantCoefficient;
+    double finEfficiency;
+    int evaluations;
+
+    WallBalance(
+            GasSide gasSide,
+            TemperatureTable conductivity,
+            CoolantSideHeatTransfer correlation,
+            CoolantProperties properties,
+            CoolantSideDesign options,
+            ChannelFlow flow) {
+        this.gasSide = gasSide;
+        this.conductivity = conductivity;
+        this.correlation = correlation;
+        this.properties = properties;
+        this.options = options;
+        this.flow = flow;
+    }
+
+    /** Moves to a cell, keeping the previous solution as first guess. */
+    void enter(JacketGrid grid, ChannelGrid channelGrid, int newCell) {
+        cell = newCell;
+        channels = channelGrid;
+        double radius = grid.radius[newCell];
+        conductionLength = radius * Math.log1p(channelGrid.thickness / radius);
+        floorOverWall = 1 + channelGrid.thickness / radius;
+    }
+
+    /**
+     * Solves the balance for the bulk state in the flow.
+     *
+     * @param curvature factor of curvature on heat transfer (-)
+     */
+    void solve(double curvature) {
+        curvatureFactor = curvature;
+        double bulk = flow.bulkTemperature;
+        double adiabatic = gasSide.adiabaticWallTemperature(cell);
+        double low = Math.min(bulk, adiabatic);
+        double high = Math.max(bulk, adiabatic) + gasSide.radiation(cell) / gasSide.coefficient(cell, adiabatic) + 1;
+        double guess = surfaceTemperature > low && surfaceTemperature < high
+                ? surfaceTemperature
+                : bulk + 0.3 * (adiabatic - bulk);
+        double last = Double.NaN;
+        double lastResidual = Double.NaN;
+        for (int i = 0; i < MAX_EVALUATIONS; i++) {
+            double residual = residual(guess);
+            if (residual > 0) {
+                low = guess;
+            } else {
+                high = guess;
+            }
+            double slope =
+                    Double.isNaN(last) || guess == last ? -newtonSlope() : (residual - lastResidual) / (guess - last);
+            double next = slope < 0 ? guess - residual / slope : Double.NaN;
+            if (Math.abs(next - guess) <= TOLERANCE * guess || high - low <= TOLERANCE * guess) {
+                return;
+            }
+            last = guess;
+            lastResidual = residual;
+            guess = next > low && next < high ? next : 0.5 * (low + high);
+        }
+        throw new NotConverged(
+                "heat balance of the wall",
+                MAX_EVALUATIONS,
+                Math.abs(lastResidual) / Math.max(1, Math.abs(heatFlux)),
+                "surface temperature between " + low + " and " + high + " K");
+    }
+
+    private double newtonSlope() {
+        double resistance = gasSide.layers(cell) + conductionLength / conductivity.at(metalTemperature);
+        return gasCoefficient + coolingPerArea * (1 + gasCoefficient * resistance);
+    }
+
+    private double coolingPerArea;
+
+    private double residual(double surface) {
+        evaluations++;
+        surfaceTemperature = surface;
+        gasCoefficient = gasSide.coefficient(cell, surface);
+        heatFlux = gasCoefficient * (gasSide.adiabaticWallTemperature(cell) - surface) + gasSide.radiation(cell);
+        metalTemperature = surface - heatFlux * gasSide.layers(cell);
+        floorTemperature = metalTemperature;
+        for (int i = 0; i < 12; i++) {
+            double k = conductivity.at(0.5 * (metalTemperature + floorTemperature));
+            double next = metalTemperature - heatFlux * conductionLength / k;
+            double change = Math.abs(next - floorTemperature);
+            floorTemperature = next;
+            if (change < 1e-10) {
+                break;
+            }
+        }
+        flow.wallTemperature = Math.max(1, floorTemperature);
+        if (correlation.needsWallProperties()) {
+            properties.wall(flow);
+        }
+        if (correlation.needsFilmProperties()) {
+            properties.film(flow);
+        }
+        coolantCoefficient = coefficient();
+        double metal = conductivity.at(floorTemperature);
+        double areaFactor;
+        if (channels.kind == ChannelKind.TUBE) {
+            finEfficiency = 1;
+            double pitch = channels.width[cell] + channels.land[cell];
+            areaFactor = 0.5 * ChannelGrid.ellipsePerimeter(channels.width[cell], channels.height[cell]) / pitch;
+        } else {
+            finEfficiency = FinEfficiency.of(coolantCoefficient, metal, channels.land[cell], channels.height[cell]);
+            areaFactor = FinEfficiency.areaFactor(
+                    finEfficiency, channels.width[cell], channels.height[cell], channels.land[cell]);
+        }
+        coolingPerArea = coolantCoefficient * areaFactor * floorOverWall;
+        return heatFlux - coolingPerArea * (floorTemperature - flow.bulkTemperature);
+    }
+
+    /** @return whether the correlation's fit covers the flow as solved */
+    boolean covered() {
+        return correlation.covers(flow);
+    }
+
+    /** Coefficient from the correlation, with laminar flow, curvature and roughness taken in (W/(m²·K)). */
+    private double coefficient() {
+        double reynolds = flow.reynolds;
+        double turbulent = ChannelFriction.turbulentShare(reynolds);
+        double nusselt = LAMINAR_NUSSELT;
+        double k = flow.bulkConductivity;
+        if (turbulent > 0) {
+            flow.reynolds = Math.max(reynolds, ChannelFriction.TURBULENT);
+            nusselt = Math.max(LAMINAR_NUSSELT, correlation.nusselt(flow));
+            k = correlation.conductivity(flow);
+            flow.reynolds = reynolds;
+            nusselt = LAMINAR_NUSSELT + turbulent * (nusselt - LAMINAR_NUSSELT);
+        }
+        double rough = 1;
+        if (options.roughWall() && turbulent > 0) {
+            double smooth = ChannelFriction.factor(Math.max(reynolds, ChannelFriction.TURBULENT), 0);
+            rough = Math.pow(Math.max(1, flow.frictionFactor / smooth), 0.6);
+        }
+        return nusselt * k / flow.hydraulicDiameter * curvatureFactor * rough;
+    }
+}

@@ -1,0 +1,96 @@
+package dev.penstock.cooling;
+
+import dev.penstock.chamber.ChamberDesign;
+import dev.penstock.chamber.ChamberPerformance;
+import dev.penstock.chamber.CombustorDesign;
+import dev.penstock.chamber.Efficiencies;
+import dev.penstock.chamber.ExpansionMode;
+import dev.penstock.chamber.NozzleDesign;
+import dev.penstock.chamber.NozzleFlow;
+import dev.penstock.chamber.ThrustChamber;
+import dev.penstock.combustion.Reactants;
+import dev.penstock.combustion.SpeciesLibrary;
+import dev.penstock.fluids.FluidLibrary;
+import dev.penstock.fluids.FluidState;
+import dev.penstock.fluids.Propellant;
+import java.nio.file.Path;
+
+/** Chambers and jackets that several tests share. */
+final class Cases {
+
+    static final FluidLibrary FLUIDS = FluidLibrary.open();
+    static final WallLibrary WALLS = WallLibrary.load(Path.of("fluids/walls"));
+    private static final SpeciesLibrary SPECIES =
+            SpeciesLibrary.open(Path.of("").toAbsolutePath());
+
+    private Cases() {}
+
+    record Engine(
+            String oxidizer,
+            String fuel,
+            double mixtureRatio,
+            double chamberPressure,
+            double areaRatio,
+            double contraction,
+            double characteristicLength,
+            double thrust) {
+
+        Reactants reactants() {
+            Propellant ox = FLUIDS.propellant(oxidizer);
+            Propellant fu = FLUIDS.propellant(fuel);
+            return Reactants.of(
+                    ox,
+                    ox.absoluteEnthalpy(ox.storageState().enthalpy()),
+                    fu,
+                    fu.absoluteEnthalpy(fu.storageState().enthalpy()),
+                    mixtureRatio);
+        }
+
+        ChamberPerformance chamber() {
+            Reactants reactants = reactants();
+            ChamberDesign design = new ChamberDesign(
+                    chamberPressure,
+                    CombustorDesign.of(contraction, characteristicLength),
+                    NozzleDesign.bell(areaRatio),
+                    ExpansionMode.SHIFTING,
+                    Efficiencies.MODELLED);
+            return new ThrustChamber(NozzleFlow.of(SPECIES, reactants)).forVacuumThrust(design, reactants, thrust);
+        }
+
+        HotGasProfile gas() {
+            return HotGasProfiles.of(chamber(), reactants());
+        }
+
+        /** All of the fuel through the jacket, pumped to a pressure without heating. */
+        JacketCase fuelCooled(double inletPressure, JacketDesign design) {
+            ChamberPerformance chamber = chamber();
+            return cooled(chamber, fuel, chamber.massFlow() / (1 + mixtureRatio), inletPressure, design);
+        }
+
+        JacketCase cooled(
+                ChamberPerformance chamber, String coolant, double flow, double inletPressure, JacketDesign design) {
+            Propellant propellant = FLUIDS.propellant(coolant);
+            FluidState inlet = propellant.fluid().atPressureTemperature(inletPressure, propellant.storageTemperature());
+            return new JacketCase(
+                    HotGasProfiles.of(chamber, reactants()),
+                    propellant,
+                    inletPressure,
+                    inlet.enthalpy(),
+                    flow,
+                    design,
+                    1);
+        }
+    }
+
+    static Engine methane() {
+        return new Engine("oxygen", "methane", 3.4, 10e6, 20, 3, 1.0, 500e3);
+    }
+
+    static Engine hydrogen() {
+        return new Engine("oxygen", "hydrogen", 6, 10e6, 40, 3, 0.8, 1000e3);
+    }
+
+    static JacketSolver solver() {
+        return new JacketSolver(WALLS);
+    }
+}
