@@ -26,9 +26,11 @@ public final class Figures {
         if (!(size < 1e7 && size >= 1e-4)) {
             return String.format(Locale.ROOT, "%." + (digits - 1) + "e", value);
         }
-        return new BigDecimal(value)
-                .round(new MathContext(digits, RoundingMode.HALF_EVEN))
-                .toPlainString();
+        BigDecimal rounded = new BigDecimal(value).round(new MathContext(digits, RoundingMode.HALF_EVEN));
+        int decimals = digits - (rounded.precision() - rounded.scale());
+        return decimals > rounded.scale()
+                ? rounded.setScale(decimals, RoundingMode.UNNECESSARY).toPlainString()
+                : rounded.toPlainString();
     }
 
     /**

@@ -1,0 +1,96 @@
+package dev.penstock.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.penstock.errors.ConservationViolated;
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.errors.NotConverged;
+import java.util.List;
+import java.util.concurrent.ExecutionException;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+
+class PenstockTest {
+
+    @TestFactory
+    List<DynamicTest> everyCommandHasHelp() {
+        return List.of(Penstock.class.getAnnotation(Command.class).subcommands()).stream()
+                .map(kind -> kind.getAnnotation(Command.class).name())
+                .map(name -> DynamicTest.dynamicTest(name, () -> {
+                    Run run = Run.of(name, "--help");
+                    assertThat(run.code()).isZero();
+                    assertThat(run.out()).startsWith("Usage: penstock " + name).contains("--json", "--verbose");
+                    assertThat(run.err()).isEmpty();
+                }))
+                .toList();
+    }
+
+    @Test
+    void withoutACommandTheHelpIsShown() {
+        Run run = Run.of();
+        assertThat(run.code()).isZero();
+        assertThat(run.out()).startsWith("Usage: penstock");
+    }
+
+    @Test
+    void anUnknownCommandIsBadInput() {
+        Run run = Run.of("combst");
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.err()).isEqualTo("penstock: command combst is not known; did you mean combust?\n");
+    }
+
+    @Test
+    void anUnknownOptionIsBadInput() {
+        Run run = Run.of("fluid", "oxygen", "--presure", "1 bar");
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.err()).isEqualTo("penstock: option --presure is not known; did you mean --pressure?\n");
+    }
+
+    @Test
+    void anOptionWithoutItsValueIsBadInput() {
+        Run run = Run.of("fluid", "oxygen", "--pressure");
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.problems()).hasSize(1);
+        assertThat(run.err()).startsWith("penstock: missing required parameter for option '--pressure'");
+    }
+
+    @Test
+    void theFamilyOfAFailureDecidesTheExitCode() {
+        assertThat(ExitCode.of(new InvalidInput("", "a", "b", "c"))).isEqualTo(2);
+        assertThat(ExitCode.of(new NotConverged("cycle", 3, 1, "bounds"))).isEqualTo(1);
+        assertThat(ExitCode.of(new ConservationViolated("mass", 1, 1e-8))).isEqualTo(1);
+        assertThat(ExitCode.of(new IllegalStateException("x"))).isEqualTo(1);
+    }
+
+    @Test
+    void theTraceIsShownOnRequestOnly() {
+        Run plain = failing();
+        assertThat(plain.code()).isEqualTo(1);
+        assertThat(plain.problems()).containsExactly("penstock: " + new NotConverged("it", 2, 0.5, "why").getMessage());
+        Run verbose = failing("--verbose");
+        assertThat(verbose.err()).contains("at dev.penstock");
+    }
+
+    private static Run failing(String... arguments) {
+        java.io.StringWriter err = new java.io.StringWriter();
+        CommandLine line = new CommandLine(new Failing());
+        line.setExecutionExceptionHandler(new Failures(new java.io.PrintWriter(err)));
+        return new Run(line.execute(arguments), "", err.toString());
+    }
+
+    /** A command whose worker thread fails. */
+    @Command(name = "failing")
+    static final class Failing implements java.util.concurrent.Callable<Integer> {
+
+        @CommandLine.Option(names = "--verbose")
+        boolean verbose;
+
+        @Override
+        public Integer call() throws Exception {
+            throw new ExecutionException(new NotConverged("it", 2, 0.5, "why"));
+        }
+    }
+}

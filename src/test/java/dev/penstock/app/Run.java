@@ -1,0 +1,42 @@
+package dev.penstock.app;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import dev.penstock.input.HomeFolder;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.util.List;
+
+/**
+ * A finished run of the command line.
+ *
+ * @param code exit code
+ * @param out what went to standard output
+ * @param err what went to the error stream
+ */
+record Run(int code, String out, String err) {
+
+    static Run of(String... arguments) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        Session session = new Session(HomeFolder.find(), new PrintWriter(out), new PrintWriter(err), false);
+        int code = Penstock.run(session, arguments);
+        return new Run(code, out.toString(), err.toString());
+    }
+
+    /** The one JSON document on standard output; fails if anything else is there. */
+    JsonNode json() {
+        ObjectMapper strict = new ObjectMapper().enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
+        try {
+            return strict.readTree(out);
+        } catch (JsonProcessingException e) {
+            throw new AssertionError("not one JSON document: " + out, e);
+        }
+    }
+
+    List<String> problems() {
+        return err.lines().toList();
+    }
+}
