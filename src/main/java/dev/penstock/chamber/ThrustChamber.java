@@ -25,8 +25,7 @@ public final class ThrustChamber {
     /** @param nozzle ideal nozzle flow */
     public ThrustChamber(NozzleFlow nozzle) {
         this.nozzle = nozzle;
-        this.models =
-                List.of(new EnergyReleaseLoss(), new KineticsLoss(), new DivergenceLoss(), new BoundaryLayerLoss());
+        this.models = List.of(new EnergyReleaseLoss(), new DivergenceLoss());
     }
 
     /**
@@ -143,7 +142,7 @@ public final class ThrustChamber {
             double throatArea) {
         double massFlow = design.chamberPressure() * throatArea / losses.characteristicVelocity();
         List<Warning> warnings = new ArrayList<>(ideal.chamber().warnings());
-        warnings.addAll(drawing.warnings());
+        drawing.warning().ifPresent(warnings::add);
         warnings.addAll(losses.warnings());
         ChamberPerformance performance = new ChamberPerformance(
                 design,

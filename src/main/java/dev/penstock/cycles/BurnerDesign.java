@@ -1,5 +1,6 @@
 package dev.penstock.cycles;
 
+import dev.penstock.combustion.GasModel;
 import dev.penstock.errors.Require;
 import java.util.OptionalDouble;
 
@@ -11,16 +12,6 @@ import java.util.OptionalDouble;
  * @param gasModel how the gas is modelled
  */
 public record BurnerDesign(OptionalDouble temperature, double injectorLoss, GasModel gasModel) {
-
-    /** How the gas of a burner is modelled. */
-    public enum GasModel {
-        /** Empirical where equilibrium is known to be wrong, else equilibrium. */
-        AUTOMATIC,
-        /** Chemical equilibrium in the burner, composition kept through the turbine. */
-        EQUILIBRIUM,
-        /** Published empirical properties of fuel-rich gas. */
-        EMPIRICAL
-    }
 
     public BurnerDesign {
         temperature.ifPresent(t -> Require.within("burner", "temperature (K)", t, 200, 4000));

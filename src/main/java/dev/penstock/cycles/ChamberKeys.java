@@ -4,6 +4,7 @@ import dev.penstock.chamber.ChamberDesign;
 import dev.penstock.chamber.CombustorDesign;
 import dev.penstock.chamber.Efficiencies;
 import dev.penstock.chamber.ExpansionMode;
+import dev.penstock.chamber.InjectionState;
 import dev.penstock.chamber.LossKind;
 import dev.penstock.chamber.NozzleDesign;
 import dev.penstock.chamber.SeparationCriterion;
@@ -21,7 +22,8 @@ final class ChamberKeys {
 
     private ChamberKeys() {}
 
-    static Supplier<ChamberDesign> read(ConceptKeys root, double usualCharacteristicLength) {
+    static Supplier<ChamberDesign> read(
+            ConceptKeys root, double usualCharacteristicLength, InjectionState usualInjection) {
         double pressure = root.table("engine").required("chamber_pressure", Dimension.PRESSURE, PRESSURES);
         Supplier<NozzleDesign> nozzle = nozzle(root.table("nozzle"), pressure);
         ConceptKeys keys = root.table("chamber");
@@ -44,12 +46,13 @@ final class ChamberKeys {
                 Math.toRadians(30),
                 "20 to 45 degrees are usual, nasa-sp-125");
         double film = keys.quantity("film_fuel_fraction", Dimension.RATIO, Range.of(0, 0.5), 0, "no film");
+        InjectionState injection = keys.choice("injection", InjectionState.class, usualInjection, "by cycle and fuel");
         ExpansionMode expansion = keys.choice(
                 "expansion", ExpansionMode.class, ExpansionMode.SHIFTING, "losses are taken off shifting equilibrium");
         Supplier<Efficiencies> efficiencies = efficiencies(root.table("efficiencies"));
         return () -> new ChamberDesign(
                 pressure,
-                new CombustorDesign(contraction, length, angle, film),
+                new CombustorDesign(contraction, length, angle, film, injection),
                 nozzle.get(),
                 expansion,
                 efficiencies.get());

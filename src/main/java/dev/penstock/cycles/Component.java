@@ -27,6 +27,7 @@ public record Component(
         VALVE,
         ORIFICE,
         SPLIT,
+        MERGE,
         JACKET,
         GAS_GENERATOR,
         PREBURNER,

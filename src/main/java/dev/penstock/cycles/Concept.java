@@ -3,6 +3,8 @@ package dev.penstock.cycles;
 import dev.penstock.chamber.ChamberDesign;
 import dev.penstock.errors.Require;
 import dev.penstock.fluids.Propellant;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 
@@ -51,8 +53,8 @@ public record Concept(
         Require.positive("concept", "mixture ratio (-)", mixtureRatio);
         Require.within("concept", "hot-gas duct loss (-)", hotGasLoss, 0, 0.5);
         Require.within("concept", "gas injector loss (-)", gasInjectorLoss, 0, 1);
-        burners = Map.copyOf(burners);
-        turbines = Map.copyOf(turbines);
+        burners = Collections.unmodifiableMap(new LinkedHashMap<>(burners));
+        turbines = Collections.unmodifiableMap(new LinkedHashMap<>(turbines));
     }
 
     /**

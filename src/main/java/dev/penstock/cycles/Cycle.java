@@ -1,10 +1,11 @@
 package dev.penstock.cycles;
 
+import dev.penstock.numerics.BoundedSystemSolver.Unknown;
 import java.util.List;
 
 /**
  * An engine cycle: how tanks, pumps, burners, turbines, jacket and chamber are joined. A kind states its arrangement, its
- * unknowns and the equations that close them, nothing else.
+ * unknowns and the equations that close them, nothing else; {@link EngineStudy} solves it.
  */
 public sealed interface Cycle permits PressureFed, GasGenerator, StagedCombustion, FullFlow {
 
@@ -16,6 +17,23 @@ public sealed interface Cycle permits PressureFed, GasGenerator, StagedCombustio
 
     /** @return a sentence on what drives the pumps and where the gas goes */
     String summary();
+
+    /** @return what a reader must know of it without solving it */
+    CycleTraits traits();
+
+    /**
+     * @param guess rough numbers to start from
+     * @return what the solver has to find, in the order in which {@link #layOut} takes it
+     */
+    List<Unknown> unknowns(FirstGuess guess);
+
+    /**
+     * Lays the components from the tanks to the chamber and states what must vanish.
+     *
+     * @param sheet where the components are laid
+     * @param x values of the unknowns
+     */
+    void layOut(Flowsheet sheet, Values x);
 
     /** @return every cycle, in the order of the {@code permits} list */
     static List<Cycle> all() {

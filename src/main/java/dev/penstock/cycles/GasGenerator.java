@@ -1,6 +1,18 @@
 package dev.penstock.cycles;
 
-/** A small burner feeds the turbines; its gas is dumped through a nozzle of its own. */
+import dev.penstock.numerics.BoundedSystemSolver.Unknown;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A small burner beside the chamber feeds the turbines; its gas is dumped through a nozzle of its own.
+ * <pre>
+ * tanks - pumps -+- lines - (jacket) - valves - injectors - chamber
+ *                +- generator valves - gas generator - turbines - exhaust nozzle
+ * </pre>
+ * Gas temperature and turbine pressure ratio are given. Unknown: gas flow and its mixture, and with two shafts the share
+ * of the fuel turbine. Closed by: gas temperature, power of each shaft.
+ */
 public record GasGenerator() implements Cycle {
 
     @Override
@@ -16,5 +28,79 @@ public record GasGenerator() implements Cycle {
     @Override
     public String summary() {
         return "a small burner drives the turbines and its gas is dumped";
+    }
+
+    @Override
+    public CycleTraits traits() {
+        return new CycleTraits(
+                CycleTraits.Closure.GAS_FLOW,
+                List.of(Burner.GENERATOR),
+                List.of(ShaftDesign.Arrangement.SINGLE, ShaftDesign.Arrangement.DUAL, ShaftDesign.Arrangement.GEARED),
+                true);
+    }
+
+    @Override
+    public List<Unknown> unknowns(FirstGuess guess) {
+        double temperature =
+                guess.concept().burners().get(Burner.GENERATOR).temperature().orElseThrow();
+        double lean =
+                guess.leanRatio(Burner.GENERATOR, temperature, guess.concept().chamberPressure());
+        double power = guess.pumpPower(Side.FUEL, 1.5) + guess.pumpPower(Side.OXIDIZER, 1.3);
+        double specificWork = 0.5 * 400 * temperature; // half of a drop with a heat capacity of some 2 kJ/(kg·K)
+        double flow = Math.min(power / specificWork, 0.3 * guess.chamberFlow());
+        List<Unknown> unknowns = new ArrayList<>();
+        unknowns.add(new Unknown("gas generator flow", "kg/s", 1e-4 * flow, 2 * guess.chamberFlow(), flow, flow));
+        unknowns.add(new Unknown("gas generator mixture ratio", "-", 1e-3 * lean, 20 * lean, lean, lean));
+        unknowns.addAll(Drive.unknowns(guess));
+        return unknowns;
+    }
+
+    @Override
+    public void layOut(Flowsheet sheet, Values x) {
+        double gas = x.next();
+        double mixture = x.next();
+        double total = sheet.chamberFlow() + gas;
+        double oxidizer = sheet.oxidizerOf(total);
+        double fuel = total - oxidizer;
+        double gasOxidizer = gas * mixture / (1 + mixture);
+
+        double oxidizerDischarge = sheet.upstream(Side.OXIDIZER, sheet.injectorInlet(Side.OXIDIZER));
+        double fuelDischarge = sheet.upstream(Side.FUEL, sheet.injectorInlet(Side.FUEL));
+        Machinery.Pumped pumped = sheet.machinery().mainPumps(oxidizer, oxidizerDischarge, fuel, fuelDischarge);
+        List<Stream> oxidizerWays =
+                sheet.split("split.oxidizer", "oxidizer to the generator", pumped.oxidizer(), gasOxidizer / oxidizer);
+        List<Stream> fuelWays =
+                sheet.split("split.fuel", "fuel to the generator", pumped.fuel(), (gas - gasOxidizer) / fuel);
+
+        BurnerDesign burner = sheet.concept().burners().get(Burner.GENERATOR);
+        double available = Math.min(
+                oxidizerDischarge - sheet.upstreamOfValve(Side.OXIDIZER, 0),
+                fuelDischarge - sheet.upstreamOfValve(Side.FUEL, 0));
+        double pressure = available / (1 + burner.injectorLoss());
+        Stream hot = sheet.burn(
+                Burner.GENERATOR,
+                sheet.valve(
+                        Side.OXIDIZER,
+                        "valve.generator_oxidizer",
+                        "generator oxidizer valve",
+                        oxidizerWays.get(0),
+                        available),
+                sheet.valve(Side.FUEL, "valve.generator_fuel", "generator fuel valve", fuelWays.get(0), available),
+                pressure);
+        sheet.closesTemperature(Burner.GENERATOR);
+
+        Stream inlet = sheet.hotDuct("line.hot_gas", "hot-gas duct", hot);
+        double ratio = sheet.concept()
+                .turbines()
+                .get(Drive.leading(sheet.concept()))
+                .pressureRatio()
+                .orElseThrow();
+        sheet.exhaust(Drive.expand(sheet, inlet, inlet.pressure() / ratio, x));
+        sheet.machinery().closesShafts();
+
+        Stream oxidizerMain = sheet.deliver(Side.OXIDIZER, oxidizerWays.get(1), sheet.injectorInlet(Side.OXIDIZER));
+        Stream fuelMain = sheet.deliver(Side.FUEL, fuelWays.get(1), sheet.injectorInlet(Side.FUEL));
+        sheet.chamber(
+                List.of(sheet.liquidInjector(Side.OXIDIZER, oxidizerMain), sheet.liquidInjector(Side.FUEL, fuelMain)));
     }
 }

@@ -1,6 +1,7 @@
 package dev.penstock.cycles;
 
 import dev.penstock.errors.Require;
+import dev.penstock.turbomachinery.MechanicalLosses;
 
 /**
  * How pumps and turbines are coupled.
@@ -8,8 +9,9 @@ import dev.penstock.errors.Require;
  * @param arrangement coupling
  * @param gas how two turbines share a gas stream
  * @param gearRatio turbine speed over fuel-pump speed, for {@link Arrangement#GEARED} (-)
+ * @param losses what lies between turbine and pump power
  */
-public record ShaftDesign(Arrangement arrangement, GasPath gas, double gearRatio) {
+public record ShaftDesign(Arrangement arrangement, GasPath gas, double gearRatio, MechanicalLosses losses) {
 
     /** Coupling of the machines. */
     public enum Arrangement {

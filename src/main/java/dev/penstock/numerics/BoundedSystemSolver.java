@@ -113,6 +113,22 @@ public final class BoundedSystemSolver {
      * @throws NotConverged if none is found; it names the worst residual and the bounds touched
      */
     public Solution solve(List<Unknown> unknowns, List<String> names, Equations equations, double tolerance) {
+        return solve(unknowns, names, equations, tolerance, tolerance);
+    }
+
+    /**
+     * As above, but content with less where rounding in the equations stops progress.
+     *
+     * @param unknowns the unknowns
+     * @param names of the residuals, for messages; as many as unknowns
+     * @param equations the equations
+     * @param tolerance largest scaled residual to work towards (-)
+     * @param acceptable largest scaled residual accepted when no step makes it smaller (-)
+     * @return the root
+     * @throws NotConverged if none is found
+     */
+    public Solution solve(
+            List<Unknown> unknowns, List<String> names, Equations equations, double tolerance, double acceptable) {
         int n = unknowns.size();
         if (names.size() != n) {
             throw new IllegalArgumentException(what + ": " + n + " unknowns, but equations " + names);
@@ -124,7 +140,7 @@ public final class BoundedSystemSolver {
         if (jacobian == null || jacobian.getColumnDimension() != n) {
             search.refreshJacobian();
         }
-        return search.run(tolerance);
+        return search.run(tolerance, acceptable);
     }
 
     /** One search: the present point, its residuals, and the trust region around it. */
@@ -148,14 +164,10 @@ public final class BoundedSystemSolver {
             this.residuals = evaluate(x);
         }
 
-        Solution run(double tolerance) {
+        Solution run(double tolerance, double acceptable) {
             for (int iteration = 0; iteration <= maxIterations; iteration++) {
                 if (worst(residuals) <= tolerance) {
-                    List<Double> values = new ArrayList<>();
-                    for (double value : x) {
-                        values.add(value);
-                    }
-                    return new Solution(values, worst(residuals), iteration, evaluations);
+                    return solution(iteration);
                 }
                 if (!Double.isFinite(worst(residuals))) {
                     throw failed(0, lastRefusal == null ? "no value at the first guess" : lastRefusal.getMessage());
@@ -170,12 +182,23 @@ public final class BoundedSystemSolver {
                     refreshJacobian();
                 } else {
                     radius = 0.25 * Math.min(radius, norm(step));
+                    if (worst(residuals) <= acceptable) {
+                        return solution(iteration);
+                    }
                     if (radius < SMALLEST_RADIUS) {
                         throw failed(iteration, "no step makes it smaller" + boundsTouched());
                     }
                 }
             }
             throw failed(maxIterations, "steps used up" + boundsTouched());
+        }
+
+        private Solution solution(int iteration) {
+            List<Double> values = new ArrayList<>();
+            for (double value : x) {
+                values.add(value);
+            }
+            return new Solution(values, worst(residuals), iteration, evaluations);
         }
 
         private void accept(double[] trial, double[] trialResiduals, double[] step, double ratio) {

@@ -28,7 +28,7 @@ final class Symbols {
             case VALVE -> "<path d=\"M-8 -11h16l-16 22h16z\"/>";
             case ORIFICE ->
                 "<path d=\"M0 -13v26\" stroke-dasharray=\"3 3\"/><path d=\"M-12 0h7M5 0h7\" stroke-width=\"3\"/>";
-            case SPLIT -> "<circle r=\"6\" " + solid + "/>";
+            case SPLIT, MERGE -> "<circle r=\"6\" " + solid + "/>";
             case JACKET -> "<path d=\"M-11 -11h22v22h-22z\"/><path d=\"M-6 -11v15q0 4 3 4t3 -4v-8q0 -4 3 -4t3 4v15\"/>";
             case GAS_GENERATOR, PREBURNER ->
                 "<path d=\"M-9 -12h18v16l-4 8h-10l-4 -8z\"/>" + "<path d=\"M0 -8q6 6 0.500 12q-6 -5 -0.500 -12z\" "

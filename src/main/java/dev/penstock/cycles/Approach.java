@@ -1,0 +1,92 @@
+package dev.penstock.cycles;
+
+import dev.penstock.errors.ConservationViolated;
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.errors.LimitReached;
+import dev.penstock.errors.PenstockException;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * Finds a balance from afar: where the first guess is not good enough, the same concept is closed at a lower chamber
+ * pressure, where power is plentiful, and followed upwards. If it ends on the way there, the pressure at which it ends is
+ * the answer.
+ */
+final class Approach {
+
+    private static final double[] STARTS = {0.5, 0.2, 0.08, 0.03};
+    private static final double FIRST_STEP = 1.5;
+    private static final double SMALLEST_STEP = 1.01;
+    private static final int MOST_TRIES = 40;
+
+    private final Balancer balancer;
+
+    Approach(Balancer balancer) {
+        this.balancer = balancer;
+    }
+
+    Balancer.Solved solve(Concept concept) {
+        try {
+            return balancer.solve(concept, Optional.empty());
+        } catch (InvalidInput | ConservationViolated e) {
+            throw e;
+        } catch (PenstockException e) {
+            boolean elsewhere = e instanceof LimitReached
+                    || concept.cycle().traits().closure() == CycleTraits.Closure.TANK_PRESSURE;
+            if (elsewhere) {
+                throw e;
+            }
+            return fromBelow(concept, e);
+        }
+    }
+
+    private Balancer.Solved fromBelow(Concept concept, PenstockException first) {
+        double target = concept.chamberPressure();
+        Balancer.Solved below = null;
+        for (double share : STARTS) {
+            try {
+                below = balancer.solve(concept.withChamberPressure(share * target), Optional.empty());
+                break;
+            } catch (PenstockException e) {
+                // a still lower pressure may do
+            }
+        }
+        if (below == null) {
+            throw first;
+        }
+        double reached = below.plant().concept().chamberPressure();
+        double step = FIRST_STEP;
+        PenstockException last = first;
+        for (int tries = 0; tries < MOST_TRIES && step >= SMALLEST_STEP; tries++) {
+            double next = Math.min(target, reached * step);
+            try {
+                below = balancer.solve(concept.withChamberPressure(next), Optional.of(below));
+                reached = next;
+                if (next == target) {
+                    return below;
+                }
+            } catch (PenstockException e) {
+                last = e;
+                step = Math.sqrt(step);
+            }
+        }
+        throw new LimitReached(
+                "power balance",
+                String.format(
+                        Locale.ROOT,
+                        "%s closes only up to a chamber pressure of about %.4g MPa, %.4g MPa is asked for; %s (beyond: %s)",
+                        concept.cycle().title().toLowerCase(Locale.ROOT),
+                        reached / 1e6,
+                        target / 1e6,
+                        advice(concept),
+                        last.getMessage()));
+    }
+
+    private static String advice(Concept concept) {
+        return switch (concept.cycle().traits().closure()) {
+            case GAS_FLOW -> "raise gas temperature, turbine pressure ratio or pump efficiency";
+            case RATIO_OR_TEMPERATURE -> "raise gas temperature or pump efficiency, or lower the pressure losses";
+            case TANK_PRESSURE -> "raise the tank pressure";
+        };
+    }
+}

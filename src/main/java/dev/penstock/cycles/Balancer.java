@@ -1,0 +1,129 @@
+package dev.penstock.cycles;
+
+import dev.penstock.errors.NotConverged;
+import dev.penstock.errors.PenstockException;
+import dev.penstock.numerics.BoundedSystemSolver;
+import dev.penstock.numerics.BoundedSystemSolver.Solution;
+import dev.penstock.numerics.BoundedSystemSolver.Unknown;
+import dev.penstock.numerics.FixedPoint;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Solves the arrangement of a concept. Rounds of two steps: the cycle's equations are closed with chamber and jacket held
+ * ({@link BoundedSystemSolver}), then chamber and jacket are computed again from the flows ({@link Surroundings}), until
+ * nothing moves. Whole-numbered choices are renewed in the first rounds only, so that the rounds cannot chase a jump.
+ */
+final class Balancer {
+
+    private static final int MOST_ROUNDS = 30;
+    private static final int MOST_STEPS = 80;
+    private static final int CHOOSING_ROUNDS = 3;
+    private static final double SOLVER_TOLERANCE = 1e-11;
+    private static final double SOLVER_ACCEPTABLE = 1e-9;
+    private static final double ROUND_TOLERANCE = 3e-10;
+
+    private final Models models;
+
+    Balancer(Models models) {
+        this.models = models;
+    }
+
+    /** A closed arrangement: the plant, what it was solved with, and what that led to. */
+    record Solved(
+            Plant plant,
+            List<Double> values,
+            Assumptions assumed,
+            Surroundings.Update update,
+            Flowsheet sheet,
+            Effort effort) {}
+
+    /** Solves a concept, starting from a neighbouring solution if there is one. */
+    Solved solve(Concept concept, Optional<Solved> near) {
+        Plant plant = new Plant(concept, models);
+        near.ifPresent(n -> plant.adoptChoices(n.plant()));
+        Surroundings surroundings = new Surroundings(plant);
+        Assumptions assumed =
+                near.map(n -> surroundings.startingFrom(n.assumed())).orElseGet(surroundings::first);
+        List<Unknown> unknowns = concept.cycle().unknowns(new FirstGuess(plant, assumed.chamberFlow()));
+        List<Double> values = near.map(Solved::values)
+                .orElseGet(() -> unknowns.stream().map(Unknown::start).toList());
+        BoundedSystemSolver solver = new BoundedSystemSolver(concept.cycle().title() + " balance", MOST_STEPS);
+        FixedPoint mixer = new FixedPoint(3, surroundings.scales(assumed));
+        int steps = 0;
+        for (int round = 1; round <= MOST_ROUNDS; round++) {
+            boolean moved = round <= CHOOSING_ROUNDS && choose(plant, assumed, values);
+            if (moved) {
+                solver.reset();
+            }
+            Solution solution = close(plant, assumed, unknowns, values, solver);
+            values = solution.values();
+            steps += solution.iterations();
+            Flowsheet sheet = layOut(plant, assumed, values, false);
+            Surroundings.Update update = surroundings.update(sheet, assumed);
+            if (surroundings.distance(assumed, update.assumptions()) <= ROUND_TOLERANCE && !moved) {
+                Effort effort = new Effort(round, steps, plant.evaluations(), surroundings.jacketSolutions());
+                return new Solved(plant, values, assumed, update, layOut(plant, assumed, values, true), effort);
+            }
+            assumed = surroundings.mixed(mixer, assumed, update.assumptions());
+        }
+        throw new NotConverged(
+                concept.cycle().title() + " with chamber and jacket",
+                MOST_ROUNDS,
+                surroundings.lastDistance(),
+                "chamber flow, heat load and jacket pressure drop keep moving");
+    }
+
+    private static Solution close(
+            Plant plant, Assumptions assumed, List<Unknown> unknowns, List<Double> values, BoundedSystemSolver solver) {
+        List<Unknown> started = new ArrayList<>();
+        for (int i = 0; i < unknowns.size(); i++) {
+            started.add(unknowns.get(i).startingAt(values.get(i)));
+        }
+        List<String> names = new ArrayList<>();
+        for (int i = 0; i < unknowns.size(); i++) {
+            names.add("equation " + (i + 1));
+        }
+        return solver.solve(
+                started,
+                names,
+                (x, residuals) -> {
+                    Flowsheet sheet = new Flowsheet(plant, assumed, false);
+                    plant.countEvaluation();
+                    plant.concept().cycle().layOut(sheet, new Values(x));
+                    List<Residual> list = sheet.residuals();
+                    if (list.size() != residuals.length) {
+                        throw new IllegalStateException(plant.concept().cycle().id() + " has " + residuals.length
+                                + " unknowns but " + list.size() + " equations");
+                    }
+                    for (int i = 0; i < residuals.length; i++) {
+                        residuals[i] = list.get(i).value() / list.get(i).scale();
+                        names.set(i, list.get(i).name());
+                    }
+                },
+                SOLVER_TOLERANCE,
+                SOLVER_ACCEPTABLE);
+    }
+
+    private static boolean choose(Plant plant, Assumptions assumed, List<Double> values) {
+        plant.startChoosing();
+        try {
+            layOut(plant, assumed, values, false);
+        } catch (PenstockException e) {
+            // The first guess may lie where a machine has no meaning; the solver finds its way from there.
+        }
+        return plant.stopChoosing();
+    }
+
+    static Flowsheet layOut(Plant plant, Assumptions assumed, List<Double> values, boolean recording) {
+        Flowsheet sheet = new Flowsheet(plant, assumed, recording);
+        plant.countEvaluation();
+        Values x = new Values(values.stream().mapToDouble(Double::doubleValue).toArray());
+        plant.concept().cycle().layOut(sheet, x);
+        if (!x.exhausted()) {
+            throw new IllegalStateException(plant.concept().cycle().id() + " lists more unknowns than it takes");
+        }
+        return sheet;
+    }
+}

@@ -1,0 +1,290 @@
+package dev.penstock.cycles;
+
+import dev.penstock.chamber.ChamberDesign;
+import dev.penstock.chamber.InjectionState;
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.errors.OutsideValidity;
+import dev.penstock.fluids.FluidLibrary;
+import dev.penstock.fluids.Propellant;
+import dev.penstock.input.InputFile;
+import dev.penstock.input.InputTable;
+import dev.penstock.input.Spelling;
+import dev.penstock.quantities.Dimension;
+import dev.penstock.quantities.Range;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+
+/**
+ * Reads a concept file. Everything that is wrong with it is reported together, with line, key, value and what is allowed.
+ * The table {@code [vehicle]} belongs to whoever sizes the vehicle and is handed on unread.
+ */
+public final class ConceptReader {
+
+    private final FluidLibrary fluids;
+
+    /** @param fluids where propellants are looked up */
+    public ConceptReader(FluidLibrary fluids) {
+        this.fluids = fluids;
+    }
+
+    /**
+     * @param file concept file
+     * @return the concept
+     * @throws InvalidInput if anything in it cannot be used
+     */
+    public Concept read(Path file) {
+        return read(file, Map.of());
+    }
+
+    /**
+     * @param file concept file
+     * @param changes values by dotted path that replace or add to what the file says
+     * @return the concept
+     * @throws InvalidInput if anything in it cannot be used
+     */
+    public Concept read(Path file, Map<String, String> changes) {
+        return read(InputFile.read(file, changes), changes, Optional.empty());
+    }
+
+    /**
+     * @param file concept file
+     * @param changes values by dotted path that replace or add to what the file says
+     * @param vehicle reads the table {@code [vehicle]}; given an empty table if there is none
+     * @return the concept
+     * @throws InvalidInput if anything in it cannot be used
+     */
+    public Concept read(Path file, Map<String, String> changes, Consumer<InputTable> vehicle) {
+        return read(InputFile.read(file, changes), changes, Optional.of(vehicle));
+    }
+
+    /**
+     * @param name what to call the text in messages
+     * @param text text of a concept file
+     * @param changes values by dotted path that replace or add to what the text says
+     * @return the concept
+     * @throws InvalidInput if anything in it cannot be used
+     */
+    public Concept parse(String name, String text, Map<String, String> changes) {
+        return read(InputFile.parse(name, text, changes), changes, Optional.empty());
+    }
+
+    /**
+     * Reads the concept's own text again with other values, as a study does.
+     *
+     * @param concept a concept
+     * @param changes values by dotted path, on top of those the concept was read with
+     * @return the changed concept
+     * @throws InvalidInput if a change cannot be used
+     */
+    public Concept reread(Concept concept, Map<String, String> changes) {
+        Map<String, String> all = new LinkedHashMap<>(concept.document().changes());
+        all.putAll(changes);
+        return parse(concept.document().file(), concept.document().text(), all);
+    }
+
+    private Concept read(InputFile file, Map<String, String> changes, Optional<Consumer<InputTable>> vehicle) {
+        InputTable top = file.root();
+        Map<String, String> sources = sources(top.table("sources"));
+        List<ConceptInput> inputs = new ArrayList<>();
+        ConceptKeys root = new ConceptKeys(top, sources, inputs);
+        String name = root.text("name");
+        String description = root.optionalText("description").orElse("");
+        Cycle cycle = cycle(root);
+        FeedKeys feeds = new FeedKeys(fluids);
+        Optional<Propellant> oxidizer = feeds.propellant(root, Side.OXIDIZER);
+        Optional<Propellant> fuel = feeds.propellant(root, Side.FUEL);
+        if (vehicle.isPresent()) {
+            vehicle.get().accept(top.table("vehicle"));
+        } else {
+            top.leave("vehicle");
+        }
+        if (oxidizer.isEmpty() || fuel.isEmpty()) {
+            throw firstProblems(file);
+        }
+        Supplier<Concept> concept = rest(
+                root,
+                feeds,
+                new Head(name, description, cycle, oxidizer.get(), fuel.get()),
+                () -> new ConceptDocument(file.name(), file.text(), changes, sources, inputs));
+        checkSources(top.table("sources"), sources, inputs);
+        file.finish();
+        try {
+            return concept.get();
+        } catch (OutsideValidity e) {
+            throw new InvalidInput(
+                    file.name(), e.model() + ", " + e.quantity(), Double.toString(e.value()), e.getMessage());
+        }
+    }
+
+    /** What must be known before the rest can be read. */
+    private record Head(String name, String description, Cycle cycle, Propellant oxidizer, Propellant fuel) {
+
+        boolean hydrogen() {
+            return fuel.id().equals("hydrogen");
+        }
+    }
+
+    private static Supplier<Concept> rest(
+            ConceptKeys root, FeedKeys feeds, Head head, Supplier<ConceptDocument> document) {
+        CycleTraits traits = head.cycle().traits();
+        double ratio = root.table("propellants").required("mixture_ratio", Dimension.RATIO, Range.of(0.05, 50));
+        Supplier<ThrustTarget> thrust = thrust(root.table("engine"));
+        Supplier<ChamberDesign> chamber = ChamberKeys.read(root, characteristicLength(head), injection(head));
+        Supplier<FeedDesign> oxidizerFeed = feeds.read(root, Side.OXIDIZER, head.oxidizer(), traits);
+        Supplier<FeedDesign> fuelFeed = feeds.read(root, Side.FUEL, head.fuel(), traits);
+        Supplier<Optional<CoolingDesign>> cooling = CoolingKeys.read(root);
+        GasKeys gas = new GasKeys(root, traits, head.hydrogen());
+        Supplier<DesignLimits> limits = limits(root.table("limits"), traits);
+        return () -> new Concept(
+                document.get(),
+                head.name(),
+                head.description(),
+                head.cycle(),
+                oxidizerFeed.get(),
+                fuelFeed.get(),
+                ratio,
+                thrust.get(),
+                chamber.get(),
+                cooling.get(),
+                gas.burners(),
+                gas.turbines(),
+                gas.shafts(),
+                gas.hotGasLoss(),
+                gas.injectorLoss(),
+                gas.exhaust(),
+                limits.get());
+    }
+
+    private static Cycle cycle(ConceptKeys root) {
+        List<String> ids = Cycle.all().stream().map(Cycle::id).toList();
+        String id = root.text("cycle");
+        if (!ids.contains(id) && !id.isEmpty()) {
+            root.problem("cycle", '"' + id + '"', "allowed are " + String.join(", ", ids));
+        }
+        return Cycle.all().stream()
+                .filter(c -> c.id().equals(id))
+                .findFirst()
+                .orElse(Cycle.all().get(0));
+    }
+
+    private static Supplier<ThrustTarget> thrust(ConceptKeys keys) {
+        List<ThrustTarget.Kind> given = new ArrayList<>();
+        Map<ThrustTarget.Kind, Double> values = new LinkedHashMap<>();
+        for (ThrustTarget.Kind kind : ThrustTarget.Kind.values()) {
+            boolean length = kind == ThrustTarget.Kind.THROAT_DIAMETER;
+            OptionalDouble value = keys.optional(
+                    kind.key(),
+                    length ? Dimension.LENGTH : Dimension.FORCE,
+                    length ? Range.of(5e-4, 5) : Range.of(1, 1e8),
+                    "from the size given");
+            if (keys.has(kind.key())) {
+                given.add(kind);
+                value.ifPresent(v -> values.put(kind, v));
+            }
+        }
+        if (given.size() != 1) {
+            String found = given.isEmpty()
+                    ? "missing"
+                    : "given together with "
+                            + given.stream().skip(1).map(ThrustTarget.Kind::key).toList();
+            keys.problem(
+                    ThrustTarget.Kind.VACUUM_THRUST.key(),
+                    found,
+                    "write exactly one of thrust_vacuum, thrust_sea_level and throat_diameter");
+        }
+        return () -> new ThrustTarget(given.get(0), values.get(given.get(0)));
+    }
+
+    private static Supplier<DesignLimits> limits(ConceptKeys keys, CycleTraits traits) {
+        double discharge = 80e6;
+        double tank = 5e6;
+        if (traits.pumped()) {
+            discharge = keys.quantity(
+                    "discharge_pressure",
+                    Dimension.PRESSURE,
+                    Range.of(1e5, 5e8),
+                    discharge,
+                    "about the highest in service, " + ConceptKeys.COMMON);
+        } else {
+            tank = keys.quantity(
+                    "tank_pressure",
+                    Dimension.PRESSURE,
+                    Range.of(1e5, 6e7),
+                    tank,
+                    "heavy beyond, " + ConceptKeys.COMMON);
+        }
+        String dischargeSource = sourceOf(keys, "discharge_pressure");
+        String tankSource = sourceOf(keys, "tank_pressure");
+        double highestDischarge = discharge;
+        double highestTank = tank;
+        return () -> new DesignLimits(highestDischarge, dischargeSource, highestTank, tankSource);
+    }
+
+    private static String sourceOf(ConceptKeys keys, String key) {
+        return keys.has(key) ? "concept file, limits." + key : ConceptKeys.COMMON;
+    }
+
+    /** L* that the pair usually needs (m), middle of the ranges in NASA SP-125, table 4-1 (from memory). */
+    private static double characteristicLength(Head head) {
+        if (head.oxidizer().id().startsWith("hydrogen-peroxide")) {
+            return 1.65;
+        }
+        return switch (head.fuel().id()) {
+            case "hydrogen" -> 0.8;
+            case "rp-1" -> 1.15;
+            default -> 0.9;
+        };
+    }
+
+    private static InjectionState injection(Head head) {
+        CycleTraits traits = head.cycle().traits();
+        if (traits.burners().size() > 1) {
+            return InjectionState.GAS_GAS;
+        }
+        boolean gas = traits.closure() == CycleTraits.Closure.RATIO_OR_TEMPERATURE || head.hydrogen();
+        return gas ? InjectionState.GAS_LIQUID : InjectionState.LIQUID_LIQUID;
+    }
+
+    private static Map<String, String> sources(InputTable table) {
+        Map<String, String> map = new LinkedHashMap<>();
+        table.keys().forEach(key -> table.optionalText(key).ifPresent(text -> map.put(key, text)));
+        return map;
+    }
+
+    private static void checkSources(InputTable table, Map<String, String> sources, List<ConceptInput> inputs) {
+        for (String key : sources.keySet()) {
+            boolean known = key.startsWith("vehicle")
+                    || inputs.stream()
+                            .anyMatch(i -> i.key().equals(key) || i.key().startsWith(key + "."));
+            if (!known) {
+                String near = inputs.stream()
+                        .map(ConceptInput::key)
+                        .min(Comparator.comparingInt(k -> Spelling.distance(k, key)))
+                        .orElse("");
+                table.problem('"' + key + '"', "not an input of this concept", "did you mean \"" + near + "\"?");
+            }
+        }
+    }
+
+    /** Nothing else can be read without the propellants: the problems so far, without complaints about unread keys. */
+    private static InvalidInput firstProblems(InputFile file) {
+        file.root().keys().forEach(file.root()::leave);
+        try {
+            file.finish();
+        } catch (InvalidInput e) {
+            List<InvalidInput.Problem> own = e.problems().stream()
+                    .filter(p -> !p.value().equals("not a known key"))
+                    .toList();
+            return own.isEmpty() ? e : new InvalidInput(own);
+        }
+        throw new IllegalStateException("no problem noted in " + file.name());
+    }
+}

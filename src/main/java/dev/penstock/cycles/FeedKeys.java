@@ -1,0 +1,112 @@
+package dev.penstock.cycles;
+
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.fluids.FluidLibrary;
+import dev.penstock.fluids.Propellant;
+import dev.penstock.quantities.Dimension;
+import dev.penstock.quantities.Range;
+import dev.penstock.turbomachinery.PumpDefaults;
+import dev.penstock.turbomachinery.PumpDesign;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Supplier;
+
+/** Reads what a concept says about one propellant from tank to injector. */
+final class FeedKeys {
+
+    private static final Range TANK_PRESSURES = Range.of(1e4, 6e7);
+    private static final Range LOSSES = Range.of(0, 1);
+
+    private final FluidLibrary fluids;
+
+    FeedKeys(FluidLibrary fluids) {
+        this.fluids = fluids;
+    }
+
+    /** The propellant of a side; empty after a noted problem. */
+    Optional<Propellant> propellant(ConceptKeys root, Side side) {
+        ConceptKeys keys = root.table("propellants");
+        String id = keys.text(side.key());
+        if (id.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            Propellant propellant = fluids.propellant(id);
+            Propellant.Role role = side == Side.OXIDIZER ? Propellant.Role.OXIDIZER : Propellant.Role.FUEL;
+            if (!propellant.roles().contains(role)) {
+                keys.problem(side.key(), '"' + id + '"', "this fluid serves as " + propellant.roles());
+                return Optional.empty();
+            }
+            return Optional.of(propellant);
+        } catch (InvalidInput e) {
+            e.problems().forEach(p -> keys.problem(side.key(), p.value(), p.allowed()));
+            return Optional.empty();
+        }
+    }
+
+    Supplier<FeedDesign> read(ConceptKeys root, Side side, Propellant propellant, CycleTraits traits) {
+        boolean subcooled = root.table("propellants")
+                .choice(side.key() + "_loading", List.of("normal", "subcooled"), "normal", ConceptKeys.COMMON)
+                .equals("subcooled");
+        if (subcooled && propellant.subcooledTemperature().isEmpty()) {
+            root.table("propellants")
+                    .problem(
+                            side.key() + "_loading", "\"subcooled\"", propellant.id() + " states no subcooled loading");
+        }
+        ConceptKeys tank = root.table("tanks").table(side.key());
+        OptionalDouble pressure = traits.pumped()
+                ? OptionalDouble.of(tank.quantity(
+                        "pressure",
+                        Dimension.PRESSURE,
+                        TANK_PRESSURES,
+                        propellant.storagePressure(),
+                        fileOf(propellant)))
+                : tank.optional("pressure", Dimension.PRESSURE, TANK_PRESSURES, "what the chamber pressure asks for");
+        double usualTemperature = subcooled
+                ? propellant.subcooledTemperature().orElse(propellant.storageTemperature())
+                : propellant.storageTemperature();
+        double temperature = tank.quantity(
+                "temperature",
+                Dimension.TEMPERATURE,
+                Range.of(
+                        propellant.fluid().range().minimumTemperature(),
+                        propellant.fluid().range().maximumTemperature()),
+                usualTemperature,
+                fileOf(propellant));
+        ConceptKeys lines = root.table("lines");
+        double suction = lines.quantity(
+                side.key() + "_suction_loss",
+                Dimension.PRESSURE,
+                Range.of(0, 5e6),
+                40e3,
+                "35 to 50 kPa are usual, " + ConceptKeys.COMMON);
+        double line = lines.quantity(
+                side.key() + "_discharge_loss",
+                Dimension.RATIO,
+                LOSSES,
+                0.02,
+                "of chamber pressure, " + ConceptKeys.COMMON);
+        double valve = lines.quantity(
+                side.key() + "_valve_loss",
+                Dimension.RATIO,
+                LOSSES,
+                0.03,
+                "of chamber pressure, " + ConceptKeys.COMMON);
+        double injector = root.table("injector")
+                .quantity(
+                        side.key() + "_loss",
+                        Dimension.RATIO,
+                        LOSSES,
+                        0.18,
+                        "15 to 20 % of chamber pressure, nasa-sp-125");
+        Supplier<PumpDesign> pump = traits.pumped()
+                ? PumpKeys.read(root.table("pumps").table(side.key()), propellant)
+                : () -> PumpDefaults.of(propellant);
+        return () -> new FeedDesign(propellant, pressure, temperature, suction, line, valve, injector, pump.get());
+    }
+
+    private static String fileOf(Propellant propellant) {
+        return "fluids/" + propellant.id() + ".toml";
+    }
+}

@@ -1,0 +1,156 @@
+package dev.penstock.cycles;
+
+import dev.penstock.fluids.FluidState;
+import dev.penstock.turbomachinery.MechanicalLosses;
+import dev.penstock.turbomachinery.PumpDesign;
+import dev.penstock.turbomachinery.PumpDuty;
+import dev.penstock.turbomachinery.PumpWork;
+import dev.penstock.turbomachinery.TurbineDesign;
+import dev.penstock.turbomachinery.TurbineDuty;
+import dev.penstock.turbomachinery.TurbineWork;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** Pumps, turbines and shafts of one pass through an arrangement. */
+final class Machinery {
+
+    private final Flowsheet sheet;
+    private final Plant plant;
+    private final ShaftDesign coupling;
+    private final Map<String, Shaft> shafts = new TreeMap<>();
+    private final Map<Side, Double> pumpSpeeds = new TreeMap<>();
+
+    /** Both propellants behind their main pumps. */
+    record Pumped(Stream oxidizer, Stream fuel) {}
+
+    Machinery(Flowsheet sheet, Plant plant) {
+        this.sheet = sheet;
+        this.plant = plant;
+        this.coupling = plant.concept().shafts();
+    }
+
+    /**
+     * Tanks, suction lines and main pumps. A shaft that carries both pumps turns at the speed that the slower allows.
+     */
+    Pumped mainPumps(double oxidizerFlow, double oxidizerDischarge, double fuelFlow, double fuelDischarge) {
+        Stream oxidizer = suction(Side.OXIDIZER, oxidizerFlow);
+        Stream fuel = suction(Side.FUEL, fuelFlow);
+        PumpDuty oxidizerDuty = duty(oxidizer, oxidizerDischarge);
+        PumpDuty fuelDuty = duty(fuel, fuelDischarge);
+        setSpeeds(oxidizerDuty, fuelDuty);
+        return new Pumped(mainPump(Side.OXIDIZER, oxidizer, oxidizerDuty), mainPump(Side.FUEL, fuel, fuelDuty));
+    }
+
+    private Stream suction(Side side, double flow) {
+        double pressure = plant.concept().feed(side).tankPressure().orElseThrow();
+        return sheet.suctionLine(side, sheet.tank(side, flow, pressure));
+    }
+
+    private void setSpeeds(PumpDuty oxidizer, PumpDuty fuel) {
+        PumpDesign oxidizerDesign = settled(Side.OXIDIZER, oxidizer);
+        PumpDesign fuelDesign = settled(Side.FUEL, fuel);
+        double oxidizerSpeed = plant.pumpModel().fastestSpeed(oxidizer, oxidizerDesign);
+        double fuelSpeed = plant.pumpModel().fastestSpeed(fuel, fuelDesign);
+        if (coupling.arrangement() == ShaftDesign.Arrangement.SINGLE) {
+            oxidizerSpeed =
+                    oxidizerDesign.speed().orElse(fuelDesign.speed().orElse(Math.min(oxidizerSpeed, fuelSpeed)));
+            fuelSpeed = oxidizerSpeed;
+        }
+        pumpSpeeds.put(Side.OXIDIZER, oxidizerSpeed);
+        pumpSpeeds.put(Side.FUEL, fuelSpeed);
+        boolean geared = coupling.arrangement() == ShaftDesign.Arrangement.GEARED;
+        shaftOf(Side.OXIDIZER).turnAt(oxidizerSpeed);
+        shaftOf(Side.FUEL).turnAt(geared ? fuelSpeed * coupling.gearRatio() : fuelSpeed);
+    }
+
+    private PumpDesign settled(Side side, PumpDuty duty) {
+        return plant.settle("pump." + side.key(), plant.concept().feed(side).pump(), d -> plant.pumpModel()
+                .choose(duty, d));
+    }
+
+    private Stream mainPump(Side side, Stream in, PumpDuty duty) {
+        return pump("pump." + side.key(), side.key() + " pump", side, in, duty, settled(side, duty));
+    }
+
+    /** A second pump on the shaft of a main pump, for the part of the flow that needs more pressure. */
+    Stream kickPump(Side side, Stream in, double discharge) {
+        PumpDuty duty = duty(in, discharge);
+        String id = "pump." + side.key() + "_kick";
+        PumpDesign design = plant.settle(
+                id, plant.concept().feed(side).pump().withEfficiency(plant.kickPumpEfficiency()), d -> plant.pumpModel()
+                        .choose(duty, d.withSpeed(pumpSpeeds.get(side))));
+        return pump(id, side.key() + " kick pump", side, in, duty, design);
+    }
+
+    private Stream pump(String id, String label, Side side, Stream in, PumpDuty duty, PumpDesign design) {
+        PumpDesign running = design.withSpeed(pumpSpeeds.get(side));
+        PumpWork work = plant.pumpModel().work(duty, running);
+        shaftOf(side).add(new Shaft.PumpUse(label, duty, running), work.power());
+        Medium.Liquid liquid = (Medium.Liquid) in.medium();
+        double enthalpy = liquid.propellant().absoluteEnthalpy(work.outletEnthalpy());
+        Stream out = sheet.outlet(
+                label + " discharge", liquid, duty.dischargePressure(), enthalpy, in.oxidizerFlow(), in.fuelFlow());
+        sheet.component(id, Component.Kind.PUMP, label, List.of(in), List.of(out), 0, work.power());
+        sheet.step(side.key(), label, in.pressure(), out.pressure());
+        return out;
+    }
+
+    private PumpDuty duty(Stream in, double discharge) {
+        Medium.Liquid liquid = (Medium.Liquid) in.medium();
+        FluidState state = plant.liquidState(liquid, in.pressure(), in.enthalpy());
+        return new PumpDuty(liquid.propellant(), state, discharge, in.flow());
+    }
+
+    /** Expands gas through a turbine that drives the shaft of a place. */
+    Stream turbine(TurbinePlace place, Stream in, double exitPressure) {
+        Medium.Gas gas = (Medium.Gas) in.medium();
+        TurbineDuty duty = new TurbineDuty(gas.fluid(), in.pressure(), in.enthalpy(), exitPressure, in.flow());
+        Shaft shaft = shaftOf(place);
+        TurbineDesign design = plant.settleTurbine(
+                "turbine." + place.key(), plant.concept().turbines().get(place).design(), d -> plant.turbineModel()
+                        .choose(duty, shaft.speed(), d));
+        TurbineWork work = plant.turbineModel().work(duty, shaft.speed(), design);
+        shaft.add(new Shaft.TurbineUse(place.title(), duty, shaft.speed(), design), work.power());
+        Stream out = sheet.outlet(
+                place.title() + " exit", gas, exitPressure, work.outletEnthalpy(), in.oxidizerFlow(), in.fuelFlow());
+        sheet.component(
+                "turbine." + place.key(),
+                Component.Kind.TURBINE,
+                place.title(),
+                List.of(in),
+                List.of(out),
+                0,
+                -work.power());
+        sheet.step(gas.name(), place.title(), in.pressure(), exitPressure);
+        return out;
+    }
+
+    /** States that each shaft's turbines give what its pumps and losses take. */
+    void closesShafts() {
+        for (Shaft shaft : shafts()) {
+            MechanicalLosses losses = coupling.losses();
+            double needed = losses.turbinePower(shaft.pumpPower());
+            sheet.closes("power of the " + shaft.name(), "W", shaft.turbinePower() - needed, needed);
+        }
+    }
+
+    /** Shafts that carry anything, oxidizer before fuel. */
+    List<Shaft> shafts() {
+        return new ArrayList<>(
+                shafts.values().stream().filter(s -> !s.pumps().isEmpty()).toList());
+    }
+
+    private Shaft shaftOf(Side side) {
+        return shaft(coupling.oneTurbine() ? "main shaft" : side.key() + " shaft");
+    }
+
+    private Shaft shaftOf(TurbinePlace place) {
+        return shaft(place == TurbinePlace.MAIN ? "main shaft" : place.key() + " shaft");
+    }
+
+    private Shaft shaft(String name) {
+        return shafts.computeIfAbsent(name, Shaft::new);
+    }
+}

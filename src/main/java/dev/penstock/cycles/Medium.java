@@ -1,0 +1,52 @@
+package dev.penstock.cycles;
+
+import dev.penstock.combustion.WorkingFluid;
+import dev.penstock.fluids.FluidState;
+import dev.penstock.fluids.Propellant;
+
+/** What flows between components: a propellant, or burnt gas. Enthalpies are relative to the elements. */
+sealed interface Medium {
+
+    /** Name for tables. */
+    String name();
+
+    /** Temperature (K) and density (kg/m³) at a pressure (Pa) and absolute enthalpy (J/kg). */
+    Condition at(double pressure, double enthalpy);
+
+    /** Temperature (K) and density (kg/m³). */
+    record Condition(double temperature, double density) {}
+
+    /** A propellant as delivered by its tank. */
+    record Liquid(Propellant propellant) implements Medium {
+
+        @Override
+        public String name() {
+            return propellant.id();
+        }
+
+        @Override
+        public Condition at(double pressure, double enthalpy) {
+            FluidState state = state(pressure, enthalpy);
+            return new Condition(state.temperature(), state.density());
+        }
+
+        FluidState state(double pressure, double enthalpy) {
+            return propellant.fluid().atPressureEnthalpy(pressure, ownEnthalpy(enthalpy));
+        }
+
+        /** Enthalpy on the fluid model's own zero (J/kg). */
+        double ownEnthalpy(double absolute) {
+            return absolute - propellant.absoluteEnthalpy(0);
+        }
+    }
+
+    /** Gas from a burner. */
+    record Gas(String name, WorkingFluid fluid) implements Medium {
+
+        @Override
+        public Condition at(double pressure, double enthalpy) {
+            var state = fluid.atPressureEnthalpy(pressure, enthalpy);
+            return new Condition(state.temperature(), state.density());
+        }
+    }
+}

@@ -1,0 +1,153 @@
+package dev.penstock.cycles;
+
+import dev.penstock.combustion.Reactants;
+import dev.penstock.combustion.TurbineGas;
+import dev.penstock.fluids.FluidState;
+import dev.penstock.turbomachinery.PumpDesign;
+import dev.penstock.turbomachinery.PumpModel;
+import dev.penstock.turbomachinery.TurbineDesign;
+import dev.penstock.turbomachinery.TurbineModel;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.UnaryOperator;
+
+/**
+ * The models that one balance works with, and what need not be computed twice: fluid states at inputs that have not
+ * moved, burner gas whose mixture has not moved, and the whole-numbered choices (stages, kinds of blading) that are held
+ * while equations are solved, so that nothing jumps. Not thread-safe.
+ */
+final class Plant {
+
+    private static final int MOST_STATES = 400;
+    private static final double KICK_PUMP_EFFICIENCY = 0.62;
+
+    private record StateKey(String fluid, double pressure, double enthalpy) {}
+
+    private record GasKey(double oxidizerShare, double enthalpy, double pressure) {}
+
+    private final Concept concept;
+    private final Models models;
+    private final Map<StateKey, FluidState> liquids = new HashMap<>();
+    private final Map<StateKey, FluidState> tanks = new HashMap<>();
+    private final Map<Burner, GasKey> gasKeys = new EnumMap<>(Burner.class);
+    private final Map<Burner, TurbineGas> gases = new EnumMap<>(Burner.class);
+    private final Map<String, PumpDesign> pumps = new HashMap<>();
+    private final Map<String, TurbineDesign> turbines = new HashMap<>();
+    private boolean choosing;
+    private boolean chosenDiffer;
+    private int evaluations;
+
+    Plant(Concept concept, Models models) {
+        this.concept = concept;
+        this.models = models;
+    }
+
+    Concept concept() {
+        return concept;
+    }
+
+    Models models() {
+        return models;
+    }
+
+    PumpModel pumpModel() {
+        return models.pumps();
+    }
+
+    TurbineModel turbineModel() {
+        return models.turbines();
+    }
+
+    /** Efficiency of small pumps behind a main pump (-): common practice, no source. */
+    double kickPumpEfficiency() {
+        return KICK_PUMP_EFFICIENCY;
+    }
+
+    FluidState tankState(FeedDesign feed, double pressure) {
+        StateKey key = new StateKey(feed.propellant().id(), pressure, feed.tankTemperature());
+        return tanks.computeIfAbsent(
+                key, k -> feed.propellant().fluid().atPressureTemperature(pressure, feed.tankTemperature()));
+    }
+
+    FluidState liquidState(Medium.Liquid liquid, double pressure, double enthalpy) {
+        if (liquids.size() > MOST_STATES) {
+            liquids.clear();
+        }
+        StateKey key = new StateKey(liquid.name(), pressure, enthalpy);
+        return liquids.computeIfAbsent(key, k -> liquid.state(pressure, enthalpy));
+    }
+
+    /** Oxidizer and fuel mixed, at the enthalpy they bring together. */
+    Reactants mixture(double oxidizerFlow, double fuelFlow, double enthalpy) {
+        double share = fuelFlow / (oxidizerFlow + fuelFlow);
+        Reactants oxidizer = Reactants.single(concept.oxidizer(), 0);
+        Reactants fuel = Reactants.single(concept.fuel(), 0);
+        return oxidizer.mixedWith(fuel, share).withEnthalpy(enthalpy);
+    }
+
+    /** Gas of a burner; the last one is kept for the case that nothing has moved. */
+    TurbineGas gas(Burner burner, Reactants mixture, double pressure) {
+        double share = mixture.propellants().getOrDefault(concept.oxidizer().id(), 0.0);
+        GasKey key = new GasKey(share, mixture.enthalpy(), pressure);
+        if (!Objects.equals(key, gasKeys.get(burner))) {
+            gases.put(burner, models.gasMaker(concept, burner).burn(mixture, pressure));
+            gasKeys.put(burner, key);
+        }
+        return gases.get(burner);
+    }
+
+    // ---- choices that must not jump
+
+    /** From now on machines choose stages and kinds anew, and keep them afterwards. */
+    void startChoosing() {
+        choosing = true;
+        chosenDiffer = false;
+    }
+
+    /** Ends choosing; returns whether any choice differs from the one before. */
+    boolean stopChoosing() {
+        choosing = false;
+        return chosenDiffer;
+    }
+
+    PumpDesign settle(String id, PumpDesign design, UnaryOperator<PumpDesign> choice) {
+        PumpDesign held = pumps.get(id);
+        if (held == null || choosing) {
+            PumpDesign chosen = choice.apply(design);
+            PumpDesign settled = design.settled()
+                    ? design
+                    : design.withStages(chosen.type(), chosen.stages().orElseThrow());
+            chosenDiffer |= !settled.equals(held);
+            pumps.put(id, settled);
+            return settled;
+        }
+        return held;
+    }
+
+    TurbineDesign settleTurbine(String id, TurbineDesign design, UnaryOperator<TurbineDesign> choice) {
+        TurbineDesign held = turbines.get(id);
+        if (held == null || choosing) {
+            TurbineDesign chosen = choice.apply(design);
+            chosenDiffer |= !chosen.equals(held);
+            turbines.put(id, chosen);
+            return chosen;
+        }
+        return held;
+    }
+
+    /** Takes over the choices of an earlier plant of the same arrangement. */
+    void adoptChoices(Plant earlier) {
+        pumps.putAll(earlier.pumps);
+        turbines.putAll(earlier.turbines);
+    }
+
+    void countEvaluation() {
+        evaluations++;
+    }
+
+    int evaluations() {
+        return evaluations;
+    }
+}

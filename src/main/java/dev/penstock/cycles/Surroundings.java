@@ -1,0 +1,292 @@
+package dev.penstock.cycles;
+
+import dev.penstock.chamber.ChamberPerformance;
+import dev.penstock.chamber.CombustorPressure;
+import dev.penstock.chamber.ThrustChamber;
+import dev.penstock.combustion.Reactants;
+import dev.penstock.cooling.ChannelLayout;
+import dev.penstock.cooling.HotGasProfile;
+import dev.penstock.cooling.HotGasProfiles;
+import dev.penstock.cooling.JacketCase;
+import dev.penstock.cooling.JacketResult;
+import dev.penstock.errors.LimitReached;
+import dev.penstock.numerics.FixedPoint;
+import dev.penstock.quantities.Constants;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * Chamber, jacket and exhaust around a cycle: computed from a solved arrangement, and held while it is solved. What has
+ * not moved is not computed again. Not thread-safe.
+ */
+final class Surroundings {
+
+    private static final double UNMOVED = 1e-12;
+    private static final int SIZING_ROUNDS = 2;
+
+    /** New assumptions with the dumped jets that belong to them. */
+    record Update(Assumptions assumptions, List<ExhaustJet> jets) {}
+
+    private final Plant plant;
+    private final Concept concept;
+    private Optional<ChannelLayout> layout = Optional.empty();
+    private int sizings;
+    private boolean resized;
+    private int jacketSolutions;
+    private double lastDistance;
+    private double[] lastChamberInputs = {};
+    private ChamberPerformance lastChamber;
+    private HotGasProfile lastProfile;
+    private double[] lastJacketInputs = {};
+    private Optional<JacketResult> lastJacket = Optional.empty();
+
+    Surroundings(Plant plant) {
+        this.plant = plant;
+        this.concept = plant.concept();
+    }
+
+    int jacketSolutions() {
+        return jacketSolutions;
+    }
+
+    double lastDistance() {
+        return lastDistance;
+    }
+
+    // ---- starting points
+
+    Assumptions first() {
+        FirstGuess guess = new FirstGuess(plant, 1);
+        double ratio = concept.mixtureRatio();
+        double enthalpy = (ratio * guess.tankEnthalpy(Side.OXIDIZER) + guess.tankEnthalpy(Side.FUEL)) / (1 + ratio);
+        ChamberPerformance chamber = chamber(plant.mixture(ratio, 1, enthalpy), firstThrust());
+        Assumptions open = new Assumptions(chamber.massFlow(), faceRatio(chamber), 0, 0, chamber, Optional.empty());
+        if (concept.cooling().isEmpty()) {
+            return open;
+        }
+        Side side = concept.cooling().get().coolant();
+        double pressure = (concept.cycle().traits().pumped() ? 1.5 : 1.4) * concept.chamberPressure();
+        FeedDesign feed = concept.feed(side);
+        double own = plant.tankState(feed, pressure).enthalpy();
+        double flow = chamber.massFlow() * (side == Side.OXIDIZER ? ratio : 1) / (1 + ratio);
+        JacketResult jacket =
+                jacket(chamber, pressure, own, flow * concept.cooling().get().flowFraction());
+        return new Assumptions(
+                chamber.massFlow(),
+                faceRatio(chamber),
+                jacket.heatLoad(),
+                jacket.pressureDrop(),
+                chamber,
+                Optional.of(jacket));
+    }
+
+    /** Assumptions of a neighbouring concept, moved to this one's chamber pressure. */
+    Assumptions startingFrom(Assumptions near) {
+        double pressure = concept.chamberPressure() / near.chamber().design().chamberPressure();
+        layout = near.jacket().map(JacketResult::layout);
+        sizings = concept.cooling().map(c -> c.jacket().channels().open()).orElse(false) ? 0 : SIZING_ROUNDS;
+        return near.with(near.chamberFlow(), near.heatLoad(), near.jacketDrop() * pressure);
+    }
+
+    private double firstThrust() {
+        double value = concept.thrust().value();
+        return switch (concept.thrust().kind()) {
+            case VACUUM_THRUST -> value;
+            case SEA_LEVEL_THRUST -> 1.15 * value;
+            case THROAT_DIAMETER -> 1.6 * Math.PI / 4 * value * value * concept.chamberPressure();
+        };
+    }
+
+    // ---- one round
+
+    Update update(Flowsheet sheet, Assumptions assumed) {
+        resized = false;
+        List<ExhaustJet> jets = new ArrayList<>();
+        for (Stream stream : sheet.exhaustStreams()) {
+            Medium.Gas gas = (Medium.Gas) stream.medium();
+            jets.add(ExhaustNozzle.jet(
+                    "turbine exhaust",
+                    gas.fluid(),
+                    stream.pressure(),
+                    stream.enthalpy(),
+                    stream.flow(),
+                    concept.exhaust()));
+        }
+        double oxidizer = sheet.chamberStreams().stream()
+                .mapToDouble(Stream::oxidizerFlow)
+                .sum();
+        double fuel =
+                sheet.chamberStreams().stream().mapToDouble(Stream::fuelFlow).sum();
+        ChamberPerformance chamber =
+                chamberAgain(oxidizer / (oxidizer + fuel), sheet.chamberEnthalpy(), thrust(jets, assumed.chamber()));
+        Optional<JacketResult> jacket = jacketAgain(sheet, chamber);
+        Assumptions next = new Assumptions(
+                chamber.massFlow(),
+                faceRatio(chamber),
+                jacket.map(JacketResult::heatLoad).orElse(0.0),
+                jacket.map(JacketResult::pressureDrop).orElse(0.0),
+                chamber,
+                jacket);
+        return new Update(next, jets);
+    }
+
+    /** Vacuum thrust left for the chamber (N). */
+    private double thrust(List<ExhaustJet> jets, ChamberPerformance before) {
+        double target = concept.thrust().value();
+        double left;
+        switch (concept.thrust().kind()) {
+            case VACUUM_THRUST ->
+                left = target
+                        - jets.stream().mapToDouble(ExhaustJet::vacuumThrust).sum();
+            case SEA_LEVEL_THRUST -> {
+                double ambient = Constants.STANDARD_ATMOSPHERE;
+                double jetThrust =
+                        jets.stream().mapToDouble(j -> j.thrustAt(ambient)).sum();
+                double share = before.thrustAt(ambient) / before.vacuumThrust();
+                if (!(share > 0.02)) {
+                    throw new LimitReached(
+                            "engine.thrust_sea_level",
+                            String.format(
+                                    Locale.ROOT,
+                                    "at a chamber pressure of %.3g MPa and an area ratio of %.3g the nozzle gives no thrust at "
+                                            + "sea level; lower nozzle.area_ratio or raise the chamber pressure",
+                                    concept.chamberPressure() / 1e6,
+                                    before.areaRatio()));
+                }
+                left = (target - jetThrust) / share;
+            }
+            default -> left = before.vacuumThrust();
+        }
+        if (!(left > 0)) {
+            throw new LimitReached("engine.thrust", "the turbine exhaust alone gives more than the thrust asked for");
+        }
+        return left;
+    }
+
+    private ChamberPerformance chamberAgain(double oxidizerShare, double enthalpy, double thrust) {
+        double[] inputs = {oxidizerShare, enthalpy, thrust};
+        if (moved(inputs, lastChamberInputs)) {
+            Reactants mixture = plant.mixture(oxidizerShare, 1 - oxidizerShare, enthalpy);
+            lastChamber = chamber(mixture, thrust);
+            lastProfile = null;
+            lastChamberInputs = inputs;
+        }
+        return lastChamber;
+    }
+
+    private ChamberPerformance chamber(Reactants mixture, double thrust) {
+        ThrustChamber chambers = plant.models().chamber(concept, mixture);
+        if (concept.thrust().kind() == ThrustTarget.Kind.THROAT_DIAMETER) {
+            double diameter = concept.thrust().value();
+            return chambers.forThroatArea(concept.chamber(), mixture, Math.PI / 4 * diameter * diameter);
+        }
+        return chambers.forVacuumThrust(concept.chamber(), mixture, thrust);
+    }
+
+    private double faceRatio(ChamberPerformance chamber) {
+        return CombustorPressure.ratio(
+                chamber.profile().at(concept.chamber().combustor().contractionRatio(), false));
+    }
+
+    private Optional<JacketResult> jacketAgain(Flowsheet sheet, ChamberPerformance chamber) {
+        if (concept.cooling().isEmpty()) {
+            return Optional.empty();
+        }
+        Stream inlet = sheet.coolantInlet();
+        Medium.Liquid liquid = (Medium.Liquid) inlet.medium();
+        double own = liquid.ownEnthalpy(inlet.enthalpy());
+        double[] inputs = {
+            inlet.pressure(),
+            own,
+            inlet.flow(),
+            chamber.massFlow(),
+            chamber.ideal().chamber().enthalpy()
+        };
+        if (sizings < SIZING_ROUNDS || moved(inputs, lastJacketInputs)) {
+            lastJacket = Optional.of(jacket(chamber, inlet.pressure(), own, inlet.flow()));
+            lastJacketInputs = inputs;
+        }
+        return lastJacket;
+    }
+
+    private JacketResult jacket(ChamberPerformance chamber, double pressure, double ownEnthalpy, double flow) {
+        CoolingDesign cooling = concept.cooling().orElseThrow();
+        if (lastProfile == null || chamber != lastChamber) {
+            lastProfile = HotGasProfiles.of(chamber, concept.fuel().id().equals("rp-1"));
+        }
+        JacketCase question = new JacketCase(
+                lastProfile,
+                concept.feed(cooling.coolant()).propellant(),
+                pressure,
+                ownEnthalpy,
+                flow,
+                cooling.jacket(),
+                cooling.heatFluxFactor());
+        if (cooling.jacket().channels().open()) {
+            if (layout.isEmpty() || sizings < SIZING_ROUNDS) {
+                sizings++;
+                resized = true;
+                layout = Optional.of(
+                        plant.models().jackets().sized(question).design().channels());
+            }
+            question = question.withDesign(cooling.jacket().withChannels(layout.get()));
+        } else {
+            sizings = SIZING_ROUNDS;
+        }
+        jacketSolutions++;
+        return plant.models().jackets().solve(question);
+    }
+
+    private static boolean moved(double[] now, double[] before) {
+        if (before.length != now.length) {
+            return true;
+        }
+        for (int i = 0; i < now.length; i++) {
+            if (Math.abs(now[i] - before[i]) > UNMOVED * Math.abs(before[i])) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    // ---- how far the rounds still move
+
+    double[] scales(Assumptions a) {
+        return new double[] {a.chamberFlow(), heatScale(a), concept.chamberPressure()};
+    }
+
+    private static double heatScale(Assumptions a) {
+        return Math.max(Math.abs(a.heatLoad()), 1e3 * a.chamberFlow());
+    }
+
+    double distance(Assumptions a, Assumptions b) {
+        lastDistance = Math.max(
+                Math.abs(a.chamberFlow() - b.chamberFlow()) / a.chamberFlow(),
+                Math.max(
+                        Math.abs(a.heatLoad() - b.heatLoad()) / heatScale(a),
+                        Math.abs(a.jacketDrop() - b.jacketDrop()) / concept.chamberPressure()));
+        lastDistance = Math.max(lastDistance, Math.abs(a.faceRatio() - b.faceRatio()));
+        return lastDistance;
+    }
+
+    Assumptions mixed(FixedPoint mixer, Assumptions assumed, Assumptions next) {
+        double[] x = {assumed.chamberFlow(), assumed.heatLoad(), assumed.jacketDrop()};
+        double[] image = {next.chamberFlow(), next.heatLoad(), next.jacketDrop()};
+        if (resized) {
+            mixer.reset();
+            return next;
+        }
+        double[] mixed = mixer.next(x, image);
+        boolean sane = mixed[0] > 0.2 * next.chamberFlow()
+                && mixed[0] < 5 * next.chamberFlow()
+                && mixed[2] >= 0
+                && mixed[1] > -Math.abs(next.heatLoad());
+        if (!sane) {
+            mixer.reset();
+            return next;
+        }
+        return next.with(mixed[0], mixed[1], mixed[2]);
+    }
+}
