@@ -1,6 +1,5 @@
 package dev.penstock.chamber;
 
-import dev.penstock.errors.OutsideValidity;
 import dev.penstock.errors.Require;
 import dev.penstock.errors.Warning;
 import dev.penstock.provenance.ModelCard;
@@ -47,10 +46,14 @@ public final class ContourBuilder {
      * @param contour the wall
      * @param exitAngle wall angle at the exit (rad)
      * @param inflectionAngle largest wall angle of the divergent part (rad)
-     * @param warning present when the bell is outside its chart
+     * @param warnings where the wall is not quite what was asked for
      */
-    public record Drawing(
-            ChamberContour contour, double exitAngle, double inflectionAngle, Optional<Warning> warning) {}
+    public record Drawing(ChamberContour contour, double exitAngle, double inflectionAngle, List<Warning> warnings) {
+
+        public Drawing {
+            warnings = List.copyOf(warnings);
+        }
+    }
 
     /**
      * @param combustor combustor
@@ -58,7 +61,6 @@ public final class ContourBuilder {
      * @param areaRatio exit area over throat area (-)
      * @param throatRadius throat radius (m)
      * @return the wall
-     * @throws OutsideValidity if the characteristic length is too short for the convergent part
      */
     public static Drawing draw(CombustorDesign combustor, NozzleDesign nozzle, double areaRatio, double throatRadius) {
         Require.positive(CARD.title(), "throat radius (m)", throatRadius);
@@ -67,15 +69,17 @@ public final class ContourBuilder {
         double throatArea = Math.PI * throatRadius * throatRadius;
         double chamberRadius = throatRadius * Math.sqrt(combustor.contractionRatio());
         double volume = combustor.characteristicLength() * throatArea - volume(points);
-        if (!(volume >= 0)) {
-            throw new OutsideValidity(
-                    "combustor",
-                    "characteristic length (m)",
-                    combustor.characteristicLength(),
+        List<Warning> warnings = new ArrayList<>();
+        if (volume < 0) {
+            warnings.add(new Warning(
+                    CARD.id(),
                     String.format(
                             Locale.ROOT,
-                            "at least %.4g m, the convergent part alone, for this throat and contraction ratio",
-                            volume(points) / throatArea));
+                            "the convergent part alone has a characteristic length of %.3g m, more than the %.3g m asked for; "
+                                    + "no cylinder is drawn (a smaller contraction ratio would leave room)",
+                            volume(points) / throatArea,
+                            combustor.characteristicLength())));
+            volume = 0;
         }
         double cylinder = volume / (throatArea * combustor.contractionRatio());
         prependCylinder(points, chamberRadius, cylinder);
@@ -85,13 +89,14 @@ public final class ContourBuilder {
         Divergent divergent = nozzle.shape() == NozzleDesign.Shape.CONE
                 ? cone(points, nozzle.coneHalfAngle(), areaRatio, throatRadius, downstream)
                 : bell(points, nozzle.lengthFraction(), areaRatio, throatRadius, downstream);
+        divergent.warning().ifPresent(warnings::add);
         double curvature = throatRadius * (nozzle.upstreamCurvature() + nozzle.downstreamCurvature()) / 2;
         double nozzleLength = points.get(points.size() - 1).x();
         return new Drawing(
                 new ChamberContour(points, throatRadius, curvature, chamberRadius, chamberLength, nozzleLength),
                 divergent.exitAngle(),
                 divergent.inflectionAngle(),
-                divergent.warning());
+                warnings);
     }
 
     /**

@@ -26,12 +26,14 @@ public final class Expansion {
     private GasCursor downstreamGas;
     private final IsentropicFlow flow;
     private final NozzleStation throat;
+    private final Recombination recombination;
 
     Expansion(EquilibriumSolver solver, Reactants reactants, double chamberPressure, ExpansionMode mode) {
         Require.positive("chamber", "chamber pressure (Pa)", chamberPressure);
         this.solver = solver;
         this.reactants = reactants;
         this.mode = mode;
+        this.recombination = new Recombination(solver.speciesSet());
         solver.setMixture(reactants);
         solver.setPressureEnthalpy(chamberPressure, reactants.enthalpy());
         chamber = solver.snapshot();
@@ -123,12 +125,21 @@ public final class Expansion {
         WorkingState start = flow.downstreamAt(throat.pressure());
         supersonic.add(station(downstreamGas, start, 1, false));
         int nodes = Math.max(4, (int) Math.ceil((middle - bottom) / NODE_STEP));
+        RecombinationTable table = new RecombinationTable(nodes + 1);
+        note(table);
         for (int i = 1; i <= nodes; i++) {
             WorkingState state = flow.downstreamAt(Math.exp(middle + (bottom - middle) * i / nodes));
             double ratio = i == nodes ? areaRatio : flow.areaRatio(state);
             supersonic.add(station(downstreamGas, state, ratio, true));
+            note(table);
         }
-        return new GasProfile(subsonic, supersonic, chamber.enthalpy());
+        return new GasProfile(subsonic, supersonic, chamber.enthalpy(), table);
+    }
+
+    private void note(RecombinationTable table) {
+        if (mode == ExpansionMode.SHIFTING) {
+            table.add(solver.pressure(), 1 / solver.molarMass(), recombination.rate(solver));
+        }
     }
 
     private IdealExpansion toExit(WorkingState state, double areaRatio) {

@@ -21,13 +21,20 @@ public final class GasProfile {
     private final NozzleStation exit;
     private final GasBranch subsonic;
     private final GasBranch supersonic;
+    private final RecombinationTable recombination;
 
     /**
      * @param subsonicNodes stations at rest or moving, pressure falling, the last one the throat
      * @param supersonicNodes the throat and stations downstream, pressure falling, the last one the exit
      * @param totalEnthalpy enthalpy at rest (J/kg)
+     * @param recombination recombination at the supersonic nodes, empty unless the flow is shifting
      */
-    GasProfile(List<NozzleStation> subsonicNodes, List<NozzleStation> supersonicNodes, double totalEnthalpy) {
+    GasProfile(
+            List<NozzleStation> subsonicNodes,
+            List<NozzleStation> supersonicNodes,
+            double totalEnthalpy,
+            RecombinationTable recombination) {
+        this.recombination = recombination;
         throat = supersonicNodes.get(0);
         exit = supersonicNodes.get(supersonicNodes.size() - 1);
         subsonic = new GasBranch(subsonicNodes, totalEnthalpy);
@@ -73,6 +80,10 @@ public final class GasProfile {
         GasBranch branch = downstream ? supersonic : subsonic;
         double clamped = Math.max(branch.lowest(), Math.min(branch.highest(), lnP));
         return branch.at(clamped, Math.max(1, throat.massFlux() / branch.massFlux(clamped)), downstream);
+    }
+
+    RecombinationTable recombination() {
+        return recombination;
     }
 
     private static double logPressure(GasBranch branch, double flux) {

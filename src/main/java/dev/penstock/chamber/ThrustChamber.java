@@ -25,7 +25,8 @@ public final class ThrustChamber {
     /** @param nozzle ideal nozzle flow */
     public ThrustChamber(NozzleFlow nozzle) {
         this.nozzle = nozzle;
-        this.models = List.of(new EnergyReleaseLoss(), new DivergenceLoss());
+        this.models =
+                List.of(new EnergyReleaseLoss(), new KineticsLoss(), new DivergenceLoss(), new BoundaryLayerLoss());
     }
 
     /**
@@ -142,7 +143,7 @@ public final class ThrustChamber {
             double throatArea) {
         double massFlow = design.chamberPressure() * throatArea / losses.characteristicVelocity();
         List<Warning> warnings = new ArrayList<>(ideal.chamber().warnings());
-        drawing.warning().ifPresent(warnings::add);
+        warnings.addAll(drawing.warnings());
         warnings.addAll(losses.warnings());
         ChamberPerformance performance = new ChamberPerformance(
                 design,

@@ -12,7 +12,6 @@ final class TurbineWheel {
 
     private static final double NOMINAL_EFFICIENCY = 0.6;
     private static final double LEAST_HEIGHT_OVER_DIAMETER = 0.015;
-    private static final double LEAST_EFFICIENCY = 0.02;
 
     final double pitchLineSpeed;
     final double diameter;
@@ -28,44 +27,20 @@ final class TurbineWheel {
      * @param design with kind and number of stages settled
      */
     TurbineWheel(GasExpansion gas, double speed, TurbineDesign design) {
-        int n = design.stages().orElseThrow();
-        double alpha = design.nozzleAngle();
-        double phi = design.nozzleCoefficient();
-        double psi = design.bladeCoefficient();
-        double stageVelocity = gas.spoutingVelocity / Math.sqrt(n);
-        double best = bestVelocityRatio(design);
+        double stageVelocity = gas.spoutingVelocity / Math.sqrt(design.stages().orElseThrow());
+        double best = Triangles.bestVelocityRatio(design);
         pitchLineSpeed = design.meanDiameter().isPresent()
                 ? 0.5 * speed * design.meanDiameter().getAsDouble()
                 : Smooth.least(greatestPitchLineSpeed(gas, speed, design), best * stageVelocity);
         diameter = 2 * pitchLineSpeed / speed;
         double ratio = pitchLineSpeed / stageVelocity;
-        double blading;
-        double jet;
-        switch (design.type()) {
-            case IMPULSE -> {
-                blading = ImpulseBlading.oneRow(ratio, alpha, phi, psi);
-                jet = phi * stageVelocity;
-            }
-            case VELOCITY_COMPOUNDED -> {
-                blading = ImpulseBlading.twoRows(ratio, alpha, phi, psi);
-                // the gas has crossed three rows of blades before it leaves
-                jet = phi * stageVelocity * psi * psi * psi;
-            }
-            default -> {
-                blading = ReactionBlading.efficiency(ratio, n, alpha, phi);
-                jet = ReactionBlading.jetOverSpouting(ratio, n, alpha, phi) * stageVelocity;
-            }
-        }
-        double axial = jet * Math.sin(alpha);
+        Triangles triangles = Triangles.of(design, ratio);
+        double axial = triangles.axialVelocity() * stageVelocity;
         double fullHeight = gas.duty.massFlow() / (gas.ideal.density() * axial * Math.PI * diameter);
         double least = Smooth.greatest(design.minimumBladeHeight(), LEAST_HEIGHT_OVER_DIAMETER * diameter);
         admission = Smooth.least(1, fullHeight / least);
         height = fullHeight / admission;
-        efficiency = PartialAdmission.efficiency(
-                Math.max(blading * design.efficiencyFactor(), LEAST_EFFICIENCY),
-                admission,
-                pitchLineSpeed / gas.spoutingVelocity,
-                pitchLineSpeed / axial);
+        efficiency = triangles.withLosses(design, ratio, admission);
     }
 
     /**
@@ -78,15 +53,5 @@ final class TurbineWheel {
         double torque = NOMINAL_EFFICIENCY * gas.duty.massFlow() * gas.drop / speed;
         double diameter = design.diameterCoefficient() * Math.cbrt(torque);
         return Smooth.least(design.pitchLineSpeedLimit(), 0.5 * speed * diameter);
-    }
-
-    private static double bestVelocityRatio(TurbineDesign design) {
-        return switch (design.type()) {
-            case IMPULSE -> ImpulseBlading.bestOneRow(design.nozzleAngle(), design.nozzleCoefficient());
-            case VELOCITY_COMPOUNDED ->
-                ImpulseBlading.bestTwoRows(design.nozzleAngle(), design.nozzleCoefficient(), design.bladeCoefficient());
-            default ->
-                ReactionBlading.best(design.stages().orElseThrow(), design.nozzleAngle(), design.nozzleCoefficient());
-        };
     }
 }

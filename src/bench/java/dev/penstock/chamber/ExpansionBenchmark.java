@@ -1,0 +1,78 @@
+package dev.penstock.chamber;
+
+import dev.penstock.combustion.Reactants;
+import dev.penstock.combustion.SpeciesLibrary;
+import dev.penstock.fluids.ElementalComposition;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+
+/** Time of one expansion from combustion to exit, of a gas profile and of a whole chamber with its losses. */
+@State(Scope.Thread)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MICROSECONDS)
+@Fork(1)
+@Warmup(iterations = 3, time = 1)
+@Measurement(iterations = 5, time = 1)
+public class ExpansionBenchmark {
+
+    @Param({"SHIFTING", "FROZEN"})
+    private ExpansionMode mode;
+
+    private Reactants lean;
+    private Reactants rich;
+    private NozzleFlow nozzle;
+    private ThrustChamber chamber;
+    private ChamberDesign design;
+    private boolean flip;
+
+    @Setup
+    public void prepare() {
+        SpeciesLibrary library = SpeciesLibrary.open(Path.of("").toAbsolutePath());
+        Reactants oxygen = liquid("oxygen", Map.of("O", 2.0), 0.0319988, -12_979);
+        Reactants methane = liquid("methane", Map.of("C", 1.0, "H", 4.0), 0.0160425, -89_233);
+        lean = oxygen.mixedWith(methane, 1 / 4.5);
+        rich = oxygen.mixedWith(methane, 1 / 4.4);
+        nozzle = NozzleFlow.of(library, lean);
+        chamber = new ThrustChamber(nozzle);
+        design = new ChamberDesign(
+                10e6, CombustorDesign.of(2.5, 1.0), NozzleDesign.bell(40), mode, Efficiencies.MODELLED);
+    }
+
+    private static Reactants liquid(String id, Map<String, Double> formula, double molarMass, double enthalpy) {
+        return new Reactants(
+                ElementalComposition.ofFormula(formula, molarMass), enthalpy / molarMass, Map.of(id, 1.0));
+    }
+
+    /** Two mixtures by turns, so that no solution is its own start. */
+    private Reactants next() {
+        flip = !flip;
+        return flip ? lean : rich;
+    }
+
+    @Benchmark
+    public double chamberToExit() {
+        return nozzle.toAreaRatio(next(), 10e6, 40, mode).vacuumImpulse();
+    }
+
+    @Benchmark
+    public double profile() {
+        return nozzle.expand(next(), 10e6, mode).profile(40).exit().temperature();
+    }
+
+    @Benchmark
+    public double thrustChamber() {
+        return chamber.forVacuumThrust(design, next(), 1e6).massFlow();
+    }
+}

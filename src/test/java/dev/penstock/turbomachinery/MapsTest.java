@@ -1,0 +1,113 @@
+package dev.penstock.turbomachinery;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
+
+import dev.penstock.fluids.FluidLibrary;
+import dev.penstock.fluids.FluidState;
+import dev.penstock.fluids.Propellant;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class MapsTest {
+
+    private static final Propellant OXYGEN = FluidLibrary.open().propellant("oxygen");
+
+    private final FluidState inlet = OXYGEN.fluid().atPressureTemperature(0.5e6, 91);
+    private final PumpSizing pump =
+            new PumpModel().size("pump", new PumpDuty(OXYGEN, inlet, 18e6, 200), PumpDefaults.of(OXYGEN));
+    private final PumpMap pumpMap = new PumpMap(pump);
+    private final PerfectGas gas = new PerfectGas(4000, 1.3);
+
+    private TurbineSizing turbine(TurbineType type) {
+        TurbineDesign design = TurbineDefaults.of(false).withStages(type, type == TurbineType.REACTION ? 2 : 1);
+        return new TurbineModel().size("turbine", new TurbineDuty(gas, 9e6, 4000 * 900, 6e6, 20), 3000, design);
+    }
+
+    @Test
+    void pumpMapReturnsItsDesignPoint() {
+        PumpPoint point = pumpMap.at(inlet, pump.speed(), 200);
+        assertThat(point.dischargePressure()).isCloseTo(18e6, withinPercentage(1e-5));
+        assertThat(point.power())
+                .isCloseTo(pump.power(), withinPercentage(0.1)); // smooth floor of the efficiency curve
+        assertThat(point.cavitationMargin() + 1)
+                .isCloseTo(
+                        (pump.netPositiveSuctionHead() + pump.suppressionHead()) / pump.requiredSuctionHead(),
+                        withinPercentage(1e-6));
+        assertThat(point.stallMargin()).isPositive();
+    }
+
+    @Test
+    void affinityLawsHold() {
+        PumpPoint full = pumpMap.at(inlet, pump.speed(), 200);
+        PumpPoint half = pumpMap.at(inlet, 0.5 * pump.speed(), 100);
+        assertThat(half.head()).isCloseTo(full.head() / 4, withinPercentage(1e-9));
+        assertThat(half.power()).isCloseTo(full.power() / 8, withinPercentage(1e-9));
+        assertThat(half.flowRatio()).isCloseTo(full.flowRatio(), within(1e-12));
+    }
+
+    @Test
+    void headFallsWithFlow() {
+        double last = Double.MAX_VALUE;
+        for (double flow = 20; flow < 400; flow += 20) {
+            double head = pumpMap.at(inlet, pump.speed(), flow).head();
+            assertThat(head).isLessThan(last);
+            last = head;
+        }
+    }
+
+    @Test
+    void stallAndCavitationAreSeen() {
+        assertThat(pumpMap.at(inlet, pump.speed(), 60).stallMargin()).isNegative();
+        FluidState low = OXYGEN.fluid().atPressureTemperature(0.12e6, 91);
+        assertThat(pumpMap.at(low, pump.speed(), 200).cavitationMargin()).isNegative();
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {15, 30, 60})
+    void shutOffHeadLiesInThePublishedRange(double nq) {
+        // 1.1 to 1.4 for radial and mixed-flow pumps [gulich-2014, from memory]
+        assertThat(PumpCurve.shutOff(PumpType.CENTRIFUGAL, nq)).isBetween(1.08, 1.42);
+    }
+
+    @ParameterizedTest
+    @EnumSource(value = TurbineType.class, names = "AUTOMATIC", mode = EnumSource.Mode.EXCLUDE)
+    void turbineMapReturnsItsDesignPoint(TurbineType type) {
+        TurbineSizing sized = turbine(type);
+        TurbinePoint point = new TurbineMap(sized).at(gas, 9e6, 4000 * 900, 6e6, 3000);
+        assertThat(point.massFlow()).isCloseTo(20, withinPercentage(1e-9));
+        assertThat(point.power()).isCloseTo(sized.power(), withinPercentage(1e-9));
+        assertThat(point.outletEnthalpy()).isCloseTo(sized.outlet().enthalpy(), withinPercentage(1e-9));
+    }
+
+    @ParameterizedTest
+    @EnumSource(value = TurbineType.class, names = "AUTOMATIC", mode = EnumSource.Mode.EXCLUDE)
+    void turbineFlowRisesWithPressureRatioUntilItChokes(TurbineType type) {
+        TurbineMap map = new TurbineMap(turbine(type));
+        double last = 0;
+        boolean choked = false;
+        for (double exit = 8.9e6; exit > 0.1e6; exit *= 0.8) {
+            TurbinePoint point = map.at(gas, 9e6, 4000 * 900, exit, 3000);
+            assertThat(point.massFlow()).isGreaterThanOrEqualTo(last);
+            if (choked) {
+                assertThat(point.massFlow()).isCloseTo(last, withinPercentage(1e-9));
+            }
+            choked = point.choked();
+            last = point.massFlow();
+        }
+        assertThat(choked).isTrue();
+    }
+
+    @Test
+    void chokedSingleNozzlePassesTheGasDynamicFlow() {
+        // identity: A p √(γ/(RT)) (2/(γ+1))^((γ+1)/(2(γ-1))) for the design's own area
+        TurbineMap map = new TurbineMap(turbine(TurbineType.IMPULSE));
+        TurbinePoint point = map.at(gas, 5e6, 4000 * 800, 0.5e6, 3000);
+        double gasConstant = 4000 * 0.3 / 1.3;
+        double expected = map.nozzleArea() * 5e6 * Math.sqrt(1.3 / (gasConstant * 800)) * Math.pow(2 / 2.3, 2.3 / 0.6);
+        assertThat(point.massFlow()).isCloseTo(expected, withinPercentage(1e-9));
+    }
+}
