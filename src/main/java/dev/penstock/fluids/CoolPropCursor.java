@@ -1,46 +1,113 @@
 package dev.penstock.fluids;
 
+import dev.penstock.errors.NotConverged;
+import dev.penstock.errors.PropertyFailure;
 import java.util.OptionalDouble;
 
-/** A movable state of CoolProp's full equation. Not thread-safe; belongs to the thread that made it. */
+/**
+ * A movable state of CoolProp's full equation. A state by pressure and enthalpy or entropy is first sought from where
+ * the cursor stands ({@link WarmFlash}), then by CoolProp's own search, then by {@link BracketedFlash}. Not thread-safe;
+ * belongs to the thread that made it.
+ */
 final class CoolPropCursor implements FluidCursor {
-
-    private static final int LIQUID_CODE = 0;
-    private static final int SUPERCRITICAL_GAS_CODE = 2;
-    private static final int SUPERCRITICAL_LIQUID_CODE = 3;
-    private static final int GAS_CODE = 5;
-    private static final int TWO_PHASE_CODE = 6;
 
     private final CoolPropFluid fluid;
     private final CoolPropHandle handle;
+    private final WarmFlash warm;
+    private final boolean warmStart;
+    private boolean singlePhase;
+    private boolean liquidKnown;
+    private double liquidIsobaric;
+    private double liquidIsochoric;
+    private double liquidSoundSpeed;
+    private double liquidViscosity;
+    private double liquidConductivity;
+    private double pressure;
 
-    CoolPropCursor(CoolPropFluid fluid, CoolPropHandle handle) {
+    /**
+     * @param fluid fluid
+     * @param handle state object to move
+     * @param warmStart whether a search may start from the last state: faster, but then the last digits depend on it
+     */
+    CoolPropCursor(CoolPropFluid fluid, CoolPropHandle handle, boolean warmStart) {
         this.fluid = fluid;
         this.handle = handle;
+        this.warm = new WarmFlash(handle);
+        this.warmStart = warmStart;
     }
 
     @Override
-    public void setPressureTemperature(double pressure, double temperature) {
-        handle.update(CoolPropInputs.PRESSURE_TEMPERATURE, pressure, temperature);
+    public void setPressureTemperature(double p, double t) {
+        singlePhase = false;
+        handle.update(CoolPropInputs.PRESSURE_TEMPERATURE, p, t);
+        arrived(p);
     }
 
     @Override
-    public void setPressureEnthalpy(double pressure, double enthalpy) {
-        handle.update(CoolPropInputs.ENTHALPY_PRESSURE, enthalpy, pressure);
+    public void setPressureEnthalpy(double p, double h) {
+        set(p, CoolPropOutput.ENTHALPY, h);
     }
 
     @Override
-    public void setPressureEntropy(double pressure, double entropy) {
-        handle.update(CoolPropInputs.PRESSURE_ENTROPY, pressure, entropy);
+    public void setPressureEntropy(double p, double s) {
+        set(p, CoolPropOutput.ENTROPY, s);
     }
 
-    void setSaturatedLiquid(double temperature) {
-        handle.update(CoolPropInputs.QUALITY_TEMPERATURE, 0, temperature);
+    void setSaturatedLiquid(double t) {
+        handle.update(CoolPropInputs.QUALITY_TEMPERATURE, 0, t);
+        arrived(handle.output(CoolPropOutput.PRESSURE));
+    }
+
+    void setSaturatedLiquidAtPressure(double p) {
+        handle.update(CoolPropInputs.PRESSURE_QUALITY, p, 0);
+        arrived(p);
+    }
+
+    private void set(double p, CoolPropOutput second, double wanted) {
+        if (warmStart && singlePhase && p > 0) {
+            singlePhase = false;
+            if (warm.move(p, second, wanted)) {
+                arrived(p);
+                return;
+            }
+        }
+        singlePhase = false;
+        search(p, second, wanted);
+        arrived(p);
+    }
+
+    private void search(double p, CoolPropOutput second, double wanted) {
+        try {
+            if (second == CoolPropOutput.ENTHALPY) {
+                handle.update(CoolPropInputs.ENTHALPY_PRESSURE, wanted, p);
+            } else {
+                handle.update(CoolPropInputs.PRESSURE_ENTROPY, p, wanted);
+            }
+        } catch (PropertyFailure first) {
+            try {
+                new BracketedFlash(
+                                handle, fluid.range(), fluid.criticalPressure().orElseThrow())
+                        .move(p, second, wanted);
+            } catch (PropertyFailure | NotConverged later) {
+                throw first;
+            }
+        }
+    }
+
+    private void arrived(double p) {
+        pressure = p;
+        singlePhase = CoolPropPhases.of(handle) != Phase.TWO_PHASE;
+        liquidKnown = false;
+    }
+
+    /** @return evaluations of the equation of state that warm searches took so far */
+    int warmEvaluations() {
+        return warm.evaluations();
     }
 
     @Override
     public double pressure() {
-        return handle.output(CoolPropOutput.PRESSURE);
+        return pressure;
     }
 
     @Override
@@ -65,42 +132,62 @@ final class CoolPropCursor implements FluidCursor {
 
     @Override
     public double isobaricHeatCapacity() {
-        return handle.output(CoolPropOutput.ISOBARIC_HEAT_CAPACITY);
+        return between() ? liquidIsobaric : handle.output(CoolPropOutput.ISOBARIC_HEAT_CAPACITY);
+    }
+
+    private double isochoricHeatCapacity() {
+        return between() ? liquidIsochoric : handle.output(CoolPropOutput.ISOCHORIC_HEAT_CAPACITY);
     }
 
     @Override
     public double soundSpeed() {
-        return handle.output(CoolPropOutput.SOUND_SPEED);
+        return between() ? liquidSoundSpeed : handle.output(CoolPropOutput.SOUND_SPEED);
     }
 
     @Override
     public double viscosity() {
+        if (between()) {
+            return liquidViscosity;
+        }
         return fluid.transport().isPresent()
-                ? fluid.transport().get().viscosity(temperature(), density(), pressure())
+                ? fluid.transport().get().viscosity(temperature(), density(), pressure)
                 : handle.output(CoolPropOutput.VISCOSITY);
     }
 
     @Override
     public double conductivity() {
+        if (between()) {
+            return liquidConductivity;
+        }
         return fluid.transport().isPresent()
-                ? fluid.transport().get().conductivity(temperature(), density(), pressure())
+                ? fluid.transport().get().conductivity(temperature(), density(), pressure)
                 : handle.output(CoolPropOutput.CONDUCTIVITY);
+    }
+
+    /** Whether the state lies between the phases; then the saturated liquid's properties are at hand. */
+    private boolean between() {
+        if (singlePhase) {
+            return false;
+        }
+        if (!liquidKnown) {
+            CoolPropCursor liquid = fluid.saturatedLiquidAtPressure(pressure);
+            liquidIsobaric = liquid.isobaricHeatCapacity();
+            liquidIsochoric = liquid.isochoricHeatCapacity();
+            liquidSoundSpeed = liquid.soundSpeed();
+            liquidViscosity = liquid.viscosity();
+            liquidConductivity = liquid.conductivity();
+            liquidKnown = true;
+        }
+        return true;
     }
 
     @Override
     public FluidState snapshot() {
-        double pressure = pressure();
         double temperature = temperature();
         double density = density();
         double enthalpy = enthalpy();
         double entropy = entropy();
-        Phase phase = phase();
-        CoolPropCursor inside = phase == Phase.TWO_PHASE ? saturatedLiquidAt(pressure) : this;
-        double isobaric = inside.isobaricHeatCapacity();
-        double isochoric = inside.handle.output(CoolPropOutput.ISOCHORIC_HEAT_CAPACITY);
-        double soundSpeed = inside.soundSpeed();
-        double viscosity = inside.viscosity();
-        double conductivity = inside.conductivity();
+        Phase phase = CoolPropPhases.of(handle);
         return new FluidState(
                 fluid.id(),
                 pressure,
@@ -108,20 +195,13 @@ final class CoolPropCursor implements FluidCursor {
                 density,
                 enthalpy,
                 entropy,
-                isobaric,
-                isochoric,
-                soundSpeed,
-                viscosity,
-                conductivity,
+                isobaricHeatCapacity(),
+                isochoricHeatCapacity(),
+                soundSpeed(),
+                viscosity(),
+                conductivity(),
                 phase,
                 saturationPressure(temperature));
-    }
-
-    /** On the fluid's own state object for this thread, so that this cursor stays where it is. */
-    private CoolPropCursor saturatedLiquidAt(double pressure) {
-        CoolPropCursor cursor = fluid.own();
-        cursor.handle.update(CoolPropInputs.PRESSURE_QUALITY, pressure, 0);
-        return cursor;
     }
 
     private OptionalDouble saturationPressure(double temperature) {
@@ -130,22 +210,6 @@ final class CoolPropCursor implements FluidCursor {
         }
         double lowest = fluid.range().minimumTemperature();
         return OptionalDouble.of(fluid.vapourPressure(Math.max(temperature, lowest)));
-    }
-
-    private Phase phase() {
-        return switch ((int) handle.output(CoolPropOutput.PHASE)) {
-            case LIQUID_CODE, SUPERCRITICAL_LIQUID_CODE -> Phase.LIQUID;
-            case GAS_CODE, SUPERCRITICAL_GAS_CODE -> Phase.GAS;
-            case TWO_PHASE_CODE -> saturatedPhase(handle.output(CoolPropOutput.QUALITY));
-            default -> Phase.SUPERCRITICAL;
-        };
-    }
-
-    private static Phase saturatedPhase(double quality) {
-        if (quality <= 0) {
-            return Phase.LIQUID;
-        }
-        return quality >= 1 ? Phase.GAS : Phase.TWO_PHASE;
     }
 
     @Override

@@ -113,12 +113,19 @@ public final class CoolPropFluid implements Fluid {
 
     @Override
     public FluidCursor cursor() {
-        return new CoolPropCursor(this, open());
+        return new CoolPropCursor(this, open(), true);
     }
 
-    /** @return a cursor on this thread's own state object, which any other question moves */
-    CoolPropCursor own() {
-        return new CoolPropCursor(this, handles.get());
+    /** On this thread's own state object, which the next question moves. */
+    private CoolPropCursor own() {
+        return new CoolPropCursor(this, handles.get(), false);
+    }
+
+    /** For a cursor that stands between the phases, without moving it. */
+    CoolPropCursor saturatedLiquidAtPressure(double pressure) {
+        CoolPropCursor cursor = own();
+        cursor.setSaturatedLiquidAtPressure(pressure);
+        return cursor;
     }
 
     private CoolPropHandle open() {

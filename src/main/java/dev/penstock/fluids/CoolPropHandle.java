@@ -7,7 +7,8 @@ package dev.penstock.fluids;
 interface CoolPropHandle extends AutoCloseable {
 
     /**
-     * Moves the state.
+     * Moves the state. A failed search inside CoolProp can leave a phase imposed, which would falsify later states;
+     * implementations lift it.
      *
      * @param inputs kind of the two values
      * @param first first value, SI

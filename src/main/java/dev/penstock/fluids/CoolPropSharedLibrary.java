@@ -116,6 +116,7 @@ final class CoolPropSharedLibrary extends CoolPropLibrary {
         private final NativeCall update;
         private final NativeCall keyedOutput;
         private final NativeCall partialDerivative;
+        private final NativeCall unspecifyPhase;
         private CoolPropInputs lastInputs = CoolPropInputs.PRESSURE_TEMPERATURE;
         private double first;
         private double second;
@@ -127,6 +128,7 @@ final class CoolPropSharedLibrary extends CoolPropLibrary {
             this.keyedOutput = reporting("AbstractState_keyed_output", Type.DOUBLE, Type.LONG, Type.LONG);
             this.partialDerivative = reporting(
                     "AbstractState_first_partial_deriv", Type.DOUBLE, Type.LONG, Type.LONG, Type.LONG, Type.LONG);
+            this.unspecifyPhase = reporting("AbstractState_unspecify_phase", Type.VOID, Type.LONG);
         }
 
         private long make(String coolPropName) {
@@ -169,7 +171,9 @@ final class CoolPropSharedLibrary extends CoolPropLibrary {
             second = b;
             update.with(1, inputs.get(pair)).with(2, a).with(3, b).call();
             if (reports.failed()) {
-                throw new PropertyFailure(fluid, pair.describe(a, b), reports.take());
+                String message = reports.take();
+                unspecifyPhase.call();
+                throw new PropertyFailure(fluid, pair.describe(a, b), message);
             }
         }
 

@@ -36,7 +36,10 @@ final class CoolPropWheel extends CoolPropLibrary {
         UPDATE,
         KEYED_OUTPUT,
         FIRST_PARTIAL_DERIVATIVE,
-        LAST_ERROR
+        LAST_ERROR,
+        SET_MOLE_FRACTIONS,
+        SPECIFY_PHASE,
+        UNSPECIFY_PHASE
     }
 
     private final Pointer table;
@@ -144,6 +147,7 @@ final class CoolPropWheel extends CoolPropLibrary {
         private final NativeCall keyedOutput;
         private final NativeCall partialDerivative;
         private final NativeCall lastError;
+        private final NativeCall unspecifyPhase;
         private CoolPropInputs lastInputs = CoolPropInputs.PRESSURE_TEMPERATURE;
         private double first;
         private double second;
@@ -164,6 +168,8 @@ final class CoolPropWheel extends CoolPropLibrary {
                             Type.LONG)
                     .with(0, pointer);
             this.lastError = new NativeCall(field(Field.LAST_ERROR), Type.POINTER);
+            this.unspecifyPhase =
+                    new NativeCall(field(Field.UNSPECIFY_PHASE), Type.VOID, Type.POINTER).with(0, pointer);
         }
 
         @Override
@@ -182,7 +188,9 @@ final class CoolPropWheel extends CoolPropLibrary {
             second = b;
             update.with(1, inputs.get(pair)).with(2, a).with(3, b).call();
             if (lastError.call().pointerResult() != null) {
-                throw new PropertyFailure(fluid, pair.describe(a, b), lastError());
+                String message = lastError();
+                unspecifyPhase.call();
+                throw new PropertyFailure(fluid, pair.describe(a, b), message);
             }
         }
 

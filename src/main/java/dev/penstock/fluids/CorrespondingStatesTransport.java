@@ -14,7 +14,7 @@ import java.util.List;
  * T' = T/f, ρ' = ρ ρc'/ρc (by mass),   f = Tc/Tc',   h = ρc'/ρc (by mole)
  * </pre>
  *
- * <p>Primes mark the similar fluid; c is fitted to the fluid's liquid viscosity. Uncertainty: see the data file.
+ * <p>Primes mark the similar fluid, whose temperature is kept above its triple point; c is fitted to the fluid's liquid viscosity. Uncertainty: see the data file.
  */
 final class CorrespondingStatesTransport implements TransportModel {
 
@@ -45,7 +45,13 @@ final class CorrespondingStatesTransport implements TransportModel {
             double liquidFactor) {}
 
     private record Scales(
-            double temperature, double density, double critical, double viscosity, double conductivity, double tc) {}
+            double temperature,
+            double density,
+            double critical,
+            double viscosity,
+            double conductivity,
+            double tc,
+            double lowest) {}
 
     private final Data data;
     private final Path home;
@@ -80,7 +86,7 @@ final class CorrespondingStatesTransport implements TransportModel {
     /** The similar fluid's property at the mapped state less that of its dilute gas. */
     private double residual(Scales s, double temperature, double density, CoolPropOutput key) {
         CoolPropHandle handle = similar.get();
-        double t = temperature / s.temperature;
+        double t = Math.max(temperature / s.temperature, s.lowest);
         double rho = density * s.density;
         if (t < s.tc) {
             rho = outsideDome(handle, t, rho, density > s.critical);
@@ -104,12 +110,14 @@ final class CorrespondingStatesTransport implements TransportModel {
             CoolPropHandle own = open(data.fluid);
             CoolPropHandle other = similar.get();
             double molarMass = own.output(CoolPropOutput.MOLAR_MASS) / other.output(CoolPropOutput.MOLAR_MASS);
+            double lowest = other.output(CoolPropOutput.MINIMUM_TEMPERATURE);
             double tc = other.output(CoolPropOutput.CRITICAL_TEMPERATURE);
             double critical = own.output(CoolPropOutput.CRITICAL_DENSITY);
             double density = other.output(CoolPropOutput.CRITICAL_DENSITY) / critical;
             double f = own.output(CoolPropOutput.CRITICAL_TEMPERATURE) / tc;
             double h = Math.pow(density * molarMass, -2.0 / 3.0);
-            known = new Scales(f, density, critical, Math.sqrt(f * molarMass) * h, Math.sqrt(f / molarMass) * h, tc);
+            known = new Scales(
+                    f, density, critical, Math.sqrt(f * molarMass) * h, Math.sqrt(f / molarMass) * h, tc, lowest);
             scales = known;
             own.close();
         }
