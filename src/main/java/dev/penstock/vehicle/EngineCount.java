@@ -43,15 +43,16 @@ public record EngineCount(OptionalInt given, double thrustToWeight, int enginesO
     /**
      * @param startMass mass to lift (kg)
      * @param thrust thrust of one engine there (N)
+     * @param otherThrust thrust of boosters beside it (N)
      * @return engines needed, at least one; the given number where one is given
      */
-    public int needed(double startMass, double thrust) {
+    public int needed(double startMass, double thrust, double otherThrust) {
         if (given.isPresent()) {
             return given.getAsInt();
         }
         double weight = startMass * Constants.STANDARD_GRAVITY;
-        double all = Math.ceil(thrustToWeight * weight / thrust - 1e-9);
-        double others = enginesOut + Math.ceil(thrustToWeightEngineOut * weight / thrust - 1e-9);
+        double all = Math.ceil((thrustToWeight * weight - otherThrust) / thrust - 1e-9);
+        double others = enginesOut + Math.ceil((thrustToWeightEngineOut * weight - otherThrust) / thrust - 1e-9);
         return (int) Math.min(Integer.MAX_VALUE, Math.max(1.0, Math.max(all, enginesOut == 0 ? 0 : others)));
     }
 }

@@ -3,9 +3,11 @@ package dev.penstock.vehicle;
 import dev.penstock.input.InputTable;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
+import dev.penstock.vehicle.DeltaVBudget.Kind;
 import dev.penstock.vehicle.ascent.Planet;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -19,8 +21,16 @@ final class MissionReader {
     private static final Range SPEED = Range.of(1, 1e5);
     private static final Range ALTITUDE = Range.of(100e3, 1e9);
 
+    /** An orbit above this is entered by way of an ellipse that starts here (m): common practice, no source. */
+    private static final double INSERTION = 200e3;
+
     private final InputTable table;
     private final List<String> notes;
+    private final List<DeltaVBudget.Term> terms = new ArrayList<>();
+
+    private OptionalDouble altitude = OptionalDouble.empty();
+    private double insertion;
+    private double inclination;
 
     MissionReader(InputTable table, List<String> notes) {
         this.table = table;
@@ -28,7 +38,6 @@ final class MissionReader {
     }
 
     Optional<DeltaVBudget> budget() {
-        List<DeltaVBudget.Term> terms = new ArrayList<>();
         OptionalDouble whole = table.optionalQuantity("delta_v", Dimension.VELOCITY, SPEED);
         boolean orbit = table.has("orbit_altitude") || table.has("orbital_speed");
         if (table.has("delta_v") == orbit) {
@@ -38,53 +47,94 @@ final class MissionReader {
                     "write delta_v = \"9400 m/s\" for the whole speed gain, or orbit_altitude = \"200 km\" with losses");
         }
         if (orbit) {
-            addOrbit(terms);
+            addOrbit();
         } else {
-            whole.ifPresent(value -> terms.add(new DeltaVBudget.Term("ideal speed gain", value, "given")));
+            whole.ifPresent(value -> add(Kind.SPEED, "ideal speed gain", value, "given"));
         }
-        addLosses(terms, orbit);
-        double reserve = table.quantity("reserve_fraction", Dimension.RATIO, Range.of(0, 0.2), orbit ? 0.01 : 0);
+        addLosses(orbit);
+        addReserves(orbit);
         double sum = terms.stream().mapToDouble(DeltaVBudget.Term::value).sum();
-        if (reserve > 0) {
-            String source = table.has("reserve_fraction") ? "given" : "1 % of the sum: common practice, no source";
-            terms.add(new DeltaVBudget.Term("flight reserve", reserve * sum, source));
-        }
         if (!terms.isEmpty() && !(sum > 0)) {
             table.problem("losses", "the terms add up to " + sum + " m/s", "the sum must be above 0");
         }
         return terms.isEmpty() || !(sum > 0) ? Optional.empty() : Optional.of(new DeltaVBudget(terms));
     }
 
-    private void addOrbit(List<DeltaVBudget.Term> terms) {
+    /** @return height of the final orbit (m), if an orbit is given by height */
+    OptionalDouble altitude() {
+        return altitude;
+    }
+
+    /** @return height at which the ascent ends (m) */
+    double insertion() {
+        return insertion;
+    }
+
+    /** @return inclination of the orbit (rad) */
+    double inclination() {
+        return inclination;
+    }
+
+    private void add(Kind kind, String name, double value, String source) {
+        terms.add(new DeltaVBudget.Term(kind, name, value, source));
+    }
+
+    private void addOrbit() {
         OptionalDouble speed = table.optionalQuantity("orbital_speed", Dimension.VELOCITY, SPEED);
-        OptionalDouble altitude = table.optionalQuantity("orbit_altitude", Dimension.LENGTH, ALTITUDE);
+        altitude = table.optionalQuantity("orbit_altitude", Dimension.LENGTH, ALTITUDE);
+        double target = altitude.orElse(INSERTION);
+        insertion = table.quantity(
+                "insertion_altitude",
+                Dimension.LENGTH,
+                Range.of(100e3, Math.min(2e6, target)),
+                Math.min(target, INSERTION));
         if (speed.isPresent()) {
-            terms.add(new DeltaVBudget.Term("orbital speed", speed.getAsDouble(), "given"));
+            add(Kind.SPEED, "orbital speed", speed.getAsDouble(), "given");
         } else if (altitude.isPresent()) {
-            terms.add(new DeltaVBudget.Term(
-                    "orbital speed",
-                    Planet.EARTH.circularSpeed(altitude.getAsDouble()),
-                    String.format(java.util.Locale.ROOT, "circular at %.0f km", altitude.getAsDouble() / 1e3)));
+            addTransfer(target);
         }
+        addRotation();
+    }
+
+    private void addTransfer(double target) {
+        if (target - insertion < 1) {
+            add(
+                    Kind.SPEED,
+                    "orbital speed",
+                    Planet.EARTH.circularSpeed(target),
+                    text("circular at %.0f km", target / 1e3));
+            return;
+        }
+        add(
+                Kind.SPEED,
+                "orbital speed",
+                Planet.EARTH.speed(insertion, insertion, target),
+                text("at the perigee of %.0f by %.0f km", insertion / 1e3, target / 1e3));
+        add(
+                Kind.MANOEUVRE,
+                "circularisation",
+                Planet.EARTH.circularSpeed(target) - Planet.EARTH.speed(target, insertion, target),
+                text("at the apogee of %.0f km", target / 1e3));
+    }
+
+    private void addRotation() {
         OptionalDouble latitude = table.optionalQuantity("latitude", Dimension.ANGLE, Range.of(-1.5708, 1.5708));
-        OptionalDouble inclination = table.optionalQuantity("inclination", Dimension.ANGLE, Range.of(0, Math.PI));
-        if (inclination.isPresent()
-                && latitude.isPresent()
-                && unreachable(inclination.getAsDouble(), latitude.getAsDouble())) {
+        OptionalDouble given = table.optionalQuantity("inclination", Dimension.ANGLE, Range.of(0, Math.PI));
+        if (given.isPresent() && latitude.isPresent() && unreachable(given.getAsDouble(), latitude.getAsDouble())) {
             table.problem(
                     "inclination",
-                    String.format(java.util.Locale.ROOT, "%.2f deg", Math.toDegrees(inclination.getAsDouble())),
-                    String.format(
-                            java.util.Locale.ROOT,
+                    text("%.2f deg", Math.toDegrees(given.getAsDouble())),
+                    text(
                             "from a latitude of %.2f deg the least is that latitude",
                             Math.toDegrees(latitude.getAsDouble())));
         }
-        if (inclination.isPresent() || latitude.isPresent()) {
-            double plane = inclination.orElseGet(() -> Math.abs(latitude.getAsDouble()));
-            terms.add(new DeltaVBudget.Term(
+        inclination = given.orElseGet(() -> Math.abs(latitude.orElse(Math.PI / 2)));
+        if (given.isPresent() || latitude.isPresent()) {
+            add(
+                    Kind.CREDIT,
                     "speed of the rotating ground",
-                    -Planet.EARTH.rotationCredit(plane),
-                    "ω R cos i, launched into the plane"));
+                    -Planet.EARTH.rotationCredit(inclination),
+                    "ω R cos i, launched into the plane");
         }
     }
 
@@ -93,20 +143,34 @@ final class MissionReader {
         return inclination < least || inclination > Math.PI - least;
     }
 
-    private void addLosses(List<DeltaVBudget.Term> terms, boolean orbit) {
+    private void addLosses(boolean orbit) {
         InputTable losses = table.table("losses");
         for (String name : losses.keys()) {
             losses.optionalQuantity(name, Dimension.VELOCITY, Range.of(-1e4, 1e4))
-                    .ifPresent(value ->
-                            terms.add(new DeltaVBudget.Term(name.replace('_', ' ') + " loss", value, "given")));
+                    .ifPresent(value -> add(Kind.LOSS, name.replace('_', ' ') + " loss", value, "given"));
         }
         if (orbit && losses.keys().isEmpty()) {
-            terms.add(new DeltaVBudget.Term("gravity loss", 1300, USUAL));
-            terms.add(new DeltaVBudget.Term("drag loss", 100, USUAL));
-            terms.add(new DeltaVBudget.Term("steering loss", 100, USUAL));
-            terms.add(new DeltaVBudget.Term("back-pressure loss", 100, USUAL));
+            add(Kind.LOSS, "gravity loss", 1300, USUAL);
+            add(Kind.LOSS, "drag loss", 100, USUAL);
+            add(Kind.LOSS, "steering loss", 100, USUAL);
+            add(Kind.LOSS, "back-pressure loss", 100, USUAL);
             notes.add("the losses on the way to orbit (1600 m/s together) are usual figures, not computed for this"
                     + " vehicle: state them in [mission.losses] or fly the ascent");
         }
+    }
+
+    private void addReserves(boolean orbit) {
+        table.optionalQuantity("deorbit", Dimension.VELOCITY, Range.of(0, 1e4))
+                .ifPresent(value -> add(Kind.MANOEUVRE, "deorbit", value, "given"));
+        double fraction = table.quantity("reserve_fraction", Dimension.RATIO, Range.of(0, 0.2), orbit ? 0.01 : 0);
+        if (fraction > 0) {
+            double sum = terms.stream().mapToDouble(DeltaVBudget.Term::value).sum();
+            String source = table.has("reserve_fraction") ? "given" : "1 % of the sum: common practice, no source";
+            add(Kind.RESERVE, "flight reserve", fraction * sum, source);
+        }
+    }
+
+    private static String text(String format, Object... values) {
+        return String.format(Locale.ROOT, format, values);
     }
 }

@@ -75,7 +75,8 @@ final class SplitOptimum {
         return shares;
     }
 
-    private double badness(double[] shares) {
+    /** What is to be small: the logarithm of the start mass, or the payload with its sign changed over the start mass. */
+    double badness(double[] shares) {
         return plan.startMass().isPresent() ? payloadLost(shares) : logarithmOfStartMass(shares);
     }
 

@@ -4,34 +4,41 @@ import dev.penstock.quantities.Constants;
 import dev.penstock.vehicle.engine.EnginePerformance;
 import dev.penstock.vehicle.mass.MassTable;
 import dev.penstock.vehicle.mass.StageContents;
-import dev.penstock.vehicle.mass.TankShape;
+import java.util.Optional;
 
 /**
  * One stage as a function of its start mass: given that mass and the speed to gain, everything else is explicit.
  *
  * <pre>
  * burned   = (m0 − startup − boil-off)(1 − 1/R),  R = exp(Δv/c)
- * loaded   = (burned + startup) / (1 − residual − boil-off)
+ * loaded   = (burned + startup + kept for recovery) / (1 − residual − boil-off)
  * carried  = m0 − loaded − dry(loaded, m0, engines)
  * </pre>
+ *
+ * With boosters beside it the first part of the speed gain comes from all engines together, until the boosters are empty:
+ *
+ * <pre>Δv0 = c0 ln(M/(M − burned by boosters and stage)),  c0 = Σ F_vac / Σ flow</pre>
  *
  * The mass carried may come out negative: then the stage cannot lift even itself, and by how much is what the search
  * for a start mass and the explanation of a failure need.
  */
 final class StageModel {
 
-    /** Tanks six diameters long where no diameter is given: common practice, no source. */
-    private static final double DEFAULT_SLENDERNESS = 6;
-
-    /** Thrust frame, engine and intertank lengths over the diameter: common practice, no source. */
-    private static final double EQUIPMENT_LENGTH = 1.0;
+    private static final int ROUNDS = 100;
 
     private final StagePlan plan;
     private final EnginePerformance engine;
+    private final Optional<BoosterSizing> boosters;
+    private final StageLayout layout;
+    private final double recoveryFactor;
 
-    StageModel(StagePlan plan, EnginePerformance engine) {
+    StageModel(StagePlan plan, EnginePerformance engine, Optional<BoosterSizing> boosters) {
         this.plan = plan;
         this.engine = engine;
+        this.boosters = boosters;
+        this.layout = new StageLayout(
+                plan.diameter(), plan.commonBulkhead(), plan.allowances().ullage());
+        this.recoveryFactor = plan.recovery().propellantFactor(engine);
     }
 
     StagePlan plan() {
@@ -47,55 +54,82 @@ final class StageModel {
         return engine.vacuumThrust() / engine.massFlow();
     }
 
-    /** @return engines that the rule of the plan asks for at this start mass (kg) */
-    int enginesNeeded(double startMass) {
-        return plan.engines().needed(startMass, engine.thrustAt(plan.ignitionPressure()));
+    /** @return mass of the boosters at ignition (kg) */
+    double boosterMass() {
+        return boosters.map(BoosterSizing::startMass).orElse(0.0);
     }
 
-    /** @return start mass below which the start-up propellant of these engines is all there is (kg) */
+    /** @return engines that the rule of the plan asks for at this start mass (kg) */
+    int enginesNeeded(double startMass) {
+        double pressure = plan.ignitionPressure();
+        double others = boosters.map(b -> b.thrustAt(pressure)).orElse(0.0);
+        return plan.engines().needed(startMass, engine.thrustAt(pressure), others);
+    }
+
+    /** @return start mass below which start-up and the burn beside the boosters take all there is (kg) */
     double leastStartMass(int engines) {
-        return 1e-6 + plan.allowances().startupTime() * engines * engine.massFlow();
+        double time = plan.allowances().startupTime()
+                + boosters.map(BoosterSizing::burnTime).orElse(0.0);
+        return 1e-6 + boosterMass() + 1.001 * time * engines * engine.massFlow();
     }
 
     StageSizing at(double startMass, double deltaV, int engines) {
-        PropellantLoad load = load(startMass, deltaV, engines);
-        StageContents contents = contents(startMass, load, engines);
-        MassTable dry = plan.dryMass().estimate(contents);
+        Allowances allowances = plan.allowances();
+        double startup = allowances.startupTime() * engines * engine.massFlow();
+        double usable = 1 - allowances.residual() - allowances.boilOff();
+        double kept = 0;
+        double loaded = 0;
+        PropellantLoad load = null;
+        StageContents contents = null;
+        MassTable dry = null;
+        for (int i = 0; i < ROUNDS; i++) {
+            double burned = burned(startMass, startup + allowances.boilOff() * loaded, deltaV, engines);
+            double next = (burned + startup + kept) / usable;
+            boolean settled = Math.abs(next - loaded) <= 1e-13 * next;
+            loaded = next;
+            load = new PropellantLoad(
+                    burned,
+                    startup,
+                    allowances.boilOff() * loaded,
+                    allowances.residual() * loaded,
+                    kept,
+                    engine.mixtureRatio());
+            contents = layout.contents(startMass - boosterMass(), load, engine, engines);
+            dry = plan.dryMass().estimate(contents);
+            if (settled || recoveryFactor == 0 && allowances.boilOff() == 0) {
+                break;
+            }
+            kept = recoveryFactor * (dry.total() + load.residual());
+        }
+        double thrust = engines * engine.thrustAt(plan.ignitionPressure())
+                + boosters.map(b -> b.thrustAt(plan.ignitionPressure())).orElse(0.0);
         return new StageSizing(
                 plan.name(),
                 engine,
                 engines,
+                boosters,
                 startMass,
-                startMass - load.loaded() - dry.total(),
+                startMass - boosterMass() - load.loaded() - dry.total(),
                 load,
                 contents,
                 dry,
                 deltaV,
-                engines * engine.thrustAt(plan.ignitionPressure()) / (startMass * Constants.STANDARD_GRAVITY));
+                thrust / (startMass * Constants.STANDARD_GRAVITY));
     }
 
-    private PropellantLoad load(double startMass, double deltaV, int engines) {
-        Allowances allowances = plan.allowances();
-        double spent = -Math.expm1(-deltaV / exhaustVelocity());
-        double startup = allowances.startupTime() * engines * engine.massFlow();
-        double boilOff = allowances.boilOff();
-        double loaded =
-                (spent * startMass + startup * (1 - spent)) / (1 - allowances.residual() - boilOff + spent * boilOff);
-        double burned = spent * (startMass - startup - boilOff * loaded);
-        return new PropellantLoad(
-                burned, startup, boilOff * loaded, allowances.residual() * loaded, 0, engine.mixtureRatio());
-    }
-
-    private StageContents contents(double startMass, PropellantLoad load, int engines) {
-        double ullage = plan.allowances().ullage();
-        double oxidizer = load.oxidizerTankVolume(engine, ullage);
-        double fuel = load.fuelTankVolume(engine, ullage);
-        double diameter =
-                plan.diameter().orElseGet(() -> Math.cbrt(4 * (oxidizer + fuel) / (Math.PI * DEFAULT_SLENDERNESS)));
-        TankShape oxidizerTank = TankShape.of(oxidizer, diameter);
-        TankShape fuelTank = TankShape.of(fuel, diameter);
-        double length = oxidizerTank.length() + fuelTank.length() + EQUIPMENT_LENGTH * diameter;
-        return new StageContents(
-                startMass, load.oxidizer(), load.fuel(), oxidizerTank, fuelTank, engine, engines, diameter, length);
+    /** Propellant of this stage burnt for the speed gain (kg), boosters helping. */
+    private double burned(double startMass, double spentBefore, double deltaV, int engines) {
+        if (boosters.isEmpty()) {
+            return -Math.expm1(-deltaV / exhaustVelocity()) * (startMass - spentBefore);
+        }
+        BoosterSizing beside = boosters.get();
+        double together = engines * engine.massFlow() * beside.burnTime();
+        double start = startMass - spentBefore - beside.spentBefore();
+        double end = Math.max(1e-6 * start, start - beside.burned() - together);
+        double exhaust = (beside.vacuumThrust() + engines * engine.vacuumThrust())
+                / (beside.massFlow() + engines * engine.massFlow());
+        double rest = Math.max(0, deltaV - exhaust * Math.log(start / end));
+        double alone = Math.max(0, end - beside.droppedMass());
+        return together - Math.expm1(-rest / exhaustVelocity()) * alone;
     }
 }

@@ -16,6 +16,8 @@ import java.util.OptionalDouble;
  * @param diameter outer diameter (m); empty for one that makes the tanks six diameters long
  * @param allowances propellant and volume that give no speed
  * @param dryMass dry-mass model
+ * @param commonBulkhead whether the tanks share a head
+ * @param recovery how it comes back
  * @param ignitionPressure ambient pressure at ignition (Pa), for the thrust-to-weight ratio
  */
 public record StagePlan(
@@ -26,6 +28,8 @@ public record StagePlan(
         OptionalDouble diameter,
         Allowances allowances,
         DryMassModel dryMass,
+        boolean commonBulkhead,
+        Recovery recovery,
         double ignitionPressure) {
 
     public StagePlan {

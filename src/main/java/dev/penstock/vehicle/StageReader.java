@@ -4,9 +4,6 @@ import dev.penstock.input.InputTable;
 import dev.penstock.quantities.Constants;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
-import dev.penstock.vehicle.mass.DryMassModel;
-import dev.penstock.vehicle.mass.RelationsDryMass;
-import dev.penstock.vehicle.mass.StructuralCoefficient;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -30,21 +27,29 @@ final class StageReader {
     }
 
     StagePlan stage(String defaultName, int index, int count) {
-        String name = folder.isPresent() || count > 1 && table.path().contains("stage")
-                ? table.text("name", defaultName)
-                : defaultName;
-        Optional<Path> engine = folder.map(f -> f.resolve(table.text("engine")).normalize());
+        boolean ownTable = !table.path().isEmpty() && !table.path().equals("vehicle");
+        String name = ownTable ? table.text("name", defaultName) : defaultName;
+        Optional<Path> engine = engineFile(table, folder);
         OptionalDouble share = table.optionalQuantity("delta_v_share", Dimension.RATIO, Range.of(0.001, 1));
         OptionalDouble diameter = table.optionalQuantity("diameter", Dimension.LENGTH, Range.of(0.05, 100));
+        EngineCount engines = engines(index);
+        Recovery recovery = recovery();
+        DryMassReader dryMass = new DryMassReader(table.table("dry_mass"));
         return new StagePlan(
                 name,
                 engine,
-                engines(index),
+                engines,
                 share,
                 diameter,
-                allowances(),
-                dryMass(index < count - 1),
+                allowances(table),
+                dryMass.model(index < count - 1, recovery.mode() != Recovery.Mode.NONE),
+                dryMass.commonBulkhead(),
+                recovery,
                 index == 0 ? groundPressure() : 0);
+    }
+
+    static Optional<Path> engineFile(InputTable table, Optional<Path> folder) {
+        return folder.map(f -> f.resolve(table.text("engine")).normalize());
     }
 
     private double groundPressure() {
@@ -77,26 +82,26 @@ final class StageReader {
         return new EngineCount(OptionalInt.of((int) count), 0, out, 0);
     }
 
-    private Allowances allowances() {
+    static Allowances allowances(InputTable table) {
         InputTable t = table.table("allowances");
         Allowances usual = Allowances.USUAL;
         return new Allowances(
-                t.quantity("residual", Dimension.RATIO, Range.of(0, 0.5), usual.residual()),
+                t.quantity("residual", Dimension.RATIO, Range.of(0, 0.4), usual.residual()),
                 t.quantity("startup_time", Dimension.TIME, Range.of(0, 60), usual.startupTime()),
                 t.quantity("boil_off", Dimension.RATIO, Range.of(0, 0.4), usual.boilOff()),
                 t.quantity("ullage", Dimension.RATIO, Range.of(0, 0.9), usual.ullage()));
     }
 
-    private DryMassModel dryMass(boolean interstage) {
-        InputTable t = table.table("dry_mass");
-        double growth = t.quantity(
-                "growth_margin", Dimension.RATIO, Range.of(0, 2), t.has("structural_coefficient") ? 0 : 0.15);
-        OptionalDouble coefficient =
-                t.optionalQuantity("structural_coefficient", Dimension.RATIO, Range.of(0.001, 0.9));
-        if (coefficient.isPresent()) {
-            return new StructuralCoefficient(coefficient.getAsDouble(), growth);
-        }
-        double fairing = t.quantity("fairing", Dimension.MASS, Range.NOT_NEGATIVE, 0);
-        return new RelationsDryMass(interstage, fairing, growth);
+    private Recovery recovery() {
+        InputTable t = table.table("recovery");
+        Recovery.Mode mode = t.choice("mode", Recovery.Mode.class, Recovery.Mode.NONE);
+        Recovery usual = Recovery.usual(mode);
+        Range range = Range.of(0, 1e4);
+        Recovery read = new Recovery(
+                mode,
+                t.quantity("boostback", Dimension.VELOCITY, range, usual.boostback()),
+                t.quantity("entry", Dimension.VELOCITY, range, usual.entry()),
+                t.quantity("landing", Dimension.VELOCITY, range, usual.landing()));
+        return mode == Recovery.Mode.NONE ? Recovery.NONE : read;
     }
 }

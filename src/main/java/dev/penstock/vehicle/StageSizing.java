@@ -5,6 +5,7 @@ import dev.penstock.quantities.Constants;
 import dev.penstock.vehicle.engine.EnginePerformance;
 import dev.penstock.vehicle.mass.MassTable;
 import dev.penstock.vehicle.mass.StageContents;
+import java.util.Optional;
 
 /**
  * One stage as sized.
@@ -12,8 +13,9 @@ import dev.penstock.vehicle.mass.StageContents;
  * @param name name for tables
  * @param engine one of its engines
  * @param engines number of engines
+ * @param boosters boosters beside it
  * @param startMass start mass: everything that stands on this stage when its engines ignite, its own dry mass and loaded
- *     propellant and all above it (kg)
+ *     propellant, boosters beside it and all above it (kg)
  * @param above what it carries: the stages above and the payload (kg)
  * @param propellant propellant and what it is used for
  * @param contents tanks and outer shape
@@ -25,6 +27,7 @@ public record StageSizing(
         String name,
         EnginePerformance engine,
         int engines,
+        Optional<BoosterSizing> boosters,
         double startMass,
         double above,
         PropellantLoad propellant,
@@ -47,10 +50,14 @@ public record StageSizing(
 
     /** @return mass when the ascent burn ends, before the stage is dropped (kg) */
     public double finalMass() {
-        return startMass - propellant.startup() - propellant.boilOff() - propellant.burned();
+        return startMass
+                - boosters.map(BoosterSizing::startMass).orElse(0.0)
+                - propellant.startup()
+                - propellant.boilOff()
+                - propellant.burned();
     }
 
-    /** @return mass at which the speed gain starts over {@link #finalMass} (-) */
+    /** @return mass of the stage and all above at release over {@link #finalMass} (-); boosters do not count */
     public double massRatio() {
         return (finalMass() + propellant.burned()) / finalMass();
     }

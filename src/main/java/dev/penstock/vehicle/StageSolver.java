@@ -59,7 +59,7 @@ final class StageSolver {
 
     private Attempt attempt(double carried, double deltaV, int engines) {
         double ideal = carried * RocketEquation.massRatio(deltaV, model.exhaustVelocity());
-        double low = Math.max(carried, model.leastStartMass(engines));
+        double low = Math.max(carried + model.boosterMass(), model.leastStartMass(engines));
         double high = Math.max(ideal, 1.01 * low);
         StageSizing nearest = null;
         double bestMassRatio = 1;

@@ -3,10 +3,12 @@ package dev.penstock.vehicle;
 import dev.penstock.errors.Require;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * What is asked of a vehicle. Payload or start mass is given and the other follows.
+ * What is asked of a vehicle. Payload or start mass is given and the other follows; if both are given, the specific impulse
+ * that is needed follows.
  *
  * @param name name for tables
  * @param description what it is for
@@ -14,6 +16,8 @@ import java.util.OptionalDouble;
  * @param startMass start mass (kg), if given
  * @param mission ideal speed gain asked for, term by term
  * @param stages stages, lowest first
+ * @param boosters boosters beside the first stage
+ * @param ascent how it flies, where it goes to an orbit
  * @param sources what supports an input, by its dotted key
  * @param notes remarks on assumed inputs that must reach the reader
  */
@@ -24,6 +28,8 @@ public record VehiclePlan(
         OptionalDouble startMass,
         DeltaVBudget mission,
         List<StagePlan> stages,
+        Optional<BoosterPlan> boosters,
+        Optional<AscentPlan> ascent,
         Map<String, String> sources,
         List<String> notes) {
 
@@ -34,5 +40,42 @@ public record VehiclePlan(
         stages = List.copyOf(stages);
         sources = Map.copyOf(sources);
         notes = List.copyOf(notes);
+    }
+
+    /**
+     * @param newMission ideal speed gain asked for
+     * @return the same plan with that mission
+     */
+    public VehiclePlan withMission(DeltaVBudget newMission) {
+        return new VehiclePlan(
+                name, description, payload, startMass, newMission, stages, boosters, ascent, sources, notes);
+    }
+
+    /**
+     * @param newStages stages, lowest first
+     * @return the same plan with these
+     */
+    public VehiclePlan withStages(List<StagePlan> newStages) {
+        return new VehiclePlan(
+                name, description, payload, startMass, mission, newStages, boosters, ascent, sources, notes);
+    }
+
+    /**
+     * @param newPayload payload (kg), if given
+     * @param newStartMass start mass (kg), if given
+     * @return the same plan for these
+     */
+    public VehiclePlan withMasses(OptionalDouble newPayload, OptionalDouble newStartMass) {
+        return new VehiclePlan(
+                name, description, newPayload, newStartMass, mission, stages, boosters, ascent, sources, notes);
+    }
+
+    /**
+     * @param newNotes remarks on assumed inputs
+     * @return the same plan with these
+     */
+    public VehiclePlan withNotes(List<String> newNotes) {
+        return new VehiclePlan(
+                name, description, payload, startMass, mission, stages, boosters, ascent, sources, newNotes);
     }
 }

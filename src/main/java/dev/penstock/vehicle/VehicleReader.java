@@ -74,23 +74,27 @@ public final class VehicleReader {
         String description = table.text("description", "");
         OptionalDouble payload = table.optionalQuantity("payload", Dimension.MASS, Range.POSITIVE);
         OptionalDouble startMass = table.optionalQuantity("start_mass", Dimension.MASS, Range.POSITIVE);
-        if (table.has("payload") == table.has("start_mass")) {
+        if (!table.has("payload") && !table.has("start_mass")) {
             table.problem(
                     "payload",
-                    table.has("payload") ? "given together with start_mass" : "missing, and start_mass too",
-                    "give one of the two, the other follows");
+                    "missing, and start_mass too",
+                    "give one of the two and the other follows, or both for the specific impulse needed");
         }
         List<String> notes = new ArrayList<>();
         MissionReader mission = new MissionReader(table.table("mission"), notes);
         Optional<DeltaVBudget> budget = mission.budget();
+        Optional<AscentPlan> ascent = new AscentReader(table.table("ascent"), mission).plan();
         List<StagePlan> stages = stages(table, folder);
+        Optional<BoosterPlan> boosters = table.has("boosters")
+                ? new BoosterReader(table.table("boosters"), folder).boosters()
+                : Optional.empty();
         sharesAllOrNone(table, stages);
         Map<String, String> sources = sources(table);
         if (!file.sound() || budget.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(
-                new VehiclePlan(name, description, payload, startMass, budget.get(), stages, sources, notes));
+        return Optional.of(new VehiclePlan(
+                name, description, payload, startMass, budget.get(), stages, boosters, ascent, sources, notes));
     }
 
     private static List<StagePlan> stages(InputTable table, Optional<Path> folder) {

@@ -3,6 +3,7 @@ package dev.penstock.vehicle;
 import dev.penstock.errors.LimitReached;
 import dev.penstock.errors.Require;
 import dev.penstock.errors.Warning;
+import dev.penstock.numerics.RootFinder;
 import dev.penstock.quantities.Constants;
 import dev.penstock.vehicle.engine.EnginePerformance;
 import java.util.ArrayDeque;
@@ -10,33 +11,72 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * Sizes a vehicle by the rocket equation: start mass from payload, top stage first, or payload from start mass, lowest
- * stage first. Without given shares the speed gain is split so that the start mass is least, or the payload most.
+ * stage first, or the specific impulse needed from both. Without given shares the speed gain is split so that the start mass is least, or the payload most.
  */
 public final class VehicleSizer {
 
     /** Below this thrust-to-weight ratio a stage hardly leaves the ground: common practice, no source. */
     private static final double LEAST_LIFTOFF = 1.15;
 
+    /** Range in which a factor on the specific impulse is searched. */
+    private static final double LEAST_FACTOR = 0.2;
+
+    private static final double MOST_FACTOR = 5;
+
     /**
      * @param plan what is asked for
-     * @param engines the engine of each stage, lowest first, as the plan names them
+     * @param source gives the engines that the plan names
+     * @return the vehicle
+     * @throws LimitReached if no vehicle closes; the message says which stage fails and the number that would close it
+     */
+    public VehicleSizing size(VehiclePlan plan, EngineSource source) {
+        List<EnginePerformance> engines = new ArrayList<>();
+        plan.stages().forEach(stage -> engines.add(source.engine(stage.engineFile())));
+        return size(plan, engines, plan.boosters().map(b -> source.engine(b.engineFile())));
+    }
+
+    /**
+     * @param plan what is asked for
+     * @param engines the engine of each stage, lowest first
      * @return the vehicle
      * @throws LimitReached if no vehicle closes; the message says which stage fails and the number that would close it
      */
     public VehicleSizing size(VehiclePlan plan, List<EnginePerformance> engines) {
-        Require.within(
-                plan.name(),
-                "engines given for its stages",
-                engines.size(),
-                plan.stages().size(),
-                plan.stages().size());
+        return size(plan, engines, plan.boosters().map(b -> engines.get(0)));
+    }
+
+    private VehicleSizing size(
+            VehiclePlan plan, List<EnginePerformance> engines, Optional<EnginePerformance> boosterEngine) {
+        int stages = plan.stages().size();
+        Require.within(plan.name(), "engines given for its stages", engines.size(), stages, stages);
+        Optional<BoosterSizing> boosters = plan.boosters().map(b -> BoosterSizing.of(b, boosterEngine.orElseThrow()));
+        if (plan.payload().isPresent() && plan.startMass().isPresent()) {
+            double factor = ispFactor(plan, engines, boosters);
+            List<EnginePerformance> needed = engines.stream()
+                    .<EnginePerformance>map(e -> new ScaledEngine(e, factor))
+                    .toList();
+            return close(plan.withMasses(OptionalDouble.empty(), plan.startMass()), models(plan, needed, boosters))
+                    .withIspFactor(factor, plan.payload().getAsDouble());
+        }
+        return close(plan, models(plan, engines, boosters));
+    }
+
+    private static List<StageModel> models(
+            VehiclePlan plan, List<EnginePerformance> engines, Optional<BoosterSizing> boosters) {
         List<StageModel> models = new ArrayList<>();
         for (int i = 0; i < engines.size(); i++) {
-            models.add(new StageModel(plan.stages().get(i), engines.get(i)));
+            models.add(new StageModel(plan.stages().get(i), engines.get(i), i == 0 ? boosters : Optional.empty()));
         }
+        return models;
+    }
+
+    private static VehicleSizing close(VehiclePlan plan, List<StageModel> models) {
         double total = plan.mission().total();
         double[] shares = new SplitOptimum(plan, models).shares();
         List<StageSizing> stages = plan.startMass().isPresent()
@@ -44,7 +84,35 @@ public final class VehicleSizer {
                 : downwards(models, shares, total, plan.payload().orElseThrow());
         double payload =
                 plan.payload().orElseGet(() -> stages.get(stages.size() - 1).above());
-        return new VehicleSizing(plan, stages.get(0).startMass(), payload, stages, warnings(plan, stages));
+        return new VehicleSizing(
+                plan, stages.get(0).startMass(), payload, OptionalDouble.empty(), stages, warnings(plan, stages));
+    }
+
+    /** Factor on the specific impulse of every stage at which the start mass carries the payload. */
+    private static double ispFactor(
+            VehiclePlan plan, List<EnginePerformance> engines, Optional<BoosterSizing> boosters) {
+        VehiclePlan lifting = plan.withMasses(OptionalDouble.empty(), plan.startMass());
+        double wanted = plan.payload().orElseThrow() / plan.startMass().orElseThrow();
+        DoubleUnaryOperator excess = factor -> {
+            List<EnginePerformance> scaled = engines.stream()
+                    .<EnginePerformance>map(e -> new ScaledEngine(e, factor))
+                    .toList();
+            SplitOptimum optimum = new SplitOptimum(lifting, models(plan, scaled, boosters));
+            return -optimum.badness(optimum.shares()) - wanted;
+        };
+        if (!(excess.applyAsDouble(MOST_FACTOR) > 0)) {
+            throw new LimitReached(
+                    "vehicle.closure",
+                    String.format(
+                            Locale.ROOT,
+                            "no specific impulse up to %.0f times that of the engine lets a start mass of %.6g kg carry"
+                                    + " %.6g kg: dry mass, residuals and payload together are too heavy",
+                            MOST_FACTOR,
+                            plan.startMass().getAsDouble(),
+                            plan.payload().getAsDouble()));
+        }
+        return RootFinder.between("specific impulse needed", excess, LEAST_FACTOR, MOST_FACTOR, 1e-10)
+                .value();
     }
 
     private static List<StageSizing> downwards(List<StageModel> models, double[] shares, double total, double payload) {

@@ -3,6 +3,7 @@ package dev.penstock.vehicle;
 import dev.penstock.errors.Require;
 import dev.penstock.errors.Warning;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * A vehicle that closes.
@@ -10,11 +11,17 @@ import java.util.List;
  * @param plan what was asked for
  * @param startMass start mass: everything on the pad at ignition, payload, dry mass and all loaded propellant (kg)
  * @param payload payload (kg)
+ * @param ispFactor specific impulse needed over that of the engines (-), where payload and start mass were both given
  * @param stages stages as sized, lowest first
  * @param warnings what the reader must know
  */
 public record VehicleSizing(
-        VehiclePlan plan, double startMass, double payload, List<StageSizing> stages, List<Warning> warnings) {
+        VehiclePlan plan,
+        double startMass,
+        double payload,
+        OptionalDouble ispFactor,
+        List<StageSizing> stages,
+        List<Warning> warnings) {
 
     /** The two masses that are most often mixed up, for the reader of any output. */
     public static final List<String> DEFINITIONS = List.of(
@@ -33,6 +40,10 @@ public record VehicleSizing(
         warnings = List.copyOf(warnings);
     }
 
+    VehicleSizing withIspFactor(double factor, double givenPayload) {
+        return new VehicleSizing(plan, startMass, givenPayload, OptionalDouble.of(factor), stages, warnings);
+    }
+
     /** @return payload over start mass (-) */
     public double payloadFraction() {
         return payload / startMass;
@@ -40,12 +51,20 @@ public record VehicleSizing(
 
     /** @return propellant loaded in all stages (kg) */
     public double propellantMass() {
-        return stages.stream().mapToDouble(s -> s.propellant().loaded()).sum();
+        return stages.stream()
+                .mapToDouble(s -> s.propellant().loaded()
+                        + s.boosters()
+                                .map(b -> b.count() * b.propellant().loaded())
+                                .orElse(0.0))
+                .sum();
     }
 
     /** @return dry mass of all stages (kg) */
     public double dryMass() {
-        return stages.stream().mapToDouble(s -> s.dryMass().total()).sum();
+        return stages.stream()
+                .mapToDouble(s -> s.dryMass().total()
+                        + s.boosters().map(b -> b.count() * b.dryMass().total()).orElse(0.0))
+                .sum();
     }
 
     /** @return ideal speed gain of all stages (m/s) */

@@ -28,9 +28,9 @@ class RocketEquationTest {
     void lowOrbitTakesItsSpeedPlusLosses() {
         // common practice, no source: 7800 m/s orbital speed, 9400 m/s with losses
         DeltaVBudget budget = new DeltaVBudget(java.util.List.of(
-                new DeltaVBudget.Term("orbital speed", 7800, "given"),
-                new DeltaVBudget.Term("gravity loss", 1300, "given"),
-                new DeltaVBudget.Term("other losses", 300, "given")));
+                new DeltaVBudget.Term(DeltaVBudget.Kind.SPEED, "orbital speed", 7800, "given"),
+                new DeltaVBudget.Term(DeltaVBudget.Kind.LOSS, "gravity loss", 1300, "given"),
+                new DeltaVBudget.Term(DeltaVBudget.Kind.LOSS, "other losses", 300, "given")));
         assertThat(budget.total()).isEqualTo(9400);
     }
 

@@ -68,7 +68,12 @@ class VehicleReaderTest {
         assertThat(plan.mission().terms())
                 .extracting(DeltaVBudget.Term::name)
                 .containsExactly(
-                        "orbital speed", "speed of the rotating ground", "gravity loss", "drag loss", "flight reserve");
+                        "orbital speed",
+                        "circularisation",
+                        "speed of the rotating ground",
+                        "gravity loss",
+                        "drag loss",
+                        "flight reserve");
         assertThat(plan.notes()).isEmpty();
     }
 
@@ -139,9 +144,9 @@ class VehicleReaderTest {
     }
 
     @Test
-    void payloadOrStartMassButNotBoth() {
-        assertThatThrownBy(() -> read(TWO_STAGES, Map.of("start_mass", "80 t")))
+    void oneOfPayloadAndStartMassIsNeeded() {
+        assertThatThrownBy(() -> read(TWO_STAGES.replace("payload = \"2 t\"\n", ""), Map.of()))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessageContaining("given together with start_mass");
+                .hasMessageContaining("missing, and start_mass too");
     }
 }

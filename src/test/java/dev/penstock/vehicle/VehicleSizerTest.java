@@ -6,9 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.penstock.errors.LimitReached;
 import dev.penstock.vehicle.engine.EnginePerformance;
+import dev.penstock.vehicle.mass.BuiltUpDryMass;
+import dev.penstock.vehicle.mass.DryMassDesign;
 import dev.penstock.vehicle.mass.DryMassModel;
-import dev.penstock.vehicle.mass.RelationsDryMass;
 import dev.penstock.vehicle.mass.StructuralCoefficient;
+import dev.penstock.vehicle.mass.TankMaterial;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +23,18 @@ import org.junit.jupiter.api.Test;
 
 class VehicleSizerTest {
 
+    private static final DryMassDesign WITH_INTERSTAGE = new DryMassDesign(
+            Optional.empty(),
+            TankMaterial.ALUMINIUM,
+            Optional.empty(),
+            false,
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            true,
+            0,
+            Optional.empty(),
+            0.15);
+
     private static final Allowances NONE = new Allowances(0, 0, 0, 0);
 
     private static StagePlan stage(String name, DryMassModel dryMass, Allowances allowances) {
@@ -32,6 +46,8 @@ class VehicleSizerTest {
                 OptionalDouble.empty(),
                 allowances,
                 dryMass,
+                false,
+                Recovery.NONE,
                 0);
     }
 
@@ -42,8 +58,10 @@ class VehicleSizerTest {
                 "",
                 payload,
                 startMass,
-                new DeltaVBudget(List.of(new DeltaVBudget.Term("ideal speed gain", deltaV, "given"))),
+                DeltaVBudget.of(deltaV),
                 stages,
+                Optional.empty(),
+                Optional.empty(),
                 Map.of(),
                 List.of());
     }
@@ -151,7 +169,9 @@ class VehicleSizerTest {
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 Allowances.USUAL,
-                new RelationsDryMass(false, 0, 0.15),
+                new BuiltUpDryMass(DryMassDesign.PLAIN),
+                false,
+                Recovery.NONE,
                 101325);
         StageSizing stage = forPayload(4000, 6000, List.of(plan), SampleEngines.kerosene(3237))
                 .stages()
@@ -166,7 +186,7 @@ class VehicleSizerTest {
     void startMassAndPayloadFollowFromEachOther(
             @ForAll @DoubleRange(min = 200, max = 50_000) double payload,
             @ForAll @DoubleRange(min = 7000, max = 9500) double deltaV) {
-        DryMassModel relations = new RelationsDryMass(true, 0, 0.15);
+        DryMassModel relations = new BuiltUpDryMass(WITH_INTERSTAGE);
         List<StagePlan> stages =
                 List.of(stage("lower", relations, Allowances.USUAL), stage("upper", relations, Allowances.USUAL));
         EnginePerformance[] engines = {SampleEngines.kerosene(3200), SampleEngines.kerosene(3300)};
@@ -179,7 +199,7 @@ class VehicleSizerTest {
     void massesAddUpAndObeyTheRocketEquation(
             @ForAll @DoubleRange(min = 200, max = 50_000) double payload,
             @ForAll @DoubleRange(min = 7000, max = 9500) double deltaV) {
-        DryMassModel relations = new RelationsDryMass(true, 0, 0.15);
+        DryMassModel relations = new BuiltUpDryMass(WITH_INTERSTAGE);
         Allowances allowances = new Allowances(0.01, 1, 0.002, 0.04);
         List<StagePlan> stages = List.of(stage("lower", relations, allowances), stage("upper", relations, allowances));
         VehicleSizing sized =

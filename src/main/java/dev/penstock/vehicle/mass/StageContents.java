@@ -12,6 +12,7 @@ import dev.penstock.vehicle.engine.EnginePerformance;
  * @param fuelTank fuel tank
  * @param engine one engine
  * @param engines number of engines
+ * @param commonBulkhead whether the tanks share a head
  * @param diameter outer diameter (m)
  * @param length length from nozzle exit to forward end (m)
  */
@@ -23,6 +24,7 @@ public record StageContents(
         TankShape fuelTank,
         EnginePerformance engine,
         int engines,
+        boolean commonBulkhead,
         double diameter,
         double length) {
 

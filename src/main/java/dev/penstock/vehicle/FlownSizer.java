@@ -1,0 +1,133 @@
+package dev.penstock.vehicle;
+
+import dev.penstock.chamber.Atmosphere;
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.errors.NotConverged;
+import dev.penstock.vehicle.DeltaVBudget.Kind;
+import dev.penstock.vehicle.ascent.AscentOptimizer;
+import dev.penstock.vehicle.ascent.AscentResult;
+import dev.penstock.vehicle.ascent.AscentVehicle;
+import dev.penstock.vehicle.ascent.FlightSegment;
+import dev.penstock.vehicle.ascent.Progress;
+import dev.penstock.vehicle.ascent.Thrusters;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Sizes a vehicle and flies it, in turns, until the losses it was sized on are those of its flight. What is left in the
+ * stages at insertion then equals the manoeuvres and the reserve of the mission. Not thread-safe.
+ */
+public final class FlownSizer {
+
+    /** Speed by which what is left may differ from what the mission keeps (m/s). */
+    private static final double TOLERANCE = 0.5;
+
+    private static final int MOST_ROUNDS = 12;
+    private static final String FLOWN = "flown";
+
+    private final VehicleSizer sizer = new VehicleSizer();
+    private final AscentOptimizer optimizer;
+
+    /**
+     * @param atmosphere the air
+     */
+    public FlownSizer(Atmosphere atmosphere) {
+        this.optimizer = new AscentOptimizer(atmosphere);
+    }
+
+    /**
+     * @param plan what is asked for, with an orbit by its height
+     * @param source gives the engines that the plan names
+     * @param progress told how far it has come
+     * @return the vehicle and its flight
+     * @throws InvalidInput if the mission names no orbit by its height
+     * @throws NotConverged if sizing and flight do not settle
+     * @throws dev.penstock.errors.LimitReached if no vehicle closes or reaches the orbit
+     */
+    public FlownSizing size(VehiclePlan plan, EngineSource source, Progress progress) {
+        AscentPlan ascent = plan.ascent()
+                .orElseThrow(() -> new InvalidInput(
+                        plan.name(), "mission.orbit_altitude", "missing", "a flight needs it, for example \"200 km\""));
+        VehiclePlan current = plan.withNotes(List.of());
+        double miss = Double.POSITIVE_INFINITY;
+        for (int round = 1; round <= MOST_ROUNDS; round++) {
+            double from = 1 - Math.pow(0.6, round - 1);
+            double to = 1 - Math.pow(0.6, round);
+            VehicleSizing sizing = sizer.size(current, source);
+            AscentResult flight = optimizer.fly(
+                    vehicle(sizing, ascent),
+                    ascent.mission(),
+                    (fraction, what) -> progress.at(from + (to - from) * fraction, what));
+            miss = flight.margin() - current.mission().afterAscent();
+            if (Math.abs(miss) < TOLERANCE) {
+                progress.at(1, "vehicle and flight agree");
+                return new FlownSizing(sizing, flight, round);
+            }
+            current = current.withMission(current.mission().withAscent(terms(flight)));
+        }
+        throw new NotConverged(
+                "vehicle sized on its own flight",
+                MOST_ROUNDS,
+                Math.abs(miss),
+                "speed left over, in m/s, still changes");
+    }
+
+    private static List<DeltaVBudget.Term> terms(AscentResult flight) {
+        return List.of(
+                new DeltaVBudget.Term(Kind.SPEED, "orbital speed", flight.inertialSpeed(), FLOWN),
+                new DeltaVBudget.Term(Kind.CREDIT, "speed of the rotating air", -flight.rotationCredit(), FLOWN),
+                new DeltaVBudget.Term(Kind.LOSS, "gravity loss", flight.gravityLoss(), FLOWN),
+                new DeltaVBudget.Term(Kind.LOSS, "drag loss", flight.dragLoss(), FLOWN),
+                new DeltaVBudget.Term(Kind.LOSS, "steering loss", flight.steeringLoss(), FLOWN),
+                new DeltaVBudget.Term(Kind.LOSS, "back-pressure loss", flight.backPressureLoss(), FLOWN));
+    }
+
+    /**
+     * @param sizing a sized vehicle
+     * @param ascent how it flies
+     * @return the vehicle as its flight sees it
+     */
+    public static AscentVehicle vehicle(VehicleSizing sizing, AscentPlan ascent) {
+        List<FlightSegment> segments = new ArrayList<>();
+        double width = 0;
+        for (int i = 0; i < sizing.stages().size(); i++) {
+            StageSizing stage = sizing.stages().get(i);
+            boolean last = i == sizing.stages().size() - 1;
+            width = Math.max(width, stage.contents().diameter());
+            segments.addAll(segments(stage, i == 0 ? 0 : ascent.stageCoast(), last));
+        }
+        double area = Math.PI / 4 * width * width;
+        Optional<BoosterSizing> boosters = sizing.stages().get(0).boosters();
+        double boosterArea = boosters.map(
+                        b -> b.count() * Math.PI / 4 * Math.pow(b.contents().diameter(), 2))
+                .orElse(0.0);
+        return new AscentVehicle(
+                sizing.plan().name(), sizing.startMass(), segments, area + boosterArea, ascent.dragTable());
+    }
+
+    private static List<FlightSegment> segments(StageSizing stage, double coast, boolean last) {
+        PropellantLoad load = stage.propellant();
+        double spent = load.startup() + load.boilOff();
+        double dropped = last ? 0 : stage.dryMass().total() + load.residual() + load.recovery();
+        Thrusters own = Thrusters.of(stage.engine(), stage.engines());
+        if (stage.boosters().isEmpty()) {
+            return List.of(new FlightSegment(stage.name(), own, coast, spent, load.burned(), dropped));
+        }
+        BoosterSizing boosters = stage.boosters().get();
+        double together = own.massFlow() * boosters.burnTime();
+        Thrusters all = new Thrusters(List.of(
+                new Thrusters.Group(stage.engine(), stage.engines()),
+                new Thrusters.Group(
+                        boosters.engine(), boosters.count() * boosters.plan().engines())));
+        return List.of(
+                new FlightSegment(
+                        stage.name() + " and boosters",
+                        all,
+                        coast,
+                        spent + boosters.spentBefore(),
+                        boosters.burned() + together,
+                        boosters.droppedMass()),
+                new FlightSegment(stage.name(), own, 0, 0, Math.max(1e-3, load.burned() - together), dropped));
+    }
+}

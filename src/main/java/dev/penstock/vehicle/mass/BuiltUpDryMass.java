@@ -1,0 +1,165 @@
+package dev.penstock.vehicle.mass;
+
+import dev.penstock.vehicle.engine.LoadedPropellant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Dry mass built up line by line from published relations and from loads.
+ *
+ * @param design how the stage is built
+ */
+public record BuiltUpDryMass(DryMassDesign design) implements DryMassModel {
+
+    /** Interstage length over diameter: room for the nozzle above. Common practice, no source. */
+    private static final double INTERSTAGE_LENGTH = 1.0;
+
+    /** Length of skirts and intertank shell over diameter, and what a common bulkhead leaves of it. No source. */
+    private static final double SHELL_LENGTH = 1.0;
+
+    private static final double SHELL_LENGTH_COMMON = 0.6;
+
+    /** Above this tank pressure (Pa) the relation by volume, which knows none, gives way to the loads. */
+    private static final double LOW_PRESSURE = 0.7e6;
+
+    /** Two thin sheets and a core (kg/m²): common practice, no source. */
+    private static final double BULKHEAD_AREAL_MASS = 12;
+
+    /** Dry mass over propellant, to tell roughly what the stage carries: judgement. */
+    private static final double DRY_GUESS = 0.06;
+
+    @Override
+    public MassTable estimate(StageContents stage) {
+        List<MassLine> lines = new ArrayList<>(20);
+        tanks(stage, lines);
+        LoadedPropellant oxidizer = stage.engine().oxidizer();
+        LoadedPropellant fuel = stage.engine().fuel();
+        add(
+                lines,
+                ScalingRelations.insulation(
+                        "oxidizer tank insulation",
+                        oxidizer,
+                        stage.oxidizerTank().area()));
+        add(
+                lines,
+                ScalingRelations.insulation(
+                        "fuel tank insulation", fuel, stage.fuelTank().area()));
+        pressurant(stage, lines);
+        engines(stage, lines);
+        lines.add(FeedLines.of(stage));
+        lines.add(ScalingRelations.avionics(stage.startMass()));
+        lines.add(ScalingRelations.wiring(stage.startMass(), stage.length()));
+        double ring = Math.PI * stage.diameter() * stage.diameter();
+        double shell = stage.commonBulkhead() ? SHELL_LENGTH_COMMON : SHELL_LENGTH;
+        lines.add(ScalingRelations.shell("skirts and intertank", shell * ring));
+        if (design.interstage()) {
+            lines.add(ScalingRelations.shell("interstage", INTERSTAGE_LENGTH * ring));
+        }
+        add(lines, new MassLine("payload fairing", design.fairing(), 0.2, "given"));
+        design.recovery().ifPresent(recovery -> {
+            double rest = 0;
+            for (MassLine line : lines) {
+                rest += line.mass();
+            }
+            lines.addAll(recovery.lines(stage, rest));
+        });
+        return new MassTable(lines, design.growthMargin());
+    }
+
+    private void engines(StageContents stage, List<MassLine> lines) {
+        double each = design.engineMass().orElse(stage.engine().mass());
+        lines.add(new MassLine(
+                "engines",
+                stage.engines() * each,
+                design.engineMass().isPresent() ? 0.05 : 0.3,
+                design.engineMass().isPresent() ? "given" : "akin-mass"));
+        lines.add(ScalingRelations.thrustStructure(stage.vacuumThrust()));
+        add(
+                lines,
+                ScalingRelations.gimbals(
+                        stage.engines(),
+                        stage.engine().vacuumThrust(),
+                        stage.engine().chamberPressure()));
+    }
+
+    private void tanks(StageContents stage, List<MassLine> lines) {
+        LoadedPropellant oxidizer = stage.engine().oxidizer();
+        LoadedPropellant fuel = stage.engine().fuel();
+        double saved = 0;
+        Optional<TankShell.Kind> kind = kind(oxidizer, fuel);
+        if (kind.isEmpty()) {
+            MassLine forward = ScalingRelations.tank(
+                    "oxidizer tank", oxidizer, stage.oxidizerTank().volume());
+            lines.add(forward);
+            lines.add(ScalingRelations.tank("fuel tank", fuel, stage.fuelTank().volume()));
+            saved = forward.mass()
+                    * stage.oxidizerTank().headArea()
+                    / stage.oxidizerTank().area();
+        } else {
+            double carried = Math.max(0, stage.startMass() - (1 + DRY_GUESS) * stage.propellantMass());
+            double thrust = stage.vacuumThrust();
+            double full = thrust / stage.startMass();
+            double empty = thrust / (stage.startMass() - stage.propellantMass());
+            TankShell.Result forward = shell(kind.get(), stage.oxidizerTank(), oxidizer, full, carried * empty);
+            double onFuelTank = Math.max(carried * empty, (carried + stage.oxidizerMass()) * full);
+            TankShell.Result aft = shell(kind.get(), stage.fuelTank(), fuel, full, onFuelTank);
+            lines.add(new MassLine("oxidizer tank", forward.mass(), 0.25, "nasa-sp-8007"));
+            lines.add(new MassLine("fuel tank", aft.mass(), 0.25, "nasa-sp-8007"));
+            saved = forward.mass()
+                    * stage.oxidizerTank().headArea()
+                    / stage.oxidizerTank().area();
+        }
+        if (stage.commonBulkhead()) {
+            double area = stage.oxidizerTank().headArea();
+            MassLine forward = lines.get(0);
+            lines.set(0, new MassLine(forward.name(), forward.mass() - saved, forward.scatter(), forward.source()));
+            lines.add(new MassLine(
+                    "common bulkhead", BULKHEAD_AREAL_MASS * area, 0.3, "areal mass: common practice, no source"));
+        }
+    }
+
+    private Optional<TankShell.Kind> kind(LoadedPropellant oxidizer, LoadedPropellant fuel) {
+        boolean pressureFed = Math.max(oxidizer.tankPressure(), fuel.tankPressure()) > LOW_PRESSURE;
+        return design.tankKind().isPresent() || !pressureFed ? design.tankKind() : Optional.of(TankShell.Kind.INTEGRAL);
+    }
+
+    private TankShell.Result shell(
+            TankShell.Kind kind, TankShape tank, LoadedPropellant propellant, double acceleration, double load) {
+        return TankShell.size(
+                tank, kind, design.material(), propellant.tankPressure(), propellant.density(), acceleration, load);
+    }
+
+    private void pressurant(StageContents stage, List<MassLine> lines) {
+        LoadedPropellant oxidizer = stage.engine().oxidizer();
+        LoadedPropellant fuel = stage.engine().fuel();
+        double vapour = 0;
+        double bottled = 0;
+        for (boolean first : new boolean[] {true, false}) {
+            LoadedPropellant propellant = first ? oxidizer : fuel;
+            double volume = (first ? stage.oxidizerTank() : stage.fuelTank()).volume();
+            boolean own = design.ownVapour() && propellant.cryogenic();
+            double factor = design.collapseFactor().orElse(CollapseFactor.usual(propellant, own));
+            if (own) {
+                vapour += OwnVapour.mass(propellant, volume, factor);
+            } else if (design.pressurant().isPresent()) {
+                bottled += design.pressurant().get().gasFor(propellant.tankPressure(), volume, factor);
+            }
+        }
+        add(lines, new MassLine("pressurising vapour", vapour, 0.3, "nasa-sp-8112"));
+        if (bottled > 0) {
+            lines.add(new MassLine("pressurant", bottled, 0.2, "sutton-rpe"));
+            lines.add(new MassLine(
+                    "pressurant bottles",
+                    design.pressurant().get().bottleMass(bottled),
+                    0.25,
+                    "bottle performance, from memory"));
+        }
+    }
+
+    private static void add(List<MassLine> lines, MassLine line) {
+        if (line.mass() > 0) {
+            lines.add(line);
+        }
+    }
+}
