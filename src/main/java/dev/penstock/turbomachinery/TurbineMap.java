@@ -50,6 +50,15 @@ public final class TurbineMap {
     }
 
     /**
+     * @param speed shaft speed (rad/s)
+     * @param drop total-to-static isentropic enthalpy drop of any gas (J/kg)
+     * @return efficiency there (-)
+     */
+    public double efficiency(double speed, double drop) {
+        return Math.min(efficiencyRatio * blading(0.5 * speed * turbine.meanDiameter(), Math.sqrt(2 * drop)), 1);
+    }
+
+    /**
      * @param gas working fluid
      * @param inletPressure total pressure at the inlet (Pa)
      * @param inletEnthalpy total enthalpy at the inlet, relative to the elements (J/kg)
@@ -64,8 +73,7 @@ public final class TurbineMap {
                 gas, inletPressure, inletEnthalpy, exitPressure, turbine.duty().massFlow()));
         double ratio = exitPressure / inletPressure;
         double flow = area * flowPerArea(probe.inlet, ratio);
-        double efficiency =
-                Math.min(efficiencyRatio * blading(0.5 * speed * turbine.meanDiameter(), probe.spoutingVelocity), 1);
+        double efficiency = efficiency(speed, probe.drop);
         double work = efficiency * probe.drop;
         return new TurbinePoint(
                 speed,
