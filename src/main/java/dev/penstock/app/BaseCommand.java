@@ -1,6 +1,8 @@
 package dev.penstock.app;
 
 import dev.penstock.reports.JsonText;
+import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
@@ -29,6 +31,16 @@ abstract class BaseCommand implements Callable<Integer> {
 
     protected boolean json() {
         return json;
+    }
+
+    /** @return lines that say which files were written; empty text for none */
+    protected static String written(List<Path> files) {
+        StringBuilder text = new StringBuilder();
+        files.forEach(file -> text.append(text.isEmpty() ? System.lineSeparator() : "")
+                .append("wrote ")
+                .append(file)
+                .append(System.lineSeparator()));
+        return text.toString();
     }
 
     /** Prints the answer in the form that was asked for. */

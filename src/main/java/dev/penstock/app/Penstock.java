@@ -22,7 +22,14 @@ import picocli.CommandLine.Option;
             "Values are written with their units (7.5MPa, 1100psi, 90K). Exit codes: 0 answered,"
                     + " 1 no solution, 2 input to correct. An estimate, not a design release."
         },
-        subcommands = {CombustCommand.class, FluidCommand.class})
+        subcommands = {
+            BalanceCommand.class,
+            CompareCommand.class,
+            SizeCommand.class,
+            CombustCommand.class,
+            FluidCommand.class,
+            DemoCommand.class
+        })
 public final class Penstock implements Runnable {
 
     private final Session session;

@@ -5,6 +5,7 @@ import dev.penstock.cycles.EngineBalance;
 import dev.penstock.cycles.EngineSummary;
 import dev.penstock.errors.Warning;
 import dev.penstock.provenance.LimitCheck;
+import java.util.Comparator;
 import java.util.List;
 
 /** A balanced engine as tables for a terminal. */
@@ -129,13 +130,15 @@ public final class BalanceText {
      * @return table with the margin of each
      */
     public static String limits(List<LimitCheck> limits) {
-        TextTable table = new TextTable().header("limit", "value", "<bound", "margin", "<");
-        limits.forEach(l -> table.row(
-                l.name(),
-                Figures.withUnit(l.value(), l.unit()),
-                (l.upper() ? "at most " : "at least ") + Figures.withUnit(l.limit(), l.unit()),
-                Figures.percent(l.margin()),
-                l.met() ? "kept" : "MISSED"));
+        TextTable table = new TextTable().header("limit, tightest first", "value", "<bound", "margin", "<");
+        limits.stream()
+                .sorted(Comparator.comparingDouble(LimitCheck::margin))
+                .forEach(l -> table.row(
+                        Figures.limitName(l.name()),
+                        Figures.withUnit(l.value(), l.unit()),
+                        (l.upper() ? "at most " : "at least ") + Figures.withUnit(l.limit(), l.unit()),
+                        Figures.margin(l.margin()),
+                        l.met() ? "kept" : "MISSED"));
         return table.text();
     }
 

@@ -2,6 +2,7 @@ package dev.penstock.reports;
 
 import java.awt.Font;
 import java.awt.FontFormatException;
+import java.awt.font.FontRenderContext;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -19,6 +20,7 @@ public final class ChartFont {
 
     private static final String RESOURCE = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
     private static final String FONT_CONFIGURATION = "sun.awt.fontconfig";
+    private static final FontRenderContext MEASURE = new FontRenderContext(null, true, true);
     private static final Font BASE = load();
 
     private ChartFont() {}
@@ -37,6 +39,15 @@ public final class ChartFont {
      */
     public static Font bold(double size) {
         return BASE.deriveFont(Font.BOLD, (float) size);
+    }
+
+    /**
+     * @param text one line
+     * @param size size in points
+     * @return its width in the same unit
+     */
+    public static double width(String text, double size) {
+        return text.isEmpty() ? 0 : of(size).getStringBounds(text, MEASURE).getWidth();
     }
 
     private static Font load() {

@@ -1,6 +1,8 @@
 package dev.penstock.reports;
 
 import java.awt.geom.Rectangle2D;
+import java.text.NumberFormat;
+import java.util.Locale;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.Axis;
 import org.jfree.chart.axis.NumberAxis;
@@ -9,6 +11,9 @@ import org.jfree.svg.SVGGraphics2D;
 
 /** Draws a JFreeChart chart as SVG in the house style. */
 final class ChartSvg {
+
+    /** Width of every chart (px). */
+    static final int WIDTH = 860;
 
     private ChartSvg() {}
 
@@ -58,6 +63,9 @@ final class ChartSvg {
         NumberAxis axis = new NumberAxis(label);
         dress(axis);
         axis.setAutoRangeIncludesZero(false);
+        NumberFormat plain = NumberFormat.getInstance(Locale.ROOT);
+        plain.setGroupingUsed(false);
+        axis.setNumberFormatOverride(plain);
         return axis;
     }
 

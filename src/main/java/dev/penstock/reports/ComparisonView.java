@@ -179,7 +179,8 @@ public final class ComparisonView {
     }
 
     private static String limit(LimitCheck limit) {
-        return limit.name() + " " + (limit.met() ? "" : "MISSED by ") + Figures.percent(Math.abs(limit.margin()));
+        return Figures.limitName(limit.name()) + " " + (limit.met() ? "" : "MISSED by ")
+                + Figures.percent(Math.abs(limit.margin()));
     }
 
     private static String shown(OptionalDouble value, Function<Double, String> text) {
@@ -277,10 +278,10 @@ public final class ComparisonView {
                         .ifPresent(l -> table.marked(
                                 l.met() ? "" : "missed",
                                 o.name(),
-                                l.name(),
+                                Figures.limitName(l.name()),
                                 Figures.withUnit(l.value(), l.unit()),
                                 (l.upper() ? "at most " : "at least ") + Figures.withUnit(l.limit(), l.unit()),
-                                Figures.percent(l.margin()),
+                                Figures.margin(l.margin()),
                                 l.source())));
         return table.table();
     }

@@ -7,6 +7,7 @@ import dev.penstock.cycles.EngineSummary;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.vehicle.VehicleSizing;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -70,6 +71,10 @@ public final class ConceptPage {
         return path.substring(Math.max(path.lastIndexOf('/'), path.lastIndexOf('\\')) + 1);
     }
 
+    private static String sentence(String text) {
+        return Character.toUpperCase(text.charAt(0)) + text.substring(1) + (text.endsWith(".") ? "" : ".");
+    }
+
     static List<Map<String, String>> headline(EngineSummary e) {
         return List.of(
                 figure("thrust, vacuum", Figures.kilonewton(e.vacuumThrust()), "kN"),
@@ -99,7 +104,7 @@ public final class ConceptPage {
                 "flow",
                 "Flow",
                 "What goes where, at which pressure and temperature?",
-                List.of(balance.concept().cycle().summary()),
+                List.of(sentence(balance.concept().cycle().summary())),
                 List.of(charts.flow()),
                 List.of(EngineTables.stations(balance)),
                 List.of()));
@@ -108,7 +113,7 @@ public final class ConceptPage {
                 "Pressure",
                 "What makes the pressure, and what uses it up?",
                 List.of(),
-                charts.pressures(),
+                List.of(charts.pressures()),
                 List.of(),
                 List.of(EngineTables.ladder(balance))));
         if (!balance.shafts().isEmpty()) {
@@ -163,14 +168,17 @@ public final class ConceptPage {
     }
 
     static PageTable limits(List<LimitCheck> limits) {
-        PageTable.Builder table = PageTable.titled("Limits", "<limit", "value", "<bound", "margin", "<", "<source");
-        for (LimitCheck l : limits) {
+        PageTable.Builder table =
+                PageTable.titled("Limits, the tightest first", "<limit", "value", "<bound", "margin", "<", "<source");
+        for (LimitCheck l : limits.stream()
+                .sorted(Comparator.comparingDouble(LimitCheck::margin))
+                .toList()) {
             table.marked(
                     l.met() ? "" : "missed",
-                    l.name(),
+                    Figures.limitName(l.name()),
                     Figures.withUnit(l.value(), l.unit()),
                     (l.upper() ? "at most " : "at least ") + Figures.withUnit(l.limit(), l.unit()),
-                    Figures.percent(l.margin()),
+                    Figures.margin(l.margin()),
                     l.met() ? "kept" : "missed",
                     l.source());
         }

@@ -13,9 +13,8 @@ import dev.penstock.turbomachinery.PumpSizing;
 import dev.penstock.turbomachinery.ShaftBalance;
 import dev.penstock.turbomachinery.TurbineSizing;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 
 /** The drawings of one balanced engine. */
@@ -68,29 +67,28 @@ public final class EngineCharts {
                 .toList();
     }
 
-    /** @return pressure along each line, one chart per line */
-    public List<Figure> pressures() {
-        Map<String, List<SpanChart.Bar>> lines = new LinkedHashMap<>();
+    /** @return pressure along every line */
+    public Figure pressures() {
+        List<SpanChart.Bar> bars = new ArrayList<>();
+        String line = "";
         for (PressureStep step : balance.pressureLadder()) {
-            List<SpanChart.Bar> bars = lines.computeIfAbsent(step.line(), l -> new ArrayList<>());
+            if (!step.line().equals(line)) {
+                line = step.line();
+                bars.add(new SpanChart.Bar(line.toUpperCase(Locale.ROOT), 0, 0, Ink.MUTED, ""));
+            }
             boolean rise = step.rise() > 0;
-            String text = bars.isEmpty() && step.from() == step.to()
-                    ? Figures.bar(step.to())
-                    : (rise ? "+" : "−") + Figures.bar(Math.abs(step.rise())) + " to " + Figures.bar(step.to());
-            Ink ink = rise ? Ink.GAIN : Ink.ofMedium(step.line(), "oxidizer", "fuel");
-            bars.add(new SpanChart.Bar(step.component(), step.from() / 1e5, step.to() / 1e5, ink, text));
+            String text = (rise ? "+" : "−") + Figures.bar(Math.abs(step.rise())) + " to " + Figures.bar(step.to());
+            Ink falling = line.contains("chamber") ? Ink.GAS : Ink.ofMedium(line, "oxidizer", "fuel");
+            bars.add(new SpanChart.Bar(
+                    step.component(), step.from() / 1e5, step.to() / 1e5, rise ? Ink.GAIN : falling, text));
         }
-        List<Figure> figures = new ArrayList<>();
-        lines.forEach((line, bars) -> figures.add(new Figure(
-                SpanChart.svg(
-                        prefix + "-pressure-" + figures.size(),
-                        "Pressure along the line " + line,
-                        "absolute pressure (bar)",
-                        true,
-                        bars),
-                "Pressure along the line: " + line + ". Teal rises, the line's colour falls.",
-                false)));
-        return figures;
+        String svg =
+                SpanChart.svg(prefix + "-pressure", "Pressure along every line", "absolute pressure (bar)", true, bars);
+        return new Figure(
+                svg,
+                "Every step from tank to chamber, line by line: teal rises, blue, amber and plum fall. Beside each bar the"
+                        + " step and the pressure after it, in bar.",
+                true);
     }
 
     /** @return what turbines give and pumps take, by shaft */

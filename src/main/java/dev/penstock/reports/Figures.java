@@ -110,6 +110,22 @@ public final class Figures {
     }
 
     /**
+     * @param margin margin to a limit as a fraction of it (-)
+     * @return percent, without digits that say nothing where the margin is huge
+     */
+    public static String margin(double margin) {
+        return margin > 9.995 ? "over 999 %" : percent(margin);
+    }
+
+    /**
+     * @param name dotted name of a limit, for example "fuel pump.tip_speed"
+     * @return the name for people
+     */
+    public static String limitName(String name) {
+        return name.replace(".", ": ").replace('_', ' ');
+    }
+
+    /**
      * A value in SI whose unit is only known as text, for example of a limit check: written in the unit that engineers use
      * for that kind.
      *

@@ -52,7 +52,7 @@ public final class LineChart {
         for (Panel panel : panels) {
             plot.add(plotOf(panel), panel.weight());
         }
-        return ChartSvg.draw(new JFreeChart(null, ChartFont.bold(13), plot, true), id, title, 760, height);
+        return ChartSvg.draw(new JFreeChart(null, ChartFont.bold(13), plot, true), id, title, ChartSvg.WIDTH, height);
     }
 
     private static XYPlot plotOf(Panel panel) {

@@ -61,7 +61,7 @@ public final class SpanChart {
         plot.setRangeGridlinePaint(Ink.RULE.color());
         plot.setRangeGridlineStroke(new java.awt.BasicStroke(1f));
         JFreeChart chart = new JFreeChart(null, ChartFont.bold(13), plot, false);
-        return ChartSvg.draw(chart, id, title, 760, 62 + 27 * bars.size());
+        return ChartSvg.draw(chart, id, title, ChartSvg.WIDTH, 62 + 27 * bars.size());
     }
 
     /** Room to the right of the longest bar for its figure. */
@@ -73,7 +73,19 @@ public final class SpanChart {
             high = Math.max(high, Math.max(bar.from(), bar.to()));
         }
         double size = Math.max(high - low, 1e-9 * Math.max(1, Math.abs(high)));
-        axis.setRange(fromZero && low >= 0 ? 0 : low - 0.05 * size, high + 0.16 * size);
+        double start = fromZero && low >= 0 ? 0 : low - 0.05 * size;
+        double names = bars.stream()
+                .mapToDouble(b -> ChartFont.width(b.label(), 12))
+                .max()
+                .orElse(0);
+        double room = Math.max(200, ChartSvg.WIDTH - names - 40);
+        double end = high + 0.03 * size;
+        for (Bar bar : bars) {
+            // The figure starts at the bar's end; the axis must reach as far as the figure does.
+            double share = Math.min(0.6, (ChartFont.width(bar.text(), 11.5) + 12) / room);
+            end = Math.max(end, start + (Math.max(bar.from(), bar.to()) - start) / (1 - share));
+        }
+        axis.setRange(start, end);
     }
 
     private static CategoryDataset dataset(List<Bar> bars) {

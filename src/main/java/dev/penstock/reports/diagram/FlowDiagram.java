@@ -2,6 +2,7 @@ package dev.penstock.reports.diagram;
 
 import dev.penstock.cycles.Component;
 import dev.penstock.cycles.Station;
+import dev.penstock.reports.ChartFont;
 import dev.penstock.reports.Figures;
 import dev.penstock.reports.Ink;
 import java.util.ArrayList;
@@ -81,15 +82,15 @@ public final class FlowDiagram {
         for (Component component : components.values()) {
             boolean fitting = isFitting(component);
             double text = Math.max(
-                    Pen.width(component.label(), fitting ? 10.5 : 12) * (fitting ? 1 : BOLD),
-                    Pen.width(Symbols.figure(component, this::outlet), 11));
-            boolean split = component.kind() == Component.Kind.SPLIT;
+                    ChartFont.width(component.label(), fitting ? 10.5 : 12) * (fitting ? 1 : BOLD),
+                    ChartFont.width(Symbols.figure(component, this::outlet), 11));
+            boolean split = isJunction(component);
             double width = split ? SPLIT_SIZE : text + (fitting ? 34 : 54);
             double height = split ? SPLIT_SIZE : fitting ? FITTING_HEIGHT : COMPONENT_HEIGHT;
             nodes.put(component.id(), new Node(Node.Role.COMPONENT, component.id(), width, height));
         }
         for (Station station : stations.values()) {
-            double width = 34 + Math.max(Pen.width(upper(station), 10.5), Pen.width(lower(station), 10.5));
+            double width = 34 + Math.max(ChartFont.width(upper(station), 10.5), ChartFont.width(lower(station), 10.5));
             Node node = new Node(Node.Role.STATION, key(station.number()), width, CHIP_HEIGHT);
             node.side = side(station);
             nodes.put(node.key, node);
@@ -156,7 +157,7 @@ public final class FlowDiagram {
                 pen.chip(node, station.number(), station.name(), upper(station), lower(station), ink(node.key));
             } else {
                 Component component = components.get(node.key);
-                Ink ink = component.outlets().isEmpty() || component.inlets().size() > 1
+                Ink ink = component.outlets().isEmpty()
                         ? Ink.TEXT
                         : ink(key(component.outlets().get(0)));
                 pen.component(
@@ -198,9 +199,13 @@ public final class FlowDiagram {
 
     private static boolean isFitting(Component component) {
         return switch (component.kind()) {
-            case LINE, VALVE, ORIFICE, SPLIT -> true;
+            case LINE, VALVE, ORIFICE, SPLIT, MERGE -> true;
             default -> false;
         };
+    }
+
+    static boolean isJunction(Component component) {
+        return component.kind() == Component.Kind.SPLIT || component.kind() == Component.Kind.MERGE;
     }
 
     private static String key(int number) {

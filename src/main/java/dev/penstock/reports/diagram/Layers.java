@@ -92,7 +92,9 @@ final class Layers {
                 double width = link.kind == Link.Kind.SHAFT ? SHAFT_PASSAGE : FLOW_PASSAGE;
                 below = new Node(Node.Role.PASSAGE, link.key, width, 0);
                 below.layer = layer;
-                below.side = (link.from.side + link.to.side) / 2;
+                // A shaft runs outside of the flow of its side.
+                boolean shaft = link.kind == Link.Kind.SHAFT;
+                below.side = shaft ? 1.5 * Math.signum(link.from.side) : (link.from.side + link.to.side) / 2;
                 rows.get(layer).add(below);
             }
             Link part = new Link(link.kind, above, below, link.key);

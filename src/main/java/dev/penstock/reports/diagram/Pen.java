@@ -6,26 +6,13 @@ import dev.penstock.reports.Figures;
 import dev.penstock.reports.Ink;
 import dev.penstock.reports.Markup;
 import java.awt.Color;
-import java.awt.font.FontRenderContext;
 
 /** Writes the parts of a flow diagram as SVG. Not thread-safe. */
 final class Pen {
 
-    private static final FontRenderContext MEASURE = new FontRenderContext(null, true, true);
     private static final double ROUND = 6;
 
     private final StringBuilder svg = new StringBuilder();
-
-    /**
-     * @param text one line
-     * @param size font size (px)
-     * @return its width (px)
-     */
-    static double width(String text, double size) {
-        return text.isEmpty()
-                ? 0
-                : ChartFont.of(size).getStringBounds(text, MEASURE).getWidth();
-    }
 
     static String rgb(Ink ink) {
         Color c = ink.color();
@@ -110,7 +97,7 @@ final class Pen {
     void component(Node node, Component component, String figure, boolean fitting, Ink ink) {
         svg.append("<g data-component=\"").append(Markup.escape(component.id())).append("\">");
         double middle = node.left() + (fitting ? 13 : 21);
-        if (component.kind() == Component.Kind.SPLIT) {
+        if (FlowDiagram.isJunction(component)) {
             middle = node.x;
         } else if (!fitting) {
             box(node, 5, Ink.PANEL, Ink.TEXT, 1.3);
@@ -132,7 +119,7 @@ final class Pen {
                 .append(rgb(ink))
                 .append(";stroke-width:1.8;stroke-linejoin:round\">");
         svg.append(Symbols.of(component.kind(), rgb(ink))).append("</g>");
-        if (component.kind() == Component.Kind.SPLIT) {
+        if (FlowDiagram.isJunction(component)) {
             svg.append("<title>").append(Markup.escape(component.label())).append("</title>");
         } else if (fitting) {
             text(node.left() + 26, node.y + 3.7, 10.5, Ink.MUTED, false, component.label());

@@ -3,6 +3,7 @@ package dev.penstock.reports.diagram;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Gives every node its coordinates. Horizontally each layer in turn moves towards its neighbours, kept in order and
@@ -40,9 +41,10 @@ final class Placement {
         for (int sweep = 0; sweep < SWEEPS; sweep++) {
             boolean downwards = sweep % 2 == 0;
             for (int i = 0; i < rows.size(); i++) {
-                settle(rows.get(downwards ? i : rows.size() - 1 - i));
+                settle(rows.get(downwards ? i : rows.size() - 1 - i), Placement::wish);
             }
         }
+        alignChains(rows);
         rows.stream().flatMap(List::stream).forEach(node -> alignPassages(node, rows));
         double left = rows.stream()
                 .flatMap(List::stream)
@@ -69,31 +71,60 @@ final class Placement {
         return rowBottom + GAP / 2 + TRACK * (link.track + 0.5);
     }
 
-    /** A line that passes several layers runs straight through them where the boxes leave room. */
+    /** A line that passes several layers runs straight as far as the boxes leave room, then moves aside once. */
     private static void alignPassages(Node first, List<List<Node>> rows) {
         if (first.role != Node.Role.PASSAGE || first.up.get(0).from.role == Node.Role.PASSAGE) {
             return;
         }
-        List<Node> chain = new ArrayList<>();
+        List<Node> run = new ArrayList<>();
         double low = Double.NEGATIVE_INFINITY;
         double high = Double.POSITIVE_INFINITY;
-        double sum = 0;
         for (Node node = first; node.role == Node.Role.PASSAGE; node = node.down.get(0).to) {
             List<Node> row = rows.get(node.layer);
             int i = row.indexOf(node);
-            low = Math.max(low, i == 0 ? low : row.get(i - 1).right() + CLOSE);
-            high = Math.min(high, i == row.size() - 1 ? high : row.get(i + 1).left() - CLOSE);
-            sum += node.x;
-            chain.add(node);
+            double left = i == 0 ? Double.NEGATIVE_INFINITY : row.get(i - 1).right() + CLOSE;
+            double right = i == row.size() - 1
+                    ? Double.POSITIVE_INFINITY
+                    : row.get(i + 1).left() - CLOSE;
+            if (Math.max(low, left) > Math.min(high, right)) {
+                straighten(run, low, high);
+                run.clear();
+                low = Double.NEGATIVE_INFINITY;
+                high = Double.POSITIVE_INFINITY;
+            }
+            low = Math.max(low, left);
+            high = Math.min(high, right);
+            run.add(node);
         }
-        if (low <= high) {
-            double x = Math.max(low, Math.min(high, sum / chain.size()));
-            chain.forEach(node -> node.x = x);
+        straighten(run, low, high);
+    }
+
+    private static void straighten(List<Node> run, double low, double high) {
+        double mean = run.stream().mapToDouble(n -> n.x).average().orElse(0);
+        double x = Math.max(low, Math.min(high, mean));
+        run.forEach(node -> node.x = x);
+    }
+
+    /** What has one source that feeds nothing else stands right below it. */
+    private static void alignChains(List<List<Node>> rows) {
+        for (List<Node> row : rows) {
+            settle(row, Placement::below);
         }
     }
 
+    private static double below(Node node) {
+        List<Link> flows =
+                node.up.stream().filter(l -> l.kind == Link.Kind.FLOW).toList();
+        boolean only = flows.size() == 1
+                && flows.get(0).from.down.stream()
+                                .filter(l -> l.kind == Link.Kind.FLOW)
+                                .count()
+                        == 1;
+        return only ? flows.get(0).from.x : node.x;
+    }
+
     /** Least squares of the distances to the wished places, with the order kept and everything apart. */
-    private static void settle(List<Node> row) {
+    private static void settle(List<Node> row, ToDoubleFunction<Node> wish) {
         int n = row.size();
         double[] offset = new double[n];
         for (int i = 1; i < n; i++) {
@@ -103,7 +134,7 @@ final class Placement {
         for (int i = 0; i < n; i++) {
             Node node = row.get(i);
             double weight = node.role == Node.Role.PASSAGE ? 6 : 1;
-            double[] block = {weight * (wish(node) - offset[i]), weight, 1};
+            double[] block = {weight * (wish.applyAsDouble(node) - offset[i]), weight, 1};
             blocks.add(block);
             while (blocks.size() > 1 && mean(blocks, 2) > mean(blocks, 1)) {
                 double[] last = blocks.remove(blocks.size() - 1);

@@ -18,8 +18,8 @@ import org.junit.jupiter.api.Test;
 
 class FlowDiagramTest {
 
-    private static final Pattern BOX = Pattern.compile(
-            "<rect x=\"(-?[\\d.]+)\" y=\"(-?[\\d.]+)\" width=\"([\\d.]+)\" height=\"([\\d.]+)\"");
+    private static final Pattern BOX =
+            Pattern.compile("<rect x=\"(-?[\\d.]+)\" y=\"(-?[\\d.]+)\" width=\"([\\d.]+)\" height=\"([\\d.]+)\"");
     private static final Pattern SIZE = Pattern.compile("viewBox=\"0 0 ([\\d.]+) ([\\d.]+)\"");
 
     /** An arrangement grown at random: parts in a row, splits and junctions, all ending in one chamber. */
@@ -55,7 +55,8 @@ class FlowDiagramTest {
                     }
                     default -> {
                         open.add(station(medium));
-                        Kind kind = List.of(Kind.PUMP, Kind.VALVE, Kind.TURBINE, Kind.JACKET).get(random.nextInt(4));
+                        Kind kind = List.of(Kind.PUMP, Kind.VALVE, Kind.TURBINE, Kind.JACKET)
+                                .get(random.nextInt(4));
                         String id = part(kind, List.of(inlet), open.subList(open.size() - 1, open.size()));
                         if (kind == Kind.PUMP) {
                             pump = id;
@@ -90,11 +91,13 @@ class FlowDiagramTest {
         String svg = new Grown(new Random(seed)).svg();
         Matcher size = SIZE.matcher(svg);
         assertThat(size.find()).isTrue();
-        Rectangle2D paper = new Rectangle2D.Double(
-                0, 0, Double.parseDouble(size.group(1)), Double.parseDouble(size.group(2)));
+        Rectangle2D paper =
+                new Rectangle2D.Double(0, 0, Double.parseDouble(size.group(1)), Double.parseDouble(size.group(2)));
         List<Rectangle2D> boxes = boxes(svg);
         for (int i = 0; i < boxes.size(); i++) {
-            assertThat(paper.contains(boxes.get(i))).as("box %d of seed %d", i, seed).isTrue();
+            assertThat(paper.contains(boxes.get(i)))
+                    .as("box %d of seed %d", i, seed)
+                    .isTrue();
             for (int j = 0; j < i; j++) {
                 assertThat(boxes.get(i).intersects(boxes.get(j)))
                         .as("boxes %d and %d of seed %d", i, j, seed)

@@ -1,0 +1,49 @@
+package dev.penstock.app;
+
+import dev.penstock.reports.ComparisonView;
+import dev.penstock.study.EngineRuns;
+import dev.penstock.study.Outcome;
+import dev.penstock.study.Progress;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** Puts concepts side by side. */
+@Command(
+        name = "compare",
+        description = "Balances several concepts and puts them side by side. One without a solution does not keep the"
+                + " others from being shown; the exit code is then 1.")
+final class CompareCommand extends BaseCommand {
+
+    @Parameters(arity = "1..*", paramLabel = "CASE", description = "concept files, or names of some in cycles/")
+    private List<String> files;
+
+    @Mixin
+    private ChangeOptions changes;
+
+    @Mixin
+    private ReportOption report;
+
+    CompareCommand(Session session) {
+        super(session);
+    }
+
+    @Override
+    public Integer call() {
+        EngineRuns runs = new EngineRuns(session.home(), session.fluids());
+        List<Path> cases = CaseFiles.find(session, files);
+        List<Outcome> outcomes;
+        try (ConsoleProgress progress = ConsoleProgress.of(session, "balancing", cases.size(), false)) {
+            outcomes = runs.balance(cases, changes.map(), progress);
+        }
+        List<Path> pages = report.folder()
+                .map(folder -> new ConceptReports(session).write(folder, outcomes, Map.of(), Progress.NONE))
+                .orElse(List.of());
+        ComparisonView view = new ComparisonView(outcomes);
+        answer(view::json, () -> view.text() + written(pages));
+        return outcomes.stream().allMatch(o -> o.balance().isPresent()) ? ExitCode.OK : ExitCode.NO_SOLUTION;
+    }
+}

@@ -1,0 +1,128 @@
+package dev.penstock.app;
+
+import dev.penstock.cycles.EngineBalance;
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.errors.PenstockException;
+import dev.penstock.reports.ComparisonView;
+import dev.penstock.reports.VehicleView;
+import dev.penstock.study.EngineRuns;
+import dev.penstock.study.Outcome;
+import dev.penstock.study.VehicleRuns;
+import dev.penstock.vehicle.VehiclePlan;
+import dev.penstock.vehicle.VehicleReader;
+import dev.penstock.vehicle.VehicleSizing;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Runs everything in {@code cycles/} and writes its reports. */
+@Command(
+        name = "demo",
+        description = "Runs every concept in cycles/ and every vehicle in cycles/vehicles/, prints the comparison and"
+                + " writes a page for each into reports/out.")
+final class DemoCommand extends BaseCommand {
+
+    @Option(names = "--output", paramLabel = "DIR", description = "folder for the pages instead of reports/out")
+    private Optional<Path> output = Optional.empty();
+
+    DemoCommand(Session session) {
+        super(session);
+    }
+
+    @Override
+    public Integer call() {
+        List<Path> files = CaseFiles.in(session.home().resolve("cycles"));
+        if (files.isEmpty()) {
+            throw new InvalidInput("", "cycles", "empty", "there must be concept files in " + session.home());
+        }
+        EngineRuns runs = new EngineRuns(session.home(), session.fluids());
+        List<Outcome> outcomes;
+        try (ConsoleProgress progress = ConsoleProgress.of(session, "balancing", files.size(), true)) {
+            outcomes = runs.balance(files, Map.of(), progress);
+        }
+        Map<Path, EngineBalance> balances = new LinkedHashMap<>();
+        outcomes.forEach(o -> o.balance().ifPresent(b -> balances.put(o.file(), b)));
+        Vehicles vehicles = vehicles(balances);
+
+        ConceptReports reports = new ConceptReports(session);
+        Map<String, String> more = new LinkedHashMap<>();
+        vehicles.sized()
+                .forEach((file, sizing) -> more.put(
+                        "vehicle-" + ConceptReports.slug(sizing.plan().name()) + ".html",
+                        VehicleView.html(sizing, reports.software())));
+        List<Path> pages;
+        Path folder = output.orElse(session.home().resolve("reports/out"));
+        try (ConsoleProgress progress = ConsoleProgress.of(session, "drawing", balances.size(), true)) {
+            pages = reports.write(folder, outcomes, more, progress);
+        }
+        ComparisonView view = new ComparisonView(outcomes);
+        answer(() -> json(view, vehicles), () -> text(view, vehicles) + written(pages));
+        boolean all = outcomes.stream().allMatch(o -> o.balance().isPresent())
+                && vehicles.failures().isEmpty();
+        return all ? ExitCode.OK : ExitCode.NO_SOLUTION;
+    }
+
+    /**
+     * Vehicles of the demo.
+     *
+     * @param sized vehicles by file
+     * @param failures why a vehicle has no size, by file
+     */
+    private record Vehicles(Map<Path, VehicleSizing> sized, Map<Path, String> failures) {}
+
+    private Vehicles vehicles(Map<Path, EngineBalance> balances) {
+        Vehicles vehicles = new Vehicles(new LinkedHashMap<>(), new LinkedHashMap<>());
+        for (Path file : CaseFiles.in(session.home().resolve("cycles/vehicles"))) {
+            try {
+                VehiclePlan plan = VehicleReader.read(file, Map.of());
+                vehicles.sized().put(file, VehicleRuns.size(plan, named(plan, balances)));
+            } catch (InvalidInput e) {
+                throw e;
+            } catch (PenstockException e) {
+                vehicles.failures().put(file, e.getMessage());
+            }
+        }
+        return vehicles;
+    }
+
+    /** A vehicle names its engines by paths of its own; they are the same files. */
+    private static Map<Path, EngineBalance> named(VehiclePlan plan, Map<Path, EngineBalance> balances) {
+        Map<Path, EngineBalance> named = new LinkedHashMap<>();
+        for (Path wanted : VehicleRuns.engineFiles(plan)) {
+            Path place = wanted.toAbsolutePath().normalize();
+            EngineBalance balance = balances.entrySet().stream()
+                    .filter(e -> e.getKey().toAbsolutePath().normalize().equals(place))
+                    .map(Map.Entry::getValue)
+                    .findFirst()
+                    .orElseThrow(() -> new InvalidInput(
+                            plan.name(), "engine", wanted.toString(), "it must be a concept in cycles/ that balances"));
+            named.put(wanted, balance);
+        }
+        return named;
+    }
+
+    private static Map<String, Object> json(ComparisonView view, Vehicles vehicles) {
+        Map<String, Object> map = new LinkedHashMap<>(view.json());
+        List<Map<String, Object>> list = new ArrayList<>();
+        vehicles.sized().values().forEach(v -> list.add(VehicleView.json(v)));
+        map.put("vehicles", list);
+        return map;
+    }
+
+    private static String text(ComparisonView view, Vehicles vehicles) {
+        StringBuilder text = new StringBuilder(view.text());
+        vehicles.sized().values().forEach(v -> text.append(System.lineSeparator())
+                .append(VehicleView.brief(v)));
+        vehicles.failures().forEach((file, why) -> text.append(System.lineSeparator())
+                .append(file.getFileName())
+                .append(": ")
+                .append(why)
+                .append(System.lineSeparator()));
+        return text.toString();
+    }
+}

@@ -1,0 +1,184 @@
+package dev.penstock.reports;
+
+import dev.penstock.vehicle.StageSizing;
+import dev.penstock.vehicle.VehicleSizing;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** A sized vehicle as JSON document, terminal tables and page. */
+public final class VehicleView {
+
+    private VehicleView() {}
+
+    /**
+     * @param vehicle sized vehicle
+     * @return JSON document
+     */
+    public static Map<String, Object> json(VehicleSizing vehicle) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        map.put("name", vehicle.plan().name());
+        map.put("start_mass_kg", vehicle.startMass());
+        map.put("payload_kg", vehicle.payload());
+        map.put("payload_fraction", vehicle.payloadFraction());
+        map.put("propellant_mass_kg", vehicle.propellantMass());
+        map.put("dry_mass_kg", vehicle.dryMass());
+        map.put("delta_v_m_s", vehicle.deltaV());
+        map.put("stages", vehicle.stages().stream().map(VehicleView::stage).toList());
+        map.put(
+                "delta_v_budget",
+                vehicle.plan().mission().terms().stream()
+                        .map(t -> {
+                            Map<String, Object> term = new LinkedHashMap<>();
+                            term.put("name", t.name());
+                            term.put("delta_v_m_s", t.value());
+                            term.put("source", t.source());
+                            return term;
+                        })
+                        .toList());
+        map.put("definitions", VehicleSizing.DEFINITIONS);
+        map.put(
+                "warnings",
+                vehicle.warnings().stream().map(BalanceJson::warning).toList());
+        return map;
+    }
+
+    private static Map<String, Object> stage(StageSizing s) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        map.put("name", s.name());
+        map.put("engine", s.engine().name());
+        map.put("engines", s.engines());
+        map.put("start_mass_kg", s.startMass());
+        map.put("propellant_mass_kg", s.propellant().loaded());
+        map.put("oxidizer_mass_kg", s.propellant().oxidizer());
+        map.put("fuel_mass_kg", s.propellant().fuel());
+        map.put("oxidizer_tank_m3", s.oxidizerTankVolume());
+        map.put("fuel_tank_m3", s.fuelTankVolume());
+        map.put("dry_mass_kg", s.dryMass().total());
+        map.put("delta_v_m_s", s.deltaV());
+        map.put("isp_s", s.isp());
+        map.put("mass_ratio", s.massRatio());
+        map.put("thrust_to_weight", s.thrustToWeight());
+        map.put("burn_time_s", s.burnTime());
+        map.put("diameter_m", s.contents().diameter());
+        map.put("length_m", s.contents().length());
+        map.put(
+                "dry_mass",
+                s.dryMass().lines().stream()
+                        .map(l -> {
+                            Map<String, Object> line = new LinkedHashMap<>();
+                            line.put("name", l.name());
+                            line.put("mass_kg", l.mass());
+                            line.put("scatter", l.scatter());
+                            line.put("source", l.source());
+                            return line;
+                        })
+                        .toList());
+        return map;
+    }
+
+    /**
+     * @param vehicle sized vehicle
+     * @return tables for a terminal
+     */
+    public static String text(VehicleSizing vehicle) {
+        String line = System.lineSeparator();
+        StringBuilder text = new StringBuilder(brief(vehicle));
+        TextTable budget = new TextTable().header("speed budget", "m/s", "<source");
+        vehicle.plan().mission().terms().forEach(t -> budget.row(t.name(), Figures.fixed(t.value(), 0), t.source()));
+        budget.row("sum", Figures.fixed(vehicle.plan().mission().total(), 0));
+        text.append(line).append(budget.text());
+        for (StageSizing stage : vehicle.stages()) {
+            TextTable dry = new TextTable().header("dry mass of " + stage.name(), "kg", "scatter %", "<source");
+            stage.dryMass()
+                    .lines()
+                    .forEach(l -> dry.row(
+                            l.name(),
+                            Figures.significant(l.mass(), 4),
+                            Figures.fixed(100 * l.scatter(), 0),
+                            l.source()));
+            dry.row("growth margin", Figures.significant(stage.dryMass().growth(), 4));
+            dry.row("dry mass", Figures.significant(stage.dryMass().total(), 4));
+            text.append(line).append(dry.text());
+        }
+        text.append(line);
+        VehicleSizing.DEFINITIONS.forEach(d -> text.append(d).append(line));
+        text.append(BalanceText.warnings(vehicle.warnings()));
+        return text.toString();
+    }
+
+    /**
+     * @param vehicle sized vehicle
+     * @return its masses, and one line for each stage
+     */
+    public static String brief(VehicleSizing vehicle) {
+        String line = System.lineSeparator();
+        TextTable table = new TextTable()
+                .header(
+                        "stage",
+                        "engines",
+                        "start t",
+                        "propellant t",
+                        "oxidizer t",
+                        "fuel t",
+                        "dry t",
+                        "tanks m³",
+                        "speed gain m/s",
+                        "Isp s",
+                        "thrust/weight");
+        for (StageSizing s : vehicle.stages()) {
+            table.row(
+                    s.name(),
+                    Integer.toString(s.engines()),
+                    VehicleTables.tonnes(s.startMass()),
+                    VehicleTables.tonnes(s.propellant().loaded()),
+                    VehicleTables.tonnes(s.propellant().oxidizer()),
+                    VehicleTables.tonnes(s.propellant().fuel()),
+                    VehicleTables.tonnes(s.dryMass().total()),
+                    Figures.significant(s.oxidizerTankVolume(), 3) + " + " + Figures.significant(s.fuelTankVolume(), 3),
+                    Figures.fixed(s.deltaV(), 0),
+                    Figures.fixed(s.isp(), 1),
+                    Figures.fixed(s.thrustToWeight(), 2));
+        }
+        return vehicle.plan().name() + ": start mass " + VehicleTables.tonnes(vehicle.startMass())
+                + " t (of it propellant "
+                + VehicleTables.tonnes(vehicle.propellantMass()) + " t, dry " + VehicleTables.tonnes(vehicle.dryMass())
+                + " t, payload " + VehicleTables.tonnes(vehicle.payload()) + " t)" + line + line + table.text();
+    }
+
+    /**
+     * @param vehicle sized vehicle
+     * @param software what the numbers were made with
+     * @return the page
+     */
+    public static String html(VehicleSizing vehicle, Software software) {
+        Map<String, Object> model = new LinkedHashMap<>();
+        model.put("title", vehicle.plan().name());
+        model.put("subtitle", vehicle.plan().description());
+        model.put(
+                "kind",
+                "Vehicle of " + vehicle.stages().size() + (vehicle.stages().size() == 1 ? " stage" : " stages"));
+        model.put(
+                "figures",
+                List.of(
+                        figure("start mass", VehicleTables.tonnes(vehicle.startMass()), "t"),
+                        figure("of it propellant", VehicleTables.tonnes(vehicle.propellantMass()), "t"),
+                        figure("of it dry mass", VehicleTables.tonnes(vehicle.dryMass()), "t"),
+                        figure("payload", VehicleTables.tonnes(vehicle.payload()), "t"),
+                        figure("payload share", Figures.significant(100 * vehicle.payloadFraction(), 3), "%")));
+        model.put(
+                "warnings",
+                vehicle.warnings().stream()
+                        .distinct()
+                        .map(w -> Map.of("source", w.source(), "message", w.message()))
+                        .toList());
+        model.put("part", VehicleTables.section(vehicle));
+        model.put("cautions", Assumptions.CAUTIONS);
+        model.put("software", software);
+        return Pages.fill("vehicle.ftlh", model);
+    }
+
+    private static Map<String, String> figure(String name, String value, String unit) {
+        return Map.of("name", name, "value", value, "unit", unit);
+    }
+}

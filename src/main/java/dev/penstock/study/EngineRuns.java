@@ -1,0 +1,80 @@
+package dev.penstock.study;
+
+import dev.penstock.cycles.Concept;
+import dev.penstock.cycles.ConceptReader;
+import dev.penstock.cycles.EngineBalance;
+import dev.penstock.cycles.EngineStudy;
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.errors.PenstockException;
+import dev.penstock.fluids.FluidLibrary;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Balances concept files, one or many. Safe to share between threads: each balance has a study of its own. */
+public final class EngineRuns {
+
+    private final Path home;
+    private final ConceptReader reader;
+
+    /**
+     * @param home home folder
+     * @param fluids fluids of that folder
+     */
+    public EngineRuns(Path home, FluidLibrary fluids) {
+        this.home = home;
+        this.reader = new ConceptReader(fluids);
+    }
+
+    /** @return a study with its own models */
+    public EngineStudy study() {
+        return EngineStudy.open(home);
+    }
+
+    /**
+     * @param file concept file
+     * @param changes values by dotted path that replace or add to what the file says
+     * @return the concept
+     * @throws InvalidInput if anything in it cannot be used
+     */
+    public Concept read(Path file, Map<String, String> changes) {
+        return reader.read(file, changes);
+    }
+
+    /**
+     * Reads all files, then balances them over all processors.
+     *
+     * @param files concept files
+     * @param changes values by dotted path that replace or add to what every file says
+     * @param progress told of each concept that is done
+     * @return an outcome for each file, in order
+     * @throws InvalidInput with the problems of all files together, before anything is balanced
+     */
+    public List<Outcome> balance(List<Path> files, Map<String, String> changes, Progress progress) {
+        record Case(Path file, Concept concept) {}
+        List<Case> cases = new ArrayList<>();
+        List<InvalidInput.Problem> problems = new ArrayList<>();
+        for (Path file : files) {
+            try {
+                cases.add(new Case(file, read(file, changes)));
+            } catch (InvalidInput e) {
+                problems.addAll(e.problems());
+            }
+        }
+        if (!problems.isEmpty()) {
+            throw new InvalidInput(problems);
+        }
+        return Parallel.map(cases, c -> c.concept().name(), c -> outcome(c.file(), c.concept()), progress);
+    }
+
+    private Outcome outcome(Path file, Concept concept) {
+        try {
+            EngineBalance balance = study().balance(concept);
+            return new Outcome(file, concept.name(), Optional.of(balance), Optional.empty());
+        } catch (PenstockException e) {
+            return new Outcome(file, concept.name(), Optional.empty(), Optional.of(e));
+        }
+    }
+}

@@ -1,0 +1,104 @@
+package dev.penstock.study;
+
+import dev.penstock.cycles.EngineBalance;
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.input.InputFile;
+import dev.penstock.vehicle.StagePlan;
+import dev.penstock.vehicle.VehiclePlan;
+import dev.penstock.vehicle.VehicleReader;
+import dev.penstock.vehicle.VehicleSizer;
+import dev.penstock.vehicle.VehicleSizing;
+import dev.penstock.vehicle.engine.BalancedEngine;
+import dev.penstock.vehicle.engine.EnginePerformance;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Sizes vehicles with the engines that their stages name, each engine balanced first. */
+public final class VehicleRuns {
+
+    private final EngineRuns engines;
+
+    /** @param engines balances the engines */
+    public VehicleRuns(EngineRuns engines) {
+        this.engines = engines;
+    }
+
+    /**
+     * @param file vehicle file, or concept file with a table {@code [vehicle]}
+     * @param changes values by dotted path that replace or add to what the file says
+     * @param progress told of each engine that is balanced
+     * @return the vehicle
+     * @throws InvalidInput if anything in the file cannot be used
+     * @throws dev.penstock.errors.PenstockException if an engine or the vehicle has no solution
+     */
+    public VehicleSizing size(Path file, Map<String, String> changes, Progress progress) {
+        InputFile input = InputFile.read(file, changes);
+        if (input.root().has("cycle")) {
+            Optional<VehiclePlan> plan = VehicleReader.readConcept(file.toString(), input.text(), changes);
+            if (plan.isEmpty()) {
+                throw new InvalidInput(
+                        file.toString(), "vehicle", "missing", "write a table [vehicle], or name a vehicle file");
+            }
+            EngineBalance balance = balances(List.of(file), changes, progress).get(0);
+            return size(plan.get(), balance);
+        }
+        VehiclePlan plan = VehicleReader.read(file, changes);
+        List<Path> files = engineFiles(plan);
+        List<EngineBalance> balances = balances(files, Map.of(), progress);
+        Map<Path, EngineBalance> byFile = new LinkedHashMap<>();
+        for (int i = 0; i < files.size(); i++) {
+            byFile.put(files.get(i), balances.get(i));
+        }
+        return size(plan, byFile);
+    }
+
+    /**
+     * @param plan vehicle whose stages name no engine file
+     * @param balance engine of every stage
+     * @return the vehicle
+     */
+    public static VehicleSizing size(VehiclePlan plan, EngineBalance balance) {
+        EnginePerformance engine = new BalancedEngine(balance);
+        return new VehicleSizer()
+                .size(plan, plan.stages().stream().map(s -> engine).toList());
+    }
+
+    /**
+     * @param plan vehicle
+     * @param balances engine by concept file
+     * @return the vehicle
+     */
+    public static VehicleSizing size(VehiclePlan plan, Map<Path, EngineBalance> balances) {
+        List<EnginePerformance> stages = new ArrayList<>();
+        for (StagePlan stage : plan.stages()) {
+            stages.add(new BalancedEngine(balances.get(stage.engineFile().orElseThrow())));
+        }
+        return new VehicleSizer().size(plan, stages);
+    }
+
+    /**
+     * @param plan vehicle
+     * @return the concept files of its engines, each once
+     */
+    public static List<Path> engineFiles(VehiclePlan plan) {
+        return plan.stages().stream()
+                .map(s -> s.engineFile().orElseThrow())
+                .distinct()
+                .toList();
+    }
+
+    private List<EngineBalance> balances(List<Path> files, Map<String, String> changes, Progress progress) {
+        List<EngineBalance> balances = new ArrayList<>();
+        for (Outcome outcome : engines.balance(files, changes, progress)) {
+            outcome.failure().ifPresent(failure -> {
+                throw failure;
+            });
+            balances.add(outcome.balance().orElseThrow());
+        }
+        return balances;
+    }
+}
