@@ -15,6 +15,9 @@ final class ChannelFlow {
     double bulkHeatCapacity;
     double bulkEnthalpy;
 
+    /** Infinite in a two-phase flow and beyond the fluid's model, where it is not looked at. */
+    double bulkSoundSpeed;
+
     double wallTemperature;
     /** Where the wall properties were read: the wall temperature, held inside the fluid's model (K). */
     double wallStateTemperature;

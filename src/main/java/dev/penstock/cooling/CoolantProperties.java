@@ -21,20 +21,25 @@ final class CoolantProperties implements AutoCloseable {
     private final double lowest;
     private final double edge;
     private final double criticalPressure;
+    private final double criticalTemperature;
+    private final CoolantTable table;
     private double hottestSureEnthalpy;
 
     /**
      * @param fluid coolant
      * @param saturation its boiling line, if it has one
+     * @param table its table, used by nobody else meanwhile
      * @param pressure highest pressure to come (Pa)
      */
-    CoolantProperties(Fluid fluid, Optional<SaturationLine> saturation, double pressure) {
+    CoolantProperties(Fluid fluid, Optional<SaturationLine> saturation, CoolantTable table, double pressure) {
         this.fluid = fluid;
         this.saturation = saturation;
+        this.table = table;
         this.cursor = fluid.cursor();
         this.lowest = fluid.range().minimumTemperature() * (1 + 1e-6);
         this.edge = fluid.range().maximumTemperature() * RANGE_EDGE;
         this.criticalPressure = fluid.criticalPressure().orElse(Double.POSITIVE_INFINITY);
+        this.criticalTemperature = fluid.criticalTemperature().orElse(0.5 * (lowest + edge));
         try {
             cursor.setPressureTemperature(pressure, 0.98 * edge);
             this.hottestSureEnthalpy = cursor.enthalpy();
@@ -103,6 +108,7 @@ final class CoolantProperties implements AutoCloseable {
     void bulk(double pressure, double enthalpy, ChannelFlow flow) {
         flow.pressure = pressure;
         flow.bulkEnthalpy = enthalpy;
+        flow.bulkSoundSpeed = Double.POSITIVE_INFINITY;
         double quality = quality(pressure, enthalpy);
         if (quality > -BOILING_BAND && quality < 1 + BOILING_BAND) {
             mixture(pressure, Math.max(0, Math.min(1, quality)), flow);
@@ -119,8 +125,12 @@ final class CoolantProperties implements AutoCloseable {
                 return;
             }
         }
-        cursor.setPressureEnthalpy(pressure, enthalpy);
-        read(flow);
+        double guess = flow.bulkTemperature > lowest ? flow.bulkTemperature : criticalTemperature;
+        if (!table.bulk(pressure, enthalpy, guess, cursor, flow)) {
+            cursor.setPressureEnthalpy(pressure, enthalpy);
+            read(flow);
+            flow.bulkSoundSpeed = cursor.soundSpeed();
+        }
     }
 
     private void read(ChannelFlow flow) {
@@ -138,16 +148,6 @@ final class CoolantProperties implements AutoCloseable {
         flow.bulkHeatCapacity = line.blend(pressure, 0, quality);
         flow.bulkViscosity = line.blend(pressure, 1, quality);
         flow.bulkConductivity = line.blend(pressure, 2, quality);
-    }
-
-    /** @return speed of sound at the last bulk state that was read from the fluid (m/s) */
-    double soundSpeed(double pressure, double enthalpy) {
-        double quality = quality(pressure, enthalpy);
-        if (quality > -BOILING_BAND && quality < 1 + BOILING_BAND || enthalpy > hottestSureEnthalpy) {
-            return Double.POSITIVE_INFINITY;
-        }
-        cursor.setPressureEnthalpy(pressure, enthalpy);
-        return cursor.soundSpeed();
     }
 
     /** Temperature at which wall or film properties are read: inside the model, and on the bulk's side of boiling. */
@@ -169,6 +169,13 @@ final class CoolantProperties implements AutoCloseable {
      */
     void wall(ChannelFlow flow) {
         flow.wallStateTemperature = usable(flow.wallTemperature, flow);
+        if (table.place(flow.pressure, flow.wallStateTemperature, cursor)) {
+            flow.wallDensity = table.density();
+            flow.wallViscosity = table.viscosity();
+            flow.wallConductivity = table.conductivity();
+            flow.wallEnthalpy = table.enthalpy();
+            return;
+        }
         cursor.setPressureTemperature(flow.pressure, flow.wallStateTemperature);
         flow.wallDensity = cursor.density();
         flow.wallViscosity = cursor.viscosity();
@@ -183,7 +190,15 @@ final class CoolantProperties implements AutoCloseable {
      */
     void film(ChannelFlow flow) {
         double middle = 0.5 * (flow.wallTemperature + flow.bulkTemperature);
-        cursor.setPressureTemperature(flow.pressure, usable(middle, flow));
+        double temperature = usable(middle, flow);
+        if (table.place(flow.pressure, temperature, cursor)) {
+            flow.filmDensity = table.density();
+            flow.filmViscosity = table.viscosity();
+            flow.filmConductivity = table.conductivity();
+            flow.filmPrandtl = table.heatCapacity() * flow.filmViscosity / flow.filmConductivity;
+            return;
+        }
+        cursor.setPressureTemperature(flow.pressure, temperature);
         flow.filmDensity = cursor.density();
         flow.filmViscosity = cursor.viscosity();
         flow.filmConductivity = cursor.conductivity();

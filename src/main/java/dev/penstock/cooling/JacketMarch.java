@@ -161,7 +161,7 @@ final class JacketMarch {
                     density = flow.bulkDensity;
                     friction = newFriction;
                 }
-                sound = properties.soundSpeed(p, flow.bulkEnthalpy);
+                sound = flow.bulkSoundSpeed;
                 if (velocity > sound) {
                     return stop(Outcome.CHOKED, c, "");
                 }

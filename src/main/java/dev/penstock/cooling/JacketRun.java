@@ -26,6 +26,8 @@ final class JacketRun implements AutoCloseable {
 
     private final ChannelFlow flow = new ChannelFlow();
     private final WallBalance wall;
+    private final FluidLines lines;
+    private final CoolantTable table;
 
     JacketMarch.Outcome outcome;
     int stoppedAt;
@@ -50,7 +52,10 @@ final class JacketRun implements AutoCloseable {
         branches = RoutePlan.of(design.route(), grid, end);
         branches.forEach(legs ->
                 fields.add(legs.stream().map(leg -> new LegField(grid.cells)).toList()));
-        properties = new CoolantProperties(question.coolant().fluid(), saturation, question.inletPressure());
+        this.lines = lines;
+        table = lines.borrow(question.coolant().fluid());
+        properties = new CoolantProperties(
+                question.coolant().fluid(), saturation, table, question.inletPressure());
         flow.pseudoCriticalTemperature = pseudoCritical.at(question.inletPressure());
         wall = new WallBalance(gasSide, material.conductivity(), correlation, properties, design.coolantSide(), flow);
     }
@@ -108,5 +113,6 @@ final class JacketRun implements AutoCloseable {
     @Override
     public void close() {
         properties.close();
+        lines.giveBack(question.coolant().fluid(), table);
     }
 }
