@@ -13,6 +13,7 @@ import java.util.function.DoubleUnaryOperator;
  * <pre>
  * pitch at the throat   2 mm √(D_t/0.25 m), 1.2 to 6 mm, at least 6 channels
  * width                 half the pitch, at most t √(2 · 150 MPa/p) so that the floor does not bend; tubes touch
+ * height                at most 8 widths, as long as half the largest mass flux does that
  * mass flux             G = G_t (r_t/r)^1.2; height follows, G_t is the unknown
  * </pre>
  * The count stays a real number, so that the answer is a smooth function of the case. Rules of our own within common
@@ -42,6 +43,8 @@ final class ChannelSizing {
     private static final double WALL_MARGIN = 0.03;
     private static final double LOWEST_SHARE_OF_FLUX = 0.04;
     private static final double LOWEST_SHARE_OF_DYNAMIC_FLUX = 0.02;
+    private static final double USUAL_ASPECT = 8;
+    private static final double SHARE_SPENT_ON_HEIGHT = 0.5;
     private static final double BEYOND = 100;
 
     private final JacketRun run;
@@ -101,9 +104,20 @@ final class ChannelSizing {
         double high = Math.log(Math.sqrt(2 * inlet.bulkDensity * budget));
         double low = high + Math.log(LOWEST_SHARE_OF_DYNAMIC_FLUX);
         double largest = rootOrEnd("channel size for the pressure drop", this::dropExcess, low, high);
-        double smallest = largest + Math.log(LOWEST_SHARE_OF_FLUX);
+        double lowHeight = Math.min(largest + Math.log(SHARE_SPENT_ON_HEIGHT), tallest(largest));
+        double smallest = Math.max(largest + Math.log(LOWEST_SHARE_OF_FLUX), lowHeight);
         DoubleUnaryOperator coolness = g -> -heatExcess(g);
         return Math.exp(rootOrEnd("channel size for the wall temperature", coolness, smallest, largest));
+    }
+
+    /** Logarithm of the throat mass flux at which the throat channels are as tall as they should be. */
+    private double tallest(double logFlux) {
+        ChannelGrid channels = channels(Math.exp(logFlux));
+        double aspect = 0;
+        for (int c = 0; c < run.grid.cells; c++) {
+            aspect = Math.max(aspect, channels.height[c] / channels.width[c]);
+        }
+        return logFlux + Math.log(aspect / USUAL_ASPECT);
     }
 
     /** Root of a function that rises; the end nearer to it if it has the same sign at both. */

@@ -7,13 +7,16 @@ import java.util.Optional;
 
 /**
  * Coolant properties for the march, without gaps: single-phase from the fluid itself; two-phase as a homogeneous mixture
- * between the saturated states; above the highest temperature of the fluid's model carried on with constant cp, so that
+ * between the saturated states; above the highest temperature of the fluid's model, or above boiling where it knows the
+ * liquid only, carried on with constant cp, so that
  * a jacket that overheats its coolant still gives a number, with the missed limit beside it. Not thread-safe.
  */
 final class CoolantProperties implements AutoCloseable {
 
     private static final double BOILING_BAND = 2e-3;
     private static final double RANGE_EDGE = 0.9995;
+    private static final double SURE = 0.9;
+    private static final double BELOW_BOILING = 1 - 1e-3;
 
     private final Fluid fluid;
     private final FluidCursor cursor;
@@ -24,6 +27,14 @@ final class CoolantProperties implements AutoCloseable {
     private final double criticalTemperature;
     private final CoolantTable table;
     private double hottestSureEnthalpy;
+    private boolean beyondModel;
+
+    private double nearTemperature;
+    private double nearDensity;
+    private double nearViscosity;
+    private double nearConductivity;
+    private double nearEnthalpy;
+    private double nearHeatCapacity;
 
     /**
      * @param fluid coolant
@@ -41,7 +52,7 @@ final class CoolantProperties implements AutoCloseable {
         this.criticalPressure = fluid.criticalPressure().orElse(Double.POSITIVE_INFINITY);
         this.criticalTemperature = fluid.criticalTemperature().orElse(0.5 * (lowest + edge));
         try {
-            cursor.setPressureTemperature(pressure, 0.98 * edge);
+            cursor.setPressureTemperature(pressure, Math.min(SURE * edge, edgeTemperature(pressure)));
             this.hottestSureEnthalpy = cursor.enthalpy();
         } catch (PropertyFailure e) {
             cursor.close();
@@ -109,19 +120,21 @@ final class CoolantProperties implements AutoCloseable {
         flow.pressure = pressure;
         flow.bulkEnthalpy = enthalpy;
         flow.bulkSoundSpeed = Double.POSITIVE_INFINITY;
+        beyondModel = false;
         double quality = quality(pressure, enthalpy);
         if (quality > -BOILING_BAND && quality < 1 + BOILING_BAND) {
             mixture(pressure, Math.max(0, Math.min(1, quality)), flow);
             return;
         }
-        if (enthalpy > hottestSureEnthalpy) {
-            cursor.setPressureTemperature(pressure, edge);
+        if (enthalpy > hottestSureEnthalpy || boilsAway(pressure, enthalpy)) {
+            double last = edgeTemperature(pressure);
+            cursor.setPressureTemperature(pressure, last);
             double excess = enthalpy - cursor.enthalpy();
             if (excess > 0) {
+                beyondModel = true;
                 read(flow);
-                flow.bulkEnthalpy = enthalpy;
-                flow.bulkTemperature = edge + excess / flow.bulkHeatCapacity;
-                flow.bulkDensity *= edge / flow.bulkTemperature;
+                flow.bulkTemperature = last + excess / flow.bulkHeatCapacity;
+                flow.bulkDensity *= last / flow.bulkTemperature;
                 return;
             }
         }
@@ -131,6 +144,26 @@ final class CoolantProperties implements AutoCloseable {
             read(flow);
             flow.bulkSoundSpeed = cursor.soundSpeed();
         }
+    }
+
+    /** @return whether the last bulk state lay beyond the fluid's model and was carried on with constant cp */
+    boolean beyondModel() {
+        return beyondModel;
+    }
+
+    /** A model of the liquid alone ends where it boils. */
+    private boolean boilsAway(double pressure, double enthalpy) {
+        return boils(pressure)
+                && !saturation.get().hasVapour()
+                && enthalpy > saturation.get().liquidEnthalpy(pressure) * BELOW_BOILING;
+    }
+
+    /** Last temperature of the fluid's model at a pressure (K). */
+    double edgeTemperature(double pressure) {
+        if (boils(pressure) && !saturation.get().hasVapour()) {
+            return Math.min(edge, saturation.get().temperature(pressure) * BELOW_BOILING);
+        }
+        return edge;
     }
 
     private void read(ChannelFlow flow) {
@@ -150,59 +183,86 @@ final class CoolantProperties implements AutoCloseable {
         flow.bulkConductivity = line.blend(pressure, 2, quality);
     }
 
-    /** Temperature at which wall or film properties are read: inside the model, and on the bulk's side of boiling. */
-    private double usable(double temperature, ChannelFlow flow) {
-        double t = Math.max(lowest, Math.min(edge, temperature));
-        double boiling = saturationTemperature(flow.pressure);
-        if (boiling < Double.POSITIVE_INFINITY) {
-            t = flow.bulkTemperature <= boiling * (1 + 1e-9)
-                    ? Math.min(t, boiling * (1 - 1e-4))
-                    : Math.max(t, boiling * (1 + 1e-4));
-        }
-        return Math.max(lowest, Math.min(edge, t));
-    }
-
     /**
-     * Sets the properties at the wall temperature of a flow.
+     * Sets the properties at the wall temperature of a flow: inside the model's range, and on the bulk's side of boiling.
      *
-     * @param flow bulk pressure and temperature and the wall temperature in, wall properties out
+     * @param flow bulk state and wall temperature in, wall properties out
      */
     void wall(ChannelFlow flow) {
-        flow.wallStateTemperature = usable(flow.wallTemperature, flow);
-        if (table.place(flow.pressure, flow.wallStateTemperature, cursor)) {
-            flow.wallDensity = table.density();
-            flow.wallViscosity = table.viscosity();
-            flow.wallConductivity = table.conductivity();
-            flow.wallEnthalpy = table.enthalpy();
-            return;
-        }
-        cursor.setPressureTemperature(flow.pressure, flow.wallStateTemperature);
-        flow.wallDensity = cursor.density();
-        flow.wallViscosity = cursor.viscosity();
-        flow.wallConductivity = cursor.conductivity();
-        flow.wallEnthalpy = cursor.enthalpy();
+        near(flow.wallTemperature, flow);
+        flow.wallStateTemperature = nearTemperature;
+        flow.wallDensity = nearDensity;
+        flow.wallViscosity = nearViscosity;
+        flow.wallConductivity = nearConductivity;
+        flow.wallEnthalpy = nearEnthalpy;
     }
 
     /**
-     * Sets the properties at the film temperature of a flow.
+     * Sets the properties at the film temperature of a flow, with the same care.
      *
-     * @param flow bulk pressure, bulk and wall temperature in, film properties out
+     * @param flow bulk state and wall temperature in, film properties out
      */
     void film(ChannelFlow flow) {
-        double middle = 0.5 * (flow.wallTemperature + flow.bulkTemperature);
-        double temperature = usable(middle, flow);
+        near(0.5 * (flow.wallTemperature + flow.bulkTemperature), flow);
+        flow.filmDensity = nearDensity;
+        flow.filmViscosity = nearViscosity;
+        flow.filmConductivity = nearConductivity;
+        flow.filmPrandtl = nearHeatCapacity * nearViscosity / nearConductivity;
+    }
+
+    private void near(double wanted, ChannelFlow flow) {
+        double temperature = Math.max(lowest, Math.min(edge, wanted));
+        double boiling = saturationTemperature(flow.pressure);
+        if (boiling < Double.POSITIVE_INFINITY) {
+            boolean liquid = flow.bulkTemperature <= boiling * (1 + 1e-9);
+            if (liquid && temperature >= boiling) {
+                nearSaturated(flow.pressure, boiling, 0);
+                return;
+            }
+            if (!liquid && temperature <= boiling && saturation.get().hasVapour()) {
+                nearSaturated(flow.pressure, boiling, 1);
+                return;
+            }
+        }
+        nearTemperature = temperature;
         if (table.place(flow.pressure, temperature, cursor)) {
-            flow.filmDensity = table.density();
-            flow.filmViscosity = table.viscosity();
-            flow.filmConductivity = table.conductivity();
-            flow.filmPrandtl = table.heatCapacity() * flow.filmViscosity / flow.filmConductivity;
+            nearDensity = table.density();
+            nearViscosity = table.viscosity();
+            nearConductivity = table.conductivity();
+            nearEnthalpy = table.enthalpy();
+            nearHeatCapacity = table.heatCapacity();
             return;
         }
-        cursor.setPressureTemperature(flow.pressure, temperature);
-        flow.filmDensity = cursor.density();
-        flow.filmViscosity = cursor.viscosity();
-        flow.filmConductivity = cursor.conductivity();
-        flow.filmPrandtl = cursor.isobaricHeatCapacity() * flow.filmViscosity / flow.filmConductivity;
+        try {
+            cursor.setPressureTemperature(flow.pressure, temperature);
+            nearDensity = cursor.density();
+            nearViscosity = cursor.viscosity();
+            nearConductivity = cursor.conductivity();
+            nearEnthalpy = cursor.enthalpy();
+            nearHeatCapacity = cursor.isobaricHeatCapacity();
+        } catch (PropertyFailure e) {
+            // the fluid would be frozen there: a guess on the way to the solution, so the bulk's properties will do
+            nearBulk(flow);
+        }
+    }
+
+    private void nearBulk(ChannelFlow flow) {
+        nearTemperature = flow.bulkTemperature;
+        nearDensity = flow.bulkDensity;
+        nearViscosity = flow.bulkViscosity;
+        nearConductivity = flow.bulkConductivity;
+        nearEnthalpy = flow.bulkEnthalpy;
+        nearHeatCapacity = flow.bulkHeatCapacity;
+    }
+
+    private void nearSaturated(double pressure, double boiling, int quality) {
+        SaturationLine line = saturation.get();
+        nearTemperature = boiling;
+        nearDensity = quality == 0 ? line.liquidDensity(pressure) : line.vapourDensity(pressure);
+        nearEnthalpy = quality == 0 ? line.liquidEnthalpy(pressure) : line.vapourEnthalpy(pressure);
+        nearHeatCapacity = line.blend(pressure, 0, quality);
+        nearViscosity = line.blend(pressure, 1, quality);
+        nearConductivity = line.blend(pressure, 2, quality);
     }
 
     @Override

@@ -221,10 +221,7 @@ final class CoolantTable {
 
     private boolean nearCritical(double pressure, double low, double high) {
         double reduced = pressure / criticalPressure;
-        return reduced > 0.75
-                && reduced < 1.35
-                && high > 0.9 * criticalTemperature
-                && low < 1.12 * criticalTemperature;
+        return reduced > 0.75 && reduced < 1.35 && high > 0.9 * criticalTemperature && low < 1.12 * criticalTemperature;
     }
 
     private boolean fill(int i, int j, FluidCursor cursor) {

@@ -17,8 +17,8 @@ final class FluidLines {
 
     /** Hands out a table of the fluid that nobody else uses; give it back with {@link #giveBack}. */
     CoolantTable borrow(Fluid fluid) {
-        CoolantTable table =
-                tables.computeIfAbsent(fluid.id(), id -> new ConcurrentLinkedQueue<>()).poll();
+        CoolantTable table = tables.computeIfAbsent(fluid.id(), id -> new ConcurrentLinkedQueue<>())
+                .poll();
         return table == null ? new CoolantTable(fluid, saturation(fluid)) : table;
     }
 

@@ -4,9 +4,9 @@ import dev.penstock.errors.Require;
 import java.util.List;
 
 /**
- * Cells along the wall from the injector to the end of the jacket, with the gas at the middle of each. Cells are equally
- * long in ∫ds/r, so they are short where the wall is narrow and the heat flux changes fastest. Package-private arrays,
- * written once here and only read afterwards.
+ * Cells along the wall from the injector to the end of the jacket, with the gas at the middle of each. Half of them are
+ * spent evenly on ∫ds/r, so they are short where the wall is narrow, and half on the change of √ln(A/A_t), so that the
+ * throat is resolved however long the chamber. Package-private arrays, written once here and only read afterwards.
  */
 final class JacketGrid {
 
@@ -67,8 +67,15 @@ final class JacketGrid {
         List<HotGasStation> s = profile.stations();
         int n = s.size();
         double[] measure = new double[n];
+        double slender = 0;
+        double change = 0;
         for (int i = 1; i < n; i++) {
-            measure[i] = measure[i - 1] + distance(s, i) / meanRadius(s, i);
+            slender += distance(s, i) / meanRadius(s, i);
+            change += Math.abs(opening(s, i) - opening(s, i - 1));
+        }
+        for (int i = 1; i < n; i++) {
+            double even = distance(s, i) / meanRadius(s, i) / slender;
+            measure[i] = measure[i - 1] + even + Math.abs(opening(s, i) - opening(s, i - 1)) / change;
         }
         double total = measureOfEnd(s, measure, throatRadius * Math.sqrt(endAreaRatio));
         double previousX = s.get(0).x();
@@ -97,6 +104,11 @@ final class JacketGrid {
         return Math.hypot(
                 s.get(i).x() - s.get(i - 1).x(),
                 s.get(i).radius() - s.get(i - 1).radius());
+    }
+
+    /** √ln(A/A_t), which grows evenly away from a round throat. */
+    private double opening(List<HotGasStation> s, int i) {
+        return Math.sqrt(2 * Math.log(Math.max(1, s.get(i).radius() / throatRadius)));
     }
 
     private static double meanRadius(List<HotGasStation> s, int i) {

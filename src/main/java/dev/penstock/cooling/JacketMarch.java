@@ -1,5 +1,6 @@
 package dev.penstock.cooling;
 
+import dev.penstock.errors.NotConverged;
 import dev.penstock.errors.PropertyFailure;
 import dev.penstock.provenance.ModelCard;
 import java.util.List;
@@ -167,8 +168,10 @@ final class JacketMarch {
                 }
             } catch (PropertyFailure e) {
                 return stop(Outcome.NO_STATE, c, e.getMessage());
+            } catch (NotConverged e) {
+                return stop(Outcome.UNSETTLED, c, e.getMessage());
             }
-            if (!settled) {
+            if (!settled || !(wall.floorTemperature > 0)) {
                 return stop(Outcome.UNSETTLED, c, "");
             }
             field.store(c, wall, flow, p, velocity, massFlux, sound);

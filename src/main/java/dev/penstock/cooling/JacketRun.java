@@ -54,8 +54,7 @@ final class JacketRun implements AutoCloseable {
                 fields.add(legs.stream().map(leg -> new LegField(grid.cells)).toList()));
         this.lines = lines;
         table = lines.borrow(question.coolant().fluid());
-        properties = new CoolantProperties(
-                question.coolant().fluid(), saturation, table, question.inletPressure());
+        properties = new CoolantProperties(question.coolant().fluid(), saturation, table, question.inletPressure());
         flow.pseudoCriticalTemperature = pseudoCritical.at(question.inletPressure());
         wall = new WallBalance(gasSide, material.conductivity(), correlation, properties, design.coolantSide(), flow);
     }

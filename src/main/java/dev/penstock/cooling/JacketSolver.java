@@ -132,13 +132,13 @@ public final class JacketSolver {
     private static FluidState outlet(JacketRun run, FluidState inlet) {
         ChannelFlow end = new ChannelFlow();
         run.properties.bulk(run.outletPressure, run.outletEnthalpy, end);
-        if (end.bulkTemperature <= run.properties.highestTemperature()) {
+        if (!run.properties.beyondModel()) {
             return run.question.coolant().fluid().atPressureEnthalpy(run.outletPressure, run.outletEnthalpy);
         }
         FluidState edge = run.question
                 .coolant()
                 .fluid()
-                .atPressureTemperature(run.outletPressure, run.properties.highestTemperature());
+                .atPressureTemperature(run.outletPressure, run.properties.edgeTemperature(run.outletPressure));
         double ratio = end.bulkTemperature / edge.temperature();
         return new FluidState(
                 inlet.fluid(),

@@ -41,8 +41,9 @@ final class SaturationLine {
                 Math.min(critical * HIGHEST_REDUCED_TEMPERATURE, fluid.range().maximumTemperature());
         double[] pressures = new double[NODES];
         double[][] table = new double[NODES][COLUMNS];
-        boolean hasVapour = true;
+        boolean[] withVapour = new boolean[NODES];
         int used = 0;
+        int vapours = 0;
         for (int i = 0; i < NODES; i++) {
             double fraction = i / (NODES - 1.0);
             double temperature = high - (high - low) * (1 - fraction) * (1 - fraction);
@@ -54,7 +55,8 @@ final class SaturationLine {
                 double[] row = table[used];
                 row[0] = temperature;
                 fill(row, 1, fluid.saturatedLiquid(temperature));
-                hasVapour = hasVapour && fillVapour(row, fluid, pressure, temperature);
+                withVapour[used] = fillVapour(row, fluid, pressure, temperature);
+                vapours += withVapour[used] ? 1 : 0;
                 pressures[used++] = Math.log(pressure);
             } catch (PropertyFailure e) {
                 // a node outside the model's range is left out; the line is made of the others
@@ -64,7 +66,22 @@ final class SaturationLine {
         if (used < 2) {
             return Optional.empty();
         }
-        return Optional.of(new SaturationLine(Arrays.copyOf(pressures, used), Arrays.copyOf(table, used), hasVapour));
+        return Optional.of(new SaturationLine(Arrays.copyOf(pressures, used), Arrays.copyOf(table, used), false));
+    }
+
+    /** A model with vapour may lack it at single nodes, mostly cold ones; the line is then made of the others. */
+    private static SaturationLine onlyWithVapour(
+            double[] pressures, double[][] table, boolean[] withVapour, int used, int vapours) {
+        double[] kept = new double[vapours];
+        double[][] rows = new double[vapours][];
+        int n = 0;
+        for (int i = 0; i < used; i++) {
+            if (withVapour[i]) {
+                kept[n] = pressures[i];
+                rows[n++] = table[i];
+            }
+        }
+        return new SaturationLine(kept, rows, true);
     }
 
     private static boolean fillVapour(double[] row, Fluid fluid, double pressure, double temperature) {
@@ -133,6 +150,9 @@ final class SaturationLine {
     /** Saturated liquid's and vapour's value blended by quality: cp 0, viscosity 1, conductivity 2. */
     double blend(double pressure, int property, double quality) {
         double liquid = column(pressure, 3 + property);
+        if (quality <= 0) {
+            return liquid;
+        }
         double gas = column(pressure, 8 + property);
         return property == 1 ? 1 / (quality / gas + (1 - quality) / liquid) : liquid + quality * (gas - liquid);
     }

@@ -12,7 +12,8 @@ import java.util.List;
  * T_wc = T_wg − q r ln((r + t)/r)/k(T̄)        metal, cylindrical
  * q = h_c(T_wc) φ (T_wc − T_b)(r + t)/r      φ cooled over hot area, fins included
  * </pre>
- * Solved for T_s by secant steps held inside a shrinking bracket. The left side falls and the right side rises with T_s,
+ * A tube takes heat on the half circle that faces the gas; in a tube pressed taller than wide the straight sides are fins
+ * of two wall thicknesses. Solved for T_s by secant steps held inside a shrinking bracket. The left side falls and the right side rises with T_s,
  * so there is one solution between bulk and adiabatic wall temperature unless the coolant side deteriorates; then the
  * one nearest to the previous cell's. Not thread-safe; allocates nothing.
  */
@@ -154,9 +155,11 @@ final class WallBalance {
         double metal = conductivity.at(floorTemperature);
         double areaFactor;
         if (channels.kind == ChannelKind.TUBE) {
-            finEfficiency = 1;
-            double pitch = channels.width[cell] + channels.land[cell];
-            areaFactor = 0.5 * ChannelGrid.ellipsePerimeter(channels.width[cell], channels.height[cell]) / pitch;
+            double width = channels.width[cell];
+            double side = Math.max(0, channels.height[cell] - width);
+            double crown = Math.PI / 2 * Math.min(width, channels.height[cell]);
+            finEfficiency = FinEfficiency.of(coolantCoefficient, metal, 2 * channels.thickness, side);
+            areaFactor = (crown + 2 * finEfficiency * side) / (width + channels.land[cell]);
         } else {
             finEfficiency = FinEfficiency.of(coolantCoefficient, metal, channels.land[cell], channels.height[cell]);
             areaFactor = FinEfficiency.areaFactor(
