@@ -21,6 +21,9 @@ public sealed interface Cycle permits PressureFed, GasGenerator, StagedCombustio
     /** @return what a reader must know of it without solving it */
     CycleTraits traits();
 
+    /** @return an example of it, from which a new concept file is written */
+    CycleExample example();
+
     /**
      * @param guess rough numbers to start from
      * @return what the solver has to find, in the order in which {@link #layOut} takes it

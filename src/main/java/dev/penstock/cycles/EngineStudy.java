@@ -50,4 +50,16 @@ public final class EngineStudy {
     public EngineBalance balance(Concept concept) {
         return BalanceReport.of(new Approach(balancer).solve(concept));
     }
+
+    /**
+     * Finds the highest chamber pressure at which a concept closes within its hardware limits: turbine gas temperature,
+     * pump discharge pressure and tip speed, wall temperature, tank pressure.
+     *
+     * @param concept what is asked for; its own chamber pressure is where the search starts
+     * @return the highest chamber pressure, the engine there, and the limit that binds
+     * @throws dev.penstock.errors.LimitReached if no chamber pressure keeps the limits, or none is ever reached
+     */
+    public LimitResult limit(Concept concept) {
+        return new LimitSearch(balancer, concept).search();
+    }
 }

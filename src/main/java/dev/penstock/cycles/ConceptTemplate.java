@@ -1,0 +1,104 @@
+package dev.penstock.cycles;
+
+import dev.penstock.fluids.FluidLibrary;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * Writes a concept file to start from: an ordinary engine of a cycle, every value that must be stated, and every value that
+ * may be, commented out with its default and what that rests on. The keys come from the reader itself.
+ */
+public final class ConceptTemplate {
+
+    private static final int COMMENT_COLUMN = 52;
+
+    private final ConceptReader reader;
+
+    /** @param fluids where propellants are looked up */
+    public ConceptTemplate(FluidLibrary fluids) {
+        this.reader = new ConceptReader(fluids);
+    }
+
+    /**
+     * @param cycle cycle of the new concept
+     * @param name name of the new concept
+     * @return text of a concept file that balances as it is
+     */
+    public String text(Cycle cycle, String name) {
+        String shortest =
+                cycle.example().shortest(cycle.id(), name.replace("\\", "").replace("\"", ""));
+        Concept concept = reader.parse("template", shortest, Map.of());
+        StringBuilder out = new StringBuilder();
+        out.append("# ")
+                .append(cycle.title())
+                .append(": ")
+                .append(cycle.summary())
+                .append(".\n");
+        out.append("# Values carry their unit. Lines that begin with # are defaults: remove the # to change one.\n");
+        Map<String, StringBuilder> tables = new LinkedHashMap<>();
+        for (ConceptInput input : concept.document().inputs()) {
+            int dot = input.key().lastIndexOf('.');
+            String table = dot < 0 ? "" : input.key().substring(0, dot);
+            String line = line(input, input.key().substring(dot + 1));
+            tables.computeIfAbsent(table, t -> new StringBuilder()).append(line);
+        }
+        tables.forEach((table, lines) -> {
+            if (!table.isEmpty()) {
+                out.append("\n[").append(table).append("]\n");
+            }
+            out.append(lines);
+        });
+        out.append("\n# Where values come from, by key or by table; shown in reports.\n[sources]\n");
+        out.append("# \"engine.chamber_pressure\" = \"trade study of the upper stage\"\n");
+        return out.toString();
+    }
+
+    private static String line(ConceptInput input, String key) {
+        boolean open = !input.given() && input.value().equals("computed");
+        String assignment = key + " = " + (open ? "..." : value(input));
+        if (input.given()) {
+            return assignment + "\n";
+        }
+        String basis = input.source().replaceFirst("^default: ", open ? "computed: " : "");
+        return String.format(Locale.ROOT, "%-" + COMMENT_COLUMN + "s # %s%n", "# " + assignment, basis)
+                .replace("\r\n", "\n");
+    }
+
+    private static String value(ConceptInput input) {
+        String text = input.value();
+        if (input.unit().isEmpty()) {
+            boolean plain = text.matches("[-+]?[0-9.]+([eE][-+]?\\d+)?") || text.equals("true") || text.equals("false");
+            return plain ? text : '"' + text + '"';
+        }
+        return '"' + readable(Double.parseDouble(text), input.unit()) + '"';
+    }
+
+    private record Scale(String unit, double size, String name) {}
+
+    private static final List<Scale> SCALES = List.of(
+            new Scale("Pa", 1e6, "MPa"),
+            new Scale("Pa", 1e3, "kPa"),
+            new Scale("N", 1e3, "kN"),
+            new Scale("W", 1e3, "kW"),
+            new Scale("m", 1, "m"),
+            new Scale("m", 1e-3, "mm"),
+            new Scale("rad", Math.PI / 180, "deg"),
+            new Scale("rad/s", Math.PI / 30, "rpm"));
+
+    private static String readable(double value, String unit) {
+        for (Scale scale : SCALES) {
+            if (scale.unit().equals(unit) && Math.abs(value) >= 0.1 * scale.size()) {
+                return number(value / scale.size()) + " " + scale.name();
+            }
+        }
+        return number(value) + " " + unit;
+    }
+
+    private static String number(double value) {
+        return String.format(Locale.ROOT, "%.6g", value)
+                .replaceAll("(\\.\\d*?)0+($|e)", "$1$2")
+                .replaceAll("\\.($|e)", "$1");
+    }
+}
