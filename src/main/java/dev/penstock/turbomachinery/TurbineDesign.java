@@ -15,7 +15,7 @@ import java.util.OptionalInt;
  * @param pitchLineSpeedLimit highest blade speed at the pitch line (m/s)
  * @param annulusSpeedLimit highest ω√A of the last rotor (m/s), A the annulus area; its square is the AN² of the trade
  * @param inletTemperatureLimit highest gas temperature at the inlet (K)
- * @param nozzleAngle angle of the nozzle jet to the plane of rotation (rad)
+ * @param nozzleAngle smallest angle of the nozzle jet to the plane of rotation (rad); in a sizing the angle it came to
  * @param nozzleCoefficient nozzle velocity coefficient (-)
  * @param bladeCoefficient velocity coefficient of a rotor or turning row of impulse blades (-)
  * @param efficiencyFactor what tip leakage, disk friction and other secondary losses leave of the blading efficiency (-)
@@ -61,7 +61,7 @@ public record TurbineDesign(
      * @return this design with that efficiency
      */
     public TurbineDesign withEfficiency(double newEfficiency) {
-        return with(OptionalDouble.of(newEfficiency), stages, type, meanDiameter, oxygenRich);
+        return with(OptionalDouble.of(newEfficiency), stages, type, meanDiameter, nozzleAngle, oxygenRich);
     }
 
     /**
@@ -70,7 +70,7 @@ public record TurbineDesign(
      * @return this design with its stages settled
      */
     public TurbineDesign withStages(TurbineType newType, int newStages) {
-        return with(efficiency, OptionalInt.of(newStages), newType, meanDiameter, oxygenRich);
+        return with(efficiency, OptionalInt.of(newStages), newType, meanDiameter, nozzleAngle, oxygenRich);
     }
 
     /**
@@ -78,7 +78,15 @@ public record TurbineDesign(
      * @return this design with that diameter
      */
     public TurbineDesign withMeanDiameter(double newMeanDiameter) {
-        return with(efficiency, stages, type, OptionalDouble.of(newMeanDiameter), oxygenRich);
+        return with(efficiency, stages, type, OptionalDouble.of(newMeanDiameter), nozzleAngle, oxygenRich);
+    }
+
+    /**
+     * @param newNozzleAngle angle of the nozzle jet to the plane of rotation (rad)
+     * @return this design with that angle
+     */
+    TurbineDesign withNozzleAngle(double newNozzleAngle) {
+        return with(efficiency, stages, type, meanDiameter, newNozzleAngle, oxygenRich);
     }
 
     /**
@@ -86,7 +94,7 @@ public record TurbineDesign(
      * @return this design for such gas
      */
     public TurbineDesign withOxygenRich(boolean isOxygenRich) {
-        return with(efficiency, stages, type, meanDiameter, isOxygenRich);
+        return with(efficiency, stages, type, meanDiameter, nozzleAngle, isOxygenRich);
     }
 
     /** @return whether kind and number of stages are settled, as a solver loop needs */
@@ -99,6 +107,7 @@ public record TurbineDesign(
             OptionalInt newStages,
             TurbineType newType,
             OptionalDouble newMeanDiameter,
+            double newNozzleAngle,
             boolean newOxygenRich) {
         return new TurbineDesign(
                 newEfficiency,
@@ -108,7 +117,7 @@ public record TurbineDesign(
                 pitchLineSpeedLimit,
                 annulusSpeedLimit,
                 inletTemperatureLimit,
-                nozzleAngle,
+                newNozzleAngle,
                 nozzleCoefficient,
                 bladeCoefficient,
                 efficiencyFactor,

@@ -73,14 +73,15 @@ public final class TurbineModel {
         return fixed > 0 ? design.withStages(TurbineType.REACTION, fixed) : chooseReaction(gas, speed, design);
     }
 
-    /** Fewest reaction stages, more where each brings two points; one impulse stage if the passages would be too small. */
+    /** Fewest reaction stages, more where each brings two points and keeps AN²; one impulse stage if the passages would be too small. */
     private TurbineDesign chooseReaction(GasExpansion gas, double speed, TurbineDesign design) {
         TurbineDesign chosen = design.withStages(TurbineType.REACTION, 1);
         TurbineWheel wheel = new TurbineWheel(gas, speed, chosen);
         for (int n = 2; n <= MOST_REACTION_STAGES; n++) {
             TurbineDesign candidate = design.withStages(TurbineType.REACTION, n);
             TurbineWheel next = new TurbineWheel(gas, speed, candidate);
-            if (next.efficiency < wheel.efficiency + WORTH_OF_A_STAGE) {
+            boolean tooWide = next.annulusSpeed > Math.max(design.annulusSpeedLimit(), wheel.annulusSpeed);
+            if (tooWide || next.efficiency < wheel.efficiency + WORTH_OF_A_STAGE) {
                 break;
             }
             chosen = candidate;
@@ -122,7 +123,6 @@ public final class TurbineModel {
         TurbineDesign settled = design.settled() ? design : choose(gas, speed, design);
         TurbineWheel wheel = new TurbineWheel(gas, speed, settled);
         TurbineWork work = work(gas, settled.efficiency().orElse(wheel.efficiency));
-        double annulusSpeed = speed * Math.sqrt(Math.PI * wheel.diameter * wheel.height);
         List<LimitCheck> limits = new ArrayList<>();
         limits.add(LimitCheck.atMost(
                 name + ".pitch_line_speed",
@@ -131,7 +131,7 @@ public final class TurbineModel {
                 "m/s",
                 "nasa-sp-8110"));
         limits.add(LimitCheck.atMost(
-                name + ".annulus_speed", annulusSpeed, settled.annulusSpeedLimit(), "m/s", "nasa-sp-8110"));
+                name + ".annulus_speed", wheel.annulusSpeed, settled.annulusSpeedLimit(), "m/s", "nasa-sp-8110"));
         limits.add(LimitCheck.atMost(
                 name + ".inlet_temperature",
                 gas.inlet.temperature(),
@@ -148,7 +148,7 @@ public final class TurbineModel {
         return new TurbineSizing(
                 name,
                 duty,
-                settled,
+                wheel.settled,
                 gas.inlet,
                 duty.gas().atPressureEnthalpy(duty.exitPressure(), work.outletEnthalpy()),
                 speed,
@@ -162,8 +162,8 @@ public final class TurbineModel {
                 wheel.diameter,
                 wheel.height,
                 wheel.admission,
-                annulusSpeed,
-                untaperedRootStress(annulusSpeed),
+                wheel.annulusSpeed,
+                untaperedRootStress(wheel.annulusSpeed),
                 limits,
                 warnings);
     }

@@ -148,4 +148,16 @@ class TurbineTest {
         assertThat(turbine.pitchLineSpeed())
                 .isLessThanOrEqualTo(turbine.design().pitchLineSpeedLimit());
     }
+
+    @Test
+    void nozzlesOpenWhereTheAnnulusWouldPassItsLimit() {
+        PerfectGas gas = new PerfectGas(9000, 1.35);
+        TurbineDesign design = TurbineDefaults.of(false).withStages(TurbineType.REACTION, 1);
+        TurbineSizing slow = model.size("t", new TurbineDuty(gas, 20e6, 9000 * 870, 14e6, 40), 2000, design);
+        TurbineSizing fast = model.size("t", new TurbineDuty(gas, 20e6, 9000 * 870, 14e6, 40), 4000, design);
+        assertThat(slow.design().nozzleAngle()).isLessThan(fast.design().nozzleAngle());
+        // with the same angle ω√A would grow with the speed, past the limit
+        assertThat(2 * slow.annulusSpeed()).isGreaterThan(design.annulusSpeedLimit());
+        assertThat(fast.annulusSpeed()).isLessThanOrEqualTo(design.annulusSpeedLimit());
+    }
 }
