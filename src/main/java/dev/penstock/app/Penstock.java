@@ -28,6 +28,7 @@ import picocli.CommandLine.Option;
             SizeCommand.class,
             CombustCommand.class,
             FluidCommand.class,
+            NewCommand.class,
             DemoCommand.class
         })
 public final class Penstock implements Runnable {

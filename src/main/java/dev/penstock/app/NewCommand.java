@@ -1,0 +1,115 @@
+package dev.penstock.app;
+
+import dev.penstock.cycles.ConceptReader;
+import dev.penstock.cycles.Cycle;
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.fluids.Propellant;
+import dev.penstock.reports.ConceptTemplate;
+import dev.penstock.reports.TextTable;
+import dev.penstock.reports.WholeFiles;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Writes a concept file to start from. */
+@Command(
+        name = "new",
+        description = {
+            "Writes a commented concept file to start from: what a concept must state, and every other input of the cycle"
+                    + " with its default and what that rests on.",
+            "Without a cycle it lists the cycles."
+        })
+final class NewCommand extends BaseCommand {
+
+    @Parameters(index = "0", arity = "0..1", paramLabel = "CYCLE", description = "cycle, for example gas-generator")
+    private Optional<String> cycle = Optional.empty();
+
+    @Parameters(
+            index = "1",
+            arity = "0..1",
+            paramLabel = "FILE",
+            description = "file to write, CYCLE.toml otherwise; an existing file is not touched")
+    private Optional<Path> file = Optional.empty();
+
+    @Option(names = "--oxidizer", paramLabel = "FLUID", defaultValue = "oxygen", description = "default: oxygen")
+    private String oxidizer;
+
+    @Option(names = "--fuel", paramLabel = "FLUID", defaultValue = "methane", description = "default: methane")
+    private String fuel;
+
+    NewCommand(Session session) {
+        super(session);
+    }
+
+    @Override
+    public Integer call() {
+        if (cycle.isEmpty()) {
+            return answer(NewCommand::listJson, NewCommand::listText);
+        }
+        OptionReader reader = new OptionReader();
+        Optional<Cycle> found =
+                Cycle.all().stream().filter(c -> c.id().equals(cycle.get())).findFirst();
+        if (found.isEmpty()) {
+            List<String> ids = Cycle.all().stream().map(Cycle::id).toList();
+            reader.problem("CYCLE", cycle.get(), "allowed are " + String.join(", ", ids));
+        }
+        Optional<Propellant> burns = propellant(reader, "--oxidizer", oxidizer, Propellant.Role.OXIDIZER);
+        Optional<Propellant> burnt = propellant(reader, "--fuel", fuel, Propellant.Role.FUEL);
+        Path place = file.orElse(Path.of(cycle.get() + ".toml"));
+        if (Files.exists(place)) {
+            reader.problem("FILE", place.toString(), "there is such a file already; name another");
+        }
+        reader.finish();
+        String name = place.getFileName().toString().replaceFirst("\\.toml$", "");
+        String text = new ConceptTemplate(
+                        new ConceptReader(session.fluids()),
+                        found.orElseThrow(),
+                        burns.orElseThrow(),
+                        burnt.orElseThrow())
+                .text(name);
+        Path folder = place.toAbsolutePath().getParent();
+        if (folder == null) {
+            throw new InvalidInput("", "FILE", place.toString(), "write the path of a file");
+        }
+        WholeFiles.write(folder, Map.of(place.getFileName().toString(), text));
+        return answer(
+                () -> Map.of("file", place.toString(), "cycle", cycle.get()),
+                () -> "wrote " + place + "; next: penstock balance " + place + System.lineSeparator());
+    }
+
+    private Optional<Propellant> propellant(OptionReader reader, String option, String id, Propellant.Role role) {
+        Optional<Propellant> found =
+                reader.named(option, Optional.of(id), "write the id of a fluid", session.fluids()::propellant);
+        if (found.isPresent() && !found.get().roles().contains(role)) {
+            reader.problem(option, id, "it does not serve as " + role.name().toLowerCase(java.util.Locale.ROOT));
+            return Optional.empty();
+        }
+        return found;
+    }
+
+    private static Map<String, Object> listJson() {
+        return Map.of(
+                "cycles",
+                Cycle.all().stream()
+                        .map(c -> {
+                            Map<String, Object> map = new LinkedHashMap<>();
+                            map.put("id", c.id());
+                            map.put("title", c.title());
+                            map.put("summary", c.summary());
+                            return map;
+                        })
+                        .toList());
+    }
+
+    private static String listText() {
+        TextTable table = new TextTable().header("cycle", "<what it does");
+        Cycle.all().forEach(c -> table.row(c.id(), c.summary()));
+        return table.text();
+    }
+}
