@@ -318,6 +318,74 @@ def write_equilibrium():
     print(len(lines) - 3, "cases; without a balanced reference:", skipped)
 
 
+def transport_model(elements):
+    """Gas of those species for which gri30.yaml holds collision figures, with the thermodynamics of TM-4513."""
+    figures = {s.name.replace("AR", "Ar"): s.transport for s in ct.Species.list_from_file("gri30.yaml")}
+    species = []
+    for s in ct.Species.list_from_file("nasa_gas.yaml"):
+        name = RENAMED.get(s.name, s.name)
+        if name in GAS and name in figures and set(s.composition) <= set(elements):
+            copy = rebuilt(s)
+            copy.transport = figures[name]
+            species.append(copy)
+    return ct.Solution(thermo="ideal-gas", kinetics=None, species=species, transport_model="mixture-averaged")
+
+
+def reacting_conductivity(gas):
+    """Butler and Brokaw: one reaction forming each species from a base of independent ones; matrix of their paper with
+    Cantera's binary diffusion coefficients."""
+    x = gas.X
+    chosen = [j for j in np.argsort(-x) if x[j] > 1e-6]
+    atoms = np.array([[gas.n_atoms(int(j), k) for k in range(gas.n_elements)] for j in chosen], float)
+    base = []
+    for i in range(len(chosen)):
+        if np.linalg.matrix_rank(atoms[base + [i]]) == len(base) + 1:
+            base.append(i)
+    others = [i for i in range(len(chosen)) if i not in base]
+    alpha = np.zeros((len(others), len(chosen)))
+    for r, i in enumerate(others):
+        alpha[r, base] = -np.linalg.lstsq(atoms[base].T, atoms[i], rcond=None)[0]
+        alpha[r, i] = 1.0
+    h = gas.standard_enthalpies_RT[chosen]
+    heat = alpha @ h
+    d = gas.binary_diff_coeffs[np.ix_(chosen, chosen)]
+    xs = x[chosen]
+    g = np.zeros((len(others), len(others)))
+    for k in range(len(chosen)):
+        for l in range(k + 1, len(chosen)):
+            v = alpha[:, k] / xs[k] - alpha[:, l] / xs[l]
+            g += gas.T / (gas.P * d[k, l]) * xs[k] * xs[l] * np.outer(v, v)
+    return float(heat @ np.linalg.solve(g, heat))
+
+
+def write_transport():
+    lines = [f"# Cantera {ct.__version__}: mixture-averaged transport, collision figures of gri30.yaml; SI units; reacting"
+             " conductivity by Butler and Brokaw;",
+             "# written by src/test/python/cantera_reference.py",
+             "case,pressure,temperature,viscosity,conductivity,reacting_conductivity,fractions"]
+    picks = [("oxygen", "hydrogen", 0.7), ("oxygen", "hydrogen", 6), ("oxygen", "methane", 3.4), ("oxygen", "methane", 0.5),
+             ("oxygen", "rp-1", 2.56), ("nitrogen-tetroxide", "mmh", 2.15), ("nitrous-oxide", "ethanol", 4.5),
+             ("hydrogen-peroxide-98", "rp-1", 7.2), ("oxygen", "ammonia", 1.4), ("oxygen", "methane", 30)]
+    for oxidizer, fuel, ratio in picks:
+        atoms, enthalpy = blend(one(oxidizer), one(fuel), 1 / (1 + ratio))
+        gas = transport_model([e for e, n in atoms.items() if n > 0])
+        for p in (1e5, 1e7):
+            for t in (500.0, 1000.0, 2000.0, 3000.0, 3800.0):
+                gas.TPX = t, p, atoms
+                gas.equilibrate("TP", solver="element_potential" if t > 900 else "auto", rtol=1e-12, max_steps=100000)
+                fractions = {gas.species_name(j): gas.X[j] for j in range(gas.n_species)}
+                lines.append(f"{oxidizer}/{fuel} at {ratio:g},{p:g},{t:g},{gas.viscosity:.8g},"
+                             f"{gas.thermal_conductivity:.8g},{reacting_conductivity(gas):.8g},{describe(fractions, 1e-9)}")
+    for name in ("H2", "O2", "N2", "H2O", "CO2", "CO", "CH4", "NH3", "H", "O", "OH", "NO", "Ar"):
+        gas = transport_model(["C", "H", "N", "O", "Ar"])
+        for t in (300.0, 1000.0, 3000.0):
+            gas.TPX = t, 1e5, {name: 1}
+            lines.append(f"{name} alone,1e5,{t:g},{gas.viscosity:.8g},{gas.thermal_conductivity:.8g},0,{name}:1")
+    with open(os.path.join(OUT, "cantera_transport.csv"), "w") as file:
+        file.write("\n".join(lines) + "\n")
+    print(len(lines) - 3, "cases of transport")
+
+
 def live(seed):
     chance = random.Random(seed)
     done = 0
@@ -338,3 +406,4 @@ if __name__ == "__main__":
         live(int(sys.argv[2]))
     else:
         write_equilibrium()
+        write_transport()

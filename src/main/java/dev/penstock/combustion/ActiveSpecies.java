@@ -2,6 +2,7 @@ package dev.penstock.combustion;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Those elements of a set that a mixture really contains, and the species that can form of them, as packed arrays. Gas
@@ -21,8 +22,12 @@ final class ActiveSpecies {
 
     /** Temperature above which a condensed species is not taken to exist: the end of its data (K). */
     final double[] condensedMaximum;
+    /** Names of the condensed species. */
+    final List<String> condensedNames;
 
     final ThermoTable thermo;
+
+    final StartingMixture start;
 
     /**
      * @param set species to choose from
@@ -62,6 +67,33 @@ final class ActiveSpecies {
                 .filter(Species::condensed)
                 .mapToDouble(Species::maximumTemperature)
                 .toArray();
+        condensedNames =
+                species.stream().filter(Species::condensed).map(Species::name).toList();
         thermo = new ThermoTable(species);
+        start = new StartingMixture(
+                this,
+                species.subList(0, gas).stream().map(Species::name).toList(),
+                elements.stream().map(k -> set.elements().get(k)).toList());
+    }
+
+    /**
+     * @param b moles of each element (mol/kg)
+     * @return the condensed species that could take up the whole mixture, if there is one
+     */
+    Optional<String> condensedAlone(double[] b) {
+        for (int c = 0; c < condensedCount; c++) {
+            double most = Double.POSITIVE_INFINITY;
+            double least = 0;
+            for (int k = 0; k < elementCount; k++) {
+                double needed = atoms[k][gasCount + c];
+                double ratio = needed / b[k];
+                least = Math.max(least, ratio);
+                most = Math.min(most, ratio);
+            }
+            if (least - most < 1e-9 * least) {
+                return Optional.of(condensedNames.get(c));
+            }
+        }
+        return Optional.empty();
     }
 }

@@ -44,7 +44,8 @@ public final class EquilibriumSolver implements GasCursor {
     private static final double START_TEMPERATURE = 3800;
     private static final int WARM_LIMIT = 30;
     private static final int COLD_LIMIT = 80;
-    private static final int MOST_PHASE_CHANGES = 8;
+    private static final int MOST_PHASE_CHANGES = 14;
+    private static final int STEPS_BETWEEN_LOOKS = 8;
     private static final double SUPERSATURATION = 1e-9;
     private static final double MASS_TOLERANCE = 5e-3;
 
@@ -53,6 +54,21 @@ public final class EquilibriumSolver implements GasCursor {
     private final double[] composition;
     private final double[] atomicMass;
     private final GasSnapshot snapshots;
+    private final TemperatureBracket.Attempt attempts = new TemperatureBracket.Attempt() {
+        @Override
+        public boolean atTemperature(double temperature, double pressure) {
+            if (attempt(Assigned.TEMPERATURE, temperature, pressure, COLD_LIMIT)) {
+                return true;
+            }
+            newton.start(temperature);
+            return attempt(Assigned.TEMPERATURE, temperature, pressure, COLD_LIMIT);
+        }
+
+        @Override
+        public boolean directly(Assigned assigned, double target, double pressure) {
+            return attempt(assigned, target, pressure, WARM_LIMIT);
+        }
+    };
     private Reactants mixture;
     private GibbsNewton newton;
     private boolean warm;
@@ -206,20 +222,35 @@ public final class EquilibriumSolver implements GasCursor {
             throw new InvalidInput("equilibrium", "mixture", "not set", "set the mixture first");
         }
         Require.within("equilibrium", "pressure (Pa)", pressure, LOWEST_PRESSURE, HIGHEST_PRESSURE);
-        newton.resetIterations();
+        newton.reset();
         exponent = 0;
         boolean solved = warm && attempt(assigned, target, pressure, WARM_LIMIT);
         if (!solved) {
-            newton.start(START_TEMPERATURE);
+            if (assigned == Assigned.ENTHALPY) {
+                newton.startFromEnthalpy(target);
+            } else {
+                newton.start(START_TEMPERATURE);
+            }
             solved = attempt(assigned, target, pressure, COLD_LIMIT);
         }
         if (!solved) {
-            solved = new TemperatureBracket(this::attemptAtTemperature, newton).solve(assigned, target, pressure);
+            solved = bracket(assigned, target, pressure);
         }
         iterations = newton.iterations();
-        warm = solved;
+        warm = solved && !newton.anySupersaturation();
         if (!solved) {
-            throw new NotConverged(describe(assigned, target, pressure), iterations, newton.worstResidual(), advice());
+            newton.species().condensedAlone(newton.composition()).ifPresent(name -> {
+                throw new OutsideValidity(
+                        describe(assigned, target, pressure),
+                        "gas (mol/kg)",
+                        0,
+                        "more: the mixture has the composition of " + name + ", which may take up all of it");
+            });
+            throw new NotConverged(
+                    describe(assigned, target, pressure),
+                    iterations,
+                    newton.worstResidual(),
+                    String.format(Locale.ROOT, "last at %.5g K", newton.temperature()));
         }
         double t = newton.temperature();
         if (!(t >= LOWEST_TEMPERATURE && t <= HIGHEST_TEMPERATURE)) {
@@ -232,46 +263,80 @@ public final class EquilibriumSolver implements GasCursor {
         }
     }
 
-    private boolean attemptAtTemperature(double temperature, double pressure) {
-        return attempt(Assigned.TEMPERATURE, temperature, pressure, COLD_LIMIT);
+    private boolean bracket(Assigned assigned, double target, double pressure) {
+        TemperatureBracket.Outcome outcome = new TemperatureBracket(attempts, newton).solve(assigned, target, pressure);
+        if (outcome == TemperatureBracket.Outcome.TOO_COLD) {
+            warm = false;
+            boolean enthalpy = assigned == Assigned.ENTHALPY;
+            throw new OutsideValidity(
+                    describe(assigned, target, pressure),
+                    enthalpy ? "enthalpy (J/kg)" : "entropy (J/(kg·K))",
+                    target,
+                    String.format(
+                            Locale.ROOT,
+                            "above %.6g, what the products have at 100 K: the mixture is too cold to burn",
+                            enthalpy ? newton.enthalpy() : newton.entropy()));
+        }
+        return outcome == TemperatureBracket.Outcome.SOLVED;
     }
 
-    /** Newton with the set of condensed species corrected until it stands. */
+    /** Newton with the set of condensed species corrected until it stands; a slow iteration is helped on its way. */
     boolean attempt(Assigned assigned, double target, double pressure, int limit) {
         if (assigned == Assigned.TEMPERATURE) {
             newton.setTemperature(target);
         }
-        int condensed = newton.species().condensedCount;
-        for (int change = 0; change <= MOST_PHASE_CHANGES; change++) {
-            if (!newton.iterate(assigned, target, pressure, limit)) {
+        int start = newton.iterations();
+        for (int change = 0; change <= MOST_PHASE_CHANGES; ) {
+            boolean converged = newton.iterate(assigned, target, pressure, STEPS_BETWEEN_LOOKS);
+            if (!converged && (newton.broken() || newton.iterations() - start > limit)) {
                 return false;
             }
-            int drop = -1;
-            int add = -1;
-            double worstAmount = 0;
-            double worstAffinity = SUPERSATURATION;
-            for (int c = 0; c < condensed; c++) {
-                boolean allowed = newton.temperature() <= newton.species().condensedMaximum[c];
-                if (newton.condensedActive(c)) {
-                    double amount = allowed ? newton.condensedMoles()[c] : Double.NEGATIVE_INFINITY;
-                    if (amount < worstAmount) {
-                        worstAmount = amount;
-                        drop = c;
-                    }
-                } else if (allowed && newton.affinity(c) > worstAffinity) {
-                    worstAffinity = newton.affinity(c);
-                    add = c;
-                }
-            }
+            int drop = converged ? condensedToDrop() : -1;
+            int add = drop >= 0 ? -1 : condensedToAdd();
             if (drop >= 0) {
                 newton.setCondensed(drop, false);
+                change++;
             } else if (add >= 0) {
                 newton.setCondensed(add, true);
-            } else {
+                change++;
+            } else if (converged) {
                 return true;
             }
         }
         return false;
+    }
+
+    /** The active condensed species of most negative amount, or beyond the end of its data; -1 if none. */
+    private int condensedToDrop() {
+        int drop = -1;
+        double worst = 0;
+        for (int c = 0; c < newton.species().condensedCount; c++) {
+            if (newton.condensedActive(c)) {
+                double amount = allowed(c) ? newton.condensedMoles()[c] : Double.NEGATIVE_INFINITY;
+                if (amount < worst) {
+                    worst = amount;
+                    drop = c;
+                }
+            }
+        }
+        return drop;
+    }
+
+    /** The absent condensed species with which the gas is supersaturated most; -1 if none. */
+    private int condensedToAdd() {
+        int add = -1;
+        double worst = SUPERSATURATION;
+        for (int c = 0; c < newton.species().condensedCount; c++) {
+            if (!newton.condensedActive(c) && allowed(c) && newton.affinity(c) > worst) {
+                worst = newton.affinity(c);
+                add = c;
+            }
+        }
+        return add;
+    }
+
+    private boolean allowed(int c) {
+        return newton.temperature() <= newton.species().condensedMaximum[c];
     }
 
     private String describe(Assigned assigned, double target, double pressure) {
@@ -287,16 +352,6 @@ public final class EquilibriumSolver implements GasCursor {
     private String mixtureName() {
         Map<String, Double> propellants = mixture.propellants();
         return propellants.isEmpty() ? String.join("", set.elements()) : String.join(" with ", propellants.keySet());
-    }
-
-    private String advice() {
-        return newton.gasMoles() < 1e-6
-                ? "nearly everything condenses, so no gas remains"
-                : String.format(
-                        Locale.ROOT,
-                        "last at %.5g K with %.4g mol of gas per kilogram",
-                        newton.temperature(),
-                        newton.gasMoles());
     }
 
     @Override
@@ -361,6 +416,11 @@ public final class EquilibriumSolver implements GasCursor {
     /** @return (∂ln v/∂ln p)_T with shifting composition (-) */
     public double volumePressureSlope() {
         return newton.volumePressureSlope();
+    }
+
+    /** Starts the next solution afresh, as if none had gone before. */
+    public void forget() {
+        warm = false;
     }
 
     /** @return mass fraction of condensed carbon (-) */

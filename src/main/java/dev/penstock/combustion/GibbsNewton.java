@@ -50,6 +50,7 @@ final class GibbsNewton {
     private final double[] moles;
     private final double[] condensedMoles;
     private final boolean[] condensedActive;
+    private final double[] supersaturation;
     private final int[] activeIndex;
     private final double[] elementMissing;
     private final double[] residuals;
@@ -60,6 +61,7 @@ final class GibbsNewton {
     private final double[] solution;
     private final DenseSystem system;
     private boolean factored;
+    private boolean broken;
 
     private int activeCondensed;
     private double logGas;
@@ -81,6 +83,7 @@ final class GibbsNewton {
         moles = new double[gas];
         condensedMoles = new double[condensed];
         condensedActive = new boolean[condensed];
+        supersaturation = new double[condensed];
         activeIndex = new int[condensed];
         elementMissing = new double[elements];
         residuals = new double[gas];
@@ -141,12 +144,28 @@ final class GibbsNewton {
         return worst;
     }
 
-    void resetIterations() {
+    /** To be called before each problem. */
+    void reset() {
         iterations = 0;
+        Arrays.fill(supersaturation, 0);
     }
 
     void setTemperature(double t) {
         temperature = t;
+    }
+
+    /** Lets the gas stay above saturation with a condensed species by this much (of RT per mole). */
+    void setSupersaturation(int c, double value) {
+        supersaturation[c] = value;
+    }
+
+    boolean anySupersaturation() {
+        for (double each : supersaturation) {
+            if (each != 0) {
+                return true;
+            }
+        }
+        return false;
     }
 
     void setCondensed(int c, boolean active) {
@@ -162,21 +181,36 @@ final class GibbsNewton {
         }
     }
 
-    /** Forgets the last solution: equal moles of every gas species, no condensed species. */
+    /**
+     * Forgets the last solution.
+     *
+     * @param startTemperature temperature to start from (K)
+     */
     void start(double startTemperature) {
-        double atomsSum = 0;
-        for (double each : b) {
-            atomsSum += each;
+        double[] amounts = species.start.amounts(b);
+        double sum = 0;
+        for (int j = 0; j < gas; j++) {
+            logMoles[j] = Math.log(amounts[j]);
+            sum += amounts[j];
         }
-        gasMoles = atomsSum / 2;
-        logGas = Math.log(gasMoles);
-        double each = logGas - Math.log(gas);
-        Arrays.fill(logMoles, each);
+        gasMoles = sum;
+        logGas = Math.log(sum);
         Arrays.fill(potentials, 0);
         for (int c = 0; c < condensedActive.length; c++) {
             setCondensed(c, false);
+            supersaturation[c] = 0;
         }
         temperature = startTemperature;
+    }
+
+    /**
+     * Forgets the last solution, starting from the temperature at which likely products have an enthalpy.
+     *
+     * @param enthalpy enthalpy (J/kg)
+     */
+    void startFromEnthalpy(double enthalpy) {
+        start(0);
+        temperature = species.start.temperature(enthalpy / R);
     }
 
     // ---- Newton
@@ -192,10 +226,12 @@ final class GibbsNewton {
      */
     boolean iterate(Assigned assigned, double target, double p, int limit) {
         pressure = p;
+        broken = false;
         lastStep = Double.POSITIVE_INFINITY;
         for (int i = 0; i < limit; i++) {
             assemble(assigned, target);
             if (!(worst < Double.POSITIVE_INFINITY)) {
+                broken = true;
                 return false;
             }
             if (worst < 1e-11 || worst < 1e-9 && lastStep < 1e-9) {
@@ -203,10 +239,16 @@ final class GibbsNewton {
             }
             iterations++;
             if (!step(assigned)) {
+                broken = true;
                 return false;
             }
         }
         return false;
+    }
+
+    /** @return whether the last iteration ended on a number that is not finite or a singular system */
+    boolean broken() {
+        return broken;
     }
 
     private void assemble(Assigned assigned, double target) {
@@ -301,7 +343,7 @@ final class GibbsNewton {
         for (int i = 0; i < activeCondensed; i++) {
             int c = activeIndex[i];
             int j = gas + c;
-            double affinity = s[j] - h[j];
+            double affinity = s[j] - h[j] - supersaturation[c];
             for (int k = 0; k < elements; k++) {
                 affinity += species.atoms[k][j] * potentials[k];
             }

@@ -5,49 +5,127 @@ import dev.penstock.combustion.GibbsNewton.Assigned;
 /**
  * Last resort for assigned enthalpy or entropy: both rise with temperature at equilibrium, so the temperature is bracketed
  * and halved in, with an equilibrium at assigned temperature at each trial. Slow and sure.
+ *
+ * <p>A condensed species is taken to exist up to the end of its data. Where much of it would vanish at that temperature,
+ * enthalpy and entropy jump there, and no equilibrium has a value within the jump. Such a value is then met at that
+ * temperature by as much of the condensed species as it takes, the gas staying somewhat supersaturated.
  */
 final class TemperatureBracket {
 
     private static final double HIGHEST = 9000;
-    private static final double LOWEST = 40;
+    private static final double LOWEST = 100;
     private static final double FACTOR = 0.75;
-    private static final int HALVINGS = 200;
+    private static final int HALVINGS = 100;
+    /** Newton on the problem itself is tried at every third halving up to this one. */
+    private static final int DIRECT_LAST = 10;
 
-    /** Equilibrium at assigned temperature, from the state left by the last one. */
-    @FunctionalInterface
-    interface AtTemperature {
-        boolean solve(double temperature, double pressure);
+    private static final int DIRECT_EVERY = 3;
+    private static final double NARROW = 1e-13;
+    private static final double CLOSE = 1e-10;
+
+    /** What came of it. */
+    enum Outcome {
+        SOLVED,
+        FAILED,
+        /** Even at 100 K the mixture has more enthalpy or entropy than wanted. */
+        TOO_COLD
     }
 
-    private final AtTemperature inner;
+    /** Equilibrium from the state left by the last one. */
+    interface Attempt {
+        boolean atTemperature(double temperature, double pressure);
+
+        boolean directly(Assigned assigned, double target, double pressure);
+    }
+
+    private final Attempt attempt;
     private final GibbsNewton newton;
 
-    TemperatureBracket(AtTemperature inner, GibbsNewton newton) {
-        this.inner = inner;
+    TemperatureBracket(Attempt attempt, GibbsNewton newton) {
+        this.attempt = attempt;
         this.newton = newton;
     }
 
-    /** @return whether a solution was found; it is then the state of Newton's iteration */
-    boolean solve(Assigned assigned, double target, double pressure) {
+    /** If solved, the solution is the state of Newton's iteration. */
+    Outcome solve(Assigned assigned, double target, double pressure) {
         if (assigned == Assigned.TEMPERATURE) {
-            return descend(target, pressure);
+            return descend(target, pressure) ? Outcome.SOLVED : Outcome.FAILED;
         }
         double high = HIGHEST;
         newton.start(high);
-        if (!inner.solve(high, pressure) || excess(assigned, target) < 0) {
-            return false;
+        if (!attempt.atTemperature(high, pressure) || excess(assigned, target) < 0) {
+            return Outcome.FAILED;
         }
         double low = high;
         do {
+            if (low == LOWEST) {
+                return Outcome.TOO_COLD;
+            }
             high = low;
-            low *= FACTOR;
-            if (low < LOWEST || !inner.solve(low, pressure)) {
-                return false;
+            low = Math.max(LOWEST, low * FACTOR);
+            if (!attempt.atTemperature(low, pressure)) {
+                return Outcome.FAILED;
             }
         } while (excess(assigned, target) > 0);
-        for (int i = 0; i < HALVINGS && high - low > 1e-13 * high; i++) {
+        for (int i = 0; i < HALVINGS && high - low > NARROW * high; i++) {
             double middle = 0.5 * (low + high);
-            if (!inner.solve(middle, pressure)) {
+            if (!attempt.atTemperature(middle, pressure)) {
+                return Outcome.FAILED;
+            }
+            if (i % DIRECT_EVERY == 2 && i < DIRECT_LAST) {
+                if (attempt.directly(assigned, target, pressure)) {
+                    return Outcome.SOLVED;
+                }
+                if (!attempt.atTemperature(middle, pressure)) {
+                    return Outcome.FAILED;
+                }
+            }
+            if (excess(assigned, target) > 0) {
+                high = middle;
+            } else {
+                low = middle;
+            }
+        }
+        return close(assigned, target) || withinJump(assigned, target, pressure, low, high)
+                ? Outcome.SOLVED
+                : Outcome.FAILED;
+    }
+
+    private boolean descend(double target, double pressure) {
+        double t = HIGHEST;
+        newton.start(t);
+        while (t > target) {
+            if (!attempt.atTemperature(t, pressure)) {
+                return false;
+            }
+            t *= FACTOR;
+        }
+        return attempt.atTemperature(target, pressure);
+    }
+
+    private boolean withinJump(Assigned assigned, double target, double pressure, double low, double high) {
+        double[] ends = newton.species().condensedMaximum;
+        for (int c = 0; c < ends.length; c++) {
+            if (ends[c] >= low * (1 - NARROW) && ends[c] <= high * (1 + NARROW)) {
+                return inJump(c, assigned, target, pressure, ends[c]);
+            }
+        }
+        return false;
+    }
+
+    private boolean inJump(int c, Assigned assigned, double target, double pressure, double temperature) {
+        newton.setTemperature(temperature);
+        newton.setCondensed(c, false);
+        if (!newton.iterate(Assigned.TEMPERATURE, temperature, pressure, HALVINGS)) {
+            return false;
+        }
+        double high = newton.affinity(c);
+        double low = 0;
+        newton.setCondensed(c, true);
+        for (int i = 0; i < HALVINGS && high - low > NARROW; i++) {
+            double middle = 0.5 * (low + high);
+            newton.setSupersaturation(c, middle);
+            if (!attempt.atTemperature(temperature, pressure)) {
                 return false;
             }
             if (excess(assigned, target) > 0) {
@@ -56,22 +134,16 @@ final class TemperatureBracket {
                 low = middle;
             }
         }
-        return true;
+        return close(assigned, target);
     }
 
-    private boolean descend(double target, double pressure) {
-        double t = HIGHEST;
-        newton.start(t);
-        while (t > target) {
-            if (!inner.solve(t, pressure)) {
-                return false;
-            }
-            t *= FACTOR;
-        }
-        return inner.solve(target, pressure);
+    private boolean close(Assigned assigned, double target) {
+        double scale = newton.frozenHeatCapacity() * (assigned == Assigned.ENTHALPY ? newton.temperature() : 1);
+        return Math.abs(excess(assigned, target)) < CLOSE * scale;
     }
 
-    private double excess(Assigned assigned, double target) {
+    /** Distance from what is wanted; positive where it is too hot. */
+    double excess(Assigned assigned, double target) {
         return (assigned == Assigned.ENTHALPY ? newton.enthalpy() : newton.entropy()) - target;
     }
 }
