@@ -80,7 +80,7 @@ public final class BoundaryLayerLoss implements LossModel {
         double area = Math.PI * contour.throatRadius() * contour.throatRadius();
         double thrust =
                 chamber.ideal().vacuumThrustCoefficient() * chamber.ideal().chamberPressure() * area;
-        return Result.of(
+        return Result.nozzle(
                 1 - Math.min(0.5, drag / thrust),
                 String.format(
                         Locale.ROOT,

@@ -133,7 +133,12 @@ public final class Expansion {
             supersonic.add(station(downstreamGas, state, ratio, true));
             note(table);
         }
-        return new GasProfile(subsonic, supersonic, chamber.enthalpy(), table);
+        return new GasProfile(
+                subsonic,
+                supersonic,
+                chamber.enthalpy(),
+                table,
+                downstreamGas.snapshot().condensedMassFraction());
     }
 
     private void note(RecombinationTable table) {

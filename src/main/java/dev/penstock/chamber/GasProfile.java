@@ -22,18 +22,22 @@ public final class GasProfile {
     private final GasBranch subsonic;
     private final GasBranch supersonic;
     private final RecombinationTable recombination;
+    private final double exitCondensed;
 
     /**
      * @param subsonicNodes stations at rest or moving, pressure falling, the last one the throat
      * @param supersonicNodes the throat and stations downstream, pressure falling, the last one the exit
      * @param totalEnthalpy enthalpy at rest (J/kg)
+     * @param exitCondensed mass fraction of condensed species at the exit (-)
      * @param recombination recombination at the supersonic nodes, empty unless the flow is shifting
      */
     GasProfile(
             List<NozzleStation> subsonicNodes,
             List<NozzleStation> supersonicNodes,
             double totalEnthalpy,
-            RecombinationTable recombination) {
+            RecombinationTable recombination,
+            double exitCondensed) {
+        this.exitCondensed = exitCondensed;
         this.recombination = recombination;
         throat = supersonicNodes.get(0);
         exit = supersonicNodes.get(supersonicNodes.size() - 1);
@@ -80,6 +84,11 @@ public final class GasProfile {
         GasBranch branch = downstream ? supersonic : subsonic;
         double clamped = Math.max(branch.lowest(), Math.min(branch.highest(), lnP));
         return branch.at(clamped, Math.max(1, throat.massFlux() / branch.massFlux(clamped)), downstream);
+    }
+
+    /** Mass fraction of condensed species at the exit (-). */
+    double exitCondensedFraction() {
+        return exitCondensed;
     }
 
     RecombinationTable recombination() {

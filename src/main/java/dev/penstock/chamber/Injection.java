@@ -8,10 +8,11 @@ import java.util.Optional;
  * What enters the injector. The split into oxidizer side and fuel side is known where a film of fuel is to be modelled.
  *
  * @param mixed everything together, with its enthalpy as injected
+ * @param oxidizer the oxidizer side by itself, as injected
  * @param fuel the fuel side by itself, as injected
  * @param fuelFraction mass of the fuel side over mass of everything (-)
  */
-public record Injection(Reactants mixed, Optional<Reactants> fuel, double fuelFraction) {
+public record Injection(Reactants mixed, Optional<Reactants> oxidizer, Optional<Reactants> fuel, double fuelFraction) {
 
     public Injection {
         Require.within("injection", "fuel fraction (-)", fuelFraction, 0, 1);
@@ -22,7 +23,7 @@ public record Injection(Reactants mixed, Optional<Reactants> fuel, double fuelFr
      * @return an injection whose sides are not known
      */
     public static Injection of(Reactants mixed) {
-        return new Injection(mixed, Optional.empty(), 0);
+        return new Injection(mixed, Optional.empty(), Optional.empty(), 0);
     }
 
     /**
@@ -34,6 +35,6 @@ public record Injection(Reactants mixed, Optional<Reactants> fuel, double fuelFr
     public static Injection of(Reactants oxidizer, Reactants fuel, double mixtureRatio) {
         Require.positive("injection", "mixture ratio (-)", mixtureRatio);
         double fraction = 1 / (1 + mixtureRatio);
-        return new Injection(oxidizer.mixedWith(fuel, fraction), Optional.of(fuel), fraction);
+        return new Injection(oxidizer.mixedWith(fuel, fraction), Optional.of(oxidizer), Optional.of(fuel), fraction);
     }
 }

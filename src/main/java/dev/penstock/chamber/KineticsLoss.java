@@ -50,7 +50,7 @@ public final class KineticsLoss implements LossModel {
     @Override
     public Result evaluate(LossCase chamber) {
         if (chamber.ideal().mode() != ExpansionMode.SHIFTING) {
-            return Result.of(1, "the ideal expansion is not shifting");
+            return Result.nozzle(1, "the ideal expansion is not shifting");
         }
         RecombinationTable table = chamber.profile().recombination();
         ChamberContour contour = chamber.drawing().contour();
@@ -65,7 +65,7 @@ public final class KineticsLoss implements LossModel {
             }
             previous = ratio;
         }
-        return Result.of(1, "equilibrium all the way");
+        return Result.nozzle(1, "equilibrium all the way");
     }
 
     private static double lnSupplyOverDemand(
@@ -96,7 +96,7 @@ public final class KineticsLoss implements LossModel {
                                 CARD.id(),
                                 "recombination cannot keep up even at the throat; the composition of the throat is kept and the loss may be larger"))
                 : Optional.empty();
-        return new Result(Math.min(1, impulse / ideal.vacuumImpulse()), note, warning);
+        return Result.nozzle(Math.min(1, impulse / ideal.vacuumImpulse()), note, warning);
     }
 
     /** Vacuum impulse at the exit's area with the gas as it is now (m/s). */

@@ -26,9 +26,7 @@ final class LossAccount {
         losses.add(new NamedLoss(kind.title(), result.factor(), vacuumImpulse - after, card, result.note()));
         result.warning().ifPresent(warnings::add);
         vacuumImpulse = after;
-        if (kind.onCharacteristicVelocity()) {
-            characteristicVelocity *= result.factor();
-        }
+        characteristicVelocity *= result.velocityFactor();
     }
 
     List<NamedLoss> losses() {

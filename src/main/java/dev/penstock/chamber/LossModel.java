@@ -24,17 +24,30 @@ interface LossModel {
      * A loss factor and its evidence.
      *
      * @param factor impulse after over impulse before this loss (-)
+     * @param velocityFactor c* after over c* before this loss (-)
      * @param note one line for the reader, may be empty text
      * @param warning present outside the model's fit
      */
-    record Result(double factor, String note, Optional<Warning> warning) {
+    record Result(double factor, double velocityFactor, String note, Optional<Warning> warning) {
 
         public Result {
             Require.positive("loss", "factor (-)", factor);
+            Require.positive("loss", "c* factor (-)", velocityFactor);
         }
 
-        static Result of(double factor, String note) {
-            return new Result(factor, note, Optional.empty());
+        /** A loss of the nozzle, which leaves c* alone. */
+        static Result nozzle(double factor, String note, Optional<Warning> warning) {
+            return new Result(factor, 1, note, warning);
+        }
+
+        /** A loss of the nozzle, which leaves c* alone. */
+        static Result nozzle(double factor, String note) {
+            return nozzle(factor, note, Optional.empty());
+        }
+
+        /** A loss of the combustor, which lowers impulse and c* alike. */
+        static Result combustor(double factor, String note) {
+            return new Result(factor, factor, note, Optional.empty());
         }
     }
 }

@@ -25,8 +25,13 @@ public final class ThrustChamber {
     /** @param nozzle ideal nozzle flow */
     public ThrustChamber(NozzleFlow nozzle) {
         this.nozzle = nozzle;
-        this.models =
-                List.of(new EnergyReleaseLoss(), new KineticsLoss(), new DivergenceLoss(), new BoundaryLayerLoss());
+        this.models = List.of(
+                new EnergyReleaseLoss(),
+                new FilmCoolingLoss(),
+                new KineticsLoss(),
+                new DivergenceLoss(),
+                new BoundaryLayerLoss(),
+                new TwoPhaseLoss());
     }
 
     /**
@@ -123,15 +128,19 @@ public final class ThrustChamber {
         for (LossModel model : models) {
             OptionalDouble stated = chamber.design().efficiencies().of(model.kind());
             if (stated.isPresent()) {
-                account.takeOff(
-                        model.kind(),
-                        LossModel.Result.of(stated.getAsDouble(), "stated by the concept"),
-                        Optional.empty());
+                account.takeOff(model.kind(), stated(model.kind(), stated.getAsDouble()), Optional.empty());
             } else {
                 account.takeOff(model.kind(), model.evaluate(chamber), Optional.of(model.card()));
             }
         }
         return account;
+    }
+
+    private static LossModel.Result stated(LossKind kind, double efficiency) {
+        String note = "stated by the concept";
+        return kind.onCharacteristicVelocity()
+                ? LossModel.Result.combustor(efficiency, note)
+                : LossModel.Result.nozzle(efficiency, note);
     }
 
     private static ChamberPerformance assemble(

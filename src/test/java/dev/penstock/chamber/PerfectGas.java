@@ -54,7 +54,7 @@ final class PerfectGas implements Isentrope {
         for (int i = 0; i <= n; i++) {
             supersonic.add(station(flow, at(Math.exp(middle + (bottom - middle) * i / n)), i > 0));
         }
-        return new GasProfile(subsonic, supersonic, cp() * temperature, new RecombinationTable(0));
+        return new GasProfile(subsonic, supersonic, cp() * temperature, new RecombinationTable(0), 0);
     }
 
     static NozzleStation station(IsentropicFlow flow, WorkingState s, boolean supersonic) {

@@ -1,0 +1,139 @@
+package dev.penstock.chamber;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.penstock.combustion.Reactants;
+import dev.penstock.errors.OutsideValidity;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Divergence, friction, film, two-phase flow and throttling, each against its limits and what is known of it. */
+class LossModelsTest {
+
+    private static final Reactants MIXTURE = Mixtures.mix(Mixtures.OXYGEN, Mixtures.KEROSENE, 2.6);
+    private final ThrustChamber chamber = new ThrustChamber(Mixtures.nozzle(MIXTURE));
+
+    private ChamberPerformance size(CombustorDesign combustor, NozzleDesign nozzle, double pressure, double thrust) {
+        ChamberDesign design =
+                new ChamberDesign(pressure, combustor, nozzle, ExpansionMode.SHIFTING, Efficiencies.MODELLED);
+        return chamber.forVacuumThrust(design, Injection.of(Mixtures.OXYGEN, Mixtures.KEROSENE, 2.6), thrust);
+    }
+
+    private static NamedLoss loss(ChamberPerformance chamber, LossKind kind) {
+        return chamber.losses().stream()
+                .filter(l -> l.name().equals(kind.title()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Entries of the table computed again; with twice the cells they move by less than the stated uncertainty. */
+    @ParameterizedTest
+    @CsvSource({"6, 0.8, 1.18", "25, 0.7, 1.10", "100, 0.9, 1.26", "16, 0.6, 1.34"})
+    void bellTableIsWhatTheFlowSolverComputes(double areaRatio, double length, double gamma) {
+        double tabulated = BellEfficiency.at(areaRatio, length, gamma);
+        assertThat(BellEfficiency.compute(areaRatio, length, gamma)).isCloseTo(tabulated, within(1e-5));
+        ChamberContour contour = ContourBuilder.draw(
+                        CombustorDesign.of(2, 5), NozzleDesign.bell(areaRatio, length), areaRatio, 1)
+                .contour();
+        assertThat(TwoDimensionalFlow.of(contour, 1.5, gamma, 48).efficiency()).isCloseTo(tabulated, within(5e-4));
+    }
+
+    /** 80 % bells lose 0.8 to 1.5 %, 60 % bells 2 to 3 % (NASA SP-8120 and textbook practice, from memory). */
+    @Test
+    void bellsLoseWhatTheMonographReports() {
+        assertThat(BellEfficiency.at(20, 0.8, 1.2)).isBetween(0.985, 0.993);
+        assertThat(BellEfficiency.at(40, 0.6, 1.2)).isBetween(0.97, 0.98);
+        assertThat(BellEfficiency.at(40, 1.0, 1.2)).isGreaterThan(BellEfficiency.at(40, 0.8, 1.2));
+    }
+
+    /** Independent relation: spherical source flow, NASA SP-125 equation 4-8, on the momentum part of the thrust. */
+    @ParameterizedTest
+    @CsvSource({"10, 10", "16, 15", "40, 15", "10, 25"})
+    void marchedConeAgreesWithTheSourceFlowFactor(double areaRatio, double degrees) {
+        NozzleDesign nozzle = NozzleDesign.cone(areaRatio, Math.toRadians(degrees));
+        ChamberContour contour = ContourBuilder.draw(CombustorDesign.of(2, 5), nozzle, areaRatio, 1)
+                .contour();
+        CharacteristicGas gas = new CharacteristicGas(1.2);
+        double mach = gas.machAtAreaRatio(areaRatio);
+        double share = gas.momentum(mach) / (gas.momentum(mach) + gas.pressure(mach));
+        double expected = 1 - share * (1 - DivergenceLoss.factor(Math.toRadians(degrees)));
+        assertThat(TwoDimensionalFlow.of(contour, 1.5, 1.2, 24).efficiency()).isCloseTo(expected, within(2.5e-3));
+    }
+
+    /** Discharge coefficient of a throat with wall curvature 1.5: 1 − (γ+1)/(96 R²) + ... = 0.99 (Sauer and Hall, from memory). */
+    @Test
+    void transonicStartPassesTheKnownFlow() {
+        ChamberContour contour = ContourBuilder.draw(CombustorDesign.of(2, 5), NozzleDesign.bell(10), 10, 1)
+                .contour();
+        assertThat(TwoDimensionalFlow.of(contour, 1.5, 1.2, 48).dischargeCoefficient())
+                .isCloseTo(1 - 2.2 / (96 * 2.25), within(1.5e-3));
+    }
+
+    /** NASA SP-8120 and textbook practice (from memory): 0.5 to 1.5 %, more when small. */
+    @Test
+    void frictionTakesItsUsualShareAndMoreFromSmallNozzles() {
+        CombustorDesign combustor = CombustorDesign.of(2.5, 1.2);
+        double large = loss(size(combustor, NozzleDesign.bell(40), 10e6, 2e6), LossKind.BOUNDARY_LAYER)
+                .factor();
+        double small = loss(size(combustor, NozzleDesign.bell(40), 1e6, 5e3), LossKind.BOUNDARY_LAYER)
+                .factor();
+        assertThat(1 - large).isBetween(0.005, 0.015);
+        assertThat(1 - small).isBetween(0.012, 0.03);
+    }
+
+    @Test
+    void filmCostsImpulseAndNothingWithoutFilm() {
+        NozzleDesign nozzle = NozzleDesign.bell(20);
+        CombustorDesign combustor = CombustorDesign.of(2.5, 1.2);
+        assertThat(loss(size(combustor, nozzle, 8e6, 1e6), LossKind.FILM_COOLING)
+                        .factor())
+                .isEqualTo(1);
+        double little = loss(size(combustor.withFilm(0.03), nozzle, 8e6, 1e6), LossKind.FILM_COOLING)
+                .factor();
+        double much = loss(size(combustor.withFilm(0.1), nozzle, 8e6, 1e6), LossKind.FILM_COOLING)
+                .factor();
+        assertThat(1 - little).isBetween(0.0005, 0.01);
+        assertThat(1 - much).isBetween(1 - little, 0.04);
+    }
+
+    @Test
+    void filmThatCannotBeModelledIsReported() {
+        ChamberDesign design = new ChamberDesign(
+                8e6,
+                CombustorDesign.of(2.5, 1.2).withFilm(0.03),
+                NozzleDesign.bell(20),
+                ExpansionMode.SHIFTING,
+                Efficiencies.MODELLED);
+        assertThat(chamber.forVacuumThrust(design, MIXTURE, 1e6).warnings())
+                .anyMatch(w -> w.message().contains("film is not taken"));
+    }
+
+    @Test
+    void sootLagsALittleWhereThereIsAny() {
+        Reactants rich = Mixtures.mix(Mixtures.OXYGEN, Mixtures.KEROSENE, 0.9);
+        ChamberDesign design = new ChamberDesign(
+                5e6,
+                CombustorDesign.of(2.5, 1.2),
+                NozzleDesign.bell(20),
+                ExpansionMode.SHIFTING,
+                Efficiencies.MODELLED);
+        ChamberPerformance sooty = new ThrustChamber(Mixtures.nozzle(rich)).forVacuumThrust(design, rich, 1e5);
+        assertThat(loss(sooty, LossKind.TWO_PHASE).factor()).isBetween(0.98, 1 - 1e-7);
+        assertThat(loss(size(CombustorDesign.of(2.5, 1.2), NozzleDesign.bell(20), 8e6, 1e6), LossKind.TWO_PHASE)
+                        .factor())
+                .isEqualTo(1);
+    }
+
+    @Test
+    void throttlingAFixedInjectorCostsCombustionEfficiency() {
+        assertThat(ThrottledCombustion.energyRelease(0.97, 1)).isCloseTo(0.97, within(1e-12));
+        double half = ThrottledCombustion.energyRelease(0.97, 0.5);
+        double fifth = ThrottledCombustion.energyRelease(0.97, 0.2);
+        assertThat(half).isBetween(0.94, 0.965);
+        assertThat(fifth).isBetween(0.8, half);
+        assertThatThrownBy(() -> ThrottledCombustion.energyRelease(0.97, 0.01)).isInstanceOf(OutsideValidity.class);
+    }
+}
