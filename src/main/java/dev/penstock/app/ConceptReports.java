@@ -2,6 +2,7 @@ package dev.penstock.app;
 
 import dev.penstock.cycles.ConceptDocument;
 import dev.penstock.cycles.EngineBalance;
+import dev.penstock.cycles.LimitResult;
 import dev.penstock.reports.ComparisonView;
 import dev.penstock.reports.ConceptPage;
 import dev.penstock.reports.Software;
@@ -38,6 +39,21 @@ final class ConceptReports {
     Path write(Path folder, EngineBalance balance) {
         String name = slug(balance.concept().name()) + ".html";
         WholeFiles.write(folder, Map.of(name, page(balance)));
+        return folder.resolve(name);
+    }
+
+    /**
+     * @param folder folder, made if absent
+     * @param result engine at the highest chamber pressure
+     * @return the page written
+     */
+    Path write(Path folder, LimitResult result) {
+        String name = slug(result.balance().concept().name()) + "-limit.html";
+        WholeFiles.write(
+                folder,
+                Map.of(
+                        name,
+                        new ConceptPage(result.balance(), Optional.empty(), Optional.of(result), software()).html()));
         return folder.resolve(name);
     }
 
@@ -83,7 +99,7 @@ final class ConceptReports {
         Optional<VehicleSizing> vehicle = VehicleReader.readConcept(
                         document.file(), document.text(), document.changes())
                 .map(plan -> VehicleRuns.size(plan, balance));
-        return new ConceptPage(balance, vehicle, software()).html();
+        return new ConceptPage(balance, vehicle, Optional.empty(), software()).html();
     }
 
     /**

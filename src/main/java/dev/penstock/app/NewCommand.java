@@ -1,10 +1,8 @@
 package dev.penstock.app;
 
-import dev.penstock.cycles.ConceptReader;
+import dev.penstock.cycles.ConceptTemplate;
 import dev.penstock.cycles.Cycle;
 import dev.penstock.errors.InvalidInput;
-import dev.penstock.fluids.Propellant;
-import dev.penstock.reports.ConceptTemplate;
 import dev.penstock.reports.TextTable;
 import dev.penstock.reports.WholeFiles;
 import java.nio.file.Files;
@@ -14,7 +12,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Writes a concept file to start from. */
@@ -37,12 +34,6 @@ final class NewCommand extends BaseCommand {
             description = "file to write, CYCLE.toml otherwise; an existing file is not touched")
     private Optional<Path> file = Optional.empty();
 
-    @Option(names = "--oxidizer", paramLabel = "FLUID", defaultValue = "oxygen", description = "default: oxygen")
-    private String oxidizer;
-
-    @Option(names = "--fuel", paramLabel = "FLUID", defaultValue = "methane", description = "default: methane")
-    private String fuel;
-
     NewCommand(Session session) {
         super(session);
     }
@@ -59,20 +50,13 @@ final class NewCommand extends BaseCommand {
             List<String> ids = Cycle.all().stream().map(Cycle::id).toList();
             reader.problem("CYCLE", cycle.get(), "allowed are " + String.join(", ", ids));
         }
-        Optional<Propellant> burns = propellant(reader, "--oxidizer", oxidizer, Propellant.Role.OXIDIZER);
-        Optional<Propellant> burnt = propellant(reader, "--fuel", fuel, Propellant.Role.FUEL);
         Path place = file.orElse(Path.of(cycle.get() + ".toml"));
         if (Files.exists(place)) {
             reader.problem("FILE", place.toString(), "there is such a file already; name another");
         }
         reader.finish();
         String name = place.getFileName().toString().replaceFirst("\\.toml$", "");
-        String text = new ConceptTemplate(
-                        new ConceptReader(session.fluids()),
-                        found.orElseThrow(),
-                        burns.orElseThrow(),
-                        burnt.orElseThrow())
-                .text(name);
+        String text = new ConceptTemplate(session.fluids()).text(found.orElseThrow(), name);
         Path folder = place.toAbsolutePath().getParent();
         if (folder == null) {
             throw new InvalidInput("", "FILE", place.toString(), "write the path of a file");
@@ -81,16 +65,6 @@ final class NewCommand extends BaseCommand {
         return answer(
                 () -> Map.of("file", place.toString(), "cycle", cycle.get()),
                 () -> "wrote " + place + "; next: penstock balance " + place + System.lineSeparator());
-    }
-
-    private Optional<Propellant> propellant(OptionReader reader, String option, String id, Propellant.Role role) {
-        Optional<Propellant> found =
-                reader.named(option, Optional.of(id), "write the id of a fluid", session.fluids()::propellant);
-        if (found.isPresent() && !found.get().roles().contains(role)) {
-            reader.problem(option, id, "it does not serve as " + role.name().toLowerCase(java.util.Locale.ROOT));
-            return Optional.empty();
-        }
-        return found;
     }
 
     private static Map<String, Object> listJson() {

@@ -24,6 +24,7 @@ import picocli.CommandLine.Option;
         },
         subcommands = {
             BalanceCommand.class,
+            LimitCommand.class,
             CompareCommand.class,
             SizeCommand.class,
             CombustCommand.class,

@@ -4,6 +4,7 @@ import dev.penstock.cycles.ConceptDocument;
 import dev.penstock.cycles.ConceptInput;
 import dev.penstock.cycles.EngineBalance;
 import dev.penstock.cycles.EngineSummary;
+import dev.penstock.cycles.LimitResult;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.vehicle.VehicleSizing;
 import java.util.ArrayList;
@@ -19,16 +20,20 @@ public final class ConceptPage {
     private final EngineBalance balance;
     private final Software software;
     private final Optional<VehicleSizing> vehicle;
+    private final Optional<LimitResult> reach;
     private final EngineCharts charts;
 
     /**
      * @param balance balanced engine
      * @param vehicle vehicle that its concept asks for, if any
+     * @param reach how far the concept reaches, where that was asked; the balance is then the one there
      * @param software what the numbers were made with
      */
-    public ConceptPage(EngineBalance balance, Optional<VehicleSizing> vehicle, Software software) {
+    public ConceptPage(
+            EngineBalance balance, Optional<VehicleSizing> vehicle, Optional<LimitResult> reach, Software software) {
         this.balance = balance;
         this.vehicle = vehicle;
+        this.reach = reach;
         this.software = software;
         this.charts = new EngineCharts(balance, "c");
     }
@@ -58,6 +63,7 @@ public final class ConceptPage {
         model.put("software", software);
         ConceptDocument document = balance.concept().document();
         model.put("file", fileName(document.file()));
+        model.put("command", reach.isPresent() ? "limit" : "balance");
         model.put("changes", document.changes());
         model.put("source", document.text());
         return Pages.fill("concept.ftlh", model);
@@ -100,6 +106,7 @@ public final class ConceptPage {
 
     private List<PageSection> sections() {
         List<PageSection> sections = new ArrayList<>();
+        reach.ifPresent(r -> sections.add(LimitView.section(r)));
         sections.add(new PageSection(
                 "flow",
                 "Flow",

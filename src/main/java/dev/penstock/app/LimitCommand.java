@@ -1,0 +1,45 @@
+package dev.penstock.app;
+
+import dev.penstock.cycles.Concept;
+import dev.penstock.cycles.LimitResult;
+import dev.penstock.reports.LimitView;
+import dev.penstock.study.EngineRuns;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** Finds how far a concept reaches within its hardware limits. */
+@Command(
+        name = "limit",
+        description =
+                "Finds the highest chamber pressure that keeps every hardware limit, names the limit that binds, and"
+                        + " what each limit is worth.")
+final class LimitCommand extends BaseCommand {
+
+    @Parameters(paramLabel = "CASE", description = "concept file, or the name of one in cycles/")
+    private String file;
+
+    @Mixin
+    private ChangeOptions changes;
+
+    @Mixin
+    private ReportOption report;
+
+    LimitCommand(Session session) {
+        super(session);
+    }
+
+    @Override
+    public Integer call() {
+        EngineRuns runs = new EngineRuns(session.home(), session.fluids());
+        Concept concept = runs.read(CaseFiles.find(session, List.of(file)).get(0), changes.map());
+        LimitResult result = runs.study().limit(concept);
+        Optional<Path> page = report.folder().map(folder -> new ConceptReports(session).write(folder, result));
+        return answer(
+                () -> LimitView.json(result),
+                () -> LimitView.text(result) + written(page.stream().toList()));
+    }
+}
