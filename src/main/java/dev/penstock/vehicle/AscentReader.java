@@ -25,6 +25,7 @@ final class AscentReader {
     Optional<AscentPlan> plan() {
         double pressure = table.quantity("dynamic_pressure_limit", Dimension.PRESSURE, Range.of(1e3, 1e6), 35e3);
         double acceleration = table.quantity("acceleration_limit", Dimension.ACCELERATION, Range.of(12, 500), 50);
+        double staging = table.quantity("staging_pressure_limit", Dimension.PRESSURE, Range.of(1, 1e6), 3e3);
         double throttle = table.quantity("minimum_throttle", Dimension.RATIO, Range.of(0.1, 1), 0.5);
         double coast = table.quantity("stage_coast", Dimension.TIME, Range.of(0, 600), 5);
         DragTable drag = drag();
@@ -39,6 +40,7 @@ final class AscentReader {
                         mission.altitude().getAsDouble(),
                         pressure,
                         acceleration,
+                        staging,
                         throttle),
                 coast,
                 drag));

@@ -13,6 +13,7 @@ import dev.penstock.vehicle.ascent.Thrusters;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Sizes a vehicle and flies it, in turns, until the losses it was sized on are those of its flight. What is left in the
@@ -23,7 +24,8 @@ public final class FlownSizer {
     /** Speed by which what is left may differ from what the mission keeps (m/s). */
     private static final double TOLERANCE = 0.5;
 
-    private static final int MOST_ROUNDS = 12;
+    private static final int MOST_ROUNDS = 15;
+    private static final int KEEP_ENGINES_AFTER = 3;
     private static final String FLOWN = "flown";
 
     private final VehicleSizer sizer = new VehicleSizer();
@@ -50,27 +52,45 @@ public final class FlownSizer {
                 .orElseThrow(() -> new InvalidInput(
                         plan.name(), "mission.orbit_altitude", "missing", "a flight needs it, for example \"200 km\""));
         VehiclePlan current = plan.withNotes(List.of());
+        OptionalDouble tilt = OptionalDouble.empty();
         double miss = Double.POSITIVE_INFINITY;
         for (int round = 1; round <= MOST_ROUNDS; round++) {
             double from = 1 - Math.pow(0.6, round - 1);
             double to = 1 - Math.pow(0.6, round);
             VehicleSizing sizing = sizer.size(current, source);
-            AscentResult flight = optimizer.fly(
+            AscentResult flight = optimizer.estimate(
                     vehicle(sizing, ascent),
                     ascent.mission(),
+                    tilt,
                     (fraction, what) -> progress.at(from + (to - from) * fraction, what));
+            tilt = OptionalDouble.of(flight.tilt());
             miss = flight.margin() - current.mission().afterAscent();
             if (Math.abs(miss) < TOLERANCE) {
+                AscentResult shown = optimizer.flyWithTilt(vehicle(sizing, ascent), ascent.mission(), flight.tilt());
                 progress.at(1, "vehicle and flight agree");
-                return new FlownSizing(sizing, flight, round);
+                return new FlownSizing(sizing, shown, round);
             }
             current = current.withMission(current.mission().withAscent(terms(flight)));
+            if (round >= KEEP_ENGINES_AFTER) {
+                current = withEnginesKept(current, sizing);
+            }
         }
         throw new NotConverged(
                 "vehicle sized on its own flight",
                 MOST_ROUNDS,
                 Math.abs(miss),
                 "speed left over, in m/s, still changes");
+    }
+
+    /** A stage whose engine count flips from round to round keeps the larger number. */
+    private static VehiclePlan withEnginesKept(VehiclePlan plan, VehicleSizing sizing) {
+        List<StagePlan> stages = new ArrayList<>();
+        for (int i = 0; i < plan.stages().size(); i++) {
+            StagePlan stage = plan.stages().get(i);
+            int kept = Math.max(stage.engines().least(), sizing.stages().get(i).engines());
+            stages.add(stage.withEngines(stage.engines().atLeast(kept)));
+        }
+        return plan.withStages(stages);
     }
 
     private static List<DeltaVBudget.Term> terms(AscentResult flight) {

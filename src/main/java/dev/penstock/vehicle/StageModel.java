@@ -68,9 +68,11 @@ final class StageModel {
 
     /** @return start mass below which start-up and the burn beside the boosters take all there is (kg) */
     double leastStartMass(int engines) {
-        double time = plan.allowances().startupTime()
-                + boosters.map(BoosterSizing::burnTime).orElse(0.0);
-        return 1e-6 + boosterMass() + 1.001 * time * engines * engine.massFlow();
+        Allowances allowances = plan.allowances();
+        double time =
+                allowances.startupTime() + boosters.map(BoosterSizing::burnTime).orElse(0.0);
+        double usable = 1 - allowances.residual() - allowances.boilOff();
+        return 1e-6 + boosterMass() + 1.01 * time * engines * engine.massFlow() / usable;
     }
 
     StageSizing at(double startMass, double deltaV, int engines) {

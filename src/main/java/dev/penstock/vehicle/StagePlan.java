@@ -35,4 +35,41 @@ public record StagePlan(
     public StagePlan {
         Require.notNegative(name, "ignition pressure (Pa)", ignitionPressure);
     }
+
+    /**
+     * @param count how many engines
+     * @return the same stage with that rule
+     */
+    public StagePlan withEngines(EngineCount count) {
+        return new StagePlan(
+                name,
+                engineFile,
+                count,
+                deltaVShare,
+                diameter,
+                allowances,
+                dryMass,
+                commonBulkhead,
+                recovery,
+                ignitionPressure);
+    }
+
+    /**
+     * @param model dry-mass model
+     * @param how how it comes back
+     * @return the same stage with these
+     */
+    public StagePlan withRecovery(DryMassModel model, Recovery how) {
+        return new StagePlan(
+                name,
+                engineFile,
+                engines,
+                deltaVShare,
+                diameter,
+                allowances,
+                model,
+                commonBulkhead,
+                how,
+                ignitionPressure);
+    }
 }

@@ -68,7 +68,7 @@ final class StageReader {
             table.problem("engines", "given together with thrust_to_weight", "give one of the two, the other follows");
         }
         if (counts.isEmpty()) {
-            return new EngineCount(OptionalInt.empty(), ratio, out, ratioOut);
+            return new EngineCount(OptionalInt.empty(), ratio, 1, out, ratioOut);
         }
         double count = counts.get(Math.min(index, counts.size() - 1));
         if (count != Math.rint(count)) {
@@ -79,7 +79,7 @@ final class StageReader {
             table.problem("engines_out", Integer.toString(out), "it must be fewer than the engines");
             return EngineCount.of(1);
         }
-        return new EngineCount(OptionalInt.of((int) count), 0, out, 0);
+        return new EngineCount(OptionalInt.of((int) count), 0, 1, out, 0);
     }
 
     static Allowances allowances(InputTable table) {

@@ -165,7 +165,7 @@ class VehicleSizerTest {
         StagePlan plan = new StagePlan(
                 "only",
                 Optional.empty(),
-                new EngineCount(java.util.OptionalInt.empty(), 1.3, 1, 1.2),
+                new EngineCount(java.util.OptionalInt.empty(), 1.3, 1, 1, 1.2),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 Allowances.USUAL,

@@ -11,6 +11,7 @@ import dev.penstock.errors.Require;
  * @param apogeeAltitude height of the highest point of the orbit entered (m), at least the insertion altitude
  * @param dynamicPressureLimit dynamic pressure above which the engines are throttled (Pa)
  * @param accelerationLimit acceleration by thrust above which the engines are throttled (m/s²)
+ * @param stagingPressureLimit dynamic pressure above which stages should not part (Pa); reported, not enforced
  * @param minimumThrottle lowest throttle setting (-)
  */
 public record AscentMission(
@@ -20,6 +21,7 @@ public record AscentMission(
         double apogeeAltitude,
         double dynamicPressureLimit,
         double accelerationLimit,
+        double stagingPressureLimit,
         double minimumThrottle) {
 
     public AscentMission {
@@ -28,6 +30,7 @@ public record AscentMission(
         Require.within("ascent", "apogee altitude (m)", apogeeAltitude, insertionAltitude, 1e9);
         Require.positive("ascent", "dynamic pressure limit (Pa)", dynamicPressureLimit);
         Require.positive("ascent", "acceleration limit (m/s²)", accelerationLimit);
+        Require.positive("ascent", "dynamic pressure limit at staging (Pa)", stagingPressureLimit);
         Require.within("ascent", "minimum throttle (-)", minimumThrottle, 0.05, 1);
     }
 

@@ -9,6 +9,7 @@ import dev.penstock.numerics.Minimizer;
 import dev.penstock.quantities.Constants;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 
 /**
  * Finds the steering that leaves most mass in a given orbit. For every tilt after release the two angles of the
@@ -21,10 +22,18 @@ public final class AscentOptimizer {
     private static final double LEAST_TILT = Math.toRadians(0.15);
     private static final double MOST_TILT = Math.toRadians(25);
     private static final int SCAN = 14;
+    /** Half width of a search near a known tilt (logarithm of the angle), and its points. */
+    private static final double NEAR = 0.4;
+
+    private static final int SCAN_NEAR = 5;
     private static final double STEEP = Math.toRadians(75);
     private static final double MISS = 1e-5;
     private static final double COARSE = 1e-8;
     private static final double FINE = 1e-10;
+    /** Longest steps (s): of a search, and of a flight that is shown. */
+    private static final double LONG_STEP = 50;
+
+    private static final double SHORT_STEP = 2;
 
     /** First guesses of the two angles (rad): 25 and -5, 45 and -10, 60 and 0 degrees. */
     private static final double[][] GUESSES = {{0.436, -0.087}, {0.785, -0.175}, {1.047, 0}};
@@ -39,6 +48,7 @@ public final class AscentOptimizer {
     private double pitchStart;
     private double pitchEnd;
     private PenstockException lastFailure;
+    private int searchEvaluations;
 
     /**
      * @param atmosphere the air
@@ -56,32 +66,78 @@ public final class AscentOptimizer {
      */
     public AscentResult fly(AscentVehicle vehicle, AscentMission target, Progress progress) {
         prepare(vehicle, target);
-        return flown(vehicle, bestTilt(vehicle, progress), progress);
+        return inDetail(vehicle, search(vehicle, OptionalDouble.empty(), progress));
     }
 
-    /** The flight with this tilt (rad), best or not. */
-    AscentResult flyWithTilt(AscentVehicle vehicle, AscentMission target, double tilt) {
+    /**
+     * A flight good to some centimetres per second, without close-set moments: for a vehicle that is still changing.
+     *
+     * @param vehicle what is flown
+     * @param target where to
+     * @param likelyTilt tilt of a similar flight (rad), near which the search begins
+     * @param progress told how far the search has come
+     * @return the flight
+     * @throws LimitReached if the vehicle does not lift off, or no steering of this kind reaches the orbit
+     */
+    public AscentResult estimate(
+            AscentVehicle vehicle, AscentMission target, OptionalDouble likelyTilt, Progress progress) {
         prepare(vehicle, target);
-        return flown(vehicle, tilt, Progress.NONE);
+        return recorded(vehicle, search(vehicle, likelyTilt, progress), COARSE, LONG_STEP);
+    }
+
+    /**
+     * @param vehicle what is flown
+     * @param target where to
+     * @param tilt tilt after release (rad), best or not
+     * @return the flight
+     * @throws NotConverged if it misses the orbit
+     */
+    public AscentResult flyWithTilt(AscentVehicle vehicle, AscentMission target, double tilt) {
+        prepare(vehicle, target);
+        return inDetail(vehicle, tilt);
     }
 
     private void prepare(AscentVehicle vehicle, AscentMission target) {
         requireLiftOff(vehicle, target);
         mission = target;
-        flight = new AscentFlight(vehicle, target, atmosphere, FlightRecorder.OFF, COARSE, 50);
+        flight = new AscentFlight(vehicle, target, atmosphere, FlightRecorder.OFF, COARSE, LONG_STEP);
         shooting = new BoundedSystemSolver("steering of " + vehicle.name(), 40);
+        searchEvaluations = 0;
         forget();
     }
 
-    private AscentResult flown(AscentVehicle vehicle, double tilt, Progress progress) {
-        int searchEvaluations = flight.evaluations();
-        FlightRecorder recorder = new FlightRecorder(mission.planet());
-        flight = new AscentFlight(vehicle, mission, atmosphere, FlightRecorder.OFF, FINE, 2);
+    private double search(AscentVehicle vehicle, OptionalDouble likelyTilt, Progress progress) {
+        if (likelyTilt.isPresent()) {
+            double at = Math.log(likelyTilt.getAsDouble());
+            OptionalDouble near = bestTilt(vehicle, at - NEAR, at + NEAR, SCAN_NEAR, progress);
+            if (near.isPresent()) {
+                return near.getAsDouble();
+            }
+        }
+        return bestTilt(vehicle, Math.log(LEAST_TILT), Math.log(MOST_TILT), SCAN, progress)
+                .orElseThrow(() -> new LimitReached(
+                        "ascent.orbit",
+                        String.format(
+                                Locale.ROOT,
+                                "no steering takes %s to %.0f km: %s",
+                                vehicle.name(),
+                                mission.insertionAltitude() / 1e3,
+                                lastFailure == null ? "every tilt misses" : lastFailure.getMessage())));
+    }
+
+    private AscentResult inDetail(AscentVehicle vehicle, double tilt) {
+        int before = flight.evaluations();
+        flight = new AscentFlight(vehicle, mission, atmosphere, FlightRecorder.OFF, FINE, LONG_STEP);
         aim(flight.throughTheAir(tilt));
-        AscentFlight recorded = new AscentFlight(vehicle, mission, atmosphere, recorder, FINE, 2);
-        recorded.toOrbit(recorded.throughTheAir(tilt), pitchStart, pitchEnd);
-        progress.at(1, "ascent flown");
-        return new AscentSummary(vehicle, mission, recorded, recorder)
+        searchEvaluations = before;
+        return recorded(vehicle, tilt, FINE, SHORT_STEP);
+    }
+
+    private AscentResult recorded(AscentVehicle vehicle, double tilt, double tolerance, double step) {
+        FlightRecorder recorder = new FlightRecorder(mission.planet());
+        AscentFlight last = new AscentFlight(vehicle, mission, atmosphere, recorder, tolerance, step);
+        last.toOrbit(last.throughTheAir(tilt), pitchStart, pitchEnd);
+        return new AscentSummary(vehicle, mission, last, recorder)
                 .result(tilt, pitchStart, pitchEnd, searchEvaluations + flight.evaluations());
     }
 
@@ -106,37 +162,29 @@ public final class AscentOptimizer {
         }
     }
 
-    private double bestTilt(AscentVehicle vehicle, Progress progress) {
-        double low = Math.log(LEAST_TILT);
-        double high = Math.log(MOST_TILT);
+    /** Best tilt (rad) between two logarithms; empty if every one misses, or the best lies at an end of a narrow search. */
+    private OptionalDouble bestTilt(AscentVehicle vehicle, double low, double high, int scan, Progress progress) {
         int best = -1;
         double bestMass = 0;
-        for (int i = 0; i < SCAN; i++) {
-            double mass = finalMass(Math.exp(low + (high - low) * i / (SCAN - 1)));
+        for (int i = 0; i < scan; i++) {
+            double mass = finalMass(Math.exp(low + (high - low) * i / (scan - 1)));
             if (mass > bestMass) {
                 best = i;
                 bestMass = mass;
             }
-            progress.at(0.6 * (i + 1) / SCAN, "searching the tilt after release");
+            progress.at(0.6 * (i + 1) / scan, "searching the tilt after release");
         }
-        if (best < 0) {
-            throw new LimitReached(
-                    "ascent.orbit",
-                    String.format(
-                            Locale.ROOT,
-                            "no steering takes %s to %.0f km: %s",
-                            vehicle.name(),
-                            mission.insertionAltitude() / 1e3,
-                            lastFailure == null ? "every tilt misses" : lastFailure.getMessage()));
+        if (best < 0 || scan < SCAN && (best == 0 || best == scan - 1)) {
+            return OptionalDouble.empty();
         }
-        double step = (high - low) / (SCAN - 1);
+        double step = (high - low) / (scan - 1);
         double from = Math.max(low, low + (best - 1) * step);
         double to = Math.min(high, low + (best + 1) * step);
         Minimizer.Minimum minimum =
                 Minimizer.between("tilt of " + vehicle.name(), x -> -finalMass(Math.exp(x)), from, to, 1e-4, 60);
         progress.at(0.9, "tilt found");
         finalMass(Math.exp(minimum.point().get(0)));
-        return Math.exp(minimum.point().get(0));
+        return OptionalDouble.of(Math.exp(minimum.point().get(0)));
     }
 
     /** Mass in orbit (kg) with this tilt (rad); zero if the orbit is missed. */

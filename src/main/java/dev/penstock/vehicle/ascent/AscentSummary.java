@@ -92,7 +92,18 @@ final class AscentSummary {
                 .mapToDouble(AscentPoint::acceleration)
                 .max()
                 .orElse(0);
+        double staging = recorder.flown().stream()
+                .limit(recorder.flown().size() - 1L)
+                .mapToDouble(AscentResult.SegmentFlight::dynamicPressure)
+                .max()
+                .orElse(0);
         return List.of(
+                LimitCheck.atMost(
+                        "ascent.staging_dynamic_pressure",
+                        staging,
+                        mission.stagingPressureLimit(),
+                        "Pa",
+                        "mission of the vehicle"),
                 LimitCheck.atMost(
                         "ascent.dynamic_pressure", q, mission.dynamicPressureLimit(), "Pa", "mission of the vehicle"),
                 LimitCheck.atMost(

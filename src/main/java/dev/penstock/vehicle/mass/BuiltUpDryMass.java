@@ -26,7 +26,7 @@ public record BuiltUpDryMass(DryMassDesign design) implements DryMassModel {
     /** Two thin sheets and a core (kg/m²): common practice, no source. */
     private static final double BULKHEAD_AREAL_MASS = 12;
 
-    /** Dry mass over propellant, to tell roughly what the stage carries: judgement. */
+    /** Dry mass over propellant, to tell roughly what the stage weighs and what it carries: judgement. */
     private static final double DRY_GUESS = 0.06;
 
     @Override
@@ -48,8 +48,9 @@ public record BuiltUpDryMass(DryMassDesign design) implements DryMassModel {
         pressurant(stage, lines);
         engines(stage, lines);
         lines.add(FeedLines.of(stage));
-        lines.add(ScalingRelations.avionics(stage.startMass()));
-        lines.add(ScalingRelations.wiring(stage.startMass(), stage.length()));
+        double own = (1 + DRY_GUESS) * stage.propellantMass();
+        lines.add(ScalingRelations.avionics(own));
+        lines.add(ScalingRelations.wiring(own, stage.length()));
         double ring = Math.PI * stage.diameter() * stage.diameter();
         double shell = stage.commonBulkhead() ? SHELL_LENGTH_COMMON : SHELL_LENGTH;
         lines.add(ScalingRelations.shell("skirts and intertank", shell * ring));

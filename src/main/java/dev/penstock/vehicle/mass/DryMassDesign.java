@@ -49,4 +49,22 @@ public record DryMassDesign(
         Require.notNegative("dry mass", "fairing (kg)", fairing);
         Require.within("dry mass", "growth margin (-)", growthMargin, 0, 2);
     }
+
+    /**
+     * @param hardware what brings the stage back, if anything
+     * @return the same design with that
+     */
+    public DryMassDesign withRecovery(Optional<RecoveryHardware> hardware) {
+        return new DryMassDesign(
+                tankKind,
+                material,
+                pressurant,
+                ownVapour,
+                collapseFactor,
+                engineMass,
+                interstage,
+                fairing,
+                hardware,
+                growthMargin);
+    }
 }

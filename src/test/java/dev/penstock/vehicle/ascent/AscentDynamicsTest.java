@@ -15,7 +15,7 @@ class AscentDynamicsTest {
     private static final double[] TIGHT = {1e-6, 1e-6, 1e-9, 1e-9, 1e-6, 1e-9, 1e-9, 1e-9, 1e-9, 1e-9, 1e-3};
 
     private static AscentMission mission(Planet planet) {
-        return new AscentMission(planet, 0, 200e3, 200e3, 1e9, 1e9, 1);
+        return new AscentMission(planet, 0, 200e3, 200e3, 1e9, 1e9, 1e9, 1);
     }
 
     private static OdeIntegrator integrator() {
