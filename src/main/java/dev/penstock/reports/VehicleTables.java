@@ -1,5 +1,6 @@
 package dev.penstock.reports;
 
+import dev.penstock.vehicle.BoosterSizing;
 import dev.penstock.vehicle.StageSizing;
 import dev.penstock.vehicle.VehicleSizing;
 import java.util.ArrayList;
@@ -14,6 +15,9 @@ final class VehicleTables {
         List<SpanChart.Bar> bars = new ArrayList<>();
         double at = 0;
         for (StageSizing s : vehicle.stages()) {
+            if (s.boosters().isPresent()) {
+                at = boosters(bars, at, s.boosters().get());
+            }
             at = bar(bars, s.name() + ": oxidizer", at, s.propellant().oxidizer(), Ink.OXIDIZER);
             at = bar(bars, s.name() + ": fuel", at, s.propellant().fuel(), Ink.FUEL);
             at = bar(bars, s.name() + ": dry", at, s.dryMass().total(), Ink.STEEL);
@@ -33,6 +37,14 @@ final class VehicleTables {
                 List.of(masses),
                 List.of(summary(vehicle), stages(vehicle), budget(vehicle)),
                 dry);
+    }
+
+    private static double boosters(List<SpanChart.Bar> bars, double from, BoosterSizing b) {
+        int n = b.count();
+        double at =
+                bar(bars, n + " boosters: oxidizer", from, n * b.propellant().oxidizer(), Ink.OXIDIZER);
+        at = bar(bars, n + " boosters: fuel", at, n * b.propellant().fuel(), Ink.FUEL);
+        return bar(bars, n + " boosters: dry", at, n * b.dryMass().total(), Ink.STEEL);
     }
 
     private static double bar(List<SpanChart.Bar> bars, String label, double from, double mass, Ink ink) {

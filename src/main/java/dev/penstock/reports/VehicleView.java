@@ -1,7 +1,9 @@
 package dev.penstock.reports;
 
+import dev.penstock.vehicle.BoosterSizing;
 import dev.penstock.vehicle.StageSizing;
 import dev.penstock.vehicle.VehicleSizing;
+import dev.penstock.vehicle.mass.MassTable;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +26,7 @@ public final class VehicleView {
         map.put("propellant_mass_kg", vehicle.propellantMass());
         map.put("dry_mass_kg", vehicle.dryMass());
         map.put("delta_v_m_s", vehicle.deltaV());
+        vehicle.ispFactor().ifPresent(factor -> map.put("isp_needed_over_isp", factor));
         map.put("stages", vehicle.stages().stream().map(VehicleView::stage).toList());
         map.put(
                 "delta_v_budget",
@@ -62,19 +65,40 @@ public final class VehicleView {
         map.put("burn_time_s", s.burnTime());
         map.put("diameter_m", s.contents().diameter());
         map.put("length_m", s.contents().length());
-        map.put(
-                "dry_mass",
-                s.dryMass().lines().stream()
-                        .map(l -> {
-                            Map<String, Object> line = new LinkedHashMap<>();
-                            line.put("name", l.name());
-                            line.put("mass_kg", l.mass());
-                            line.put("scatter", l.scatter());
-                            line.put("source", l.source());
-                            return line;
-                        })
-                        .toList());
+        map.put("recovery_propellant_kg", s.propellant().recovery());
+        map.put("structural_coefficient", s.structuralCoefficient());
+        map.put("dry_mass", lines(s.dryMass()));
+        s.boosters().ifPresent(b -> map.put("boosters", boosters(b)));
         return map;
+    }
+
+    private static Map<String, Object> boosters(BoosterSizing b) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        map.put("count", b.count());
+        map.put("engine", b.engine().name());
+        map.put("start_mass_kg", b.startMass());
+        map.put("propellant_mass_kg", b.count() * b.propellant().loaded());
+        map.put("oxidizer_mass_kg", b.count() * b.propellant().oxidizer());
+        map.put("fuel_mass_kg", b.count() * b.propellant().fuel());
+        map.put("dry_mass_kg", b.count() * b.dryMass().total());
+        map.put("isp_s", b.engine().vacuumIsp());
+        map.put("burn_time_s", b.burnTime());
+        map.put("dry_mass_of_one", lines(b.dryMass()));
+        return map;
+    }
+
+    private static List<Map<String, Object>> lines(MassTable table) {
+        return table.lines().stream()
+                .map(l -> {
+                    Map<String, Object> line = new LinkedHashMap<>();
+                    line.put("name", l.name());
+                    line.put("mass_kg", l.mass());
+                    line.put("share", table.share(l));
+                    line.put("scatter", l.scatter());
+                    line.put("source", l.source());
+                    return line;
+                })
+                .toList();
     }
 
     /**
@@ -89,22 +113,30 @@ public final class VehicleView {
         budget.row("sum", Figures.fixed(vehicle.plan().mission().total(), 0));
         text.append(line).append(budget.text());
         for (StageSizing stage : vehicle.stages()) {
-            TextTable dry = new TextTable().header("dry mass of " + stage.name(), "kg", "scatter %", "<source");
-            stage.dryMass()
-                    .lines()
-                    .forEach(l -> dry.row(
-                            l.name(),
-                            Figures.significant(l.mass(), 4),
-                            Figures.fixed(100 * l.scatter(), 0),
-                            l.source()));
-            dry.row("growth margin", Figures.significant(stage.dryMass().growth(), 4));
-            dry.row("dry mass", Figures.significant(stage.dryMass().total(), 4));
-            text.append(line).append(dry.text());
+            stage.boosters().ifPresent(b -> text.append(line).append(dry("one booster", b.dryMass())));
+            text.append(line).append(dry(stage.name(), stage.dryMass()));
         }
         text.append(line);
         VehicleSizing.DEFINITIONS.forEach(d -> text.append(d).append(line));
         text.append(BalanceText.warnings(vehicle.warnings()));
         return text.toString();
+    }
+
+    private static String dry(String name, MassTable masses) {
+        TextTable dry = new TextTable().header("dry mass of " + name, "kg", "share %", "scatter %", "<source");
+        masses.lines()
+                .forEach(l -> dry.row(
+                        l.name(),
+                        Figures.significant(l.mass(), 4),
+                        Figures.fixed(100 * masses.share(l), 1),
+                        Figures.fixed(100 * l.scatter(), 0),
+                        l.source()));
+        dry.row(
+                "growth margin",
+                Figures.significant(masses.growth(), 4),
+                Figures.fixed(100 * masses.growth() / masses.total(), 1));
+        dry.row("dry mass", Figures.significant(masses.total(), 4), "100.0");
+        return dry.text();
     }
 
     /**
@@ -127,6 +159,18 @@ public final class VehicleView {
                         "Isp s",
                         "thrust/weight");
         for (StageSizing s : vehicle.stages()) {
+            s.boosters()
+                    .ifPresent(b -> table.row(
+                            b.count() + " boosters",
+                            Integer.toString(b.count() * b.plan().engines()),
+                            VehicleTables.tonnes(b.startMass()),
+                            VehicleTables.tonnes(b.count() * b.propellant().loaded()),
+                            VehicleTables.tonnes(b.count() * b.propellant().oxidizer()),
+                            VehicleTables.tonnes(b.count() * b.propellant().fuel()),
+                            VehicleTables.tonnes(b.count() * b.dryMass().total()),
+                            "",
+                            "",
+                            Figures.fixed(b.engine().vacuumIsp(), 1)));
             table.row(
                     s.name(),
                     Integer.toString(s.engines()),

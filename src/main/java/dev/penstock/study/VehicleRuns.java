@@ -3,7 +3,7 @@ package dev.penstock.study;
 import dev.penstock.cycles.EngineBalance;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.input.InputFile;
-import dev.penstock.vehicle.StagePlan;
+import dev.penstock.vehicle.EngineSource;
 import dev.penstock.vehicle.VehiclePlan;
 import dev.penstock.vehicle.VehicleReader;
 import dev.penstock.vehicle.VehicleSizer;
@@ -73,11 +73,17 @@ public final class VehicleRuns {
      * @return the vehicle
      */
     public static VehicleSizing size(VehiclePlan plan, Map<Path, EngineBalance> balances) {
-        List<EnginePerformance> stages = new ArrayList<>();
-        for (StagePlan stage : plan.stages()) {
-            stages.add(new BalancedEngine(balances.get(stage.engineFile().orElseThrow())));
-        }
-        return new VehicleSizer().size(plan, stages);
+        return new VehicleSizer().size(plan, source(balances));
+    }
+
+    /**
+     * @param balances engine by concept file
+     * @return gives each engine to the vehicles that name it
+     */
+    public static EngineSource source(Map<Path, EngineBalance> balances) {
+        Map<Path, EnginePerformance> engines = new LinkedHashMap<>();
+        balances.forEach((file, balance) -> engines.put(file, new BalancedEngine(balance)));
+        return file -> engines.get(file.orElseThrow());
     }
 
     /**
@@ -85,10 +91,7 @@ public final class VehicleRuns {
      * @return the concept files of its engines, each once
      */
     public static List<Path> engineFiles(VehiclePlan plan) {
-        return plan.stages().stream()
-                .map(s -> s.engineFile().orElseThrow())
-                .distinct()
-                .toList();
+        return plan.engineFiles();
     }
 
     private List<EngineBalance> balances(List<Path> files, Map<String, String> changes, Progress progress) {

@@ -1,10 +1,12 @@
 package dev.penstock.vehicle;
 
 import dev.penstock.errors.Require;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * What is asked of a vehicle. Payload or start mass is given and the other follows; if both are given, the specific impulse
@@ -40,6 +42,16 @@ public record VehiclePlan(
         stages = List.copyOf(stages);
         sources = Map.copyOf(sources);
         notes = List.copyOf(notes);
+    }
+
+    /** @return the concept files of all engines, boosters included, each once; empty where the concept's own serves all */
+    public List<Path> engineFiles() {
+        return Stream.concat(
+                        stages.stream().map(StagePlan::engineFile),
+                        boosters.stream().map(BoosterPlan::engineFile))
+                .flatMap(Optional::stream)
+                .distinct()
+                .toList();
     }
 
     /**

@@ -1,5 +1,6 @@
 package dev.penstock.vehicle;
 
+import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.LimitReached;
 import dev.penstock.errors.Require;
 import dev.penstock.errors.Warning;
@@ -43,11 +44,15 @@ public final class VehicleSizer {
 
     /**
      * @param plan what is asked for
-     * @param engines the engine of each stage, lowest first
+     * @param engines the engine of each stage, lowest first; boosters take that of the first stage
      * @return the vehicle
+     * @throws InvalidInput if the boosters name an engine of their own, which only an {@link EngineSource} can give
      * @throws LimitReached if no vehicle closes; the message says which stage fails and the number that would close it
      */
     public VehicleSizing size(VehiclePlan plan, List<EnginePerformance> engines) {
+        plan.boosters().flatMap(BoosterPlan::engineFile).ifPresent(file -> {
+            throw new InvalidInput(plan.name(), "boosters.engine", file.toString(), "no engine was given for it");
+        });
         return size(plan, engines, plan.boosters().map(b -> engines.get(0)));
     }
 
