@@ -40,6 +40,27 @@ final class Approach {
         }
     }
 
+    /**
+     * Follows a neighbouring solution to a concept: straight, else by way of the middle.
+     *
+     * @throws PenstockException if that does not lead there
+     */
+    Balancer.Solved follow(Concept concept, Balancer.Solved near) {
+        try {
+            return balancer.solve(concept, Optional.of(near));
+        } catch (InvalidInput | ConservationViolated e) {
+            throw e;
+        } catch (PenstockException e) {
+            double from = near.plant().concept().chamberPressure();
+            double middle = Math.sqrt(from * concept.chamberPressure());
+            if (Math.abs(middle / from - 1) < SMALLEST_STEP - 1) {
+                throw e;
+            }
+            Balancer.Solved between = balancer.solve(concept.withChamberPressure(middle), Optional.of(near));
+            return balancer.solve(concept, Optional.of(between));
+        }
+    }
+
     private Balancer.Solved fromBelow(Concept concept, PenstockException first) {
         double target = concept.chamberPressure();
         Balancer.Solved below = null;
@@ -86,7 +107,9 @@ final class Approach {
         return switch (concept.cycle().traits().closure()) {
             case GAS_FLOW -> "raise gas temperature, turbine pressure ratio or pump efficiency";
             case RATIO_OR_TEMPERATURE -> "raise gas temperature or pump efficiency, or lower the pressure losses";
-            case TANK_PRESSURE -> "raise the tank pressure";
+            case RATIO ->
+                "let the jacket heat the fuel more, for example by a longer chamber, or raise pump efficiency";
+            case TANK_PRESSURE, MOTOR_POWER -> "change the pressures";
         };
     }
 }

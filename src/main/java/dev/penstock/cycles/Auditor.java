@@ -1,7 +1,6 @@
 package dev.penstock.cycles;
 
 import dev.penstock.errors.ConservationViolated;
-import dev.penstock.turbomachinery.MechanicalLosses;
 import dev.penstock.turbomachinery.ShaftBalance;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -32,9 +31,8 @@ final class Auditor {
     /**
      * @param heatLoad heat into the jacket as the jacket was solved (W)
      * @param shafts shafts with the power of the machines as sized
-     * @param losses mechanical losses of a shaft
      */
-    EnergyAudit audit(double heatLoad, List<ShaftBalance> shafts, MechanicalLosses losses) {
+    EnergyAudit audit(double heatLoad, List<ShaftBalance> shafts) {
         List<EnergyAudit.Item> items = new ArrayList<>();
         for (Component component : components) {
             if (!component.inlets().isEmpty() && !component.outlets().isEmpty()) {
@@ -48,10 +46,9 @@ final class Auditor {
         }
         double work = 0;
         for (ShaftBalance shaft : shafts) {
-            work += shaft.powerAbsorbed() - shaft.powerDelivered();
-            double needed = losses.turbinePower(shaft.powerAbsorbed());
-            items.add(
-                    new EnergyAudit.Item(shaft.name(), 0, (shaft.powerDelivered() - needed) / shaft.powerDelivered()));
+            double fromGas = shaft.turbines().isEmpty() ? 0 : shaft.powerDelivered();
+            work += shaft.powerAbsorbed() - fromGas;
+            items.add(new EnergyAudit.Item(shaft.name(), 0, shaft.imbalance()));
         }
         List<Integer> sources = ends(true);
         List<Integer> sinks = ends(false);

@@ -9,7 +9,9 @@ import dev.penstock.provenance.LimitCheck;
 import dev.penstock.quantities.Constants;
 import dev.penstock.turbomachinery.PumpSizing;
 import dev.penstock.turbomachinery.ShaftBalance;
+import dev.penstock.turbomachinery.ShaftModel;
 import dev.penstock.turbomachinery.TurbineSizing;
+import dev.penstock.turbomachinery.electric.ElectricSizing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -51,10 +53,7 @@ final class BalanceReport {
             }
         }
         EnergyAudit audit = new Auditor(sheet.stations(), sheet.components())
-                .audit(
-                        jacket.map(JacketResult::heatLoad).orElse(0.0),
-                        shafts,
-                        concept.shafts().losses());
+                .audit(jacket.map(JacketResult::heatLoad).orElse(0.0), shafts);
         Auditor.check(audit);
         EngineSummary summary = summary();
         collectWarnings(jacket);
@@ -70,6 +69,7 @@ final class BalanceReport {
                 jacket,
                 sheet.ladder(),
                 solved.update().jets(),
+                electric(),
                 losses(summary),
                 limits(jacket),
                 warnings,
@@ -90,9 +90,11 @@ final class BalanceReport {
             }
             pumps.addAll(own);
             turbines.addAll(drivers);
-            shafts.add(plant.models()
-                    .shafts()
-                    .balance(shaft.name(), own, drivers, concept.shafts().losses()));
+            ShaftModel model = plant.models().shafts();
+            shafts.add(
+                    drivers.isEmpty()
+                            ? model.balance(shaft.name(), own, shaft.neededPower(), shaft.losses())
+                            : model.balance(shaft.name(), own, drivers, shaft.losses()));
         }
     }
 
@@ -146,6 +148,14 @@ final class BalanceReport {
                 2 * Math.sqrt(chamber.throatArea() / Math.PI),
                 2 * Math.sqrt(chamber.exitArea() / Math.PI),
                 chamber.characteristicVelocity());
+    }
+
+    private Optional<ElectricSizing> electric() {
+        double power = shafts.stream()
+                .filter(s -> !s.name().contains("boost"))
+                .mapToDouble(ShaftBalance::powerDelivered)
+                .sum();
+        return concept.electric().map(e -> e.drive().size(power, e.burnTime()));
     }
 
     private double seaLevelThrust() {

@@ -7,7 +7,11 @@ public enum Burner {
     /** Burner of all or most of the fuel with a little oxidizer. */
     FUEL_RICH("preburner.fuel_rich", "fuel-rich preburner"),
     /** Burner of all or most of the oxidizer with a little fuel. */
-    OXIDIZER_RICH("preburner.oxidizer_rich", "oxidizer-rich preburner");
+    OXIDIZER_RICH("preburner.oxidizer_rich", "oxidizer-rich preburner"),
+    /** The chamber itself: fuel-rich gas taken from beside the injector face. */
+    TAP_OFF("tap_off", "chamber tap"),
+    /** Bed or chamber in which a monopropellant decomposes. */
+    DECOMPOSITION("decomposition", "decomposition chamber");
 
     private final String key;
     private final String title;

@@ -25,9 +25,8 @@ import java.util.Optional;
  * @param burners gas generator or preburners that the cycle has
  * @param turbines turbines that the cycle has
  * @param shafts coupling of the machines
- * @param hotGasLoss pressure loss of a hot-gas duct over its inlet pressure (-)
- * @param gasInjectorLoss loss of an injector of hot gas over chamber pressure (-)
- * @param exhaust dump of turbine gas, for the cycles that have one
+ * @param gasPath way of the turbine gas
+ * @param electric electric drive, for the cycle that has one
  * @param limits hardware limits
  */
 public record Concept(
@@ -44,15 +43,12 @@ public record Concept(
         Map<Burner, BurnerDesign> burners,
         Map<TurbinePlace, TurbineOption> turbines,
         ShaftDesign shafts,
-        double hotGasLoss,
-        double gasInjectorLoss,
-        ExhaustDesign exhaust,
+        GasPathDesign gasPath,
+        Optional<ElectricDesign> electric,
         DesignLimits limits) {
 
     public Concept {
         Require.positive("concept", "mixture ratio (-)", mixtureRatio);
-        Require.within("concept", "hot-gas duct loss (-)", hotGasLoss, 0, 0.5);
-        Require.within("concept", "gas injector loss (-)", gasInjectorLoss, 0, 1);
         burners = Collections.unmodifiableMap(new LinkedHashMap<>(burners));
         turbines = Collections.unmodifiableMap(new LinkedHashMap<>(turbines));
     }
@@ -115,9 +111,8 @@ public record Concept(
                 newBurners,
                 newTurbines,
                 shafts,
-                hotGasLoss,
-                gasInjectorLoss,
-                exhaust,
+                gasPath,
+                electric,
                 limits);
     }
 }

@@ -142,6 +142,7 @@ public final class ConceptReader {
         Supplier<FeedDesign> fuelFeed = feeds.read(root, Side.FUEL, head.fuel(), traits);
         Supplier<Optional<CoolingDesign>> cooling = CoolingKeys.read(root);
         GasKeys gas = new GasKeys(root, traits, head.hydrogen());
+        Supplier<Optional<ElectricDesign>> electric = ElectricKeys.read(root, traits);
         Supplier<DesignLimits> limits = limits(root.table("limits"), traits);
         return () -> new Concept(
                 document.get(),
@@ -157,9 +158,8 @@ public final class ConceptReader {
                 gas.burners(),
                 gas.turbines(),
                 gas.shafts(),
-                gas.hotGasLoss(),
-                gas.injectorLoss(),
-                gas.exhaust(),
+                gas.path(),
+                electric.get(),
                 limits.get());
     }
 
@@ -246,11 +246,10 @@ public final class ConceptReader {
 
     private static InjectionState injection(Head head) {
         CycleTraits traits = head.cycle().traits();
-        if (traits.burners().size() > 1) {
+        if (traits.ownBurners()) {
             return InjectionState.GAS_GAS;
         }
-        boolean gas = traits.closure() == CycleTraits.Closure.RATIO_OR_TEMPERATURE || head.hydrogen();
-        return gas ? InjectionState.GAS_LIQUID : InjectionState.LIQUID_LIQUID;
+        return traits.gasInjector() || head.hydrogen() ? InjectionState.GAS_LIQUID : InjectionState.LIQUID_LIQUID;
     }
 
     private static Map<String, String> sources(InputTable table) {

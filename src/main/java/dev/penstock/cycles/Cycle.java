@@ -7,7 +7,16 @@ import java.util.List;
  * An engine cycle: how tanks, pumps, burners, turbines, jacket and chamber are joined. A kind states its arrangement, its
  * unknowns and the equations that close them, nothing else; {@link EngineStudy} solves it.
  */
-public sealed interface Cycle permits PressureFed, GasGenerator, StagedCombustion, FullFlow {
+public sealed interface Cycle
+        permits PressureFed,
+                GasGenerator,
+                StagedCombustion,
+                FullFlow,
+                Expander,
+                ExpanderBleed,
+                TapOff,
+                ElectricPump,
+                DecompositionGenerator {
 
     /** @return id, as in the key {@code cycle} of a concept file */
     String id();

@@ -10,6 +10,7 @@ import dev.penstock.quantities.Constants;
 import dev.penstock.turbomachinery.PumpSizing;
 import dev.penstock.turbomachinery.ShaftBalance;
 import dev.penstock.turbomachinery.TurbineSizing;
+import dev.penstock.turbomachinery.electric.ElectricSizing;
 import java.util.List;
 import java.util.Optional;
 
@@ -27,6 +28,7 @@ import java.util.Optional;
  * @param cooling jacket, if the concept has one
  * @param pressureLadder pressure steps, line by line, from tank to chamber
  * @param exhausts dumped turbine gas
+ * @param electric electric drive, for the cycle that has one
  * @param engineLosses what lies between the chamber's and the engine's specific impulse
  * @param limits every limit held against its value: cycle, machines and jacket
  * @param warnings what the reader must know
@@ -46,6 +48,7 @@ public record EngineBalance(
         Optional<JacketResult> cooling,
         List<PressureStep> pressureLadder,
         List<ExhaustJet> exhausts,
+        Optional<ElectricSizing> electric,
         List<NamedLoss> engineLosses,
         List<LimitCheck> limits,
         List<Warning> warnings,

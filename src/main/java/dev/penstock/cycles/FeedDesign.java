@@ -3,6 +3,7 @@ package dev.penstock.cycles;
 import dev.penstock.errors.Require;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.turbomachinery.PumpDesign;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -16,6 +17,7 @@ import java.util.OptionalDouble;
  * @param valveLoss loss of valve and mixture-ratio orifice over chamber pressure (-)
  * @param injectorLoss loss of the injector over chamber pressure (-)
  * @param pump main pump
+ * @param boost boost pump before it, if any
  */
 public record FeedDesign(
         Propellant propellant,
@@ -25,7 +27,8 @@ public record FeedDesign(
         double lineLoss,
         double valveLoss,
         double injectorLoss,
-        PumpDesign pump) {
+        PumpDesign pump,
+        Optional<BoostDesign> boost) {
 
     public FeedDesign {
         tankPressure.ifPresent(p -> Require.positive("feed", "tank pressure (Pa)", p));

@@ -103,7 +103,29 @@ final class FeedKeys {
         Supplier<PumpDesign> pump = traits.pumped()
                 ? PumpKeys.read(root.table("pumps").table(side.key()), propellant)
                 : () -> PumpDefaults.of(propellant);
-        return () -> new FeedDesign(propellant, pressure, temperature, suction, line, valve, injector, pump.get());
+        Supplier<Optional<BoostDesign>> boost = boost(root, side, propellant, traits);
+        return () -> new FeedDesign(
+                propellant, pressure, temperature, suction, line, valve, injector, pump.get(), boost.get());
+    }
+
+    /** A boost pump is there if its table is. */
+    private static Supplier<Optional<BoostDesign>> boost(
+            ConceptKeys root, Side side, Propellant propellant, CycleTraits traits) {
+        if (!traits.pumped()
+                || !root.has("boost_pumps")
+                || !root.table("boost_pumps").has(side.key())) {
+            return Optional::empty;
+        }
+        ConceptKeys keys = root.table("boost_pumps").table(side.key());
+        double rise = keys.required("pressure_rise", Dimension.PRESSURE, Range.of(1e4, 2e7));
+        double drive = keys.quantity(
+                "drive_efficiency",
+                Dimension.RATIO,
+                Range.of(0.05, 1),
+                0.6,
+                "hydraulic turbine or gear, " + ConceptKeys.COMMON);
+        Supplier<PumpDesign> pump = PumpKeys.read(keys, propellant);
+        return () -> Optional.of(new BoostDesign(rise, drive, pump.get()));
     }
 
     private static String fileOf(Propellant propellant) {

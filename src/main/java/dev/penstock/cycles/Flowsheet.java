@@ -1,6 +1,7 @@
 package dev.penstock.cycles;
 
 import dev.penstock.combustion.Reactants;
+import dev.penstock.combustion.RealFluidWorkingFluid;
 import dev.penstock.combustion.TurbineGas;
 import dev.penstock.errors.LimitReached;
 import dev.penstock.errors.OutsideValidity;
@@ -84,7 +85,7 @@ final class Flowsheet {
 
     /** Pressure before the injector of hot gas (Pa). */
     double gasInjectorInlet() {
-        return facePressure + concept.gasInjectorLoss() * chamberPressure;
+        return facePressure + concept.gasPath().injectorLoss() * chamberPressure;
     }
 
     /** Discharge pressure that line, jacket and valve need upstream of a pressure (Pa). */
@@ -253,16 +254,49 @@ final class Flowsheet {
         Medium medium =
                 new Medium.Gas(burner == Burner.OXIDIZER_RICH ? "oxidizer-rich gas" : "fuel-rich gas", gas.fluid());
         Stream out = outlet(burner.title() + " outlet", medium, pressure, enthalpy, oxidizerFlow, fuelFlow);
-        Component.Kind kind = burner == Burner.GENERATOR ? Component.Kind.GAS_GENERATOR : Component.Kind.PREBURNER;
+        boolean dumped = burner == Burner.GENERATOR || burner == Burner.TAP_OFF;
+        Component.Kind kind = dumped ? Component.Kind.GAS_GENERATOR : Component.Kind.PREBURNER;
         component(burner.key(), kind, burner.title(), List.of(oxidizer, fuel), List.of(out), 0, 0);
-        step("oxidizer to the " + burner.title(), burner.title() + " injector", oxidizer.pressure(), pressure);
-        step("fuel to the " + burner.title(), burner.title() + " injector", fuel.pressure(), pressure);
+        if (oxidizer.pressure() > pressure) {
+            step("oxidizer to the " + burner.title(), burner.title() + " injector", oxidizer.pressure(), pressure);
+            step("fuel to the " + burner.title(), burner.title() + " injector", fuel.pressure(), pressure);
+        }
         return out;
+    }
+
+    /** Lets a monopropellant decompose at a pressure. */
+    Stream decompose(Burner burner, Stream in, double pressure) {
+        Medium.Liquid liquid = (Medium.Liquid) in.medium();
+        TurbineGas gas = plant.gas(burner, Reactants.single(liquid.propellant(), in.enthalpy()), pressure);
+        gases.put(burner, gas);
+        Stream out = outlet(
+                burner.title() + " outlet",
+                new Medium.Gas("decomposed " + liquid.name(), gas.fluid()),
+                pressure,
+                in.enthalpy(),
+                in.oxidizerFlow(),
+                in.fuelFlow());
+        component(burner.key(), Component.Kind.GAS_GENERATOR, burner.title(), List.of(in), List.of(out), 0, 0);
+        step(liquid.name(), burner.title() + " injector", in.pressure(), pressure);
+        return out;
+    }
+
+    /** A propellant heated so far that it drives turbines. */
+    Stream heated(Stream in) {
+        Medium.Liquid liquid = (Medium.Liquid) in.medium();
+        Medium gas = new Medium.Gas(liquid.name(), new RealFluidWorkingFluid(liquid.propellant()));
+        return new Stream(in.station(), gas, in.pressure(), in.enthalpy(), in.oxidizerFlow(), in.fuelFlow());
     }
 
     /** Pressure loss of a duct of hot gas, as stated by the concept. */
     Stream hotDuct(String id, String label, Stream in) {
-        return drop(id, Component.Kind.LINE, label, in.medium().name(), in, in.pressure() * (1 - concept.hotGasLoss()));
+        return drop(
+                id,
+                Component.Kind.LINE,
+                label,
+                in.medium().name(),
+                in,
+                in.pressure() * (1 - concept.gasPath().ductLoss()));
     }
 
     Stream injector(String id, String label, String line, Stream in) {
@@ -319,7 +353,7 @@ final class Flowsheet {
                 "exhaust duct",
                 gas.medium().name(),
                 gas,
-                gas.pressure() * (1 - concept.exhaust().ductLoss()));
+                gas.pressure() * (1 - concept.gasPath().exhaust().ductLoss()));
         exhaustStreams.add(ducted);
         component("exhaust", Component.Kind.EXHAUST, "turbine exhaust nozzle", List.of(ducted), List.of(), 0, 0);
     }

@@ -40,7 +40,9 @@ public record FullFlow() implements Cycle {
                 CycleTraits.Closure.RATIO_OR_TEMPERATURE,
                 List.of(Burner.FUEL_RICH, Burner.OXIDIZER_RICH),
                 List.of(ShaftDesign.Arrangement.DUAL),
-                false);
+                false,
+                true,
+                0);
     }
 
     @Override

@@ -1,7 +1,6 @@
 package dev.penstock.cycles;
 
 import dev.penstock.numerics.BoundedSystemSolver.Unknown;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -33,10 +32,7 @@ public record GasGenerator() implements Cycle {
     @Override
     public CycleTraits traits() {
         return new CycleTraits(
-                CycleTraits.Closure.GAS_FLOW,
-                List.of(Burner.GENERATOR),
-                List.of(ShaftDesign.Arrangement.SINGLE, ShaftDesign.Arrangement.DUAL, ShaftDesign.Arrangement.GEARED),
-                true);
+                CycleTraits.Closure.GAS_FLOW, List.of(Burner.GENERATOR), CycleTraits.ANY, true, false, 0);
     }
 
     @Override
@@ -46,18 +42,7 @@ public record GasGenerator() implements Cycle {
 
     @Override
     public List<Unknown> unknowns(FirstGuess guess) {
-        double temperature =
-                guess.concept().burners().get(Burner.GENERATOR).temperature().orElseThrow();
-        double lean =
-                guess.leanRatio(Burner.GENERATOR, temperature, guess.concept().chamberPressure());
-        double power = guess.pumpPower(Side.FUEL, 1.5) + guess.pumpPower(Side.OXIDIZER, 1.3);
-        double specificWork = 0.5 * 400 * temperature; // half of a drop with a heat capacity of some 2 kJ/(kg·K)
-        double flow = Math.min(power / specificWork, 0.3 * guess.chamberFlow());
-        List<Unknown> unknowns = new ArrayList<>();
-        unknowns.add(new Unknown("gas generator flow", "kg/s", 1e-4 * flow, 2 * guess.chamberFlow(), flow, flow));
-        unknowns.add(new Unknown("gas generator mixture ratio", "-", 1e-3 * lean, 20 * lean, lean, lean));
-        unknowns.addAll(Drive.unknowns(guess));
-        return unknowns;
+        return GasFlow.unknowns(guess, Burner.GENERATOR, "gas generator flow");
     }
 
     @Override
@@ -94,14 +79,7 @@ public record GasGenerator() implements Cycle {
                 pressure);
         sheet.closesTemperature(Burner.GENERATOR);
 
-        Stream inlet = sheet.hotDuct("line.hot_gas", "hot-gas duct", hot);
-        double ratio = sheet.concept()
-                .turbines()
-                .get(Drive.leading(sheet.concept()))
-                .pressureRatio()
-                .orElseThrow();
-        sheet.exhaust(Drive.expand(sheet, inlet, inlet.pressure() / ratio, x));
-        sheet.machinery().closesShafts();
+        GasFlow.dump(sheet, hot, x);
 
         Stream oxidizerMain = sheet.deliver(Side.OXIDIZER, oxidizerWays.get(1), sheet.injectorInlet(Side.OXIDIZER));
         Stream fuelMain = sheet.deliver(Side.FUEL, fuelWays.get(1), sheet.injectorInlet(Side.FUEL));

@@ -20,13 +20,11 @@ final class GasKeys {
     private final Map<Burner, Supplier<BurnerDesign>> burners = new EnumMap<>(Burner.class);
     private final Map<TurbinePlace, Supplier<TurbineOption>> turbines = new EnumMap<>(TurbinePlace.class);
     private final ShaftDesign shafts;
-    private final double hotGasLoss;
-    private final double injectorLoss;
-    private final ExhaustDesign exhaust;
+    private final GasPathDesign path;
 
     GasKeys(ConceptKeys root, CycleTraits traits, boolean hydrogen) {
         shafts = shafts(root, traits, hydrogen);
-        OptionalDouble temperatureLimit = traits.pumped()
+        OptionalDouble temperatureLimit = traits.turbines()
                 ? root.table("limits")
                         .optional(
                                 "turbine_temperature",
@@ -34,48 +32,31 @@ final class GasKeys {
                                 Range.of(200, 3000),
                                 "by gas, see the turbines")
                 : OptionalDouble.empty();
-        boolean ratioGiven = false;
         for (TurbinePlace place : places(traits)) {
             ConceptKeys keys = root.table("turbines").table(place.key());
-            boolean shares = sharesPressures(traits, place);
-            ratioGiven |= keys.has("pressure_ratio") && !shares;
-            OptionalDouble ratio = shares
-                    ? OptionalDouble.empty()
-                    : traits.closure() == CycleTraits.Closure.GAS_FLOW
-                            ? TurbineKeys.ratio(keys, 16, "10 to 25 are usual, " + ConceptKeys.COMMON)
-                            : TurbineKeys.openRatio(keys);
+            OptionalDouble ratio = OptionalDouble.empty();
+            if (!sharesPressures(traits, place)) {
+                ratio = traits.closure() == CycleTraits.Closure.GAS_FLOW
+                        ? TurbineKeys.ratio(keys, usualRatio(traits), "5 to 25 are usual, " + ConceptKeys.COMMON)
+                        : TurbineKeys.openRatio(keys, traits.closure() == CycleTraits.Closure.RATIO);
+            }
+            OptionalDouble found = ratio;
             Supplier<TurbineDesign> design = TurbineKeys.read(keys, oxygenRich(traits, place), temperatureLimit);
-            turbines.put(place, () -> new TurbineOption(ratio, design.get()));
+            turbines.put(place, () -> new TurbineOption(found, design.get()));
         }
         for (Burner burner : traits.burners()) {
             readBurner(root, burner, traits);
         }
-        hotGasLoss = traits.pumped()
-                ? root.table("lines")
-                        .quantity(
-                                "hot_gas_loss",
-                                Dimension.RATIO,
-                                Range.of(0, 0.3),
-                                0.02,
-                                "of duct pressure, " + ConceptKeys.COMMON)
-                : 0;
-        injectorLoss = traits.closure() == CycleTraits.Closure.RATIO_OR_TEMPERATURE
-                ? root.table("injector")
-                        .quantity(
-                                "gas_loss",
-                                Dimension.RATIO,
-                                Range.of(0, 0.5),
-                                0.08,
-                                "of chamber pressure, " + ConceptKeys.COMMON)
-                : 0;
-        exhaust = exhaust(root, traits);
+        path = path(root, traits);
     }
 
     private void readBurner(ConceptKeys root, Burner burner, CycleTraits traits) {
         ConceptKeys keys = tableOf(root, burner);
         double usual = usualTemperature(burner);
         OptionalDouble temperature;
-        if (traits.closure() == CycleTraits.Closure.GAS_FLOW) {
+        if (burner == Burner.DECOMPOSITION) {
+            temperature = OptionalDouble.empty();
+        } else if (traits.closure() == CycleTraits.Closure.GAS_FLOW) {
             temperature = OptionalDouble.of(keys.quantity(
                     "temperature",
                     Dimension.TEMPERATURE,
@@ -121,6 +102,8 @@ final class GasKeys {
             case GENERATOR -> 900;
             case FUEL_RICH -> 850;
             case OXIDIZER_RICH -> 680;
+            case TAP_OFF -> 1000;
+            case DECOMPOSITION -> 0;
         };
     }
 
@@ -133,7 +116,7 @@ final class GasKeys {
     }
 
     private List<TurbinePlace> places(CycleTraits traits) {
-        if (!traits.pumped()) {
+        if (!traits.turbines()) {
             return List.of();
         }
         return shafts.oneTurbine() ? List.of(TurbinePlace.MAIN) : List.of(TurbinePlace.FUEL, TurbinePlace.OXIDIZER);
@@ -141,7 +124,7 @@ final class GasKeys {
 
     /** The oxidizer turbine takes the pressures that the fuel turbine leaves it, where one burner feeds both. */
     private static boolean sharesPressures(CycleTraits traits, TurbinePlace place) {
-        return place == TurbinePlace.OXIDIZER && traits.burners().size() == 1;
+        return place == TurbinePlace.OXIDIZER && !traits.ownBurners();
     }
 
     private static boolean oxygenRich(CycleTraits traits, TurbinePlace place) {
@@ -154,7 +137,7 @@ final class GasKeys {
         if (shafts.oneTurbine()) {
             return TurbinePlace.MAIN;
         }
-        boolean own = traits.burners().size() > 1 && burner == Burner.OXIDIZER_RICH;
+        boolean own = traits.ownBurners() && burner == Burner.OXIDIZER_RICH;
         return own ? TurbinePlace.OXIDIZER : TurbinePlace.FUEL;
     }
 
@@ -212,6 +195,67 @@ final class GasKeys {
         return sound ? new MechanicalLosses(mechanical, gear, accessories) : usual;
     }
 
+    private static double usualRatio(CycleTraits traits) {
+        return traits.burners().contains(Burner.TAP_OFF) ? 12 : traits.livesOnJacketHeat() ? 6 : 16;
+    }
+
+    private static GasPathDesign path(ConceptKeys root, CycleTraits traits) {
+        double duct = traits.turbines()
+                ? root.table("lines")
+                        .quantity(
+                                "hot_gas_loss",
+                                Dimension.RATIO,
+                                Range.of(0, 0.3),
+                                0.02,
+                                "of duct pressure, " + ConceptKeys.COMMON)
+                : 0;
+        double injector = traits.gasInjector()
+                ? root.table("injector")
+                        .quantity(
+                                "gas_loss",
+                                Dimension.RATIO,
+                                Range.of(0, 0.5),
+                                0.08,
+                                "of chamber pressure, " + ConceptKeys.COMMON)
+                : 0;
+        double heated = 1;
+        double bypass = 0;
+        if (traits.livesOnJacketHeat()) {
+            ConceptKeys keys = root.table("expander");
+            heated = traits.heatedShare() < 1
+                    ? keys.quantity(
+                            "heated_share",
+                            Dimension.RATIO,
+                            Range.of(0.05, 1),
+                            traits.heatedShare(),
+                            ConceptKeys.COMMON)
+                    : 1;
+            bypass = traits.dumps()
+                    ? 0
+                    : keys.quantity(
+                            "turbine_bypass",
+                            Dimension.RATIO,
+                            Range.of(0, 0.6),
+                            0.05,
+                            "margin for control, " + ConceptKeys.COMMON);
+            boolean cooled = root.has("cooling")
+                    && root.table("cooling").raw().text("coolant", "fuel").equals("fuel");
+            if (!cooled) {
+                root.problem(
+                        "cooling.coolant",
+                        "not fuel",
+                        "this cycle lives on the heat that the fuel takes up in the jacket");
+            }
+        }
+        return new GasPathDesign(
+                sound(duct), sound(injector), exhaust(root, traits), heated > 0 ? heated : 1, sound(bypass));
+    }
+
+    /** A placeholder after a noted problem is no number; the concept is refused anyway. */
+    private static double sound(double value) {
+        return value >= 0 ? value : 0;
+    }
+
     private static ExhaustDesign exhaust(ConceptKeys root, CycleTraits traits) {
         if (!traits.dumps()) {
             return new ExhaustDesign(1, 1, 0);
@@ -245,15 +289,7 @@ final class GasKeys {
         return shafts;
     }
 
-    double hotGasLoss() {
-        return hotGasLoss;
-    }
-
-    double injectorLoss() {
-        return injectorLoss;
-    }
-
-    ExhaustDesign exhaust() {
-        return exhaust;
+    GasPathDesign path() {
+        return path;
     }
 }

@@ -182,13 +182,7 @@ final class LimitSearch {
                 .min(Comparator.comparingDouble(t -> Math.abs(Math.log(t.pressure() / pressure))))
                 .map(Trial::solved);
         if (near.isPresent()) {
-            try {
-                return balancer.solve(there, near);
-            } catch (InvalidInput e) {
-                throw e;
-            } catch (PenstockException e) {
-                // the neighbour was not near enough
-            }
+            return new Approach(balancer).follow(there, near.get());
         }
         return new Approach(balancer).solve(there);
     }

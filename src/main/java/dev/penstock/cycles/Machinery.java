@@ -20,6 +20,7 @@ final class Machinery {
     private final Plant plant;
     private final ShaftDesign coupling;
     private final Map<String, Shaft> shafts = new TreeMap<>();
+    private final List<Shaft> boosts = new ArrayList<>();
     private final Map<Side, Double> pumpSpeeds = new TreeMap<>();
 
     /** Both propellants behind their main pumps. */
@@ -44,8 +45,25 @@ final class Machinery {
     }
 
     private Stream suction(Side side, double flow) {
-        double pressure = plant.concept().feed(side).tankPressure().orElseThrow();
-        return sheet.suctionLine(side, sheet.tank(side, flow, pressure));
+        FeedDesign feed = plant.concept().feed(side);
+        Stream line = sheet.suctionLine(
+                side, sheet.tank(side, flow, feed.tankPressure().orElseThrow()));
+        return feed.boost().isPresent() ? boostPump(side, line, feed.boost().get()) : line;
+    }
+
+    private Stream boostPump(Side side, Stream in, BoostDesign boost) {
+        String id = "pump." + side.key() + "_boost";
+        String label = side.key() + " boost pump";
+        PumpDuty duty = duty(in, in.pressure() + boost.pressureRise());
+        PumpDesign design =
+                plant.settle(id, boost.pump(), d -> plant.pumpModel().choose(duty, d));
+        double speed = plant.pumpModel().fastestSpeed(duty, design);
+        Shaft own = new Shaft(side.key() + " boost shaft", new MechanicalLosses(boost.driveEfficiency(), 1, 0));
+        own.turnAt(speed);
+        boosts.add(own);
+        Stream out = pump(id, label, own, speed, side, in, duty, design);
+        shaftOf(side).takeOff(own.neededPower());
+        return out;
     }
 
     private void setSpeeds(PumpDuty oxidizer, PumpDuty fuel) {
@@ -71,23 +89,54 @@ final class Machinery {
     }
 
     private Stream mainPump(Side side, Stream in, PumpDuty duty) {
-        return pump("pump." + side.key(), side.key() + " pump", side, in, duty, settled(side, duty));
+        return pump(
+                "pump." + side.key(),
+                side.key() + " pump",
+                shaftOf(side),
+                pumpSpeeds.get(side),
+                side,
+                in,
+                duty,
+                settled(side, duty));
     }
 
-    /** A second pump on the shaft of a main pump, for the part of the flow that needs more pressure. */
+    /** A small pump on the shaft of a main pump, for the little flow that needs more pressure. */
     Stream kickPump(Side side, Stream in, double discharge) {
-        PumpDuty duty = duty(in, discharge);
-        String id = "pump." + side.key() + "_kick";
-        PumpDesign design = plant.settle(
-                id, plant.concept().feed(side).pump().withEfficiency(plant.kickPumpEfficiency()), d -> plant.pumpModel()
-                        .choose(duty, d.withSpeed(pumpSpeeds.get(side))));
-        return pump(id, side.key() + " kick pump", side, in, duty, design);
+        PumpDesign design = plant.concept().feed(side).pump().withEfficiency(plant.kickPumpEfficiency());
+        return secondPump("_kick", " kick pump", side, in, discharge, design);
     }
 
-    private Stream pump(String id, String label, Side side, Stream in, PumpDuty duty, PumpDesign design) {
-        PumpDesign running = design.withSpeed(pumpSpeeds.get(side));
+    /** A second stage group on the shaft of a main pump, for a large part of the flow. */
+    Stream secondPump(Side side, Stream in, double discharge) {
+        return secondPump(
+                "_second",
+                " second pump",
+                side,
+                in,
+                discharge,
+                plant.concept().feed(side).pump());
+    }
+
+    private Stream secondPump(String suffix, String label, Side side, Stream in, double discharge, PumpDesign asked) {
+        PumpDuty duty = duty(in, discharge);
+        double speed = pumpSpeeds.get(side);
+        PumpDesign design = plant.settle(
+                "pump." + side.key() + suffix, asked, d -> plant.pumpModel().choose(duty, d.withSpeed(speed)));
+        return pump("pump." + side.key() + suffix, side.key() + label, shaftOf(side), speed, side, in, duty, design);
+    }
+
+    private Stream pump(
+            String id,
+            String label,
+            Shaft shaft,
+            double speed,
+            Side side,
+            Stream in,
+            PumpDuty duty,
+            PumpDesign design) {
+        PumpDesign running = design.withSpeed(speed);
         PumpWork work = plant.pumpModel().work(duty, running);
-        shaftOf(side).add(new Shaft.PumpUse(label, duty, running), work.power());
+        shaft.add(new Shaft.PumpUse(label, duty, running), work.power());
         Medium.Liquid liquid = (Medium.Liquid) in.medium();
         double enthalpy = liquid.propellant().absoluteEnthalpy(work.outletEnthalpy());
         Stream out = sheet.outlet(
@@ -129,17 +178,35 @@ final class Machinery {
 
     /** States that each shaft's turbines give what its pumps and losses take. */
     void closesShafts() {
-        for (Shaft shaft : shafts()) {
-            MechanicalLosses losses = coupling.losses();
-            double needed = losses.turbinePower(shaft.pumpPower());
+        for (Shaft shaft : mainShafts()) {
+            double needed = shaft.neededPower();
             sheet.closes("power of the " + shaft.name(), "W", shaft.turbinePower() - needed, needed);
         }
     }
 
-    /** Shafts that carry anything, oxidizer before fuel. */
+    /** Drives each shaft with a motor that gives what it needs. */
+    void motors() {
+        for (Shaft shaft : mainShafts()) {
+            sheet.component(
+                    "motor." + shaft.name().replace(" shaft", ""),
+                    Component.Kind.MOTOR,
+                    "motor of the " + shaft.name(),
+                    List.of(),
+                    List.of(),
+                    0,
+                    -shaft.neededPower());
+        }
+    }
+
+    private List<Shaft> mainShafts() {
+        return shafts.values().stream().filter(s -> !s.pumps().isEmpty()).toList();
+    }
+
+    /** Shafts that carry anything: main shafts, then those of boost pumps. */
     List<Shaft> shafts() {
-        return new ArrayList<>(
-                shafts.values().stream().filter(s -> !s.pumps().isEmpty()).toList());
+        List<Shaft> all = new ArrayList<>(mainShafts());
+        all.addAll(boosts);
+        return all;
     }
 
     private Shaft shaftOf(Side side) {
@@ -151,6 +218,6 @@ final class Machinery {
     }
 
     private Shaft shaft(String name) {
-        return shafts.computeIfAbsent(name, Shaft::new);
+        return shafts.computeIfAbsent(name, n -> new Shaft(n, coupling.losses()));
     }
 }

@@ -46,7 +46,7 @@ record Preburner(double ratio, double turbineExit, double pressure, double injec
         double ratio = x.next();
         double pressureRatio =
                 sheet.concept().turbines().get(place).pressureRatio().orElseGet(x::next);
-        double duct = 1 - sheet.concept().hotGasLoss();
+        double duct = 1 - sheet.concept().gasPath().ductLoss();
         double exit = sheet.gasInjectorInlet() / duct;
         double pressure = exit * pressureRatio / duct;
         double loss = sheet.concept().burners().get(burner).injectorLoss();

@@ -32,7 +32,7 @@ public record PressureFed() implements Cycle {
 
     @Override
     public CycleTraits traits() {
-        return new CycleTraits(CycleTraits.Closure.TANK_PRESSURE, List.of(), List.of(), false);
+        return new CycleTraits(CycleTraits.Closure.TANK_PRESSURE, List.of(), List.of(), false, false, 0);
     }
 
     @Override

@@ -1,5 +1,6 @@
 package dev.penstock.cycles;
 
+import dev.penstock.turbomachinery.MechanicalLosses;
 import dev.penstock.turbomachinery.PumpDesign;
 import dev.penstock.turbomachinery.PumpDuty;
 import dev.penstock.turbomachinery.TurbineDesign;
@@ -19,16 +20,22 @@ final class Shaft {
     private final String name;
     private final List<PumpUse> pumps = new ArrayList<>();
     private final List<TurbineUse> turbines = new ArrayList<>();
+    private MechanicalLosses losses;
     private double speed;
     private double pumpPower;
     private double turbinePower;
 
-    Shaft(String name) {
+    Shaft(String name, MechanicalLosses losses) {
         this.name = name;
+        this.losses = losses;
     }
 
     String name() {
         return name;
+    }
+
+    MechanicalLosses losses() {
+        return losses;
     }
 
     /** Speed of the turbine's end (rad/s). */
@@ -50,6 +57,12 @@ final class Shaft {
         turbinePower += power;
     }
 
+    /** Power taken off for something that is not on the shaft (W). */
+    void takeOff(double power) {
+        losses = new MechanicalLosses(
+                losses.mechanicalEfficiency(), losses.gearEfficiency(), losses.accessoryPower() + power);
+    }
+
     List<PumpUse> pumps() {
         return pumps;
     }
@@ -58,8 +71,9 @@ final class Shaft {
         return turbines;
     }
 
-    double pumpPower() {
-        return pumpPower;
+    /** Power that turbines or a motor must give (W). */
+    double neededPower() {
+        return losses.turbinePower(pumpPower);
     }
 
     double turbinePower() {

@@ -49,10 +49,7 @@ public enum StagedCombustion implements Cycle {
     @Override
     public CycleTraits traits() {
         return new CycleTraits(
-                CycleTraits.Closure.RATIO_OR_TEMPERATURE,
-                List.of(burner),
-                List.of(ShaftDesign.Arrangement.SINGLE, ShaftDesign.Arrangement.DUAL, ShaftDesign.Arrangement.GEARED),
-                false);
+                CycleTraits.Closure.RATIO_OR_TEMPERATURE, List.of(burner), CycleTraits.ANY, false, true, 0);
     }
 
     @Override

@@ -112,7 +112,7 @@ final class Surroundings {
                     stream.pressure(),
                     stream.enthalpy(),
                     stream.flow(),
-                    concept.exhaust()));
+                    concept.gasPath().exhaust()));
         }
         double oxidizer = sheet.chamberStreams().stream()
                 .mapToDouble(Stream::oxidizerFlow)

@@ -24,7 +24,10 @@ final class TurbineKeys {
     }
 
     /** Pressure ratio that the balance finds unless it is given. */
-    static OptionalDouble openRatio(ConceptKeys keys) {
+    static OptionalDouble openRatio(ConceptKeys keys, boolean always) {
+        if (always) {
+            return OptionalDouble.empty();
+        }
         return keys.optional("pressure_ratio", Dimension.RATIO, RATIOS, "closes the power balance");
     }
 

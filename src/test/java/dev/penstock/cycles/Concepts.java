@@ -23,7 +23,7 @@ final class Concepts {
         return BALANCES.computeIfAbsent(file, f -> STUDY.balance(read(f)));
     }
 
-    /** An uncooled example engine of a cycle, with changes. */
+    /** An example engine of a cycle, uncooled where the cycle does not live on the jacket's heat, with changes. */
     static Concept example(Cycle cycle, String... keysAndValues) {
         CycleExample example = cycle.example();
         CycleExample uncooled = new CycleExample(
@@ -33,7 +33,7 @@ final class Concepts {
                 example.vacuumThrust(),
                 example.chamberPressure(),
                 example.areaRatio(),
-                false);
+                cycle.traits().livesOnJacketHeat());
         Map<String, String> changes = new java.util.LinkedHashMap<>();
         for (int i = 0; i < keysAndValues.length; i += 2) {
             changes.put(keysAndValues[i], keysAndValues[i + 1]);
