@@ -36,8 +36,17 @@ public final class TurbineModel {
     private static final double TWO_ROWS_BELOW = 0.3;
 
     private static final double REACTION_ABOVE = 0.45;
-    private static final int MOST_REACTION_STAGES = 4;
+    private static final int MOST_STAGES = 4;
+
+    /** Efficiency that one more stage must bring (-): common practice, no source. */
     private static final double WORTH_OF_A_STAGE = 0.02;
+
+    /** Efficiency given up to keep the annulus limit, per unit of excess (-): common practice, no source. */
+    private static final double COST_OF_ANNULUS = 0.3;
+
+    /** Admission below which reaction stages leak too much (-): common practice, no source. */
+    private static final double FULL_ADMISSION = 0.9;
+
     private static final double BLADE_DENSITY = 8200;
 
     /**
@@ -57,38 +66,38 @@ public final class TurbineModel {
         int fixed = design.stages().orElse(0);
         if (design.type() != TurbineType.AUTOMATIC) {
             return design.type() == TurbineType.REACTION && fixed == 0
-                    ? chooseReaction(gas, speed, design)
+                    ? best(gas, speed, design, TurbineType.REACTION)
                     : design.withStages(design.type(), Math.max(fixed, 1));
         }
-        if (fixed > 1 || gas.duty.pressureRatio() <= REACTION_PRESSURE_RATIO) {
-            return fixed > 0 ? design.withStages(TurbineType.REACTION, fixed) : chooseReaction(gas, speed, design);
-        }
         double ratio = TurbineWheel.greatestPitchLineSpeed(gas, speed, design) / gas.spoutingVelocity;
-        if (ratio < TWO_ROWS_BELOW) {
-            return design.withStages(TurbineType.VELOCITY_COMPOUNDED, 1);
+        boolean shared = gas.duty.pressureRatio() <= REACTION_PRESSURE_RATIO || ratio > REACTION_ABOVE;
+        if (fixed > 1 || fixed == 1 && shared) {
+            return design.withStages(TurbineType.REACTION, fixed);
         }
-        if (ratio < REACTION_ABOVE) {
-            return design.withStages(TurbineType.IMPULSE, 1);
+        if (shared) {
+            return best(gas, speed, design, TurbineType.REACTION, TurbineType.IMPULSE);
         }
-        return fixed > 0 ? design.withStages(TurbineType.REACTION, fixed) : chooseReaction(gas, speed, design);
+        return design.withStages(ratio < TWO_ROWS_BELOW ? TurbineType.VELOCITY_COMPOUNDED : TurbineType.IMPULSE, 1);
     }
 
-    /** Fewest reaction stages, more where each brings two points and keeps AN²; one impulse stage if the passages would be too small. */
-    private TurbineDesign chooseReaction(GasExpansion gas, double speed, TurbineDesign design) {
-        TurbineDesign chosen = design.withStages(TurbineType.REACTION, 1);
-        TurbineWheel wheel = new TurbineWheel(gas, speed, chosen);
-        for (int n = 2; n <= MOST_REACTION_STAGES; n++) {
-            TurbineDesign candidate = design.withStages(TurbineType.REACTION, n);
-            TurbineWheel next = new TurbineWheel(gas, speed, candidate);
-            boolean tooWide = next.annulusSpeed > Math.max(design.annulusSpeedLimit(), wheel.annulusSpeed);
-            if (tooWide || next.efficiency < wheel.efficiency + WORTH_OF_A_STAGE) {
-                break;
+    /** The stages of these kinds with the best efficiency, less what each further stage and a wide annulus cost. */
+    private static TurbineDesign best(GasExpansion gas, double speed, TurbineDesign design, TurbineType... kinds) {
+        TurbineDesign chosen = design.withStages(kinds[kinds.length - 1], 1);
+        double best = Double.NEGATIVE_INFINITY;
+        for (TurbineType kind : kinds) {
+            for (int n = 1; n <= MOST_STAGES; n++) {
+                TurbineDesign candidate = design.withStages(kind, n);
+                TurbineWheel wheel = new TurbineWheel(gas, speed, candidate);
+                boolean starved = kind == TurbineType.REACTION && wheel.admission < FULL_ADMISSION && kinds.length > 1;
+                double excess = Math.max(0, wheel.annulusSpeed / design.annulusSpeedLimit() - 1);
+                double score = wheel.efficiency - WORTH_OF_A_STAGE * (n - 1) - COST_OF_ANNULUS * excess;
+                if (!starved && score > best) {
+                    chosen = candidate;
+                    best = score;
+                }
             }
-            chosen = candidate;
-            wheel = next;
         }
-        boolean tooSmall = wheel.admission < 0.9 && design.type() == TurbineType.AUTOMATIC;
-        return tooSmall ? design.withStages(TurbineType.IMPULSE, 1) : chosen;
+        return chosen;
     }
 
     /**

@@ -44,4 +44,12 @@ public final class TurbopumpMass {
         double low = 1.3 * Math.pow(torque, EXPONENT);
         return new Spread(Math.min(low, mode), mode, Math.max(high, mode));
     }
+
+    /**
+     * @param mass most likely mass of a turbopump (kg)
+     * @return the mass with the spread of the relation at the torque that belongs to it (kg)
+     */
+    public static Spread around(double mass) {
+        return spread(Math.pow(Require.positive(CARD.id(), "mass (kg)", mass) / COEFFICIENT, 1 / EXPONENT));
+    }
 }

@@ -1,0 +1,92 @@
+package dev.penstock.turbomachinery.mass;
+
+import dev.penstock.chamber.ChamberContour;
+import dev.penstock.chamber.ChamberPerformance;
+import dev.penstock.chamber.ContourPoint;
+import dev.penstock.provenance.ModelCard;
+import dev.penstock.provenance.Spread;
+import java.util.List;
+
+/**
+ * Mass of chamber and nozzle from their contour.
+ * <pre>
+ * cooled wall:   dm = 2π r ds (w + ρ p r FS/σ),  w 12 kg/m² of liner and channels, FS/σ = 1.5/500 MPa, ρ 8200 kg/m³
+ *                whole = 1.8 × (1.5 to 2.5) for flanges and manifolds
+ * extension:     8 kg/m² (6 to 12) of sheet
+ * injector:      m = 0.1 ρ π/4 D³ (half of a plate a fifth of its diameter thick)
+ * </pre>
+ * The pressure along the wall falls with A^-1.25 behind the throat.
+ */
+final class ChamberMass {
+
+    static final ModelCard CARD = new ModelCard(
+            "turbomachinery.chamber-mass",
+            "Mass of chamber, nozzle and injector",
+            "∫2πr(w + ρ p r FS/σ)ds × 1.8; extension 8 kg/m²; injector 0.1 ρ π/4 D³",
+            "regeneratively cooled metal chambers, sheet extensions",
+            "40 % per part",
+            List.of("common practice, no source"));
+
+    private static final double LINER = 12;
+    private static final double DENSITY = 8200;
+    private static final double SAFETY_OVER_STRENGTH = 1.5 / 500e6;
+    private static final double EXTENSION = 8;
+
+    private ChamberMass() {}
+
+    static MassItem combustor(ChamberPerformance chamber, double cooledAreaRatio) {
+        double plain = cooledWall(chamber, cooledAreaRatio);
+        return new MassItem(
+                "chamber and cooled nozzle", new Spread(1.5, 1.8, 2.5).times(plain), "common practice, no source");
+    }
+
+    private static double cooledWall(ChamberPerformance chamber, double cooledAreaRatio) {
+        double pressure = chamber.ideal().chamberPressure();
+        double mass = 0;
+        List<ContourPoint> points = chamber.contour().points();
+        for (int i = 1; i < points.size(); i++) {
+            double x = 0.5 * (points.get(i).x() + points.get(i - 1).x());
+            double ratio = areaRatio(chamber, points, i);
+            if (x > 0 && ratio > cooledAreaRatio) {
+                break;
+            }
+            double r = 0.5 * (points.get(i).radius() + points.get(i - 1).radius());
+            double local = x <= 0 ? pressure : 0.56 * pressure * Math.pow(ratio, -1.25);
+            mass += area(points, i) * (LINER + DENSITY * local * r * SAFETY_OVER_STRENGTH);
+        }
+        return mass;
+    }
+
+    static MassItem extension(ChamberPerformance chamber, double cooledAreaRatio) {
+        double area = 0;
+        List<ContourPoint> points = chamber.contour().points();
+        for (int i = 1; i < points.size(); i++) {
+            boolean downstream = points.get(i).x() > 0;
+            if (downstream && areaRatio(chamber, points, i) > cooledAreaRatio) {
+                area += area(points, i);
+            }
+        }
+        return new MassItem(
+                "nozzle extension",
+                area == 0 ? Spread.exactly(0) : new Spread(6, EXTENSION, 12).times(area),
+                "common practice, no source");
+    }
+
+    static MassItem injector(ChamberPerformance chamber) {
+        double d = 2 * chamber.contour().chamberRadius();
+        double plate = 0.1 * DENSITY * Math.PI / 4 * d * d * d;
+        return new MassItem("injector", new Spread(0.5, 1, 1.8).times(plate), "common practice, no source");
+    }
+
+    private static double areaRatio(ChamberPerformance chamber, List<ContourPoint> points, int i) {
+        ChamberContour contour = chamber.contour();
+        double r = 0.5 * (points.get(i).radius() + points.get(i - 1).radius());
+        return r * r / (contour.throatRadius() * contour.throatRadius());
+    }
+
+    private static double area(List<ContourPoint> points, int i) {
+        ContourPoint a = points.get(i - 1);
+        ContourPoint b = points.get(i);
+        return Math.PI * (a.radius() + b.radius()) * Math.hypot(b.x() - a.x(), b.radius() - a.radius());
+    }
+}

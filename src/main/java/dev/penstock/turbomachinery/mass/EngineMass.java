@@ -1,0 +1,47 @@
+package dev.penstock.turbomachinery.mass;
+
+import dev.penstock.errors.Require;
+import dev.penstock.provenance.Spread;
+import dev.penstock.quantities.Constants;
+import java.util.List;
+
+/**
+ * Mass of an engine, part by part, and what relations for whole engines say of it.
+ *
+ * @param items parts
+ * @param wholeEngine relations for whole engines, to compare with the sum
+ * @param vacuumThrust vacuum thrust (N)
+ */
+public record EngineMass(List<MassItem> items, List<MassItem> wholeEngine, double vacuumThrust) {
+
+    public EngineMass {
+        Require.positive("engine mass", "vacuum thrust (N)", vacuumThrust);
+        items = List.copyOf(items);
+        wholeEngine = List.copyOf(wholeEngine);
+    }
+
+    /** @return sum of the parts (kg), the scatters of the parts taken as independent */
+    public Spread total() {
+        double mode = 0;
+        double below = 0;
+        double above = 0;
+        for (MassItem item : items) {
+            Spread mass = item.mass();
+            mode += mass.mode();
+            below += square(mass.mode() - mass.low());
+            above += square(mass.high() - mass.mode());
+        }
+        return new Spread(mode - Math.sqrt(below), mode, mode + Math.sqrt(above));
+    }
+
+    /** @return vacuum thrust over weight (-) */
+    public Spread thrustToWeight() {
+        Spread mass = total();
+        double thrust = vacuumThrust / Constants.STANDARD_GRAVITY;
+        return new Spread(thrust / mass.high(), thrust / mass.mode(), thrust / mass.low());
+    }
+
+    private static double square(double x) {
+        return x * x;
+    }
+}

@@ -1,0 +1,69 @@
+package dev.penstock.turbomachinery.mass;
+
+import dev.penstock.chamber.ChamberPerformance;
+import dev.penstock.errors.Require;
+import dev.penstock.turbomachinery.ShaftBalance;
+import java.util.List;
+
+/**
+ * What an engine consists of, as far as its mass depends on it.
+ *
+ * @param vacuumThrust of the whole engine (N)
+ * @param chamber thrust chamber
+ * @param cooledAreaRatio area ratio down to which the nozzle has a cooled wall (-); 1 for a chamber that is not cooled
+ * @param shafts turbopump shafts
+ * @param burners gas generator and preburners
+ * @param lines propellant lines with a main valve each
+ * @param gimballed whether it swivels
+ */
+public record EngineParts(
+        double vacuumThrust,
+        ChamberPerformance chamber,
+        double cooledAreaRatio,
+        List<ShaftBalance> shafts,
+        List<Burner> burners,
+        List<Line> lines,
+        boolean gimballed) {
+
+    /**
+     * A gas generator or preburner.
+     *
+     * @param name what it is
+     * @param massFlow through it (kg/s)
+     * @param pressure in it (Pa)
+     * @param density of its gas (kg/m³)
+     */
+    public record Burner(String name, double massFlow, double pressure, double density) {
+
+        public Burner {
+            Require.positive(name, "mass flow (kg/s)", massFlow);
+            Require.positive(name, "pressure (Pa)", pressure);
+            Require.positive(name, "density (kg/m³)", density);
+        }
+    }
+
+    /**
+     * A propellant line with its main valve.
+     *
+     * @param name what it is
+     * @param massFlow through it (kg/s)
+     * @param pressure in it (Pa)
+     * @param density of the propellant (kg/m³)
+     */
+    public record Line(String name, double massFlow, double pressure, double density) {
+
+        public Line {
+            Require.positive(name, "mass flow (kg/s)", massFlow);
+            Require.positive(name, "pressure (Pa)", pressure);
+            Require.positive(name, "density (kg/m³)", density);
+        }
+    }
+
+    public EngineParts {
+        Require.positive("engine parts", "vacuum thrust (N)", vacuumThrust);
+        Require.within("engine parts", "cooled area ratio (-)", cooledAreaRatio, 1, 1000);
+        shafts = List.copyOf(shafts);
+        burners = List.copyOf(burners);
+        lines = List.copyOf(lines);
+    }
+}

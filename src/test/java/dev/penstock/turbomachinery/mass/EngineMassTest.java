@@ -1,0 +1,55 @@
+package dev.penstock.turbomachinery.mass;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
+
+import dev.penstock.errors.OutsideValidity;
+import dev.penstock.provenance.Spread;
+import dev.penstock.quantities.Constants;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class EngineMassTest {
+
+    @Test
+    void linearRelationGivesThePublishedExample() {
+        // [akin-mass], transcribed: F 1 MN, area ratio 16; value computed independently
+        assertThat(WholeEngineRelations.linear(1e6, 16)).isCloseTo(974.8, within(0.1));
+        assertThat(1e6 / Constants.STANDARD_GRAVITY / WholeEngineRelations.linear(1e6, 16))
+                .isCloseTo(104.6, within(0.1));
+    }
+
+    @Test
+    void logarithmicRelationGivesItsThrustToWeight() {
+        // [humble-1995] from memory; values computed independently
+        assertThat(1e6 / Constants.STANDARD_GRAVITY / WholeEngineRelations.logarithmic(1e6))
+                .isCloseTo(70.5, within(0.05));
+        assertThat(0.5e6 / Constants.STANDARD_GRAVITY / WholeEngineRelations.logarithmic(0.5e6))
+                .isCloseTo(62.9, within(0.05));
+        assertThatThrownBy(() -> WholeEngineRelations.logarithmic(1e4)).isInstanceOf(OutsideValidity.class);
+    }
+
+    @Test
+    void onlyRelationsThatHoldAreShown() {
+        assertThat(WholeEngineRelations.of(2e4, 40)).hasSize(1);
+        assertThat(WholeEngineRelations.of(2e6, 40)).hasSize(2);
+    }
+
+    @Test
+    void independentScattersAddInSquares() {
+        EngineMass mass = new EngineMass(
+                List.of(
+                        new MassItem("a", new Spread(7, 10, 14), "invented"),
+                        new MassItem("b", new Spread(16, 20, 23), "invented")),
+                List.of(),
+                3000);
+        assertThat(mass.total().mode()).isEqualTo(30);
+        assertThat(mass.total().low()).isCloseTo(30 - 5, within(1e-9));
+        assertThat(mass.total().high()).isCloseTo(30 + 5, within(1e-9));
+        assertThat(mass.thrustToWeight().mode())
+                .isCloseTo(3000 / Constants.STANDARD_GRAVITY / 30, withinPercentage(1e-9));
+        assertThat(mass.thrustToWeight().low()).isLessThan(mass.thrustToWeight().high());
+    }
+}
