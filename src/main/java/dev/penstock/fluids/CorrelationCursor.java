@@ -109,11 +109,6 @@ final class CorrelationCursor implements FluidCursor {
     }
 
     @Override
-    public Phase phase() {
-        return Phase.LIQUID;
-    }
-
-    @Override
     public FluidState snapshot() {
         return new FluidState(
                 fluid.id(),
@@ -127,7 +122,7 @@ final class CorrelationCursor implements FluidCursor {
                 soundSpeed(),
                 viscosity(),
                 conductivity(),
-                phase(),
+                Phase.LIQUID,
                 OptionalDouble.of(fluid.vapourPressure(temperature)));
     }
 

@@ -13,8 +13,10 @@ import dev.penstock.turbomachinery.PumpSizing;
 import dev.penstock.turbomachinery.ShaftBalance;
 import dev.penstock.turbomachinery.TurbineSizing;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.function.ToDoubleFunction;
 
 /** The drawings of one balanced engine. */
@@ -69,19 +71,21 @@ public final class EngineCharts {
 
     /** @return pressure along every line */
     public Figure pressures() {
-        List<SpanChart.Bar> bars = new ArrayList<>();
-        String line = "";
+        Map<String, List<PressureStep>> lines = new LinkedHashMap<>();
         for (PressureStep step : balance.pressureLadder()) {
-            if (!step.line().equals(line)) {
-                line = step.line();
-                bars.add(new SpanChart.Bar(line.toUpperCase(Locale.ROOT), 0, 0, Ink.MUTED, ""));
-            }
-            boolean rise = step.rise() > 0;
-            String text = (rise ? "+" : "−") + Figures.bar(Math.abs(step.rise())) + " to " + Figures.bar(step.to());
-            Ink falling = line.contains("chamber") ? Ink.GAS : Ink.ofMedium(line, "oxidizer", "fuel");
-            bars.add(new SpanChart.Bar(
-                    step.component(), step.from() / 1e5, step.to() / 1e5, rise ? Ink.GAIN : falling, text));
+            lines.computeIfAbsent(step.line(), l -> new ArrayList<>()).add(step);
         }
+        List<SpanChart.Bar> bars = new ArrayList<>();
+        lines.forEach((line, steps) -> {
+            bars.add(new SpanChart.Bar(line.toUpperCase(Locale.ROOT), 0, 0, Ink.MUTED, ""));
+            Ink falling = line.contains("chamber") ? Ink.GAS : Ink.ofMedium(line, "oxidizer", "fuel");
+            for (PressureStep step : steps) {
+                boolean rise = step.rise() > 0;
+                String text = (rise ? "+" : "−") + Figures.bar(Math.abs(step.rise())) + " to " + Figures.bar(step.to());
+                bars.add(new SpanChart.Bar(
+                        step.component(), step.from() / 1e5, step.to() / 1e5, rise ? Ink.GAIN : falling, text));
+            }
+        });
         String svg =
                 SpanChart.svg(prefix + "-pressure", "Pressure along every line", "absolute pressure (bar)", true, bars);
         return new Figure(

@@ -5,7 +5,9 @@ import dev.penstock.chamber.NamedLoss;
 import dev.penstock.cooling.JacketResult;
 import dev.penstock.cycles.EngineBalance;
 import dev.penstock.cycles.EngineSummary;
+import dev.penstock.cycles.PressureStep;
 import dev.penstock.quantities.Constants;
+import java.util.Comparator;
 
 /** The tables of one balanced engine. */
 final class EngineTables {
@@ -39,7 +41,8 @@ final class EngineTables {
     static PageTable ladder(EngineBalance balance) {
         PageTable.Builder table =
                 PageTable.titled("Pressure steps", "<line", "<at", "from (bar)", "to (bar)", "step (bar)");
-        balance.pressureLadder()
+        balance.pressureLadder().stream()
+                .sorted(Comparator.comparing(PressureStep::line))
                 .forEach(s -> table.row(
                         s.line(), s.component(), Figures.bar(s.from()), Figures.bar(s.to()), Figures.bar(s.rise())));
         return table.table();
