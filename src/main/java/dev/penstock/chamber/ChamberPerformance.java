@@ -91,7 +91,8 @@ public record ChamberPerformance(
     }
 
     /**
-     * Area ratio at which the flow leaves the wall, by the design's criterion.
+     * Area ratio at which the flow leaves the wall, by the design's criterion. Pressure and Mach number of the criterion are
+     * those at the wall: the one-dimensional pressure times {@link #exitWallPressureRatio}.
      *
      * @param ambientPressure ambient pressure (Pa)
      * @return that area ratio (-); empty if the flow fills the nozzle
@@ -107,12 +108,13 @@ public record ChamberPerformance(
                     ambientPressure,
                     String.format(Locale.ROOT, "below the throat pressure of %.6g Pa", throat.pressure()));
         }
-        if (margin(profile.exit(), ambientPressure) >= 0) {
+        double wallRatio = exitWallPressureRatio();
+        if (margin(profile.exit(), wallRatio, ambientPressure) >= 0) {
             return OptionalDouble.empty();
         }
         double lnEps = RootFinder.between(
                         "separation point",
-                        s -> margin(profile.at(Math.exp(s), true), ambientPressure),
+                        s -> margin(profile.at(Math.exp(s), true), wallRatio, ambientPressure),
                         0,
                         Math.log(profile.exit().areaRatio()),
                         1e-10)
@@ -192,9 +194,22 @@ public record ChamberPerformance(
                 all);
     }
 
+    /**
+     * Pressure at the wall over that of one-dimensional flow: a bell bends the flow back towards the axis and presses more
+     * on its end, which keeps it full at a higher ambient pressure.
+     *
+     * @return the ratio at the exit (-), 1 for a cone
+     */
+    public double exitWallPressureRatio() {
+        return design.nozzle().shape() == NozzleDesign.Shape.BELL
+                ? BellTable.exitWallPressure(areaRatio(), design.nozzle().lengthFraction(), ideal.meanExponent())
+                : 1;
+    }
+
     /** Wall pressure less separation pressure (Pa). */
-    private double margin(NozzleStation station, double ambientPressure) {
-        double mach = Math.max(1, station.mach());
-        return station.pressure() - design.nozzle().separation().pressureRatio(mach) * ambientPressure;
+    private double margin(NozzleStation station, double wallRatio, double ambientPressure) {
+        double wall = Math.min(profile.throat().pressure(), wallRatio * station.pressure());
+        double mach = Math.max(1, profile.atPressure(Math.max(profile.exit().pressure(), wall)).mach());
+        return wall - design.nozzle().separation().pressureRatio(mach) * ambientPressure;
     }
 }

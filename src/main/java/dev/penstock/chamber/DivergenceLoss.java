@@ -50,9 +50,8 @@ public final class DivergenceLoss implements LossModel {
             double momentumShare = ideal.exit().velocity() / ideal.exit().vacuumImpulse();
             return Result.nozzle(1 - momentumShare * (1 - factor(nozzle.coneHalfAngle())), angle);
         }
-        double gamma = Math.log(ideal.chamberPressure() / ideal.exit().pressure())
-                / Math.log(ideal.chamber().density() / ideal.exit().density());
-        double factor = BellEfficiency.at(ideal.areaRatio(), nozzle.lengthFraction(), gamma);
+        double gamma = ideal.meanExponent();
+        double factor = BellTable.efficiency(ideal.areaRatio(), nozzle.lengthFraction(), gamma);
         Optional<Warning> warning = ideal.areaRatio() > 400
                 ? Optional.of(new Warning(CARD.id(), "the divergence loss beyond area ratio 400 is taken as at 400"))
                 : Optional.empty();

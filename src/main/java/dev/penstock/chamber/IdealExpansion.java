@@ -65,6 +65,11 @@ public record IdealExpansion(
         return exit.velocity();
     }
 
+    /** @return mean isentropic exponent ln(p_c/p_e)/ln(ρ_c/ρ_e) (-) */
+    public double meanExponent() {
+        return Math.log(chamberPressure / exit.pressure()) / Math.log(chamber.density() / exit.density());
+    }
+
     /** @return specific impulse in vacuum (s) */
     public double vacuumSpecificImpulse() {
         return vacuumImpulse / Constants.STANDARD_GRAVITY;

@@ -11,7 +11,7 @@ final class TwoDimensionalFlow {
      *
      * @param efficiency vacuum impulse over that of one-dimensional flow to the same area ratio (-)
      * @param dischargeCoefficient mass flow over that of one-dimensional sonic flow through the throat (-)
-     * @param exitWallPressure pressure next to the wall's end over stagnation pressure (-)
+     * @param exitWallPressure pressure at the wall's end over the pressure of one-dimensional flow there (-)
      */
     record Result(double efficiency, double dischargeCoefficient, double exitWallPressure) {}
 
@@ -32,10 +32,10 @@ final class TwoDimensionalFlow {
                 new MarchingFlow(gas, upstreamCurvature, x -> contour.radiusAt(Math.min(x, end) * rt) / rt, cells);
         flow.marchTo(end);
         double radius = contour.exitRadius() / rt;
-        double oneDimensional = gas.vacuumThrustCoefficient(gas.machAtAreaRatio(radius * radius));
+        double mach = gas.machAtAreaRatio(radius * radius);
         return new Result(
-                flow.vacuumThrust() / flow.dischargeCoefficient() / oneDimensional,
+                flow.vacuumThrust() / flow.dischargeCoefficient() / gas.vacuumThrustCoefficient(mach),
                 flow.dischargeCoefficient(),
-                flow.wallPressure());
+                flow.wallPressure() / gas.pressure(mach));
     }
 }

@@ -11,33 +11,38 @@ import java.util.Locale;
 
 /**
  * Table of {@link TwoDimensionalFlow} over the bells that {@link ContourBuilder} draws, with throat curvatures 1.5 and 0.382:
- * efficiency by area ratio, length fraction and isentropic exponent. The table is data written by this package's own
+ * efficiency, and pressure at the wall's end over the one-dimensional exit pressure, by area ratio, length fraction and
+ * isentropic exponent. The table is data written by this package's own
  * solver ({@link #write}); a test computes entries again. Linear between entries in ln ε, length and γ; kept constant
  * beyond them.
  */
-final class BellEfficiency {
+final class BellTable {
 
     static final double[] AREA_RATIO = {1.5, 2, 3, 4, 6, 10, 16, 25, 40, 60, 100, 200, 400};
     static final double[] LENGTH = {0.6, 0.7, 0.8, 0.9, 1.0};
     static final double[] GAMMA = {1.10, 1.18, 1.26, 1.34};
     private static final int CELLS = 24;
-    private static final String RESOURCE = "bell-efficiency.csv";
-    private static final String HEADING = "area_ratio,length_fraction,gamma,efficiency";
+    private static final String RESOURCE = "bell-table.csv";
+    private static final String HEADING = "area_ratio,length_fraction,gamma,efficiency,exit_wall_pressure_ratio";
 
     /** Read at the first use, so that the table can be written where there is none. */
     private static final class Holder {
-        private static final BellEfficiency TABLE = new BellEfficiency();
+        private static final BellTable TABLE = new BellTable();
     }
 
-    private final double[] values = new double[AREA_RATIO.length * LENGTH.length * GAMMA.length];
+    private static final int SIZE = AREA_RATIO.length * LENGTH.length * GAMMA.length;
 
-    private BellEfficiency() {
+    private final double[] efficiency = new double[SIZE];
+    private final double[] wallPressure = new double[SIZE];
+
+    private BellTable() {
         try (BufferedReader reader = new BufferedReader(
-                new InputStreamReader(BellEfficiency.class.getResourceAsStream(RESOURCE), StandardCharsets.UTF_8))) {
+                new InputStreamReader(BellTable.class.getResourceAsStream(RESOURCE), StandardCharsets.UTF_8))) {
             List<String> lines = reader.lines().skip(1).toList();
-            for (int i = 0; i < values.length; i++) {
+            for (int i = 0; i < SIZE; i++) {
                 String[] cells = lines.get(i).split(",");
-                values[i] = Require.within(RESOURCE, "efficiency (-)", Double.parseDouble(cells[3]), 0.5, 1);
+                efficiency[i] = Require.within(RESOURCE, "efficiency (-)", Double.parseDouble(cells[3]), 0.5, 1);
+                wallPressure[i] = Require.within(RESOURCE, "pressure ratio (-)", Double.parseDouble(cells[4]), 0.3, 9);
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -50,7 +55,21 @@ final class BellEfficiency {
      * @param gamma isentropic exponent (-)
      * @return vacuum impulse over that of one-dimensional flow (-)
      */
-    static double at(double areaRatio, double length, double gamma) {
+    static double efficiency(double areaRatio, double length, double gamma) {
+        return interpolate(Holder.TABLE.efficiency, areaRatio, length, gamma);
+    }
+
+    /**
+     * @param areaRatio exit area over throat area (-)
+     * @param length length over that of a 15° cone (-)
+     * @param gamma isentropic exponent (-)
+     * @return pressure at the wall's end over the pressure of one-dimensional flow there (-)
+     */
+    static double exitWallPressure(double areaRatio, double length, double gamma) {
+        return interpolate(Holder.TABLE.wallPressure, areaRatio, length, gamma);
+    }
+
+    private static double interpolate(double[] values, double areaRatio, double length, double gamma) {
         double a = position(AREA_RATIO, areaRatio, true);
         double b = position(LENGTH, length, false);
         double c = position(GAMMA, gamma, false);
@@ -64,18 +83,17 @@ final class BellEfficiency {
             int dk = corner >> 2;
             double weight =
                     (di == 1 ? a - i : 1 - a + i) * (dj == 1 ? b - j : 1 - b + j) * (dk == 1 ? c - k : 1 - c + k);
-            sum += weight * Holder.TABLE.values[((i + di) * LENGTH.length + j + dj) * GAMMA.length + k + dk];
+            sum += weight * values[((i + di) * LENGTH.length + j + dj) * GAMMA.length + k + dk];
         }
         return sum;
     }
 
     /** One entry of the table, computed. */
-    static double compute(double areaRatio, double length, double gamma) {
+    static TwoDimensionalFlow.Result compute(double areaRatio, double length, double gamma) {
         NozzleDesign nozzle = NozzleDesign.bell(areaRatio, length);
         ChamberContour contour = ContourBuilder.draw(CombustorDesign.of(2, 5), nozzle, areaRatio, 1)
                 .contour();
-        return TwoDimensionalFlow.of(contour, nozzle.upstreamCurvature(), gamma, CELLS)
-                .efficiency();
+        return TwoDimensionalFlow.of(contour, nozzle.upstreamCurvature(), gamma, CELLS);
     }
 
     /** The whole table as CSV, computed anew. */
@@ -84,13 +102,15 @@ final class BellEfficiency {
         for (double areaRatio : AREA_RATIO) {
             for (double length : LENGTH) {
                 for (double gamma : GAMMA) {
+                    TwoDimensionalFlow.Result flow = compute(areaRatio, length, gamma);
                     text.append(String.format(
                             Locale.ROOT,
-                            "%s,%s,%s,%.5f\n",
+                            "%s,%s,%s,%.5f,%.4f\n",
                             areaRatio,
                             length,
                             gamma,
-                            compute(areaRatio, length, gamma)));
+                            flow.efficiency(),
+                            flow.exitWallPressure()));
                 }
             }
         }
