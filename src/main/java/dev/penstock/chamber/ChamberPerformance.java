@@ -209,7 +209,8 @@ public record ChamberPerformance(
     /** Wall pressure less separation pressure (Pa). */
     private double margin(NozzleStation station, double wallRatio, double ambientPressure) {
         double wall = Math.min(profile.throat().pressure(), wallRatio * station.pressure());
-        double mach = Math.max(1, profile.atPressure(Math.max(profile.exit().pressure(), wall)).mach());
+        double mach = Math.max(
+                1, profile.atPressure(Math.max(profile.exit().pressure(), wall)).mach());
         return wall - design.nozzle().separation().pressureRatio(mach) * ambientPressure;
     }
 }

@@ -9,9 +9,9 @@ import java.util.Map;
  * Share of the theoretical characteristic velocity that a developed injector releases, by kind of injection and fuel.
  * <pre>
  * c*_delivered/c*_ideal   hydrogen   light hydrocarbons, others   kerosene   hydrazines, ammonia
- * liquid-liquid             0.980             0.960                0.940           0.970
- * gas-liquid                0.985             0.975                0.960           0.980
- * gas-gas                   0.990             0.985                0.975           0.985
+ * liquid-liquid             0.975             0.960                0.940           0.960
+ * gas-liquid                0.980             0.975                0.960           0.970
+ * gas-gas                   0.985             0.985                0.975           0.980
  * </pre>
  * Where these come from: [nasa-sp-125] takes 0.975 as nominal (range 0.93 to 0.99); developed hydrogen coaxial injectors
  * reach 0.98 to 0.995, small storable ones 0.92 to 0.96 (common practice, no source); large baffled kerosene injectors,
@@ -42,9 +42,9 @@ public final class EnergyReleaseLoss implements LossModel {
     }
 
     private static final Map<InjectionState, double[]> TABLE = Map.of(
-            InjectionState.LIQUID_LIQUID, new double[] {0.980, 0.960, 0.940, 0.970},
-            InjectionState.GAS_LIQUID, new double[] {0.985, 0.975, 0.960, 0.980},
-            InjectionState.GAS_GAS, new double[] {0.990, 0.985, 0.975, 0.985});
+            InjectionState.LIQUID_LIQUID, new double[] {0.975, 0.960, 0.940, 0.960},
+            InjectionState.GAS_LIQUID, new double[] {0.980, 0.975, 0.960, 0.970},
+            InjectionState.GAS_GAS, new double[] {0.985, 0.985, 0.975, 0.980});
     private static final List<String> STORABLE_FUELS =
             List.of("hydrazine", "hydrazine-50", "mmh", "udmh", "uh-25", "ammonia");
 

@@ -84,7 +84,8 @@ class ThrustChamberTest {
                 Efficiencies.MODELLED);
         ChamberPerformance p = chamber.forVacuumThrust(design, MIXTURE, 1e6);
         double wall = p.ideal().exit().pressure() * p.exitWallPressureRatio();
-        double onset = wall / criterion.pressureRatio(p.profile().atPressure(wall).mach());
+        double onset =
+                wall / criterion.pressureRatio(p.profile().atPressure(wall).mach());
         double attached = p.thrustAt(onset * (1 - 1e-6));
         double separated = p.thrustAt(onset * (1 + 1e-6));
         assertThat(p.separationAreaRatio(onset * (1 - 1e-6))).isEmpty();
