@@ -1,13 +1,23 @@
 package dev.penstock.app;
 
+import dev.penstock.chamber.StandardAtmosphere1976;
+import dev.penstock.reports.FlightView;
 import dev.penstock.reports.VehicleView;
+import dev.penstock.reports.WholeFiles;
 import dev.penstock.study.EngineRuns;
 import dev.penstock.study.Progress;
 import dev.penstock.study.VehicleRuns;
+import dev.penstock.vehicle.FlownSizing;
+import dev.penstock.vehicle.StageReturn;
 import dev.penstock.vehicle.VehicleSizing;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Sizes a vehicle with the engines that it names. */
@@ -15,7 +25,7 @@ import picocli.CommandLine.Parameters;
         name = "size",
         description =
                 "Balances the engines of a vehicle and sizes it: start mass from payload or the reverse, propellant,"
-                        + " tanks, dry mass, stage by stage.")
+                        + " tanks, dry mass, stage by stage; on request on the losses of its own flight to orbit.")
 final class SizeCommand extends BaseCommand {
 
     @Parameters(
@@ -23,8 +33,16 @@ final class SizeCommand extends BaseCommand {
             description = "vehicle file, or concept file with a table [vehicle], or the name of one in cycles/")
     private String file;
 
+    @Option(
+            names = "--fly",
+            description = "fly it to its orbit with the best steering and size it on the losses of that flight")
+    private boolean fly;
+
     @Mixin
     private ChangeOptions changes;
+
+    @Mixin
+    private ReportOption report;
 
     SizeCommand(Session session) {
         super(session);
@@ -33,7 +51,34 @@ final class SizeCommand extends BaseCommand {
     @Override
     public Integer call() {
         VehicleRuns runs = new VehicleRuns(new EngineRuns(session.home(), session.fluids()));
-        VehicleSizing sizing = runs.size(CaseFiles.find(session, List.of(file)).get(0), changes.map(), Progress.NONE);
-        return answer(() -> VehicleView.json(sizing), () -> VehicleView.text(sizing));
+        Path path = CaseFiles.find(session, List.of(file)).get(0);
+        return fly ? flown(runs, path) : sized(runs, path);
+    }
+
+    private int sized(VehicleRuns runs, Path path) {
+        VehicleSizing sizing = runs.size(path, changes.map(), Progress.NONE);
+        List<Path> page = page(sizing, () -> VehicleView.html(sizing, new ConceptReports(session).software()));
+        return answer(() -> VehicleView.json(sizing), () -> VehicleView.text(sizing) + written(page));
+    }
+
+    private int flown(VehicleRuns runs, Path path) {
+        FlownSizing flown;
+        try (ConsoleProgress flying = ConsoleProgress.of(session, "flying", 100, false)) {
+            flown = runs.fly(path, changes.map(), Progress.NONE, flying);
+        }
+        Optional<StageReturn> back = StageReturn.of(flown, new StandardAtmosphere1976());
+        List<Path> page =
+                page(flown.sizing(), () -> VehicleView.html(flown, back, new ConceptReports(session).software()));
+        return answer(() -> FlightView.json(flown, back), () -> FlightView.text(flown, back) + written(page));
+    }
+
+    private List<Path> page(VehicleSizing sizing, Supplier<String> html) {
+        if (report.folder().isEmpty()) {
+            return List.of();
+        }
+        Path folder = report.folder().get();
+        String name = "vehicle-" + ConceptReports.slug(sizing.plan().name()) + ".html";
+        WholeFiles.write(folder, Map.of(name, html.get()));
+        return List.of(folder.resolve(name));
     }
 }

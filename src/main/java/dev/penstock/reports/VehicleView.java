@@ -1,12 +1,16 @@
 package dev.penstock.reports;
 
 import dev.penstock.vehicle.BoosterSizing;
+import dev.penstock.vehicle.FlownSizing;
+import dev.penstock.vehicle.StageReturn;
 import dev.penstock.vehicle.StageSizing;
 import dev.penstock.vehicle.VehicleSizing;
 import dev.penstock.vehicle.mass.MassTable;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** A sized vehicle as JSON document, terminal tables and page. */
 public final class VehicleView {
@@ -196,6 +200,20 @@ public final class VehicleView {
      * @return the page
      */
     public static String html(VehicleSizing vehicle, Software software) {
+        return html(vehicle, List.of(), software);
+    }
+
+    /**
+     * @param flown vehicle and flight
+     * @param back way back of the first stage, if it is recovered
+     * @param software what the numbers were made with
+     * @return the page
+     */
+    public static String html(FlownSizing flown, Optional<StageReturn> back, Software software) {
+        return html(flown.sizing(), List.of(FlightView.section(flown, back)), software);
+    }
+
+    private static String html(VehicleSizing vehicle, List<PageSection> more, Software software) {
         Map<String, Object> model = new LinkedHashMap<>();
         model.put("title", vehicle.plan().name());
         model.put("subtitle", vehicle.plan().description());
@@ -216,7 +234,10 @@ public final class VehicleView {
                         .distinct()
                         .map(w -> Map.of("source", w.source(), "message", w.message()))
                         .toList());
-        model.put("part", VehicleTables.section(vehicle));
+        List<PageSection> parts = new ArrayList<>();
+        parts.add(VehicleTables.section(vehicle));
+        parts.addAll(more);
+        model.put("parts", parts);
         model.put("cautions", Assumptions.CAUTIONS);
         model.put("software", software);
         return Pages.fill("vehicle.ftlh", model);

@@ -1,9 +1,12 @@
 package dev.penstock.study;
 
+import dev.penstock.chamber.StandardAtmosphere1976;
 import dev.penstock.cycles.EngineBalance;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.input.InputFile;
 import dev.penstock.vehicle.EngineSource;
+import dev.penstock.vehicle.FlownSizer;
+import dev.penstock.vehicle.FlownSizing;
 import dev.penstock.vehicle.VehiclePlan;
 import dev.penstock.vehicle.VehicleReader;
 import dev.penstock.vehicle.VehicleSizer;
@@ -36,6 +39,33 @@ public final class VehicleRuns {
      * @throws dev.penstock.errors.PenstockException if an engine or the vehicle has no solution
      */
     public VehicleSizing size(Path file, Map<String, String> changes, Progress progress) {
+        Request request = request(file, changes, progress);
+        return new VehicleSizer().size(request.plan(), request.source());
+    }
+
+    /**
+     * Sizes a vehicle on the losses of its own flight.
+     *
+     * @param file vehicle file, or concept file with a table {@code [vehicle]}
+     * @param changes values by dotted path that replace or add to what the file says
+     * @param balancing told of each engine that is balanced
+     * @param flying told of the flight in hundredths
+     * @return the vehicle and its flight
+     * @throws InvalidInput if anything in the file cannot be used
+     * @throws dev.penstock.errors.PenstockException if an engine, the vehicle or the flight has no solution
+     */
+    public FlownSizing fly(Path file, Map<String, String> changes, Progress balancing, Progress flying) {
+        Request request = request(file, changes, balancing);
+        return new FlownSizer(new StandardAtmosphere1976())
+                .size(
+                        request.plan(),
+                        request.source(),
+                        (fraction, what) -> flying.done((int) Math.round(100 * fraction), 100, what));
+    }
+
+    private record Request(VehiclePlan plan, EngineSource source) {}
+
+    private Request request(Path file, Map<String, String> changes, Progress progress) {
         InputFile input = InputFile.read(file, changes);
         if (input.root().has("cycle")) {
             Optional<VehiclePlan> plan = VehicleReader.readConcept(file.toString(), input.text(), changes);
@@ -43,8 +73,9 @@ public final class VehicleRuns {
                 throw new InvalidInput(
                         file.toString(), "vehicle", "missing", "write a table [vehicle], or name a vehicle file");
             }
-            EngineBalance balance = balances(List.of(file), changes, progress).get(0);
-            return size(plan.get(), balance);
+            EnginePerformance engine = new BalancedEngine(
+                    balances(List.of(file), changes, progress).get(0));
+            return new Request(plan.get(), concept -> engine);
         }
         VehiclePlan plan = VehicleReader.read(file, changes);
         List<Path> files = engineFiles(plan);
@@ -53,7 +84,7 @@ public final class VehicleRuns {
         for (int i = 0; i < files.size(); i++) {
             byFile.put(files.get(i), balances.get(i));
         }
-        return size(plan, byFile);
+        return new Request(plan, source(byFile));
     }
 
     /**
@@ -63,8 +94,7 @@ public final class VehicleRuns {
      */
     public static VehicleSizing size(VehiclePlan plan, EngineBalance balance) {
         EnginePerformance engine = new BalancedEngine(balance);
-        return new VehicleSizer()
-                .size(plan, plan.stages().stream().map(s -> engine).toList());
+        return new VehicleSizer().size(plan, concept -> engine);
     }
 
     /**

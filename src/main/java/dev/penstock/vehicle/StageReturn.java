@@ -1,0 +1,98 @@
+package dev.penstock.vehicle;
+
+import dev.penstock.chamber.Atmosphere;
+import dev.penstock.errors.Warning;
+import dev.penstock.quantities.Constants;
+import dev.penstock.vehicle.ascent.AscentPoint;
+import dev.penstock.vehicle.ascent.AscentResult;
+import dev.penstock.vehicle.ascent.DragTable;
+import dev.penstock.vehicle.ascent.Entry;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * The way back of a first stage that is recovered, as far as it tells whether its burns suffice and what the air does.
+ *
+ * <pre>
+ * after staging      horizontal speed falls by the boost-back, then free flight: v² = v_s² − 2 g (h − h_s)
+ * entry              at 55 km on the way down the entry burn takes its speed, then the stage falls
+ * landing            Δv ≈ (landing speed) (1 + 1/(T/W − 1)) at a thrust-to-weight ratio of 2
+ * </pre>
+ *
+ * The stage falls tail first, drag coefficient 1.2 and nose radius half the diameter. Burns are taken as sudden; the
+ * factor on the landing speed is the gravity loss of a constant deceleration. Common practice, no source.
+ *
+ * @param stage name of the stage
+ * @param speedBeforeEntryBurn speed through the air at the height of the entry burn (m/s)
+ * @param entry fall after the burn
+ * @param landingDeltaV speed change that the landing takes (m/s)
+ * @param warnings what the reader must know
+ */
+public record StageReturn(
+        String stage, double speedBeforeEntryBurn, Entry.Result entry, double landingDeltaV, List<Warning> warnings) {
+
+    private static final double ENTRY_ALTITUDE = 55e3;
+    private static final double LANDING_GRAVITY_FACTOR = 2;
+    private static final DragTable TAIL_FIRST = new DragTable(List.of(new DragTable.Point(0, 1.2)));
+
+    public StageReturn {
+        warnings = List.copyOf(warnings);
+    }
+
+    /**
+     * @param flown a vehicle and its flight
+     * @param atmosphere the air
+     * @return the way back of its first stage; empty if that is lost
+     */
+    public static Optional<StageReturn> of(FlownSizing flown, Atmosphere atmosphere) {
+        StageSizing first = flown.sizing().stages().get(0);
+        Recovery recovery = flown.sizing().plan().stages().get(0).recovery();
+        if (recovery.mode() == Recovery.Mode.NONE) {
+            return Optional.empty();
+        }
+        AscentPoint staging = staging(flown.ascent(), first.name());
+        double across = Math.abs(staging.airSpeed() * Math.cos(staging.pathAngle()) - recovery.boostback());
+        double up = staging.airSpeed() * Math.sin(staging.pathAngle());
+        double top = staging.altitude() + up * up / (2 * Constants.STANDARD_GRAVITY);
+        double start = Math.min(ENTRY_ALTITUDE, top);
+        double down = Math.sqrt(Math.max(0, 2 * Constants.STANDARD_GRAVITY * (top - start)));
+        double before = Math.hypot(across, down);
+        double after = Math.max(1, before - recovery.entry());
+        double width = first.contents().diameter();
+        double mass = first.dryMass().total()
+                + first.propellant().residual()
+                + first.propellant().recovery() / 3; // what the landing still has on board: judgement
+        Entry.Body body = new Entry.Body(mass, Math.PI / 4 * width * width, TAIL_FIRST, width / 2);
+        Entry.Result entry = new Entry(flown.ascent().mission().planet(), atmosphere)
+                .fall(body, start, after, -Math.atan2(down, across));
+        double landing = LANDING_GRAVITY_FACTOR * entry.landingSpeed();
+        List<Warning> warnings = new ArrayList<>();
+        if (landing > recovery.landing()) {
+            warnings.add(new Warning(
+                    "vehicle.recovery",
+                    String.format(
+                            Locale.ROOT,
+                            "%s reaches the ground at %.0f m/s and needs about %.0f m/s to land; %.0f m/s are kept for it"
+                                    + " (recovery.landing)",
+                            first.name(),
+                            entry.landingSpeed(),
+                            landing,
+                            recovery.landing())));
+        }
+        return Optional.of(new StageReturn(first.name(), before, entry, landing, warnings));
+    }
+
+    private static AscentPoint staging(AscentResult ascent, String stage) {
+        double cutOff = ascent.segments().stream()
+                .filter(s -> s.name().equals(stage))
+                .mapToDouble(AscentResult.SegmentFlight::cutOff)
+                .findFirst()
+                .orElseThrow();
+        return ascent.points().stream()
+                .filter(p -> p.time() >= cutOff - 1e-6)
+                .findFirst()
+                .orElseThrow();
+    }
+}

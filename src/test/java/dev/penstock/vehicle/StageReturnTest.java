@@ -1,0 +1,109 @@
+package dev.penstock.vehicle;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.penstock.chamber.StandardAtmosphere1976;
+import dev.penstock.vehicle.ascent.AscentMission;
+import dev.penstock.vehicle.ascent.DragTable;
+import dev.penstock.vehicle.ascent.Planet;
+import dev.penstock.vehicle.ascent.Progress;
+import dev.penstock.vehicle.mass.BuiltUpDryMass;
+import dev.penstock.vehicle.mass.DryMassDesign;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** A recovered first stage of an invented vehicle, flown once with ample and once looked at with scant propellant. */
+class StageReturnTest {
+
+    private static final StandardAtmosphere1976 AIR = new StandardAtmosphere1976();
+    private static FlownSizing flown;
+
+    private static VehiclePlan plan(Recovery recovery) {
+        AscentMission mission = new AscentMission(Planet.EARTH, Math.toRadians(30), 200e3, 200e3, 35e3, 50, 1e4, 0.4);
+        return new VehiclePlan(
+                "sample",
+                "",
+                OptionalDouble.of(9000),
+                OptionalDouble.empty(),
+                DeltaVBudget.of(9300),
+                List.of(
+                        stage("first", EngineCount.lifting(1.35), 0.36, recovery),
+                        stage("second", EngineCount.of(1), 0.64, Recovery.NONE)),
+                Optional.empty(),
+                Optional.of(new AscentPlan(mission, 5, DragTable.USUAL)),
+                Map.of(),
+                List.of());
+    }
+
+    private static StagePlan stage(String name, EngineCount engines, double share, Recovery recovery) {
+        return new StagePlan(
+                name,
+                Optional.empty(),
+                engines,
+                OptionalDouble.of(share),
+                OptionalDouble.empty(),
+                Allowances.USUAL,
+                new BuiltUpDryMass(DryMassDesign.PLAIN),
+                false,
+                recovery,
+                0);
+    }
+
+    @BeforeAll
+    static void fly() {
+        flown = new FlownSizer(AIR)
+                .size(
+                        plan(Recovery.usual(Recovery.Mode.DOWNRANGE)),
+                        file -> SampleEngines.kerosene(3300),
+                        Progress.NONE);
+    }
+
+    @Test
+    void theEntryBurnTakesItsSpeed() {
+        StageReturn back = StageReturn.of(flown, AIR).orElseThrow();
+        double after = back.entry().moments().get(0).airSpeed();
+        assertThat(back.speedBeforeEntryBurn() - after).isCloseTo(700, org.assertj.core.api.Assertions.within(1.0));
+        assertThat(back.entry().landingSpeed())
+                .isGreaterThan(0.95 * back.entry().terminalSpeed());
+        assertThat(back.landingDeltaV()).isGreaterThan(back.entry().landingSpeed());
+    }
+
+    @Test
+    void warnsWhenTheLandingNeedsMoreThanIsKept() {
+        Recovery scant = new Recovery(Recovery.Mode.DOWNRANGE, 0, 700, 50);
+        VehicleSizing sizing = flown.sizing();
+        FlownSizing looked = new FlownSizing(
+                new VehicleSizing(
+                        plan(scant),
+                        sizing.startMass(),
+                        sizing.payload(),
+                        sizing.ispFactor(),
+                        sizing.stages(),
+                        List.of()),
+                flown.ascent(),
+                1);
+        assertThat(StageReturn.of(looked, AIR).orElseThrow().warnings())
+                .singleElement()
+                .satisfies(w -> assertThat(w.message()).contains("50 m/s are kept for it"));
+    }
+
+    @Test
+    void aLostStageHasNoWayBack() {
+        VehicleSizing sizing = flown.sizing();
+        FlownSizing lost = new FlownSizing(
+                new VehicleSizing(
+                        plan(Recovery.NONE),
+                        sizing.startMass(),
+                        sizing.payload(),
+                        sizing.ispFactor(),
+                        sizing.stages(),
+                        List.of()),
+                flown.ascent(),
+                1);
+        assertThat(StageReturn.of(lost, AIR)).isEmpty();
+    }
+}
