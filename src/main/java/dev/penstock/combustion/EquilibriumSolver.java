@@ -46,6 +46,10 @@ public final class EquilibriumSolver implements GasCursor {
     private static final int COLD_LIMIT = 80;
     private static final int MOST_PHASE_CHANGES = 14;
     private static final int STEPS_BETWEEN_LOOKS = 8;
+    /** Residual below which the potentials say which condensed species form. */
+    private static final double NEARLY = 0.5;
+    /** Steps after which a condensed species is tried all the same. */
+    private static final int SLOW = 23;
     private static final double SUPERSATURATION = 1e-9;
     private static final double MASS_TOLERANCE = 5e-3;
 
@@ -288,11 +292,13 @@ public final class EquilibriumSolver implements GasCursor {
         int start = newton.iterations();
         for (int change = 0; change <= MOST_PHASE_CHANGES; ) {
             boolean converged = newton.iterate(assigned, target, pressure, STEPS_BETWEEN_LOOKS);
-            if (!converged && (newton.broken() || newton.iterations() - start > limit)) {
+            int steps = newton.iterations() - start;
+            if (!converged && (newton.broken() || steps > limit)) {
                 return false;
             }
-            int drop = converged ? condensedToDrop() : -1;
-            int add = drop >= 0 ? -1 : condensedToAdd();
+            boolean look = converged || newton.worstResidual() < NEARLY || steps > SLOW;
+            int drop = look ? condensedToDrop() : -1;
+            int add = look && drop < 0 ? condensedToAdd() : -1;
             if (drop >= 0) {
                 newton.setCondensed(drop, false);
                 change++;
