@@ -52,7 +52,8 @@ public final class EquilibriumDoubt {
 
     private static boolean hydrazines(Reactants reactants) {
         return reactants.propellants().keySet().stream()
-                .anyMatch(id -> id.startsWith("hydrazine") || id.equals("mmh") || id.equals("udmh"));
+                .anyMatch(id ->
+                        id.startsWith("hydrazine") || id.startsWith("uh-") || id.equals("mmh") || id.equals("udmh"));
     }
 
     private static Warning warning(String text, double a, double b) {

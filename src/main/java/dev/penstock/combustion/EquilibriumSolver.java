@@ -50,6 +50,7 @@ public final class EquilibriumSolver implements GasCursor {
     private static final double NEARLY = 0.5;
     /** Steps after which a condensed species is tried all the same. */
     private static final int SLOW = 23;
+
     private static final double SUPERSATURATION = 1e-9;
     private static final double MASS_TOLERANCE = 5e-3;
 

@@ -1,5 +1,12 @@
 /**
- * Burnt gas in chemical equilibrium or frozen: species data, Gibbs minimisation, transport. In: elements and enthalpy per
- * kilogram of the reactants; out: {@link dev.penstock.combustion.GasState}. Main sources: NASA RP-1311, NASA TM-4513.
+ * Burnt gas: what a mixture of propellants becomes and how it then behaves. In: elements and enthalpy per kilogram
+ * ({@link dev.penstock.combustion.Reactants}); out: {@link dev.penstock.combustion.GasState} for chambers and nozzles,
+ * {@link dev.penstock.combustion.TurbineGas} for turbines.
+ *
+ * <p>Start at {@link dev.penstock.combustion.EquilibriumSolver} (shifting composition),
+ * {@link dev.penstock.combustion.FrozenGas} (fixed composition) and
+ * {@link dev.penstock.combustion.GasGeneratorGas} (fuel-rich and oxidizer-rich gas, measured where equilibrium fails).
+ * Species come from {@code fluids/gas} through {@link dev.penstock.combustion.SpeciesLibrary}. Main sources: NASA RP-1311
+ * (method), NASA TM-4513 (species), kinetic theory of gases (transport). Theory: docs/theory/combustion.md.
  */
 package dev.penstock.combustion;

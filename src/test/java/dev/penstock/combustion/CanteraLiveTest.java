@@ -39,8 +39,8 @@ class CanteraLiveTest {
             solver.setPressureTemperature(c.pressure(), c.temperature());
             FrozenGas reference = c.frozen(solver.speciesSet());
             double excess = gibbs(solver) - gibbs(reference);
-            double scale = Math.max(
-                    Math.abs(gibbs(reference)), Constants.MOLAR_GAS_CONSTANT * c.temperature() * c.gasMoles());
+            double scale =
+                    Math.max(Math.abs(gibbs(reference)), Constants.MOLAR_GAS_CONSTANT * c.temperature() * c.gasMoles());
             assertThat(excess / scale).as("Gibbs energy, " + what).isLessThan(1e-9);
         }
     }

@@ -30,10 +30,16 @@ class KineticTheoryTest {
      */
     @ParameterizedTest
     @CsvSource({
-        "N2, 300, 17.9, 25.9, 12", "O2, 300, 20.7, 26.5, 12", "H2, 300, 8.94, 187, 12", "CO2, 300, 15.0, 16.8, 12",
-        "CH4, 300, 11.1, 34.4, 12", "H2O, 873.15, 32.6, 79.1, 28", "N2, 1000, 41.5, 65, 12"
+        "N2, 300, 17.9, 25.9, 12",
+        "O2, 300, 20.7, 26.5, 12",
+        "H2, 300, 8.94, 187, 12",
+        "CO2, 300, 15.0, 16.8, 12",
+        "CH4, 300, 11.1, 34.4, 12",
+        "H2O, 873.15, 32.6, 79.1, 28",
+        "N2, 1000, 41.5, 65, 12"
     })
-    void singleGasIsNearTheMeasuredValues(String name, double t, double viscosity, double conductivity, double percent) {
+    void singleGasIsNearTheMeasuredValues(
+            String name, double t, double viscosity, double conductivity, double percent) {
         Species s = Mixtures.LIBRARY.named(name);
         Collision c = s.collision().orElseThrow();
         double mu = KineticTheory.viscosity(s.molarMass(), c, t);
@@ -91,9 +97,8 @@ class KineticTheoryTest {
     void coldGasHasNoConductivityByReaction() {
         Reactants mixture = Mixtures.of(Mixtures.OXYGEN, Mixtures.HYDROGEN, 50);
         GasState cold = EquilibriumSolver.of(Mixtures.LIBRARY, mixture).solveTemperaturePressure(mixture, 500, 1e6);
-        double extra = cold.transport().equilibriumConductivity()
-                        / cold.transport().frozenConductivity()
-                - 1;
+        double extra =
+                cold.transport().equilibriumConductivity() / cold.transport().frozenConductivity() - 1;
         assertThat(extra).isCloseTo(0, within(1e-6));
     }
 }

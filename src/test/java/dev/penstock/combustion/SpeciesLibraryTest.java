@@ -86,7 +86,9 @@ class SpeciesLibraryTest {
     void userAddsASpeciesByAddingAFile(@TempDir Path home) throws IOException {
         copyData(home);
         // fluorine, made up from argon's figures: only the way in is tested here
-        Files.writeString(home.resolve("fluids/gas/own.toml"), """
+        Files.writeString(
+                home.resolve("fluids/gas/own.toml"),
+                """
                 [[species]]
                 name = "F"
                 phase = "gas"
@@ -102,7 +104,9 @@ class SpeciesLibraryTest {
     @Test
     void everyMistakeOfAFileIsNamed(@TempDir Path home) throws IOException {
         copyData(home);
-        Files.writeString(home.resolve("fluids/gas/own.toml"), """
+        Files.writeString(
+                home.resolve("fluids/gas/own.toml"),
+                """
                 [[species]]
                 name = "F"
                 phase = "gaz"
