@@ -1,9 +1,11 @@
 package dev.penstock.fluids;
 
 import dev.penstock.errors.PropertyFailure;
+import dev.penstock.errors.Warning;
 import dev.penstock.provenance.ModelCard;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -109,6 +111,23 @@ public final class CoolPropFluid implements Fluid {
         CoolPropHandle handle = handles.get();
         handle.update(CoolPropInputs.QUALITY_TEMPERATURE, 0, temperature);
         return handle.output(CoolPropOutput.PRESSURE);
+    }
+
+    @Override
+    public List<Warning> warnings(FluidState state) {
+        FluidRange range = range();
+        if (state.temperature() <= range.maximumTemperature() && state.pressure() <= range.maximumPressure()) {
+            return List.of();
+        }
+        return List.of(new Warning(
+                "fluid " + id,
+                String.format(
+                        Locale.ROOT,
+                        "%.4g MPa and %.1f K lie beyond the equation of state's data, which reach %.4g MPa and %.1f K",
+                        state.pressure() / 1e6,
+                        state.temperature(),
+                        range.maximumPressure() / 1e6,
+                        range.maximumTemperature())));
     }
 
     @Override

@@ -40,6 +40,16 @@ class CoolPropFluidTest {
     }
 
     @Test
+    void aStateBeyondTheEquationsDataCarriesAWarning() {
+        Fluid methane = LIBRARY.propellant("methane").fluid();
+        assertThat(methane.warnings(methane.atPressureTemperature(10e6, 600))).isEmpty();
+        assertThat(methane.warnings(methane.atPressureTemperature(10e6, 700)))
+                .singleElement()
+                .satisfies(warning ->
+                        assertThat(warning.message()).contains("700.0 K").contains("625.0 K"));
+    }
+
+    @Test
     void aFailureNamesFluidInputsAndTheLibrarysReason() {
         Fluid oxygen = LIBRARY.propellant("oxygen").fluid();
         assertThatThrownBy(() -> oxygen.atPressureTemperature(1e6, -5))
