@@ -15,7 +15,7 @@ import java.util.Locale;
  */
 final class BracketedFlash {
 
-    private static final double BESIDE_SATURATION = 1e-7;
+    private static final double BESIDE_SATURATION = 5e-7;
     private static final double TOLERANCE = 1e-12;
     private static final double STEP_OFF_MELTING = 1.01;
 

@@ -6,8 +6,8 @@ import java.util.OptionalDouble;
 
 /**
  * A movable state of CoolProp's full equation. A state by pressure and enthalpy or entropy is first sought from where
- * the cursor stands ({@link WarmFlash}), then by CoolProp's own search, then by {@link BracketedFlash}. Not thread-safe;
- * belongs to the thread that made it.
+ * the cursor stands ({@link WarmFlash}), then by CoolProp's own search, then by {@link BracketedFlash}; between the
+ * phases the lever rule serves ({@link SaturationPoint}). Not thread-safe; belongs to the thread that made it.
  */
 final class CoolPropCursor implements FluidCursor {
 
@@ -15,14 +15,17 @@ final class CoolPropCursor implements FluidCursor {
     private final CoolPropHandle handle;
     private final WarmFlash warm;
     private final boolean warmStart;
-    private boolean singlePhase;
+    private final SaturationPoint saturation = new SaturationPoint();
+    private Phase phase = Phase.LIQUID;
+    private double pressure;
+    private boolean placed;
+    private double quality;
     private boolean liquidKnown;
     private double liquidIsobaric;
     private double liquidIsochoric;
     private double liquidSoundSpeed;
     private double liquidViscosity;
     private double liquidConductivity;
-    private double pressure;
 
     /**
      * @param fluid fluid
@@ -38,7 +41,7 @@ final class CoolPropCursor implements FluidCursor {
 
     @Override
     public void setPressureTemperature(double p, double t) {
-        singlePhase = false;
+        placed = false;
         handle.update(CoolPropInputs.PRESSURE_TEMPERATURE, p, t);
         arrived(p);
     }
@@ -54,25 +57,33 @@ final class CoolPropCursor implements FluidCursor {
     }
 
     void setSaturatedLiquid(double t) {
+        placed = false;
         handle.update(CoolPropInputs.QUALITY_TEMPERATURE, 0, t);
         arrived(handle.output(CoolPropOutput.PRESSURE));
     }
 
     void setSaturatedLiquidAtPressure(double p) {
+        placed = false;
         handle.update(CoolPropInputs.PRESSURE_QUALITY, p, 0);
         arrived(p);
     }
 
     private void set(double p, CoolPropOutput second, double wanted) {
-        if (warmStart && singlePhase && p > 0) {
-            singlePhase = false;
-            if (warm.move(p, second, wanted)) {
+        boolean wasPlaced = placed;
+        placed = false;
+        if (warmStart && wasPlaced && p > 0) {
+            if (phase != Phase.TWO_PHASE && warm.move(p, second, wanted)) {
                 arrived(p);
                 return;
             }
+            if (phase == Phase.TWO_PHASE && mixture(p, second, wanted)) {
+                return;
+            }
         }
-        singlePhase = false;
         search(p, second, wanted);
+        if (CoolPropPhases.of(handle) == Phase.TWO_PHASE && warmStart && mixture(p, second, wanted)) {
+            return;
+        }
         arrived(p);
     }
 
@@ -94,10 +105,41 @@ final class CoolPropCursor implements FluidCursor {
         }
     }
 
+    /** A state between the phases by the lever rule; says no if the state lies on one side of them. */
+    private boolean mixture(double p, CoolPropOutput second, double wanted) {
+        if (!(p < fluid.criticalPressure().orElseThrow())) {
+            return false;
+        }
+        try {
+            if (!saturation.isAt(p)) {
+                liquidKnown = false;
+            }
+            saturation.at(handle, p);
+        } catch (PropertyFailure e) {
+            return false;
+        }
+        quality = saturation.quality(second, wanted);
+        if (!(quality > 0 && quality < 1)) {
+            return false;
+        }
+        phase = Phase.TWO_PHASE;
+        pressure = p;
+        placed = true;
+        return true;
+    }
+
     private void arrived(double p) {
         pressure = p;
-        singlePhase = CoolPropPhases.of(handle) != Phase.TWO_PHASE;
-        liquidKnown = false;
+        phase = CoolPropPhases.of(handle);
+        if (phase == Phase.TWO_PHASE) {
+            double x = handle.output(CoolPropOutput.ENTHALPY);
+            if (!saturation.isAt(p)) {
+                liquidKnown = false;
+            }
+            saturation.at(handle, p);
+            quality = saturation.quality(CoolPropOutput.ENTHALPY, x);
+        }
+        placed = true;
     }
 
     /** @return evaluations of the equation of state that warm searches took so far */
@@ -112,22 +154,22 @@ final class CoolPropCursor implements FluidCursor {
 
     @Override
     public double temperature() {
-        return handle.output(CoolPropOutput.TEMPERATURE);
+        return phase == Phase.TWO_PHASE ? saturation.temperature() : handle.output(CoolPropOutput.TEMPERATURE);
     }
 
     @Override
     public double density() {
-        return handle.output(CoolPropOutput.DENSITY);
+        return phase == Phase.TWO_PHASE ? saturation.density(quality) : handle.output(CoolPropOutput.DENSITY);
     }
 
     @Override
     public double enthalpy() {
-        return handle.output(CoolPropOutput.ENTHALPY);
+        return phase == Phase.TWO_PHASE ? saturation.enthalpy(quality) : handle.output(CoolPropOutput.ENTHALPY);
     }
 
     @Override
     public double entropy() {
-        return handle.output(CoolPropOutput.ENTROPY);
+        return phase == Phase.TWO_PHASE ? saturation.entropy(quality) : handle.output(CoolPropOutput.ENTROPY);
     }
 
     @Override
@@ -164,9 +206,14 @@ final class CoolPropCursor implements FluidCursor {
                 : handle.output(CoolPropOutput.CONDUCTIVITY);
     }
 
+    @Override
+    public Phase phase() {
+        return phase;
+    }
+
     /** Whether the state lies between the phases; then the saturated liquid's properties are at hand. */
     private boolean between() {
-        if (singlePhase) {
+        if (phase != Phase.TWO_PHASE) {
             return false;
         }
         if (!liquidKnown) {
@@ -187,7 +234,6 @@ final class CoolPropCursor implements FluidCursor {
         double density = density();
         double enthalpy = enthalpy();
         double entropy = entropy();
-        Phase phase = CoolPropPhases.of(handle);
         return new FluidState(
                 fluid.id(),
                 pressure,

@@ -109,6 +109,11 @@ final class CorrelationCursor implements FluidCursor {
     }
 
     @Override
+    public Phase phase() {
+        return Phase.LIQUID;
+    }
+
+    @Override
     public FluidState snapshot() {
         return new FluidState(
                 fluid.id(),
@@ -122,7 +127,7 @@ final class CorrelationCursor implements FluidCursor {
                 soundSpeed(),
                 viscosity(),
                 conductivity(),
-                Phase.LIQUID,
+                phase(),
                 OptionalDouble.of(fluid.vapourPressure(temperature)));
     }
 

@@ -50,7 +50,6 @@ final class CorrespondingStatesTransport implements TransportModel {
             double critical,
             double viscosity,
             double conductivity,
-            double tc,
             double lowest) {}
 
     private final Data data;
@@ -87,21 +86,14 @@ final class CorrespondingStatesTransport implements TransportModel {
     private double residual(Scales s, double temperature, double density, CoolPropOutput key) {
         CoolPropHandle handle = similar.get();
         double t = Math.max(temperature / s.temperature, s.lowest);
-        double rho = density * s.density;
-        if (t < s.tc) {
-            rho = outsideDome(handle, t, rho, density > s.critical);
+        handle.update(CoolPropInputs.DENSITY_TEMPERATURE, density * s.density, t);
+        if (CoolPropPhases.of(handle) == Phase.TWO_PHASE) {
+            // the saturation curves of the two fluids differ by a little: a saturated state fell just inside
+            handle.update(CoolPropInputs.QUALITY_TEMPERATURE, density > s.critical ? 0 : 1, t);
         }
-        handle.update(CoolPropInputs.DENSITY_TEMPERATURE, rho, t);
         double dense = handle.output(key);
         handle.update(CoolPropInputs.DENSITY_TEMPERATURE, DILUTE, t);
         return dense - handle.output(key);
-    }
-
-    /** The two fluids' saturation curves differ by a little: a saturated state must not map into the two-phase region. */
-    private static double outsideDome(CoolPropHandle handle, double t, double rho, boolean liquid) {
-        handle.update(CoolPropInputs.QUALITY_TEMPERATURE, liquid ? 0 : 1, t);
-        double saturated = handle.output(CoolPropOutput.DENSITY);
-        return liquid ? Math.max(rho, saturated * (1 + 1e-5)) : Math.min(rho, saturated * (1 - 1e-5));
     }
 
     private Scales scales() {
@@ -111,13 +103,13 @@ final class CorrespondingStatesTransport implements TransportModel {
             CoolPropHandle other = similar.get();
             double molarMass = own.output(CoolPropOutput.MOLAR_MASS) / other.output(CoolPropOutput.MOLAR_MASS);
             double lowest = other.output(CoolPropOutput.MINIMUM_TEMPERATURE);
-            double tc = other.output(CoolPropOutput.CRITICAL_TEMPERATURE);
             double critical = own.output(CoolPropOutput.CRITICAL_DENSITY);
             double density = other.output(CoolPropOutput.CRITICAL_DENSITY) / critical;
-            double f = own.output(CoolPropOutput.CRITICAL_TEMPERATURE) / tc;
+            double f =
+                    own.output(CoolPropOutput.CRITICAL_TEMPERATURE) / other.output(CoolPropOutput.CRITICAL_TEMPERATURE);
             double h = Math.pow(density * molarMass, -2.0 / 3.0);
             known = new Scales(
-                    f, density, critical, Math.sqrt(f * molarMass) * h, Math.sqrt(f / molarMass) * h, tc, lowest);
+                    f, density, critical, Math.sqrt(f * molarMass) * h, Math.sqrt(f / molarMass) * h, lowest);
             scales = known;
             own.close();
         }

@@ -2,6 +2,7 @@ package dev.penstock.fluids;
 
 /**
  * A movable state for hot loops: set it, read what is needed; nothing is allocated. Belongs to the thread that made it.
+ * Between the phases heat capacity, speed of sound, viscosity and conductivity are those of the saturated liquid.
  * Getters before the first {@code set} or after a failed one are undefined. {@code set} methods throw
  * {@link dev.penstock.errors.PropertyFailure}.
  */
@@ -51,6 +52,11 @@ public interface FluidCursor extends AutoCloseable {
 
     /** @return thermal conductivity (W/(m·K)) */
     double conductivity();
+
+    /** @return phase */
+    default Phase phase() {
+        return snapshot().phase();
+    }
 
     /** @return the state as an immutable record */
     FluidState snapshot();

@@ -36,6 +36,10 @@ def load():
     package = types.ModuleType("CoolProp")
     package.__path__ = [os.path.join(folder, "CoolProp")]
     sys.modules["CoolProp"] = package
+    # What an earlier attempt took from another folder does not count.
+    earlier = sys.modules.get("CoolProp.CoolProp")
+    if earlier is not None and os.path.dirname(earlier.__file__) != package.__path__[0]:
+        del sys.modules["CoolProp.CoolProp"]
     # Without its tables of saturation curves CoolProp loads in 0.3 s instead of 1.9 s; it then solves for saturation.
     os.environ["COOLPROP_DISABLE_SUPERANCILLARIES_ENTIRELY"] = "1"
     import CoolProp.CoolProp as core

@@ -1,0 +1,191 @@
+package dev.penstock.fluids;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.penstock.errors.InvalidInput;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What the files of the fluids state, against their own models, the handbook's figures and a reader's mistakes. */
+class PropellantFilesTest {
+
+    private static final Path HOME = Path.of("").toAbsolutePath();
+    private static final FluidLibrary LIBRARY = FluidLibrary.open(HOME);
+
+    @TempDir
+    Path folder;
+
+    static Stream<String> ids() {
+        return LIBRARY.ids().stream();
+    }
+
+    @Test
+    void everyPromisedFluidIsThere() {
+        assertThat(LIBRARY.ids())
+                .contains(
+                        "oxygen",
+                        "hydrogen",
+                        "methane",
+                        "propane",
+                        "ethanol",
+                        "rp-1",
+                        "ammonia",
+                        "nitrous-oxide",
+                        "nitrogen-tetroxide",
+                        "mmh",
+                        "udmh",
+                        "hydrazine",
+                        "hydrazine-50",
+                        "hydrogen-peroxide-98",
+                        "hydrogen-peroxide-90",
+                        "water",
+                        "helium",
+                        "nitrogen");
+    }
+
+    @ParameterizedTest
+    @MethodSource("ids")
+    void statedDensitiesAgreeWithTheModel(String id) {
+        Propellant propellant = LIBRARY.propellant(id);
+        double normal = propellant.storageState().density();
+        assertThat(normal).isCloseTo(propellant.loadingDensity(), within(0.005 * normal));
+        propellant.subcooledTemperature().ifPresent(t -> {
+            double cold = propellant
+                    .fluid()
+                    .atPressureTemperature(propellant.storagePressure(), t)
+                    .density();
+            assertThat(propellant.subcooledDensity()).isPresent();
+            assertThat(propellant.subcooledDensity().getAsDouble()).isCloseTo(cold, within(0.005 * cold));
+            assertThat(cold).isGreaterThan(normal);
+        });
+    }
+
+    @ParameterizedTest
+    @MethodSource("ids")
+    void storedLiquidsLieBetweenFreezingAndDecomposition(String id) {
+        Propellant propellant = LIBRARY.propellant(id);
+        PropellantLimits limits = propellant.limits();
+        double t = propellant.storageTemperature();
+        limits.freezing().ifPresent(freezing -> assertThat(t).isGreaterThan(freezing));
+        limits.decomposition().ifPresent(decomposition -> assertThat(t).isLessThan(decomposition));
+        limits.coking().ifPresent(coking -> assertThat(t).isLessThan(coking));
+        assertThat(propellant.roles()).isNotEmpty();
+        assertThat(propellant.hazards()).isNotEmpty();
+        assertThat(propellant.sources()).isNotEmpty();
+    }
+
+    @ParameterizedTest
+    @MethodSource("ids")
+    void aKilogramOfAtomsWeighsAKilogram(String id) {
+        double mass = LIBRARY.propellant(id).composition().molesPerKilogram().entrySet().stream()
+                .mapToDouble(e -> e.getValue() * AtomicWeights.of(e.getKey()).orElseThrow())
+                .sum();
+        assertThat(mass).isCloseTo(1, within(1e-12));
+    }
+
+    /** Heats of formation in kJ/kg: NASA/TP-2002-211556, RP-1311 and JANAF values, from memory. */
+    @ParameterizedTest
+    @CsvSource({
+        "oxygen, -405.6",
+        "hydrogen, -4470.5",
+        "methane, -5562.3",
+        "propane, -2908.0",
+        "ammonia, -4201.6",
+        "rp-1, -1768.5",
+        "nitrogen-tetroxide, -212.6",
+        "hydrazine, 1572.2",
+        "mmh, 1176.4",
+        "udmh, 803.7",
+        "hydrazine-50, 1187.9",
+        "hydrogen-peroxide-98, -5727.5",
+        "ethanol, -6024",
+        "water, -15866"
+    })
+    void heatsOfFormationAreThePublishedOnes(String id, double kilojoulesPerKilogram) {
+        Propellant propellant = LIBRARY.propellant(id);
+        double inReferenceState = propellant.absoluteEnthalpy(propellant
+                .fluid()
+                .atPressureTemperature(propellant.referencePressure(), propellant.referenceTemperature())
+                .enthalpy());
+        assertThat(inReferenceState / 1e3)
+                .isCloseTo(kilojoulesPerKilogram, within(2e-4 * Math.abs(kilojoulesPerKilogram)));
+    }
+
+    /** 1250 kg/m³ for subcooled oxygen and 840 kg/m³ for cooled kerosene: common practice, no source. */
+    @ParameterizedTest
+    @CsvSource({"oxygen, 1250", "rp-1, 840"})
+    void subcooledLoadingHasTheUsualDensity(String id, double density) {
+        assertThat(LIBRARY.propellant(id).subcooledDensity().orElseThrow()).isEqualTo(density);
+    }
+
+    @ParameterizedTest
+    @MethodSource("ids")
+    void everySourceIsListed(String id) throws IOException {
+        String sources = Files.readString(HOME.resolve("docs/sources/fluids.md"));
+        String file = Files.readString(HOME.resolve("fluids").resolve(id + ".toml"));
+        for (String key : LIBRARY.propellant(id).sources()) {
+            assertThat(sources).contains("**" + key + "**");
+        }
+        Matcher cited = Pattern.compile("\\[([a-z][a-z0-9.-]*-[a-z0-9.-]+)]").matcher(file);
+        while (cited.find()) {
+            if (!cited.group(1).contains("model")) {
+                assertThat(sources).as("source %s in %s", cited.group(1), id).contains("**" + cited.group(1) + "**");
+            }
+        }
+    }
+
+    @Test
+    void mistakesAreReportedTogetherWithTheirLines() throws IOException {
+        String good = Files.readString(HOME.resolve("fluids/mmh.toml"));
+        String bad = good.replace("density = \"870 kg/m³\"", "density = \"870 kg\"")
+                .replace("form = \"antoine\"", "form = \"antwan\"")
+                .replace("roles = [\"fuel\", \"coolant\"]", "roles = [\"fool\"]")
+                .replace("freezing =", "freesing =");
+        write("bad", bad);
+        assertThatThrownBy(() -> FluidLibrary.open(folder).propellant("bad"))
+                .isInstanceOfSatisfying(InvalidInput.class, e -> {
+                    List<String> keys =
+                            e.problems().stream().map(InvalidInput.Problem::key).toList();
+                    assertThat(keys).contains("roles", "storage.density", "model.viscosity.form", "limits.freesing");
+                    assertThat(e.problems())
+                            .allSatisfy(problem -> assertThat(problem.where()).contains("bad.toml:"));
+                    assertThat(e.getMessage()).contains("did you mean freezing?");
+                });
+    }
+
+    @Test
+    void aFluidIsAddedByAFileAlone() throws IOException {
+        String copy = Files.readString(HOME.resolve("fluids/udmh.toml"));
+        write("my-fuel", copy);
+        assertThat(FluidLibrary.open(folder)
+                        .propellant("my-fuel")
+                        .storageState()
+                        .density())
+                .isCloseTo(LIBRARY.propellant("udmh").storageState().density(), within(1e-9));
+    }
+
+    @Test
+    void extrapolatedPropertiesAreNamed() {
+        Fluid rp1 = LIBRARY.propellant("rp-1").fluid();
+        assertThat(rp1.warnings(rp1.atPressureTemperature(5e6, 300))).isEmpty();
+        assertThat(rp1.warnings(rp1.atPressureTemperature(5e6, 620)))
+                .anySatisfy(warning -> assertThat(warning.message()).contains("heat capacity at 620.0 K"));
+    }
+
+    private void write(String id, String text) throws IOException {
+        Files.createDirectories(folder.resolve("fluids"));
+        Files.writeString(folder.resolve("fluids").resolve(id + ".toml"), text);
+    }
+}
