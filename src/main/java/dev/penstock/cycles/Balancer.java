@@ -22,7 +22,7 @@ final class Balancer {
     private static final int CHOOSING_ROUNDS = 3;
     private static final double SOLVER_TOLERANCE = 1e-11;
     private static final double SOLVER_ACCEPTABLE = 1e-9;
-    private static final double ROUND_TOLERANCE = 3e-10;
+    private static final double ROUND_TOLERANCE = 4e-9;
 
     private final Models models;
 

@@ -24,7 +24,12 @@ import java.util.Optional;
 final class Surroundings {
 
     private static final double UNMOVED = 1e-12;
-    private static final int SIZING_ROUNDS = 2;
+
+    /** Guess of the jacket's heat over the power of the jet (-), before the jacket is known. */
+    private static final double HEAT_SHARE = 0.02;
+
+    /** Guess of the jacket's pressure drop over chamber pressure (-), before the jacket is known. */
+    private static final double DROP_SHARE = 0.15;
 
     /** New assumptions with the dumped jets that belong to them. */
     record Update(Assumptions assumptions, List<ExhaustJet> jets) {}
@@ -32,7 +37,7 @@ final class Surroundings {
     private final Plant plant;
     private final Concept concept;
     private Optional<ChannelLayout> layout = Optional.empty();
-    private int sizings;
+    private boolean toBeSized = true;
     private boolean resized;
     private int jacketSolutions;
     private double lastDistance;
@@ -66,27 +71,15 @@ final class Surroundings {
         if (concept.cooling().isEmpty()) {
             return open;
         }
-        Side side = concept.cooling().get().coolant();
-        double pressure = (concept.cycle().traits().pumped() ? 1.5 : 1.4) * concept.chamberPressure();
-        FeedDesign feed = concept.feed(side);
-        double own = plant.tankState(feed, pressure).enthalpy();
-        double flow = chamber.massFlow() * (side == Side.OXIDIZER ? ratio : 1) / (1 + ratio);
-        JacketResult jacket =
-                jacket(chamber, pressure, own, flow * concept.cooling().get().flowFraction());
-        return new Assumptions(
-                chamber.massFlow(),
-                faceRatio(chamber),
-                jacket.heatLoad(),
-                jacket.pressureDrop(),
-                chamber,
-                Optional.of(jacket));
+        double heat = HEAT_SHARE * 0.5 * chamber.massFlow() * chamber.vacuumImpulse() * chamber.vacuumImpulse();
+        return open.with(chamber.massFlow(), heat, DROP_SHARE * concept.chamberPressure());
     }
 
     /** Assumptions of a neighbouring concept, moved to this one's chamber pressure. */
     Assumptions startingFrom(Assumptions near) {
         double pressure = concept.chamberPressure() / near.chamber().design().chamberPressure();
         layout = near.jacket().map(JacketResult::layout);
-        sizings = concept.cooling().map(c -> c.jacket().channels().open()).orElse(false) ? 0 : SIZING_ROUNDS;
+        toBeSized = true;
         return near.with(near.chamberFlow(), near.heatLoad(), near.jacketDrop() * pressure);
     }
 
@@ -204,7 +197,7 @@ final class Surroundings {
             chamber.massFlow(),
             chamber.ideal().chamber().enthalpy()
         };
-        if (sizings < SIZING_ROUNDS || moved(inputs, lastJacketInputs)) {
+        if (moved(inputs, lastJacketInputs)) {
             lastJacket = Optional.of(jacket(chamber, inlet.pressure(), own, inlet.flow()));
             lastJacketInputs = inputs;
         }
@@ -225,15 +218,13 @@ final class Surroundings {
                 cooling.jacket(),
                 cooling.heatFluxFactor());
         if (cooling.jacket().channels().open()) {
-            if (layout.isEmpty() || sizings < SIZING_ROUNDS) {
-                sizings++;
+            if (toBeSized) {
+                toBeSized = false;
                 resized = true;
                 layout = Optional.of(
                         plant.models().jackets().sized(question).design().channels());
             }
             question = question.withDesign(cooling.jacket().withChannels(layout.get()));
-        } else {
-            sizings = SIZING_ROUNDS;
         }
         jacketSolutions++;
         return plant.models().jackets().solve(question);
