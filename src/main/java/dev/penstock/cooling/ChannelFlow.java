@@ -15,6 +15,9 @@ final class ChannelFlow {
     double bulkHeatCapacity;
     double bulkEnthalpy;
 
+    /** Vapour mass fraction between 0 and 1 in a two-phase flow; −1 in a single phase. */
+    double quality;
+
     /** Infinite in a two-phase flow and beyond the fluid's model, where it is not looked at. */
     double bulkSoundSpeed;
 
@@ -37,6 +40,10 @@ final class ChannelFlow {
     double distanceOverDiameter;
     double frictionFactor;
     double criticalPressure;
+
+    /** Infinite where the coolant does not boil (K). */
+    double boilingTemperature;
+
     double pseudoCriticalTemperature;
 
     /** Mean cp between wall and bulk (J/(kg·K)); bulk cp where the two are the same. */

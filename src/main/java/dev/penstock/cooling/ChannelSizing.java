@@ -12,8 +12,8 @@ import java.util.function.DoubleUnaryOperator;
  * where the pressure-drop budget comes first, the one that uses it up.
  * <pre>
  * pitch at the throat   2 mm √(D_t/0.25 m), 1.2 to 6 mm, at least 6 channels
- * width                 half the pitch, at most t √(2 · 150 MPa/p) so that the floor does not bend; tubes touch
- * height                at most 8 widths, as long as half the largest mass flux does that
+ * width                 half the pitch, at most t √(2 σ/p) with two thirds of yield at 700 K as σ; tubes touch
+ * height                at most 10 widths, as long as 0.7 of the largest mass flux does that
  * mass flux             G = G_t (r_t/r)^1.2; height follows, G_t is the unknown
  * </pre>
  * The count stays a real number, so that the answer is a smooth function of the case. Rules of our own within common
@@ -36,21 +36,26 @@ final class ChannelSizing {
     private static final double SMALLEST_PITCH = 1.2e-3;
     private static final double LARGEST_PITCH = 6e-3;
     private static final double FEWEST = 6;
-    private static final double BENDING_STRESS = 150e6;
+    private static final double FLOOR_TEMPERATURE = 700;
+    private static final double FLOOR_FACTOR = 1.5;
     private static final double MASS_FLUX_EXPONENT = 1.2;
     private static final double USED_BUDGET = 0.95;
     private static final double LARGEST_SHARE_OF_INLET = 0.6;
     private static final double WALL_MARGIN = 0.03;
     private static final double LOWEST_SHARE_OF_FLUX = 0.04;
     private static final double LOWEST_SHARE_OF_DYNAMIC_FLUX = 0.02;
-    private static final double USUAL_ASPECT = 8;
-    private static final double SHARE_SPENT_ON_HEIGHT = 0.5;
+    private static final double USUAL_ASPECT = 10;
+    private static final double SHARE_SPENT_ON_HEIGHT = 0.7;
+    private static final double MANIFOLD_LOSS = 1.5;
     private static final double BEYOND = 100;
 
     private final JacketRun run;
     private final double count;
     private final double[] share;
     private final double budget;
+
+    /** Logarithm of the mass flux whose dynamic head at the inlet is the budget. */
+    private double dynamicFlux;
 
     private ChannelSizing(JacketRun run) {
         this.run = run;
@@ -101,7 +106,8 @@ final class ChannelSizing {
     private double solve() {
         ChannelFlow inlet = new ChannelFlow();
         run.properties.bulk(run.question.inletPressure(), run.question.inletEnthalpy(), inlet);
-        double high = Math.log(Math.sqrt(2 * inlet.bulkDensity * budget));
+        dynamicFlux = Math.log(Math.sqrt(2 * inlet.bulkDensity * budget));
+        double high = dynamicFlux;
         double low = high + Math.log(LOWEST_SHARE_OF_DYNAMIC_FLUX);
         double largest = rootOrEnd("channel size for the pressure drop", this::dropExcess, low, high);
         double lowHeight = Math.min(largest + Math.log(SHARE_SPENT_ON_HEIGHT), tallest(largest));
@@ -136,7 +142,10 @@ final class ChannelSizing {
         if (run.outcome == JacketMarch.Outcome.COMPLETE) {
             return (run.question.inletPressure() - run.outletPressure) / budget - 1;
         }
-        return BEYOND;
+        if (run.outcome == JacketMarch.Outcome.PRESSURE_EXHAUSTED || run.outcome == JacketMarch.Outcome.CHOKED) {
+            return BEYOND;
+        }
+        return Math.exp(2 * (logFlux - dynamicFlux)) * MANIFOLD_LOSS - 1;
     }
 
     /** How far the hottest place is above its limit, as a fraction of it, with a margin (-). */
@@ -171,7 +180,8 @@ final class ChannelSizing {
         ChannelLayout wanted = run.question.design().channels();
         JacketGrid grid = run.grid;
         ChannelGrid channels = new ChannelGrid(grid, wanted.kind(), count, wanted.roughnessUsed(), run.thickness);
-        double widest = run.thickness * Math.sqrt(2 * BENDING_STRESS / run.question.inletPressure());
+        double bending = run.material.yieldStrength().at(FLOOR_TEMPERATURE) / FLOOR_FACTOR;
+        double widest = run.thickness * Math.sqrt(2 * bending / run.question.inletPressure());
         for (int c = 0; c < grid.cells; c++) {
             double pitch = channels.pitch(grid, c);
             double flux = throatFlux * Math.pow(grid.throatRadius / grid.radius[c], MASS_FLUX_EXPONENT);

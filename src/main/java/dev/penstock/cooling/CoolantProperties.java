@@ -73,7 +73,8 @@ final class CoolantProperties implements AutoCloseable {
         return criticalPressure;
     }
 
-    private boolean boils(double pressure) {
+    /** @return whether the coolant has a boiling point at a pressure (Pa) */
+    boolean boils(double pressure) {
         return saturation.isPresent()
                 && pressure < criticalPressure
                 && pressure < saturation.get().highestPressure();
@@ -121,9 +122,11 @@ final class CoolantProperties implements AutoCloseable {
         flow.bulkEnthalpy = enthalpy;
         flow.bulkSoundSpeed = Double.POSITIVE_INFINITY;
         beyondModel = false;
+        flow.quality = -1;
         double quality = quality(pressure, enthalpy);
         if (quality > -BOILING_BAND && quality < 1 + BOILING_BAND) {
-            mixture(pressure, Math.max(0, Math.min(1, quality)), flow);
+            flow.quality = Math.max(0, Math.min(1, quality));
+            mixture(pressure, flow.quality, flow);
             return;
         }
         if (enthalpy > hottestSureEnthalpy || boilsAway(pressure, enthalpy)) {
@@ -216,7 +219,11 @@ final class CoolantProperties implements AutoCloseable {
         if (boiling < Double.POSITIVE_INFINITY) {
             boolean liquid = flow.bulkTemperature <= boiling * (1 + 1e-9);
             if (liquid && temperature >= boiling) {
-                nearSaturated(flow.pressure, boiling, 0);
+                if (flow.quality > 0) {
+                    nearWetAndDry(temperature, boiling, flow);
+                } else {
+                    nearSaturated(flow.pressure, boiling, 0);
+                }
                 return;
             }
             if (!liquid && temperature <= boiling && saturation.get().hasVapour()) {
@@ -224,6 +231,29 @@ final class CoolantProperties implements AutoCloseable {
                 return;
             }
         }
+        nearSinglePhase(temperature, flow);
+    }
+
+    /** Between boiling liquid and hot vapour by quality, so that drying out has no step. */
+    private void nearWetAndDry(double temperature, double boiling, ChannelFlow flow) {
+        nearSinglePhase(temperature, flow);
+        double dry = flow.quality;
+        double t = nearTemperature;
+        double density = nearDensity;
+        double viscosity = nearViscosity;
+        double conductivity = nearConductivity;
+        double enthalpy = nearEnthalpy;
+        double heatCapacity = nearHeatCapacity;
+        nearSaturated(flow.pressure, boiling, 0);
+        nearTemperature += dry * (t - nearTemperature);
+        nearDensity += dry * (density - nearDensity);
+        nearViscosity += dry * (viscosity - nearViscosity);
+        nearConductivity += dry * (conductivity - nearConductivity);
+        nearEnthalpy += dry * (enthalpy - nearEnthalpy);
+        nearHeatCapacity += dry * (heatCapacity - nearHeatCapacity);
+    }
+
+    private void nearSinglePhase(double temperature, ChannelFlow flow) {
         nearTemperature = temperature;
         if (table.place(flow.pressure, temperature, cursor)) {
             nearDensity = table.density();

@@ -4,8 +4,10 @@ import dev.penstock.fluids.PropellantLimits;
 import dev.penstock.provenance.LimitCheck;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
-/** Holds a marched jacket against its limits. */
+/** Holds a marched jacket against its limits: temperatures, flow, boiling, geometry, strength, extension. */
 final class JacketChecks {
 
     private static final String PRACTICE = "common practice, no source";
@@ -13,92 +15,125 @@ final class JacketChecks {
     private static final double SMALLEST_WIDTH = 0.4e-3;
     private static final double SMALLEST_HEIGHT = 0.4e-3;
     private static final double SMALLEST_LAND = 0.4e-3;
-    private static final double LARGEST_ASPECT = 10;
+    private static final double LARGEST_ASPECT = 15;
+    private static final double YIELD_FACTOR = 1.1;
+    private static final double LARGEST_BURNOUT_RATIO = 0.7;
 
-    private JacketChecks() {}
+    private final JacketRun run;
+    private final WallLibrary walls;
+    private final List<LimitCheck> checks = new ArrayList<>();
 
-    static List<LimitCheck> of(JacketRun run, ChannelGrid channels, List<JacketStation> stations) {
-        List<LimitCheck> checks = new ArrayList<>();
-        temperatures(run, stations, checks);
-        flow(run, checks);
-        geometry(channels, checks);
+    JacketChecks(JacketRun run, WallLibrary walls) {
+        this.run = run;
+        this.walls = walls;
+    }
+
+    List<LimitCheck> of(
+            ChannelGrid channels,
+            List<JacketStation> stations,
+            List<WallAssessment> wall,
+            Optional<ExtensionResult> extension) {
+        temperatures(stations);
+        flow();
+        boiling();
+        geometry(channels);
+        strength(channels, wall);
+        extension.ifPresent(this::extension);
         return checks;
     }
 
-    private static void temperatures(JacketRun run, List<JacketStation> stations, List<LimitCheck> checks) {
-        double wall = 0;
-        double floor = 0;
-        double bulk = 0;
-        for (JacketStation s : stations) {
-            wall = Math.max(wall, s.gasSideWallTemperature());
-            floor = Math.max(floor, s.coolantSideWallTemperature());
-            bulk = Math.max(bulk, s.coolantTemperature());
-        }
+    private static <T> double most(List<T> list, ToDoubleFunction<T> value) {
+        return list.stream().mapToDouble(value).max().orElse(0);
+    }
+
+    private void temperatures(List<JacketStation> stations) {
         JacketLimits own = run.question.design().limits();
         checks.add(LimitCheck.atMost(
                 "cooling.wall_temperature",
-                wall,
+                most(stations, JacketStation::gasSideWallTemperature),
                 own.wallTemperature().orElse(run.material.maximumTemperature()),
                 "K",
                 own.wallTemperature().isPresent() ? "concept" : "fluids/walls/" + run.material.id() + ".toml"));
-        double hottestFloor = floor;
         String coolantFile = "fluids/" + run.question.coolant().id() + ".toml";
+        double floor = most(stations, JacketStation::coolantSideWallTemperature);
         ChannelSizing.coolantWallLimit(run.question)
                 .ifPresent(limit -> checks.add(LimitCheck.atMost(
                         "cooling.coolant_wall_temperature",
-                        hottestFloor,
+                        floor,
                         limit,
                         "K",
                         own.coolantWallTemperature().isPresent() ? "concept" : coolantFile + ", coking")));
-        double hottestBulk = bulk;
+        double bulk = hottestBulk();
         PropellantLimits limits = run.question.coolant().limits();
         limits.decomposition()
                 .ifPresent(limit -> checks.add(LimitCheck.atMost(
-                        "cooling.coolant_temperature", hottestBulk, limit, "K", coolantFile + ", decomposition")));
+                        "cooling.coolant_temperature", bulk, limit, "K", coolantFile + ", decomposition")));
         checks.add(LimitCheck.atMost(
-                "cooling.coolant_model_range", hottestBulk, run.properties.highestTemperature(), "K", coolantFile));
+                "cooling.coolant_model_range", bulk, run.properties.highestTemperature(), "K", coolantFile));
+        run.question
+                .design()
+                .wall()
+                .coating()
+                .ifPresent(coating -> checks.add(LimitCheck.atMost(
+                        "cooling.coating_temperature",
+                        hottestSurface(),
+                        coating.maximumTemperature(),
+                        "K",
+                        "concept")));
     }
 
-    private static void flow(JacketRun run, List<LimitCheck> checks) {
+    private double hottestBulk() {
+        double[] hottest = new double[1];
+        run.forEachCell((field, c) -> hottest[0] = Math.max(hottest[0], field.bulk[c]));
+        return hottest[0];
+    }
+
+    private double hottestSurface() {
+        double[] hottest = new double[1];
+        run.forEachCell((field, c) -> hottest[0] = Math.max(hottest[0], field.surface[c]));
+        return hottest[0];
+    }
+
+    private void flow() {
         JacketCase question = run.question;
-        double drop = question.inletPressure() - run.outletPressure;
         checks.add(LimitCheck.atMost(
                 "cooling.pressure_drop",
-                drop,
+                question.inletPressure() - run.outletPressure,
                 question.design().limits().pressureDropFraction() * run.grid.gas.pressure(),
                 "Pa",
                 "concept or " + PRACTICE));
-        double mach = 0;
-        double boilingShare = 0;
-        double boilingLimit = 0;
-        for (List<LegField> branch : run.fields) {
-            for (LegField field : branch) {
-                for (int c = 0; c < run.grid.cells; c++) {
-                    if (!field.visited[c]) {
-                        continue;
-                    }
-                    mach = Math.max(mach, field.velocity[c] / field.soundSpeed[c]);
-                    double room = run.properties.liquidEnthalpy(field.pressure[c]) - question.inletEnthalpy();
-                    double used = field.enthalpy[c] - question.inletEnthalpy();
-                    if (room > 0 && room < Double.POSITIVE_INFINITY && used / room > boilingShare) {
-                        boilingShare = used / room;
-                        boilingLimit = room;
-                    }
-                }
+        double[] mach = new double[1];
+        run.forEachCell((field, c) -> mach[0] = Math.max(mach[0], field.velocity[c] / field.soundSpeed[c]));
+        checks.add(LimitCheck.atMost("cooling.coolant_mach", mach[0], LARGEST_MACH, "", PRACTICE));
+    }
+
+    /** Room to boiling in the bulk, and wall flux over the critical one; only where the coolant can boil. */
+    private void boiling() {
+        double[] worst = new double[3];
+        run.forEachCell((field, c) -> {
+            double room = run.properties.liquidEnthalpy(field.pressure[c]) - run.question.inletEnthalpy();
+            double used = field.enthalpy[c] - run.question.inletEnthalpy();
+            if (room > 0 && room < Double.POSITIVE_INFINITY && used / room > worst[0]) {
+                worst[0] = used / room;
+                worst[1] = room;
             }
-        }
-        checks.add(LimitCheck.atMost("cooling.coolant_mach", mach, LARGEST_MACH, "", PRACTICE));
-        if (boilingLimit > 0) {
+            worst[2] = Math.max(worst[2], Burnout.ratio(run, field, c));
+        });
+        if (worst[1] > 0) {
             checks.add(LimitCheck.atMost(
                     "cooling.enthalpy_rise_to_boiling",
-                    boilingShare * boilingLimit,
-                    boilingLimit,
+                    worst[0] * worst[1],
+                    worst[1],
                     "J/kg",
-                    "boiling line of " + question.coolant().id()));
+                    "boiling line of " + run.question.coolant().id()));
+        }
+        if (worst[2] > 0) {
+            checks.add(LimitCheck.atMost(
+                    "cooling.critical_heat_flux_ratio", worst[2], LARGEST_BURNOUT_RATIO, "", PRACTICE));
         }
     }
 
-    private static void geometry(ChannelGrid channels, List<LimitCheck> checks) {
+    private void geometry(ChannelGrid channels) {
         double width = Double.POSITIVE_INFINITY;
         double height = Double.POSITIVE_INFINITY;
         double land = Double.POSITIVE_INFINITY;
@@ -115,5 +150,43 @@ final class JacketChecks {
             checks.add(LimitCheck.atLeast("cooling.land_width", land, SMALLEST_LAND, "m", PRACTICE));
         }
         checks.add(LimitCheck.atMost("cooling.channel_aspect_ratio", aspect, LARGEST_ASPECT, "", PRACTICE));
+    }
+
+    private void strength(ChannelGrid channels, List<WallAssessment> wall) {
+        checks.add(LimitCheck.atMost(
+                "cooling.pressure_stress_over_yield",
+                most(wall, w -> w.pressureStress() / w.yieldStrength()),
+                1 / YIELD_FACTOR,
+                "",
+                PRACTICE));
+        if (channels.kind != ChannelKind.TUBE) {
+            checks.add(LimitCheck.atMost(
+                    "cooling.land_stress_over_yield",
+                    most(wall, w -> w.landStress() / w.yieldStrength()),
+                    1 / YIELD_FACTOR,
+                    "",
+                    PRACTICE));
+        }
+        checks.add(LimitCheck.atLeast(
+                "cooling.life",
+                wall.stream().mapToDouble(WallAssessment::life).min().orElse(Double.MAX_VALUE),
+                run.question.design().limits().life(),
+                "cycles",
+                "concept or " + PRACTICE));
+        checks.add(LimitCheck.atMost(
+                "cooling.thermal_strain_over_buckling",
+                most(wall, w -> w.thermalStrain() / w.bucklingStrain()),
+                1,
+                "",
+                PRACTICE));
+    }
+
+    private void extension(ExtensionResult extension) {
+        checks.add(LimitCheck.atMost(
+                "cooling.extension_temperature",
+                Math.max(extension.startTemperature(), extension.exitTemperature()),
+                walls.material(extension.material()).maximumTemperature(),
+                "K",
+                "fluids/walls/" + extension.material() + ".toml"));
     }
 }

@@ -13,6 +13,7 @@ import java.util.Objects;
  * @param coolantSide models of the coolant side
  * @param limits what it is held against
  * @param cells number of cells along the jacket (-)
+ * @param extension what follows where the jacket ends before the nozzle does
  */
 public record JacketDesign(
         WallDesign wall,
@@ -21,7 +22,8 @@ public record JacketDesign(
         GasSideDesign gasSide,
         CoolantSideDesign coolantSide,
         JacketLimits limits,
-        int cells) {
+        int cells,
+        ExtensionDesign extension) {
 
     /** Cells along the jacket unless a design says otherwise. */
     public static final int DEFAULT_CELLS = 100;
@@ -33,7 +35,28 @@ public record JacketDesign(
         Objects.requireNonNull(gasSide, "gasSide");
         Objects.requireNonNull(coolantSide, "coolantSide");
         Objects.requireNonNull(limits, "limits");
+        Objects.requireNonNull(extension, "extension");
         Require.within("jacket", "number of cells (-)", cells, 4, 10_000);
+    }
+
+    /** A jacket whose extension, if the nozzle needs one, is the standard one. */
+    public JacketDesign(
+            WallDesign wall,
+            ChannelLayout channels,
+            CoolantRoute route,
+            GasSideDesign gasSide,
+            CoolantSideDesign coolantSide,
+            JacketLimits limits,
+            int cells) {
+        this(wall, channels, route, gasSide, coolantSide, limits, cells, ExtensionDesign.standard());
+    }
+
+    /**
+     * @param newExtension what follows the jacket
+     * @return the same jacket with that extension
+     */
+    public JacketDesign withExtension(ExtensionDesign newExtension) {
+        return new JacketDesign(wall, channels, route, gasSide, coolantSide, limits, cells, newExtension);
     }
 
     /** @return milled copper-silver-zirconium liner in counterflow, sized by the solver */
@@ -53,7 +76,7 @@ public record JacketDesign(
      * @return the same jacket with those channels, for example the ones that an earlier solution was sized to
      */
     public JacketDesign withChannels(ChannelLayout layout) {
-        return new JacketDesign(wall, layout, route, gasSide, coolantSide, limits, cells);
+        return new JacketDesign(wall, layout, route, gasSide, coolantSide, limits, cells, extension);
     }
 
     /**
@@ -61,7 +84,7 @@ public record JacketDesign(
      * @return the same jacket with that wall
      */
     public JacketDesign withWall(WallDesign newWall) {
-        return new JacketDesign(newWall, channels, route, gasSide, coolantSide, limits, cells);
+        return new JacketDesign(newWall, channels, route, gasSide, coolantSide, limits, cells, extension);
     }
 
     /**
@@ -69,7 +92,7 @@ public record JacketDesign(
      * @return the same jacket with that route
      */
     public JacketDesign withRoute(CoolantRoute newRoute) {
-        return new JacketDesign(wall, channels, newRoute, gasSide, coolantSide, limits, cells);
+        return new JacketDesign(wall, channels, newRoute, gasSide, coolantSide, limits, cells, extension);
     }
 
     /**
@@ -77,7 +100,7 @@ public record JacketDesign(
      * @return the same jacket with those models
      */
     public JacketDesign withGasSide(GasSideDesign newGasSide) {
-        return new JacketDesign(wall, channels, route, newGasSide, coolantSide, limits, cells);
+        return new JacketDesign(wall, channels, route, newGasSide, coolantSide, limits, cells, extension);
     }
 
     /**
@@ -85,7 +108,7 @@ public record JacketDesign(
      * @return the same jacket with those models
      */
     public JacketDesign withCoolantSide(CoolantSideDesign newCoolantSide) {
-        return new JacketDesign(wall, channels, route, gasSide, newCoolantSide, limits, cells);
+        return new JacketDesign(wall, channels, route, gasSide, newCoolantSide, limits, cells, extension);
     }
 
     /**
@@ -93,7 +116,7 @@ public record JacketDesign(
      * @return the same jacket with those limits
      */
     public JacketDesign withLimits(JacketLimits newLimits) {
-        return new JacketDesign(wall, channels, route, gasSide, coolantSide, newLimits, cells);
+        return new JacketDesign(wall, channels, route, gasSide, coolantSide, newLimits, cells, extension);
     }
 
     /**
@@ -101,6 +124,6 @@ public record JacketDesign(
      * @return the same jacket with that many cells
      */
     public JacketDesign withCells(int newCells) {
-        return new JacketDesign(wall, channels, route, gasSide, coolantSide, limits, newCells);
+        return new JacketDesign(wall, channels, route, gasSide, coolantSide, limits, newCells, extension);
     }
 }

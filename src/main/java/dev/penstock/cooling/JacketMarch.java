@@ -36,6 +36,7 @@ final class JacketMarch {
     }
 
     private static final double ENTRANCE_LOSS = 0.5;
+    private static final double SHORTEST_STEP = 0.02;
     private static final int MAX_SWEEPS = 200;
     private static final double TOLERANCE = 1e-8;
     private static final double LOWEST_PRESSURE_SHARE = 0.02;
@@ -115,6 +116,8 @@ final class JacketMarch {
             double p = pressure;
             double sound = 0;
             boolean settled = false;
+            double step = 1;
+            double lastChange = 0;
             try {
                 if (first) {
                     properties.bulk(inlet, enthalpy, flow);
@@ -137,6 +140,7 @@ final class JacketMarch {
                     double staticEnthalpy = total + flux * half - 0.5 * velocity * velocity;
                     properties.bulk(p, staticEnthalpy, flow);
                     double diameter = channels.hydraulicDiameter[c];
+                    flow.boilingTemperature = properties.saturationTemperature(p);
                     flow.velocity = velocity;
                     flow.hydraulicDiameter = diameter;
                     flow.reynolds = massFlux * diameter / flow.bulkViscosity;
@@ -158,8 +162,11 @@ final class JacketMarch {
                             && close(wall.heatFlux, flux)
                             && close(flow.bulkDensity, density)
                             && Math.abs(newFriction - friction) <= TOLERANCE * p;
-                    flux = wall.heatFlux;
-                    density = flow.bulkDensity;
+                    double change = wall.heatFlux - flux;
+                    step = settled ? 1 : relaxation(step, change, lastChange);
+                    lastChange = change;
+                    flux += step * change;
+                    density += step * (flow.bulkDensity - density);
                     friction = newFriction;
                 }
                 sound = flow.bulkSoundSpeed;
@@ -186,6 +193,12 @@ final class JacketMarch {
         outletPressure = pressure - previousFriction;
         outletEnthalpy = total;
         return outletPressure > floor || stop(Outcome.PRESSURE_EXHAUSTED, leg.last(), "");
+    }
+
+    /** Full steps, halved where a cell's own heat swings its flux, as when the coolant dries out in it. */
+    private static double relaxation(double step, double change, double lastChange) {
+        boolean swings = change * lastChange < 0 && Math.abs(change) > 0.2 * Math.abs(lastChange);
+        return swings ? Math.max(SHORTEST_STEP, 0.5 * step) : Math.min(1, 1.3 * step);
     }
 
     private static boolean close(double a, double b) {

@@ -4,6 +4,7 @@ import dev.penstock.errors.Require;
 import dev.penstock.errors.Warning;
 import dev.penstock.fluids.FluidState;
 import dev.penstock.provenance.LimitCheck;
+import dev.penstock.provenance.ModelCard;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -20,8 +21,11 @@ import java.util.Optional;
  * @param peakWallTemperature hottest temperature of the wall metal (K)
  * @param peakHeatFlux largest heat flux into the wall (W/m²)
  * @param layout channels as solved, with the numbers that were chosen where the design left them open
+ * @param wall strength of the hot wall, station by station
+ * @param extension what follows where the jacket ends before the nozzle
  * @param limits every limit held against its value
  * @param warnings what the reader must know
+ * @param models models at work
  * @param iterations wall balances solved, all passes and the sizing included
  */
 public record JacketResult(
@@ -34,8 +38,11 @@ public record JacketResult(
         double peakWallTemperature,
         double peakHeatFlux,
         ChannelLayout layout,
+        List<WallAssessment> wall,
+        Optional<ExtensionResult> extension,
         List<LimitCheck> limits,
         List<Warning> warnings,
+        List<ModelCard> models,
         int iterations) {
 
     public JacketResult {
@@ -45,6 +52,8 @@ public record JacketResult(
         Require.positive("jacket", "peak wall temperature (K)", peakWallTemperature);
         Require.finite("jacket", "peak heat flux (W/m²)", peakHeatFlux);
         stations = List.copyOf(stations);
+        wall = List.copyOf(wall);
+        models = List.copyOf(models);
         limits = List.copyOf(limits);
         warnings = List.copyOf(warnings);
     }

@@ -24,6 +24,8 @@ final class JacketRun implements AutoCloseable {
     final List<List<Leg>> branches;
     final List<List<LegField>> fields = new ArrayList<>();
 
+    final Optional<SaturationLine> saturation;
+
     private final ChannelFlow flow = new ChannelFlow();
     private final WallBalance wall;
     private final FluidLines lines;
@@ -33,6 +35,7 @@ final class JacketRun implements AutoCloseable {
     int stoppedAt;
     String reason = "";
     double outletPressure;
+    double highestBranchPressure;
     double outletEnthalpy;
 
     JacketRun(JacketCase question, WallMaterial material, FluidLines lines, int cells) {
@@ -41,12 +44,11 @@ final class JacketRun implements AutoCloseable {
         JacketDesign design = question.design();
         double end = endAreaRatio(question);
         grid = new JacketGrid(question.gas(), end, cells);
-        gasSide = GasSides.of(grid, question);
+        gasSide = GasSides.of(grid, question, lines);
         thickness = WallSizing.thickness(design, material, question.gas().throatRadius());
         correlation = CoolantCorrelations.of(
                 design.coolantSide().correlation(), question.coolant().fluid(), question.inletPressure());
-        Optional<SaturationLine> saturation =
-                lines.saturation(question.coolant().fluid());
+        saturation = lines.saturation(question.coolant().fluid());
         pseudoCritical = lines.pseudoCritical(question.coolant().fluid());
         flow.criticalPressure = pseudoCritical.criticalPressure();
         branches = RoutePlan.of(design.route(), grid, end);
@@ -79,6 +81,7 @@ final class JacketRun implements AutoCloseable {
                 flow,
                 question.design().coolantSide().curvature());
         outletPressure = Double.POSITIVE_INFINITY;
+        highestBranchPressure = 0;
         outletEnthalpy = 0;
         for (int b = 0; b < branches.size(); b++) {
             List<Leg> legs = branches.get(b);
@@ -89,8 +92,27 @@ final class JacketRun implements AutoCloseable {
             if (outcome != JacketMarch.Outcome.COMPLETE) {
                 return;
             }
+            highestBranchPressure = Math.max(highestBranchPressure, march.outletPressure);
             outletPressure = Math.min(outletPressure, march.outletPressure);
             outletEnthalpy += legs.get(0).flowShare() * march.outletEnthalpy;
+        }
+    }
+
+    /** What to do with one cell of one leg's field. */
+    interface CellVisitor {
+        void visit(LegField field, int cell);
+    }
+
+    /** Visits every cell that coolant passed, once per leg. */
+    void forEachCell(CellVisitor visitor) {
+        for (List<LegField> branch : fields) {
+            for (LegField field : branch) {
+                for (int c = 0; c < grid.cells; c++) {
+                    if (field.visited[c]) {
+                        visitor.visit(field, c);
+                    }
+                }
+            }
         }
     }
 
@@ -106,6 +128,13 @@ final class JacketRun implements AutoCloseable {
         cards.add(ChannelFriction.CARD);
         cards.add(CurvedChannel.CARD);
         cards.add(JacketMarch.CARD);
+        cards.add(CoolantTable.CARD);
+        cards.add(WallStress.CARD);
+        cards.add(FatigueLife.CARD);
+        cards.add(LinerBuckling.CARD);
+        if (saturation.isPresent()) {
+            cards.add(Boiling.CARD);
+        }
         return cards;
     }
 

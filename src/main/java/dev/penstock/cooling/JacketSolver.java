@@ -5,9 +5,9 @@ import dev.penstock.errors.OutsideValidity;
 import dev.penstock.errors.Warning;
 import dev.penstock.fluids.FluidState;
 import dev.penstock.fluids.Phase;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -99,14 +99,19 @@ public final class JacketSolver {
         }
     }
 
-    private static JacketResult result(JacketRun run, ChannelGrid channels, int sizing) {
+    private JacketResult result(JacketRun run, ChannelGrid channels, int sizing) {
         JacketCase question = run.question;
-        List<Warning> warnings = new ArrayList<>();
         FluidState inlet =
                 question.coolant().fluid().atPressureEnthalpy(question.inletPressure(), question.inletEnthalpy());
         FluidState outlet = outlet(run, inlet);
         List<JacketStation> stations = JacketStations.of(run, channels);
-        JacketWarnings.collect(run, warnings);
+        List<WallAssessment> wall = JacketStations.wall(run, channels, stations);
+        Optional<ExtensionResult> extension = RadiationSkirt.beyond(
+                question,
+                JacketRun.endAreaRatio(question),
+                walls.material(question.design().extension().material()),
+                lines);
+        List<Warning> warnings = new JacketWarnings(run).collect(extension);
         double peakWall = 0;
         double peakFlux = Double.NEGATIVE_INFINITY;
         for (JacketStation station : stations) {
@@ -123,8 +128,11 @@ public final class JacketSolver {
                 peakWall,
                 peakFlux,
                 question.design().channels(),
-                JacketChecks.of(run, channels, stations),
+                wall,
+                extension,
+                new JacketChecks(run, walls).of(channels, stations, wall, extension),
                 warnings,
+                run.cards(),
                 sizing + run.evaluations());
     }
 

@@ -27,6 +27,16 @@ final class JacketStations {
         return stations;
     }
 
+    /** Strength of the wall at every station. */
+    static List<WallAssessment> wall(JacketRun run, ChannelGrid channels, List<JacketStation> stations) {
+        List<WallAssessment> wall = new ArrayList<>(stations.size());
+        for (int c = 0; c < stations.size(); c++) {
+            wall.add(WallAssessment.of(
+                    stations.get(c), run.grid.pressure[c], run.material, channels.kind, channels.thickness));
+        }
+        return wall;
+    }
+
     private static JacketStation station(JacketRun run, ChannelGrid channels, LegField field, int c) {
         JacketGrid grid = run.grid;
         return new JacketStation(

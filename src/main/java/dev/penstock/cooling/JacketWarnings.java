@@ -1,68 +1,126 @@
 package dev.penstock.cooling;
 
 import dev.penstock.errors.Warning;
+import dev.penstock.fluids.FluidCursor;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** What the reader of a marched jacket must know. */
 final class JacketWarnings {
 
     private static final String JACKET = "cooling jacket";
+    private static final double BRANCH_MISMATCH = 0.05;
 
-    private JacketWarnings() {}
+    private final JacketRun run;
+    private final List<Warning> warnings = new ArrayList<>();
+    private int cells;
+    private int uncovered;
+    private int twoPhase;
+    private int firstTwoPhase = -1;
+    private int hotWall;
+    private int deteriorated;
+    private int firstDeteriorated = -1;
 
-    static void collect(JacketRun run, List<Warning> warnings) {
-        int uncovered = 0;
-        int boiling = 0;
-        int hotWall = 0;
-        int cells = 0;
-        int firstBoiling = -1;
-        double hottest = run.properties.highestTemperature();
-        for (List<LegField> branch : run.fields) {
-            for (LegField field : branch) {
-                for (int c = 0; c < run.grid.cells; c++) {
-                    if (!field.visited[c]) {
-                        continue;
-                    }
-                    cells++;
-                    uncovered += field.covered[c] ? 0 : 1;
-                    hotWall += field.floor[c] > hottest ? 1 : 0;
-                    double quality = run.properties.quality(field.pressure[c], field.enthalpy[c]);
-                    if (quality > 0 && quality < 1) {
-                        boiling++;
-                        firstBoiling = firstBoiling < 0 ? c : firstBoiling;
-                    }
-                }
-            }
+    JacketWarnings(JacketRun run) {
+        this.run = run;
+    }
+
+    List<Warning> collect(Optional<ExtensionResult> extension) {
+        try (FluidCursor cursor = run.properties.fluid().cursor()) {
+            run.forEachCell((field, c) -> count(field, c, cursor));
         }
         if (uncovered > 0) {
-            warnings.add(new Warning(
+            add(
                     run.correlation.card().id(),
-                    uncovered + " of " + cells + " cells lie outside the range of the correlation ("
-                            + run.correlation.card().range() + ")"));
+                    "%d of %d cells lie outside the range of the correlation (%s)",
+                    uncovered,
+                    cells,
+                    run.correlation.card().range());
         }
-        if (boiling > 0) {
-            warnings.add(new Warning(
+        if (twoPhase > 0) {
+            add(
                     JACKET,
-                    String.format(
-                            Locale.ROOT,
-                            "coolant is two-phase in %d of %d cells, first seen at x = %.4g m (area ratio %.4g); heat"
-                                    + " transfer there is that of the saturated mixture and uncertain",
-                            boiling,
-                            cells,
-                            run.grid.x[firstBoiling],
-                            run.grid.areaRatio[firstBoiling])));
+                    "coolant is two-phase in %d of %d cells, nearest the injector at x = %.4g m (area ratio %.4g); heat"
+                            + " transfer there is that of a saturated mixture and uncertain",
+                    twoPhase,
+                    cells,
+                    run.grid.x[firstTwoPhase],
+                    run.grid.areaRatio[firstTwoPhase]);
         }
         if (hotWall > 0) {
-            warnings.add(new Warning(
+            add(
                     JACKET,
-                    String.format(
-                            Locale.ROOT,
-                            "channel floor is hotter than %.4g K, the end of the fluid's model, in %d of %d cells;"
-                                    + " properties at the wall are those at the end",
-                            hottest,
-                            hotWall,
-                            cells)));
+                    "channel floor is hotter than %.4g K, the end of the fluid's model, in %d of %d cells; properties"
+                            + " at the wall are those at the end",
+                    run.properties.highestTemperature(),
+                    hotWall,
+                    cells);
         }
+        if (deteriorated > 0) {
+            add(
+                    DeteriorationOnset.CARD.id(),
+                    "heat transfer may deteriorate near the pseudo-critical temperature in %d of %d cells, nearest the"
+                            + " injector at x = %.4g m (area ratio %.4g); the wall may run hotter than shown",
+                    deteriorated,
+                    cells,
+                    run.grid.x[firstDeteriorated],
+                    run.grid.areaRatio[firstDeteriorated]);
+        }
+        branches();
+        extension.ifPresent(e -> add(
+                JACKET,
+                "the jacket ends at area ratio %.4g; beyond it a radiating extension of %s is assumed, at %.0f K where it"
+                        + " starts",
+                e.startAreaRatio(),
+                e.material(),
+                e.startTemperature()));
+        return warnings;
+    }
+
+    private void count(LegField field, int c, FluidCursor cursor) {
+        cells++;
+        uncovered += field.covered[c] ? 0 : 1;
+        hotWall += field.floor[c] > run.properties.highestTemperature() ? 1 : 0;
+        double quality = run.properties.quality(field.pressure[c], field.enthalpy[c]);
+        if (quality > 0 && quality < 1) {
+            twoPhase++;
+            firstTwoPhase = firstTwoPhase < 0 ? c : Math.min(firstTwoPhase, c);
+        }
+        if (deteriorates(field, c, cursor)) {
+            deteriorated++;
+            firstDeteriorated = firstDeteriorated < 0 ? c : Math.min(firstDeteriorated, c);
+        }
+    }
+
+    private boolean deteriorates(LegField field, int c, FluidCursor cursor) {
+        double reduced = field.pressure[c] / run.pseudoCritical.criticalPressure();
+        if (!(reduced > 1 && reduced < DeteriorationOnset.HIGHEST_REDUCED_PRESSURE)) {
+            return false;
+        }
+        double middle = run.pseudoCritical.at(field.pressure[c]);
+        if (!(field.bulk[c] < middle && field.floor[c] > middle)) {
+            return false;
+        }
+        double flux = field.coolantCoefficient[c] * (field.floor[c] - field.bulk[c]);
+        return flux / field.massFlux[c] > DeteriorationOnset.fluxOverMassFlux(cursor, field.pressure[c], middle);
+    }
+
+    /** The branches of a split end in one manifold; sized apart, they need not arrive with one pressure. */
+    private void branches() {
+        double drop = run.question.inletPressure() - run.outletPressure;
+        double spread = run.highestBranchPressure - run.outletPressure;
+        if (run.branches.size() > 1 && spread > BRANCH_MISMATCH * drop) {
+            add(
+                    JACKET,
+                    "the branches of the split arrive with pressures %.3g MPa apart; the lower one is taken, so the other"
+                            + " needs an orifice or another share",
+                    spread / 1e6);
+        }
+    }
+
+    private void add(String source, String format, Object... values) {
+        warnings.add(new Warning(source, String.format(Locale.ROOT, format, values)));
     }
 }

@@ -14,6 +14,7 @@ import java.util.Optional;
 final class SaturationLine {
 
     private static final int NODES = 80;
+    private static final int EXTENSION = 20;
     private static final double HIGHEST_REDUCED_TEMPERATURE = 0.9990;
     private static final double STEP_INTO_VAPOUR = 1e-5;
 
@@ -66,7 +67,39 @@ final class SaturationLine {
         if (used < 2) {
             return Optional.empty();
         }
-        return Optional.of(new SaturationLine(Arrays.copyOf(pressures, used), Arrays.copyOf(table, used), false));
+        return Optional.of(
+                vapours < NODES / 2
+                        ? extended(fluid, pressures, table, used)
+                        : onlyWithVapour(pressures, table, withVapour, used, vapours));
+    }
+
+    /**
+     * A model of the liquid may end well below the critical point. The line is carried on to it: ln p straight over 1/T,
+     * enthalpy with constant cp, the rest constant.
+     */
+    private static SaturationLine extended(Fluid fluid, double[] pressures, double[][] table, int used) {
+        double[] last = table[used - 1];
+        double critical = fluid.criticalTemperature().orElse(last[0]);
+        double[] kept = Arrays.copyOf(pressures, used);
+        double[][] rows = Arrays.copyOf(table, used);
+        if (fluid.criticalPressure().isEmpty() || critical < last[0] * 1.01) {
+            return new SaturationLine(kept, rows, false);
+        }
+        double top = Math.log(0.99 * fluid.criticalPressure().getAsDouble());
+        if (!(top > kept[used - 1])) {
+            return new SaturationLine(kept, rows, false);
+        }
+        kept = Arrays.copyOf(kept, used + EXTENSION);
+        rows = Arrays.copyOf(rows, used + EXTENSION);
+        double slope = (top - kept[used - 1]) / (1 / last[0] - 1 / critical);
+        for (int i = 0; i < EXTENSION; i++) {
+            double[] row = last.clone();
+            row[0] = last[0] + (critical - last[0]) * (i + 1) / EXTENSION;
+            row[1] = last[1] + last[3] * (row[0] - last[0]);
+            rows[used + i] = row;
+            kept[used + i] = kept[used - 1] + slope * (1 / last[0] - 1 / row[0]);
+        }
+        return new SaturationLine(kept, rows, false);
     }
 
     /** A model with vapour may lack it at single nodes, mostly cold ones; the line is then made of the others. */

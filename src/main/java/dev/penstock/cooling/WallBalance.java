@@ -10,7 +10,7 @@ import java.util.List;
  * q = h_g(T_s)(T_aw − T_s) + q_rad          gas to surface s
  * T_wg = T_s − q R_layers                    soot, coating
  * T_wc = T_wg − q r ln((r + t)/r)/k(T̄)        metal, cylindrical
- * q = h_c(T_wc) φ (T_wc − T_b)(r + t)/r      φ cooled over hot area, fins included
+ * q = h_c(T_wc) φ (T_wc − T_b)(r + t)/r      φ cooled over hot area, fins included; with nucleate boiling, see Boiling
  * </pre>
  * A tube takes heat on the half circle that faces the gas; in a tube pressed taller than wide the straight sides are fins
  * of two wall thicknesses. Solved for T_s by secant steps held inside a shrinking bracket. The left side falls and the right side rises with T_s,
@@ -27,8 +27,10 @@ final class WallBalance {
             "about 5 % in flux against two-dimensional conduction (own comparison)",
             List.of("nasa-sp-125", "incropera-2007"));
 
-    private static final int MAX_EVALUATIONS = 80;
+    private static final int MAX_EVALUATIONS = 300;
+    private static final int STEPS_PER_HALVING = 4;
     private static final double TOLERANCE = 1e-11;
+    private static final double DRYING_RANGE = 10;
     private static final double LAMINAR_NUSSELT = 4.36;
 
     private final GasSide gasSide;
@@ -97,6 +99,7 @@ final class WallBalance {
                 : bulk + 0.3 * (adiabatic - bulk);
         double last = Double.NaN;
         double lastResidual = Double.NaN;
+        double width = high - low;
         for (int i = 0; i < MAX_EVALUATIONS; i++) {
             double residual = residual(guess);
             if (residual > 0) {
@@ -112,7 +115,9 @@ final class WallBalance {
             }
             last = guess;
             lastResidual = residual;
-            guess = next > low && next < high ? next : 0.5 * (low + high);
+            boolean stalls = i % STEPS_PER_HALVING == STEPS_PER_HALVING - 1 && high - low > 0.5 * width;
+            guess = next > low && next < high && !stalls ? next : 0.5 * (low + high);
+            width = i % STEPS_PER_HALVING == STEPS_PER_HALVING - 1 ? high - low : width;
         }
         throw new NotConverged(
                 "heat balance of the wall",
@@ -127,6 +132,7 @@ final class WallBalance {
     }
 
     private double coolingPerArea;
+    private double wettedPerArea;
 
     private double residual(double surface) {
         evaluations++;
@@ -165,8 +171,24 @@ final class WallBalance {
             areaFactor = FinEfficiency.areaFactor(
                     finEfficiency, channels.width[cell], channels.height[cell], channels.land[cell]);
         }
-        coolingPerArea = coolantCoefficient * areaFactor * floorOverWall;
-        return heatFlux - coolingPerArea * (floorTemperature - flow.bulkTemperature);
+        wettedPerArea = areaFactor * floorOverWall;
+        coolingPerArea = coolantCoefficient * wettedPerArea;
+        double convected = coolingPerArea * (floorTemperature - flow.bulkTemperature);
+        double superheat = floorTemperature - flow.boilingTemperature;
+        double wet = wetShare();
+        if (superheat > 0 && wet > 0) {
+            double boiled = wet * wettedPerArea * Boiling.nucleateFlux(flow.criticalPressure, flow.pressure, superheat);
+            return heatFlux - Math.hypot(convected, boiled);
+        }
+        return heatFlux - convected;
+    }
+
+    /** Share of the wall that liquid reaches: all of it up to boiling, none once the flow has dried out (-). */
+    private double wetShare() {
+        if (flow.quality >= 0) {
+            return 1 - flow.quality;
+        }
+        return Math.max(0, Math.min(1, 1 - (flow.bulkTemperature - flow.boilingTemperature) / DRYING_RANGE));
     }
 
     /** @return whether the correlation's fit covers the flow as solved */
