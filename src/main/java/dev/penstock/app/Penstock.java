@@ -26,6 +26,7 @@ import picocli.CommandLine.Option;
             BalanceCommand.class,
             LimitCommand.class,
             CompareCommand.class,
+            SweepCommand.class,
             SizeCommand.class,
             CombustCommand.class,
             FluidCommand.class,

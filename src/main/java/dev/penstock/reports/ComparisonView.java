@@ -2,65 +2,18 @@ package dev.penstock.reports;
 
 import dev.penstock.cycles.EngineBalance;
 import dev.penstock.provenance.LimitCheck;
+import dev.penstock.study.Measure;
 import dev.penstock.study.Outcome;
-import dev.penstock.turbomachinery.PumpSizing;
-import dev.penstock.turbomachinery.TurbineSizing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 
 /** Several concepts side by side: JSON document, terminal table, page. */
 public final class ComparisonView {
-
-    /**
-     * One line of the comparison.
-     *
-     * @param name what is compared
-     * @param unit unit for people
-     * @param better +1 if more is better, −1 if less is, 0 if neither
-     * @param value value of a balance, SI; empty where the cycle has none
-     * @param text the value for people
-     */
-    private record Line(
-            String name,
-            String unit,
-            int better,
-            Function<EngineBalance, OptionalDouble> value,
-            Function<Double, String> text) {}
-
-    private static final List<Line> LINES = List.of(
-            line("vacuum thrust", "kN", 0, b -> b.engine().vacuumThrust(), Figures::kilonewton),
-            line("specific impulse, vacuum", "s", 1, b -> b.engine().vacuumIsp(), v -> Figures.fixed(v, 1)),
-            line("specific impulse, sea level", "s", 1, b -> b.engine().seaLevelIsp(), v -> Figures.fixed(v, 1)),
-            line("chamber pressure", "bar", 0, b -> b.engine().chamberPressure(), Figures::bar),
-            line("mixture ratio", "", 0, b -> b.engine().mixtureRatio(), v -> Figures.significant(v, 3)),
-            line("mass flow", "kg/s", 0, b -> b.engine().massFlow(), Figures::massFlow),
-            line("area ratio", "", 0, b -> b.engine().areaRatio(), v -> Figures.significant(v, 3)),
-            line("exit diameter", "mm", -1, b -> b.engine().exitDiameter(), v -> Figures.significant(v * 1e3, 4)),
-            new Line("hottest turbine gas", "K", -1, ComparisonView::turbineTemperature, Figures::kelvin),
-            new Line("highest pump discharge", "bar", -1, ComparisonView::discharge, Figures::bar),
-            new Line("pump power, all", "MW", -1, ComparisonView::pumpPower, v -> Figures.significant(v / 1e6, 3)),
-            new Line(
-                    "coolant temperature rise",
-                    "K",
-                    -1,
-                    b -> b.cooling().isEmpty()
-                            ? OptionalDouble.empty()
-                            : OptionalDouble.of(b.cooling().get().coolantTemperatureRise()),
-                    Figures::kelvin),
-            new Line(
-                    "hottest wall",
-                    "K",
-                    -1,
-                    b -> b.cooling().isEmpty()
-                            ? OptionalDouble.empty()
-                            : OptionalDouble.of(b.cooling().get().peakWallTemperature()),
-                    Figures::kelvin));
 
     private final List<Outcome> outcomes;
 
@@ -69,39 +22,8 @@ public final class ComparisonView {
         this.outcomes = List.copyOf(outcomes);
     }
 
-    private static Line line(
-            String name,
-            String unit,
-            int better,
-            Function<EngineBalance, Double> value,
-            Function<Double, String> text) {
-        return new Line(name, unit, better, b -> OptionalDouble.of(value.apply(b)), text);
-    }
-
-    private static OptionalDouble turbineTemperature(EngineBalance b) {
-        return b.turbines().stream()
-                .map(TurbineSizing::inlet)
-                .mapToDouble(s -> s.temperature())
-                .max();
-    }
-
-    private static OptionalDouble discharge(EngineBalance b) {
-        return b.pumps().stream().mapToDouble(p -> p.duty().dischargePressure()).max();
-    }
-
-    private static OptionalDouble pumpPower(EngineBalance b) {
-        return b.pumps().isEmpty()
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(
-                        b.pumps().stream().mapToDouble(PumpSizing::power).sum());
-    }
-
-    /**
-     * @param balance balanced engine
-     * @return its limit with the least margin: what binds it
-     */
-    public static Optional<LimitCheck> tightest(EngineBalance balance) {
-        return balance.limits().stream().min(Comparator.comparingDouble(LimitCheck::margin));
+    private static OptionalDouble value(EngineBalance balance, String key) {
+        return Measure.named(key).orElseThrow().value().apply(balance);
     }
 
     /** @return JSON document */
@@ -123,7 +45,7 @@ public final class ComparisonView {
                     cooling.remove("profile");
                     map.put("cooling", cooling);
                 });
-                map.put("tightest_limit", tightest(b).map(BalanceJson::limit));
+                map.put("tightest_limit", Measure.tightest(b).map(BalanceJson::limit));
                 map.put("residual_worst", b.residualWorst());
             });
             concepts.add(map);
@@ -162,10 +84,10 @@ public final class ComparisonView {
                     Figures.bar(b.engine().chamberPressure()),
                     Figures.kilonewton(b.engine().vacuumThrust()),
                     Figures.massFlow(b.engine().massFlow()),
-                    shown(turbineTemperature(b), Figures::kelvin),
-                    shown(discharge(b), Figures::bar),
-                    shown(pumpPower(b), v -> Figures.significant(v / 1e6, 3)),
-                    tightest(b).map(ComparisonView::limit).orElse("none"));
+                    shown(value(b, "turbine_temperature_K"), Figures::kelvin),
+                    shown(value(b, "discharge_pressure_Pa"), Figures::bar),
+                    shown(value(b, "pump_power_W"), v -> Figures.significant(v / 1e6, 3)),
+                    Measure.tightest(b).map(ComparisonView::limit).orElse("none"));
         }
         StringBuilder text = new StringBuilder(table.text());
         for (Outcome outcome : outcomes) {
@@ -219,24 +141,29 @@ public final class ComparisonView {
                 "propellants",
                 b -> b.concept().oxidizer().fluid().name() + " / "
                         + b.concept().fuel().fluid().name()));
-        for (Line line : LINES) {
+        for (Measure measure : Measure.ALL) {
             List<OptionalDouble> values = outcomes.stream()
-                    .map(o -> o.balance().map(line.value()).orElse(OptionalDouble.empty()))
+                    .map(o -> o.balance().map(measure.value()).orElse(OptionalDouble.empty()))
                     .toList();
             double best = values.stream()
                     .filter(OptionalDouble::isPresent)
-                    .mapToDouble(v -> line.better() * v.getAsDouble())
+                    .mapToDouble(v -> measure.better() * v.getAsDouble())
                     .max()
                     .orElse(Double.NaN);
             List<Map<String, Object>> cells = new ArrayList<>();
             for (OptionalDouble value : values) {
-                boolean first = line.better() != 0
+                boolean first = measure.better() != 0
                         && value.isPresent()
                         && outcomes.size() > 1
-                        && line.better() * value.getAsDouble() == best;
-                cells.add(Map.of("text", shown(value, line.text()), "best", first));
+                        && measure.better() * value.getAsDouble() == best;
+                String text = shown(
+                        value,
+                        v -> measure.key().equals("tightest_margin")
+                                ? Figures.margin(v)
+                                : Figures.withUnit(v, measure.unit()));
+                cells.add(Map.of("text", text, "best", first));
             }
-            lines.add(Map.of("name", line.name(), "unit", line.unit(), "cells", cells, "figures", true));
+            lines.add(Map.of("name", measure.name(), "cells", cells, "figures", true));
         }
         return lines;
     }
@@ -245,7 +172,7 @@ public final class ComparisonView {
         List<Map<String, Object>> cells = outcomes.stream()
                 .map(o -> Map.<String, Object>of("text", o.balance().map(text).orElse("-"), "best", false))
                 .toList();
-        return Map.of("name", name, "unit", "", "cells", cells, "figures", false);
+        return Map.of("name", name, "cells", cells, "figures", false);
     }
 
     private List<Figure> charts() {
@@ -273,8 +200,10 @@ public final class ComparisonView {
         outcomes.stream()
                 .filter(o -> o.balance().isPresent())
                 .sorted(Comparator.comparingDouble(
-                        o -> tightest(o.balance().get()).map(LimitCheck::margin).orElse(Double.MAX_VALUE)))
-                .forEach(o -> tightest(o.balance().get())
+                        o -> Measure.tightest(o.balance().get())
+                                .map(LimitCheck::margin)
+                                .orElse(Double.MAX_VALUE)))
+                .forEach(o -> Measure.tightest(o.balance().get())
                         .ifPresent(l -> table.marked(
                                 l.met() ? "" : "missed",
                                 o.name(),

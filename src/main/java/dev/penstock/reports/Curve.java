@@ -16,7 +16,7 @@ public record Curve(String name, Ink ink, boolean dashed, List<Point> points) {
      * A point of a curve.
      *
      * @param x horizontal value, in the unit of the axis
-     * @param y vertical value, in the unit of the axis
+     * @param y vertical value, in the unit of the axis; NaN for a gap
      */
     public record Point(double x, double y) {}
 

@@ -63,7 +63,8 @@ public final class LineChart {
         for (int i = 0; i < panel.curves().size(); i++) {
             Curve curve = panel.curves().get(i);
             XYSeries series = new XYSeries(curve.name(), false, true);
-            curve.points().forEach(point -> series.add(point.x(), point.y()));
+            curve.points()
+                    .forEach(point -> series.add(point.x(), Double.isFinite(point.y()) ? (Double) point.y() : null));
             data.addSeries(series);
             renderer.setSeriesPaint(i, curve.ink().color());
             renderer.setSeriesStroke(i, curve.dashed() ? DASHED : SOLID);

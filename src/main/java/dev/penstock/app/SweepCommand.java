@@ -1,0 +1,130 @@
+package dev.penstock.app;
+
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.reports.SweepView;
+import dev.penstock.reports.WholeFiles;
+import dev.penstock.study.Axis;
+import dev.penstock.study.EngineRuns;
+import dev.penstock.study.Sweep;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Balances a concept over a range of inputs. */
+@Command(
+        name = "sweep",
+        description =
+                "Balances a concept at every combination of some inputs, over all processors. Interrupting it keeps"
+                        + " what is done.")
+final class SweepCommand extends BaseCommand {
+
+    private static final int PATIENCE = 10;
+
+    @Parameters(paramLabel = "CASE", description = "concept file, or the name of one in cycles/")
+    private String file;
+
+    @Option(
+            names = "--vary",
+            paramLabel = "PATH=FROM..TO:COUNT",
+            description = "input to vary, for example engine.chamber_pressure=4..20MPa:9, or with words"
+                    + " propellants.fuel=methane,rp-1; may be given several times")
+    private List<String> vary = new ArrayList<>();
+
+    @Option(names = "--csv", description = "print a comma-separated table, in SI units, and nothing else")
+    private boolean csv;
+
+    @Mixin
+    private ChangeOptions changes;
+
+    @Mixin
+    private ReportOption report;
+
+    SweepCommand(Session session) {
+        super(session);
+    }
+
+    @Override
+    public Integer call() {
+        List<Axis> axes = axes();
+        Path concept = CaseFiles.find(session, List.of(file)).get(0);
+        Sweep sweep = new Sweep(new EngineRuns(session.home(), session.fluids()));
+        int count = axes.stream().mapToInt(a -> a.values().size()).reduce(1, (a, b) -> Math.min(a * b, 1_000_000));
+        AtomicBoolean cancelled = new AtomicBoolean();
+        CountDownLatch finished = new CountDownLatch(1);
+        Thread onInterrupt = new Thread(() -> {
+            cancelled.set(true);
+            await(finished);
+        });
+        Runtime.getRuntime().addShutdownHook(onInterrupt);
+        try {
+            Sweep.Result result;
+            try (ConsoleProgress progress = ConsoleProgress.of(session, "balancing", count, false)) {
+                result = sweep.run(concept, changes.map(), axes, progress, cancelled::get);
+            }
+            return show(result);
+        } finally {
+            finished.countDown();
+            if (!cancelled.get()) {
+                Runtime.getRuntime().removeShutdownHook(onInterrupt);
+            }
+        }
+    }
+
+    private int show(Sweep.Result result) {
+        SweepView view = new SweepView(result);
+        List<Path> pages = new ArrayList<>();
+        report.folder().ifPresent(folder -> {
+            String name = ConceptReports.slug(result.name()) + "-sweep";
+            WholeFiles.write(
+                    folder,
+                    Map.of(
+                            name + ".html", view.html(new ConceptReports(session).software()),
+                            name + ".csv", view.csv()));
+            pages.add(folder.resolve(name + ".html"));
+            pages.add(folder.resolve(name + ".csv"));
+        });
+        if (csv && !json()) {
+            session.out().print(view.csv());
+            session.out().flush();
+        } else {
+            answer(view::json, () -> view.text() + written(pages));
+        }
+        return result.points().stream().anyMatch(p -> p.balance().isPresent()) ? ExitCode.OK : ExitCode.NO_SOLUTION;
+    }
+
+    private List<Axis> axes() {
+        List<Axis> axes = new ArrayList<>();
+        List<InvalidInput.Problem> problems = new ArrayList<>();
+        for (String text : vary) {
+            try {
+                axes.add(Axis.parse(text));
+            } catch (InvalidInput e) {
+                problems.addAll(e.problems());
+            }
+        }
+        if (vary.isEmpty()) {
+            problems.add(new InvalidInput.Problem(
+                    "", "--vary", "missing", "write what to vary, for example engine.chamber_pressure=4..20MPa:9"));
+        }
+        if (!problems.isEmpty()) {
+            throw new InvalidInput(problems);
+        }
+        return axes;
+    }
+
+    private static void await(CountDownLatch finished) {
+        try {
+            finished.await(PATIENCE, TimeUnit.SECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+}

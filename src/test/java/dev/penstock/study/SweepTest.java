@@ -1,0 +1,80 @@
+package dev.penstock.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.fluids.FluidLibrary;
+import dev.penstock.input.HomeFolder;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.Test;
+
+class SweepTest {
+
+    private static final Path CONCEPT = Path.of("cycles/dunlin.toml");
+    private static final Axis PRESSURE = Axis.parse("engine.chamber_pressure=0.8..1.2MPa:3");
+    private static final Axis RATIO = Axis.parse("propellants.mixture_ratio=1.5,1.8");
+
+    private final Sweep sweep = new Sweep(new EngineRuns(HomeFolder.find(), FluidLibrary.open()));
+
+    @Test
+    void theLastAxisMovesFastest() {
+        Sweep.Result result = sweep.run(CONCEPT, Map.of(), List.of(PRESSURE, RATIO), Progress.NONE, () -> false);
+        assertThat(result.complete()).isTrue();
+        assertThat(result.points().stream().map(p -> String.join(" ", p.values())))
+                .containsExactly("0.8 MPa 1.5", "0.8 MPa 1.8", "1 MPa 1.5", "1 MPa 1.8", "1.2 MPa 1.5", "1.2 MPa 1.8");
+        assertThat(result.points()).allSatisfy(p -> {
+            double pressure = Axis.numberOf(p.values().get(0)).orElseThrow() * 1e6;
+            assertThat(p.balance().orElseThrow().engine().chamberPressure()).isEqualTo(pressure);
+        });
+    }
+
+    @Test
+    void aPointIsTheSameAsItsOwnBalance() {
+        Sweep.Result result = sweep.run(CONCEPT, Map.of(), List.of(RATIO), Progress.NONE, () -> false);
+        EngineRuns runs = new EngineRuns(HomeFolder.find(), FluidLibrary.open());
+        double alone = runs.study()
+                .balance(runs.read(CONCEPT, Map.of("propellants.mixture_ratio", "1.8")))
+                .engine()
+                .vacuumIsp();
+        assertThat(result.points().get(1).balance().orElseThrow().engine().vacuumIsp())
+                .isCloseTo(alone, org.assertj.core.api.Assertions.within(1e-9));
+    }
+
+    @Test
+    void aCombinationWithoutASolutionSaysWhy() {
+        Axis high = Axis.parse("propellants.mixture_ratio=1.6,400");
+        Sweep.Result result = sweep.run(CONCEPT, Map.of(), List.of(high), Progress.NONE, () -> false);
+        assertThat(result.complete()).isTrue();
+        assertThat(result.points().get(0).balance()).isPresent();
+        assertThat(result.points().get(1).failure().orElseThrow()).contains("propellants.mixture_ratio is 400");
+    }
+
+    @Test
+    void cancellingKeepsWhatIsDone() {
+        AtomicInteger asked = new AtomicInteger();
+        Sweep.Result result = sweep.run(
+                CONCEPT, Map.of(), List.of(PRESSURE, RATIO), Progress.NONE, () -> asked.incrementAndGet() > 2);
+        assertThat(result.complete()).isFalse();
+        assertThat(result.points()).hasSize(2).allMatch(p -> p.balance().isPresent());
+    }
+
+    @Test
+    void anAxisThatIsNoInputIsBadInput() {
+        Axis wrong = Axis.parse("engine.chamber_presure=1..2MPa:2");
+        assertThatThrownBy(() -> sweep.run(CONCEPT, Map.of(), List.of(wrong), Progress.NONE, () -> false))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessageContaining("did you mean chamber_pressure?");
+    }
+
+    @Test
+    void tooManyCombinationsAreRefusedBeforeAnyIsTried() {
+        List<Axis> axes = List.of(Axis.parse("a.a=1..2:1000"), Axis.parse("a.b=1..2:1000"));
+        assertThatThrownBy(() -> sweep.run(CONCEPT, Map.of(), axes, Progress.NONE, () -> false))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessageContaining("more than 20000 combinations");
+    }
+}
