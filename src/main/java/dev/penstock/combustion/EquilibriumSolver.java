@@ -1,9 +1,10 @@
 package dev.penstock.combustion;
 
-import dev.penstock.combustion.GibbsNewton.Assigned;
+import dev.penstock.combustion.TemperatureBracket.Outcome;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.NotConverged;
 import dev.penstock.errors.OutsideValidity;
+import dev.penstock.errors.PenstockException;
 import dev.penstock.errors.Require;
 import dev.penstock.fluids.AtomicWeights;
 import dev.penstock.provenance.ModelCard;
@@ -13,15 +14,14 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Chemical equilibrium of a mixture of ideal gases with pure condensed carbon and water: least Gibbs energy at assigned
  * temperature, enthalpy or entropy, and pressure.
  *
- * <p>{@link GibbsNewton} solves for a given set of condensed species; here that set is found by the phase rule (a
- * condensed species whose amount comes out negative is taken away, one with which the gas is supersaturated is put in),
- * and Newton's start is chosen: the last solution, else equal amounts of all gas species, else a bracket on the
- * temperature. Source: [nasa-rp-1311], part I. The volume of condensed species is left out.
+ * <p>{@link GibbsNewton} solves for a given set of condensed species, {@link EquilibriumSearch} finds that set and the start.
+ * Source: [nasa-rp-1311], part I. The volume of condensed species is left out.
  *
  * <p>Holds where gas is ideal (density well below that of the liquids) and reactions are fast. Not thread-safe: one
  * solver per thread, reused.
@@ -41,43 +41,16 @@ public final class EquilibriumSolver implements GasCursor {
     private static final double HIGHEST_TEMPERATURE = 8000;
     private static final double LOWEST_PRESSURE = 1;
     private static final double HIGHEST_PRESSURE = 1e9;
-    private static final double START_TEMPERATURE = 3800;
-    private static final int WARM_LIMIT = 30;
-    private static final int COLD_LIMIT = 80;
-    private static final int MOST_PHASE_CHANGES = 14;
-    private static final int STEPS_BETWEEN_LOOKS = 8;
-    /** Residual below which the potentials say which condensed species form. */
-    private static final double NEARLY = 0.5;
-    /** Steps after which a condensed species is tried all the same. */
-    private static final int SLOW = 23;
-
-    private static final double SUPERSATURATION = 1e-9;
     private static final double MASS_TOLERANCE = 5e-3;
 
     private final SpeciesSet set;
-    private final Map<Integer, GibbsNewton> newtons = new HashMap<>();
+    private final Map<Integer, EquilibriumSearch> searches = new HashMap<>();
     private final double[] composition;
     private final double[] atomicMass;
     private final GasSnapshot snapshots;
-    private final TemperatureBracket.Attempt attempts = new TemperatureBracket.Attempt() {
-        @Override
-        public boolean atTemperature(double temperature, double pressure) {
-            if (attempt(Assigned.TEMPERATURE, temperature, pressure, COLD_LIMIT)) {
-                return true;
-            }
-            newton.start(temperature);
-            return attempt(Assigned.TEMPERATURE, temperature, pressure, COLD_LIMIT);
-        }
-
-        @Override
-        public boolean directly(Assigned assigned, double target, double pressure) {
-            return attempt(assigned, target, pressure, WARM_LIMIT);
-        }
-    };
     private Reactants mixture;
-    private GibbsNewton newton;
-    private boolean warm;
-    private int iterations;
+    private EquilibriumSearch search;
+    private GibbsState state;
     private double exponent;
 
     /** @param set elements and species to work with */
@@ -119,7 +92,7 @@ public final class EquilibriumSolver implements GasCursor {
         double mass = 0;
         int mask = 0;
         int found = 0;
-        boolean near = warm;
+        boolean near = true;
         for (int k = 0; k < composition.length; k++) {
             String element = set.elements().get(k);
             double moles = atoms.getOrDefault(element, 0.0);
@@ -144,21 +117,23 @@ public final class EquilibriumSolver implements GasCursor {
                     String.format(Locale.ROOT, "%.5g kg of atoms per kilogram", mass),
                     "the atoms of a kilogram must weigh a kilogram within 0.5 %");
         }
-        GibbsNewton before = newton;
-        newton = newtons.computeIfAbsent(mask, this::newtonFor);
-        warm = near && newton == before;
-        double[] b = newton.composition();
-        for (int k = 0; k < b.length; k++) {
-            b[k] = composition[newton.species().elementIndex[k]];
+        EquilibriumSearch before = search;
+        search = searches.computeIfAbsent(mask, this::searchFor);
+        state = search.state();
+        if (!near || search != before) {
+            search.forget();
+        }
+        for (int k = 0; k < state.b.length; k++) {
+            state.b[k] = composition[state.species.elementIndex[k]];
         }
     }
 
-    private GibbsNewton newtonFor(int mask) {
+    private EquilibriumSearch searchFor(int mask) {
         boolean[] present = new boolean[composition.length];
         for (int k = 0; k < present.length; k++) {
             present[k] = (mask & 1 << k) != 0;
         }
-        return new GibbsNewton(new ActiveSpecies(set, present));
+        return new EquilibriumSearch(new ActiveSpecies(set, present));
     }
 
     // ---- one call, one state
@@ -223,127 +198,55 @@ public final class EquilibriumSolver implements GasCursor {
     }
 
     private void solve(Assigned assigned, double target, double pressure) {
-        if (newton == null) {
+        if (search == null) {
             throw new InvalidInput("equilibrium", "mixture", "not set", "set the mixture first");
         }
         Require.within("equilibrium", "pressure (Pa)", pressure, LOWEST_PRESSURE, HIGHEST_PRESSURE);
-        newton.reset();
         exponent = 0;
-        boolean solved = warm && attempt(assigned, target, pressure, WARM_LIMIT);
-        if (!solved) {
-            if (assigned == Assigned.ENTHALPY) {
-                newton.startFromEnthalpy(target);
-            } else {
-                newton.start(START_TEMPERATURE);
-            }
-            solved = attempt(assigned, target, pressure, COLD_LIMIT);
+        Outcome outcome = search.solve(assigned, target, pressure);
+        if (outcome != Outcome.SOLVED) {
+            search.forget();
+            throw outcome == Outcome.TOO_COLD
+                    ? tooCold(assigned, target, pressure)
+                    : notSolved(assigned, target, pressure);
         }
-        if (!solved) {
-            solved = bracket(assigned, target, pressure);
-        }
-        iterations = newton.iterations();
-        warm = solved && !newton.anySupersaturation();
-        if (!solved) {
-            newton.species().condensedAlone(newton.composition()).ifPresent(name -> {
-                throw new OutsideValidity(
-                        describe(assigned, target, pressure),
-                        "gas (mol/kg)",
-                        0,
-                        "more: the mixture has the composition of " + name + ", which may take up all of it");
-            });
-            throw new NotConverged(
-                    describe(assigned, target, pressure),
-                    iterations,
-                    newton.worstResidual(),
-                    String.format(Locale.ROOT, "last at %.5g K", newton.temperature()));
-        }
-        double t = newton.temperature();
-        if (!(t >= LOWEST_TEMPERATURE && t <= HIGHEST_TEMPERATURE)) {
-            warm = false;
+        if (!(state.temperature >= LOWEST_TEMPERATURE && state.temperature <= HIGHEST_TEMPERATURE)) {
+            search.forget();
             throw new OutsideValidity(
                     describe(assigned, target, pressure),
                     "temperature (K)",
-                    t,
+                    state.temperature,
                     "100 K to 8000 K, where the species data can be used");
         }
     }
 
-    private boolean bracket(Assigned assigned, double target, double pressure) {
-        TemperatureBracket.Outcome outcome = new TemperatureBracket(attempts, newton).solve(assigned, target, pressure);
-        if (outcome == TemperatureBracket.Outcome.TOO_COLD) {
-            warm = false;
-            boolean enthalpy = assigned == Assigned.ENTHALPY;
-            throw new OutsideValidity(
-                    describe(assigned, target, pressure),
-                    enthalpy ? "enthalpy (J/kg)" : "entropy (J/(kg·K))",
-                    target,
-                    String.format(
-                            Locale.ROOT,
-                            "above %.6g, what the products have at 100 K: the mixture is too cold to burn",
-                            enthalpy ? newton.enthalpy() : newton.entropy()));
-        }
-        return outcome == TemperatureBracket.Outcome.SOLVED;
+    private PenstockException tooCold(Assigned assigned, double target, double pressure) {
+        boolean enthalpy = assigned == Assigned.ENTHALPY;
+        return new OutsideValidity(
+                describe(assigned, target, pressure),
+                enthalpy ? "enthalpy (J/kg)" : "entropy (J/(kg·K))",
+                target,
+                String.format(
+                        Locale.ROOT,
+                        "above %.6g, what the products have at 100 K: the mixture is too cold to burn",
+                        enthalpy ? state.enthalpy() : state.entropy()));
     }
 
-    /** Newton with the set of condensed species corrected until it stands; a slow iteration is helped on its way. */
-    boolean attempt(Assigned assigned, double target, double pressure, int limit) {
-        if (assigned == Assigned.TEMPERATURE) {
-            newton.setTemperature(target);
+    private PenstockException notSolved(Assigned assigned, double target, double pressure) {
+        String problem = describe(assigned, target, pressure);
+        Optional<String> alone = state.species.condensedAlone(state.b);
+        if (alone.isPresent()) {
+            return new OutsideValidity(
+                    problem,
+                    "gas (mol/kg)",
+                    0,
+                    "more: the mixture has the composition of " + alone.get() + ", which may take up all of it");
         }
-        int start = newton.iterations();
-        for (int change = 0; change <= MOST_PHASE_CHANGES; ) {
-            boolean converged = newton.iterate(assigned, target, pressure, STEPS_BETWEEN_LOOKS);
-            int steps = newton.iterations() - start;
-            if (!converged && (newton.broken() || steps > limit)) {
-                return false;
-            }
-            boolean look = converged || newton.worstResidual() < NEARLY || steps > SLOW;
-            int drop = look ? condensedToDrop() : -1;
-            int add = look && drop < 0 ? condensedToAdd() : -1;
-            if (drop >= 0) {
-                newton.setCondensed(drop, false);
-                change++;
-            } else if (add >= 0) {
-                newton.setCondensed(add, true);
-                change++;
-            } else if (converged) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    /** The active condensed species of most negative amount, or beyond the end of its data; -1 if none. */
-    private int condensedToDrop() {
-        int drop = -1;
-        double worst = 0;
-        for (int c = 0; c < newton.species().condensedCount; c++) {
-            if (newton.condensedActive(c)) {
-                double amount = allowed(c) ? newton.condensedMoles()[c] : Double.NEGATIVE_INFINITY;
-                if (amount < worst) {
-                    worst = amount;
-                    drop = c;
-                }
-            }
-        }
-        return drop;
-    }
-
-    /** The absent condensed species with which the gas is supersaturated most; -1 if none. */
-    private int condensedToAdd() {
-        int add = -1;
-        double worst = SUPERSATURATION;
-        for (int c = 0; c < newton.species().condensedCount; c++) {
-            if (!newton.condensedActive(c) && allowed(c) && newton.affinity(c) > worst) {
-                worst = newton.affinity(c);
-                add = c;
-            }
-        }
-        return add;
-    }
-
-    private boolean allowed(int c) {
-        return newton.temperature() <= newton.species().condensedMaximum[c];
+        return new NotConverged(
+                problem,
+                search.iterations(),
+                search.worstResidual(),
+                String.format(Locale.ROOT, "last at %.5g K", state.temperature));
     }
 
     private String describe(Assigned assigned, double target, double pressure) {
@@ -363,80 +266,79 @@ public final class EquilibriumSolver implements GasCursor {
 
     @Override
     public double pressure() {
-        return newton.pressure();
+        return state.pressure;
     }
 
     @Override
     public double temperature() {
-        return newton.temperature();
+        return state.temperature;
     }
 
     @Override
     public double density() {
-        return newton.pressure() / (newton.gasMoles() * Constants.MOLAR_GAS_CONSTANT * newton.temperature());
+        return state.pressure / (state.gasMoles * Constants.MOLAR_GAS_CONSTANT * state.temperature);
     }
 
     @Override
     public double enthalpy() {
-        return newton.enthalpy();
+        return state.enthalpy();
     }
 
     @Override
     public double entropy() {
-        return newton.entropy();
+        return state.entropy();
     }
 
     @Override
     public double molarMass() {
-        return 1 / newton.gasMoles();
+        return 1 / state.gasMoles;
     }
 
     @Override
     public double isentropicExponent() {
         if (exponent == 0) {
-            exponent = newton.isentropicExponent();
+            exponent = search.slopes().isentropicExponent();
         }
         return exponent;
     }
 
     @Override
     public double soundSpeed() {
-        return Math.sqrt(
-                isentropicExponent() * newton.gasMoles() * Constants.MOLAR_GAS_CONSTANT * newton.temperature());
+        return Math.sqrt(isentropicExponent() * state.gasMoles * Constants.MOLAR_GAS_CONSTANT * state.temperature);
     }
 
     @Override
     public double frozenHeatCapacity() {
-        return newton.frozenHeatCapacity();
+        return state.frozenHeatCapacity();
     }
 
     /** @return cp with shifting composition (J/(kg·K)) */
     public double equilibriumHeatCapacity() {
-        return newton.equilibriumHeatCapacity();
+        return search.slopes().heatCapacity();
     }
 
     /** @return (∂ln v/∂ln T)_p with shifting composition (-) */
     public double volumeTemperatureSlope() {
-        return newton.volumeTemperatureSlope();
+        return search.slopes().volumeTemperatureSlope();
     }
 
     /** @return (∂ln v/∂ln p)_T with shifting composition (-) */
     public double volumePressureSlope() {
-        return newton.volumePressureSlope();
+        return search.slopes().volumePressureSlope();
     }
 
     /** Starts the next solution afresh, as if none had gone before. */
     public void forget() {
-        warm = false;
+        search.forget();
     }
 
     /** @return mass fraction of condensed carbon (-) */
     public double condensedCarbon() {
         int j = set.indexOf("C(gr)");
-        ActiveSpecies active = newton.species();
+        ActiveSpecies active = state.species;
         for (int c = 0; c < active.condensedCount; c++) {
             if (active.globalIndex[active.gasCount + c] == j) {
-                return newton.condensedMoles()[c] * set.species().get(j).molarMass();
+                return state.condensedMoles[c] * set.species().get(j).molarMass();
             }
         }
         return 0;
@@ -449,7 +351,7 @@ public final class EquilibriumSolver implements GasCursor {
 
     /** @return Newton steps that the last solution took, all attempts together */
     public int iterations() {
-        return iterations;
+        return search.iterations();
     }
 
     /**
@@ -459,12 +361,12 @@ public final class EquilibriumSolver implements GasCursor {
      */
     public void copyMoles(double[] target) {
         Arrays.fill(target, 0);
-        ActiveSpecies active = newton.species();
+        ActiveSpecies active = state.species;
         for (int j = 0; j < active.gasCount; j++) {
-            target[active.globalIndex[j]] = newton.moles()[j];
+            target[active.globalIndex[j]] = state.moles[j];
         }
         for (int c = 0; c < active.condensedCount; c++) {
-            target[active.globalIndex[active.gasCount + c]] = newton.condensedMoles()[c];
+            target[active.globalIndex[active.gasCount + c]] = state.condensedMoles[c];
         }
     }
 
@@ -473,10 +375,10 @@ public final class EquilibriumSolver implements GasCursor {
      * @return chemical potential of a mole of its atoms over RT (-); zero for an element that is absent
      */
     public double elementPotential(int element) {
-        int[] index = newton.species().elementIndex;
+        int[] index = state.species.elementIndex;
         for (int k = 0; k < index.length; k++) {
             if (index[k] == element) {
-                return newton.potentials()[k];
+                return state.potentials[k];
             }
         }
         return 0;

@@ -15,217 +15,102 @@ import java.util.Arrays;
  * and one of                T given;  h(T, n) given;  s(T, p, n) given
  * </pre>
  * Gas species are eliminated by hand, so a linear system of elements + condensed + 2 unknowns remains; it is symmetric,
- * and the same matrix serves the derivatives at the solution. Source: [nasa-rp-1311], part I, chapters 2 and 3, whose
- * control of step size is used; here the element potentials are carried along, so that a near-singular system (an
- * element ratio that one species fixes) can be regularised without moving the solution. Not thread-safe.
+ * and the same matrix serves {@link GibbsSlopes}. Source: [nasa-rp-1311], part I, chapters 2 and 3, whose control of step
+ * size is used; here the element potentials are carried along, so that a near-singular system (an element ratio that one
+ * species fixes) can be regularised without moving the solution. Not thread-safe.
  */
 final class GibbsNewton {
-
-    /** What is assigned besides pressure. */
-    enum Assigned {
-        TEMPERATURE,
-        ENTHALPY,
-        ENTROPY
-    }
 
     private static final double R = Constants.MOLAR_GAS_CONSTANT;
     /** ln of the mole fraction that divides main from trace species in the control of step size [nasa-rp-1311]. */
     private static final double LOG_TRACE = -18.420681;
     /** ln of the mole fraction to which a trace species may grow in one step [nasa-rp-1311]. */
     private static final double LOG_TRACE_GROWTH = -9.2103404;
+    /** Longest step of a main species in ln n_j, and of ln n and ln T times five [nasa-rp-1311]. */
+    private static final double LONGEST = 2;
     /** Added to the diagonal, relative: far below what moves a step, far above round-off. */
     private static final double REGULARISATION = 1e-13;
+
+    private static final double CONVERGED = 1e-11;
+    /** Residual accepted where the last step was as small: round-off can stand in the way of the tighter one. */
+    private static final double NEARLY_CONVERGED = 1e-9;
 
     private static final double LOWEST_TEMPERATURE = 20;
     private static final double HIGHEST_TEMPERATURE = 20000;
     /** ln of the smallest mole fraction carried. */
     private static final double LOG_FLOOR = -650;
 
+    private final GibbsState state;
     private final ActiveSpecies species;
     private final int elements;
     private final int gas;
-    private final double[] b;
-    private final double[] potentials;
-    private final double[] logMoles;
-    private final double[] moles;
-    private final double[] condensedMoles;
-    private final boolean[] condensedActive;
-    private final double[] supersaturation;
-    private final int[] activeIndex;
+    private final double[] misalignment;
     private final double[] elementMissing;
-    private final double[] residuals;
     private final double[] logStep;
-
     private final double[][] matrix;
     private final double[] rightSide;
     private final double[] solution;
     private final DenseSystem system;
-    private boolean factored;
-    private boolean broken;
 
-    private int activeCondensed;
-    private double logGas;
-    private double gasMoles;
-    private double temperature;
-    private double pressure;
-    private double lastStep;
+    private int rowN;
+    private int rowT;
     private double worst;
+    private double lastStep;
+    private double heldEnthalpy;
+    private double heldEntropy;
+    private double heldHeatCapacity;
+    private boolean broken;
     private int iterations;
 
-    GibbsNewton(ActiveSpecies species) {
-        this.species = species;
-        elements = species.elementCount;
-        gas = species.gasCount;
-        int condensed = species.condensedCount;
-        b = new double[elements];
-        potentials = new double[elements];
-        logMoles = new double[gas];
-        moles = new double[gas];
-        condensedMoles = new double[condensed];
-        condensedActive = new boolean[condensed];
-        supersaturation = new double[condensed];
-        activeIndex = new int[condensed];
+    GibbsNewton(GibbsState state) {
+        this.state = state;
+        species = state.species;
+        elements = state.elements;
+        gas = state.gas;
+        misalignment = new double[gas];
         elementMissing = new double[elements];
-        residuals = new double[gas];
         logStep = new double[gas];
-        int capacity = elements + condensed + 2;
+        int capacity = elements + state.condensed + 2;
         matrix = new double[capacity][capacity];
         rightSide = new double[capacity];
         solution = new double[capacity];
         system = new DenseSystem(capacity);
     }
 
-    // ---- state
-
-    ActiveSpecies species() {
-        return species;
+    /** @return matrix at the last residual check: elements, active condensed species, gas, temperature; read only */
+    double[][] matrix() {
+        return matrix;
     }
 
-    double[] composition() {
-        return b;
-    }
-
-    double temperature() {
-        return temperature;
-    }
-
-    double pressure() {
-        return pressure;
-    }
-
-    /** @return moles of all gas per kilogram (mol/kg) */
-    double gasMoles() {
-        return gasMoles;
-    }
-
-    /** @return moles of each gas species per kilogram (mol/kg); read only */
-    double[] moles() {
-        return moles;
-    }
-
-    /** @return moles of each condensed species per kilogram (mol/kg); read only */
-    double[] condensedMoles() {
-        return condensedMoles;
-    }
-
-    double[] potentials() {
-        return potentials;
-    }
-
-    boolean condensedActive(int c) {
-        return condensedActive[c];
-    }
-
+    /** @return steps since the count was last reset */
     int iterations() {
         return iterations;
+    }
+
+    void resetIterations() {
+        iterations = 0;
     }
 
     double worstResidual() {
         return worst;
     }
 
-    /** To be called before each problem. */
-    void reset() {
-        iterations = 0;
-        Arrays.fill(supersaturation, 0);
+    /** @return whether the last iteration ended on a number that is not finite or a singular system */
+    boolean broken() {
+        return broken;
     }
-
-    void setTemperature(double t) {
-        temperature = t;
-    }
-
-    /** Lets the gas stay above saturation with a condensed species by this much (of RT per mole). */
-    void setSupersaturation(int c, double value) {
-        supersaturation[c] = value;
-    }
-
-    boolean anySupersaturation() {
-        for (double each : supersaturation) {
-            if (each != 0) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    void setCondensed(int c, boolean active) {
-        if (condensedActive[c] != active) {
-            condensedActive[c] = active;
-            condensedMoles[c] = 0;
-            activeCondensed = 0;
-            for (int i = 0; i < condensedActive.length; i++) {
-                if (condensedActive[i]) {
-                    activeIndex[activeCondensed++] = i;
-                }
-            }
-        }
-    }
-
-    /**
-     * Forgets the last solution.
-     *
-     * @param startTemperature temperature to start from (K)
-     */
-    void start(double startTemperature) {
-        double[] amounts = species.start.amounts(b);
-        double sum = 0;
-        for (int j = 0; j < gas; j++) {
-            logMoles[j] = Math.log(amounts[j]);
-            sum += amounts[j];
-        }
-        gasMoles = sum;
-        logGas = Math.log(sum);
-        Arrays.fill(potentials, 0);
-        for (int c = 0; c < condensedActive.length; c++) {
-            setCondensed(c, false);
-            supersaturation[c] = 0;
-        }
-        temperature = startTemperature;
-    }
-
-    /**
-     * Forgets the last solution, starting from the temperature at which likely products have an enthalpy.
-     *
-     * @param enthalpy enthalpy (J/kg)
-     */
-    void startFromEnthalpy(double enthalpy) {
-        start(0);
-        temperature = species.start.temperature(enthalpy / R);
-    }
-
-    // ---- Newton
 
     /**
      * Iterates with the condensed species that are active now.
      *
      * @param assigned what is given
      * @param target enthalpy (J/kg) or entropy (J/(kg·K)); unused for a given temperature
-     * @param p pressure (Pa)
+     * @param pressure pressure (Pa)
      * @param limit most iterations
      * @return whether it converged
      */
-    boolean iterate(Assigned assigned, double target, double p, int limit) {
-        pressure = p;
+    boolean iterate(Assigned assigned, double target, double pressure, int limit) {
+        state.pressure = pressure;
         broken = false;
         lastStep = Double.POSITIVE_INFINITY;
         for (int i = 0; i < limit; i++) {
@@ -234,7 +119,7 @@ final class GibbsNewton {
                 broken = true;
                 return false;
             }
-            if (worst < 1e-11 || worst < 1e-9 && lastStep < 1e-9) {
+            if (worst < CONVERGED || worst < NEARLY_CONVERGED && lastStep < NEARLY_CONVERGED) {
                 return true;
             }
             iterations++;
@@ -246,37 +131,48 @@ final class GibbsNewton {
         return false;
     }
 
-    /** @return whether the last iteration ended on a number that is not finite or a singular system */
-    boolean broken() {
-        return broken;
+    /** Matrix and residuals at the present state; the right-hand side is the residual. */
+    private void assemble(Assigned assigned, double target) {
+        rowN = elements + state.activeCount();
+        rowT = rowN + 1;
+        for (int i = 0; i <= rowT; i++) {
+            rightSide[i] = 0;
+            Arrays.fill(matrix[i], 0, rowT + 1, 0);
+        }
+        species.thermo.evaluate(state.temperature);
+        gasRows();
+        elementRows();
+        condensedRows();
+        matrix[rowT][rowT] += heldHeatCapacity;
+        double missing = 0;
+        if (assigned == Assigned.ENTHALPY) {
+            missing = target / (R * state.temperature) - heldEnthalpy;
+        } else if (assigned == Assigned.ENTROPY) {
+            missing = target / R - heldEntropy - matrix[rowN][rowN];
+            for (int k = 0; k < elements; k++) {
+                missing += state.potentials[k] * elementMissing[k];
+            }
+        }
+        rightSide[rowT] += missing;
+        worst = Math.max(worst, Math.abs(missing) / matrix[rowT][rowT]);
     }
 
-    private void assemble(Assigned assigned, double target) {
-        factored = false;
-        ThermoTable thermo = species.thermo;
-        thermo.evaluate(temperature);
-        double[] h = thermo.h;
-        double[] s = thermo.s;
-        double[] cp = thermo.cp;
-        double logPressure = Math.log(pressure / Constants.STANDARD_STATE_PRESSURE);
-        gasMoles = Math.exp(logGas);
-        int size = elements + activeCondensed + 2;
-        int rowN = elements + activeCondensed;
-        int rowT = rowN + 1;
-        for (int i = 0; i < size; i++) {
-            rightSide[i] = 0;
-            Arrays.fill(matrix[i], 0, size, 0);
-        }
-        double offset = logPressure - logGas;
+    private void gasRows() {
+        double[] h = species.thermo.h;
+        double[] s = species.thermo.s;
+        double[] cp = species.thermo.cp;
+        double[] logMoles = state.logMoles;
+        double[] moles = state.moles;
+        double offset = Math.log(state.pressure / Constants.STANDARD_STATE_PRESSURE) - state.logGas;
         for (int j = 0; j < gas; j++) {
-            residuals[j] = h[j] - s[j] + logMoles[j] + offset;
+            misalignment[j] = h[j] - s[j] + logMoles[j] + offset;
             moles[j] = Math.exp(logMoles[j]);
         }
         for (int k = 0; k < elements; k++) {
             double[] ak = species.atoms[k];
-            double pi = potentials[k];
+            double potential = state.potentials[k];
             for (int j = 0; j < gas; j++) {
-                residuals[j] -= ak[j] * pi;
+                misalignment[j] -= ak[j] * potential;
             }
         }
         double sum = 0;
@@ -290,7 +186,7 @@ final class GibbsNewton {
         for (int j = 0; j < gas; j++) {
             double n = moles[j];
             double nh = n * h[j];
-            double r = residuals[j];
+            double r = misalignment[j];
             sum += n;
             sumH += nh;
             sumHH += nh * h[j];
@@ -300,7 +196,23 @@ final class GibbsNewton {
             sumHR += nh * r;
             sumAbsR += n * Math.abs(r);
         }
-        worst = sumAbsR / sum;
+        state.gasMoles = Math.exp(state.logGas);
+        double surplus = sum - state.gasMoles;
+        matrix[rowN][rowN] = surplus;
+        matrix[rowN][rowT] = sumH;
+        matrix[rowT][rowN] = sumH;
+        matrix[rowT][rowT] = sumHH;
+        rightSide[rowN] = sumR - surplus;
+        rightSide[rowT] = sumHR;
+        heldEnthalpy = sumH;
+        heldEntropy = sumS;
+        heldHeatCapacity = sumCp;
+        worst = Math.max(sumAbsR / sum, Math.abs(surplus) / state.gasMoles);
+    }
+
+    private void elementRows() {
+        double[] h = species.thermo.h;
+        double[] moles = state.moles;
         for (int k = 0; k < elements; k++) {
             double[] ak = species.atoms[k];
             double balance = 0;
@@ -310,7 +222,7 @@ final class GibbsNewton {
                 double an = ak[j] * moles[j];
                 balance += an;
                 withH += an * h[j];
-                withR += an * residuals[j];
+                withR += an * misalignment[j];
             }
             matrix[k][rowN] = balance;
             matrix[rowN][k] = balance;
@@ -325,69 +237,51 @@ final class GibbsNewton {
                 matrix[k][l] = both;
                 matrix[l][k] = both;
             }
-            matrix[k][k] += REGULARISATION * (matrix[k][k] + b[k]);
-            for (int i = 0; i < activeCondensed; i++) {
-                int c = activeIndex[i];
-                double ac = ak[gas + c];
-                balance += ac * condensedMoles[c];
-                matrix[k][elements + i] = ac;
-                matrix[elements + i][k] = ac;
+            matrix[k][k] += REGULARISATION * (matrix[k][k] + state.b[k]);
+            for (int i = 0; i < state.activeCount(); i++) {
+                balance += ak[gas + state.active[i]] * state.condensedMoles[state.active[i]];
             }
-            double missing = b[k] - balance;
-            worst = Math.max(worst, Math.abs(missing) / b[k]);
+            double missing = state.b[k] - balance;
             elementMissing[k] = missing;
             rightSide[k] = missing + withR;
+            worst = Math.max(worst, Math.abs(missing) / state.b[k]);
         }
-        double heldH = sumH;
-        double heldS = sumS;
-        for (int i = 0; i < activeCondensed; i++) {
-            int c = activeIndex[i];
+    }
+
+    private void condensedRows() {
+        for (int i = 0; i < state.activeCount(); i++) {
+            int c = state.active[i];
             int j = gas + c;
-            double affinity = s[j] - h[j] - supersaturation[c];
+            int row = elements + i;
             for (int k = 0; k < elements; k++) {
-                affinity += species.atoms[k][j] * potentials[k];
+                matrix[k][row] = species.atoms[k][j];
+                matrix[row][k] = species.atoms[k][j];
             }
-            rightSide[elements + i] = -affinity;
+            double affinity = state.affinity(c) - state.supersaturation[c];
+            double n = state.condensedMoles[c];
+            matrix[row][rowT] = species.thermo.h[j];
+            matrix[rowT][row] = species.thermo.h[j];
+            rightSide[row] = -affinity;
+            heldEnthalpy += n * species.thermo.h[j];
+            heldEntropy += n * species.thermo.s[j];
+            heldHeatCapacity += n * species.thermo.cp[j];
             worst = Math.max(worst, Math.abs(affinity));
-            matrix[elements + i][rowT] = h[j];
-            matrix[rowT][elements + i] = h[j];
-            heldH += condensedMoles[c] * h[j];
-            heldS += condensedMoles[c] * s[j];
-            sumCp += condensedMoles[c] * cp[j];
         }
-        matrix[rowN][rowN] = sum - gasMoles;
-        matrix[rowN][rowT] = sumH;
-        matrix[rowT][rowN] = sumH;
-        matrix[rowT][rowT] = sumHH + sumCp;
-        rightSide[rowN] = gasMoles - sum + sumR;
-        worst = Math.max(worst, Math.abs(gasMoles - sum) / gasMoles);
-        double missing = 0;
-        if (assigned == Assigned.ENTHALPY) {
-            missing = target / (R * temperature) - heldH;
-        } else if (assigned == Assigned.ENTROPY) {
-            missing = target / R - heldS + gasMoles - sum;
-            for (int k = 0; k < elements; k++) {
-                missing += potentials[k] * elementMissing[k];
-            }
-        }
-        rightSide[rowT] = missing + sumHR;
-        worst = Math.max(worst, Math.abs(missing) / (sumHH + sumCp));
     }
 
     private boolean step(Assigned assigned) {
         boolean heated = assigned != Assigned.TEMPERATURE;
-        int size = elements + activeCondensed + (heated ? 2 : 1);
-        int rowN = elements + activeCondensed;
+        int size = heated ? rowT + 1 : rowT;
         System.arraycopy(rightSide, 0, solution, 0, size);
         if (!system.factor(matrix, size)) {
             return false;
         }
         system.solve(solution);
         double stepN = solution[rowN];
-        double stepT = heated ? solution[rowN + 1] : 0;
+        double stepT = heated ? solution[rowT] : 0;
         double[] h = species.thermo.h;
         for (int j = 0; j < gas; j++) {
-            logStep[j] = stepN + h[j] * stepT - residuals[j];
+            logStep[j] = stepN + h[j] * stepT - misalignment[j];
         }
         for (int k = 0; k < elements; k++) {
             double[] ak = species.atoms[k];
@@ -400,34 +294,42 @@ final class GibbsNewton {
         if (!(lambda > 0)) {
             return false;
         }
-        double weighted = 0;
-        double floor = logGas + LOG_FLOOR;
-        for (int j = 0; j < gas; j++) {
-            weighted += moles[j] * Math.abs(logStep[j]);
-            logMoles[j] = Math.max(floor, logMoles[j] + lambda * logStep[j]);
-        }
-        for (int k = 0; k < elements; k++) {
-            potentials[k] += lambda * solution[k];
-        }
-        for (int i = 0; i < activeCondensed; i++) {
-            double change = solution[elements + i];
-            condensedMoles[activeIndex[i]] += lambda * change;
-            weighted += Math.abs(change);
-        }
-        logGas += lambda * stepN;
-        temperature *= Math.exp(lambda * stepT);
-        temperature = Math.min(HIGHEST_TEMPERATURE, Math.max(LOWEST_TEMPERATURE, temperature));
-        lastStep = lambda < 1 ? 1 : weighted / gasMoles + Math.abs(stepN) + Math.abs(stepT);
+        double moved = move(lambda, stepN, stepT);
+        lastStep = lambda < 1 ? 1 : moved / state.gasMoles + Math.abs(stepN) + Math.abs(stepT);
         return true;
     }
 
+    private double move(double lambda, double stepN, double stepT) {
+        double moved = 0;
+        double floor = state.logGas + LOG_FLOOR;
+        double[] logMoles = state.logMoles;
+        double[] moles = state.moles;
+        for (int j = 0; j < gas; j++) {
+            moved += moles[j] * Math.abs(logStep[j]);
+            logMoles[j] = Math.max(floor, logMoles[j] + lambda * logStep[j]);
+        }
+        for (int k = 0; k < elements; k++) {
+            state.potentials[k] += lambda * solution[k];
+        }
+        for (int i = 0; i < state.activeCount(); i++) {
+            double change = solution[elements + i];
+            state.condensedMoles[state.active[i]] += lambda * change;
+            moved += Math.abs(change);
+        }
+        state.logGas += lambda * stepN;
+        double t = state.temperature * Math.exp(lambda * stepT);
+        state.temperature = Math.min(HIGHEST_TEMPERATURE, Math.max(LOWEST_TEMPERATURE, t));
+        return moved;
+    }
+
+    /** Part of the step to take (-); NaN if the step is not a number. */
     private double damping(double stepN, double stepT) {
         double largest = Math.max(5 * Math.abs(stepT), 5 * Math.abs(stepN));
         double traceLimit = 1;
         for (int j = 0; j < gas; j++) {
             double step = logStep[j];
             if (step > 0) {
-                double fraction = logMoles[j] - logGas;
+                double fraction = state.logMoles[j] - state.logGas;
                 if (fraction > LOG_TRACE) {
                     largest = Math.max(largest, step);
                 } else if (step > stepN) {
@@ -435,130 +337,6 @@ final class GibbsNewton {
                 }
             }
         }
-        return Math.min(traceLimit, largest > 2 ? 2 / largest : largest >= 0 ? 1 : Double.NaN);
-    }
-
-    // ---- after convergence
-
-    /**
-     * @param c a condensed species
-     * @return by how much of RT per mole the gas is above saturation with it; below zero it does not form
-     */
-    double affinity(int c) {
-        int j = gas + c;
-        double affinity = species.thermo.s[j] - species.thermo.h[j];
-        for (int k = 0; k < elements; k++) {
-            affinity += species.atoms[k][j] * potentials[k];
-        }
-        return affinity;
-    }
-
-    /** @return enthalpy (J/kg) */
-    double enthalpy() {
-        double sum = 0;
-        for (int j = 0; j < gas; j++) {
-            sum += moles[j] * species.thermo.h[j];
-        }
-        for (int c = 0; c < condensedMoles.length; c++) {
-            sum += condensedMoles[c] * species.thermo.h[gas + c];
-        }
-        return sum * R * temperature;
-    }
-
-    /** @return entropy (J/(kg·K)) */
-    double entropy() {
-        double offset = Math.log(pressure / Constants.STANDARD_STATE_PRESSURE) - logGas;
-        double sum = 0;
-        for (int j = 0; j < gas; j++) {
-            sum += moles[j] * (species.thermo.s[j] - logMoles[j] - offset);
-        }
-        for (int c = 0; c < condensedMoles.length; c++) {
-            sum += condensedMoles[c] * species.thermo.s[gas + c];
-        }
-        return sum * R;
-    }
-
-    /** @return cp with frozen composition (J/(kg·K)) */
-    double frozenHeatCapacity() {
-        double sum = 0;
-        for (int j = 0; j < gas; j++) {
-            sum += moles[j] * species.thermo.cp[j];
-        }
-        for (int c = 0; c < condensedMoles.length; c++) {
-            sum += condensedMoles[c] * species.thermo.cp[gas + c];
-        }
-        return sum * R;
-    }
-
-    /**
-     * −(∂ln p/∂ln v)_s: the Newton system with the entropy held and ln p moved by one.
-     *
-     * @return isentropic exponent with shifting composition (-)
-     */
-    double isentropicExponent() {
-        int rowN = elements + activeCondensed;
-        if (!factored) {
-            factored = system.factor(matrix, rowN + 2);
-        }
-        pressureSide();
-        solution[rowN + 1] = matrix[rowN][rowN + 1] + gasMoles;
-        system.solve(solution);
-        return 1 / (1 - solution[rowN] - solution[rowN + 1]);
-    }
-
-    /**
-     * Response to ln p at constant temperature.
-     *
-     * @return (∂ln v/∂ln p)_T (-)
-     */
-    double volumePressureSlope() {
-        int rowN = elements + activeCondensed;
-        factored = false;
-        system.factor(matrix, rowN + 1);
-        pressureSide();
-        system.solve(solution);
-        return solution[rowN] - 1;
-    }
-
-    /**
-     * Response to ln T at constant pressure.
-     *
-     * @return (∂ln v/∂ln T)_p (-)
-     */
-    double volumeTemperatureSlope() {
-        temperatureResponse();
-        return 1 + solution[elements + activeCondensed];
-    }
-
-    /** @return cp with shifting composition (J/(kg·K)) */
-    double equilibriumHeatCapacity() {
-        int rowT = elements + activeCondensed + 1;
-        temperatureResponse();
-        double sum = matrix[rowT][rowT];
-        for (int i = 0; i < rowT; i++) {
-            sum += matrix[rowT][i] * solution[i];
-        }
-        return sum * R;
-    }
-
-    private void temperatureResponse() {
-        int rowT = elements + activeCondensed + 1;
-        factored = false;
-        system.factor(matrix, rowT);
-        for (int i = 0; i < rowT; i++) {
-            solution[i] = -matrix[i][rowT];
-        }
-        system.solve(solution);
-    }
-
-    private void pressureSide() {
-        int rowN = elements + activeCondensed;
-        for (int k = 0; k < elements; k++) {
-            solution[k] = matrix[k][rowN];
-        }
-        for (int i = 0; i < activeCondensed; i++) {
-            solution[elements + i] = 0;
-        }
-        solution[rowN] = gasMoles;
+        return Math.min(traceLimit, largest > LONGEST ? LONGEST / largest : largest >= 0 ? 1 : Double.NaN);
     }
 }

@@ -1,7 +1,5 @@
 package dev.penstock.combustion;
 
-import dev.penstock.combustion.GibbsNewton.Assigned;
-
 /**
  * Last resort for assigned enthalpy or entropy: both rise with temperature at equilibrium, so the temperature is bracketed
  * and halved in, with an equilibrium at assigned temperature at each trial. Slow and sure.
@@ -36,23 +34,26 @@ final class TemperatureBracket {
         boolean atTemperature(double temperature, double pressure);
 
         boolean directly(Assigned assigned, double target, double pressure);
+
+        /** At assigned temperature, leaving the set of condensed species as it is. */
+        boolean withPresentPhases(double temperature, double pressure);
     }
 
     private final Attempt attempt;
-    private final GibbsNewton newton;
+    private final GibbsState state;
 
-    TemperatureBracket(Attempt attempt, GibbsNewton newton) {
+    TemperatureBracket(Attempt attempt, GibbsState state) {
         this.attempt = attempt;
-        this.newton = newton;
+        this.state = state;
     }
 
-    /** If solved, the solution is the state of Newton's iteration. */
+    /** If solved, the solution is the state. */
     Outcome solve(Assigned assigned, double target, double pressure) {
         if (assigned == Assigned.TEMPERATURE) {
             return descend(target, pressure) ? Outcome.SOLVED : Outcome.FAILED;
         }
         double high = HIGHEST;
-        newton.start(high);
+        state.start(high);
         if (!attempt.atTemperature(high, pressure) || excess(assigned, target) < 0) {
             return Outcome.FAILED;
         }
@@ -93,7 +94,7 @@ final class TemperatureBracket {
 
     private boolean descend(double target, double pressure) {
         double t = HIGHEST;
-        newton.start(t);
+        state.start(t);
         while (t > target) {
             if (!attempt.atTemperature(t, pressure)) {
                 return false;
@@ -104,7 +105,7 @@ final class TemperatureBracket {
     }
 
     private boolean withinJump(Assigned assigned, double target, double pressure, double low, double high) {
-        double[] ends = newton.species().condensedMaximum;
+        double[] ends = state.species.condensedMaximum;
         for (int c = 0; c < ends.length; c++) {
             if (ends[c] >= low * (1 - NARROW) && ends[c] <= high * (1 + NARROW)) {
                 return inJump(c, assigned, target, pressure, ends[c]);
@@ -114,17 +115,16 @@ final class TemperatureBracket {
     }
 
     private boolean inJump(int c, Assigned assigned, double target, double pressure, double temperature) {
-        newton.setTemperature(temperature);
-        newton.setCondensed(c, false);
-        if (!newton.iterate(Assigned.TEMPERATURE, temperature, pressure, HALVINGS)) {
+        state.setActive(c, false);
+        if (!attempt.withPresentPhases(temperature, pressure)) {
             return false;
         }
-        double high = newton.affinity(c);
+        double high = state.affinity(c);
         double low = 0;
-        newton.setCondensed(c, true);
+        state.setActive(c, true);
         for (int i = 0; i < HALVINGS && high - low > NARROW; i++) {
             double middle = 0.5 * (low + high);
-            newton.setSupersaturation(c, middle);
+            state.supersaturation[c] = middle;
             if (!attempt.atTemperature(temperature, pressure)) {
                 return false;
             }
@@ -138,12 +138,12 @@ final class TemperatureBracket {
     }
 
     private boolean close(Assigned assigned, double target) {
-        double scale = newton.frozenHeatCapacity() * (assigned == Assigned.ENTHALPY ? newton.temperature() : 1);
+        double scale = state.frozenHeatCapacity() * (assigned == Assigned.ENTHALPY ? state.temperature : 1);
         return Math.abs(excess(assigned, target)) < CLOSE * scale;
     }
 
     /** Distance from what is wanted; positive where it is too hot. */
     double excess(Assigned assigned, double target) {
-        return (assigned == Assigned.ENTHALPY ? newton.enthalpy() : newton.entropy()) - target;
+        return (assigned == Assigned.ENTHALPY ? state.enthalpy() : state.entropy()) - target;
     }
 }
