@@ -181,7 +181,7 @@ class PropellantFilesTest {
         Fluid rp1 = LIBRARY.propellant("rp-1").fluid();
         assertThat(rp1.warnings(rp1.atPressureTemperature(5e6, 300))).isEmpty();
         assertThat(rp1.warnings(rp1.atPressureTemperature(5e6, 620)))
-                .anySatisfy(warning -> assertThat(warning.message()).contains("heat capacity at 620.0 K"));
+                .anySatisfy(warning -> assertThat(warning.message()).contains("conductivity at 620.0 K"));
     }
 
     private void write(String id, String text) throws IOException {
