@@ -28,6 +28,7 @@ import picocli.CommandLine.Option;
             CompareCommand.class,
             SweepCommand.class,
             SizeCommand.class,
+            TradeCommand.class,
             CombustCommand.class,
             FluidCommand.class,
             NewCommand.class,

@@ -56,6 +56,25 @@ public final class VehicleSizer {
         return size(plan, engines, plan.boosters().map(b -> engines.get(0)));
     }
 
+    /**
+     * One stage by itself at a given start mass, whether it closes or not.
+     *
+     * @param plan what is asked of the stage
+     * @param engine its engine
+     * @param startMass start mass (kg)
+     * @param deltaV ideal speed gain (m/s)
+     * @return the stage; what it carries is negative where it does not close
+     * @throws LimitReached if the start-up of its engines takes all of the start mass
+     */
+    public static StageSizing singleStage(StagePlan plan, EnginePerformance engine, double startMass, double deltaV) {
+        StageModel model = new StageModel(plan, engine, Optional.empty());
+        int engines = Math.min(EngineCount.MOST, model.enginesNeeded(startMass));
+        if (startMass <= model.leastStartMass(engines)) {
+            throw new LimitReached("vehicle.closure", tooSmall(model, startMass, engines));
+        }
+        return model.at(startMass, deltaV, engines);
+    }
+
     private VehicleSizing size(
             VehiclePlan plan, List<EnginePerformance> engines, Optional<EnginePerformance> boosterEngine) {
         int stages = plan.stages().size();

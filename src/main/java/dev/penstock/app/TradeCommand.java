@@ -1,0 +1,70 @@
+package dev.penstock.app;
+
+import dev.penstock.reports.TradeView;
+import dev.penstock.reports.WholeFiles;
+import dev.penstock.study.EngineRuns;
+import dev.penstock.study.PropellantPair;
+import dev.penstock.study.TradeResult;
+import dev.penstock.study.TradeRuns;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Puts propellant pairs side by side on one mission. */
+@Command(
+        name = "trade",
+        description =
+                "Runs the engine concept of a vehicle with one propellant pair after the other and sizes the vehicle"
+                        + " with each: start mass, dry mass, tank volume, height, and where a single stage stops closing.")
+final class TradeCommand extends BaseCommand {
+
+    @Parameters(
+            paramLabel = "CASE",
+            description = "concept file with a table [vehicle], or vehicle file, whose first stage gives the engine")
+    private String file;
+
+    @Option(
+            names = "--pair",
+            paramLabel = "OXIDIZER/FUEL/RATIO",
+            description = "pair to try, for example oxygen/methane/3.4; may be repeated; otherwise kerosene, methane,"
+                    + " propane, hydrogen, ethanol with oxygen, and kerosene with peroxide")
+    private List<String> pairs = List.of();
+
+    @Mixin
+    private ChangeOptions changes;
+
+    @Mixin
+    private ReportOption report;
+
+    TradeCommand(Session session) {
+        super(session);
+    }
+
+    @Override
+    public Integer call() {
+        List<PropellantPair> tried = pairs.isEmpty()
+                ? PropellantPair.USUAL
+                : pairs.stream().map(PropellantPair::parse).toList();
+        TradeRuns runs = new TradeRuns(new EngineRuns(session.home(), session.fluids()));
+        TradeResult result;
+        try (ConsoleProgress progress = ConsoleProgress.of(session, "balancing", tried.size(), false)) {
+            result = runs.trade(CaseFiles.find(session, List.of(file)).get(0), tried, changes.map(), progress);
+        }
+        List<Path> page = report.folder()
+                .map(folder -> {
+                    String name = "trade-" + ConceptReports.slug(result.plan().name()) + ".html";
+                    WholeFiles.write(
+                            folder, Map.of(name, TradeView.html(result, new ConceptReports(session).software())));
+                    return List.of(folder.resolve(name));
+                })
+                .orElse(List.of());
+        answer(() -> TradeView.json(result), () -> TradeView.text(result) + written(page));
+        boolean any = result.candidates().stream()
+                .anyMatch(c -> c.row().flatMap(r -> r.sizing()).isPresent());
+        return any ? ExitCode.OK : ExitCode.NO_SOLUTION;
+    }
+}

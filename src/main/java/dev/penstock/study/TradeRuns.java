@@ -1,0 +1,122 @@
+package dev.penstock.study;
+
+import dev.penstock.cycles.Concept;
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.errors.PenstockException;
+import dev.penstock.input.InputFile;
+import dev.penstock.vehicle.StagePlan;
+import dev.penstock.vehicle.StageSizing;
+import dev.penstock.vehicle.VehiclePlan;
+import dev.penstock.vehicle.VehicleReader;
+import dev.penstock.vehicle.VehicleSizer;
+import dev.penstock.vehicle.VehicleSizing;
+import dev.penstock.vehicle.engine.BalancedEngine;
+import dev.penstock.vehicle.engine.EnginePerformance;
+import dev.penstock.vehicle.trade.ClosingCurve;
+import dev.penstock.vehicle.trade.PropellantTrade;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Propellant pair against pair on one mission. Every pair runs the same engine concept with its propellants changed; every
+ * stage takes that engine, so that the pairs differ in nothing else.
+ */
+public final class TradeRuns {
+
+    private final EngineRuns engines;
+
+    /** @param engines balances the engines */
+    public TradeRuns(EngineRuns engines) {
+        this.engines = engines;
+    }
+
+    private record Engine(PropellantPair pair, Optional<EnginePerformance> engine, String failure) {}
+
+    /**
+     * @param file concept file with a table {@code [vehicle]}, or vehicle file, whose first stage then gives the concept
+     * @param pairs pairs to try
+     * @param changes values by dotted path that replace or add to what the file says
+     * @param progress told of each pair whose engine is balanced
+     * @return what became of each pair
+     * @throws InvalidInput if anything in the files cannot be used
+     */
+    public TradeResult trade(Path file, List<PropellantPair> pairs, Map<String, String> changes, Progress progress) {
+        boolean concept = InputFile.read(file, changes).root().has("cycle");
+        VehiclePlan plan = plan(file, changes, concept);
+        Path engineFile = concept ? file : plan.stages().get(0).engineFile().orElseThrow();
+        Map<String, String> common = concept ? changes : Map.of();
+        List<Engine> balanced =
+                Parallel.map(pairs, PropellantPair::toString, pair -> balance(engineFile, pair, common), progress);
+        return new TradeResult(plan, candidates(plan, balanced));
+    }
+
+    private static VehiclePlan plan(Path file, Map<String, String> changes, boolean concept) {
+        if (!concept) {
+            return VehicleReader.read(file, changes);
+        }
+        return VehicleReader.readConcept(
+                        file.toString(), InputFile.read(file, changes).text(), changes)
+                .orElseThrow(() -> new InvalidInput(
+                        file.toString(), "vehicle", "missing", "write a table [vehicle], or name a vehicle file"));
+    }
+
+    private Engine balance(Path file, PropellantPair pair, Map<String, String> common) {
+        Map<String, String> changes = new HashMap<>(common);
+        changes.putAll(pair.changes());
+        Concept concept = engines.read(file, changes);
+        try {
+            return new Engine(
+                    pair, Optional.of(new BalancedEngine(engines.study().balance(concept))), "");
+        } catch (PenstockException none) {
+            return new Engine(pair, Optional.empty(), none.getMessage());
+        }
+    }
+
+    private static List<TradeResult.Candidate> candidates(VehiclePlan plan, List<Engine> balanced) {
+        List<EnginePerformance> usable =
+                balanced.stream().flatMap(e -> e.engine().stream()).toList();
+        List<PropellantTrade.Row> rows = new PropellantTrade().rows(plan, usable);
+        double startMass = plan.startMass().orElseGet(() -> meanStartMass(rows));
+        List<TradeResult.Candidate> candidates = new ArrayList<>();
+        int next = 0;
+        for (Engine engine : balanced) {
+            if (engine.engine().isEmpty()) {
+                candidates.add(new TradeResult.Candidate(
+                        engine.pair(), Optional.empty(), Optional.empty(), 0, engine.failure()));
+            } else {
+                candidates.add(candidate(plan, engine.pair(), rows.get(next++), startMass));
+            }
+        }
+        return candidates;
+    }
+
+    private static TradeResult.Candidate candidate(
+            VehiclePlan plan, PropellantPair pair, PropellantTrade.Row row, double startMass) {
+        StagePlan stage = plan.stages().get(0);
+        StageSizing single = VehicleSizer.singleStage(
+                stage, row.engine(), startMass, plan.mission().total());
+        double dry = single.dryMass().total();
+        ClosingCurve curve = ClosingCurve.of(
+                row.engine(),
+                stage.allowances(),
+                single.engines(),
+                startMass,
+                plan.mission().total(),
+                0.2 * startMass);
+        return new TradeResult.Candidate(pair, Optional.of(row), Optional.of(curve), dry, "");
+    }
+
+    /** One start mass for all single stages: the mean of the vehicles that close, or a hundred tonnes. */
+    private static double meanStartMass(List<PropellantTrade.Row> rows) {
+        OptionalDouble mean = rows.stream()
+                .flatMap(r -> r.sizing().stream())
+                .mapToDouble(VehicleSizing::startMass)
+                .average();
+        return mean.orElse(100e3);
+    }
+}
