@@ -14,14 +14,14 @@ import java.util.OptionalDouble;
 import java.util.Set;
 
 /** Liquid of constant density and heat capacity, for worked examples that assume one: h = c T + p/ρ, s = c ln T. */
-record ConstantDensityLiquid(double density, double heatCapacity, double vapourPressure) implements Fluid {
+public record ConstantDensityLiquid(double density, double heatCapacity, double vapourPressure) implements Fluid {
 
     /** The liquid as an oxidizer stored at 90 K. */
-    Propellant asOxidizer() {
+    public Propellant asOxidizer() {
         return asPropellant(Propellant.Role.OXIDIZER, 90);
     }
 
-    Propellant asPropellant(Propellant.Role role, double storageTemperature) {
+    public Propellant asPropellant(Propellant.Role role, double storageTemperature) {
         return new Propellant(
                 this,
                 new ElementalComposition(Map.of("O", 62.5)),

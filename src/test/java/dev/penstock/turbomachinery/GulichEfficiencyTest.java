@@ -8,6 +8,8 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
 
 class GulichEfficiencyTest {
 
@@ -24,6 +26,15 @@ class GulichEfficiencyTest {
         // published: the A-1 oxidizer pump of [nasa-sp-125] has 0.707 at Q 0.7836 m³/s and nq 37.93
         double industrial = GulichEfficiency.of(37.93, 0.7836, 1);
         assertThat(0.707 / industrial).isBetween(0.76, 0.94);
+    }
+
+    /** Tolerance: the reading of the chart (1 point) and that each row stands for a band of flows a factor of three wide. */
+    @ParameterizedTest
+    @CsvFileSource(resources = "/turbomachinery/industrial-efficiency.csv", numLinesToSkip = 1)
+    void agreesWithTheChartOfIndustrialPumps(double gpm, double specificSpeed, double percent) {
+        double nq = SpecificSpeed.metric(specificSpeed / SpecificSpeed.inUsUnits(1));
+        double flow = gpm * 3.785411784e-3 / 60;
+        assertThat(100 * GulichEfficiency.of(nq, flow, 1)).isCloseTo(percent, within(6.0));
     }
 
     @Property(tries = 300)

@@ -5,7 +5,7 @@ import dev.penstock.combustion.WorkingState;
 import dev.penstock.quantities.Constants;
 
 /** Gas of constant heat capacity, for worked examples that assume one. Enthalpy zero at 0 K, entropy zero at 1 K and 1 Pa. */
-record PerfectGas(double heatCapacity, double gamma) implements WorkingFluid {
+public record PerfectGas(double heatCapacity, double gamma) implements WorkingFluid {
 
     private double gasConstant() {
         return heatCapacity * (gamma - 1) / gamma;

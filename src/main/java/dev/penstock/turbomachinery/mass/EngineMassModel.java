@@ -15,7 +15,7 @@ import java.util.List;
  * line       π d s ρ_m L, s = p d FS/(2σ) at least 1.5 mm, d from 15 m/s, L = 1.2 engine lengths
  * valve      1 kg + 40 kg (p/10 MPa)^0.5 (d/0.15 m)^2.5
  * gimbal     2e-5 F
- * the rest   40 % of the sum (thrust frame, mounts, harness, sensors, igniter, purge, small lines)
+ * the rest   50 % of the sum (thrust frame, mounts, harness, sensors, igniter, purge, small lines)
  * </pre>
  */
 public final class EngineMassModel {
@@ -24,7 +24,7 @@ public final class EngineMassModel {
     public static final ModelCard CARD = new ModelCard(
             "turbomachinery.engine-mass",
             "Engine mass from its parts",
-            "turbopump 1.5 τ^0.6 + chamber + nozzle + injector + burners + lines + valves + gimbal 2e-5 F + 40 %",
+            "turbopump 1.5 τ^0.6 + chamber + nozzle + injector + burners + lines + valves + gimbal 2e-5 F + 50 %",
             "pump-fed and pressure-fed engines of metal",
             "30 % on the sum; the relations for whole engines are shown beside it",
             List.of("humble-1995", "common practice, no source"));
@@ -35,7 +35,7 @@ public final class EngineMassModel {
     private static final double RESIDENCE = 0.005;
     private static final double LINE_VELOCITY = 15;
     private static final double THINNEST = 1.5e-3;
-    private static final double REST = 0.4;
+    private static final double REST = 0.5;
 
     /**
      * @param parts what the engine consists of
@@ -76,6 +76,7 @@ public final class EngineMassModel {
             items.add(spread("gimbal", 2e-5 * parts.vacuumThrust(), 0.5, 2));
         }
         double sum = items.stream().mapToDouble(item -> item.mass().mode()).sum();
+        items.addAll(parts.others());
         items.add(spread("frame, mounts, harness, sensors, small lines", REST * sum, 0.5, 1.7));
         return new EngineMass(
                 items,

@@ -15,6 +15,7 @@ import java.util.List;
  * @param burners gas generator and preburners
  * @param lines propellant lines with a main valve each
  * @param gimballed whether it swivels
+ * @param others parts whose mass is known, such as motors and batteries
  */
 public record EngineParts(
         double vacuumThrust,
@@ -23,7 +24,8 @@ public record EngineParts(
         List<ShaftBalance> shafts,
         List<Burner> burners,
         List<Line> lines,
-        boolean gimballed) {
+        boolean gimballed,
+        List<MassItem> others) {
 
     /**
      * A gas generator or preburner.
@@ -65,5 +67,6 @@ public record EngineParts(
         shafts = List.copyOf(shafts);
         burners = List.copyOf(burners);
         lines = List.copyOf(lines);
+        others = List.copyOf(others);
     }
 }

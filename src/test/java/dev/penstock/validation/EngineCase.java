@@ -1,0 +1,113 @@
+package dev.penstock.validation;
+
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * How a published engine is put to the program: its published cycle, propellants, mixture ratio, chamber pressure, area ratio,
+ * thrust, turbine gas temperature and (for dumped turbine gas) pressure ratio; how its machines are coupled; and for everything
+ * else the program's usual values. Nothing is set to make an engine come out right. What the table does not tell is set by
+ * class: engines that start on the ground have 0.50 MPa in the oxidizer line and 0.35 MPa in the fuel line, engines that start
+ * in flight 0.28 and 0.23 MPa; boost pumps, where the engine has them, add a tenth of the chamber pressure.
+ *
+ * @param engine published figures
+ * @param onGround whether it starts on the ground
+ * @param coupling the table [shafts] of the concept
+ * @param boosted whether it has boost pumps
+ * @param cooled whether fuel cools its chamber
+ */
+record EngineCase(PublishedEngine engine, boolean onGround, String coupling, boolean boosted, boolean cooled) {
+
+    /** Pressure ratio of the oxidizer turbine of J-2, from the note of its row: about 2.65. */
+    private static final double SECOND_TURBINE_RATIO = 2.65;
+
+    private static final String SINGLE = "arrangement = \"single\"";
+    private static final String GEARED = "arrangement = \"geared\"";
+    private static final String PARALLEL = "arrangement = \"dual\"";
+    private static final String SERIES = "arrangement = \"dual\"\ngas_path = \"series\"";
+
+    /** Engines with published figures of their turbomachinery whose arrangement the program has. */
+    static List<EngineCase> all() {
+        return List.of(
+                new EngineCase(named("F-1"), true, SINGLE, false, true),
+                new EngineCase(named("J-2"), false, SERIES, false, true),
+                new EngineCase(named("Vulcain 1"), true, PARALLEL, false, true),
+                new EngineCase(named("LE-7"), true, PARALLEL, false, true),
+                new EngineCase(named("RD-170"), true, SINGLE, true, true),
+                new EngineCase(named("RL10A-3-3A"), false, GEARED, false, true),
+                new EngineCase(named("LE-5A"), false, PARALLEL, false, true));
+    }
+
+    /** The concept file of the engine. */
+    String concept() {
+        StringBuilder text = new StringBuilder();
+        line(text, "name = \"%s\"", engine.name());
+        line(text, "cycle = \"%s\"", engine.cycle());
+        line(text, "[propellants]");
+        line(text, "oxidizer = \"%s\"", engine.oxidizer());
+        line(text, "fuel = \"%s\"", engine.fuel());
+        line(text, "mixture_ratio = %s", engine.text("mixture_ratio"));
+        line(text, "[engine]");
+        line(text, "thrust_vacuum = \"%s kN\"", engine.text("thrust_vac_kN"));
+        line(text, "chamber_pressure = \"%s MPa\"", engine.text("chamber_pressure_MPa"));
+        line(text, "[nozzle]");
+        line(text, "area_ratio = %s", engine.text("expansion_ratio"));
+        line(text, "[tanks]");
+        line(text, "oxidizer.pressure = \"%s MPa\"", tankPressure(true));
+        line(text, "fuel.pressure = \"%s MPa\"", tankPressure(false));
+        if (cooled) {
+            line(text, "[cooling]");
+            line(text, "coolant = \"fuel\"");
+        }
+        line(text, "[shafts]");
+        line(text, "%s", coupling);
+        if (boosted) {
+            double rise = 0.1 * engine.published("chamber_pressure_MPa").orElseThrow();
+            line(text, "[boost_pumps]");
+            line(text, "oxidizer.pressure_rise = \"%.2f MPa\"", rise);
+            line(text, "fuel.pressure_rise = \"%.2f MPa\"", rise);
+        }
+        gas(text);
+        return text.toString();
+    }
+
+    private void gas(StringBuilder text) {
+        String temperature = engine.text("turbine_inlet_temperature_K");
+        if (!temperature.isEmpty()) {
+            String table =
+                    switch (engine.cycle()) {
+                        case "gas-generator" -> "gas_generator";
+                        case "staged-fuel-rich" -> "preburner.fuel_rich";
+                        case "staged-oxygen-rich" -> "preburner.oxidizer_rich";
+                        default -> "";
+                    };
+            if (!table.isEmpty()) {
+                line(text, "[%s]", table);
+                line(text, "temperature = \"%s K\"", temperature);
+            }
+        }
+        String ratio = engine.text("turbine_pressure_ratio");
+        if (engine.cycle().equals("gas-generator") && !ratio.isEmpty()) {
+            line(text, "[turbines.%s]", coupling.equals(SINGLE) ? "main" : "fuel");
+            // in series the concept states the ratio of both turbines together
+            double both = coupling.equals(SERIES) ? Double.parseDouble(ratio) * SECOND_TURBINE_RATIO : Double.parseDouble(ratio);
+            line(text, "pressure_ratio = %.4g", both);
+        }
+    }
+
+    /** Pressure at the tank outlet by class, MPa. */
+    String tankPressure(boolean oxidizer) {
+        return onGround ? oxidizer ? "0.50" : "0.35" : oxidizer ? "0.28" : "0.23";
+    }
+
+    static PublishedEngine named(String name) {
+        return PublishedEngine.all().stream()
+                .filter(e -> e.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static void line(StringBuilder text, String format, Object... values) {
+        text.append(String.format(Locale.ROOT, format, values)).append('\n');
+    }
+}
