@@ -80,8 +80,6 @@ public final class EngineMasses {
                 .orElseThrow();
         Spread s = input.spread();
         return new MassItem(
-                name,
-                new Spread(mass * s.mode() / s.high(), mass, mass * s.mode() / s.low()),
-                input.source());
+                name, new Spread(mass * s.mode() / s.high(), mass, mass * s.mode() / s.low()), input.source());
     }
 }

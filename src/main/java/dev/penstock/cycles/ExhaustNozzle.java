@@ -52,9 +52,8 @@ final class ExhaustNozzle {
                 .value();
         WorkingState throat = gas.atPressureEntropy(throatPressure, entropy);
         double throatFlux = throat.density() * throat.soundSpeed();
-        WorkingState exit = design.areaRatio() <= 1
-                ? throat
-                : exit(name, gas, entropy, enthalpy, throatPressure, throatFlux / design.areaRatio());
+        WorkingState exit =
+                design.areaRatio() <= 1 ? throat : exit(name, gas, entropy, enthalpy, throat, design.areaRatio());
         double velocity = Math.sqrt(2 * (enthalpy - exit.enthalpy()));
         double impulse = velocity + exit.pressure() / (exit.density() * velocity);
         double throatArea = massFlow / throatFlux;
@@ -63,17 +62,22 @@ final class ExhaustNozzle {
     }
 
     private static WorkingState exit(
-            String name, WorkingFluid gas, double entropy, double enthalpy, double throatPressure, double flux) {
+            String name, WorkingFluid gas, double entropy, double enthalpy, WorkingState throat, double areaRatio) {
+        double flux = throat.density() * throat.soundSpeed() / areaRatio;
+        // expanded further than this even a monatomic gas would need more area; real gases condense when it is set too
+        // low
+        double fastest = Math.sqrt((throat.gamma() + 1) / (throat.gamma() - 1));
+        double lowest = -5.0 / 3 * Math.log(areaRatio * fastest);
         double lnRatio = RootFinder.between(
                         "exit of the " + name,
                         ln -> {
-                            WorkingState state = gas.atPressureEntropy(throatPressure * Math.exp(ln), entropy);
+                            WorkingState state = gas.atPressureEntropy(throat.pressure() * Math.exp(ln), entropy);
                             return state.density() * Math.sqrt(2 * (enthalpy - state.enthalpy())) / flux - 1;
                         },
-                        -6,
+                        lowest,
                         0,
                         1e-13)
                 .value();
-        return gas.atPressureEntropy(throatPressure * Math.exp(lnRatio), entropy);
+        return gas.atPressureEntropy(throat.pressure() * Math.exp(lnRatio), entropy);
     }
 }

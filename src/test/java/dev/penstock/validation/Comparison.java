@@ -23,15 +23,15 @@ record Comparison(String what, double published, double computed, double target)
     String row(String first) {
         String verdict = target == 0 ? "" : met() ? "met" : "**missed**";
         return String.format(
-                Locale.ROOT,
-                "| %s | %s | %s | %s | %+.0f %% | %s | %s |%n",
-                first,
-                what,
-                digits(published),
-                digits(computed),
-                100 * deviation(),
-                target == 0 ? "" : String.format(Locale.ROOT, "%.0f %%", 100 * target),
-                verdict)
+                        Locale.ROOT,
+                        "| %s | %s | %s | %s | %+.0f %% | %s | %s |%n",
+                        first,
+                        what,
+                        digits(published),
+                        digits(computed),
+                        100 * deviation(),
+                        target == 0 ? "" : String.format(Locale.ROOT, "%.0f %%", 100 * target),
+                        verdict)
                 .replace("\r\n", "\n");
     }
 

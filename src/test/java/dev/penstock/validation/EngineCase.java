@@ -90,7 +90,9 @@ record EngineCase(PublishedEngine engine, boolean onGround, String coupling, boo
         if (engine.cycle().equals("gas-generator") && !ratio.isEmpty()) {
             line(text, "[turbines.%s]", coupling.equals(SINGLE) ? "main" : "fuel");
             // in series the concept states the ratio of both turbines together
-            double both = coupling.equals(SERIES) ? Double.parseDouble(ratio) * SECOND_TURBINE_RATIO : Double.parseDouble(ratio);
+            double both = coupling.equals(SERIES)
+                    ? Double.parseDouble(ratio) * SECOND_TURBINE_RATIO
+                    : Double.parseDouble(ratio);
             line(text, "pressure_ratio = %.4g", both);
         }
     }

@@ -50,9 +50,15 @@ final class PublishedPumps {
         List<Comparison> rows = new ArrayList<>();
         if (engine.published("ox_turbine_power_MW").isPresent()) {
             rows.add(new Comparison(
-                    "fuel pump's turbine power, MW", engine.published("fuel_turbine_power_MW").orElseThrow(), fuel, POWER));
+                    "fuel pump's turbine power, MW",
+                    engine.published("fuel_turbine_power_MW").orElseThrow(),
+                    fuel,
+                    POWER));
             rows.add(new Comparison(
-                    "oxidizer pump's turbine power, MW", engine.published("ox_turbine_power_MW").orElseThrow(), oxidizer, POWER));
+                    "oxidizer pump's turbine power, MW",
+                    engine.published("ox_turbine_power_MW").orElseThrow(),
+                    oxidizer,
+                    POWER));
         } else {
             rows.add(new Comparison(
                     "both pumps' turbine power, MW",
@@ -72,7 +78,10 @@ final class PublishedPumps {
                         1e6 * Double.parseDouble(engineCase.tankPressure(side.equals("ox"))),
                         propellant.storageTemperature());
         PumpDuty duty = new PumpDuty(
-                propellant, inlet, 1e6 * engine.published(side + "_pump_discharge_MPa").orElseThrow(), massFlow);
+                propellant,
+                inlet,
+                1e6 * engine.published(side + "_pump_discharge_MPa").orElseThrow(),
+                massFlow);
         double speed = engine.published(side + "_pump_speed_rpm").orElseThrow() * Math.PI / 30;
         double power = new PumpModel()
                 .work(duty, PumpDefaults.of(propellant).withSpeed(speed))

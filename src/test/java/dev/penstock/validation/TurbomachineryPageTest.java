@@ -26,8 +26,7 @@ class TurbomachineryPageTest {
 
     @Test
     void workedExamplesMeetTheirTargets() {
-        assertThat(WorkedExamples.all().values().stream().flatMap(List::stream))
-                .allMatch(Comparison::met);
+        assertThat(WorkedExamples.all().values().stream().flatMap(List::stream)).allMatch(Comparison::met);
     }
 
     @Test

@@ -58,7 +58,8 @@ final class WorkedExamples {
                 liquid.asOxidizer(), inlet, inlet.pressure() + density * 2930 * FOOT * G, density * 12420 * GPM);
         PumpDesign free =
                 PumpDefaults.of(liquid.asOxidizer()).withSpeed(7000 * RPM).withStages(PumpType.CENTRIFUGAL, 1);
-        PumpSizing pump = new PumpModel().size("pump", duty, free.withEfficiency(0.707).withHeadCoefficient(0.46));
+        PumpSizing pump =
+                new PumpModel().size("pump", duty, free.withEfficiency(0.707).withHeadCoefficient(0.46));
         PumpSizing own = new PumpModel().size("pump", duty, free);
         List<Comparison> rows = new ArrayList<>();
         rows.add(new Comparison("power, hp", 14850, pump.power() / HORSEPOWER, 0.005));
@@ -66,7 +67,11 @@ final class WorkedExamples {
         rows.add(new Comparison("tip speed, ft/s", 453, pump.tipSpeed() / FOOT, 0.015));
         rows.add(new Comparison("impeller diameter, in", 14.8, pump.impellerDiameter() / 0.0254, 0.015));
         rows.add(new Comparison("efficiency (the program's own)", 0.707, own.efficiency(), 0.15));
-        rows.add(new Comparison("impeller diameter (the program's own head coefficient), in", 14.8, own.impellerDiameter() / 0.0254, 0.1));
+        rows.add(new Comparison(
+                "impeller diameter (the program's own head coefficient), in",
+                14.8,
+                own.impellerDiameter() / 0.0254,
+                0.1));
         return rows;
     }
 
