@@ -2,6 +2,7 @@ package dev.penstock.app;
 
 import dev.penstock.chamber.StandardAtmosphere1976;
 import dev.penstock.reports.FlightView;
+import dev.penstock.reports.ReuseView;
 import dev.penstock.reports.VehicleView;
 import dev.penstock.reports.WholeFiles;
 import dev.penstock.study.EngineRuns;
@@ -10,6 +11,7 @@ import dev.penstock.study.VehicleRuns;
 import dev.penstock.vehicle.FlownSizing;
 import dev.penstock.vehicle.StageReturn;
 import dev.penstock.vehicle.VehicleSizing;
+import dev.penstock.vehicle.trade.ReuseTrade;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -38,6 +40,11 @@ final class SizeCommand extends BaseCommand {
             description = "fly it to its orbit with the best steering and size it on the losses of that flight")
     private boolean fly;
 
+    @Option(
+            names = "--reuse",
+            description = "instead compare its first stage lost, landed downrange, and landed where it started")
+    private boolean reuse;
+
     @Mixin
     private ChangeOptions changes;
 
@@ -52,6 +59,11 @@ final class SizeCommand extends BaseCommand {
     public Integer call() {
         VehicleRuns runs = new VehicleRuns(new EngineRuns(session.home(), session.fluids()));
         Path path = CaseFiles.find(session, List.of(file)).get(0);
+        if (reuse) {
+            List<ReuseTrade.Row> rows = runs.reuse(path, changes.map(), Progress.NONE);
+            answer(() -> ReuseView.json(rows), () -> ReuseView.text(rows));
+            return rows.stream().anyMatch(r -> r.sizing().isPresent()) ? ExitCode.OK : ExitCode.NO_SOLUTION;
+        }
         return fly ? flown(runs, path) : sized(runs, path);
     }
 

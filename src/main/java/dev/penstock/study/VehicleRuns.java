@@ -13,6 +13,7 @@ import dev.penstock.vehicle.VehicleSizer;
 import dev.penstock.vehicle.VehicleSizing;
 import dev.penstock.vehicle.engine.BalancedEngine;
 import dev.penstock.vehicle.engine.EnginePerformance;
+import dev.penstock.vehicle.trade.ReuseTrade;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -61,6 +62,21 @@ public final class VehicleRuns {
                         request.plan(),
                         request.source(),
                         (fraction, what) -> flying.done((int) Math.round(100 * fraction), 100, what));
+    }
+
+    /**
+     * Sizes a vehicle with its first stage lost, landed downrange, and landed where it started.
+     *
+     * @param file vehicle file, or concept file with a table {@code [vehicle]}
+     * @param changes values by dotted path that replace or add to what the file says
+     * @param progress told of each engine that is balanced
+     * @return what became of each
+     * @throws InvalidInput if anything in the file cannot be used
+     * @throws dev.penstock.errors.PenstockException if an engine has no solution
+     */
+    public List<ReuseTrade.Row> reuse(Path file, Map<String, String> changes, Progress progress) {
+        Request request = request(file, changes, progress);
+        return new ReuseTrade().rows(request.plan(), request.source());
     }
 
     private record Request(VehiclePlan plan, EngineSource source) {}

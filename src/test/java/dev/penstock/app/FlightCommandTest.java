@@ -38,6 +38,19 @@ class FlightCommandTest {
     }
 
     @Test
+    void reuseIsComparedInThreeRows() {
+        JsonNode rows = Run.of("size", "cycles/vehicles/skerry.toml", "--reuse", "--json")
+                .json()
+                .get("reuse");
+        assertThat(rows.size()).isEqualTo(3);
+        assertThat(rows.get(0).get("mode").asText()).isEqualTo("lost");
+        assertThat(rows.get(0).get("payload_fraction").asDouble())
+                .isGreaterThan(rows.get(1).get("payload_fraction").asDouble());
+        assertThat(rows.get(1).get("payload_fraction").asDouble())
+                .isGreaterThan(rows.get(2).get("payload_fraction").asDouble());
+    }
+
+    @Test
     void aMissionWithoutOrbitCannotBeFlown() {
         Run run = Run.of(
                 "size",
