@@ -5,11 +5,11 @@ import com.sun.jna.Memory;
 import com.sun.jna.Native;
 import com.sun.jna.NativeLibrary;
 import com.sun.jna.Platform;
-import com.sun.jna.Pointer;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
@@ -27,6 +27,9 @@ record PythonRuntime(Path library, String home) {
     private static final int RTLD_NOW = 2;
     private static final int RTLD_GLOBAL = Platform.isMac() ? 8 : 0x100;
     private static final int ANSWER_SECONDS = 20;
+
+    /** Texts whose address the interpreter keeps; they must outlive it. */
+    private static final List<Memory> KEPT = new ArrayList<>();
 
     /** Prints the version, the prefix and the candidates for the library, one a line. */
     private static final String QUESTION = String.join(
@@ -152,12 +155,9 @@ record PythonRuntime(Path library, String home) {
             Memory text = new Memory((home.length() + 1L) * Native.WCHAR_SIZE);
             text.setWideString(0, home);
             python.getFunction("Py_SetPythonHome").invokeVoid(new Object[] {text});
-            HOME_TEXT[0] = text;
+            KEPT.add(text);
         } catch (UnsatisfiedLinkError e) {
             // later Pythons drop this call and find their home by the library's own path
         }
     }
-
-    /** The interpreter keeps the address, so the text must outlive it. */
-    private static final Pointer[] HOME_TEXT = new Pointer[1];
 }
