@@ -62,6 +62,6 @@ def from_products(i):
     gas.equilibrate("HP")
 
 
-print(f"Cantera {ct.__version__}, {gas.n_species} species; microseconds, best of 7")
+print(f"Cantera {ct.__version__}, {gas.n_species} species; microseconds of processor time, best of 7")
 print(f"warm, alternating pressure        {best(warm, 400):8.1f}")
 print(f"from unreacted likely products    {best(from_products, 400):8.1f}")
