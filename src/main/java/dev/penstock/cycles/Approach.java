@@ -3,6 +3,7 @@ package dev.penstock.cycles;
 import dev.penstock.errors.ConservationViolated;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.LimitReached;
+import dev.penstock.errors.NotConverged;
 import dev.penstock.errors.PenstockException;
 import java.util.Locale;
 import java.util.Optional;
@@ -14,10 +15,10 @@ import java.util.Optional;
  */
 final class Approach {
 
-    private static final double[] STARTS = {0.5, 0.2, 0.08, 0.03};
+    private static final double[] STARTS = {0.4, 0.1};
     private static final double FIRST_STEP = 1.5;
-    private static final double SMALLEST_STEP = 1.01;
-    private static final int MOST_TRIES = 40;
+    private static final double SMALLEST_STEP = 1.04;
+    private static final int MOST_TRIES = 12;
 
     private final Balancer balancer;
 
@@ -73,7 +74,7 @@ final class Approach {
             }
         }
         if (below == null) {
-            throw first;
+            throw first instanceof NotConverged ? nowhere(concept, first) : first;
         }
         double reached = below.plant().concept().chamberPressure();
         double step = FIRST_STEP;
@@ -101,6 +102,19 @@ final class Approach {
                         target / 1e6,
                         advice(concept),
                         last.getMessage()));
+    }
+
+    private static LimitReached nowhere(Concept concept, PenstockException first) {
+        return new LimitReached(
+                "power balance",
+                String.format(
+                        Locale.ROOT,
+                        "%s closes neither at a chamber pressure of %.4g MPa nor down to %.2g of it; %s (%s)",
+                        concept.cycle().title().toLowerCase(Locale.ROOT),
+                        concept.chamberPressure() / 1e6,
+                        STARTS[STARTS.length - 1],
+                        advice(concept),
+                        first.getMessage()));
     }
 
     private static String advice(Concept concept) {

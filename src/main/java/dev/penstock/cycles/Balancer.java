@@ -17,11 +17,11 @@ import java.util.Optional;
  */
 final class Balancer {
 
-    private static final int MOST_ROUNDS = 30;
-    private static final int MOST_STEPS = 80;
+    private static final int MOST_ROUNDS = 25;
+    private static final int MOST_STEPS = 60;
     private static final int CHOOSING_ROUNDS = 3;
     private static final double SOLVER_TOLERANCE = 1e-11;
-    private static final double SOLVER_ACCEPTABLE = 1e-9;
+    private static final double SOLVER_ACCEPTABLE = 8e-9;
     private static final double ROUND_TOLERANCE = 4e-9;
 
     private final Models models;

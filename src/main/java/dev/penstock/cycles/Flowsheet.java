@@ -222,9 +222,20 @@ final class Flowsheet {
         coolantInlet = in;
         double pressure = in.pressure() - assumed.jacketDrop();
         double enthalpy = in.enthalpy() + assumed.heatLoad() / in.flow();
-        Stream out;
+        refuseOverheating(in, pressure, enthalpy);
+        Stream out = outlet("jacket outlet", in.medium(), pressure, enthalpy, in.oxidizerFlow(), in.fuelFlow());
+        component("jacket", Component.Kind.JACKET, "cooling jacket", List.of(in), List.of(out), assumed.heatLoad(), 0);
+        step(side.key(), "cooling jacket", in.pressure(), pressure);
+        return out;
+    }
+
+    /** Checked where the outlet state is used: in the station table, and by cycles that live on the heat. */
+    private void refuseOverheating(Stream in, double pressure, double enthalpy) {
+        if (!recording && !concept.cycle().traits().livesOnJacketHeat()) {
+            return;
+        }
         try {
-            out = outlet("jacket outlet", in.medium(), pressure, enthalpy, in.oxidizerFlow(), in.fuelFlow());
+            in.medium().at(pressure, enthalpy);
         } catch (PropertyFailure e) {
             throw new LimitReached(
                     "cooling",
@@ -237,9 +248,6 @@ final class Flowsheet {
                             in.medium().name(),
                             e.getMessage()));
         }
-        component("jacket", Component.Kind.JACKET, "cooling jacket", List.of(in), List.of(out), assumed.heatLoad(), 0);
-        step(side.key(), "cooling jacket", in.pressure(), pressure);
-        return out;
     }
 
     /** Burns a stream of each propellant at a pressure; both must arrive above it. */

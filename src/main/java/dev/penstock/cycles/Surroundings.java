@@ -10,6 +10,7 @@ import dev.penstock.cooling.HotGasProfiles;
 import dev.penstock.cooling.JacketCase;
 import dev.penstock.cooling.JacketResult;
 import dev.penstock.errors.LimitReached;
+import dev.penstock.fluids.Fluid;
 import dev.penstock.numerics.FixedPoint;
 import dev.penstock.quantities.Constants;
 import java.util.ArrayList;
@@ -71,8 +72,25 @@ final class Surroundings {
         if (concept.cooling().isEmpty()) {
             return open;
         }
-        double heat = HEAT_SHARE * 0.5 * chamber.massFlow() * chamber.vacuumImpulse() * chamber.vacuumImpulse();
+        double jet = 0.5 * chamber.massFlow() * chamber.vacuumImpulse() * chamber.vacuumImpulse();
+        double heat = Math.min(HEAT_SHARE * jet, mostHeat(chamber.massFlow()));
         return open.with(chamber.massFlow(), heat, DROP_SHARE * concept.chamberPressure());
+    }
+
+    /** Heat that warms the coolant half-way to the end of its fluid's model (W). */
+    private double mostHeat(double chamberFlow) {
+        CoolingDesign cooling = concept.cooling().orElseThrow();
+        FeedDesign feed = concept.feed(cooling.coolant());
+        double ratio = concept.mixtureRatio();
+        double share = cooling.coolant() == Side.OXIDIZER ? ratio / (1 + ratio) : 1 / (1 + ratio);
+        double flow =
+                chamberFlow * share * cooling.flowFraction() * concept.gasPath().heatedShare();
+        Fluid fluid = feed.propellant().fluid();
+        double pressure = 1.5 * concept.chamberPressure();
+        double warm = 0.5 * (feed.tankTemperature() + Math.min(fluid.range().maximumTemperature(), 700));
+        double rise = fluid.atPressureTemperature(pressure, warm).enthalpy()
+                - fluid.atPressureTemperature(pressure, feed.tankTemperature()).enthalpy();
+        return flow * rise;
     }
 
     /** Assumptions of a neighbouring concept, moved to this one's chamber pressure. */

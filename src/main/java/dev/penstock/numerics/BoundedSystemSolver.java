@@ -16,7 +16,7 @@ import org.apache.commons.math3.linear.SingularValueDecomposition;
  * Works on scaled unknowns; residuals must be scaled by the caller so that 1 means "as large as the terms balanced".
  *
  * <p>A point at which the system throws a {@link PenstockException} or returns a non-finite number counts as infinitely
- * bad: the step is shortened. Steps never leave the bounds; an unknown on a bound that the step would push outwards is
+ * bad: the step is shortened. At the first guess the exception is passed on. Steps never leave the bounds; an unknown on a bound that the step would push outwards is
  * held there while the others move.
  *
  * <p>The Jacobian survives between calls of {@link #solve}, so that a system that changed a little is solved again in a
@@ -25,7 +25,7 @@ import org.apache.commons.math3.linear.SingularValueDecomposition;
  */
 public final class BoundedSystemSolver {
 
-    private static final double DIFFERENCE = 1e-7;
+    private static final double DIFFERENCE = 1e-6;
     private static final double FIRST_RADIUS = 1.0;
     private static final double SMALLEST_RADIUS = 1e-9;
     private static final double SUFFICIENT_DECREASE = 1e-4;
@@ -170,7 +170,7 @@ public final class BoundedSystemSolver {
                     return solution(iteration);
                 }
                 if (!Double.isFinite(worst(residuals))) {
-                    throw failed(0, lastRefusal == null ? "no value at the first guess" : lastRefusal.getMessage());
+                    throw lastRefusal != null ? lastRefusal : failed(0, "no value at the first guess");
                 }
                 double[] step = boundedStep();
                 double[] trial = moved(step);
