@@ -31,7 +31,7 @@ public final class BoundaryLayerLoss implements LossModel {
     private static final double WALL_TEMPERATURE = 800; // K
     private static final double SHAPE = 1.29; // incompressible H of a 1/7-power profile
     private static final double VISCOSITY_EXPONENT = 0.7;
-    private static final int STEPS = 160;
+    private static final int STEPS = 90;
 
     @Override
     public LossKind kind() {

@@ -201,9 +201,12 @@ public record ChamberPerformance(
      * @return the ratio at the exit (-), 1 for a cone
      */
     public double exitWallPressureRatio() {
-        return design.nozzle().shape() == NozzleDesign.Shape.BELL
-                ? BellTable.exitWallPressure(areaRatio(), design.nozzle().lengthFraction(), ideal.meanExponent())
-                : 1;
+        NozzleDesign nozzle = design.nozzle();
+        return switch (nozzle.shape()) {
+            case CONE -> 1;
+            case BELL -> BellTable.exitWallPressure(areaRatio(), nozzle.lengthFraction(), ideal.meanExponent());
+            case IDEAL -> TruncatedIdeal.of(nozzle, areaRatio()).exitWallPressure();
+        };
     }
 
     /** Wall pressure less separation pressure (Pa). */

@@ -86,9 +86,12 @@ public final class ContourBuilder {
         double chamberLength = -points.get(0).x();
 
         double downstream = nozzle.downstreamCurvature() * throatRadius;
-        Divergent divergent = nozzle.shape() == NozzleDesign.Shape.CONE
-                ? cone(points, nozzle.coneHalfAngle(), areaRatio, throatRadius, downstream)
-                : bell(points, nozzle.lengthFraction(), areaRatio, throatRadius, downstream);
+        Divergent divergent =
+                switch (nozzle.shape()) {
+                    case CONE -> cone(points, nozzle.coneHalfAngle(), areaRatio, throatRadius, downstream);
+                    case BELL -> bell(points, nozzle.lengthFraction(), areaRatio, throatRadius, downstream);
+                    case IDEAL -> ideal(points, nozzle, areaRatio, throatRadius);
+                };
         divergent.warning().ifPresent(warnings::add);
         double curvature = throatRadius * (nozzle.upstreamCurvature() + nozzle.downstreamCurvature()) / 2;
         double nozzleLength = points.get(points.size() - 1).x();
@@ -207,6 +210,12 @@ public final class ContourBuilder {
             points.add(new ContourPoint(a * nx + b * qx + t * t * length, a * nr + b * qr + t * t * exit));
         }
         return new Divergent(angles.exit(), angles.inflection(), angles.warning());
+    }
+
+    private static Divergent ideal(List<ContourPoint> points, NozzleDesign nozzle, double areaRatio, double rt) {
+        TruncatedIdeal wall = TruncatedIdeal.of(nozzle, areaRatio);
+        points.addAll(wall.scaled(rt));
+        return new Divergent(wall.exitAngle(), wall.inflectionAngle(), Optional.empty());
     }
 
     /** Arc downstream of the throat up to an angle, or to the exit radius if that comes first; the angle reached. */

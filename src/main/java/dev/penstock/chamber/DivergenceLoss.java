@@ -11,6 +11,7 @@ import java.util.Optional;
  * <pre>
  * cone  λ = (1 + cos α)/2 on the momentum ṁ v_e, nothing on the pressure
  * bell  vacuum impulse in axisymmetric flow over that in one-dimensional flow, tabulated
+ * ideal the same, marched for the very contour at γ 1.2
  * </pre>
  * The cone is the spherical source flow, [nasa-sp-125] equation 4-8, for half angles to 40°. The bell's table comes from
  * this package's own finite-volume march over the contours it draws, at constant γ; the mean isentropic exponent of the
@@ -39,6 +40,11 @@ public final class DivergenceLoss implements LossModel {
     }
 
     @Override
+    public boolean dependsOnSize() {
+        return false;
+    }
+
+    @Override
     public Result evaluate(LossCase chamber) {
         NozzleDesign nozzle = chamber.design().nozzle();
         IdealExpansion ideal = chamber.ideal();
@@ -49,6 +55,9 @@ public final class DivergenceLoss implements LossModel {
         if (nozzle.shape() == NozzleDesign.Shape.CONE) {
             double momentumShare = ideal.exit().velocity() / ideal.exit().vacuumImpulse();
             return Result.nozzle(1 - momentumShare * (1 - factor(nozzle.coneHalfAngle())), angle);
+        }
+        if (nozzle.shape() == NozzleDesign.Shape.IDEAL) {
+            return Result.nozzle(TruncatedIdeal.of(nozzle, ideal.areaRatio()).efficiency(), angle);
         }
         double gamma = ideal.meanExponent();
         double factor = BellTable.efficiency(ideal.areaRatio(), nozzle.lengthFraction(), gamma);

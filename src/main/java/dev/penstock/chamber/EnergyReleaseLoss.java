@@ -59,6 +59,11 @@ public final class EnergyReleaseLoss implements LossModel {
     }
 
     @Override
+    public boolean dependsOnSize() {
+        return false;
+    }
+
+    @Override
     public Result evaluate(LossCase chamber) {
         InjectionState state = chamber.design().combustor().injection();
         Family family = family(chamber.injection().mixed().propellants());

@@ -4,6 +4,7 @@ import dev.penstock.combustion.EquilibriumSolver;
 import dev.penstock.combustion.FrozenGas;
 import dev.penstock.combustion.GasCursor;
 import dev.penstock.combustion.GasState;
+import dev.penstock.combustion.GasTransport;
 import dev.penstock.combustion.Reactants;
 import dev.penstock.combustion.WorkingState;
 import dev.penstock.errors.Require;
@@ -17,6 +18,8 @@ import java.util.List;
 public final class Expansion {
 
     private static final double NODE_STEP = 0.35; // ln p between profile nodes
+    private static final int SUBSONIC_NODES = 6;
+    private static final int TRANSPORT_EVERY = 3;
 
     private final EquilibriumSolver solver;
     private final Reactants reactants;
@@ -98,47 +101,39 @@ public final class Expansion {
         double top = Math.log(chamber.pressure());
         double middle = Math.log(throat.pressure());
         double bottom = Math.log(flow.atAreaRatio(areaRatio).pressure());
+        int nodes = Math.max(4, (int) Math.ceil((middle - bottom) / NODE_STEP));
+        TransportCurve transport = new TransportCurve(nodes + 2);
+        transport.add(chamber.temperature(), chamber.transport());
+        transport.add(throat.temperature(), throat.viscosity(), throat.prandtl());
+
         List<NozzleStation> subsonic = new ArrayList<>();
-        WorkingState rest = flow.upstreamAt(chamber.pressure());
-        subsonic.add(new NozzleStation(
-                Double.MAX_VALUE,
-                false,
-                rest.pressure(),
-                rest.temperature(),
-                rest.density(),
-                0,
-                0,
-                rest.enthalpy(),
-                rest.gamma(),
-                rest.isobaricHeatCapacity(),
-                chamber.transport().viscosity(),
-                chamber.transport().frozenPrandtl()));
-        int steps = 6;
-        for (int i = 1; i < steps; i++) {
+        for (int i = 0; i < SUBSONIC_NODES; i++) {
             // Closer together towards rest, where area changes fastest with pressure.
-            double t = (double) i / steps;
+            double t = (double) i / SUBSONIC_NODES;
             WorkingState state = flow.upstreamAt(Math.exp(top + t * t * (middle - top)));
-            subsonic.add(station(upstreamGas, state, flow.areaRatio(state), false));
+            subsonic.add(station(state, i == 0 ? Double.MAX_VALUE : flow.areaRatio(state), false, transport));
         }
         subsonic.add(throat);
-        List<NozzleStation> supersonic = new ArrayList<>();
-        WorkingState start = flow.downstreamAt(throat.pressure());
-        supersonic.add(station(downstreamGas, start, 1, false));
-        int nodes = Math.max(4, (int) Math.ceil((middle - bottom) / NODE_STEP));
+
         RecombinationTable table = new RecombinationTable(nodes + 1);
-        note(table);
-        for (int i = 1; i <= nodes; i++) {
-            WorkingState state = flow.downstreamAt(Math.exp(middle + (bottom - middle) * i / nodes));
-            double ratio = i == nodes ? areaRatio : flow.areaRatio(state);
-            supersonic.add(station(downstreamGas, state, ratio, true));
+        List<WorkingState> states = new ArrayList<>();
+        double condensed = 0;
+        for (int i = 0; i <= nodes; i++) {
+            states.add(flow.downstreamAt(Math.exp(middle + (bottom - middle) * i / nodes)));
+            if (i == nodes || i > 0 && i % TRANSPORT_EVERY == 0) {
+                GasState full = downstreamGas.snapshot();
+                transport.add(full.temperature(), full.transport());
+                condensed = full.condensedMassFraction();
+            }
             note(table);
         }
-        return new GasProfile(
-                subsonic,
-                supersonic,
-                chamber.enthalpy(),
-                table,
-                downstreamGas.snapshot().condensedMassFraction());
+        List<NozzleStation> supersonic = new ArrayList<>();
+        for (int i = 0; i <= nodes; i++) {
+            WorkingState state = states.get(i);
+            double ratio = i == 0 ? 1 : i == nodes ? areaRatio : flow.areaRatio(state);
+            supersonic.add(station(state, ratio, i > 0, transport));
+        }
+        return new GasProfile(subsonic, supersonic, chamber.enthalpy(), table, condensed);
     }
 
     private void note(RecombinationTable table) {
@@ -162,9 +157,19 @@ public final class Expansion {
                 impulse);
     }
 
-    /** Station at the state at which the cursor stands. */
+    /** Station at the state at which the cursor stands, with its transport properties worked out. */
     private NozzleStation station(GasCursor gas, WorkingState state, double areaRatio, boolean supersonic) {
-        GasState full = gas.snapshot();
+        GasTransport transport = gas.snapshot().transport();
+        return station(state, areaRatio, supersonic, transport.viscosity(), transport.frozenPrandtl());
+    }
+
+    private NozzleStation station(WorkingState state, double areaRatio, boolean supersonic, TransportCurve transport) {
+        double t = state.temperature();
+        return station(state, areaRatio, supersonic, transport.viscosity(t), transport.prandtl(t));
+    }
+
+    private NozzleStation station(
+            WorkingState state, double areaRatio, boolean supersonic, double viscosity, double prandtl) {
         double v = flow.velocity(state);
         return new NozzleStation(
                 Math.max(1, areaRatio),
@@ -177,8 +182,8 @@ public final class Expansion {
                 state.enthalpy(),
                 state.gamma(),
                 state.isobaricHeatCapacity(),
-                full.transport().viscosity(),
-                full.transport().frozenPrandtl());
+                viscosity,
+                prandtl);
     }
 
     private static Isentrope isentrope(GasCursor gas, double entropy) {

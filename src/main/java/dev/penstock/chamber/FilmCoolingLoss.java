@@ -44,6 +44,11 @@ public final class FilmCoolingLoss implements LossModel {
     }
 
     @Override
+    public boolean dependsOnSize() {
+        return false;
+    }
+
+    @Override
     public Result evaluate(LossCase chamber) {
         double share = chamber.design().combustor().filmFuelFraction();
         if (share == 0) {

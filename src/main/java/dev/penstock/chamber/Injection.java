@@ -2,7 +2,10 @@ package dev.penstock.chamber;
 
 import dev.penstock.combustion.Reactants;
 import dev.penstock.errors.Require;
+import dev.penstock.fluids.ElementalComposition;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * What enters the injector. The split into oxidizer side and fuel side is known where a film of fuel is to be modelled.
@@ -24,6 +27,29 @@ public record Injection(Reactants mixed, Optional<Reactants> oxidizer, Optional<
      */
     public static Injection of(Reactants mixed) {
         return new Injection(mixed, Optional.empty(), Optional.empty(), 0);
+    }
+
+    /**
+     * @param mixed everything together, with its enthalpy as injected
+     * @param fuel the fuel by itself; its share is that of its propellants in the mixture
+     * @return the injection, with all that is not fuel as the oxidizer side
+     */
+    public static Injection of(Reactants mixed, Reactants fuel) {
+        double fraction = fuel.propellants().keySet().stream()
+                .mapToDouble(id -> mixed.propellants().getOrDefault(id, 0.0))
+                .sum();
+        Require.within("injection", "fuel fraction (-)", fraction, 1e-6, 1 - 1e-6);
+        Map<String, Double> rest = new TreeMap<>();
+        mixed.composition().molesPerKilogram().forEach((element, moles) -> {
+            double left = (moles - fraction * fuel.composition().of(element)) / (1 - fraction);
+            rest.put(element, Math.max(0, left));
+        });
+        Map<String, Double> others = new TreeMap<>(mixed.propellants());
+        others.keySet().removeAll(fuel.propellants().keySet());
+        others.replaceAll((id, share) -> share / (1 - fraction));
+        double enthalpy = (mixed.enthalpy() - fraction * fuel.enthalpy()) / (1 - fraction);
+        Reactants oxidizer = new Reactants(new ElementalComposition(rest), enthalpy, others);
+        return new Injection(mixed, Optional.of(oxidizer), Optional.of(fuel), fraction);
     }
 
     /**

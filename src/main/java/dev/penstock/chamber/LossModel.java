@@ -14,6 +14,11 @@ interface LossModel {
     /** @return equation, source and range */
     ModelCard card();
 
+    /** @return whether the loss changes with the size of the chamber, everything else the same */
+    default boolean dependsOnSize() {
+        return true;
+    }
+
     /**
      * @param chamber chamber whose loss is wanted
      * @return impulse after over impulse before this loss, with its evidence

@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
  * @param areaRatio exit area over throat area (-)
  * @param exitPressure static pressure at the exit (Pa)
  * @param shape wall shape
- * @param lengthFraction length over that of a 15° cone of the same area ratio (-), for bells
+ * @param lengthFraction length over that of a 15° cone of the same area ratio (-), for bells and ideal contours
  * @param coneHalfAngle half angle (rad), for cones
  * @param upstreamCurvature wall curvature radius upstream of the throat, over the throat radius (-)
  * @param downstreamCurvature wall curvature radius downstream of the throat, over the throat radius (-)
@@ -28,8 +28,12 @@ public record NozzleDesign(
 
     /** Shape of the divergent wall. */
     public enum Shape {
+        /** Straight wall of a given half angle. */
         CONE,
-        BELL
+        /** Parabola with the published optimum angles. */
+        BELL,
+        /** Truncated ideal contour by the method of characteristics. */
+        IDEAL
     }
 
     /** Length of a bell when the concept does not say: 0.8 of a 15° cone, common practice, no source. */

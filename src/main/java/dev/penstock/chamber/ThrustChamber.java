@@ -6,7 +6,9 @@ import dev.penstock.errors.Require;
 import dev.penstock.errors.Warning;
 import dev.penstock.quantities.Constants;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -17,7 +19,7 @@ import java.util.OptionalDouble;
 public final class ThrustChamber {
 
     private static final int MOST_PASSES = 30;
-    private static final double TOLERANCE = 1e-12;
+    private static final double TOLERANCE = 1e-11;
 
     private final NozzleFlow nozzle;
     private final List<LossModel> models;
@@ -109,11 +111,13 @@ public final class ThrustChamber {
                 : expansion.toExitPressure(design.nozzle().exitPressure().getAsDouble());
         GasProfile profile = expansion.profile(ideal.areaRatio());
 
+        Map<LossKind, LossModel.Result> fixed = new EnumMap<>(LossKind.class);
         double area = rule.throatArea(new LossAccount(ideal));
         for (int pass = 0; pass < MOST_PASSES; pass++) {
             ContourBuilder.Drawing drawing = ContourBuilder.draw(
                     design.combustor(), design.nozzle(), ideal.areaRatio(), Math.sqrt(area / Math.PI));
-            LossAccount losses = account(new LossCase(design, injection, ideal, profile, drawing, nozzle.solver()));
+            LossAccount losses =
+                    account(new LossCase(design, injection, ideal, profile, drawing, nozzle.solver()), fixed);
             double next = rule.throatArea(losses);
             if (Math.abs(next - area) <= TOLERANCE * area) {
                 return assemble(design, ideal, profile, drawing, losses, next);
@@ -123,14 +127,18 @@ public final class ThrustChamber {
         throw new NotConverged("throat area", MOST_PASSES, Double.NaN, "last at " + area + " m²");
     }
 
-    private LossAccount account(LossCase chamber) {
+    /** Takes off every loss; those that do not depend on size are computed once and kept in the map. */
+    private LossAccount account(LossCase chamber, Map<LossKind, LossModel.Result> fixed) {
         LossAccount account = new LossAccount(chamber.ideal());
         for (LossModel model : models) {
             OptionalDouble stated = chamber.design().efficiencies().of(model.kind());
             if (stated.isPresent()) {
                 account.takeOff(model.kind(), stated(model.kind(), stated.getAsDouble()), Optional.empty());
             } else {
-                account.takeOff(model.kind(), model.evaluate(chamber), Optional.of(model.card()));
+                LossModel.Result result = model.dependsOnSize()
+                        ? model.evaluate(chamber)
+                        : fixed.computeIfAbsent(model.kind(), kind -> model.evaluate(chamber));
+                account.takeOff(model.kind(), result, Optional.of(model.card()));
             }
         }
         return account;

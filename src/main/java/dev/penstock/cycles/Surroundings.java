@@ -2,6 +2,7 @@ package dev.penstock.cycles;
 
 import dev.penstock.chamber.ChamberPerformance;
 import dev.penstock.chamber.CombustorPressure;
+import dev.penstock.chamber.Injection;
 import dev.penstock.chamber.ThrustChamber;
 import dev.penstock.combustion.Reactants;
 import dev.penstock.cooling.ChannelLayout;
@@ -189,11 +190,21 @@ final class Surroundings {
 
     private ChamberPerformance chamber(Reactants mixture, double thrust) {
         ThrustChamber chambers = plant.models().chamber(concept, mixture);
+        Injection injection = injection(mixture);
         if (concept.thrust().kind() == ThrustTarget.Kind.THROAT_DIAMETER) {
             double diameter = concept.thrust().value();
-            return chambers.forThroatArea(concept.chamber(), mixture, Math.PI / 4 * diameter * diameter);
+            return chambers.forThroatArea(concept.chamber(), injection, Math.PI / 4 * diameter * diameter);
         }
-        return chambers.forVacuumThrust(concept.chamber(), mixture, thrust);
+        return chambers.forVacuumThrust(concept.chamber(), injection, thrust);
+    }
+
+    /** The fuel's own part is told apart where some of it runs along the wall as a film. */
+    private Injection injection(Reactants mixture) {
+        if (concept.chamber().combustor().filmFuelFraction() == 0) {
+            return Injection.of(mixture);
+        }
+        return Injection.of(
+                mixture, Reactants.single(concept.fuel(), concept.fuel().formationEnthalpy()));
     }
 
     private double faceRatio(ChamberPerformance chamber) {

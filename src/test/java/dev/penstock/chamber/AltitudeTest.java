@@ -1,0 +1,83 @@
+package dev.penstock.chamber;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.penstock.combustion.Reactants;
+import dev.penstock.errors.OutsideValidity;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Thrust and impulse on the way up: bells, plugs, averages. */
+class AltitudeTest {
+
+    private static final Reactants MIXTURE = Mixtures.mix(Mixtures.OXYGEN, Mixtures.METHANE, 3.4);
+    private static final ChamberPerformance BELL = chamber(60);
+
+    private static ChamberPerformance chamber(double areaRatio) {
+        ChamberDesign design = new ChamberDesign(
+                10e6,
+                CombustorDesign.of(2.5, 1.2),
+                NozzleDesign.bell(areaRatio),
+                ExpansionMode.SHIFTING,
+                Efficiencies.MODELLED);
+        return new ThrustChamber(Mixtures.nozzle(MIXTURE)).forVacuumThrust(design, MIXTURE, 1e6);
+    }
+
+    /** Limit: a plug of factor 1 equals the bell where both are matched, and beats it at sea level. */
+    @Test
+    void plugEqualsTheMatchedBellAndBeatsItAtSeaLevel() {
+        PlugNozzle plug = new PlugNozzle(BELL, 1);
+        double matched = BELL.ideal().exit().pressure();
+        // The bell's losses act on the vacuum impulse, the plug's on the matched one: they differ by η on p_e A_e.
+        assertThat(plug.thrustAt(matched) / BELL.thrustAt(matched)).isCloseTo(1, within(3e-3));
+        assertThat(plug.thrustAt(101_325)).isGreaterThan(BELL.thrustAt(101_325));
+        assertThat(plug.thrustAt(0)).isCloseTo(BELL.vacuumThrust(), within(1.0));
+    }
+
+    @Test
+    void plugThrustIsContinuousAndFallsWithAmbientPressure() {
+        PlugNozzle plug = new PlugNozzle(BELL);
+        double matched = BELL.ideal().exit().pressure();
+        assertThat(plug.thrustAt(matched * (1 + 1e-7)) / plug.thrustAt(matched * (1 - 1e-7)))
+                .isCloseTo(1, within(1e-6));
+        double last = Double.MAX_VALUE;
+        for (double p = 0; p < 3e5; p += 5e3) {
+            assertThat(plug.thrustAt(p)).isLessThan(last);
+            last = plug.thrustAt(p);
+        }
+        assertThatThrownBy(() -> plug.thrustAt(9e6)).isInstanceOf(OutsideValidity.class);
+    }
+
+    /** Closed form: F = F_vac − p A_e with p = p₀ exp(−t/τ) averages to F_vac − A_e p₀ τ/T (1 − exp(−T/τ)). */
+    @Test
+    void averageOverAnExponentialPressureHasItsClosedForm() {
+        double vacuum = 1e6;
+        double area = 2;
+        AscentAverage average =
+                AscentAverage.over(p -> vacuum - p * area, 300, AscentAverage.exponential(101_325, 40), 150);
+        double expected = vacuum - area * 101_325 * 40 / 150.0 * (1 - Math.exp(-150 / 40.0));
+        assertThat(average.totalImpulse() / 150).isCloseTo(expected, within(1e-4 * expected * 0.01));
+        assertThat(average.propellant()).isEqualTo(45_000);
+    }
+
+    @Test
+    void averageLiesBetweenStartAndEndOfAnAscent() {
+        List<AscentAverage.Waypoint> ascent = List.of(
+                new AscentAverage.Waypoint(0, 0),
+                new AscentAverage.Waypoint(60, 9_000),
+                new AscentAverage.Waypoint(120, 38_000),
+                new AscentAverage.Waypoint(160, 66_000));
+        ChamberPerformance booster = chamber(25);
+        AscentAverage average = AscentAverage.over(
+                booster::thrustAt,
+                booster.massFlow(),
+                AscentAverage.through(new StandardAtmosphere1976(), ascent),
+                160);
+        assertThat(average.initialSpecificImpulse()).isCloseTo(booster.seaLevelSpecificImpulse(), within(1e-9));
+        assertThat(average.specificImpulse())
+                .isBetween(average.initialSpecificImpulse(), average.finalSpecificImpulse());
+        assertThat(average.finalSpecificImpulse()).isCloseTo(booster.vacuumSpecificImpulse(), within(0.2));
+    }
+}
