@@ -4,10 +4,12 @@ import dev.penstock.fluids.Propellant;
 import dev.penstock.provenance.UncertainInput;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
+import dev.penstock.turbomachinery.ImpellerMaterial;
 import dev.penstock.turbomachinery.PumpDefaults;
 import dev.penstock.turbomachinery.PumpDesign;
 import dev.penstock.turbomachinery.PumpType;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Supplier;
@@ -34,7 +36,23 @@ final class PumpKeys {
                 Dimension.RATIO,
                 Range.of(0.05, 1),
                 "relation of head coefficient to specific speed");
-        double tip = usual("tip_speed_limit", keys, Dimension.VELOCITY, Range.of(20, 1200), uncertain);
+        ImpellerMaterial material = keys.choice(
+                "impeller_material",
+                ImpellerMaterial.class,
+                ImpellerMaterial.usual(propellant),
+                "the fastest alloy that the liquid allows, nasa-sp-8109");
+        if (material.barred(propellant)) {
+            keys.problem(
+                    "impeller_material",
+                    '"' + material.name().toLowerCase(Locale.ROOT) + '"',
+                    material.objection(propellant).orElseThrow() + "; choose another alloy");
+        }
+        double tip = keys.quantity(
+                "tip_speed_limit",
+                Dimension.VELOCITY,
+                Range.of(20, 1200),
+                material.tipSpeed(propellant).mode(),
+                "nasa-sp-8109, " + material.title());
         String tipSource = keys.has("tip_speed_limit") ? "concept file" : usual.tipSpeedSource();
         double inducerTip = usual("inducer_tip_speed_limit", keys, Dimension.VELOCITY, Range.of(5, 800), uncertain);
         double flow = usual("inducer_flow_coefficient", keys, Dimension.RATIO, Range.of(0.04, 0.3), uncertain);

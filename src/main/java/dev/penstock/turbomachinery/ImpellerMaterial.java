@@ -26,6 +26,14 @@ public enum ImpellerMaterial {
         this.inDenseLiquids = inDenseLiquids;
     }
 
+    /**
+     * @param propellant what is pumped
+     * @return the alloy in use where speed matters: titanium for hydrogen, a nickel alloy for everything else
+     */
+    public static ImpellerMaterial usual(Propellant propellant) {
+        return propellant.loadingDensity() < PumpStages.HYDROGEN_DENSITY ? TITANIUM : NICKEL;
+    }
+
     /** @return name for people */
     public String title() {
         return title;

@@ -50,15 +50,12 @@ public final class PumpDefaults {
      */
     public static List<UncertainInput> uncertain(Propellant propellant) {
         boolean hydrogen = propellant.loadingDensity() < PumpStages.HYDROGEN_DENSITY;
-        boolean oxidizer = propellant.roles().contains(Propellant.Role.OXIDIZER);
         boolean cryogenic = propellant.storageTemperature() < 150;
         return List.of(
                 new UncertainInput(
                         "tip_speed_limit",
                         "m/s",
-                        hydrogen
-                                ? new Spread(560, 610, 700)
-                                : oxidizer ? new Spread(250, 400, 450) : new Spread(260, 400, 450),
+                        ImpellerMaterial.usual(propellant).tipSpeed(propellant),
                         "nasa-sp-8109"),
                 new UncertainInput(
                         "inducer_tip_speed_limit",

@@ -160,6 +160,13 @@ public final class PumpModel {
                             volumeFlow,
                             GulichEfficiency.SMALLEST_FLOW)));
         }
+        int stages = design.stages().orElseThrow();
+        if (GulichEfficiency.of(nq, volumeFlow, stages) < PumpStages.SLOW_PUMP_EFFICIENCY) {
+            warnings.add(new Warning(
+                    name,
+                    "specific speed and flow are too low for impellers of full emission: a partial-emission or displacement"
+                            + " pump is assumed"));
+        }
         if (nq < GulichEfficiency.LOWEST_SPECIFIC_SPEED || nq > GulichEfficiency.HIGHEST_SPECIFIC_SPEED) {
             warnings.add(new Warning(
                     name,

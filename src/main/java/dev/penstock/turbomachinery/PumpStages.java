@@ -26,6 +26,9 @@ final class PumpStages {
     /** Liquids lighter than this are hydrogen (kg/m³). */
     static final double HYDROGEN_DENSITY = 150;
 
+    /** Efficiency of good partial-emission and displacement pumps (-): common practice, no source. */
+    static final double SLOW_PUMP_EFFICIENCY = 0.25;
+
     private final PumpSpeed speeds;
 
     PumpStages(PumpSpeed speeds) {
@@ -96,12 +99,14 @@ final class PumpStages {
      * @param settled settled design
      * @param speed shaft speed (rad/s)
      * @param head isentropic rise of the whole pump (J/kg)
-     * @return efficiency by the published relation and the rocket-pump factor (-)
+     * @return efficiency by the published relation and the rocket-pump factor (-), not below that of the partial-emission and
+     *     displacement pumps that take over at very low specific speed
      */
     static double relationEfficiency(PumpDuty duty, PumpDesign settled, double speed, double head) {
         int n = settled.stages().orElseThrow();
         double nq = SpecificSpeed.metric(SpecificSpeed.of(speed, duty.volumeFlow(), head / n));
-        return Math.min(settled.efficiencyFactor() * GulichEfficiency.of(nq, duty.volumeFlow(), n), 0.999);
+        double industrial = Smooth.greatest(GulichEfficiency.of(nq, duty.volumeFlow(), n), SLOW_PUMP_EFFICIENCY);
+        return Math.min(settled.efficiencyFactor() * industrial, 0.999);
     }
 
     /**
