@@ -64,6 +64,9 @@ public final class VehicleView {
         map.put("dry_mass_kg", s.dryMass().total());
         map.put("delta_v_m_s", s.deltaV());
         map.put("isp_s", s.isp());
+        map.put("burned_propellant_kg", s.propellant().burned());
+        map.put("residual_propellant_kg", s.propellant().residual());
+        map.put("final_mass_kg", s.finalMass());
         map.put("mass_ratio", s.massRatio());
         map.put("thrust_to_weight", s.thrustToWeight());
         map.put("burn_time_s", s.burnTime());

@@ -10,6 +10,8 @@ import dev.penstock.vehicle.ascent.AscentVehicle;
 import dev.penstock.vehicle.ascent.FlightSegment;
 import dev.penstock.vehicle.ascent.Progress;
 import dev.penstock.vehicle.ascent.Thrusters;
+import dev.penstock.vehicle.mass.BuiltUpDryMass;
+import dev.penstock.vehicle.mass.RecoveryHardware;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -29,12 +31,14 @@ public final class FlownSizer {
     private static final String FLOWN = "flown";
 
     private final VehicleSizer sizer = new VehicleSizer();
+    private final Atmosphere atmosphere;
     private final AscentOptimizer optimizer;
 
     /**
      * @param atmosphere the air
      */
     public FlownSizer(Atmosphere atmosphere) {
+        this.atmosphere = atmosphere;
         this.optimizer = new AscentOptimizer(atmosphere);
     }
 
@@ -71,6 +75,7 @@ public final class FlownSizer {
                 return new FlownSizing(sizing, shown, round);
             }
             current = current.withMission(current.mission().withAscent(terms(flight)));
+            current = withHeatLoad(current, new FlownSizing(sizing, flight, round));
             if (round >= KEEP_ENGINES_AFTER) {
                 current = withEnginesKept(current, sizing);
             }
@@ -80,6 +85,21 @@ public final class FlownSizer {
                 MOST_ROUNDS,
                 Math.abs(miss),
                 "speed left over, in m/s, still changes");
+    }
+
+    /** A recovered first stage that is built up line by line is protected against the heat it met. */
+    private VehiclePlan withHeatLoad(VehiclePlan plan, FlownSizing flown) {
+        StagePlan first = plan.stages().get(0);
+        if (first.recovery().mode() == Recovery.Mode.NONE || !(first.dryMass() instanceof BuiltUpDryMass builtUp)) {
+            return plan;
+        }
+        double heatLoad =
+                StageReturn.of(flown, atmosphere).orElseThrow().entry().heatLoad();
+        Optional<RecoveryHardware> hardware = builtUp.design().recovery().map(h -> h.withHeatLoad(heatLoad));
+        List<StagePlan> stages = new ArrayList<>(plan.stages());
+        stages.set(
+                0, first.withRecovery(new BuiltUpDryMass(builtUp.design().withRecovery(hardware)), first.recovery()));
+        return plan.withStages(stages);
     }
 
     /** A stage whose engine count flips from round to round keeps the larger number. */

@@ -149,4 +149,48 @@ class VehicleReaderTest {
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("missing, and start_mass too");
     }
+
+    @Test
+    void impossibleStagesAreSaidWithWhatIsAllowed() {
+        String text = TWO_STAGES.replace("structural_coefficient = 0.07", "mass = \"-5 t\"")
+                + """
+                [boosters]
+                engine = "../booster-engine.toml"
+                propellant = "0 t"
+                """;
+        assertThatThrownBy(() -> read(text, Map.of()))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessageContaining("stage[0].dry_mass.mass is \"-5 t\"; allowed is above 0 kg")
+                .hasMessageContaining("boosters.propellant is \"0 t\"; allowed is above 0 kg");
+    }
+
+    @Test
+    void readsBoostersRecoveryAndFlight() throws IOException {
+        String text = TWO_STAGES.replace(
+                        "[[stage]]\nname = \"upper\"",
+                        "[stage.recovery]\nmode = \"launch-site\"\nlanding = \"600 m/s\"\n[[stage]]\nname = \"upper\"")
+                + """
+                [boosters]
+                engine = "../booster-engine.toml"
+                count = 4
+                propellant = "20 t"
+                [boosters.dry_mass]
+                structural_coefficient = 0.12
+                [ascent]
+                dynamic_pressure_limit = "30 kPa"
+                mach = [0, 1, 2]
+                drag_coefficient = [0.3, 0.5, 0.4]
+                """;
+        VehiclePlan plan = read(text, Map.of());
+        assertThat(plan.boosters().orElseThrow().count()).isEqualTo(4);
+        assertThat(plan.engineFiles()).hasSize(3);
+        Recovery recovery = plan.stages().get(0).recovery();
+        assertThat(recovery.mode()).isEqualTo(Recovery.Mode.LAUNCH_SITE);
+        assertThat(recovery.landing()).isEqualTo(600);
+        AscentPlan ascent = plan.ascent().orElseThrow();
+        assertThat(ascent.mission().dynamicPressureLimit()).isEqualTo(30e3);
+        assertThat(ascent.mission().insertionAltitude()).isEqualTo(200e3);
+        assertThat(ascent.mission().apogeeAltitude()).isEqualTo(400e3);
+        assertThat(ascent.dragTable().coefficient(1.5)).isEqualTo(0.45);
+    }
 }

@@ -39,6 +39,14 @@ public record RecoveryHardware(double fraction, double heatLoad) {
     }
 
     /**
+     * @param newHeatLoad heat load on the base (J/m²)
+     * @return the same hardware for that heat load
+     */
+    public RecoveryHardware withHeatLoad(double newHeatLoad) {
+        return new RecoveryHardware(fraction, newHeatLoad);
+    }
+
+    /**
      * @param stage what the stage holds
      * @param rest dry mass without these lines (kg)
      * @return the lines
