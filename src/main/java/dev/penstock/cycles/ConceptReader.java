@@ -106,14 +106,16 @@ public final class ConceptReader {
         } else {
             top.leave("vehicle");
         }
-        if (oxidizer.isEmpty() || fuel.isEmpty()) {
-            throw firstProblems(file);
-        }
-        Supplier<Concept> concept = rest(
-                root,
-                feeds,
-                new Head(name, description, cycle, oxidizer.get(), fuel.get()),
-                () -> new ConceptDocument(file.name(), file.text(), changes, sources, inputs));
+        // A usual propellant stands in for one that could not be read, so that the rest of the file is checked too; the
+        // problem noted for it keeps the concept from being built.
+        Head head = new Head(
+                name,
+                description,
+                cycle,
+                oxidizer.orElseGet(() -> fluids.propellant("oxygen")),
+                fuel.orElseGet(() -> fluids.propellant("methane")));
+        Supplier<Concept> concept =
+                rest(root, feeds, head, () -> new ConceptDocument(file.name(), file.text(), changes, sources, inputs));
         checkSources(top.table("sources"), sources, inputs);
         file.finish();
         try {
@@ -271,19 +273,5 @@ public final class ConceptReader {
                 table.problem('"' + key + '"', "not an input of this concept", "did you mean \"" + near + "\"?");
             }
         }
-    }
-
-    /** Nothing else can be read without the propellants: the problems so far, without complaints about unread keys. */
-    private static InvalidInput firstProblems(InputFile file) {
-        file.root().keys().forEach(file.root()::leave);
-        try {
-            file.finish();
-        } catch (InvalidInput e) {
-            List<InvalidInput.Problem> own = e.problems().stream()
-                    .filter(p -> !p.value().equals("not a known key"))
-                    .toList();
-            return own.isEmpty() ? e : new InvalidInput(own);
-        }
-        throw new IllegalStateException("no problem noted in " + file.name());
     }
 }

@@ -34,6 +34,17 @@ class ConceptReaderTest {
     }
 
     @Test
+    void anUnknownPropellantDoesNotHideOtherErrors() {
+        InvalidInput error = refused(
+                TEXT.replace("\"oxygen\"", "\"oxigen\""),
+                Map.of("engine.chamber_pressure", "8 kN", "nozzle.area_ratio", "0.5"));
+        assertThat(error.getMessage())
+                .contains("did you mean oxygen")
+                .contains("engine.chamber_pressure is \"8 kN\"; write a pressure")
+                .contains("nozzle.area_ratio is 0.5; allowed is");
+    }
+
+    @Test
     void unknownPropellantsAndCyclesNameWhatExists() {
         InvalidInput error =
                 refused(TEXT.replace("\"oxygen\"", "\"oxigen\"").replace("\"gas-generator\"", "\"gas-gen\""), Map.of());
