@@ -5,6 +5,7 @@ import dev.penstock.provenance.LimitCheck;
 import dev.penstock.provenance.ModelCard;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * Sizes a turbine for a duty at a shaft speed: kind, stages, pitch diameter, blades, efficiency and power.
@@ -46,6 +47,12 @@ public final class TurbineModel {
 
     /** Admission below which reaction stages leak too much (-): common practice, no source. */
     private static final double FULL_ADMISSION = 0.9;
+
+    /** Admission below which the reader is told (-). */
+    private static final double LITTLE_ADMISSION = 0.5;
+
+    /** Velocity ratio below which the triangles are far from any published curve (-). */
+    private static final double SLOW_WHEEL = 0.1;
 
     private static final double BLADE_DENSITY = 8200;
 
@@ -147,13 +154,6 @@ public final class TurbineModel {
                 settled.inletTemperatureLimit(),
                 "K",
                 "nasa-sp-125"));
-        List<Warning> warnings = new ArrayList<>();
-        if (settled.oxygenRich()) {
-            warnings.add(
-                    new Warning(
-                            name,
-                            "oxygen-rich hot gas: metals can ignite; needs burn-resistant alloys or coatings, clean passages and no rubbing"));
-        }
         return new TurbineSizing(
                 name,
                 duty,
@@ -174,7 +174,7 @@ public final class TurbineModel {
                 wheel.annulusSpeed,
                 untaperedRootStress(wheel.annulusSpeed),
                 limits,
-                warnings);
+                warnings(name, settled, wheel, wheel.pitchLineSpeed / gas.spoutingVelocity));
     }
 
     /**
@@ -185,5 +185,34 @@ public final class TurbineModel {
      */
     static double untaperedRootStress(double annulusSpeed) {
         return BLADE_DENSITY * annulusSpeed * annulusSpeed / (2 * Math.PI);
+    }
+
+    private static List<Warning> warnings(String name, TurbineDesign design, TurbineWheel wheel, double velocityRatio) {
+        List<Warning> warnings = new ArrayList<>();
+        if (design.oxygenRich()) {
+            warnings.add(
+                    new Warning(
+                            name,
+                            "oxygen-rich hot gas: metals can ignite; needs burn-resistant alloys or coatings, clean passages and no rubbing"));
+        }
+        if (wheel.admission < LITTLE_ADMISSION) {
+            warnings.add(new Warning(
+                    name,
+                    String.format(
+                            Locale.ROOT,
+                            "gas reaches %.0f %% of the circumference only: the flow is too small for blades of %.1f mm all around",
+                            100 * wheel.admission,
+                            1000 * wheel.height)));
+        }
+        if (design.efficiency().isEmpty() && velocityRatio < SLOW_WHEEL) {
+            warnings.add(new Warning(
+                    name,
+                    String.format(
+                            Locale.ROOT,
+                            "velocity ratio %.3f is so low that the efficiency of %.2f is uncertain by ten points",
+                            velocityRatio,
+                            wheel.efficiency)));
+        }
+        return warnings;
     }
 }

@@ -160,4 +160,20 @@ class TurbineTest {
         assertThat(2 * slow.annulusSpeed()).isGreaterThan(design.annulusSpeedLimit());
         assertThat(fast.annulusSpeed()).isLessThanOrEqualTo(design.annulusSpeedLimit());
     }
+
+    @Test
+    void theReaderIsToldOfPartialAdmissionAndSlowWheels() {
+        PerfectGas gas = new PerfectGas(2650, 1.10);
+        TurbineSizing small = model.size(
+                "turbine", new TurbineDuty(gas, 5e6, 2650 * 1000, 0.25e6, 0.02), 4000, TurbineDefaults.of(false));
+        assertThat(small.admission()).isLessThan(0.5);
+        assertThat(small.warnings()).anyMatch(w -> w.message().contains("of the circumference only"));
+        assertThat(small.warnings()).anyMatch(w -> w.message().contains("velocity ratio"));
+        TurbineSizing large = model.size(
+                "turbine", new TurbineDuty(gas, 5e6, 2650 * 1000, 0.25e6, 40), 2500, TurbineDefaults.of(false));
+        assertThat(large.warnings()).isEmpty();
+        assertThat(model.size("turbine", large.duty(), 2500, TurbineDefaults.of(true))
+                        .warnings())
+                .anyMatch(w -> w.message().contains("oxygen-rich"));
+    }
 }
