@@ -41,6 +41,9 @@ public final class EquilibriumSolver implements GasCursor {
     private static final double HIGHEST_TEMPERATURE = 8000;
     private static final double LOWEST_PRESSURE = 1;
     private static final double HIGHEST_PRESSURE = 1e9;
+    /** Moles of an element per kilogram below which it is taken to be absent: round-off of the others (mol/kg). */
+    private static final double ABSENT = 1e-14;
+
     private static final double MASS_TOLERANCE = 5e-3;
 
     private final SpeciesSet set;
@@ -101,7 +104,7 @@ public final class EquilibriumSolver implements GasCursor {
             near &= Math.abs(moles - composition[k]) <= 0.5 * composition[k];
             composition[k] = moles;
             mass += moles * atomicMass[k];
-            mask |= moles > 0 ? 1 << k : 0;
+            mask |= moles > ABSENT ? 1 << k : 0;
         }
         if (found < atoms.size()) {
             throw new InvalidInput(
