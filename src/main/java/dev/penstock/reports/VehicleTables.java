@@ -119,7 +119,12 @@ final class VehicleTables {
                 Figures.percent(s.dryMass().growth() / s.dryMass().total()),
                 "",
                 "margin of the plan");
-        table.row("dry mass", Figures.significant(s.dryMass().total(), 4), "100.0 %", "", "");
+        table.row(
+                "dry mass",
+                Figures.significant(s.dryMass().total(), 4),
+                "100.0 %",
+                "± " + Figures.fixed(100 * s.dryMass().scatter() / s.dryMass().total(), 0) + " %",
+                "lines taken as independent");
         return table.table();
     }
 

@@ -74,6 +74,8 @@ public final class VehicleView {
         map.put("length_m", s.contents().length());
         map.put("recovery_propellant_kg", s.propellant().recovery());
         map.put("structural_coefficient", s.structuralCoefficient());
+        map.put("dry_mass_scatter_kg", s.dryMass().scatter());
+        map.put("dry_mass_growth_margin_kg", s.dryMass().growth());
         map.put("dry_mass", lines(s.dryMass()));
         s.boosters().ifPresent(b -> map.put("boosters", boosters(b)));
         return map;
@@ -142,7 +144,12 @@ public final class VehicleView {
                 "growth margin",
                 Figures.significant(masses.growth(), 4),
                 Figures.fixed(100 * masses.growth() / masses.total(), 1));
-        dry.row("dry mass", Figures.significant(masses.total(), 4), "100.0");
+        dry.row(
+                "dry mass",
+                Figures.significant(masses.total(), 4),
+                "100.0",
+                Figures.fixed(100 * masses.scatter() / masses.total(), 0),
+                "lines taken as independent");
         return dry.text();
     }
 

@@ -1,7 +1,10 @@
 package dev.penstock.vehicle;
 
 import dev.penstock.errors.Require;
+import dev.penstock.provenance.ModelCard;
+import dev.penstock.quantities.Constants;
 import dev.penstock.vehicle.engine.EnginePerformance;
+import java.util.List;
 
 /**
  * How a stage comes back, and the speed changes it keeps propellant for.
@@ -17,6 +20,14 @@ import dev.penstock.vehicle.engine.EnginePerformance;
  * @param landing speed change on landing (m/s), at sea level
  */
 public record Recovery(Mode mode, double boostback, double entry, double landing) {
+
+    public static final ModelCard CARD = new ModelCard(
+            "vehicle.recovery-burns",
+            "Propellant kept for bringing a stage back",
+            "m_kept = (m_dry + m_residual)(exp((Δv_back + Δv_entry)/c_vac + Δv_landing/c_sea) − 1)",
+            "first stages; usual speed changes 700 + 450 m/s downrange, 2000 + 500 + 450 m/s to the launch site",
+            "±30 % of the speed changes",
+            List.of("tsiolkovsky-1903", "common practice, no source"));
 
     /** Where a stage lands. */
     public enum Mode {
@@ -58,7 +69,7 @@ public record Recovery(Mode mode, double boostback, double entry, double landing
             return 0;
         }
         double vacuum = engine.vacuumThrust() / engine.massFlow();
-        double seaLevel = engine.thrustAt(dev.penstock.quantities.Constants.STANDARD_ATMOSPHERE) / engine.massFlow();
+        double seaLevel = engine.thrustAt(Constants.STANDARD_ATMOSPHERE) / engine.massFlow();
         return Math.expm1((boostback + entry) / vacuum + landing / seaLevel);
     }
 }

@@ -2,6 +2,7 @@ package dev.penstock.vehicle;
 
 import dev.penstock.chamber.Atmosphere;
 import dev.penstock.errors.Warning;
+import dev.penstock.provenance.ModelCard;
 import dev.penstock.quantities.Constants;
 import dev.penstock.vehicle.ascent.AscentPoint;
 import dev.penstock.vehicle.ascent.AscentResult;
@@ -32,6 +33,14 @@ import java.util.Optional;
  */
 public record StageReturn(
         String stage, double speedBeforeEntryBurn, Entry.Result entry, double landingDeltaV, List<Warning> warnings) {
+
+    public static final ModelCard CARD = new ModelCard(
+            "vehicle.stage-return",
+            "Way back of a first stage",
+            "free flight v² = v_s² − 2 g (h − h_s), sudden entry burn at 55 km, ballistic fall, landing Δv = 2 v_landing",
+            "first stages that part below about 4 km/s; no lift, no guidance",
+            "±30 %",
+            List.of("common practice, no source"));
 
     private static final double ENTRY_ALTITUDE = 55e3;
     private static final double LANDING_GRAVITY_FACTOR = 2;

@@ -6,6 +6,7 @@ import dev.penstock.errors.NotConverged;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.numerics.BoundedSystemSolver;
 import dev.penstock.numerics.Minimizer;
+import dev.penstock.provenance.ModelCard;
 import dev.penstock.quantities.Constants;
 import java.util.List;
 import java.util.Locale;
@@ -18,6 +19,14 @@ import java.util.OptionalDouble;
  * [lawden-1963]. Not thread-safe.
  */
 public final class AscentOptimizer {
+
+    public static final ModelCard CARD = new ModelCard(
+            "vehicle.steering",
+            "Steering to orbit",
+            "tilt after release, along the path to 500 Pa, then tan θ = a − b t; the tilt with most mass in orbit",
+            "ascents without a coast before insertion; insertion level",
+            "within some 10 m/s of the best steering for stages with thrust above half their weight, by judgement",
+            List.of("lawden-1963"));
 
     private static final double LEAST_TILT = Math.toRadians(0.15);
     private static final double MOST_TILT = Math.toRadians(25);

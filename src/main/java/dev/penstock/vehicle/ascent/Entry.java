@@ -3,6 +3,7 @@ package dev.penstock.vehicle.ascent;
 import dev.penstock.chamber.Atmosphere;
 import dev.penstock.errors.Require;
 import dev.penstock.numerics.OdeIntegrator;
+import dev.penstock.provenance.ModelCard;
 import dev.penstock.quantities.Constants;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,6 +13,14 @@ import java.util.List;
  * load, dynamic pressure, deceleration, and the speed at which it would arrive. An entry burn is a lower speed at the start.
  */
 public final class Entry {
+
+    public static final ModelCard CARD = new ModelCard(
+            "vehicle.entry",
+            "Ballistic entry",
+            "v' = D/m − μ r/r³, D = −½ ρ |v| v C_D A; heat flux at the stagnation point integrated over time",
+            "no lift, no burns; speeds to 12 km/s",
+            "that of the drag coefficient, and of the heating, see its card",
+            List.of("allen-eggers-1958", "sutton-graves-1971"));
 
     private static final double[] TOLERANCE = {1e-2, 1e-2, 1e-5, 1e-5, 1, 1, 1, 1, 1, 1, 1};
     private static final double LONGEST = 20_000;
