@@ -212,6 +212,7 @@ final class BalanceReport {
 
     private void collectWarnings(Optional<JacketResult> jacket) {
         warnings.addAll(chamber.warnings());
+        warnings.addAll(sheet.warnings());
         sheet.gases().values().forEach(gas -> warnings.addAll(gas.warnings()));
         jacket.ifPresent(j -> warnings.addAll(j.warnings()));
         pumps.forEach(p -> warnings.addAll(p.warnings()));

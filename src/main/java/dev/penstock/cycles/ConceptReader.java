@@ -18,6 +18,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -93,6 +94,7 @@ public final class ConceptReader {
     private Concept read(InputFile file, Map<String, String> changes, Optional<Consumer<InputTable>> vehicle) {
         InputTable top = file.root();
         Map<String, String> sources = sources(top.table("sources"));
+        Map<String, UncertainValue> uncertainty = UncertainValue.read(top.table("uncertainty"));
         List<ConceptInput> inputs = new ArrayList<>();
         ConceptKeys root = new ConceptKeys(top, sources, inputs);
         String name = root.text("name");
@@ -115,8 +117,9 @@ public final class ConceptReader {
                 oxidizer.orElseGet(() -> fluids.propellant("oxygen")),
                 fuel.orElseGet(() -> fluids.propellant("methane")));
         Supplier<Concept> concept =
-                rest(root, feeds, head, () -> new ConceptDocument(file.name(), file.text(), changes, sources, inputs));
-        checkSources(top.table("sources"), sources, inputs);
+                rest(root, feeds, head, () -> new ConceptDocument(file.name(), file.text(), changes, sources, uncertainty, inputs));
+        checkKeys(top.table("sources"), sources.keySet(), inputs);
+        checkKeys(top.table("uncertainty"), uncertainty.keySet(), inputs);
         file.finish();
         try {
             return concept.get();
@@ -260,8 +263,8 @@ public final class ConceptReader {
         return map;
     }
 
-    private static void checkSources(InputTable table, Map<String, String> sources, List<ConceptInput> inputs) {
-        for (String key : sources.keySet()) {
+    private static void checkKeys(InputTable table, Set<String> keys, List<ConceptInput> inputs) {
+        for (String key : keys) {
             boolean known = key.startsWith("vehicle")
                     || inputs.stream()
                             .anyMatch(i -> i.key().equals(key) || i.key().startsWith(key + "."));

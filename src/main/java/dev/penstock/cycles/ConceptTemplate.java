@@ -52,6 +52,8 @@ public final class ConceptTemplate {
         });
         out.append("\n# Where values come from, by key or by table; shown in reports.\n[sources]\n");
         out.append("# \"engine.chamber_pressure\" = \"trade study of the upper stage\"\n");
+        out.append("\n# How sure values are: lowest, most likely, highest; sampled by a study of uncertainty.\n");
+        out.append("[uncertainty]\n# \"injector.fuel_loss\" = [0.15, 0.18, 0.22]\n");
         return out.toString();
     }
 

@@ -91,8 +91,9 @@ final class FeedKeys {
                 side.key() + "_valve_loss",
                 Dimension.RATIO,
                 LOSSES,
-                0.03,
-                "of chamber pressure, " + ConceptKeys.COMMON);
+                0.10,
+                "of chamber pressure: main valve 3 %, calibration orifice that trims flow and mixture ratio 7 %; "
+                        + ConceptKeys.COMMON);
         double injector = root.table("injector")
                 .quantity(
                         side.key() + "_loss",

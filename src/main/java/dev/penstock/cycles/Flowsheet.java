@@ -6,9 +6,12 @@ import dev.penstock.combustion.TurbineGas;
 import dev.penstock.errors.LimitReached;
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.errors.PropertyFailure;
+import dev.penstock.errors.Warning;
 import dev.penstock.fluids.FluidState;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -35,6 +38,7 @@ final class Flowsheet {
     private final List<Stream> tankStreams = new ArrayList<>();
     private final List<Stream> chamberStreams = new ArrayList<>();
     private final List<Stream> exhaustStreams = new ArrayList<>();
+    private final Map<String, Warning> warnings = new LinkedHashMap<>();
     private final Map<Burner, TurbineGas> gases = new EnumMap<>(Burner.class);
     private Stream coolantInlet;
     private int stationCount;
@@ -392,6 +396,9 @@ final class Flowsheet {
         int number = ++stationCount;
         if (recording) {
             Medium.Condition condition = medium.at(pressure, enthalpy);
+            for (Warning warning : condition.warnings()) {
+                warnings.putIfAbsent(warning.message(), warning);
+            }
             stations.add(new Station(
                     number,
                     name,
@@ -453,6 +460,11 @@ final class Flowsheet {
 
     List<Stream> exhaustStreams() {
         return exhaustStreams;
+    }
+
+    /** What fluid models say of the states recorded, each once. */
+    Collection<Warning> warnings() {
+        return warnings.values();
     }
 
     /** Gas of each burner. */

@@ -1,8 +1,10 @@
 package dev.penstock.cycles;
 
 import dev.penstock.combustion.WorkingFluid;
+import dev.penstock.errors.Warning;
 import dev.penstock.fluids.FluidState;
 import dev.penstock.fluids.Propellant;
+import java.util.List;
 
 /** What flows between components: a propellant, or burnt gas. Enthalpies are relative to the elements. */
 sealed interface Medium {
@@ -13,8 +15,8 @@ sealed interface Medium {
     /** Temperature (K) and density (kg/m³) at a pressure (Pa) and absolute enthalpy (J/kg). */
     Condition at(double pressure, double enthalpy);
 
-    /** Temperature (K) and density (kg/m³). */
-    record Condition(double temperature, double density) {}
+    /** Temperature (K), density (kg/m³) and what the fluid model says of the state. */
+    record Condition(double temperature, double density, List<Warning> warnings) {}
 
     /** A propellant as delivered by its tank. */
     record Liquid(Propellant propellant) implements Medium {
@@ -27,7 +29,8 @@ sealed interface Medium {
         @Override
         public Condition at(double pressure, double enthalpy) {
             FluidState state = state(pressure, enthalpy);
-            return new Condition(state.temperature(), state.density());
+            return new Condition(
+                    state.temperature(), state.density(), propellant.fluid().warnings(state));
         }
 
         FluidState state(double pressure, double enthalpy) {
@@ -46,7 +49,7 @@ sealed interface Medium {
         @Override
         public Condition at(double pressure, double enthalpy) {
             var state = fluid.atPressureEnthalpy(pressure, enthalpy);
-            return new Condition(state.temperature(), state.density());
+            return new Condition(state.temperature(), state.density(), List.of());
         }
     }
 }

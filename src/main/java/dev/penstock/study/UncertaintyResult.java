@@ -1,0 +1,88 @@
+package dev.penstock.study;
+
+import dev.penstock.cycles.EngineBalance;
+import dev.penstock.cycles.UncertainValue;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What an engine's figures may turn out to be, given how sure its inputs are.
+ *
+ * @param likely the engine with every input at its most likely value
+ * @param inputs the inputs that were varied, by dotted key
+ * @param samples engines sampled
+ * @param closed how many of them close
+ * @param failures why the others do not, with counts
+ * @param distributions one per figure
+ * @param tornados one per figure: what moves it, the strongest first
+ */
+public record UncertaintyResult(
+        EngineBalance likely,
+        Map<String, UncertainValue> inputs,
+        int samples,
+        int closed,
+        Map<String, Integer> failures,
+        List<Distribution> distributions,
+        List<Tornado> tornados) {
+
+    /**
+     * Spread of one figure.
+     *
+     * @param measure the figure
+     * @param likely its value with every input at its most likely value, SI
+     * @param mean mean of the samples, SI
+     * @param standardDeviation of the samples, SI
+     * @param percentile5 value that 5 % of the samples stay below, SI
+     * @param percentile25 the same for 25 %
+     * @param median the same for 50 %
+     * @param percentile75 the same for 75 %
+     * @param percentile95 the same for 95 %
+     */
+    public record Distribution(
+            Measure measure,
+            double likely,
+            double mean,
+            double standardDeviation,
+            double percentile5,
+            double percentile25,
+            double median,
+            double percentile75,
+            double percentile95) {}
+
+    /**
+     * What moves one figure.
+     *
+     * @param measure the figure
+     * @param bars one per input that moves it, the longest first
+     */
+    public record Tornado(Measure measure, List<Bar> bars) {
+
+        public Tornado {
+            bars = List.copyOf(bars);
+        }
+    }
+
+    /**
+     * One input moved by itself.
+     *
+     * @param input dotted key
+     * @param low the input at its 5th percentile, as a concept file would have it
+     * @param high the input at its 95th percentile
+     * @param atLow the figure with the input low, SI
+     * @param atHigh the figure with the input high, SI
+     */
+    public record Bar(String input, String low, String high, double atLow, double atHigh) {
+
+        /** @return distance between the two, SI */
+        public double length() {
+            return Math.abs(atHigh - atLow);
+        }
+    }
+
+    public UncertaintyResult {
+        inputs = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(inputs));
+        failures = Map.copyOf(failures);
+        distributions = List.copyOf(distributions);
+        tornados = List.copyOf(tornados);
+    }
+}

@@ -1,0 +1,157 @@
+package dev.penstock.study;
+
+import dev.penstock.cycles.Concept;
+import dev.penstock.cycles.ConceptReader;
+import dev.penstock.cycles.EngineBalance;
+import dev.penstock.cycles.EngineStudy;
+import dev.penstock.cycles.UncertainInputs;
+import dev.penstock.cycles.UncertainValue;
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.errors.PenstockException;
+import dev.penstock.fluids.FluidLibrary;
+import dev.penstock.numerics.LowDiscrepancy;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.apache.commons.math3.stat.descriptive.DescriptiveStatistics;
+
+/**
+ * Samples the uncertain inputs of an engine and balances each sample: percentiles of its figures; and moves each input by
+ * itself between its 5th and 95th percentile: what drives them. Inputs are independent of each other. The samples fill the
+ * space evenly and are the same at every run. Safe to share between threads.
+ */
+public final class UncertaintyRuns {
+
+    private static final double LOW = 0.05;
+    private static final double HIGH = 0.95;
+
+    private final ConceptReader reader;
+    private final ThreadLocal<EngineStudy> studies;
+
+    /**
+     * @param home home folder
+     * @param fluids fluids of that folder
+     */
+    public UncertaintyRuns(Path home, FluidLibrary fluids) {
+        this.reader = new ConceptReader(fluids);
+        this.studies = ThreadLocal.withInitial(() -> EngineStudy.open(home));
+    }
+
+    /** One balance with some inputs moved: the engine, or why there is none. */
+    private record Run(Optional<EngineBalance> balance, String failure) {}
+
+    /**
+     * @param concept the engine
+     * @param samples number of samples, 2 or more
+     * @param progress told of each balance that is done
+     * @return percentiles and tornados of every figure that the engine has
+     * @throws PenstockException if the engine does not close with every input at its most likely value
+     */
+    public UncertaintyResult run(Concept concept, int samples, Progress progress) {
+        if (samples < 2) {
+            throw new InvalidInput("", "samples", Integer.toString(samples), "2 or more are needed");
+        }
+        EngineBalance likely = studies.get().balance(concept);
+        Map<String, UncertainValue> inputs = UncertainInputs.of(likely);
+        List<String> keys = List.copyOf(inputs.keySet());
+        List<Map<String, String>> changes = new ArrayList<>();
+        for (List<Double> point : LowDiscrepancy.points(Math.max(1, keys.size()), samples)) {
+            Map<String, String> values = new LinkedHashMap<>();
+            for (int i = 0; i < keys.size(); i++) {
+                values.put(keys.get(i), inputs.get(keys.get(i)).quantile(point.get(i)));
+            }
+            changes.add(values);
+        }
+        for (String key : keys) {
+            changes.add(Map.of(key, inputs.get(key).quantile(LOW)));
+            changes.add(Map.of(key, inputs.get(key).quantile(HIGH)));
+        }
+        List<Run> runs = Parallel.map(changes, c -> concept.name(), c -> balance(concept, c), progress);
+        List<Run> sampled = runs.subList(0, samples);
+        List<EngineBalance> closed =
+                sampled.stream().flatMap(r -> r.balance().stream()).toList();
+        Map<String, Integer> failures = new HashMap<>();
+        sampled.stream()
+                .filter(r -> r.balance().isEmpty())
+                .forEach(r -> failures.merge(r.failure(), 1, Integer::sum));
+        return new UncertaintyResult(
+                likely,
+                inputs,
+                samples,
+                closed.size(),
+                failures,
+                distributions(likely, closed),
+                tornados(likely, inputs, keys, runs.subList(samples, runs.size())));
+    }
+
+    private Run balance(Concept concept, Map<String, String> changes) {
+        try {
+            return new Run(Optional.of(studies.get().balance(reader.reread(concept, changes))), "");
+        } catch (PenstockException e) {
+            return new Run(Optional.empty(), e.getMessage());
+        }
+    }
+
+    private static List<UncertaintyResult.Distribution> distributions(
+            EngineBalance likely, List<EngineBalance> closed) {
+        List<UncertaintyResult.Distribution> list = new ArrayList<>();
+        for (Measure measure : Measure.ALL) {
+            OptionalDouble value = measure.value().apply(likely);
+            DescriptiveStatistics statistics = new DescriptiveStatistics();
+            closed.forEach(b -> measure.value().apply(b).ifPresent(statistics::addValue));
+            if (value.isPresent() && statistics.getN() > 1) {
+                list.add(new UncertaintyResult.Distribution(
+                        measure,
+                        value.getAsDouble(),
+                        statistics.getMean(),
+                        statistics.getStandardDeviation(),
+                        statistics.getPercentile(5),
+                        statistics.getPercentile(25),
+                        statistics.getPercentile(50),
+                        statistics.getPercentile(75),
+                        statistics.getPercentile(95)));
+            }
+        }
+        return list;
+    }
+
+    private static List<UncertaintyResult.Tornado> tornados(
+            EngineBalance likely, Map<String, UncertainValue> inputs, List<String> keys, List<Run> runs) {
+        List<UncertaintyResult.Tornado> list = new ArrayList<>();
+        for (Measure measure : Measure.ALL) {
+            List<UncertaintyResult.Bar> bars = new ArrayList<>();
+            double size = Math.abs(measure.value().apply(likely).orElse(0));
+            for (int i = 0; i < keys.size(); i++) {
+                OptionalDouble low = valueOf(measure, runs.get(2 * i));
+                OptionalDouble high = valueOf(measure, runs.get(2 * i + 1));
+                UncertainValue input = inputs.get(keys.get(i));
+                if (low.isPresent() && high.isPresent()) {
+                    UncertaintyResult.Bar bar = new UncertaintyResult.Bar(
+                            keys.get(i),
+                            input.quantile(LOW),
+                            input.quantile(HIGH),
+                            low.getAsDouble(),
+                            high.getAsDouble());
+                    if (bar.length() > 1e-6 * size) {
+                        bars.add(bar);
+                    }
+                }
+            }
+            bars.sort(Comparator.comparingDouble(UncertaintyResult.Bar::length).reversed());
+            if (!bars.isEmpty()) {
+                list.add(new UncertaintyResult.Tornado(measure, bars));
+            }
+        }
+        return list;
+    }
+
+    private static OptionalDouble valueOf(Measure measure, Run run) {
+        return run.balance().isPresent() ? measure.value().apply(run.balance().get()) : OptionalDouble.empty();
+    }
+}

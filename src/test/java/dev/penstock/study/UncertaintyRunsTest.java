@@ -1,0 +1,72 @@
+package dev.penstock.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.penstock.cycles.Concept;
+import dev.penstock.cycles.ConceptReader;
+import dev.penstock.fluids.FluidLibrary;
+import java.nio.file.Path;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+class UncertaintyRunsTest {
+
+    private static final FluidLibrary FLUIDS = FluidLibrary.open();
+    private static final String TEXT =
+            """
+            name = "Sampled"
+            cycle = "pressure-fed"
+            [propellants]
+            oxidizer = "nitrogen-tetroxide"
+            fuel = "mmh"
+            mixture_ratio = 1.8
+            [engine]
+            thrust_vacuum = "30 kN"
+            chamber_pressure = "1 MPa"
+            [nozzle]
+            area_ratio = 50
+            [lines]
+            fuel_valve_loss = 0.10
+            [efficiencies]
+            energy_release = 0.96
+            [uncertainty]
+            "efficiencies.energy_release" = [0.94, 0.96, 0.97]
+            """;
+
+    private static UncertaintyResult run(int samples) {
+        Concept concept = new ConceptReader(FLUIDS).parse("sampled", TEXT, Map.of());
+        return new UncertaintyRuns(Path.of("").toAbsolutePath(), FLUIDS).run(concept, samples, (d, n, x) -> {});
+    }
+
+    /**
+     * Identity: impulse goes with the energy-release efficiency, other losses held, so its bar is the ratio of the
+     * quantiles; a stated input without a spread is not varied.
+     */
+    @Test
+    void aStatedSpreadMovesTheImpulseInProportion() {
+        UncertaintyResult result = run(12);
+        assertThat(result.closed()).isEqualTo(12);
+        assertThat(result.inputs()).containsKey("efficiencies.energy_release").doesNotContainKey("lines.fuel_valve_loss");
+        UncertaintyResult.Tornado isp = result.tornados().stream()
+                .filter(t -> t.measure().key().equals("isp_vacuum_s"))
+                .findFirst()
+                .orElseThrow();
+        UncertaintyResult.Bar bar = isp.bars().get(0);
+        assertThat(bar.input()).isEqualTo("efficiencies.energy_release");
+        double ratio = Double.parseDouble(bar.high()) / Double.parseDouble(bar.low());
+        assertThat(bar.atHigh() / bar.atLow()).isCloseTo(ratio, within(2e-3));
+    }
+
+    @Test
+    void percentilesRiseAndTheLikelyValueLiesBetween() {
+        UncertaintyResult result = run(24);
+        result.distributions().forEach(d -> {
+            assertThat(d.percentile5()).isLessThanOrEqualTo(d.median());
+            assertThat(d.median()).isLessThanOrEqualTo(d.percentile95());
+        });
+        UncertaintyResult.Distribution isp = result.distributions().get(0);
+        assertThat(isp.likely()).isBetween(isp.percentile5(), isp.percentile95());
+        assertThat(run(24).distributions()).isEqualTo(result.distributions());
+    }
+}
