@@ -14,7 +14,6 @@ import java.util.Map;
  * @param inputs every input with its value, in the order of reading
  */
 public record ConceptDocument(
-        
         String file,
         String text,
         Map<String, String> changes,

@@ -18,8 +18,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
@@ -116,8 +116,11 @@ public final class ConceptReader {
                 cycle,
                 oxidizer.orElseGet(() -> fluids.propellant("oxygen")),
                 fuel.orElseGet(() -> fluids.propellant("methane")));
-        Supplier<Concept> concept =
-                rest(root, feeds, head, () -> new ConceptDocument(file.name(), file.text(), changes, sources, uncertainty, inputs));
+        Supplier<Concept> concept = rest(
+                root,
+                feeds,
+                head,
+                () -> new ConceptDocument(file.name(), file.text(), changes, sources, uncertainty, inputs));
         checkKeys(top.table("sources"), sources.keySet(), inputs);
         checkKeys(top.table("uncertainty"), uncertainty.keySet(), inputs);
         file.finish();

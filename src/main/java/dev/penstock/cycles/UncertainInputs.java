@@ -45,11 +45,17 @@ public final class UncertainInputs {
         inputs.chamber(balance.chamber().losses());
         inputs.losses();
         for (Side side : Side.values()) {
-            inputs.table("pumps." + side.key(), PumpDefaults.uncertain(concept.feed(side).propellant()));
-            inputs.table("boost_pumps." + side.key(), PumpDefaults.uncertain(concept.feed(side).propellant()));
+            inputs.table(
+                    "pumps." + side.key(),
+                    PumpDefaults.uncertain(concept.feed(side).propellant()));
+            inputs.table(
+                    "boost_pumps." + side.key(),
+                    PumpDefaults.uncertain(concept.feed(side).propellant()));
         }
-        concept.turbines().forEach((place, option) -> inputs.table(
-                "turbines." + place.key(), TurbineDefaults.uncertain(option.design().oxygenRich())));
+        concept.turbines()
+                .forEach((place, option) -> inputs.table(
+                        "turbines." + place.key(),
+                        TurbineDefaults.uncertain(option.design().oxygenRich())));
         inputs.table("shafts", MechanicalLosses.uncertain());
         inputs.table("electric", ElectricDrive.uncertain());
         inputs.values.putAll(concept.document().uncertainty());
@@ -60,7 +66,9 @@ public final class UncertainInputs {
     private void chamber(List<NamedLoss> losses) {
         for (NamedLoss loss : losses) {
             for (LossKind kind : LossKind.values()) {
-                if (!kind.title().equals(loss.name()) || loss.factor() >= 1 || loss.model().isEmpty()) {
+                if (!kind.title().equals(loss.name())
+                        || loss.factor() >= 1
+                        || loss.model().isEmpty()) {
                     continue;
                 }
                 double missing = 1 - loss.factor();

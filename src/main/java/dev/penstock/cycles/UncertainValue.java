@@ -37,8 +37,7 @@ public record UncertainValue(Spread spread, String unit, String source) {
             List<String> texts = table.texts(key);
             List<Matcher> parts =
                     texts.stream().map(VALUE::matcher).filter(Matcher::matches).toList();
-            boolean sameUnit =
-                    parts.stream().map(m -> m.group(2)).distinct().count() == 1;
+            boolean sameUnit = parts.stream().map(m -> m.group(2)).distinct().count() == 1;
             if (texts.size() != 3 || parts.size() != 3 || !sameUnit) {
                 table.problem('"' + key + '"', texts.toString(), "write [lowest, most likely, highest] in one unit");
                 continue;
@@ -51,7 +50,8 @@ public record UncertainValue(Spread spread, String unit, String source) {
                 continue;
             }
             map.put(
-                    key, new UncertainValue(new Spread(low, mode, high), parts.get(0).group(2), "concept file"));
+                    key,
+                    new UncertainValue(new Spread(low, mode, high), parts.get(0).group(2), "concept file"));
         }
         return map;
     }

@@ -77,9 +77,7 @@ public final class UncertaintyRuns {
         List<EngineBalance> closed =
                 sampled.stream().flatMap(r -> r.balance().stream()).toList();
         Map<String, Integer> failures = new HashMap<>();
-        sampled.stream()
-                .filter(r -> r.balance().isEmpty())
-                .forEach(r -> failures.merge(r.failure(), 1, Integer::sum));
+        sampled.stream().filter(r -> r.balance().isEmpty()).forEach(r -> failures.merge(r.failure(), 1, Integer::sum));
         return new UncertaintyResult(
                 likely,
                 inputs,
