@@ -3,9 +3,13 @@ package dev.penstock.chamber;
 import dev.penstock.combustion.Reactants;
 import dev.penstock.combustion.SpeciesLibrary;
 import dev.penstock.fluids.ElementalComposition;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import java.util.function.DoubleSupplier;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -35,6 +39,8 @@ public class ExpansionBenchmark {
     private NozzleFlow nozzle;
     private ThrustChamber chamber;
     private ChamberDesign design;
+    private GasProfile kept;
+    private double place;
     private boolean flip;
 
     @Setup
@@ -48,6 +54,7 @@ public class ExpansionBenchmark {
         chamber = new ThrustChamber(nozzle);
         design = new ChamberDesign(
                 10e6, CombustorDesign.of(2.5, 1.0), NozzleDesign.bell(40), mode, Efficiencies.MODELLED);
+        kept = nozzle.expand(lean, 10e6, mode).profile(40);
     }
 
     private static Reactants liquid(String id, Map<String, Double> formula, double molarMass, double enthalpy) {
@@ -67,6 +74,12 @@ public class ExpansionBenchmark {
     }
 
     @Benchmark
+    public double station() {
+        place = place > 38 ? 1 : place + 0.37;
+        return kept.at(1 + place, true).temperature();
+    }
+
+    @Benchmark
     public double profile() {
         return nozzle.expand(next(), 10e6, mode).profile(40).exit().temperature();
     }
@@ -74,5 +87,38 @@ public class ExpansionBenchmark {
     @Benchmark
     public double thrustChamber() {
         return chamber.forVacuumThrust(design, next(), 1e6).massFlow();
+    }
+
+    /**
+     * Prints processor time, best of several runs, for machines that are busy with other work.
+     *
+     * @param args not used
+     */
+    public static void main(String[] args) {
+        for (ExpansionMode mode : ExpansionMode.values()) {
+            ExpansionBenchmark bench = new ExpansionBenchmark();
+            bench.mode = mode;
+            bench.prepare();
+            System.out.println(mode + ", microseconds of processor time");
+            bench.print("chamber to exit", bench::chamberToExit);
+            bench.print("chamber, throat and profile", bench::profile);
+            bench.print("one station from the profile", bench::station);
+            bench.print("sized chamber with all losses", bench::thrustChamber);
+        }
+    }
+
+    private void print(String what, DoubleSupplier run) {
+        ThreadMXBean clock = ManagementFactory.getThreadMXBean();
+        double best = Double.POSITIVE_INFINITY;
+        double sum = 0;
+        int count = 500;
+        for (int repeat = 0; repeat < 20; repeat++) {
+            long start = clock.getCurrentThreadCpuTime();
+            for (int i = 0; i < count; i++) {
+                sum += run.getAsDouble();
+            }
+            best = Math.min(best, (clock.getCurrentThreadCpuTime() - start) / 1e3 / count);
+        }
+        System.out.printf(Locale.ROOT, "%-32s %8.1f%s%n", what, best, sum == 0 ? "!" : "");
     }
 }

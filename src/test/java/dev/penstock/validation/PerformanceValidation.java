@@ -183,9 +183,9 @@ public final class PerformanceValidation {
     }
 
     private static String concept(PublishedEngine engine) {
-        String generator = engine.storable() && engine.cycle().equals("gas-generator")
+        String table = engine.storable() && engine.cycle().equals("gas-generator")
                 ? "\n[gas_generator]\ntemperature = \"" + STORABLE_GENERATOR + "\"\n"
-                : "";
+                : engine.cycle().startsWith("expander") ? "\n[cooling]\ncoolant = \"fuel\"\n" : "";
         return String.format(
                 Locale.ROOT,
                 "name = \"%s\"%ncycle = \"%s\"%n[propellants]%noxidizer = \"%s\"%nfuel = \"%s\"%nmixture_ratio = %s%n"
@@ -198,7 +198,7 @@ public final class PerformanceValidation {
                 engine.text("thrust_vac_kN"),
                 engine.text("chamber_pressure_MPa"),
                 engine.text("expansion_ratio"),
-                generator);
+                table);
     }
 
     /** The page, from an outcome. */
