@@ -86,6 +86,11 @@ public final class CorrelationFluid implements Fluid {
     }
 
     @Override
+    public ModelCard model() {
+        return CARD;
+    }
+
+    @Override
     public String name() {
         return data.name;
     }

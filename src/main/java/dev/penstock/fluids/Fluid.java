@@ -1,6 +1,7 @@
 package dev.penstock.fluids;
 
 import dev.penstock.errors.Warning;
+import dev.penstock.provenance.ModelCard;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -19,6 +20,11 @@ public interface Fluid {
 
     /** @return molar mass (kg/mol) */
     double molarMass();
+
+    /** @return the model behind its states */
+    default ModelCard model() {
+        return CoolPropFluid.CARD;
+    }
 
     /** @return range in which the model holds */
     FluidRange range();

@@ -47,6 +47,43 @@ public final class Trail {
     }
 
     /**
+     * Records a value that comes from outside the calculation and hands it back.
+     *
+     * @param path dotted path of the value
+     * @param value the value, SI
+     * @param unit SI unit as text
+     * @param what what kind of origin, for example "stated by the concept"
+     * @param source who says so: a source key, a file, the words of the concept
+     * @return the value
+     */
+    public double given(String path, double value, String unit, String what, String source) {
+        ModelCard card = new ModelCard(
+                "given." + slug(what),
+                what,
+                "taken as it stands",
+                "as its origin says",
+                "as its origin says",
+                List.of(source));
+        return record(path, value, unit, card);
+    }
+
+    /**
+     * @param name name of a part, for example "fuel pump"
+     * @return the name as one part of a path, for example "fuel-pump"
+     */
+    public static String slug(String name) {
+        return name.strip().replaceAll("[\\s/]+", "-");
+    }
+
+    /**
+     * @param path dotted path
+     * @return whether the value was recorded
+     */
+    public boolean has(String path) {
+        return entries.containsKey(path);
+    }
+
+    /**
      * @param path dotted path
      * @return the entry, if the value was recorded
      */

@@ -1,5 +1,6 @@
 package dev.penstock.reports;
 
+import dev.penstock.cycles.BalanceTrail;
 import dev.penstock.cycles.ConceptDocument;
 import dev.penstock.cycles.ConceptInput;
 import dev.penstock.cycles.EngineBalance;
@@ -58,6 +59,9 @@ public final class ConceptPage {
                         .map(w -> Map.of("source", w.source(), "message", w.message()))
                         .toList());
         model.put("sections", sections());
+        TrailPart trail = new TrailPart(BalanceTrail.of(balance));
+        model.put("models", trail.models());
+        model.put("numbers", trail.numbers());
         model.put("assumptions", Assumptions.of(balance));
         model.put("cautions", Assumptions.CAUTIONS);
         model.put("software", software);
@@ -83,16 +87,16 @@ public final class ConceptPage {
 
     static List<Map<String, String>> headline(EngineSummary e) {
         return List.of(
-                figure("thrust, vacuum", Figures.kilonewton(e.vacuumThrust()), "kN"),
-                figure("specific impulse, vacuum", Figures.fixed(e.vacuumIsp(), 1), "s"),
-                figure("specific impulse, sea level", Figures.fixed(e.seaLevelIsp(), 1), "s"),
-                figure("chamber pressure", Figures.bar(e.chamberPressure()), "bar"),
-                figure("mixture ratio", Figures.significant(e.mixtureRatio(), 3), ""),
-                figure("mass flow", Figures.massFlow(e.massFlow()), "kg/s"));
+                figure("thrust, vacuum", Figures.kilonewton(e.vacuumThrust()), "kN", "thrust_vacuum_N"),
+                figure("specific impulse, vacuum", Figures.fixed(e.vacuumIsp(), 1), "s", "isp_vacuum_s"),
+                figure("specific impulse, sea level", Figures.fixed(e.seaLevelIsp(), 1), "s", "isp_sea_level_s"),
+                figure("chamber pressure", Figures.bar(e.chamberPressure()), "bar", "chamber_pressure_Pa"),
+                figure("mixture ratio", Figures.significant(e.mixtureRatio(), 3), "", "mixture_ratio"),
+                figure("mass flow", Figures.massFlow(e.massFlow()), "kg/s", "mass_flow_kg_s"));
     }
 
-    private static Map<String, String> figure(String name, String value, String unit) {
-        return Map.of("name", name, "value", value, "unit", unit);
+    private static Map<String, String> figure(String name, String value, String unit, String key) {
+        return Map.of("name", name, "value", value, "unit", unit, "trail", "engine." + key);
     }
 
     private String verdict() {

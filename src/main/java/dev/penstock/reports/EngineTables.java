@@ -6,6 +6,7 @@ import dev.penstock.cooling.JacketResult;
 import dev.penstock.cycles.EngineBalance;
 import dev.penstock.cycles.EngineSummary;
 import dev.penstock.cycles.PressureStep;
+import dev.penstock.provenance.Trail;
 import dev.penstock.quantities.Constants;
 import java.util.Comparator;
 
@@ -25,8 +26,7 @@ final class EngineTables {
                 "density (kg/m³)",
                 "enthalpy (kJ/kg)",
                 "flow (kg/s)");
-        balance.stations()
-                .forEach(s -> table.row(
+        balance.stations().forEach(s -> table.row(
                         Integer.toString(s.number()),
                         s.name(),
                         s.medium(),
@@ -34,8 +34,25 @@ final class EngineTables {
                         Figures.kelvin(s.temperature()),
                         Figures.significant(s.density(), 4),
                         Figures.fixed(s.enthalpy() / 1e3, 1),
-                        Figures.massFlow(s.massFlow())));
+                        Figures.massFlow(s.massFlow()))
+                .traced(traces(
+                        "stations." + s.number(),
+                        "",
+                        "",
+                        "",
+                        "pressure_Pa",
+                        "temperature_K",
+                        "density_kg_m3",
+                        "enthalpy_J_kg",
+                        "mass_flow_kg_s")));
         return table.table();
+    }
+
+    /** Paths of the cells of a row: a base with a key each; an empty key for a cell without a trail. */
+    private static String[] traces(String base, String... keys) {
+        return java.util.Arrays.stream(keys)
+                .map(key -> key.isEmpty() ? "" : base + "." + key)
+                .toArray(String[]::new);
     }
 
     static PageTable ladder(EngineBalance balance) {
@@ -62,8 +79,7 @@ final class EngineTables {
                 "impeller (mm)",
                 "tip speed (m/s)",
                 "suction head needed / there (m)");
-        balance.pumps()
-                .forEach(p -> table.row(
+        balance.pumps().forEach(p -> table.row(
                         p.name(),
                         Figures.bar(p.duty().dischargePressure()),
                         Figures.massFlow(p.duty().massFlow()),
@@ -75,7 +91,20 @@ final class EngineTables {
                         Figures.significant(p.impellerDiameter() * 1e3, 3),
                         Figures.significant(p.tipSpeed(), 3),
                         Figures.significant(p.requiredSuctionHead(), 3) + " / "
-                                + Figures.significant(p.netPositiveSuctionHead() + p.suppressionHead(), 3)));
+                                + Figures.significant(p.netPositiveSuctionHead() + p.suppressionHead(), 3))
+                .traced(traces(
+                        "pumps." + Trail.slug(p.name()),
+                        "",
+                        "discharge_pressure_Pa",
+                        "mass_flow_kg_s",
+                        "head_J_kg",
+                        "efficiency",
+                        "power_W",
+                        "speed_rad_s",
+                        "stages",
+                        "impeller_diameter_m",
+                        "tip_speed_m_s",
+                        "suction_head_required_m")));
         return table.table();
     }
 
@@ -94,8 +123,7 @@ final class EngineTables {
                 "blade / jet speed",
                 "mean diameter (mm)",
                 "blade height (mm)");
-        balance.turbines()
-                .forEach(t -> table.row(
+        balance.turbines().forEach(t -> table.row(
                         t.name(),
                         t.type().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ') + ", " + t.stages()
                                 + (t.stages() == 1 ? " stage" : " stages"),
@@ -108,22 +136,44 @@ final class EngineTables {
                         Figures.power(t.power()),
                         Figures.significant(t.velocityRatio(), 3),
                         Figures.significant(t.meanDiameter() * 1e3, 3),
-                        Figures.significant(t.bladeHeight() * 1e3, 3)));
+                        Figures.significant(t.bladeHeight() * 1e3, 3))
+                .traced(traces(
+                        "turbines." + Trail.slug(t.name()),
+                        "",
+                        "",
+                        "inlet_pressure_Pa",
+                        "inlet_temperature_K",
+                        "exit_pressure_Pa",
+                        "pressure_ratio",
+                        "mass_flow_kg_s",
+                        "efficiency",
+                        "power_W",
+                        "velocity_ratio",
+                        "mean_diameter_m",
+                        "blade_height_m")));
         return table.table();
     }
 
     static PageTable shafts(EngineBalance balance) {
         PageTable.Builder table = PageTable.titled(
                 "Shafts", "<shaft", "<joins", "speed (rpm)", "delivered", "absorbed", "mechanical loss", "mass (kg)");
-        balance.shafts()
-                .forEach(s -> table.row(
+        balance.shafts().forEach(s -> table.row(
                         s.name(),
                         String.join(", ", s.turbines()) + " to " + String.join(", ", s.pumps()),
                         Figures.rpm(s.speed()),
                         Figures.power(s.powerDelivered()),
                         Figures.power(s.powerAbsorbed()),
                         Figures.power(s.mechanicalLoss()),
-                        Figures.significant(s.mass(), 3)));
+                        Figures.significant(s.mass(), 3))
+                .traced(traces(
+                        "shafts." + Trail.slug(s.name()),
+                        "",
+                        "",
+                        "speed_rad_s",
+                        "power_delivered_W",
+                        "power_absorbed_W",
+                        "mechanical_loss_W",
+                        "mass_kg")));
         return table.table();
     }
 
@@ -141,18 +191,27 @@ final class EngineTables {
                         Figures.significant(c.ideal().chamber().gammaS(), 4),
                         "")
                 .row("mixture ratio in the chamber", Figures.significant(e.chamberMixtureRatio(), 4), "")
+                .traced("", "engine.chamber_mixture_ratio")
                 .row("characteristic velocity, ideal", Figures.fixed(c.ideal().characteristicVelocity(), 1), "m/s")
+                .traced("", "chamber.ideal_characteristic_velocity_m_s")
                 .row("characteristic velocity, delivered", Figures.fixed(c.characteristicVelocity(), 1), "m/s")
+                .traced("", "engine.characteristic_velocity_m_s")
                 .row("thrust coefficient in vacuum", Figures.significant(c.vacuumThrustCoefficient(), 5), "")
                 .row("chamber specific impulse in vacuum", Figures.fixed(c.vacuumSpecificImpulse(), 1), "s")
                 .row("chamber mass flow", Figures.massFlow(c.massFlow()), "kg/s")
+                .traced("", "chamber.mass_flow_kg_s")
                 .row("area ratio", Figures.significant(c.areaRatio(), 4), "")
+                .traced("", "engine.area_ratio")
                 .row("throat diameter", Figures.millimetre(e.throatDiameter()), "mm")
+                .traced("", "engine.throat_diameter_m")
                 .row("exit diameter", Figures.millimetre(e.exitDiameter()), "mm")
+                .traced("", "engine.exit_diameter_m")
                 .row("injector to throat", Figures.millimetre(c.contour().chamberLength()), "mm")
                 .row("throat to exit", Figures.millimetre(c.contour().nozzleLength()), "mm")
                 .row("engine thrust in vacuum", Figures.kilonewton(e.vacuumThrust()), "kN")
+                .traced("", "engine.thrust_vacuum_N")
                 .row("engine thrust at sea level", Figures.kilonewton(e.seaLevelThrust()), "kN")
+                .traced("", "engine.thrust_sea_level_N")
                 .table();
     }
 
@@ -177,13 +236,21 @@ final class EngineTables {
     static PageTable cooling(JacketResult jacket) {
         return PageTable.titled("Jacket", "<quantity", "value", "<unit")
                 .row("coolant flow in", Figures.kelvin(jacket.inlet().temperature()), "K")
+                .traced("", "cooling.inlet_temperature_K")
                 .row("coolant flow out", Figures.kelvin(jacket.outlet().temperature()), "K")
+                .traced("", "cooling.outlet_temperature_K")
                 .row("temperature rise", Figures.kelvin(jacket.coolantTemperatureRise()), "K")
+                .traced("", "cooling.coolant_temperature_rise_K")
                 .row("pressure in", Figures.bar(jacket.inlet().pressure()), "bar")
+                .traced("", "cooling.inlet_pressure_Pa")
                 .row("pressure drop", Figures.bar(jacket.pressureDrop()), "bar")
+                .traced("", "cooling.coolant_pressure_drop_Pa")
                 .row("heat taken up", Figures.significant(jacket.heatLoad() / 1e6, 4), "MW")
+                .traced("", "cooling.heat_load_W")
                 .row("peak heat flux", Figures.significant(jacket.peakHeatFlux() / 1e6, 4), "MW/m²")
+                .traced("", "cooling.peak_heat_flux_W_m2")
                 .row("hottest wall", Figures.kelvin(jacket.peakWallTemperature()), "K")
+                .traced("", "cooling.peak_wall_temperature_K")
                 .table();
     }
 

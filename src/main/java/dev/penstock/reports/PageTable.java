@@ -24,12 +24,22 @@ public record PageTable(String caption, List<Column> columns, List<Row> rows) {
      * A row.
      *
      * @param cells cells
+     * @param trails path of the trail of each cell; empty text, or a shorter list, for none
      * @param mark "missed" for a missed limit, "best" for the best of a comparison, else empty
      */
-    public record Row(List<String> cells, String mark) {
+    public record Row(List<String> cells, List<String> trails, String mark) {
 
         public Row {
             cells = List.copyOf(cells);
+            trails = List.copyOf(trails);
+        }
+
+        /**
+         * @param column index of a cell
+         * @return path of its trail; empty text for none
+         */
+        public String trail(int column) {
+            return column < trails.size() ? trails.get(column) : "";
         }
     }
 
@@ -63,12 +73,19 @@ public record PageTable(String caption, List<Column> columns, List<Row> rows) {
         }
 
         Builder row(String... cells) {
-            rows.add(new Row(List.of(cells), ""));
+            rows.add(new Row(List.of(cells), List.of(), ""));
             return this;
         }
 
         Builder marked(String mark, String... cells) {
-            rows.add(new Row(List.of(cells), mark));
+            rows.add(new Row(List.of(cells), List.of(), mark));
+            return this;
+        }
+
+        /** Ties the cells of the last row to their trails. */
+        Builder traced(String... paths) {
+            Row row = rows.remove(rows.size() - 1);
+            rows.add(new Row(row.cells(), List.of(paths), row.mark()));
             return this;
         }
 

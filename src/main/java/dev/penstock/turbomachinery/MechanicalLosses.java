@@ -1,6 +1,7 @@
 package dev.penstock.turbomachinery;
 
 import dev.penstock.errors.Require;
+import dev.penstock.provenance.ModelCard;
 import dev.penstock.provenance.Spread;
 import dev.penstock.provenance.UncertainInput;
 import java.util.List;
@@ -14,6 +15,14 @@ import java.util.List;
  * @param accessoryPower drawn by hydraulic pumps and the like (W)
  */
 public record MechanicalLosses(double mechanicalEfficiency, double gearEfficiency, double accessoryPower) {
+
+    public static final ModelCard CARD = new ModelCard(
+            "turbomachinery.mechanical-losses",
+            "Power balance of a shaft",
+            "P_pumps = P_turbines η_m η_g − P_accessories",
+            "steady speed",
+            "1 to 2 % on the efficiencies",
+            List.of("common practice, no source"));
 
     public MechanicalLosses {
         Require.within("mechanical losses", "mechanical efficiency (-)", mechanicalEfficiency, 0.5, 1);

@@ -1,12 +1,22 @@
 package dev.penstock.turbomachinery;
 
+import dev.penstock.provenance.ModelCard;
 import dev.penstock.quantities.Constants;
+import java.util.List;
 
 /**
  * Kind and number of main stages: the fewest centrifugal ones that keep the tip speed, more where each brings three points of
  * efficiency; axial ones where the engineer asks, or for large hydrogen pumps where they bring three points.
  */
 final class PumpStages {
+
+    static final ModelCard CARD = new ModelCard(
+            "turbomachinery.pump-stages",
+            "Number and kind of pump stages",
+            "the fewest stages that keep the tip speed; one more where it brings three points of efficiency",
+            "1 to 6 centrifugal or 1 to 12 axial stages",
+            "a choice, not an estimate",
+            List.of("common practice, no source"));
 
     private static final int MOST_CENTRIFUGAL = 6;
     private static final int MOST_AXIAL = 12;

@@ -1,12 +1,22 @@
 package dev.penstock.turbomachinery;
 
+import dev.penstock.provenance.ModelCard;
 import dev.penstock.quantities.Constants;
+import java.util.List;
 
 /**
  * Specific and suction specific speed in their three customs.
  * <pre>Ωs = ω √Q/(Δh)^0.75 (dimensionless);  Ns = 2733 Ωs (rpm, gpm, ft);  nq = Ns/51.64 (1/min, m³/s, m)</pre>
  */
 public final class SpecificSpeed {
+
+    public static final ModelCard CARD = new ModelCard(
+            "turbomachinery.specific-speed",
+            "Specific speed of a stage",
+            "Ωs = ω √Q/(Δh)^0.75",
+            "everywhere; it is a definition",
+            "exact",
+            List.of("definition"));
 
     private static final double RPM = 30 / Math.PI;
     private static final double FOOT = 0.3048;

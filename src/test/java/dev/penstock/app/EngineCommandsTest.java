@@ -6,7 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -161,9 +163,18 @@ class EngineCommandsTest {
         assertThat(run.out()).contains("wrote " + page);
         String html = Files.readString(page);
         assertThat(html).startsWith("<!DOCTYPE html>").endsWith("</html>\n").doesNotContain("<script");
+        Set<String> ids = new HashSet<>();
+        Matcher id = Pattern.compile(" id=[\"']([^\"']+)[\"']").matcher(html);
+        while (id.find()) {
+            assertThat(ids.add(id.group(1))).as("id %s once", id.group(1)).isTrue();
+        }
         Matcher reference = REFERENCE.matcher(html);
         while (reference.find()) {
-            assertThat(reference.group(1)).as("reference").startsWith("#");
+            String target = reference.group(1);
+            assertThat(target).as("reference").startsWith("#");
+            assertThat(ids.contains(target.substring(1)))
+                    .as("target of %s", target)
+                    .isTrue();
         }
         assertThat(html)
                 .contains("data-component=", "Heat flux and wall temperature", "Pressure along every line")
@@ -263,6 +274,28 @@ class EngineCommandsTest {
         Run run = Run.of("new", "steam");
         assertThat(run.code()).isEqualTo(2);
         assertThat(run.err()).startsWith("penstock: CYCLE is steam; allowed are pressure-fed, gas-generator");
+    }
+
+    @Test
+    void explainFollowsANumberToWhatTheConceptStates() {
+        Run run = Run.of("explain", "heron", "engine.isp_vacuum_s", "--depth", "6", "--json");
+        assertThat(run.code()).isZero();
+        JsonNode json = run.json();
+        assertThat(json.get("value"))
+                .isEqualTo(Run.of("balance", "heron", "--json").json().at("/engine/isp_vacuum_s"));
+        assertThat(json.at("/model/equation").textValue()).isEqualTo("Isp = F/(ṁ g₀)");
+        assertThat(json.toString()).contains("stated by the concept", "invented for the demo", "nasa-rp-1311");
+        String text = Run.of("explain", "heron", "pumps.fuel-pump.efficiency", "--depth", "1")
+                .out();
+        assertThat(text).contains("pumps.fuel-pump.efficiency = ", "holds for", "uncertainty", "source gulich-2014");
+    }
+
+    @Test
+    void explainSuggestsTheNearestPath() {
+        Run run = Run.of("explain", "heron", "engine.isp_vacum_s");
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.err()).isEqualTo("penstock: PATH is engine.isp_vacum_s; did you mean engine.isp_vacuum_s?\n");
+        assertThat(Run.of("explain", "heron").out()).contains("engine.isp_vacuum_s", "stations.1.pressure_Pa");
     }
 
     @Test

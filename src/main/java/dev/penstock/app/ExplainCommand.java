@@ -1,0 +1,93 @@
+package dev.penstock.app;
+
+import dev.penstock.cycles.BalanceTrail;
+import dev.penstock.cycles.EngineBalance;
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.input.Spelling;
+import dev.penstock.provenance.Trail;
+import dev.penstock.reports.TrailView;
+import dev.penstock.study.EngineRuns;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Says where a number comes from. */
+@Command(
+        name = "explain",
+        description = {
+            "Says where a number of a balance comes from: equation, values that went in, source, range, uncertainty, and the"
+                    + " same for each of those values.",
+            "Without a path it lists all of them."
+        })
+final class ExplainCommand extends BaseCommand {
+
+    private static final int DEEPEST = 40;
+
+    @Parameters(index = "0", paramLabel = "CASE", description = "concept file, or the name of one in cycles/")
+    private String file;
+
+    @Parameters(
+            index = "1",
+            arity = "0..1",
+            paramLabel = "PATH",
+            description = "number to explain, for example engine.isp_vacuum_s or pumps.fuel-pump.power_W")
+    private Optional<String> path = Optional.empty();
+
+    @Option(names = "--depth", paramLabel = "N", defaultValue = "3", description = "steps to follow back; default 3")
+    private String depth;
+
+    @Mixin
+    private ChangeOptions changes;
+
+    ExplainCommand(Session session) {
+        super(session);
+    }
+
+    @Override
+    public Integer call() {
+        OptionReader reader = new OptionReader();
+        if (!depth.matches("\\d{1,2}") || Integer.parseInt(depth) > DEEPEST) {
+            reader.problem("--depth", depth, "allowed is a whole number from 0 to " + DEEPEST);
+        }
+        reader.finish();
+        EngineRuns runs = new EngineRuns(session.home(), session.fluids());
+        EngineBalance balance = runs.study()
+                .balance(runs.read(CaseFiles.find(session, List.of(file)).get(0), changes.map()));
+        Trail trail = BalanceTrail.of(balance);
+        if (path.isEmpty()) {
+            return answer(() -> listJson(trail), () -> listText(trail));
+        }
+        if (!trail.has(path.get())) {
+            throw new InvalidInput("", "PATH", path.get(), "did you mean " + nearest(trail, path.get()) + "?");
+        }
+        TrailView view = new TrailView(trail, balance.warnings());
+        int steps = Integer.parseInt(depth);
+        return answer(() -> view.json(path.get(), steps), () -> view.text(path.get(), steps));
+    }
+
+    private static String nearest(Trail trail, String path) {
+        return trail.entries().stream()
+                .map(Trail.Entry::path)
+                .min(Comparator.comparingInt(p -> Spelling.distance(p, path)))
+                .orElseThrow();
+    }
+
+    private static Map<String, Object> listJson(Trail trail) {
+        Map<String, Object> values = new LinkedHashMap<>();
+        trail.entries().forEach(e -> values.put(e.path(), e.value()));
+        return Map.of("values", values);
+    }
+
+    private static String listText(Trail trail) {
+        StringBuilder text = new StringBuilder();
+        trail.entries().stream().filter(e -> !e.path().contains(".profile.")).forEach(e -> text.append(e.path())
+                .append(System.lineSeparator()));
+        return text.toString();
+    }
+}
