@@ -33,6 +33,7 @@ import picocli.CommandLine.Option;
             CombustCommand.class,
             FluidCommand.class,
             NewCommand.class,
+            ServeCommand.class,
             DemoCommand.class
         })
 public final class Penstock implements Runnable {

@@ -1,0 +1,83 @@
+package dev.penstock.app;
+
+import dev.penstock.app.web.Workbench;
+import dev.penstock.errors.InvalidInput;
+import io.javalin.util.JavalinBindException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Serves the workbench to a browser on this machine. */
+@Command(
+        name = "serve",
+        description = "Opens a page on this machine for concepts: change an input and see the engine balance anew,"
+                + " compare, sweep, size vehicles, save. Ends with Ctrl-C.")
+final class ServeCommand extends BaseCommand {
+
+    private static final int HIGHEST_PORT = 65_535;
+    private static final int LONGEST = 3600;
+
+    @Option(names = "--port", paramLabel = "N", description = "port; any free one otherwise")
+    private int port;
+
+    @Option(
+            names = "--workspace",
+            paramLabel = "DIR",
+            description = "folder whose concept files the page may read and write; cycles/ of Penstock otherwise")
+    private Optional<Path> workspace = Optional.empty();
+
+    @Option(
+            names = "--time-limit",
+            paramLabel = "SECONDS",
+            description = "longest time for one answer (default: ${DEFAULT-VALUE})",
+            defaultValue = "60")
+    private int timeLimit;
+
+    ServeCommand(Session session) {
+        super(session);
+    }
+
+    @Override
+    public Integer call() throws InterruptedException {
+        OptionReader reader = new OptionReader();
+        Path folder = workspace.orElse(session.home().resolve("cycles"));
+        if (port < 0 || port > HIGHEST_PORT) {
+            reader.problem("--port", Integer.toString(port), "write a port up to " + HIGHEST_PORT + ", or 0 for any");
+        }
+        if (timeLimit < 1 || timeLimit > LONGEST) {
+            reader.problem("--time-limit", Integer.toString(timeLimit), "write 1 to " + LONGEST + " seconds");
+        }
+        if (!Files.isDirectory(folder)) {
+            reader.problem("--workspace", folder.toString(), "it must be a folder");
+        }
+        reader.finish();
+        try (Workbench workbench = Workbench.start(new Workbench.Settings(
+                session.home(),
+                session.fluids(),
+                folder,
+                new ConceptReports(session).software(),
+                port,
+                Duration.ofSeconds(timeLimit),
+                this::report))) {
+            answer(
+                    () -> Map.of("address", workbench.address(), "workspace", folder.toString()),
+                    () -> "open " + workbench.address() + System.lineSeparator() + "workspace " + folder
+                            + "; Ctrl-C ends" + System.lineSeparator());
+            new CountDownLatch(1).await();
+        } catch (JavalinBindException e) {
+            throw new InvalidInput("", "--port", Integer.toString(port), "it is in use; write another, or 0 for any");
+        }
+        return ExitCode.OK;
+    }
+
+    private void report(Throwable defect) {
+        session.err().println("penstock: a request failed; this is a defect of Penstock");
+        defect.printStackTrace(session.err());
+        session.err().flush();
+    }
+}

@@ -1,0 +1,93 @@
+package dev.penstock.app.web;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The JSON object that a request carries. */
+final class Body {
+
+    private static final int LARGEST = 2 * Workspace.LARGEST;
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    private final JsonNode object;
+
+    private Body(JsonNode object) {
+        this.object = object;
+    }
+
+    /**
+     * @param request request
+     * @return its object
+     * @throws Refusal if it is too large, or no object
+     */
+    static Body of(Context request) {
+        byte[] bytes;
+        try {
+            bytes = request.req().getInputStream().readNBytes(LARGEST + 1);
+        } catch (IOException e) {
+            throw new Refusal(400, "the request broke off");
+        }
+        if (bytes.length > LARGEST) {
+            throw new Refusal(413, "a request may hold " + LARGEST / 1024 + " KiB");
+        }
+        try {
+            JsonNode node = JSON.readTree(new String(bytes, java.nio.charset.StandardCharsets.UTF_8));
+            if (node != null && node.isObject()) {
+                return new Body(node);
+            }
+        } catch (JsonProcessingException e) {
+            throw new Refusal(400, "the request is not JSON");
+        }
+        throw new Refusal(400, "the request is not a JSON object");
+    }
+
+    /**
+     * @param name name of a field
+     * @return its text; empty if there is none
+     */
+    String text(String name) {
+        return object.path(name).asText("");
+    }
+
+    long number(String name) {
+        return object.path(name).asLong(0);
+    }
+
+    boolean flag(String name) {
+        return object.path(name).asBoolean(false);
+    }
+
+    /**
+     * @param name name of a field that holds a list of texts
+     * @return the texts; none if there is no such list
+     */
+    List<String> texts(String name) {
+        List<String> texts = new ArrayList<>();
+        object.path(name).forEach(element -> texts.add(element.asText("")));
+        return texts;
+    }
+
+    /**
+     * @param name name of a field that holds values by dotted path
+     * @return the values
+     * @throws Refusal if a path is none
+     */
+    Map<String, String> changes(String name) {
+        Map<String, String> changes = new LinkedHashMap<>();
+        object.path(name).fields().forEachRemaining(field -> {
+            String value = field.getValue().asText("").strip();
+            if (!field.getKey().matches("[\\w-]+(\\.[\\w-]+)*") || value.isEmpty()) {
+                throw new Refusal(422, field.getKey() + " needs a value");
+            }
+            changes.put(field.getKey(), value);
+        });
+        return changes;
+    }
+}

@@ -1,0 +1,126 @@
+package dev.penstock.app.web;
+
+import dev.penstock.cycles.EngineStudy;
+import dev.penstock.errors.PenstockException;
+import dev.penstock.study.EngineRuns;
+import java.time.Duration;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Function;
+
+/**
+ * Does the work of requests on a few threads of its own, each with a study that stays warm. The thread that was used last is
+ * taken first, since its tables are the warmest. Of the questions of one page only the newest is answered.
+ */
+final class Desk implements AutoCloseable {
+
+    private final Deque<Worker> idle = new ArrayDeque<>();
+    private final Semaphore free;
+    private final Duration patience;
+    private final Map<String, AtomicLong> newest = new ConcurrentHashMap<>();
+    private final ExecutorService[] threads;
+
+    /** A thread and its study; the study is made on that thread and used on no other. */
+    private record Worker(ExecutorService thread, ThreadLocal<EngineStudy> study) {}
+
+    /**
+     * @param runs gives studies
+     * @param workers number of threads
+     * @param patience how long one request may take
+     */
+    Desk(EngineRuns runs, int workers, Duration patience) {
+        this.free = new Semaphore(workers);
+        this.patience = patience;
+        this.threads = new ExecutorService[workers];
+        ThreadLocal<EngineStudy> study = ThreadLocal.withInitial(runs::study);
+        for (int i = 0; i < workers; i++) {
+            threads[i] = Executors.newSingleThreadExecutor(Desk::daemon);
+            idle.push(new Worker(threads[i], study));
+        }
+    }
+
+    private static Thread daemon(Runnable work) {
+        Thread thread = new Thread(work, "penstock-workbench");
+        thread.setDaemon(true);
+        return thread;
+    }
+
+    /**
+     * @param page which page asks; empty if its questions do not replace each other
+     * @param number number of the question on that page, rising
+     * @param work what to do
+     * @param <T> kind of answer
+     * @return the answer
+     * @throws Refusal with status 409 if the page has asked anew meanwhile, 503 or 504 if time runs out
+     * @throws PenstockException if the work has no answer
+     */
+    <T> T ask(String page, long number, Function<EngineStudy, T> work) {
+        if (!page.isEmpty()) {
+            if (newest.size() > 1000) {
+                newest.clear();
+            }
+            newest.computeIfAbsent(page, p -> new AtomicLong()).accumulateAndGet(number, Math::max);
+        }
+        long end = System.nanoTime() + patience.toNanos();
+        try {
+            if (!free.tryAcquire(patience.toMillis(), TimeUnit.MILLISECONDS)) {
+                throw new Refusal(503, "the workbench is busy with other requests; try again");
+            }
+            Worker worker = take();
+            Future<T> answer = worker.thread().submit(() -> {
+                try {
+                    refuseStale(page, number);
+                    return work.apply(worker.study().get());
+                } finally {
+                    giveBack(worker);
+                }
+            });
+            return answer.get(Math.max(1, end - System.nanoTime()), TimeUnit.NANOSECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new Refusal(503, "the workbench is closing");
+        } catch (TimeoutException e) {
+            throw new Refusal(504, "no answer within " + patience.toSeconds() + " s; the work was given up");
+        } catch (ExecutionException e) {
+            if (e.getCause() instanceof RuntimeException cause) {
+                throw cause;
+            }
+            throw new IllegalStateException(e.getCause());
+        }
+    }
+
+    private void refuseStale(String page, long number) {
+        AtomicLong last = page.isEmpty() ? null : newest.get(page);
+        if (last != null && last.get() > number) {
+            throw new Refusal(409, "a newer question has replaced this one", Map.of("superseded", true));
+        }
+    }
+
+    private synchronized Worker take() {
+        return idle.pop();
+    }
+
+    private void giveBack(Worker worker) {
+        synchronized (this) {
+            idle.push(worker);
+        }
+        free.release();
+    }
+
+    @Override
+    public void close() {
+        for (ExecutorService thread : threads) {
+            thread.shutdownNow();
+        }
+    }
+}

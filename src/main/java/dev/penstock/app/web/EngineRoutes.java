@@ -1,0 +1,165 @@
+package dev.penstock.app.web;
+
+import dev.penstock.cycles.Concept;
+import dev.penstock.cycles.ConceptReader;
+import dev.penstock.cycles.EngineBalance;
+import dev.penstock.reports.ConceptPage;
+import dev.penstock.reports.Software;
+import dev.penstock.study.VehicleRuns;
+import dev.penstock.vehicle.VehiclePlan;
+import dev.penstock.vehicle.VehicleReader;
+import dev.penstock.vehicle.VehicleSizing;
+import io.javalin.Javalin;
+import io.javalin.http.Context;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** Opens, reads, balances, reports and saves one concept. The text under change lives in the browser until it is saved. */
+final class EngineRoutes {
+
+    private static final int KEPT = 24;
+
+    private final Workspace workspace;
+    private final ConceptReader reader;
+    private final Desk desk;
+    private final Shelf shelf;
+    private final Software software;
+    /** Balances of late: the charts of a concept follow its figures, and undo goes back to them. */
+    private final Map<Question, EngineBalance> lately = new LinkedHashMap<>();
+
+    private record Question(String name, String text, Map<String, String> changes) {
+
+        static Question of(Body body) {
+            String name = body.text("file").isEmpty() ? "concept" : body.text("file");
+            return new Question(name, body.text("text"), body.changes("changes"));
+        }
+    }
+
+    EngineRoutes(Workspace workspace, ConceptReader reader, Desk desk, Shelf shelf, Software software) {
+        this.workspace = workspace;
+        this.reader = reader;
+        this.desk = desk;
+        this.shelf = shelf;
+        this.software = software;
+    }
+
+    void addTo(Javalin server) {
+        server.get(
+                "/api/files",
+                request -> Workbench.json(
+                        request, Map.of("concepts", workspace.concepts(), "vehicles", workspace.vehicles())));
+        server.get("/api/file", this::open);
+        server.post("/api/inputs", this::inputs);
+        server.post("/api/balance", request -> answer(request, EngineAnswer::of));
+        server.post("/api/charts", request -> answer(request, EngineAnswer::charts));
+        server.post("/api/cooling", request -> answer(request, EngineAnswer::cooling));
+        server.post("/api/report", this::report);
+        server.post("/api/text", this::text);
+        server.post("/api/save", this::save);
+    }
+
+    private void open(Context request) {
+        String name = Optional.ofNullable(request.queryParam("name")).orElse("");
+        Workspace.Document document = workspace.read(name);
+        Workbench.json(
+                request, Map.of("file", document.name(), "text", document.text(), "version", document.version()));
+    }
+
+    private Concept concept(Question question) {
+        if (question.text().length() > Workspace.LARGEST) {
+            throw new Refusal(413, "a concept may hold " + Workspace.LARGEST / 1024 + " KiB");
+        }
+        return reader.parse(question.name(), question.text(), question.changes());
+    }
+
+    private void inputs(Context request) {
+        Question question = Question.of(Body.of(request));
+        Concept concept = concept(question);
+        Workbench.json(
+                request,
+                Map.of(
+                        "name",
+                        concept.name(),
+                        "inputs",
+                        EngineAnswer.inputs(concept.document().inputs(), question.text(), question.changes())));
+    }
+
+    private void answer(Context request, Function<EngineBalance, Map<String, Object>> part) {
+        long start = System.nanoTime();
+        Body body = Body.of(request);
+        Question question = Question.of(body);
+        Concept concept = concept(question);
+        Map<String, Object> answer = desk.ask(body.text("page"), body.number("number"), study -> {
+            EngineBalance known = known(question);
+            EngineBalance balance = known == null ? study.balance(concept) : known;
+            keep(question, balance);
+            return part.apply(balance);
+        });
+        Map<String, Object> map = new LinkedHashMap<>(answer);
+        map.put("inputs", EngineAnswer.inputs(concept.document().inputs(), question.text(), question.changes()));
+        map.put("milliseconds", (int) ((System.nanoTime() - start) / 1_000_000));
+        Workbench.json(request, map);
+    }
+
+    private EngineBalance known(Question question) {
+        synchronized (lately) {
+            return lately.get(question);
+        }
+    }
+
+    private void keep(Question question, EngineBalance balance) {
+        synchronized (lately) {
+            lately.remove(question);
+            lately.put(question, balance);
+            while (lately.size() > KEPT) {
+                lately.remove(lately.keySet().iterator().next());
+            }
+        }
+    }
+
+    private void report(Context request) {
+        Body body = Body.of(request);
+        Question question = Question.of(body);
+        // The report embeds the text with the changes in place, so that the file alone gives its numbers again.
+        Concept concept = reader.parse(question.name(), edited(question), Map.of());
+        String html = desk.ask("", 0, study -> {
+            EngineBalance balance = study.balance(concept);
+            Optional<VehiclePlan> plan = VehicleReader.of(concept);
+            plan.ifPresent(p -> VehicleRoutes.requireInside(workspace, p));
+            Optional<VehicleSizing> vehicle = plan.map(p -> VehicleRuns.size(p, balance));
+            return new ConceptPage(balance, vehicle, Optional.empty(), software).html();
+        });
+        Workbench.json(request, Map.of("id", shelf.put(Shelf.fileName(concept.name()) + ".html", html)));
+    }
+
+    private void text(Context request) {
+        Workbench.json(request, Map.of("text", edited(Question.of(Body.of(request)))));
+    }
+
+    private void save(Context request) {
+        Body body = Body.of(request);
+        Question question = Question.of(body);
+        String text = body.flag("whole") ? question.text() : edited(question);
+        Workspace.Document saved = workspace.save(body.text("as"), text, body.text("version"));
+        Workbench.json(request, Map.of("file", saved.name(), "text", saved.text(), "version", saved.version()));
+    }
+
+    /**
+     * Writes the changes into the text and reads it again: what is saved must mean what was shown, input by input.
+     *
+     * @throws Refusal if it does not
+     */
+    private String edited(Question question) {
+        Concept shown = concept(question);
+        String text = TomlEdit.apply(question.text(), question.changes());
+        List<?> written =
+                reader.parse(question.name(), text, Map.of()).document().inputs();
+        if (!written.equals(shown.document().inputs())) {
+            throw new Refusal(422, "the changes do not fit into this file's way of writing; change it in an editor");
+        }
+        return text;
+    }
+}

@@ -1,0 +1,145 @@
+package dev.penstock.app.web;
+
+import dev.penstock.cycles.Concept;
+import dev.penstock.cycles.ConceptReader;
+import dev.penstock.cycles.EngineBalance;
+import dev.penstock.errors.PenstockException;
+import dev.penstock.reports.Figures;
+import dev.penstock.reports.JsonText;
+import dev.penstock.reports.SweepCharts;
+import dev.penstock.reports.SweepView;
+import dev.penstock.study.Axis;
+import dev.penstock.study.Measure;
+import dev.penstock.study.Sweep;
+import io.javalin.Javalin;
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Several balances at once: concepts side by side, and sweeps. */
+final class StudyRoutes {
+
+    private static final int MOST_TOGETHER = 12;
+
+    private final Workspace workspace;
+    private final ConceptReader reader;
+    private final Desk desk;
+    private final SweepJobs sweeps;
+
+    StudyRoutes(Workspace workspace, ConceptReader reader, Desk desk, SweepJobs sweeps) {
+        this.workspace = workspace;
+        this.reader = reader;
+        this.desk = desk;
+        this.sweeps = sweeps;
+    }
+
+    void addTo(Javalin server) {
+        server.post("/api/together", this::together);
+        server.post("/api/sweep", this::start);
+        server.get(
+                "/api/sweep/{id}",
+                request -> Workbench.json(
+                        request, sweeps.job(request.pathParam("id")).state()));
+        server.post("/api/sweep/{id}/stop", request -> {
+            sweeps.job(request.pathParam("id")).cancel();
+            Workbench.json(request, Map.of());
+        });
+        server.get("/api/sweep/{id}/charts", this::charts);
+        server.get("/api/sweep/{id}/table.csv", request -> {
+            download(request, "sweep.csv");
+            request.contentType("text/csv").result(new SweepView(result(request)).csv());
+        });
+        server.get("/api/sweep/{id}/table.json", request -> {
+            download(request, "sweep.json");
+            request.contentType("application/json").result(JsonText.of(new SweepView(result(request)).json()));
+        });
+    }
+
+    private static void download(Context request, String name) {
+        request.header("Content-Disposition", "attachment; filename=\"" + name + "\"");
+    }
+
+    private void together(Context request) {
+        List<String> files = Body.of(request).texts("files").stream().distinct().toList();
+        if (files.isEmpty() || files.size() > MOST_TOGETHER) {
+            throw new Refusal(422, "choose 1 to " + MOST_TOGETHER + " concepts");
+        }
+        List<Map<String, Object>> concepts = new ArrayList<>();
+        for (String file : files) {
+            Workspace.Document document = workspace.read(file);
+            Map<String, Object> map = new LinkedHashMap<>();
+            map.put("file", file);
+            map.put("name", file);
+            try {
+                Concept concept = reader.parse(file, document.text(), Map.of());
+                EngineBalance balance = desk.ask("", 0, study -> study.balance(concept));
+                describe(map, balance);
+            } catch (PenstockException e) {
+                map.put("failure", e.getMessage());
+            }
+            concepts.add(map);
+        }
+        concepts.sort(
+                Comparator.comparing(map -> map.get("margin") instanceof Double margin ? -margin : Double.MAX_VALUE));
+        Workbench.json(request, Map.of("concepts", concepts));
+    }
+
+    private static void describe(Map<String, Object> map, EngineBalance balance) {
+        map.put("name", balance.concept().name());
+        map.put("cycle", balance.concept().cycle().title());
+        map.put(
+                "propellants",
+                balance.concept().oxidizer().fluid().name() + " / "
+                        + balance.concept().fuel().fluid().name());
+        map.put("measures", EngineAnswer.measures(balance));
+        Measure.tightest(balance).ifPresent(limit -> {
+            map.put("margin", limit.margin());
+            map.put("met", limit.met());
+            map.put(
+                    "binding",
+                    Figures.limitName(limit.name()) + ": " + Figures.withUnit(limit.value(), limit.unit()) + ", "
+                            + (limit.upper() ? "at most " : "at least ")
+                            + Figures.withUnit(limit.limit(), limit.unit()));
+        });
+    }
+
+    private void start(Context request) {
+        Body body = Body.of(request);
+        String text =
+                body.text("text").isEmpty() ? workspace.read(body.text("file")).text() : body.text("text");
+        List<Axis> axes = body.texts("vary").stream().map(Axis::parse).toList();
+        Workbench.json(request, Map.of("id", sweeps.start(text, body.changes("changes"), axes)));
+    }
+
+    private Sweep.Result result(Context request) {
+        return sweeps.job(request.pathParam("id"))
+                .result()
+                .orElseThrow(() -> new Refusal(409, "this sweep has no result yet"));
+    }
+
+    private void charts(Context request) {
+        Sweep.Result result = result(request);
+        int without = (int)
+                result.points().stream().filter(p -> p.balance().isEmpty()).count();
+        Map<String, Object> map = new LinkedHashMap<>();
+        map.put("name", result.name());
+        map.put("complete", result.complete());
+        map.put("points", result.points().size());
+        map.put("without", without);
+        map.put(
+                "reasons",
+                result.points().stream()
+                        .flatMap(p -> p.failure().stream())
+                        .distinct()
+                        .limit(5)
+                        .toList());
+        map.put(
+                "figures",
+                new SweepCharts(result)
+                        .figures().stream().map(EngineAnswer::figure).toList());
+        Workbench.json(request, map);
+    }
+}

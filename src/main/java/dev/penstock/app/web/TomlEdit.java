@@ -1,0 +1,212 @@
+package dev.penstock.app.web;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Writes changed values into a TOML text and leaves everything else as it was: comments, order, spacing. Knows keys on
+ * lines of their own; values inside inline tables and in repeated tables are out of its reach, which shows when the text is
+ * read again. Not thread-safe.
+ */
+final class TomlEdit {
+
+    private static final Pattern HEADER = Pattern.compile("\\s*\\[\\s*([^\\[\\]]+?)\\s*]\\s*(?:#.*)?");
+    private static final Pattern REPEATED = Pattern.compile("\\s*\\[\\[.*");
+    private static final Pattern KEY = Pattern.compile(
+            "(\\s*((?:[\\w-]+|\"[^\"]*\")(?:\\s*\\.\\s*(?:[\\w-]+|\"[^\"]*\"))*)\\s*=\\s*)(.*)", Pattern.DOTALL);
+    private static final Pattern LITERAL = Pattern.compile(
+            "[-+]?(?:\\d+(?:\\.\\d+)?)(?:[eE][-+]?\\d+)?|true|false|\"(?:[^\"\\\\\\n]|\\\\.)*\"|'[^'\\n]*'|\\[[^\\n]*]");
+
+    private final List<String> lines;
+
+    private TomlEdit(String text) {
+        this.lines = new ArrayList<>(List.of(text.split("\n", -1)));
+    }
+
+    /** A key on lines of its own. */
+    private record Entry(String path, String table, int first, int last, String head, String value, String tail) {}
+
+    /**
+     * @param text TOML text
+     * @param changes value by dotted path, as a command line writes them
+     * @return the text with the values in place
+     */
+    static String apply(String text, Map<String, String> changes) {
+        TomlEdit edit = new TomlEdit(text);
+        changes.forEach(edit::set);
+        return String.join("\n", edit.lines);
+    }
+
+    /**
+     * @param text TOML text
+     * @param path dotted path
+     * @return the value as the text has it, without quotes; empty if it has none on a line of its own
+     */
+    static Optional<String> written(String text, String path) {
+        return new TomlEdit(text)
+                .entries().stream()
+                        .filter(e -> e.path().equals(path))
+                        .findFirst()
+                        .map(e -> e.value().replaceAll("^([\"'])(.*)\\1$", "$2"));
+    }
+
+    private void set(String path, String value) {
+        List<Entry> entries = entries();
+        Optional<Entry> there =
+                entries.stream().filter(e -> e.path().equals(path)).findFirst();
+        if (there.isPresent()) {
+            Entry entry = there.get();
+            lines.subList(entry.first(), entry.last() + 1).clear();
+            lines.add(entry.first(), entry.head() + literal(value) + entry.tail());
+            return;
+        }
+        insert(path, literal(value), entries);
+    }
+
+    private void insert(String path, String literal, List<Entry> entries) {
+        int dot = path.lastIndexOf('.');
+        String table = dot < 0 ? "" : path.substring(0, dot);
+        int place = table.isEmpty() ? topEnd(entries) : endOfTable(table, entries);
+        if (place >= 0) {
+            lines.add(place, path.substring(dot + 1) + " = " + literal);
+            return;
+        }
+        // The table may be written as dotted keys of a table around it; a header would then define it twice.
+        Optional<Entry> dotted = entries.stream()
+                .filter(e -> e.path().startsWith(table + "."))
+                .filter(e -> table.startsWith(e.table()) && !e.table().equals(table))
+                .reduce((first, second) -> second);
+        if (dotted.isPresent()) {
+            String around = dotted.get().table();
+            String relative = around.isEmpty() ? path : path.substring(around.length() + 1);
+            lines.add(dotted.get().last() + 1, relative + " = " + literal);
+            return;
+        }
+        while (!lines.isEmpty() && lines.get(lines.size() - 1).isBlank()) {
+            lines.remove(lines.size() - 1);
+        }
+        lines.addAll(List.of("", "[" + table + "]", path.substring(dot + 1) + " = " + literal, ""));
+    }
+
+    private int topEnd(List<Entry> entries) {
+        return entries.stream()
+                        .filter(e -> e.table().isEmpty())
+                        .mapToInt(Entry::last)
+                        .max()
+                        .orElse(-1)
+                + 1;
+    }
+
+    private int endOfTable(String table, List<Entry> entries) {
+        for (int i = 0; i < lines.size(); i++) {
+            Matcher header = HEADER.matcher(lines.get(i));
+            if (header.matches() && plain(header.group(1)).equals(table)) {
+                int line = i;
+                return entries.stream()
+                                .filter(e -> e.table().equals(table))
+                                .mapToInt(Entry::last)
+                                .max()
+                                .orElse(line)
+                        + 1;
+            }
+        }
+        return -1;
+    }
+
+    private List<Entry> entries() {
+        List<Entry> entries = new ArrayList<>();
+        String table = "";
+        for (int i = 0; i < lines.size(); i++) {
+            String line = lines.get(i);
+            Matcher header = HEADER.matcher(line);
+            Matcher key = KEY.matcher(line);
+            if (REPEATED.matcher(line).matches()) {
+                table = "[]";
+            } else if (header.matches()) {
+                table = plain(header.group(1));
+            } else if (key.matches()) {
+                int last = i;
+                String rest = key.group(3);
+                while (end(rest) < 0 && last + 1 < lines.size()) {
+                    rest = rest + "\n" + lines.get(++last);
+                }
+                int end = Math.max(end(rest), 0);
+                String name = plain(key.group(2));
+                String value = rest.substring(0, end).stripTrailing();
+                entries.add(new Entry(
+                        table.isEmpty() ? name : table + "." + name,
+                        table,
+                        i,
+                        last,
+                        key.group(1),
+                        value,
+                        rest.substring(value.length())));
+                i = last;
+            }
+        }
+        return entries;
+    }
+
+    /** @return where the value ends and blanks or a comment begin; -1 if it goes on on the next line */
+    private static int end(String rest) {
+        for (String fence : List.of("\"\"\"", "'''")) {
+            if (rest.startsWith(fence)) {
+                int close = rest.indexOf(fence, fence.length());
+                return close < 0 ? -1 : close + fence.length();
+            }
+        }
+        int depth = 0;
+        char quote = 0;
+        boolean comment = false;
+        for (int i = 0; i < rest.length(); i++) {
+            char c = rest.charAt(i);
+            if (comment) {
+                comment = c != '\n';
+            } else if (quote != 0) {
+                if (c == '\\' && quote == '"') {
+                    i++;
+                } else if (c == quote) {
+                    quote = 0;
+                }
+            } else if (c == '"' || c == '\'') {
+                quote = c;
+            } else if (c == '[' || c == '{') {
+                depth++;
+            } else if (c == ']' || c == '}') {
+                depth--;
+            } else if (c == '#') {
+                if (depth == 0) {
+                    return i;
+                }
+                comment = true;
+            }
+        }
+        return depth == 0 ? rest.length() : -1;
+    }
+
+    private static String plain(String key) {
+        return key.replace("\"", "").replaceAll("\\s*\\.\\s*", ".");
+    }
+
+    private static String literal(String value) {
+        String text = value.strip();
+        if (LITERAL.matcher(text).matches()) {
+            return text;
+        }
+        StringBuilder quoted = new StringBuilder("\"");
+        text.codePoints().forEach(c -> {
+            if (c == '"' || c == '\\') {
+                quoted.append('\\').appendCodePoint(c);
+            } else if (c < ' ' || c == 0x7f) {
+                quoted.append(String.format("\\u%04x", c));
+            } else {
+                quoted.appendCodePoint(c);
+            }
+        });
+        return quoted.append('"').toString();
+    }
+}

@@ -1,0 +1,152 @@
+package dev.penstock.app.web;
+
+import dev.penstock.cycles.ConceptReader;
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.errors.PenstockException;
+import dev.penstock.fluids.FluidLibrary;
+import dev.penstock.reports.JsonText;
+import dev.penstock.reports.Software;
+import dev.penstock.study.EngineRuns;
+import dev.penstock.study.Sweep;
+import dev.penstock.study.VehicleRuns;
+import io.javalin.Javalin;
+import io.javalin.http.Context;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+
+/** The running workbench: a server for one person's browser, on the loopback interface only. */
+public final class Workbench implements AutoCloseable {
+
+    private static final String LOOPBACK = "127.0.0.1";
+    private static final int WORKERS = 2;
+    private static final int SWEEP_FACTOR = 20;
+
+    private final Javalin server;
+    private final Gate gate = new Gate();
+    private final Desk desk;
+    private final SweepJobs sweeps;
+
+    /**
+     * What a workbench works with.
+     *
+     * @param home home folder
+     * @param fluids fluids of that folder
+     * @param workspace folder whose files the browser may read and write
+     * @param software what the numbers are made with
+     * @param port port; 0 for any that is free
+     * @param patience how long one request may take
+     * @param defects told of failures that should not happen
+     */
+    public record Settings(
+            Path home,
+            FluidLibrary fluids,
+            Path workspace,
+            Software software,
+            int port,
+            Duration patience,
+            Consumer<Throwable> defects) {}
+
+    private Workbench(Settings settings) {
+        EngineRuns runs = new EngineRuns(settings.home(), settings.fluids());
+        Workspace workspace = new Workspace(settings.workspace());
+        ConceptReader reader = new ConceptReader(settings.fluids());
+        desk = new Desk(runs, WORKERS, settings.patience());
+        sweeps = new SweepJobs(new Sweep(runs), settings.patience().multipliedBy(SWEEP_FACTOR));
+        Shelf shelf = new Shelf();
+        server = Javalin.create(config -> {
+            config.showJavalinBanner = false;
+            config.startupWatcherEnabled = false;
+        });
+        server.before(gate::check);
+        pages(new Site());
+        new EngineRoutes(workspace, reader, desk, shelf, settings.software()).addTo(server);
+        new StudyRoutes(workspace, reader, desk, sweeps).addTo(server);
+        new VehicleRoutes(workspace, new VehicleRuns(runs), desk, shelf, settings.software()).addTo(server);
+        server.get("/shown/{id}", shelf::show);
+        failures(settings.defects());
+    }
+
+    /**
+     * @param settings what it works with
+     * @return the workbench, serving
+     */
+    public static Workbench start(Settings settings) {
+        Workbench workbench = new Workbench(settings);
+        workbench.server.start(LOOPBACK, settings.port());
+        return workbench;
+    }
+
+    /** @return address to open, with the token */
+    public String address() {
+        return "http://" + LOOPBACK + ":" + server.port() + "/?token=" + gate.token();
+    }
+
+    private void pages(Site site) {
+        for (Site.Page page : Site.PAGES) {
+            server.get(page.path(), request -> {
+                if (request.queryParam("token") == null) {
+                    request.html(site.html(page));
+                } else {
+                    gate.admit(request);
+                    request.redirect("/");
+                }
+            });
+        }
+        server.get("/workbench.css", request -> request.contentType("text/css").result(site.style()));
+        server.get("/script/{name}", request -> request.contentType("text/javascript")
+                .result(site.script(request.pathParam("name"))
+                        .orElseThrow(() -> new Refusal(404, "there is no such script"))));
+        server.get("/favicon.ico", request -> request.status(204));
+    }
+
+    private void failures(Consumer<Throwable> defects) {
+        server.exception(Refusal.class, (refusal, request) -> {
+            Map<String, Object> map = new LinkedHashMap<>(refusal.details());
+            map.put("problems", List.of(refusal.getMessage()));
+            json(request.status(refusal.status()), map);
+        });
+        server.exception(
+                InvalidInput.class,
+                (e, request) -> json(
+                        request.status(422),
+                        Map.of(
+                                "problems",
+                                e.problems().stream()
+                                        .map(InvalidInput.Problem::sentence)
+                                        .toList(),
+                                "keys",
+                                e.problems().stream()
+                                        .map(InvalidInput.Problem::key)
+                                        .toList())));
+        server.exception(
+                PenstockException.class,
+                (e, request) -> json(request.status(422), Map.of("problems", List.of(e.getMessage()))));
+        server.exception(Exception.class, (e, request) -> {
+            defects.accept(e);
+            json(
+                    request.status(500),
+                    Map.of("problems", List.of("this is a defect of Penstock; the terminal shows its trace")));
+        });
+        server.error(404, request -> {
+            if (request.result() == null
+                    || !"application/json".equals(request.res().getContentType())) {
+                request.contentType("text/plain").result("there is nothing at this address");
+            }
+        });
+    }
+
+    static void json(Context request, Map<String, ?> map) {
+        request.result(JsonText.of(map)).contentType("application/json");
+    }
+
+    @Override
+    public void close() {
+        server.stop();
+        sweeps.close();
+        desk.close();
+    }
+}

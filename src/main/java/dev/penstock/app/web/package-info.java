@@ -1,0 +1,6 @@
+/**
+ * The workbench: a local page on which a concept is opened, changed, compared, swept and saved. Entry:
+ * {@link dev.penstock.app.web.Workbench}. In: requests of one browser on this machine; out: pages, JSON, drawings, files of
+ * the workspace and nothing outside it.
+ */
+package dev.penstock.app.web;

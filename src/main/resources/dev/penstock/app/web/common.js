@@ -1,0 +1,143 @@
+// What all pages share: requests, tables, drawings, messages. Text only ever enters the page as text.
+
+/** A refused request: its sentences, and the whole answer. */
+export class Refused extends Error {
+  constructor(status, answer) {
+    super((answer.problems || ["no answer"]).join("\n"));
+    this.status = status;
+    this.answer = answer;
+  }
+}
+
+async function read(response) {
+  const answer = await response.json().catch(() => ({ problems: ["the workbench gave no answer (" + response.status + ")"] }));
+  if (!response.ok) {
+    throw new Refused(response.status, answer);
+  }
+  return answer;
+}
+
+async function send(path, options) {
+  let response;
+  try {
+    response = await fetch(path, options);
+  } catch (broken) {
+    throw new Refused(0, { problems: ["the workbench does not answer; is penstock serve still running?"] });
+  }
+  return read(response);
+}
+
+export const get = (path) => send(path, {});
+
+export const post = (path, body) =>
+  send(path, { method: "POST", headers: { "Content-Type": "application/json" }, body: JSON.stringify(body) });
+
+export const byId = (id) => document.getElementById(id);
+
+/** An element with attributes and children; children that are texts become text. */
+export function make(tag, attributes = {}, ...children) {
+  const element = document.createElement(tag);
+  for (const [name, value] of Object.entries(attributes)) {
+    if (value === true) {
+      element.setAttribute(name, "");
+    } else if (value !== false && value !== undefined) {
+      element.setAttribute(name, value);
+    }
+  }
+  element.append(...children);
+  return element;
+}
+
+export function say(text) {
+  byId("status").textContent = text;
+}
+
+/** Shows why something was refused; an answer that was replaced by a newer question says nothing. */
+export function complain(error) {
+  if (error instanceof Refused) {
+    if (!error.answer.superseded) {
+      byId("problems").replaceChildren(...error.answer.problems.map((p) => make("p", {}, p)));
+      say("Not done; see the message above.");
+    }
+    return;
+  }
+  throw error;
+}
+
+export function calm() {
+  byId("problems").replaceChildren();
+}
+
+export function table(grid) {
+  const side = (i) => (grid.columns[i].text ? {} : { class: "n" });
+  const head = grid.columns.map((c, i) => make("th", { scope: "col", ...side(i) }, c.title));
+  const rows = grid.rows.map((row) =>
+    make("tr", { class: row.mark || undefined },
+      ...row.cells.map((cell, i) => (i === 0 ? make("th", { scope: "row", ...side(0) }, cell) : make("td", side(i), cell)))));
+  return make("div", { class: "scroll", tabindex: "0", role: "region", "aria-label": grid.caption },
+    make("table", {}, make("caption", {}, grid.caption), make("thead", {}, make("tr", {}, ...head)), make("tbody", {}, ...rows)));
+}
+
+/** A drawing that the server has made, with its caption and links to keep it. */
+export function drawing(figure, name) {
+  const parsed = new DOMParser().parseFromString(figure.svg, "image/svg+xml");
+  const svg = document.importNode(parsed.documentElement, true);
+  const asSvg = make("button", { type: "button" }, "SVG");
+  const asPng = make("button", { type: "button" }, "PNG");
+  asSvg.setAttribute("aria-label", "Keep as SVG: " + name);
+  asPng.setAttribute("aria-label", "Keep as PNG: " + name);
+  asSvg.addEventListener("click", () => keep(new Blob([plain(svg)], { type: "image/svg+xml" }), name + ".svg"));
+  asPng.addEventListener("click", () => raster(svg, name));
+  return make("figure", {},
+    make("div", { class: "scroll", tabindex: "0", role: "region", "aria-label": figure.caption }, svg),
+    make("figcaption", {}, figure.caption),
+    make("div", { class: "save" }, asSvg, asPng));
+}
+
+/** The drawing with the colours of light paper in place of the page's variables, so that it stands alone. */
+function plain(svg) {
+  const light = new Map();
+  for (const sheet of document.styleSheets) {
+    const first = sheet.cssRules[0];
+    for (const name of first.style) {
+      light.set(name, first.style.getPropertyValue(name).trim());
+    }
+  }
+  return new XMLSerializer().serializeToString(svg).replace(/var\((--[\w-]+)\)/g, (all, name) => light.get(name) || "#000");
+}
+
+function raster(svg, name) {
+  const box = svg.viewBox.baseVal;
+  const width = box && box.width ? box.width : svg.clientWidth;
+  const height = box && box.height ? box.height : svg.clientHeight;
+  const image = new Image();
+  image.addEventListener("load", () => {
+    const canvas = make("canvas", { width: 2 * width, height: 2 * height });
+    const pen = canvas.getContext("2d");
+    pen.fillStyle = "#ffffff";
+    pen.fillRect(0, 0, canvas.width, canvas.height);
+    pen.drawImage(image, 0, 0, canvas.width, canvas.height);
+    canvas.toBlob((blob) => keep(blob, name + ".png"));
+    URL.revokeObjectURL(image.src);
+  });
+  image.src = URL.createObjectURL(new Blob([plain(svg)], { type: "image/svg+xml" }));
+}
+
+export function keep(blob, name) {
+  const link = make("a", { href: URL.createObjectURL(blob), download: name });
+  document.body.append(link);
+  link.click();
+  link.remove();
+  setTimeout(() => URL.revokeObjectURL(link.href), 10000);
+}
+
+/** Fills a choice of files and picks the one that the address names, or the first. */
+export function choose(select, names) {
+  const wanted = new URLSearchParams(location.search).get("file");
+  select.replaceChildren(...names.map((name) => make("option", { value: name }, name.replace(/\.toml$/, ""))));
+  if (names.includes(wanted)) {
+    select.value = wanted;
+  }
+}
+
+export const plainName = (key) => key.slice(key.lastIndexOf(".") + 1).replaceAll("_", " ");

@@ -1,0 +1,364 @@
+// The page of one concept. What is under change lives here; the server balances what it is sent and keeps nothing.
+import { byId, calm, choose, complain, drawing, get, keep, make, plainName, post, Refused, say, table } from "./common.js";
+
+const page = crypto.randomUUID();
+const state = { file: "", text: "", version: "", changes: {}, past: [], shown: null, before: null };
+let number = 0;
+
+const question = (more = {}) => ({ file: state.file, text: state.text, changes: state.changes, ...more });
+
+async function open(name) {
+  calm();
+  try {
+    const file = await get("/api/file?name=" + encodeURIComponent(name));
+    take(file.file, file.text, file.version);
+    history.replaceState(null, "", "/?file=" + encodeURIComponent(name));
+  } catch (error) {
+    complain(error);
+  }
+}
+
+function take(file, text, version) {
+  Object.assign(state, { file, text, version, changes: {}, past: [], shown: null, before: null });
+  byId("as").value = "";
+  byId("conflict").hidden = true;
+  byId("inputs").replaceChildren();
+  balance();
+}
+
+async function upload(file) {
+  calm();
+  if (file.size > 256 * 1024) {
+    complain(new Refused(413, { problems: [file.name + " is larger than 256 KiB; a concept file is a page of text"] }));
+    return;
+  }
+  const text = await file.text();
+  try {
+    await post("/api/inputs", { file: file.name, text, changes: {} });
+    take(file.name, text, "");
+    byId("as").value = file.name;
+  } catch (error) {
+    complain(error);
+  }
+}
+
+async function balance() {
+  const mine = ++number;
+  const asked = JSON.stringify(state.changes);
+  byId("results").classList.add("stale");
+  say("Balancing …");
+  const start = performance.now();
+  try {
+    const answer = await post("/api/balance", question({ page, number: mine }));
+    if (mine !== number) {
+      return;
+    }
+    calm();
+    if (state.shown && asked !== state.shownFor) {
+      state.before = state.shown;
+    }
+    state.shown = answer;
+    state.shownFor = asked;
+    show(answer);
+    byId("results").classList.remove("stale");
+    say("Balanced in " + Math.round(performance.now() - start) + " ms.");
+    await charts(mine);
+  } catch (error) {
+    if (mine === number) {
+      complain(error);
+      await faulty(error);
+    }
+  }
+}
+
+/** The figures of the last balance stay, faded; the inputs stay open for correction. */
+async function faulty(error) {
+  const keys = error.answer?.keys || [];
+  if (!byId("inputs").children.length) {
+    try {
+      showInputs((await post("/api/inputs", question())).inputs);
+    } catch (unreadable) {
+      complain(unreadable);
+    }
+  }
+  for (const field of document.querySelectorAll(".field")) {
+    const wrong = keys.includes(field.dataset.key);
+    field.classList.toggle("wrong", wrong);
+    field.querySelector("input").setAttribute("aria-invalid", wrong);
+  }
+  buttons();
+}
+
+async function charts(mine) {
+  const answer = await post("/api/charts", question({ page, number: mine }));
+  if (mine === number) {
+    byId("charts").replaceChildren(...answer.figures.map((f, i) => drawing(f, fileName() + "-chart-" + (i + 1))));
+  }
+}
+
+const fileName = () => (state.shown ? state.shown.name : "concept").replace(/[^A-Za-z0-9]+/g, "-");
+
+function show(answer) {
+  byId("title").textContent = answer.name;
+  byId("kind").textContent = answer.kind + (answer.description ? ". " + answer.description : "");
+  const verdict = byId("verdict");
+  verdict.hidden = false;
+  verdict.className = "verdict " + (answer.missed ? "bad" : "good");
+  verdict.textContent = "Closes to " + answer.residual + ", " +
+    (answer.missed ? "but misses " + answer.missed + " of " + answer.limits.length + " limits." : "within all " + answer.limits.length + " limits.");
+  showMeasures(answer.measures);
+  byId("warnings").replaceChildren(...(answer.warnings.length
+    ? [make("aside", { "aria-label": "Warnings" }, make("h2", {}, "Warnings"),
+        make("ul", {}, ...answer.warnings.map((w) => make("li", {}, w.message + " ", make("small", {}, w.source)))))]
+    : []));
+  const flow = drawing(answer.flow, fileName() + "-flow");
+  markFaults(flow, answer.limits);
+  byId("flow").replaceChildren(flow);
+  byId("limits").replaceChildren(table(limits(answer.limits)));
+  byId("tables").replaceChildren(table(answer.stations), ...(answer.machines.rows.length ? [table(answer.machines)] : []));
+  showInputs(answer.inputs);
+  buttons();
+}
+
+function showMeasures(measures) {
+  const before = new Map((state.before ? state.before.measures : []).map((m) => [m.key, m]));
+  byId("headline").replaceChildren(...measures.map((m) => {
+    const old = before.get(m.key);
+    const was = make("span", { class: "was" });
+    if (old && old.text !== m.text) {
+      const share = m.key === "tightest_margin" || old.value === 0 ? "" : signed(100 * (m.value / old.value - 1)) + " %";
+      const gain = Math.sign(m.value - old.value) * m.better;
+      was.classList.toggle("good", gain > 0);
+      was.classList.toggle("bad", gain < 0);
+      was.append("was " + old.text + (share ? ", " : ""), make("b", {}, share));
+    }
+    return make("div", { "data-measure": m.key }, make("dt", {}, m.name), make("dd", {}, m.text, was));
+  }));
+}
+
+const signed = (value) => (value > 0 ? "+" : "−") + Math.abs(value).toFixed(2);
+
+function limits(all) {
+  return {
+    caption: "Limits, the tightest first",
+    columns: ["limit", "value", "bound", "margin", "", "source"].map((title) => ({ title, text: title !== "value" && title !== "margin" })),
+    rows: all.map((l) => ({
+      mark: l.met ? "" : "missed",
+      cells: [l.name, l.value, l.bound, l.margin, l.met ? "kept" : "missed", l.source],
+    })),
+  };
+}
+
+/** A missed limit shows on its component in the diagram: a red frame, and a sentence in its title. */
+function markFaults(figure, all) {
+  for (const limit of all.filter((l) => !l.met && l.component)) {
+    const part = figure.querySelector('[data-component="' + CSS.escape(limit.component) + '"]');
+    if (part) {
+      part.classList.add("fault");
+      const title = document.createElementNS("http://www.w3.org/2000/svg", "title");
+      title.textContent = "missed: " + limit.name + " is " + limit.value + ", " + limit.bound;
+      part.prepend(title);
+      const box = part.querySelector("rect");
+      if (box) {
+        const sign = document.createElementNS("http://www.w3.org/2000/svg", "text");
+        sign.setAttribute("x", Number(box.getAttribute("x")) + Number(box.getAttribute("width")) - 4);
+        sign.setAttribute("y", Number(box.getAttribute("y")) - 4);
+        sign.setAttribute("text-anchor", "end");
+        sign.setAttribute("style", "font-size:11px;font-weight:bold;fill:var(--bad)");
+        sign.textContent = "limit missed";
+        if (!part.querySelector("text.sign")) {
+          sign.classList.add("sign");
+          part.append(sign);
+        }
+      }
+    }
+  }
+}
+
+function showInputs(inputs) {
+  const form = byId("inputs");
+  const same = form.dataset.keys === inputs.map((i) => i.key).join(" ");
+  if (!same || !form.children.length) {
+    const folded = new Map([...form.querySelectorAll("details")].map((d) => [d.dataset.table, d.open]));
+    const groups = new Map();
+    for (const input of inputs) {
+      const name = input.key.includes(".") ? input.key.slice(0, input.key.lastIndexOf(".")) : "concept";
+      groups.set(name, [...(groups.get(name) || []), input]);
+    }
+    form.replaceChildren(...[...groups].map(([name, list]) => {
+      const wasOpen = folded.get(name);
+      return make("details", { "data-table": name, open: wasOpen ?? list.some((i) => i.given) },
+        make("summary", {}, name.replaceAll(".", ", ").replaceAll("_", " ")), ...list.map(field));
+    }));
+    form.dataset.keys = inputs.map((i) => i.key).join(" ");
+  }
+  for (const input of inputs) {
+    refresh(form.querySelector('[data-key="' + CSS.escape(input.key) + '"]'), input);
+  }
+}
+
+function field(input, index) {
+  const id = "in-" + input.key.replaceAll(".", "-");
+  const box = make("input", { id, type: "text", spellcheck: "false", "aria-describedby": id + "-note" });
+  const back = make("button", { type: "button", class: "back", hidden: true, "aria-label": "Take back the change of " + input.key }, "back");
+  box.addEventListener("change", () => change(input.key, box.value));
+  back.addEventListener("click", () => { change(input.key, back.dataset.file); box.focus(); });
+  return make("div", { class: "field", "data-key": input.key },
+    make("label", { for: id, title: input.key }, plainName(input.key)), box, make("small", { id: id + "-note" }), back);
+}
+
+function refresh(row, input) {
+  const box = row.querySelector("input");
+  const back = row.querySelector(".back");
+  if (document.activeElement !== box || box.value.trim() === "" ) {
+    box.value = input.written;
+  }
+  row.classList.remove("wrong");
+  box.removeAttribute("aria-invalid");
+  const changed = input.key in state.changes;
+  row.classList.toggle("changed", changed);
+  back.hidden = !changed;
+  back.dataset.file = input.file;
+  const si = input.si === input.written ? "" : input.si + "; ";
+  row.querySelector("small").textContent = si + (changed ? "changed, file: " + input.file : input.given ? input.source || "stated" : "default: " + input.source);
+}
+
+function change(key, value) {
+  const text = value.trim();
+  const row = document.querySelector('[data-key="' + CSS.escape(key) + '"] .back');
+  const next = { ...state.changes };
+  if (text === "" || text === row.dataset.file) {
+    delete next[key];
+  } else {
+    next[key] = text;
+  }
+  if (JSON.stringify(next) !== JSON.stringify(state.changes)) {
+    state.past.push(state.changes);
+    state.changes = next;
+    balance();
+  }
+}
+
+function undo() {
+  if (state.past.length) {
+    state.changes = state.past.pop();
+    byId("undo").focus();
+    balance();
+  }
+}
+
+function buttons() {
+  byId("undo").disabled = !state.past.length;
+  byId("save").disabled = !state.version || !Object.keys(state.changes).length;
+  byId("saveas").disabled = !state.text;
+  byId("report").disabled = !state.shown;
+  byId("text").disabled = !state.text;
+}
+
+async function save(as, version) {
+  calm();
+  try {
+    const saved = await post("/api/save", question({ as, version }));
+    byId("conflict").hidden = true;
+    const before = state.shown;
+    take(saved.file, saved.text, saved.version);
+    state.shown = before;
+    await files(saved.file);
+    history.replaceState(null, "", "/?file=" + encodeURIComponent(saved.file));
+    say("Saved as " + saved.file + ".");
+  } catch (error) {
+    if (error instanceof Refused && error.status === 409 && "theirs" in error.answer) {
+      conflict(as, error.answer);
+    }
+    complain(error);
+  }
+}
+
+/** Somebody else has written the file: both texts are shown, and nothing is lost whatever is chosen. */
+function conflict(as, answer) {
+  const over = make("button", { type: "button" }, "Write mine over it");
+  const theirs = make("button", { type: "button" }, "Go on from theirs");
+  const download = make("button", { type: "button" }, "Keep mine as a download");
+  over.addEventListener("click", () => save(as, answer.version));
+  theirs.addEventListener("click", () => open(as));
+  download.addEventListener("click", () => keep(new Blob([answer.yours], { type: "text/plain" }), as));
+  const box = byId("conflict");
+  box.hidden = false;
+  box.replaceChildren(make("h2", {}, "Two versions of " + as),
+    make("div", { class: "texts" },
+      make("div", {}, make("b", {}, "In the workspace"), make("pre", { tabindex: "0" }, answer.theirs)),
+      make("div", {}, make("b", {}, "Yours"), make("pre", { tabindex: "0" }, answer.yours))),
+    make("div", { class: "controls" }, over, theirs, download));
+  theirs.focus();
+}
+
+function saveAs() {
+  const name = byId("as").value.trim();
+  const as = name.endsWith(".toml") ? name : name + ".toml";
+  save(as, as === state.file ? state.version : "");
+}
+
+async function report() {
+  say("Making the report …");
+  try {
+    const made = await post("/api/report", question());
+    const link = make("a", { href: "/shown/" + made.id + "?download=1", download: fileName() + ".html" });
+    document.body.append(link);
+    link.click();
+    link.remove();
+    say("The report is downloaded: one page that needs nothing else.");
+  } catch (error) {
+    complain(error);
+  }
+}
+
+async function text() {
+  try {
+    keep(new Blob([(await post("/api/text", question())).text], { type: "text/plain" }), fileName() + ".toml");
+  } catch (error) {
+    complain(error);
+  }
+}
+
+async function files(current) {
+  const all = await get("/api/files");
+  choose(byId("file"), all.concepts);
+  if (current) {
+    byId("file").value = current;
+  }
+  return all.concepts;
+}
+
+byId("file").addEventListener("change", (e) => open(e.target.value));
+byId("upload").addEventListener("change", (e) => e.target.files.length && upload(e.target.files[0]));
+byId("undo").addEventListener("click", undo);
+byId("save").addEventListener("click", () => save(state.file, state.version));
+byId("saveas").addEventListener("click", saveAs);
+byId("report").addEventListener("click", report);
+byId("text").addEventListener("click", text);
+byId("inputs").addEventListener("submit", (e) => e.preventDefault());
+addEventListener("keydown", (e) => {
+  if ((e.ctrlKey || e.metaKey) && e.key === "s") {
+    e.preventDefault();
+    document.activeElement?.blur();
+    if (!byId("save").disabled) {
+      save(state.file, state.version);
+    }
+  }
+});
+addEventListener("beforeunload", (e) => {
+  if (Object.keys(state.changes).length) {
+    e.preventDefault();
+  }
+});
+
+try {
+  const names = await files();
+  if (names.length) {
+    await open(byId("file").value);
+  } else {
+    say("The workspace holds no concept yet; take one from this computer.");
+  }
+} catch (error) {
+  complain(error);
+}

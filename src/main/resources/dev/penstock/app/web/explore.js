@@ -1,0 +1,109 @@
+// A sweep of one or two inputs: started, watched, stopped, shown.
+import { byId, calm, choose, complain, drawing, get, make, post, say } from "./common.js";
+
+const wait = (ms) => new Promise((done) => setTimeout(done, ms));
+let text = "";
+let inputs = [];
+let running = "";
+
+const parts = (written) => written.match(/^\s*([-+]?[\d.]+(?:[eE][-+]?\d+)?)\s*(.*?)\s*$/);
+
+async function load() {
+  calm();
+  try {
+    const file = await get("/api/file?name=" + encodeURIComponent(byId("file").value));
+    text = file.text;
+    const answer = await post("/api/inputs", { file: file.file, text, changes: {} });
+    inputs = answer.inputs.filter((i) => parts(i.written));
+    for (const n of [1, 2]) {
+      const options = inputs.map((i) => make("option", { value: i.key }, i.key));
+      byId("path" + n).replaceChildren(...(n === 2 ? [make("option", { value: "" }, "none")] : []), ...options);
+    }
+    if (inputs.some((i) => i.key === "engine.chamber_pressure")) {
+      byId("path1").value = "engine.chamber_pressure";
+    }
+    suggest(1);
+    suggest(2);
+  } catch (error) {
+    complain(error);
+  }
+}
+
+/** From three quarters to five quarters of the value in the file. */
+function suggest(n) {
+  const input = inputs.find((i) => i.key === byId("path" + n).value);
+  const [from, to, unit] = ["from", "to", "unit"].map((name) => byId(name + n));
+  for (const box of [from, to, unit, byId("count" + n)]) {
+    box.disabled = !input;
+  }
+  const [, value, name] = input ? parts(input.written) : ["", "", ""];
+  from.value = input ? Number((0.75 * value).toPrecision(4)) : "";
+  to.value = input ? Number((1.25 * value).toPrecision(4)) : "";
+  unit.value = name;
+}
+
+function axis(n) {
+  const v = (name) => byId(name + n).value.trim();
+  return v("path") && v("path") + "=" + v("from") + ".." + v("to") + v("unit") + ":" + v("count");
+}
+
+async function sweep(e) {
+  e.preventDefault();
+  calm();
+  byId("out").replaceChildren();
+  byId("go").disabled = true;
+  try {
+    const vary = [axis(1), axis(2)].filter(Boolean);
+    running = (await post("/api/sweep", { file: byId("file").value, text, changes: {}, vary })).id;
+    byId("stop").disabled = false;
+    await watch();
+  } catch (error) {
+    complain(error);
+  } finally {
+    byId("go").disabled = false;
+    byId("stop").disabled = true;
+  }
+}
+
+async function watch() {
+  for (;;) {
+    const state = await get("/api/sweep/" + running);
+    byId("progress").max = state.of;
+    byId("progress").value = state.done;
+    byId("count").textContent = state.done + " of " + state.of;
+    if (state.failure) {
+      byId("problems").replaceChildren(make("p", {}, state.failure));
+      return say("The sweep has no result.");
+    }
+    if (!state.running) {
+      return show(state.cancelled);
+    }
+    say(state.cancelled ? "Stopping …" : "Sweeping …");
+    await wait(250);
+  }
+}
+
+async function show(cancelled) {
+  const result = await get("/api/sweep/" + running + "/charts");
+  const link = (ending) => make("a", { href: "/api/sweep/" + running + "/table." + ending, download: "sweep." + ending }, ending.toUpperCase());
+  byId("out").replaceChildren(
+    make("p", { class: "verdict " + (result.complete ? "good" : "bad") },
+      result.name + ": " + result.points + " combinations tried, " + result.without + " without a solution" +
+      (result.complete ? ". " : "; stopped before the end, what was done is kept. "), link("csv"), " ", link("json")),
+    ...(result.reasons.length ? [make("ul", {}, ...result.reasons.map((r) => make("li", {}, r)))] : []),
+    make("div", { class: "figures" }, ...result.figures.map((f, i) => drawing(f, "sweep-" + (i + 1)))));
+  say(cancelled ? "Stopped; what is done is shown." : "Swept.");
+}
+
+byId("plan").addEventListener("submit", sweep);
+byId("stop").addEventListener("click", () => post("/api/sweep/" + running + "/stop", {}).catch(complain));
+byId("file").addEventListener("change", load);
+byId("path1").addEventListener("change", () => suggest(1));
+byId("path2").addEventListener("change", () => suggest(2));
+
+try {
+  choose(byId("file"), (await get("/api/files")).concepts);
+  await load();
+} catch (error) {
+  complain(error);
+}

@@ -1,0 +1,35 @@
+// The cooling jacket of one concept.
+import { byId, calm, choose, complain, drawing, get, make, post, say, table } from "./common.js";
+
+const page = crypto.randomUUID();
+let number = 0;
+
+async function show() {
+  calm();
+  say("Balancing …");
+  const mine = ++number;
+  try {
+    const file = await get("/api/file?name=" + encodeURIComponent(byId("file").value));
+    const answer = await post("/api/cooling", { ...file, changes: {}, page, number: mine });
+    if (mine === number) {
+      byId("out").replaceChildren(
+        make("h2", {}, answer.name),
+        ...(answer.note ? [make("p", {}, answer.note)] : [
+          make("div", { class: "figures" }, ...answer.figures.map((f) => drawing(f, answer.name + "-jacket"))),
+          ...answer.tables.map(table)]));
+      say("Done.");
+    }
+  } catch (error) {
+    byId("out").replaceChildren();
+    complain(error);
+  }
+}
+
+byId("file").addEventListener("change", show);
+
+try {
+  choose(byId("file"), (await get("/api/files")).concepts);
+  await show();
+} catch (error) {
+  complain(error);
+}
