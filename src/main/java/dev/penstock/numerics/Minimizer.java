@@ -2,13 +2,13 @@ package dev.penstock.numerics;
 
 import dev.penstock.errors.NotConverged;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.exception.TooManyEvaluationsException;
 import org.apache.commons.math3.optim.InitialGuess;
 import org.apache.commons.math3.optim.MaxEval;
-import org.apache.commons.math3.optim.PointValuePair;
 import org.apache.commons.math3.optim.SimpleBounds;
 import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
 import org.apache.commons.math3.optim.nonlinear.scalar.ObjectiveFunction;
@@ -112,7 +112,7 @@ public final class Minimizer {
             for (int i = 0; i < n; i++) {
                 point[i] = low[i] + unit[i] * (high[i] - low[i]);
             }
-            double value = count.finite(function.applyAsDouble(point), java.util.Arrays.toString(point));
+            double value = count.finite(function.applyAsDouble(point), Arrays.toString(point));
             if (value < bestValue[0]) {
                 bestValue[0] = value;
                 System.arraycopy(point, 0, best, 0, n);
@@ -120,7 +120,7 @@ public final class Minimizer {
             return value;
         });
         try {
-            PointValuePair ignored = new BOBYQAOptimizer(2 * n + 1, firstRadius, lastRadius)
+            new BOBYQAOptimizer(2 * n + 1, firstRadius, lastRadius)
                     .optimize(
                             new MaxEval(maxEvaluations),
                             objective,

@@ -19,6 +19,9 @@ final class StageSolver {
     /** A stage this many times heavier than the ideal one is taken as not closing. */
     private static final double GIVE_UP = 1e7;
 
+    /** Up to this many engines a stage is looked at to see whether it would close at all. */
+    private static final int MANY_ENGINES = 3000;
+
     private final StageModel model;
 
     StageSolver(StageModel model) {
@@ -54,7 +57,33 @@ final class StageSolver {
             }
             engines = needed;
         }
-        return new Attempt(Optional.empty(), Optional.empty(), 1, engines);
+        return withEnginesToMatch(carried, deltaV, engines);
+    }
+
+    /**
+     * Too many engines: either the stage is too large for its engine, or it closes at no size once its engines grow with
+     * it. The second is looked for over all sizes.
+     */
+    private Attempt withEnginesToMatch(double carried, double deltaV, int engines) {
+        StageSizing nearest = null;
+        double bestMassRatio = 1;
+        double mass = Math.max(carried + model.boosterMass(), model.leastStartMass(1));
+        while (model.enginesNeeded(mass) <= MANY_ENGINES) {
+            int count = model.enginesNeeded(mass);
+            if (mass > model.leastStartMass(count)) {
+                StageSizing stage = model.at(mass, deltaV, count);
+                double massRatio = massRatioCarrying(carried, stage);
+                if (stage.above() >= carried) {
+                    return new Attempt(Optional.empty(), Optional.empty(), massRatio, count);
+                }
+                if (nearest == null || massRatio > bestMassRatio) {
+                    nearest = stage;
+                    bestMassRatio = massRatio;
+                }
+            }
+            mass *= 1.1;
+        }
+        return new Attempt(Optional.empty(), Optional.ofNullable(nearest), bestMassRatio, engines);
     }
 
     private Attempt attempt(double carried, double deltaV, int engines) {

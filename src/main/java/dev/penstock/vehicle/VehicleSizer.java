@@ -170,15 +170,24 @@ public final class VehicleSizer {
     }
 
     private static String tooSmall(StageModel model, double mass, int engines) {
+        if (engines > EngineCount.MOST) {
+            return String.format(
+                    Locale.ROOT,
+                    "%s starts at %.6g kg, for which %d engines of %.4g kN would be needed; the most taken seriously is %d:"
+                            + " take a larger engine or a smaller start mass",
+                    model.plan().name(),
+                    mass,
+                    engines,
+                    model.engine().vacuumThrust() / 1e3,
+                    EngineCount.MOST);
+        }
         return String.format(
                 Locale.ROOT,
-                "%s starts at %.4g kg, for which the rule asks for %d engines: their start-up alone takes %.4g kg, and the"
-                        + " most engines taken seriously is %d",
+                "%s starts at %.6g kg, but start-up (and the burn beside boosters, if any) takes %.6g kg: take a smaller"
+                        + " engine, a larger start mass or a shorter allowances.startup_time",
                 model.plan().name(),
                 mass,
-                engines,
-                model.leastStartMass(engines),
-                EngineCount.MOST);
+                model.leastStartMass(engines));
     }
 
     private static String nothingCarried(StageSizing stage, double startMass) {

@@ -167,4 +167,52 @@ class VehicleFeaturesTest {
                 .isInstanceOf(LimitReached.class)
                 .hasMessageContaining("no specific impulse up to 5 times");
     }
+
+    @Test
+    void aStageThatClosesAtNoSizeWithTheEnginesItNeedsSaysSo() {
+        // with a fixed number of engines a stage could always grow until they weigh nothing; with engines that grow
+        // with
+        // it, 10 000 m/s at 3200 m/s needs a mass ratio of 22.76 that a built-up dry mass does not leave
+        StagePlan lifting = new StagePlan(
+                "only",
+                Optional.empty(),
+                EngineCount.lifting(1.3),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                Allowances.USUAL,
+                PLAIN,
+                false,
+                Recovery.NONE,
+                0);
+        VehiclePlan plan = plan(OptionalDouble.of(5000), OptionalDouble.empty(), Recovery.NONE)
+                .withStages(List.of(lifting))
+                .withMission(DeltaVBudget.of(10_000));
+        assertThatThrownBy(() -> new VehicleSizer().size(plan, List.of(ENGINE)))
+                .isInstanceOf(LimitReached.class)
+                .hasMessageContaining("only does not close at any size")
+                .hasMessageContaining("mass ratio of 22.76")
+                .hasMessageContaining("it would close above");
+    }
+
+    @Test
+    void aPayloadTooLargeForTheEngineSaysHowManyItWouldTake() {
+        StagePlan lifting = new StagePlan(
+                "only",
+                Optional.empty(),
+                EngineCount.lifting(1.3),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                Allowances.USUAL,
+                PLAIN,
+                false,
+                Recovery.NONE,
+                0);
+        VehiclePlan plan = plan(OptionalDouble.of(5e6), OptionalDouble.empty(), Recovery.NONE)
+                .withStages(List.of(lifting))
+                .withMission(DeltaVBudget.of(4000));
+        assertThatThrownBy(() -> new VehicleSizer().size(plan, List.of(ENGINE)))
+                .isInstanceOf(LimitReached.class)
+                .hasMessageContaining("engines of 1000 kN")
+                .hasMessageContaining("take a larger engine or a smaller payload");
+    }
 }

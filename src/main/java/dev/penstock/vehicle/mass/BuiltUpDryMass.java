@@ -87,37 +87,37 @@ public record BuiltUpDryMass(DryMassDesign design) implements DryMassModel {
     private void tanks(StageContents stage, List<MassLine> lines) {
         LoadedPropellant oxidizer = stage.engine().oxidizer();
         LoadedPropellant fuel = stage.engine().fuel();
-        double saved = 0;
         Optional<TankShell.Kind> kind = kind(oxidizer, fuel);
+        MassLine forward;
+        MassLine aft;
         if (kind.isEmpty()) {
-            MassLine forward = ScalingRelations.tank(
+            forward = ScalingRelations.tank(
                     "oxidizer tank", oxidizer, stage.oxidizerTank().volume());
-            lines.add(forward);
-            lines.add(ScalingRelations.tank("fuel tank", fuel, stage.fuelTank().volume()));
-            saved = forward.mass()
-                    * stage.oxidizerTank().headArea()
-                    / stage.oxidizerTank().area();
+            aft = ScalingRelations.tank("fuel tank", fuel, stage.fuelTank().volume());
         } else {
             double carried = Math.max(0, stage.startMass() - (1 + DRY_GUESS) * stage.propellantMass());
-            double thrust = stage.vacuumThrust();
-            double full = thrust / stage.startMass();
-            double empty = thrust / (stage.startMass() - stage.propellantMass());
-            TankShell.Result forward = shell(kind.get(), stage.oxidizerTank(), oxidizer, full, carried * empty);
+            double full = stage.vacuumThrust() / stage.startMass();
+            double empty = stage.vacuumThrust() / (stage.startMass() - stage.propellantMass());
             double onFuelTank = Math.max(carried * empty, (carried + stage.oxidizerMass()) * full);
-            TankShell.Result aft = shell(kind.get(), stage.fuelTank(), fuel, full, onFuelTank);
-            lines.add(new MassLine("oxidizer tank", forward.mass(), 0.25, "nasa-sp-8007"));
-            lines.add(new MassLine("fuel tank", aft.mass(), 0.25, "nasa-sp-8007"));
-            saved = forward.mass()
-                    * stage.oxidizerTank().headArea()
-                    / stage.oxidizerTank().area();
+            forward = new MassLine(
+                    "oxidizer tank",
+                    shell(kind.get(), stage.oxidizerTank(), oxidizer, full, carried * empty),
+                    0.25,
+                    "nasa-sp-8007");
+            aft = new MassLine(
+                    "fuel tank", shell(kind.get(), stage.fuelTank(), fuel, full, onFuelTank), 0.25, "nasa-sp-8007");
         }
-        if (stage.commonBulkhead()) {
-            double area = stage.oxidizerTank().headArea();
-            MassLine forward = lines.get(0);
-            lines.set(0, new MassLine(forward.name(), forward.mass() - saved, forward.scatter(), forward.source()));
-            lines.add(new MassLine(
-                    "common bulkhead", BULKHEAD_AREAL_MASS * area, 0.3, "areal mass: common practice, no source"));
+        if (!stage.commonBulkhead()) {
+            lines.add(forward);
+            lines.add(aft);
+            return;
         }
+        double headArea = stage.oxidizerTank().headArea();
+        double kept = 1 - headArea / stage.oxidizerTank().area();
+        lines.add(new MassLine(forward.name(), kept * forward.mass(), forward.scatter(), forward.source()));
+        lines.add(aft);
+        lines.add(new MassLine(
+                "common bulkhead", BULKHEAD_AREAL_MASS * headArea, 0.3, "areal mass: common practice, no source"));
     }
 
     private Optional<TankShell.Kind> kind(LoadedPropellant oxidizer, LoadedPropellant fuel) {
@@ -125,10 +125,17 @@ public record BuiltUpDryMass(DryMassDesign design) implements DryMassModel {
         return design.tankKind().isPresent() || !pressureFed ? design.tankKind() : Optional.of(TankShell.Kind.INTEGRAL);
     }
 
-    private TankShell.Result shell(
+    private double shell(
             TankShell.Kind kind, TankShape tank, LoadedPropellant propellant, double acceleration, double load) {
         return TankShell.size(
-                tank, kind, design.material(), propellant.tankPressure(), propellant.density(), acceleration, load);
+                        tank,
+                        kind,
+                        design.material(),
+                        propellant.tankPressure(),
+                        propellant.density(),
+                        acceleration,
+                        load)
+                .mass();
     }
 
     private void pressurant(StageContents stage, List<MassLine> lines) {
