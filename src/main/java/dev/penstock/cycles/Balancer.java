@@ -33,6 +33,7 @@ final class Balancer {
     /** A closed arrangement: the plant, what it was solved with, and what that led to. */
     record Solved(
             Plant plant,
+            List<String> names,
             List<Double> values,
             Assumptions assumed,
             Surroundings.Update update,
@@ -41,14 +42,19 @@ final class Balancer {
 
     /** Solves a concept, starting from a neighbouring solution if there is one. */
     Solved solve(Concept concept, Optional<Solved> near) {
-        Plant plant = new Plant(concept, models);
+        return solve(concept, near, near.flatMap(n -> n.plant().built()));
+    }
+
+    /** The same, with machines that are built already. */
+    Solved solve(Concept concept, Optional<Solved> near, Optional<BuiltMachines> built) {
+        Plant plant = new Plant(concept, models, built);
         near.ifPresent(n -> plant.adoptChoices(n.plant()));
         Surroundings surroundings = new Surroundings(plant);
         Assumptions assumed =
                 near.map(n -> surroundings.startingFrom(n.assumed())).orElseGet(surroundings::first);
         List<Unknown> unknowns = concept.cycle().unknowns(new FirstGuess(plant, assumed.chamberFlow()));
-        List<Double> values = near.map(Solved::values)
-                .orElseGet(() -> unknowns.stream().map(Unknown::start).toList());
+        List<Double> values = starts(unknowns, near);
+        List<String> unknownNames = unknowns.stream().map(Unknown::name).toList();
         BoundedSystemSolver solver = new BoundedSystemSolver(concept.cycle().title() + " balance", MOST_STEPS);
         FixedPoint mixer = new FixedPoint(3, surroundings.scales(assumed));
         int steps = 0;
@@ -64,7 +70,8 @@ final class Balancer {
             Surroundings.Update update = surroundings.update(sheet, assumed);
             if (surroundings.distance(assumed, update.assumptions()) <= ROUND_TOLERANCE && !moved) {
                 Effort effort = new Effort(round, steps, plant.evaluations(), surroundings.jacketSolutions());
-                return new Solved(plant, values, assumed, update, layOut(plant, assumed, values, true), effort);
+                return new Solved(
+                        plant, unknownNames, values, assumed, update, layOut(plant, assumed, values, true), effort);
             }
             assumed = surroundings.mixed(mixer, assumed, update.assumptions());
         }
@@ -73,6 +80,16 @@ final class Balancer {
                 MOST_ROUNDS,
                 surroundings.lastDistance(),
                 "chamber flow, heat load and jacket pressure drop keep moving");
+    }
+
+    /** Values of the neighbour where it has the same unknown. */
+    private static List<Double> starts(List<Unknown> unknowns, Optional<Solved> near) {
+        List<Double> values = new ArrayList<>();
+        for (Unknown unknown : unknowns) {
+            int index = near.map(n -> n.names().indexOf(unknown.name())).orElse(-1);
+            values.add(index < 0 ? unknown.start() : near.get().values().get(index));
+        }
+        return values;
     }
 
     private static Solution close(

@@ -74,7 +74,10 @@ public record DecompositionGenerator() implements Cycle {
         double available = discharge - sheet.upstreamOfValve(side, 0);
         double loss = sheet.concept().burners().get(Burner.DECOMPOSITION).injectorLoss();
         Stream in = sheet.valve(side, "valve.generator", "generator valve", ways.get(0), available);
-        GasFlow.dump(sheet, sheet.decompose(Burner.DECOMPOSITION, in, available / (1 + loss)), x);
+        GasFlow.dump(
+                sheet,
+                sheet.decompose(Burner.DECOMPOSITION, in, sheet.generatorPressure(available / (1 + loss), gas)),
+                x);
 
         sheet.chamber(List.of(delivered(sheet, side, ways.get(1)), delivered(sheet, side.other(), other)));
     }

@@ -3,8 +3,14 @@ package dev.penstock.cycles;
 import dev.penstock.combustion.SpeciesLibrary;
 import dev.penstock.cooling.JacketSolver;
 import dev.penstock.cooling.WallLibrary;
+import dev.penstock.errors.ConservationViolated;
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.errors.PenstockException;
 import dev.penstock.input.HomeFolder;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * Puts questions to a concept: what closes it, how far it reaches. Keeps its models warm between questions. Not
@@ -61,5 +67,28 @@ public final class EngineStudy {
      */
     public LimitResult limit(Concept concept) {
         return new LimitSearch(balancer, concept).search();
+    }
+
+    /**
+     * Runs a built engine away from its design point: throttled, at another mixture ratio or with other tank pressures.
+     * Each command starts from the nearest that was solved before it, so neighbours should stand side by side.
+     *
+     * @param design the engine as balanced
+     * @param commands what it is asked to do
+     * @return a point for each command; where the engine cannot follow, why
+     */
+    public List<OperatingOutcome> offDesign(EngineBalance design, List<OperatingCommand> commands) {
+        OffDesign engine = new OffDesign(balancer, design);
+        List<OperatingOutcome> outcomes = new ArrayList<>();
+        for (OperatingCommand command : commands) {
+            try {
+                outcomes.add(new OperatingOutcome(command, Optional.of(engine.at(command)), ""));
+            } catch (InvalidInput | ConservationViolated e) {
+                throw e;
+            } catch (PenstockException e) {
+                outcomes.add(new OperatingOutcome(command, Optional.empty(), e.getMessage()));
+            }
+        }
+        return outcomes;
     }
 }

@@ -74,6 +74,10 @@ public enum Expander implements Cycle {
     public List<Unknown> unknowns(FirstGuess guess) {
         List<Unknown> unknowns = new ArrayList<>();
         unknowns.add(new Unknown("turbine pressure ratio", "-", 1.005, HIGHEST_PRESSURE_RATIO, 0.2, 1.2));
+        if (guess.built()) {
+            double bypass = guess.concept().gasPath().turbineBypass();
+            unknowns.add(new Unknown("turbine bypass", "-", 1e-4, 0.9, 0.05, Math.max(bypass, 0.01)));
+        }
         unknowns.addAll(Drive.unknowns(guess));
         return unknowns;
     }
@@ -109,7 +113,7 @@ public enum Expander implements Cycle {
     }
 
     private static Stream throughTurbines(Flowsheet sheet, Stream pumped, double heatedOutlet, double exit, Values x) {
-        double bypass = sheet.concept().gasPath().turbineBypass();
+        double bypass = sheet.built() ? x.next() : sheet.concept().gasPath().turbineBypass();
         Stream heated = sheet.heated(sheet.deliver(Side.FUEL, pumped, heatedOutlet));
         if (bypass == 0) {
             Stream expanded = Drive.expand(sheet, sheet.hotDuct("line.hot_gas", "turbine duct", heated), exit, x);

@@ -19,6 +19,11 @@ final class FirstGuess {
         this.chamberFlow = chamberFlow;
     }
 
+    /** Whether the machines are built already. */
+    boolean built() {
+        return plant.built().isPresent();
+    }
+
     Concept concept() {
         return plant.concept();
     }

@@ -59,6 +59,19 @@ final class Flowsheet {
         return concept;
     }
 
+    /** Whether the machines are built already, so that their flows must fit. */
+    boolean built() {
+        return plant.built().isPresent();
+    }
+
+    /** Pressure of a burner whose gas is dumped: what is available, or what the built turbine nozzles make of the flow. */
+    double generatorPressure(double available, double gasFlow) {
+        return plant.built()
+                .flatMap(b -> b.generatorPressure(gasFlow))
+                .map(p -> Math.min(p, available))
+                .orElse(available);
+    }
+
     Machinery machinery() {
         return machinery;
     }

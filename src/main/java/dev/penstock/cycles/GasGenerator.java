@@ -66,7 +66,7 @@ public record GasGenerator() implements Cycle {
         double available = Math.min(
                 oxidizerDischarge - sheet.upstreamOfValve(Side.OXIDIZER, 0),
                 fuelDischarge - sheet.upstreamOfValve(Side.FUEL, 0));
-        double pressure = available / (1 + burner.injectorLoss());
+        double pressure = sheet.generatorPressure(available / (1 + burner.injectorLoss()), gas);
         Stream hot = sheet.burn(
                 Burner.GENERATOR,
                 sheet.valve(

@@ -4,9 +4,11 @@ import dev.penstock.fluids.FluidState;
 import dev.penstock.turbomachinery.MechanicalLosses;
 import dev.penstock.turbomachinery.PumpDesign;
 import dev.penstock.turbomachinery.PumpDuty;
+import dev.penstock.turbomachinery.PumpPoint;
 import dev.penstock.turbomachinery.PumpWork;
 import dev.penstock.turbomachinery.TurbineDesign;
 import dev.penstock.turbomachinery.TurbineDuty;
+import dev.penstock.turbomachinery.TurbinePoint;
 import dev.penstock.turbomachinery.TurbineWork;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,6 +23,8 @@ final class Machinery {
     private final ShaftDesign coupling;
     private final Map<String, Shaft> shafts = new TreeMap<>();
     private final List<Shaft> boosts = new ArrayList<>();
+    private final Map<String, PumpPoint> pumpPoints = new TreeMap<>();
+    private final Map<String, TurbinePoint> turbinePoints = new TreeMap<>();
     private final Map<Side, Double> pumpSpeeds = new TreeMap<>();
 
     /** Both propellants behind their main pumps. */
@@ -66,7 +70,24 @@ final class Machinery {
         return out;
     }
 
+    /** Speeds at which built pumps give the pressures asked for; pumps on one turbine keep their gear. */
+    private void runBuilt(BuiltMachines built, PumpDuty oxidizer, PumpDuty fuel) {
+        double oxidizerRatio = built.speedRatio(Side.OXIDIZER, oxidizer);
+        double fuelRatio = built.speedRatio(Side.FUEL, fuel);
+        if (coupling.oneTurbine()) {
+            oxidizerRatio = Math.max(oxidizerRatio, fuelRatio);
+            fuelRatio = oxidizerRatio;
+        }
+        pumpSpeeds.put(Side.OXIDIZER, oxidizerRatio * built.pump(Side.OXIDIZER).speed());
+        pumpSpeeds.put(Side.FUEL, fuelRatio * built.pump(Side.FUEL).speed());
+    }
+
     private void setSpeeds(PumpDuty oxidizer, PumpDuty fuel) {
+        if (plant.built().isPresent()) {
+            runBuilt(plant.built().get(), oxidizer, fuel);
+            turnShafts();
+            return;
+        }
         PumpDesign oxidizerDesign = settled(Side.OXIDIZER, oxidizer);
         PumpDesign fuelDesign = settled(Side.FUEL, fuel);
         double oxidizerSpeed = plant.pumpModel().fastestSpeed(oxidizer, oxidizerDesign);
@@ -78,8 +99,13 @@ final class Machinery {
         }
         pumpSpeeds.put(Side.OXIDIZER, oxidizerSpeed);
         pumpSpeeds.put(Side.FUEL, fuelSpeed);
+        turnShafts();
+    }
+
+    private void turnShafts() {
         boolean geared = coupling.arrangement() == ShaftDesign.Arrangement.GEARED;
-        shaftOf(Side.OXIDIZER).turnAt(oxidizerSpeed);
+        double fuelSpeed = pumpSpeeds.get(Side.FUEL);
+        shaftOf(Side.OXIDIZER).turnAt(pumpSpeeds.get(Side.OXIDIZER));
         shaftOf(Side.FUEL).turnAt(geared ? fuelSpeed * coupling.gearRatio() : fuelSpeed);
     }
 
@@ -88,7 +114,28 @@ final class Machinery {
                 .choose(duty, d));
     }
 
+    private Stream builtPump(BuiltMachines built, Side side, Stream in, PumpDuty duty) {
+        String label = side.key() + " pump";
+        PumpPoint point = built.at(side, duty, pumpSpeeds.get(side));
+        pumpPoints.put(label, point);
+        shaftOf(side).add(new Shaft.PumpUse(label, duty, built.pump(side).design()), point.power());
+        Medium.Liquid liquid = (Medium.Liquid) in.medium();
+        Stream out = sheet.outlet(
+                label + " discharge",
+                liquid,
+                point.dischargePressure(),
+                liquid.propellant().absoluteEnthalpy(point.outletEnthalpy()),
+                in.oxidizerFlow(),
+                in.fuelFlow());
+        sheet.component("pump." + side.key(), Component.Kind.PUMP, label, List.of(in), List.of(out), 0, point.power());
+        sheet.step(side.key(), label, in.pressure(), out.pressure());
+        return out;
+    }
+
     private Stream mainPump(Side side, Stream in, PumpDuty duty) {
+        if (plant.built().isPresent()) {
+            return builtPump(plant.built().get(), side, in, duty);
+        }
         return pump(
                 "pump." + side.key(),
                 side.key() + " pump",
@@ -157,11 +204,7 @@ final class Machinery {
         Medium.Gas gas = (Medium.Gas) in.medium();
         TurbineDuty duty = new TurbineDuty(gas.fluid(), in.pressure(), in.enthalpy(), exitPressure, in.flow());
         Shaft shaft = shaftOf(place);
-        TurbineDesign design = plant.settleTurbine(
-                "turbine." + place.key(), plant.concept().turbines().get(place).design(), d -> plant.turbineModel()
-                        .choose(duty, shaft.speed(), d));
-        TurbineWork work = plant.turbineModel().work(duty, shaft.speed(), design);
-        shaft.add(new Shaft.TurbineUse(place.title(), duty, shaft.speed(), design), work.power());
+        TurbineWork work = turbineWork(place, shaft, duty);
         Stream out = sheet.outlet(
                 place.title() + " exit", gas, exitPressure, work.outletEnthalpy(), in.oxidizerFlow(), in.fuelFlow());
         sheet.component(
@@ -174,6 +217,49 @@ final class Machinery {
                 -work.power());
         sheet.step(gas.name(), place.title(), in.pressure(), exitPressure);
         return out;
+    }
+
+    private TurbineWork turbineWork(TurbinePlace place, Shaft shaft, TurbineDuty duty) {
+        if (plant.built().isPresent()) {
+            return builtTurbine(plant.built().get(), place, shaft, duty);
+        }
+        TurbineDesign design = plant.settleTurbine(
+                "turbine." + place.key(), plant.concept().turbines().get(place).design(), d -> plant.turbineModel()
+                        .choose(duty, shaft.speed(), d));
+        TurbineWork work = plant.turbineModel().work(duty, shaft.speed(), design);
+        shaft.add(new Shaft.TurbineUse(place.title(), duty, shaft.speed(), design), work.power());
+        return work;
+    }
+
+    /** A built turbine passes what its nozzles let through; the second turbine on a gas stream has a trim valve. */
+    private TurbineWork builtTurbine(BuiltMachines built, TurbinePlace place, Shaft shaft, TurbineDuty duty) {
+        TurbinePoint point = built.at(place, duty, shaft.speed());
+        turbinePoints.put(place.title(), point);
+        CycleTraits traits = plant.concept().cycle().traits();
+        boolean leads = place != TurbinePlace.OXIDIZER || traits.ownBurners();
+        if (leads && traits.closure() != CycleTraits.Closure.GAS_FLOW) {
+            sheet.closes(
+                    "flow through the nozzles of the " + place.title(),
+                    "kg/s",
+                    duty.massFlow() - point.massFlow(),
+                    duty.massFlow());
+        }
+        double power = duty.massFlow() * point.efficiency() * point.isentropicDrop();
+        shaft.add(
+                new Shaft.TurbineUse(
+                        place.title(), duty, shaft.speed(), built.turbine(place).design()),
+                power);
+        return new TurbineWork(point.isentropicDrop(), point.efficiency(), power, point.outletEnthalpy());
+    }
+
+    /** Operating points of built pumps, by name. */
+    Map<String, PumpPoint> pumpPoints() {
+        return pumpPoints;
+    }
+
+    /** Operating points of built turbines, by name. */
+    Map<String, TurbinePoint> turbinePoints() {
+        return turbinePoints;
     }
 
     /** States that each shaft's turbines give what its pumps and losses take. */

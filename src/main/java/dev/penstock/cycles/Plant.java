@@ -11,6 +11,7 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 
 /**
@@ -29,6 +30,7 @@ final class Plant {
 
     private final Concept concept;
     private final Models models;
+    private final Optional<BuiltMachines> built;
     private final Map<StateKey, FluidState> liquids = new HashMap<>();
     private final Map<StateKey, FluidState> tanks = new HashMap<>();
     private final Map<Burner, GasKey> gasKeys = new EnumMap<>(Burner.class);
@@ -39,9 +41,15 @@ final class Plant {
     private boolean chosenDiffer;
     private int evaluations;
 
-    Plant(Concept concept, Models models) {
+    Plant(Concept concept, Models models, Optional<BuiltMachines> built) {
         this.concept = concept;
         this.models = models;
+        this.built = built;
+    }
+
+    /** Machines whose size is settled; empty while an engine is being sized. */
+    Optional<BuiltMachines> built() {
+        return built;
     }
 
     Concept concept() {

@@ -98,7 +98,7 @@ final class Surroundings {
     Assumptions startingFrom(Assumptions near) {
         double pressure = concept.chamberPressure() / near.chamber().design().chamberPressure();
         layout = near.jacket().map(JacketResult::layout);
-        toBeSized = true;
+        toBeSized = plant.built().isEmpty();
         return near.with(near.chamberFlow(), near.heatLoad(), near.jacketDrop() * pressure);
     }
 

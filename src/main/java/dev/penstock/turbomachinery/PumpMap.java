@@ -68,7 +68,11 @@ public final class PumpMap {
                 massFlow,
                 x,
                 head,
-                dischargePressure(pump.duty().propellant().fluid(), inlet, head),
+                dischargePressure(
+                        pump.duty().propellant().fluid(),
+                        inlet,
+                        head,
+                        pump.outlet().temperature()),
                 efficiency,
                 massFlow * work,
                 inlet.enthalpy() + work,
@@ -77,13 +81,14 @@ public final class PumpMap {
     }
 
     /** Newton on pressure along the isentrope: dh = dp/ρ. */
-    private static double dischargePressure(Fluid fluid, FluidState inlet, double head) {
+    private static double dischargePressure(Fluid fluid, FluidState inlet, double head, double temperatureGuess) {
         double floor = 1e-3 * inlet.pressure();
         double pressure = Math.max(inlet.pressure() + head * inlet.density(), floor);
         if (head <= 0) {
             return pressure;
         }
-        double temperature = inlet.temperature();
+        // the inlet temperature may lie below the melting line at the discharge pressure of hydrogen
+        double temperature = Math.max(inlet.temperature(), temperatureGuess);
         try (FluidCursor cursor = fluid.cursor()) {
             for (int i = 0; i < MOST_STEPS; i++) {
                 double missing = head - Isentrope.rise(fluid, cursor, inlet, pressure, temperature);
