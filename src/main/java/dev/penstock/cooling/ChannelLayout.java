@@ -41,6 +41,17 @@ public record ChannelLayout(
         return sections.isEmpty();
     }
 
+    /**
+     * @param factor factor on every height (-)
+     * @return the same channels with other heights
+     */
+    public ChannelLayout taller(double factor) {
+        List<ChannelSection> scaled = sections.stream()
+                .map(s -> new ChannelSection(s.areaRatio(), s.upstream(), s.width(), factor * s.height()))
+                .toList();
+        return new ChannelLayout(kind, count, scaled, roughness);
+    }
+
     /** @return roughness used (m) */
     public double roughnessUsed() {
         return roughness.orElse(

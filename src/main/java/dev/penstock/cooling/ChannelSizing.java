@@ -31,14 +31,9 @@ final class ChannelSizing {
 
     private static final int SIZING_CELLS = 40;
     private static final int SECTIONS = 40;
-    private static final double REFERENCE_PITCH = 2e-3;
-    private static final double REFERENCE_DIAMETER = 0.25;
-    private static final double SMALLEST_PITCH = 1.2e-3;
-    private static final double LARGEST_PITCH = 6e-3;
     private static final double FEWEST = 6;
     private static final double FLOOR_TEMPERATURE = 700;
     private static final double FLOOR_FACTOR = 1.5;
-    private static final double MASS_FLUX_EXPONENT = 1.2;
     private static final double USED_BUDGET = 0.95;
     private static final double LARGEST_SHARE_OF_INLET = 0.6;
     private static final double WALL_MARGIN = 0.03;
@@ -50,6 +45,7 @@ final class ChannelSizing {
     private static final double BEYOND = 100;
 
     private final JacketRun run;
+    private final ChannelRule rule;
     private final double count;
     private final double[] share;
     private final double budget;
@@ -57,13 +53,12 @@ final class ChannelSizing {
     /** Logarithm of the mass flux whose dynamic head at the inlet is the budget. */
     private double dynamicFlux;
 
-    private ChannelSizing(JacketRun run) {
+    private ChannelSizing(JacketRun run, ChannelRule rule) {
         this.run = run;
+        this.rule = rule;
         JacketGrid grid = run.grid;
-        double diameter = 2 * grid.throatRadius;
-        double pitch = Math.min(
-                LARGEST_PITCH, Math.max(SMALLEST_PITCH, REFERENCE_PITCH * Math.sqrt(diameter / REFERENCE_DIAMETER)));
-        count = Math.max(FEWEST, Math.PI * (diameter + 2 * run.thickness) / pitch);
+        double floor = 2 * Math.PI * (grid.throatRadius + run.thickness);
+        count = run.question.design().channels().count().orElse(Math.max(FEWEST, floor / rule.pitch()));
         share = flowPerChannel();
         JacketCase question = run.question;
         budget = USED_BUDGET
@@ -82,9 +77,15 @@ final class ChannelSizing {
      * @return a layout with every size
      */
     static Sized size(JacketCase question, WallMaterial material, FluidLines lines) {
+        return size(
+                question, material, lines, ChannelRule.usual(2 * question.gas().throatRadius()));
+    }
+
+    /** As above, with another rule for the shape of the channels. */
+    static Sized size(JacketCase question, WallMaterial material, FluidLines lines, ChannelRule rule) {
         int cells = Math.min(SIZING_CELLS, question.design().cells());
         try (JacketRun run = new JacketRun(question, material, lines, cells)) {
-            ChannelSizing sizing = new ChannelSizing(run);
+            ChannelSizing sizing = new ChannelSizing(run, rule);
             double massFlux = sizing.solve();
             return new Sized(sizing.layout(massFlux), run.evaluations());
         }
@@ -184,13 +185,13 @@ final class ChannelSizing {
         double widest = run.thickness * Math.sqrt(2 * bending / run.question.inletPressure());
         for (int c = 0; c < grid.cells; c++) {
             double pitch = channels.pitch(grid, c);
-            double flux = throatFlux * Math.pow(grid.throatRadius / grid.radius[c], MASS_FLUX_EXPONENT);
+            double flux = throatFlux * Math.pow(grid.throatRadius / grid.radius[c], rule.massFluxExponent());
             double area = run.question.massFlow() / count * share[c] / flux;
             if (wanted.kind() == ChannelKind.TUBE) {
                 double width = Math.max(0.3 * pitch, pitch - 2 * run.thickness);
                 channels.set(grid, c, width, area / width * 4 / Math.PI);
             } else {
-                double width = Math.min(0.5 * pitch, Math.max(widest, 0.1 * pitch));
+                double width = Math.min(rule.widthShare() * pitch, Math.max(widest, 0.1 * pitch));
                 channels.set(grid, c, width, area / width);
             }
         }

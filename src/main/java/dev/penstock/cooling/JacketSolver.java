@@ -18,6 +18,11 @@ import java.util.OptionalDouble;
  */
 public final class JacketSolver {
 
+    /** The sizing march is coarse: where the fine one then runs out of pressure, channels grow until it passes. */
+    private static final double WIDENING = 1.25;
+
+    private static final int MOST_WIDENINGS = 10;
+
     private final WallLibrary walls;
     private final FluidLines lines = new FluidLines();
 
@@ -41,6 +46,13 @@ public final class JacketSolver {
         return question.withDesign(question.design().withChannels(layout));
     }
 
+    /** As {@link #sized(JacketCase)}, with another shape of channels. */
+    JacketCase sized(JacketCase question, ChannelRule rule) {
+        WallMaterial material = walls.material(question.design().wall().material());
+        ChannelLayout layout = ChannelSizing.size(question, material, lines, rule).layout();
+        return question.withDesign(question.design().withChannels(layout));
+    }
+
     /**
      * @param question case
      * @return the jacket, with every limit held against its value
@@ -51,18 +63,25 @@ public final class JacketSolver {
     public JacketResult solve(JacketCase question) {
         WallMaterial material = walls.material(question.design().wall().material());
         int sizing = 0;
+        boolean own = question.design().channels().open();
         JacketCase sized = question;
-        if (question.design().channels().open()) {
+        if (own) {
             ChannelSizing.Sized chosen = ChannelSizing.size(question, material, lines);
             sizing = chosen.evaluations();
             sized = question.withDesign(question.design().withChannels(chosen.layout()));
         }
         try (JacketRun run =
                 new JacketRun(sized, material, lines, sized.design().cells())) {
-            ChannelGrid channels = ChannelGrid.of(run.grid, sized.design().channels(), run.thickness);
+            ChannelLayout layout = sized.design().channels();
+            ChannelGrid channels = ChannelGrid.of(run.grid, layout, run.thickness);
             run.march(channels);
+            for (int i = 0; i < MOST_WIDENINGS && own && run.outcome != JacketMarch.Outcome.COMPLETE; i++) {
+                layout = layout.taller(WIDENING);
+                channels = ChannelGrid.of(run.grid, layout, run.thickness);
+                run.march(channels);
+            }
             refuseFailure(run);
-            return result(run, channels, sizing);
+            return result(run, channels, layout, sizing);
         }
     }
 
@@ -99,7 +118,7 @@ public final class JacketSolver {
         }
     }
 
-    private JacketResult result(JacketRun run, ChannelGrid channels, int sizing) {
+    private JacketResult result(JacketRun run, ChannelGrid channels, ChannelLayout layout, int sizing) {
         JacketCase question = run.question;
         FluidState inlet =
                 question.coolant().fluid().atPressureEnthalpy(question.inletPressure(), question.inletEnthalpy());
@@ -127,7 +146,7 @@ public final class JacketSolver {
                 outlet.temperature() - inlet.temperature(),
                 peakWall,
                 peakFlux,
-                question.design().channels(),
+                layout,
                 wall,
                 extension,
                 new JacketChecks(run, walls).of(channels, stations, wall, extension),
