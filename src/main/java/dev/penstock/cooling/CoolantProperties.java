@@ -3,10 +3,11 @@ package dev.penstock.cooling;
 import dev.penstock.errors.PropertyFailure;
 import dev.penstock.fluids.Fluid;
 import dev.penstock.fluids.FluidCursor;
+import dev.penstock.fluids.FluidTables;
 import java.util.Optional;
 
 /**
- * Coolant properties for the march, without gaps: single-phase from the fluid itself; two-phase as a homogeneous mixture
+ * Coolant properties for the march, without gaps: single-phase from a table of the fluid, or the fluid itself off the table; two-phase as a homogeneous mixture
  * between the saturated states; above the highest temperature of the fluid's model, or above boiling where it knows the
  * liquid only, carried on with constant cp, so that
  * a jacket that overheats its coolant still gives a number, with the missed limit beside it. Not thread-safe.
@@ -16,6 +17,7 @@ final class CoolantProperties implements AutoCloseable {
     private static final double BOILING_BAND = 2e-3;
     private static final double RANGE_EDGE = 0.9995;
     private static final double SURE = 0.9;
+    private static final double LOWEST_PRESSURE = 0.4;
     private static final double BELOW_BOILING = 1 - 1e-3;
 
     private final Fluid fluid;
@@ -24,8 +26,6 @@ final class CoolantProperties implements AutoCloseable {
     private final double lowest;
     private final double edge;
     private final double criticalPressure;
-    private final double criticalTemperature;
-    private final CoolantTable table;
     private double hottestSureEnthalpy;
     private boolean beyondModel;
 
@@ -39,25 +39,24 @@ final class CoolantProperties implements AutoCloseable {
     /**
      * @param fluid coolant
      * @param saturation its boiling line, if it has one
-     * @param table its table, used by nobody else meanwhile
      * @param pressure highest pressure to come (Pa)
+     * @param enthalpy lowest bulk enthalpy to come (J/kg)
      */
-    CoolantProperties(Fluid fluid, Optional<SaturationLine> saturation, CoolantTable table, double pressure) {
+    CoolantProperties(Fluid fluid, Optional<SaturationLine> saturation, double pressure, double enthalpy) {
         this.fluid = fluid;
         this.saturation = saturation;
-        this.table = table;
-        this.cursor = fluid.cursor();
         this.lowest = fluid.range().minimumTemperature() * (1 + 1e-6);
         this.edge = fluid.range().maximumTemperature() * RANGE_EDGE;
         this.criticalPressure = fluid.criticalPressure().orElse(Double.POSITIVE_INFINITY);
-        this.criticalTemperature = fluid.criticalTemperature().orElse(0.5 * (lowest + edge));
-        try {
-            cursor.setPressureTemperature(pressure, Math.min(SURE * edge, edgeTemperature(pressure)));
-            this.hottestSureEnthalpy = cursor.enthalpy();
-        } catch (PropertyFailure e) {
-            cursor.close();
-            throw e;
-        }
+        double last = edgeTemperature(pressure);
+        double top = fluid.atPressureTemperature(pressure, last).enthalpy();
+        this.hottestSureEnthalpy =
+                fluid.atPressureTemperature(pressure, Math.min(SURE * edge, last)).enthalpy();
+        this.cursor = top > enthalpy
+                ? FluidTables.shared()
+                        .covering(fluid, LOWEST_PRESSURE * pressure, pressure, enthalpy, top)
+                        .cursor()
+                : fluid.cursor();
     }
 
     Fluid fluid() {
@@ -141,12 +140,9 @@ final class CoolantProperties implements AutoCloseable {
                 return;
             }
         }
-        double guess = flow.bulkTemperature > lowest ? flow.bulkTemperature : criticalTemperature;
-        if (!table.bulk(pressure, enthalpy, guess, cursor, flow)) {
-            cursor.setPressureEnthalpy(pressure, enthalpy);
-            read(flow);
-            flow.bulkSoundSpeed = cursor.soundSpeed();
-        }
+        cursor.setPressureEnthalpy(pressure, enthalpy);
+        read(flow);
+        flow.bulkSoundSpeed = cursor.soundSpeed();
     }
 
     /** @return whether the last bulk state lay beyond the fluid's model and was carried on with constant cp */
@@ -158,7 +154,7 @@ final class CoolantProperties implements AutoCloseable {
     private boolean boilsAway(double pressure, double enthalpy) {
         return boils(pressure)
                 && !saturation.get().hasVapour()
-                && enthalpy > saturation.get().liquidEnthalpy(pressure) * BELOW_BOILING;
+                && enthalpy > saturation.get().enthalpyBelowBoiling(pressure, 1 - BELOW_BOILING);
     }
 
     /** Last temperature of the fluid's model at a pressure (K). */
@@ -255,14 +251,6 @@ final class CoolantProperties implements AutoCloseable {
 
     private void nearSinglePhase(double temperature, ChannelFlow flow) {
         nearTemperature = temperature;
-        if (table.place(flow.pressure, temperature, cursor)) {
-            nearDensity = table.density();
-            nearViscosity = table.viscosity();
-            nearConductivity = table.conductivity();
-            nearEnthalpy = table.enthalpy();
-            nearHeatCapacity = table.heatCapacity();
-            return;
-        }
         try {
             cursor.setPressureTemperature(flow.pressure, temperature);
             nearDensity = cursor.density();

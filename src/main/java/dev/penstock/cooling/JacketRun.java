@@ -1,5 +1,6 @@
 package dev.penstock.cooling;
 
+import dev.penstock.fluids.FluidTable;
 import dev.penstock.provenance.ModelCard;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,8 +29,6 @@ final class JacketRun implements AutoCloseable {
 
     private final ChannelFlow flow = new ChannelFlow();
     private final WallBalance wall;
-    private final FluidLines lines;
-    private final CoolantTable table;
 
     JacketMarch.Outcome outcome;
     int stoppedAt;
@@ -54,9 +53,8 @@ final class JacketRun implements AutoCloseable {
         branches = RoutePlan.of(design.route(), grid, end);
         branches.forEach(legs ->
                 fields.add(legs.stream().map(leg -> new LegField(grid.cells)).toList()));
-        this.lines = lines;
-        table = lines.borrow(question.coolant().fluid());
-        properties = new CoolantProperties(question.coolant().fluid(), saturation, table, question.inletPressure());
+        properties = new CoolantProperties(
+                question.coolant().fluid(), saturation, question.inletPressure(), question.inletEnthalpy());
         flow.pseudoCriticalTemperature = pseudoCritical.at(question.inletPressure());
         wall = new WallBalance(gasSide, material.conductivity(), correlation, properties, design.coolantSide(), flow);
     }
@@ -128,7 +126,7 @@ final class JacketRun implements AutoCloseable {
         cards.add(ChannelFriction.CARD);
         cards.add(CurvedChannel.CARD);
         cards.add(JacketMarch.CARD);
-        cards.add(CoolantTable.CARD);
+        cards.add(FluidTable.CARD);
         cards.add(WallStress.CARD);
         cards.add(FatigueLife.CARD);
         cards.add(LinerBuckling.CARD);
@@ -141,6 +139,5 @@ final class JacketRun implements AutoCloseable {
     @Override
     public void close() {
         properties.close();
-        lines.giveBack(question.coolant().fluid(), table);
     }
 }

@@ -168,6 +168,11 @@ final class SaturationLine {
         return column(pressure, 1);
     }
 
+    /** Enthalpy of the liquid a fraction of the boiling temperature below boiling (J/kg). */
+    double enthalpyBelowBoiling(double pressure, double fraction) {
+        return column(pressure, 1) - 2 * fraction * column(pressure, 3) * column(pressure, 0);
+    }
+
     double vapourEnthalpy(double pressure) {
         return column(pressure, 6);
     }
