@@ -43,12 +43,10 @@ public record Ablator(
     private static final double INSULATION = 1.5;
 
     /** Silica cloth in phenolic resin; figures from memory. */
-    public static final Ablator SILICA_PHENOLIC =
-            new Ablator("silica-phenolic", 1730, 12e6, 900, 0.8e6, 0.6, 1250);
+    public static final Ablator SILICA_PHENOLIC = new Ablator("silica-phenolic", 1730, 12e6, 900, 0.8e6, 0.6, 1250);
 
     /** Carbon cloth in phenolic resin; figures from memory. */
-    public static final Ablator CARBON_PHENOLIC =
-            new Ablator("carbon-phenolic", 1450, 28e6, 900, 1.0e6, 1.0, 1400);
+    public static final Ablator CARBON_PHENOLIC = new Ablator("carbon-phenolic", 1450, 28e6, 900, 1.0e6, 1.0, 1400);
 
     /** Cork in phenolic binder; figures from memory. */
     public static final Ablator CORK = new Ablator("cork", 480, 9e6, 650, 0.7e6, 0.1, 1900);

@@ -117,9 +117,7 @@ public final class ChannelCell {
             dx[i] = i < across ? 0.5 * s.width / across : 0.5 * s.land / landColumns;
         }
         for (int j = 0; j < ny; j++) {
-            dy[j] = j < wallRows
-                    ? s.wall / wallRows
-                    : j < endChannelRow ? s.height / channelRows : s.shell / shellRows;
+            dy[j] = j < wallRows ? s.wall / wallRows : j < endChannelRow ? s.height / channelRows : s.shell / shellRows;
         }
         diagonal = new double[nx * ny];
         east = new double[nx * ny];

@@ -84,7 +84,7 @@ final class ChannelSizing {
     /** As above, with another rule for the shape of the channels. */
     static Sized size(JacketCase question, WallMaterial material, FluidLines lines, ChannelRule rule) {
         int cells = Math.min(SIZING_CELLS, question.design().cells());
-        try (JacketRun run = new JacketRun(question, material, lines, cells)) {
+        try (JacketRun run = new JacketRun(question, material, lines, cells, true)) {
             ChannelSizing sizing = new ChannelSizing(run, rule);
             double massFlux = sizing.solve();
             return new Sized(sizing.layout(massFlux), run.evaluations());

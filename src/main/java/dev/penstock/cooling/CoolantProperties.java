@@ -41,8 +41,10 @@ final class CoolantProperties implements AutoCloseable {
      * @param saturation its boiling line, if it has one
      * @param pressure highest pressure to come (Pa)
      * @param enthalpy lowest bulk enthalpy to come (J/kg)
+     * @param tabulated whether to read from a table
      */
-    CoolantProperties(Fluid fluid, Optional<SaturationLine> saturation, double pressure, double enthalpy) {
+    CoolantProperties(
+            Fluid fluid, Optional<SaturationLine> saturation, double pressure, double enthalpy, boolean tabulated) {
         this.fluid = fluid;
         this.saturation = saturation;
         this.lowest = fluid.range().minimumTemperature() * (1 + 1e-6);
@@ -50,9 +52,9 @@ final class CoolantProperties implements AutoCloseable {
         this.criticalPressure = fluid.criticalPressure().orElse(Double.POSITIVE_INFINITY);
         double last = edgeTemperature(pressure);
         double top = fluid.atPressureTemperature(pressure, last).enthalpy();
-        this.hottestSureEnthalpy =
-                fluid.atPressureTemperature(pressure, Math.min(SURE * edge, last)).enthalpy();
-        this.cursor = top > enthalpy
+        this.hottestSureEnthalpy = fluid.atPressureTemperature(pressure, Math.min(SURE * edge, last))
+                .enthalpy();
+        this.cursor = tabulated && top > enthalpy
                 ? FluidTables.shared()
                         .covering(fluid, LOWEST_PRESSURE * pressure, pressure, enthalpy, top)
                         .cursor()

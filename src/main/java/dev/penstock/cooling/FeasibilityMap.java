@@ -11,8 +11,7 @@ import java.util.List;
  * @param thrusts vacuum thrusts, rising (N)
  * @param points one point for each pair, all thrusts of the first pressure first
  */
-public record FeasibilityMap(
-        String title, List<Double> chamberPressures, List<Double> thrusts, List<Point> points) {
+public record FeasibilityMap(String title, List<Double> chamberPressures, List<Double> thrusts, List<Point> points) {
 
     public FeasibilityMap {
         chamberPressures = List.copyOf(chamberPressures);

@@ -85,8 +85,9 @@ public final class FeasibilityStudy {
                 progress.step(points.size(), all);
             }
         }
-        String title = subject.oxidizer.fluid().name() + " and " + subject.fuel.fluid().name() + ", cooled by "
-                + subject.coolant().fluid().name();
+        String title =
+                subject.oxidizer.fluid().name() + " and " + subject.fuel.fluid().name() + ", cooled by "
+                        + subject.coolant().fluid().name();
         return new FeasibilityMap(title, chamberPressures, thrusts, points);
     }
 

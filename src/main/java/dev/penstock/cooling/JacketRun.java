@@ -37,7 +37,7 @@ final class JacketRun implements AutoCloseable {
     double highestBranchPressure;
     double outletEnthalpy;
 
-    JacketRun(JacketCase question, WallMaterial material, FluidLines lines, int cells) {
+    JacketRun(JacketCase question, WallMaterial material, FluidLines lines, int cells, boolean tabulated) {
         this.question = question;
         this.material = material;
         JacketDesign design = question.design();
@@ -54,7 +54,7 @@ final class JacketRun implements AutoCloseable {
         branches.forEach(legs ->
                 fields.add(legs.stream().map(leg -> new LegField(grid.cells)).toList()));
         properties = new CoolantProperties(
-                question.coolant().fluid(), saturation, question.inletPressure(), question.inletEnthalpy());
+                question.coolant().fluid(), saturation, question.inletPressure(), question.inletEnthalpy(), tabulated);
         flow.pseudoCriticalTemperature = pseudoCritical.at(question.inletPressure());
         wall = new WallBalance(gasSide, material.conductivity(), correlation, properties, design.coolantSide(), flow);
     }

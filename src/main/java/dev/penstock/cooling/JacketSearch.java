@@ -85,10 +85,10 @@ public final class JacketSearch {
         JacketCase base = question.withDesign(question.design().withChannels(open));
         JacketResult start = solver.solve(base);
         Trial trial = new Trial(base, evaluations, progress);
-        trial.consider(
-                base.withDesign(base.design().withChannels(start.layout())), solver.solve(trial.coarse(base)));
+        trial.consider(base.withDesign(base.design().withChannels(start.layout())), solver.solve(trial.coarse(base)));
         double throat = 2 * question.gas().throatRadius();
-        double pitch = Math.min(HIGH[0], Math.max(LOW[0], ChannelRule.usual(throat).pitch()));
+        double pitch =
+                Math.min(HIGH[0], Math.max(LOW[0], ChannelRule.usual(throat).pitch()));
         int variables = question.design().wall().thickness().isPresent() ? 3 : 4;
         double[] usual = {pitch, 0.5, 1.2, 0.7e-3};
         double[] fine = {Math.max(LOW[0], 0.6 * pitch), 0.6, 1.2, 0.5e-3};
@@ -125,7 +125,8 @@ public final class JacketSearch {
         }
 
         private JacketCase coarse(JacketCase question) {
-            return question.withDesign(question.design().withCells(Math.min(COARSE_CELLS, question.design().cells())));
+            return question.withDesign(question.design()
+                    .withCells(Math.min(COARSE_CELLS, question.design().cells())));
         }
 
         private void descend(double[] start, double radius, int budget) {
@@ -162,7 +163,8 @@ public final class JacketSearch {
                         ? wall
                         : new WallDesign(
                                 wall.material(),
-                                OptionalDouble.of(Math.min(x[3], 0.25 * base.gas().throatRadius())),
+                                OptionalDouble.of(
+                                        Math.min(x[3], 0.25 * base.gas().throatRadius())),
                                 wall.closeoutMaterial(),
                                 wall.closeoutThickness(),
                                 wall.coating());

@@ -26,9 +26,24 @@ public final class JacketSolver {
     private final WallLibrary walls;
     private final FluidLines lines = new FluidLines();
 
+    private final boolean tabulated;
+
     /** @param walls wall materials */
     public JacketSolver(WallLibrary walls) {
+        this(walls, true);
+    }
+
+    private JacketSolver(WallLibrary walls, boolean tabulated) {
         this.walls = walls;
+        this.tabulated = tabulated;
+    }
+
+    /**
+     * @param walls wall materials
+     * @return a solver that asks the fluids' full models at every step, ten to forty times slower
+     */
+    public static JacketSolver onFullModels(WallLibrary walls) {
+        return new JacketSolver(walls, false);
     }
 
     /**
@@ -49,7 +64,8 @@ public final class JacketSolver {
     /** As {@link #sized(JacketCase)}, with another shape of channels. */
     JacketCase sized(JacketCase question, ChannelRule rule) {
         WallMaterial material = walls.material(question.design().wall().material());
-        ChannelLayout layout = ChannelSizing.size(question, material, lines, rule).layout();
+        ChannelLayout layout =
+                ChannelSizing.size(question, material, lines, rule).layout();
         return question.withDesign(question.design().withChannels(layout));
     }
 
@@ -71,7 +87,7 @@ public final class JacketSolver {
             sized = question.withDesign(question.design().withChannels(chosen.layout()));
         }
         try (JacketRun run =
-                new JacketRun(sized, material, lines, sized.design().cells())) {
+                new JacketRun(sized, material, lines, sized.design().cells(), tabulated)) {
             ChannelLayout layout = sized.design().channels();
             ChannelGrid channels = ChannelGrid.of(run.grid, layout, run.thickness);
             run.march(channels);

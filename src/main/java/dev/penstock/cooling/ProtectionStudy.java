@@ -24,8 +24,7 @@ public final class ProtectionStudy {
      * @param time time under load (s)
      * @param initialTemperature temperature of the wall at the start (K)
      */
-    public record Load(
-            double gasCoefficient, double adiabaticWallTemperature, double time, double initialTemperature) {
+    public record Load(double gasCoefficient, double adiabaticWallTemperature, double time, double initialTemperature) {
 
         public Load {
             Require.positive("heat load", "coefficient (W/(m²·K))", gasCoefficient);
@@ -73,8 +72,8 @@ public final class ProtectionStudy {
      * @return the thinnest plate that stays below its limit
      */
     public Option heatSink(WallMaterial material) {
-        HeatSinkWall.Firing firing = new HeatSinkWall.Firing(
-                load.gasCoefficient(), load.adiabaticWallTemperature(), load.time(), 0, 1);
+        HeatSinkWall.Firing firing =
+                new HeatSinkWall.Firing(load.gasCoefficient(), load.adiabaticWallTemperature(), load.time(), 0, 1);
         String name = "heat sink of " + material.id();
         if (excess(material, THICKEST, firing) > 0) {
             return new Option(name, false, 0, 0, true, "the hot face passes its limit however thick the plate");

@@ -6,10 +6,13 @@ import dev.penstock.cooling.ChannelSection;
 import dev.penstock.cooling.Coating;
 import dev.penstock.cooling.CoolantRoute;
 import dev.penstock.cooling.CoolantSideDesign;
+import dev.penstock.cooling.ExtensionDesign;
+import dev.penstock.cooling.FilmDesign;
 import dev.penstock.cooling.GasSideDesign;
 import dev.penstock.cooling.JacketDesign;
 import dev.penstock.cooling.JacketLimits;
 import dev.penstock.cooling.WallDesign;
+import dev.penstock.input.InputTable;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
 import java.util.ArrayList;
@@ -48,6 +51,9 @@ final class CoolingKeys {
         boolean rough = keys.flag("rough_wall", false, "roughness raises friction only");
         Supplier<JacketLimits> limits = limits(keys.table("limits"));
         int cells = keys.count("cells", 10, 2000, JacketDesign.DEFAULT_CELLS, "resolution along the axis");
+        ExtensionDesign extension = keys.optionalText("extension_material")
+                .map(ExtensionDesign::new)
+                .orElse(ExtensionDesign.standard());
         if (coolant.equals("none")) {
             return Optional::empty;
         }
@@ -62,7 +68,8 @@ final class CoolingKeys {
                         gasSide.get(),
                         new CoolantSideDesign(correlation, curvature, rough),
                         limits.get(),
-                        cells),
+                        cells,
+                        extension),
                 factor));
     }
 
@@ -103,11 +110,34 @@ final class CoolingKeys {
                     "missing",
                     "write channel_width and channel_height together, or neither to have them sized");
         }
-        List<ChannelSection> sections = new ArrayList<>();
-        if (width.isPresent() && height.isPresent()) {
+        List<ChannelSection> sections = sections(keys);
+        if (!sections.isEmpty() && width.isPresent()) {
+            keys.problem("channel_width", "given", "write channel_width or [[cooling.sections]], not both");
+        } else if (width.isPresent() && height.isPresent()) {
             sections.add(new ChannelSection(1, false, width.getAsDouble(), height.getAsDouble()));
         }
         return () -> new ChannelLayout(kind, count, sections, roughness);
+    }
+
+    /** Tables {@code [[cooling.sections]]}: channel size along the axis, from the injector to the nozzle end. */
+    private static List<ChannelSection> sections(ConceptKeys keys) {
+        List<ChannelSection> sections = new ArrayList<>();
+        double last = Double.NEGATIVE_INFINITY;
+        for (InputTable table : keys.raw().tables("sections")) {
+            double ratio = table.quantity("area_ratio", Dimension.RATIO, Range.of(1, 1e4));
+            boolean upstream = table.flag("upstream", false);
+            double width = table.quantity("width", Dimension.LENGTH, Range.of(1e-4, 0.1));
+            double height = table.quantity("height", Dimension.LENGTH, Range.of(1e-4, 0.1));
+            double place = upstream ? -Math.log(ratio) : Math.log(ratio);
+            if (place <= last) {
+                table.problem(
+                        "area_ratio", Double.toString(ratio), "list the sections from the injector to the nozzle end");
+            } else if (ratio >= 1 && width > 0 && height > 0) {
+                sections.add(new ChannelSection(ratio, upstream, width, height));
+                last = place;
+            }
+        }
+        return sections;
     }
 
     private static Supplier<CoolantRoute> route(ConceptKeys keys) {
@@ -136,7 +166,32 @@ final class CoolingKeys {
                 Dimension.RATIO,
                 Range.of(0, 1),
                 "published curve of carbon deposit, nasa-sp-125");
-        return () -> new GasSideDesign(model, properties, radiation, soot, resistance);
+        Supplier<Optional<FilmDesign>> film = film(keys);
+        return () -> new GasSideDesign(model, properties, radiation, soot, resistance, film.get());
+    }
+
+    /** Table {@code [cooling.film]}: a film of the coolant along the wall. Its flow is not taken off the engine's. */
+    private static Supplier<Optional<FilmDesign>> film(ConceptKeys keys) {
+        if (!keys.has("film")) {
+            return Optional::empty;
+        }
+        ConceptKeys table = keys.table("film");
+        FilmDesign.Kind kind =
+                table.choice("kind", FilmDesign.Kind.class, FilmDesign.Kind.LIQUID, "enters from the injector's rim");
+        double fraction = table.required("throat_flow_fraction", Dimension.RATIO, Range.of(1e-5, 0.5));
+        OptionalDouble place =
+                table.optional("area_ratio", Dimension.RATIO, Range.of(1, 1e4), "enters at the injector's rim");
+        boolean upstream = table.flag("upstream", true, "that place is upstream of the throat");
+        OptionalDouble temperature = table.optional(
+                "temperature", Dimension.TEMPERATURE, Range.of(10, 3000), "enters as the jacket's coolant does");
+        double slot = table.quantity("slot_height", Dimension.LENGTH, Range.of(1e-5, 0.1), 1e-3, ConceptKeys.COMMON);
+        double efficiency = table.quantity(
+                "efficiency",
+                Dimension.RATIO,
+                Range.of(0.01, 1),
+                0.5,
+                "0.3 to 0.7 of a liquid film stays, grisson-1991");
+        return () -> Optional.of(new FilmDesign(kind, fraction, place, upstream, temperature, slot, efficiency));
     }
 
     private static Supplier<JacketLimits> limits(ConceptKeys keys) {

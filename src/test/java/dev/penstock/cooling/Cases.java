@@ -57,6 +57,10 @@ final class Cases {
             return new ThrustChamber(NozzleFlow.of(SPECIES, reactants)).forVacuumThrust(design, reactants, thrust);
         }
 
+        NozzleFlow nozzle() {
+            return NozzleFlow.of(SPECIES, reactants());
+        }
+
         HotGasProfile gas() {
             return HotGasProfiles.of(chamber(), reactants());
         }

@@ -1,0 +1,90 @@
+package dev.penstock.cooling;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.penstock.chamber.ChamberDesign;
+import dev.penstock.chamber.CombustorDesign;
+import dev.penstock.chamber.Efficiencies;
+import dev.penstock.chamber.ExpansionMode;
+import dev.penstock.chamber.NozzleDesign;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Searches over jackets, and the table behind the march. */
+class JacketStudiesTest {
+
+    private static final JacketSolver SOLVER = Cases.solver();
+
+    /** Independent: the march on the table against the march on the full equations, 0.1 %. */
+    @Test
+    void tablesMoveTheAnswerByLessThanATenthOfAPercent() {
+        JacketSolver full = JacketSolver.onFullModels(Cases.WALLS);
+        for (Cases.Engine engine : List.of(Cases.methane(), Cases.hydrogen())) {
+            JacketCase question = SOLVER.sized(engine.fuelCooled(
+                    1.8 * engine.chamberPressure(), JacketDesign.automatic().withCells(40)));
+            JacketResult table = SOLVER.solve(question);
+            JacketResult exact = full.solve(question);
+            assertThat(table.heatLoad()).isCloseTo(exact.heatLoad(), within(1e-3 * exact.heatLoad()));
+            assertThat(table.pressureDrop()).isCloseTo(exact.pressureDrop(), within(1e-3 * exact.pressureDrop()));
+            assertThat(table.coolantTemperatureRise())
+                    .isCloseTo(exact.coolantTemperatureRise(), within(1e-3 * exact.coolantTemperatureRise()));
+            assertThat(table.peakWallTemperature())
+                    .isCloseTo(exact.peakWallTemperature(), within(1e-3 * exact.peakWallTemperature()));
+        }
+    }
+
+    /** Effort by count: a wall balance takes a handful of evaluations, not dozens. */
+    @Test
+    void wallBalancesTakeFewEvaluations() {
+        JacketCase question = SOLVER.sized(
+                Cases.methane().fuelCooled(18e6, JacketDesign.automatic().withCells(200)));
+        assertThat(SOLVER.solve(question).iterations()).isLessThan(200 * 30);
+    }
+
+    @Test
+    void searchFindsASmallerPressureDropThatKeepsEveryLimit() {
+        Cases.Engine engine = new Cases.Engine("oxygen", "methane", 3.4, 5e6, 20, 3, 1.0, 100e3);
+        List<Integer> seen = new ArrayList<>();
+        JacketSearch.Outcome outcome = new JacketSearch(SOLVER)
+                .search(
+                        engine.fuelCooled(9e6, JacketDesign.automatic().withCells(40)),
+                        44,
+                        (done, all) -> seen.add(done));
+        assertThat(outcome.feasible()).isTrue();
+        assertThat(outcome.result().pressureDrop())
+                .isLessThan(0.9 * outcome.start().pressureDrop());
+        assertThat(outcome.best().design().channels().open()).isFalse();
+        assertThat(seen)
+                .hasSameSizeAs(java.util.stream.IntStream.range(0, outcome.evaluations())
+                        .boxed()
+                        .toList());
+    }
+
+    @Test
+    void feasibilityFadesWithChamberPressure() {
+        Cases.Engine engine = Cases.methane();
+        FeasibilityStudy study = new FeasibilityStudy(SOLVER, engine.nozzle());
+        FeasibilityStudy.Subject subject = new FeasibilityStudy.Subject(
+                Cases.FLUIDS.propellant("oxygen"),
+                Cases.FLUIDS.propellant("methane"),
+                3.4,
+                true,
+                new ChamberDesign(
+                        1e6,
+                        CombustorDesign.of(3, 1.0),
+                        NozzleDesign.bell(15),
+                        ExpansionMode.SHIFTING,
+                        Efficiencies.MODELLED),
+                JacketDesign.automatic().withCells(30));
+        FeasibilityMap map = study.map(subject, List.of(4e6, 20e6), List.of(100e3, 500e3), SearchProgress.SILENT);
+        assertThat(map.points()).hasSize(4);
+        for (int thrust = 0; thrust < 2; thrust++) {
+            assertThat(map.at(0, thrust).margin())
+                    .isGreaterThan(map.at(1, thrust).margin());
+            assertThat(map.at(1, thrust).feasible()).isFalse();
+            assertThat(map.at(1, thrust).binding()).isNotBlank();
+        }
+    }
+}
