@@ -13,7 +13,7 @@ import java.util.function.DoubleUnaryOperator;
  * <pre>
  * pitch at the throat   2 mm √(D_t/0.25 m), 1.2 to 6 mm, at least 6 channels
  * width                 half the pitch, at most t √(2 σ/p) with two thirds of yield at 700 K as σ; tubes touch
- * height                at most 10 widths, as long as 0.7 of the largest mass flux does that
+ * height                at most 10 widths if 0.7 of the largest mass flux does that, 14 if the largest does
  * mass flux             G = G_t (r_t/r)^1.2; height follows, G_t is the unknown
  * </pre>
  * The count stays a real number, so that the answer is a smooth function of the case. Rules of our own within common
@@ -36,10 +36,11 @@ final class ChannelSizing {
     private static final double FLOOR_FACTOR = 1.5;
     private static final double USED_BUDGET = 0.95;
     private static final double LARGEST_SHARE_OF_INLET = 0.6;
-    private static final double WALL_MARGIN = 0.03;
+    private static final double WALL_MARGIN = 0.1;
     private static final double LOWEST_SHARE_OF_FLUX = 0.04;
     private static final double LOWEST_SHARE_OF_DYNAMIC_FLUX = 0.02;
     private static final double USUAL_ASPECT = 10;
+    private static final double SLENDER_ASPECT = 14;
     private static final double SHARE_SPENT_ON_HEIGHT = 0.7;
     private static final double MANIFOLD_LOSS = 1.5;
     private static final double BEYOND = 100;
@@ -111,20 +112,21 @@ final class ChannelSizing {
         double high = dynamicFlux;
         double low = high + Math.log(LOWEST_SHARE_OF_DYNAMIC_FLUX);
         double largest = rootOrEnd("channel size for the pressure drop", this::dropExcess, low, high);
-        double lowHeight = Math.min(largest + Math.log(SHARE_SPENT_ON_HEIGHT), tallest(largest));
+        double usual = Math.min(largest + Math.log(SHARE_SPENT_ON_HEIGHT), tallest(largest, USUAL_ASPECT));
+        double lowHeight = Math.max(usual, Math.min(largest, tallest(largest, SLENDER_ASPECT)));
         double smallest = Math.max(largest + Math.log(LOWEST_SHARE_OF_FLUX), lowHeight);
         DoubleUnaryOperator coolness = g -> -heatExcess(g);
         return Math.exp(rootOrEnd("channel size for the wall temperature", coolness, smallest, largest));
     }
 
     /** Logarithm of the throat mass flux at which the throat channels are as tall as they should be. */
-    private double tallest(double logFlux) {
+    private double tallest(double logFlux, double allowed) {
         ChannelGrid channels = channels(Math.exp(logFlux));
         double aspect = 0;
         for (int c = 0; c < run.grid.cells; c++) {
             aspect = Math.max(aspect, channels.height[c] / channels.width[c]);
         }
-        return logFlux + Math.log(aspect / USUAL_ASPECT);
+        return logFlux + Math.log(aspect / allowed);
     }
 
     /** Root of a function that rises; the end nearer to it if it has the same sign at both. */
@@ -183,19 +185,35 @@ final class ChannelSizing {
         ChannelGrid channels = new ChannelGrid(grid, wanted.kind(), count, wanted.roughnessUsed(), run.thickness);
         double bending = run.material.yieldStrength().at(FLOOR_TEMPERATURE) / FLOOR_FACTOR;
         double widest = run.thickness * Math.sqrt(2 * bending / run.question.inletPressure());
+        double tallest = Math.max(USUAL_ASPECT, aspectAtThroat(throatFlux, widest));
         for (int c = 0; c < grid.cells; c++) {
             double pitch = channels.pitch(grid, c);
             double flux = throatFlux * Math.pow(grid.throatRadius / grid.radius[c], rule.massFluxExponent());
             double area = run.question.massFlow() / count * share[c] / flux;
             if (wanted.kind() == ChannelKind.TUBE) {
                 double width = Math.max(0.3 * pitch, pitch - 2 * run.thickness);
-                channels.set(grid, c, width, area / width * 4 / Math.PI);
+                channels.set(grid, c, width, Math.min(area / width * 4 / Math.PI, tallest * width));
             } else {
                 double width = Math.min(rule.widthShare() * pitch, Math.max(widest, 0.1 * pitch));
-                channels.set(grid, c, width, area / width);
+                channels.set(grid, c, width, Math.min(area / width, tallest * width));
             }
         }
         return channels;
+    }
+
+    /** Height over width that the wanted mass flux asks for at the throat; nowhere else are channels more slender. */
+    private double aspectAtThroat(double throatFlux, double widest) {
+        boolean tube = run.question.design().channels().kind() == ChannelKind.TUBE;
+        double pitch = 2 * Math.PI * (run.grid.throatRadius + run.thickness) / count;
+        double width = tube
+                ? Math.max(0.3 * pitch, pitch - 2 * run.thickness)
+                : Math.min(rule.widthShare() * pitch, Math.max(widest, 0.1 * pitch));
+        double largestShare = 0;
+        for (double s : share) {
+            largestShare = Math.max(largestShare, s);
+        }
+        double area = run.question.massFlow() / count * largestShare / throatFlux;
+        return area / (width * width) * (tube ? 4 / Math.PI : 1);
     }
 
     private ChannelLayout layout(double throatFlux) {

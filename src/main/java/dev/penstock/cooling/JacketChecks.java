@@ -162,7 +162,7 @@ final class JacketChecks {
         if (channels.kind != ChannelKind.TUBE) {
             checks.add(LimitCheck.atMost(
                     "cooling.land_stress_over_yield",
-                    most(wall, w -> w.landStress() / w.yieldStrength()),
+                    most(wall, w -> w.landStress() / w.landStrength()),
                     1 / YIELD_FACTOR,
                     "",
                     PRACTICE));

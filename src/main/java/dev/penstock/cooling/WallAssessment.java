@@ -10,6 +10,7 @@ import dev.penstock.errors.Require;
  * @param pressureStress primary stress of the coolant pressure in floor or tube (Pa)
  * @param thermalStress elastic thermal stress through the wall (Pa)
  * @param landStress tension in the lands (Pa); zero for tubes
+ * @param landStrength yield strength of the lands, midway between floor and coolant temperature (Pa)
  * @param yieldStrength yield strength at the mean wall temperature (Pa)
  * @param strainRange strain of one firing (-)
  * @param life load cycles that the wall stands (-)
@@ -22,6 +23,7 @@ public record WallAssessment(
         double pressureStress,
         double thermalStress,
         double landStress,
+        double landStrength,
         double yieldStrength,
         double strainRange,
         double life,
@@ -33,6 +35,7 @@ public record WallAssessment(
         Require.notNegative("wall", "pressure stress (Pa)", pressureStress);
         Require.notNegative("wall", "thermal stress (Pa)", thermalStress);
         Require.notNegative("wall", "land stress (Pa)", landStress);
+        Require.positive("wall", "yield strength (Pa)", landStrength);
         Require.positive("wall", "yield strength (Pa)", yieldStrength);
         Require.notNegative("wall", "strain range (-)", strainRange);
         Require.positive("wall", "life (cycles)", life);
@@ -59,6 +62,7 @@ public record WallAssessment(
                         m.poissonRatio(),
                         m.conductivity().at(mean)),
                 tube ? 0 : WallStress.land(s.coolantPressure(), s.channelWidth(), Math.max(1e-6, s.landWidth())),
+                m.yieldStrength().at(0.5 * (s.coolantSideWallTemperature() + s.coolantTemperature())),
                 m.yieldStrength().at(mean),
                 FatigueLife.firingStrain(m, s.gasSideWallTemperature(), s.coolantSideWallTemperature(), shell),
                 FatigueLife.life(m, s.gasSideWallTemperature(), s.coolantSideWallTemperature(), shell),
