@@ -36,10 +36,8 @@ final class ChannelSizing {
     private static final double FLOOR_FACTOR = 1.5;
     private static final double USED_BUDGET = 0.95;
     private static final double LARGEST_SHARE_OF_INLET = 0.6;
-    private static final double WALL_MARGIN = 0.1;
     private static final double LOWEST_SHARE_OF_FLUX = 0.04;
     private static final double LOWEST_SHARE_OF_DYNAMIC_FLUX = 0.02;
-    private static final double USUAL_ASPECT = 10;
     private static final double SLENDER_ASPECT = 14;
     private static final double SHARE_SPENT_ON_HEIGHT = 0.7;
     private static final double MANIFOLD_LOSS = 1.5;
@@ -112,7 +110,7 @@ final class ChannelSizing {
         double high = dynamicFlux;
         double low = high + Math.log(LOWEST_SHARE_OF_DYNAMIC_FLUX);
         double largest = rootOrEnd("channel size for the pressure drop", this::dropExcess, low, high);
-        double usual = Math.min(largest + Math.log(SHARE_SPENT_ON_HEIGHT), tallest(largest, USUAL_ASPECT));
+        double usual = Math.min(largest + Math.log(SHARE_SPENT_ON_HEIGHT), tallest(largest, rule.slenderness()));
         double lowHeight = Math.max(usual, Math.min(largest, tallest(largest, SLENDER_ASPECT)));
         double smallest = Math.max(largest + Math.log(LOWEST_SHARE_OF_FLUX), lowHeight);
         DoubleUnaryOperator coolness = g -> -heatExcess(g);
@@ -170,7 +168,7 @@ final class ChannelSizing {
                 }
             }
         }
-        return worst + WALL_MARGIN;
+        return worst + rule.wallMargin();
     }
 
     /** Limit on the channel floor: the design's, else the coolant's coking limit. */
@@ -185,7 +183,7 @@ final class ChannelSizing {
         ChannelGrid channels = new ChannelGrid(grid, wanted.kind(), count, wanted.roughnessUsed(), run.thickness);
         double bending = run.material.yieldStrength().at(FLOOR_TEMPERATURE) / FLOOR_FACTOR;
         double widest = run.thickness * Math.sqrt(2 * bending / run.question.inletPressure());
-        double tallest = Math.max(USUAL_ASPECT, aspectAtThroat(throatFlux, widest));
+        double tallest = Math.max(rule.slenderness(), aspectAtThroat(throatFlux, widest));
         for (int c = 0; c < grid.cells; c++) {
             double pitch = channels.pitch(grid, c);
             double flux = throatFlux * Math.pow(grid.throatRadius / grid.radius[c], rule.massFluxExponent());

@@ -12,7 +12,7 @@ import java.util.OptionalDouble;
 /**
  * Looks for the channels with the smallest pressure drop that keep every limit. Varied are the pitch, the share of it that
  * is channel, the way the mass flux falls away from the throat and, where the design leaves it open, the wall thickness; the
- * depth follows for each from the wall limits. Missed limits weigh as penalties, with a margin of 1 %. Powell's BOBYQA
+ * depth follows for each from the wall limits. Missed limits weigh as penalties, with a margin of 1.5 %. Powell's BOBYQA
  * (Commons Math) from two starts and again from the best; deterministic. Safe to share between threads if its solver is.
  */
 public final class JacketSearch {
@@ -30,7 +30,8 @@ public final class JacketSearch {
     private static final double FIRST_RADIUS = 0.2;
     private static final double LAST_RADIUS = 0.01;
     private static final double WORTHWHILE = 0.005;
-    private static final double MARGIN = 0.01;
+    private static final double MARGIN = 0.015;
+    private static final double SLENDERNESS = 14;
     private static final double PENALTY = 30;
     private static final double IMPOSSIBLE = 100;
     private static final double[] LOW = {0.8e-3, 0.3, 0.6, 0.3e-3};
@@ -169,7 +170,7 @@ public final class JacketSearch {
                                 wall.closeoutThickness(),
                                 wall.coating());
                 JacketCase question = coarse(base.withDesign(base.design().withWall(walled)));
-                JacketCase sized = solver.sized(question, new ChannelRule(x[0], x[1], x[2]));
+                JacketCase sized = solver.sized(question, new ChannelRule(x[0], x[1], x[2], MARGIN, SLENDERNESS));
                 return consider(sized, solver.solve(sized));
             } catch (PenstockException e) {
                 // a shape through which the coolant does not pass is a bad value, not the end of the search
