@@ -2,6 +2,7 @@ package dev.penstock.cycles;
 
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.LimitReached;
+import dev.penstock.errors.NotConverged;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.provenance.LimitCheck;
 import java.util.ArrayList;
@@ -36,6 +37,7 @@ final class LimitSearch {
     private static final double TOLERANCE = 2e-4;
     private static final int MOST_TRIES = 60;
     private static final double CHANGE = 0.02;
+    private static final String POWER = "power balance";
     private static final String TURBINE = "turbine inlet temperature";
 
     private final Balancer balancer;
@@ -169,11 +171,23 @@ final class LimitSearch {
         } catch (InvalidInput e) {
             throw e;
         } catch (PenstockException e) {
-            String limit = e instanceof LimitReached reached ? reached.limit() : "power balance";
-            boolean turbine = limit.equals("power balance") && temperatureIsSet();
+            String limit = limitBehind(e);
+            boolean turbine = limit.equals(POWER) && temperatureIsSet();
             String why = turbine ? "beyond it no turbine pressure ratio closes the power balance" : e.getMessage();
             return new Trial(pressure, Optional.empty(), null, -1, turbine ? TURBINE : limit, why);
         }
+    }
+
+    /** What a missing balance comes from: the limit that says so, the cycle's own equations, or a model around them. */
+    private static String limitBehind(PenstockException e) {
+        if (e instanceof LimitReached reached) {
+            return reached.limit();
+        }
+        boolean equations = e instanceof NotConverged open && open.what().contains(" balance, ");
+        if (equations) {
+            return POWER;
+        }
+        return e.getMessage().contains("cooling jacket") ? "cooling" : "range of a model";
     }
 
     private Balancer.Solved solve(Concept there, double pressure) {
