@@ -146,7 +146,7 @@ public final class JacketSolver {
                 JacketRun.endAreaRatio(question),
                 walls.material(question.design().extension().material()),
                 lines);
-        List<Warning> warnings = new JacketWarnings(run).collect(extension);
+        List<Warning> warnings = new JacketWarnings(run, outlet).collect(extension);
         double peakWall = 0;
         double peakFlux = Double.NEGATIVE_INFINITY;
         for (JacketStation station : stations) {

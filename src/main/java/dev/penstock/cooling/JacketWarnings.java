@@ -1,11 +1,15 @@
 package dev.penstock.cooling;
 
 import dev.penstock.errors.Warning;
+import dev.penstock.fluids.Fluid;
 import dev.penstock.fluids.FluidCursor;
+import dev.penstock.fluids.FluidState;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /** What the reader of a marched jacket must know. */
 final class JacketWarnings {
@@ -14,6 +18,7 @@ final class JacketWarnings {
     private static final double BRANCH_MISMATCH = 0.05;
 
     private final JacketRun run;
+    private final FluidState outlet;
     private final List<Warning> warnings = new ArrayList<>();
     private int cells;
     private int uncovered;
@@ -23,8 +28,9 @@ final class JacketWarnings {
     private int deteriorated;
     private int firstDeteriorated = -1;
 
-    JacketWarnings(JacketRun run) {
+    JacketWarnings(JacketRun run, FluidState outlet) {
         this.run = run;
+        this.outlet = outlet;
     }
 
     List<Warning> collect(Optional<ExtensionResult> extension) {
@@ -69,6 +75,7 @@ final class JacketWarnings {
                     run.grid.areaRatio[firstDeteriorated]);
         }
         branches();
+        fluidModel();
         extension.ifPresent(e -> add(
                 JACKET,
                 "the jacket ends at area ratio %.4g; beyond it a radiating extension of %s is assumed, at %.0f K where it"
@@ -118,6 +125,16 @@ final class JacketWarnings {
                             + " needs an orifice or another share",
                     spread / 1e6);
         }
+    }
+
+    /** What the fluid's own model says of the coolant as it enters and leaves, each sentence once. */
+    private void fluidModel() {
+        JacketCase question = run.question;
+        Set<Warning> said = new LinkedHashSet<>();
+        Fluid fluid = run.properties.fluid();
+        said.addAll(fluid.warnings(fluid.atPressureEnthalpy(question.inletPressure(), question.inletEnthalpy())));
+        said.addAll(fluid.warnings(outlet));
+        warnings.addAll(said);
     }
 
     private void add(String source, String format, Object... values) {
