@@ -123,21 +123,35 @@ final class GasBranch {
                 + t * t * ((1 + 2 * u) * column.value[i + 1] - u * width * column.slope[i + 1]);
     }
 
-    /** Slopes from the parabola through three neighbours, one-sided at the ends. */
+    /**
+     * Slopes from the parabola through three neighbours, one-sided at the ends, kept within three times the gentler chord so
+     * that nothing overshoots where a condensed species makes a quantity jump.
+     */
     private Column withSlopes(double[] y) {
         double[] slope = new double[n];
         if (n == 2) {
-            slope[0] = slope[1] = (y[1] - y[0]) / (lnP[1] - lnP[0]);
+            slope[0] = slope[1] = chord(y, 0);
             return new Column(y, slope);
         }
         for (int i = 0; i < n; i++) {
             int m = Math.max(1, Math.min(n - 2, i));
-            double before = (y[m] - y[m - 1]) / (lnP[m] - lnP[m - 1]);
-            double after = (y[m + 1] - y[m]) / (lnP[m + 1] - lnP[m]);
-            double second = (after - before) / (lnP[m + 1] - lnP[m - 1]);
-            slope[i] = before + second * (2 * lnP[i] - lnP[m] - lnP[m - 1]);
+            double second = (chord(y, m) - chord(y, m - 1)) / (lnP[m + 1] - lnP[m - 1]);
+            double parabola = chord(y, m - 1) + second * (2 * lnP[i] - lnP[m] - lnP[m - 1]);
+            slope[i] = limited(parabola, chord(y, Math.max(0, i - 1)), chord(y, Math.min(n - 2, i)));
         }
         return new Column(y, slope);
+    }
+
+    private double chord(double[] y, int i) {
+        return (y[i + 1] - y[i]) / (lnP[i + 1] - lnP[i]);
+    }
+
+    private static double limited(double slope, double before, double after) {
+        if (before * after <= 0) {
+            return 0;
+        }
+        double most = 3 * Math.min(Math.abs(before), Math.abs(after));
+        return Math.signum(before) * Math.max(0, Math.min(most, slope * Math.signum(before)));
     }
 
     private interface Quantity {

@@ -140,6 +140,23 @@ class TheoreticalPerformanceTest {
         }
     }
 
+    /** Water condenses on the way and makes cp jump twentyfold; nothing may overshoot to where no gas can be. */
+    @Test
+    void profileRunsThroughCondensation() {
+        Reactants cold = Mixtures.mix(Mixtures.OXYGEN, Mixtures.HYDROGEN, 1.306);
+        GasProfile profile = Mixtures.nozzle(cold)
+                .expand(cold, 1.7e6, ExpansionMode.SHIFTING)
+                .profile(165);
+        double last = Double.MAX_VALUE;
+        for (double areaRatio = 1; areaRatio <= 165; areaRatio += 0.5) {
+            NozzleStation station = profile.at(areaRatio, true);
+            assertThat(station.temperature()).isLessThanOrEqualTo(last);
+            assertThat(station.specificHeat()).isGreaterThan(1000);
+            last = station.temperature();
+        }
+        assertThat(profile.exitCondensedFraction()).isGreaterThan(0.05);
+    }
+
     @Test
     void areaRatioOneLeavesTheThroatThrust() {
         IdealExpansion e = Mixtures.nozzle(EXAMPLE).toAreaRatio(EXAMPLE, EXAMPLE_PRESSURE, 1, ExpansionMode.SHIFTING);
