@@ -3,13 +3,20 @@ package dev.penstock.app;
 import dev.penstock.cycles.Concept;
 import dev.penstock.cycles.EngineBalance;
 import dev.penstock.reports.BalanceJson;
+import dev.penstock.errors.InvalidInput;
 import dev.penstock.reports.BalanceText;
+import dev.penstock.reports.PageSection;
+import dev.penstock.reports.UncertaintyView;
 import dev.penstock.study.EngineRuns;
+import dev.penstock.study.UncertaintyResult;
+import dev.penstock.study.UncertaintyRuns;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Closes an engine at its chamber pressure. */
@@ -18,6 +25,9 @@ import picocli.CommandLine.Parameters;
         description = "Closes a concept at its chamber pressure: flows, pressures, powers, sizes, specific impulse,"
                 + " margins to every limit.")
 final class BalanceCommand extends BaseCommand {
+
+    /** Fewer samples say nothing of percentiles. */
+    private static final int FEWEST = 20;
 
     @Parameters(paramLabel = "CASE", description = "concept file, or the name of one in cycles/")
     private String file;
@@ -28,18 +38,56 @@ final class BalanceCommand extends BaseCommand {
     @Mixin
     private ReportOption report;
 
+    @Option(
+            names = "--uncertainty",
+            paramLabel = "N",
+            description = "also balance N samples of the uncertain inputs: percentiles of every figure, and what drives it")
+    private Optional<String> samples = Optional.empty();
+
     BalanceCommand(Session session) {
         super(session);
     }
 
     @Override
     public Integer call() {
+        int count = samples();
         EngineRuns runs = new EngineRuns(session.home(), session.fluids());
         Concept concept = runs.read(CaseFiles.find(session, List.of(file)).get(0), changes.map());
         EngineBalance balance = runs.study().balance(concept);
-        Optional<Path> page = report.folder().map(folder -> new ConceptReports(session).write(folder, balance));
+        Optional<UncertaintyResult> uncertainty = count == 0 ? Optional.empty() : Optional.of(sample(concept, count));
+        List<PageSection> further =
+                uncertainty.map(UncertaintyView::section).stream().toList();
+        List<Path> page = report.folder()
+                .map(folder -> new ConceptReports(session).write(folder, balance, further))
+                .stream()
+                .toList();
         return answer(
-                () -> BalanceJson.of(balance),
-                () -> BalanceText.of(balance) + written(page.stream().toList()));
+                () -> {
+                    Map<String, Object> map = BalanceJson.of(balance);
+                    uncertainty.ifPresent(u -> map.put("uncertainty", UncertaintyView.json(u)));
+                    return map;
+                },
+                () -> BalanceText.of(balance)
+                        + uncertainty
+                                .map(u -> System.lineSeparator() + UncertaintyView.text(u))
+                                .orElse("")
+                        + written(page));
+    }
+
+    private int samples() {
+        if (samples.isEmpty()) {
+            return 0;
+        }
+        String text = samples.get();
+        if (!text.matches("\\d{1,5}") || Integer.parseInt(text) < FEWEST) {
+            throw new InvalidInput("", "--uncertainty", text, "allowed is a whole number from " + FEWEST + " to 99999");
+        }
+        return Integer.parseInt(text);
+    }
+
+    private UncertaintyResult sample(Concept concept, int count) {
+        try (ConsoleProgress progress = ConsoleProgress.of(session, "sampling", count, false)) {
+            return new UncertaintyRuns(session.home(), session.fluids()).run(concept, count, progress);
+        }
     }
 }

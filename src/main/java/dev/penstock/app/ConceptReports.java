@@ -5,6 +5,7 @@ import dev.penstock.cycles.EngineBalance;
 import dev.penstock.cycles.LimitResult;
 import dev.penstock.reports.ComparisonView;
 import dev.penstock.reports.ConceptPage;
+import dev.penstock.reports.PageSection;
 import dev.penstock.reports.Software;
 import dev.penstock.reports.WholeFiles;
 import dev.penstock.study.Outcome;
@@ -34,11 +35,12 @@ final class ConceptReports {
     /**
      * @param folder folder, made if absent
      * @param balance balanced engine
+     * @param further further sections
      * @return the page written
      */
-    Path write(Path folder, EngineBalance balance) {
+    Path write(Path folder, EngineBalance balance, List<PageSection> further) {
         String name = slug(balance.concept().name()) + ".html";
-        WholeFiles.write(folder, Map.of(name, page(balance)));
+        WholeFiles.write(folder, Map.of(name, page(balance, further)));
         return folder.resolve(name);
     }
 
@@ -79,7 +81,7 @@ final class ConceptReports {
         }
         List<String> names = List.copyOf(byFile.keySet());
         List<String> html = Parallel.map(
-                names, name -> name, name -> page(byFile.get(name).balance().orElseThrow()), progress);
+                names, name -> name, name -> page(byFile.get(name).balance().orElseThrow(), List.of()), progress);
         Map<String, String> contents = new LinkedHashMap<>();
         contents.put(COMPARISON, new ComparisonView(outcomes).html(software(), pages));
         for (int i = 0; i < names.size(); i++) {
@@ -94,12 +96,14 @@ final class ConceptReports {
         return Software.of(session.home(), Penstock.Version.text());
     }
 
-    private String page(EngineBalance balance) {
+    private String page(EngineBalance balance, List<PageSection> further) {
         ConceptDocument document = balance.concept().document();
         Optional<VehicleSizing> vehicle = VehicleReader.readConcept(
                         document.file(), document.text(), document.changes())
                 .map(plan -> VehicleRuns.size(plan, balance));
-        return new ConceptPage(balance, vehicle, Optional.empty(), software()).html();
+        ConceptPage page = new ConceptPage(balance, vehicle, Optional.empty(), software());
+        further.forEach(page::with);
+        return page.html();
     }
 
     /**

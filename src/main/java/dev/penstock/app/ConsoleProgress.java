@@ -51,7 +51,7 @@ final class ConsoleProgress implements Progress, AutoCloseable {
 
     @Override
     public void done(int done, int of, String what) {
-        bar.ifPresent(b -> b.stepTo(done).setExtraMessage(" " + what));
+        bar.ifPresent(b -> b.maxHint(of).stepTo(done).setExtraMessage(" " + what));
         if (lines) {
             err.println("[" + done + "/" + of + "] " + what);
             err.flush();

@@ -25,6 +25,7 @@ import picocli.CommandLine.Option;
         subcommands = {
             BalanceCommand.class,
             LimitCommand.class,
+            OffDesignCommand.class,
             CompareCommand.class,
             ExplainCommand.class,
             SweepCommand.class,

@@ -15,7 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** The report of one concept: a page that needs nothing but itself. */
+/** The report of one concept: a page that needs nothing but itself. Not thread-safe. */
 public final class ConceptPage {
 
     private final EngineBalance balance;
@@ -23,6 +23,7 @@ public final class ConceptPage {
     private final Optional<VehicleSizing> vehicle;
     private final Optional<LimitResult> reach;
     private final EngineCharts charts;
+    private final List<PageSection> further = new ArrayList<>();
 
     /**
      * @param balance balanced engine
@@ -37,6 +38,15 @@ public final class ConceptPage {
         this.reach = reach;
         this.software = software;
         this.charts = new EngineCharts(balance, "c");
+    }
+
+    /**
+     * @param section a further section, shown after the limits
+     * @return this page
+     */
+    public ConceptPage with(PageSection section) {
+        further.add(section);
+        return this;
     }
 
     /** @return the page */
@@ -163,6 +173,7 @@ public final class ConceptPage {
                 List.of(),
                 List.of(limits(balance.limits())),
                 List.of()));
+        sections.addAll(further);
         vehicle.ifPresent(v -> sections.add(VehicleTables.section(v)));
         sections.add(inputs());
         sections.add(new PageSection(

@@ -1,0 +1,118 @@
+package dev.penstock.app;
+
+import dev.penstock.cycles.EngineBalance;
+import dev.penstock.cycles.EngineStudy;
+import dev.penstock.cycles.OperatingCommand;
+import dev.penstock.cycles.OperatingOutcome;
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.quantities.Dimension;
+import dev.penstock.quantities.Range;
+import dev.penstock.reports.OffDesignView;
+import dev.penstock.study.Axis;
+import dev.penstock.study.EngineRuns;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Runs a built engine away from its design point. */
+@Command(
+        name = "off-design",
+        description = "Sizes an engine at its design point, then runs that hardware throttled, at another mixture ratio or"
+                + " with other tank pressures, with stall and cavitation margins.")
+final class OffDesignCommand extends BaseCommand {
+
+    private static final Range THROTTLES = Range.of(0.02, 1.5);
+    private static final Range RATIOS = Range.of(0.05, 50);
+    private static final Range TANKS = Range.of(1e4, 6e7);
+
+    @Parameters(paramLabel = "CASE", description = "concept file, or the name of one in cycles/")
+    private String file;
+
+    @Option(
+            names = "--throttle",
+            paramLabel = "FROM..TO:COUNT",
+            defaultValue = "1..0.5:6",
+            description = "chamber pressure over that of the design, one value, several as 1,0.7 or a range; default"
+                    + " ${DEFAULT-VALUE}")
+    private String throttle;
+
+    @Option(
+            names = "--mixture-ratio",
+            paramLabel = "FROM..TO:COUNT",
+            description = "oxidizer over fuel leaving the tanks, written like the throttle; that of the design otherwise")
+    private Optional<String> mixtureRatio = Optional.empty();
+
+    @Option(
+            names = "--oxidizer-tank-pressure",
+            paramLabel = "P",
+            description = "pressure in the oxidizer tank; that of the design otherwise")
+    private Optional<String> oxidizerTank = Optional.empty();
+
+    @Option(
+            names = "--fuel-tank-pressure",
+            paramLabel = "P",
+            description = "pressure in the fuel tank; that of the design otherwise")
+    private Optional<String> fuelTank = Optional.empty();
+
+    @Mixin
+    private ChangeOptions changes;
+
+    @Mixin
+    private ReportOption report;
+
+    OffDesignCommand(Session session) {
+        super(session);
+    }
+
+    @Override
+    public Integer call() {
+        List<OperatingCommand> commands = commands();
+        EngineRuns runs = new EngineRuns(session.home(), session.fluids());
+        EngineStudy study = runs.study();
+        EngineBalance design =
+                study.balance(runs.read(CaseFiles.find(session, List.of(file)).get(0), changes.map()));
+        List<OperatingOutcome> outcomes = study.offDesign(design, commands);
+        OffDesignView view = new OffDesignView(design, outcomes);
+        List<Path> page = report.folder()
+                .map(folder -> new ConceptReports(session).write(folder, design, List.of(view.section())))
+                .stream()
+                .toList();
+        answer(view::json, () -> view.text() + written(page));
+        return outcomes.stream().anyMatch(o -> o.point().isPresent()) ? ExitCode.OK : ExitCode.NO_SOLUTION;
+    }
+
+    private List<OperatingCommand> commands() {
+        OptionReader reader = new OptionReader();
+        List<Double> throttles = values(reader, "--throttle", throttle, THROTTLES);
+        List<OptionalDouble> ratios = new ArrayList<>();
+        mixtureRatio.ifPresentOrElse(
+                text -> values(reader, "--mixture-ratio", text, RATIOS).forEach(r -> ratios.add(OptionalDouble.of(r))),
+                () -> ratios.add(OptionalDouble.empty()));
+        OptionalDouble oxidizer = reader.optional("--oxidizer-tank-pressure", oxidizerTank, Dimension.PRESSURE, TANKS);
+        OptionalDouble fuel = reader.optional("--fuel-tank-pressure", fuelTank, Dimension.PRESSURE, TANKS);
+        reader.finish();
+        List<OperatingCommand> commands = new ArrayList<>();
+        for (OptionalDouble ratio : ratios) {
+            throttles.forEach(t -> commands.add(new OperatingCommand(t, ratio, oxidizer, fuel)));
+        }
+        return commands;
+    }
+
+    /** Plain numbers, written as a sweep writes them. */
+    private static List<Double> values(OptionReader reader, String option, String text, Range allowed) {
+        List<String> words;
+        try {
+            words = Axis.parse("value=" + text).values();
+        } catch (InvalidInput e) {
+            reader.problem(option, text, "write a number, several as 1,0.7 or a range as 1..0.5:6");
+            return List.of();
+        }
+        return reader.list(option, words, Dimension.RATIO, allowed);
+    }
+}
