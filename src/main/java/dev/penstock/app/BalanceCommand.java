@@ -2,8 +2,8 @@ package dev.penstock.app;
 
 import dev.penstock.cycles.Concept;
 import dev.penstock.cycles.EngineBalance;
-import dev.penstock.reports.BalanceJson;
 import dev.penstock.errors.InvalidInput;
+import dev.penstock.reports.BalanceJson;
 import dev.penstock.reports.BalanceText;
 import dev.penstock.reports.PageSection;
 import dev.penstock.reports.UncertaintyView;
@@ -41,7 +41,8 @@ final class BalanceCommand extends BaseCommand {
     @Option(
             names = "--uncertainty",
             paramLabel = "N",
-            description = "also balance N samples of the uncertain inputs: percentiles of every figure, and what drives it")
+            description =
+                    "also balance N samples of the uncertain inputs: percentiles of every figure, and what drives it")
     private Optional<String> samples = Optional.empty();
 
     BalanceCommand(Session session) {
@@ -57,10 +58,9 @@ final class BalanceCommand extends BaseCommand {
         Optional<UncertaintyResult> uncertainty = count == 0 ? Optional.empty() : Optional.of(sample(concept, count));
         List<PageSection> further =
                 uncertainty.map(UncertaintyView::section).stream().toList();
-        List<Path> page = report.folder()
-                .map(folder -> new ConceptReports(session).write(folder, balance, further))
-                .stream()
-                .toList();
+        List<Path> page =
+                report.folder().map(folder -> new ConceptReports(session).write(folder, balance, further)).stream()
+                        .toList();
         return answer(
                 () -> {
                     Map<String, Object> map = BalanceJson.of(balance);

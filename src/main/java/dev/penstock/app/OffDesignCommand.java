@@ -23,8 +23,9 @@ import picocli.CommandLine.Parameters;
 /** Runs a built engine away from its design point. */
 @Command(
         name = "off-design",
-        description = "Sizes an engine at its design point, then runs that hardware throttled, at another mixture ratio or"
-                + " with other tank pressures, with stall and cavitation margins.")
+        description =
+                "Sizes an engine at its design point, then runs that hardware throttled, at another mixture ratio or"
+                        + " with other tank pressures, with stall and cavitation margins.")
 final class OffDesignCommand extends BaseCommand {
 
     private static final Range THROTTLES = Range.of(0.02, 1.5);
@@ -45,7 +46,8 @@ final class OffDesignCommand extends BaseCommand {
     @Option(
             names = "--mixture-ratio",
             paramLabel = "FROM..TO:COUNT",
-            description = "oxidizer over fuel leaving the tanks, written like the throttle; that of the design otherwise")
+            description =
+                    "oxidizer over fuel leaving the tanks, written like the throttle; that of the design otherwise")
     private Optional<String> mixtureRatio = Optional.empty();
 
     @Option(
@@ -79,7 +81,8 @@ final class OffDesignCommand extends BaseCommand {
                 study.balance(runs.read(CaseFiles.find(session, List.of(file)).get(0), changes.map()));
         List<OperatingOutcome> outcomes = study.offDesign(design, commands);
         OffDesignView view = new OffDesignView(design, outcomes);
-        List<Path> page = report.folder()
+        List<Path> page = report
+                .folder()
                 .map(folder -> new ConceptReports(session).write(folder, design, List.of(view.section())))
                 .stream()
                 .toList();

@@ -26,6 +26,7 @@ import picocli.CommandLine.Option;
             BalanceCommand.class,
             LimitCommand.class,
             OffDesignCommand.class,
+            CoolCommand.class,
             CompareCommand.class,
             ExplainCommand.class,
             SweepCommand.class,

@@ -48,9 +48,12 @@ public record LimitCheck(String name, double value, double limit, String unit, b
         return upper ? value <= limit : value >= limit;
     }
 
-    /** @return distance to the bound as a fraction of it (-): positive when kept, negative when missed */
+    /**
+     * @return distance to the bound as a fraction of it (-): positive when kept, negative when missed; where the bound is
+     *     zero, the distance itself
+     */
     public double margin() {
         double distance = upper ? limit - value : value - limit;
-        return distance / Math.max(Math.abs(limit), Double.MIN_NORMAL);
+        return limit == 0 ? distance : distance / Math.abs(limit);
     }
 }

@@ -78,7 +78,15 @@ public final class OffDesignView {
     /** @return table for a terminal */
     public String text() {
         TextTable table = new TextTable()
-                .header("throttle", "mixture ratio", "chamber bar", "kN vac", "kN s.l.", "Isp vac s", "gas K", "wall K",
+                .header(
+                        "throttle",
+                        "mixture ratio",
+                        "chamber bar",
+                        "kN vac",
+                        "kN s.l.",
+                        "Isp vac s",
+                        "gas K",
+                        "wall K",
                         "<tightest margin");
         StringBuilder notes = new StringBuilder();
         for (OperatingOutcome outcome : outcomes) {
@@ -104,8 +112,9 @@ public final class OffDesignView {
                             .map(l -> Figures.limitName(l.name()) + " " + Figures.margin(l.margin()))
                             .orElse("none"));
         }
-        return design.concept().name() + " as built for " + Figures.bar(design.engine().chamberPressure()) + " bar"
-                + System.lineSeparator() + System.lineSeparator() + table.text() + notes;
+        return design.concept().name() + " as built for "
+                + Figures.bar(design.engine().chamberPressure()) + " bar" + System.lineSeparator()
+                + System.lineSeparator() + table.text() + notes;
     }
 
     private static double hottest(OperatingPoint point) {
@@ -125,8 +134,15 @@ public final class OffDesignView {
                 outcomes.stream().flatMap(o -> o.point().stream()).toList();
         List<Figure> figures = points.size() < 2 ? List.of() : List.of(chart(points));
         PageTable.Builder table = PageTable.titled(
-                "Operating points", "throttle", "mixture ratio", "chamber (bar)", "vacuum thrust (kN)", "Isp vacuum (s)",
-                "hottest gas (K)", "hottest wall (K)", "<tightest margin");
+                "Operating points",
+                "throttle",
+                "mixture ratio",
+                "chamber (bar)",
+                "vacuum thrust (kN)",
+                "Isp vacuum (s)",
+                "hottest gas (K)",
+                "hottest wall (K)",
+                "<tightest margin");
         for (OperatingOutcome outcome : outcomes) {
             String throttle = Figures.percent(outcome.command().throttle());
             if (outcome.point().isEmpty()) {
@@ -153,8 +169,9 @@ public final class OffDesignView {
                 "off-design",
                 "Off design",
                 "What does this engine, once built, do away from its design point?",
-                List.of("Throat, nozzle, channels, pumps and turbine nozzles stay as they are; valves hold the commanded"
-                        + " chamber pressure and mixture ratio."),
+                List.of(
+                        "Throat, nozzle, channels, pumps and turbine nozzles stay as they are; valves hold the commanded"
+                                + " chamber pressure and mixture ratio."),
                 figures,
                 List.of(table.table()),
                 List.of());
@@ -164,14 +181,21 @@ public final class OffDesignView {
         List<LineChart.Panel> panels = new ArrayList<>();
         panels.add(panel("specific impulse (s)", curve("vacuum", Ink.GAS, points, OperatingPoint::vacuumIsp)));
         if (points.stream().noneMatch(p -> p.gasTemperatures().isEmpty())) {
-            panels.add(panel("temperature (K)", curve("hottest turbine gas", Ink.FUEL, points, OffDesignView::hottest)));
+            panels.add(
+                    panel("temperature (K)", curve("hottest turbine gas", Ink.FUEL, points, OffDesignView::hottest)));
         }
         panels.add(panel(
                 "tightest margin (%)",
-                curve("tightest margin", Ink.STEEL, points, p -> 100
-                        * tightest(p).map(LimitCheck::margin).orElse(0.0))));
+                curve(
+                        "tightest margin",
+                        Ink.STEEL,
+                        points,
+                        p -> 100 * tightest(p).map(LimitCheck::margin).orElse(0.0))));
         String svg = LineChart.svg(
-                "o-line", "Off-design operation", "chamber pressure over that of the design (%)", panels,
+                "o-line",
+                "Off-design operation",
+                "chamber pressure over that of the design (%)",
+                panels,
                 60 + 180 * panels.size());
         return new Figure(svg, "Along the commanded points, in their order.", true);
     }
@@ -180,7 +204,8 @@ public final class OffDesignView {
         return new LineChart.Panel(label, 1, false, List.of(curve));
     }
 
-    private static Curve curve(String name, Ink ink, List<OperatingPoint> points, ToDoubleFunction<OperatingPoint> value) {
+    private static Curve curve(
+            String name, Ink ink, List<OperatingPoint> points, ToDoubleFunction<OperatingPoint> value) {
         return new Curve(
                 name,
                 ink,

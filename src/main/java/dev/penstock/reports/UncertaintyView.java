@@ -50,19 +50,20 @@ public final class UncertaintyView {
         });
         map.put("figures", figures);
         Map<String, Object> drivers = new LinkedHashMap<>();
-        result.tornados().forEach(t -> drivers.put(
-                t.measure().key(),
-                t.bars().stream()
-                        .map(b -> {
-                            Map<String, Object> entry = new LinkedHashMap<>();
-                            entry.put("input", b.input());
-                            entry.put("low", b.low());
-                            entry.put("high", b.high());
-                            entry.put("at_low", b.atLow());
-                            entry.put("at_high", b.atHigh());
-                            return entry;
-                        })
-                        .toList()));
+        result.tornados()
+                .forEach(t -> drivers.put(
+                        t.measure().key(),
+                        t.bars().stream()
+                                .map(b -> {
+                                    Map<String, Object> entry = new LinkedHashMap<>();
+                                    entry.put("input", b.input());
+                                    entry.put("low", b.low());
+                                    entry.put("high", b.high());
+                                    entry.put("at_low", b.atLow());
+                                    entry.put("at_high", b.atHigh());
+                                    return entry;
+                                })
+                                .toList()));
         map.put("drivers", drivers);
         return map;
     }
@@ -74,7 +75,12 @@ public final class UncertaintyView {
     public static String text(UncertaintyResult result) {
         String line = System.lineSeparator();
         TextTable table = new TextTable()
-                .header(result.closed() + " of " + result.samples() + " samples", "likely", "5 %", "median", "95 %",
+                .header(
+                        result.closed() + " of " + result.samples() + " samples",
+                        "likely",
+                        "5 %",
+                        "median",
+                        "95 %",
                         "<moved most by");
         for (UncertaintyResult.Distribution d : result.distributions()) {
             table.row(
@@ -86,8 +92,10 @@ public final class UncertaintyView {
                     strongest(result, d.measure()));
         }
         StringBuilder text = new StringBuilder(table.text());
-        result.failures()
-                .forEach((why, count) -> text.append(count).append(" samples do not close: ").append(why).append(line));
+        result.failures().forEach((why, count) -> text.append(count)
+                .append(" samples do not close: ")
+                .append(why)
+                .append(line));
         return text.toString();
     }
 
@@ -101,7 +109,9 @@ public final class UncertaintyView {
     }
 
     private static String shown(Measure measure, double value) {
-        return measure.key().equals("tightest_margin") ? Figures.margin(value) : Figures.withUnit(value, measure.unit());
+        return measure.key().equals("tightest_margin")
+                ? Figures.margin(value)
+                : Figures.withUnit(value, measure.unit());
     }
 
     /**
@@ -130,8 +140,8 @@ public final class UncertaintyView {
                     shown(m, d.percentile95()),
                     shown(m, d.standardDeviation()));
         }
-        PageTable.Builder inputs = PageTable.titled(
-                "Uncertain inputs", "<input", "lowest", "most likely", "highest", "<unit", "<source");
+        PageTable.Builder inputs =
+                PageTable.titled("Uncertain inputs", "<input", "lowest", "most likely", "highest", "<unit", "<source");
         result.inputs()
                 .forEach((key, value) -> inputs.row(
                         key,
@@ -165,10 +175,12 @@ public final class UncertaintyView {
                         b.low() + " to " + b.high()))
                 .toList();
         String label = measure.name() + " (" + axisUnit(measure.unit()) + ")";
-        String svg = SpanChart.svg("u-" + measure.key().replace('_', '-'), "What moves " + measure.name(), label, false, bars);
+        String svg = SpanChart.svg(
+                "u-" + measure.key().replace('_', '-'), "What moves " + measure.name(), label, false, bars);
         return new Figure(
                 svg,
-                "What moves " + measure.name() + ": each input by itself from its 5th to its 95th percentile, the others"
+                "What moves " + measure.name()
+                        + ": each input by itself from its 5th to its 95th percentile, the others"
                         + " at their most likely values. Teal rises with the input, amber falls.",
                 false);
     }

@@ -1,0 +1,121 @@
+package dev.penstock.app;
+
+import dev.penstock.cooling.FeasibilityMap;
+import dev.penstock.cooling.JacketSearch;
+import dev.penstock.cooling.SearchProgress;
+import dev.penstock.cycles.EngineBalance;
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.quantities.Dimension;
+import dev.penstock.quantities.Range;
+import dev.penstock.reports.CoolingView;
+import dev.penstock.study.Axis;
+import dev.penstock.study.CoolingRuns;
+import dev.penstock.study.EngineRuns;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Looks for better channels in the jacket of an engine. */
+@Command(
+        name = "cool",
+        description = "Looks for the channels with the smallest pressure drop that keep every limit of the jacket, and"
+                + " prints them as lines for the concept file. With --map it also says over chamber pressure and thrust"
+                + " whether such a chamber can be cooled.")
+final class CoolCommand extends BaseCommand {
+
+    private static final int FEWEST = 20;
+
+    @Parameters(paramLabel = "CASE", description = "concept file, or the name of one in cycles/")
+    private String file;
+
+    @Option(
+            names = "--evaluations",
+            paramLabel = "N",
+            defaultValue = "150",
+            description = "jackets to try at most; default ${DEFAULT-VALUE}")
+    private String evaluations;
+
+    @Option(names = "--map", description = "also map what can be cooled")
+    private boolean map;
+
+    @Option(
+            names = "--pressures",
+            paramLabel = "FROM..TO:COUNT",
+            defaultValue = "4..24MPa:6",
+            description = "chamber pressures of the map; default ${DEFAULT-VALUE}")
+    private String pressures;
+
+    @Option(
+            names = "--thrusts",
+            paramLabel = "T,T,...",
+            defaultValue = "30kN,100kN,300kN,1000kN,3000kN",
+            description = "vacuum thrusts of the map; default ${DEFAULT-VALUE}")
+    private String thrusts;
+
+    @Mixin
+    private ChangeOptions changes;
+
+    @Mixin
+    private ReportOption report;
+
+    CoolCommand(Session session) {
+        super(session);
+    }
+
+    @Override
+    public Integer call() {
+        OptionReader reader = new OptionReader();
+        if (!evaluations.matches("\\d{1,5}") || Integer.parseInt(evaluations) < FEWEST) {
+            reader.problem("--evaluations", evaluations, "allowed is a whole number from " + FEWEST + " to 99999");
+        }
+        List<Double> p = values(reader, "--pressures", pressures, Dimension.PRESSURE, Range.of(2e4, 1e8));
+        List<Double> t = values(reader, "--thrusts", thrusts, Dimension.FORCE, Range.of(1, 1e8));
+        reader.finish();
+        EngineRuns runs = new EngineRuns(session.home(), session.fluids());
+        EngineBalance balance = runs.study()
+                .balance(runs.read(CaseFiles.find(session, List.of(file)).get(0), changes.map()));
+        CoolingRuns cooling = new CoolingRuns(session.home());
+        JacketSearch.Outcome outcome = search(cooling, balance, Integer.parseInt(evaluations));
+        Optional<FeasibilityMap> found = map ? Optional.of(mapped(cooling, balance, p, t)) : Optional.empty();
+        CoolingView view = new CoolingView(balance.concept().name(), outcome, found);
+        List<Path> page = report
+                .folder()
+                .map(folder -> new ConceptReports(session).write(folder, balance, List.of(view.section())))
+                .stream()
+                .toList();
+        answer(view::json, () -> view.text() + written(page));
+        return outcome.feasible() ? ExitCode.OK : ExitCode.NO_SOLUTION;
+    }
+
+    private JacketSearch.Outcome search(CoolingRuns cooling, EngineBalance balance, int most) {
+        try (ConsoleProgress progress = ConsoleProgress.of(session, "searching", most, false)) {
+            return cooling.search(balance, most, told(progress, "jackets"));
+        }
+    }
+
+    private FeasibilityMap mapped(CoolingRuns cooling, EngineBalance balance, List<Double> p, List<Double> t) {
+        try (ConsoleProgress progress = ConsoleProgress.of(session, "mapping", p.size() * t.size(), false)) {
+            return cooling.map(balance.concept(), p, t, told(progress, "chambers"));
+        }
+    }
+
+    private static SearchProgress told(ConsoleProgress progress, String what) {
+        return (done, all) -> progress.done(done, all, what);
+    }
+
+    private static List<Double> values(
+            OptionReader reader, String option, String text, Dimension dimension, Range allowed) {
+        List<String> words;
+        try {
+            words = Axis.parse("value=" + text).values();
+        } catch (InvalidInput e) {
+            reader.problem(option, text, "write several values as a,b,c or a range as from..to:count, with their unit");
+            return List.of();
+        }
+        return reader.list(option, words, dimension, allowed).stream().sorted().toList();
+    }
+}

@@ -1,0 +1,112 @@
+package dev.penstock.study;
+
+import dev.penstock.chamber.NozzleFlow;
+import dev.penstock.combustion.Reactants;
+import dev.penstock.combustion.SpeciesLibrary;
+import dev.penstock.cooling.ChannelLayout;
+import dev.penstock.cooling.FeasibilityMap;
+import dev.penstock.cooling.FeasibilityStudy;
+import dev.penstock.cooling.HotGasProfiles;
+import dev.penstock.cooling.JacketCase;
+import dev.penstock.cooling.JacketDesign;
+import dev.penstock.cooling.JacketResult;
+import dev.penstock.cooling.JacketSearch;
+import dev.penstock.cooling.JacketSolver;
+import dev.penstock.cooling.SearchProgress;
+import dev.penstock.cooling.WallLibrary;
+import dev.penstock.cycles.Component;
+import dev.penstock.cycles.Concept;
+import dev.penstock.cycles.CoolingDesign;
+import dev.penstock.cycles.EngineBalance;
+import dev.penstock.cycles.Side;
+import dev.penstock.errors.InvalidInput;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** Looks for better channels in the jacket of a balanced engine, and maps where a chamber like it can be cooled. */
+public final class CoolingRuns {
+
+    private final Path home;
+    private final JacketSolver solver;
+
+    /** @param home home folder */
+    public CoolingRuns(Path home) {
+        this.home = home;
+        this.solver = new JacketSolver(WallLibrary.load(home.resolve("fluids").resolve("walls")));
+    }
+
+    /**
+     * @param balance engine with a jacket
+     * @param evaluations jackets to try at most
+     * @param progress told after each
+     * @return the channels of the smallest pressure drop found
+     * @throws InvalidInput if the engine has no jacket
+     */
+    public JacketSearch.Outcome search(EngineBalance balance, int evaluations, SearchProgress progress) {
+        return new JacketSearch(solver).search(question(balance), evaluations, progress);
+    }
+
+    /** The jacket as the balance left it, with the channels that the concept asks for. */
+    private static JacketCase question(EngineBalance balance) {
+        Concept concept = balance.concept();
+        CoolingDesign cooling = design(concept);
+        JacketResult jacket = balance.cooling().orElseThrow();
+        double flow = balance.components().stream()
+                .filter(c -> c.kind() == Component.Kind.JACKET)
+                .mapToDouble(c -> balance.station(c.inlets().get(0)).massFlow())
+                .findFirst()
+                .orElseThrow();
+        return new JacketCase(
+                HotGasProfiles.of(balance.chamber(), concept.fuel().id().equals("rp-1")),
+                concept.feed(cooling.coolant()).propellant(),
+                jacket.inlet().pressure(),
+                jacket.inlet().enthalpy(),
+                flow,
+                cooling.jacket(),
+                cooling.heatFluxFactor());
+    }
+
+    private static CoolingDesign design(Concept concept) {
+        return concept.cooling()
+                .orElseThrow(() -> new InvalidInput(
+                        concept.document().file(),
+                        "cooling",
+                        "missing",
+                        "write a table [cooling] with coolant = \"fuel\""));
+    }
+
+    /**
+     * @param concept concept with a jacket; its propellants, nozzle and wall are kept
+     * @param pressures chamber pressures, rising (Pa)
+     * @param thrusts vacuum thrusts, rising (N)
+     * @param progress told after each chamber
+     * @return which of the chambers can be cooled
+     * @throws InvalidInput if the concept has no jacket
+     */
+    public FeasibilityMap map(Concept concept, List<Double> pressures, List<Double> thrusts, SearchProgress progress) {
+        CoolingDesign cooling = design(concept);
+        JacketDesign jacket = cooling.jacket()
+                .withChannels(new ChannelLayout(
+                        cooling.jacket().channels().kind(),
+                        OptionalDouble.empty(),
+                        List.of(),
+                        cooling.jacket().channels().roughness()));
+        FeasibilityStudy.Subject subject = new FeasibilityStudy.Subject(
+                concept.oxidizer(),
+                concept.fuel(),
+                concept.mixtureRatio(),
+                cooling.coolant() == Side.FUEL,
+                concept.chamber(),
+                jacket);
+        Reactants reactants = Reactants.of(
+                concept.oxidizer(),
+                concept.oxidizer()
+                        .absoluteEnthalpy(concept.oxidizer().storageState().enthalpy()),
+                concept.fuel(),
+                concept.fuel().absoluteEnthalpy(concept.fuel().storageState().enthalpy()),
+                concept.mixtureRatio());
+        NozzleFlow nozzle = NozzleFlow.of(SpeciesLibrary.open(home), reactants);
+        return new FeasibilityStudy(solver, nozzle).map(subject, pressures, thrusts, progress);
+    }
+}
