@@ -30,6 +30,7 @@ import picocli.CommandLine.Option;
             CompareCommand.class,
             ExplainCommand.class,
             SweepCommand.class,
+            NozzleCommand.class,
             SizeCommand.class,
             TradeCommand.class,
             CombustCommand.class,
