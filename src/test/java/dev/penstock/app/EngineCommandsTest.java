@@ -143,7 +143,7 @@ class EngineCommandsTest {
     void anEngineThatCannotCloseHasNoSolution() {
         Run run = Run.of(
                 "balance",
-                "skua",
+                "razorbill",
                 "--json",
                 "--set",
                 "engine.chamber_pressure=60 MPa",
@@ -234,7 +234,8 @@ class EngineCommandsTest {
 
     @Test
     void compareShowsTheOthersWhenOneHasNoSolution() throws Exception {
-        String text = Files.readString(Path.of("cycles/skua.toml")).replaceFirst("name = .*", "name = \"Too far\"");
+        String text =
+                Files.readString(Path.of("cycles/razorbill.toml")).replaceFirst("name = .*", "name = \"Too far\"");
         Path far = Files.writeString(
                 folder.resolve("far.toml"),
                 text.replaceFirst("chamber_pressure = .*", "chamber_pressure = \"60 MPa\"")
