@@ -1,0 +1,239 @@
+package dev.penstock.validation;
+
+import dev.penstock.chamber.Atmosphere;
+import dev.penstock.vehicle.LagrangeStaging;
+import dev.penstock.vehicle.RocketEquation;
+import dev.penstock.vehicle.ascent.DragTable;
+import dev.penstock.vehicle.ascent.Entry;
+import dev.penstock.vehicle.ascent.Planet;
+import dev.penstock.vehicle.ascent.StagnationHeating;
+import dev.penstock.vehicle.engine.EngineMassEstimate;
+import dev.penstock.vehicle.engine.EngineMassRelation;
+import dev.penstock.vehicle.engine.LoadedPropellant;
+import dev.penstock.vehicle.mass.ScalingRelations;
+import dev.penstock.vehicle.mass.TankShell;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Computes what docs/validation/vehicle.md shows. */
+final class VehiclePage {
+
+    /**
+     * A figure held against a published one.
+     *
+     * @param example what it is, with its source
+     * @param figure figure and unit
+     * @param published the published value
+     * @param computed ours
+     * @param target largest relative deviation (-)
+     */
+    record Check(String example, String figure, double published, double computed, double target) {
+
+        double deviation() {
+            return computed / published - 1;
+        }
+
+        boolean met() {
+            return Math.abs(deviation()) <= target;
+        }
+    }
+
+    private VehiclePage() {}
+
+    static List<Check> checks() {
+        List<Check> checks = new ArrayList<>();
+        String practice = "single stage to orbit (common practice, no source; 9.81 m/s²)";
+        checks.add(new Check(practice, "exhaust velocity at 330 s, m/s", 3237, 330 * 9.81, 2e-4));
+        checks.add(new Check(
+                practice, "mass ratio for 9400 m/s at 330 s", 18.24, RocketEquation.massRatio(9400, 330 * 9.81), 3e-4));
+        checks.add(new Check(
+                practice, "mass ratio for 9400 m/s at 370 s", 13.3, RocketEquation.massRatio(9400, 370 * 9.81), 4e-3));
+        staging(checks);
+        String orbit = "low orbit [wgs-84] (independent calculation)";
+        checks.add(new Check(orbit, "circular speed at 200 km, m/s", 7784.3, Planet.EARTH.circularSpeed(200e3), 1e-5));
+        checks.add(new Check(
+                orbit,
+                "speed of the ground at 28.5 deg, m/s",
+                408.7,
+                Planet.EARTH.rotationCredit(Math.toRadians(28.5)),
+                2e-4));
+        masses(checks);
+        entry(checks);
+        return checks;
+    }
+
+    private static void staging(List<Check> checks) {
+        String book = "three stages, 400/350/300 s, ε 0.10/0.15/0.20, 10 km/s [curtis-2014]";
+        LagrangeStaging.Optimum optimum = LagrangeStaging.optimum(
+                List.of(
+                        new LagrangeStaging.Stage(400 * 9.81, 0.10),
+                        new LagrangeStaging.Stage(350 * 9.81, 0.15),
+                        new LagrangeStaging.Stage(300 * 9.81, 0.20)),
+                10_000,
+                5000);
+        checks.add(new Check(book, "multiplier, s/km", 0.46682, 1000 * optimum.multiplier(), 1e-4));
+        checks.add(new Check(
+                book, "first stage, kg", 165_679, optimum.stageMasses().get(0), 1e-4));
+        checks.add(new Check(
+                book, "second stage, kg", 18_066, optimum.stageMasses().get(1), 1e-4));
+        checks.add(
+                new Check(book, "third stage, kg", 2477, optimum.stageMasses().get(2), 2e-4));
+        checks.add(new Check(book, "start mass, kg", 191_221, optimum.startMass(), 1e-4));
+    }
+
+    private static void masses(List<Check> checks) {
+        String lecture = "single stage, 116.4 t oxygen and 19.39 t hydrogen [akin-mass]";
+        LoadedPropellant oxygen = new LoadedPropellant("oxygen", 1140, 90.2, 3e5, 1e5);
+        LoadedPropellant hydrogen = new LoadedPropellant("hydrogen", 71, 20.3, 3e5, 1e5);
+        checks.add(new Check(
+                lecture,
+                "oxygen tank, kg",
+                1245,
+                ScalingRelations.tank("tank", oxygen, 116_400 / 1140.0).mass(),
+                5e-3));
+        checks.add(new Check(
+                lecture,
+                "hydrogen tank, kg",
+                2482,
+                ScalingRelations.tank("tank", hydrogen, 19_390 / 71.0).mass(),
+                5e-3));
+        checks.add(new Check(
+                "engine of 1 MN, area ratio 16 [akin-mass]",
+                "mass, kg",
+                974.8,
+                EngineMassRelation.mass(1e6, 16),
+                1e-4));
+        checks.add(new Check(
+                "thin cylinder, r/t 1000 [nasa-sp-8007]",
+                "knock-down factor",
+                0.2239,
+                TankShell.knockDown(1000),
+                5e-4));
+    }
+
+    private static void entry(List<Check> checks) {
+        checks.add(new Check(
+                "3.0e-4 kg/m³, 7000 m/s, nose 1 m [sutton-graves-1971]",
+                "stagnation flux, W/cm²",
+                103.5,
+                StagnationHeating.flux(3.0e-4, 1, 7000) / 1e4,
+                5e-4));
+        double height = 7200;
+        Atmosphere exponential =
+                altitude -> new Atmosphere.State(altitude, 0, 250, 1.225 * Math.exp(-altitude / height), 300);
+        double radius = 1e9;
+        Entry.Body body = new Entry.Body(2000, 2, new DragTable(List.of(new DragTable.Point(0, 1.2))), 0.5);
+        double deceleration = new Entry(new Planet(1e-3 * radius, radius, 0), exponential)
+                .fall(body, 150e3, 7000, -Math.PI / 2)
+                .peakDeceleration();
+        checks.add(new Check(
+                "vertical entry at 7000 m/s, closed solution [allen-eggers-1958]",
+                "highest deceleration, m/s²",
+                7000.0 * 7000 / (2 * Math.E * height),
+                deceleration,
+                1e-3));
+    }
+
+    /**
+     * Mass of one built engine.
+     *
+     * @param name engine
+     * @param built its mass (kg)
+     * @param relation by the published relation (kg)
+     * @param estimate by the corrected one (kg)
+     */
+    record EngineMass(String name, double built, double relation, double estimate) {}
+
+    static List<EngineMass> engineMasses() throws IOException {
+        return Files.readAllLines(Path.of("src/test/resources/validation/engines.csv")).stream()
+                .skip(1)
+                .map(line -> line.split(",", 13))
+                .filter(c -> List.of(5, 6, 7, 11).stream().noneMatch(i -> c[i].isBlank()))
+                .map(VehiclePage::engineMass)
+                .toList();
+    }
+
+    private static EngineMass engineMass(String[] cells) {
+        double thrust = 1e3 * Double.parseDouble(cells[7]);
+        double areaRatio = Double.parseDouble(cells[6]);
+        double pressure = 1e6 * Double.parseDouble(cells[5]);
+        return new EngineMass(
+                cells[0],
+                Double.parseDouble(cells[11]),
+                EngineMassRelation.mass(thrust, areaRatio),
+                EngineMassEstimate.mass(thrust, areaRatio, pressure, cells[3].equals("LH2")));
+    }
+
+    static String text() throws IOException {
+        StringBuilder page = new StringBuilder(
+                """
+                # The vehicle against published figures
+
+                Generated by `VehiclePageTest`; `mvn test -Dtest=VehiclePageTest -Dpenstock.docs.write=true` writes it anew.
+
+                ## Worked examples
+
+                Targets are the printed digits of the source. "Independent calculation" marks a figure worked out apart from
+                the program from the source's equation.
+
+                | example | figure | published | computed | deviation | target | |
+                |---|---|---|---|---|---|---|
+                """);
+        for (Check c : checks()) {
+            page.append(String.format(
+                    Locale.ROOT,
+                    "| %s | %s | %s | %s | %+.3f %% | %.3f %% | %s |%n",
+                    c.example(),
+                    c.figure(),
+                    digits(c.published()),
+                    digits(c.computed()),
+                    100 * c.deviation(),
+                    100 * c.target(),
+                    c.met() ? "met" : "MISSED"));
+        }
+        page.append(
+                """
+
+                ## Mass of built engines
+
+                Engines of `src/test/resources/validation/engines.csv` whose mass, thrust, area ratio and chamber pressure are
+                all given there. The corrected estimate is fitted to these very engines: its scatter is what the table shows,
+                its mean is no evidence.
+
+                | engine | built, kg | published relation, kg | deviation | corrected estimate, kg | deviation |
+                |---|---|---|---|---|---|
+                """);
+        for (EngineMass m : engineMasses()) {
+            page.append(String.format(
+                    Locale.ROOT,
+                    "| %s | %.0f | %.0f | %+.0f %% | %.0f | %+.0f %% |%n",
+                    m.name(),
+                    m.built(),
+                    m.relation(),
+                    100 * (m.relation() / m.built() - 1),
+                    m.estimate(),
+                    100 * (m.estimate() / m.built() - 1)));
+        }
+        page.append(
+                """
+
+                ## Held by tests without a published figure
+
+                - A vertical burn without air follows v = c ln n − g t and its height to 1e-5 m/s and 1 m.
+                - A coast of one revolution keeps energy and angular momentum to 1e-9.
+                - The losses of a flight and its ideal speed gain add up to the speed through the air within 0.01 m/s.
+                - The search for the best split finds the Lagrange optimum to 1e-6 of the start mass.
+                - Start mass from payload and payload from start mass undo each other to 1e-6.
+                - An ideal gas turns the pressurant model into the textbook's formula within 0.3 %.
+                """);
+        return page.toString().replace("\r\n", "\n");
+    }
+
+    private static String digits(double value) {
+        return String.format(Locale.ROOT, Math.abs(value) >= 1000 ? "%.0f" : "%.5g", value);
+    }
+}
