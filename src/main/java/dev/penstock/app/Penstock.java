@@ -31,6 +31,8 @@ import picocli.CommandLine.Option;
             ExplainCommand.class,
             SweepCommand.class,
             NozzleCommand.class,
+            StartCommand.class,
+            ProtectCommand.class,
             SizeCommand.class,
             TradeCommand.class,
             CombustCommand.class,

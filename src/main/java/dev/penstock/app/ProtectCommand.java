@@ -1,0 +1,117 @@
+package dev.penstock.app;
+
+import dev.penstock.cooling.Ablator;
+import dev.penstock.cooling.JacketStation;
+import dev.penstock.cooling.ProtectionStudy;
+import dev.penstock.cooling.WallLibrary;
+import dev.penstock.cycles.EngineBalance;
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.quantities.Dimension;
+import dev.penstock.quantities.Range;
+import dev.penstock.reports.ProtectionView;
+import dev.penstock.study.EngineRuns;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Compares ways to protect a wall that has no jacket. */
+@Command(
+        name = "protect",
+        description =
+                "Compares heat sinks, ablators and transpiration for a wall without a jacket: a chamber that fires in"
+                        + " pulses (name a concept; its hottest jacket station is the load) or the base of a returning stage"
+                        + " (give --flux and --gas-temperature).")
+final class ProtectCommand extends BaseCommand {
+
+    private static final double POROUS_SHELL = 8;
+
+    @Parameters(
+            paramLabel = "CASE",
+            arity = "0..1",
+            description = "concept with a jacket: file, or the name of one in cycles/")
+    private Optional<String> file = Optional.empty();
+
+    @Option(
+            names = "--time",
+            paramLabel = "TIME",
+            defaultValue = "5s",
+            description = "under load; default ${DEFAULT-VALUE}")
+    private String time;
+
+    @Option(names = "--flux", paramLabel = "Q", description = "heat flux to the cold wall, instead of a concept's")
+    private Optional<String> flux = Optional.empty();
+
+    @Option(
+            names = "--gas-temperature",
+            paramLabel = "T",
+            defaultValue = "1500K",
+            description = "adiabatic wall temperature that goes with --flux; default ${DEFAULT-VALUE}")
+    private String gasTemperature;
+
+    @Option(
+            names = "--start-temperature",
+            paramLabel = "T",
+            defaultValue = "300K",
+            description = "of the wall; default ${DEFAULT-VALUE}")
+    private String startTemperature;
+
+    @Option(
+            names = "--coolant",
+            paramLabel = "FLUID",
+            defaultValue = "water",
+            description = "that seeps through a porous wall; default ${DEFAULT-VALUE}")
+    private String coolant;
+
+    @Mixin
+    private ChangeOptions changes;
+
+    ProtectCommand(Session session) {
+        super(session);
+    }
+
+    @Override
+    public Integer call() {
+        OptionReader options = new OptionReader();
+        double seconds = options.quantity("--time", Optional.of(time), Dimension.TIME, Range.of(0.01, 1e4));
+        double hot = options.quantity(
+                "--gas-temperature", Optional.of(gasTemperature), Dimension.TEMPERATURE, Range.of(500, 5000));
+        double start = options.quantity(
+                "--start-temperature", Optional.of(startTemperature), Dimension.TEMPERATURE, Range.of(50, 450));
+        var given = options.optional("--flux", flux, Dimension.HEAT_FLUX, Range.of(1e3, 1e9));
+        if (file.isPresent() == flux.isPresent()) {
+            options.problem("CASE", file.orElse("missing"), "give either a concept or --flux");
+        }
+        options.finish();
+        ProtectionStudy.Load load = given.isPresent()
+                ? ProtectionStudy.Load.ofFlux(given.getAsDouble(), hot, seconds, start)
+                : hottest(file.orElseThrow(), seconds, start);
+        ProtectionStudy study = new ProtectionStudy(load);
+        WallLibrary walls = WallLibrary.load(session.home().resolve("fluids").resolve("walls"));
+        List<ProtectionStudy.Option> ways = new ArrayList<>(study.compare(
+                walls.ids().stream().map(walls::material).toList(),
+                List.of(Ablator.SILICA_PHENOLIC, Ablator.CARBON_PHENOLIC, Ablator.CORK)));
+        ways.add(study.transpired(session.fluids().propellant(coolant), 5e5, 400, POROUS_SHELL));
+        return answer(() -> ProtectionView.json(load, ways), () -> ProtectionView.text(load, ways));
+    }
+
+    private ProtectionStudy.Load hottest(String name, double seconds, double start) {
+        EngineRuns runs = new EngineRuns(session.home(), session.fluids());
+        EngineBalance balance = runs.study()
+                .balance(runs.read(CaseFiles.find(session, List.of(name)).get(0), changes.map()));
+        JacketStation station = balance
+                .cooling()
+                .orElseThrow(() -> new InvalidInput(
+                        name, "cooling", "none", "the load is read from a jacket; give the concept one, or use --flux"))
+                .stations()
+                .stream()
+                .max(Comparator.comparingDouble(JacketStation::gasSideCoefficient))
+                .orElseThrow();
+        return new ProtectionStudy.Load(
+                station.gasSideCoefficient(), station.adiabaticWallTemperature(), seconds, start);
+    }
+}

@@ -1,0 +1,77 @@
+package dev.penstock.study;
+
+import dev.penstock.cycles.EngineBalance;
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.turbomachinery.ShaftBalance;
+import dev.penstock.turbomachinery.TurbineMap;
+import dev.penstock.turbomachinery.TurbineSizing;
+import dev.penstock.turbomachinery.start.BottleStart;
+import dev.penstock.turbomachinery.start.SpinUpDemand;
+import dev.penstock.turbomachinery.start.StartGas;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** Spins the shafts of a balanced engine up on bottled gas. */
+public final class StartRuns {
+
+    private StartRuns() {}
+
+    /**
+     * One shaft and the gas that starts it.
+     *
+     * @param shaft name of the shaft
+     * @param turbine turbine that the gas drives
+     * @param speed speed to reach (rad/s)
+     * @param gas gas and bottle
+     */
+    public record ShaftStart(String shaft, String turbine, double speed, StartGas gas) {}
+
+    /**
+     * @param balance balanced engine
+     * @param bottle gas, pressures and temperature
+     * @param speedFraction speed to reach over design speed (-)
+     * @param duration time of the rise (s)
+     * @param starts number of starts that a bottle must hold
+     * @param volume volume of the bottle of each shaft (m³); sized for the starts if empty
+     * @return a start for every shaft that a turbine drives
+     * @throws InvalidInput if no turbine drives a shaft
+     */
+    public static List<ShaftStart> of(
+            EngineBalance balance,
+            BottleStart bottle,
+            double speedFraction,
+            double duration,
+            int starts,
+            OptionalDouble volume) {
+        List<ShaftStart> result = new ArrayList<>();
+        for (ShaftBalance shaft : balance.shafts()) {
+            balance.turbines().stream()
+                    .filter(turbine -> shaft.turbines().contains(turbine.name()))
+                    .findFirst()
+                    .map(turbine -> start(shaft, turbine, bottle, speedFraction, duration, starts, volume))
+                    .ifPresent(result::add);
+        }
+        if (result.isEmpty()) {
+            throw new InvalidInput(
+                    "", "cycle", balance.concept().cycle().id(), "only a shaft with a turbine can be spun up on gas");
+        }
+        return result;
+    }
+
+    private static ShaftStart start(
+            ShaftBalance shaft,
+            TurbineSizing turbine,
+            BottleStart bottle,
+            double speedFraction,
+            double duration,
+            int starts,
+            OptionalDouble volume) {
+        SpinUpDemand demand = SpinUpDemand.of(shaft, speedFraction, duration);
+        TurbineMap map = new TurbineMap(turbine);
+        StartGas gas = volume.isPresent()
+                ? bottle.startsOf(demand, map, volume.getAsDouble())
+                : bottle.sizeFor(demand, map, starts);
+        return new ShaftStart(shaft.name(), turbine.name(), demand.speed(), gas);
+    }
+}
