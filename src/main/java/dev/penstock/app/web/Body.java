@@ -81,7 +81,7 @@ final class Body {
      */
     Map<String, String> changes(String name) {
         Map<String, String> changes = new LinkedHashMap<>();
-        object.path(name).fields().forEachRemaining(field -> {
+        object.path(name).properties().forEach(field -> {
             String value = field.getValue().asText("").strip();
             if (!field.getKey().matches("[\\w-]+(\\.[\\w-]+)*") || value.isEmpty()) {
                 throw new Refusal(422, field.getKey() + " needs a value");

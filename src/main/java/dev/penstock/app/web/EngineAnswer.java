@@ -1,10 +1,12 @@
 package dev.penstock.app.web;
 
 import dev.penstock.cooling.JacketResult;
+import dev.penstock.cycles.BalanceTrail;
 import dev.penstock.cycles.Component;
 import dev.penstock.cycles.ConceptInput;
 import dev.penstock.cycles.EngineBalance;
 import dev.penstock.provenance.LimitCheck;
+import dev.penstock.provenance.Trail;
 import dev.penstock.reports.EngineCharts;
 import dev.penstock.reports.Figure;
 import dev.penstock.reports.Figures;
@@ -15,6 +17,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What the page of a concept is told about a balanced engine. */
 final class EngineAnswer {
@@ -35,6 +38,16 @@ final class EngineAnswer {
                         + balance.concept().oxidizer().fluid().name() + " and "
                         + balance.concept().fuel().fluid().name());
         map.put("measures", measures(balance));
+        Trail trail = BalanceTrail.of(balance);
+        Map<String, Object> paths = new LinkedHashMap<>();
+        for (Measure measure : Measure.ALL) {
+            Stream.of("engine.", "cooling.")
+                    .map(part -> part + measure.key())
+                    .filter(trail::has)
+                    .findFirst()
+                    .ifPresent(path -> paths.put(measure.key(), path));
+        }
+        map.put("paths", paths);
         map.put("missed", (int) balance.limits().stream().filter(l -> !l.met()).count());
         map.put("residual", Figures.significant(balance.residualWorst(), 2));
         map.put(
@@ -133,6 +146,7 @@ final class EngineAnswer {
             map.put("margin", Figures.margin(l.margin()));
             map.put("met", l.met());
             map.put("source", l.source());
+            map.put("path", "limits." + l.name().replace(' ', '-') + ".margin");
             component(balance.components(), l.name()).ifPresent(id -> map.put("component", id));
             limits.add(map);
         }

@@ -1,10 +1,13 @@
 package dev.penstock.app.web;
 
+import dev.penstock.cycles.BalanceTrail;
 import dev.penstock.cycles.Concept;
 import dev.penstock.cycles.ConceptReader;
 import dev.penstock.cycles.EngineBalance;
+import dev.penstock.provenance.Trail;
 import dev.penstock.reports.ConceptPage;
 import dev.penstock.reports.Software;
+import dev.penstock.reports.TrailView;
 import dev.penstock.study.VehicleRuns;
 import dev.penstock.vehicle.VehiclePlan;
 import dev.penstock.vehicle.VehicleReader;
@@ -56,6 +59,7 @@ final class EngineRoutes {
         server.post("/api/balance", request -> answer(request, EngineAnswer::of));
         server.post("/api/charts", request -> answer(request, EngineAnswer::charts));
         server.post("/api/cooling", request -> answer(request, EngineAnswer::cooling));
+        server.post("/api/why", this::why);
         server.post("/api/report", this::report);
         server.post("/api/text", this::text);
         server.post("/api/save", this::save);
@@ -118,6 +122,22 @@ final class EngineRoutes {
                 lately.remove(lately.keySet().iterator().next());
             }
         }
+    }
+
+    /** Answers where a number comes from: one step of its trail, which opens the next ones. */
+    private void why(Context request) {
+        Body body = Body.of(request);
+        Question question = Question.of(body);
+        Concept concept = concept(question);
+        EngineBalance balance = desk.ask("", 0, study -> {
+            EngineBalance known = known(question);
+            return known == null ? study.balance(concept) : known;
+        });
+        Trail trail = BalanceTrail.of(balance);
+        if (!trail.has(body.text("path"))) {
+            throw new Refusal(404, "nothing is known about the number " + body.text("path"));
+        }
+        Workbench.json(request, new TrailView(trail, balance.warnings()).json(body.text("path"), 1));
     }
 
     private void report(Context request) {

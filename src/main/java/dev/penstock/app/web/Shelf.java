@@ -43,7 +43,7 @@ final class Shelf {
         if (request.queryParam("download") != null) {
             request.header("Content-Disposition", "attachment; filename=\"" + report.name() + "\"");
         }
-        request.html(report.html());
+        request.contentType(Workbench.HTML).result(report.html());
     }
 
     /**

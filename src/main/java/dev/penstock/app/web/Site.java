@@ -29,7 +29,13 @@ final class Site {
      * @param id name of its template and script
      * @param title title in the bar
      */
-    record Page(String path, String id, String title) {}
+    record Page(String path, String id, String title) {
+
+        /** Templates see public classes only, so they are given plain values. */
+        private Map<String, String> map() {
+            return Map.of("path", path, "id", id, "title", title);
+        }
+    }
 
     static final List<Page> PAGES = List.of(
             new Page("/", "engine", "Engine"),
@@ -47,7 +53,9 @@ final class Site {
     String html(Page page) {
         StringWriter out = new StringWriter();
         try {
-            templates.getTemplate(page.id() + ".ftlh").process(Map.of("pages", PAGES, "here", page), out);
+            templates
+                    .getTemplate(page.id() + ".ftlh")
+                    .process(Map.of("pages", PAGES.stream().map(Page::map).toList(), "here", page.map()), out);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         } catch (TemplateException e) {

@@ -50,11 +50,12 @@ final class StudyRoutes {
         server.get("/api/sweep/{id}/charts", this::charts);
         server.get("/api/sweep/{id}/table.csv", request -> {
             download(request, "sweep.csv");
-            request.contentType("text/csv").result(new SweepView(result(request)).csv());
+            request.contentType("text/csv;charset=utf-8").result(new SweepView(result(request)).csv());
         });
         server.get("/api/sweep/{id}/table.json", request -> {
             download(request, "sweep.json");
-            request.contentType("application/json").result(JsonText.of(new SweepView(result(request)).json()));
+            request.contentType("application/json;charset=utf-8")
+                    .result(JsonText.of(new SweepView(result(request)).json()));
         });
     }
 

@@ -22,6 +22,10 @@ import java.util.function.Consumer;
 public final class Workbench implements AutoCloseable {
 
     private static final String LOOPBACK = "127.0.0.1";
+    /** Charsets are written out: without them the server would send Latin-1 and lose signs. */
+    static final String HTML = "text/html;charset=utf-8";
+
+    private static final String JSON = "application/json;charset=utf-8";
     private static final int WORKERS = 2;
     private static final int SWEEP_FACTOR = 20;
 
@@ -89,15 +93,16 @@ public final class Workbench implements AutoCloseable {
         for (Site.Page page : Site.PAGES) {
             server.get(page.path(), request -> {
                 if (request.queryParam("token") == null) {
-                    request.html(site.html(page));
+                    request.contentType(HTML).result(site.html(page));
                 } else {
                     gate.admit(request);
                     request.redirect("/");
                 }
             });
         }
-        server.get("/workbench.css", request -> request.contentType("text/css").result(site.style()));
-        server.get("/script/{name}", request -> request.contentType("text/javascript")
+        server.get("/workbench.css", request -> request.contentType("text/css;charset=utf-8")
+                .result(site.style()));
+        server.get("/script/{name}", request -> request.contentType("text/javascript;charset=utf-8")
                 .result(site.script(request.pathParam("name"))
                         .orElseThrow(() -> new Refusal(404, "there is no such script"))));
         server.get("/favicon.ico", request -> request.status(204));
@@ -132,15 +137,14 @@ public final class Workbench implements AutoCloseable {
                     Map.of("problems", List.of("this is a defect of Penstock; the terminal shows its trace")));
         });
         server.error(404, request -> {
-            if (request.result() == null
-                    || !"application/json".equals(request.res().getContentType())) {
-                request.contentType("text/plain").result("there is nothing at this address");
+            if (!JSON.equals(request.res().getContentType())) {
+                request.contentType("text/plain;charset=utf-8").result("there is nothing at this address");
             }
         });
     }
 
     static void json(Context request, Map<String, ?> map) {
-        request.result(JsonText.of(map)).contentType("application/json");
+        request.contentType(JSON).result(JsonText.of(map));
     }
 
     @Override

@@ -106,21 +106,22 @@ function show(answer) {
   verdict.className = "verdict " + (answer.missed ? "bad" : "good");
   verdict.textContent = "Closes to " + answer.residual + ", " +
     (answer.missed ? "but misses " + answer.missed + " of " + answer.limits.length + " limits." : "within all " + answer.limits.length + " limits.");
-  showMeasures(answer.measures);
+  showMeasures(answer.measures, answer.paths);
   byId("warnings").replaceChildren(...(answer.warnings.length
-    ? [make("aside", { "aria-label": "Warnings" }, make("h2", {}, "Warnings"),
+    ? [make("div", { class: "note", role: "region", "aria-label": "Warnings" }, make("h2", {}, "Warnings"),
         make("ul", {}, ...answer.warnings.map((w) => make("li", {}, w.message + " ", make("small", {}, w.source)))))]
     : []));
   const flow = drawing(answer.flow, fileName() + "-flow");
   markFaults(flow, answer.limits);
   byId("flow").replaceChildren(flow);
   byId("limits").replaceChildren(table(limits(answer.limits)));
+  byId("limits").querySelectorAll("tbody th").forEach((cell, i) => cell.replaceChildren(opener(cell.textContent, answer.limits[i].path)));
   byId("tables").replaceChildren(table(answer.stations), ...(answer.machines.rows.length ? [table(answer.machines)] : []));
   showInputs(answer.inputs);
   buttons();
 }
 
-function showMeasures(measures) {
+function showMeasures(measures, paths) {
   const before = new Map((state.before ? state.before.measures : []).map((m) => [m.key, m]));
   byId("headline").replaceChildren(...measures.map((m) => {
     const old = before.get(m.key);
@@ -132,16 +133,55 @@ function showMeasures(measures) {
       was.classList.toggle("bad", gain < 0);
       was.append("was " + old.text + (share ? ", " : ""), make("b", {}, share));
     }
-    return make("div", { "data-measure": m.key }, make("dt", {}, m.name), make("dd", {}, m.text, was));
+    return make("div", { "data-measure": m.key }, make("dt", {}, paths[m.key] ? opener(m.name, paths[m.key]) : m.name), make("dd", {}, m.text, was));
   }));
 }
+
+/** A number's name that opens where the number comes from. */
+function opener(name, path) {
+  const button = make("button", { type: "button", class: "opener", title: "Where does this number come from?" }, name);
+  button.addEventListener("click", () => why(path, []));
+  return button;
+}
+
+async function why(path, before) {
+  try {
+    const step = await post("/api/why", question({ path }));
+    const go = (to) => {
+      const button = make("button", { type: "button", class: "opener" }, to.path);
+      button.addEventListener("click", () => why(to.path, [...before, path]));
+      return make("li", {}, button, " = " + number6(to.value) + " " + to.unit);
+    };
+    const back = make("button", { type: "button", disabled: !before.length }, "One step back");
+    back.addEventListener("click", () => why(before[before.length - 1], before.slice(0, -1)));
+    const close = make("button", { type: "button" }, "Close");
+    close.addEventListener("click", () => byId("why").close());
+    const fact = (name, text) => (text ? [make("dt", {}, name), make("dd", {}, text)] : []);
+    byId("why").replaceChildren(
+      make("h2", { id: "why-title" }, step.path + " = " + number6(step.value) + " " + step.unit),
+      make("dl", {}, ...fact("Model", step.model.title), ...fact("Equation", step.model.equation), ...fact("Holds", step.model.range),
+        ...fact("Uncertainty", step.model.uncertainty), ...fact("Source", step.model.sources.join(", "))),
+      ...step.warnings.map((w) => make("p", { class: "verdict bad" }, w)),
+      ...(step.inputs.length ? [make("h3", {}, "What went in"), make("ul", {}, ...step.inputs.map(go))] : []),
+      make("div", { class: "controls" }, back, close));
+    if (!byId("why").open) {
+      byId("why").showModal();
+    }
+    close.focus();
+  } catch (error) {
+    byId("why").close();
+    complain(error);
+  }
+}
+
+const number6 = (value) => String(Number(value.toPrecision(6)));
 
 const signed = (value) => (value > 0 ? "+" : "−") + Math.abs(value).toFixed(2);
 
 function limits(all) {
   return {
     caption: "Limits, the tightest first",
-    columns: ["limit", "value", "bound", "margin", "", "source"].map((title) => ({ title, text: title !== "value" && title !== "margin" })),
+    columns: ["limit", "value", "bound", "margin", "state", "source"].map((title) => ({ title, text: title !== "value" && title !== "margin" })),
     rows: all.map((l) => ({
       mark: l.met ? "" : "missed",
       cells: [l.name, l.value, l.bound, l.margin, l.met ? "kept" : "missed", l.source],
@@ -161,10 +201,9 @@ function markFaults(figure, all) {
       const box = part.querySelector("rect");
       if (box) {
         const sign = document.createElementNS("http://www.w3.org/2000/svg", "text");
-        sign.setAttribute("x", Number(box.getAttribute("x")) + Number(box.getAttribute("width")) - 4);
-        sign.setAttribute("y", Number(box.getAttribute("y")) - 4);
-        sign.setAttribute("text-anchor", "end");
-        sign.setAttribute("style", "font-size:11px;font-weight:bold;fill:var(--bad)");
+        sign.setAttribute("x", Number(box.getAttribute("x")) + Number(box.getAttribute("width")) + 6);
+        sign.setAttribute("y", Number(box.getAttribute("y")) + Number(box.getAttribute("height")) / 2 + 4);
+        sign.setAttribute("style", "font-size:11px;font-weight:bold;fill:var(--bad);stroke:var(--sheet);stroke-width:4px;paint-order:stroke");
         sign.textContent = "limit missed";
         if (!part.querySelector("text.sign")) {
           sign.classList.add("sign");
@@ -220,7 +259,7 @@ function refresh(row, input) {
   back.hidden = !changed;
   back.dataset.file = input.file;
   const si = input.si === input.written ? "" : input.si + "; ";
-  row.querySelector("small").textContent = si + (changed ? "changed, file: " + input.file : input.given ? input.source || "stated" : "default: " + input.source);
+  row.querySelector("small").textContent = si + (changed ? "changed, file: " + input.file : input.given ? input.source || "stated" : input.source);
 }
 
 function change(key, value) {

@@ -23,10 +23,10 @@ function draw() {
     return differs || !byId("only").checked ? make("tr", {}, make("th", { scope: "row" }, line.name), ...cells) : null;
   }).filter(Boolean);
   const head = solved.map((c) => make("th", { scope: "col", class: "n" }, make("a", { href: "/?file=" + encodeURIComponent(c.file) }, c.name)));
-  const binding = solved.map((c, i) => make("li", {}, make("b", {}, c.name + " "), c.binding || "no limit",
+  const binding = solved.map((c) => make("li", {}, make("b", {}, c.name + " "), c.binding || "no limit",
     c.met === false ? make("strong", { class: "missed" }, " (missed)") : ""));
   byId("out").replaceChildren(
-    ...(failed.length ? [make("aside", {}, make("h2", {}, "Without a solution"),
+    ...(failed.length ? [make("div", { class: "note" }, make("h2", {}, "Without a solution"),
       make("ul", {}, ...failed.map((c) => make("li", {}, make("b", {}, c.name + " "), c.failure))))] : []),
     ...(solved.length ? [
       make("div", { class: "scroll", tabindex: "0", role: "region", "aria-label": "Figures side by side" },

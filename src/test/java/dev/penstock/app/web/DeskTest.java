@@ -1,0 +1,72 @@
+package dev.penstock.app.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import dev.penstock.fluids.FluidLibrary;
+import dev.penstock.input.HomeFolder;
+import dev.penstock.study.EngineRuns;
+import java.time.Duration;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CountDownLatch;
+import org.junit.jupiter.api.Test;
+
+class DeskTest {
+
+    private static Desk desk(int workers, Duration patience) {
+        return new Desk(new EngineRuns(HomeFolder.find(), FluidLibrary.open(HomeFolder.find())), workers, patience);
+    }
+
+    @Test
+    void workThatTakesTooLongIsGivenUp() {
+        CountDownLatch never = new CountDownLatch(1);
+        try (Desk desk = desk(1, Duration.ofMillis(200))) {
+            assertThatThrownBy(() -> desk.ask("", 0, study -> await(never)))
+                    .isInstanceOfSatisfying(
+                            Refusal.class, r -> assertThat(r.status()).isEqualTo(504));
+            assertThatThrownBy(() -> desk.ask("", 0, study -> "next"))
+                    .isInstanceOfSatisfying(
+                            Refusal.class, r -> assertThat(r.status()).isEqualTo(503));
+            never.countDown();
+        }
+    }
+
+    @Test
+    void aQuestionThatANewerOneReplacedIsNotAnswered() {
+        try (Desk desk = desk(1, Duration.ofSeconds(20))) {
+            assertThat(desk.<String>ask("page", 2, study -> "new")).isEqualTo("new");
+            assertThatThrownBy(() -> desk.ask("page", 1, study -> "old"))
+                    .isInstanceOfSatisfying(
+                            Refusal.class, r -> assertThat(r.details()).containsKey("superseded"));
+            assertThat(desk.<String>ask("other page", 1, study -> "mine")).isEqualTo("mine");
+        }
+    }
+
+    @Test
+    void aSecondQuestionWaitsForTheFirst() {
+        CountDownLatch begun = new CountDownLatch(1);
+        CountDownLatch go = new CountDownLatch(1);
+        try (Desk desk = desk(1, Duration.ofSeconds(20))) {
+            CompletableFuture<String> first = CompletableFuture.supplyAsync(() -> desk.ask("", 0, study -> {
+                begun.countDown();
+                return await(go);
+            }));
+            await(begun);
+            CompletableFuture<String> second = CompletableFuture.supplyAsync(() -> desk.ask("", 0, study -> "second"));
+            assertThat(second).isNotDone();
+            go.countDown();
+            assertThat(first.join()).isEqualTo("done");
+            assertThat(second.join()).isEqualTo("second");
+        }
+    }
+
+    private static String await(CountDownLatch latch) {
+        try {
+            latch.await();
+            return "done";
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return "interrupted";
+        }
+    }
+}

@@ -1,0 +1,86 @@
+package dev.penstock.app.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.penstock.cycles.ConceptReader;
+import dev.penstock.fluids.FluidLibrary;
+import dev.penstock.input.HomeFolder;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class TomlEditTest {
+
+    @Test
+    void aValueIsReplacedAndItsCommentStays() {
+        String text = "[engine]\n  thrust = \"1 kN\"   # as # ordered\nratio = 2\n";
+        assertThat(TomlEdit.apply(text, Map.of("engine.thrust", "2 kN")))
+                .isEqualTo("[engine]\n  thrust = \"2 kN\"   # as # ordered\nratio = 2\n");
+    }
+
+    @Test
+    void aNewKeyJoinsItsTable() {
+        String text = "name = \"a\"\n\n[engine]\nx = 1\n\n# about pumps\n[pumps]\ny = 2\n";
+        assertThat(TomlEdit.apply(text, Map.of("engine.z", "true")))
+                .isEqualTo("name = \"a\"\n\n[engine]\nx = 1\nz = true\n\n# about pumps\n[pumps]\ny = 2\n");
+    }
+
+    @Test
+    void aNewTableGoesToTheEnd() {
+        assertThat(TomlEdit.apply("a = 1\n", Map.of("pumps.fuel.stages", "2")))
+                .isEqualTo("a = 1\n\n[pumps.fuel]\nstages = 2\n");
+    }
+
+    @Test
+    void aTableOfDottedKeysIsNotDefinedTwice() {
+        assertThat(TomlEdit.apply("[pumps]\nfuel.stages = 2\n", Map.of("pumps.fuel.efficiency", "0.7")))
+                .isEqualTo("[pumps]\nfuel.stages = 2\nfuel.efficiency = 0.7\n");
+    }
+
+    @Test
+    void aListOverSeveralLinesIsReplacedWhole() {
+        assertThat(TomlEdit.apply("a = [1, # one ]\n  2]\nb = 3\n", Map.of("a", "[4]")))
+                .isEqualTo("a = [4]\nb = 3\n");
+    }
+
+    @Test
+    void aValueCannotBringKeysOrTablesWithIt() {
+        assertThat(TomlEdit.apply("a = 1\n", Map.of("a", "1\"\n[b]\nc = 2")))
+                .isEqualTo("a = \"1\\\"\\u000a[b]\\u000ac = 2\"\n");
+    }
+
+    @Test
+    void aWrittenValueComesWithoutQuotes() {
+        assertThat(TomlEdit.written("[e]\r\np = \"7.5 MPa\" # x\r\n", "e.p")).contains("7.5 MPa");
+        assertThat(TomlEdit.written("[e]\np = 1\n", "e.q")).isEmpty();
+    }
+
+    static List<Path> demos() throws IOException {
+        try (Stream<Path> files = Files.list(HomeFolder.find().resolve("cycles"))) {
+            return files.filter(f -> f.toString().endsWith(".toml")).sorted().toList();
+        }
+    }
+
+    /** Identity: a saved file gives the inputs that were on the screen, for every demo and a change of many kinds. */
+    @ParameterizedTest
+    @MethodSource("demos")
+    void theSavedTextReadsAsTheChangedConcept(Path file) throws IOException {
+        ConceptReader reader = new ConceptReader(FluidLibrary.open(HomeFolder.find()));
+        String text = Files.readString(file);
+        Map<String, String> changes = new LinkedHashMap<>();
+        changes.put("engine.chamber_pressure", "1100 psi");
+        changes.put("propellants.mixture_ratio", "2.5");
+        changes.put("name", "A \"new\" name");
+        changes.put("chamber.contraction_ratio", "3.1");
+        String saved = TomlEdit.apply(text, changes);
+        assertThat(reader.parse("saved", saved, Map.of()).document().inputs())
+                .isEqualTo(reader.parse("shown", text, changes).document().inputs());
+    }
+}

@@ -1,0 +1,263 @@
+package dev.penstock.app.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.net.Socket;
+import java.net.URI;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The server without a browser: who is let in, what is refused, what is kept. */
+class WorkbenchTest {
+
+    private static Served served;
+
+    @TempDir
+    static Path folder;
+
+    @BeforeAll
+    static void serve() throws IOException {
+        served = new Served(folder);
+    }
+
+    @AfterAll
+    static void stop() {
+        served.close();
+    }
+
+    private static String question(String file, String text, Map<String, String> changes, String... more) {
+        ObjectNode node = Served.JSON.createObjectNode().put("file", file).put("text", text);
+        ObjectNode map = node.putObject("changes");
+        changes.forEach(map::put);
+        for (int i = 0; i < more.length; i += 2) {
+            node.put(more[i], more[i + 1]);
+        }
+        return node.toString();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"/", "/together", "/explore", "/jacket", "/vehicle"})
+    void everyPageIsServedWithAStrictPolicy(String path) {
+        HttpResponse<String> page = served.get(path);
+        assertThat(page.statusCode()).isEqualTo(200);
+        assertThat(page.body()).contains("<main").doesNotContain("<script>").doesNotContain("style=");
+        String policy = page.headers().firstValue("Content-Security-Policy").orElse("");
+        assertThat(policy).contains("default-src 'none'").contains("script-src 'self';");
+    }
+
+    @Test
+    void theCookieIsOutOfReachOfScriptsAndOtherSites() {
+        HttpResponse<String> entry = served.send(HttpRequest.newBuilder(URI.create(served.workbench.address())));
+        assertThat(entry.statusCode()).isEqualTo(302);
+        assertThat(entry.headers().firstValue("Set-Cookie").orElse(""))
+                .contains("HttpOnly")
+                .contains("SameSite=Strict");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"/", "/?token=0123", "/api/files", "/script/engine.js", "/workbench.css", "/nothing"})
+    void nothingIsServedWithoutTheToken(String path) {
+        assertThat(served.send(HttpRequest.newBuilder(URI.create(served.base + path)))
+                        .statusCode())
+                .isEqualTo(403);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"http://example.org", "null", "http://127.0.0.1:1", "https://localhost"})
+    void requestsOfOtherPagesAreRefusedEvenWithTheToken(String origin) {
+        HttpResponse<String> answer = served.send(HttpRequest.newBuilder(URI.create(served.base + "/api/files"))
+                .header("Cookie", served.cookie)
+                .header("Origin", origin));
+        assertThat(answer.statusCode()).isEqualTo(403);
+    }
+
+    @Test
+    void aPostWithoutOriginIsRefused() {
+        HttpResponse<String> answer = served.send(HttpRequest.newBuilder(URI.create(served.base + "/api/inputs"))
+                .header("Cookie", served.cookie)
+                .POST(HttpRequest.BodyPublishers.ofString("{}")));
+        assertThat(answer.statusCode()).isEqualTo(403);
+    }
+
+    @Test
+    void aNameThatWasMadeToPointHereIsRefused() throws IOException {
+        URI uri = URI.create(served.base);
+        try (Socket socket = new Socket(uri.getHost(), uri.getPort())) {
+            String request = "GET /api/files HTTP/1.1\r\nHost: evil.example:" + uri.getPort() + "\r\nCookie: "
+                    + served.cookie + "\r\nConnection: close\r\n\r\n";
+            socket.getOutputStream().write(request.getBytes(StandardCharsets.US_ASCII));
+            String answer = new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+            assertThat(answer).startsWith("HTTP/1.1 403");
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "../secret.toml",
+                "/etc/passwd",
+                "vehicles/../../secret.toml",
+                "..%2fsecret.toml",
+                ".x.toml",
+                "a.txt"
+            })
+    void noNameLeadsOutOfTheWorkspace(String name) throws IOException {
+        Files.writeString(folder.resolve("secret.toml"), "secret = true\n");
+        HttpResponse<String> read =
+                served.get("/api/file?name=" + java.net.URLEncoder.encode(name, StandardCharsets.UTF_8));
+        assertThat(read.statusCode()).isEqualTo(403);
+        HttpResponse<String> written = served.post(
+                "/api/save", question("heron.toml", served.text("heron.toml"), Map.of(), "as", name, "version", ""));
+        assertThat(written.statusCode()).isEqualTo(403);
+        assertThat(folder.resolve("secret.toml")).hasContent("secret = true");
+    }
+
+    @Test
+    void aLinkOutOfTheWorkspaceIsNotFollowed() throws IOException {
+        Path outside = Files.writeString(folder.resolve("outside.toml"), "secret = true\n");
+        Path link = Files.createSymbolicLink(served.workspace.resolve("link.toml"), outside);
+        try {
+            assertThat(served.get("/api/file?name=link.toml").statusCode()).isEqualTo(403);
+        } finally {
+            Files.delete(link);
+        }
+    }
+
+    @Test
+    void aVehicleCannotNameAnEngineOutsideTheWorkspace() throws IOException {
+        Files.copy(served.workspace.resolve("heron.toml"), folder.resolve("elsewhere.toml"));
+        String text = served.text("vehicles/skerry.toml")
+                .replaceAll("engine = \"\\.\\./[a-z]+\\.toml\"", "engine = \"../../elsewhere.toml\"");
+        Path vehicle = Files.writeString(served.workspace.resolve("vehicles/astray.toml"), text);
+        try {
+            HttpResponse<String> answer =
+                    served.post("/api/vehicle", "{\"file\":\"vehicles/astray.toml\",\"changes\":{}}");
+            assertThat(answer.statusCode()).isEqualTo(403);
+        } finally {
+            Files.delete(vehicle);
+        }
+    }
+
+    @Test
+    void tooLargeARequestIsRefused() {
+        HttpResponse<String> answer = served.post("/api/inputs", question("a.toml", "#".repeat(600_000), Map.of()));
+        assertThat(answer.statusCode()).isEqualTo(413);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "{", "[]", "3", "\"x\"", "null"})
+    void whatIsNoJsonObjectIsRefused(String body) {
+        assertThat(served.post("/api/inputs", body).statusCode()).isEqualTo(400);
+    }
+
+    @Test
+    void aWrongFileIsAnsweredWithEveryProblem() {
+        HttpResponse<String> answer =
+                served.post("/api/inputs", question("bad.toml", "name = \"<b>x\"\ncycle = \"perpetual\"\n", Map.of()));
+        assertThat(answer.statusCode()).isEqualTo(422);
+        assertThat(Served.json(answer).get("problems").get(0).asText()).contains("bad.toml");
+    }
+
+    @Test
+    void aChangeInAnotherUnitIsBalancedAndKeptOnSaving() throws IOException {
+        String text = served.text("dunlin.toml");
+        Map<String, String> changes = Map.of("engine.chamber_pressure", "152 psi");
+        JsonNode shown = Served.json(served.post("/api/balance", question("dunlin.toml", text, changes)));
+        HttpResponse<String> saved =
+                served.post("/api/save", question("dunlin.toml", text, changes, "as", "saved.toml", "version", ""));
+        assertThat(saved.statusCode()).isEqualTo(200);
+        String again = served.text("saved.toml");
+        assertThat(again).contains("chamber_pressure = \"152 psi\"");
+        JsonNode reopened = Served.json(served.post("/api/balance", question("saved.toml", again, Map.of())));
+        assertThat(reopened.get("measures").size())
+                .isEqualTo(shown.get("measures").size())
+                .isGreaterThan(5);
+        for (int i = 0; i < shown.get("measures").size(); i++) {
+            JsonNode before = shown.get("measures").get(i);
+            JsonNode after = reopened.get("measures").get(i);
+            assertThat(after.get("text")).isEqualTo(before.get("text"));
+            // A warm study starts from another guess than a cold one, which moves the last bits of the solution.
+            double value = before.get("value").asDouble();
+            assertThat(after.get("value").asDouble()).isCloseTo(value, within(1e-12 * Math.abs(value)));
+        }
+    }
+
+    @Test
+    void twoPeopleWhoSaveTheSameFileBothKeepTheirWork() throws IOException {
+        String text = served.text("dunlin.toml");
+        Files.writeString(served.workspace.resolve("shared.toml"), text);
+        String version = Served.json(served.get("/api/file?name=shared.toml"))
+                .get("version")
+                .asText();
+        String first = question(
+                "shared.toml",
+                text,
+                Map.of("propellants.mixture_ratio", "1.7"),
+                "as",
+                "shared.toml",
+                "version",
+                version);
+        String second = question(
+                "shared.toml",
+                text,
+                Map.of("propellants.mixture_ratio", "1.8"),
+                "as",
+                "shared.toml",
+                "version",
+                version);
+        assertThat(served.post("/api/save", first).statusCode()).isEqualTo(200);
+        HttpResponse<String> late = served.post("/api/save", second);
+        assertThat(late.statusCode()).isEqualTo(409);
+        assertThat(Served.json(late).get("theirs").asText()).contains("mixture_ratio = 1.7");
+        assertThat(Served.json(late).get("yours").asText()).contains("mixture_ratio = 1.8");
+        assertThat(served.text("shared.toml")).contains("mixture_ratio = 1.7");
+    }
+
+    @Test
+    void aReportIsAPageThatCanBeKept() throws IOException {
+        JsonNode made =
+                Served.json(served.post("/api/report", question("dunlin.toml", served.text("dunlin.toml"), Map.of())));
+        HttpResponse<String> page = served.get("/shown/" + made.get("id").asText() + "?download=1");
+        assertThat(page.headers().firstValue("Content-Disposition").orElse("")).contains("Dunlin.html");
+        assertThat(page.body()).contains("<h1>Dunlin</h1>").doesNotContain("<script");
+    }
+
+    @Test
+    void aNumberOpensItsTrail() throws IOException {
+        JsonNode step = Served.json(served.post(
+                "/api/why",
+                question("dunlin.toml", served.text("dunlin.toml"), Map.of(), "path", "engine.isp_vacuum_s")));
+        assertThat(step.get("model").get("equation").asText()).contains("Isp");
+        assertThat(step.get("inputs").size()).isPositive();
+    }
+
+    @Test
+    void aSweepReportsItsProgressAndItsTable() throws InterruptedException {
+        JsonNode started = Served.json(served.post(
+                "/api/sweep", "{\"file\":\"dunlin.toml\",\"vary\":[\"engine.chamber_pressure=0.9..1.1MPa:3\"]}"));
+        String path = "/api/sweep/" + started.get("id").asText();
+        JsonNode state = Served.json(served.get(path));
+        for (int i = 0; i < 600 && state.get("running").asBoolean(); i++) {
+            Thread.sleep(100);
+            state = Served.json(served.get(path));
+        }
+        assertThat(state.get("done").asInt()).isEqualTo(3);
+        assertThat(served.get(path + "/table.csv").body().lines().count()).isEqualTo(4);
+        assertThat(Served.json(served.get(path + "/charts")).get("figures").size())
+                .isPositive();
+    }
+}
