@@ -104,17 +104,29 @@ public final class OffDesignView {
                     Figures.kilonewton(p.vacuumThrust()),
                     Figures.kilonewton(p.seaLevelThrust()),
                     Figures.fixed(p.vacuumIsp(), 1),
-                    p.gasTemperatures().isEmpty() ? "-" : Figures.kelvin(hottest(p)),
-                    p.peakWallTemperature().isPresent()
-                            ? Figures.kelvin(p.peakWallTemperature().getAsDouble())
-                            : "-",
-                    tightest(p)
-                            .map(l -> Figures.limitName(l.name()) + " " + Figures.margin(l.margin()))
-                            .orElse("none"));
+                    hottestGas(p),
+                    hottestWall(p),
+                    tightestMargin(p));
         }
         return design.concept().name() + " as built for "
                 + Figures.bar(design.engine().chamberPressure()) + " bar" + System.lineSeparator()
                 + System.lineSeparator() + table.text() + notes;
+    }
+
+    private static String hottestGas(OperatingPoint point) {
+        return point.gasTemperatures().isEmpty() ? "-" : Figures.kelvin(hottest(point));
+    }
+
+    private static String hottestWall(OperatingPoint point) {
+        return point.peakWallTemperature().isPresent()
+                ? Figures.kelvin(point.peakWallTemperature().getAsDouble())
+                : "-";
+    }
+
+    private static String tightestMargin(OperatingPoint point) {
+        return tightest(point)
+                .map(l -> Figures.limitName(l.name()) + " " + Figures.margin(l.margin()))
+                .orElse("none");
     }
 
     private static double hottest(OperatingPoint point) {
@@ -157,13 +169,9 @@ public final class OffDesignView {
                     Figures.bar(p.chamberPressure()),
                     Figures.kilonewton(p.vacuumThrust()),
                     Figures.fixed(p.vacuumIsp(), 1),
-                    p.gasTemperatures().isEmpty() ? "-" : Figures.kelvin(hottest(p)),
-                    p.peakWallTemperature().isPresent()
-                            ? Figures.kelvin(p.peakWallTemperature().getAsDouble())
-                            : "-",
-                    tightest(p)
-                            .map(l -> Figures.limitName(l.name()) + " " + Figures.margin(l.margin()))
-                            .orElse("none"));
+                    hottestGas(p),
+                    hottestWall(p),
+                    tightestMargin(p));
         }
         return new PageSection(
                 "off-design",

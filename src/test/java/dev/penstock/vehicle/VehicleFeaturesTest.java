@@ -168,12 +168,9 @@ class VehicleFeaturesTest {
                 .hasMessageContaining("no specific impulse up to 5 times");
     }
 
-    @Test
-    void aStageThatClosesAtNoSizeWithTheEnginesItNeedsSaysSo() {
-        // with a fixed number of engines a stage could always grow until they weigh nothing; with engines that grow
-        // with
-        // it, 11 000 m/s at 3200 m/s needs a mass ratio of 31.11 that a built-up dry mass does not leave
-        StagePlan lifting = new StagePlan(
+    /** One stage with as many engines as lift it. */
+    private static StagePlan lifting() {
+        return new StagePlan(
                 "only",
                 Optional.empty(),
                 EngineCount.lifting(1.3),
@@ -184,8 +181,15 @@ class VehicleFeaturesTest {
                 false,
                 Recovery.NONE,
                 0);
+    }
+
+    @Test
+    void aStageThatClosesAtNoSizeWithTheEnginesItNeedsSaysSo() {
+        // with a fixed number of engines a stage could always grow until they weigh nothing; with engines that grow
+        // with
+        // it, 11 000 m/s at 3200 m/s needs a mass ratio of 31.11 that a built-up dry mass does not leave
         VehiclePlan plan = plan(OptionalDouble.of(5000), OptionalDouble.empty(), Recovery.NONE)
-                .withStages(List.of(lifting))
+                .withStages(List.of(lifting()))
                 .withMission(DeltaVBudget.of(11_000));
         assertThatThrownBy(() -> new VehicleSizer().size(plan, List.of(ENGINE)))
                 .isInstanceOf(LimitReached.class)
@@ -196,19 +200,8 @@ class VehicleFeaturesTest {
 
     @Test
     void aPayloadTooLargeForTheEngineSaysHowManyItWouldTake() {
-        StagePlan lifting = new StagePlan(
-                "only",
-                Optional.empty(),
-                EngineCount.lifting(1.3),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                Allowances.USUAL,
-                PLAIN,
-                false,
-                Recovery.NONE,
-                0);
         VehiclePlan plan = plan(OptionalDouble.of(5e6), OptionalDouble.empty(), Recovery.NONE)
-                .withStages(List.of(lifting))
+                .withStages(List.of(lifting()))
                 .withMission(DeltaVBudget.of(4000));
         assertThatThrownBy(() -> new VehicleSizer().size(plan, List.of(ENGINE)))
                 .isInstanceOf(LimitReached.class)
