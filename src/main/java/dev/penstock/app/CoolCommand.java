@@ -81,7 +81,7 @@ final class CoolCommand extends BaseCommand {
         CoolingRuns cooling = new CoolingRuns(session.home());
         JacketSearch.Outcome outcome = search(cooling, balance, Integer.parseInt(evaluations));
         Optional<FeasibilityMap> found = map ? Optional.of(mapped(cooling, balance, p, t)) : Optional.empty();
-        CoolingView view = new CoolingView(balance.concept().name(), outcome, found);
+        CoolingView view = new CoolingView(balance.concept().name(), outcome, cooling.cellCheck(outcome), found);
         List<Path> page = report
                 .folder()
                 .map(folder -> new ConceptReports(session).write(folder, balance, List.of(view.section())))

@@ -101,6 +101,18 @@ public final class JacketSolver {
         }
     }
 
+    /**
+     * @param question case that was solved
+     * @param jacket its jacket
+     * @return the hottest station with two-dimensional conduction; empty for tubes
+     */
+    public Optional<CellCheck> cellCheck(JacketCase question, JacketResult jacket) {
+        WallMaterial material = walls.material(question.design().wall().material());
+        double thickness =
+                WallSizing.thickness(question.design(), material, question.gas().throatRadius());
+        return CellCheck.of(jacket, material, thickness);
+    }
+
     private static void refuseFailure(JacketRun run) {
         if (run.outcome == JacketMarch.Outcome.COMPLETE) {
             return;

@@ -1,5 +1,6 @@
 package dev.penstock.reports;
 
+import dev.penstock.cooling.CellCheck;
 import dev.penstock.cooling.ChannelSection;
 import dev.penstock.cooling.FeasibilityMap;
 import dev.penstock.cooling.JacketResult;
@@ -12,6 +13,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /** A search for better channels, and a map of what can be cooled: JSON document, terminal text, section of a page. */
 public final class CoolingView {
@@ -20,16 +22,20 @@ public final class CoolingView {
 
     private final String name;
     private final JacketSearch.Outcome outcome;
+    private final Optional<CellCheck> check;
     private final Optional<FeasibilityMap> map;
 
     /**
      * @param name name of the concept
      * @param outcome what the search found
+     * @param check its hottest station with two-dimensional conduction; empty for tubes
      * @param map feasibility map, if one was asked for
      */
-    public CoolingView(String name, JacketSearch.Outcome outcome, Optional<FeasibilityMap> map) {
+    public CoolingView(
+            String name, JacketSearch.Outcome outcome, Optional<CellCheck> check, Optional<FeasibilityMap> map) {
         this.name = name;
         this.outcome = outcome;
+        this.check = check;
         this.map = map;
     }
 
@@ -59,6 +65,16 @@ public final class CoolingView {
                         })
                         .toList());
         document.put("concept_text", toml());
+        check.ifPresent(c -> {
+            Map<String, Object> cell = new LinkedHashMap<>();
+            cell.put("x_m", c.x());
+            cell.put("area_ratio", c.areaRatio());
+            cell.put("heat_flux_fin_model_W_m2", c.finHeatFlux());
+            cell.put("heat_flux_two_dimensional_W_m2", c.cellHeatFlux());
+            cell.put("wall_temperature_fin_model_K", c.finWallTemperature());
+            cell.put("wall_temperature_two_dimensional_K", c.cellWallTemperature());
+            document.put("conduction_check", cell);
+        });
         map.ifPresent(m -> document.put(
                 "map",
                 m.points().stream()
@@ -134,10 +150,24 @@ public final class CoolingView {
         compare(table, "peak heat flux", flux(outcome.start()), flux(outcome.result()), "MW/m²");
         text.append(table.text()).append(LINE);
         text.append(BalanceText.limits(outcome.result().limits())).append(LINE);
+        check.ifPresent(c -> text.append(checkText(c)).append(LINE));
         map.ifPresent(m -> text.append(mapText(m)).append(LINE));
         text.append("for the concept file:").append(LINE).append(LINE).append(toml());
         text.append(BalanceText.warnings(outcome.result().warnings()));
         return text.toString();
+    }
+
+    private static String checkText(CellCheck c) {
+        return String.format(
+                Locale.ROOT,
+                "two-dimensional conduction at the hottest station (area ratio %.3f): %.2f MW/m² and %.0f K at most, where the"
+                        + " fin model has %.2f MW/m² and %.0f K%s",
+                c.areaRatio(),
+                c.cellHeatFlux() / 1e6,
+                c.cellWallTemperature(),
+                c.finHeatFlux() / 1e6,
+                c.finWallTemperature(),
+                LINE);
     }
 
     private static void compare(TextTable table, String what, String before, String after, String unit) {
@@ -192,7 +222,9 @@ public final class CoolingView {
                 "search",
                 "Channels",
                 "Which channels cool with the least pressure drop?",
-                List.of(Character.toUpperCase(verdict().charAt(0)) + verdict().substring(1) + "."),
+                Stream.concat(Stream.of(verdict()), check.map(c -> checkText(c).strip()).stream())
+                        .map(line -> Character.toUpperCase(line.charAt(0)) + line.substring(1) + ".")
+                        .toList(),
                 figures,
                 List.of(
                         EngineTables.cooling(outcome.result()),

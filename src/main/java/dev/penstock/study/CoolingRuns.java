@@ -3,6 +3,7 @@ package dev.penstock.study;
 import dev.penstock.chamber.NozzleFlow;
 import dev.penstock.combustion.Reactants;
 import dev.penstock.combustion.SpeciesLibrary;
+import dev.penstock.cooling.CellCheck;
 import dev.penstock.cooling.ChannelLayout;
 import dev.penstock.cooling.FeasibilityMap;
 import dev.penstock.cooling.FeasibilityStudy;
@@ -22,6 +23,7 @@ import dev.penstock.cycles.Side;
 import dev.penstock.errors.InvalidInput;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Looks for better channels in the jacket of a balanced engine, and maps where a chamber like it can be cooled. */
@@ -45,6 +47,14 @@ public final class CoolingRuns {
      */
     public JacketSearch.Outcome search(EngineBalance balance, int evaluations, SearchProgress progress) {
         return new JacketSearch(solver).search(question(balance), evaluations, progress);
+    }
+
+    /**
+     * @param outcome what a search found
+     * @return its hottest station with two-dimensional conduction, to check the fin model; empty for tubes
+     */
+    public Optional<CellCheck> cellCheck(JacketSearch.Outcome outcome) {
+        return solver.cellCheck(outcome.best(), outcome.result());
     }
 
     /** The jacket as the balance left it, with the channels that the concept asks for. */
