@@ -3,6 +3,8 @@ package dev.penstock.cycles;
 import dev.penstock.combustion.Reactants;
 import dev.penstock.combustion.RealFluidWorkingFluid;
 import dev.penstock.combustion.TurbineGas;
+import dev.penstock.cooling.JacketResult;
+import dev.penstock.cooling.JacketStation;
 import dev.penstock.errors.LimitReached;
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.errors.PropertyFailure;
@@ -10,6 +12,7 @@ import dev.penstock.errors.Warning;
 import dev.penstock.fluids.FluidState;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -258,13 +261,21 @@ final class Flowsheet {
                     "cooling",
                     String.format(
                             Locale.ROOT,
-                            "%.4g MW into the jacket heats %.4g kg/s of %s beyond what its properties are known for (%s); "
+                            "%.4g MW into the jacket heats %.4g kg/s of %s beyond what its properties are known for%s (%s); "
                                     + "cool less of the chamber, add a film or use the other propellant",
                             assumed.heatLoad() / 1e6,
                             in.flow(),
                             in.medium().name(),
+                            assumed.jacket().map(Flowsheet::hottestPlace).orElse(""),
                             e.getMessage()));
         }
+    }
+
+    private static String hottestPlace(JacketResult jacket) {
+        return jacket.stations().stream()
+                .max(Comparator.comparingDouble(JacketStation::coolantTemperature))
+                .map(s -> String.format(Locale.ROOT, ", hottest at x = %.4g m (area ratio %.4g)", s.x(), s.areaRatio()))
+                .orElse("");
     }
 
     /** Burns a stream of each propellant at a pressure; both must arrive above it. */
