@@ -1,6 +1,7 @@
 package dev.penstock.app;
 
 import dev.penstock.cooling.Ablator;
+import dev.penstock.cooling.HeatSinkWall;
 import dev.penstock.cooling.JacketStation;
 import dev.penstock.cooling.ProtectionStudy;
 import dev.penstock.cooling.WallLibrary;
@@ -67,6 +68,33 @@ final class ProtectCommand extends BaseCommand {
             description = "that seeps through a porous wall; default ${DEFAULT-VALUE}")
     private String coolant;
 
+    @Option(
+            names = "--thickness",
+            paramLabel = "L",
+            description = "of a plain wall: also follow its temperature through the pulses")
+    private Optional<String> thickness = Optional.empty();
+
+    @Option(
+            names = "--wall",
+            paramLabel = "MATERIAL",
+            defaultValue = "copper-zirconium",
+            description = "of that wall; default ${DEFAULT-VALUE}")
+    private String wall;
+
+    @Option(
+            names = "--pulses",
+            paramLabel = "N",
+            defaultValue = "1",
+            description = "of --time each; default ${DEFAULT-VALUE}")
+    private String pulses;
+
+    @Option(
+            names = "--pause",
+            paramLabel = "TIME",
+            defaultValue = "0s",
+            description = "after each; default ${DEFAULT-VALUE}")
+    private String pause;
+
     @Mixin
     private ChangeOptions changes;
 
@@ -83,6 +111,11 @@ final class ProtectCommand extends BaseCommand {
         double start = options.quantity(
                 "--start-temperature", Optional.of(startTemperature), Dimension.TEMPERATURE, Range.of(50, 450));
         var given = options.optional("--flux", flux, Dimension.HEAT_FLUX, Range.of(1e3, 1e9));
+        var plain = options.optional("--thickness", thickness, Dimension.LENGTH, Range.of(1e-4, 1));
+        double rest = options.quantity("--pause", Optional.of(pause), Dimension.TIME, Range.of(0, 1e5));
+        if (!pulses.matches("[1-9]\\d{0,3}")) {
+            options.problem("--pulses", pulses, "allowed is a whole number from 1 to 9999");
+        }
         if (file.isPresent() == flux.isPresent()) {
             options.problem("CASE", file.orElse("missing"), "give either a concept or --flux");
         }
@@ -96,7 +129,20 @@ final class ProtectCommand extends BaseCommand {
                 walls.ids().stream().map(walls::material).toList(),
                 List.of(Ablator.SILICA_PHENOLIC, Ablator.CARBON_PHENOLIC, Ablator.CORK)));
         ways.add(study.transpired(session.fluids().propellant(coolant), 5e5, 400, POROUS_SHELL));
-        return answer(() -> ProtectionView.json(load, ways), () -> ProtectionView.text(load, ways));
+        Optional<HeatSinkWall.Outcome> history = plain.isEmpty()
+                ? Optional.empty()
+                : Optional.of(HeatSinkWall.fire(
+                        walls.material(wall),
+                        plain.getAsDouble(),
+                        start,
+                        new HeatSinkWall.Firing(
+                                load.gasCoefficient(),
+                                load.adiabaticWallTemperature(),
+                                seconds,
+                                rest,
+                                Integer.parseInt(pulses))));
+        ProtectionView view = new ProtectionView(load, ways, history);
+        return answer(view::json, view::text);
     }
 
     private ProtectionStudy.Load hottest(String name, double seconds, double start) {

@@ -64,6 +64,47 @@ class StartAndProtectCommandTest {
     }
 
     @Test
+    void pulsesHeatAPlainWallAndPausesLetItCool() {
+        String[] load = {"--flux", "500 kW/m²", "--time", "2s", "--thickness", "10 mm"};
+        double once = wall(load).get("peak_temperature_K").doubleValue();
+        JsonNode many = wall(append(load, "--pulses", "5", "--pause", "30s"));
+        assertThat(many.get("peak_temperature_K").doubleValue()).isGreaterThan(once);
+        JsonNode history = many.get("history");
+        // between pulses the hot face falls back to the rest of the wall, which keeps the heat
+        assertThat(history.get(history.size() - 1).get("hot_face_K").doubleValue())
+                .isLessThan(many.get("peak_temperature_K").doubleValue())
+                .isGreaterThan(300);
+        // energy: what came in is stored or radiated
+        assertThat(many.get("heat_stored_J_m2").doubleValue()
+                        + many.get("heat_radiated_J_m2").doubleValue())
+                .isCloseTo(
+                        many.get("heat_absorbed_J_m2").doubleValue(),
+                        within(1e-6 * many.get("heat_absorbed_J_m2").doubleValue()));
+    }
+
+    private static JsonNode wall(String... options) {
+        return Run.of(append(new String[] {"protect", "--json"}, options))
+                .json()
+                .get("plain_wall");
+    }
+
+    private static String[] append(String[] first, String... more) {
+        String[] all = java.util.Arrays.copyOf(first, first.length + more.length);
+        System.arraycopy(more, 0, all, first.length, more.length);
+        return all;
+    }
+
+    @Test
+    void theSearchedJacketIsCheckedAgainstTwoDimensionalConduction() {
+        JsonNode check =
+                Run.of("cool", "heron", "--evaluations", "30", "--json").json().get("conduction_check");
+        double fin = check.get("heat_flux_fin_model_W_m2").doubleValue();
+        double cell = check.get("heat_flux_two_dimensional_W_m2").doubleValue();
+        // own comparison on docs/validation/cooling.md: the fin model is within 6 % of the cell
+        assertThat(fin / cell).isCloseTo(1, within(0.08));
+    }
+
+    @Test
     void aLoadMustBeGivenOnce() {
         Run run = Run.of("protect", "heron", "--flux", "1 MW/m²");
         assertThat(run.code()).isEqualTo(2);
