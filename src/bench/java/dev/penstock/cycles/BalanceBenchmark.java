@@ -1,9 +1,13 @@
 package dev.penstock.cycles;
 
 import dev.penstock.fluids.FluidLibrary;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Supplier;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -24,6 +28,8 @@ import org.openjdk.jmh.annotations.Warmup;
 @Warmup(iterations = 4, time = 3)
 @Measurement(iterations = 5, time = 3)
 public class BalanceBenchmark {
+
+    private static final int REPEATS = 20;
 
     @Param({"pressure-fed", "gas-generator", "staged-fuel-rich", "staged-oxygen-rich", "full-flow", "expander"})
     private String cycle;
@@ -50,5 +56,47 @@ public class BalanceBenchmark {
     @Benchmark
     public LimitResult limit() {
         return study.limit(concept);
+    }
+
+    /**
+     * Processor time instead of wall-clock time, and the effort behind it.
+     *
+     * @param arguments cycles; all of the benchmark if there are none
+     */
+    public static void main(String[] arguments) throws NoSuchFieldException {
+        String[] all = BalanceBenchmark.class
+                .getDeclaredField("cycle")
+                .getAnnotation(Param.class)
+                .value();
+        System.out.println("milliseconds of processor time, best of " + REPEATS);
+        for (String cycle : arguments.length > 0 ? arguments : all) {
+            BalanceBenchmark bench = new BalanceBenchmark();
+            bench.cycle = cycle;
+            bench.prepare();
+            Effort effort = bench.balance().effort();
+            double balance = bench.best(bench::balance);
+            double limit = bench.best(bench::limit);
+            LimitResult reached = bench.limit();
+            System.out.printf(
+                    Locale.ROOT,
+                    "%-20s balance %7.1f   limit %7.1f   (%s; %d pressures tried, %.4f MPa)%n",
+                    cycle,
+                    balance,
+                    limit,
+                    effort,
+                    reached.points().size(),
+                    reached.chamberPressure() / 1e6);
+        }
+    }
+
+    private double best(Supplier<?> run) {
+        ThreadMXBean clock = ManagementFactory.getThreadMXBean();
+        double best = Double.POSITIVE_INFINITY;
+        for (int repeat = 0; repeat < REPEATS; repeat++) {
+            long start = clock.getCurrentThreadCpuTime();
+            run.get();
+            best = Math.min(best, (clock.getCurrentThreadCpuTime() - start) / 1e6);
+        }
+        return best;
     }
 }

@@ -88,6 +88,13 @@ final class CoolPropCursor implements FluidCursor {
     }
 
     private void search(double p, CoolPropOutput second, double wanted) {
+        roughly(p, second, wanted);
+        if (CoolPropPhases.of(handle) != Phase.TWO_PHASE && !warm.polish(p, second, wanted)) {
+            roughly(p, second, wanted);
+        }
+    }
+
+    private void roughly(double p, CoolPropOutput second, double wanted) {
         try {
             if (second == CoolPropOutput.ENTHALPY) {
                 handle.update(CoolPropInputs.ENTHALPY_PRESSURE, wanted, p);

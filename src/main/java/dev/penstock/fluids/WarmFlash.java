@@ -25,6 +25,8 @@ final class WarmFlash {
 
     private static final int MAXIMUM_STEPS = 10;
     private static final double CONVERGED = 1e-10;
+    private static final double POLISHED = 1e-12;
+    private static final double POLISHABLE = 1e-3;
     private static final double LARGEST_DENSITY_STEP = 0.3;
     private static final double LARGEST_TEMPERATURE_STEP = 0.2;
 
@@ -50,6 +52,29 @@ final class WarmFlash {
      * @return whether the handle is at the wanted state; otherwise it is anywhere
      */
     boolean move(double pressure, CoolPropOutput second, double wanted) {
+        return move(pressure, second, wanted, CONVERGED, LARGEST_DENSITY_STEP, LARGEST_TEMPERATURE_STEP);
+    }
+
+    /**
+     * Takes the last digits off a state that CoolProp's own search has found, which stops at about 1e-8 in pressure and
+     * enthalpy: one or two steps.
+     *
+     * @param pressure wanted pressure (Pa)
+     * @param second {@code ENTHALPY} or {@code ENTROPY}
+     * @param wanted its wanted value (J/kg or J/(kg·K))
+     * @return whether that succeeded; otherwise the handle is anywhere
+     */
+    boolean polish(double pressure, CoolPropOutput second, double wanted) {
+        return move(pressure, second, wanted, POLISHED, POLISHABLE, POLISHABLE);
+    }
+
+    private boolean move(
+            double pressure,
+            CoolPropOutput second,
+            double wanted,
+            double converged,
+            double largestDensityStep,
+            double largestTemperatureStep) {
         try {
             double rho = handle.output(DENSITY);
             double t = handle.output(TEMPERATURE);
@@ -68,11 +93,11 @@ final class WarmFlash {
                 double densityStep = (missingPressure * byTemperature - pressureByTemperature * missing) / determinant;
                 double temperatureStep = (pressureByDensity * missing - byDensity * missingPressure) / determinant;
                 double relative = Math.max(Math.abs(densityStep) / rho, Math.abs(temperatureStep) / t);
-                if (relative < CONVERGED) {
+                if (relative < converged) {
                     return true;
                 }
-                if (!(Math.abs(densityStep) < LARGEST_DENSITY_STEP * rho
-                        && Math.abs(temperatureStep) < LARGEST_TEMPERATURE_STEP * t)) {
+                if (!(Math.abs(densityStep) < largestDensityStep * rho
+                        && Math.abs(temperatureStep) < largestTemperatureStep * t)) {
                     return false;
                 }
                 rho += densityStep;

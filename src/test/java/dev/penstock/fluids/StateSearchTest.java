@@ -43,6 +43,25 @@ class StateSearchTest {
                 .isCloseTo(enthalpy, within(1.0));
     }
 
+    /** Identity: pressure and enthalpy of a state that was found are those asked for, to nearly the last digit. */
+    @ParameterizedTest
+    @CsvSource({"methane, 1.7e6", "methane, 4.7e6", "hydrogen, 1.4e6", "hydrogen, 6e6", "oxygen, 12e6"})
+    void aStateByEnthalpyOrEntropyHasNoNoiseOfTheSearch(String id, double pressure) {
+        Fluid fluid = LIBRARY.propellant(id).fluid();
+        double low = fluid.atPressureTemperature(pressure, 1.3 * fluid.range().minimumTemperature())
+                .enthalpy();
+        double high = fluid.atPressureTemperature(pressure, 600).enthalpy();
+        for (int i = 0; i <= 40; i++) {
+            double enthalpy = low + (high - low) * i / 40;
+            FluidState state = fluid.atPressureEnthalpy(pressure, enthalpy);
+            if (state.phase() != Phase.TWO_PHASE) {
+                assertThat(state.enthalpy()).isCloseTo(enthalpy, within(1e-10 * (high - low)));
+                FluidState back = fluid.atPressureEntropy(pressure, state.entropy());
+                assertThat(back.enthalpy()).isCloseTo(enthalpy, within(1e-9 * (high - low)));
+            }
+        }
+    }
+
     @Test
     void aFailedSearchDoesNotFalsifyTheNextState() {
         Fluid nitrogen = LIBRARY.propellant("nitrogen").fluid();
