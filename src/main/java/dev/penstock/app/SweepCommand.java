@@ -41,6 +41,15 @@ final class SweepCommand extends BaseCommand {
     @Option(names = "--csv", description = "print a comma-separated table, in SI units, and nothing else")
     private boolean csv;
 
+    @Option(
+            names = "--samples",
+            paramLabel = "N",
+            defaultValue = "0",
+            description =
+                    "engines to sample about each combination, from the spread of its uncertain inputs; gives each"
+                            + " figure a band from the 5th to the 95th percentile")
+    private int samples;
+
     @Mixin
     private ChangeOptions changes;
 
@@ -56,7 +65,8 @@ final class SweepCommand extends BaseCommand {
         List<Axis> axes = axes();
         Path concept = CaseFiles.find(session, List.of(file)).get(0);
         Sweep sweep = new Sweep(new EngineRuns(session.home(), session.fluids()));
-        int count = axes.stream().mapToInt(a -> a.values().size()).reduce(1, (a, b) -> Math.min(a * b, 1_000_000));
+        int count = axes.stream().mapToInt(a -> a.values().size()).reduce(1, (a, b) -> Math.min(a * b, 1_000_000))
+                * (1 + Math.min(Math.max(0, samples), 1000));
         AtomicBoolean cancelled = new AtomicBoolean();
         CountDownLatch finished = new CountDownLatch(1);
         Thread onInterrupt = new Thread(() -> {
@@ -67,7 +77,7 @@ final class SweepCommand extends BaseCommand {
         try {
             Sweep.Result result;
             try (ConsoleProgress progress = ConsoleProgress.of(session, "balancing", count, false)) {
-                result = sweep.run(concept, changes.map(), axes, progress, cancelled::get);
+                result = sweep.run(concept, changes.map(), axes, samples, progress, cancelled::get);
             }
             return show(result);
         } finally {

@@ -4,7 +4,9 @@ import dev.penstock.cycles.EngineBalance;
 import dev.penstock.study.Axis;
 import dev.penstock.study.Measure;
 import dev.penstock.study.Sweep;
+import dev.penstock.study.SweepBand;
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,12 +18,19 @@ public final class SweepCharts {
 
     private static final Ink[] INKS = {Ink.GAS, Ink.OXIDIZER, Ink.FUEL, Ink.GAIN, Ink.STEEL, Ink.MUTED};
 
+    /** About as many lines of one value as a map can carry. */
+    private static final int LEVELS = 8;
+
+    private static final int LETTERS = 26;
+
     private final Sweep.Result sweep;
+    private final SweepLimits limits;
     private final List<Integer> numeric = new ArrayList<>();
 
     /** @param sweep finished or cancelled sweep */
     public SweepCharts(Sweep.Result sweep) {
         this.sweep = sweep;
+        this.limits = new SweepLimits(sweep.points());
         for (int i = 0; i < sweep.axes().size(); i++) {
             if (sweep.axes().get(i).numeric() && sweep.axes().get(i).values().size() > 1) {
                 numeric.add(i);
@@ -45,19 +54,94 @@ public final class SweepCharts {
     private Figure map(String key, String label, double scale) {
         Measure measure = Measure.named(key).orElseThrow();
         List<MapChart.Cell> cells = new ArrayList<>();
+        Contours levels = grid();
         for (Sweep.Point point : sweep.points()) {
-            point.balance().ifPresent(b -> measure.value()
-                    .apply(b)
-                    .ifPresent(v -> cells.add(new MapChart.Cell(
-                            number(point, numeric.get(0)),
-                            number(point, numeric.get(1)),
-                            v / scale,
-                            b.withinLimits()))));
+            double x = number(point, numeric.get(0));
+            double y = number(point, numeric.get(1));
+            point.balance().ifPresent(b -> measure.value().apply(b).ifPresent(v -> {
+                cells.add(new MapChart.Cell(x, y, v / scale, b.withinLimits()));
+                levels.put(x, y, v / scale);
+            }));
+        }
+        List<MapChart.Line> lines = new ArrayList<>();
+        for (double level : levels(cells)) {
+            levels.at(level).forEach(points -> lines.add(new MapChart.Line(plain(level), false, points)));
+        }
+        List<String> crossed = limits.crossed();
+        for (int i = 0; i < crossed.size(); i++) {
+            String letter = letter(i);
+            boundary(crossed.get(i)).forEach(points -> lines.add(new MapChart.Line(letter, true, points)));
         }
         String svg = MapChart.svg(
-                "map-" + key.replace('_', '-'), label, label(numeric.get(0)), label(numeric.get(1)), label, cells);
+                "map-" + key.replace('_', '-'),
+                label,
+                label(numeric.get(0)),
+                label(numeric.get(1)),
+                label,
+                cells,
+                lines);
         return new Figure(
-                svg, label + ". A cross marks a missed limit; where nothing is drawn there is no solution.", true);
+                svg,
+                label + ". A cross marks a missed limit; where nothing is drawn there is no solution." + named(crossed),
+                true);
+    }
+
+    /** Where the margin of a limit is zero. */
+    private List<List<Curve.Point>> boundary(String limit) {
+        Contours margins = grid();
+        for (Sweep.Point point : sweep.points()) {
+            SweepLimits.margin(point, limit)
+                    .ifPresent(m -> margins.put(number(point, numeric.get(0)), number(point, numeric.get(1)), m));
+        }
+        return margins.at(0);
+    }
+
+    private Contours grid() {
+        return new Contours(places(0), places(1));
+    }
+
+    private List<Double> places(int axis) {
+        return sweep.axes().get(numeric.get(axis)).values().stream()
+                .map(v -> Axis.numberOf(v).orElseThrow())
+                .distinct()
+                .sorted()
+                .toList();
+    }
+
+    /** Some round levels between the lowest and the highest value. */
+    private static List<Double> levels(List<MapChart.Cell> cells) {
+        DoubleSummaryStatistics range =
+                cells.stream().mapToDouble(MapChart.Cell::value).summaryStatistics();
+        double span = range.getMax() - range.getMin();
+        if (!(span > 1e-9 * Math.abs(range.getMax()))) {
+            return List.of();
+        }
+        double decade = Math.pow(10, Math.floor(Math.log10(span / LEVELS)));
+        double step = decade * (span / LEVELS / decade > 5 ? 10 : span / LEVELS / decade > 2 ? 5 : 2);
+        List<Double> levels = new ArrayList<>();
+        for (double k = Math.ceil(range.getMin() / step); k * step < range.getMax(); k++) {
+            levels.add(k * step);
+        }
+        return levels;
+    }
+
+    private static String plain(double level) {
+        return Figures.significant(level, 5).replaceAll("(\\.\\d*?)0+$", "$1").replaceAll("\\.$", "");
+    }
+
+    private static String letter(int i) {
+        return String.valueOf((char) ('A' + i % LETTERS));
+    }
+
+    private static String named(List<String> crossed) {
+        StringBuilder text = new StringBuilder();
+        for (int i = 0; i < crossed.size(); i++) {
+            text.append(i == 0 ? " Dashed, where a limit begins to be missed: " : "; ")
+                    .append(letter(i))
+                    .append(" ")
+                    .append(Figures.limitName(crossed.get(i)));
+        }
+        return text.isEmpty() ? "" : text + ".";
     }
 
     private List<Figure> curves() {
@@ -72,38 +156,97 @@ public final class SweepCharts {
         }
         panels.add(panel("margin of the tightest limit (%)", 0.01, "tightest_margin"));
         panels.removeIf(p -> p.curves().isEmpty());
+        List<LineChart.Shade> shades = new ArrayList<>();
+        List<LineChart.Mark> marks = new ArrayList<>();
+        StringBuilder caption =
+                new StringBuilder("A gap is a combination without a solution; below zero margin a limit is missed.");
+        if (single) {
+            limits.missed(this::place).forEach(s -> shades.add(new LineChart.Shade(s.from(), s.to())));
+            mark(marks, caption);
+            if (sweep.banded()) {
+                caption.append(" Coloured bands hold nine tenths of the sampled engines, the twentieth above and the")
+                        .append(" twentieth below left out.");
+            }
+        }
         String svg = LineChart.svg(
                 "curves",
                 "Results against " + label(numeric.get(0)),
                 label(numeric.get(0)),
                 panels,
-                60 + 190 * panels.size());
-        return List.of(new Figure(
-                svg, "A gap is a combination without a solution; below zero margin a limit is missed.", true));
+                60 + 190 * panels.size(),
+                shades,
+                marks);
+        return List.of(new Figure(svg, caption.toString(), true));
+    }
+
+    private void mark(List<LineChart.Mark> marks, StringBuilder caption) {
+        List<SweepLimits.Boundary> boundaries = limits.boundaries(this::place);
+        String unit = sweep.axes().get(numeric.get(0)).unit();
+        for (int i = 0; i < boundaries.size(); i++) {
+            SweepLimits.Boundary boundary = boundaries.get(i);
+            marks.add(new LineChart.Mark(boundary.at(), letter(i)));
+            caption.append(i == 0 ? " Shaded, where a limit is missed: " : "; ")
+                    .append(letter(i))
+                    .append(" ")
+                    .append(Figures.limitName(boundary.limit()))
+                    .append(boundary.above() ? ", above " : ", below ")
+                    .append(Figures.significant(boundary.at(), 4))
+                    .append(unit.isEmpty() ? "" : " " + unit);
+        }
+        if (!boundaries.isEmpty()) {
+            caption.append(".");
+        } else if (sweep.points().stream().flatMap(p -> p.balance().stream()).noneMatch(EngineBalance::withinLimits)) {
+            caption.append(" Every combination misses a limit.");
+        }
+    }
+
+    private double place(Sweep.Point point) {
+        return number(point, numeric.get(0));
     }
 
     private LineChart.Panel panel(String label, double scale, String... keys) {
         List<Curve> curves = new ArrayList<>();
+        List<LineChart.Band> bands = new ArrayList<>();
         for (String key : keys) {
             Measure measure = Measure.named(key).orElseThrow();
-            Map<String, List<Curve.Point>> lines = new LinkedHashMap<>();
-            for (Sweep.Point point : sweep.points()) {
-                Optional<EngineBalance> balance = point.balance();
-                OptionalDouble value = balance.map(measure.value()).orElse(OptionalDouble.empty());
-                lines.computeIfAbsent(others(point), o -> new ArrayList<>())
-                        .add(new Curve.Point(
-                                number(point, numeric.get(0)),
-                                value.isPresent() ? value.getAsDouble() / scale : Double.NaN));
-            }
+            Map<String, List<Sweep.Point>> lines = new LinkedHashMap<>();
+            sweep.points().forEach(p -> lines.computeIfAbsent(others(p), o -> new ArrayList<>())
+                    .add(p));
             lines.forEach((others, points) -> {
-                if (points.stream().anyMatch(p -> Double.isFinite(p.y()))) {
-                    String name = others.isEmpty() ? measure.name() : others;
+                List<Curve.Point> curve =
+                        points.stream().map(p -> point(p, measure, scale)).toList();
+                if (curve.stream().anyMatch(p -> Double.isFinite(p.y()))) {
                     int i = curves.size();
-                    curves.add(new Curve(name, INKS[i % INKS.length], i % 2 == 1, points));
+                    Ink ink = INKS[i % INKS.length];
+                    curves.add(new Curve(others.isEmpty() ? measure.name() : others, ink, i % 2 == 1, curve));
+                    bands.addAll(bands(points, measure, scale, ink));
                 }
             });
         }
-        return new LineChart.Panel(label, 1, false, curves);
+        return new LineChart.Panel(label, 1, false, curves, bands);
+    }
+
+    private Curve.Point point(Sweep.Point point, Measure measure, double scale) {
+        OptionalDouble value = point.balance().map(measure.value()).orElse(OptionalDouble.empty());
+        return new Curve.Point(place(point), value.isPresent() ? value.getAsDouble() / scale : Double.NaN);
+    }
+
+    /** Bands of neighbouring points; a point without one ends a band. */
+    private List<LineChart.Band> bands(List<Sweep.Point> points, Measure measure, double scale, Ink ink) {
+        List<LineChart.Band> bands = new ArrayList<>();
+        List<LineChart.Band.Edge> edges = new ArrayList<>();
+        for (Sweep.Point point : points) {
+            Optional<SweepBand.Span> span = point.band().flatMap(b -> b.of(measure));
+            span.ifPresent(s -> edges.add(new LineChart.Band.Edge(place(point), s.low() / scale, s.high() / scale)));
+            if (span.isEmpty() && !edges.isEmpty()) {
+                bands.add(new LineChart.Band(ink, edges));
+                edges.clear();
+            }
+        }
+        if (!edges.isEmpty()) {
+            bands.add(new LineChart.Band(ink, edges));
+        }
+        return bands;
     }
 
     /** The values of all inputs but the one along the axis. */

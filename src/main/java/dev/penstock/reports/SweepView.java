@@ -5,10 +5,12 @@ import dev.penstock.provenance.LimitCheck;
 import dev.penstock.study.Axis;
 import dev.penstock.study.Measure;
 import dev.penstock.study.Sweep;
+import dev.penstock.study.SweepBand;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
@@ -59,9 +61,21 @@ public final class SweepView {
             Map<String, Object> results = new LinkedHashMap<>();
             Measure.ALL.forEach(m -> m.value().apply(b).ifPresent(v -> results.put(m.key(), v)));
             map.put("results", results);
+            point.band().ifPresent(band -> map.put("band", band(band)));
             map.put("within_limits", b.withinLimits());
             map.put("tightest_limit", Measure.tightest(b).map(l -> (Object) l.name()));
         });
+        return map;
+    }
+
+    private static Map<String, Object> band(SweepBand band) {
+        Map<String, Object> figures = new LinkedHashMap<>();
+        Measure.ALL.forEach(
+                m -> band.of(m).ifPresent(s -> figures.put(m.key(), Map.of("p5", s.low(), "p95", s.high()))));
+        Map<String, Object> map = new LinkedHashMap<>();
+        map.put("samples", band.samples());
+        map.put("closed", band.closed());
+        map.put("figures", figures);
         return map;
     }
 
@@ -72,6 +86,10 @@ public final class SweepView {
         sweep.axes().forEach(a -> head.add(a.path()));
         Measure.ALL.forEach(m -> head.add(m.key()));
         head.addAll(List.of("within_limits", "tightest_limit", "failure"));
+        if (sweep.banded()) {
+            head.addAll(List.of("samples", "samples_closed"));
+            Measure.ALL.forEach(m -> head.addAll(List.of(m.key() + "_p5", m.key() + "_p95")));
+        }
         line(text, head);
         for (Sweep.Point point : sweep.points()) {
             List<String> cells = new ArrayList<>(point.values());
@@ -86,9 +104,24 @@ public final class SweepView {
                     .map(LimitCheck::name)
                     .orElse(""));
             cells.add(point.failure().orElse(""));
+            if (sweep.banded()) {
+                cells.addAll(bandCells(point.band()));
+            }
             line(text, cells);
         }
         return text.toString();
+    }
+
+    private static List<String> bandCells(Optional<SweepBand> band) {
+        List<String> cells = new ArrayList<>();
+        cells.add(band.map(b -> Integer.toString(b.samples())).orElse(""));
+        cells.add(band.map(b -> Integer.toString(b.closed())).orElse(""));
+        for (Measure measure : Measure.ALL) {
+            Optional<SweepBand.Span> span = band.flatMap(b -> b.of(measure));
+            cells.add(span.map(s -> Double.toString(s.low())).orElse(""));
+            cells.add(span.map(s -> Double.toString(s.high())).orElse(""));
+        }
+        return cells;
     }
 
     private static void line(StringBuilder text, List<String> cells) {

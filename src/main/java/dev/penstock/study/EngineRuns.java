@@ -44,6 +44,16 @@ public final class EngineRuns {
     }
 
     /**
+     * @param concept concept
+     * @param changes further values by dotted path
+     * @return the concept with them
+     * @throws InvalidInput if one of them cannot be used
+     */
+    public Concept reread(Concept concept, Map<String, String> changes) {
+        return reader.reread(concept, changes);
+    }
+
+    /**
      * Reads all files, then balances them over all processors.
      *
      * @param files concept files

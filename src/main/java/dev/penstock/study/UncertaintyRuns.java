@@ -9,12 +9,10 @@ import dev.penstock.cycles.UncertainValue;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.fluids.FluidLibrary;
-import dev.penstock.numerics.LowDiscrepancy;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -60,14 +58,7 @@ public final class UncertaintyRuns {
         EngineBalance likely = studies.get().balance(concept);
         Map<String, UncertainValue> inputs = UncertainInputs.of(likely);
         List<String> keys = List.copyOf(inputs.keySet());
-        List<Map<String, String>> changes = new ArrayList<>();
-        for (List<Double> point : LowDiscrepancy.points(Math.max(1, keys.size()), samples)) {
-            Map<String, String> values = new LinkedHashMap<>();
-            for (int i = 0; i < keys.size(); i++) {
-                values.put(keys.get(i), inputs.get(keys.get(i)).quantile(point.get(i)));
-            }
-            changes.add(values);
-        }
+        List<Map<String, String>> changes = new ArrayList<>(UncertainSamples.of(inputs, samples));
         for (String key : keys) {
             changes.add(Map.of(key, inputs.get(key).quantile(LOW)));
             changes.add(Map.of(key, inputs.get(key).quantile(HIGH)));

@@ -63,11 +63,75 @@ class SweepTest {
     }
 
     @Test
+    void aBandHoldsTheLikelyFigureAndLeavesTheSweptInputAlone() {
+        List<String> told = new java.util.ArrayList<>();
+        Sweep.Result result = sweep.run(
+                CONCEPT, Map.of(), List.of(PRESSURE), 16, (done, of, what) -> told.add(done + "/" + of), () -> false);
+        assertThat(told).hasSize(3 * 17).endsWith("51/51");
+        assertThat(result.points()).allSatisfy(p -> {
+            SweepBand band = p.band().orElseThrow();
+            assertThat(band.closed()).isEqualTo(16);
+            SweepBand.Span impulse =
+                    band.of(Measure.named("isp_vacuum_s").orElseThrow()).orElseThrow();
+            double likely = p.balance().orElseThrow().engine().vacuumIsp();
+            assertThat(impulse.high() - impulse.low()).isPositive();
+            assertThat(likely).isBetween(impulse.low(), impulse.high() + 1e-3 * likely);
+            SweepBand.Span swept =
+                    band.of(Measure.named("chamber_pressure_Pa").orElseThrow()).orElseThrow();
+            assertThat(swept.low())
+                    .isEqualTo(swept.high())
+                    .isEqualTo(p.balance().orElseThrow().engine().chamberPressure());
+        });
+    }
+
+    /** Identity: the band at a point is that of the engine's own uncertainty with the same samples. */
+    @Test
+    void aBandIsThatOfTheEngineAlone() {
+        Axis one = Axis.parse("engine.chamber_pressure=1MPa,1.1MPa");
+        SweepBand band = sweep.run(CONCEPT, Map.of(), List.of(one), 8, Progress.NONE, () -> false)
+                .points()
+                .get(0)
+                .band()
+                .orElseThrow();
+        EngineRuns runs = new EngineRuns(HomeFolder.find(), FluidLibrary.open());
+        UncertaintyResult alone = new UncertaintyRuns(HomeFolder.find(), FluidLibrary.open())
+                .run(runs.read(CONCEPT, Map.of("engine.chamber_pressure", "1 MPa")), 8, Progress.NONE);
+        assertThat(alone.distributions()).isNotEmpty().allSatisfy(d -> {
+            SweepBand.Span span = band.of(d.measure()).orElseThrow();
+            assertThat(span.low())
+                    .isCloseTo(
+                            d.percentile5(),
+                            org.assertj.core.api.Assertions.within(1e-6 * Math.abs(d.percentile5()) + 1e-9));
+            assertThat(span.high())
+                    .isCloseTo(
+                            d.percentile95(),
+                            org.assertj.core.api.Assertions.within(1e-6 * Math.abs(d.percentile95()) + 1e-9));
+        });
+    }
+
+    @Test
+    void cancellingOnTheWayKeepsThePointWithoutItsBand() {
+        AtomicInteger asked = new AtomicInteger();
+        Sweep.Result result =
+                sweep.run(CONCEPT, Map.of(), List.of(RATIO), 20, Progress.NONE, () -> asked.incrementAndGet() > 6);
+        assertThat(result.points()).isNotEmpty().allMatch(p -> p.balance().isPresent());
+        assertThat(result.banded()).isFalse();
+    }
+
+    @Test
     void anAxisThatIsNoInputIsBadInput() {
         Axis wrong = Axis.parse("engine.chamber_presure=1..2MPa:2");
         assertThatThrownBy(() -> sweep.run(CONCEPT, Map.of(), List.of(wrong), Progress.NONE, () -> false))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("did you mean chamber_pressure?");
+    }
+
+    @Test
+    void samplesCountAsCombinations() {
+        List<Axis> axes = List.of(Axis.parse("a.a=1..2:1000"));
+        assertThatThrownBy(() -> sweep.run(CONCEPT, Map.of(), axes, 50, Progress.NONE, () -> false))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessageContaining("samples counted");
     }
 
     @Test

@@ -112,7 +112,8 @@ final class StudyRoutes {
         String text =
                 body.text("text").isEmpty() ? workspace.read(body.text("file")).text() : body.text("text");
         List<Axis> axes = body.texts("vary").stream().map(Axis::parse).toList();
-        Workbench.json(request, Map.of("id", sweeps.start(text, body.changes("changes"), axes)));
+        int samples = (int) Math.min(Math.max(-1, body.number("samples")), SweepJobs.MOST_POINTS);
+        Workbench.json(request, Map.of("id", sweeps.start(text, body.changes("changes"), axes, samples)));
     }
 
     private Sweep.Result result(Context request) {

@@ -75,10 +75,11 @@ final class SweepJobs implements AutoCloseable {
      * @param text text of a concept
      * @param changes values that replace or add to what the text says
      * @param axes inputs to vary
+     * @param samples engines to sample about each combination; 0 for none
      * @return id of the sweep
      * @throws Refusal if another one runs, or it would be too large
      */
-    synchronized String start(String text, Map<String, String> changes, List<Axis> axes) {
+    synchronized String start(String text, Map<String, String> changes, List<Axis> axes, int samples) {
         if (jobs.values().stream().anyMatch(Job::running)) {
             throw new Refusal(429, "another sweep is running; stop it first");
         }
@@ -86,26 +87,30 @@ final class SweepJobs implements AutoCloseable {
         if (axes.isEmpty() || axes.size() > 2 || points > MOST_POINTS) {
             throw new Refusal(422, "vary one or two inputs, " + MOST_POINTS + " combinations at most");
         }
+        if (samples < 0 || samples == 1 || samples > 0 && axes.size() > 1 || points * (1 + samples) > MOST_POINTS) {
+            throw new Refusal(
+                    422, "a band needs one input and 2 samples or more, " + MOST_POINTS + " balances at most in all");
+        }
         String id = UUID.randomUUID().toString();
-        Job job = new Job((int) points);
+        Job job = new Job((int) points * (1 + samples));
         jobs.put(id, job);
         while (jobs.size() > KEPT) {
             jobs.remove(jobs.keySet().iterator().next());
         }
         long end = System.nanoTime() + longest.toNanos();
-        Thread thread = new Thread(() -> run(job, text, changes, axes, end), "penstock-sweep");
+        Thread thread = new Thread(() -> run(job, text, changes, axes, samples, end), "penstock-sweep");
         thread.setDaemon(true);
         thread.start();
         return id;
     }
 
-    private void run(Job job, String text, Map<String, String> changes, List<Axis> axes, long end) {
+    private void run(Job job, String text, Map<String, String> changes, List<Axis> axes, int samples, long end) {
         try {
             Path file = Files.createTempFile("penstock-", ".toml");
             try {
                 Files.writeString(file, text);
-                job.result = Optional.of(
-                        sweep.run(file, changes, axes, (done, of, what) -> job.done = done, () -> stop(job, end)));
+                job.result = Optional.of(sweep.run(
+                        file, changes, axes, samples, (done, of, what) -> job.done = done, () -> stop(job, end)));
             } finally {
                 Files.delete(file);
             }

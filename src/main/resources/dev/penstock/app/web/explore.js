@@ -24,6 +24,7 @@ async function load() {
     }
     suggest(1);
     suggest(2);
+    bands();
   } catch (error) {
     complain(error);
   }
@@ -42,6 +43,13 @@ function suggest(n) {
   unit.value = name;
 }
 
+/** A band belongs to a curve; a map has none. */
+function bands() {
+  const map = byId("path2").value !== "";
+  byId("band").disabled = map;
+  byId("samples").disabled = map || !byId("band").checked;
+}
+
 function axis(n) {
   const v = (name) => byId(name + n).value.trim();
   return v("path") && v("path") + "=" + v("from") + ".." + v("to") + v("unit") + ":" + v("count");
@@ -54,7 +62,7 @@ async function sweep(e) {
   byId("go").disabled = true;
   try {
     const vary = [axis(1), axis(2)].filter(Boolean);
-    running = (await post("/api/sweep", { file: byId("file").value, text, changes: {}, vary })).id;
+    running = (await post("/api/sweep", { file: byId("file").value, text, changes: {}, vary, samples: byId("samples").disabled ? 0 : Number(byId("samples").value) })).id;
     byId("stop").disabled = false;
     await watch();
   } catch (error) {
@@ -99,7 +107,8 @@ byId("plan").addEventListener("submit", sweep);
 byId("stop").addEventListener("click", () => post("/api/sweep/" + running + "/stop", {}).catch(complain));
 byId("file").addEventListener("change", load);
 byId("path1").addEventListener("change", () => suggest(1));
-byId("path2").addEventListener("change", () => suggest(2));
+byId("path2").addEventListener("change", () => { suggest(2); bands(); });
+byId("band").addEventListener("change", bands);
 
 try {
   choose(byId("file"), (await get("/api/files")).concepts);
