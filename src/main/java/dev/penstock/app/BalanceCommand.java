@@ -58,9 +58,7 @@ final class BalanceCommand extends BaseCommand {
         Optional<UncertaintyResult> uncertainty = count == 0 ? Optional.empty() : Optional.of(sample(concept, count));
         List<PageSection> further =
                 uncertainty.map(UncertaintyView::section).stream().toList();
-        List<Path> page =
-                report.folder().map(folder -> new ConceptReports(session).write(folder, balance, further)).stream()
-                        .toList();
+        List<Path> page = report.write(() -> new ConceptReports(session).of(balance, further));
         return answer(
                 () -> {
                     Map<String, Object> map = BalanceJson.of(balance);

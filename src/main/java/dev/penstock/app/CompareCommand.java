@@ -6,7 +6,6 @@ import dev.penstock.study.Outcome;
 import dev.penstock.study.Progress;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -39,9 +38,7 @@ final class CompareCommand extends BaseCommand {
         try (ConsoleProgress progress = ConsoleProgress.of(session, "balancing", cases.size(), false)) {
             outcomes = runs.balance(cases, changes.map(), progress);
         }
-        List<Path> pages = report.folder()
-                .map(folder -> new ConceptReports(session).write(folder, outcomes, Map.of(), Progress.NONE))
-                .orElse(List.of());
+        List<Path> pages = report.write(() -> new ConceptReports(session).of(outcomes, Progress.NONE));
         ComparisonView view = new ComparisonView(outcomes);
         answer(view::json, () -> view.text() + written(pages));
         return outcomes.stream().allMatch(o -> o.balance().isPresent()) ? ExitCode.OK : ExitCode.NO_SOLUTION;

@@ -7,21 +7,19 @@ import dev.penstock.reports.ComparisonView;
 import dev.penstock.reports.ConceptPage;
 import dev.penstock.reports.PageSection;
 import dev.penstock.reports.Software;
-import dev.penstock.reports.WholeFiles;
 import dev.penstock.study.Outcome;
 import dev.penstock.study.Parallel;
 import dev.penstock.study.Progress;
 import dev.penstock.study.VehicleRuns;
 import dev.penstock.vehicle.VehicleReader;
 import dev.penstock.vehicle.VehicleSizing;
-import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
-/** Writes the pages of balanced concepts, all of them or none. */
+/** Makes the pages of balanced concepts. */
 final class ConceptReports {
 
     private static final String COMPARISON = "comparison.html";
@@ -33,40 +31,29 @@ final class ConceptReports {
     }
 
     /**
-     * @param folder folder, made if absent
      * @param balance balanced engine
      * @param further further sections
-     * @return the page written
+     * @return its page by file name
      */
-    Path write(Path folder, EngineBalance balance, List<PageSection> further) {
-        String name = slug(balance.concept().name()) + ".html";
-        WholeFiles.write(folder, Map.of(name, page(balance, further)));
-        return folder.resolve(name);
+    Map<String, String> of(EngineBalance balance, List<PageSection> further) {
+        return Map.of(slug(balance.concept().name()) + ".html", page(balance, further));
     }
 
     /**
-     * @param folder folder, made if absent
      * @param result engine at the highest chamber pressure
-     * @return the page written
+     * @return its page by file name
      */
-    Path write(Path folder, LimitResult result) {
-        String name = slug(result.balance().concept().name()) + "-limit.html";
-        WholeFiles.write(
-                folder,
-                Map.of(
-                        name,
-                        new ConceptPage(result.balance(), Optional.empty(), Optional.of(result), software()).html()));
-        return folder.resolve(name);
+    Map<String, String> of(LimitResult result) {
+        ConceptPage page = new ConceptPage(result.balance(), Optional.empty(), Optional.of(result), software());
+        return Map.of(slug(result.balance().concept().name()) + "-limit.html", page.html());
     }
 
     /**
-     * @param folder folder, made if absent
      * @param outcomes concepts
-     * @param more further pages by file name
      * @param progress told of each page that is made
-     * @return the pages written, the comparison first
+     * @return pages by file name, the comparison first
      */
-    List<Path> write(Path folder, List<Outcome> outcomes, Map<String, String> more, Progress progress) {
+    Map<String, String> of(List<Outcome> outcomes, Progress progress) {
         Map<String, Outcome> byFile = new LinkedHashMap<>();
         Map<String, String> pages = new LinkedHashMap<>();
         for (Outcome outcome : outcomes) {
@@ -87,9 +74,7 @@ final class ConceptReports {
         for (int i = 0; i < names.size(); i++) {
             contents.put(names.get(i), html.get(i));
         }
-        contents.putAll(more);
-        WholeFiles.write(folder, contents);
-        return contents.keySet().stream().map(folder::resolve).toList();
+        return contents;
     }
 
     Software software() {
@@ -104,6 +89,14 @@ final class ConceptReports {
         ConceptPage page = new ConceptPage(balance, vehicle, Optional.empty(), software());
         further.forEach(page::with);
         return page.html();
+    }
+
+    /**
+     * @param sizing a vehicle
+     * @return name of the file of its page
+     */
+    static String vehicleFile(VehicleSizing sizing) {
+        return "vehicle-" + slug(sizing.plan().name()) + ".html";
     }
 
     /**

@@ -82,11 +82,7 @@ final class CoolCommand extends BaseCommand {
         JacketSearch.Outcome outcome = search(cooling, balance, Integer.parseInt(evaluations));
         Optional<FeasibilityMap> found = map ? Optional.of(mapped(cooling, balance, p, t)) : Optional.empty();
         CoolingView view = new CoolingView(balance.concept().name(), outcome, cooling.cellCheck(outcome), found);
-        List<Path> page = report
-                .folder()
-                .map(folder -> new ConceptReports(session).write(folder, balance, List.of(view.section())))
-                .stream()
-                .toList();
+        List<Path> page = report.write(() -> new ConceptReports(session).of(balance, List.of(view.section())));
         answer(view::json, () -> view.text() + written(page));
         return outcome.feasible() ? ExitCode.OK : ExitCode.NO_SOLUTION;
     }

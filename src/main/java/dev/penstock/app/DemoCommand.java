@@ -5,6 +5,7 @@ import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.reports.ComparisonView;
 import dev.penstock.reports.VehicleView;
+import dev.penstock.reports.print.PaperSize;
 import dev.penstock.study.EngineRuns;
 import dev.penstock.study.Outcome;
 import dev.penstock.study.VehicleRuns;
@@ -30,38 +31,44 @@ final class DemoCommand extends BaseCommand {
     @Option(names = "--output", paramLabel = "DIR", description = "folder for the pages instead of reports/out")
     private Optional<Path> output = Optional.empty();
 
+    @Option(
+            names = "--paper",
+            paramLabel = "SIZE",
+            converter = ReportFiles.PaperName.class,
+            description = "print the pages as PDF too, on a4 or letter")
+    private Optional<PaperSize> paper = Optional.empty();
+
     DemoCommand(Session session) {
         super(session);
     }
 
     @Override
     public Integer call() {
-        List<Path> files = CaseFiles.in(session.home().resolve("cycles"));
-        if (files.isEmpty()) {
+        ReportFiles files = new ReportFiles(paper);
+        List<Path> cases = CaseFiles.in(session.home().resolve("cycles"));
+        if (cases.isEmpty()) {
             throw new InvalidInput("", "cycles", "empty", "there must be concept files in " + session.home());
         }
         EngineRuns runs = new EngineRuns(session.home(), session.fluids());
         List<Outcome> outcomes;
-        try (ConsoleProgress progress = ConsoleProgress.of(session, "balancing", files.size(), true)) {
-            outcomes = runs.balance(files, Map.of(), progress);
+        try (ConsoleProgress progress = ConsoleProgress.of(session, "balancing", cases.size(), true)) {
+            outcomes = runs.balance(cases, Map.of(), progress);
         }
         Map<Path, EngineBalance> balances = new LinkedHashMap<>();
         outcomes.forEach(o -> o.balance().ifPresent(b -> balances.put(o.file(), b)));
         Vehicles vehicles = vehicles(balances);
 
         ConceptReports reports = new ConceptReports(session);
-        Map<String, String> more = new LinkedHashMap<>();
-        vehicles.sized()
-                .forEach((file, sizing) -> more.put(
-                        "vehicle-" + ConceptReports.slug(sizing.plan().name()) + ".html",
-                        VehicleView.html(sizing, reports.software())));
-        List<Path> pages;
-        Path folder = output.orElse(session.home().resolve("reports/out"));
+        Map<String, String> pages;
         try (ConsoleProgress progress = ConsoleProgress.of(session, "drawing", balances.size(), true)) {
-            pages = reports.write(folder, outcomes, more, progress);
+            pages = reports.of(outcomes, progress);
         }
+        vehicles.sized()
+                .forEach((file, sizing) ->
+                        pages.put(ConceptReports.vehicleFile(sizing), VehicleView.html(sizing, reports.software())));
+        List<Path> written = files.write(output.orElse(session.home().resolve("reports/out")), pages);
         ComparisonView view = new ComparisonView(outcomes);
-        answer(() -> json(view, vehicles), () -> text(view, vehicles) + written(pages));
+        answer(() -> json(view, vehicles), () -> text(view, vehicles) + written(written));
         boolean all = outcomes.stream().allMatch(o -> o.balance().isPresent())
                 && vehicles.failures().isEmpty();
         return all ? ExitCode.OK : ExitCode.NO_SOLUTION;

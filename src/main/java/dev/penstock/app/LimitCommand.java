@@ -6,7 +6,6 @@ import dev.penstock.reports.LimitView;
 import dev.penstock.study.EngineRuns;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -37,9 +36,7 @@ final class LimitCommand extends BaseCommand {
         EngineRuns runs = new EngineRuns(session.home(), session.fluids());
         Concept concept = runs.read(CaseFiles.find(session, List.of(file)).get(0), changes.map());
         LimitResult result = runs.study().limit(concept);
-        Optional<Path> page = report.folder().map(folder -> new ConceptReports(session).write(folder, result));
-        return answer(
-                () -> LimitView.json(result),
-                () -> LimitView.text(result) + written(page.stream().toList()));
+        List<Path> page = report.write(() -> new ConceptReports(session).of(result));
+        return answer(() -> LimitView.json(result), () -> LimitView.text(result) + written(page));
     }
 }

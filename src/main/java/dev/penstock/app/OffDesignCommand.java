@@ -81,11 +81,7 @@ final class OffDesignCommand extends BaseCommand {
                 study.balance(runs.read(CaseFiles.find(session, List.of(file)).get(0), changes.map()));
         List<OperatingOutcome> outcomes = study.offDesign(design, commands);
         OffDesignView view = new OffDesignView(design, outcomes);
-        List<Path> page = report
-                .folder()
-                .map(folder -> new ConceptReports(session).write(folder, design, List.of(view.section())))
-                .stream()
-                .toList();
+        List<Path> page = report.write(() -> new ConceptReports(session).of(design, List.of(view.section())));
         answer(view::json, () -> view.text() + written(page));
         return outcomes.stream().anyMatch(o -> o.point().isPresent()) ? ExitCode.OK : ExitCode.NO_SOLUTION;
     }

@@ -1,19 +1,36 @@
 package dev.penstock.app;
 
+import dev.penstock.reports.print.PaperSize;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import picocli.CommandLine.Option;
 
-/** The option that asks for a page. */
+/** The options that ask for a page, on screen or on paper. */
 final class ReportOption {
 
     @Option(
             names = "--report",
-            paramLabel = "DIR",
-            description = "also write a self-contained page into this folder, made if absent")
-    private Optional<Path> folder = Optional.empty();
+            paramLabel = "PATH",
+            description = "also write a self-contained page: into this folder, made if absent, or as this one file,"
+                    + " whose name ends in .html or .pdf")
+    private Optional<Path> place = Optional.empty();
 
-    Optional<Path> folder() {
-        return folder;
+    @Option(
+            names = "--paper",
+            paramLabel = "SIZE",
+            converter = ReportFiles.PaperName.class,
+            description = "print the page as PDF too, on a4 or letter; a file that ends in .pdf is on a4 otherwise")
+    private Optional<PaperSize> paper = Optional.empty();
+
+    /**
+     * @param pages makes text by file name, the page of the answer first; called only where a page was asked for
+     * @return the files written
+     */
+    List<Path> write(Supplier<Map<String, String>> pages) {
+        ReportFiles files = new ReportFiles(paper);
+        return place.map(p -> files.write(p, pages.get())).orElse(List.of());
     }
 }

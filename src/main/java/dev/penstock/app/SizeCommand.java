@@ -4,7 +4,6 @@ import dev.penstock.chamber.StandardAtmosphere1976;
 import dev.penstock.reports.FlightView;
 import dev.penstock.reports.ReuseView;
 import dev.penstock.reports.VehicleView;
-import dev.penstock.reports.WholeFiles;
 import dev.penstock.study.EngineRuns;
 import dev.penstock.study.Progress;
 import dev.penstock.study.VehicleRuns;
@@ -85,12 +84,6 @@ final class SizeCommand extends BaseCommand {
     }
 
     private List<Path> page(VehicleSizing sizing, Supplier<String> html) {
-        if (report.folder().isEmpty()) {
-            return List.of();
-        }
-        Path folder = report.folder().get();
-        String name = "vehicle-" + ConceptReports.slug(sizing.plan().name()) + ".html";
-        WholeFiles.write(folder, Map.of(name, html.get()));
-        return List.of(folder.resolve(name));
+        return report.write(() -> Map.of(ConceptReports.vehicleFile(sizing), html.get()));
     }
 }

@@ -2,12 +2,12 @@ package dev.penstock.app;
 
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.reports.SweepView;
-import dev.penstock.reports.WholeFiles;
 import dev.penstock.study.Axis;
 import dev.penstock.study.EngineRuns;
 import dev.penstock.study.Sweep;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CountDownLatch;
@@ -90,16 +90,12 @@ final class SweepCommand extends BaseCommand {
 
     private int show(Sweep.Result result) {
         SweepView view = new SweepView(result);
-        List<Path> pages = new ArrayList<>();
-        report.folder().ifPresent(folder -> {
+        List<Path> pages = report.write(() -> {
             String name = ConceptReports.slug(result.name()) + "-sweep";
-            WholeFiles.write(
-                    folder,
-                    Map.of(
-                            name + ".html", view.html(new ConceptReports(session).software()),
-                            name + ".csv", view.csv()));
-            pages.add(folder.resolve(name + ".html"));
-            pages.add(folder.resolve(name + ".csv"));
+            Map<String, String> files = new LinkedHashMap<>();
+            files.put(name + ".html", view.html(new ConceptReports(session).software()));
+            files.put(name + ".csv", view.csv());
+            return files;
         });
         if (csv && !json()) {
             session.out().print(view.csv());

@@ -1,7 +1,6 @@
 package dev.penstock.app;
 
 import dev.penstock.reports.TradeView;
-import dev.penstock.reports.WholeFiles;
 import dev.penstock.study.EngineRuns;
 import dev.penstock.study.PropellantPair;
 import dev.penstock.study.TradeResult;
@@ -54,14 +53,9 @@ final class TradeCommand extends BaseCommand {
         try (ConsoleProgress progress = ConsoleProgress.of(session, "balancing", tried.size(), false)) {
             result = runs.trade(CaseFiles.find(session, List.of(file)).get(0), tried, changes.map(), progress);
         }
-        List<Path> page = report.folder()
-                .map(folder -> {
-                    String name = "trade-" + ConceptReports.slug(result.plan().name()) + ".html";
-                    WholeFiles.write(
-                            folder, Map.of(name, TradeView.html(result, new ConceptReports(session).software())));
-                    return List.of(folder.resolve(name));
-                })
-                .orElse(List.of());
+        List<Path> page = report.write(() -> Map.of(
+                "trade-" + ConceptReports.slug(result.plan().name()) + ".html",
+                TradeView.html(result, new ConceptReports(session).software())));
         answer(() -> TradeView.json(result), () -> TradeView.text(result) + written(page));
         boolean any = result.candidates().stream()
                 .anyMatch(c -> c.row().flatMap(r -> r.sizing()).isPresent());

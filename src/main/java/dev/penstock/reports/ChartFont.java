@@ -65,11 +65,17 @@ public final class ChartFont {
         }
     }
 
+    /** @return the font as TrueType; the caller closes it */
+    public static InputStream open() {
+        InputStream in = ChartFont.class.getResourceAsStream(RESOURCE);
+        if (in == null) {
+            throw new IllegalStateException(RESOURCE + " is not on the class path");
+        }
+        return in;
+    }
+
     private static Font read() throws IOException {
-        try (InputStream in = ChartFont.class.getResourceAsStream(RESOURCE)) {
-            if (in == null) {
-                throw new IllegalStateException(RESOURCE + " is not on the class path");
-            }
+        try (InputStream in = open()) {
             return Font.createFont(Font.TRUETYPE_FONT, in);
         } catch (FontFormatException e) {
             throw new IllegalStateException(e);

@@ -1,0 +1,71 @@
+package dev.penstock.reports.print;
+
+import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
+import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
+import com.openhtmltopdf.util.XRLog;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+
+/**
+ * Prints a page as PDF: no browser, nothing from outside, the same bytes each time. Fonts are embedded and drawings stay
+ * vectors. Where the page has a trail of its numbers, the numbers lead to it.
+ */
+public final class PdfReport {
+
+    private PdfReport() {}
+
+    /**
+     * @param html a page that one of the views made
+     * @param size paper
+     * @return the PDF
+     */
+    public static byte[] of(String html, PaperSize size) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        write(html, size, out);
+        return out.toByteArray();
+    }
+
+    /**
+     * @param html a page that one of the views made
+     * @param size paper
+     * @param out where the PDF goes; it stays open
+     * @throws UncheckedIOException if that cannot be written
+     */
+    public static void write(String html, PaperSize size, OutputStream out) {
+        XRLog.setLoggingEnabled(false);
+        PrintForm form = PrintForm.of(html, size);
+        PdfRendererBuilder builder = new PdfRendererBuilder();
+        builder.useFastMode();
+        builder.useSVGDrawer(new BatikSVGDrawer());
+        builder.usePdfUaAccessibility(true);
+        builder.useReplacementText("\u25a1");
+        builder.useExternalResourceAccessControl(
+                (uri, kind) -> false, ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI);
+        PrintFonts.addTo(builder);
+        builder.withW3cDocument(form.document(), null);
+        builder.withProducer(form.maker());
+        try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
+            renderer.createPDFWithoutClosing();
+            try (PDDocument pdf = renderer.getPdfDocument()) {
+                finish(pdf, html);
+                pdf.save(out);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** The time of printing would make two prints of one page differ. */
+    private static void finish(PDDocument pdf, String html) {
+        PDDocumentInformation about = pdf.getDocumentInformation();
+        about.setCreationDate(null);
+        about.setModificationDate(null);
+        pdf.setDocumentId((long) html.hashCode());
+    }
+}

@@ -1,0 +1,5 @@
+/**
+ * Puts a page on paper: the self-contained page that the views make goes in, a PDF of numbered sheets comes out, with the
+ * same numbers, drawings in vector, and fonts of its own. Entry: {@link dev.penstock.reports.print.PdfReport}.
+ */
+package dev.penstock.reports.print;
