@@ -1,10 +1,16 @@
 package dev.penstock.cycles;
 
 import dev.penstock.errors.PenstockException;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** Balances many random concepts and says how many close, why the others do not, and how long the slowest took. */
+/**
+ * Balances many random concepts and says how many close, why the others do not, and how much processor time the slowest
+ * took.
+ */
 public final class RandomConceptsRun {
 
     private RandomConceptsRun() {}
@@ -15,10 +21,13 @@ public final class RandomConceptsRun {
         RandomConcepts draws = new RandomConcepts(arguments.length > 1 ? Long.parseLong(arguments[1]) : 1);
         Map<String, Integer> done = new TreeMap<>();
         Map<String, Integer> failed = new TreeMap<>();
+        ThreadMXBean clock = ManagementFactory.getThreadMXBean();
         double slowest = 0;
+        int slowestIndex = 0;
+        double sum = 0;
         for (int i = 0; i < count; i++) {
             RandomConcepts.Draw draw = draws.next();
-            long start = System.nanoTime();
+            long start = clock.getCurrentThreadCpuTime();
             String id = draw.cycle().id();
             try {
                 Concepts.STUDY.balance(draw.concept());
@@ -27,10 +36,23 @@ public final class RandomConceptsRun {
                 failed.merge(id + ", " + e.getClass().getSimpleName(), 1, Integer::sum);
                 System.out.println(i + " " + draw.values() + "\n    " + e.getMessage());
             }
-            slowest = Math.max(slowest, (System.nanoTime() - start) * 1e-9);
+            double seconds = (clock.getCurrentThreadCpuTime() - start) * 1e-9;
+            sum += seconds;
+            if (seconds > slowest) {
+                slowest = seconds;
+                slowestIndex = i;
+            }
         }
         int closed = done.values().stream().mapToInt(Integer::intValue).sum();
-        System.out.printf("%d of %d close (%.2f %%); slowest %.2f s%n", closed, count, 100.0 * closed / count, slowest);
+        System.out.printf(
+                Locale.ROOT,
+                "%d of %d close (%.2f %%); processor time %.3f s on average, %.2f s for the slowest, number %d%n",
+                closed,
+                count,
+                100.0 * closed / count,
+                sum / count,
+                slowest,
+                slowestIndex);
         System.out.println("closed " + done + "\nfailed " + failed);
     }
 }

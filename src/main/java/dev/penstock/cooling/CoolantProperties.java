@@ -5,6 +5,7 @@ import dev.penstock.fluids.Fluid;
 import dev.penstock.fluids.FluidCursor;
 import dev.penstock.fluids.FluidTables;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * Coolant properties for the march, without gaps: single-phase from a table of the fluid, or the fluid itself off the table; two-phase as a homogeneous mixture
@@ -22,6 +23,10 @@ final class CoolantProperties implements AutoCloseable {
 
     private final Fluid fluid;
     private final FluidCursor cursor;
+
+    /** One for the wall, so that each search starts from the last state of its own kind. */
+    private final FluidCursor wallCursor;
+
     private final Optional<SaturationLine> saturation;
     private final double lowest;
     private final double edge;
@@ -54,11 +59,12 @@ final class CoolantProperties implements AutoCloseable {
         double top = fluid.atPressureTemperature(pressure, last).enthalpy();
         this.hottestSureEnthalpy = fluid.atPressureTemperature(pressure, Math.min(SURE * edge, last))
                 .enthalpy();
-        this.cursor = tabulated && top > enthalpy
-                ? FluidTables.shared()
-                        .covering(fluid, LOWEST_PRESSURE * pressure, pressure, enthalpy, top)
-                        .cursor()
-                : fluid.cursor();
+        Supplier<FluidCursor> cursors = fluid::cursor;
+        if (tabulated && top > enthalpy) {
+            cursors = FluidTables.shared().covering(fluid, LOWEST_PRESSURE * pressure, pressure, enthalpy, top)::cursor;
+        }
+        this.cursor = cursors.get();
+        this.wallCursor = cursors.get();
     }
 
     Fluid fluid() {
@@ -254,12 +260,12 @@ final class CoolantProperties implements AutoCloseable {
     private void nearSinglePhase(double temperature, ChannelFlow flow) {
         nearTemperature = temperature;
         try {
-            cursor.setPressureTemperature(flow.pressure, temperature);
-            nearDensity = cursor.density();
-            nearViscosity = cursor.viscosity();
-            nearConductivity = cursor.conductivity();
-            nearEnthalpy = cursor.enthalpy();
-            nearHeatCapacity = cursor.isobaricHeatCapacity();
+            wallCursor.setPressureTemperature(flow.pressure, temperature);
+            nearDensity = wallCursor.density();
+            nearViscosity = wallCursor.viscosity();
+            nearConductivity = wallCursor.conductivity();
+            nearEnthalpy = wallCursor.enthalpy();
+            nearHeatCapacity = wallCursor.isobaricHeatCapacity();
         } catch (PropertyFailure e) {
             // the fluid would be frozen there: a guess on the way to the solution, so the bulk's properties will do
             nearBulk(flow);
@@ -288,5 +294,6 @@ final class CoolantProperties implements AutoCloseable {
     @Override
     public void close() {
         cursor.close();
+        wallCursor.close();
     }
 }

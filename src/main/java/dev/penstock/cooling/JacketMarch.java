@@ -1,6 +1,5 @@
 package dev.penstock.cooling;
 
-import dev.penstock.errors.NotConverged;
 import dev.penstock.errors.PropertyFailure;
 import dev.penstock.provenance.ModelCard;
 import java.util.List;
@@ -12,8 +11,9 @@ import java.util.List;
  * momentum   dp = −f (ds/D_h) ½ρV² − ρV dV       friction and acceleration, change of section included
  * manifolds  inlet p_0 − (1 + 0.5) ½ρV², outlet p: the dynamic head is lost
  * </pre>
- * Each cell is solved at its middle, flux and state together, to 1e-8, which is near the noise of a property library; the heat that enters is then added to the
- * coolant as it stands, so heat and enthalpy rise agree to round-off. Loss coefficients of the manifolds: common practice
+ * Each cell is solved at its middle, wall and coolant together ({@link CellBalance}); the heat that enters is then added to
+ * the coolant as it stands, so heat and enthalpy rise agree to round-off. Every march starts from the surface temperatures of
+ * the last one through the same field. Loss coefficients of the manifolds: common practice
  * for sudden contraction and expansion. Not thread-safe; allocates nothing after construction.
  */
 final class JacketMarch {
@@ -35,18 +35,11 @@ final class JacketMarch {
         NO_STATE
     }
 
-    private static final double ENTRANCE_LOSS = 0.5;
-    private static final double SHORTEST_STEP = 0.02;
-    private static final int MAX_SWEEPS = 200;
-    private static final double TOLERANCE = 1e-8;
     private static final double LOWEST_PRESSURE_SHARE = 0.02;
 
-    private final JacketGrid grid;
-    private final ChannelGrid channels;
-    private final CoolantProperties properties;
+    private final CellBalance balance;
     private final WallBalance wall;
     private final ChannelFlow flow;
-    private final boolean curved;
 
     /** End of the march: outcome, where it stopped, and the reason. */
     Outcome outcome = Outcome.COMPLETE;
@@ -64,12 +57,9 @@ final class JacketMarch {
             WallBalance wall,
             ChannelFlow flow,
             boolean curved) {
-        this.grid = grid;
-        this.channels = channels;
-        this.properties = properties;
+        this.balance = new CellBalance(grid, channels, properties, wall, flow, curved);
         this.wall = wall;
         this.flow = flow;
-        this.curved = curved;
     }
 
     /**
@@ -96,113 +86,35 @@ final class JacketMarch {
     }
 
     private boolean runLeg(Leg leg, LegField field, double inlet, double enthalpy, double jacketFlow, double floor) {
-        double legFlow = jacketFlow * leg.flowShare();
-        double perChannel = legFlow / (channels.count * leg.share());
-        double total = enthalpy;
-        double distance = 0;
-        double previousVelocity = 0;
-        double previousMomentum = 0;
-        double previousFriction = 0;
-        double pressure = inlet;
-        double flux = 0;
-        double density = 0;
-        boolean first = true;
-        for (int c = leg.first(); c != leg.last() + leg.step(); c += leg.step()) {
-            double massFlux = perChannel / channels.flowArea[c];
-            double half = 0.5 * grid.area[c] * leg.share() / legFlow;
-            wall.enter(grid, channels, c);
-            double friction = 0;
-            double velocity = 0;
-            double p = pressure;
-            double sound = 0;
-            boolean settled = false;
-            double step = 1;
-            double lastChange = 0;
-            try {
-                if (first) {
-                    properties.bulk(inlet, enthalpy, flow);
-                    density = flow.bulkDensity;
+        int c = leg.first();
+        double shift = 0;
+        double lastDensity = 0;
+        try {
+            balance.startLeg(leg, inlet, enthalpy, jacketFlow, floor);
+            for (; c != leg.last() + leg.step(); c += leg.step()) {
+                double before = field.surface[c];
+                boolean known = before > 0;
+                double denser = known ? field.massFlux[c] / field.velocity[c] : 0;
+                Outcome how = balance.solve(
+                        c,
+                        known ? before + shift : wall.surfaceTemperature,
+                        denser > 0 && lastDensity > 0 ? denser / lastDensity : 1);
+                lastDensity = denser;
+                if (how == Outcome.COMPLETE && !(wall.floorTemperature > 0)) {
+                    how = Outcome.UNSETTLED;
                 }
-                for (int sweep = 0; sweep < MAX_SWEEPS && !settled; sweep++) {
-                    velocity = massFlux / density;
-                    double momentum = massFlux * velocity;
-                    p = first
-                            ? inlet - (1 + ENTRANCE_LOSS) * 0.5 * momentum - friction
-                            : pressure
-                                    - previousFriction
-                                    - friction
-                                    - 0.5
-                                            * (previousMomentum / previousVelocity + massFlux)
-                                            * (velocity - previousVelocity);
-                    if (!(p > floor)) {
-                        return stop(Outcome.PRESSURE_EXHAUSTED, c, "");
-                    }
-                    double staticEnthalpy = total + flux * half - 0.5 * velocity * velocity;
-                    properties.bulk(p, staticEnthalpy, flow);
-                    double diameter = channels.hydraulicDiameter[c];
-                    flow.boilingTemperature = properties.saturationTemperature(p);
-                    flow.velocity = velocity;
-                    flow.hydraulicDiameter = diameter;
-                    flow.reynolds = massFlux * diameter / flow.bulkViscosity;
-                    flow.prandtl = flow.bulkHeatCapacity * flow.bulkViscosity / flow.bulkConductivity;
-                    flow.distanceOverDiameter = (distance + 0.5 * grid.length[c]) / diameter;
-                    double curvature =
-                            curved ? CurvedChannel.factor(flow.reynolds, 0.5 * diameter / grid.curvature[c]) : 1;
-                    flow.frictionFactor =
-                            ChannelFriction.factor(flow.reynolds, channels.roughness / diameter) * curvature;
-                    double newFriction = 0.25
-                            * flow.frictionFactor
-                            * grid.length[c]
-                            / diameter
-                            * massFlux
-                            * massFlux
-                            / flow.bulkDensity;
-                    wall.solve(curvature);
-                    settled = sweep > 0
-                            && close(wall.heatFlux, flux)
-                            && close(flow.bulkDensity, density)
-                            && Math.abs(newFriction - friction) <= TOLERANCE * p;
-                    double change = wall.heatFlux - flux;
-                    step = settled ? 1 : relaxation(step, change, lastChange);
-                    lastChange = change;
-                    flux += step * change;
-                    density += step * (flow.bulkDensity - density);
-                    friction = newFriction;
+                if (how != Outcome.COMPLETE) {
+                    return stop(how, c, "");
                 }
-                sound = flow.bulkSoundSpeed;
-                if (velocity > sound) {
-                    return stop(Outcome.CHOKED, c, "");
-                }
-            } catch (PropertyFailure e) {
-                return stop(Outcome.NO_STATE, c, e.getMessage());
-            } catch (NotConverged e) {
-                return stop(Outcome.UNSETTLED, c, e.getMessage());
+                shift = wall.surfaceTemperature - before;
+                field.store(c, wall, flow, balance.pressure, balance.velocity, balance.massFlux);
             }
-            if (!settled || !(wall.floorTemperature > 0)) {
-                return stop(Outcome.UNSETTLED, c, "");
-            }
-            field.store(c, wall, flow, p, velocity, massFlux, sound);
-            total += 2 * flux * half;
-            distance += grid.length[c];
-            previousVelocity = velocity;
-            previousMomentum = massFlux * velocity;
-            previousFriction = friction;
-            pressure = p;
-            first = false;
+        } catch (PropertyFailure e) {
+            return stop(Outcome.NO_STATE, c, e.getMessage());
         }
-        outletPressure = pressure - previousFriction;
-        outletEnthalpy = total;
+        outletPressure = balance.outletPressure();
+        outletEnthalpy = balance.outletEnthalpy();
         return outletPressure > floor || stop(Outcome.PRESSURE_EXHAUSTED, leg.last(), "");
-    }
-
-    /** Full steps, halved where a cell's own heat swings its flux, as when the coolant dries out in it. */
-    private static double relaxation(double step, double change, double lastChange) {
-        boolean swings = change * lastChange < 0 && Math.abs(change) > 0.2 * Math.abs(lastChange);
-        return swings ? Math.max(SHORTEST_STEP, 0.5 * step) : Math.min(1, 1.3 * step);
-    }
-
-    private static boolean close(double a, double b) {
-        return Math.abs(a - b) <= TOLERANCE * Math.max(Math.abs(a), 1);
     }
 
     private boolean stop(Outcome how, int cell, String why) {

@@ -114,6 +114,19 @@ final class JacketRun implements AutoCloseable {
         }
     }
 
+    /** Cell in which the coolant is hottest. */
+    int hottestBulk() {
+        int[] cell = new int[1];
+        double[] hottest = new double[1];
+        forEachCell((field, c) -> {
+            if (field.bulk[c] > hottest[0]) {
+                hottest[0] = field.bulk[c];
+                cell[0] = c;
+            }
+        });
+        return cell[0];
+    }
+
     int evaluations() {
         return wall.evaluations;
     }

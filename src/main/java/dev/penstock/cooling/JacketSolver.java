@@ -102,6 +102,33 @@ public final class JacketSolver {
     }
 
     /**
+     * Marches through a jacket whose channels are given, and no more: the same heat and pressure drop as {@link #solve}, at
+     * a third of its cost.
+     *
+     * @param question case with every channel size given
+     * @return heat load and pressure drop
+     * @throws dev.penstock.errors.InvalidInput if channels overlap, naming the place, or the material is unknown
+     * @throws OutsideValidity as {@link #solve}
+     * @throws NotConverged as {@link #solve}
+     */
+    public JacketLoad load(JacketCase question) {
+        WallMaterial material = walls.material(question.design().wall().material());
+        ChannelLayout layout = question.design().channels();
+        try (JacketRun run =
+                new JacketRun(question, material, lines, question.design().cells(), tabulated)) {
+            run.march(ChannelGrid.of(run.grid, layout, run.thickness));
+            refuseFailure(run);
+            int hottest = run.hottestBulk();
+            return new JacketLoad(
+                    JacketStations.heatLoad(run),
+                    question.inletPressure() - run.outletPressure,
+                    layout,
+                    run.grid.x[hottest],
+                    run.grid.areaRatio[hottest]);
+        }
+    }
+
+    /**
      * @param question case that was solved
      * @param jacket its jacket
      * @return the hottest station with two-dimensional conduction; empty for tubes

@@ -39,7 +39,7 @@ final class LegField {
         visited = new boolean[cells];
     }
 
-    void store(int c, WallBalance wall, ChannelFlow flow, double p, double v, double flux, double sound) {
+    void store(int c, WallBalance wall, ChannelFlow flow, double p, double v, double flux) {
         visited[c] = true;
         heatFlux[c] = wall.heatFlux;
         metal[c] = wall.metalTemperature;
@@ -54,7 +54,7 @@ final class LegField {
         pressure[c] = p;
         velocity[c] = v;
         massFlux[c] = flux;
-        soundSpeed[c] = sound;
+        soundSpeed[c] = flow.bulkSoundSpeed;
         covered[c] = wall.covered();
     }
 }

@@ -1,6 +1,5 @@
 package dev.penstock.cooling;
 
-import dev.penstock.errors.NotConverged;
 import dev.penstock.provenance.ModelCard;
 import java.util.List;
 
@@ -13,9 +12,8 @@ import java.util.List;
  * q = h_c(T_wc) φ (T_wc − T_b)(r + t)/r      φ cooled over hot area, fins included; with nucleate boiling, see Boiling
  * </pre>
  * A tube takes heat on the half circle that faces the gas; in a tube pressed taller than wide the straight sides are fins
- * of two wall thicknesses. Solved for T_s by secant steps held inside a shrinking bracket. The left side falls and the right side rises with T_s,
- * so there is one solution between bulk and adiabatic wall temperature unless the coolant side deteriorates; then the
- * one nearest to the previous cell's. Not thread-safe; allocates nothing.
+ * of two wall thicknesses. {@link CellBalance} looks for the T_s at which both sides agree. Not thread-safe; allocates
+ * nothing.
  */
 final class WallBalance {
 
@@ -27,9 +25,6 @@ final class WallBalance {
             "about 5 % in flux against two-dimensional conduction (own comparison)",
             List.of("nasa-sp-125", "incropera-2007"));
 
-    private static final int MAX_EVALUATIONS = 300;
-    private static final int STEPS_PER_HALVING = 4;
-    private static final double TOLERANCE = 1e-11;
     private static final double DRYING_RANGE = 10;
     private static final double LAMINAR_NUSSELT = 4.36;
 
@@ -74,7 +69,7 @@ final class WallBalance {
         this.flow = flow;
     }
 
-    /** Moves to a cell, keeping the previous solution as first guess. */
+    /** Moves to a cell. */
     void enter(JacketGrid grid, ChannelGrid channelGrid, int newCell) {
         cell = newCell;
         channels = channelGrid;
@@ -83,59 +78,36 @@ final class WallBalance {
         floorOverWall = 1 + channelGrid.thickness / radius;
     }
 
-    /**
-     * Solves the balance for the bulk state in the flow.
-     *
-     * @param curvature factor of curvature on heat transfer (-)
-     */
-    void solve(double curvature) {
-        curvatureFactor = curvature;
-        double bulk = flow.bulkTemperature;
-        double adiabatic = gasSide.adiabaticWallTemperature(cell);
-        double low = Math.min(bulk, adiabatic);
-        double high = Math.max(bulk, adiabatic) + gasSide.radiation(cell) / gasSide.coefficient(cell, adiabatic) + 1;
-        double guess = surfaceTemperature > low && surfaceTemperature < high
-                ? surfaceTemperature
-                : bulk + 0.3 * (adiabatic - bulk);
-        double last = Double.NaN;
-        double lastResidual = Double.NaN;
-        double width = high - low;
-        for (int i = 0; i < MAX_EVALUATIONS; i++) {
-            double residual = residual(guess);
-            if (residual > 0) {
-                low = guess;
-            } else {
-                high = guess;
-            }
-            double slope =
-                    Double.isNaN(last) || guess == last ? -newtonSlope() : (residual - lastResidual) / (guess - last);
-            double next = slope < 0 ? guess - residual / slope : Double.NaN;
-            if (Math.abs(next - guess) <= TOLERANCE * guess || high - low <= TOLERANCE * guess) {
-                return;
-            }
-            last = guess;
-            lastResidual = residual;
-            boolean stalls = i % STEPS_PER_HALVING == STEPS_PER_HALVING - 1 && high - low > 0.5 * width;
-            guess = next > low && next < high && !stalls ? next : 0.5 * (low + high);
-            width = i % STEPS_PER_HALVING == STEPS_PER_HALVING - 1 ? high - low : width;
-        }
-        throw new NotConverged(
-                "heat balance of the wall",
-                MAX_EVALUATIONS,
-                Math.abs(lastResidual) / Math.max(1, Math.abs(heatFlux)),
-                "surface temperature between " + low + " and " + high + " K");
+    /** Adiabatic wall temperature of the cell (K). */
+    double adiabaticWallTemperature() {
+        return gasSide.adiabaticWallTemperature(cell);
     }
 
-    private double newtonSlope() {
+    /** How far radiation can drive the surface above the adiabatic wall temperature (K). */
+    double radiationRise() {
+        return gasSide.radiation(cell) / gasSide.coefficient(cell, gasSide.adiabaticWallTemperature(cell));
+    }
+
+    /** Fall of the residual with the surface temperature at a coolant that stays as it is (W/(m²·K)). */
+    double slope() {
         double resistance = gasSide.layers(cell) + conductionLength / conductivity.at(metalTemperature);
         return gasCoefficient + coolingPerArea * (1 + gasCoefficient * resistance);
+    }
+
+    /** Coolant-side coefficient over the gas-side surface, fins included (W/(m²·K)). */
+    double coolingPerArea() {
+        return coolingPerArea;
     }
 
     private double coolingPerArea;
     private double wettedPerArea;
 
-    private double residual(double surface) {
-        evaluations++;
+    /**
+     * What the gas gives a surface, and the temperatures below it.
+     *
+     * @param surface temperature of the surface that faces the gas (K)
+     */
+    void receive(double surface) {
         surfaceTemperature = surface;
         gasCoefficient = gasSide.coefficient(cell, surface);
         heatFlux = gasCoefficient * (gasSide.adiabaticWallTemperature(cell) - surface) + gasSide.radiation(cell);
@@ -150,6 +122,17 @@ final class WallBalance {
                 break;
             }
         }
+    }
+
+    /**
+     * What the surface receives less what the coolant, in its bulk state in the flow, takes from the wall.
+     *
+     * @param curvature factor of curvature on heat transfer (-)
+     * @return the difference (W/m²)
+     */
+    double residual(double curvature) {
+        evaluations++;
+        curvatureFactor = curvature;
         flow.wallTemperature = Math.max(1, floorTemperature);
         if (correlation.needsWallProperties()) {
             properties.wall(flow);

@@ -1,7 +1,7 @@
 package dev.penstock.cycles;
 
 import dev.penstock.chamber.ChamberPerformance;
-import dev.penstock.cooling.JacketResult;
+import dev.penstock.cooling.JacketLoad;
 import java.util.Optional;
 
 /**
@@ -21,7 +21,7 @@ record Assumptions(
         double heatLoad,
         double jacketDrop,
         ChamberPerformance chamber,
-        Optional<JacketResult> jacket) {
+        Optional<JacketLoad> jacket) {
 
     Assumptions with(double newFlow, double newHeat, double newDrop) {
         return new Assumptions(newFlow, faceRatio, newHeat, newDrop, chamber, jacket);

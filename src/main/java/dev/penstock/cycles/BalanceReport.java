@@ -45,7 +45,7 @@ final class BalanceReport {
 
     private EngineBalance make() {
         sizeMachines();
-        Optional<JacketResult> jacket = solved.update().assumptions().jacket();
+        Optional<JacketResult> jacket = solved.jacket();
         List<Residual> residuals = residuals();
         for (Residual residual : residuals) {
             if (!(residual.relative() <= Auditor.ALLOWED)) {

@@ -1,5 +1,6 @@
 package dev.penstock.cycles;
 
+import dev.penstock.cooling.JacketResult;
 import dev.penstock.errors.NotConverged;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.numerics.BoundedSystemSolver;
@@ -37,6 +38,7 @@ final class Balancer {
             List<Double> values,
             Assumptions assumed,
             Surroundings.Update update,
+            Optional<JacketResult> jacket,
             Flowsheet sheet,
             Effort effort) {}
 
@@ -71,7 +73,14 @@ final class Balancer {
             if (surroundings.distance(assumed, update.assumptions()) <= ROUND_TOLERANCE && !moved) {
                 Effort effort = new Effort(round, steps, plant.evaluations(), surroundings.jacketSolutions());
                 return new Solved(
-                        plant, unknownNames, values, assumed, update, layOut(plant, assumed, values, true), effort);
+                        plant,
+                        unknownNames,
+                        values,
+                        assumed,
+                        update,
+                        surroundings.jacketInFull(),
+                        layOut(plant, assumed, values, true),
+                        effort);
             }
             assumed = surroundings.mixed(mixer, assumed, update.assumptions());
         }

@@ -3,8 +3,7 @@ package dev.penstock.cycles;
 import dev.penstock.combustion.Reactants;
 import dev.penstock.combustion.RealFluidWorkingFluid;
 import dev.penstock.combustion.TurbineGas;
-import dev.penstock.cooling.JacketResult;
-import dev.penstock.cooling.JacketStation;
+import dev.penstock.cooling.JacketLoad;
 import dev.penstock.errors.LimitReached;
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.errors.PropertyFailure;
@@ -12,7 +11,6 @@ import dev.penstock.errors.Warning;
 import dev.penstock.fluids.FluidState;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -271,11 +269,9 @@ final class Flowsheet {
         }
     }
 
-    private static String hottestPlace(JacketResult jacket) {
-        return jacket.stations().stream()
-                .max(Comparator.comparingDouble(JacketStation::coolantTemperature))
-                .map(s -> String.format(Locale.ROOT, ", hottest at x = %.4g m (area ratio %.4g)", s.x(), s.areaRatio()))
-                .orElse("");
+    private static String hottestPlace(JacketLoad jacket) {
+        return String.format(
+                Locale.ROOT, ", hottest at x = %.4g m (area ratio %.4g)", jacket.hottestX(), jacket.hottestAreaRatio());
     }
 
     /** Burns a stream of each propellant at a pressure; both must arrive above it. */

@@ -174,7 +174,7 @@ final class OffDesign {
                 .sum();
         double flow = sheet.tankStreams().stream().mapToDouble(Stream::flow).sum();
         double vacuum = chamber.vacuumThrust() + jets;
-        Optional<JacketResult> jacket = solved.update().assumptions().jacket();
+        Optional<JacketResult> jacket = solved.jacket();
         Map<String, Double> temperatures = temperatures(sheet);
         return new OperatingPoint(
                 command,

@@ -9,6 +9,7 @@ import dev.penstock.cooling.ChannelLayout;
 import dev.penstock.cooling.HotGasProfile;
 import dev.penstock.cooling.HotGasProfiles;
 import dev.penstock.cooling.JacketCase;
+import dev.penstock.cooling.JacketLoad;
 import dev.penstock.cooling.JacketResult;
 import dev.penstock.errors.LimitReached;
 import dev.penstock.fluids.Fluid;
@@ -47,7 +48,8 @@ final class Surroundings {
     private ChamberPerformance lastChamber;
     private HotGasProfile lastProfile;
     private double[] lastJacketInputs = {};
-    private Optional<JacketResult> lastJacket = Optional.empty();
+    private Optional<JacketCase> lastQuestion = Optional.empty();
+    private Optional<JacketLoad> lastJacket = Optional.empty();
 
     Surroundings(Plant plant) {
         this.plant = plant;
@@ -97,7 +99,7 @@ final class Surroundings {
     /** Assumptions of a neighbouring concept, moved to this one's chamber pressure. */
     Assumptions startingFrom(Assumptions near) {
         double pressure = concept.chamberPressure() / near.chamber().design().chamberPressure();
-        layout = near.jacket().map(JacketResult::layout);
+        layout = near.jacket().map(JacketLoad::layout);
         toBeSized = plant.built().isEmpty();
         return near.with(near.chamberFlow(), near.heatLoad(), near.jacketDrop() * pressure);
     }
@@ -133,12 +135,12 @@ final class Surroundings {
                 sheet.chamberStreams().stream().mapToDouble(Stream::fuelFlow).sum();
         ChamberPerformance chamber =
                 chamberAgain(oxidizer / (oxidizer + fuel), sheet.chamberEnthalpy(), thrust(jets, assumed.chamber()));
-        Optional<JacketResult> jacket = jacketAgain(sheet, chamber);
+        Optional<JacketLoad> jacket = jacketAgain(sheet, chamber);
         Assumptions next = new Assumptions(
                 chamber.massFlow(),
                 faceRatio(chamber),
-                jacket.map(JacketResult::heatLoad).orElse(0.0),
-                jacket.map(JacketResult::pressureDrop).orElse(0.0),
+                jacket.map(JacketLoad::heatLoad).orElse(0.0),
+                jacket.map(JacketLoad::pressureDrop).orElse(0.0),
                 chamber,
                 jacket);
         return new Update(next, jets);
@@ -212,7 +214,12 @@ final class Surroundings {
                 chamber.profile().at(concept.chamber().combustor().contractionRatio(), false));
     }
 
-    private Optional<JacketResult> jacketAgain(Flowsheet sheet, ChamberPerformance chamber) {
+    /** The jacket of the last round with everything that a report says of it. */
+    Optional<JacketResult> jacketInFull() {
+        return lastQuestion.map(plant.models().jackets()::solve);
+    }
+
+    private Optional<JacketLoad> jacketAgain(Flowsheet sheet, ChamberPerformance chamber) {
         if (concept.cooling().isEmpty()) {
             return Optional.empty();
         }
@@ -233,7 +240,7 @@ final class Surroundings {
         return lastJacket;
     }
 
-    private JacketResult jacket(ChamberPerformance chamber, double pressure, double ownEnthalpy, double flow) {
+    private JacketLoad jacket(ChamberPerformance chamber, double pressure, double ownEnthalpy, double flow) {
         CoolingDesign cooling = concept.cooling().orElseThrow();
         if (lastProfile == null || chamber != lastChamber) {
             lastProfile = HotGasProfiles.of(chamber, concept.fuel().id().equals("rp-1"));
@@ -256,7 +263,8 @@ final class Surroundings {
             question = question.withDesign(cooling.jacket().withChannels(layout.get()));
         }
         jacketSolutions++;
-        return plant.models().jackets().solve(question);
+        lastQuestion = Optional.of(question);
+        return plant.models().jackets().load(question);
     }
 
     private static boolean moved(double[] now, double[] before) {

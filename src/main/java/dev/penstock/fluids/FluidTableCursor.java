@@ -10,7 +10,9 @@ final class FluidTableCursor implements FluidCursor {
     private static final double POSITION_TOLERANCE = 1e-11;
 
     private final FluidTable table;
-    private final FluidCursor full;
+    /** Opened when the table is left for the first time. */
+    private FluidCursor full;
+
     private final double[] pressureWeights = new double[STENCIL];
     private final double[] enthalpyWeights = new double[STENCIL];
     private final double[] slopeWeights = new double[STENCIL];
@@ -22,7 +24,6 @@ final class FluidTableCursor implements FluidCursor {
 
     FluidTableCursor(FluidTable table) {
         this.table = table;
-        this.full = table.fluid().cursor();
     }
 
     /** @return how often the full model had to be asked */
@@ -39,7 +40,7 @@ final class FluidTableCursor implements FluidCursor {
             enthalpy = h;
             return;
         }
-        full.setPressureEnthalpy(p, h);
+        full().setPressureEnthalpy(p, h);
         leftTable();
     }
 
@@ -48,7 +49,7 @@ final class FluidTableCursor implements FluidCursor {
         if (find(p, Column.TEMPERATURE, t)) {
             return;
         }
-        full.setPressureTemperature(p, t);
+        full().setPressureTemperature(p, t);
         leftTable();
     }
 
@@ -57,8 +58,15 @@ final class FluidTableCursor implements FluidCursor {
         if (find(p, Column.ENTROPY, s)) {
             return;
         }
-        full.setPressureEntropy(p, s);
+        full().setPressureEntropy(p, s);
         leftTable();
+    }
+
+    private FluidCursor full() {
+        if (full == null) {
+            full = table.fluid().cursor();
+        }
+        return full;
     }
 
     private void leftTable() {
@@ -237,13 +245,15 @@ final class FluidTableCursor implements FluidCursor {
     @Override
     public FluidState snapshot() {
         if (onTable) {
-            full.setPressureEnthalpy(pressure, enthalpy);
+            full().setPressureEnthalpy(pressure, enthalpy);
         }
         return full.snapshot();
     }
 
     @Override
     public void close() {
-        full.close();
+        if (full != null) {
+            full.close();
+        }
     }
 }

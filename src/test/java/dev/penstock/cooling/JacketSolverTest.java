@@ -59,6 +59,15 @@ class JacketSolverTest {
         assertThat(result.pressureDrop()).isPositive().isLessThan(1.02 * budget);
     }
 
+    /** Identity: what a cycle is told while it iterates is what the report says at the end. */
+    @Test
+    void theShortAnswerIsThatOfTheWholeSolution() {
+        JacketLoad load = SOLVER.load(methane);
+        assertThat(load.heatLoad()).isEqualTo(result.heatLoad());
+        assertThat(load.pressureDrop()).isEqualTo(result.pressureDrop());
+        assertThat(load.layout()).isEqualTo(result.layout());
+    }
+
     @Test
     void sizingTwiceGivesTheSameChannels() {
         JacketCase again =

@@ -6,8 +6,12 @@ import dev.penstock.errors.LimitReached;
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.errors.PenstockException;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
 
 /** Property: what an engineer might ask for closes, or fails with a sentence. The long run is RandomConceptsRun. */
 class RandomConceptsTest {
@@ -32,5 +36,36 @@ class RandomConceptsTest {
             }
         }
         assertThat(failures).hasSizeLessThanOrEqualTo(1);
+    }
+
+    /** Regression: concepts at corners of the coolant's properties that have a balance and once were said to have none. */
+    @ParameterizedTest(name = "{0}")
+    @CsvFileSource(resources = "/cycles/hard-concepts.csv", numLinesToSkip = 1)
+    void hardConceptsClose(
+            String name,
+            String cycle,
+            String oxidizer,
+            String fuel,
+            String mixtureRatio,
+            String thrust,
+            String chamberPressure,
+            String areaRatio,
+            String more) {
+        Map<String, String> values = new LinkedHashMap<>();
+        values.put("name", name);
+        values.put("propellants.oxidizer", oxidizer);
+        values.put("propellants.fuel", fuel);
+        values.put("propellants.mixture_ratio", mixtureRatio);
+        values.put("engine.thrust_vacuum", thrust);
+        values.put("engine.chamber_pressure", chamberPressure);
+        values.put("nozzle.area_ratio", areaRatio);
+        values.put("cooling.coolant", "fuel");
+        if (more != null) {
+            values.put(more.substring(0, more.indexOf('=')), more.substring(more.indexOf('=') + 1));
+        }
+        EngineBalance balance =
+                Concepts.STUDY.balance(Concepts.READER.parse("hard", "cycle = \"" + cycle + "\"\n", values));
+        assertThat(balance.residualWorst()).isLessThan(1e-8);
+        assertThat(balance.effort().rounds()).isLessThanOrEqualTo(12);
     }
 }
