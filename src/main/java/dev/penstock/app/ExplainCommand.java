@@ -1,12 +1,12 @@
 package dev.penstock.app;
 
-import dev.penstock.cycles.BalanceTrail;
 import dev.penstock.cycles.EngineBalance;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.input.Spelling;
 import dev.penstock.provenance.Trail;
 import dev.penstock.reports.TrailView;
 import dev.penstock.study.EngineRuns;
+import dev.penstock.study.EngineTrail;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -59,7 +59,7 @@ final class ExplainCommand extends BaseCommand {
         EngineRuns runs = new EngineRuns(session.home(), session.fluids());
         EngineBalance balance = runs.study()
                 .balance(runs.read(CaseFiles.find(session, List.of(file)).get(0), changes.map()));
-        Trail trail = BalanceTrail.of(balance);
+        Trail trail = EngineTrail.of(balance);
         if (path.isEmpty()) {
             return answer(() -> listJson(trail), () -> listText(trail));
         }

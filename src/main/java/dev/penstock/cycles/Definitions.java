@@ -4,7 +4,7 @@ import dev.penstock.provenance.ModelCard;
 import java.util.List;
 
 /** The relations of a balance that no publication is needed for: conservation, and what the terms of the trade mean. */
-final class Definitions {
+public final class Definitions {
 
     static final ModelCard FLOW = card(
             "flow", "Conservation of mass", "Σ ṁ_out = Σ ṁ_in; oxidizer and fuel are counted apart", "steady flow");
@@ -29,7 +29,7 @@ final class Definitions {
             "Found by closing the balance",
             "the value at which every closing equation vanishes",
             "where a balance exists; what is left of each equation is listed with the residuals");
-    static final ModelCard SUM = card("sum", "Sum", "x = Σ xᵢ", "everywhere");
+    public static final ModelCard SUM = card("sum", "Sum", "x = Σ xᵢ", "everywhere");
     static final ModelCard DIFFERENCE = card("difference", "Difference", "Δx = x₂ − x₁", "everywhere");
     static final ModelCard RATIO = card("ratio", "Ratio", "r = a/b", "everywhere");
     static final ModelCard IMPULSE = card("specific-impulse", "Specific impulse", "Isp = F/(ṁ g₀)", "everywhere");
@@ -44,7 +44,8 @@ final class Definitions {
             "everywhere; above 1e-8 the result is an error");
     static final ModelCard RESIDUAL =
             card("residual", "What is left of a closing equation", "left side − right side", "at the solution");
-    static final ModelCard EXTREME = card("extreme", "Largest of several", "max xᵢ", "everywhere");
+    public static final ModelCard EXTREME = card("extreme", "Largest of several", "max xᵢ", "everywhere");
+    public static final ModelCard SMALLEST = card("smallest", "Smallest of several", "min xᵢ", "everywhere");
 
     private Definitions() {}
 

@@ -1,12 +1,12 @@
 package dev.penstock.reports;
 
-import dev.penstock.cycles.BalanceTrail;
 import dev.penstock.cycles.ConceptDocument;
 import dev.penstock.cycles.ConceptInput;
 import dev.penstock.cycles.EngineBalance;
 import dev.penstock.cycles.EngineSummary;
 import dev.penstock.cycles.LimitResult;
 import dev.penstock.provenance.LimitCheck;
+import dev.penstock.study.EngineTrail;
 import dev.penstock.vehicle.VehicleSizing;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -69,7 +69,7 @@ public final class ConceptPage {
                         .map(w -> Map.of("source", w.source(), "message", w.message()))
                         .toList());
         model.put("sections", sections());
-        TrailPart trail = new TrailPart(BalanceTrail.of(balance));
+        TrailPart trail = new TrailPart(EngineTrail.of(balance));
         model.put("models", trail.models());
         model.put("numbers", trail.numbers());
         model.put("assumptions", Assumptions.of(balance));

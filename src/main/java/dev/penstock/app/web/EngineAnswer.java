@@ -1,7 +1,6 @@
 package dev.penstock.app.web;
 
 import dev.penstock.cooling.JacketResult;
-import dev.penstock.cycles.BalanceTrail;
 import dev.penstock.cycles.Component;
 import dev.penstock.cycles.ConceptInput;
 import dev.penstock.cycles.EngineBalance;
@@ -10,6 +9,7 @@ import dev.penstock.provenance.Trail;
 import dev.penstock.reports.EngineCharts;
 import dev.penstock.reports.Figure;
 import dev.penstock.reports.Figures;
+import dev.penstock.study.EngineTrail;
 import dev.penstock.study.Measure;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -17,7 +17,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** What the page of a concept is told about a balanced engine. */
 final class EngineAnswer {
@@ -38,18 +37,8 @@ final class EngineAnswer {
                         + balance.concept().oxidizer().fluid().name() + " and "
                         + balance.concept().fuel().fluid().name());
         map.put("measures", measures(balance));
-        Trail trail = BalanceTrail.of(balance);
-        Map<String, Object> paths = new LinkedHashMap<>();
-        for (Measure measure : Measure.ALL) {
-            Stream.of("engine.", "cooling.")
-                    .map(part -> part + measure.key())
-                    .filter(trail::has)
-                    .findFirst()
-                    .ifPresent(path -> paths.put(measure.key(), path));
-        }
-        map.put("paths", paths);
         map.put("missed", (int) balance.limits().stream().filter(l -> !l.met()).count());
-        map.put("residual", Figures.significant(balance.residualWorst(), 2));
+        map.put("residual", new Cell(Figures.significant(balance.residualWorst(), 2), "residual_worst").map());
         map.put(
                 "warnings",
                 balance.warnings().stream()
@@ -57,8 +46,7 @@ final class EngineAnswer {
                         .map(w -> Map.of("source", w.source(), "message", w.message()))
                         .toList());
         map.put("limits", limits(balance));
-        map.put("stations", stations(balance));
-        map.put("machines", machines(balance));
+        map.put("tables", new EngineGrids(balance).all());
         map.put("flow", figure(new EngineCharts(balance, "flow").flow()));
         return map;
     }
@@ -93,23 +81,7 @@ final class EngineAnswer {
         }
         JacketResult jacket = balance.cooling().get();
         map.put("figures", List.of(figure(new EngineCharts(balance, "jacket").jacket(jacket))));
-        map.put(
-                "tables",
-                List.of(new Grid("Jacket", "<quantity", "value")
-                        .row(
-                                "coolant in",
-                                Figures.kelvin(jacket.inlet().temperature()) + " K, "
-                                        + Figures.bar(jacket.inlet().pressure()) + " bar")
-                        .row(
-                                "coolant out",
-                                Figures.kelvin(jacket.outlet().temperature()) + " K, "
-                                        + Figures.bar(jacket.outlet().pressure()) + " bar")
-                        .row("temperature rise", Figures.kelvin(jacket.coolantTemperatureRise()) + " K")
-                        .row("pressure drop", Figures.bar(jacket.pressureDrop()) + " bar")
-                        .row("heat taken up", Figures.withUnit(jacket.heatLoad(), "W"))
-                        .row("peak heat flux", Figures.withUnit(jacket.peakHeatFlux(), "W/m²"))
-                        .row("hottest wall", Figures.kelvin(jacket.peakWallTemperature()) + " K")
-                        .map()));
+        map.put("tables", EngineGrids.jacket(jacket));
         return map;
     }
 
@@ -128,6 +100,7 @@ final class EngineAnswer {
                         "name", measure.name(),
                         "better", measure.better(),
                         "value", value,
+                        "path", EngineTrail.path(measure),
                         "text", margin ? Figures.margin(value) : Figures.withUnit(value, measure.unit())));
             });
         }
@@ -141,12 +114,17 @@ final class EngineAnswer {
                 .toList()) {
             Map<String, Object> map = new LinkedHashMap<>();
             map.put("name", Figures.limitName(l.name()));
-            map.put("value", Figures.withUnit(l.value(), l.unit()));
-            map.put("bound", (l.upper() ? "at most " : "at least ") + Figures.withUnit(l.limit(), l.unit()));
-            map.put("margin", Figures.margin(l.margin()));
+            String path = "limits." + Trail.slug(l.name());
+            map.put("value", new Cell(Figures.withUnit(l.value(), l.unit()), path + ".value").map());
+            map.put(
+                    "bound",
+                    new Cell(
+                                    (l.upper() ? "at most " : "at least ") + Figures.withUnit(l.limit(), l.unit()),
+                                    path + ".limit")
+                            .map());
+            map.put("margin", new Cell(Figures.margin(l.margin()), path + ".margin").map());
             map.put("met", l.met());
             map.put("source", l.source());
-            map.put("path", "limits." + l.name().replace(' ', '-') + ".margin");
             component(balance.components(), l.name()).ifPresent(id -> map.put("component", id));
             limits.add(map);
         }
@@ -182,39 +160,6 @@ final class EngineAnswer {
             }
         }
         return best.map(Component::id);
-    }
-
-    private static Map<String, Object> stations(EngineBalance balance) {
-        Grid grid =
-                new Grid("Stations", "no.", "<station", "<medium", "pressure (bar)", "temperature (K)", "flow (kg/s)");
-        balance.stations()
-                .forEach(s -> grid.row(
-                        Integer.toString(s.number()),
-                        s.name(),
-                        s.medium(),
-                        Figures.bar(s.pressure()),
-                        Figures.kelvin(s.temperature()),
-                        Figures.massFlow(s.massFlow())));
-        return grid.map();
-    }
-
-    private static Map<String, Object> machines(EngineBalance balance) {
-        Grid grid = new Grid("Pumps and turbines", "<machine", "power", "speed (rpm)", "efficiency", "diameter (mm)");
-        balance.pumps()
-                .forEach(p -> grid.row(
-                        p.name(),
-                        Figures.power(p.power()),
-                        Figures.rpm(p.speed()),
-                        Figures.percent(p.efficiency()),
-                        Figures.significant(p.impellerDiameter() * 1e3, 3)));
-        balance.turbines()
-                .forEach(t -> grid.row(
-                        t.name(),
-                        Figures.power(t.power()),
-                        Figures.rpm(t.speed()),
-                        Figures.percent(t.efficiency()),
-                        Figures.significant(t.meanDiameter() * 1e3, 3)));
-        return grid.map();
     }
 
     /**

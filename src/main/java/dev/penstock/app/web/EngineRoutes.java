@@ -1,9 +1,10 @@
 package dev.penstock.app.web;
 
-import dev.penstock.cycles.BalanceTrail;
 import dev.penstock.cycles.Concept;
 import dev.penstock.cycles.ConceptReader;
 import dev.penstock.cycles.EngineBalance;
+import dev.penstock.cycles.EngineStudy;
+import dev.penstock.errors.Warning;
 import dev.penstock.provenance.Trail;
 import dev.penstock.reports.ConceptPage;
 import dev.penstock.reports.Software;
@@ -31,7 +32,7 @@ final class EngineRoutes {
     private final Shelf shelf;
     private final Software software;
     /** Balances of late: the charts of a concept follow its figures, and undo goes back to them. */
-    private final Map<Question, EngineBalance> lately = new LinkedHashMap<>();
+    private final Map<Question, KnownEngine> lately = new LinkedHashMap<>();
 
     private record Question(String name, String text, Map<String, String> changes) {
 
@@ -96,48 +97,58 @@ final class EngineRoutes {
         Body body = Body.of(request);
         Question question = Question.of(body);
         Concept concept = concept(question);
-        Map<String, Object> answer = desk.ask(body.text("page"), body.number("number"), study -> {
-            EngineBalance known = known(question);
-            EngineBalance balance = known == null ? study.balance(concept) : known;
-            keep(question, balance);
-            return part.apply(balance);
-        });
+        Map<String, Object> answer = desk.ask(
+                body.text("page"),
+                body.number("number"),
+                study -> part.apply(engine(question, concept, study).balance()));
         Map<String, Object> map = new LinkedHashMap<>(answer);
         map.put("inputs", EngineAnswer.inputs(concept.document().inputs(), question.text(), question.changes()));
         map.put("milliseconds", (int) ((System.nanoTime() - start) / 1_000_000));
         Workbench.json(request, map);
     }
 
-    private EngineBalance known(Question question) {
+    private KnownEngine engine(Question question, Concept concept, EngineStudy study) {
         synchronized (lately) {
-            return lately.get(question);
+            KnownEngine known = lately.remove(question);
+            if (known != null) {
+                lately.put(question, known);
+                return known;
+            }
         }
-    }
-
-    private void keep(Question question, EngineBalance balance) {
+        KnownEngine engine = new KnownEngine(study.balance(concept));
         synchronized (lately) {
-            lately.remove(question);
-            lately.put(question, balance);
+            lately.put(question, engine);
             while (lately.size() > KEPT) {
                 lately.remove(lately.keySet().iterator().next());
             }
         }
+        return engine;
     }
 
     /** Answers where a number comes from: one step of its trail, which opens the next ones. */
     private void why(Context request) {
         Body body = Body.of(request);
-        Question question = Question.of(body);
+        Question sent = Question.of(body);
+        Question question = sent.text().isEmpty()
+                ? new Question(sent.name(), workspace.read(sent.name()).text(), sent.changes())
+                : sent;
         Concept concept = concept(question);
-        EngineBalance balance = desk.ask("", 0, study -> {
-            EngineBalance known = known(question);
-            return known == null ? study.balance(concept) : known;
-        });
-        Trail trail = BalanceTrail.of(balance);
-        if (!trail.has(body.text("path"))) {
-            throw new Refusal(404, "nothing is known about the number " + body.text("path"));
+        KnownEngine engine = desk.ask("", 0, study -> engine(question, concept, study));
+        Workbench.json(request, step(engine.trail(), engine.balance().warnings(), body.text("path")));
+    }
+
+    /**
+     * @param trail trail
+     * @param warnings warnings of the same result
+     * @param path number asked for
+     * @return one step of its trail
+     * @throws Refusal with status 404 if the trail does not have it
+     */
+    static Map<String, Object> step(Trail trail, List<Warning> warnings, String path) {
+        if (!trail.has(path)) {
+            throw new Refusal(404, "nothing is known about the number " + path);
         }
-        Workbench.json(request, new TrailView(trail, balance.warnings()).json(body.text("path"), 1));
+        return new TrailView(trail, warnings).json(path, 1);
     }
 
     private void report(Context request) {

@@ -20,16 +20,16 @@ final class Grid {
         }
     }
 
-    Grid row(String... cells) {
-        return marked("", cells);
-    }
-
     /**
-     * @param mark class of the row: "missed" or empty
-     * @param cells cells, the first a heading
+     * @param cells texts, and {@link Cell}s for numbers that have a trail; the first is the heading of the row
+     * @return this table
      */
-    Grid marked(String mark, String... cells) {
-        rows.add(Map.of("mark", mark, "cells", List.of(cells)));
+    Grid row(Object... cells) {
+        List<Object> shown = new ArrayList<>();
+        for (Object cell : cells) {
+            shown.add(cell instanceof Cell number ? number.map() : cell);
+        }
+        rows.add(Map.of("cells", shown));
         return this;
     }
 

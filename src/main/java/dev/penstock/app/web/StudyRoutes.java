@@ -4,6 +4,7 @@ import dev.penstock.cycles.Concept;
 import dev.penstock.cycles.ConceptReader;
 import dev.penstock.cycles.EngineBalance;
 import dev.penstock.errors.PenstockException;
+import dev.penstock.provenance.Trail;
 import dev.penstock.reports.Figures;
 import dev.penstock.reports.JsonText;
 import dev.penstock.reports.SweepCharts;
@@ -76,8 +77,7 @@ final class StudyRoutes {
             map.put("name", file);
             try {
                 Concept concept = reader.parse(file, document.text(), Map.of());
-                EngineBalance balance = desk.ask("", 0, study -> study.balance(concept));
-                describe(map, balance);
+                describe(map, desk.ask("", 0, study -> study.balance(concept)));
             } catch (PenstockException e) {
                 map.put("failure", e.getMessage());
             }
@@ -99,11 +99,10 @@ final class StudyRoutes {
         Measure.tightest(balance).ifPresent(limit -> {
             map.put("margin", limit.margin());
             map.put("met", limit.met());
-            map.put(
-                    "binding",
-                    Figures.limitName(limit.name()) + ": " + Figures.withUnit(limit.value(), limit.unit()) + ", "
-                            + (limit.upper() ? "at most " : "at least ")
-                            + Figures.withUnit(limit.limit(), limit.unit()));
+            map.put("limit", Figures.limitName(limit.name()));
+            String text = Figures.withUnit(limit.value(), limit.unit()) + ", "
+                    + (limit.upper() ? "at most " : "at least ") + Figures.withUnit(limit.limit(), limit.unit());
+            map.put("binding", new Cell(text, "limits." + Trail.slug(limit.name()) + ".margin").map());
         });
     }
 

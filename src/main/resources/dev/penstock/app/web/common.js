@@ -68,12 +68,14 @@ export function calm() {
   byId("problems").replaceChildren();
 }
 
-export function table(grid) {
+/** A table of the server's; a number with a trail is drawn by {@code number}. */
+export function table(grid, number = (text) => text) {
   const side = (i) => (grid.columns[i].text ? {} : { class: "n" });
+  const content = (cell) => (typeof cell === "object" ? number(cell.text, cell.path) : cell);
   const head = grid.columns.map((c, i) => make("th", { scope: "col", ...side(i) }, c.title));
   const rows = grid.rows.map((row) =>
     make("tr", { class: row.mark || undefined },
-      ...row.cells.map((cell, i) => (i === 0 ? make("th", { scope: "row", ...side(0) }, cell) : make("td", side(i), cell)))));
+      ...row.cells.map((cell, i) => make(i === 0 ? "th" : "td", { scope: i === 0 ? "row" : undefined, ...side(i) }, content(cell)))));
   return make("div", { class: "scroll", tabindex: "0", role: "region", "aria-label": grid.caption },
     make("table", {}, make("caption", {}, grid.caption), make("thead", {}, make("tr", {}, ...head)), make("tbody", {}, ...rows)));
 }

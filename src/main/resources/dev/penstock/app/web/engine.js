@@ -1,5 +1,6 @@
 // The page of one concept. What is under change lives here; the server balances what it is sent and keeps nothing.
 import { byId, calm, choose, complain, drawing, get, keep, make, plainName, post, Refused, say, table } from "./common.js";
+import { opener } from "./why.js";
 
 const page = crypto.randomUUID();
 const state = { file: "", text: "", version: "", changes: {}, past: [], shown: null, before: null };
@@ -104,24 +105,24 @@ function show(answer) {
   const verdict = byId("verdict");
   verdict.hidden = false;
   verdict.className = "verdict " + (answer.missed ? "bad" : "good");
-  verdict.textContent = "Closes to " + answer.residual + ", " +
-    (answer.missed ? "but misses " + answer.missed + " of " + answer.limits.length + " limits." : "within all " + answer.limits.length + " limits.");
-  showMeasures(answer.measures, answer.paths);
+  verdict.replaceChildren("Closes to ", traced(answer.residual.text, answer.residual.path), ", " +
+    (answer.missed ? "but misses " + answer.missed + " of " + answer.limits.length + " limits." : "within all " + answer.limits.length + " limits."));
+  showMeasures(answer.measures);
   byId("warnings").replaceChildren(...(answer.warnings.length
     ? [make("div", { class: "note", role: "region", "aria-label": "Warnings" }, make("h2", {}, "Warnings"),
         make("ul", {}, ...answer.warnings.map((w) => make("li", {}, w.message + " ", make("small", {}, w.source)))))]
     : []));
   const flow = drawing(answer.flow, fileName() + "-flow");
   markFaults(flow, answer.limits);
+  leadToTable(flow);
   byId("flow").replaceChildren(flow);
-  byId("limits").replaceChildren(table(limits(answer.limits)));
-  byId("limits").querySelectorAll("tbody th").forEach((cell, i) => cell.replaceChildren(opener(cell.textContent, answer.limits[i].path)));
-  byId("tables").replaceChildren(table(answer.stations), ...(answer.machines.rows.length ? [table(answer.machines)] : []));
+  byId("limits").replaceChildren(table(limits(answer.limits), traced));
+  byId("tables").replaceChildren(...answer.tables.map((grid) => table(grid, traced)));
   showInputs(answer.inputs);
   buttons();
 }
 
-function showMeasures(measures, paths) {
+function showMeasures(measures) {
   const before = new Map((state.before ? state.before.measures : []).map((m) => [m.key, m]));
   byId("headline").replaceChildren(...measures.map((m) => {
     const old = before.get(m.key);
@@ -133,48 +134,11 @@ function showMeasures(measures, paths) {
       was.classList.toggle("bad", gain < 0);
       was.append("was " + old.text + (share ? ", " : ""), make("b", {}, share));
     }
-    return make("div", { "data-measure": m.key }, make("dt", {}, paths[m.key] ? opener(m.name, paths[m.key]) : m.name), make("dd", {}, m.text, was));
+    return make("div", { "data-measure": m.key }, make("dt", {}, m.name), make("dd", {}, traced(m.text, m.path), was));
   }));
 }
 
-/** A number's name that opens where the number comes from. */
-function opener(name, path) {
-  const button = make("button", { type: "button", class: "opener", title: "Where does this number come from?" }, name);
-  button.addEventListener("click", () => why(path, []));
-  return button;
-}
-
-async function why(path, before) {
-  try {
-    const step = await post("/api/why", question({ path }));
-    const go = (to) => {
-      const button = make("button", { type: "button", class: "opener" }, to.path);
-      button.addEventListener("click", () => why(to.path, [...before, path]));
-      return make("li", {}, button, " = " + number6(to.value) + " " + to.unit);
-    };
-    const back = make("button", { type: "button", disabled: !before.length }, "One step back");
-    back.addEventListener("click", () => why(before[before.length - 1], before.slice(0, -1)));
-    const close = make("button", { type: "button" }, "Close");
-    close.addEventListener("click", () => byId("why").close());
-    const fact = (name, text) => (text ? [make("dt", {}, name), make("dd", {}, text)] : []);
-    byId("why").replaceChildren(
-      make("h2", { id: "why-title" }, step.path + " = " + number6(step.value) + " " + step.unit),
-      make("dl", {}, ...fact("Model", step.model.title), ...fact("Equation", step.model.equation), ...fact("Holds", step.model.range),
-        ...fact("Uncertainty", step.model.uncertainty), ...fact("Source", step.model.sources.join(", "))),
-      ...step.warnings.map((w) => make("p", { class: "verdict bad" }, w)),
-      ...(step.inputs.length ? [make("h3", {}, "What went in"), make("ul", {}, ...step.inputs.map(go))] : []),
-      make("div", { class: "controls" }, back, close));
-    if (!byId("why").open) {
-      byId("why").showModal();
-    }
-    close.focus();
-  } catch (error) {
-    byId("why").close();
-    complain(error);
-  }
-}
-
-const number6 = (value) => String(Number(value.toPrecision(6)));
+const traced = (text, path) => opener(text, path, question);
 
 const signed = (value) => (value > 0 ? "+" : "−") + Math.abs(value).toFixed(2);
 
@@ -196,7 +160,7 @@ function markFaults(figure, all) {
     if (part) {
       part.classList.add("fault");
       const title = document.createElementNS("http://www.w3.org/2000/svg", "title");
-      title.textContent = "missed: " + limit.name + " is " + limit.value + ", " + limit.bound;
+      title.textContent = "missed: " + limit.name + " is " + limit.value.text + ", " + limit.bound.text;
       part.prepend(title);
       const box = part.querySelector("rect");
       if (box) {
@@ -211,6 +175,17 @@ function markFaults(figure, all) {
         }
       }
     }
+  }
+}
+
+/** The values of a station in the diagram lead to its line in the table, where each of them opens. */
+function leadToTable(figure) {
+  for (const plate of figure.querySelectorAll("[data-station]")) {
+    plate.addEventListener("click", () => {
+      const line = [...document.querySelectorAll("#tables tbody th")].find((cell) => cell.textContent === plate.dataset.station);
+      line?.scrollIntoView({ block: "center" });
+      line?.parentElement.querySelector(".opener").focus();
+    });
   }
 }
 

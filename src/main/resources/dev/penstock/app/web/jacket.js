@@ -1,5 +1,6 @@
 // The cooling jacket of one concept.
 import { byId, calm, choose, complain, drawing, get, make, post, say, table } from "./common.js";
+import { opener } from "./why.js";
 
 const page = crypto.randomUUID();
 let number = 0;
@@ -9,14 +10,15 @@ async function show() {
   say("Balancing …");
   const mine = ++number;
   try {
-    const file = await get("/api/file?name=" + encodeURIComponent(byId("file").value));
-    const answer = await post("/api/cooling", { ...file, changes: {}, page, number: mine });
+    const read = await get("/api/file?name=" + encodeURIComponent(byId("file").value));
+    const file = { file: read.file, text: read.text, changes: {} };
+    const answer = await post("/api/cooling", { ...file, page, number: mine });
     if (mine === number) {
       byId("out").replaceChildren(
         make("h2", {}, answer.name),
         ...(answer.note ? [make("p", {}, answer.note)] : [
           make("div", { class: "figures" }, ...answer.figures.map((f) => drawing(f, answer.name + "-jacket"))),
-          ...answer.tables.map(table)]));
+          ...answer.tables.map((grid) => table(grid, (text, path) => opener(text, path, () => file)))]));
       say("Done.");
     }
   } catch (error) {

@@ -1,5 +1,6 @@
 // Concepts side by side.
 import { byId, calm, complain, get, make, post, say } from "./common.js";
+import { opener } from "./why.js";
 
 let concepts = [];
 
@@ -17,13 +18,14 @@ function draw() {
   const rows = lines.map((line) => {
     const differs = new Set(line.cells.map((c) => c.text)).size > 1;
     const best = Math.max(...line.cells.filter((c) => c.value !== undefined).map((c) => line.better * c.value));
-    const cells = line.cells.map((c) => make("td", {
-      class: [c.value === undefined ? "" : "n", differs ? "differs" : "", differs && line.better && line.better * c.value === best ? "best" : ""].join(" ").trim() || undefined,
-    }, c.text));
+    const cells = line.cells.map((c, i) => make("td", {
+      class: ["n", differs ? "differs" : "", differs && line.better && line.better * c.value === best ? "best" : ""].join(" ").trim() || undefined,
+    }, c.path ? opener(c.text, c.path, () => ({ file: solved[i].file, text: "", changes: {} })) : c.text));
     return differs || !byId("only").checked ? make("tr", {}, make("th", { scope: "row" }, line.name), ...cells) : null;
   }).filter(Boolean);
   const head = solved.map((c) => make("th", { scope: "col", class: "n" }, make("a", { href: "/?file=" + encodeURIComponent(c.file) }, c.name)));
-  const binding = solved.map((c) => make("li", {}, make("b", {}, c.name + " "), c.binding || "no limit",
+  const binding = solved.map((c) => make("li", {}, make("b", {}, c.name + " "),
+    ...(c.binding ? [c.limit + ": ", opener(c.binding.text, c.binding.path, () => ({ file: c.file, text: "", changes: {} }))] : ["no limit"]),
     c.met === false ? make("strong", { class: "missed" }, " (missed)") : ""));
   byId("out").replaceChildren(
     ...(failed.length ? [make("div", { class: "note" }, make("h2", {}, "Without a solution"),

@@ -70,6 +70,11 @@ abstract class BrowserTest {
                 open(folder);
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
+            } catch (RuntimeException e) {
+                if (browser != null) {
+                    browser.quit();
+                }
+                throw e;
             }
         }
 

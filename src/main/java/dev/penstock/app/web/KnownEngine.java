@@ -1,0 +1,28 @@
+package dev.penstock.app.web;
+
+import dev.penstock.cycles.EngineBalance;
+import dev.penstock.provenance.Trail;
+import dev.penstock.study.EngineTrail;
+
+/** A balanced engine and, once somebody asks, the trail of its numbers. */
+final class KnownEngine {
+
+    private final EngineBalance balance;
+    private Trail trail;
+
+    KnownEngine(EngineBalance balance) {
+        this.balance = balance;
+    }
+
+    EngineBalance balance() {
+        return balance;
+    }
+
+    /** @return the trail, made once; nobody writes into it afterwards */
+    synchronized Trail trail() {
+        if (trail == null) {
+            trail = EngineTrail.of(balance);
+        }
+        return trail;
+    }
+}
