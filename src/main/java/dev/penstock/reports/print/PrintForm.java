@@ -36,6 +36,8 @@ final class PrintForm {
     private static final double HEAD_AND_FOOT = 38 * 72 / 25.4;
     /** A drawing's caption, and the heading and text above it, share the sheet with it (points). */
     private static final double BESIDE_DRAWING = 150;
+    /** The title of a page without a list of its parts, and what may stand between it and the first drawing (points). */
+    private static final double TITLE = 190;
     /** Least room for a heading and what follows it, where that is not a drawing (points). */
     private static final double BESIDE_TEXT = 130;
     /** Points per px of a drawing that need not shrink. */
@@ -159,10 +161,13 @@ final class PrintForm {
     private void fitDrawings() {
         double widest = size.width() - 2 * SIDE_MARGIN - 2;
         double highest = size.height() - HEAD_AND_FOOT - BESIDE_DRAWING;
-        for (Element svg : all("svg")) {
+        List<Element> drawings = all("svg");
+        for (Element svg : drawings) {
+            boolean onFirstSheet = svg == drawings.get(0) && all("nav").isEmpty();
             double width = Double.parseDouble(svg.getAttribute("width"));
             double height = Double.parseDouble(svg.getAttribute("height"));
-            double scale = Math.min(LARGEST_SCALE, Math.min(widest / width, highest / height));
+            double scale =
+                    Math.min(LARGEST_SCALE, Math.min(widest / width, (highest - (onFirstSheet ? TITLE : 0)) / height));
             heights.put(svg, height * scale);
             svg.setAttribute("viewBox", "0 0 " + Math.round(width) + " " + Math.round(height));
             svg.setAttribute(
