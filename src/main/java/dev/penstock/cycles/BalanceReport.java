@@ -7,6 +7,7 @@ import dev.penstock.errors.ConservationViolated;
 import dev.penstock.errors.Warning;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.quantities.Constants;
+import dev.penstock.turbomachinery.GearTeeth;
 import dev.penstock.turbomachinery.PumpSizing;
 import dev.penstock.turbomachinery.ShaftBalance;
 import dev.penstock.turbomachinery.ShaftModel;
@@ -93,8 +94,8 @@ final class BalanceReport {
             ShaftModel model = plant.models().shafts();
             shafts.add(
                     drivers.isEmpty()
-                            ? model.balance(shaft.name(), own, shaft.neededPower(), shaft.losses())
-                            : model.balance(shaft.name(), own, drivers, shaft.losses()));
+                            ? model.balance(shaft.name(), own, shaft.neededPower(), shaft.losses(), shaft.speedSetBy())
+                            : model.balance(shaft.name(), own, drivers, shaft.losses(), shaft.speedSetBy()));
         }
     }
 
@@ -199,6 +200,15 @@ final class BalanceReport {
         }
         turbines.forEach(t -> limits.addAll(t.limits()));
         shafts.forEach(s -> limits.addAll(s.limits()));
+        if (concept.shafts().geared()) {
+            ShaftBalance pinion = shafts.get(0);
+            limits.add(LimitCheck.atMost(
+                    pinion.name() + ".gear_speed",
+                    GearTeeth.speed(pinion.speed(), pinion.diameter()),
+                    concept.shafts().gearSpeedLimit(),
+                    "m/s",
+                    GearTeeth.pitchLineSpeed().source()));
+        }
         if (!concept.cycle().traits().pumped()) {
             for (Stream tank : sheet.tankStreams()) {
                 String side = tank.oxidizerFlow() > 0 ? "oxidizer" : "fuel";

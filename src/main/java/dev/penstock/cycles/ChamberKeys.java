@@ -2,6 +2,7 @@ package dev.penstock.cycles;
 
 import dev.penstock.chamber.ChamberDesign;
 import dev.penstock.chamber.CombustorDesign;
+import dev.penstock.chamber.ContractionRatio;
 import dev.penstock.chamber.Efficiencies;
 import dev.penstock.chamber.ExpansionMode;
 import dev.penstock.chamber.InjectionState;
@@ -12,27 +13,34 @@ import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
 
 /** Reads what a concept says about its thrust chamber. */
 final class ChamberKeys {
 
-    private static final Range PRESSURES = Range.of(2e4, 1e8);
+    private static final double VACUUM_COEFFICIENT = 1.75;
+    private static final double SEA_LEVEL_COEFFICIENT = 1.5;
 
     private ChamberKeys() {}
 
     static Supplier<ChamberDesign> read(
-            ConceptKeys root, double usualCharacteristicLength, InjectionState usualInjection) {
-        double pressure = root.table("engine").required("chamber_pressure", Dimension.PRESSURE, PRESSURES);
+            ConceptKeys root,
+            double pressure,
+            Optional<ThrustTarget> thrust,
+            double usualCharacteristicLength,
+            InjectionState usualInjection) {
         Supplier<NozzleDesign> nozzle = nozzle(root.table("nozzle"), pressure);
         ConceptKeys keys = root.table("chamber");
         double contraction = keys.quantity(
                 "contraction_ratio",
                 Dimension.RATIO,
                 Range.of(1.1, 20),
-                2.5,
-                "1.6 to 4 are usual, " + ConceptKeys.COMMON);
+                thrust.filter(t -> pressure > 0)
+                        .map(t -> ContractionRatio.usual(throatDiameter(t, pressure)))
+                        .orElse(2.5),
+                "usual for a throat of this size, humble-1995");
         double length = keys.quantity(
                 "characteristic_length",
                 Dimension.LENGTH,
@@ -56,6 +64,19 @@ final class ChamberKeys {
                 nozzle.get(),
                 expansion,
                 efficiencies.get());
+    }
+
+    /** Near enough to tell a large engine from a small one (m). */
+    private static double throatDiameter(ThrustTarget thrust, double chamberPressure) {
+        return switch (thrust.kind()) {
+            case THROAT_DIAMETER -> thrust.value();
+            case VACUUM_THRUST -> diameter(thrust.value() / (VACUUM_COEFFICIENT * chamberPressure));
+            case SEA_LEVEL_THRUST -> diameter(thrust.value() / (SEA_LEVEL_COEFFICIENT * chamberPressure));
+        };
+    }
+
+    private static double diameter(double area) {
+        return Math.sqrt(4 * area / Math.PI);
     }
 
     private static Supplier<NozzleDesign> nozzle(ConceptKeys keys, double chamberPressure) {

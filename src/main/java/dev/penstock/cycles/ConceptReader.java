@@ -144,11 +144,13 @@ public final class ConceptReader {
             ConceptKeys root, FeedKeys feeds, Head head, Supplier<ConceptDocument> document) {
         CycleTraits traits = head.cycle().traits();
         double ratio = root.table("propellants").required("mixture_ratio", Dimension.RATIO, Range.of(0.05, 50));
-        Supplier<ThrustTarget> thrust = thrust(root.table("engine"));
-        Supplier<ChamberDesign> chamber = ChamberKeys.read(root, characteristicLength(head), injection(head));
+        Optional<ThrustTarget> thrust = thrust(root.table("engine"));
+        double pressure = root.table("engine").required("chamber_pressure", Dimension.PRESSURE, Range.of(2e4, 1e8));
+        Supplier<ChamberDesign> chamber =
+                ChamberKeys.read(root, pressure, thrust, characteristicLength(head), injection(head));
         Supplier<FeedDesign> oxidizerFeed = feeds.read(root, Side.OXIDIZER, head.oxidizer(), traits);
         Supplier<FeedDesign> fuelFeed = feeds.read(root, Side.FUEL, head.fuel(), traits);
-        Supplier<Optional<CoolingDesign>> cooling = CoolingKeys.read(root);
+        Supplier<Optional<CoolingDesign>> cooling = CoolingKeys.read(root, traits, pressure);
         GasKeys gas = new GasKeys(root, traits, head.hydrogen());
         Supplier<Optional<ElectricDesign>> electric = ElectricKeys.read(root, traits);
         Supplier<DesignLimits> limits = limits(root.table("limits"), traits);
@@ -160,7 +162,7 @@ public final class ConceptReader {
                 oxidizerFeed.get(),
                 fuelFeed.get(),
                 ratio,
-                thrust.get(),
+                thrust.orElseThrow(),
                 chamber.get(),
                 cooling.get(),
                 gas.burners(),
@@ -183,7 +185,7 @@ public final class ConceptReader {
                 .orElse(Cycle.all().get(0));
     }
 
-    private static Supplier<ThrustTarget> thrust(ConceptKeys keys) {
+    private static Optional<ThrustTarget> thrust(ConceptKeys keys) {
         List<ThrustTarget.Kind> given = new ArrayList<>();
         Map<ThrustTarget.Kind, Double> values = new LinkedHashMap<>();
         for (ThrustTarget.Kind kind : ThrustTarget.Kind.values()) {
@@ -208,7 +210,9 @@ public final class ConceptReader {
                     found,
                     "write exactly one of thrust_vacuum, thrust_sea_level and throat_diameter");
         }
-        return () -> new ThrustTarget(given.get(0), values.get(given.get(0)));
+        return given.size() == 1 && values.containsKey(given.get(0))
+                ? Optional.of(new ThrustTarget(given.get(0), values.get(given.get(0))))
+                : Optional.empty();
     }
 
     private static Supplier<DesignLimits> limits(ConceptKeys keys, CycleTraits traits) {

@@ -24,11 +24,13 @@ import java.util.function.Supplier;
 /** Reads the table {@code [cooling]}: which propellant cools, and the jacket. Absent means an uncooled chamber. */
 final class CoolingKeys {
 
+    private static final double HEATER_DROP = 0.4;
+    private static final double LARGEST_DROP = 0.6;
     private static final String SIZED = "sized to keep the wall limits";
 
     private CoolingKeys() {}
 
-    static Supplier<Optional<CoolingDesign>> read(ConceptKeys root) {
+    static Supplier<Optional<CoolingDesign>> read(ConceptKeys root, CycleTraits traits, double chamberPressure) {
         if (!root.has("cooling")) {
             root.choice("cooling", List.of("none"), "none", "no jacket without a table [cooling]");
             return Optional::empty;
@@ -49,7 +51,7 @@ final class CoolingKeys {
                 "by coolant and state");
         boolean curvature = keys.flag("curvature", true, "curvature of the throat taken along");
         boolean rough = keys.flag("rough_wall", false, "roughness raises friction only");
-        Supplier<JacketLimits> limits = limits(keys.table("limits"));
+        Supplier<JacketLimits> limits = limits(keys.table("limits"), usualDrop(traits, chamberPressure));
         int cells = keys.count("cells", 10, 2000, JacketDesign.DEFAULT_CELLS, "resolution along the axis");
         ExtensionDesign extension = keys.optionalText("extension_material")
                 .map(ExtensionDesign::new)
@@ -194,7 +196,18 @@ final class CoolingKeys {
         return () -> Optional.of(new FilmDesign(kind, fraction, place, upstream, temperature, slot, efficiency));
     }
 
-    private static Supplier<JacketLimits> limits(ConceptKeys keys) {
+    /**
+     * Share of chamber pressure that a jacket may use. The flux goes with p^0.8 and the mass flux that carries it off with p,
+     * so that friction goes with p^1.8: a quarter up to 10 MPa grows with p^0.8 above. A cycle that lives on the heat has
+     * long, narrow passages.
+     */
+    private static double usualDrop(CycleTraits traits, double chamberPressure) {
+        double grown = chamberPressure > 0 ? Math.pow(chamberPressure / 10e6, 0.8) : 1;
+        double usual = JacketLimits.standard().pressureDropFraction() * Math.max(1, grown);
+        return Math.min(traits.livesOnJacketHeat() ? Math.max(HEATER_DROP, usual) : usual, LARGEST_DROP);
+    }
+
+    private static Supplier<JacketLimits> limits(ConceptKeys keys, double usualDrop) {
         JacketLimits usual = JacketLimits.standard();
         OptionalDouble wall =
                 keys.optional("wall_temperature", Dimension.TEMPERATURE, Range.of(300, 4000), "limit of the material");
@@ -204,8 +217,9 @@ final class CoolingKeys {
                 "pressure_drop_fraction",
                 Dimension.RATIO,
                 Range.of(1e-3, 5),
-                usual.pressureDropFraction(),
-                "10 to 25 % of chamber pressure are usual, " + ConceptKeys.COMMON);
+                usualDrop,
+                "10 to 25 % of chamber pressure are usual up to 10 MPa, more above, 40 to 60 % where the heat drives the pumps; "
+                        + ConceptKeys.COMMON);
         double life = keys.quantity(
                 "life", Dimension.RATIO, Range.of(1, 1e6), usual.life(), "load cycles, " + ConceptKeys.COMMON);
         return () -> new JacketLimits(wall, coolantWall, drop, life);

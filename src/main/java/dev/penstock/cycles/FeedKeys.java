@@ -16,6 +16,8 @@ import java.util.function.Supplier;
 final class FeedKeys {
 
     private static final Range TANK_PRESSURES = Range.of(1e4, 6e7);
+    private static final double MAIN_VALVE = 0.03;
+    private static final double TRIM = 0.07;
     private static final Range LOSSES = Range.of(0, 1);
 
     private final FluidLibrary fluids;
@@ -87,12 +89,15 @@ final class FeedKeys {
                 LOSSES,
                 0.02,
                 "of chamber pressure, " + ConceptKeys.COMMON);
+        boolean untrimmed = allThroughPreburner(side, traits);
         double valve = lines.quantity(
                 side.key() + "_valve_loss",
                 Dimension.RATIO,
                 LOSSES,
-                0.10,
-                "of chamber pressure: main valve 3 %, calibration orifice that trims flow and mixture ratio 7 %; "
+                untrimmed ? MAIN_VALVE : MAIN_VALVE + TRIM,
+                (untrimmed
+                                ? "of chamber pressure, main valve only: the flows are trimmed in the other propellant; "
+                                : "of chamber pressure: main valve 3 %, calibration orifice that trims flow and mixture ratio 7 %; ")
                         + ConceptKeys.COMMON);
         double injector = root.table("injector")
                 .quantity(
@@ -102,11 +107,16 @@ final class FeedKeys {
                         0.18,
                         "15 to 20 % of chamber pressure, nasa-sp-125");
         Supplier<PumpDesign> pump = traits.pumped()
-                ? PumpKeys.read(root.table("pumps").table(side.key()), propellant)
+                ? PumpKeys.read(root.table("pumps").table(side.key()), propellant, !traits.turbines())
                 : () -> PumpDefaults.of(propellant);
         Supplier<Optional<BoostDesign>> boost = boost(root, side, propellant, traits);
         return () -> new FeedDesign(
                 propellant, pressure, temperature, suction, line, valve, injector, pump.get(), boost.get());
+    }
+
+    /** In staged combustion one propellant goes whole through the preburner; what trims the engine sits in the other. */
+    private static boolean allThroughPreburner(Side side, CycleTraits traits) {
+        return traits.burners().equals(List.of(side == Side.FUEL ? Burner.FUEL_RICH : Burner.OXIDIZER_RICH));
     }
 
     /** A boost pump is there if its table is. */
@@ -125,7 +135,7 @@ final class FeedKeys {
                 Range.of(0.05, 1),
                 0.6,
                 "hydraulic turbine or gear, " + ConceptKeys.COMMON);
-        Supplier<PumpDesign> pump = PumpKeys.read(keys, propellant);
+        Supplier<PumpDesign> pump = PumpKeys.read(keys, propellant, !traits.turbines());
         return () -> Optional.of(new BoostDesign(rise, drive, pump.get()));
     }
 

@@ -1,8 +1,10 @@
 package dev.penstock.cycles;
 
 import dev.penstock.combustion.GasModel;
+import dev.penstock.provenance.UncertainInput;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
+import dev.penstock.turbomachinery.GearTeeth;
 import dev.penstock.turbomachinery.MechanicalLosses;
 import dev.penstock.turbomachinery.TurbineDesign;
 import java.util.ArrayList;
@@ -41,7 +43,8 @@ final class GasKeys {
                         : TurbineKeys.openRatio(keys, traits.closure() == CycleTraits.Closure.RATIO);
             }
             OptionalDouble found = ratio;
-            Supplier<TurbineDesign> design = TurbineKeys.read(keys, oxygenRich(traits, place), temperatureLimit);
+            Supplier<TurbineDesign> design =
+                    TurbineKeys.read(keys, oxygenRich(traits, place), traits.livesOnJacketHeat(), temperatureLimit);
             turbines.put(place, () -> new TurbineOption(found, design.get()));
         }
         for (Burner burner : traits.burners()) {
@@ -144,7 +147,12 @@ final class GasKeys {
     private static ShaftDesign shafts(ConceptKeys root, CycleTraits traits, boolean hydrogen) {
         if (!traits.pumped()) {
             return new ShaftDesign(
-                    ShaftDesign.Arrangement.DUAL, ShaftDesign.GasPath.PARALLEL, 1, MechanicalLosses.usual(false));
+                    ShaftDesign.Arrangement.DUAL,
+                    ShaftDesign.GasPath.PARALLEL,
+                    1,
+                    OptionalDouble.empty(),
+                    GearTeeth.pitchLineSpeed().spread().mode(),
+                    MechanicalLosses.usual(false));
         }
         ConceptKeys keys = root.table("shafts");
         List<ShaftDesign.Arrangement> allowed = traits.arrangements();
@@ -161,15 +169,28 @@ final class GasKeys {
             keys.problem(
                     "arrangement", arrangement.name().toLowerCase(java.util.Locale.ROOT), "this cycle allows " + names);
         }
-        boolean sharing =
-                arrangement == ShaftDesign.Arrangement.DUAL && traits.burners().size() == 1;
+        boolean sharing = arrangement == ShaftDesign.Arrangement.DUAL && traits.turbines() && !traits.ownBurners();
         ShaftDesign.GasPath path = sharing
                 ? keys.choice("gas_path", ShaftDesign.GasPath.class, ShaftDesign.GasPath.PARALLEL, ConceptKeys.COMMON)
                 : ShaftDesign.GasPath.PARALLEL;
-        double gear = arrangement == ShaftDesign.Arrangement.GEARED
-                ? keys.quantity("gear_ratio", Dimension.RATIO, Range.of(0.1, 10), 1, "turbine on the fuel pump's shaft")
-                : 1;
-        return new ShaftDesign(arrangement, path, gear > 0 ? gear : 1, losses(keys, arrangement));
+        UncertainInput teeth = GearTeeth.pitchLineSpeed();
+        double gear = 1;
+        OptionalDouble pumpRatio = OptionalDouble.empty();
+        double limit = teeth.spread().mode();
+        if (arrangement == ShaftDesign.Arrangement.GEARED) {
+            gear = keys.quantity(
+                    "gear_ratio", Dimension.RATIO, Range.of(0.1, 10), 1, "turbine on the fuel pump's shaft");
+            pumpRatio = keys.optional(
+                    "pump_speed_ratio", Dimension.RATIO, Range.of(0.05, 20), "each pump at its own best speed");
+            limit = keys.quantity(teeth.key(), Dimension.VELOCITY, Range.of(5, 400), limit, teeth.source());
+        }
+        return new ShaftDesign(
+                arrangement,
+                path,
+                gear > 0 ? gear : 1,
+                pumpRatio,
+                limit > 0 ? limit : teeth.spread().mode(),
+                losses(keys, arrangement));
     }
 
     private static MechanicalLosses losses(ConceptKeys keys, ShaftDesign.Arrangement arrangement) {

@@ -1,11 +1,13 @@
 package dev.penstock.cycles;
 
 import dev.penstock.fluids.FluidState;
+import dev.penstock.turbomachinery.GearTeeth;
 import dev.penstock.turbomachinery.MechanicalLosses;
 import dev.penstock.turbomachinery.PumpDesign;
 import dev.penstock.turbomachinery.PumpDuty;
 import dev.penstock.turbomachinery.PumpPoint;
 import dev.penstock.turbomachinery.PumpWork;
+import dev.penstock.turbomachinery.SpeedLimit;
 import dev.penstock.turbomachinery.TurbineDesign;
 import dev.penstock.turbomachinery.TurbineDuty;
 import dev.penstock.turbomachinery.TurbinePoint;
@@ -13,10 +15,15 @@ import dev.penstock.turbomachinery.TurbineWork;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 
 /** Pumps, turbines and shafts of one pass through an arrangement. */
 final class Machinery {
+
+    private static final String STATED = "the concept";
+    private static final String BUILT = "the pressure asked for";
 
     private final Flowsheet sheet;
     private final Plant plant;
@@ -61,9 +68,12 @@ final class Machinery {
         PumpDuty duty = duty(in, in.pressure() + boost.pressureRise());
         PumpDesign design =
                 plant.settle(id, boost.pump(), d -> plant.pumpModel().choose(duty, d));
-        double speed = plant.pumpModel().fastestSpeed(duty, design);
+        SpeedLimit fastest = design.speed().isPresent()
+                ? new SpeedLimit(STATED, design.speed().getAsDouble())
+                : SpeedLimit.least(ofPump(side.key() + " boost pump", duty, design));
+        double speed = fastest.speed();
         Shaft own = new Shaft(side.key() + " boost shaft", new MechanicalLosses(boost.driveEfficiency(), 1, 0));
-        own.turnAt(speed);
+        own.turnAt(fastest);
         boosts.add(own);
         Stream out = pump(id, label, own, speed, side, in, duty, design);
         shaftOf(side).takeOff(own.neededPower());
@@ -85,28 +95,96 @@ final class Machinery {
     private void setSpeeds(PumpDuty oxidizer, PumpDuty fuel) {
         if (plant.built().isPresent()) {
             runBuilt(plant.built().get(), oxidizer, fuel);
-            turnShafts();
+            turnShafts(BUILT, BUILT);
             return;
         }
         PumpDesign oxidizerDesign = settled(Side.OXIDIZER, oxidizer);
         PumpDesign fuelDesign = settled(Side.FUEL, fuel);
-        double oxidizerSpeed = plant.pumpModel().fastestSpeed(oxidizer, oxidizerDesign);
-        double fuelSpeed = plant.pumpModel().fastestSpeed(fuel, fuelDesign);
-        if (coupling.arrangement() == ShaftDesign.Arrangement.SINGLE) {
-            oxidizerSpeed =
-                    oxidizerDesign.speed().orElse(fuelDesign.speed().orElse(Math.min(oxidizerSpeed, fuelSpeed)));
-            fuelSpeed = oxidizerSpeed;
+        OptionalDouble coupled = coupledSpeeds();
+        SpeedLimit oxidizerSpeed;
+        SpeedLimit fuelSpeed;
+        if (coupled.isPresent()) {
+            double ratio = coupled.getAsDouble();
+            fuelSpeed = coupledFuelSpeed(oxidizer, oxidizerDesign, fuel, fuelDesign, ratio);
+            oxidizerSpeed = fuelSpeed.geared(1 / ratio);
+        } else {
+            oxidizerSpeed = ownSpeed(Side.OXIDIZER, oxidizer, oxidizerDesign, List.of());
+            List<SpeedLimit> teeth =
+                    coupling.geared() ? List.of(teeth(oxidizer, fuel, fuelDesign)) : List.<SpeedLimit>of();
+            fuelSpeed = ownSpeed(Side.FUEL, fuel, fuelDesign, teeth);
         }
-        pumpSpeeds.put(Side.OXIDIZER, oxidizerSpeed);
-        pumpSpeeds.put(Side.FUEL, fuelSpeed);
-        turnShafts();
+        pumpSpeeds.put(Side.OXIDIZER, oxidizerSpeed.speed());
+        pumpSpeeds.put(Side.FUEL, fuelSpeed.speed());
+        turnShafts(oxidizerSpeed.name(), fuelSpeed.name());
     }
 
-    private void turnShafts() {
-        boolean geared = coupling.arrangement() == ShaftDesign.Arrangement.GEARED;
-        double fuelSpeed = pumpSpeeds.get(Side.FUEL);
-        shaftOf(Side.OXIDIZER).turnAt(pumpSpeeds.get(Side.OXIDIZER));
-        shaftOf(Side.FUEL).turnAt(geared ? fuelSpeed * coupling.gearRatio() : fuelSpeed);
+    /** Fuel-pump speed over oxidizer-pump speed, where one follows from the other. */
+    private OptionalDouble coupledSpeeds() {
+        return coupling.arrangement() == ShaftDesign.Arrangement.SINGLE
+                ? OptionalDouble.of(1)
+                : coupling.geared() ? coupling.pumpSpeedRatio() : OptionalDouble.empty();
+    }
+
+    private SpeedLimit coupledFuelSpeed(
+            PumpDuty oxidizer, PumpDesign oxidizerDesign, PumpDuty fuel, PumpDesign fuelDesign, double ratio) {
+        if (oxidizerDesign.speed().isPresent()) {
+            return new SpeedLimit(STATED, oxidizerDesign.speed().getAsDouble() * ratio);
+        }
+        if (fuelDesign.speed().isPresent()) {
+            return new SpeedLimit(STATED, fuelDesign.speed().getAsDouble());
+        }
+        List<SpeedLimit> limits = ofPump(label(Side.FUEL), fuel, fuelDesign);
+        ofPump(label(Side.OXIDIZER), oxidizer, oxidizerDesign).forEach(l -> limits.add(l.geared(ratio)));
+        if (coupling.geared()) {
+            limits.add(teeth(oxidizer, fuel, fuelDesign));
+        }
+        annulus(Side.FUEL).ifPresent(limits::add);
+        return SpeedLimit.least(limits);
+    }
+
+    private SpeedLimit ownSpeed(Side side, PumpDuty duty, PumpDesign design, List<SpeedLimit> further) {
+        if (design.speed().isPresent()) {
+            return new SpeedLimit(STATED, design.speed().getAsDouble());
+        }
+        List<SpeedLimit> limits = ofPump(label(side), duty, design);
+        limits.addAll(further);
+        annulus(side).ifPresent(limits::add);
+        return SpeedLimit.least(limits);
+    }
+
+    private List<SpeedLimit> ofPump(String pump, PumpDuty duty, PumpDesign design) {
+        List<SpeedLimit> limits = new ArrayList<>();
+        plant.pumpModel().speedLimits(duty, design).forEach(l -> limits.add(l.of(pump)));
+        return limits;
+    }
+
+    /** Teeth of the gearbox, on the fuel pump's shaft or, faster, on the turbine's. */
+    private SpeedLimit teeth(PumpDuty oxidizer, PumpDuty fuel, PumpDesign fuelDesign) {
+        double power =
+                plant.pumpModel().hydraulicPower(oxidizer) + plant.pumpModel().hydraulicPower(fuel);
+        double pinion = GearTeeth.fastest(power, fuelDesign, coupling.gearSpeedLimit());
+        return new SpeedLimit("teeth of the gearbox", pinion / Math.max(1, coupling.gearRatio()));
+    }
+
+    /** The turbine that drives a side, as held while equations are solved, at the speed of that side's pump. */
+    private Optional<SpeedLimit> annulus(Side side) {
+        TurbinePlace place = coupling.oneTurbine()
+                ? TurbinePlace.MAIN
+                : side == Side.FUEL ? TurbinePlace.FUEL : TurbinePlace.OXIDIZER;
+        if (coupling.geared() && side == Side.OXIDIZER) {
+            return Optional.empty();
+        }
+        return plant.annulusLimit(place).map(l -> l.geared(1 / coupling.gearRatio()));
+    }
+
+    private static String label(Side side) {
+        return side.key() + " pump";
+    }
+
+    private void turnShafts(String oxidizerSetBy, String fuelSetBy) {
+        double gear = coupling.geared() ? coupling.gearRatio() : 1;
+        shaftOf(Side.OXIDIZER).turnAt(new SpeedLimit(oxidizerSetBy, pumpSpeeds.get(Side.OXIDIZER)));
+        shaftOf(Side.FUEL).turnAt(new SpeedLimit(fuelSetBy, pumpSpeeds.get(Side.FUEL) * gear));
     }
 
     private PumpDesign settled(Side side, PumpDuty duty) {
@@ -226,6 +304,9 @@ final class Machinery {
         TurbineDesign design = plant.settleTurbine(
                 "turbine." + place.key(), plant.concept().turbines().get(place).design(), d -> plant.turbineModel()
                         .choose(duty, shaft.speed(), d));
+        plant.holdAnnulusLimit(place, shaft.speed(), () -> plant.turbineModel()
+                .annulusLimit(duty, shaft.speed(), design)
+                .of(place.title()));
         TurbineWork work = plant.turbineModel().work(duty, shaft.speed(), design);
         shaft.add(new Shaft.TurbineUse(place.title(), duty, shaft.speed(), design), work.power());
         return work;

@@ -5,6 +5,7 @@ import dev.penstock.combustion.TurbineGas;
 import dev.penstock.fluids.FluidState;
 import dev.penstock.turbomachinery.PumpDesign;
 import dev.penstock.turbomachinery.PumpModel;
+import dev.penstock.turbomachinery.SpeedLimit;
 import dev.penstock.turbomachinery.TurbineDesign;
 import dev.penstock.turbomachinery.TurbineModel;
 import java.util.EnumMap;
@@ -12,6 +13,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 
 /**
@@ -22,6 +24,9 @@ import java.util.function.UnaryOperator;
 final class Plant {
 
     private static final int MOST_STATES = 400;
+    private static final double ANNULUS_STEP = 0.01;
+    private static final double ANNULUS_MARGIN = 0.5;
+    private static final double SLOWEST_CHANGE = 0.6;
     private static final double KICK_PUMP_EFFICIENCY = 0.62;
 
     private record StateKey(String fluid, double pressure, double enthalpy) {}
@@ -37,6 +42,7 @@ final class Plant {
     private final Map<Burner, TurbineGas> gases = new EnumMap<>(Burner.class);
     private final Map<String, PumpDesign> pumps = new HashMap<>();
     private final Map<String, TurbineDesign> turbines = new HashMap<>();
+    private final Map<TurbinePlace, SpeedLimit> annuli = new EnumMap<>(TurbinePlace.class);
     private boolean choosing;
     private boolean chosenDiffer;
     private int evaluations;
@@ -145,10 +151,32 @@ final class Plant {
         return held;
     }
 
+    /**
+     * Speed at which the annulus of a turbine reaches its limit. It depends on the turbine's flow, which depends on the speed:
+     * so it is renewed with the other choices and held in steps of a hundredth in between.
+     */
+    void holdAnnulusLimit(TurbinePlace place, double speed, Supplier<SpeedLimit> limit) {
+        if (!choosing && annuli.containsKey(place)) {
+            return;
+        }
+        SpeedLimit found = limit.get();
+        double bounded = Math.max(found.speed(), SLOWEST_CHANGE * speed);
+        double step = Math.floor(Math.log(bounded) / ANNULUS_STEP - ANNULUS_MARGIN);
+        SpeedLimit held = new SpeedLimit(found.name(), Math.exp(step * ANNULUS_STEP));
+        SpeedLimit before = annuli.put(place, held);
+        boolean binds = before != null && Math.min(before.speed(), held.speed()) < 1.1 * speed;
+        chosenDiffer |= before == null || binds && !held.equals(before);
+    }
+
+    Optional<SpeedLimit> annulusLimit(TurbinePlace place) {
+        return Optional.ofNullable(annuli.get(place));
+    }
+
     /** Takes over the choices of an earlier plant of the same arrangement. */
     void adoptChoices(Plant earlier) {
         pumps.putAll(earlier.pumps);
         turbines.putAll(earlier.turbines);
+        annuli.putAll(earlier.annuli);
     }
 
     void countEvaluation() {

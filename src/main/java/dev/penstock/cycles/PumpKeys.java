@@ -19,7 +19,7 @@ final class PumpKeys {
 
     private PumpKeys() {}
 
-    static Supplier<PumpDesign> read(ConceptKeys keys, Propellant propellant) {
+    static Supplier<PumpDesign> read(ConceptKeys keys, Propellant propellant, boolean motorDriven) {
         PumpDesign usual = PumpDefaults.of(propellant);
         List<UncertainInput> uncertain = PumpDefaults.uncertain(propellant);
         OptionalDouble speed = keys.optional(
@@ -63,12 +63,12 @@ final class PumpKeys {
         double specific = usual("specific_speed_limit", keys, Dimension.RATIO, Range.of(0.1, 5), uncertain);
         double bearing = usual("bearing_speed_limit", keys, Dimension.VELOCITY, Range.of(5, 400), uncertain);
         double stress = usual("shaft_stress", keys, Dimension.PRESSURE, Range.of(1e7, 2e9), uncertain);
-        double shaft = keys.quantity(
+        double shaft = usual(
                 "smallest_shaft_diameter",
+                keys,
                 Dimension.LENGTH,
                 Range.of(1e-3, 0.1),
-                usual.minimumShaftDiameter(),
-                ConceptKeys.COMMON);
+                List.of(PumpDefaults.smallestShaft(motorDriven)));
         double factor = usual("efficiency_factor", keys, Dimension.RATIO, Range.of(0.1, 1.2), uncertain);
         return () -> new PumpDesign(
                 speed,

@@ -3,6 +3,7 @@ package dev.penstock.cycles;
 import dev.penstock.turbomachinery.MechanicalLosses;
 import dev.penstock.turbomachinery.PumpDesign;
 import dev.penstock.turbomachinery.PumpDuty;
+import dev.penstock.turbomachinery.SpeedLimit;
 import dev.penstock.turbomachinery.TurbineDesign;
 import dev.penstock.turbomachinery.TurbineDuty;
 import java.util.ArrayList;
@@ -22,6 +23,7 @@ final class Shaft {
     private final List<TurbineUse> turbines = new ArrayList<>();
     private MechanicalLosses losses;
     private double speed;
+    private String speedSetBy = "";
     private double pumpPower;
     private double turbinePower;
 
@@ -43,8 +45,14 @@ final class Shaft {
         return speed;
     }
 
-    void turnAt(double radiansPerSecond) {
-        speed = radiansPerSecond;
+    /** What keeps it from turning faster. */
+    String speedSetBy() {
+        return speedSetBy;
+    }
+
+    void turnAt(SpeedLimit limit) {
+        speed = limit.speed();
+        speedSetBy = limit.name();
     }
 
     void add(PumpUse pump, double power) {

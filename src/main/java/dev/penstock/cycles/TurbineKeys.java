@@ -31,9 +31,10 @@ final class TurbineKeys {
         return keys.optional("pressure_ratio", Dimension.RATIO, RATIOS, "closes the power balance");
     }
 
-    static Supplier<TurbineDesign> read(ConceptKeys keys, boolean oxygenRich, OptionalDouble temperatureLimit) {
-        TurbineDesign usual = TurbineDefaults.of(oxygenRich);
-        List<UncertainInput> uncertain = TurbineDefaults.uncertain(oxygenRich);
+    static Supplier<TurbineDesign> read(
+            ConceptKeys keys, boolean oxygenRich, boolean cold, OptionalDouble temperatureLimit) {
+        TurbineDesign usual = TurbineDefaults.of(oxygenRich, cold);
+        List<UncertainInput> uncertain = TurbineDefaults.uncertain(oxygenRich, cold);
         OptionalDouble efficiency = keys.optional(
                 "efficiency", Dimension.RATIO, Range.of(0.05, 1), "velocity triangles at the blade speed");
         OptionalInt stages = keys.optionalCount("stages", 1, 10, "by pressure ratio and velocity ratio");

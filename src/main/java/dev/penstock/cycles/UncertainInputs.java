@@ -4,6 +4,7 @@ import dev.penstock.chamber.LossKind;
 import dev.penstock.chamber.NamedLoss;
 import dev.penstock.provenance.Spread;
 import dev.penstock.provenance.UncertainInput;
+import dev.penstock.turbomachinery.GearTeeth;
 import dev.penstock.turbomachinery.MechanicalLosses;
 import dev.penstock.turbomachinery.PumpDefaults;
 import dev.penstock.turbomachinery.TurbineDefaults;
@@ -55,8 +56,15 @@ public final class UncertainInputs {
         concept.turbines()
                 .forEach((place, option) -> inputs.table(
                         "turbines." + place.key(),
-                        TurbineDefaults.uncertain(option.design().oxygenRich())));
+                        TurbineDefaults.uncertain(
+                                option.design().oxygenRich(),
+                                concept.cycle().traits().livesOnJacketHeat())));
+        boolean motors = !concept.cycle().traits().turbines();
+        for (Side side : Side.values()) {
+            inputs.table("pumps." + side.key(), List.of(PumpDefaults.smallestShaft(motors)));
+        }
         inputs.table("shafts", MechanicalLosses.uncertain());
+        inputs.table("shafts", List.of(GearTeeth.pitchLineSpeed()));
         inputs.table("electric", ElectricDrive.uncertain());
         inputs.values.putAll(concept.document().uncertainty());
         return Collections.unmodifiableMap(inputs.values);

@@ -153,6 +153,7 @@ public final class BalanceJson {
         Map<String, Object> map = new LinkedHashMap<>();
         map.put("name", s.name());
         map.put("speed_rad_s", s.speed());
+        map.put("speed_set_by", s.speedSetBy());
         map.put("pumps", s.pumps());
         map.put("turbines", s.turbines());
         map.put("power_delivered_W", s.powerDelivered());

@@ -156,11 +156,20 @@ final class EngineTables {
 
     static PageTable shafts(EngineBalance balance) {
         PageTable.Builder table = PageTable.titled(
-                "Shafts", "<shaft", "<joins", "speed (rpm)", "delivered", "absorbed", "mechanical loss", "mass (kg)");
+                "Shafts",
+                "<shaft",
+                "<joins",
+                "speed (rpm)",
+                "<speed set by",
+                "delivered",
+                "absorbed",
+                "mechanical loss",
+                "mass (kg)");
         balance.shafts().forEach(s -> table.row(
                         s.name(),
                         String.join(", ", s.turbines()) + " to " + String.join(", ", s.pumps()),
                         Figures.rpm(s.speed()),
+                        s.speedSetBy(),
                         Figures.power(s.powerDelivered()),
                         Figures.power(s.powerAbsorbed()),
                         Figures.power(s.mechanicalLoss()),
@@ -170,6 +179,7 @@ final class EngineTables {
                         "",
                         "",
                         "speed_rad_s",
+                        "",
                         "power_delivered_W",
                         "power_absorbed_W",
                         "mechanical_loss_W",

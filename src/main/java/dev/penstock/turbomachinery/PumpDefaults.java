@@ -40,7 +40,7 @@ public final class PumpDefaults {
                 mode(inputs, "specific_speed_limit"),
                 mode(inputs, "bearing_speed_limit"),
                 mode(inputs, "shaft_stress"),
-                0.006,
+                smallestShaft(false).spread().mode(),
                 mode(inputs, "efficiency_factor"));
     }
 
@@ -78,13 +78,28 @@ public final class PumpDefaults {
                 new UncertainInput(
                         "bearing_speed_limit",
                         "m/s",
-                        // DN 2.0, 1.5 and 1.2 million mm·rpm
+                        // DN 1.6, 1.5 and 1.2 million mm·rpm; hydrogen has been shown to bear 2.0
                         hydrogen
-                                ? new Spread(84, 105, 110)
+                                ? new Spread(79, 84, 105)
                                 : cryogenic ? new Spread(70, 79, 89) : new Spread(52, 63, 79),
                         "nasa-sp-8048"),
                 new UncertainInput("shaft_stress", "Pa", new Spread(250e6, 350e6, 450e6), COMMON),
                 new UncertainInput("efficiency_factor", "-", new Spread(0.76, 0.86, 0.94), "nasa-sp-125"));
+    }
+
+    /**
+     * Bearings of turbopumps are not built smaller, whatever the torque: the shaft is bored for a tie bolt, must carry the
+     * overhung wheels without bending and its bearings must pass their coolant. Motor spindles are simpler.
+     *
+     * @param motorDriven whether an electric motor drives the pump
+     * @return smallest shaft that is built (m), with its spread, by its key in the concept file
+     */
+    public static UncertainInput smallestShaft(boolean motorDriven) {
+        return new UncertainInput(
+                "smallest_shaft_diameter",
+                "m",
+                motorDriven ? new Spread(0.008, 0.012, 0.020) : new Spread(0.020, 0.025, 0.035),
+                motorDriven ? COMMON : "nasa-sp-8048");
     }
 
     static Optional<UncertainInput> find(List<UncertainInput> inputs, String key) {

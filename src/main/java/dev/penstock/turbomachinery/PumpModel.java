@@ -50,6 +50,25 @@ public final class PumpModel {
 
     /**
      * @param duty what is asked of the pump
+     * @param design what is fixed
+     * @return every bound on its speed, whether or not the design fixes one
+     * @throws dev.penstock.errors.OutsideValidity if the liquid boils at the inlet even with the suppression head
+     */
+    public List<SpeedLimit> speedLimits(PumpDuty duty, PumpDesign design) {
+        double head = head(duty);
+        return speeds.limits(duty, stages.choose(duty, design, head), head);
+    }
+
+    /**
+     * @param duty what is asked of the pump
+     * @return isentropic power (W)
+     */
+    public double hydraulicPower(PumpDuty duty) {
+        return duty.massFlow() * head(duty);
+    }
+
+    /**
+     * @param duty what is asked of the pump
      * @param design what is fixed; settled where the result must not jump
      * @return speed, head, efficiency, power and outlet enthalpy
      */

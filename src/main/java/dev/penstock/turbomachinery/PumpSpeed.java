@@ -3,6 +3,7 @@ package dev.penstock.turbomachinery;
 import dev.penstock.numerics.RootFinder;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.quantities.Constants;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -42,23 +43,42 @@ final class PumpSpeed {
      * @throws dev.penstock.errors.OutsideValidity if the liquid boils at the inlet even with the suppression head
      */
     double fastest(PumpDuty duty, PumpDesign design, double head) {
-        if (design.speed().isPresent()) {
-            return design.speed().getAsDouble();
-        }
+        return design.speed().isPresent()
+                ? design.speed().getAsDouble()
+                : SpeedLimit.least(limits(duty, design, head)).speed();
+    }
+
+    /**
+     * @param duty what is asked of the pump
+     * @param design settled design
+     * @param head isentropic rise of the whole pump (J/kg)
+     * @return every bound on its speed
+     * @throws dev.penstock.errors.OutsideValidity if the liquid boils at the inlet even with the suppression head
+     */
+    List<SpeedLimit> limits(PumpDuty duty, PumpDesign design, double head) {
+        List<SpeedLimit> limits = new ArrayList<>(mechanical(duty, design, head));
+        limits.add(new SpeedLimit("suction", suctionLimited(duty, design)));
+        return limits;
+    }
+
+    /** Bounds that more inlet pressure does not move. */
+    static List<SpeedLimit> mechanical(PumpDuty duty, PumpDesign design, double head) {
         double q = duty.volumeFlow();
         double inducer = Math.pow(
                 2 * design.inducerTipSpeedLimit() / InducerSuction.diameter(q, 1, 0.3, design.inducerHubRatio()), 1.5);
         double power = duty.massFlow() * head / NOMINAL_EFFICIENCY;
         double surface = 2 * design.bearingSpeedLimit();
         double bearing = Math.pow(surface, 1.5) * Math.sqrt(Math.PI * design.shaftStress() / (16 * power));
-        double smallest = surface / design.minimumShaftDiameter();
-        double cavitation = suctionLimited(duty, design);
-        if (design.type() == PumpType.AXIAL) {
-            return Smooth.least(cavitation, inducer, bearing, smallest);
+        List<SpeedLimit> limits = new ArrayList<>(5);
+        limits.add(new SpeedLimit("inducer tip speed", inducer));
+        limits.add(new SpeedLimit("bearings", bearing));
+        limits.add(new SpeedLimit("smallest bearings", surface / design.minimumShaftDiameter()));
+        if (design.type() != PumpType.AXIAL) {
+            double stageHead = head / design.stages().orElse(1);
+            double specific = design.specificSpeedLimit() * Math.pow(stageHead, 0.75) / Math.sqrt(q);
+            limits.add(new SpeedLimit("specific speed", specific));
         }
-        double stageHead = head / design.stages().orElse(1);
-        double specific = design.specificSpeedLimit() * Math.pow(stageHead, 0.75) / Math.sqrt(q);
-        return Smooth.least(cavitation, inducer, specific, bearing, smallest);
+        return limits;
     }
 
     private double suctionLimited(PumpDuty duty, PumpDesign design) {

@@ -14,12 +14,12 @@ final class PumpStages {
             "turbomachinery.pump-stages",
             "Number and kind of pump stages",
             "the fewest stages that keep the tip speed; one more where it brings three points of efficiency",
-            "1 to 6 centrifugal or 1 to 12 axial stages",
+            "1 to 6 centrifugal or 1 to 10 axial stages",
             "a choice, not an estimate",
             List.of("common practice, no source"));
 
     private static final int MOST_CENTRIFUGAL = 6;
-    private static final int MOST_AXIAL = 12;
+    private static final int MOST_AXIAL = 10;
 
     /** Efficiency that one more stage must bring to be worth its parts (-): common practice, no source. */
     private static final double WORTH_OF_A_STAGE = 0.03;
@@ -61,7 +61,8 @@ final class PumpStages {
         PumpDesign centrifugal = centrifugal(duty, design, head);
         boolean axialAllowed = design.type() == PumpType.AUTOMATIC
                 && duty.inlet().density() < HYDROGEN_DENSITY
-                && duty.volumeFlow() > SMALLEST_AXIAL_FLOW;
+                && duty.volumeFlow() > SMALLEST_AXIAL_FLOW
+                && axialStages(head) <= MOST_AXIAL;
         if (!axialAllowed) {
             return centrifugal;
         }
@@ -71,8 +72,11 @@ final class PumpStages {
     }
 
     private static PumpDesign axial(PumpDesign design, double head) {
-        int count = Math.min(Math.max((int) Math.ceil(head / AXIAL_STAGE_HEAD), 2), MOST_AXIAL);
-        return design.withStages(PumpType.AXIAL, design.stages().orElse(count));
+        return design.withStages(PumpType.AXIAL, design.stages().orElse(Math.min(axialStages(head), MOST_AXIAL)));
+    }
+
+    private static int axialStages(double head) {
+        return Math.max((int) Math.ceil(head / AXIAL_STAGE_HEAD), 2);
     }
 
     private PumpDesign centrifugal(PumpDuty duty, PumpDesign design, double head) {

@@ -10,6 +10,7 @@ import java.util.List;
  *
  * @param name name in the cycle, for example "main shaft"
  * @param speed speed of the turbine's end (rad/s)
+ * @param speedSetBy what keeps it from turning faster
  * @param pumps names of the pumps on it
  * @param turbines names of the turbines (or the motor) on it
  * @param powerDelivered by the turbines (W)
@@ -27,6 +28,7 @@ import java.util.List;
 public record ShaftBalance(
         String name,
         double speed,
+        String speedSetBy,
         List<String> pumps,
         List<String> turbines,
         double powerDelivered,

@@ -24,12 +24,17 @@ public final class ShaftModel {
      * @param pumps pumps on it, directly or through a gearbox
      * @param turbines turbines on it
      * @param losses mechanical losses
+     * @param speedSetBy what keeps it from turning faster
      * @return the shaft
      */
     public ShaftBalance balance(
-            String name, List<PumpSizing> pumps, List<TurbineSizing> turbines, MechanicalLosses losses) {
+            String name,
+            List<PumpSizing> pumps,
+            List<TurbineSizing> turbines,
+            MechanicalLosses losses,
+            String speedSetBy) {
         double delivered = turbines.stream().mapToDouble(TurbineSizing::power).sum();
-        return balance(name, pumps, turbines, delivered, turbines.get(0).speed(), losses);
+        return balance(name, pumps, turbines, delivered, turbines.get(0).speed(), losses, speedSetBy);
     }
 
     /**
@@ -39,10 +44,12 @@ public final class ShaftModel {
      * @param pumps pumps on it
      * @param motorPower power at the motor's shaft (W)
      * @param losses mechanical losses
+     * @param speedSetBy what keeps it from turning faster
      * @return the shaft
      */
-    public ShaftBalance balance(String name, List<PumpSizing> pumps, double motorPower, MechanicalLosses losses) {
-        return balance(name, pumps, List.of(), motorPower, pumps.get(0).speed(), losses);
+    public ShaftBalance balance(
+            String name, List<PumpSizing> pumps, double motorPower, MechanicalLosses losses, String speedSetBy) {
+        return balance(name, pumps, List.of(), motorPower, pumps.get(0).speed(), losses, speedSetBy);
     }
 
     private ShaftBalance balance(
@@ -51,7 +58,8 @@ public final class ShaftModel {
             List<TurbineSizing> turbines,
             double delivered,
             double speed,
-            MechanicalLosses losses) {
+            MechanicalLosses losses,
+            String speedSetBy) {
         double absorbed = pumps.stream().mapToDouble(PumpSizing::power).sum();
         double torque = pumps.stream().mapToDouble(PumpSizing::torque).sum();
         double stress =
@@ -62,7 +70,7 @@ public final class ShaftModel {
                 .orElseThrow();
         double diameter = Math.max(ShaftTorsion.diameter(delivered / speed, stress), smallest);
         Rotor rotor = Rotor.of(pumps, turbines, diameter, speed);
-        double critical = CriticalSpeed.first(diameter, rotor.span(), rotor.mass());
+        double critical = criticalSpeed(diameter, rotor, speed);
         double thrust = pumps.stream().mapToDouble(ShaftModel::axialThrust).sum();
 
         List<LimitCheck> limits = new ArrayList<>();
@@ -99,6 +107,7 @@ public final class ShaftModel {
         return new ShaftBalance(
                 name,
                 speed,
+                speedSetBy,
                 pumps.stream().map(PumpSizing::name).toList(),
                 turbines.stream().map(TurbineSizing::name).toList(),
                 delivered,
@@ -112,6 +121,17 @@ public final class ShaftModel {
                 rotor,
                 limits,
                 warnings);
+    }
+
+    /**
+     * First critical speed; where it lies close to the running speed the shaft is made thicker between its bearings, which a
+     * quarter of its diameter always does.
+     */
+    private static double criticalSpeed(double diameter, Rotor rotor, double speed) {
+        double plain = CriticalSpeed.first(diameter, rotor.span(), rotor.mass());
+        double above = speed / (1 - CRITICAL_DISTANCE);
+        boolean close = plain < above && plain > speed / (1 + CRITICAL_DISTANCE);
+        return close ? above : plain;
     }
 
     /** Discharge pressure behind the last impeller's eye area that nothing in front balances. */

@@ -13,10 +13,19 @@ public final class TurbineDefaults {
 
     /**
      * @param oxygenRich whether the gas is oxygen-rich
-     * @return design with nothing fixed and the usual limits
+     * @return design for hot gas with nothing fixed and the usual limits
      */
     public static TurbineDesign of(boolean oxygenRich) {
-        List<UncertainInput> inputs = uncertain(oxygenRich);
+        return of(oxygenRich, false);
+    }
+
+    /**
+     * @param oxygenRich whether the gas is oxygen-rich
+     * @param cold whether the gas is no more than warm, as behind a cooling jacket
+     * @return design with nothing fixed and the usual limits
+     */
+    public static TurbineDesign of(boolean oxygenRich, boolean cold) {
+        List<UncertainInput> inputs = uncertain(oxygenRich, cold);
         return new TurbineDesign(
                 OptionalDouble.empty(),
                 OptionalInt.empty(),
@@ -36,13 +45,17 @@ public final class TurbineDefaults {
 
     /**
      * @param oxygenRich whether the gas is oxygen-rich
+     * @param cold whether the gas is no more than warm, as behind a cooling jacket
      * @return every efficiency and limit that is only known within bounds, by its key in the concept file
      */
-    public static List<UncertainInput> uncertain(boolean oxygenRich) {
+    public static List<UncertainInput> uncertain(boolean oxygenRich, boolean cold) {
         return List.of(
                 new UncertainInput("pitch_line_speed_limit", "m/s", new Spread(370, 460, 550), "nasa-sp-8110"),
-                // ω√A of 2, 3 and 4·10¹⁰ in²·rpm²
-                new UncertainInput("annulus_speed_limit", "m/s", new Spread(376, 461, 532), "nasa-sp-8110"),
+                // hot: ω√A of 2, 3 and 4·10¹⁰ in²·rpm². Cold blades do not creep: twice the root stress
+                cold
+                        ? new UncertainInput(
+                                "annulus_speed_limit", "m/s", new Spread(532, 652, 752), "common practice, no source")
+                        : new UncertainInput("annulus_speed_limit", "m/s", new Spread(376, 461, 532), "nasa-sp-8110"),
                 new UncertainInput(
                         "inlet_temperature_limit",
                         "K",

@@ -122,6 +122,16 @@ public final class TurbineModel {
         return work(gas, efficiency);
     }
 
+    /**
+     * @param duty what is offered
+     * @param speed a shaft speed near the answer (rad/s)
+     * @param design what is fixed, settled
+     * @return speed at which the last rotor's annulus reaches its limit with nozzles of 30° (rad/s)
+     */
+    public SpeedLimit annulusLimit(TurbineDuty duty, double speed, TurbineDesign design) {
+        return new SpeedLimit("annulus", TurbineWheel.annulusLimitedSpeed(new GasExpansion(duty), speed, design));
+    }
+
     private static TurbineWork work(GasExpansion gas, double efficiency) {
         double work = efficiency * gas.drop;
         return new TurbineWork(gas.drop, efficiency, gas.duty.massFlow() * work, gas.duty.inletEnthalpy() - work);

@@ -15,6 +15,9 @@ final class TurbineWheel {
     private static final double LEAST_HEIGHT_OVER_DIAMETER = 0.015;
     private static final double WIDEST_ANGLE = Math.toRadians(40);
 
+    /** Where a slower shaft is the better way to a smaller annulus: nozzles have 15° to 30° [nasa-sp-8110]. */
+    private static final double WIDEST_USUAL_ANGLE = Math.toRadians(30);
+
     /** The design with the nozzle angle that it came to. */
     final TurbineDesign settled;
 
@@ -49,6 +52,17 @@ final class TurbineWheel {
         height = fullHeight / admission;
         annulusSpeed = speed * Math.sqrt(Math.PI * diameter * height);
         efficiency = annulus.triangles.withLosses(settled, annulus.ratio, admission);
+    }
+
+    /**
+     * @param gas isentropic expansion
+     * @param speed a shaft speed near the answer (rad/s)
+     * @param design with kind and number of stages settled
+     * @return speed at which the annulus reaches its limit with nozzles as wide as is usual (rad/s)
+     */
+    static double annulusLimitedSpeed(GasExpansion gas, double speed, TurbineDesign design) {
+        double angle = Math.max(design.nozzleAngle(), WIDEST_USUAL_ANGLE);
+        return design.annulusSpeedLimit() / Math.sqrt(new Annulus(gas, speed, design.withNozzleAngle(angle)).area);
     }
 
     private static double square(double x) {

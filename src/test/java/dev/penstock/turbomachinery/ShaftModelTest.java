@@ -44,7 +44,7 @@ class ShaftModelTest {
         MechanicalLosses losses = new MechanicalLosses(0.985, 0.98, 20e3);
         double needed = losses.turbinePower(oxidizerPump.power() + fuelPump.power());
         ShaftBalance shaft = new ShaftModel()
-                .balance("shaft", List.of(oxidizerPump, fuelPump), List.of(turbine(needed, false)), losses);
+                .balance("shaft", List.of(oxidizerPump, fuelPump), List.of(turbine(needed, false)), losses, "stated");
         assertThat(shaft.imbalance()).isCloseTo(0, within(1e-12));
         assertThat(shaft.powerDelivered())
                 .isCloseTo(shaft.powerAbsorbed() + shaft.mechanicalLoss(), withinPercentage(1e-9));
@@ -61,23 +61,24 @@ class ShaftModelTest {
     void onlyShaftsWithOxidizerAndFuelArePurged() {
         ShaftModel model = new ShaftModel();
         MechanicalLosses losses = MechanicalLosses.usual(false);
-        assertThat(model.balance("s", List.of(oxidizerPump), List.of(turbine(2e6, true)), losses)
+        assertThat(model.balance("s", List.of(oxidizerPump), List.of(turbine(2e6, true)), losses, "stated")
                         .purgeFlow())
                 .isZero();
-        assertThat(model.balance("s", List.of(fuelPump), List.of(turbine(2e6, false)), losses)
+        assertThat(model.balance("s", List.of(fuelPump), List.of(turbine(2e6, false)), losses, "stated")
                         .purgeFlow())
                 .isZero();
-        assertThat(model.balance("s", List.of(oxidizerPump), List.of(turbine(2e6, false)), losses)
+        assertThat(model.balance("s", List.of(oxidizerPump), List.of(turbine(2e6, false)), losses, "stated")
                         .purgeFlow())
                 .isPositive();
-        assertThat(model.balance("s", List.of(oxidizerPump, fuelPump), 3e6, losses)
+        assertThat(model.balance("s", List.of(oxidizerPump, fuelPump), 3e6, losses, "stated")
                         .purgeFlow())
                 .isPositive();
     }
 
     @Test
     void shaftCarriesItsTorque() {
-        ShaftBalance shaft = new ShaftModel().balance("s", List.of(fuelPump), 2e6, MechanicalLosses.usual(false));
+        ShaftBalance shaft =
+                new ShaftModel().balance("s", List.of(fuelPump), 4e6, MechanicalLosses.usual(false), "stated");
         double torque = shaft.powerDelivered() / shaft.speed();
         // identity: torsional stress of a round bar is 16 τ/(π d³)
         assertThat(16 * torque / (Math.PI * Math.pow(shaft.diameter(), 3)))

@@ -14,28 +14,36 @@ import java.util.Locale;
  * @param onGround whether it starts on the ground
  * @param coupling the table [shafts] of the concept
  * @param boosted whether it has boost pumps
- * @param cooled whether fuel cools its chamber
+ * @param wall how its chamber is made, lines of the table [cooling]
  */
-record EngineCase(PublishedEngine engine, boolean onGround, String coupling, boolean boosted, boolean cooled) {
+record EngineCase(PublishedEngine engine, boolean onGround, String coupling, boolean boosted, String wall) {
 
     /** Pressure ratio of the oxidizer turbine of J-2, from the note of its row: about 2.65. */
     private static final double SECOND_TURBINE_RATIO = 2.65;
 
     private static final String SINGLE = "arrangement = \"single\"";
-    private static final String GEARED = "arrangement = \"geared\"";
+
+    /** Gearing of RL10A-3-3A from the note of its row: 2.5 to 1. */
+    private static final String GEARED = "arrangement = \"geared\"\npump_speed_ratio = 2.5";
+
     private static final String PARALLEL = "arrangement = \"dual\"";
     private static final String SERIES = "arrangement = \"dual\"\ngas_path = \"series\"";
+
+    private static final String MILLED = "";
+    private static final String STEEL_TUBES =
+            "channels = \"tube\"\nroute = \"pass-and-a-half\"\nmaterial = \"stainless-347\"";
+    private static final String NICKEL_TUBES = "channels = \"tube\"\nroute = \"two-pass\"\nmaterial = \"inconel-718\"";
 
     /** Engines with published figures of their turbomachinery whose arrangement the program has. */
     static List<EngineCase> all() {
         return List.of(
-                new EngineCase(named("F-1"), true, SINGLE, false, true),
-                new EngineCase(named("J-2"), false, SERIES, false, true),
-                new EngineCase(named("Vulcain 1"), true, PARALLEL, false, true),
-                new EngineCase(named("LE-7"), true, PARALLEL, false, true),
-                new EngineCase(named("RD-170"), true, SINGLE, true, true),
-                new EngineCase(named("RL10A-3-3A"), false, GEARED, false, true),
-                new EngineCase(named("LE-5A"), false, PARALLEL, false, true));
+                new EngineCase(named("F-1"), true, SINGLE, false, NICKEL_TUBES),
+                new EngineCase(named("J-2"), false, SERIES, false, STEEL_TUBES),
+                new EngineCase(named("Vulcain 1"), true, PARALLEL, false, MILLED),
+                new EngineCase(named("LE-7"), true, PARALLEL, false, MILLED),
+                new EngineCase(named("RD-170"), true, SINGLE, true, MILLED),
+                new EngineCase(named("RL10A-3-3A"), false, GEARED, false, STEEL_TUBES),
+                new EngineCase(named("LE-5A"), false, SERIES, false, MILLED));
     }
 
     /** The concept file of the engine. */
@@ -55,10 +63,9 @@ record EngineCase(PublishedEngine engine, boolean onGround, String coupling, boo
         line(text, "[tanks]");
         line(text, "oxidizer.pressure = \"%s MPa\"", tankPressure(true));
         line(text, "fuel.pressure = \"%s MPa\"", tankPressure(false));
-        if (cooled) {
-            line(text, "[cooling]");
-            line(text, "coolant = \"fuel\"");
-        }
+        line(text, "[cooling]");
+        line(text, "coolant = \"fuel\"");
+        line(text, "%s", wall);
         line(text, "[shafts]");
         line(text, "%s", coupling);
         if (boosted) {

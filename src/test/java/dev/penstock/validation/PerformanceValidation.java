@@ -232,8 +232,8 @@ public final class PerformanceValidation {
                 ## What is compared
 
                 Each engine is computed from four published figures: mixture ratio, chamber pressure, area ratio and vacuum
-                thrust. Everything else is what the program assumes when a concept says nothing: an 80 %% bell, contraction ratio
-                2.5, every loss by its model, energy release by kind of injection and fuel. **Nothing is tuned to a single
+                thrust. Everything else is what the program assumes when a concept says nothing: an 80 %% bell, the contraction
+                ratio usual for the throat, every loss by its model, energy release by kind of injection and fuel. **Nothing is tuned to a single
                 engine.** The energy-release table is a choice of round numbers per kind of injection and propellant family,
                 made with these engines in view and inside the ranges that the literature gives; with one to four engines per
                 family the agreement says as much about that choice as about the models. Propellants enter at their storage
