@@ -245,6 +245,7 @@ final class CellBalance {
         properties.bulk(pressure, total + wall.heatFlux * half - 0.5 * velocity * velocity, flow);
         double diameter = channels.hydraulicDiameter[cell];
         flow.boilingTemperature = properties.saturationTemperature(pressure);
+        flow.boilingShare = properties.boilingShare(pressure);
         flow.velocity = velocity;
         flow.hydraulicDiameter = diameter;
         flow.reynolds = massFlux * diameter / flow.bulkViscosity;

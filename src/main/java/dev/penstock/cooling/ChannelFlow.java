@@ -44,6 +44,9 @@ final class ChannelFlow {
     /** Infinite where the coolant does not boil (K). */
     double boilingTemperature;
 
+    /** How much of boiling is left below the critical pressure (-). */
+    double boilingShare;
+
     double pseudoCriticalTemperature;
 
     /** Mean cp between wall and bulk (J/(kg·K)); bulk cp where the two are the same. */

@@ -19,7 +19,7 @@ final class CoolantCorrelations {
      */
     static CoolantSideHeatTransfer of(CoolantSideDesign.Correlation choice, Fluid fluid, double pressure) {
         return switch (choice) {
-            case AUTOMATIC -> automatic(fluid, pressure);
+            case AUTOMATIC -> of(automatic(fluid, pressure), fluid, pressure);
             case DITTUS_BOELTER -> new DittusBoelter();
             case SIEDER_TATE -> new SiederTate();
             case GNIELINSKI -> new Gnielinski();
@@ -32,19 +32,22 @@ final class CoolantCorrelations {
         };
     }
 
-    private static CoolantSideHeatTransfer automatic(Fluid fluid, double pressure) {
+    /** What the automatic choice stands for. */
+    static CoolantSideDesign.Correlation automatic(Fluid fluid, double pressure) {
         boolean supercritical = fluid.criticalPressure().isPresent()
                 && pressure > fluid.criticalPressure().getAsDouble();
         String id = fluid.id();
         if (id.equals("hydrogen")) {
-            return new Taylor();
+            return CoolantSideDesign.Correlation.TAYLOR;
         }
         if (LIGHT_GASES.contains(id)) {
-            return new McCarthyWolf();
+            return CoolantSideDesign.Correlation.MCCARTHY_WOLF;
         }
         if (supercritical && id.equals("oxygen")) {
-            return new SpencerRousar();
+            return CoolantSideDesign.Correlation.SPENCER_ROUSAR;
         }
-        return supercritical && SUPERCRITICAL_FUELS.contains(id) ? new Jackson() : new SiederTate();
+        return supercritical && SUPERCRITICAL_FUELS.contains(id)
+                ? CoolantSideDesign.Correlation.JACKSON
+                : CoolantSideDesign.Correlation.SIEDER_TATE;
     }
 }

@@ -21,6 +21,9 @@ final class CoolantProperties implements AutoCloseable {
     private static final double LOWEST_PRESSURE = 0.4;
     private static final double BELOW_BOILING = 1 - 1e-3;
 
+    /** Above this share of the pressure at which the boiling line ends, boiling fades (-). */
+    private static final double BOILING_FADES = 0.9;
+
     private final Fluid fluid;
     private final FluidCursor cursor;
 
@@ -31,6 +34,7 @@ final class CoolantProperties implements AutoCloseable {
     private final double lowest;
     private final double edge;
     private final double criticalPressure;
+    private final double lastBoilingPressure;
     private double hottestSureEnthalpy;
     private boolean beyondModel;
 
@@ -55,6 +59,9 @@ final class CoolantProperties implements AutoCloseable {
         this.lowest = fluid.range().minimumTemperature() * (1 + 1e-6);
         this.edge = fluid.range().maximumTemperature() * RANGE_EDGE;
         this.criticalPressure = fluid.criticalPressure().orElse(Double.POSITIVE_INFINITY);
+        this.lastBoilingPressure = Math.min(
+                criticalPressure,
+                saturation.map(SaturationLine::highestPressure).orElse(0.0));
         double last = edgeTemperature(pressure);
         double top = fluid.atPressureTemperature(pressure, last).enthalpy();
         this.hottestSureEnthalpy = fluid.atPressureTemperature(pressure, Math.min(SURE * edge, last))
@@ -82,9 +89,7 @@ final class CoolantProperties implements AutoCloseable {
 
     /** @return whether the coolant has a boiling point at a pressure (Pa) */
     boolean boils(double pressure) {
-        return saturation.isPresent()
-                && pressure < criticalPressure
-                && pressure < saturation.get().highestPressure();
+        return pressure < lastBoilingPressure;
     }
 
     /**
@@ -93,6 +98,18 @@ final class CoolantProperties implements AutoCloseable {
      */
     double saturationTemperature(double pressure) {
         return boils(pressure) ? saturation.get().temperature(pressure) : Double.POSITIVE_INFINITY;
+    }
+
+    /**
+     * How much of boiling is left at a pressure. Towards the end of the boiling line liquid and vapour become one, so what
+     * boiling does fades, and a coolant that crosses the critical pressure sees no jump.
+     *
+     * @param pressure pressure (Pa)
+     * @return 1 up to nine tenths of the pressure at which the line ends, 0 from there on (-)
+     */
+    double boilingShare(double pressure) {
+        double share = (1 - pressure / lastBoilingPressure) / (1 - BOILING_FADES);
+        return Math.max(0, Math.min(1, share));
     }
 
     /**
@@ -223,8 +240,9 @@ final class CoolantProperties implements AutoCloseable {
         if (boiling < Double.POSITIVE_INFINITY) {
             boolean liquid = flow.bulkTemperature <= boiling * (1 + 1e-9);
             if (liquid && temperature >= boiling) {
-                if (flow.quality > 0) {
-                    nearWetAndDry(temperature, boiling, flow);
+                double dry = 1 - (1 - Math.max(0, flow.quality)) * boilingShare(flow.pressure);
+                if (dry > 0) {
+                    nearWetAndDry(temperature, boiling, dry, flow);
                 } else {
                     nearSaturated(flow.pressure, boiling, 0);
                 }
@@ -238,10 +256,9 @@ final class CoolantProperties implements AutoCloseable {
         nearSinglePhase(temperature, flow);
     }
 
-    /** Between boiling liquid and hot vapour by quality, so that drying out has no step. */
-    private void nearWetAndDry(double temperature, double boiling, ChannelFlow flow) {
+    /** Between boiling liquid and hot vapour, so that neither drying out nor the critical pressure makes a step. */
+    private void nearWetAndDry(double temperature, double boiling, double dry, ChannelFlow flow) {
         nearSinglePhase(temperature, flow);
-        double dry = flow.quality;
         double t = nearTemperature;
         double density = nearDensity;
         double viscosity = nearViscosity;

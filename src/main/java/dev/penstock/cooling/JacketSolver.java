@@ -61,6 +61,25 @@ public final class JacketSolver {
         return question.withDesign(question.design().withChannels(layout));
     }
 
+    /**
+     * Makes the automatic choice of a correlation explicit, so that a cycle may hold it while it iterates: it depends on
+     * whether the inlet pressure is above the critical one.
+     *
+     * @param question case
+     * @return the same case with the correlation named
+     */
+    public static JacketCase withCorrelation(JacketCase question) {
+        CoolantSideDesign side = question.design().coolantSide();
+        if (side.correlation() != CoolantSideDesign.Correlation.AUTOMATIC) {
+            return question;
+        }
+        CoolantSideDesign named = new CoolantSideDesign(
+                CoolantCorrelations.automatic(question.coolant().fluid(), question.inletPressure()),
+                side.curvature(),
+                side.roughWall());
+        return question.withDesign(question.design().withCoolantSide(named));
+    }
+
     /** As {@link #sized(JacketCase)}, with another shape of channels. */
     JacketCase sized(JacketCase question, ChannelRule rule) {
         WallMaterial material = walls.material(question.design().wall().material());

@@ -158,7 +158,7 @@ final class WallBalance {
         coolingPerArea = coolantCoefficient * wettedPerArea;
         double convected = coolingPerArea * (floorTemperature - flow.bulkTemperature);
         double superheat = floorTemperature - flow.boilingTemperature;
-        double wet = wetShare();
+        double wet = wetShare() * flow.boilingShare;
         if (superheat > 0 && wet > 0) {
             double boiled = wet * wettedPerArea * Boiling.nucleateFlux(flow.criticalPressure, flow.pressure, superheat);
             return heatFlux - Math.hypot(convected, boiled);

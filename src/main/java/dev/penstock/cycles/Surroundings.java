@@ -6,11 +6,13 @@ import dev.penstock.chamber.Injection;
 import dev.penstock.chamber.ThrustChamber;
 import dev.penstock.combustion.Reactants;
 import dev.penstock.cooling.ChannelLayout;
+import dev.penstock.cooling.CoolantSideDesign;
 import dev.penstock.cooling.HotGasProfile;
 import dev.penstock.cooling.HotGasProfiles;
 import dev.penstock.cooling.JacketCase;
 import dev.penstock.cooling.JacketLoad;
 import dev.penstock.cooling.JacketResult;
+import dev.penstock.cooling.JacketSolver;
 import dev.penstock.errors.LimitReached;
 import dev.penstock.fluids.Fluid;
 import dev.penstock.numerics.FixedPoint;
@@ -34,12 +36,16 @@ final class Surroundings {
     /** Guess of the jacket's pressure drop over chamber pressure (-), before the jacket is known. */
     private static final double DROP_SHARE = 0.15;
 
+    /** Solutions of the jacket that may choose the correlation by pressure; later ones keep it. */
+    private static final int CHOOSING_SOLUTIONS = 3;
+
     /** New assumptions with the dumped jets that belong to them. */
     record Update(Assumptions assumptions, List<ExhaustJet> jets) {}
 
     private final Plant plant;
     private final Concept concept;
     private Optional<ChannelLayout> layout = Optional.empty();
+    private CoolantSideDesign coolantSide;
     private boolean toBeSized = true;
     private boolean resized;
     private int jacketSolutions;
@@ -253,6 +259,10 @@ final class Surroundings {
                 flow,
                 cooling.jacket(),
                 cooling.heatFluxFactor());
+        if (jacketSolutions < CHOOSING_SOLUTIONS) {
+            coolantSide = JacketSolver.withCorrelation(question).design().coolantSide();
+        }
+        question = question.withDesign(cooling.jacket().withCoolantSide(coolantSide));
         if (cooling.jacket().channels().open()) {
             if (toBeSized) {
                 toBeSized = false;
@@ -260,7 +270,7 @@ final class Surroundings {
                 layout = Optional.of(
                         plant.models().jackets().sized(question).design().channels());
             }
-            question = question.withDesign(cooling.jacket().withChannels(layout.get()));
+            question = question.withDesign(question.design().withChannels(layout.get()));
         }
         jacketSolutions++;
         lastQuestion = Optional.of(question);

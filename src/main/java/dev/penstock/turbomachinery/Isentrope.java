@@ -1,6 +1,7 @@
 package dev.penstock.turbomachinery;
 
 import dev.penstock.errors.NotConverged;
+import dev.penstock.errors.PropertyFailure;
 import dev.penstock.fluids.Fluid;
 import dev.penstock.fluids.FluidCursor;
 import dev.penstock.fluids.FluidState;
@@ -71,8 +72,8 @@ final class Isentrope {
     }
 
     /**
-     * One point of an isentrope by Newton's method on temperature, dT = T ds/cp. States are set by pressure and temperature,
-     * which liquids answer at every pressure; solvers for pressure and entropy fail near the critical pressure.
+     * One point of an isentrope. Where the fluid finds no state by pressure and entropy, as near the critical pressure, by
+     * Newton's method on temperature, dT = T ds/cp: liquids answer to pressure and temperature everywhere.
      *
      * @param fluid what is compressed
      * @param cursor its cursor, left at the state found
@@ -83,6 +84,17 @@ final class Isentrope {
      * @throws NotConverged if the temperature does not settle
      */
     static double rise(Fluid fluid, FluidCursor cursor, FluidState inlet, double pressure, double guess) {
+        try {
+            cursor.setPressureTemperature(pressure, guess);
+            cursor.setPressureEntropy(pressure, inlet.entropy());
+            return cursor.enthalpy() - inlet.enthalpy();
+        } catch (PropertyFailure e) {
+            return riseByTemperature(fluid, cursor, inlet, pressure, guess);
+        }
+    }
+
+    private static double riseByTemperature(
+            Fluid fluid, FluidCursor cursor, FluidState inlet, double pressure, double guess) {
         double temperature = guess;
         double step = 0;
         for (int i = 0; i < MOST_STEPS; i++) {

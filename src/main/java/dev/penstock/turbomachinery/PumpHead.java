@@ -27,6 +27,8 @@ final class PumpHead {
 
     private final Isentrope[] remembered = new Isentrope[MEMORY];
     private final FluidState[] asked = new FluidState[MEMORY];
+    private final double[] askedPressure = new double[MEMORY];
+    private final double[] answered = new double[MEMORY];
     private int next;
     private int nextAsked;
 
@@ -42,12 +44,21 @@ final class PumpHead {
                 return isentrope.rise(pressure);
             }
         }
-        if (!seen(inlet)) {
-            return propellant
+        int known = known(inlet);
+        if (known >= 0 && askedPressure[known] == pressure) {
+            return answered[known];
+        }
+        if (known < 0) {
+            double rise = propellant
                             .fluid()
                             .atPressureEntropy(pressure, inlet.entropy())
                             .enthalpy()
                     - inlet.enthalpy();
+            asked[nextAsked] = inlet;
+            askedPressure[nextAsked] = pressure;
+            answered[nextAsked] = rise;
+            nextAsked = (nextAsked + 1) % MEMORY;
+            return rise;
         }
         double ceiling = propellant.fluid().range().maximumPressure();
         double top = Math.max(pressure, Math.min(ROOM * pressure, ceiling));
@@ -57,14 +68,12 @@ final class PumpHead {
         return made.rise(pressure);
     }
 
-    private boolean seen(FluidState inlet) {
-        for (FluidState state : asked) {
-            if (inlet.equals(state)) {
-                return true;
+    private int known(FluidState inlet) {
+        for (int i = 0; i < MEMORY; i++) {
+            if (inlet.equals(asked[i])) {
+                return i;
             }
         }
-        asked[nextAsked] = inlet;
-        nextAsked = (nextAsked + 1) % MEMORY;
-        return false;
+        return -1;
     }
 }
