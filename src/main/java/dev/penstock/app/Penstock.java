@@ -30,6 +30,7 @@ import picocli.CommandLine.Option;
             CompareCommand.class,
             ExplainCommand.class,
             SweepCommand.class,
+            StudyCommand.class,
             NozzleCommand.class,
             StartCommand.class,
             ProtectCommand.class,

@@ -156,14 +156,15 @@ final class EngineRoutes {
         Question question = Question.of(body);
         // The report embeds the text with the changes in place, so that the file alone gives its numbers again.
         Concept concept = reader.parse(question.name(), edited(question), Map.of());
-        String html = desk.ask("", 0, study -> {
+        String id = desk.ask("", 0, study -> {
             EngineBalance balance = study.balance(concept);
             Optional<VehiclePlan> plan = VehicleReader.of(concept);
             plan.ifPresent(p -> VehicleRoutes.requireInside(workspace, p));
             Optional<VehicleSizing> vehicle = plan.map(p -> VehicleRuns.size(p, balance));
-            return new ConceptPage(balance, vehicle, Optional.empty(), software).html();
+            String html = new ConceptPage(balance, vehicle, Optional.empty(), software).html();
+            return shelf.put(Shelf.fileName(concept.name()), html, body.text("form"));
         });
-        Workbench.json(request, Map.of("id", shelf.put(Shelf.fileName(concept.name()) + ".html", html)));
+        Workbench.json(request, Map.of("id", id));
     }
 
     private void text(Context request) {

@@ -1,6 +1,9 @@
 package dev.penstock.app.web;
 
+import dev.penstock.reports.print.PaperSize;
+import dev.penstock.reports.print.PdfReport;
 import io.javalin.http.Context;
+import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.UUID;
@@ -9,19 +12,32 @@ import java.util.UUID;
 final class Shelf {
 
     private static final int KEPT = 16;
+    private static final String PAGE = ".html";
+    private static final String PRINT = ".pdf";
 
     private final Map<String, Report> reports = new LinkedHashMap<>();
 
-    private record Report(String name, String html) {}
+    private record Report(String name, byte[] content) {}
 
     /**
-     * @param name file name for a download
+     * @param name file name for a download, without ending
      * @param html page
+     * @param form "html", or the paper to print it on
      * @return its id
+     * @throws Refusal if there is no such form
      */
-    synchronized String put(String name, String html) {
+    String put(String name, String html, String form) {
+        if (form.isEmpty() || form.equals("html")) {
+            return put(name + PAGE, html.getBytes(StandardCharsets.UTF_8));
+        }
+        PaperSize paper = PaperSize.named(form)
+                .orElseThrow(() -> new Refusal(422, "a report comes as html, or on paper: a4 or letter"));
+        return put(name + PRINT, PdfReport.of(html, paper));
+    }
+
+    private synchronized String put(String name, byte[] content) {
         String id = UUID.randomUUID().toString();
-        reports.put(id, new Report(name, html));
+        reports.put(id, new Report(name, content));
         while (reports.size() > KEPT) {
             reports.remove(reports.keySet().iterator().next());
         }
@@ -43,7 +59,8 @@ final class Shelf {
         if (request.queryParam("download") != null) {
             request.header("Content-Disposition", "attachment; filename=\"" + report.name() + "\"");
         }
-        request.contentType(Workbench.HTML).result(report.html());
+        request.contentType(report.name().endsWith(PRINT) ? "application/pdf" : Workbench.HTML)
+                .result(report.content());
     }
 
     /**

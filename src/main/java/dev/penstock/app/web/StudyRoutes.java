@@ -65,7 +65,9 @@ final class StudyRoutes {
     }
 
     private void together(Context request) {
-        List<String> files = Body.of(request).texts("files").stream().distinct().toList();
+        Body body = Body.of(request);
+        List<String> files = body.texts("files").stream().distinct().toList();
+        Map<String, String> changes = body.changes("changes");
         if (files.isEmpty() || files.size() > MOST_TOGETHER) {
             throw new Refusal(422, "choose 1 to " + MOST_TOGETHER + " concepts");
         }
@@ -76,7 +78,7 @@ final class StudyRoutes {
             map.put("file", file);
             map.put("name", file);
             try {
-                Concept concept = reader.parse(file, document.text(), Map.of());
+                Concept concept = reader.parse(file, document.text(), changes);
                 describe(map, desk.ask("", 0, study -> study.balance(concept)));
             } catch (PenstockException e) {
                 map.put("failure", e.getMessage());

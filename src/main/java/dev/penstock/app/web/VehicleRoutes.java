@@ -47,7 +47,7 @@ final class VehicleRoutes {
         boolean fly = body.flag("fly");
         String html = desk.ask("", 0, study -> fly ? flown(file, changes) : sized(file, changes));
         String name = Shelf.fileName(document.name().replace(".toml", ""));
-        Workbench.json(request, Map.of("id", shelf.put(name + ".html", html)));
+        Workbench.json(request, Map.of("id", shelf.put(name, html, body.text("form"))));
     }
 
     private static Optional<VehiclePlan> plan(Path file, Workspace.Document document, Map<String, String> changes) {

@@ -69,6 +69,7 @@ public final class Workbench implements AutoCloseable {
         pages(new Site());
         new EngineRoutes(workspace, reader, desk, shelf, settings.software()).addTo(server);
         new StudyRoutes(workspace, reader, desk, sweeps).addTo(server);
+        new StudyFileRoutes(workspace).addTo(server);
         new VehicleRoutes(workspace, new VehicleRuns(runs), desk, shelf, settings.software()).addTo(server);
         server.get("/shown/{id}", shelf::show);
         failures(settings.defects());

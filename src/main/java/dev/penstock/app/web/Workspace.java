@@ -1,6 +1,7 @@
 package dev.penstock.app.web;
 
 import dev.penstock.reports.WholeFiles;
+import java.io.File;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -11,6 +12,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -23,8 +25,12 @@ final class Workspace {
     /** Far more than a concept, far less than would hurt. */
     static final int LARGEST = 256 * 1024;
 
+    /** Folder of the studies. */
+    static final String STUDIES = "studies";
+
     private static final String VEHICLES = "vehicles";
-    private static final Pattern NAME = Pattern.compile("(?:vehicles/)?[A-Za-z0-9][A-Za-z0-9_-]{0,63}\\.toml");
+    private static final Pattern NAME =
+            Pattern.compile("(?:(?:vehicles|studies)/)?[A-Za-z0-9][A-Za-z0-9_-]{0,63}\\.toml");
     private static final int VERSION_LENGTH = 24;
 
     private final Path root;
@@ -55,6 +61,23 @@ final class Workspace {
     /** @return names of the files that hold vehicles, sorted */
     List<String> vehicles() {
         return names(root.resolve(VEHICLES), VEHICLES + "/");
+    }
+
+    /** @return names of the files that hold studies, sorted */
+    List<String> studies() {
+        return names(root.resolve(STUDIES), STUDIES + "/");
+    }
+
+    /**
+     * @param place path of a file
+     * @return its name in the workspace; empty if it has none
+     */
+    Optional<String> nameOf(Path place) {
+        if (!place.startsWith(root)) {
+            return Optional.empty();
+        }
+        String name = root.relativize(place).toString().replace(File.separatorChar, '/');
+        return NAME.matcher(name).matches() && inside(place) ? Optional.of(name) : Optional.empty();
     }
 
     private static List<String> names(Path folder, String prefix) {

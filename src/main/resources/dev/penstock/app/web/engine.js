@@ -1,9 +1,10 @@
 // The page of one concept. What is under change lives here; the server balances what it is sent and keeps nothing.
 import { byId, calm, choose, complain, drawing, get, keep, make, plainName, post, Refused, say, table } from "./common.js";
+import { calmConflict, conflict } from "./conflict.js";
 import { opener } from "./why.js";
 
 const page = crypto.randomUUID();
-const state = { file: "", text: "", version: "", changes: {}, past: [], shown: null, before: null };
+const state = { file: "", text: "", version: "", changes: {}, past: [], shown: null, before: null, note: "" };
 let number = 0;
 
 const question = (more = {}) => ({ file: state.file, text: state.text, changes: state.changes, ...more });
@@ -22,7 +23,7 @@ async function open(name) {
 function take(file, text, version) {
   Object.assign(state, { file, text, version, changes: {}, past: [], shown: null, before: null });
   byId("as").value = "";
-  byId("conflict").hidden = true;
+  calmConflict();
   byId("inputs").replaceChildren();
   balance();
 }
@@ -62,7 +63,9 @@ async function balance() {
     state.shownFor = asked;
     show(answer);
     byId("results").classList.remove("stale");
-    say("Balanced in " + Math.round(performance.now() - start) + " ms.");
+    const note = state.note;
+    state.note = "";
+    say(note + "Balanced in " + Math.round(performance.now() - start) + " ms.");
     await charts(mine);
   } catch (error) {
     if (mine === number) {
@@ -273,37 +276,18 @@ async function save(as, version) {
   calm();
   try {
     const saved = await post("/api/save", question({ as, version }));
-    byId("conflict").hidden = true;
     const before = state.shown;
+    state.note = "Saved as " + saved.file + ". ";
     take(saved.file, saved.text, saved.version);
     state.shown = before;
     await files(saved.file);
     history.replaceState(null, "", "/?file=" + encodeURIComponent(saved.file));
-    say("Saved as " + saved.file + ".");
   } catch (error) {
     if (error instanceof Refused && error.status === 409 && "theirs" in error.answer) {
-      conflict(as, error.answer);
+      conflict(as, error.answer, { over: (v) => save(as, v), theirs: () => open(as), other: (n) => save(n.endsWith(".toml") ? n : n + ".toml", "") });
     }
     complain(error);
   }
-}
-
-/** Somebody else has written the file: both texts are shown, and nothing is lost whatever is chosen. */
-function conflict(as, answer) {
-  const over = make("button", { type: "button" }, "Write mine over it");
-  const theirs = make("button", { type: "button" }, "Go on from theirs");
-  const download = make("button", { type: "button" }, "Keep mine as a download");
-  over.addEventListener("click", () => save(as, answer.version));
-  theirs.addEventListener("click", () => open(as));
-  download.addEventListener("click", () => keep(new Blob([answer.yours], { type: "text/plain" }), as));
-  const box = byId("conflict");
-  box.hidden = false;
-  box.replaceChildren(make("h2", {}, "Two versions of " + as),
-    make("div", { class: "texts" },
-      make("div", {}, make("b", {}, "In the workspace"), make("pre", { tabindex: "0" }, answer.theirs)),
-      make("div", {}, make("b", {}, "Yours"), make("pre", { tabindex: "0" }, answer.yours))),
-    make("div", { class: "controls" }, over, theirs, download));
-  theirs.focus();
 }
 
 function saveAs() {
@@ -315,12 +299,13 @@ function saveAs() {
 async function report() {
   say("Making the report …");
   try {
-    const made = await post("/api/report", question());
-    const link = make("a", { href: "/shown/" + made.id + "?download=1", download: fileName() + ".html" });
+    const form = byId("form").value;
+    const made = await post("/api/report", question({ form }));
+    const link = make("a", { href: "/shown/" + made.id + "?download=1", download: fileName() + (form === "html" ? ".html" : ".pdf") });
     document.body.append(link);
     link.click();
     link.remove();
-    say("The report is downloaded: one page that needs nothing else.");
+    say("The report is downloaded: one file that needs nothing else.");
   } catch (error) {
     complain(error);
   }

@@ -1,10 +1,12 @@
 // A sweep of one or two inputs: started, watched, stopped, shown.
-import { byId, calm, choose, complain, drawing, get, make, post, say } from "./common.js";
+import { byId, calm, choose, complain, drawing, get, make, post, Refused, say } from "./common.js";
+import { settings, studies } from "./study.js";
 
 const wait = (ms) => new Promise((done) => setTimeout(done, ms));
 let text = "";
 let inputs = [];
 let running = "";
+let changes = {};
 
 const parts = (written) => written.match(/^\s*([-+]?[\d.]+(?:[eE][-+]?\d+)?)\s*(.*?)\s*$/);
 
@@ -13,7 +15,7 @@ async function load() {
   try {
     const file = await get("/api/file?name=" + encodeURIComponent(byId("file").value));
     text = file.text;
-    const answer = await post("/api/inputs", { file: file.file, text, changes: {} });
+    const answer = await post("/api/inputs", { file: file.file, text, changes });
     inputs = answer.inputs.filter((i) => parts(i.written));
     for (const n of [1, 2]) {
       const options = inputs.map((i) => make("option", { value: i.key }, i.key));
@@ -55,14 +57,15 @@ function axis(n) {
   return v("path") && v("path") + "=" + v("from") + ".." + v("to") + v("unit") + ":" + v("count");
 }
 
-async function sweep(e) {
-  e.preventDefault();
+const samples = () => (byId("samples").disabled ? 0 : Number(byId("samples").value));
+
+async function sweep() {
   calm();
   byId("out").replaceChildren();
   byId("go").disabled = true;
   try {
     const vary = [axis(1), axis(2)].filter(Boolean);
-    running = (await post("/api/sweep", { file: byId("file").value, text, changes: {}, vary, samples: byId("samples").disabled ? 0 : Number(byId("samples").value) })).id;
+    running = (await post("/api/sweep", { file: byId("file").value, text, changes, vary, samples: samples() })).id;
     byId("stop").disabled = false;
     await watch();
   } catch (error) {
@@ -103,9 +106,36 @@ async function show(cancelled) {
   say(cancelled ? "Stopped; what is done is shown." : "Swept.");
 }
 
-byId("plan").addEventListener("submit", sweep);
+const NUMBER = "([-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d+)?)";
+const RANGE = new RegExp("^([\\w.-]+)=" + NUMBER + "\\s*(?:[^.:\\d][^:]*?)?\\s*\\.\\.\\s*" + NUMBER + "\\s*([^:]*?)\\s*:\\s*(\\d+)$");
+
+const capture = () => ({ cases: [byId("file").value], changes, vary: [axis(1), axis(2)].filter(Boolean), samples: samples(), fly: false });
+
+async function restore(study) {
+  const axes = study.vary.map((v) => v.match(RANGE));
+  if (axes.length > 2 || axes.includes(null)) {
+    throw new Refused(422, { problems: ["this study varies more than two inputs, or words; penstock study does it"] });
+  }
+  changes = study.changes;
+  settings(changes);
+  byId("file").value = study.cases[0];
+  await load();
+  for (const n of [1, 2]) {
+    const [, path, from, to, unit, count] = axes[n - 1] || [];
+    byId("path" + n).value = path || "";
+    suggest(n);
+    if (path) {
+      Object.entries({ from, to, unit, count }).forEach(([name, value]) => { byId(name + n).value = value; });
+    }
+  }
+  byId("band").checked = study.samples > 0;
+  byId("samples").value = study.samples || byId("samples").value;
+  bands();
+}
+
+byId("plan").addEventListener("submit", (e) => { e.preventDefault(); sweep(); });
 byId("stop").addEventListener("click", () => post("/api/sweep/" + running + "/stop", {}).catch(complain));
-byId("file").addEventListener("change", load);
+byId("file").addEventListener("change", () => { changes = {}; settings(changes); load(); });
 byId("path1").addEventListener("change", () => suggest(1));
 byId("path2").addEventListener("change", () => { suggest(2); bands(); });
 byId("band").addEventListener("change", bands);
@@ -113,6 +143,7 @@ byId("band").addEventListener("change", bands);
 try {
   choose(byId("file"), (await get("/api/files")).concepts);
   await load();
+  studies("sweep", byId("plan"), capture, restore, sweep);
 } catch (error) {
   complain(error);
 }

@@ -1,8 +1,13 @@
 // Concepts side by side.
 import { byId, calm, complain, get, make, post, say } from "./common.js";
+import { settings, studies } from "./study.js";
 import { opener } from "./why.js";
 
 let concepts = [];
+let changes = {};
+let asked = {};
+
+const chosen = () => [...document.querySelectorAll("#files input:checked")].map((box) => box.value);
 
 function draw() {
   const solved = concepts.filter((c) => !c.failure);
@@ -20,12 +25,12 @@ function draw() {
     const best = Math.max(...line.cells.filter((c) => c.value !== undefined).map((c) => line.better * c.value));
     const cells = line.cells.map((c, i) => make("td", {
       class: ["n", differs ? "differs" : "", differs && line.better && line.better * c.value === best ? "best" : ""].join(" ").trim() || undefined,
-    }, c.path ? opener(c.text, c.path, () => ({ file: solved[i].file, text: "", changes: {} })) : c.text));
+    }, c.path ? opener(c.text, c.path, () => ({ file: solved[i].file, text: "", changes: asked })) : c.text));
     return differs || !byId("only").checked ? make("tr", {}, make("th", { scope: "row" }, line.name), ...cells) : null;
   }).filter(Boolean);
   const head = solved.map((c) => make("th", { scope: "col", class: "n" }, make("a", { href: "/?file=" + encodeURIComponent(c.file) }, c.name)));
   const binding = solved.map((c) => make("li", {}, make("b", {}, c.name + " "),
-    ...(c.binding ? [c.limit + ": ", opener(c.binding.text, c.binding.path, () => ({ file: c.file, text: "", changes: {} }))] : ["no limit"]),
+    ...(c.binding ? [c.limit + ": ", opener(c.binding.text, c.binding.path, () => ({ file: c.file, text: "", changes: asked }))] : ["no limit"]),
     c.met === false ? make("strong", { class: "missed" }, " (missed)") : ""));
   byId("out").replaceChildren(
     ...(failed.length ? [make("div", { class: "note" }, make("h2", {}, "Without a solution"),
@@ -37,14 +42,13 @@ function draw() {
       make("h2", {}, "What binds them"), make("ol", {}, ...binding)] : []));
 }
 
-byId("choice").addEventListener("submit", async (e) => {
-  e.preventDefault();
+async function run() {
   calm();
   say("Balancing …");
   byId("go").disabled = true;
   try {
-    const files = [...document.querySelectorAll("#files input:checked")].map((box) => box.value);
-    concepts = (await post("/api/together", { files })).concepts;
+    asked = changes;
+    concepts = (await post("/api/together", { files: chosen(), changes })).concepts;
     draw();
     say(concepts.length + " concepts balanced.");
   } catch (error) {
@@ -52,13 +56,24 @@ byId("choice").addEventListener("submit", async (e) => {
   } finally {
     byId("go").disabled = false;
   }
-});
-byId("only").addEventListener("change", draw);
+}
+
+function restore(study) {
+  for (const box of document.querySelectorAll("#files input")) {
+    box.checked = study.cases.includes(box.value);
+  }
+  changes = study.changes;
+  settings(changes);
+}
+
+byId("choice").addEventListener("submit", (e) => { e.preventDefault(); run(); });
+byId("only").addEventListener("change", (e) => { e.stopPropagation(); draw(); });
 
 try {
   const all = await get("/api/files");
   byId("files").replaceChildren(...all.concepts.map((name, i) =>
     make("label", { class: "check" }, make("input", { type: "checkbox", value: name, checked: i < 3 }), " " + name.replace(/\.toml$/, ""))));
+  studies("compare", byId("choice"), () => ({ cases: chosen(), changes, vary: [], samples: 0, fly: false }), restore, run);
 } catch (error) {
   complain(error);
 }

@@ -1,11 +1,15 @@
 package dev.penstock.app.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -13,6 +17,7 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.interactions.Actions;
+import org.openqa.selenium.support.ui.Select;
 
 /** The page of one concept, in a browser. */
 class EnginePageTest extends BrowserTest {
@@ -71,6 +76,32 @@ class EnginePageTest extends BrowserTest {
     }
 
     @Test
+    void whatSomebodyElseWroteMeanwhileIsShownAndNothingIsLost() throws IOException {
+        Path shared = served.workspace.resolve("shared-page.toml");
+        Files.writeString(shared, served.text("dunlin.toml"));
+        go("/?file=shared-page.toml");
+        waitFor("Balanced in");
+        changePressure("1.1 MPa");
+        String theirs = served.text("dunlin.toml") + "# a remark of somebody else\n";
+        Files.writeString(shared, theirs);
+        press(id("save"));
+        patience().until(b -> id("conflict").isDisplayed());
+        assertThat(id("conflict").getText())
+                .contains("Two versions of shared-page.toml")
+                .contains("chamber_pressure = \"1.1 MPa\"")
+                .contains("# a remark of somebody else");
+        assertThat(id("conflict").findElements(By.tagName("mark")))
+                .extracting(WebElement::getText)
+                .contains("# a remark of somebody else", "chamber_pressure = \"1.1 MPa\"");
+        assertThat(shared).hasContent(theirs);
+        press(id("conflict").findElement(By.xpath(".//button[.='Save under that name']")));
+        waitFor("Saved as shared-page-mine.toml");
+        assertThat(shared).hasContent(theirs);
+        assertThat(served.text("shared-page-mine.toml")).contains("chamber_pressure = \"1.1 MPa\"");
+        assertThat(id("conflict").isDisplayed()).isFalse();
+    }
+
+    @Test
     void aBadUploadIsExplainedAndHarmless() throws IOException {
         Path bad =
                 Files.writeString(folder.resolve("bad.toml"), "name = \"<img src=x onerror=alert(1)>\"\ncycle = 3\n");
@@ -85,6 +116,17 @@ class EnginePageTest extends BrowserTest {
     void theReportIsDownloaded() {
         id("report").click();
         assertThat(new String(download("Heron.html"), StandardCharsets.UTF_8)).contains("<h1>Heron</h1>");
+    }
+
+    @Test
+    void theReportIsDownloadedOnPaperToo() throws IOException {
+        new Select(id("form")).selectByValue("letter");
+        id("report").click();
+        byte[] pdf = download("Heron.pdf");
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            assertThat(document.getPage(0).getMediaBox().getWidth()).isCloseTo(612f, within(0.5f)); // 8.5 in
+            assertThat(new PDFTextStripper().getText(document)).contains("Heron");
+        }
     }
 
     @Test

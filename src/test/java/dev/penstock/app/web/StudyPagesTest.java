@@ -1,7 +1,9 @@
 package dev.penstock.app.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import dev.penstock.study.StudyFile;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -76,6 +78,59 @@ class StudyPagesTest extends BrowserTest {
         assertThat(browser.findElements(By.cssSelector("#out figure"))).hasSize(2);
         assertThat(browser.findElement(By.cssSelector("#out figcaption")).getText())
                 .contains("Dashed, where a limit begins to be missed: A main turbine: inlet temperature");
+    }
+
+    @Test
+    void aSweepKeptAsAStudyOpensAgainWithTheSameNumbers() throws IOException {
+        explore("dunlin.toml", "engine.chamber_pressure", "0.9", "1.1", "2");
+        id("go").click();
+        waitFor("Swept");
+        click("CSV");
+        String first = new String(download("sweep.csv"), StandardCharsets.UTF_8);
+        refill("study-name", "browser-sweep");
+        press(id("study-save"));
+        waitFor("Saved as studies/browser-sweep.toml");
+        assertThat(StudyFile.read(served.workspace.resolve("studies/browser-sweep.toml"))
+                        .vary())
+                .containsExactly("engine.chamber_pressure=0.9..1.1MPa:2");
+        go("/explore?study=studies/browser-sweep.toml");
+        waitFor("Swept");
+        click("CSV");
+        String[] again = new String(download("sweep.csv"), StandardCharsets.UTF_8).split("[,\n]");
+        String[] before = first.split("[,\n]");
+        assertThat(again).hasSameSizeAs(before);
+        for (int i = 0; i < before.length; i++) {
+            if (before[i].matches("-?\\d+\\.\\d+(E-?\\d+)?")) {
+                double value = Double.parseDouble(before[i]);
+                // A warm study starts from another guess than a cold one, which moves the last bits of the solution.
+                assertThat(Double.parseDouble(again[i])).isCloseTo(value, within(1e-9 * Math.abs(value) + 1e-12));
+            } else {
+                assertThat(again[i]).isEqualTo(before[i]);
+            }
+        }
+    }
+
+    @Test
+    void aChoiceOfConceptsCanBeTakenBackAndKept() throws IOException {
+        go("/together");
+        patience().until(b -> !b.findElements(By.cssSelector("#files input")).isEmpty());
+        int chosen = chosen();
+        browser.findElement(By.cssSelector("#files input[value='heron.toml']")).click();
+        assertThat(chosen()).isEqualTo(chosen + 1);
+        id("undo").click();
+        assertThat(chosen()).isEqualTo(chosen);
+        assertThat(id("undo").isEnabled()).isFalse();
+        refill("study-name", "browser-three");
+        id("study-save").click();
+        waitFor("Saved as studies/browser-three.toml");
+        assertThat(StudyFile.read(served.workspace.resolve("studies/browser-three.toml"))
+                        .cases())
+                .hasSize(chosen)
+                .allMatch(c -> c.startsWith("../"));
+    }
+
+    private static int chosen() {
+        return browser.findElements(By.cssSelector("#files input:checked")).size();
     }
 
     private static void explore(String file, String path, String from, String to, String count) {

@@ -1,0 +1,87 @@
+package dev.penstock.app;
+
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.study.StudyFile;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Does again what a study file says. */
+@Command(
+        name = "study",
+        description = {
+            "Does again what a study file says: puts concepts side by side, sweeps, or sizes a vehicle. The workbench saves"
+                    + " such files; they can be written by hand.",
+            "It answers with what compare, sweep or size would answer."
+        })
+final class StudyCommand extends BaseCommand {
+
+    @Parameters(paramLabel = "FILE", description = "study file, or the name of one in cycles/studies/")
+    private String file;
+
+    @Option(names = "--csv", description = "of a sweep: print a comma-separated table, in SI units, and nothing else")
+    private boolean csv;
+
+    @Option(names = "--report", paramLabel = "PATH", description = "also write a page, as compare, sweep and size do")
+    private Optional<String> report = Optional.empty();
+
+    @Option(names = "--paper", paramLabel = "SIZE", description = "print the page as PDF too, on a4 or letter")
+    private Optional<String> paper = Optional.empty();
+
+    StudyCommand(Session session) {
+        super(session);
+    }
+
+    @Override
+    public Integer call() {
+        Path path = find();
+        StudyFile study = StudyFile.read(path);
+        if (csv && study.kind() != StudyFile.Kind.SWEEP) {
+            throw new InvalidInput("", "--csv", study.kind().key(), "only a sweep has such a table");
+        }
+        return Penstock.run(session, arguments(path, study).toArray(String[]::new));
+    }
+
+    private Path find() {
+        Path path = Path.of(file);
+        if (!Files.exists(path) && file.matches("[\\w-]+")) {
+            path = session.home().resolve("cycles/studies").resolve(file + ".toml");
+        }
+        return path;
+    }
+
+    /** The command line that does the same; the cases are looked for beside the study. */
+    private List<String> arguments(Path path, StudyFile study) {
+        List<String> arguments = new ArrayList<>();
+        arguments.add(
+                switch (study.kind()) {
+                    case COMPARE -> "compare";
+                    case SWEEP -> "sweep";
+                    case VEHICLE -> "size";
+                });
+        Path folder = path.toAbsolutePath().getParent();
+        study.cases().forEach(c -> arguments.add(folder.resolve(c).normalize().toString()));
+        study.vary().forEach(axis -> arguments.addAll(List.of("--vary", axis)));
+        study.changes().forEach((key, value) -> arguments.addAll(List.of("--set", key + "=" + value)));
+        if (study.samples() > 0) {
+            arguments.addAll(List.of("--samples", Integer.toString(study.samples())));
+        }
+        if (study.fly()) {
+            arguments.add("--fly");
+        }
+        if (json()) {
+            arguments.add("--json");
+        }
+        if (csv) {
+            arguments.add("--csv");
+        }
+        report.ifPresent(place -> arguments.addAll(List.of("--report", place)));
+        paper.ifPresent(size -> arguments.addAll(List.of("--paper", size)));
+        return arguments;
+    }
+}

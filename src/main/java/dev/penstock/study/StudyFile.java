@@ -1,0 +1,179 @@
+package dev.penstock.study;
+
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.input.InputFile;
+import dev.penstock.input.InputTable;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * A study to be kept and done again: which concepts stand side by side, which inputs a sweep varies, or which vehicle is
+ * sized. As a file it is TOML:
+ *
+ * <pre>
+ * name = "Heron over chamber pressure"
+ * study = "sweep"                      # or "compare", "vehicle"
+ * cases = ["../heron.toml"]            # relative to this file
+ * vary = ["engine.chamber_pressure=5..14MPa:8"]
+ * samples = 24                         # sweep only; bands from the uncertain inputs
+ * fly = true                           # vehicle only; sized on the losses of its flight
+ *
+ * [set]                                # values in place of those of the cases
+ * "propellants.mixture_ratio" = "2.4"
+ * </pre>
+ *
+ * @param name name for people
+ * @param kind what is done
+ * @param cases concept or vehicle files, relative to the folder of the study
+ * @param changes values by dotted path that replace or add to what the cases say
+ * @param vary inputs to vary, as {@link Axis#parse} reads them
+ * @param samples engines to sample about each combination of a sweep; 0 for none
+ * @param fly whether a vehicle is flown
+ */
+public record StudyFile(
+        String name,
+        Kind kind,
+        List<String> cases,
+        Map<String, String> changes,
+        List<String> vary,
+        int samples,
+        boolean fly) {
+
+    private static final int MOST_CASES = 100;
+    private static final int MOST_SAMPLES = 1000;
+    private static final String PATH = "[\\w-]+(\\.[\\w-]+)*";
+
+    /** What a study does. */
+    public enum Kind {
+        COMPARE,
+        SWEEP,
+        VEHICLE;
+
+        /** @return its name in files */
+        public String key() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+    }
+
+    public StudyFile {
+        cases = List.copyOf(cases);
+        changes = Collections.unmodifiableMap(new LinkedHashMap<>(changes));
+        vary = List.copyOf(vary);
+    }
+
+    /**
+     * @param path file of a study
+     * @return the study
+     * @throws InvalidInput with every problem of the file together
+     */
+    public static StudyFile read(Path path) {
+        return of(InputFile.read(path));
+    }
+
+    /**
+     * @param file name of the file, for messages
+     * @param text its text
+     * @return the study
+     * @throws InvalidInput with every problem of the text together
+     */
+    public static StudyFile parse(String file, String text) {
+        return of(InputFile.parse(file, text, Map.of()));
+    }
+
+    private static StudyFile of(InputFile file) {
+        InputTable root = file.root();
+        String name = root.text("name");
+        String kindName = root.choice("study", List.of("compare", "sweep", "vehicle"));
+        List<String> cases = root.texts("cases");
+        List<String> vary = root.texts("vary");
+        int samples = root.integer("samples", 0, MOST_SAMPLES, 0);
+        boolean fly = root.flag("fly", false);
+        InputTable set = root.table("set");
+        Map<String, String> changes = new LinkedHashMap<>();
+        for (String key : set.keys()) {
+            String value = set.text(key);
+            if (!key.matches(PATH) || value.isBlank()) {
+                set.problem('"' + key + '"', value, "write \"path\" = \"value\", both in quotes");
+            }
+            changes.put(key, value);
+        }
+        Kind kind = Kind.valueOf(kindName.toUpperCase(Locale.ROOT));
+        check(root, kind, cases, vary, samples, fly);
+        file.finish();
+        return new StudyFile(name, kind, cases, changes, vary, samples, fly);
+    }
+
+    private static void check(
+            InputTable root, Kind kind, List<String> cases, List<String> vary, int samples, boolean fly) {
+        boolean many = kind == Kind.COMPARE;
+        if (cases.isEmpty()
+                || cases.size() > (many ? MOST_CASES : 1)
+                || cases.stream().anyMatch(String::isBlank)) {
+            root.problem("cases", cases.toString(), many ? "write 1 to " + MOST_CASES + " files" : "write one file");
+        }
+        for (String axis : vary) {
+            try {
+                Axis.parse(axis);
+            } catch (InvalidInput e) {
+                root.problem("vary", axis, e.problems().get(0).allowed());
+            }
+        }
+        if (vary.isEmpty() == (kind == Kind.SWEEP)) {
+            root.problem("vary", vary.toString(), "a sweep varies one input or more, other studies none");
+        }
+        if (samples == 1 || samples > 0 && kind != Kind.SWEEP) {
+            root.problem("samples", Integer.toString(samples), "only a sweep has them, 2 or more");
+        }
+        if (fly && kind != Kind.VEHICLE) {
+            root.problem("fly", "true", "only a vehicle flies");
+        }
+    }
+
+    /** @return the study as the text of a file */
+    public String text() {
+        StringBuilder text = new StringBuilder();
+        text.append("name = ").append(quoted(name)).append('\n');
+        text.append("study = ").append(quoted(kind.key())).append('\n');
+        text.append("cases = ").append(list(cases)).append('\n');
+        if (!vary.isEmpty()) {
+            text.append("vary = ").append(list(vary)).append('\n');
+        }
+        if (samples > 0) {
+            text.append("samples = ").append(samples).append('\n');
+        }
+        if (fly) {
+            text.append("fly = true\n");
+        }
+        if (!changes.isEmpty()) {
+            text.append("\n[set]\n");
+            changes.forEach((key, value) ->
+                    text.append(quoted(key)).append(" = ").append(quoted(value)).append('\n'));
+        }
+        return text.toString();
+    }
+
+    private static String list(List<String> texts) {
+        List<String> quoted = new ArrayList<>();
+        texts.forEach(t -> quoted.add(quoted(t)));
+        return "[" + String.join(", ", quoted) + "]";
+    }
+
+    private static String quoted(String text) {
+        StringBuilder quoted = new StringBuilder("\"");
+        text.codePoints().forEach(c -> {
+            if (c == '"' || c == '\\') {
+                quoted.append('\\').appendCodePoint(c);
+            } else if (c < ' ' || c == 0x7f) {
+                quoted.append(String.format(Locale.ROOT, "\\u%04x", c));
+            } else {
+                quoted.appendCodePoint(c);
+            }
+        });
+        return quoted.append('"').toString();
+    }
+}

@@ -1,0 +1,87 @@
+// Studies: what a page has been set to, kept as a file that the command line does again; and steps back.
+import { byId, calm, complain, get, make, post, Refused, say } from "./common.js";
+import { calmConflict, conflict } from "./conflict.js";
+
+/**
+ * @param study kind of study on this page
+ * @param form element whose changes can be taken back
+ * @param capture gives what the page is set to
+ * @param restore sets the page, without running anything
+ * @param run does the study
+ */
+export function studies(study, form, capture, restore, run) {
+  const state = { file: "", version: "", past: [], last: capture() };
+  const choice = make("select", { id: "study-file" });
+  const undo = make("button", { id: "undo", type: "button", disabled: true }, "Undo");
+  const name = make("input", { id: "study-name", type: "text", size: "18", placeholder: "name", spellcheck: "false", autocomplete: "off" });
+  const saver = make("button", { id: "study-save", type: "button" }, "Save study");
+  byId("study").replaceChildren(make("label", {}, "Study ", choice), undo, make("label", {}, "Save as ", name), saver);
+
+  async function list(current) {
+    const all = (await get("/api/studies")).studies.filter((s) => s.study === study || !s.study);
+    choice.replaceChildren(make("option", { value: "" }, "none"), ...all.map((s) => make("option", { value: s.file }, s.name)));
+    choice.value = current;
+  }
+
+  function remember() {
+    state.past.push(state.last);
+    state.last = capture();
+    undo.disabled = false;
+  }
+
+  async function open(file) {
+    calm();
+    calmConflict();
+    try {
+      const opened = await get("/api/study?name=" + encodeURIComponent(file));
+      if (opened.study !== study) {
+        throw new Refused(422, { problems: [opened.name + " is a study of another page: " + opened.study] });
+      }
+      await restore(opened);
+      Object.assign(state, { file, version: opened.version });
+      name.value = file.replace(/^studies\/|\.toml$/g, "");
+      remember();
+      await run();
+    } catch (error) {
+      complain(error);
+    }
+  }
+
+  async function save(as, version) {
+    calm();
+    try {
+      const saved = await post("/api/study", { ...capture(), name: as.replace(/^studies\/|\.toml$/g, "").replaceAll("-", " "), study, as, version });
+      calmConflict();
+      Object.assign(state, { file: saved.file, version: saved.version });
+      await list(saved.file);
+      say("Saved as " + saved.file + "; penstock study " + saved.file.replace(/^studies\/|\.toml$/g, "") + " does it again.");
+    } catch (error) {
+      if (error instanceof Refused && error.status === 409 && "theirs" in error.answer) {
+        conflict(as, error.answer, { over: (v) => save(as, v), theirs: () => open(as), other: (n) => save(place(n), "") });
+      }
+      complain(error);
+    }
+  }
+
+  const place = (text) => "studies/" + text.replace(/^studies\//, "").replace(/\.toml$/, "") + ".toml";
+
+  form.addEventListener("change", remember);
+  choice.addEventListener("change", () => choice.value && open(choice.value));
+  undo.addEventListener("click", async () => {
+    state.last = state.past.pop();
+    await restore(state.last);
+    undo.disabled = !state.past.length;
+  });
+  saver.addEventListener("click", () => {
+    const as = place(name.value.trim());
+    save(as, as === state.file ? state.version : "");
+  });
+  const wanted = new URLSearchParams(location.search).get("study");
+  list("").then(() => wanted && (choice.value = wanted, open(wanted))).catch(complain);
+}
+
+/** What a study sets in place of the values of its cases. */
+export function settings(changes) {
+  const keys = Object.keys(changes);
+  byId("set").replaceChildren(...(keys.length ? ["With " + keys.map((k) => k + " = " + changes[k]).join(", ") + "."] : []));
+}
