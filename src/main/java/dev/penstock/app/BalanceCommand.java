@@ -52,13 +52,14 @@ final class BalanceCommand extends BaseCommand {
     @Override
     public Integer call() {
         int count = samples();
+        CaseFiles.Case found = CaseFiles.one(session, file, changes.map());
         EngineRuns runs = new EngineRuns(session.home(), session.fluids());
-        Concept concept = runs.read(CaseFiles.find(session, List.of(file)).get(0), changes.map());
+        Concept concept = runs.read(found.file(), found.changes());
         EngineBalance balance = runs.study().balance(concept);
         Optional<UncertaintyResult> uncertainty = count == 0 ? Optional.empty() : Optional.of(sample(concept, count));
         List<PageSection> further =
                 uncertainty.map(UncertaintyView::section).stream().toList();
-        List<Path> page = report.write(() -> new ConceptReports(session).of(balance, further));
+        List<Path> page = report.write(() -> new ConceptReports(session).of(balance, further, record(found)));
         return answer(
                 () -> {
                     Map<String, Object> map = BalanceJson.of(balance);

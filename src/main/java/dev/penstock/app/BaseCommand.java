@@ -1,12 +1,18 @@
 package dev.penstock.app;
 
 import dev.penstock.reports.JsonText;
+import dev.penstock.reports.ReportRecord;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 
 /** What all commands share: help, the choice of output, and the trace for defects. */
 abstract class BaseCommand implements Callable<Integer> {
@@ -25,12 +31,43 @@ abstract class BaseCommand implements Callable<Integer> {
             description = "show this text")
     private boolean help;
 
+    /** Options that say where an answer goes; they do not belong to what made it. */
+    private static final Set<String> OUTPUT =
+            Set.of("--report", "--paper", "--json", "--csv", "--verbose", "--output", "--set", "--help");
+
+    @Spec
+    private CommandSpec spec;
+
     BaseCommand(Session session) {
         this.session = session;
     }
 
     protected boolean json() {
         return json;
+    }
+
+    /** @return the options given, but for changes of inputs and for where the answer goes */
+    protected List<String> options() {
+        List<String> options = new ArrayList<>();
+        for (OptionSpec option : spec.commandLine().getParseResult().matchedOptions()) {
+            if (!OUTPUT.contains(option.longestName())) {
+                if (option.arity().max() == 0) {
+                    options.add(option.longestName());
+                } else {
+                    option.originalStringValues()
+                            .forEach(value -> options.addAll(List.of(option.longestName(), value)));
+                }
+            }
+        }
+        return options;
+    }
+
+    /**
+     * @param cases cases that the command was given
+     * @return what a page of its answer has to hold
+     */
+    protected ReportRecord record(CaseFiles.Case... cases) {
+        return CaseFiles.record(session, spec.name(), options(), List.of(cases));
     }
 
     /** @return lines that say which files were written; empty text for none */

@@ -1,11 +1,19 @@
 package dev.penstock.app;
 
 import dev.penstock.errors.InvalidInput;
+import dev.penstock.input.InputFile;
+import dev.penstock.reports.ReportRecord;
+import dev.penstock.reports.Software;
+import dev.penstock.vehicle.VehicleReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** Finds the files of cases: as a path, or by the name of a concept that comes with Penstock. */
@@ -14,6 +22,94 @@ final class CaseFiles {
     private static final String ENDING = ".toml";
 
     private CaseFiles() {}
+
+    /**
+     * A case ready to be read.
+     *
+     * @param file its file
+     * @param changes values by dotted path that replace or add to what the file says
+     */
+    record Case(Path file, Map<String, String> changes) {
+
+        Case {
+            changes = Collections.unmodifiableMap(new LinkedHashMap<>(changes));
+        }
+    }
+
+    /**
+     * @param session session
+     * @param name path of a case or of a page that was made from one, or name of a case that comes with Penstock
+     * @param changes changes asked for; they come after those that a page was made with
+     * @return the case
+     * @throws InvalidInput if there is none
+     */
+    static Case one(Session session, String name, Map<String, String> changes) {
+        Path file = find(session, List.of(name)).get(0);
+        if (!PageFiles.is(file)) {
+            return new Case(file, changes);
+        }
+        ReportRecord record = PageFiles.record(file);
+        if (record.cases().size() != 1) {
+            throw new InvalidInput(
+                    "",
+                    "CASE",
+                    name,
+                    "it holds " + record.cases().size() + " cases; take the page of one, or penstock reproduce");
+        }
+        PageFiles.warning(file, record, Software.of(session.home(), Penstock.Version.text()))
+                .ifPresent(warning -> session.err().println("penstock: " + warning));
+        Map<String, String> all = new LinkedHashMap<>(record.changes());
+        all.putAll(changes);
+        return new Case(PageFiles.unpack(record).resolve(record.cases().get(0)), all);
+    }
+
+    /**
+     * @param session session
+     * @param command command that makes a page
+     * @param options its further options
+     * @param cases cases that it is given, each a concept or a vehicle; all with the same changes
+     * @return what the page has to hold; files are named by their path below the folder that holds them all
+     */
+    static ReportRecord record(Session session, String command, List<String> options, List<Case> cases) {
+        Map<Path, String> texts = new LinkedHashMap<>();
+        for (Case one : cases) {
+            InputFile input = InputFile.read(one.file(), one.changes());
+            texts.put(place(one.file()), input.text());
+            if (!input.root().has("cycle")) {
+                for (Path engine : VehicleReader.read(one.file(), one.changes()).engineFiles()) {
+                    texts.put(place(engine), InputFile.read(engine, Map.of()).text());
+                }
+            }
+        }
+        Path common = common(texts.keySet());
+        Map<String, String> files = new LinkedHashMap<>();
+        texts.forEach((file, text) -> files.put(name(common, file), text));
+        return new ReportRecord(
+                command,
+                options,
+                cases.get(0).changes(),
+                cases.stream().map(one -> name(common, place(one.file()))).toList(),
+                files,
+                Software.of(session.home(), Penstock.Version.text()));
+    }
+
+    private static Path place(Path file) {
+        return file.toAbsolutePath().normalize();
+    }
+
+    private static Path common(Set<Path> files) {
+        Path common = files.iterator().next().getParent();
+        for (Path file : files) {
+            while (!file.startsWith(common)) {
+                common = common.getParent();
+            }
+        }
+        return common;
+    }
+
+    private static String name(Path common, Path file) {
+        return common.relativize(file).toString().replace('\\', '/');
+    }
 
     /**
      * @param session session

@@ -38,7 +38,7 @@ final class CompareCommand extends BaseCommand {
         try (ConsoleProgress progress = ConsoleProgress.of(session, "balancing", cases.size(), false)) {
             outcomes = runs.balance(cases, changes.map(), progress);
         }
-        List<Path> pages = report.write(() -> new ConceptReports(session).of(outcomes, Progress.NONE));
+        List<Path> pages = report.write(() -> new ConceptReports(session).of(outcomes, changes.map(), Progress.NONE));
         ComparisonView view = new ComparisonView(outcomes);
         answer(view::json, () -> view.text() + written(pages));
         return outcomes.stream().allMatch(o -> o.balance().isPresent()) ? ExitCode.OK : ExitCode.NO_SOLUTION;

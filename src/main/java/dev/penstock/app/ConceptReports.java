@@ -6,6 +6,7 @@ import dev.penstock.cycles.LimitResult;
 import dev.penstock.reports.ComparisonView;
 import dev.penstock.reports.ConceptPage;
 import dev.penstock.reports.PageSection;
+import dev.penstock.reports.ReportRecord;
 import dev.penstock.reports.Software;
 import dev.penstock.study.Outcome;
 import dev.penstock.study.Parallel;
@@ -33,27 +34,31 @@ final class ConceptReports {
     /**
      * @param balance balanced engine
      * @param further further sections
+     * @param record what the page has to hold
      * @return its page by file name
      */
-    Map<String, String> of(EngineBalance balance, List<PageSection> further) {
-        return Map.of(slug(balance.concept().name()) + ".html", page(balance, further));
+    Map<String, String> of(EngineBalance balance, List<PageSection> further, ReportRecord record) {
+        return Map.of(slug(balance.concept().name()) + ".html", page(balance, further, Optional.of(record)));
     }
 
     /**
      * @param result engine at the highest chamber pressure
+     * @param record what the page has to hold
      * @return its page by file name
      */
-    Map<String, String> of(LimitResult result) {
-        ConceptPage page = new ConceptPage(result.balance(), Optional.empty(), Optional.of(result), software());
+    Map<String, String> of(LimitResult result, ReportRecord record) {
+        ConceptPage page = new ConceptPage(result.balance(), Optional.empty(), Optional.of(result), software())
+                .madeBy(record.command(), record.options());
         return Map.of(slug(result.balance().concept().name()) + "-limit.html", page.html());
     }
 
     /**
      * @param outcomes concepts
+     * @param changes changes that all were read with
      * @param progress told of each page that is made
      * @return pages by file name, the comparison first
      */
-    Map<String, String> of(List<Outcome> outcomes, Progress progress) {
+    Map<String, String> of(List<Outcome> outcomes, Map<String, String> changes, Progress progress) {
         Map<String, Outcome> byFile = new LinkedHashMap<>();
         Map<String, String> pages = new LinkedHashMap<>();
         for (Outcome outcome : outcomes) {
@@ -68,9 +73,16 @@ final class ConceptReports {
         }
         List<String> names = List.copyOf(byFile.keySet());
         List<String> html = Parallel.map(
-                names, name -> name, name -> page(byFile.get(name).balance().orElseThrow(), List.of()), progress);
+                names,
+                name -> name,
+                name -> page(byFile.get(name).balance().orElseThrow(), List.of(), Optional.empty()),
+                progress);
         Map<String, String> contents = new LinkedHashMap<>();
-        contents.put(COMPARISON, new ComparisonView(outcomes).html(software(), pages));
+        List<CaseFiles.Case> cases = outcomes.stream()
+                .map(o -> new CaseFiles.Case(o.file(), changes))
+                .toList();
+        ReportRecord record = CaseFiles.record(session, "compare", List.of(), cases);
+        contents.put(COMPARISON, record.addTo(new ComparisonView(outcomes).html(software(), pages)));
         for (int i = 0; i < names.size(); i++) {
             contents.put(names.get(i), html.get(i));
         }
@@ -81,13 +93,14 @@ final class ConceptReports {
         return Software.of(session.home(), Penstock.Version.text());
     }
 
-    private String page(EngineBalance balance, List<PageSection> further) {
+    private String page(EngineBalance balance, List<PageSection> further, Optional<ReportRecord> record) {
         ConceptDocument document = balance.concept().document();
         Optional<VehicleSizing> vehicle = VehicleReader.readConcept(
                         document.file(), document.text(), document.changes())
                 .map(plan -> VehicleRuns.size(plan, balance));
         ConceptPage page = new ConceptPage(balance, vehicle, Optional.empty(), software());
         further.forEach(page::with);
+        record.ifPresent(r -> page.madeBy(r.command(), r.options()));
         return page.html();
     }
 

@@ -75,14 +75,15 @@ final class CoolCommand extends BaseCommand {
         List<Double> p = values(reader, "--pressures", pressures, Dimension.PRESSURE, Range.of(2e4, 1e8));
         List<Double> t = values(reader, "--thrusts", thrusts, Dimension.FORCE, Range.of(1, 1e8));
         reader.finish();
+        CaseFiles.Case concept = CaseFiles.one(session, file, changes.map());
         EngineRuns runs = new EngineRuns(session.home(), session.fluids());
-        EngineBalance balance = runs.study()
-                .balance(runs.read(CaseFiles.find(session, List.of(file)).get(0), changes.map()));
+        EngineBalance balance = runs.study().balance(runs.read(concept.file(), concept.changes()));
         CoolingRuns cooling = new CoolingRuns(session.home());
         JacketSearch.Outcome outcome = search(cooling, balance, Integer.parseInt(evaluations));
         Optional<FeasibilityMap> found = map ? Optional.of(mapped(cooling, balance, p, t)) : Optional.empty();
         CoolingView view = new CoolingView(balance.concept().name(), outcome, cooling.cellCheck(outcome), found);
-        List<Path> page = report.write(() -> new ConceptReports(session).of(balance, List.of(view.section())));
+        List<Path> page =
+                report.write(() -> new ConceptReports(session).of(balance, List.of(view.section()), record(concept)));
         answer(view::json, () -> view.text() + written(page));
         return outcome.feasible() ? ExitCode.OK : ExitCode.NO_SOLUTION;
     }

@@ -61,11 +61,13 @@ final class DemoCommand extends BaseCommand {
         ConceptReports reports = new ConceptReports(session);
         Map<String, String> pages;
         try (ConsoleProgress progress = ConsoleProgress.of(session, "drawing", balances.size(), true)) {
-            pages = reports.of(outcomes, progress);
+            pages = reports.of(outcomes, Map.of(), progress);
         }
         vehicles.sized()
-                .forEach((file, sizing) ->
-                        pages.put(ConceptReports.vehicleFile(sizing), VehicleView.html(sizing, reports.software())));
+                .forEach((file, sizing) -> pages.put(
+                        ConceptReports.vehicleFile(sizing),
+                        CaseFiles.record(session, "size", List.of(), List.of(new CaseFiles.Case(file, Map.of())))
+                                .addTo(VehicleView.html(sizing, reports.software()))));
         List<Path> written = files.write(output.orElse(session.home().resolve("reports/out")), pages);
         ComparisonView view = new ComparisonView(outcomes);
         answer(() -> json(view, vehicles), () -> text(view, vehicles) + written(written));

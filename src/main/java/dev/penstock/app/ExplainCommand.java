@@ -9,7 +9,6 @@ import dev.penstock.study.EngineRuns;
 import dev.penstock.study.EngineTrail;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Command;
@@ -56,9 +55,9 @@ final class ExplainCommand extends BaseCommand {
             reader.problem("--depth", depth, "allowed is a whole number from 0 to " + DEEPEST);
         }
         reader.finish();
+        CaseFiles.Case found = CaseFiles.one(session, file, changes.map());
         EngineRuns runs = new EngineRuns(session.home(), session.fluids());
-        EngineBalance balance = runs.study()
-                .balance(runs.read(CaseFiles.find(session, List.of(file)).get(0), changes.map()));
+        EngineBalance balance = runs.study().balance(runs.read(found.file(), found.changes()));
         Trail trail = EngineTrail.of(balance);
         if (path.isEmpty()) {
             return answer(() -> listJson(trail), () -> listText(trail));

@@ -33,10 +33,11 @@ final class LimitCommand extends BaseCommand {
 
     @Override
     public Integer call() {
+        CaseFiles.Case found = CaseFiles.one(session, file, changes.map());
         EngineRuns runs = new EngineRuns(session.home(), session.fluids());
-        Concept concept = runs.read(CaseFiles.find(session, List.of(file)).get(0), changes.map());
+        Concept concept = runs.read(found.file(), found.changes());
         LimitResult result = runs.study().limit(concept);
-        List<Path> page = report.write(() -> new ConceptReports(session).of(result));
+        List<Path> page = report.write(() -> new ConceptReports(session).of(result, record(found)));
         return answer(() -> LimitView.json(result), () -> LimitView.text(result) + written(page));
     }
 }

@@ -5,7 +5,6 @@ import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
 import dev.penstock.reports.NozzleView;
 import dev.penstock.study.EngineRuns;
-import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -52,9 +51,9 @@ final class NozzleCommand extends BaseCommand {
         double burn = options.quantity("--burn-time", Optional.of(burnTime), Dimension.TIME, TIMES);
         double decay = options.quantity("--pressure-decay", Optional.of(pressureDecay), Dimension.TIME, TIMES);
         options.finish();
+        CaseFiles.Case found = CaseFiles.one(session, file, changes.map());
         EngineRuns runs = new EngineRuns(session.home(), session.fluids());
-        EngineBalance balance = runs.study()
-                .balance(runs.read(CaseFiles.find(session, List.of(file)).get(0), changes.map()));
+        EngineBalance balance = runs.study().balance(runs.read(found.file(), found.changes()));
         NozzleView view = new NozzleView(balance, burn, decay);
         return answer(view::json, csv ? view::csv : view::text);
     }

@@ -75,13 +75,14 @@ final class OffDesignCommand extends BaseCommand {
     @Override
     public Integer call() {
         List<OperatingCommand> commands = commands();
+        CaseFiles.Case found = CaseFiles.one(session, file, changes.map());
         EngineRuns runs = new EngineRuns(session.home(), session.fluids());
         EngineStudy study = runs.study();
-        EngineBalance design =
-                study.balance(runs.read(CaseFiles.find(session, List.of(file)).get(0), changes.map()));
+        EngineBalance design = study.balance(runs.read(found.file(), found.changes()));
         List<OperatingOutcome> outcomes = study.offDesign(design, commands);
         OffDesignView view = new OffDesignView(design, outcomes);
-        List<Path> page = report.write(() -> new ConceptReports(session).of(design, List.of(view.section())));
+        List<Path> page =
+                report.write(() -> new ConceptReports(session).of(design, List.of(view.section()), record(found)));
         answer(view::json, () -> view.text() + written(page));
         return outcomes.stream().anyMatch(o -> o.point().isPresent()) ? ExitCode.OK : ExitCode.NO_SOLUTION;
     }

@@ -40,6 +40,7 @@ import picocli.CommandLine.Option;
             FluidCommand.class,
             NewCommand.class,
             ServeCommand.class,
+            ReproduceCommand.class,
             DemoCommand.class
         })
 public final class Penstock implements Runnable {

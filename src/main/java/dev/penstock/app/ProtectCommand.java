@@ -146,9 +146,9 @@ final class ProtectCommand extends BaseCommand {
     }
 
     private ProtectionStudy.Load hottest(String name, double seconds, double start) {
+        CaseFiles.Case found = CaseFiles.one(session, name, changes.map());
         EngineRuns runs = new EngineRuns(session.home(), session.fluids());
-        EngineBalance balance = runs.study()
-                .balance(runs.read(CaseFiles.find(session, List.of(name)).get(0), changes.map()));
+        EngineBalance balance = runs.study().balance(runs.read(found.file(), found.changes()));
         JacketStation station = balance
                 .cooling()
                 .orElseThrow(() -> new InvalidInput(

@@ -57,33 +57,34 @@ final class SizeCommand extends BaseCommand {
     @Override
     public Integer call() {
         VehicleRuns runs = new VehicleRuns(new EngineRuns(session.home(), session.fluids()));
-        Path path = CaseFiles.find(session, List.of(file)).get(0);
+        CaseFiles.Case found = CaseFiles.one(session, file, changes.map());
         if (reuse) {
-            List<ReuseTrade.Row> rows = runs.reuse(path, changes.map(), Progress.NONE);
+            List<ReuseTrade.Row> rows = runs.reuse(found.file(), found.changes(), Progress.NONE);
             answer(() -> ReuseView.json(rows), () -> ReuseView.text(rows));
             return rows.stream().anyMatch(r -> r.sizing().isPresent()) ? ExitCode.OK : ExitCode.NO_SOLUTION;
         }
-        return fly ? flown(runs, path) : sized(runs, path);
+        return fly ? flown(runs, found) : sized(runs, found);
     }
 
-    private int sized(VehicleRuns runs, Path path) {
-        VehicleSizing sizing = runs.size(path, changes.map(), Progress.NONE);
-        List<Path> page = page(sizing, () -> VehicleView.html(sizing, new ConceptReports(session).software()));
+    private int sized(VehicleRuns runs, CaseFiles.Case found) {
+        VehicleSizing sizing = runs.size(found.file(), found.changes(), Progress.NONE);
+        List<Path> page = page(found, sizing, () -> VehicleView.html(sizing, new ConceptReports(session).software()));
         return answer(() -> VehicleView.json(sizing), () -> VehicleView.text(sizing) + written(page));
     }
 
-    private int flown(VehicleRuns runs, Path path) {
+    private int flown(VehicleRuns runs, CaseFiles.Case found) {
         FlownSizing flown;
         try (ConsoleProgress flying = ConsoleProgress.of(session, "flying", 100, false)) {
-            flown = runs.fly(path, changes.map(), Progress.NONE, flying);
+            flown = runs.fly(found.file(), found.changes(), Progress.NONE, flying);
         }
         Optional<StageReturn> back = StageReturn.of(flown, new StandardAtmosphere1976());
-        List<Path> page =
-                page(flown.sizing(), () -> VehicleView.html(flown, back, new ConceptReports(session).software()));
+        List<Path> page = page(
+                found, flown.sizing(), () -> VehicleView.html(flown, back, new ConceptReports(session).software()));
         return answer(() -> FlightView.json(flown, back), () -> FlightView.text(flown, back) + written(page));
     }
 
-    private List<Path> page(VehicleSizing sizing, Supplier<String> html) {
-        return report.write(() -> Map.of(ConceptReports.vehicleFile(sizing), html.get()));
+    private List<Path> page(CaseFiles.Case found, VehicleSizing sizing, Supplier<String> html) {
+        return report.write(
+                () -> Map.of(ConceptReports.vehicleFile(sizing), record(found).addTo(html.get())));
     }
 }

@@ -107,9 +107,9 @@ final class StartCommand extends BaseCommand {
         if (!medium.roles().contains(Propellant.Role.PRESSURANT)) {
             throw new InvalidInput("", "--gas", gas, "allowed is a pressurant such as helium or nitrogen");
         }
+        CaseFiles.Case found = CaseFiles.one(session, file, changes.map());
         EngineRuns runs = new EngineRuns(session.home(), session.fluids());
-        EngineBalance balance = runs.study()
-                .balance(runs.read(CaseFiles.find(session, List.of(file)).get(0), changes.map()));
+        EngineBalance balance = runs.study().balance(runs.read(found.file(), found.changes()));
         BottleStart bottle = new BottleStart(medium.fluid(), full, temperature, supply, Constants.STANDARD_ATMOSPHERE);
         List<StartRuns.ShaftStart> result =
                 StartRuns.of(balance, bottle, fraction, rise, Integer.parseInt(starts), given);

@@ -63,7 +63,7 @@ final class SweepCommand extends BaseCommand {
     @Override
     public Integer call() {
         List<Axis> axes = axes();
-        Path concept = CaseFiles.find(session, List.of(file)).get(0);
+        CaseFiles.Case found = CaseFiles.one(session, file, changes.map());
         Sweep sweep = new Sweep(new EngineRuns(session.home(), session.fluids()));
         int count = axes.stream().mapToInt(a -> a.values().size()).reduce(1, (a, b) -> Math.min(a * b, 1_000_000))
                 * (1 + Math.min(Math.max(0, samples), 1000));
@@ -77,9 +77,9 @@ final class SweepCommand extends BaseCommand {
         try {
             Sweep.Result result;
             try (ConsoleProgress progress = ConsoleProgress.of(session, "balancing", count, false)) {
-                result = sweep.run(concept, changes.map(), axes, samples, progress, cancelled::get);
+                result = sweep.run(found.file(), found.changes(), axes, samples, progress, cancelled::get);
             }
-            return show(result);
+            return show(found, result);
         } finally {
             finished.countDown();
             if (!cancelled.get()) {
@@ -88,12 +88,12 @@ final class SweepCommand extends BaseCommand {
         }
     }
 
-    private int show(Sweep.Result result) {
+    private int show(CaseFiles.Case found, Sweep.Result result) {
         SweepView view = new SweepView(result);
         List<Path> pages = report.write(() -> {
             String name = ConceptReports.slug(result.name()) + "-sweep";
             Map<String, String> files = new LinkedHashMap<>();
-            files.put(name + ".html", view.html(new ConceptReports(session).software()));
+            files.put(name + ".html", record(found).addTo(view.html(new ConceptReports(session).software())));
             files.put(name + ".csv", view.csv());
             return files;
         });

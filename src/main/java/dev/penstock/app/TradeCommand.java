@@ -48,14 +48,15 @@ final class TradeCommand extends BaseCommand {
         List<PropellantPair> tried = pairs.isEmpty()
                 ? PropellantPair.USUAL
                 : pairs.stream().map(PropellantPair::parse).toList();
+        CaseFiles.Case found = CaseFiles.one(session, file, changes.map());
         TradeRuns runs = new TradeRuns(new EngineRuns(session.home(), session.fluids()));
         TradeResult result;
         try (ConsoleProgress progress = ConsoleProgress.of(session, "balancing", tried.size(), false)) {
-            result = runs.trade(CaseFiles.find(session, List.of(file)).get(0), tried, changes.map(), progress);
+            result = runs.trade(found.file(), tried, found.changes(), progress);
         }
         List<Path> page = report.write(() -> Map.of(
                 "trade-" + ConceptReports.slug(result.plan().name()) + ".html",
-                TradeView.html(result, new ConceptReports(session).software())));
+                record(found).addTo(TradeView.html(result, new ConceptReports(session).software()))));
         answer(() -> TradeView.json(result), () -> TradeView.text(result) + written(page));
         boolean any = result.candidates().stream()
                 .anyMatch(c -> c.row().flatMap(r -> r.sizing()).isPresent());

@@ -24,6 +24,8 @@ public final class ConceptPage {
     private final Optional<LimitResult> reach;
     private final EngineCharts charts;
     private final List<PageSection> further = new ArrayList<>();
+    private String command;
+    private List<String> options = List.of();
 
     /**
      * @param balance balanced engine
@@ -38,6 +40,18 @@ public final class ConceptPage {
         this.reach = reach;
         this.software = software;
         this.charts = new EngineCharts(balance, "c");
+        this.command = reach.isPresent() ? "limit" : "balance";
+    }
+
+    /**
+     * @param name command that makes this page, where it is neither balance nor limit
+     * @param further its options beside the concept and the changes to it
+     * @return this page
+     */
+    public ConceptPage madeBy(String name, List<String> further) {
+        command = name;
+        options = List.copyOf(further);
+        return this;
     }
 
     /**
@@ -76,11 +90,13 @@ public final class ConceptPage {
         model.put("cautions", Assumptions.CAUTIONS);
         model.put("software", software);
         ConceptDocument document = balance.concept().document();
-        model.put("file", fileName(document.file()));
-        model.put("command", reach.isPresent() ? "limit" : "balance");
-        model.put("changes", document.changes());
+        String file = fileName(document.file());
+        ReportRecord record = new ReportRecord(
+                command, options, document.changes(), List.of(file), Map.of(file, document.text()), software);
+        model.put("file", file);
+        model.put("line", record.line());
         model.put("source", document.text());
-        return Pages.fill("concept.ftlh", model);
+        return record.addTo(Pages.fill("concept.ftlh", model));
     }
 
     /**

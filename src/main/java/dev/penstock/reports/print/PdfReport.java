@@ -9,12 +9,14 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.util.Optional;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 
 /**
  * Prints a page as PDF: no browser, nothing from outside, the same bytes each time. Fonts are embedded and drawings stay
- * vectors. Where the page has a trail of its numbers, the numbers lead to it.
+ * vectors. Where the page has a trail of its numbers, the numbers lead to it. The page and the files that it holds are
+ * attached, so that the numbers can be made again from the PDF alone.
  */
 public final class PdfReport {
 
@@ -54,11 +56,21 @@ public final class PdfReport {
             renderer.createPDFWithoutClosing();
             try (PDDocument pdf = renderer.getPdfDocument()) {
                 finish(pdf, html);
+                Attachments.add(pdf, html);
                 pdf.save(out);
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /**
+     * @param pdf a PDF that was printed here, or any other
+     * @return the page that it was printed from; empty if it does not hold one
+     * @throws IOException if it is not a PDF
+     */
+    public static Optional<String> page(byte[] pdf) throws IOException {
+        return Attachments.page(pdf);
     }
 
     /** The time of printing would make two prints of one page differ. */
