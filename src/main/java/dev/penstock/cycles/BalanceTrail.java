@@ -49,6 +49,7 @@ public final class BalanceTrail {
         new ChamberTrail(trail).chamber(balance.chamber(), chamberGas, concept("nozzle.", "chamber.", "efficiencies."));
         balance.cooling().ifPresent(jacket -> cooling(jacket, chamberGas));
         engine(chamberGas);
+        new MassTrail(balance, trail).record();
         components();
         ladder();
         limits();

@@ -3,10 +3,12 @@ package dev.penstock.cycles;
 import dev.penstock.chamber.ChamberDesign;
 import dev.penstock.errors.Require;
 import dev.penstock.fluids.Propellant;
+import dev.penstock.turbomachinery.mass.MassFactors;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * All that an engineer asked for, validated and in SI. {@link ConceptReader} makes it from a concept file; methods that
@@ -28,6 +30,7 @@ import java.util.Optional;
  * @param gasPath way of the turbine gas
  * @param electric electric drive, for the cycle that has one
  * @param limits hardware limits
+ * @param mass what the masses of the models are multiplied by
  */
 public record Concept(
         ConceptDocument document,
@@ -45,7 +48,8 @@ public record Concept(
         ShaftDesign shafts,
         GasPathDesign gasPath,
         Optional<ElectricDesign> electric,
-        DesignLimits limits) {
+        DesignLimits limits,
+        MassFactors mass) {
 
     public Concept {
         Require.positive("concept", "mixture ratio (-)", mixtureRatio);
@@ -84,6 +88,37 @@ public record Concept(
         return copy(chamber.withChamberPressure(pressure), burners, turbines);
     }
 
+    /** @return highest inlet temperature that any of its turbines stands (K); empty without turbines */
+    public OptionalDouble hottestTurbineLimit() {
+        return turbines.values().stream()
+                .mapToDouble(t -> t.design().inletTemperatureLimit())
+                .max();
+    }
+
+    /**
+     * @param temperature temperature (K)
+     * @return the same concept with the limit of each turbine lowered to that, and with the gas of burners whose
+     *     temperature is stated as hot as their turbine then stands
+     */
+    public Concept withTurbineTemperature(double temperature) {
+        Map<TurbinePlace, TurbineOption> limited = new LinkedHashMap<>();
+        turbines.forEach((place, turbine) -> limited.put(
+                place,
+                new TurbineOption(
+                        turbine.pressureRatio(),
+                        turbine.design()
+                                .withInletTemperatureLimit(
+                                        Math.min(temperature, turbine.design().inletTemperatureLimit())))));
+        Concept cooler = withGas(burners, limited);
+        Map<Burner, BurnerDesign> heated = new LinkedHashMap<>();
+        burners.forEach((burner, design) -> heated.put(
+                burner,
+                design.temperature().isPresent()
+                        ? design.withTemperature(LimitSearch.turbineLimit(cooler, burner))
+                        : design));
+        return withGas(heated, limited);
+    }
+
     /**
      * @param newBurners burners
      * @param newTurbines turbines
@@ -113,6 +148,7 @@ public record Concept(
                 shafts,
                 gasPath,
                 electric,
-                limits);
+                limits,
+                mass);
     }
 }

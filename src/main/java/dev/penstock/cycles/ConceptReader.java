@@ -11,10 +11,13 @@ import dev.penstock.input.InputTable;
 import dev.penstock.input.Spelling;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
+import dev.penstock.turbomachinery.mass.MassFactors;
+import dev.penstock.turbomachinery.mass.MassPart;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,6 +31,26 @@ import java.util.function.Supplier;
  * The table {@code [vehicle]} belongs to whoever sizes the vehicle and is handed on unread.
  */
 public final class ConceptReader {
+
+    /** Tables and keys that mean nothing, or something else, to another cycle. */
+    private static final Set<String> OF_ONE_CYCLE = Set.of(
+            "cycle",
+            "gas_generator",
+            "preburner",
+            "tap_off",
+            "decomposition",
+            "turbines",
+            "shafts",
+            "exhaust",
+            "expander",
+            "electric",
+            "injector.gas_loss",
+            "sources",
+            "uncertainty",
+            "vehicle");
+
+    /** What a pressure-fed concept says of its tanks does not suit pumps. */
+    private static final Set<String> OF_PRESSURE_FEED = Set.of("tanks", "limits", "pressurization");
 
     private final FluidLibrary fluids;
 
@@ -89,6 +112,37 @@ public final class ConceptReader {
         Map<String, String> all = new LinkedHashMap<>(concept.document().changes());
         all.putAll(changes);
         return parse(concept.document().file(), concept.document().text(), all);
+    }
+
+    /**
+     * Reads the concept's own text again with another cycle: propellants, thrust, chamber, nozzle, feeds and pumps stay;
+     * what belongs to burners, turbines, shafts and exhaust takes the defaults of the other cycle. A cycle that lives on
+     * the jacket's heat gets a jacket with the fuel if the concept has none.
+     *
+     * @param concept a concept
+     * @param cycle another cycle
+     * @return the concept with that cycle
+     * @throws InvalidInput if what stays does not suit the other cycle
+     */
+    public Concept withCycle(Concept concept, Cycle cycle) {
+        Set<String> dropped = new LinkedHashSet<>(OF_ONE_CYCLE);
+        if (!concept.cycle().traits().pumped()) {
+            dropped.addAll(OF_PRESSURE_FEED);
+        }
+        Map<String, String> changes = new LinkedHashMap<>();
+        concept.document().changes().forEach((key, value) -> {
+            if (dropped.stream().noneMatch(d -> key.equals(d) || key.startsWith(d + "."))) {
+                changes.put(key, value);
+            }
+        });
+        changes.put("cycle", cycle.id());
+        boolean fuelJacket =
+                concept.cooling().map(c -> c.coolant() == Side.FUEL).orElse(false);
+        if (cycle.traits().livesOnJacketHeat() && !fuelJacket) {
+            changes.put("cooling.coolant", "fuel");
+        }
+        String text = InputFile.without(concept.document().text(), dropped);
+        return parse(concept.document().file(), text, changes);
     }
 
     private Concept read(InputFile file, Map<String, String> changes, Optional<Consumer<InputTable>> vehicle) {
@@ -154,6 +208,7 @@ public final class ConceptReader {
         GasKeys gas = new GasKeys(root, traits, head.hydrogen());
         Supplier<Optional<ElectricDesign>> electric = ElectricKeys.read(root, traits);
         Supplier<DesignLimits> limits = limits(root.table("limits"), traits);
+        Supplier<MassFactors> mass = mass(root.table("mass"));
         return () -> new Concept(
                 document.get(),
                 head.name(),
@@ -170,7 +225,8 @@ public final class ConceptReader {
                 gas.shafts(),
                 gas.path(),
                 electric.get(),
-                limits.get());
+                limits.get(),
+                mass.get());
     }
 
     private static Cycle cycle(ConceptKeys root) {
@@ -238,6 +294,19 @@ public final class ConceptReader {
         double highestDischarge = discharge;
         double highestTank = tank;
         return () -> new DesignLimits(highestDischarge, dischargeSource, highestTank, tankSource);
+    }
+
+    /** Factors on the masses of parts, for who knows a part better than the model. */
+    private static Supplier<MassFactors> mass(ConceptKeys keys) {
+        Map<MassPart, Double> factors = new LinkedHashMap<>();
+        for (MassPart part : MassPart.scaled()) {
+            double factor = keys.quantity(
+                    part.key(), Dimension.RATIO, Range.of(0.05, 20), 1, "the model as it stands, " + part.card().id());
+            if (factor > 0) {
+                factors.put(part, factor);
+            }
+        }
+        return () -> new MassFactors(factors);
     }
 
     private static String sourceOf(ConceptKeys keys, String key) {

@@ -33,6 +33,8 @@ public final class Definitions {
     static final ModelCard DIFFERENCE = card("difference", "Difference", "Δx = x₂ − x₁", "everywhere");
     static final ModelCard RATIO = card("ratio", "Ratio", "r = a/b", "everywhere");
     static final ModelCard IMPULSE = card("specific-impulse", "Specific impulse", "Isp = F/(ṁ g₀)", "everywhere");
+    static final ModelCard THRUST_TO_WEIGHT =
+            card("thrust-to-weight", "Thrust over weight", "F/(m g₀), F in vacuum", "everywhere");
     static final ModelCard DIAMETER = card("diameter", "Diameter of a circle", "d = √(4 A/π)", "round sections");
     static final ModelCard SAME = card("same", "The same value, shown in another place", "x = x", "everywhere");
     static final ModelCard MARGIN = card(

@@ -11,6 +11,7 @@ import dev.penstock.turbomachinery.PumpSizing;
 import dev.penstock.turbomachinery.ShaftBalance;
 import dev.penstock.turbomachinery.TurbineSizing;
 import dev.penstock.turbomachinery.electric.ElectricSizing;
+import dev.penstock.turbomachinery.mass.EngineMass;
 import java.util.List;
 import java.util.Optional;
 
@@ -78,6 +79,11 @@ public record EngineBalance(
     /** @return whether every limit is kept */
     public boolean withinLimits() {
         return limits.stream().allMatch(LimitCheck::met);
+    }
+
+    /** @return its mass, part by part, without tanks and pressurant, which are the vehicle's */
+    public EngineMass mass() {
+        return EngineMasses.of(this);
     }
 
     /**

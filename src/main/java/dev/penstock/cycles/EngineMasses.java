@@ -9,6 +9,7 @@ import dev.penstock.turbomachinery.mass.EngineMass;
 import dev.penstock.turbomachinery.mass.EngineMassModel;
 import dev.penstock.turbomachinery.mass.EngineParts;
 import dev.penstock.turbomachinery.mass.MassItem;
+import dev.penstock.turbomachinery.mass.MassPart;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -38,7 +39,8 @@ public final class EngineMasses {
                         burners(balance),
                         lines(balance),
                         true,
-                        balance.electric().map(EngineMasses::electric).orElse(List.of())));
+                        balance.electric().map(EngineMasses::electric).orElse(List.of()),
+                        balance.concept().mass()));
     }
 
     private static List<EngineParts.Burner> burners(EngineBalance balance) {
@@ -80,6 +82,6 @@ public final class EngineMasses {
                 .orElseThrow();
         Spread s = input.spread();
         return new MassItem(
-                name, new Spread(mass * s.mode() / s.high(), mass, mass * s.mode() / s.low()), input.source());
+                MassPart.ELECTRIC, name, new Spread(mass * s.mode() / s.high(), mass, mass * s.mode() / s.low()), input.source());
     }
 }

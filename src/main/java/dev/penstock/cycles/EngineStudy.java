@@ -70,6 +70,19 @@ public final class EngineStudy {
     }
 
     /**
+     * The same search without what each limit is worth, at a turbine temperature: each turbine's limit is lowered to it,
+     * and its gas is that hot where the cycle can choose.
+     *
+     * @param concept what is asked for
+     * @param turbineTemperature highest temperature before any turbine (K)
+     * @return the highest chamber pressure, the engine there, and the limit that binds
+     * @throws dev.penstock.errors.LimitReached if no chamber pressure keeps the limits, or none is ever reached
+     */
+    public LimitResult limit(Concept concept, double turbineTemperature) {
+        return new LimitSearch(balancer, concept.withTurbineTemperature(turbineTemperature)).search(false);
+    }
+
+    /**
      * Runs a built engine away from its design point: throttled, at another mixture ratio or with other tank pressures.
      * Each command starts from the nearest that was solved before it, so neighbours should stand side by side.
      *

@@ -37,6 +37,7 @@ final class LimitSearch {
     private static final double TOLERANCE = 2e-4;
     private static final int MOST_TRIES = 60;
     private static final double CHANGE = 0.02;
+    private static final double ROUND_OFF = 1e-6;
     private static final String POWER = "power balance";
     private static final String TURBINE = "turbine inlet temperature";
 
@@ -65,6 +66,11 @@ final class LimitSearch {
     }
 
     LimitResult search() {
+        return search(true);
+    }
+
+    /** The same; what each limit is worth only if asked for, which takes about as long again. */
+    LimitResult search(boolean worths) {
         Trial best = highest(concept, Optional.empty());
         Trial beyond = next(best.pressure());
         EngineBalance balance = best.balance().orElseThrow();
@@ -85,7 +91,7 @@ final class LimitSearch {
                 beyond.limit(),
                 explanation,
                 held,
-                sensitivities(best, beyond.limit(), held),
+                worths ? sensitivities(best, beyond.limit(), held) : List.of(),
                 points);
     }
 
@@ -101,13 +107,14 @@ final class LimitSearch {
             pressure = low.pressure() / GROWTH;
             if (pressure < LOWEST) {
                 throw new LimitReached(
-                        low.limit(),
+                        trial.limit(),
                         String.format(
                                 Locale.ROOT,
-                                "no chamber pressure down to %.3g MPa keeps the limits: %s (%s)",
+                                "no chamber pressure from %.4g MPa down to %.3g MPa keeps the limits; at the first: %s (%s)",
+                                trial.pressure() / 1e6,
                                 low.pressure() / 1e6,
-                                low.limit(),
-                                low.why()));
+                                trial.limit(),
+                                trial.why()));
             }
             low = attempt(asked, pressure);
         }
@@ -216,6 +223,14 @@ final class LimitSearch {
                         .anyMatch(b -> b.temperature().isPresent());
     }
 
+    /** Gas of one temperature at every chamber pressure cannot end the search, unless it is too hot from the start. */
+    private boolean temperatureIsHeld(LimitCheck check) {
+        boolean held = concept.cycle().traits().closure() == CycleTraits.Closure.GAS_FLOW
+                && concept.burners().values().stream()
+                        .anyMatch(b -> b.temperature().isPresent());
+        return held && check.margin() > -ROUND_OFF;
+    }
+
     /** Burners with a given temperature run as hot as their turbine stands. */
     private Concept asHotAsAllowed(Concept asked) {
         if (!temperatureIsSet()) {
@@ -229,7 +244,7 @@ final class LimitSearch {
         return asked.withGas(burners, asked.turbines());
     }
 
-    private static double turbineLimit(Concept asked, Burner burner) {
+    static double turbineLimit(Concept asked, Burner burner) {
         boolean two = asked.burners().size() > 1;
         OptionalDouble least = asked.turbines().entrySet().stream()
                 .filter(e -> !two
@@ -241,7 +256,8 @@ final class LimitSearch {
 
     private boolean stops(LimitCheck check) {
         boolean temperature = check.name().endsWith(".inlet_temperature");
-        return STOPPING.stream().anyMatch(check.name()::endsWith) && !(temperature && temperatureIsSet());
+        boolean set = temperature && (temperatureIsSet() || temperatureIsHeld(check));
+        return STOPPING.stream().anyMatch(check.name()::endsWith) && !set;
     }
 
     private double bound(LimitCheck check) {

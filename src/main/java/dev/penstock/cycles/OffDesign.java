@@ -116,7 +116,8 @@ final class OffDesign {
                 own.shafts(),
                 own.gasPath(),
                 own.electric(),
-                own.limits());
+                own.limits(),
+                own.mass());
     }
 
     private FeedDesign feed(Side side, OperatingCommand command, double ratio, OptionalDouble tankPressure) {

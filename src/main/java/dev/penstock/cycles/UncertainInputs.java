@@ -9,6 +9,7 @@ import dev.penstock.turbomachinery.MechanicalLosses;
 import dev.penstock.turbomachinery.PumpDefaults;
 import dev.penstock.turbomachinery.TurbineDefaults;
 import dev.penstock.turbomachinery.electric.ElectricDrive;
+import dev.penstock.turbomachinery.mass.MassPart;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -66,6 +67,7 @@ public final class UncertainInputs {
         inputs.table("shafts", MechanicalLosses.uncertain());
         inputs.table("shafts", List.of(GearTeeth.pitchLineSpeed()));
         inputs.table("electric", ElectricDrive.uncertain());
+        inputs.table("mass", MassPart.uncertain());
         inputs.values.putAll(concept.document().uncertainty());
         return Collections.unmodifiableMap(inputs.values);
     }

@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
@@ -97,6 +98,28 @@ public final class InputFile {
             return node == null ? JsonNodeFactory.instance.textNode(value) : node;
         } catch (JsonProcessingException e) {
             return JsonNodeFactory.instance.textNode(value);
+        }
+    }
+
+    /**
+     * @param text TOML text
+     * @param paths dotted paths of values or tables
+     * @return the text without them, where they are there; comments are lost
+     * @throws InvalidInput if the text is no TOML
+     */
+    public static String without(String text, Collection<String> paths) {
+        try {
+            JsonNode tree = TOML.readTree(text);
+            for (String path : paths) {
+                int dot = path.lastIndexOf('.');
+                JsonNode table = dot < 0 ? tree : tree.at("/" + path.substring(0, dot).replace('.', '/'));
+                if (table instanceof ObjectNode object) {
+                    object.remove(path.substring(dot + 1));
+                }
+            }
+            return TOML.writeValueAsString(tree);
+        } catch (JsonProcessingException e) {
+            throw new InvalidInput("", "text", "not TOML", e.getOriginalMessage());
         }
     }
 

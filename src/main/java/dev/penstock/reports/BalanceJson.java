@@ -15,6 +15,8 @@ import dev.penstock.provenance.LimitCheck;
 import dev.penstock.turbomachinery.PumpSizing;
 import dev.penstock.turbomachinery.ShaftBalance;
 import dev.penstock.turbomachinery.TurbineSizing;
+import dev.penstock.turbomachinery.mass.EngineMass;
+import dev.penstock.turbomachinery.mass.MassItem;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -35,12 +37,14 @@ public final class BalanceJson {
         map.put("name", balance.concept().name());
         map.put("oxidizer", balance.concept().oxidizer().id());
         map.put("fuel", balance.concept().fuel().id());
-        map.put("engine", engine(balance.engine()));
+        EngineMass mass = balance.mass();
+        map.put("engine", engine(balance.engine(), mass));
         map.put("stations", each(balance.stations(), BalanceJson::station));
         map.put("components", each(balance.components(), BalanceJson::component));
         map.put("pumps", each(balance.pumps(), BalanceJson::pump));
         map.put("turbines", each(balance.turbines(), BalanceJson::turbine));
         map.put("shafts", each(balance.shafts(), BalanceJson::shaft));
+        map.put("mass", mass(mass));
         map.put("cooling", balance.cooling().map(BalanceJson::cooling));
         map.put("losses", each(balance.chamber().losses(), BalanceJson::loss));
         map.put("engine_losses", each(balance.engineLosses(), BalanceJson::loss));
@@ -76,6 +80,40 @@ public final class BalanceJson {
         map.put("throat_diameter_m", engine.throatDiameter());
         map.put("exit_diameter_m", engine.exitDiameter());
         map.put("characteristic_velocity_m_s", engine.characteristicVelocity());
+        return map;
+    }
+
+    /**
+     * @param engine headline figures
+     * @param mass mass of the engine
+     * @return JSON object of both
+     */
+    public static Map<String, Object> engine(EngineSummary engine, EngineMass mass) {
+        Map<String, Object> map = engine(engine);
+        map.put("mass_kg", mass.total().mode());
+        map.put("mass_low_kg", mass.total().low());
+        map.put("mass_high_kg", mass.total().high());
+        map.put("thrust_to_weight", mass.thrustToWeight().mode());
+        map.put("thrust_to_weight_low", mass.thrustToWeight().low());
+        map.put("thrust_to_weight_high", mass.thrustToWeight().high());
+        return map;
+    }
+
+    private static Map<String, Object> mass(EngineMass mass) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        map.put("items", each(mass.items(), BalanceJson::part));
+        map.put("whole_engine", each(mass.wholeEngine(), BalanceJson::part));
+        map.put("scope", MassView.SCOPE);
+        return map;
+    }
+
+    private static Map<String, Object> part(MassItem item) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        map.put("name", item.name());
+        map.put("low_kg", item.mass().low());
+        map.put("mass_kg", item.mass().mode());
+        map.put("high_kg", item.mass().high());
+        map.put("source", item.source());
         return map;
     }
 

@@ -5,6 +5,7 @@ import dev.penstock.cycles.EngineBalance;
 import dev.penstock.cycles.EngineSummary;
 import dev.penstock.errors.Warning;
 import dev.penstock.provenance.LimitCheck;
+import dev.penstock.turbomachinery.mass.EngineMass;
 import java.util.Comparator;
 import java.util.List;
 
@@ -25,10 +26,11 @@ public final class BalanceText {
         text.append(balance.concept().cycle().title()).append(", ");
         text.append(balance.concept().oxidizer().fluid().name()).append(" and ");
         text.append(balance.concept().fuel().fluid().name()).append(LINE).append(LINE);
-        text.append(engine(balance.engine())).append(LINE);
+        text.append(engine(balance)).append(LINE);
         text.append(stations(balance)).append(LINE);
         machines(balance, text);
         balance.cooling().ifPresent(jacket -> text.append(cooling(jacket)).append(LINE));
+        text.append(MassView.text(balance)).append(LINE);
         text.append(limits(balance.limits())).append(LINE);
         text.append("closed to ").append(Figures.significant(balance.residualWorst(), 2));
         text.append(" (worst relative residual, energy audit included)").append(LINE);
@@ -36,7 +38,9 @@ public final class BalanceText {
         return text.toString();
     }
 
-    private static String engine(EngineSummary e) {
+    private static String engine(EngineBalance balance) {
+        EngineSummary e = balance.engine();
+        EngineMass mass = balance.mass();
         TextTable table = new TextTable().header("engine", "value", "<unit");
         table.row("thrust, vacuum", Figures.kilonewton(e.vacuumThrust()), "kN");
         table.row("thrust, sea level", Figures.kilonewton(e.seaLevelThrust()), "kN");
@@ -50,6 +54,10 @@ public final class BalanceText {
         table.row("throat diameter", Figures.millimetre(e.throatDiameter()), "mm");
         table.row("exit diameter", Figures.millimetre(e.exitDiameter()), "mm");
         table.row("characteristic velocity", Figures.significant(e.characteristicVelocity(), 5), "m/s");
+        table.row("mass, dry", MassView.kilogram(mass.total().mode()), "kg");
+        table.row("mass, band", MassView.between(mass.total()), "kg");
+        table.row("thrust to weight", Figures.significant(mass.thrustToWeight().mode(), 3), "");
+        table.row("thrust to weight, band", MassView.between(mass.thrustToWeight()), "");
         return table.text();
     }
 

@@ -180,6 +180,7 @@ public final class ConceptPage {
                         List.of(charts.jacket(jacket)),
                         List.of(EngineTables.cooling(jacket)),
                         List.of())));
+        sections.add(MassView.section(balance));
         sections.add(new PageSection(
                 "limits",
                 "Limits",

@@ -33,6 +33,10 @@ public record Measure(String key, String name, String unit, int better, Function
                     .chamberPressure()),
             of("mixture_ratio", "mixture ratio", "", 0, b -> b.engine().mixtureRatio()),
             of("mass_flow_kg_s", "mass flow", "kg/s", 0, b -> b.engine().massFlow()),
+            of("mass_kg", "engine mass, dry", "kg", -1, b -> b.mass().total().mode()),
+            of("thrust_to_weight", "thrust to weight", "", 1, b -> b.mass()
+                    .thrustToWeight()
+                    .mode()),
             of("exit_diameter_m", "exit diameter", "m", -1, b -> b.engine().exitDiameter()),
             new Measure("turbine_temperature_K", "hottest turbine gas", "K", -1, b -> b.turbines().stream()
                     .mapToDouble(t -> t.inlet().temperature())

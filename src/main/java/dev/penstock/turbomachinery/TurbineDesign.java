@@ -97,6 +97,28 @@ public record TurbineDesign(
         return with(efficiency, stages, type, meanDiameter, nozzleAngle, isOxygenRich);
     }
 
+    /**
+     * @param newLimit highest gas temperature at the inlet (K)
+     * @return this design with that limit
+     */
+    public TurbineDesign withInletTemperatureLimit(double newLimit) {
+        return new TurbineDesign(
+                efficiency,
+                stages,
+                type,
+                meanDiameter,
+                pitchLineSpeedLimit,
+                annulusSpeedLimit,
+                newLimit,
+                nozzleAngle,
+                nozzleCoefficient,
+                bladeCoefficient,
+                efficiencyFactor,
+                diameterCoefficient,
+                minimumBladeHeight,
+                oxygenRich);
+    }
+
     /** @return whether kind and number of stages are settled, as a solver loop needs */
     public boolean settled() {
         return stages.isPresent() && type != TurbineType.AUTOMATIC;

@@ -4,7 +4,6 @@ import dev.penstock.chamber.ChamberContour;
 import dev.penstock.chamber.ChamberPerformance;
 import dev.penstock.chamber.ContourPoint;
 import dev.penstock.provenance.ModelCard;
-import dev.penstock.provenance.Spread;
 import java.util.List;
 
 /**
@@ -36,8 +35,7 @@ final class ChamberMass {
 
     static MassItem combustor(ChamberPerformance chamber, double cooledAreaRatio) {
         double plain = cooledWall(chamber, cooledAreaRatio);
-        return new MassItem(
-                "chamber and cooled nozzle", new Spread(1.5, 1.8, 2.5).times(plain), "common practice, no source");
+        return EngineMassModel.item(MassPart.CHAMBER, "chamber and cooled nozzle", 1.8 * plain);
     }
 
     private static double cooledWall(ChamberPerformance chamber, double cooledAreaRatio) {
@@ -66,16 +64,13 @@ final class ChamberMass {
                 area += area(points, i);
             }
         }
-        return new MassItem(
-                "nozzle extension",
-                area == 0 ? Spread.exactly(0) : new Spread(6, EXTENSION, 12).times(area),
-                "common practice, no source");
+        return EngineMassModel.item(MassPart.EXTENSION, "nozzle extension", EXTENSION * area);
     }
 
     static MassItem injector(ChamberPerformance chamber) {
         double d = 2 * chamber.contour().chamberRadius();
         double plate = 0.1 * DENSITY * Math.PI / 4 * d * d * d;
-        return new MassItem("injector", new Spread(0.5, 1, 1.8).times(plate), "common practice, no source");
+        return EngineMassModel.item(MassPart.INJECTOR, "injector", plate);
     }
 
     private static double areaRatio(ChamberPerformance chamber, List<ContourPoint> points, int i) {

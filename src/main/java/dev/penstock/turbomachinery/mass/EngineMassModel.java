@@ -15,7 +15,7 @@ import java.util.List;
  * line       π d s ρ_m L, s = p d FS/(2σ) at least 1.5 mm, d from 15 m/s, L = 1.2 engine lengths
  * valve      1 kg + 40 kg (p/10 MPa)^0.5 (d/0.15 m)^2.5
  * gimbal     2e-5 F
- * the rest   50 % of the sum (thrust frame, mounts, harness, sensors, igniter, purge, small lines)
+ * frame      50 % of the sum (thrust frame, mounts, harness, sensors, igniter, purge, small lines)
  * </pre>
  */
 public final class EngineMassModel {
@@ -29,7 +29,7 @@ public final class EngineMassModel {
             "30 % on the sum; the relations for whole engines are shown beside it",
             List.of("humble-1995", "common practice, no source"));
 
-    private static final String COMMON = "common practice, no source";
+    static final String COMMON = "common practice, no source";
     private static final double METAL = 8000;
     private static final double SAFETY_OVER_STRENGTH = 1.5 / 500e6;
     private static final double RESIDENCE = 0.005;
@@ -42,42 +42,33 @@ public final class EngineMassModel {
      * @return its mass
      */
     public EngineMass estimate(EngineParts parts) {
-        List<MassItem> items = new ArrayList<>();
-        items.add(ChamberMass.combustor(parts.chamber(), parts.cooledAreaRatio()));
-        items.add(ChamberMass.extension(parts.chamber(), parts.cooledAreaRatio()));
-        items.add(ChamberMass.injector(parts.chamber()));
+        List<MassItem> plain = new ArrayList<>();
+        plain.add(ChamberMass.combustor(parts.chamber(), parts.cooledAreaRatio()));
+        plain.add(ChamberMass.extension(parts.chamber(), parts.cooledAreaRatio()));
+        plain.add(ChamberMass.injector(parts.chamber()));
         for (ShaftBalance shaft : parts.shafts()) {
-            items.add(new MassItem(shaft.name() + " turbopump", TurbopumpMass.around(shaft.mass()), "humble-1995"));
+            plain.add(new MassItem(
+                    MassPart.TURBOPUMP,
+                    shaft.name() + " turbopump",
+                    TurbopumpMass.around(shaft.mass()),
+                    "humble-1995"));
         }
-        for (EngineParts.Burner burner : parts.burners()) {
-            double wall = 5
-                    * METAL
-                    * SAFETY_OVER_STRENGTH
-                    * burner.pressure()
-                    * burner.massFlow()
-                    * RESIDENCE
-                    / burner.density();
-            items.add(spread(burner.name(), Math.max(wall, 2 * Math.sqrt(burner.massFlow())), 0.5, 2));
-        }
+        parts.burners().forEach(burner -> plain.add(burner(burner)));
         double length = 1.2
                 * (parts.chamber().contour().chamberLength()
                         + parts.chamber().contour().nozzleLength());
-        for (EngineParts.Line line : parts.lines()) {
-            double bore = Math.sqrt(4 * line.massFlow() / (Math.PI * line.density() * LINE_VELOCITY));
-            double wall = Math.max(0.5 * line.pressure() * bore * SAFETY_OVER_STRENGTH, THINNEST);
-            items.add(spread(line.name() + " line", Math.PI * bore * wall * METAL * length, 0.6, 2));
-            items.add(spread(
-                    line.name() + " valve",
-                    1 + 40 * Math.sqrt(line.pressure() / 10e6) * Math.pow(bore / 0.15, 2.5),
-                    0.5,
-                    1.6));
-        }
+        parts.lines().forEach(line -> plain.addAll(line(line, length)));
         if (parts.gimballed()) {
-            items.add(spread("gimbal", 2e-5 * parts.vacuumThrust(), 0.5, 2));
+            plain.add(item(MassPart.GIMBAL, "gimbal", 2e-5 * parts.vacuumThrust()));
+        }
+        List<MassItem> items = new ArrayList<>();
+        for (MassItem item : plain) {
+            Spread mass = item.mass().times(parts.factors().of(item.part()));
+            items.add(new MassItem(item.part(), item.name(), mass, item.source()));
         }
         double sum = items.stream().mapToDouble(item -> item.mass().mode()).sum();
         items.addAll(parts.others());
-        items.add(spread("frame, mounts, harness, sensors, small lines", REST * sum, 0.5, 1.7));
+        items.add(item(MassPart.FRAME, "frame and small parts", REST * sum * parts.factors().of(MassPart.FRAME)));
         return new EngineMass(
                 items,
                 parts.shafts().isEmpty()
@@ -87,7 +78,28 @@ public final class EngineMassModel {
                 parts.vacuumThrust());
     }
 
-    private static MassItem spread(String name, double mass, double low, double high) {
-        return new MassItem(name, new Spread(low, 1, high).times(mass), COMMON);
+    private static MassItem burner(EngineParts.Burner burner) {
+        double wall = 5
+                * METAL
+                * SAFETY_OVER_STRENGTH
+                * burner.pressure()
+                * burner.massFlow()
+                * RESIDENCE
+                / burner.density();
+        return item(MassPart.BURNER, burner.name(), Math.max(wall, 2 * Math.sqrt(burner.massFlow())));
+    }
+
+    private static List<MassItem> line(EngineParts.Line line, double length) {
+        double bore = Math.sqrt(4 * line.massFlow() / (Math.PI * line.density() * LINE_VELOCITY));
+        double wall = Math.max(0.5 * line.pressure() * bore * SAFETY_OVER_STRENGTH, THINNEST);
+        double valve = 1 + 40 * Math.sqrt(line.pressure() / 10e6) * Math.pow(bore / 0.15, 2.5);
+        return List.of(
+                item(MassPart.LINE, line.name() + " line", Math.PI * bore * wall * METAL * length),
+                item(MassPart.VALVE, line.name() + " valve", valve));
+    }
+
+    /** A part by a model of common practice; no part at all where the model gives nothing. */
+    static MassItem item(MassPart part, String name, double mass) {
+        return new MassItem(part, name, mass == 0 ? Spread.exactly(0) : part.scatter().times(mass), COMMON);
     }
 }

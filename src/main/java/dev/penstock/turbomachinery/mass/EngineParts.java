@@ -16,6 +16,7 @@ import java.util.List;
  * @param lines propellant lines with a main valve each
  * @param gimballed whether it swivels
  * @param others parts whose mass is known, such as motors and batteries
+ * @param factors what the masses of the models are multiplied by
  */
 public record EngineParts(
         double vacuumThrust,
@@ -25,7 +26,8 @@ public record EngineParts(
         List<Burner> burners,
         List<Line> lines,
         boolean gimballed,
-        List<MassItem> others) {
+        List<MassItem> others,
+        MassFactors factors) {
 
     /**
      * A gas generator or preburner.

@@ -36,14 +36,7 @@ public final class BalancedEngine implements EnginePerformance {
         }
         this.oxidizer = loaded(balance, balance.concept().oxidizer());
         this.fuel = loaded(balance, balance.concept().fuel());
-        double areaRatio = balance.chamber().areaRatio();
-        this.mass = balance.pumps().isEmpty()
-                ? EngineMassRelation.mass(thrust[0], areaRatio)
-                : EngineMassEstimate.mass(
-                        thrust[0],
-                        areaRatio,
-                        balance.engine().chamberPressure(),
-                        fuel.id().equals("hydrogen"));
+        this.mass = balance.mass().total().mode();
     }
 
     private static LoadedPropellant loaded(EngineBalance balance, Propellant propellant) {

@@ -1,0 +1,65 @@
+package dev.penstock.turbomachinery.mass;
+
+import dev.penstock.provenance.ModelCard;
+import dev.penstock.provenance.Spread;
+import dev.penstock.provenance.UncertainInput;
+import dev.penstock.turbomachinery.TurbopumpMass;
+import dev.penstock.turbomachinery.electric.ElectricDrive;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+
+/** Kind of a part of an engine, with the model of its mass and how far built parts scatter about it. */
+public enum MassPart {
+    CHAMBER(ChamberMass.CARD, new Spread(1.5 / 1.8, 1, 2.5 / 1.8), EngineMassModel.COMMON),
+    EXTENSION(ChamberMass.CARD, new Spread(0.75, 1, 1.5), EngineMassModel.COMMON),
+    INJECTOR(ChamberMass.CARD, new Spread(0.5, 1, 1.8), EngineMassModel.COMMON),
+    /** The scatter is that of the published coefficients at the torque of a launch-vehicle engine. */
+    TURBOPUMP(TurbopumpMass.CARD, new Spread(0.87, 1, 2.2), "humble-1995"),
+    BURNER(EngineMassModel.CARD, new Spread(0.5, 1, 2), EngineMassModel.COMMON),
+    LINE(EngineMassModel.CARD, new Spread(0.6, 1, 2), EngineMassModel.COMMON),
+    VALVE(EngineMassModel.CARD, new Spread(0.5, 1, 1.6), EngineMassModel.COMMON),
+    GIMBAL(EngineMassModel.CARD, new Spread(0.5, 1, 2), EngineMassModel.COMMON),
+    FRAME(EngineMassModel.CARD, new Spread(0.5, 1, 1.7), EngineMassModel.COMMON),
+    /** Its scatter comes with the specific powers of motor, inverter and battery. */
+    ELECTRIC(ElectricDrive.CARD, Spread.exactly(1), EngineMassModel.COMMON),
+    /** A whole engine by one relation. */
+    WHOLE(WholeEngineRelations.CARD, Spread.exactly(1), EngineMassModel.COMMON);
+
+    private final ModelCard card;
+    private final Spread scatter;
+    private final String source;
+
+    MassPart(ModelCard card, Spread scatter, String source) {
+        this.card = card;
+        this.scatter = scatter;
+        this.source = source;
+    }
+
+    /** @return model of its mass */
+    public ModelCard card() {
+        return card;
+    }
+
+    /** @return mass of built parts over what the model gives (-) */
+    public Spread scatter() {
+        return scatter;
+    }
+
+    /** @return key of its factor in the table {@code [mass]} of a concept file */
+    public String key() {
+        return name().toLowerCase(Locale.ROOT) + "_factor";
+    }
+
+    /** @return the parts whose mass a concept may scale: those with a scatter of their own */
+    public static List<MassPart> scaled() {
+        return Arrays.stream(values()).filter(p -> p.scatter.low() < 1).toList();
+    }
+
+    /** @return the factor of every scaled part with its spread */
+    public static List<UncertainInput> uncertain() {
+        return scaled().stream()
+                .map(p -> new UncertainInput(p.key(), "-", p.scatter, p.source))
+                .toList();
+    }
+}
