@@ -5,6 +5,7 @@ import dev.penstock.cycles.EngineBalance;
 import dev.penstock.cycles.LimitResult;
 import dev.penstock.reports.ComparisonView;
 import dev.penstock.reports.ConceptPage;
+import dev.penstock.reports.CycleReachView;
 import dev.penstock.reports.PageSection;
 import dev.penstock.reports.ReportRecord;
 import dev.penstock.reports.Software;
@@ -43,13 +44,22 @@ final class ConceptReports {
 
     /**
      * @param result engine at the highest chamber pressure
+     * @param cycles what other cycles reach, where that was asked
      * @param record what the page has to hold
-     * @return its page by file name
+     * @return its page by file name, then a drawing and a table of the cycles
      */
-    Map<String, String> of(LimitResult result, ReportRecord record) {
+    Map<String, String> of(LimitResult result, Optional<CycleReachView> cycles, ReportRecord record) {
+        String name = slug(result.balance().concept().name());
         ConceptPage page = new ConceptPage(result.balance(), Optional.empty(), Optional.of(result), software())
                 .madeBy(record.command(), record.options());
-        return Map.of(slug(result.balance().concept().name()) + "-limit.html", page.html());
+        cycles.ifPresent(c -> page.with(c.section()));
+        Map<String, String> files = new LinkedHashMap<>();
+        files.put(name + "-limit.html", page.html());
+        cycles.ifPresent(c -> {
+            files.put(name + "-cycles.svg", c.svg());
+            files.put(name + "-cycles.csv", c.csv());
+        });
+        return files;
     }
 
     /**

@@ -10,9 +10,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicBoolean;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -25,8 +22,6 @@ import picocli.CommandLine.Parameters;
                 "Balances a concept at every combination of some inputs, over all processors. Interrupting it keeps"
                         + " what is done.")
 final class SweepCommand extends BaseCommand {
-
-    private static final int PATIENCE = 10;
 
     @Parameters(paramLabel = "CASE", description = "concept file, or the name of one in cycles/")
     private String file;
@@ -67,24 +62,12 @@ final class SweepCommand extends BaseCommand {
         Sweep sweep = new Sweep(new EngineRuns(session.home(), session.fluids()));
         int count = axes.stream().mapToInt(a -> a.values().size()).reduce(1, (a, b) -> Math.min(a * b, 1_000_000))
                 * (1 + Math.min(Math.max(0, samples), 1000));
-        AtomicBoolean cancelled = new AtomicBoolean();
-        CountDownLatch finished = new CountDownLatch(1);
-        Thread onInterrupt = new Thread(() -> {
-            cancelled.set(true);
-            await(finished);
-        });
-        Runtime.getRuntime().addShutdownHook(onInterrupt);
-        try {
+        try (Interruption interruption = new Interruption()) {
             Sweep.Result result;
             try (ConsoleProgress progress = ConsoleProgress.of(session, "balancing", count, false)) {
-                result = sweep.run(found.file(), found.changes(), axes, samples, progress, cancelled::get);
+                result = sweep.run(found.file(), found.changes(), axes, samples, progress, interruption::requested);
             }
             return show(found, result);
-        } finally {
-            finished.countDown();
-            if (!cancelled.get()) {
-                Runtime.getRuntime().removeShutdownHook(onInterrupt);
-            }
         }
     }
 
@@ -124,13 +107,5 @@ final class SweepCommand extends BaseCommand {
             throw new InvalidInput(problems);
         }
         return axes;
-    }
-
-    private static void await(CountDownLatch finished) {
-        try {
-            finished.await(PATIENCE, TimeUnit.SECONDS);
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-        }
     }
 }

@@ -301,7 +301,11 @@ public final class ConceptReader {
         Map<MassPart, Double> factors = new LinkedHashMap<>();
         for (MassPart part : MassPart.scaled()) {
             double factor = keys.quantity(
-                    part.key(), Dimension.RATIO, Range.of(0.05, 20), 1, "the model as it stands, " + part.card().id());
+                    part.key(),
+                    Dimension.RATIO,
+                    Range.of(0.05, 20),
+                    1,
+                    "the model as it stands, " + part.card().id());
             if (factor > 0) {
                 factors.put(part, factor);
             }

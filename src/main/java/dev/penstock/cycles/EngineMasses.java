@@ -82,6 +82,9 @@ public final class EngineMasses {
                 .orElseThrow();
         Spread s = input.spread();
         return new MassItem(
-                MassPart.ELECTRIC, name, new Spread(mass * s.mode() / s.high(), mass, mass * s.mode() / s.low()), input.source());
+                MassPart.ELECTRIC,
+                name,
+                new Spread(mass * s.mode() / s.high(), mass, mass * s.mode() / s.low()),
+                input.source());
     }
 }

@@ -27,10 +27,9 @@ final class MassTrail {
         List<String> parts = new ArrayList<>();
         for (MassItem item : mass.items()) {
             String path = ITEMS + Trail.slug(item.name());
-            List<String> from = new ArrayList<>(
-                    item.part() == MassPart.FRAME ? List.copyOf(parts) : madeFrom(item));
-            from.addAll(BalanceTrail.concept(
-                    balance, trail, "mass." + item.part().key()));
+            List<String> from = new ArrayList<>(item.part() == MassPart.FRAME ? List.copyOf(parts) : madeFrom(item));
+            from.addAll(
+                    BalanceTrail.concept(balance, trail, "mass." + item.part().key()));
             spread(path, item.mass(), item.part(), from);
             parts.add(path + ".mass_kg");
         }
@@ -53,22 +52,39 @@ final class MassTrail {
 
     private void totals(EngineMass mass, List<String> parts) {
         Spread total = mass.total();
-        List<String> lows = parts.stream().map(p -> p.replace(".mass_kg", ".low_kg")).toList();
-        List<String> highs = parts.stream().map(p -> p.replace(".mass_kg", ".high_kg")).toList();
+        List<String> lows =
+                parts.stream().map(p -> p.replace(".mass_kg", ".low_kg")).toList();
+        List<String> highs =
+                parts.stream().map(p -> p.replace(".mass_kg", ".high_kg")).toList();
         put("engine.mass_kg", total.mode(), "kg", parts);
         put("engine.mass_low_kg", total.low(), "kg", List.of("engine.mass_kg"), lows);
         put("engine.mass_high_kg", total.high(), "kg", List.of("engine.mass_kg"), highs);
         Spread ratio = mass.thrustToWeight();
         List<String> thrust = List.of("engine.thrust_vacuum_N", "constants.standard_gravity_m_s2");
         BalanceTrail.put(
-                trail, "engine.thrust_to_weight", ratio.mode(), "", Definitions.THRUST_TO_WEIGHT, thrust, List.of(
-                        "engine.mass_kg"));
+                trail,
+                "engine.thrust_to_weight",
+                ratio.mode(),
+                "",
+                Definitions.THRUST_TO_WEIGHT,
+                thrust,
+                List.of("engine.mass_kg"));
         BalanceTrail.put(
-                trail, "engine.thrust_to_weight_low", ratio.low(), "", Definitions.THRUST_TO_WEIGHT, thrust, List.of(
-                        "engine.mass_high_kg"));
+                trail,
+                "engine.thrust_to_weight_low",
+                ratio.low(),
+                "",
+                Definitions.THRUST_TO_WEIGHT,
+                thrust,
+                List.of("engine.mass_high_kg"));
         BalanceTrail.put(
-                trail, "engine.thrust_to_weight_high", ratio.high(), "", Definitions.THRUST_TO_WEIGHT, thrust, List.of(
-                        "engine.mass_low_kg"));
+                trail,
+                "engine.thrust_to_weight_high",
+                ratio.high(),
+                "",
+                Definitions.THRUST_TO_WEIGHT,
+                thrust,
+                List.of("engine.mass_low_kg"));
     }
 
     @SafeVarargs
@@ -78,21 +94,25 @@ final class MassTrail {
 
     private List<String> madeFrom(MassItem item) {
         return switch (item.part()) {
-            case CHAMBER -> with(
-                    List.of("engine.throat_diameter_m", "engine.chamber_pressure_Pa"), "chamber.", "nozzle.", "cooling.");
-            case EXTENSION -> with(
-                    List.of("engine.throat_diameter_m", "engine.area_ratio"), "nozzle.", "cooling.end_area_ratio");
+            case CHAMBER ->
+                with(
+                        List.of("engine.throat_diameter_m", "engine.chamber_pressure_Pa"),
+                        "chamber.",
+                        "nozzle.",
+                        "cooling.");
+            case EXTENSION ->
+                with(List.of("engine.throat_diameter_m", "engine.area_ratio"), "nozzle.", "cooling.end_area_ratio");
             case INJECTOR -> with(List.of("engine.throat_diameter_m"), "chamber.");
-            case TURBOPUMP -> List.of(
-                    "shafts." + Trail.slug(item.name().replaceFirst(" turbopump$", "")) + ".mass_kg");
+            case TURBOPUMP -> List.of("shafts." + Trail.slug(item.name().replaceFirst(" turbopump$", "")) + ".mass_kg");
             case BURNER -> outletOf(item.name());
             case LINE -> withLength(outletOf(item.name().replaceFirst(" line$", "")));
             case VALVE -> outletOf(item.name().replaceFirst(" valve$", ""));
-            case ELECTRIC -> with(
-                    balance.shafts().stream()
-                            .map(s -> "shafts." + Trail.slug(s.name()) + ".power_delivered_W")
-                            .toList(),
-                    "electric.");
+            case ELECTRIC ->
+                with(
+                        balance.shafts().stream()
+                                .map(s -> "shafts." + Trail.slug(s.name()) + ".power_delivered_W")
+                                .toList(),
+                        "electric.");
             default -> List.of("engine.thrust_vacuum_N");
         };
     }

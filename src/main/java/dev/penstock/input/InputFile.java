@@ -112,7 +112,8 @@ public final class InputFile {
             JsonNode tree = TOML.readTree(text);
             for (String path : paths) {
                 int dot = path.lastIndexOf('.');
-                JsonNode table = dot < 0 ? tree : tree.at("/" + path.substring(0, dot).replace('.', '/'));
+                JsonNode table =
+                        dot < 0 ? tree : tree.at("/" + path.substring(0, dot).replace('.', '/'));
                 if (table instanceof ObjectNode object) {
                     object.remove(path.substring(dot + 1));
                 }

@@ -1,6 +1,7 @@
 package dev.penstock.reports;
 
 import java.awt.BasicStroke;
+import java.awt.geom.Ellipse2D;
 import java.util.List;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
@@ -83,6 +84,7 @@ public final class LineChart {
             new BasicStroke(2.2f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1f, new float[] {7, 4}, 0);
     private static final BasicStroke THIN_DASHES =
             new BasicStroke(1.4f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1f, new float[] {3, 3}, 0);
+    private static final Ellipse2D DOT = new Ellipse2D.Double(-3.5, -3.5, 7, 7);
     private static final BasicStroke GRID = new BasicStroke(1f);
 
     private LineChart() {}
@@ -174,13 +176,16 @@ public final class LineChart {
         renderer.setLegendLine(new java.awt.geom.Line2D.Double(-13, 0, 13, 0));
         for (int i = 0; i < panel.curves().size(); i++) {
             Curve curve = panel.curves().get(i);
-            XYSeries series = new XYSeries(curve.name(), false, true);
+            boolean named = !curve.name().isEmpty();
+            XYSeries series = new XYSeries(named ? curve.name() : "line " + i, false, true);
+            renderer.setSeriesVisibleInLegend(i, named);
             curve.points()
                     .forEach(point -> series.add(point.x(), Double.isFinite(point.y()) ? (Double) point.y() : null));
             data.addSeries(series);
             renderer.setSeriesPaint(i, curve.ink().color());
             renderer.setSeriesStroke(i, curve.dashed() ? DASHED : SOLID);
-            if (curve.points().size() == 1) {
+            if (curve.points().size() == 1 || curve.marks()) {
+                renderer.setSeriesShape(i, DOT);
                 renderer.setSeriesShapesVisible(i, true);
             }
         }

@@ -12,8 +12,9 @@ import java.util.List;
 final class MassView {
 
     /** What the mass counts. */
-    static final String SCOPE = "The engine from the tank outlets to the nozzle exit, dry. Tanks, pressurant and propellant"
-            + " belong to the vehicle.";
+    static final String SCOPE =
+            "The engine from the tank outlets to the nozzle exit, dry. Tanks, pressurant and propellant"
+                    + " belong to the vehicle.";
 
     private MassView() {}
 
@@ -28,9 +29,7 @@ final class MassView {
 
     private static String[] cells(MassItem item) {
         Spread m = item.mass();
-        return new String[] {
-            item.name(), kilogram(m.mode()), kilogram(m.low()), kilogram(m.high()), item.source()
-        };
+        return new String[] {item.name(), kilogram(m.mode()), kilogram(m.low()), kilogram(m.high()), item.source()};
     }
 
     static String kilogram(double mass) {
@@ -77,7 +76,12 @@ final class MassView {
                         "engine.thrust_to_weight_high",
                         "");
         PageTable.Builder whole = PageTable.titled(
-                "What relations for whole engines say", "<relation", "mass (kg)", "lowest (kg)", "highest (kg)", "<source");
+                "What relations for whole engines say",
+                "<relation",
+                "mass (kg)",
+                "lowest (kg)",
+                "highest (kg)",
+                "<source");
         mass.wholeEngine().forEach(item -> {
             String path = "mass.whole_engine." + Trail.slug(item.name());
             whole.row(cells(item)).traced("", path + ".mass_kg", path + ".low_kg", path + ".high_kg", "");
@@ -86,10 +90,9 @@ final class MassView {
                 "mass",
                 "Mass",
                 "How heavy is the engine, and how sure is that?",
-                List.of(
-                        SCOPE
-                                + " Each part by a relation of its own with its scatter; the scatters are taken as independent"
-                                + " and add in squares."),
+                List.of(SCOPE
+                        + " Each part by a relation of its own with its scatter; the scatters are taken as independent"
+                        + " and add in squares."),
                 List.of(new Figure(
                         SpanChart.svg("c-mass", "Mass of the parts", "mass (kg)", true, bars),
                         "Mass of each part from the lightest to the heaviest believed; the figure is the most likely.",

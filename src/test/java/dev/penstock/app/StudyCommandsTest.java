@@ -94,4 +94,25 @@ class StudyCommandsTest {
                 .isEqualTo("penstock: " + uncooled
                         + ": cooling is missing; write a table [cooling] with coolant = \"fuel\"\n");
     }
+
+    @Test
+    void limitDrawsOneLinePerCycle() throws Exception {
+        Run run = Run.of(
+                "limit", "dunlin", "--cycles", "--temperatures", "700K,800K", "--json", "--report", folder.toString());
+        assertThat(run.code()).isZero();
+        JsonNode lines = run.json().at("/cycles/lines");
+        assertThat(lines.findValuesAsText("cycle")).contains("gas-generator", "full-flow", "expander");
+        assertThat(Files.readString(folder.resolve("dunlin-cycles.csv")))
+                .startsWith("cycle,turbine_temperature_K,chamber_pressure_Pa,")
+                .contains("staged-oxygen-rich,");
+        assertThat(Files.readString(folder.resolve("dunlin-cycles.svg"))).contains("Staged combustion, oxygen-rich");
+        assertThat(Files.readString(folder.resolve("dunlin-limit.html"))).contains("id=\"cycle-reach\"");
+    }
+
+    @Test
+    void temperaturesWithoutCyclesAreBadInput() {
+        Run run = Run.of("limit", "dunlin", "--temperatures", "700K,800K");
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.err()).contains("they need --cycles");
+    }
 }

@@ -124,4 +124,36 @@ class ConceptReaderTest {
                     file -> assertThat(Concepts.READER.read(file).name()).isNotBlank());
         }
     }
+
+    @Test
+    void anotherCycleKeepsWhatIsNotItsOwn() {
+        Concept gannet = Concepts.read("gannet.toml");
+        Concept staged = Concepts.READER.withCycle(gannet, StagedCombustion.FUEL_RICH);
+        assertThat(staged.cycle()).isEqualTo(StagedCombustion.FUEL_RICH);
+        assertThat(staged.chamber())
+                .extracting(c -> c.nozzle(), c -> c.chamberPressure())
+                .containsExactly(gannet.chamber().nozzle(), gannet.chamberPressure());
+        assertThat(staged.cooling()).isEqualTo(gannet.cooling());
+        assertThat(staged.mixtureRatio()).isEqualTo(gannet.mixtureRatio());
+        assertThat(staged.burners()).containsOnlyKeys(Burner.FUEL_RICH);
+        assertThat(staged.burners().get(Burner.FUEL_RICH).temperature()).hasValue(850);
+    }
+
+    @Test
+    void aCycleOfTheJacketsHeatGetsAJacket() {
+        Concept kittiwake = Concepts.read("kittiwake.toml");
+        assertThat(kittiwake.cooling()).isEmpty();
+        Concept expander = Concepts.READER.withCycle(kittiwake, Expander.CLOSED);
+        assertThat(expander.cooling().orElseThrow().coolant()).isEqualTo(Side.FUEL);
+    }
+
+    @Test
+    void changesOfTheOldCycleAreDroppedWithIt() {
+        Concept heron = Concepts.READER.read(
+                java.nio.file.Path.of("cycles/heron.toml"),
+                java.util.Map.of("gas_generator.temperature", "800 K", "engine.chamber_pressure", "5 MPa"));
+        Concept tap = Concepts.READER.withCycle(heron, new TapOff());
+        assertThat(tap.chamberPressure()).isEqualTo(5e6);
+        assertThat(tap.burners().get(Burner.TAP_OFF).temperature()).hasValue(1000);
+    }
 }

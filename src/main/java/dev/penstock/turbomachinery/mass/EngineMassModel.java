@@ -68,7 +68,10 @@ public final class EngineMassModel {
         }
         double sum = items.stream().mapToDouble(item -> item.mass().mode()).sum();
         items.addAll(parts.others());
-        items.add(item(MassPart.FRAME, "frame and small parts", REST * sum * parts.factors().of(MassPart.FRAME)));
+        items.add(item(
+                MassPart.FRAME,
+                "frame and small parts",
+                REST * sum * parts.factors().of(MassPart.FRAME)));
         return new EngineMass(
                 items,
                 parts.shafts().isEmpty()
@@ -79,13 +82,8 @@ public final class EngineMassModel {
     }
 
     private static MassItem burner(EngineParts.Burner burner) {
-        double wall = 5
-                * METAL
-                * SAFETY_OVER_STRENGTH
-                * burner.pressure()
-                * burner.massFlow()
-                * RESIDENCE
-                / burner.density();
+        double wall =
+                5 * METAL * SAFETY_OVER_STRENGTH * burner.pressure() * burner.massFlow() * RESIDENCE / burner.density();
         return item(MassPart.BURNER, burner.name(), Math.max(wall, 2 * Math.sqrt(burner.massFlow())));
     }
 
@@ -100,6 +98,7 @@ public final class EngineMassModel {
 
     /** A part by a model of common practice; no part at all where the model gives nothing. */
     static MassItem item(MassPart part, String name, double mass) {
-        return new MassItem(part, name, mass == 0 ? Spread.exactly(0) : part.scatter().times(mass), COMMON);
+        return new MassItem(
+                part, name, mass == 0 ? Spread.exactly(0) : part.scatter().times(mass), COMMON);
     }
 }
