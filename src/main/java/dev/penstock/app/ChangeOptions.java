@@ -27,7 +27,7 @@ final class ChangeOptions {
         for (String change : changes) {
             int equals = change.indexOf('=');
             String path = equals < 0 ? "" : change.substring(0, equals).strip();
-            if (!path.matches("[\\w-]+(\\.[\\w-]+)*")
+            if (!path.matches("[\\w-]+(\\[\\d+])?(\\.[\\w-]+(\\[\\d+])?)*")
                     || change.substring(equals + 1).isBlank()) {
                 problems.add(new InvalidInput.Problem(
                         "", "--set", change, "write path=value, for example engine.chamber_pressure=\"12 MPa\""));

@@ -24,19 +24,19 @@ public final class Definitions {
             card("mixing", "Adiabatic mixing", "h = Σ ṁ h / Σ ṁ", "streams at rest in total enthalpy");
     static final ModelCard WORK = card("work", "Work on a stream", "h₂ = h₁ + P/ṁ", "adiabatic machine");
     static final ModelCard HEAT = card("heat", "Heat into a stream", "h₂ = h₁ + Q/ṁ", "no work");
-    static final ModelCard CLOSING = card(
+    public static final ModelCard CLOSING = card(
             "closing",
             "Found by closing the balance",
             "the value at which every closing equation vanishes",
             "where a balance exists; what is left of each equation is listed with the residuals");
     public static final ModelCard SUM = card("sum", "Sum", "x = Σ xᵢ", "everywhere");
     static final ModelCard DIFFERENCE = card("difference", "Difference", "Δx = x₂ − x₁", "everywhere");
-    static final ModelCard RATIO = card("ratio", "Ratio", "r = a/b", "everywhere");
+    public static final ModelCard RATIO = card("ratio", "Ratio", "r = a/b", "everywhere");
     static final ModelCard IMPULSE = card("specific-impulse", "Specific impulse", "Isp = F/(ṁ g₀)", "everywhere");
     static final ModelCard THRUST_TO_WEIGHT =
             card("thrust-to-weight", "Thrust over weight", "F/(m g₀), F in vacuum", "everywhere");
     static final ModelCard DIAMETER = card("diameter", "Diameter of a circle", "d = √(4 A/π)", "round sections");
-    static final ModelCard SAME = card("same", "The same value, shown in another place", "x = x", "everywhere");
+    public static final ModelCard SAME = card("same", "The same value, shown in another place", "x = x", "everywhere");
     static final ModelCard MARGIN = card(
             "margin", "Margin to a limit", "(limit − value)/|limit|, or the reverse for a lower limit", "everywhere");
     static final ModelCard AUDIT = card(
@@ -47,6 +47,7 @@ public final class Definitions {
     static final ModelCard RESIDUAL =
             card("residual", "What is left of a closing equation", "left side − right side", "at the solution");
     public static final ModelCard EXTREME = card("extreme", "Largest of several", "max xᵢ", "everywhere");
+    public static final ModelCard PRODUCT = card("product", "Product", "x = a b", "everywhere");
     public static final ModelCard SMALLEST = card("smallest", "Smallest of several", "min xᵢ", "everywhere");
 
     private Definitions() {}

@@ -14,11 +14,15 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** A TOML file being read, with the problems found so far. Not thread-safe. */
 public final class InputFile {
 
     private static final TomlMapper TOML = new TomlMapper();
+    /** One of several tables headed {@code [[name]]}, counted from zero. */
+    private static final Pattern REPEATED = Pattern.compile("(.+)\\[(\\d{1,4})]");
 
     private final String name;
     private final String text;
@@ -80,13 +84,17 @@ public final class InputFile {
         String[] parts = path.split("\\.");
         ObjectNode table = root;
         for (int i = 0; i < parts.length - 1; i++) {
-            JsonNode child = table.get(parts[i]);
-            if (child == null) {
+            Matcher repeated = REPEATED.matcher(parts[i]);
+            JsonNode child = repeated.matches()
+                    ? table.path(repeated.group(1)).get(Integer.parseInt(repeated.group(2)))
+                    : table.get(parts[i]);
+            if (child == null && !repeated.matches()) {
                 table = table.putObject(parts[i]);
             } else if (child instanceof ObjectNode object) {
                 table = object;
             } else {
-                throw new InvalidInput("--set", path, value, parts[i] + " is a value, not a table");
+                String why = child == null ? "there is no table " + parts[i] : parts[i] + " is a value, not a table";
+                throw new InvalidInput("--set", path, value, why);
             }
         }
         table.set(parts[parts.length - 1], valueOf(value));

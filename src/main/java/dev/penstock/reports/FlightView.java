@@ -191,9 +191,17 @@ public final class FlightView {
                                 + " that turns with the air; together with the speed reached they add up to the ideal gain.",
                         "The mean specific impulse is what a fixed figure would have to be for the same impulse from the"
                                 + " same propellant."),
-                List.of(path(a), loads(a)),
+                figures(a),
                 tables,
                 List.of());
+    }
+
+    /**
+     * @param flight a flight to orbit
+     * @return its path and its loads
+     */
+    public static List<Figure> figures(AscentResult flight) {
+        return List.of(path(flight), loads(flight));
     }
 
     private static Figure path(AscentResult a) {

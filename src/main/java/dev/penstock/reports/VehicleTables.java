@@ -12,6 +12,20 @@ final class VehicleTables {
     private VehicleTables() {}
 
     static PageSection section(VehicleSizing vehicle) {
+        Figure masses = masses(vehicle);
+        List<PageTable> dry =
+                vehicle.stages().stream().map(VehicleTables::dryMass).toList();
+        return new PageSection(
+                "vehicle",
+                "Vehicle",
+                "What does a vehicle with this engine weigh?",
+                VehicleSizing.DEFINITIONS,
+                List.of(masses),
+                List.of(summary(vehicle), stages(vehicle), budget(vehicle)),
+                dry);
+    }
+
+    static Figure masses(VehicleSizing vehicle) {
         List<SpanChart.Bar> bars = new ArrayList<>();
         double at = 0;
         for (StageSizing s : vehicle.stages()) {
@@ -23,20 +37,10 @@ final class VehicleTables {
             at = bar(bars, s.name() + ": dry", at, s.dryMass().total(), Ink.STEEL);
         }
         bar(bars, "payload", at, vehicle.payload(), Ink.GAIN);
-        Figure masses = new Figure(
+        return new Figure(
                 SpanChart.svg("v-mass", "Start mass by part", "mass (t)", true, bars),
                 "How the start mass adds up, lowest stage first.",
                 false);
-        List<PageTable> dry =
-                vehicle.stages().stream().map(VehicleTables::dryMass).toList();
-        return new PageSection(
-                "vehicle",
-                "Vehicle",
-                "What does a vehicle with this engine weigh?",
-                VehicleSizing.DEFINITIONS,
-                List.of(masses),
-                List.of(summary(vehicle), stages(vehicle), budget(vehicle)),
-                dry);
     }
 
     private static double boosters(List<SpanChart.Bar> bars, double from, BoosterSizing b) {

@@ -206,6 +206,14 @@ public final class VehicleView {
 
     /**
      * @param vehicle sized vehicle
+     * @return how its start mass adds up
+     */
+    public static Figure masses(VehicleSizing vehicle) {
+        return VehicleTables.masses(vehicle);
+    }
+
+    /**
+     * @param vehicle sized vehicle
      * @param software what the numbers were made with
      * @return the page
      */

@@ -46,7 +46,7 @@ public record StudyFile(
 
     private static final int MOST_CASES = 100;
     private static final int MOST_SAMPLES = 1000;
-    private static final String PATH = "[\\w-]+(\\.[\\w-]+)*";
+    private static final String PATH = "[\\w-]+(\\[\\d+])?(\\.[\\w-]+(\\[\\d+])?)*";
 
     /** What a study does. */
     public enum Kind {

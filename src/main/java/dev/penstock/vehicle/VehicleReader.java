@@ -31,7 +31,21 @@ public final class VehicleReader {
      * @throws InvalidInput with every problem of the file together
      */
     public static VehiclePlan read(Path file, Map<String, String> changes) {
-        InputFile input = InputFile.read(file, changes);
+        return read(file, InputFile.read(file, changes));
+    }
+
+    /**
+     * @param file where the text is kept, or is to be: engines are looked for from there
+     * @param text text of a vehicle file
+     * @param changes values by dotted path that replace or add to what the text says
+     * @return the plan
+     * @throws InvalidInput with every problem of the text together
+     */
+    public static VehiclePlan parse(Path file, String text, Map<String, String> changes) {
+        return read(file, InputFile.parse(String.valueOf(file.getFileName()), text, changes));
+    }
+
+    private static VehiclePlan read(Path file, InputFile input) {
         InputTable root = input.root();
         Path folder = Optional.ofNullable(file.toAbsolutePath().getParent()).orElse(Path.of("."));
         String name = root.text("name");

@@ -74,6 +74,16 @@ class InputFileTest {
     }
 
     @Test
+    void aChangeReachesOneOfSeveralTables() {
+        InputFile changed = file(Map.of("part[1].mass", "5 kg"));
+        assertThat(changed.root().tables("part").get(1).quantity("mass", Dimension.MASS, Range.POSITIVE))
+                .isEqualTo(5);
+        assertThatThrownBy(() -> file(Map.of("part[7].mass", "5 kg")))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessageContaining("there is no table part[7]");
+    }
+
+    @Test
     void changesReplaceValuesBeforeReading() {
         assertThat(pressure(file(Map.of("engine.chamber_pressure", "9 MPa")))).isEqualTo(9e6);
         assertThat(file(Map.of("engine.stages", "3")).root().table("engine").integer("stages", 1, 5, 1))

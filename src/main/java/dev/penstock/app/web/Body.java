@@ -83,7 +83,7 @@ final class Body {
         Map<String, String> changes = new LinkedHashMap<>();
         object.path(name).properties().forEach(field -> {
             String value = field.getValue().asText("").strip();
-            if (!field.getKey().matches("[\\w-]+(\\.[\\w-]+)*") || value.isEmpty()) {
+            if (!field.getKey().matches("[\\w-]+(\\[\\d+])?(\\.[\\w-]+(\\[\\d+])?)*") || value.isEmpty()) {
                 throw new Refusal(422, field.getKey() + " needs a value");
             }
             changes.put(field.getKey(), value);

@@ -118,9 +118,7 @@ final class StudyRoutes {
     }
 
     private Sweep.Result result(Context request) {
-        return sweeps.job(request.pathParam("id"))
-                .result()
-                .orElseThrow(() -> new Refusal(409, "this sweep has no result yet"));
+        return sweeps.result(request.pathParam("id"));
     }
 
     private void charts(Context request) {

@@ -1,6 +1,7 @@
 package dev.penstock.app.web;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -9,13 +10,13 @@ import java.util.regex.Pattern;
 
 /**
  * Writes changed values into a TOML text and leaves everything else as it was: comments, order, spacing. Knows keys on
- * lines of their own; values inside inline tables and in repeated tables are out of its reach, which shows when the text is
- * read again. Not thread-safe.
+ * lines of their own, in repeated tables too: {@code stage[1].engines}. Values inside inline tables are out of its reach,
+ * which shows when the text is read again. Not thread-safe.
  */
 final class TomlEdit {
 
     private static final Pattern HEADER = Pattern.compile("\\s*\\[\\s*([^\\[\\]]+?)\\s*]\\s*(?:#.*)?");
-    private static final Pattern REPEATED = Pattern.compile("\\s*\\[\\[.*");
+    private static final Pattern REPEATED = Pattern.compile("\\s*\\[\\[\\s*([^\\[\\]]+?)\\s*]]\\s*(?:#.*)?");
     private static final Pattern KEY = Pattern.compile(
             "(\\s*((?:[\\w-]+|\"[^\"]*\")(?:\\s*\\.\\s*(?:[\\w-]+|\"[^\"]*\"))*)\\s*=\\s*)(.*)", Pattern.DOTALL);
     private static final Pattern LITERAL = Pattern.compile(
@@ -51,7 +52,21 @@ final class TomlEdit {
                 .entries().stream()
                         .filter(e -> e.path().equals(path))
                         .findFirst()
-                        .map(e -> e.value().replaceAll("^([\"'])(.*)\\1$", "$2"));
+                        .map(e -> unquoted(e.value()));
+    }
+
+    /**
+     * @param text TOML text
+     * @return what it says on lines of their own: value without quotes by dotted path, in the order of the text
+     */
+    static Map<String, String> written(String text) {
+        Map<String, String> map = new LinkedHashMap<>();
+        new TomlEdit(text).entries().forEach(e -> map.putIfAbsent(e.path(), unquoted(e.value())));
+        return map;
+    }
+
+    private static String unquoted(String value) {
+        return value.replaceAll("^([\"'])(.*)\\1$", "$2");
     }
 
     private void set(String path, String value) {
@@ -75,6 +90,10 @@ final class TomlEdit {
             lines.add(place, path.substring(dot + 1) + " = " + literal);
             return;
         }
+        if (table.contains("[")) {
+            insertBelow(path, literal, entries);
+            return;
+        }
         // The table may be written as dotted keys of a table around it; a header would then define it twice.
         Optional<Entry> dotted = entries.stream()
                 .filter(e -> e.path().startsWith(table + "."))
@@ -92,6 +111,17 @@ final class TomlEdit {
         lines.addAll(List.of("", "[" + table + "]", path.substring(dot + 1) + " = " + literal, ""));
     }
 
+    /** A table inside a repeated one gets no header of its own: the key goes to the table around it, with a dot. */
+    private void insertBelow(String path, String literal, List<Entry> entries) {
+        for (int dot = path.lastIndexOf('.'); dot > 0; dot = path.lastIndexOf('.', dot - 1)) {
+            int place = endOfTable(path.substring(0, dot), entries);
+            if (place >= 0) {
+                lines.add(place, path.substring(dot + 1) + " = " + literal);
+                return;
+            }
+        }
+    }
+
     private int topEnd(List<Entry> entries) {
         return entries.stream()
                         .filter(e -> e.table().isEmpty())
@@ -102,9 +132,9 @@ final class TomlEdit {
     }
 
     private int endOfTable(String table, List<Entry> entries) {
+        Headers headers = new Headers();
         for (int i = 0; i < lines.size(); i++) {
-            Matcher header = HEADER.matcher(lines.get(i));
-            if (header.matches() && plain(header.group(1)).equals(table)) {
+            if (headers.enters(lines.get(i)) && headers.table.equals(table)) {
                 int line = i;
                 return entries.stream()
                                 .filter(e -> e.table().equals(table))
@@ -119,16 +149,11 @@ final class TomlEdit {
 
     private List<Entry> entries() {
         List<Entry> entries = new ArrayList<>();
-        String table = "";
+        Headers headers = new Headers();
         for (int i = 0; i < lines.size(); i++) {
             String line = lines.get(i);
-            Matcher header = HEADER.matcher(line);
             Matcher key = KEY.matcher(line);
-            if (REPEATED.matcher(line).matches()) {
-                table = "[]";
-            } else if (header.matches()) {
-                table = plain(header.group(1));
-            } else if (key.matches()) {
+            if (!headers.enters(line) && key.matches()) {
                 int last = i;
                 String rest = key.group(3);
                 while (end(rest) < 0 && last + 1 < lines.size()) {
@@ -138,8 +163,8 @@ final class TomlEdit {
                 String name = plain(key.group(2));
                 String value = rest.substring(0, end).stripTrailing();
                 entries.add(new Entry(
-                        table.isEmpty() ? name : table + "." + name,
-                        table,
+                        headers.table.isEmpty() ? name : headers.table + "." + name,
+                        headers.table,
                         i,
                         last,
                         key.group(1),
@@ -149,6 +174,39 @@ final class TomlEdit {
             }
         }
         return entries;
+    }
+
+    /** Follows the headers of a text; repeated tables are counted from zero. */
+    private static final class Headers {
+
+        private final Map<String, Integer> repeats = new LinkedHashMap<>();
+        private String table = "";
+
+        boolean enters(String line) {
+            Matcher repeated = REPEATED.matcher(line);
+            Matcher single = HEADER.matcher(line);
+            if (repeated.matches()) {
+                String name = indexed(plain(repeated.group(1)));
+                table = name + "[" + (repeats.merge(name, 1, Integer::sum) - 1) + "]";
+                return true;
+            }
+            if (single.matches()) {
+                table = indexed(plain(single.group(1)));
+                return true;
+            }
+            return false;
+        }
+
+        /** A table below a repeated one belongs to the last of those. */
+        private String indexed(String name) {
+            for (int dot = name.indexOf('.'); dot > 0; dot = name.indexOf('.', dot + 1)) {
+                Integer count = repeats.get(name.substring(0, dot));
+                if (count != null) {
+                    return indexed(name.substring(0, dot) + "[" + (count - 1) + "]" + name.substring(dot));
+                }
+            }
+            return name;
+        }
     }
 
     /** @return where the value ends and blanks or a comment begin; -1 if it goes on on the next line */

@@ -1,62 +1,116 @@
 package dev.penstock.app.web;
 
 import dev.penstock.chamber.StandardAtmosphere1976;
-import dev.penstock.input.InputFile;
+import dev.penstock.cycles.ConceptReader;
+import dev.penstock.cycles.EngineBalance;
+import dev.penstock.cycles.EngineStudy;
+import dev.penstock.provenance.Trail;
 import dev.penstock.reports.Software;
 import dev.penstock.reports.VehicleView;
-import dev.penstock.study.Progress;
 import dev.penstock.study.VehicleRuns;
+import dev.penstock.study.VehicleTrail;
+import dev.penstock.vehicle.FlownSizer;
 import dev.penstock.vehicle.FlownSizing;
 import dev.penstock.vehicle.StageReturn;
 import dev.penstock.vehicle.VehiclePlan;
 import dev.penstock.vehicle.VehicleReader;
 import dev.penstock.vehicle.VehicleSizing;
+import dev.penstock.vehicle.ascent.AscentResult;
 import io.javalin.Javalin;
 import io.javalin.http.Context;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 
-/** Sizes the vehicles of the workspace, on assumed losses or on those of their own flight. */
-final class VehicleRoutes {
+/** Sizes the vehicles of the workspace at once, and flies them while the page watches. */
+final class VehicleRoutes implements AutoCloseable {
+
+    private static final int HUNDREDTHS = 100;
+    private static final int KEPT = 24;
 
     private final Workspace workspace;
-    private final VehicleRuns runs;
+    private final ConceptReader reader;
     private final Desk desk;
     private final Shelf shelf;
     private final Software software;
+    private final Jobs<Sized> flights;
+    /** Engines of late, by the text of their files: they stay while the vehicle around them changes. */
+    private final Map<String, EngineBalance> engines = new LinkedHashMap<>();
 
-    VehicleRoutes(Workspace workspace, VehicleRuns runs, Desk desk, Shelf shelf, Software software) {
+    /** What is asked. */
+    private record Question(Path place, String name, String text, Map<String, String> changes) {}
+
+    /** A sized vehicle with what it was made from. */
+    private record Sized(
+            VehicleSizing sizing,
+            Optional<FlownSizing> flown,
+            Map<String, EngineBalance> engines,
+            List<Map<String, Object>> inputs) {
+
+        Optional<AscentResult> flight() {
+            return flown.map(FlownSizing::ascent);
+        }
+
+        Map<String, Object> answer() {
+            Map<String, Object> map = new VehicleAnswer(sizing, flight()).map();
+            map.put("inputs", inputs);
+            return map;
+        }
+    }
+
+    VehicleRoutes(
+            Workspace workspace, ConceptReader reader, Desk desk, Shelf shelf, Software software, Duration longest) {
         this.workspace = workspace;
-        this.runs = runs;
+        this.reader = reader;
         this.desk = desk;
         this.shelf = shelf;
         this.software = software;
+        this.flights = new Jobs<>("flight", longest);
     }
 
     void addTo(Javalin server) {
-        server.post("/api/vehicle", this::size);
+        server.post("/api/vehicle", request -> {
+            Body body = Body.of(request);
+            Workbench.json(request, sized(body).answer());
+        });
+        server.post("/api/vehicle/why", request -> {
+            Body body = Body.of(request);
+            Sized sized = body.text("flight").isEmpty() ? sized(body) : flights.result(body.text("flight"));
+            Trail trail = VehicleTrail.of(sized.sizing(), sized.flight(), sized.engines());
+            Workbench.json(request, EngineRoutes.step(trail, sized.sizing().warnings(), body.text("path")));
+        });
+        server.post("/api/vehicle/report", this::report);
+        server.post("/api/vehicle/save", this::save);
+        server.post("/api/flight", this::fly);
+        server.get(
+                "/api/flight/{id}",
+                request -> Workbench.json(
+                        request, flights.job(request.pathParam("id")).state()));
+        server.post("/api/flight/{id}/stop", request -> {
+            flights.job(request.pathParam("id")).cancel();
+            Workbench.json(request, Map.of());
+        });
+        server.get(
+                "/api/flight/{id}/result",
+                request -> Workbench.json(
+                        request, flights.result(request.pathParam("id")).answer()));
     }
 
-    private void size(Context request) {
-        Body body = Body.of(request);
-        Workspace.Document document = workspace.read(body.text("file"));
-        Path file = workspace.place(document.name());
-        Map<String, String> changes = body.changes("changes");
-        plan(file, document, changes).ifPresent(plan -> requireInside(workspace, plan));
-        boolean fly = body.flag("fly");
-        String html = desk.ask("", 0, study -> fly ? flown(file, changes) : sized(file, changes));
-        String name = Shelf.fileName(document.name().replace(".toml", ""));
-        Workbench.json(request, Map.of("id", shelf.put(name, html, body.text("form"))));
+    private Question question(Body body) {
+        String name = body.text("file");
+        String text = body.text("text").isEmpty() ? workspace.read(name).text() : body.text("text");
+        return new Question(workspace.place(name), name, text, body.changes("changes"));
     }
 
-    private static Optional<VehiclePlan> plan(Path file, Workspace.Document document, Map<String, String> changes) {
-        boolean concept = InputFile.parse(document.name(), document.text(), changes)
-                .root()
-                .has("cycle");
-        return concept
-                ? VehicleReader.readConcept(document.name(), document.text(), changes)
-                : Optional.of(VehicleReader.read(file, changes));
+    private VehiclePlan plan(Question question) {
+        VehiclePlan plan = VehicleReader.parse(question.place(), question.text(), question.changes());
+        requireInside(workspace, plan);
+        return plan;
     }
 
     /**
@@ -72,13 +126,121 @@ final class VehicleRoutes {
         }
     }
 
-    private String sized(Path file, Map<String, String> changes) {
-        VehicleSizing sizing = runs.size(file, changes, Progress.NONE);
-        return VehicleView.html(sizing, software);
+    private Sized sized(Body body) {
+        Question question = question(body);
+        VehiclePlan plan = plan(question);
+        return desk.ask(body.text("page"), body.number("number"), study -> {
+            Map<Path, EngineBalance> balances = balances(plan, study);
+            VehicleSizing sizing = VehicleRuns.size(plan, balances);
+            return new Sized(sizing, Optional.empty(), byName(balances), inputs(question));
+        });
     }
 
-    private String flown(Path file, Map<String, String> changes) {
-        FlownSizing flown = runs.fly(file, changes, Progress.NONE, Progress.NONE);
-        return VehicleView.html(flown, StageReturn.of(flown, new StandardAtmosphere1976()), software);
+    private Map<Path, EngineBalance> balances(VehiclePlan plan, EngineStudy study) {
+        Map<Path, EngineBalance> balances = new LinkedHashMap<>();
+        for (Path file : plan.engineFiles()) {
+            String name = workspace
+                    .nameOf(file)
+                    .orElseThrow(() -> new Refusal(403, "the vehicle names an engine outside the workspace"));
+            String text = workspace.read(name).text();
+            balances.put(file, engine(name, text, study));
+        }
+        return balances;
+    }
+
+    private EngineBalance engine(String name, String text, EngineStudy study) {
+        synchronized (engines) {
+            EngineBalance known = engines.get(text);
+            if (known != null) {
+                return known;
+            }
+        }
+        EngineBalance balance = study.balance(reader.parse(name, text, Map.of()));
+        synchronized (engines) {
+            engines.put(text, balance);
+            while (engines.size() > KEPT) {
+                engines.remove(engines.keySet().iterator().next());
+            }
+        }
+        return balance;
+    }
+
+    private static Map<String, EngineBalance> byName(Map<Path, EngineBalance> balances) {
+        Map<String, EngineBalance> map = new LinkedHashMap<>();
+        balances.values().forEach(b -> map.put(b.concept().name(), b));
+        return map;
+    }
+
+    /** The values that the file states, and those that the page has added. */
+    private static List<Map<String, Object>> inputs(Question question) {
+        Map<String, String> written = TomlEdit.written(question.text());
+        Map<String, String> shown = new LinkedHashMap<>(written);
+        question.changes().forEach(shown::put);
+        List<Map<String, Object>> list = new ArrayList<>();
+        shown.forEach((key, value) -> {
+            if (!key.startsWith("sources.")) {
+                list.add(Map.of(
+                        "key",
+                        key,
+                        "written",
+                        value,
+                        "file",
+                        written.getOrDefault(key, ""),
+                        "added",
+                        !written.containsKey(key)));
+            }
+        });
+        return list;
+    }
+
+    private void fly(Context request) {
+        Body body = Body.of(request);
+        Question question = question(body);
+        VehiclePlan plan = plan(question);
+        Map<Path, EngineBalance> balances = desk.ask("", 0, study -> balances(plan, study));
+        String id = flights.start(HUNDREDTHS, job -> {
+            FlownSizing flown = new FlownSizer(new StandardAtmosphere1976())
+                    .size(plan, VehicleRuns.source(balances), (fraction, what) -> {
+                        job.at((int) Math.round(HUNDREDTHS * fraction));
+                        if (job.stopped()) {
+                            throw new CancellationException();
+                        }
+                    });
+            return new Sized(flown.sizing(), Optional.of(flown), byName(balances), inputs(question));
+        });
+        Workbench.json(request, Map.of("id", id));
+    }
+
+    private void report(Context request) {
+        Body body = Body.of(request);
+        Sized sized = body.text("flight").isEmpty() ? sized(body) : flights.result(body.text("flight"));
+        String html = sized.flown()
+                .map(f -> VehicleView.html(f, StageReturn.of(f, new StandardAtmosphere1976()), software))
+                .orElseGet(() -> VehicleView.html(sized.sizing(), software));
+        String name = Shelf.fileName("vehicle-" + sized.sizing().plan().name());
+        Workbench.json(request, Map.of("id", shelf.put(name, html, body.text("form"))));
+    }
+
+    /** Writes the changes into the text; the plan that it then means must be the one on the screen. */
+    private void save(Context request) {
+        Body body = Body.of(request);
+        Question question = question(body);
+        String text = TomlEdit.apply(question.text(), question.changes());
+        Path place = workspace.place(body.text("as"));
+        if (!VehicleReader.parse(question.place(), text, Map.of())
+                .toString()
+                .equals(plan(question).toString())) {
+            throw new Refusal(422, "the changes do not fit into this file's way of writing; change it in an editor");
+        }
+        if (!place.getParent().equals(question.place().getParent())) {
+            throw new Refusal(422, "a vehicle stays in its folder, from where it names its engines");
+        }
+        Workspace.Document saved = workspace.save(body.text("as"), text, body.text("version"));
+        Workbench.json(request, Map.of("file", saved.name(), "text", saved.text(), "version", saved.version()));
+    }
+
+    @Override
+    public void close() {
+        flights.close();
     }
 }

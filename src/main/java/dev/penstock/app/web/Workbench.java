@@ -8,7 +8,6 @@ import dev.penstock.reports.JsonText;
 import dev.penstock.reports.Software;
 import dev.penstock.study.EngineRuns;
 import dev.penstock.study.Sweep;
-import dev.penstock.study.VehicleRuns;
 import io.javalin.Javalin;
 import io.javalin.http.Context;
 import java.nio.file.Path;
@@ -27,12 +26,13 @@ public final class Workbench implements AutoCloseable {
 
     private static final String JSON = "application/json;charset=utf-8";
     private static final int WORKERS = 2;
-    private static final int SWEEP_FACTOR = 20;
+    private static final int LONG_WORK = 20;
 
     private final Javalin server;
     private final Gate gate = new Gate();
     private final Desk desk;
     private final SweepJobs sweeps;
+    private final VehicleRoutes vehicles;
 
     /**
      * What a workbench works with.
@@ -59,7 +59,8 @@ public final class Workbench implements AutoCloseable {
         Workspace workspace = new Workspace(settings.workspace());
         ConceptReader reader = new ConceptReader(settings.fluids());
         desk = new Desk(runs, WORKERS, settings.patience());
-        sweeps = new SweepJobs(new Sweep(runs), settings.patience().multipliedBy(SWEEP_FACTOR));
+        Duration longest = settings.patience().multipliedBy(LONG_WORK);
+        sweeps = new SweepJobs(new Sweep(runs), longest);
         Shelf shelf = new Shelf();
         server = Javalin.create(config -> {
             config.showJavalinBanner = false;
@@ -70,7 +71,8 @@ public final class Workbench implements AutoCloseable {
         new EngineRoutes(workspace, reader, desk, shelf, settings.software()).addTo(server);
         new StudyRoutes(workspace, reader, desk, sweeps).addTo(server);
         new StudyFileRoutes(workspace).addTo(server);
-        new VehicleRoutes(workspace, new VehicleRuns(runs), desk, shelf, settings.software()).addTo(server);
+        vehicles = new VehicleRoutes(workspace, reader, desk, shelf, settings.software(), longest);
+        vehicles.addTo(server);
         server.get("/shown/{id}", shelf::show);
         failures(settings.defects());
     }
@@ -152,6 +154,7 @@ public final class Workbench implements AutoCloseable {
     public void close() {
         server.stop();
         sweeps.close();
+        vehicles.close();
         desk.close();
     }
 }

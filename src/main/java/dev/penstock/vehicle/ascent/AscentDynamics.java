@@ -25,9 +25,9 @@ import java.util.List;
  * α is the angle between thrust and w, γ that of w above the horizon. Source: [curtis-2014] §11.4, with rotation and
  * back-pressure added. No lift; thrust passes through the centre of mass. Not thread-safe.
  */
-final class AscentDynamics implements OdeIntegrator.Equations {
+public final class AscentDynamics implements OdeIntegrator.Equations {
 
-    static final ModelCard CARD = new ModelCard(
+    public static final ModelCard CARD = new ModelCard(
             "vehicle.ascent",
             "Ascent of a point mass in two dimensions",
             "v' = F/m + D/m − μ r/r³; F = throttle F_vac − (F_vac − F(p_a)); D = ½ρ|w|² C_D A against the turning air",

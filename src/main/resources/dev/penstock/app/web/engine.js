@@ -1,10 +1,12 @@
 // The page of one concept. What is under change lives here; the server balances what it is sent and keeps nothing.
-import { byId, calm, choose, complain, drawing, get, keep, make, plainName, post, Refused, say, table } from "./common.js";
+import { byId, calm, choose, complain, drawing, get, keep, make, post, Refused, say, table } from "./common.js";
 import { calmConflict, conflict } from "./conflict.js";
+import { changed, figures, inputPanel, warnings } from "./panel.js";
 import { opener } from "./why.js";
 
 const page = crypto.randomUUID();
 const state = { file: "", text: "", version: "", changes: {}, past: [], shown: null, before: null, note: "" };
+const panel = inputPanel(byId("inputs"), change);
 let number = 0;
 
 const question = (more = {}) => ({ file: state.file, text: state.text, changes: state.changes, ...more });
@@ -80,16 +82,12 @@ async function faulty(error) {
   const keys = error.answer?.keys || [];
   if (!byId("inputs").children.length) {
     try {
-      showInputs((await post("/api/inputs", question())).inputs);
+      panel.show((await post("/api/inputs", question())).inputs, state.changes);
     } catch (unreadable) {
       complain(unreadable);
     }
   }
-  for (const field of document.querySelectorAll(".field")) {
-    const wrong = keys.includes(field.dataset.key);
-    field.classList.toggle("wrong", wrong);
-    field.querySelector("input").setAttribute("aria-invalid", wrong);
-  }
+  panel.mark(keys);
   buttons();
 }
 
@@ -110,40 +108,19 @@ function show(answer) {
   verdict.className = "verdict " + (answer.missed ? "bad" : "good");
   verdict.replaceChildren("Closes to ", traced(answer.residual.text, answer.residual.path), ", " +
     (answer.missed ? "but misses " + answer.missed + " of " + answer.limits.length + " limits." : "within all " + answer.limits.length + " limits."));
-  showMeasures(answer.measures);
-  byId("warnings").replaceChildren(...(answer.warnings.length
-    ? [make("div", { class: "note", role: "region", "aria-label": "Warnings" }, make("h2", {}, "Warnings"),
-        make("ul", {}, ...answer.warnings.map((w) => make("li", {}, w.message + " ", make("small", {}, w.source)))))]
-    : []));
+  figures(byId("headline"), answer.measures, state.before ? state.before.measures : [], traced);
+  byId("warnings").replaceChildren(...warnings(answer.warnings));
   const flow = drawing(answer.flow, fileName() + "-flow");
   markFaults(flow, answer.limits);
   leadToTable(flow);
   byId("flow").replaceChildren(flow);
   byId("limits").replaceChildren(table(limits(answer.limits), traced));
   byId("tables").replaceChildren(...answer.tables.map((grid) => table(grid, traced)));
-  showInputs(answer.inputs);
+  panel.show(answer.inputs, state.changes);
   buttons();
 }
 
-function showMeasures(measures) {
-  const before = new Map((state.before ? state.before.measures : []).map((m) => [m.key, m]));
-  byId("headline").replaceChildren(...measures.map((m) => {
-    const old = before.get(m.key);
-    const was = make("span", { class: "was" });
-    if (old && old.text !== m.text) {
-      const share = m.key === "tightest_margin" || old.value === 0 ? "" : signed(100 * (m.value / old.value - 1)) + " %";
-      const gain = Math.sign(m.value - old.value) * m.better;
-      was.classList.toggle("good", gain > 0);
-      was.classList.toggle("bad", gain < 0);
-      was.append("was " + old.text + (share ? ", " : ""), make("b", {}, share));
-    }
-    return make("div", { "data-measure": m.key }, make("dt", {}, m.name), make("dd", {}, traced(m.text, m.path), was));
-  }));
-}
-
 const traced = (text, path) => opener(text, path, question);
-
-const signed = (value) => (value > 0 ? "+" : "−") + Math.abs(value).toFixed(2);
 
 function limits(all) {
   return {
@@ -192,63 +169,8 @@ function leadToTable(figure) {
   }
 }
 
-function showInputs(inputs) {
-  const form = byId("inputs");
-  const same = form.dataset.keys === inputs.map((i) => i.key).join(" ");
-  if (!same || !form.children.length) {
-    const folded = new Map([...form.querySelectorAll("details")].map((d) => [d.dataset.table, d.open]));
-    const groups = new Map();
-    for (const input of inputs) {
-      const name = input.key.includes(".") ? input.key.slice(0, input.key.lastIndexOf(".")) : "concept";
-      groups.set(name, [...(groups.get(name) || []), input]);
-    }
-    form.replaceChildren(...[...groups].map(([name, list]) => {
-      const wasOpen = folded.get(name);
-      return make("details", { "data-table": name, open: wasOpen ?? list.some((i) => i.given) },
-        make("summary", {}, name.replaceAll(".", ", ").replaceAll("_", " ")), ...list.map(field));
-    }));
-    form.dataset.keys = inputs.map((i) => i.key).join(" ");
-  }
-  for (const input of inputs) {
-    refresh(form.querySelector('[data-key="' + CSS.escape(input.key) + '"]'), input);
-  }
-}
-
-function field(input, index) {
-  const id = "in-" + input.key.replaceAll(".", "-");
-  const box = make("input", { id, type: "text", spellcheck: "false", "aria-describedby": id + "-note" });
-  const back = make("button", { type: "button", class: "back", hidden: true, "aria-label": "Take back the change of " + input.key }, "back");
-  box.addEventListener("change", () => change(input.key, box.value));
-  back.addEventListener("click", () => { change(input.key, back.dataset.file); box.focus(); });
-  return make("div", { class: "field", "data-key": input.key },
-    make("label", { for: id, title: input.key }, plainName(input.key)), box, make("small", { id: id + "-note" }), back);
-}
-
-function refresh(row, input) {
-  const box = row.querySelector("input");
-  const back = row.querySelector(".back");
-  if (document.activeElement !== box || box.value.trim() === "" ) {
-    box.value = input.written;
-  }
-  row.classList.remove("wrong");
-  box.removeAttribute("aria-invalid");
-  const changed = input.key in state.changes;
-  row.classList.toggle("changed", changed);
-  back.hidden = !changed;
-  back.dataset.file = input.file;
-  const si = input.si === input.written ? "" : input.si + "; ";
-  row.querySelector("small").textContent = si + (changed ? "changed, file: " + input.file : input.given ? input.source || "stated" : input.source);
-}
-
-function change(key, value) {
-  const text = value.trim();
-  const row = document.querySelector('[data-key="' + CSS.escape(key) + '"] .back');
-  const next = { ...state.changes };
-  if (text === "" || text === row.dataset.file) {
-    delete next[key];
-  } else {
-    next[key] = text;
-  }
+function change(key, value, file) {
+  const next = changed(state.changes, key, value, file);
   if (JSON.stringify(next) !== JSON.stringify(state.changes)) {
     state.past.push(state.changes);
     state.changes = next;

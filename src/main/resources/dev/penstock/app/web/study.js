@@ -8,14 +8,15 @@ import { calmConflict, conflict } from "./conflict.js";
  * @param capture gives what the page is set to
  * @param restore sets the page, without running anything
  * @param run does the study
+ * @param steps whether steps back are taken here; a page may have its own
  */
-export function studies(study, form, capture, restore, run) {
+export function studies(study, form, capture, restore, run, steps = true) {
   const state = { file: "", version: "", past: [], last: capture() };
   const choice = make("select", { id: "study-file" });
   const undo = make("button", { id: "undo", type: "button", disabled: true }, "Undo");
   const name = make("input", { id: "study-name", type: "text", size: "18", placeholder: "name", spellcheck: "false", autocomplete: "off" });
   const saver = make("button", { id: "study-save", type: "button" }, "Save study");
-  byId("study").replaceChildren(make("label", {}, "Study ", choice), undo, make("label", {}, "Save as ", name), saver);
+  byId("study").replaceChildren(make("label", {}, "Study ", choice), ...(steps ? [undo] : []), make("label", {}, "Save study as ", name), saver);
 
   async function list(current) {
     const all = (await get("/api/studies")).studies.filter((s) => s.study === study || !s.study);

@@ -1,42 +1,208 @@
-// The vehicles of the workspace; the server's report is shown in a frame that may run nothing.
-import { byId, calm, choose, complain, get, post, Refused, say } from "./common.js";
+// The page of one vehicle: sized at every change, flown on request. What is under change lives here.
+import { byId, calm, choose, complain, drawing, get, make, post, Refused, say, table } from "./common.js";
+import { calmConflict, conflict } from "./conflict.js";
+import { changed, figures, inputPanel, warnings } from "./panel.js";
+import { studies } from "./study.js";
+import { opener } from "./why.js";
 
-function changes() {
-  const text = byId("change").value.trim();
-  if (!text) {
-    return {};
+const page = crypto.randomUUID();
+const state = { file: "", text: "", version: "", changes: {}, past: [], shown: null, before: null, flight: "", note: "" };
+const panel = inputPanel(byId("inputs"), change);
+let number = 0;
+
+const question = (more = {}) => ({ file: state.file, text: state.text, changes: state.changes, ...more });
+const wait = (ms) => new Promise((done) => setTimeout(done, ms));
+
+async function open(name, changes = {}) {
+  calm();
+  calmConflict();
+  try {
+    const file = await get("/api/file?name=" + encodeURIComponent(name));
+    Object.assign(state, { file: file.file, text: file.text, version: file.version, changes, past: [], shown: null, before: null });
+    byId("inputs").replaceChildren();
+    await size();
+  } catch (error) {
+    complain(error);
   }
-  const equals = text.indexOf("=");
-  if (equals < 1) {
-    throw new Refused(422, { problems: ["write a change as key = value, for example payload = 14 t"] });
-  }
-  return { [text.slice(0, equals).trim()]: text.slice(equals + 1).trim() };
 }
 
-async function size(e) {
-  e.preventDefault();
-  calm();
-  byId("go").disabled = true;
-  say(byId("fly").checked ? "Balancing, sizing and flying …" : "Balancing and sizing …");
+async function size() {
+  const mine = ++number;
+  byId("results").classList.add("stale");
+  say("Sizing …");
+  const start = performance.now();
   try {
-    const made = await post("/api/vehicle", { file: byId("file").value, changes: changes(), fly: byId("fly").checked });
-    const frame = byId("page");
-    frame.hidden = false;
-    frame.src = "/shown/" + made.id;
-    byId("keep").hidden = false;
-    byId("keep").href = "/shown/" + made.id + "?download=1";
-    say("Sized.");
+    const answer = await post("/api/vehicle", question({ page, number: mine }));
+    if (mine === number) {
+      calm();
+      state.flight = "";
+      show(answer);
+      say(state.note + "Sized in " + Math.round(performance.now() - start) + " ms.");
+      state.note = "";
+    }
+  } catch (error) {
+    if (mine === number) {
+      complain(error);
+      panel.mark(error.answer?.keys || []);
+      buttons();
+    }
+  }
+}
+
+function show(answer) {
+  state.before = state.shown;
+  state.shown = answer;
+  byId("results").classList.remove("stale");
+  byId("title").textContent = answer.name;
+  byId("kind").textContent = answer.description;
+  const verdict = byId("verdict");
+  verdict.hidden = false;
+  verdict.className = "verdict good";
+  verdict.textContent = answer.flown ? "Sized on the losses of its own flight." : "Sized on the losses that the mission assumes; a flight replaces them.";
+  const flight = state.flight;
+  const traced = (text, path) => opener(text, path, () => question({ flight }), "/api/vehicle/why");
+  figures(byId("headline"), answer.measures, state.before ? state.before.measures : [], traced);
+  byId("warnings").replaceChildren(...warnings(answer.warnings));
+  byId("figures").replaceChildren(...answer.figures.map((f, i) => drawing(f, fileName() + "-" + (i + 1))));
+  byId("tables").replaceChildren(...answer.tables.map((grid) => table(grid, traced)));
+  byId("notes").replaceChildren(make("ul", {}, ...answer.definitions.map((d) => make("li", {}, d))));
+  panel.show(answer.inputs.map((i) => ({ ...i, given: true })), state.changes);
+  buttons();
+}
+
+const fileName = () => (state.shown ? state.shown.name : "vehicle").replace(/[^A-Za-z0-9]+/g, "-");
+
+function change(key, value, file) {
+  const next = changed(state.changes, key, value, file);
+  if (JSON.stringify(next) !== JSON.stringify(state.changes)) {
+    state.past.push(state.changes);
+    state.changes = next;
+    size();
+  }
+}
+
+function undo() {
+  if (state.past.length) {
+    state.changes = state.past.pop();
+    size();
+  }
+}
+
+function buttons() {
+  byId("undo").disabled = !state.past.length;
+  byId("save").disabled = !state.version || !Object.keys(state.changes).length;
+  byId("saveas").disabled = !state.text;
+  byId("report").disabled = !state.shown;
+  byId("fly").disabled = !state.shown || !byId("stop").disabled;
+}
+
+async function fly() {
+  calm();
+  try {
+    const id = (await post("/api/flight", question())).id;
+    byId("stop").disabled = false;
+    byId("stop").dataset.flight = id;
+    buttons();
+    await watch(id);
   } catch (error) {
     complain(error);
   } finally {
-    byId("go").disabled = false;
+    byId("stop").disabled = true;
+    buttons();
   }
 }
 
-byId("plan").addEventListener("submit", size);
+async function watch(id) {
+  for (;;) {
+    const flight = await get("/api/flight/" + id);
+    byId("progress").value = flight.done;
+    byId("count").textContent = flight.done + " %";
+    if (flight.failure) {
+      byId("problems").replaceChildren(make("p", {}, flight.failure));
+      return say("No flight.");
+    }
+    if (!flight.running) {
+      const answer = await get("/api/flight/" + id + "/result");
+      number++;
+      state.flight = id;
+      show(answer);
+      return say("Flown.");
+    }
+    say("Flying …");
+    await wait(300);
+  }
+}
+
+async function save(as, version) {
+  calm();
+  try {
+    const saved = await post("/api/vehicle/save", question({ as, version }));
+    calmConflict();
+    state.note = "Saved as " + saved.file + ". ";
+    Object.assign(state, { file: saved.file, text: saved.text, version: saved.version, changes: {}, past: [] });
+    choose(byId("file"), (await get("/api/files")).vehicles);
+    byId("file").value = saved.file;
+    await size();
+  } catch (error) {
+    if (error instanceof Refused && error.status === 409 && "theirs" in error.answer) {
+      conflict(as, error.answer, { over: (v) => save(as, v), theirs: () => open(as), other: (n) => save(place(n), "") });
+    }
+    complain(error);
+  }
+}
+
+const place = (name) => "vehicles/" + name.replace(/^vehicles\//, "").replace(/\.toml$/, "") + ".toml";
+
+function saveAs() {
+  const as = place(byId("as").value.trim());
+  save(as, as === state.file ? state.version : "");
+}
+
+async function report() {
+  say("Making the report …");
+  try {
+    const form = byId("form").value;
+    const made = await post("/api/vehicle/report", question({ flight: state.flight, form }));
+    const link = make("a", { href: "/shown/" + made.id + "?download=1", download: "vehicle-" + fileName() + (form === "html" ? ".html" : ".pdf") });
+    document.body.append(link);
+    link.click();
+    link.remove();
+    say("The report is downloaded: one file that needs nothing else.");
+  } catch (error) {
+    complain(error);
+  }
+}
+
+byId("file").addEventListener("change", (e) => open(e.target.value));
+byId("undo").addEventListener("click", undo);
+byId("save").addEventListener("click", () => save(state.file, state.version));
+byId("saveas").addEventListener("click", saveAs);
+byId("report").addEventListener("click", report);
+byId("fly").addEventListener("click", fly);
+byId("stop").addEventListener("click", (e) => post("/api/flight/" + e.target.dataset.flight + "/stop", {}).catch(complain));
+byId("inputs").addEventListener("submit", (e) => e.preventDefault());
+byId("add").addEventListener("submit", (e) => {
+  e.preventDefault();
+  change(byId("key").value.trim(), byId("value").value, "");
+});
+addEventListener("beforeunload", (e) => {
+  if (Object.keys(state.changes).length) {
+    e.preventDefault();
+  }
+});
 
 try {
-  choose(byId("file"), (await get("/api/files")).vehicles);
+  const names = (await get("/api/files")).vehicles;
+  choose(byId("file"), names);
+  studies("vehicle", byId("plan"),
+    () => ({ cases: [byId("file").value], changes: state.changes, vary: [], samples: 0, fly: Boolean(state.flight) }),
+    async (study) => { byId("file").value = study.cases[0]; await open(study.cases[0], study.changes); state.wanted = study.fly; },
+    async () => { if (state.wanted) { await fly(); } }, false);
+  if (!names.length) {
+    say("The workspace holds no vehicle yet.");
+  } else if (!new URLSearchParams(location.search).get("study")) {
+    await open(byId("file").value);
+  }
 } catch (error) {
   complain(error);
 }

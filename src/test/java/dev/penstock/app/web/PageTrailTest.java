@@ -38,6 +38,8 @@ class PageTrailTest {
             Map.entry("%", 1e-2),
             Map.entry("mm", 1e-3),
             Map.entry("bar", 1e5),
+            Map.entry("kPa", 1e3),
+            Map.entry("m/s²", 1.0),
             Map.entry("kN", 1e3),
             Map.entry("W", 1.0),
             Map.entry("kW", 1e3),
@@ -101,6 +103,41 @@ class PageTrailTest {
         check(numbers, "/api/why", question);
         question.put("path", concept.at("/binding/path").asText());
         assertThat(served.post("/api/why", question.toString()).statusCode()).isEqualTo(200);
+    }
+
+    static List<String> vehicles() {
+        List<String> files = new ArrayList<>();
+        Served.json(served.get("/api/files")).get("vehicles").forEach(f -> files.add(f.asText()));
+        return files;
+    }
+
+    @ParameterizedTest
+    @MethodSource("vehicles")
+    void everyNumberOfAVehicleOpens(String file) {
+        ObjectNode question = Served.JSON.createObjectNode().put("file", file);
+        checkVehicle(Served.json(served.post("/api/vehicle", question.toString())), question);
+    }
+
+    @Test
+    void everyNumberOfAFlightOpens() throws InterruptedException {
+        ObjectNode question = Served.JSON.createObjectNode().put("file", "vehicles/skerry.toml");
+        String id = Served.json(served.post("/api/flight", question.toString()))
+                .get("id")
+                .asText();
+        while (Served.json(served.get("/api/flight/" + id)).get("running").asBoolean()) {
+            Thread.sleep(100);
+        }
+        JsonNode flown = Served.json(served.get("/api/flight/" + id + "/result"));
+        assertThat(flown.get("flown").asBoolean()).isTrue();
+        checkVehicle(flown, question.put("flight", id));
+    }
+
+    private static void checkVehicle(JsonNode answer, ObjectNode question) {
+        List<Shown> numbers = new ArrayList<>();
+        answer.get("measures").forEach(m -> numbers.add(shown(m, "")));
+        answer.get("tables").forEach(table -> addTable(table, numbers));
+        assertThat(numbers).hasSizeGreaterThan(30);
+        check(numbers, "/api/vehicle/why", question);
     }
 
     private static void addTable(JsonNode table, List<Shown> numbers) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.penstock.cycles.ConceptReader;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.input.HomeFolder;
+import dev.penstock.vehicle.VehicleReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -60,6 +61,42 @@ class TomlEditTest {
     void aWrittenValueComesWithoutQuotes() {
         assertThat(TomlEdit.written("[e]\r\np = \"7.5 MPa\" # x\r\n", "e.p")).contains("7.5 MPa");
         assertThat(TomlEdit.written("[e]\np = 1\n", "e.q")).isEmpty();
+    }
+
+    private static final String STAGES =
+            "[[stage]]\nname = \"a\"\n[stage.dry_mass]\nm = 1\n\n[[stage]]\nname = \"b\" # upper\n\n[other]\nx = 1\n";
+
+    @Test
+    void repeatedTablesAreCountedFromZero() {
+        assertThat(TomlEdit.written(STAGES))
+                .containsOnlyKeys("stage[0].name", "stage[0].dry_mass.m", "stage[1].name", "other.x");
+        assertThat(TomlEdit.apply(STAGES, Map.of("stage[1].name", "c")))
+                .isEqualTo(STAGES.replace("\"b\" #", "\"c\" #"));
+    }
+
+    @Test
+    void aTableBelowARepeatedOneGetsNoHeaderOfItsOwn() {
+        assertThat(TomlEdit.apply(STAGES, Map.of("stage[1].dry_mass.m", "2")))
+                .isEqualTo(STAGES.replace("# upper\n", "# upper\ndry_mass.m = 2\n"));
+        assertThat(TomlEdit.apply(STAGES, Map.of("stage[0].dry_mass.n", "3")))
+                .isEqualTo(STAGES.replace("m = 1\n", "m = 1\nn = 3\n"));
+    }
+
+    /** Identity: a saved vehicle is planned as the one on the screen. */
+    @Test
+    void aSavedVehicleReadsAsTheChangedOne() throws IOException {
+        Path file = HomeFolder.find().resolve("cycles/vehicles/skerry.toml");
+        String text = Files.readString(file);
+        Map<String, String> changes = new LinkedHashMap<>();
+        changes.put("payload", "30000 lb");
+        changes.put("stage[0].delta_v_share", "0.4");
+        changes.put("stage[1].delta_v_share", "0.6");
+        changes.put("stage[0].allowances.residual", "0.02");
+        String saved = TomlEdit.apply(text, changes);
+        assertThat(saved).contains("# as many engines as this takes");
+        assertThat(VehicleReader.parse(file, saved, Map.of()).toString())
+                .isEqualTo(VehicleReader.parse(file, text, changes).toString())
+                .isNotEqualTo(VehicleReader.parse(file, text, Map.of()).toString());
     }
 
     static List<Path> demos() throws IOException {

@@ -1,0 +1,106 @@
+// What the pages of an engine and of a vehicle share: inputs to change, figures with what they were before, warnings.
+import { make, plainName } from "./common.js";
+
+/**
+ * Inputs by table, each with its unit; what is changed is marked and can be taken back.
+ *
+ * @param form form element
+ * @param changed told of a key and its new text; the text is empty or the file's own where a change is taken back
+ */
+export function inputPanel(form, changed) {
+  function field(input) {
+    const id = "in-" + input.key.replaceAll(".", "-");
+    const box = make("input", { id, type: "text", spellcheck: "false", "aria-describedby": id + "-note" });
+    const back = make("button", { type: "button", class: "back", hidden: true, "aria-label": "Take back the change of " + input.key }, "back");
+    box.addEventListener("change", () => changed(input.key, box.value, back.dataset.file));
+    back.addEventListener("click", () => { changed(input.key, back.dataset.file, back.dataset.file); box.focus(); });
+    return make("div", { class: "field", "data-key": input.key },
+      make("label", { for: id, title: input.key }, plainName(input.key)), box, make("small", { id: id + "-note" }), back);
+  }
+
+  function refresh(row, input, isChanged) {
+    const box = row.querySelector("input");
+    const back = row.querySelector(".back");
+    if (document.activeElement !== box || box.value.trim() === "") {
+      box.value = input.written;
+    }
+    row.classList.remove("wrong");
+    box.removeAttribute("aria-invalid");
+    row.classList.toggle("changed", isChanged);
+    back.hidden = !isChanged;
+    back.dataset.file = input.file;
+    const si = !input.si || input.si === input.written ? "" : input.si + "; ";
+    row.querySelector("small").textContent = si + (isChanged ? (input.file ? "changed, file: " + input.file : "added") : input.source || "");
+  }
+
+  return {
+    show(inputs, changes) {
+      const keys = inputs.map((i) => i.key).join(" ");
+      if (form.dataset.keys !== keys || !form.children.length) {
+        const folded = new Map([...form.querySelectorAll("details")].map((d) => [d.dataset.table, d.open]));
+        const groups = new Map();
+        for (const input of inputs) {
+          const name = input.key.includes(".") ? input.key.slice(0, input.key.lastIndexOf(".")) : "";
+          groups.set(name, [...(groups.get(name) || []), input]);
+        }
+        form.replaceChildren(...[...groups].map(([name, list]) =>
+          make("details", { "data-table": name, open: folded.get(name) ?? list.some((i) => i.given) },
+            make("summary", {}, title(name)), ...list.map(field))));
+        form.dataset.keys = keys;
+      }
+      for (const input of inputs) {
+        refresh(form.querySelector('[data-key="' + CSS.escape(input.key) + '"]'), input, input.key in changes);
+      }
+    },
+    mark(keys) {
+      for (const row of form.querySelectorAll(".field")) {
+        const wrong = keys.includes(row.dataset.key);
+        row.classList.toggle("wrong", wrong);
+        row.querySelector("input").setAttribute("aria-invalid", wrong);
+      }
+    },
+  };
+}
+
+/** stage[0].dry_mass is the dry mass of the first stage, to people. */
+function title(table) {
+  return (table || "general").replace(/\[(\d+)\]/g, (all, n) => " " + (Number(n) + 1)).replaceAll(".", ", ").replaceAll("_", " ");
+}
+
+const signed = (value) => (value > 0 ? "+" : "−") + Math.abs(value).toFixed(2);
+
+/** Headline figures; where one has moved, what it was and by how much. */
+export function figures(list, measures, earlier, traced) {
+  const before = new Map(earlier.map((m) => [m.key, m]));
+  list.replaceChildren(...measures.map((m) => {
+    const old = before.get(m.key);
+    const was = make("span", { class: "was" });
+    if (old && old.text !== m.text) {
+      const share = m.key === "tightest_margin" || old.value === 0 ? "" : signed(100 * (m.value / old.value - 1)) + " %";
+      const gain = Math.sign(m.value - old.value) * m.better;
+      was.classList.toggle("good", gain > 0);
+      was.classList.toggle("bad", gain < 0);
+      was.append("was " + old.text + (share ? ", " : ""), make("b", {}, share));
+    }
+    return make("div", { "data-measure": m.key }, make("dt", {}, m.name), make("dd", {}, traced(m.text, m.path), was));
+  }));
+}
+
+export function warnings(list) {
+  return list.length
+    ? [make("div", { class: "note", role: "region", "aria-label": "Warnings" }, make("h2", {}, "Warnings"),
+        make("ul", {}, ...list.map((w) => make("li", {}, w.message + " ", make("small", {}, w.source)))))]
+    : [];
+}
+
+/** Changes with one text taken in: an empty one, or the file's own, takes the change back. */
+export function changed(changes, key, value, file) {
+  const text = value.trim();
+  const next = { ...changes };
+  if (text === "" || text === file) {
+    delete next[key];
+  } else {
+    next[key] = text;
+  }
+  return next;
+}
