@@ -94,7 +94,13 @@ final class BalanceReport {
             ShaftModel model = plant.models().shafts();
             shafts.add(
                     drivers.isEmpty()
-                            ? model.balance(shaft.name(), own, shaft.neededPower(), shaft.losses(), shaft.speedSetBy())
+                            ? model.balance(
+                                    shaft.name(),
+                                    own,
+                                    shaft.driver(),
+                                    shaft.neededPower(),
+                                    shaft.losses(),
+                                    shaft.speedSetBy())
                             : model.balance(shaft.name(), own, drivers, shaft.losses(), shaft.speedSetBy()));
         }
     }

@@ -2,19 +2,29 @@ package dev.penstock.cycles;
 
 import dev.penstock.errors.Require;
 import dev.penstock.turbomachinery.PumpDesign;
+import java.util.OptionalDouble;
 
 /**
- * A slow pump before the main pump, so that the main pump may turn faster. It is driven from the main shaft, through a gear
- * or by liquid, with an efficiency.
+ * A slow pump before the main pump, so that the main pump may turn faster.
  *
- * @param pressureRise pressure that it adds (Pa)
- * @param driveEfficiency its shaft power over the power taken from the main shaft (-)
+ * @param pressureRise pressure that it adds (Pa); empty for what the main pump's suction needs at the speed that its other
+ *     limits allow
+ * @param drive what turns it
+ * @param driveEfficiency its shaft power over the power of what drives it (-)
  * @param pump the pump
  */
-public record BoostDesign(double pressureRise, double driveEfficiency, PumpDesign pump) {
+public record BoostDesign(OptionalDouble pressureRise, Drive drive, double driveEfficiency, PumpDesign pump) {
+
+    /** What turns a boost pump. */
+    public enum Drive {
+        /** A turbine on liquid from behind the main pump, which then passes the main pump again. */
+        LIQUID,
+        /** A gear from the main shaft. */
+        GEAR
+    }
 
     public BoostDesign {
-        Require.positive("boost pump", "pressure rise (Pa)", pressureRise);
+        pressureRise.ifPresent(r -> Require.positive("boost pump", "pressure rise (Pa)", r));
         Require.within("boost pump", "drive efficiency (-)", driveEfficiency, 0.05, 1);
     }
 }

@@ -25,6 +25,7 @@ final class BuiltMachines {
 
     private final Map<Side, PumpMap> pumps = new EnumMap<>(Side.class);
     private final Map<TurbinePlace, TurbineMap> turbines = new EnumMap<>(TurbinePlace.class);
+    private final Map<Side, PumpSizing> boosts = new EnumMap<>(Side.class);
     private final Optional<Station> generator;
 
     BuiltMachines(EngineBalance balance) {
@@ -32,6 +33,9 @@ final class BuiltMachines {
             balance.pumps().stream()
                     .filter(p -> p.name().equals(side.key() + " pump"))
                     .forEach(p -> pumps.put(side, new PumpMap(p)));
+            balance.pumps().stream()
+                    .filter(p -> p.name().equals(side.key() + " boost pump"))
+                    .forEach(p -> boosts.put(side, p));
         }
         for (TurbinePlace place : TurbinePlace.values()) {
             balance.turbines().stream()
@@ -50,6 +54,17 @@ final class BuiltMachines {
 
     TurbineSizing turbine(TurbinePlace place) {
         return turbines.get(place).turbine();
+    }
+
+    /** Pressure that a boost pump was sized to add (Pa). */
+    Optional<Double> boostRise(Side side) {
+        return Optional.ofNullable(boosts.get(side))
+                .map(b -> b.duty().dischargePressure() - b.duty().inlet().pressure());
+    }
+
+    /** Flow through a boost pump's hydraulic turbine over that through the boost pump (-). */
+    double driveShare(Side side) {
+        return pump(side).duty().massFlow() / boosts.get(side).duty().massFlow() - 1;
     }
 
     PumpPoint at(Side side, PumpDuty duty, double speed) {

@@ -5,6 +5,7 @@ import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
+import dev.penstock.turbomachinery.HydraulicTurbine;
 import dev.penstock.turbomachinery.PumpDefaults;
 import dev.penstock.turbomachinery.PumpDesign;
 import java.util.List;
@@ -16,6 +17,7 @@ import java.util.function.Supplier;
 final class FeedKeys {
 
     private static final Range TANK_PRESSURES = Range.of(1e4, 6e7);
+    private static final double GEAR_EFFICIENCY = 0.96;
     private static final double MAIN_VALVE = 0.03;
     private static final double TRIM = 0.07;
     private static final Range LOSSES = Range.of(0, 1);
@@ -128,15 +130,23 @@ final class FeedKeys {
             return Optional::empty;
         }
         ConceptKeys keys = root.table("boost_pumps").table(side.key());
-        double rise = keys.required("pressure_rise", Dimension.PRESSURE, Range.of(1e4, 2e7));
-        double drive = keys.quantity(
+        OptionalDouble rise = keys.optional(
+                "pressure_rise",
+                Dimension.PRESSURE,
+                Range.of(1e4, 2e7),
+                "what the main pump's suction needs at the speed that its other limits allow");
+        BoostDesign.Drive drive = keys.choice(
+                "drive", BoostDesign.Drive.class, BoostDesign.Drive.LIQUID, "hydraulic turbine, " + ConceptKeys.COMMON);
+        double efficiency = keys.quantity(
                 "drive_efficiency",
                 Dimension.RATIO,
                 Range.of(0.05, 1),
-                0.6,
+                drive == BoostDesign.Drive.LIQUID
+                        ? HydraulicTurbine.efficiency().spread().mode()
+                        : GEAR_EFFICIENCY,
                 "hydraulic turbine or gear, " + ConceptKeys.COMMON);
         Supplier<PumpDesign> pump = PumpKeys.read(keys, propellant, !traits.turbines());
-        return () -> Optional.of(new BoostDesign(rise, drive, pump.get()));
+        return () -> Optional.of(new BoostDesign(rise, drive, efficiency, pump.get()));
     }
 
     private static String fileOf(Propellant propellant) {

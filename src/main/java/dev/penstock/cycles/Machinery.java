@@ -1,7 +1,7 @@
 package dev.penstock.cycles;
 
 import dev.penstock.fluids.FluidState;
-import dev.penstock.turbomachinery.GearTeeth;
+import dev.penstock.turbomachinery.HydraulicTurbine;
 import dev.penstock.turbomachinery.MechanicalLosses;
 import dev.penstock.turbomachinery.PumpDesign;
 import dev.penstock.turbomachinery.PumpDuty;
@@ -13,23 +13,30 @@ import dev.penstock.turbomachinery.TurbineDuty;
 import dev.penstock.turbomachinery.TurbinePoint;
 import dev.penstock.turbomachinery.TurbineWork;
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.TreeMap;
 
 /** Pumps, turbines and shafts of one pass through an arrangement. */
 final class Machinery {
 
-    private static final String STATED = "the concept";
     private static final String BUILT = "the pressure asked for";
+    private static final double NEAR = 1.05;
+    private static final double SMALLEST_BOOST = 0.01;
+    private static final double LARGEST_BOOST = 0.08;
+    private static final double USUAL_EFFICIENCY = 0.7;
+    private static final double BEARINGS = 0.985;
 
     private final Flowsheet sheet;
     private final Plant plant;
     private final ShaftDesign coupling;
+    private final ShaftSpeeds speeds;
     private final Map<String, Shaft> shafts = new TreeMap<>();
-    private final List<Shaft> boosts = new ArrayList<>();
+    private final Map<Side, Shaft> boosts = new EnumMap<>(Side.class);
     private final Map<String, PumpPoint> pumpPoints = new TreeMap<>();
     private final Map<String, TurbinePoint> turbinePoints = new TreeMap<>();
     private final Map<Side, Double> pumpSpeeds = new TreeMap<>();
@@ -41,44 +48,131 @@ final class Machinery {
         this.sheet = sheet;
         this.plant = plant;
         this.coupling = plant.concept().shafts();
+        this.speeds = new ShaftSpeeds(plant);
     }
 
     /**
-     * Tanks, suction lines and main pumps. A shaft that carries both pumps turns at the speed that the slower allows.
+     * Tanks, suction lines, boost pumps and main pumps. A shaft turns at the tightest of the limits of what is on it.
      */
     Pumped mainPumps(double oxidizerFlow, double oxidizerDischarge, double fuelFlow, double fuelDischarge) {
-        Stream oxidizer = suction(Side.OXIDIZER, oxidizerFlow);
-        Stream fuel = suction(Side.FUEL, fuelFlow);
-        PumpDuty oxidizerDuty = duty(oxidizer, oxidizerDischarge);
-        PumpDuty fuelDuty = duty(fuel, fuelDischarge);
-        setSpeeds(oxidizerDuty, fuelDuty);
-        return new Pumped(mainPump(Side.OXIDIZER, oxidizer, oxidizerDuty), mainPump(Side.FUEL, fuel, fuelDuty));
+        Map<Side, Stream> inlets = new EnumMap<>(Side.class);
+        Map<Side, PumpDuty> duties = new EnumMap<>(Side.class);
+        inlets.put(Side.OXIDIZER, suction(Side.OXIDIZER, oxidizerFlow));
+        inlets.put(Side.FUEL, suction(Side.FUEL, fuelFlow));
+        duties.put(Side.OXIDIZER, duty(inlets.get(Side.OXIDIZER), oxidizerDischarge));
+        duties.put(Side.FUEL, duty(inlets.get(Side.FUEL), fuelDischarge));
+        Map<Side, SpeedLimit> wanted = boost(inlets, duties);
+        setSpeeds(duties, wanted);
+        return new Pumped(
+                mainPump(Side.OXIDIZER, inlets.get(Side.OXIDIZER), duties.get(Side.OXIDIZER)),
+                mainPump(Side.FUEL, inlets.get(Side.FUEL), duties.get(Side.FUEL)));
     }
 
     private Stream suction(Side side, double flow) {
-        FeedDesign feed = plant.concept().feed(side);
-        Stream line = sheet.suctionLine(
-                side, sheet.tank(side, flow, feed.tankPressure().orElseThrow()));
-        return feed.boost().isPresent() ? boostPump(side, line, feed.boost().get()) : line;
+        double pressure = plant.concept().feed(side).tankPressure().orElseThrow();
+        return sheet.suctionLine(side, sheet.tank(side, flow, pressure));
     }
 
-    private Stream boostPump(Side side, Stream in, BoostDesign boost) {
+    // ---- boost pumps
+
+    /**
+     * Puts boost pumps before the main pumps that have them; inlets and duties become those behind them.
+     *
+     * @return speeds that the main pumps would have with all the suction head they could use; empty without boost pumps
+     */
+    private Map<Side, SpeedLimit> boost(Map<Side, Stream> inlets, Map<Side, PumpDuty> duties) {
+        Set<Side> boosted = EnumSet.noneOf(Side.class);
+        for (Side side : Side.values()) {
+            if (plant.concept().feed(side).boost().isPresent()) {
+                boosted.add(side);
+            }
+        }
+        Map<Side, SpeedLimit> wanted = boosted.isEmpty() || plant.built().isPresent()
+                ? Map.of()
+                : speeds.of(duties, unsettled(duties), boosted);
+        for (Side side : boosted) {
+            BoostDesign boost = plant.concept().feed(side).boost().orElseThrow();
+            double rise = plant.built().flatMap(b -> b.boostRise(side)).orElseGet(() -> boost.pressureRise()
+                    .orElseGet(() ->
+                            neededRise(side, duties.get(side), wanted.get(side).speed())));
+            double discharge = duties.get(side).dischargePressure();
+            Stream behind = boostPump(side, inlets.get(side), boost, rise);
+            inlets.put(side, behind);
+            duties.put(
+                    side,
+                    boost.drive() == BoostDesign.Drive.LIQUID
+                            ? driving(side, boost, behind, discharge)
+                            : duty(behind, discharge));
+        }
+        return wanted;
+    }
+
+    /**
+     * Rise that gives the main pump the suction head for a speed, but no less than a hundredth and no more than a twelfth of the main
+     * pump's own rise (Pa): common practice, no source. Beyond, the drive costs more than the speed brings.
+     */
+    private double neededRise(Side side, PumpDuty main, double speed) {
+        double own = main.dischargePressure() - main.inlet().pressure();
+        double needed = plant.pumpModel().inletPressureFor(main, unsettled(side, main), speed)
+                - main.inlet().pressure();
+        return Math.min(Math.max(needed, SMALLEST_BOOST * own), LARGEST_BOOST * own);
+    }
+
+    private Stream boostPump(Side side, Stream in, BoostDesign boost, double rise) {
         String id = "pump." + side.key() + "_boost";
         String label = side.key() + " boost pump";
-        PumpDuty duty = duty(in, in.pressure() + boost.pressureRise());
+        PumpDuty duty = duty(in, in.pressure() + rise);
         PumpDesign design =
                 plant.settle(id, boost.pump(), d -> plant.pumpModel().choose(duty, d));
-        SpeedLimit fastest = design.speed().isPresent()
-                ? new SpeedLimit(STATED, design.speed().getAsDouble())
-                : SpeedLimit.least(ofPump(side.key() + " boost pump", duty, design));
-        double speed = fastest.speed();
-        Shaft own = new Shaft(side.key() + " boost shaft", new MechanicalLosses(boost.driveEfficiency(), 1, 0));
+        SpeedLimit fastest = speeds.alone(label, duty, design);
+        boolean gear = boost.drive() == BoostDesign.Drive.GEAR;
+        Shaft own = new Shaft(
+                side.key() + " boost shaft", new MechanicalLosses(gear ? boost.driveEfficiency() : BEARINGS, 1, 0));
         own.turnAt(fastest);
-        boosts.add(own);
-        Stream out = pump(id, label, own, speed, side, in, duty, design);
-        shaftOf(side).takeOff(own.neededPower());
+        boosts.put(side, own);
+        Stream out = pump(id, label, own, fastest.speed(), side, in, duty, design, 0);
+        if (gear) {
+            shaftOf(side).takeOff(own.neededPower());
+        }
         return out;
     }
+
+    /**
+     * Duty of a main pump that also drives its boost pump. How far the liquid that comes back warms the inlet is estimated from
+     * a usual efficiency; the energy at the outlet is exact whatever the estimate.
+     */
+    private PumpDuty driving(Side side, BoostDesign boost, Stream in, double discharge) {
+        Medium.Liquid liquid = (Medium.Liquid) in.medium();
+        double power = boosts.get(side).neededPower();
+        double density = plant.liquidState(liquid, in.pressure(), in.enthalpy()).density();
+        double work = (discharge - in.pressure()) / density / USUAL_EFFICIENCY;
+        double drive = plant.built()
+                .map(b -> b.driveShare(side) * in.flow())
+                .orElseGet(() -> HydraulicTurbine.driveFlow(
+                        power,
+                        liquid.propellant().fluid(),
+                        plant.liquidState(liquid, discharge, in.enthalpy() + work),
+                        in.pressure(),
+                        boost.driveEfficiency()));
+        boosts.get(side)
+                .drivenBy(String.format(
+                        Locale.ROOT, "hydraulic turbine on %.3g kg/s from the %s pump", drive, side.key()));
+        double mixed = HydraulicTurbine.mixedEnthalpy(in.enthalpy(), in.flow(), drive, work, power);
+        return new PumpDuty(
+                liquid.propellant(), plant.liquidState(liquid, in.pressure(), mixed), discharge, in.flow() + drive);
+    }
+
+    /** Power that a main pump's liquid gives to the boost pump before it (W). */
+    private double drawn(Side side) {
+        return plant.concept()
+                .feed(side)
+                .boost()
+                .filter(b -> b.drive() == BoostDesign.Drive.LIQUID)
+                .map(b -> boosts.get(side).neededPower())
+                .orElse(0.0);
+    }
+
+    // ---- speeds
 
     /** Speeds at which built pumps give the pressures asked for; pumps on one turbine keep their gear. */
     private void runBuilt(BuiltMachines built, PumpDuty oxidizer, PumpDuty fuel) {
@@ -92,93 +186,40 @@ final class Machinery {
         pumpSpeeds.put(Side.FUEL, fuelRatio * built.pump(Side.FUEL).speed());
     }
 
-    private void setSpeeds(PumpDuty oxidizer, PumpDuty fuel) {
+    private void setSpeeds(Map<Side, PumpDuty> duties, Map<Side, SpeedLimit> wanted) {
         if (plant.built().isPresent()) {
-            runBuilt(plant.built().get(), oxidizer, fuel);
+            runBuilt(plant.built().get(), duties.get(Side.OXIDIZER), duties.get(Side.FUEL));
             turnShafts(BUILT, BUILT);
             return;
         }
-        PumpDesign oxidizerDesign = settled(Side.OXIDIZER, oxidizer);
-        PumpDesign fuelDesign = settled(Side.FUEL, fuel);
-        OptionalDouble coupled = coupledSpeeds();
-        SpeedLimit oxidizerSpeed;
-        SpeedLimit fuelSpeed;
-        if (coupled.isPresent()) {
-            double ratio = coupled.getAsDouble();
-            fuelSpeed = coupledFuelSpeed(oxidizer, oxidizerDesign, fuel, fuelDesign, ratio);
-            oxidizerSpeed = fuelSpeed.geared(1 / ratio);
-        } else {
-            oxidizerSpeed = ownSpeed(Side.OXIDIZER, oxidizer, oxidizerDesign, List.of());
-            List<SpeedLimit> teeth =
-                    coupling.geared() ? List.of(teeth(oxidizer, fuel, fuelDesign)) : List.<SpeedLimit>of();
-            fuelSpeed = ownSpeed(Side.FUEL, fuel, fuelDesign, teeth);
-        }
-        pumpSpeeds.put(Side.OXIDIZER, oxidizerSpeed.speed());
-        pumpSpeeds.put(Side.FUEL, fuelSpeed.speed());
-        turnShafts(oxidizerSpeed.name(), fuelSpeed.name());
+        Map<Side, SpeedLimit> set = speeds.of(duties, designs(duties), Set.of());
+        set.forEach((side, limit) -> pumpSpeeds.put(side, limit.speed()));
+        turnShafts(setter(set, wanted, Side.OXIDIZER), setter(set, wanted, Side.FUEL));
     }
 
-    /** Fuel-pump speed over oxidizer-pump speed, where one follows from the other. */
-    private OptionalDouble coupledSpeeds() {
-        return coupling.arrangement() == ShaftDesign.Arrangement.SINGLE
-                ? OptionalDouble.of(1)
-                : coupling.geared() ? coupling.pumpSpeedRatio() : OptionalDouble.empty();
+    /** A boost pump that gives just the suction head that another limit can use leaves that limit in charge. */
+    private static String setter(Map<Side, SpeedLimit> set, Map<Side, SpeedLimit> wanted, Side side) {
+        SpeedLimit own = set.get(side);
+        SpeedLimit other = wanted.getOrDefault(side, own);
+        return other.speed() < NEAR * own.speed() ? other.name() : own.name();
     }
 
-    private SpeedLimit coupledFuelSpeed(
-            PumpDuty oxidizer, PumpDesign oxidizerDesign, PumpDuty fuel, PumpDesign fuelDesign, double ratio) {
-        if (oxidizerDesign.speed().isPresent()) {
-            return new SpeedLimit(STATED, oxidizerDesign.speed().getAsDouble() * ratio);
-        }
-        if (fuelDesign.speed().isPresent()) {
-            return new SpeedLimit(STATED, fuelDesign.speed().getAsDouble());
-        }
-        List<SpeedLimit> limits = ofPump(label(Side.FUEL), fuel, fuelDesign);
-        ofPump(label(Side.OXIDIZER), oxidizer, oxidizerDesign).forEach(l -> limits.add(l.geared(ratio)));
-        if (coupling.geared()) {
-            limits.add(teeth(oxidizer, fuel, fuelDesign));
-        }
-        annulus(Side.FUEL).ifPresent(limits::add);
-        return SpeedLimit.least(limits);
+    private Map<Side, PumpDesign> unsettled(Map<Side, PumpDuty> duties) {
+        Map<Side, PumpDesign> designs = new EnumMap<>(Side.class);
+        duties.forEach((side, duty) -> designs.put(side, unsettled(side, duty)));
+        return designs;
     }
 
-    private SpeedLimit ownSpeed(Side side, PumpDuty duty, PumpDesign design, List<SpeedLimit> further) {
-        if (design.speed().isPresent()) {
-            return new SpeedLimit(STATED, design.speed().getAsDouble());
-        }
-        List<SpeedLimit> limits = ofPump(label(side), duty, design);
-        limits.addAll(further);
-        annulus(side).ifPresent(limits::add);
-        return SpeedLimit.least(limits);
+    /** The design as held, or what would be chosen, without holding it. */
+    private PumpDesign unsettled(Side side, PumpDuty duty) {
+        return plant.heldPump("pump." + side.key()).orElseGet(() -> plant.pumpModel()
+                .choose(duty, plant.concept().feed(side).pump()));
     }
 
-    private List<SpeedLimit> ofPump(String pump, PumpDuty duty, PumpDesign design) {
-        List<SpeedLimit> limits = new ArrayList<>();
-        plant.pumpModel().speedLimits(duty, design).forEach(l -> limits.add(l.of(pump)));
-        return limits;
-    }
-
-    /** Teeth of the gearbox, on the fuel pump's shaft or, faster, on the turbine's. */
-    private SpeedLimit teeth(PumpDuty oxidizer, PumpDuty fuel, PumpDesign fuelDesign) {
-        double power =
-                plant.pumpModel().hydraulicPower(oxidizer) + plant.pumpModel().hydraulicPower(fuel);
-        double pinion = GearTeeth.fastest(power, fuelDesign, coupling.gearSpeedLimit());
-        return new SpeedLimit("teeth of the gearbox", pinion / Math.max(1, coupling.gearRatio()));
-    }
-
-    /** The turbine that drives a side, as held while equations are solved, at the speed of that side's pump. */
-    private Optional<SpeedLimit> annulus(Side side) {
-        TurbinePlace place = coupling.oneTurbine()
-                ? TurbinePlace.MAIN
-                : side == Side.FUEL ? TurbinePlace.FUEL : TurbinePlace.OXIDIZER;
-        if (coupling.geared() && side == Side.OXIDIZER) {
-            return Optional.empty();
-        }
-        return plant.annulusLimit(place).map(l -> l.geared(1 / coupling.gearRatio()));
-    }
-
-    private static String label(Side side) {
-        return side.key() + " pump";
+    private Map<Side, PumpDesign> designs(Map<Side, PumpDuty> duties) {
+        Map<Side, PumpDesign> designs = new EnumMap<>(Side.class);
+        duties.forEach((side, duty) -> designs.put(side, settled(side, duty)));
+        return designs;
     }
 
     private void turnShafts(String oxidizerSetBy, String fuelSetBy) {
@@ -202,10 +243,17 @@ final class Machinery {
                 label + " discharge",
                 liquid,
                 point.dischargePressure(),
-                liquid.propellant().absoluteEnthalpy(point.outletEnthalpy()),
+                in.enthalpy() + (point.power() - drawn(side)) / in.flow(),
                 in.oxidizerFlow(),
                 in.fuelFlow());
-        sheet.component("pump." + side.key(), Component.Kind.PUMP, label, List.of(in), List.of(out), 0, point.power());
+        sheet.component(
+                "pump." + side.key(),
+                Component.Kind.PUMP,
+                label,
+                List.of(in),
+                List.of(out),
+                0,
+                point.power() - drawn(side));
         sheet.step(side.key(), label, in.pressure(), out.pressure());
         return out;
     }
@@ -222,7 +270,8 @@ final class Machinery {
                 side,
                 in,
                 duty,
-                settled(side, duty));
+                settled(side, duty),
+                drawn(side));
     }
 
     /** A small pump on the shaft of a main pump, for the little flow that needs more pressure. */
@@ -247,7 +296,7 @@ final class Machinery {
         double speed = pumpSpeeds.get(side);
         PumpDesign design = plant.settle(
                 "pump." + side.key() + suffix, asked, d -> plant.pumpModel().choose(duty, d.withSpeed(speed)));
-        return pump("pump." + side.key() + suffix, side.key() + label, shaftOf(side), speed, side, in, duty, design);
+        return pump("pump." + side.key() + suffix, side.key() + label, shaftOf(side), speed, side, in, duty, design, 0);
     }
 
     private Stream pump(
@@ -258,15 +307,17 @@ final class Machinery {
             Side side,
             Stream in,
             PumpDuty duty,
-            PumpDesign design) {
+            PumpDesign design,
+            double drawn) {
         PumpDesign running = design.withSpeed(speed);
         PumpWork work = plant.pumpModel().work(duty, running);
         shaft.add(new Shaft.PumpUse(label, duty, running), work.power());
         Medium.Liquid liquid = (Medium.Liquid) in.medium();
-        double enthalpy = liquid.propellant().absoluteEnthalpy(work.outletEnthalpy());
+        double power = work.power() - drawn;
+        double enthalpy = in.enthalpy() + power / in.flow();
         Stream out = sheet.outlet(
                 label + " discharge", liquid, duty.dischargePressure(), enthalpy, in.oxidizerFlow(), in.fuelFlow());
-        sheet.component(id, Component.Kind.PUMP, label, List.of(in), List.of(out), 0, work.power());
+        sheet.component(id, Component.Kind.PUMP, label, List.of(in), List.of(out), 0, power);
         sheet.step(side.key(), label, in.pressure(), out.pressure());
         return out;
     }
@@ -372,7 +423,7 @@ final class Machinery {
     /** Shafts that carry anything: main shafts, then those of boost pumps. */
     List<Shaft> shafts() {
         List<Shaft> all = new ArrayList<>(mainShafts());
-        all.addAll(boosts);
+        all.addAll(boosts.values());
         return all;
     }
 

@@ -140,6 +140,10 @@ final class Plant {
         return held;
     }
 
+    Optional<PumpDesign> heldPump(String id) {
+        return Optional.ofNullable(pumps.get(id));
+    }
+
     TurbineDesign settleTurbine(String id, TurbineDesign design, UnaryOperator<TurbineDesign> choice) {
         TurbineDesign held = turbines.get(id);
         if (held == null || choosing) {

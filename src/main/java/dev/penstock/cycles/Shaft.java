@@ -8,6 +8,7 @@ import dev.penstock.turbomachinery.TurbineDesign;
 import dev.penstock.turbomachinery.TurbineDuty;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** A shaft while an arrangement is laid out: what turns on it and the power it takes and gives. */
 final class Shaft {
@@ -24,6 +25,7 @@ final class Shaft {
     private MechanicalLosses losses;
     private double speed;
     private String speedSetBy = "";
+    private Optional<String> driver = Optional.empty();
     private double pumpPower;
     private double turbinePower;
 
@@ -53,6 +55,15 @@ final class Shaft {
     void turnAt(SpeedLimit limit) {
         speed = limit.speed();
         speedSetBy = limit.name();
+    }
+
+    /** What drives it, where that is neither a turbine of the gas path nor a motor. */
+    Optional<String> driver() {
+        return driver;
+    }
+
+    void drivenBy(String what) {
+        driver = Optional.of(what);
     }
 
     void add(PumpUse pump, double power) {

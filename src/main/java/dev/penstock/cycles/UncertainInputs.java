@@ -5,6 +5,7 @@ import dev.penstock.chamber.NamedLoss;
 import dev.penstock.provenance.Spread;
 import dev.penstock.provenance.UncertainInput;
 import dev.penstock.turbomachinery.GearTeeth;
+import dev.penstock.turbomachinery.HydraulicTurbine;
 import dev.penstock.turbomachinery.MechanicalLosses;
 import dev.penstock.turbomachinery.PumpDefaults;
 import dev.penstock.turbomachinery.TurbineDefaults;
@@ -50,6 +51,13 @@ public final class UncertainInputs {
             inputs.table(
                     "pumps." + side.key(),
                     PumpDefaults.uncertain(concept.feed(side).propellant()));
+            boolean liquid = concept.feed(side)
+                    .boost()
+                    .filter(b -> b.drive() == BoostDesign.Drive.LIQUID)
+                    .isPresent();
+            if (liquid) {
+                inputs.table("boost_pumps." + side.key(), List.of(HydraulicTurbine.efficiency()));
+            }
             inputs.table(
                     "boost_pumps." + side.key(),
                     PumpDefaults.uncertain(concept.feed(side).propellant()));

@@ -1,6 +1,5 @@
 package dev.penstock.turbomachinery;
 
-import dev.penstock.errors.Require;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.provenance.Spread;
 import dev.penstock.provenance.UncertainInput;
@@ -26,9 +25,6 @@ public final class GearTeeth {
             "25 % on the speed",
             List.of("nasa-sp-8100"));
 
-    /** Efficiency assumed where only the size of the shaft depends on it (-). */
-    private static final double NOMINAL_EFFICIENCY = 0.65;
-
     private GearTeeth() {}
 
     /** @return highest speed at the pitch line (m/s) with its spread, by its key in the concept file */
@@ -52,9 +48,7 @@ public final class GearTeeth {
      * @return highest speed of the pinion (rad/s)
      */
     public static double fastest(double hydraulicPower, PumpDesign design, double pitchLineSpeed) {
-        Require.positive(CARD.id(), "power (W)", hydraulicPower);
-        double power = hydraulicPower / NOMINAL_EFFICIENCY;
-        double byTorque = Math.pow(pitchLineSpeed, 1.5) * Math.sqrt(Math.PI * design.shaftStress() / (16 * power));
+        double byTorque = PumpSpeed.bearings(hydraulicPower, design.shaftStress(), 0.5 * pitchLineSpeed);
         return Smooth.least(byTorque, pitchLineSpeed / design.minimumShaftDiameter());
     }
 }

@@ -27,8 +27,19 @@ public final class MachineTrail {
         String flow = p + ".mass_flow_kg_s";
         same(p + ".inlet_pressure_Pa", pump.duty().inlet().pressure(), "Pa", inlet + ".pressure_Pa");
         same(p + ".discharge_pressure_Pa", pump.duty().dischargePressure(), "Pa", outlet + ".pressure_Pa");
-        same(p + ".discharge_temperature_K", pump.outlet().temperature(), "K", outlet + ".temperature_K");
-        same(flow, pump.duty().massFlow(), "kg/s", inlet + ".mass_flow_kg_s");
+        if (driving(pump, inlet)) {
+            put(flow, pump.duty().massFlow(), "kg/s", HydraulicTurbine.CARD, inlet + ".mass_flow_kg_s");
+            put(
+                    p + ".discharge_temperature_K",
+                    pump.outlet().temperature(),
+                    "K",
+                    HydraulicTurbine.CARD,
+                    outlet + ".temperature_K",
+                    flow);
+        } else {
+            same(p + ".discharge_temperature_K", pump.outlet().temperature(), "K", outlet + ".temperature_K");
+            same(flow, pump.duty().massFlow(), "kg/s", inlet + ".mass_flow_kg_s");
+        }
         put(
                 p + ".head_J_kg",
                 pump.head(),
@@ -229,6 +240,14 @@ public final class MachineTrail {
         put(p + ".mass_kg", shaft.mass(), "kg", TurbopumpMass.CARD, p + ".power_delivered_W", p + ".speed_rad_s");
         drivers.stream().filter(n -> trail.has(n + ".power_W")).forEach(n -> trail.entry(n + ".speed_rad_s")
                 .ifPresent(e -> same(e.path(), e.value(), e.unit(), p + ".speed_rad_s")));
+    }
+
+    /** Whether liquid from behind the pump drives a boost pump and passes it again. */
+    private boolean driving(PumpSizing pump, String inlet) {
+        double flow = pump.duty().massFlow();
+        return trail.entry(inlet + ".mass_flow_kg_s")
+                .filter(e -> Math.abs(e.value() / flow - 1) > 1e-6)
+                .isPresent();
     }
 
     private void same(String path, double value, String unit, String other) {

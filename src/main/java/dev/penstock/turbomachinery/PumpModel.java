@@ -2,7 +2,9 @@ package dev.penstock.turbomachinery;
 
 import dev.penstock.errors.Warning;
 import dev.penstock.provenance.LimitCheck;
+import dev.penstock.quantities.Constants;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 
@@ -57,6 +59,46 @@ public final class PumpModel {
     public List<SpeedLimit> speedLimits(PumpDuty duty, PumpDesign design) {
         double head = head(duty);
         return speeds.limits(duty, stages.choose(duty, design, head), head);
+    }
+
+    /**
+     * @param duty what is asked of the pump
+     * @param design what is fixed
+     * @return those bounds on its speed that more inlet pressure does not move
+     */
+    public List<SpeedLimit> mechanicalLimits(PumpDuty duty, PumpDesign design) {
+        double head = head(duty);
+        return PumpSpeed.mechanical(duty, stages.choose(duty, design, head), head);
+    }
+
+    /**
+     * @param duty duty from an inlet with too little pressure
+     * @param design what is fixed
+     * @param speed at which the pump is to run (rad/s)
+     * @return inlet pressure that it needs, suppression head and margin included (Pa)
+     */
+    public double inletPressureFor(PumpDuty duty, PumpDesign design, double speed) {
+        double required = PumpSuction.requiredHead(duty, design, speed) * design.suctionMargin();
+        double missing = required - PumpSuction.pressureHead(duty) - suction.suppressionHead(duty, design);
+        return duty.inlet().pressure() + missing * duty.inlet().density() * Constants.STANDARD_GRAVITY;
+    }
+
+    /**
+     * The bearing beside the turbine of a shaft with several pumps carries the torque of all. It runs in the liquid that bears the
+     * higher speed.
+     *
+     * @param hydraulicPower isentropic power of all pumps (W)
+     * @param designs their designs
+     * @return bound on the speed of the shaft
+     */
+    public static SpeedLimit sharedBearings(double hydraulicPower, Collection<PumpDesign> designs) {
+        double stress =
+                designs.stream().mapToDouble(PumpDesign::shaftStress).min().orElseThrow();
+        double surface = designs.stream()
+                .mapToDouble(PumpDesign::bearingSpeedLimit)
+                .max()
+                .orElseThrow();
+        return new SpeedLimit("bearings", PumpSpeed.bearings(hydraulicPower, stress, surface));
     }
 
     /**

@@ -66,19 +66,23 @@ final class PumpSpeed {
         double q = duty.volumeFlow();
         double inducer = Math.pow(
                 2 * design.inducerTipSpeedLimit() / InducerSuction.diameter(q, 1, 0.3, design.inducerHubRatio()), 1.5);
-        double power = duty.massFlow() * head / NOMINAL_EFFICIENCY;
-        double surface = 2 * design.bearingSpeedLimit();
-        double bearing = Math.pow(surface, 1.5) * Math.sqrt(Math.PI * design.shaftStress() / (16 * power));
+        double surface = design.bearingSpeedLimit();
+        double bearing = bearings(duty.massFlow() * head, design.shaftStress(), surface);
         List<SpeedLimit> limits = new ArrayList<>(5);
         limits.add(new SpeedLimit("inducer tip speed", inducer));
         limits.add(new SpeedLimit("bearings", bearing));
-        limits.add(new SpeedLimit("smallest bearings", surface / design.minimumShaftDiameter()));
+        limits.add(new SpeedLimit("smallest bearings", 2 * surface / design.minimumShaftDiameter()));
         if (design.type() != PumpType.AXIAL) {
             double stageHead = head / design.stages().orElse(1);
             double specific = design.specificSpeedLimit() * Math.pow(stageHead, 0.75) / Math.sqrt(q);
             limits.add(new SpeedLimit("specific speed", specific));
         }
         return limits;
+    }
+
+    /** Speed at which the shaft of a pump of usual efficiency reaches a surface speed (rad/s). */
+    static double bearings(double hydraulicPower, double stress, double surfaceSpeed) {
+        return ShaftTorsion.fastest(hydraulicPower / NOMINAL_EFFICIENCY, stress, surfaceSpeed);
     }
 
     private double suctionLimited(PumpDuty duty, PumpDesign design) {

@@ -14,6 +14,9 @@ final class PumpSuction {
     /** Above this flow coefficient an inducer is no inducer any more (-). */
     private static final double LARGEST_FLOW_COEFFICIENT = 0.3;
 
+    /** Share of the tip speed limit that is used, so that smooth minima do not touch it (-). */
+    private static final double WITHIN = 0.999;
+
     private static final int MEMORY = 8;
 
     private final FluidState[] inlets = new FluidState[MEMORY];
@@ -83,7 +86,7 @@ final class PumpSuction {
                 * duty.volumeFlow()
                 * speed
                 * speed
-                / (Math.PI * (1 - hub * hub) * Math.pow(2 * design.inducerTipSpeedLimit(), 3));
+                / (Math.PI * (1 - hub * hub) * Math.pow(2 * WITHIN * design.inducerTipSpeedLimit(), 3));
         double wanted = Smooth.greatest(design.inducerFlowCoefficient(), forTipSpeed);
         return Smooth.least(wanted, LARGEST_FLOW_COEFFICIENT);
     }

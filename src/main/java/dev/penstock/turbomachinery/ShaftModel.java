@@ -6,6 +6,7 @@ import dev.penstock.provenance.LimitCheck;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** Puts pumps and what drives them on a shaft: power balance, diameter, mass, seal purge, critical speed, thrust. No state. */
 public final class ShaftModel {
@@ -34,28 +35,44 @@ public final class ShaftModel {
             MechanicalLosses losses,
             String speedSetBy) {
         double delivered = turbines.stream().mapToDouble(TurbineSizing::power).sum();
-        return balance(name, pumps, turbines, delivered, turbines.get(0).speed(), losses, speedSetBy);
+        List<String> names = turbines.stream().map(TurbineSizing::name).toList();
+        return balance(name, pumps, turbines, names, delivered, turbines.get(0).speed(), losses, speedSetBy);
     }
 
     /**
-     * A shaft with an electric motor.
+     * A shaft that no turbine of the gas path drives.
      *
      * @param name name of the shaft
      * @param pumps pumps on it
-     * @param motorPower power at the motor's shaft (W)
+     * @param driver what takes its power out of the propellants; empty for a motor or a gear
+     * @param power power delivered to the shaft (W)
      * @param losses mechanical losses
      * @param speedSetBy what keeps it from turning faster
      * @return the shaft
      */
     public ShaftBalance balance(
-            String name, List<PumpSizing> pumps, double motorPower, MechanicalLosses losses, String speedSetBy) {
-        return balance(name, pumps, List.of(), motorPower, pumps.get(0).speed(), losses, speedSetBy);
+            String name,
+            List<PumpSizing> pumps,
+            Optional<String> driver,
+            double power,
+            MechanicalLosses losses,
+            String speedSetBy) {
+        return balance(
+                name,
+                pumps,
+                List.of(),
+                driver.stream().toList(),
+                power,
+                pumps.get(0).speed(),
+                losses,
+                speedSetBy);
     }
 
     private ShaftBalance balance(
             String name,
             List<PumpSizing> pumps,
             List<TurbineSizing> turbines,
+            List<String> drivers,
             double delivered,
             double speed,
             MechanicalLosses losses,
@@ -74,9 +91,10 @@ public final class ShaftModel {
         double thrust = pumps.stream().mapToDouble(ShaftModel::axialThrust).sum();
 
         List<LimitCheck> limits = new ArrayList<>();
+        // the bearing that carries the whole torque runs in the liquid that bears more
         double bearingLimit = pumps.stream()
                 .mapToDouble(p -> p.design().bearingSpeedLimit())
-                .min()
+                .max()
                 .orElseThrow();
         limits.add(LimitCheck.atMost(
                 name + ".bearing_speed", 0.5 * speed * diameter, bearingLimit, "m/s", "nasa-sp-8048"));
@@ -84,7 +102,7 @@ public final class ShaftModel {
                 name + ".seal_speed", 0.5 * speed * diameter, SEAL_SPEED, "m/s", "common practice, no source"));
         limits.add(LimitCheck.atLeast(
                 name + ".critical_speed_distance",
-                Math.abs(speed / critical - 1),
+                Math.abs(1 - speed / critical),
                 CRITICAL_DISTANCE,
                 "-",
                 "common practice, no source"));
@@ -109,7 +127,7 @@ public final class ShaftModel {
                 speed,
                 speedSetBy,
                 pumps.stream().map(PumpSizing::name).toList(),
-                turbines.stream().map(TurbineSizing::name).toList(),
+                drivers,
                 delivered,
                 absorbed,
                 delivered - losses.powerForPumps(delivered),
@@ -124,12 +142,12 @@ public final class ShaftModel {
     }
 
     /**
-     * First critical speed; where it lies close to the running speed the shaft is made thicker between its bearings, which a
-     * quarter of its diameter always does.
+     * First critical speed; where it lies close to the running speed the shaft is made thicker between its bearings until it lies
+     * above, which takes less than a quarter of its diameter.
      */
     private static double criticalSpeed(double diameter, Rotor rotor, double speed) {
         double plain = CriticalSpeed.first(diameter, rotor.span(), rotor.mass());
-        double above = speed / (1 - CRITICAL_DISTANCE);
+        double above = speed / (1 - CRITICAL_DISTANCE) * (1 + 1e-9);
         boolean close = plain < above && plain > speed / (1 + CRITICAL_DISTANCE);
         return close ? above : plain;
     }

@@ -24,6 +24,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
 /** Every number that a balance shows can be followed, step by step, to what came from outside. */
@@ -52,6 +53,17 @@ class TrailWalkTest {
                     walk(new ConceptReader(FLUIDS).parse(cycle.id(), text, Map.of()));
                 }))
                 .toList();
+    }
+
+    @Test
+    void everyNumberOfAnEngineWithBoostPumpsLeadsToItsSources() {
+        Cycle cycle = Cycle.all().stream()
+                .filter(c -> c.id().equals("staged-oxygen-rich"))
+                .findFirst()
+                .orElseThrow();
+        String text = new ConceptTemplate(FLUIDS).text(cycle, cycle.id())
+                + "\n[boost_pumps.oxidizer]\n[boost_pumps.fuel]\ndrive = \"gear\"\n";
+        walk(new ConceptReader(FLUIDS).parse(cycle.id(), text, Map.of()));
     }
 
     private static void walk(dev.penstock.cycles.Concept concept) {

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import dev.penstock.fluids.FluidState;
 import dev.penstock.fluids.Propellant;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class ShaftModelTest {
@@ -70,15 +71,15 @@ class ShaftModelTest {
         assertThat(model.balance("s", List.of(oxidizerPump), List.of(turbine(2e6, false)), losses, "stated")
                         .purgeFlow())
                 .isPositive();
-        assertThat(model.balance("s", List.of(oxidizerPump, fuelPump), 3e6, losses, "stated")
+        assertThat(model.balance("s", List.of(oxidizerPump, fuelPump), Optional.empty(), 3e6, losses, "stated")
                         .purgeFlow())
                 .isPositive();
     }
 
     @Test
     void shaftCarriesItsTorque() {
-        ShaftBalance shaft =
-                new ShaftModel().balance("s", List.of(fuelPump), 4e6, MechanicalLosses.usual(false), "stated");
+        ShaftBalance shaft = new ShaftModel()
+                .balance("s", List.of(fuelPump), Optional.empty(), 4e6, MechanicalLosses.usual(false), "stated");
         double torque = shaft.powerDelivered() / shaft.speed();
         // identity: torsional stress of a round bar is 16 τ/(π d³)
         assertThat(16 * torque / (Math.PI * Math.pow(shaft.diameter(), 3)))

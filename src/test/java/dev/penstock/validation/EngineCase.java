@@ -8,7 +8,7 @@ import java.util.Locale;
  * thrust, turbine gas temperature and (for dumped turbine gas) pressure ratio; how its machines are coupled; and for everything
  * else the program's usual values. Nothing is set to make an engine come out right. What the table does not tell is set by
  * class: engines that start on the ground have 0.50 MPa in the oxidizer line and 0.35 MPa in the fuel line, engines that start
- * in flight 0.28 and 0.23 MPa; boost pumps, where the engine has them, add a tenth of the chamber pressure.
+ * in flight 0.28 and 0.23 MPa.
  *
  * @param engine published figures
  * @param onGround whether it starts on the ground
@@ -69,10 +69,8 @@ record EngineCase(PublishedEngine engine, boolean onGround, String coupling, boo
         line(text, "[shafts]");
         line(text, "%s", coupling);
         if (boosted) {
-            double rise = 0.1 * engine.published("chamber_pressure_MPa").orElseThrow();
-            line(text, "[boost_pumps]");
-            line(text, "oxidizer.pressure_rise = \"%.2f MPa\"", rise);
-            line(text, "fuel.pressure_rise = \"%.2f MPa\"", rise);
+            line(text, "[boost_pumps.oxidizer]");
+            line(text, "[boost_pumps.fuel]");
         }
         gas(text);
         return text.toString();

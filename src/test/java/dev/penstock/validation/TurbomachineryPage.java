@@ -193,8 +193,8 @@ final class TurbomachineryPage {
                         + " gas temperature, for dumped turbine gas its pressure ratio, how the machines are coupled (a gearbox with its"
                         + " ratio), and whether the chamber is made of tubes or milled. Everything else is"
                         + " the program's usual value. Where the table is silent the value goes by class, not by engine: ground-started"
-                        + " engines have 0.50 MPa (oxidizer) and 0.35 MPa (fuel) at the tank outlet, flight-started ones 0.28 and 0.23 MPa;"
-                        + " boost pumps, where the engine has them, add a tenth of the chamber pressure. Published figures and their"
+                        + " engines have 0.50 MPa (oxidizer) and 0.35 MPa (fuel) at the tank outlet, flight-started ones 0.28 and 0.23 MPa."
+                        + " Published figures and their"
                         + " sources: `src/test/resources/validation/engines.csv`; most are from memory, as that file says row by row.\n\n");
         page.append(
                 "| engine | figure | published | computed | deviation | target | |\n|---|---|---|---|---|---|---|\n");
