@@ -75,6 +75,14 @@ final class GasBranch {
         return Math.exp(interpolate(lnDensity, i, s)) * velocity(interpolate(enthalpy, i, s));
     }
 
+    /** Change of the mass flux with ln p, of the same curves (kg/(m²·s)). */
+    double massFluxSlope(double s) {
+        int i = interval(s);
+        double v = velocity(interpolate(enthalpy, i, s));
+        double flux = Math.exp(interpolate(lnDensity, i, s)) * v;
+        return flux * (slope(lnDensity, i, s) - slope(enthalpy, i, s) / (v * v));
+    }
+
     NozzleStation at(double s, double areaRatio, boolean supersonic) {
         int i = interval(s);
         double pressure = Math.exp(s);
@@ -121,6 +129,16 @@ final class GasBranch {
         double u = 1 - t;
         return u * u * ((1 + 2 * t) * column.value[i] + t * width * column.slope[i])
                 + t * t * ((1 + 2 * u) * column.value[i + 1] - u * width * column.slope[i + 1]);
+    }
+
+    /** Derivative of {@link #interpolate} by ln p. */
+    private double slope(Column column, int i, double s) {
+        double width = lnP[i + 1] - lnP[i];
+        double t = (s - lnP[i]) / width;
+        double chord = (column.value[i + 1] - column.value[i]) / width;
+        return 6 * t * (1 - t) * chord
+                + (1 - t) * (1 - 3 * t) * column.slope[i]
+                + t * (3 * t - 2) * column.slope[i + 1];
     }
 
     /**

@@ -15,6 +15,8 @@ import java.util.List;
  */
 public final class GasProfile {
 
+    private static final int MOST_STEPS = 25;
+    private static final double TOLERANCE = 1e-11;
     private static final String MODEL = "gas profile";
 
     private final NozzleStation throat;
@@ -105,8 +107,34 @@ public final class GasProfile {
             return Math.abs(fa) < Math.abs(fb) ? a : b;
         }
         // Measured from the upper end, so that a tiny pressure drop near rest keeps its digits.
+        double d = newton(branch, a, b - a, fa, flux);
         return a
-                + RootFinder.between("pressure at a mass flux", d -> branch.massFlux(a + d) - flux, b - a, 0, 1e-13)
-                        .value();
+                + (Double.isFinite(d)
+                        ? d
+                        : RootFinder.between(
+                                        "pressure at a mass flux", x -> branch.massFlux(a + x) - flux, b - a, 0, 1e-13)
+                                .value());
+    }
+
+    /** Newton's method inside a shrinking bracket; not a number if it takes long, as it may beside the throat. */
+    private static double newton(GasBranch branch, double a, double end, double excessAtTop, double flux) {
+        double low = end;
+        double high = 0;
+        double d = 0.5 * end;
+        for (int i = 0; i < MOST_STEPS; i++) {
+            double excess = branch.massFlux(a + d) - flux;
+            if (excess > 0 == excessAtTop > 0) {
+                high = d;
+            } else {
+                low = d;
+            }
+            double step = excess / branch.massFluxSlope(a + d);
+            double next = d - step;
+            if (Math.abs(step) <= TOLERANCE * Math.abs(d)) {
+                return Math.min(0, Math.max(end, next));
+            }
+            d = next > low && next < high ? next : 0.5 * (low + high);
+        }
+        return Double.NaN;
     }
 }

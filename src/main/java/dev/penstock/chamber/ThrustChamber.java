@@ -53,8 +53,22 @@ public final class ThrustChamber {
      * @return the chamber of that thrust
      */
     public ChamberPerformance forVacuumThrust(ChamberDesign design, Injection injection, double thrust) {
+        return forVacuumThrust(design, injection, thrust, OptionalDouble.empty());
+    }
+
+    /**
+     * As above, from the throat of a chamber that is nearly the same.
+     *
+     * @param design chamber
+     * @param injection what is injected, with the fuel side known
+     * @param thrust delivered thrust in vacuum (N)
+     * @param firstArea first guess of the throat area (m²)
+     * @return the chamber of that thrust
+     */
+    public ChamberPerformance forVacuumThrust(
+            ChamberDesign design, Injection injection, double thrust, OptionalDouble firstArea) {
         Require.positive("thrust chamber", "vacuum thrust (N)", thrust);
-        return size(design, injection, losses -> thrust / losses.vacuumThrustPerArea());
+        return size(design, injection, losses -> thrust / losses.vacuumThrustPerArea(), firstArea);
     }
 
     /**
@@ -75,7 +89,11 @@ public final class ThrustChamber {
      */
     public ChamberPerformance forMassFlow(ChamberDesign design, Injection injection, double massFlow) {
         Require.positive("thrust chamber", "mass flow (kg/s)", massFlow);
-        return size(design, injection, losses -> massFlow * losses.characteristicVelocity() / design.chamberPressure());
+        return size(
+                design,
+                injection,
+                losses -> massFlow * losses.characteristicVelocity() / design.chamberPressure(),
+                OptionalDouble.empty());
     }
 
     /**
@@ -96,14 +114,15 @@ public final class ThrustChamber {
      */
     public ChamberPerformance forThroatArea(ChamberDesign design, Injection injection, double throatArea) {
         Require.positive("thrust chamber", "throat area (m²)", throatArea);
-        return size(design, injection, losses -> throatArea);
+        return size(design, injection, losses -> throatArea, OptionalDouble.empty());
     }
 
     private interface AreaRule {
         double throatArea(LossAccount losses);
     }
 
-    private ChamberPerformance size(ChamberDesign design, Injection injection, AreaRule rule) {
+    private ChamberPerformance size(
+            ChamberDesign design, Injection injection, AreaRule rule, OptionalDouble firstArea) {
         Expansion expansion = nozzle.expand(injection.mixed(), design.chamberPressure(), design.expansion());
         OptionalDouble areaRatio = design.nozzle().areaRatio();
         IdealExpansion ideal = areaRatio.isPresent()
@@ -112,7 +131,7 @@ public final class ThrustChamber {
         GasProfile profile = expansion.profile(ideal.areaRatio());
 
         Map<LossKind, LossModel.Result> fixed = new EnumMap<>(LossKind.class);
-        double area = rule.throatArea(new LossAccount(ideal));
+        double area = firstArea.orElseGet(() -> rule.throatArea(new LossAccount(ideal)));
         for (int pass = 0; pass < MOST_PASSES; pass++) {
             ContourBuilder.Drawing drawing = ContourBuilder.draw(
                     design.combustor(), design.nozzle(), ideal.areaRatio(), Math.sqrt(area / Math.PI));

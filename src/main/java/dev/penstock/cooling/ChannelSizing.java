@@ -42,6 +42,9 @@ final class ChannelSizing {
     private static final double SHARE_SPENT_ON_HEIGHT = 0.7;
     private static final double MANIFOLD_LOSS = 1.5;
     private static final double BEYOND = 100;
+    private static final double TYPICAL_FLUX = -0.7;
+    private static final double TYPICAL_SLOPE = 0.4;
+    private static final double TOLERANCE = 1e-9;
 
     private final JacketRun run;
     private final ChannelRule rule;
@@ -109,12 +112,24 @@ final class ChannelSizing {
         dynamicFlux = Math.log(Math.sqrt(2 * inlet.bulkDensity * budget));
         double high = dynamicFlux;
         double low = high + Math.log(LOWEST_SHARE_OF_DYNAMIC_FLUX);
-        double largest = rootOrEnd("channel size for the pressure drop", this::dropExcess, low, high);
+        // friction goes with the square of the mass flux, so the logarithm of the drop is nearly straight
+        DoubleUnaryOperator drop = g -> Math.log1p(dropExcess(g));
+        double largest = RootFinder.near(
+                        "channel size for the pressure drop", drop, low, high, high + TYPICAL_FLUX, 2, TOLERANCE)
+                .value();
         double usual = Math.min(largest + Math.log(SHARE_SPENT_ON_HEIGHT), tallest(largest, rule.slenderness()));
         double lowHeight = Math.max(usual, Math.min(largest, tallest(largest, SLENDER_ASPECT)));
         double smallest = Math.max(largest + Math.log(LOWEST_SHARE_OF_FLUX), lowHeight);
         DoubleUnaryOperator coolness = g -> -heatExcess(g);
-        return Math.exp(rootOrEnd("channel size for the wall temperature", coolness, smallest, largest));
+        return Math.exp(RootFinder.near(
+                        "channel size for the wall temperature",
+                        coolness,
+                        smallest,
+                        largest,
+                        largest,
+                        TYPICAL_SLOPE,
+                        TOLERANCE)
+                .value());
     }
 
     /** Logarithm of the throat mass flux at which the throat channels are as tall as they should be. */
@@ -125,17 +140,6 @@ final class ChannelSizing {
             aspect = Math.max(aspect, channels.height[c] / channels.width[c]);
         }
         return logFlux + Math.log(aspect / allowed);
-    }
-
-    /** Root of a function that rises; the end nearer to it if it has the same sign at both. */
-    private static double rootOrEnd(String what, DoubleUnaryOperator function, double low, double high) {
-        if (function.applyAsDouble(high) <= 0) {
-            return high;
-        }
-        if (function.applyAsDouble(low) >= 0) {
-            return low;
-        }
-        return RootFinder.between(what, function, low, high, 1e-12).value();
     }
 
     private double dropExcess(double logFlux) {

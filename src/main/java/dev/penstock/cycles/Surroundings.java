@@ -21,6 +21,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Chamber, jacket and exhaust around a cycle: computed from a solved arrangement, and held while it is solved. What has
@@ -52,6 +53,7 @@ final class Surroundings {
     private double lastDistance;
     private double[] lastChamberInputs = {};
     private ChamberPerformance lastChamber;
+    private OptionalDouble nearArea = OptionalDouble.empty();
     private HotGasProfile lastProfile;
     private double[] lastJacketInputs = {};
     private Optional<JacketCase> lastQuestion = Optional.empty();
@@ -203,7 +205,9 @@ final class Surroundings {
             double diameter = concept.thrust().value();
             return chambers.forThroatArea(concept.chamber(), injection, Math.PI / 4 * diameter * diameter);
         }
-        return chambers.forVacuumThrust(concept.chamber(), injection, thrust);
+        ChamberPerformance sized = chambers.forVacuumThrust(concept.chamber(), injection, thrust, nearArea);
+        nearArea = OptionalDouble.of(sized.throatArea());
+        return sized;
     }
 
     /** The fuel's own part is told apart where some of it runs along the wall as a film. */
@@ -317,14 +321,16 @@ final class Surroundings {
             return next;
         }
         double[] mixed = mixer.next(x, image);
-        boolean sane = mixed[0] > 0.2 * next.chamberFlow()
-                && mixed[0] < 5 * next.chamberFlow()
-                && mixed[2] >= 0
-                && mixed[1] > -Math.abs(next.heatLoad());
+        boolean sane = alike(mixed[0], next.chamberFlow()) && alike(mixed[1], next.heatLoad()) && mixed[2] >= 0;
         if (!sane) {
             mixer.reset();
             return next;
         }
         return next.with(mixed[0], mixed[1], mixed[2]);
+    }
+
+    /** Whether an extrapolated value is of the size of the one that was computed. */
+    private static boolean alike(double mixed, double computed) {
+        return computed == 0 || mixed / computed > 0.2 && mixed / computed < 5;
     }
 }

@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 
 /**
  * A movable state of CoolProp's full equation. A state by pressure and enthalpy or entropy is first sought from where
- * the cursor stands ({@link WarmFlash}), then by CoolProp's own search, then by {@link BracketedFlash}; between the
+ * the cursor stands ({@link WarmFlash}), then from the nearest of {@link FlashAnchors}, then by CoolProp's own search, then by {@link BracketedFlash}; between the
  * phases the lever rule serves ({@link SaturationPoint}). Not thread-safe; belongs to the thread that made it.
  */
 final class CoolPropCursor implements FluidCursor {
@@ -88,6 +88,9 @@ final class CoolPropCursor implements FluidCursor {
     }
 
     private void search(double p, CoolPropOutput second, double wanted) {
+        if (fluid.anchors().moveNear(handle, p, second, wanted) && warm.arrive(p, second, wanted)) {
+            return;
+        }
         roughly(p, second, wanted);
         if (CoolPropPhases.of(handle) != Phase.TWO_PHASE && !warm.polish(p, second, wanted)) {
             roughly(p, second, wanted);

@@ -30,6 +30,7 @@ public final class CoolPropFluid implements Fluid {
     private final Optional<TransportModel> transport;
     private final ThreadLocal<CoolPropHandle> handles = ThreadLocal.withInitial(this::open);
     private volatile Constants constants;
+    private volatile FlashAnchors anchors;
 
     private record Constants(double molarMass, FluidRange range, double criticalTemperature, double criticalPressure) {}
 
@@ -153,6 +154,15 @@ public final class CoolPropFluid implements Fluid {
         } catch (PropertyFailure e) {
             throw new PropertyFailure(id, "any input", e.getMessage().replaceFirst("^no state of .*?: ", ""));
         }
+    }
+
+    FlashAnchors anchors() {
+        FlashAnchors known = anchors;
+        if (known == null) {
+            known = new FlashAnchors(open(), range());
+            anchors = known;
+        }
+        return known;
     }
 
     Optional<TransportModel> transport() {

@@ -56,6 +56,18 @@ final class WarmFlash {
     }
 
     /**
+     * As {@link #move}, to the last digits, so that the answer does not depend on where the search started.
+     *
+     * @param pressure wanted pressure (Pa)
+     * @param second {@code ENTHALPY} or {@code ENTROPY}
+     * @param wanted its wanted value (J/kg or J/(kg·K))
+     * @return whether that succeeded; otherwise the handle is anywhere
+     */
+    boolean arrive(double pressure, CoolPropOutput second, double wanted) {
+        return move(pressure, second, wanted, POLISHED, LARGEST_DENSITY_STEP, LARGEST_TEMPERATURE_STEP);
+    }
+
+    /**
      * Takes the last digits off a state that CoolProp's own search has found, which stops at about 1e-8 in pressure and
      * enthalpy: one or two steps.
      *

@@ -8,12 +8,14 @@ import org.apache.commons.math3.exception.NoBracketingException;
 import org.apache.commons.math3.exception.TooManyEvaluationsException;
 
 /**
- * Root of a function of one variable between two bounds, by Brent's method (Commons Math). The function is guarded: the
+ * Root of a function of one variable between two bounds, by Brent's method (Commons Math) or from a guess by secants. The function is guarded: the
  * first non-finite value ends the search with its argument, since the library's solvers can return a wrong root on NaN.
  */
 public final class RootFinder {
 
     private static final int MAX_EVALUATIONS = 200;
+    private static final int STEPS_PER_HALVING = 4;
+    private static final double SMALL_BEFORE = 1e3;
 
     private RootFinder() {}
 
@@ -66,6 +68,82 @@ public final class RootFinder {
                     Double.POSITIVE_INFINITY,
                     "evaluations used up between " + text(low) + " and " + text(high));
         }
+    }
+
+    /**
+     * Root of a rising function near a guess, by secant steps held inside a shrinking bracket: for functions that cost much
+     * and are nearly straight. A bound is asked only when a step would pass it.
+     *
+     * @param what what is being solved, for messages
+     * @param function function that rises; jumps are allowed
+     * @param low lower bound
+     * @param high upper bound, above the lower
+     * @param guess first guess
+     * @param slope guess of the slope, above zero
+     * @param tolerance absolute tolerance on the argument
+     * @return the root; a bound if the function has the same sign up to it
+     * @throws NotConverged if a value is not finite or the evaluations run out
+     */
+    public static Root near(
+            String what,
+            DoubleUnaryOperator function,
+            double low,
+            double high,
+            double guess,
+            double slope,
+            double tolerance) {
+        double a = low;
+        double b = high;
+        double x = Math.max(low, Math.min(high, guess));
+        double last = Double.NaN;
+        double lastValue = Double.NaN;
+        double width = b - a;
+        for (int count = 1; count <= MAX_EVALUATIONS; count++) {
+            double value = function.applyAsDouble(x);
+            if (!Double.isFinite(value)) {
+                throw new NotConverged(
+                        what, count, Double.POSITIVE_INFINITY, "the function is " + value + " at " + text(x));
+            }
+            boolean beyond = x == high && value <= 0 || x == low && value >= 0;
+            if (value == 0 || beyond) {
+                return new Root(x, value, count);
+            }
+            if (value < 0) {
+                a = x;
+            } else {
+                b = x;
+            }
+            double secant = (value - lastValue) / (x - last);
+            double step = secant > 0 ? -value / secant : -value / slope;
+            if (secant <= 0) {
+                // a plateau: ever longer steps cross it
+                step = Math.copySign(Math.max(Math.abs(step), 2 * Math.abs(x - last)), step);
+            }
+            double next = x + step;
+            boolean small = Math.abs(next - x) <= tolerance;
+            if (small && Math.abs(x - last) <= SMALL_BEFORE * tolerance || b - a <= tolerance) {
+                return new Root(x, value, count);
+            }
+            if (small) {
+                // one small step may come of a jump between the last two points
+                next = x - Math.copySign(tolerance, value);
+            }
+            boolean check = count % STEPS_PER_HALVING == 0;
+            boolean stalls = check && a > low && b < high && b - a > 0.5 * width;
+            width = check ? b - a : width;
+            last = x;
+            lastValue = value;
+            x = stalls ? 0.5 * (a + b) : next > a && next < b ? next : inside(next >= b, a, b, low, high);
+        }
+        throw new NotConverged(what, MAX_EVALUATIONS, Math.abs(lastValue), "between " + text(a) + " and " + text(b));
+    }
+
+    /** A bound that has not been asked yet, else the middle. */
+    private static double inside(boolean upwards, double a, double b, double low, double high) {
+        if (upwards && b == high) {
+            return high;
+        }
+        return !upwards && a == low ? low : 0.5 * (a + b);
     }
 
     private static String text(double x) {

@@ -14,7 +14,7 @@ import dev.penstock.fluids.FluidState;
  */
 final class Isentrope {
 
-    private static final int NODES = 16;
+    private static final int NODES = 24;
     private static final int MOST_STEPS = 20;
 
     private final FluidState inlet;
@@ -31,15 +31,11 @@ final class Isentrope {
         this.inlet = inlet;
         this.top = top;
         double[] values = new double[NODES];
-        try (FluidCursor cursor = fluid.cursor()) {
-            double temperature = inlet.temperature();
-            for (int i = NODES - 1; i >= 0; i--) {
-                double x = Math.cos(Math.PI * (i + 0.5) / NODES);
-                double pressure = inlet.pressure() + 0.5 * (x + 1) * (top - inlet.pressure());
-                // divided by the pressure rise, so that the relative error stays small near the inlet
-                values[i] = rise(fluid, cursor, inlet, pressure, temperature) / (pressure - inlet.pressure());
-                temperature = cursor.temperature();
-            }
+        for (int i = NODES - 1; i >= 0; i--) {
+            double x = Math.cos(Math.PI * (i + 0.5) / NODES);
+            double pressure = inlet.pressure() + 0.5 * (x + 1) * (top - inlet.pressure());
+            // divided by the pressure rise, so that the relative error stays small near the inlet
+            values[i] = rise(fluid, inlet, pressure) / (pressure - inlet.pressure());
         }
         for (int k = 0; k < NODES; k++) {
             double sum = 0;
@@ -69,6 +65,16 @@ final class Isentrope {
             b1 = b;
         }
         return (x * b1 - b2 + coefficients[0]) * (pressure - inlet.pressure());
+    }
+
+    private static double rise(Fluid fluid, FluidState inlet, double pressure) {
+        try {
+            return fluid.atPressureEntropy(pressure, inlet.entropy()).enthalpy() - inlet.enthalpy();
+        } catch (PropertyFailure e) {
+            try (FluidCursor cursor = fluid.cursor()) {
+                return riseByTemperature(fluid, cursor, inlet, pressure, inlet.temperature());
+            }
+        }
     }
 
     /**

@@ -37,4 +37,35 @@ class RootFinderTest {
         RootFinder.Root root = RootFinder.between("small", x -> x - 3.0e-9, 0, 1, 1e-12);
         assertThat(root.value() / 3.0e-9).isEqualTo(1, within(1e-5));
     }
+
+    /** Effort by count: a nearly straight function takes a handful of evaluations, its bounds none. */
+    @Test
+    void aRootNearAGuessTakesFewEvaluations() {
+        RootFinder.Root root = RootFinder.near("power law", x -> 1.8 * x - 3 + 0.01 * x * x, -50, 50, 1, 2, 1e-10);
+        assertThat(root.value()).isCloseTo(1.6515138991168, within(1e-10));
+        assertThat(Math.abs(root.residual())).isLessThan(1e-9);
+        assertThat(root.evaluations()).isLessThanOrEqualTo(6);
+    }
+
+    @Test
+    void aFunctionWithoutARootEndsAtTheNearerBound() {
+        assertThat(RootFinder.near("below", x -> x - 5, 0, 3, 1, 1, 1e-9).value())
+                .isEqualTo(3);
+        assertThat(RootFinder.near("above", x -> x + 5, 0, 3, 1, 1, 1e-9).value())
+                .isEqualTo(0);
+    }
+
+    /** Property: whatever steps and plateaus a rising function has, the search ends at its change of sign. */
+    @Test
+    void jumpsAndPlateausDoNotDeceiveTheSearch() {
+        for (double at = 0.05; at < 1; at += 0.05) {
+            double jump = at;
+            assertThat(RootFinder.near("jump", x -> x < jump ? -1e-3 : 100, 0, 1, 0.5, 1, 1e-9)
+                            .value())
+                    .isCloseTo(jump, within(2e-6));
+            assertThat(RootFinder.near("cube", x -> Math.pow(x - jump, 3), 0, 1, 0.9, 1, 1e-6)
+                            .value())
+                    .isCloseTo(jump, within(1e-2));
+        }
+    }
 }
