@@ -17,6 +17,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /**
  * Does the work of requests on a few threads of its own, each with a study that stays warm. The thread that was used last is
@@ -29,6 +30,8 @@ final class Desk implements AutoCloseable {
     private final Duration patience;
     private final Map<String, AtomicLong> newest = new ConcurrentHashMap<>();
     private final ExecutorService[] threads;
+    /** What is balanced already is drawn here, so that drawing never holds up the next balance nor its warm study. */
+    private final ExecutorService drawing = Executors.newSingleThreadExecutor(Desk::daemon);
 
     /** A thread and its study; the study is made on that thread and used on no other. */
     private record Worker(ExecutorService thread, ThreadLocal<EngineStudy> study) {}
@@ -85,6 +88,33 @@ final class Desk implements AutoCloseable {
                     giveBack(worker);
                 }
             });
+            return answerOf(answer, end);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new Refusal(503, "the workbench is closing");
+        }
+    }
+
+    /**
+     * Does work that needs no study.
+     *
+     * @param page which page asks; empty if its questions do not replace each other
+     * @param number number of the question on that page, rising
+     * @param work what to do
+     * @param <T> kind of answer
+     * @return the answer
+     * @throws Refusal with status 409 if the page has asked anew meanwhile, 504 if time runs out
+     */
+    <T> T draw(String page, long number, Supplier<T> work) {
+        Future<T> answer = drawing.submit(() -> {
+            refuseStale(page, number);
+            return work.get();
+        });
+        return answerOf(answer, System.nanoTime() + patience.toNanos());
+    }
+
+    private <T> T answerOf(Future<T> answer, long end) {
+        try {
             return answer.get(Math.max(1, end - System.nanoTime()), TimeUnit.NANOSECONDS);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
@@ -122,5 +152,6 @@ final class Desk implements AutoCloseable {
         for (ExecutorService thread : threads) {
             thread.shutdownNow();
         }
+        drawing.shutdownNow();
     }
 }

@@ -25,7 +25,7 @@ final class EngineAnswer {
 
     /**
      * @param balance balanced engine
-     * @return figures, stations, limits, inputs and the flow diagram
+     * @return figures, stations and limits; drawings are asked for when these are on the screen
      */
     static Map<String, Object> of(EngineBalance balance) {
         Map<String, Object> map = new LinkedHashMap<>();
@@ -47,8 +47,15 @@ final class EngineAnswer {
                         .toList());
         map.put("limits", limits(balance));
         map.put("tables", new EngineGrids(balance).all());
-        map.put("flow", figure(new EngineCharts(balance, "flow").flow()));
         return map;
+    }
+
+    /**
+     * @param balance balanced engine
+     * @return its flow diagram
+     */
+    static Map<String, Object> flow(EngineBalance balance) {
+        return Map.of("flow", figure(new EngineCharts(balance, "flow").flow()));
     }
 
     /**
@@ -169,12 +176,13 @@ final class EngineAnswer {
      * @return the inputs as a page offers them for change
      */
     static List<Map<String, Object>> inputs(List<ConceptInput> inputs, String text, Map<String, String> changes) {
+        Map<String, String> written = TomlEdit.written(text);
         List<Map<String, Object>> list = new ArrayList<>();
         for (ConceptInput input : inputs) {
             String plain = input.unit().isEmpty() || input.unit().equals("-")
                     ? input.value()
                     : input.value() + " " + input.unit();
-            String file = TomlEdit.written(text, input.key()).orElse(plain);
+            String file = written.getOrDefault(input.key(), plain);
             Map<String, Object> map = new LinkedHashMap<>();
             map.put("key", input.key());
             map.put("written", changes.getOrDefault(input.key(), file));

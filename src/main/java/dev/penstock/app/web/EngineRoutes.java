@@ -19,6 +19,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Function;
 
 /** Opens, reads, balances, reports and saves one concept. The text under change lives in the browser until it is saved. */
@@ -33,6 +34,8 @@ final class EngineRoutes {
     private final Software software;
     /** Balances of late: the charts of a concept follow its figures, and undo goes back to them. */
     private final Map<Question, KnownEngine> lately = new LinkedHashMap<>();
+
+    private final AtomicLong balances = new AtomicLong();
 
     private record Question(String name, String text, Map<String, String> changes) {
 
@@ -57,7 +60,8 @@ final class EngineRoutes {
                         request, Map.of("concepts", workspace.concepts(), "vehicles", workspace.vehicles())));
         server.get("/api/file", this::open);
         server.post("/api/inputs", this::inputs);
-        server.post("/api/balance", request -> answer(request, EngineAnswer::of));
+        server.post("/api/balance", this::balance);
+        server.post("/api/flow", request -> answer(request, EngineAnswer::flow));
         server.post("/api/charts", request -> answer(request, EngineAnswer::charts));
         server.post("/api/cooling", request -> answer(request, EngineAnswer::cooling));
         server.post("/api/why", this::why);
@@ -92,30 +96,50 @@ final class EngineRoutes {
                         EngineAnswer.inputs(concept.document().inputs(), question.text(), question.changes())));
     }
 
-    private void answer(Context request, Function<EngineBalance, Map<String, Object>> part) {
+    private void balance(Context request) {
         long start = System.nanoTime();
         Body body = Body.of(request);
         Question question = Question.of(body);
         Concept concept = concept(question);
-        Map<String, Object> answer = desk.ask(
+        Map<String, Object> map = new LinkedHashMap<>(desk.ask(
                 body.text("page"),
                 body.number("number"),
-                study -> part.apply(engine(question, concept, study).balance()));
-        Map<String, Object> map = new LinkedHashMap<>(answer);
+                study -> EngineAnswer.of(engine(question, concept, study).balance())));
         map.put("inputs", EngineAnswer.inputs(concept.document().inputs(), question.text(), question.changes()));
         map.put("milliseconds", (int) ((System.nanoTime() - start) / 1_000_000));
         Workbench.json(request, map);
     }
 
-    private KnownEngine engine(Question question, Concept concept, EngineStudy study) {
+    /** Draws what has just been balanced; the balance itself is made only if it is not known any more. */
+    private void answer(Context request, Function<EngineBalance, Map<String, Object>> part) {
+        Body body = Body.of(request);
+        Question question = Question.of(body);
+        String page = body.text("page");
+        long number = body.number("number");
+        KnownEngine engine = known(question).orElseGet(() -> {
+            Concept concept = concept(question);
+            return desk.ask(page, number, study -> engine(question, concept, study));
+        });
+        Workbench.json(request, desk.draw(page, number, () -> part.apply(engine.balance())));
+    }
+
+    private Optional<KnownEngine> known(Question question) {
         synchronized (lately) {
             KnownEngine known = lately.remove(question);
             if (known != null) {
                 lately.put(question, known);
-                return known;
             }
+            return Optional.ofNullable(known);
+        }
+    }
+
+    private KnownEngine engine(Question question, Concept concept, EngineStudy study) {
+        Optional<KnownEngine> known = known(question);
+        if (known.isPresent()) {
+            return known.get();
         }
         KnownEngine engine = new KnownEngine(study.balance(concept));
+        balances.incrementAndGet();
         synchronized (lately) {
             lately.put(question, engine);
             while (lately.size() > KEPT) {
@@ -123,6 +147,11 @@ final class EngineRoutes {
             }
         }
         return engine;
+    }
+
+    /** @return engines balanced so far for the page of a concept */
+    long balances() {
+        return balances.get();
     }
 
     /** Answers where a number comes from: one step of its trail, which opens the next ones. */
@@ -133,7 +162,8 @@ final class EngineRoutes {
                 ? new Question(sent.name(), workspace.read(sent.name()).text(), sent.changes())
                 : sent;
         Concept concept = concept(question);
-        KnownEngine engine = desk.ask("", 0, study -> engine(question, concept, study));
+        KnownEngine engine =
+                known(question).orElseGet(() -> desk.ask("", 0, study -> engine(question, concept, study)));
         Workbench.json(request, step(engine.trail(), engine.balance().warnings(), body.text("path")));
     }
 

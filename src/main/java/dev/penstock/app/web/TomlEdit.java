@@ -44,19 +44,6 @@ final class TomlEdit {
 
     /**
      * @param text TOML text
-     * @param path dotted path
-     * @return the value as the text has it, without quotes; empty if it has none on a line of its own
-     */
-    static Optional<String> written(String text, String path) {
-        return new TomlEdit(text)
-                .entries().stream()
-                        .filter(e -> e.path().equals(path))
-                        .findFirst()
-                        .map(e -> unquoted(e.value()));
-    }
-
-    /**
-     * @param text TOML text
      * @return what it says on lines of their own: value without quotes by dotted path, in the order of the text
      */
     static Map<String, String> written(String text) {

@@ -32,6 +32,7 @@ public final class Workbench implements AutoCloseable {
     private final Gate gate = new Gate();
     private final Desk desk;
     private final SweepJobs sweeps;
+    private final EngineRoutes engines;
     private final VehicleRoutes vehicles;
 
     /**
@@ -68,7 +69,8 @@ public final class Workbench implements AutoCloseable {
         });
         server.before(gate::check);
         pages(new Site());
-        new EngineRoutes(workspace, reader, desk, shelf, settings.software()).addTo(server);
+        engines = new EngineRoutes(workspace, reader, desk, shelf, settings.software());
+        engines.addTo(server);
         new StudyRoutes(workspace, reader, desk, sweeps).addTo(server);
         new StudyFileRoutes(workspace).addTo(server);
         vehicles = new VehicleRoutes(workspace, reader, desk, shelf, settings.software(), longest);
@@ -90,6 +92,11 @@ public final class Workbench implements AutoCloseable {
     /** @return address to open, with the token */
     public String address() {
         return "http://" + LOOPBACK + ":" + server.port() + "/?token=" + gate.token();
+    }
+
+    /** @return engines balanced so far for the page of a concept; what is drawn or traced again counts no more */
+    long balances() {
+        return engines.balances();
     }
 
     private void pages(Site site) {

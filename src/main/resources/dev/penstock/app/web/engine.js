@@ -68,7 +68,7 @@ async function balance() {
     const note = state.note;
     state.note = "";
     say(note + "Balanced in " + Math.round(performance.now() - start) + " ms.");
-    await charts(mine);
+    await drawings(mine);
   } catch (error) {
     if (mine === number) {
       complain(error);
@@ -91,10 +91,20 @@ async function faulty(error) {
   buttons();
 }
 
-async function charts(mine) {
-  const answer = await post("/api/charts", question({ page, number: mine }));
+/** The figures are on the screen; the drawings follow, the diagram first. */
+async function drawings(mine) {
+  const ask = (path) => post(path, question({ page, number: mine }));
+  const { flow } = await ask("/api/flow");
+  if (mine !== number) {
+    return;
+  }
+  const diagram = drawing(flow, fileName() + "-flow");
+  markFaults(diagram, state.shown.limits);
+  leadToTable(diagram);
+  byId("flow").replaceChildren(diagram);
+  const charts = await ask("/api/charts");
   if (mine === number) {
-    byId("charts").replaceChildren(...answer.figures.map((f, i) => drawing(f, fileName() + "-chart-" + (i + 1))));
+    byId("charts").replaceChildren(...charts.figures.map((f, i) => drawing(f, fileName() + "-chart-" + (i + 1))));
   }
 }
 
@@ -110,10 +120,6 @@ function show(answer) {
     (answer.missed ? "but misses " + answer.missed + " of " + answer.limits.length + " limits." : "within all " + answer.limits.length + " limits."));
   figures(byId("headline"), answer.measures, state.before ? state.before.measures : [], traced);
   byId("warnings").replaceChildren(...warnings(answer.warnings));
-  const flow = drawing(answer.flow, fileName() + "-flow");
-  markFaults(flow, answer.limits);
-  leadToTable(flow);
-  byId("flow").replaceChildren(flow);
   byId("limits").replaceChildren(table(limits(answer.limits), traced));
   byId("tables").replaceChildren(...answer.tables.map((grid) => table(grid, traced)));
   panel.show(answer.inputs, state.changes);

@@ -60,6 +60,29 @@ class DeskTest {
         }
     }
 
+    @Test
+    void drawingDoesNotWaitForABalance() {
+        CountDownLatch go = new CountDownLatch(1);
+        try (Desk desk = desk(1, Duration.ofSeconds(20))) {
+            CompletableFuture<String> balance =
+                    CompletableFuture.supplyAsync(() -> desk.ask("page", 1, study -> await(go)));
+            assertThat(desk.<String>draw("page", 1, () -> "drawn")).isEqualTo("drawn");
+            assertThat(balance).isNotDone();
+            go.countDown();
+            assertThat(balance.join()).isEqualTo("done");
+        }
+    }
+
+    @Test
+    void aDrawingOfAnOldQuestionIsNotMade() {
+        try (Desk desk = desk(1, Duration.ofSeconds(20))) {
+            assertThat(desk.<String>ask("page", 2, study -> "new")).isEqualTo("new");
+            assertThatThrownBy(() -> desk.draw("page", 1, () -> "old"))
+                    .isInstanceOfSatisfying(
+                            Refusal.class, r -> assertThat(r.details()).containsKey("superseded"));
+        }
+    }
+
     private static String await(CountDownLatch latch) {
         try {
             latch.await();

@@ -76,7 +76,9 @@ class PageTrailTest {
     void everyNumberOfAConceptOpens(String file) throws IOException {
         ObjectNode question = Served.JSON.createObjectNode().put("file", file).put("text", served.text(file));
         question.putObject("changes");
-        JsonNode balance = Served.json(served.post("/api/balance", question.toString()));
+        HttpResponse<String> answer = served.post("/api/balance", question.toString());
+        assertThat(answer.body().length()).as("bytes before the figures show").isLessThan(100_000);
+        JsonNode balance = Served.json(answer);
         List<Shown> numbers = new ArrayList<>();
         balance.get("measures").forEach(m -> numbers.add(shown(m, "")));
         numbers.add(shown(balance.get("residual"), ""));

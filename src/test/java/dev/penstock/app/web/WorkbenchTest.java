@@ -237,6 +237,26 @@ class WorkbenchTest {
     }
 
     @Test
+    void whatIsBalancedOnceIsDrawnTracedAndUndoneWithoutBalancingAgain() throws IOException {
+        String text = served.text("dunlin.toml");
+        String changed = question("dunlin.toml", text, Map.of("engine.chamber_pressure", "1.03 MPa"));
+        String before = question("dunlin.toml", text, Map.of());
+        served.post("/api/balance", before);
+        long balances = served.workbench.balances();
+        HttpResponse<String> figures = served.post("/api/balance", changed);
+        assertThat(served.workbench.balances()).isEqualTo(balances + 1);
+        assertThat(figures.body()).doesNotContain("<svg");
+        assertThat(served.post("/api/flow", changed).body()).contains("<svg");
+        assertThat(served.post("/api/charts", changed).body()).contains("<svg");
+        served.post("/api/cooling", changed);
+        String why = question(
+                "dunlin.toml", text, Map.of("engine.chamber_pressure", "1.03 MPa"), "path", "engine.isp_vacuum_s");
+        assertThat(served.post("/api/why", why).statusCode()).isEqualTo(200);
+        assertThat(served.post("/api/balance", before).statusCode()).isEqualTo(200);
+        assertThat(served.workbench.balances()).isEqualTo(balances + 1);
+    }
+
+    @Test
     void aNumberOpensItsTrail() throws IOException {
         JsonNode step = Served.json(served.post(
                 "/api/why",
