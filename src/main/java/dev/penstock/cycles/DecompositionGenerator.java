@@ -1,6 +1,6 @@
 package dev.penstock.cycles;
 
-import dev.penstock.errors.OutsideValidity;
+import dev.penstock.errors.InvalidInput;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.numerics.BoundedSystemSolver.Unknown;
 import java.util.ArrayList;
@@ -88,11 +88,13 @@ public record DecompositionGenerator() implements Cycle {
                 return side;
             }
         }
-        throw new OutsideValidity(
-                "monopropellant gas generator",
-                "number of propellants that decompose by themselves",
-                0,
-                "one of peroxide as oxidizer and hydrazine as fuel");
+        throw new InvalidInput(
+                "",
+                "cycle",
+                "decomposition-generator with "
+                        + concept.feed(Side.OXIDIZER).propellant().id() + " and "
+                        + concept.feed(Side.FUEL).propellant().id(),
+                "neither of them decomposes by itself: allowed are hydrogen peroxide as oxidizer or hydrazine as fuel");
     }
 
     private static Stream delivered(Flowsheet sheet, Side side, Stream pumped) {

@@ -1,5 +1,6 @@
 package dev.penstock.cycles;
 
+import dev.penstock.errors.LimitReached;
 import dev.penstock.fluids.FluidState;
 import dev.penstock.turbomachinery.HydraulicTurbine;
 import dev.penstock.turbomachinery.MechanicalLosses;
@@ -324,6 +325,17 @@ final class Machinery {
 
     private PumpDuty duty(Stream in, double discharge) {
         Medium.Liquid liquid = (Medium.Liquid) in.medium();
+        if (discharge <= in.pressure()) {
+            throw new LimitReached(
+                    "tank.pressure",
+                    String.format(
+                            Locale.ROOT,
+                            "%s reaches its pump at %.3f bar and is wanted at %.3f bar: no pump is needed there; raise"
+                                    + " engine.chamber_pressure, lower the tank pressure or use the pressure-fed cycle",
+                            liquid.propellant().id(),
+                            in.pressure() / 1e5,
+                            discharge / 1e5));
+        }
         FluidState state = plant.liquidState(liquid, in.pressure(), in.enthalpy());
         return new PumpDuty(liquid.propellant(), state, discharge, in.flow());
     }

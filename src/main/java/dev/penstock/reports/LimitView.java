@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /** How far a concept reaches, as JSON document, terminal tables and section of a page. */
 public final class LimitView {
@@ -80,6 +81,9 @@ public final class LimitView {
         engine.row("specific impulse, sea level", Figures.fixed(balance.engine().seaLevelIsp(), 1), "s");
         engine.row("thrust, vacuum", Figures.kilonewton(balance.engine().vacuumThrust()), "kN");
         engine.row("mass flow", Figures.massFlow(balance.engine().massFlow()), "kg/s");
+        balance.turbines()
+                .forEach(t -> engine.row(
+                        t.name() + ", inlet", Figures.kelvin(t.inlet().temperature()), "K"));
         return text.append(engine.text()).toString();
     }
 
@@ -116,9 +120,17 @@ public final class LimitView {
                 "reach",
                 "Reach",
                 "How high can the chamber pressure go, and what stops it?",
-                List.of(result.explanation()),
+                List.of(result.explanation() + turbines(result.balance())),
                 figures,
                 List.of(ConceptPage.limits(result.held())),
                 List.of(points.table()));
+    }
+
+    /** How hot the gas before each turbine is there, since the search may choose it. */
+    private static String turbines(EngineBalance balance) {
+        String list = balance.turbines().stream()
+                .map(t -> t.name() + " " + Figures.kelvin(t.inlet().temperature()) + " K")
+                .collect(Collectors.joining(", "));
+        return list.isEmpty() ? "" : "; gas before the turbine: " + list;
     }
 }

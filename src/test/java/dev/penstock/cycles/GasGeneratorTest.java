@@ -1,8 +1,10 @@
 package dev.penstock.cycles;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.penstock.errors.LimitReached;
 import dev.penstock.turbomachinery.PumpSizing;
 import dev.penstock.turbomachinery.TurbineSizing;
 import java.util.Map;
@@ -130,5 +132,14 @@ class GasGeneratorTest {
         EngineBalance balance = Concepts.STUDY.balance(seaLevel);
         assertThat(balance.thrustAt(101325)).isCloseTo(600e3, within(600e3 * 1e-8));
         assertThat(balance.engine().seaLevelThrust()).isCloseTo(600e3, within(600e3 * 1e-8));
+    }
+
+    @Test
+    void aChamberBelowTankPressureIsToldThatItNeedsNoPump() {
+        Concept low = Concepts.example(CYCLE, "engine.chamber_pressure", "1 bar");
+        assertThatThrownBy(() -> Concepts.STUDY.balance(low))
+                .isInstanceOf(LimitReached.class)
+                .hasMessageContaining("no pump is needed")
+                .hasMessageContaining("engine.chamber_pressure");
     }
 }

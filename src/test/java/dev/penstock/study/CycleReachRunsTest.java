@@ -50,7 +50,7 @@ class CycleReachRunsTest {
                 .allSatisfy(l ->
                         assertThat(l.closed().isEmpty()).isEqualTo(!l.failure().isEmpty()));
         assertThat(line("expander").failure()).contains("expander closes neither");
-        assertThat(line("decomposition-generator").failure()).contains("decompose by themselves");
+        assertThat(line("decomposition-generator").failure()).contains("neither of them decomposes by itself");
     }
 
     /** Identity: the cycles share propellants, mixture ratio, thrust and nozzle. */
