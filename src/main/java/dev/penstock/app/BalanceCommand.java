@@ -56,6 +56,7 @@ final class BalanceCommand extends BaseCommand {
         EngineRuns runs = new EngineRuns(session.home(), session.fluids());
         Concept concept = runs.read(found.file(), found.changes());
         EngineBalance balance = runs.study().balance(concept);
+        FeedAnswer feed = FeedAnswer.of(session.home(), balance);
         Optional<UncertaintyResult> uncertainty = count == 0 ? Optional.empty() : Optional.of(sample(concept, count));
         List<PageSection> further =
                 uncertainty.map(UncertaintyView::section).stream().toList();
@@ -63,10 +64,12 @@ final class BalanceCommand extends BaseCommand {
         return answer(
                 () -> {
                     Map<String, Object> map = BalanceJson.of(balance);
+                    feed.addTo(map);
                     uncertainty.ifPresent(u -> map.put("uncertainty", UncertaintyView.json(u)));
                     return map;
                 },
                 () -> BalanceText.of(balance)
+                        + feed.text()
                         + uncertainty
                                 .map(u -> System.lineSeparator() + UncertaintyView.text(u))
                                 .orElse("")

@@ -31,6 +31,7 @@ import java.util.OptionalDouble;
  * @param electric electric drive, for the cycle that has one
  * @param limits hardware limits
  * @param mass what the masses of the models are multiplied by
+ * @param pressurization how the tanks are kept under pressure, for the cycle without pumps
  */
 public record Concept(
         ConceptDocument document,
@@ -49,7 +50,8 @@ public record Concept(
         GasPathDesign gasPath,
         Optional<ElectricDesign> electric,
         DesignLimits limits,
-        MassFactors mass) {
+        MassFactors mass,
+        Optional<PressurizationDesign> pressurization) {
 
     public Concept {
         Require.positive("concept", "mixture ratio (-)", mixtureRatio);
@@ -149,6 +151,7 @@ public record Concept(
                 gasPath,
                 electric,
                 limits,
-                mass);
+                mass,
+                pressurization);
     }
 }

@@ -101,6 +101,13 @@ final class ConceptKeys {
         return value;
     }
 
+    /** A word with a default. */
+    String word(String key, String otherwise, String basis) {
+        String value = table.optionalText(key).orElse(otherwise);
+        note(key, value, "", table.has(key), basis);
+        return value;
+    }
+
     Optional<String> optionalText(String key) {
         Optional<String> value = table.optionalText(key);
         value.ifPresent(text -> note(key, text, "", true, ""));

@@ -194,8 +194,7 @@ public final class ConceptReader {
         }
     }
 
-    private static Supplier<Concept> rest(
-            ConceptKeys root, FeedKeys feeds, Head head, Supplier<ConceptDocument> document) {
+    private Supplier<Concept> rest(ConceptKeys root, FeedKeys feeds, Head head, Supplier<ConceptDocument> document) {
         CycleTraits traits = head.cycle().traits();
         double ratio = root.table("propellants").required("mixture_ratio", Dimension.RATIO, Range.of(0.05, 50));
         Optional<ThrustTarget> thrust = thrust(root.table("engine"));
@@ -208,6 +207,8 @@ public final class ConceptReader {
         GasKeys gas = new GasKeys(root, traits, head.hydrogen());
         Supplier<Optional<ElectricDesign>> electric = ElectricKeys.read(root, traits);
         Supplier<DesignLimits> limits = limits(root.table("limits"), traits);
+        Supplier<Optional<PressurizationDesign>> pressurization =
+                PressurizationKeys.read(root, fluids, traits, head.oxidizer(), head.fuel());
         Supplier<MassFactors> mass = mass(root.table("mass"));
         return () -> new Concept(
                 document.get(),
@@ -226,7 +227,8 @@ public final class ConceptReader {
                 gas.path(),
                 electric.get(),
                 limits.get(),
-                mass.get());
+                mass.get(),
+                pressurization.get());
     }
 
     private static Cycle cycle(ConceptKeys root) {

@@ -83,6 +83,17 @@ public final class EngineStudy {
     }
 
     /**
+     * Sizes what keeps the tanks of an engine without pumps under pressure, and follows the engine over its life.
+     *
+     * @param balance the engine as balanced: the start of its life
+     * @return tanks, pressurant and engine over the life; empty for a cycle with pumps
+     * @throws dev.penstock.errors.LimitReached if the gas cannot do it
+     */
+    public Optional<PressureFeed> pressureFeed(EngineBalance balance) {
+        return balance.concept().pressurization().map(design -> new PressureFeeding(balancer, balance, design).make());
+    }
+
+    /**
      * Runs a built engine away from its design point: throttled, at another mixture ratio or with other tank pressures.
      * Each command starts from the nearest that was solved before it, so neighbours should stand side by side.
      *

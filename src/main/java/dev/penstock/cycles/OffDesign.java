@@ -40,13 +40,24 @@ final class OffDesign {
     private final Balancer balancer;
     private final EngineBalance design;
     private final BuiltMachines machines;
+    private final boolean regulated;
     private final List<Balancer.Solved> solved = new ArrayList<>();
 
     OffDesign(Balancer balancer, EngineBalance design) {
+        this(balancer, design, true);
+    }
+
+    private OffDesign(Balancer balancer, EngineBalance design, boolean regulated) {
+        this.regulated = regulated;
         this.balancer = balancer;
         this.design = design;
         this.machines = new BuiltMachines(design);
         this.solved.add(new Approach(balancer).solve(design.concept()));
+    }
+
+    /** An engine without pumps whose tanks have whatever pressure a command needs; valves and orifices stay as they are. */
+    static OffDesign withoutRegulation(Balancer balancer, EngineBalance design) {
+        return new OffDesign(balancer, design, false);
     }
 
     /** The engine at a command; starts from the nearest point that is solved, if need be by way of the middle. */
@@ -117,7 +128,8 @@ final class OffDesign {
                 own.gasPath(),
                 own.electric(),
                 own.limits(),
-                own.mass());
+                own.mass(),
+                own.pressurization());
     }
 
     private FeedDesign feed(Side side, OperatingCommand command, double ratio, OptionalDouble tankPressure) {
@@ -126,7 +138,8 @@ final class OffDesign {
         double share = side == Side.OXIDIZER ? ratio / (1 + ratio) * (1 + before) / before : (1 + before) / (1 + ratio);
         double flow = command.throttle() * share;
         double scale = flow * flow / command.throttle();
-        OptionalDouble tank = tankPressure.isPresent() ? tankPressure : tankOf(side, own);
+        OptionalDouble held = tankPressure.isPresent() ? tankPressure : tankOf(side, own);
+        OptionalDouble tank = regulated ? held : OptionalDouble.empty();
         return new FeedDesign(
                 own.propellant(),
                 tank,
@@ -141,7 +154,7 @@ final class OffDesign {
 
     /** With no pump to speed up, valves open as far as the calibration orifice allowed. */
     private double valveShare() {
-        return design.concept().cycle().traits().pumped() ? 1 : OPEN_VALVE;
+        return regulated && !design.concept().cycle().traits().pumped() ? OPEN_VALVE : 1;
     }
 
     /** A pressure-fed engine keeps the tank pressure that its balance found. */

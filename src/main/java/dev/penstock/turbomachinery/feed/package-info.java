@@ -1,0 +1,6 @@
+/**
+ * Gas that pushes propellant out of tanks: how far does the pressure of a closed ullage fall, and what must bottles hold
+ * that keep it up? Enter at {@link dev.penstock.turbomachinery.feed.UllageGas} and
+ * {@link dev.penstock.turbomachinery.feed.PressurantBottle}. Real-gas properties throughout.
+ */
+package dev.penstock.turbomachinery.feed;
