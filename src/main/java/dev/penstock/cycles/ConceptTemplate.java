@@ -50,6 +50,10 @@ public final class ConceptTemplate {
             }
             out.append(lines);
         });
+        if (cycle.traits().pumped()) {
+            out.append("\n# Boost pumps are there if their tables are; pressure rise and drive flow are computed.\n");
+            out.append("# [boost_pumps.oxidizer]\n# [boost_pumps.fuel]\n");
+        }
         out.append("\n# Where values come from, by key or by table; shown in reports.\n[sources]\n");
         out.append("# \"engine.chamber_pressure\" = \"trade study of the upper stage\"\n");
         out.append("\n# How sure values are: lowest, most likely, highest; sampled by a study of uncertainty.\n");

@@ -46,7 +46,7 @@ public final class EngineCharts {
         String svg = FlowDiagram.svg(
                 prefix + "-flow",
                 title,
-                balance.components(),
+                balance.components().stream().map(this::withShaftPower).toList(),
                 balance.stations(),
                 shafts,
                 balance.concept().oxidizer().id(),
@@ -57,6 +57,15 @@ public final class EngineCharts {
                         + " absolute pressure, temperature, flow. Blue is oxidizer, amber fuel, plum burnt gas, teal"
                         + " inert gas; a dotted line is a shaft.",
                 true);
+    }
+
+    /** A pump whose liquid drives a boost pump takes more at its shaft than its liquid keeps; readers expect the former. */
+    private Component withShaftPower(Component c) {
+        return balance.pumps().stream()
+                .filter(p -> p.name().equals(c.label()))
+                .findFirst()
+                .map(p -> new Component(c.id(), c.kind(), c.label(), c.inlets(), c.outlets(), c.heatIn(), p.power()))
+                .orElse(c);
     }
 
     private List<String> ids(List<String> names) {
