@@ -1,14 +1,26 @@
 package dev.penstock.app;
 
+import dev.penstock.cycles.Concept;
 import dev.penstock.cycles.EngineBalance;
+import dev.penstock.cycles.LimitResult;
+import dev.penstock.cycles.LimitTrail;
 import dev.penstock.errors.InvalidInput;
+import dev.penstock.errors.Warning;
+import dev.penstock.input.InputFile;
 import dev.penstock.input.Spelling;
 import dev.penstock.provenance.Trail;
 import dev.penstock.reports.TrailView;
 import dev.penstock.study.EngineRuns;
 import dev.penstock.study.EngineTrail;
+import dev.penstock.study.Progress;
+import dev.penstock.study.VehicleRuns;
+import dev.penstock.study.VehicleTrail;
+import dev.penstock.vehicle.SizingTrail;
+import dev.penstock.vehicle.VehicleReader;
+import dev.penstock.vehicle.VehicleSizing;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Command;
@@ -28,7 +40,10 @@ final class ExplainCommand extends BaseCommand {
 
     private static final int DEEPEST = 40;
 
-    @Parameters(index = "0", paramLabel = "CASE", description = "concept file, or the name of one in cycles/")
+    @Parameters(
+            index = "0",
+            paramLabel = "CASE",
+            description = "concept or vehicle file, or the name of one in cycles/, or a page made from one")
     private String file;
 
     @Parameters(
@@ -40,6 +55,9 @@ final class ExplainCommand extends BaseCommand {
 
     @Option(names = "--depth", paramLabel = "N", defaultValue = "3", description = "steps to follow back; default 3")
     private String depth;
+
+    @Option(names = "--limit", description = "explain the engine at the highest chamber pressure within its limits")
+    private boolean limit;
 
     @Mixin
     private ChangeOptions changes;
@@ -57,15 +75,32 @@ final class ExplainCommand extends BaseCommand {
         reader.finish();
         CaseFiles.Case found = CaseFiles.one(session, file, changes.map());
         EngineRuns runs = new EngineRuns(session.home(), session.fluids());
-        EngineBalance balance = runs.study().balance(runs.read(found.file(), found.changes()));
+        if (!InputFile.read(found.file(), found.changes()).root().has("cycle")) {
+            VehicleSizing vehicle = new VehicleRuns(runs).size(found.file(), found.changes(), Progress.NONE);
+            return explain(SizingTrail.of(vehicle), vehicle.warnings());
+        }
+        Concept concept = runs.read(found.file(), found.changes());
+        Optional<LimitResult> reach = limit ? Optional.of(runs.study().limit(concept)) : Optional.empty();
+        EngineBalance balance =
+                reach.map(LimitResult::balance).orElseGet(() -> runs.study().balance(concept));
         Trail trail = EngineTrail.of(balance);
+        reach.ifPresent(r -> LimitTrail.extend(trail, r));
+        if (limit) {
+            return explain(trail, balance.warnings());
+        }
+        VehicleReader.of(concept)
+                .ifPresent(plan -> trail.include(VehicleTrail.ofConcept(VehicleRuns.size(plan, balance), balance)));
+        return explain(trail, balance.warnings());
+    }
+
+    private int explain(Trail trail, List<Warning> warnings) {
         if (path.isEmpty()) {
             return answer(() -> listJson(trail), () -> listText(trail));
         }
         if (!trail.has(path.get())) {
             throw new InvalidInput("", "PATH", path.get(), "did you mean " + nearest(trail, path.get()) + "?");
         }
-        TrailView view = new TrailView(trail, balance.warnings());
+        TrailView view = new TrailView(trail, warnings);
         int steps = Integer.parseInt(depth);
         return answer(() -> view.json(path.get(), steps), () -> view.text(path.get(), steps));
     }

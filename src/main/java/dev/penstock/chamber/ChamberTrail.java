@@ -87,6 +87,37 @@ public final class ChamberTrail {
                 "m²",
                 IsentropicFlow.CARD,
                 List.of("chamber.throat_area_m2", "chamber.area_ratio"));
+        put(
+                "chamber.thrust_coefficient_vacuum",
+                chamber.vacuumThrustCoefficient(),
+                "",
+                DELIVERED,
+                List.of("chamber.vacuum_thrust_N", "chamber.throat_area_m2", gas + ".pressure_Pa"));
+        put(
+                "chamber.length_m",
+                chamber.contour().chamberLength(),
+                "m",
+                ContourBuilder.CARD,
+                join(List.of("chamber.throat_area_m2"), given));
+        put(
+                "chamber.nozzle_length_m",
+                chamber.contour().nozzleLength(),
+                "m",
+                ContourBuilder.CARD,
+                join(List.of("chamber.throat_area_m2", "chamber.area_ratio"), given));
+    }
+
+    /**
+     * @param chamber thrust chamber
+     * @param gas path of the station of the chamber gas
+     * @param card model that made that gas
+     */
+    public void gas(ChamberPerformance chamber, String gas, ModelCard card) {
+        List<String> from = List.of(gas + ".pressure_Pa", gas + ".enthalpy_J_kg", "engine.chamber_mixture_ratio");
+        var state = chamber.ideal().chamber();
+        put("chamber.gas_temperature_K", state.temperature(), "K", card, from);
+        put("chamber.gas_molar_mass_kg_mol", state.molarMass(), "kg/mol", card, from);
+        put("chamber.gas_isentropic_exponent", state.gammaS(), "", card, from);
     }
 
     /**

@@ -15,6 +15,7 @@ import dev.penstock.turbomachinery.ShaftBalance;
 import dev.penstock.turbomachinery.TurbineSizing;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Records where every number of a balanced engine comes from: inputs with who said so, stations by the component that made
@@ -47,6 +48,11 @@ public final class BalanceTrail {
         balance.stations().forEach(stations::station);
         machines();
         new ChamberTrail(trail).chamber(balance.chamber(), chamberGas, concept("nozzle.", "chamber.", "efficiencies."));
+        new ChamberTrail(trail)
+                .gas(
+                        balance.chamber(),
+                        chamberGas,
+                        trail.entry(chamberGas + ".temperature_K").orElseThrow().model());
         balance.cooling().ifPresent(jacket -> cooling(jacket, chamberGas));
         engine(chamberGas);
         new MassTrail(balance, trail).record();
@@ -215,6 +221,13 @@ public final class BalanceTrail {
                 "s",
                 Definitions.IMPULSE,
                 List.of("engine.thrust_sea_level_N", "engine.mass_flow_kg_s", GRAVITY));
+        put(
+                p,
+                "chamber_isp_vacuum_s",
+                balance.chamber().vacuumSpecificImpulse(),
+                "s",
+                Definitions.IMPULSE,
+                List.of("chamber.vacuum_impulse_m_s", GRAVITY));
         put(p, "area_ratio", e.areaRatio(), "", Definitions.SAME, List.of("chamber.area_ratio"));
         put(p, "throat_diameter_m", e.throatDiameter(), "m", Definitions.DIAMETER, List.of("chamber.throat_area_m2"));
         put(p, "exit_diameter_m", e.exitDiameter(), "m", Definitions.DIAMETER, List.of("chamber.exit_area_m2"));
@@ -287,6 +300,7 @@ public final class BalanceTrail {
             String p = "pressure_ladder." + i;
             put(p, "from_Pa", step.from(), "Pa", Definitions.SAME, stationWith(step.from()));
             put(p, "to_Pa", step.to(), "Pa", Definitions.SAME, stationWith(step.to()));
+            put(p, "rise_Pa", step.rise(), "Pa", Definitions.DIFFERENCE, List.of(p + ".from_Pa", p + ".to_Pa"));
         }
     }
 
@@ -301,10 +315,20 @@ public final class BalanceTrail {
     private void limits() {
         for (LimitCheck limit : balance.limits()) {
             String p = "limits." + Trail.slug(limit.name());
-            put(p, "value", limit.value(), limit.unit(), Definitions.SAME, subject(limit));
+            List<String> from = subject(limit);
+            put(p, "value", limit.value(), limit.unit(), model(limit, from), from);
             trail.given(p + ".limit", limit.limit(), limit.unit(), "limit of the hardware", limit.source());
             put(p, "margin", limit.margin(), "", Definitions.MARGIN, List.of(p + ".value", p + ".limit"));
         }
+    }
+
+    /** A figure that is published is shown again; any other is made from those of the part. */
+    private ModelCard model(LimitCheck limit, List<String> from) {
+        boolean published =
+                from.stream().anyMatch(path -> trail.entry(path).orElseThrow().value() == limit.value());
+        return published
+                ? Definitions.SAME
+                : LimitFigures.card(limit.name().substring(limit.name().indexOf('.') + 1));
     }
 
     /** The machine or jacket that a limit is about, and its figure of that name where it is published. */
@@ -348,6 +372,17 @@ public final class BalanceTrail {
         List<String> flows = balance.stations().stream()
                 .map(s -> at(s.number()) + ".enthalpy_J_kg")
                 .toList();
+        for (EnergyAudit.Item item : balance.audit().items()) {
+            String p = "audit." + Trail.slug(item.component());
+            List<String> ends = balance.components().stream()
+                    .filter(c -> c.id().equals(item.component()))
+                    .flatMap(c -> Stream.concat(c.inlets().stream(), c.outlets().stream()))
+                    .flatMap(n -> Stream.of(at(n) + ".mass_flow_kg_s", at(n) + ".enthalpy_J_kg"))
+                    .toList();
+            List<String> from = ends.isEmpty() ? flows : ends;
+            put(p, "mass_imbalance", item.massImbalance(), "", Definitions.AUDIT, from);
+            put(p, "energy_imbalance", item.energyImbalance(), "", Definitions.AUDIT, from);
+        }
         trail.record("audit_worst", balance.audit().worst(), "", Definitions.AUDIT, flows.toArray(String[]::new));
         all.add("audit_worst");
         trail.record("residual_worst", balance.residualWorst(), "", Definitions.EXTREME, all.toArray(String[]::new));

@@ -30,7 +30,7 @@ public final class Definitions {
             "the value at which every closing equation vanishes",
             "where a balance exists; what is left of each equation is listed with the residuals");
     public static final ModelCard SUM = card("sum", "Sum", "x = Σ xᵢ", "everywhere");
-    static final ModelCard DIFFERENCE = card("difference", "Difference", "Δx = x₂ − x₁", "everywhere");
+    public static final ModelCard DIFFERENCE = card("difference", "Difference", "Δx = x₂ − x₁", "everywhere");
     public static final ModelCard RATIO = card("ratio", "Ratio", "r = a/b", "everywhere");
     static final ModelCard IMPULSE = card("specific-impulse", "Specific impulse", "Isp = F/(ṁ g₀)", "everywhere");
     static final ModelCard THRUST_TO_WEIGHT =

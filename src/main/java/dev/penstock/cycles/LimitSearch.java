@@ -265,7 +265,7 @@ final class LimitSearch {
     }
 
     /** What the concept would change to move a limit: one key for all pumps and tanks, else the limit's own name. */
-    private static String key(LimitCheck check) {
+    static String key(LimitCheck check) {
         if (check.name().endsWith(".discharge_pressure")) {
             return "limits.discharge_pressure";
         }

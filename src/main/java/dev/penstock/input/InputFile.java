@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
@@ -29,6 +30,7 @@ public final class InputFile {
     private final KeyLines lines;
     private final InputTable root;
     private final List<InvalidInput.Problem> problems = new ArrayList<>();
+    private final Map<String, AskedInput> inputs = new LinkedHashMap<>();
 
     private InputFile(String name, String text, ObjectNode tree) {
         this.name = name;
@@ -149,6 +151,15 @@ public final class InputFile {
     /** @return the text as read, without changes */
     public String text() {
         return text;
+    }
+
+    /** @return every input that was asked for so far, in that order, each once */
+    public List<AskedInput> inputs() {
+        return List.copyOf(inputs.values());
+    }
+
+    void note(AskedInput input) {
+        inputs.put(input.key(), input);
     }
 
     void problem(String path, String value, String allowed) {

@@ -4,6 +4,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
 import dev.penstock.quantities.Units;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -22,6 +24,8 @@ import java.util.stream.Collectors;
  * called before the values are used. Keys that nobody asked for are problems too. Not thread-safe.
  */
 public final class InputTable {
+
+    private static final String COMPUTED = "computed";
 
     private final InputFile file;
     private final String path;
@@ -86,7 +90,21 @@ public final class InputTable {
      * @return the value in SI, or {@code otherwise}
      */
     public double quantity(String key, Dimension dimension, Range allowed, double otherwise) {
-        return optionalQuantity(key, dimension, allowed).orElse(otherwise);
+        OptionalDouble value = optionalQuantity(key, dimension, allowed);
+        if (!has(key)) {
+            note(key, plain(otherwise), dimension.siUnit(), false);
+        }
+        return value.orElse(otherwise);
+    }
+
+    private void note(String key, String value, String unit, boolean given) {
+        file.note(new AskedInput(pathOf(key), value, unit, given));
+    }
+
+    /** Eight digits are more than anybody writes, and hide the round-off of a change of units. */
+    private static String plain(double value) {
+        BigDecimal rounded = new BigDecimal(value, new MathContext(8)).stripTrailingZeros();
+        return Math.abs(rounded.precision() - rounded.scale()) < 10 ? rounded.toPlainString() : rounded.toString();
     }
 
     /**
@@ -99,9 +117,12 @@ public final class InputTable {
         asked.add(key);
         JsonNode value = node.get(key);
         if (value == null) {
+            note(key, COMPUTED, "", false);
             return OptionalDouble.empty();
         }
-        return toSi(key, value, dimension, allowed);
+        OptionalDouble si = toSi(key, value, dimension, allowed);
+        si.ifPresent(number -> note(key, plain(number), dimension.siUnit(), true));
+        return si;
     }
 
     private OptionalDouble toSi(String key, JsonNode value, Dimension dimension, Range allowed) {
@@ -130,13 +151,16 @@ public final class InputTable {
         JsonNode value = node.get(key);
         List<Double> list = new ArrayList<>();
         if (value == null) {
+            note(key, COMPUTED, "", false);
             return list;
         }
-        if (!value.isArray()) {
+        if (value.isArray()) {
+            value.forEach(element -> toSi(key, element, dimension, allowed).ifPresent(list::add));
+        } else {
             toSi(key, value, dimension, allowed).ifPresent(list::add);
-            return list;
         }
-        value.forEach(element -> toSi(key, element, dimension, allowed).ifPresent(list::add));
+        String all = list.stream().map(InputTable::plain).collect(Collectors.joining(", "));
+        note(key, all, dimension.siUnit(), true);
         return list;
     }
 
@@ -150,6 +174,7 @@ public final class InputTable {
     public int integer(String key, int low, int high, int otherwise) {
         asked.add(key);
         JsonNode value = node.get(key);
+        note(key, value == null ? Integer.toString(otherwise) : value.asText(), "", value != null);
         if (value == null) {
             return otherwise;
         }
@@ -174,6 +199,7 @@ public final class InputTable {
     public boolean flag(String key, boolean otherwise) {
         asked.add(key);
         JsonNode value = node.get(key);
+        note(key, value == null ? Boolean.toString(otherwise) : value.asText(), "", value != null);
         if (value == null) {
             return otherwise;
         }
@@ -204,7 +230,11 @@ public final class InputTable {
      * @return the text
      */
     public String text(String key, String otherwise) {
-        return optionalText(key).orElse(otherwise);
+        Optional<String> value = optionalText(key);
+        if (!has(key) && !otherwise.isEmpty()) {
+            note(key, otherwise, "", false);
+        }
+        return value.orElse(otherwise);
     }
 
     /**
@@ -221,6 +251,7 @@ public final class InputTable {
             problem(key, show(value), "write a text in quotes");
             return Optional.empty();
         }
+        note(key, value.textValue(), "", true);
         return Optional.of(value.textValue());
     }
 
@@ -262,6 +293,9 @@ public final class InputTable {
      * @return the name
      */
     public String choice(String key, List<String> allowed, String otherwise) {
+        if (!has(key)) {
+            note(key, otherwise, "", false);
+        }
         return optionalText(key).map(value -> oneOf(key, value, allowed)).orElse(otherwise);
     }
 

@@ -68,6 +68,15 @@ public final class Trail {
     }
 
     /**
+     * @param other trail of a result that this one contains
+     * @return this trail with all of its entries
+     */
+    public Trail include(Trail other) {
+        entries.putAll(other.entries);
+        return this;
+    }
+
+    /**
      * @param name name of a part, for example "fuel pump"
      * @return the name as one part of a path, for example "fuel-pump"
      */

@@ -129,9 +129,20 @@ public final class ComparisonView {
         model.put("failures", failures);
         model.put("charts", charts());
         model.put("binding", binding());
+        model.put("grounds", Grounds.of(outcomes));
+        model.put("assumptions", assumptions());
         model.put("cautions", Assumptions.CAUTIONS);
         model.put("software", software);
         return Pages.fill("comparison.ftlh", model);
+    }
+
+    /** What any of the concepts takes for granted. */
+    private List<String> assumptions() {
+        return outcomes.stream()
+                .flatMap(o -> o.balance().stream())
+                .flatMap(b -> Assumptions.of(b).stream())
+                .distinct()
+                .toList();
     }
 
     private List<Map<String, Object>> lines() {

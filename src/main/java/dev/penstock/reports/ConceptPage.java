@@ -1,12 +1,14 @@
 package dev.penstock.reports;
 
 import dev.penstock.cycles.ConceptDocument;
-import dev.penstock.cycles.ConceptInput;
 import dev.penstock.cycles.EngineBalance;
 import dev.penstock.cycles.EngineSummary;
 import dev.penstock.cycles.LimitResult;
+import dev.penstock.cycles.LimitTrail;
 import dev.penstock.provenance.LimitCheck;
+import dev.penstock.provenance.Trail;
 import dev.penstock.study.EngineTrail;
+import dev.penstock.study.VehicleTrail;
 import dev.penstock.vehicle.VehicleSizing;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -83,7 +85,10 @@ public final class ConceptPage {
                         .map(w -> Map.of("source", w.source(), "message", w.message()))
                         .toList());
         model.put("sections", sections());
-        TrailPart trail = new TrailPart(EngineTrail.of(balance));
+        Trail all = EngineTrail.of(balance);
+        reach.ifPresent(r -> LimitTrail.extend(all, r));
+        vehicle.ifPresent(v -> all.include(VehicleTrail.ofConcept(v, balance)));
+        TrailPart trail = new TrailPart(all);
         model.put("models", trail.models());
         model.put("numbers", trail.numbers());
         model.put("assumptions", Assumptions.of(balance));
@@ -192,7 +197,7 @@ public final class ConceptPage {
                 List.of()));
         sections.addAll(further);
         vehicle.ifPresent(v -> sections.add(VehicleTables.section(v)));
-        sections.add(inputs());
+        sections.add(Grounds.of(balance));
         sections.add(new PageSection(
                 "evidence",
                 "Evidence",
@@ -212,35 +217,17 @@ public final class ConceptPage {
         for (LimitCheck l : limits.stream()
                 .sorted(Comparator.comparingDouble(LimitCheck::margin))
                 .toList()) {
+            String path = "limits." + Trail.slug(l.name());
             table.marked(
-                    l.met() ? "" : "missed",
-                    Figures.limitName(l.name()),
-                    Figures.withUnit(l.value(), l.unit()),
-                    (l.upper() ? "at most " : "at least ") + Figures.withUnit(l.limit(), l.unit()),
-                    Figures.margin(l.margin()),
-                    l.met() ? "kept" : "missed",
-                    l.source());
+                            l.met() ? "" : "missed",
+                            Figures.limitName(l.name()),
+                            Figures.withUnit(l.value(), l.unit()),
+                            (l.upper() ? "at most " : "at least ") + Figures.withUnit(l.limit(), l.unit()),
+                            Figures.margin(l.margin()),
+                            l.met() ? "kept" : "missed",
+                            l.source())
+                    .traced("", path + ".value", path + ".limit", path + ".margin");
         }
-        return table.table();
-    }
-
-    private PageSection inputs() {
-        List<ConceptInput> all = balance.concept().document().inputs();
-        return new PageSection(
-                "inputs",
-                "Inputs",
-                "What was asked for, and on whose word?",
-                List.of("Values are shown in SI as the calculation used them."),
-                List.of(),
-                List.of(inputs(
-                        "Stated by the concept",
-                        all.stream().filter(ConceptInput::given).toList())),
-                List.of(inputs("Defaults", all.stream().filter(i -> !i.given()).toList())));
-    }
-
-    private static PageTable inputs(String caption, List<ConceptInput> inputs) {
-        PageTable.Builder table = PageTable.titled(caption, "<key", "<value", "<unit", "<source");
-        inputs.forEach(i -> table.row(i.key(), i.value(), i.unit(), i.source()));
         return table.table();
     }
 }

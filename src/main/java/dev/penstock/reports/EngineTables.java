@@ -9,6 +9,8 @@ import dev.penstock.cycles.PressureStep;
 import dev.penstock.provenance.Trail;
 import dev.penstock.quantities.Constants;
 import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
 
 /** The tables of one balanced engine. */
 final class EngineTables {
@@ -49,7 +51,7 @@ final class EngineTables {
     }
 
     /** Paths of the cells of a row: a base with a key each; an empty key for a cell without a trail. */
-    private static String[] traces(String base, String... keys) {
+    static String[] traces(String base, String... keys) {
         return java.util.Arrays.stream(keys)
                 .map(key -> key.isEmpty() ? "" : base + "." + key)
                 .toArray(String[]::new);
@@ -58,10 +60,20 @@ final class EngineTables {
     static PageTable ladder(EngineBalance balance) {
         PageTable.Builder table =
                 PageTable.titled("Pressure steps", "<line", "<at", "from (bar)", "to (bar)", "step (bar)");
-        balance.pressureLadder().stream()
-                .sorted(Comparator.comparing(PressureStep::line))
-                .forEach(s -> table.row(
-                        s.line(), s.component(), Figures.bar(s.from()), Figures.bar(s.to()), Figures.bar(s.rise())));
+        List<PressureStep> steps = balance.pressureLadder();
+        IntStream.range(0, steps.size())
+                .boxed()
+                .sorted(Comparator.comparing(i -> steps.get(i).line()))
+                .forEach(i -> {
+                    PressureStep s = steps.get(i);
+                    table.row(
+                                    s.line(),
+                                    s.component(),
+                                    Figures.bar(s.from()),
+                                    Figures.bar(s.to()),
+                                    Figures.bar(s.rise()))
+                            .traced(traces("pressure_ladder." + i, "", "", "from_Pa", "to_Pa", "rise_Pa"));
+                });
         return table.table();
     }
 
@@ -195,11 +207,14 @@ final class EngineTables {
                         "gas temperature in the chamber",
                         Figures.kelvin(c.ideal().chamber().temperature()),
                         "K")
+                .traced("", "chamber.gas_temperature_K")
                 .row("molar mass", Figures.significant(c.ideal().chamber().molarMass() * 1e3, 4), "g/mol")
+                .traced("", "chamber.gas_molar_mass_kg_mol")
                 .row(
                         "isentropic exponent",
                         Figures.significant(c.ideal().chamber().gammaS(), 4),
                         "")
+                .traced("", "chamber.gas_isentropic_exponent")
                 .row("mixture ratio in the chamber", Figures.significant(e.chamberMixtureRatio(), 4), "")
                 .traced("", "engine.chamber_mixture_ratio")
                 .row("characteristic velocity, ideal", Figures.fixed(c.ideal().characteristicVelocity(), 1), "m/s")
@@ -207,7 +222,9 @@ final class EngineTables {
                 .row("characteristic velocity, delivered", Figures.fixed(c.characteristicVelocity(), 1), "m/s")
                 .traced("", "engine.characteristic_velocity_m_s")
                 .row("thrust coefficient in vacuum", Figures.significant(c.vacuumThrustCoefficient(), 5), "")
+                .traced("", "chamber.thrust_coefficient_vacuum")
                 .row("chamber specific impulse in vacuum", Figures.fixed(c.vacuumSpecificImpulse(), 1), "s")
+                .traced("", "engine.chamber_isp_vacuum_s")
                 .row("chamber mass flow", Figures.massFlow(c.massFlow()), "kg/s")
                 .traced("", "chamber.mass_flow_kg_s")
                 .row("area ratio", Figures.significant(c.areaRatio(), 4), "")
@@ -217,7 +234,9 @@ final class EngineTables {
                 .row("exit diameter", Figures.millimetre(e.exitDiameter()), "mm")
                 .traced("", "engine.exit_diameter_m")
                 .row("injector to throat", Figures.millimetre(c.contour().chamberLength()), "mm")
+                .traced("", "chamber.length_m")
                 .row("throat to exit", Figures.millimetre(c.contour().nozzleLength()), "mm")
+                .traced("", "chamber.nozzle_length_m")
                 .row("engine thrust in vacuum", Figures.kilonewton(e.vacuumThrust()), "kN")
                 .traced("", "engine.thrust_vacuum_N")
                 .row("engine thrust at sea level", Figures.kilonewton(e.seaLevelThrust()), "kN")
@@ -228,15 +247,20 @@ final class EngineTables {
     static PageTable losses(EngineBalance balance) {
         PageTable.Builder table =
                 PageTable.titled("Losses", "<loss", "factor", "impulse lost (s)", "<model", "<source", "<note");
-        java.util.stream.Stream.concat(balance.chamber().losses().stream(), balance.engineLosses().stream())
-                .forEach(l -> table.row(
+        balance.chamber().losses().forEach(l -> loss(table, l, "losses."));
+        balance.engineLosses().forEach(l -> loss(table, l, "engine_losses."));
+        return table.table();
+    }
+
+    private static void loss(PageTable.Builder table, NamedLoss l, String list) {
+        table.row(
                         l.name(),
                         Figures.significant(l.factor(), 5),
                         Figures.fixed(l.impulseLoss() / Constants.STANDARD_GRAVITY, 2),
                         model(l),
                         l.model().map(card -> String.join(", ", card.sources())).orElse(""),
-                        l.note()));
-        return table.table();
+                        l.note())
+                .traced(traces(list + Trail.slug(l.name()), "", "factor", "impulse_loss_m_s"));
     }
 
     private static String model(NamedLoss loss) {
@@ -266,21 +290,20 @@ final class EngineTables {
 
     static PageTable residuals(EngineBalance balance) {
         PageTable.Builder table = PageTable.titled("Closing equations", "<equation", "left over", "<unit", "relative");
-        balance.residuals()
-                .forEach(r -> table.row(
-                        r.name(), Figures.significant(r.value(), 3), r.unit(), Figures.significant(r.relative(), 2)));
+        balance.residuals().forEach(r -> table.row(
+                        r.name(), Figures.significant(r.value(), 3), r.unit(), Figures.significant(r.relative(), 2))
+                .traced(traces("residuals." + Trail.slug(r.name()), "", "value", "", "relative")));
         return table.table();
     }
 
     static PageTable audit(EngineBalance balance) {
         PageTable.Builder table =
                 PageTable.titled("Audit by component", "<component", "mass imbalance", "energy imbalance");
-        balance.audit()
-                .items()
-                .forEach(i -> table.row(
+        balance.audit().items().forEach(i -> table.row(
                         i.component(),
                         Figures.significant(i.massImbalance(), 2),
-                        Figures.significant(i.energyImbalance(), 2)));
+                        Figures.significant(i.energyImbalance(), 2))
+                .traced(traces("audit." + Trail.slug(i.component()), "", "mass_imbalance", "energy_imbalance")));
         return table.table();
     }
 }

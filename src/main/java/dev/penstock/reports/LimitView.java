@@ -111,11 +111,11 @@ public final class LimitView {
                         false));
         PageTable.Builder points =
                 PageTable.titled("Chamber pressures tried", "bar", "<within limits", "<tightest limit");
-        result.points()
-                .forEach(p -> points.row(
-                        Figures.bar(p.chamberPressure()),
-                        p.withinLimits() ? "yes" : "no",
-                        Figures.limitName(p.limit())));
+        for (int i = 0; i < result.points().size(); i++) {
+            LimitResult.Point p = result.points().get(i);
+            points.row(Figures.bar(p.chamberPressure()), p.withinLimits() ? "yes" : "no", Figures.limitName(p.limit()))
+                    .traced("points." + i + ".chamber_pressure_Pa");
+        }
         return new PageSection(
                 "reach",
                 "Reach",

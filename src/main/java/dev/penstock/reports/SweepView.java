@@ -197,27 +197,34 @@ public final class SweepView {
                 "kind",
                 String.join(" and ", sweep.axes().stream().map(Axis::path).toList()));
         model.put("subtitle", sweep.complete() ? "" : "Cancelled: not all combinations were tried.");
+        List<PageSection> sections = new ArrayList<>(List.of(
+                new PageSection(
+                        "charts",
+                        "Charts",
+                        "What changes, and where does it stop?",
+                        List.of(),
+                        new SweepCharts(sweep).figures(),
+                        List.of(),
+                        List.of()),
+                new PageSection(
+                        "points",
+                        "Points",
+                        "What was found at each combination?",
+                        IntStream.range(0, reasons.size())
+                                .mapToObj(i -> "Reason " + (i + 1) + ": " + reasons.get(i))
+                                .toList(),
+                        List.of(),
+                        List.of(table()),
+                        List.of())));
+        sections.addAll(Grounds.of(sweep));
+        model.put("sections", sections);
         model.put(
-                "sections",
-                List.of(
-                        new PageSection(
-                                "charts",
-                                "Charts",
-                                "What changes, and where does it stop?",
-                                List.of(),
-                                new SweepCharts(sweep).figures(),
-                                List.of(),
-                                List.of()),
-                        new PageSection(
-                                "points",
-                                "Points",
-                                "What was found at each combination?",
-                                IntStream.range(0, reasons.size())
-                                        .mapToObj(i -> "Reason " + (i + 1) + ": " + reasons.get(i))
-                                        .toList(),
-                                List.of(),
-                                List.of(table()),
-                                List.of())));
+                "assumptions",
+                sweep.points().stream()
+                        .flatMap(p -> p.balance().stream())
+                        .limit(1)
+                        .flatMap(b -> Assumptions.of(b).stream())
+                        .toList());
         model.put("cautions", Assumptions.CAUTIONS);
         model.put("software", software);
         return Pages.fill("sweep.ftlh", model);

@@ -137,7 +137,8 @@ public final class TradeView {
                         .filter(c -> !reason(c).isEmpty())
                         .map(c -> Map.of("source", c.pair().toString(), "message", reason(c)))
                         .toList());
-        model.put("parts", List.of(section(result)));
+        model.put("parts", List.of(section(result), Grounds.of(result.plan())));
+        model.put("assumptions", Assumptions.ofVehicle());
         model.put("cautions", Assumptions.CAUTIONS);
         model.put("software", software);
         return Pages.fill("vehicle.ftlh", model);

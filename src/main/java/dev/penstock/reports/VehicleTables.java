@@ -1,5 +1,6 @@
 package dev.penstock.reports;
 
+import dev.penstock.provenance.Trail;
 import dev.penstock.vehicle.BoosterSizing;
 import dev.penstock.vehicle.StageSizing;
 import dev.penstock.vehicle.VehicleSizing;
@@ -59,11 +60,17 @@ final class VehicleTables {
     static PageTable summary(VehicleSizing v) {
         return PageTable.titled(v.plan().name(), "<quantity", "value", "<unit")
                 .row("start mass", tonnes(v.startMass()), "t")
+                .traced("", "start_mass_kg")
                 .row("propellant mass, all stages", tonnes(v.propellantMass()), "t")
+                .traced("", "propellant_mass_kg")
                 .row("dry mass, all stages", tonnes(v.dryMass()), "t")
+                .traced("", "dry_mass_kg")
                 .row("payload", tonnes(v.payload()), "t")
+                .traced("", "payload_kg")
                 .row("payload share of the start mass", Figures.significant(v.payloadFraction() * 100, 3), "%")
+                .traced("", "payload_fraction")
                 .row("ideal speed gain", Figures.fixed(v.deltaV(), 0), "m/s")
+                .traced("", "delta_v_m_s")
                 .table();
     }
 
@@ -82,8 +89,7 @@ final class VehicleTables {
                 "Isp (s)",
                 "thrust / weight",
                 "burn (s)");
-        v.stages()
-                .forEach(s -> table.row(
+        v.stages().forEach(s -> table.row(
                         s.name(),
                         Integer.toString(s.engines()),
                         tonnes(s.startMass()),
@@ -95,40 +101,63 @@ final class VehicleTables {
                         Figures.fixed(s.deltaV(), 0),
                         Figures.fixed(s.isp(), 1),
                         Figures.fixed(s.thrustToWeight(), 2),
-                        Figures.fixed(s.burnTime(), 0)));
+                        Figures.fixed(s.burnTime(), 0))
+                .traced(EngineTables.traces(
+                        "stages." + Trail.slug(s.name()),
+                        "",
+                        "engines",
+                        "start_mass_kg",
+                        "oxidizer_mass_kg",
+                        "fuel_mass_kg",
+                        "dry_mass_kg",
+                        "oxidizer_tank_m3",
+                        "fuel_tank_m3",
+                        "delta_v_m_s",
+                        "isp_s",
+                        "thrust_to_weight",
+                        "burn_time_s")));
         return table.table();
     }
 
     static PageTable budget(VehicleSizing v) {
         PageTable.Builder table = PageTable.titled("Speed budget", "<term", "m/s", "<source");
-        v.plan().mission().terms().forEach(t -> table.row(t.name(), Figures.fixed(t.value(), 0), t.source()));
-        table.row("sum", Figures.fixed(v.plan().mission().total(), 0), "");
+        v.plan().mission().terms().forEach(t -> table.row(t.name(), Figures.fixed(t.value(), 0), t.source())
+                .traced("", "delta_v_budget." + Trail.slug(t.name()) + ".delta_v_m_s"));
+        table.row("sum", Figures.fixed(v.plan().mission().total(), 0), "").traced("", "delta_v_budget.total_m_s");
         return table.table();
     }
 
     private static PageTable dryMass(StageSizing s) {
         PageTable.Builder table =
                 PageTable.titled("Dry mass of " + s.name(), "<part", "mass (kg)", "share", "scatter", "<source");
-        s.dryMass()
-                .lines()
-                .forEach(l -> table.row(
+        String path = "stages." + Trail.slug(s.name());
+        s.dryMass().lines().forEach(l -> table.row(
                         l.name(),
                         Figures.significant(l.mass(), 4),
                         Figures.percent(s.dryMass().share(l)),
                         "± " + Figures.fixed(100 * l.scatter(), 0) + " %",
-                        l.source()));
+                        l.source())
+                .traced(EngineTables.traces(
+                        path + ".dry_mass." + Trail.slug(l.name()), "", "mass_kg", "share", "scatter")));
         table.row(
-                "growth margin",
-                Figures.significant(s.dryMass().growth(), 4),
-                Figures.percent(s.dryMass().growth() / s.dryMass().total()),
-                "",
-                "margin of the plan");
+                        "growth margin",
+                        Figures.significant(s.dryMass().growth(), 4),
+                        Figures.percent(s.dryMass().growth() / s.dryMass().total()),
+                        "",
+                        "margin of the plan")
+                .traced("", path + ".dry_mass_growth_margin_kg", path + ".dry_mass_growth_share");
         table.row(
-                "dry mass",
-                Figures.significant(s.dryMass().total(), 4),
-                "100.0 %",
-                "± " + Figures.fixed(100 * s.dryMass().scatter() / s.dryMass().total(), 0) + " %",
-                "lines taken as independent");
+                        "dry mass",
+                        Figures.significant(s.dryMass().total(), 4),
+                        "100.0 %",
+                        "± "
+                                + Figures.fixed(
+                                        100
+                                                * s.dryMass().scatter()
+                                                / s.dryMass().total(),
+                                        0) + " %",
+                        "lines taken as independent")
+                .traced("", path + ".dry_mass_kg", path + ".dry_mass_share", path + ".dry_mass_scatter_share");
         return table.table();
     }
 

@@ -2,6 +2,7 @@ package dev.penstock.reports;
 
 import dev.penstock.vehicle.BoosterSizing;
 import dev.penstock.vehicle.FlownSizing;
+import dev.penstock.vehicle.SizingTrail;
 import dev.penstock.vehicle.StageReturn;
 import dev.penstock.vehicle.StageSizing;
 import dev.penstock.vehicle.VehicleSizing;
@@ -241,11 +242,19 @@ public final class VehicleView {
         model.put(
                 "figures",
                 List.of(
-                        figure("start mass", VehicleTables.tonnes(vehicle.startMass()), "t"),
-                        figure("of it propellant", VehicleTables.tonnes(vehicle.propellantMass()), "t"),
-                        figure("of it dry mass", VehicleTables.tonnes(vehicle.dryMass()), "t"),
-                        figure("payload", VehicleTables.tonnes(vehicle.payload()), "t"),
-                        figure("payload share", Figures.significant(100 * vehicle.payloadFraction(), 3), "%")));
+                        figure("start mass", VehicleTables.tonnes(vehicle.startMass()), "t", "start_mass_kg"),
+                        figure(
+                                "of it propellant",
+                                VehicleTables.tonnes(vehicle.propellantMass()),
+                                "t",
+                                "propellant_mass_kg"),
+                        figure("of it dry mass", VehicleTables.tonnes(vehicle.dryMass()), "t", "dry_mass_kg"),
+                        figure("payload", VehicleTables.tonnes(vehicle.payload()), "t", "payload_kg"),
+                        figure(
+                                "payload share",
+                                Figures.significant(100 * vehicle.payloadFraction(), 3),
+                                "%",
+                                "payload_fraction")));
         model.put(
                 "warnings",
                 vehicle.warnings().stream()
@@ -255,13 +264,19 @@ public final class VehicleView {
         List<PageSection> parts = new ArrayList<>();
         parts.add(VehicleTables.section(vehicle));
         parts.addAll(more);
+        parts.add(Grounds.of(vehicle));
         model.put("parts", parts);
+        TrailPart trail = new TrailPart(SizingTrail.of(vehicle));
+        model.put("models", trail.models());
+        model.put("numbers", trail.numbers());
+        model.put("assumptions", Assumptions.ofVehicle());
         model.put("cautions", Assumptions.CAUTIONS);
         model.put("software", software);
+        model.put("file", "CASE");
         return Pages.fill("vehicle.ftlh", model);
     }
 
-    private static Map<String, String> figure(String name, String value, String unit) {
-        return Map.of("name", name, "value", value, "unit", unit);
+    private static Map<String, String> figure(String name, String value, String unit, String trail) {
+        return Map.of("name", name, "value", value, "unit", unit, "trail", trail);
     }
 }

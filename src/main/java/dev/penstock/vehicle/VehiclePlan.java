@@ -1,6 +1,7 @@
 package dev.penstock.vehicle;
 
 import dev.penstock.errors.Require;
+import dev.penstock.input.AskedInput;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +23,7 @@ import java.util.stream.Stream;
  * @param ascent how it flies, where it goes to an orbit
  * @param sources what supports an input, by its dotted key
  * @param notes remarks on assumed inputs that must reach the reader
+ * @param inputs every input with its value, in the order of reading
  */
 public record VehiclePlan(
         String name,
@@ -33,7 +35,8 @@ public record VehiclePlan(
         Optional<BoosterPlan> boosters,
         Optional<AscentPlan> ascent,
         Map<String, String> sources,
-        List<String> notes) {
+        List<String> notes,
+        List<AskedInput> inputs) {
 
     public VehiclePlan {
         payload.ifPresent(value -> Require.positive(name, "payload (kg)", value));
@@ -42,6 +45,22 @@ public record VehiclePlan(
         stages = List.copyOf(stages);
         sources = Map.copyOf(sources);
         notes = List.copyOf(notes);
+        inputs = List.copyOf(inputs);
+    }
+
+    /** A plan that no file stands behind. */
+    public VehiclePlan(
+            String name,
+            String description,
+            OptionalDouble payload,
+            OptionalDouble startMass,
+            DeltaVBudget mission,
+            List<StagePlan> stages,
+            Optional<BoosterPlan> boosters,
+            Optional<AscentPlan> ascent,
+            Map<String, String> sources,
+            List<String> notes) {
+        this(name, description, payload, startMass, mission, stages, boosters, ascent, sources, notes, List.of());
     }
 
     /** @return the concept files of all engines, boosters included, each once; empty where the concept's own serves all */
@@ -60,7 +79,7 @@ public record VehiclePlan(
      */
     public VehiclePlan withMission(DeltaVBudget newMission) {
         return new VehiclePlan(
-                name, description, payload, startMass, newMission, stages, boosters, ascent, sources, notes);
+                name, description, payload, startMass, newMission, stages, boosters, ascent, sources, notes, inputs);
     }
 
     /**
@@ -69,7 +88,7 @@ public record VehiclePlan(
      */
     public VehiclePlan withStages(List<StagePlan> newStages) {
         return new VehiclePlan(
-                name, description, payload, startMass, mission, newStages, boosters, ascent, sources, notes);
+                name, description, payload, startMass, mission, newStages, boosters, ascent, sources, notes, inputs);
     }
 
     /**
@@ -79,7 +98,7 @@ public record VehiclePlan(
      */
     public VehiclePlan withMasses(OptionalDouble newPayload, OptionalDouble newStartMass) {
         return new VehiclePlan(
-                name, description, newPayload, newStartMass, mission, stages, boosters, ascent, sources, notes);
+                name, description, newPayload, newStartMass, mission, stages, boosters, ascent, sources, notes, inputs);
     }
 
     /**
@@ -88,6 +107,6 @@ public record VehiclePlan(
      */
     public VehiclePlan withNotes(List<String> newNotes) {
         return new VehiclePlan(
-                name, description, payload, startMass, mission, stages, boosters, ascent, sources, newNotes);
+                name, description, payload, startMass, mission, stages, boosters, ascent, sources, newNotes, inputs);
     }
 }

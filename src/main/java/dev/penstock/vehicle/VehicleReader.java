@@ -3,6 +3,7 @@ package dev.penstock.vehicle;
 import dev.penstock.cycles.Concept;
 import dev.penstock.cycles.ConceptDocument;
 import dev.penstock.errors.InvalidInput;
+import dev.penstock.input.AskedInput;
 import dev.penstock.input.InputFile;
 import dev.penstock.input.InputTable;
 import dev.penstock.quantities.Dimension;
@@ -107,8 +108,10 @@ public final class VehicleReader {
         if (!file.sound() || budget.isEmpty()) {
             return Optional.empty();
         }
+        List<AskedInput> inputs =
+                file.inputs().stream().filter(i -> !i.key().contains("sources")).toList();
         return Optional.of(new VehiclePlan(
-                name, description, payload, startMass, budget.get(), stages, boosters, ascent, sources, notes));
+                name, description, payload, startMass, budget.get(), stages, boosters, ascent, sources, notes, inputs));
     }
 
     private static List<StagePlan> stages(InputTable table, Optional<Path> folder) {

@@ -2,14 +2,24 @@ package dev.penstock.reports;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.penstock.cycles.BalanceTrail;
 import dev.penstock.cycles.ConceptReader;
 import dev.penstock.cycles.ConceptTemplate;
 import dev.penstock.cycles.Cycle;
 import dev.penstock.cycles.EngineBalance;
 import dev.penstock.cycles.EngineStudy;
+import dev.penstock.cycles.LimitResult;
+import dev.penstock.cycles.LimitTrail;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.provenance.Trail;
+import dev.penstock.study.EngineRuns;
+import dev.penstock.study.EngineTrail;
+import dev.penstock.study.Outcome;
+import dev.penstock.study.Progress;
+import dev.penstock.study.VehicleRuns;
+import dev.penstock.study.VehicleTrail;
+import dev.penstock.vehicle.SizingTrail;
+import dev.penstock.vehicle.VehicleReader;
+import dev.penstock.vehicle.VehicleSizing;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -26,11 +36,14 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Every number that a balance shows can be followed, step by step, to what came from outside. */
 class TrailWalkTest {
 
     private static final FluidLibrary FLUIDS = FluidLibrary.open();
+    private static final Software SOFTWARE = Software.of(Path.of("."), "test");
     private static final Set<String> LABELS = Set.of("number", "inlets", "outlets");
 
     @TestFactory
@@ -66,11 +79,64 @@ class TrailWalkTest {
         walk(new ConceptReader(FLUIDS).parse(cycle.id(), text, Map.of()));
     }
 
+    @TestFactory
+    List<DynamicTest> everyNumberOfEveryDemoVehicleLeadsToItsSources() throws IOException {
+        VehicleRuns runs = new VehicleRuns(new EngineRuns(Path.of("."), FLUIDS));
+        try (Stream<Path> files = Files.list(Path.of("cycles/vehicles"))) {
+            return files.sorted().toList().stream()
+                    .map(f -> DynamicTest.dynamicTest(f.getFileName().toString(), () -> {
+                        VehicleSizing vehicle = runs.size(f, Map.of(), Progress.NONE);
+                        Trail trail = SizingTrail.of(vehicle);
+                        walk(VehicleView.json(vehicle), trail);
+                        PageWalk.walk(VehicleView.html(vehicle, SOFTWARE), trail);
+                    }))
+                    .toList();
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"dunlin", "dotterel"})
+    void everyNumberOfASearchForTheHighestPressureLeadsToItsSources(String name) {
+        LimitResult result =
+                EngineStudy.open().limit(new ConceptReader(FLUIDS).read(Path.of("cycles", name + ".toml")));
+        Trail trail = LimitTrail.extend(EngineTrail.of(result.balance()), result);
+        Map<String, Object> document = new LinkedHashMap<>(LimitView.json(result));
+        Object engine = document.remove("balance");
+        assertThat(engine).isInstanceOf(Map.class);
+        ((Map<?, ?>) engine).forEach((key, value) -> document.put(key.toString(), value));
+        walk(document, trail);
+        PageWalk.walk(new ConceptPage(result.balance(), Optional.empty(), Optional.of(result), SOFTWARE).html(), trail);
+    }
+
+    /** The comparison shows nothing but figures of its concepts, each of which has its own trail. */
+    @Test
+    void everyNumberOfAComparisonIsOneOfItsConcepts() {
+        EngineRuns runs = new EngineRuns(Path.of("."), FLUIDS);
+        List<Outcome> outcomes = runs.balance(
+                List.of(Path.of("cycles/dunlin.toml"), Path.of("cycles/dotterel.toml")), Map.of(), Progress.NONE);
+        Object concepts = new ComparisonView(outcomes).json().get("concepts");
+        for (int i = 0; i < outcomes.size(); i++) {
+            Map<String, Object> shown = new LinkedHashMap<>();
+            ((Map<?, ?>) ((List<?>) concepts).get(i)).forEach((key, value) -> shown.put(key.toString(), value));
+            Object tightest = shown.remove("tightest_limit");
+            shown.put("limits", List.of(tightest));
+            walk(shown, EngineTrail.of(outcomes.get(i).balance().orElseThrow()));
+        }
+    }
+
     private static void walk(dev.penstock.cycles.Concept concept) {
         EngineBalance balance = EngineStudy.open().balance(concept);
-        Trail trail = BalanceTrail.of(balance);
+        Trail trail = EngineTrail.of(balance);
+        walk(BalanceJson.of(balance), trail);
+        Optional<VehicleSizing> vehicle = VehicleReader.of(concept).map(plan -> VehicleRuns.size(plan, balance));
+        vehicle.ifPresent(v -> trail.include(VehicleTrail.ofConcept(v, balance)));
+        PageWalk.walk(new ConceptPage(balance, vehicle, Optional.empty(), SOFTWARE).html(), trail);
+    }
+
+    /** Every number of the document has an entry of the same value, and every entry leads to its sources. */
+    private static void walk(Map<String, Object> document, Trail trail) {
         Map<String, Double> numbers = new LinkedHashMap<>();
-        numbers(BalanceJson.of(balance), "", numbers);
+        numbers(document, "", numbers);
         assertThat(numbers).isNotEmpty();
         List<String> faults = new ArrayList<>();
         numbers.forEach((path, value) -> {
@@ -89,11 +155,25 @@ class TrailWalkTest {
             if (!grounded.contains(entry.path())) {
                 faults.add(entry.path() + " leads to nothing from outside");
             }
+            if (entry.model().id().equals("cycles.same")
+                    && entry.inputs().stream()
+                            .flatMap(i -> trail.entry(i).stream())
+                            .noneMatch(i -> same(Math.abs(i.value()), Math.abs(entry.value())))) {
+                faults.add(entry.path() + " is " + entry.value() + ", but none of " + entry.inputs() + " is");
+            }
             if (entry.model().sources().stream().anyMatch(String::isBlank)) {
                 faults.add(entry.path() + " has no source");
             }
         }
         assertThat(faults).isEmpty();
+    }
+
+    /**
+     * Heat changes its sign with the side and is closed by iteration; temperatures go through an equation of state and
+     * back.
+     */
+    private static boolean same(double a, double b) {
+        return Math.abs(a - b) <= 1e-7 * Math.max(a, b);
     }
 
     /** Paths from which something that came from outside can be reached. */
@@ -137,7 +217,8 @@ class TrailWalkTest {
     }
 
     private static String label(Object element, int index) {
-        if (element instanceof Map<?, ?> map) {
+        Object found = element instanceof Optional<?> optional && optional.isPresent() ? optional.get() : element;
+        if (found instanceof Map<?, ?> map) {
             for (String key : List.of("number", "id", "name")) {
                 if (map.containsKey(key)) {
                     return Trail.slug(map.get(key).toString());
