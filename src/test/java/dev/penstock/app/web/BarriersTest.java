@@ -4,26 +4,88 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.deque.html.axecore.results.Results;
 import com.deque.html.axecore.selenium.AxeBuilder;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.openqa.selenium.By;
-import org.openqa.selenium.Dimension;
 
-/** Whether everybody can use the pages: rules of axe, narrow and wide screens. */
+/** Whether everybody can use the pages: rules of axe on light and dark paper, narrow and wide screens, print. */
 class BarriersTest extends BrowserTest {
 
+    @BeforeAll
+    static void writeStudies() throws IOException {
+        Path studies = Files.createDirectories(served.workspace.resolve("studies"));
+        Files.writeString(
+                studies.resolve("barriers.toml"),
+                "name = \"b\"\nstudy = \"compare\"\ncases = [\"../dunlin.toml\", \"../heron.toml\"]\n");
+        Files.writeString(
+                studies.resolve("barriers-sweep.toml"),
+                "name = \"s\"\nstudy = \"sweep\"\ncases = [\"../dunlin.toml\"]\nsamples = 2\n"
+                        + "vary = [\"engine.chamber_pressure=0.9..1.1MPa:2\"]\n");
+    }
+
+    @AfterEach
+    void backToNormal() {
+        browser.executeCdpCommand("Emulation.clearDeviceMetricsOverride", Map.of());
+        paper("screen", "light");
+    }
+
     @ParameterizedTest
-    @ValueSource(strings = {"/?file=heron.toml", "/together", "/explore", "/jacket?file=heron.toml", "/vehicle"})
-    void aPageHasNoBarriers(String path) {
+    @CsvSource({
+        "/?file=heron.toml, Balanced in",
+        "/together?study=studies/barriers.toml, 2 concepts balanced",
+        "/explore?study=studies/barriers-sweep.toml, Swept",
+        "/jacket?file=heron.toml, Done",
+        "/vehicle?file=vehicles/skerry.toml, Sized in"
+    })
+    void aPageHasNoBarriersOnLightAndDarkPaperNarrowAndWide(String path, String status) {
         go(path);
-        patience().until(b -> !b.findElements(By.cssSelector("option, #files input"))
-                .isEmpty());
-        if (path.contains("heron")) {
-            patience().until(b -> b.findElement(By.id("status")).getText().matches("Balanced in.*|Done\\."));
+        waitFor(status);
+        requireNone(new AxeBuilder().analyze(browser));
+        paper("screen", "dark");
+        requireNone(new AxeBuilder().withRules(List.of("color-contrast")).analyze(browser));
+        for (int width : new int[] {360, 3840}) {
+            browser.executeCdpCommand(
+                    "Emulation.setDeviceMetricsOverride",
+                    Map.of("width", width, "height", 2160, "deviceScaleFactor", 1, "mobile", width < 1000));
+            Number needed = (Number) browser.executeScript("return document.documentElement.scrollWidth");
+            assertThat(needed.intValue()).as("sideways scrolling at " + width).isLessThanOrEqualTo(width);
         }
-        Results results = new AxeBuilder().analyze(browser);
+        Number share = (Number) browser.executeScript(
+                "return document.querySelector('main').getBoundingClientRect().width / innerWidth");
+        assertThat(share.doubleValue()).as("share of a wide screen").isGreaterThan(0.8);
+        paper("print", "light");
+        assertThat(browser.findElement(By.cssSelector("header nav")).isDisplayed())
+                .as("links on paper")
+                .isFalse();
+    }
+
+    @Test
+    void theTrailOfANumberHasNoBarriers() {
+        go("/?file=heron.toml");
+        waitFor("Balanced in");
+        press(browser.findElement(By.cssSelector("[data-measure=isp_vacuum_s] .opener")));
+        patience().until(b -> id("why").isDisplayed());
+        requireNone(new AxeBuilder().include(List.of("#why")).analyze(browser));
+        assertThat(browser.switchTo().activeElement().getText()).isEqualTo("Close");
+        browser.switchTo().activeElement().click();
+        assertThat(browser.switchTo().activeElement().getText()).endsWith(" s");
+    }
+
+    private static void paper(String medium, String scheme) {
+        browser.executeCdpCommand(
+                "Emulation.setEmulatedMedia",
+                Map.of("media", medium, "features", List.of(Map.of("name", "prefers-color-scheme", "value", scheme))));
+    }
+
+    private static void requireNone(Results results) {
         assertThat(results.getViolations().stream()
                         .map(rule -> rule.getId() + ": "
                                 + rule.getNodes().stream()
@@ -32,20 +94,5 @@ class BarriersTest extends BrowserTest {
                                         .toList())
                         .toList())
                 .isEmpty();
-    }
-
-    @Test
-    void theNarrowestPhoneNeedsNoSidewaysScrolling() {
-        Dimension before = browser.manage().window().getSize();
-        try {
-            browser.executeCdpCommand(
-                    "Emulation.setDeviceMetricsOverride",
-                    Map.of("width", 360, "height", 800, "deviceScaleFactor", 1, "mobile", true));
-            Object overflow = browser.executeScript("return document.documentElement.scrollWidth");
-            assertThat(((Number) overflow).intValue()).isLessThanOrEqualTo(360);
-        } finally {
-            browser.executeCdpCommand("Emulation.clearDeviceMetricsOverride", Map.of());
-            browser.manage().window().setSize(before);
-        }
     }
 }

@@ -113,6 +113,23 @@ class EnginePageTest extends BrowserTest {
     }
 
     @Test
+    void aHostileNameStaysText() throws IOException {
+        String hostile = "<img src=x onerror=document.title=1>'&";
+        Files.writeString(
+                served.workspace.resolve("hostile.toml"),
+                served.text("dunlin.toml").replaceFirst("name = .*", "name = \"" + hostile + "\""));
+        go("/?file=hostile.toml");
+        waitFor("Balanced in");
+        assertThat(id("title").getText()).isEqualTo(hostile);
+        patience().until(b -> !b.findElements(By.cssSelector("#charts svg")).isEmpty());
+        assertThat(browser.findElements(By.cssSelector("main img"))).isEmpty();
+        assertThat(browser.getTitle()).isEqualTo("Engine · Penstock workbench");
+        id("report").click();
+        String page = new String(download("img-src-x-onerror-document-title-1.html"), StandardCharsets.UTF_8);
+        assertThat(page).doesNotContain("<img").contains("&lt;img src=x");
+    }
+
+    @Test
     void theReportIsDownloaded() {
         id("report").click();
         assertThat(new String(download("Heron.html"), StandardCharsets.UTF_8)).contains("<h1>Heron</h1>");

@@ -158,6 +158,60 @@ class WorkbenchTest {
         assertThat(answer.statusCode()).isEqualTo(413);
     }
 
+    @Test
+    void aFolderOrALinkToOneIsNoWayOut() throws IOException {
+        Path outside = Files.createDirectories(folder.resolve("outside-folder"));
+        Files.writeString(outside.resolve("x.toml"), "secret = true\n");
+        Path link = served.workspace.resolve("studies");
+        Files.createSymbolicLink(link, outside);
+        try {
+            assertThat(served.get("/api/study?name=studies/x.toml").statusCode())
+                    .isEqualTo(403);
+            String study = "{\"as\":\"studies/new.toml\",\"name\":\"n\",\"study\":\"compare\",\"version\":\"\","
+                    + "\"cases\":[\"dunlin.toml\"]}";
+            assertThat(served.post("/api/study", study).statusCode()).isEqualTo(403);
+            assertThat(outside.resolve("new.toml")).doesNotExist();
+        } finally {
+            Files.delete(link);
+        }
+    }
+
+    @Test
+    void aStudyCannotNameAFileOutsideTheWorkspace() throws IOException {
+        Path studies = Files.createDirectories(served.workspace.resolve("studies"));
+        Files.copy(served.workspace.resolve("dunlin.toml"), folder.resolve("beyond.toml"));
+        Path file = Files.writeString(
+                studies.resolve("beyond.toml"), "name = \"n\"\nstudy = \"compare\"\ncases = [\"../../beyond.toml\"]\n");
+        assertThat(served.get("/api/study?name=studies/beyond.toml").statusCode())
+                .isEqualTo(403);
+        Files.delete(file);
+        String study = "{\"as\":\"studies/new.toml\",\"name\":\"n\",\"study\":\"compare\",\"version\":\"\","
+                + "\"cases\":[\"../beyond.toml\"]}";
+        assertThat(served.post("/api/study", study).statusCode()).isEqualTo(403);
+        Files.delete(studies);
+    }
+
+    @Test
+    void aSweepThatIsTooLongIsRefusedAndAnOverlongOneIsStopped() {
+        assertThat(served.post(
+                                "/api/sweep",
+                                "{\"file\":\"dunlin.toml\",\"vary\":[\"engine.chamber_pressure=0.9..1.1MPa:900\"],"
+                                        + "\"samples\":100}")
+                        .statusCode())
+                .isEqualTo(422);
+        Jobs<String> jobs = new Jobs<>("test", java.time.Duration.ofMillis(50));
+        String id = jobs.start(1, job -> {
+            while (!job.stopped()) {
+                Thread.onSpinWait();
+            }
+            return "kept";
+        });
+        while (jobs.job(id).running()) {
+            Thread.onSpinWait();
+        }
+        assertThat(jobs.result(id)).isEqualTo("kept");
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"", "{", "[]", "3", "\"x\"", "null"})
     void whatIsNoJsonObjectIsRefused(String body) {
