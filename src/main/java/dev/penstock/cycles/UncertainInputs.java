@@ -2,6 +2,8 @@ package dev.penstock.cycles;
 
 import dev.penstock.chamber.LossKind;
 import dev.penstock.chamber.NamedLoss;
+import dev.penstock.cooling.JacketLimits;
+import dev.penstock.provenance.LimitCheck;
 import dev.penstock.provenance.Spread;
 import dev.penstock.provenance.UncertainInput;
 import dev.penstock.turbomachinery.GearTeeth;
@@ -46,7 +48,8 @@ public final class UncertainInputs {
         Concept concept = balance.concept();
         UncertainInputs inputs = new UncertainInputs(concept);
         inputs.chamber(balance.chamber().losses());
-        inputs.losses();
+        inputs.losses(concept);
+        inputs.limits(concept, balance.limits());
         for (Side side : Side.values()) {
             inputs.table(
                     "pumps." + side.key(),
@@ -99,7 +102,7 @@ public final class UncertainInputs {
         add("cooling.heat_flux_factor", new Spread(0.7, 1, 1.2), "");
     }
 
-    private void losses() {
+    private void losses(Concept concept) {
         for (Side side : Side.values()) {
             add("injector." + side.key() + "_loss", new Spread(0.15, 0.18, 0.22), "");
             add("lines." + side.key() + "_discharge_loss", new Spread(0.01, 0.02, 0.04), "");
@@ -110,6 +113,46 @@ public final class UncertainInputs {
         add("lines.hot_gas_loss", new Spread(0.01, 0.02, 0.04), "");
         add("exhaust.efficiency", new Spread(0.85, 0.93, 0.97), "");
         add("exhaust.duct_loss", new Spread(0.05, 0.15, 0.3), "");
+        concept.burners()
+                .keySet()
+                .forEach(burner -> add(burner.key() + ".injector_loss", new Spread(0.08, 0.12, 0.20), ""));
+        add("expander.turbine_bypass", new Spread(0.02, 0.05, 0.10), "");
+        put(
+                "cooling.film.efficiency",
+                new UncertainValue(new Spread(0.3, 0.5, 0.7), "", "grisson-1991"));
+        concept.pressurization().ifPresent(p -> {
+            for (Side side : Side.values()) {
+                put(
+                        "pressurization." + side.key() + "_collapse_factor",
+                        new UncertainValue(collapse(p.collapse(side)), "", "nasa-sp-8112"));
+            }
+        });
+    }
+
+    /** Half the excess over one to twice of it, about the ranges of the source. */
+    private static Spread collapse(double factor) {
+        return new Spread(1 + 0.5 * (factor - 1), factor, 1 + 1.8 * (factor - 1));
+    }
+
+    /** Limits of the hardware that the concept leaves at their usual values, and those of materials that the jacket found. */
+    private void limits(Concept concept, List<LimitCheck> checks) {
+        double discharge = concept.limits().dischargePressure();
+        double tank = concept.limits().tankPressure();
+        add("limits.discharge_pressure", new Spread(0.75, 1, 1.15).times(discharge), "Pa");
+        add("limits.tank_pressure", new Spread(0.8, 1, 1.3).times(tank), "Pa");
+        concept.cooling().ifPresent(c -> {
+            JacketLimits own = c.jacket().limits();
+            add("cooling.limits.pressure_drop_fraction", new Spread(0.7, 1, 1.5).times(own.pressureDropFraction()), "");
+            add("cooling.limits.life", new Spread(0.5, 1, 2).times(own.life()), "");
+        });
+        for (LimitCheck check : checks) {
+            double kelvin = check.limit();
+            if (check.name().equals("cooling.wall_temperature")) {
+                add("cooling.limits.wall_temperature", new Spread(kelvin - 60, kelvin, kelvin + 60), "K");
+            } else if (check.name().equals("cooling.coolant_wall_temperature")) {
+                add("cooling.limits.coolant_wall_temperature", new Spread(kelvin - 30, kelvin, kelvin + 30), "K");
+            }
+        }
     }
 
     private void table(String table, List<UncertainInput> inputs) {
