@@ -7,9 +7,12 @@ import dev.penstock.quantities.Constants;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
 import dev.penstock.reports.StartView;
+import dev.penstock.reports.TankHeadView;
 import dev.penstock.study.EngineRuns;
 import dev.penstock.study.StartRuns;
+import dev.penstock.study.TankHeadRuns;
 import dev.penstock.turbomachinery.start.BottleStart;
+import dev.penstock.turbomachinery.start.TankHeadRun;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -22,7 +25,7 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "start",
         description = "Balances a concept and spins its turbopumps up on bottled gas: gas per start, bottle volume and"
-                + " mass, or the number of starts that a given bottle holds.")
+                + " mass, or the number of starts that a given bottle holds; or on the pressure in its own tanks.")
 final class StartCommand extends BaseCommand {
 
     @Parameters(paramLabel = "CASE", description = "concept file, or the name of one in cycles/")
@@ -79,6 +82,20 @@ final class StartCommand extends BaseCommand {
             description = "count the starts of such a bottle instead of sizing one")
     private Optional<String> volume = Optional.empty();
 
+    @Option(
+            names = "--tank-head",
+            description =
+                    "start on the pressure in the engine's own tanks instead: expanders on the warmth of their jacket,"
+                            + " gas generators lit at tank pressure")
+    private boolean tankHead;
+
+    @Option(
+            names = "--soak",
+            paramLabel = "T",
+            defaultValue = "290K",
+            description = "metal of the jacket before a start on tank head; default ${DEFAULT-VALUE}")
+    private String soak;
+
     @Mixin
     private ChangeOptions changes;
 
@@ -94,6 +111,7 @@ final class StartCommand extends BaseCommand {
                 value(options, "--bottle-temperature", bottleTemperature, Dimension.TEMPERATURE, Range.of(100, 500));
         double supply = value(options, "--supply-pressure", supplyPressure, Dimension.PRESSURE, Range.of(1.5e5, 1e8));
         double fraction = value(options, "--speed", speed, Dimension.RATIO, Range.of(0.01, 1));
+        double soaked = value(options, "--soak", soak, Dimension.TEMPERATURE, Range.of(60, 600));
         double rise = value(options, "--rise-time", riseTime, Dimension.TIME, Range.of(0.01, 100));
         OptionalDouble given = options.optional("--bottle-volume", volume, Dimension.VOLUME, Range.of(1e-6, 1000));
         if (!starts.matches("[1-9]\\d{0,2}")) {
@@ -103,6 +121,9 @@ final class StartCommand extends BaseCommand {
             options.problem("--supply-pressure", supplyPressure, "allowed is at most the bottle pressure");
         }
         options.finish();
+        if (tankHead) {
+            return tankHead(fraction, soaked);
+        }
         Propellant medium = session.fluids().propellant(gas);
         if (!medium.roles().contains(Propellant.Role.PRESSURANT)) {
             throw new InvalidInput("", "--gas", gas, "allowed is a pressurant such as helium or nitrogen");
@@ -115,6 +136,16 @@ final class StartCommand extends BaseCommand {
                 StartRuns.of(balance, bottle, fraction, rise, Integer.parseInt(starts), given);
         String name = balance.concept().name();
         return answer(() -> StartView.json(name, result), () -> StartView.text(name, result));
+    }
+
+    private int tankHead(double fraction, double soaked) {
+        EngineRuns runs = new EngineRuns(session.home(), session.fluids());
+        EngineBalance balance = runs.study()
+                .balance(runs.read(CaseFiles.find(session, List.of(file)).get(0), changes.map()));
+        TankHeadRun run = TankHeadRuns.of(balance, fraction, soaked);
+        String name = balance.concept().name();
+        answer(() -> TankHeadView.json(name, run), () -> TankHeadView.text(name, run));
+        return run.reached() ? ExitCode.OK : ExitCode.NO_SOLUTION;
     }
 
     private static double value(OptionReader options, String name, String text, Dimension dimension, Range allowed) {

@@ -117,9 +117,7 @@ public final class UncertainInputs {
                 .keySet()
                 .forEach(burner -> add(burner.key() + ".injector_loss", new Spread(0.08, 0.12, 0.20), ""));
         add("expander.turbine_bypass", new Spread(0.02, 0.05, 0.10), "");
-        put(
-                "cooling.film.efficiency",
-                new UncertainValue(new Spread(0.3, 0.5, 0.7), "", "grisson-1991"));
+        put("cooling.film.efficiency", new UncertainValue(new Spread(0.3, 0.5, 0.7), "", "grisson-1991"));
         concept.pressurization().ifPresent(p -> {
             for (Side side : Side.values()) {
                 put(

@@ -38,6 +38,17 @@ class StartAndProtectCommandTest {
     }
 
     @Test
+    void aGasGeneratorStartsOnItsOwnTanks() {
+        Run run = Run.of("start", "heron", "--tank-head", "--speed", "0.3", "--json");
+        assertThat(run.code()).isZero();
+        assertThat(run.json().get("reached").booleanValue()).isTrue();
+        assertThat(run.json().get("torque_over_breakaway").doubleValue()).isGreaterThan(1);
+        assertThat(Run.of("start", "heron", "--tank-head", "--speed", "0.3").out())
+                .contains("of the design speed is reached in", "breaks the shafts away");
+        assertThat(Run.of("start", "tern", "--tank-head").code()).isEqualTo(2);
+    }
+
+    @Test
     void longerLoadsTakeHeavierProtection() {
         double before = 0;
         for (String time : new String[] {"5s", "20s", "80s"}) {
