@@ -26,8 +26,8 @@ final class PumpSpeed {
             "30 %: designers also keep away from critical speeds and match the turbine",
             List.of("nasa-sp-8107", "nasa-sp-8052", "nasa-sp-8048"));
 
-    /** Efficiency assumed where only the size of the shaft depends on it (-). */
-    private static final double NOMINAL_EFFICIENCY = 0.65;
+    /** Efficiency assumed where only the size of the shaft depends on it (-): 60 to 85 % [nasa-sp-125]. */
+    private static final double NOMINAL_EFFICIENCY = 0.70;
 
     private final PumpSuction suction;
 

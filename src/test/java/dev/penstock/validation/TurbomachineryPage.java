@@ -286,6 +286,9 @@ final class TurbomachineryPage {
                         .replace("\r\n", "\n"));
             }
         });
+        page.append(
+                "\nRD-170 has four chambers on one turbopump and is computed with one, whose walls weigh about twice as much"
+                        + " (thickness and surface go with the radius).\n");
     }
 
     private static final String NOTES =
