@@ -159,9 +159,9 @@ public record ChamberPerformance(
                 design.nozzle().separation().card().id(),
                 String.format(
                         Locale.ROOT,
-                        "at an ambient pressure of %.5g Pa the flow separates at area ratio %.3g of %.4g (%s); side loads "
+                        "at an ambient pressure of %.4g bar the flow separates at area ratio %.3g of %.4g (%s); side loads "
                                 + "and buzz are not estimated",
-                        ambientPressure,
+                        ambientPressure / 1e5,
                         separated.getAsDouble(),
                         areaRatio(),
                         design.nozzle().separation().card().title())));

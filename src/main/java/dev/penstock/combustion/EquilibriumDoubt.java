@@ -37,9 +37,9 @@ public final class EquilibriumDoubt {
                     ratio, temperature));
         } else if (atoms.of("C") > atoms.of("O") && temperature < SLOW_BELOW) {
             list.add(warning(
-                    "fewer oxygen than carbon atoms at %.0f K: fuel cracks slowly, and equilibrium (%.2g of the mass as"
-                            + " carbon) overstates it; expect unburnt fuel in the gas",
-                    temperature, condensedCarbon));
+                    "fewer oxygen than carbon atoms at %.0f K: fuel cracks slowly, and equilibrium (%.1f %% of the mass"
+                            + " as carbon) overstates it; expect unburnt fuel in the gas",
+                    temperature, 100 * condensedCarbon));
         }
         if (hydrazines(reactants) && atoms.of("O") * 2 < atoms.of("H") && temperature < AMMONIA_SURVIVES_BELOW) {
             list.add(warning(

@@ -135,7 +135,8 @@ final class GasSnapshot {
             list.add(warning("condensed water at %.5g K is taken as supercooled liquid; ice is left out", t));
         }
         if (gas.pressure() > DENSE) {
-            list.add(warning("ideal gas assumed at %.4g Pa; density may be several percent too high", gas.pressure()));
+            list.add(warning(
+                    "ideal gas assumed at %.4g bar; density may be several percent too high", gas.pressure() / 1e5));
         }
         if (gas instanceof EquilibriumSolver solver) {
             list.addAll(EquilibriumDoubt.of(solver.mixture(), t, solver.condensedCarbon()));

@@ -83,7 +83,7 @@ final class LimitSearch {
                 "%s reaches a chamber pressure of %.4g MPa; %s stops it there (%s)",
                 concept.name(),
                 best.pressure() / 1e6,
-                beyond.limit(),
+                beyond.limit().replace(".", ": ").replace('_', ' '),
                 beyond.why());
         return new LimitResult(
                 best.pressure(),
@@ -172,8 +172,13 @@ final class LimitSearch {
                     .filter(this::stops)
                     .min(Comparator.comparingDouble(this::margin))
                     .orElseThrow(() -> new IllegalStateException("no limit to keep"));
+            boolean inBar = least.unit().equals("Pa");
             String why = String.format(
-                    Locale.ROOT, "%.5g %s against %.5g %s", least.value(), least.unit(), bound(least), least.unit());
+                    Locale.ROOT,
+                    "%.5g %s against %.5g",
+                    inBar ? least.value() / 1e5 : least.value(),
+                    inBar ? "bar" : least.unit(),
+                    inBar ? bound(least) / 1e5 : bound(least));
             return new Trial(pressure, Optional.of(balance), solved, margin(least), least.name(), why);
         } catch (InvalidInput e) {
             throw e;

@@ -198,7 +198,9 @@ public final class EngineCharts {
 
     private static double step(List<SpanChart.Bar> bars, NamedLoss loss, double from, Ink ink) {
         double to = from - loss.impulseLoss() / Constants.STANDARD_GRAVITY;
-        String text = (loss.impulseLoss() >= 0 ? "−" : "+") + Figures.fixed(Math.abs(from - to), 2) + " s";
+        String size = Figures.fixed(Math.abs(from - to), 2);
+        String sign = size.equals("0.00") ? "" : loss.impulseLoss() > 0 ? "−" : "+";
+        String text = sign + size + " s";
         bars.add(new SpanChart.Bar(loss.name(), from, to, ink, text));
         return to;
     }

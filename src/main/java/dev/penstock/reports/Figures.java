@@ -122,7 +122,8 @@ public final class Figures {
      * @return the name for people
      */
     public static String limitName(String name) {
-        return name.replace(".", ": ").replace('_', ' ');
+        String plain = name.startsWith("limits.") ? name.substring("limits.".length()) : name;
+        return plain.replace(".", ": ").replace('_', ' ');
     }
 
     /**

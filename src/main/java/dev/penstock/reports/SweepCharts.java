@@ -12,9 +12,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /** The charts of a sweep: curves over one numeric input, a map over two. */
 public final class SweepCharts {
+
+    /** Seconds of impulse, or per cent of margin. */
+    private static final double FLAT = 0.05;
 
     private static final Ink[] INKS = {Ink.GAS, Ink.OXIDIZER, Ink.FUEL, Ink.GAIN, Ink.STEEL, Ink.MUTED};
 
@@ -45,13 +49,16 @@ public final class SweepCharts {
             return List.of();
         }
         return sweep.axes().size() == 2 && numeric.size() == 2
-                ? List.of(
-                        map("isp_vacuum_s", "specific impulse, vacuum (s)", 1),
-                        map("tightest_margin", "margin of the tightest limit (%)", 0.01))
+                ? Stream.of(
+                                map("isp_vacuum_s", "specific impulse, vacuum (s)", 1),
+                                map("tightest_margin", "margin of the tightest limit (%)", 0.01))
+                        .flatMap(Optional::stream)
+                        .toList()
                 : curves();
     }
 
-    private Figure map(String key, String label, double scale) {
+    /** A map; none where every combination has the same figure, to within what anybody would read off it. */
+    private Optional<Figure> map(String key, String label, double scale) {
         Measure measure = Measure.named(key).orElseThrow();
         List<MapChart.Cell> cells = new ArrayList<>();
         Contours levels = grid();
@@ -62,6 +69,11 @@ public final class SweepCharts {
                 cells.add(new MapChart.Cell(x, y, v / scale, b.withinLimits()));
                 levels.put(x, y, v / scale);
             }));
+        }
+        DoubleSummaryStatistics range =
+                cells.stream().mapToDouble(MapChart.Cell::value).summaryStatistics();
+        if (range.getMax() - range.getMin() < FLAT) {
+            return Optional.empty();
         }
         List<MapChart.Line> lines = new ArrayList<>();
         for (double level : levels(cells)) {
@@ -80,10 +92,10 @@ public final class SweepCharts {
                 label,
                 cells,
                 lines);
-        return new Figure(
+        return Optional.of(new Figure(
                 svg,
                 label + ". A cross marks a missed limit; where nothing is drawn there is no solution." + named(crossed),
-                true);
+                true));
     }
 
     /** Where the margin of a limit is zero. */

@@ -173,7 +173,7 @@ public final class UncertaintyView {
                         b.atLow() / scale,
                         b.atHigh() / scale,
                         b.atHigh() >= b.atLow() ? Ink.GAIN : Ink.FUEL,
-                        b.low() + " to " + b.high()))
+                        brief(b.low()) + " to " + brief(b.high())))
                 .toList();
         String label = measure.name() + " (" + axisUnit(measure.unit()) + ")";
         String svg = SpanChart.svg(
@@ -201,5 +201,15 @@ public final class UncertaintyView {
             case "" -> "-";
             default -> unit;
         };
+    }
+
+    /** A drawing has no room for every digit of a percentile. */
+    private static String brief(String value) {
+        String[] parts = value.split(" ", 2);
+        try {
+            return Figures.significant(Double.parseDouble(parts[0]), 3) + (parts.length > 1 ? " " + parts[1] : "");
+        } catch (NumberFormatException word) {
+            return value;
+        }
     }
 }
