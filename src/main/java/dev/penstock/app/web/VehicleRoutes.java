@@ -4,6 +4,7 @@ import dev.penstock.chamber.StandardAtmosphere1976;
 import dev.penstock.cycles.ConceptReader;
 import dev.penstock.cycles.EngineBalance;
 import dev.penstock.cycles.EngineStudy;
+import dev.penstock.input.AskedInput;
 import dev.penstock.provenance.Trail;
 import dev.penstock.reports.Software;
 import dev.penstock.reports.VehicleView;
@@ -132,7 +133,7 @@ final class VehicleRoutes implements AutoCloseable {
         return desk.ask(body.text("page"), body.number("number"), study -> {
             Map<Path, EngineBalance> balances = balances(plan, study);
             VehicleSizing sizing = VehicleRuns.size(plan, balances);
-            return new Sized(sizing, Optional.empty(), byName(balances), inputs(question));
+            return new Sized(sizing, Optional.empty(), byName(balances), inputs(question, plan));
         });
     }
 
@@ -171,25 +172,24 @@ final class VehicleRoutes implements AutoCloseable {
         return map;
     }
 
-    /** The values that the file states, and those that the page has added. */
-    private static List<Map<String, Object>> inputs(Question question) {
+    /** Every input that the vehicle has, as the page offers it for change. */
+    private static List<Map<String, Object>> inputs(Question question, VehiclePlan plan) {
         Map<String, String> written = TomlEdit.written(question.text());
-        Map<String, String> shown = new LinkedHashMap<>(written);
-        question.changes().forEach(shown::put);
         List<Map<String, Object>> list = new ArrayList<>();
-        shown.forEach((key, value) -> {
-            if (!key.startsWith("sources.")) {
-                list.add(Map.of(
-                        "key",
-                        key,
-                        "written",
-                        value,
-                        "file",
-                        written.getOrDefault(key, ""),
-                        "added",
-                        !written.containsKey(key)));
-            }
-        });
+        for (AskedInput input : plan.inputs()) {
+            String plain = input.unit().isEmpty() || input.unit().equals("-")
+                    ? input.value()
+                    : input.value() + " " + input.unit();
+            String file = written.getOrDefault(input.key(), plain);
+            Map<String, Object> map = new LinkedHashMap<>();
+            map.put("key", input.key());
+            map.put("written", question.changes().getOrDefault(input.key(), file));
+            map.put("file", file);
+            map.put("si", plain);
+            map.put("given", input.given());
+            map.put("source", plan.sources().getOrDefault(input.key(), input.given() ? "" : "default"));
+            list.add(map);
+        }
         return list;
     }
 
@@ -206,7 +206,7 @@ final class VehicleRoutes implements AutoCloseable {
                             throw new CancellationException();
                         }
                     });
-            return new Sized(flown.sizing(), Optional.of(flown), byName(balances), inputs(question));
+            return new Sized(flown.sizing(), Optional.of(flown), byName(balances), inputs(question, plan));
         });
         Workbench.json(request, Map.of("id", id));
     }

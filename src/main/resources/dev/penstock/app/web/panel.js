@@ -29,8 +29,9 @@ export function inputPanel(form, changed) {
     row.classList.toggle("changed", isChanged);
     back.hidden = !isChanged;
     back.dataset.file = input.file;
-    const si = !input.si || input.si === input.written ? "" : input.si + "; ";
-    row.querySelector("small").textContent = si + (isChanged ? (input.file ? "changed, file: " + input.file : "added") : input.source || "");
+    const si = !input.si || input.si === input.written ? "" : input.si;
+    const note = isChanged ? (input.file ? "changed, file: " + input.file : "added") : input.source;
+    row.querySelector("small").textContent = [si, note].filter(Boolean).join("; ");
   }
 
   return {

@@ -66,7 +66,7 @@ function show(answer) {
   byId("figures").replaceChildren(...answer.figures.map((f, i) => drawing(f, fileName() + "-" + (i + 1))));
   byId("tables").replaceChildren(...answer.tables.map((grid) => table(grid, traced)));
   byId("notes").replaceChildren(make("ul", {}, ...answer.definitions.map((d) => make("li", {}, d))));
-  panel.show(answer.inputs.map((i) => ({ ...i, given: true })), state.changes);
+  panel.show(answer.inputs, state.changes);
   buttons();
 }
 
