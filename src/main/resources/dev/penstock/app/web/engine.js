@@ -88,6 +88,7 @@ async function faulty(error) {
     }
   }
   panel.mark(keys);
+  markNoBalance(error);
   buttons();
 }
 
@@ -139,28 +140,49 @@ function limits(all) {
   };
 }
 
-/** A missed limit shows on its component in the diagram: a red frame, and a sentence in its title. */
+/** A missed limit shows on its component in the diagram. */
 function markFaults(figure, all) {
   for (const limit of all.filter((l) => !l.met && l.component)) {
     const part = figure.querySelector('[data-component="' + CSS.escape(limit.component) + '"]');
     if (part) {
-      part.classList.add("fault");
-      const title = document.createElementNS("http://www.w3.org/2000/svg", "title");
-      title.textContent = "missed: " + limit.name + " is " + limit.value.text + ", " + limit.bound.text;
-      part.prepend(title);
-      const box = part.querySelector("rect");
-      if (box) {
-        const sign = document.createElementNS("http://www.w3.org/2000/svg", "text");
-        sign.setAttribute("x", Number(box.getAttribute("x")) + Number(box.getAttribute("width")) + 6);
-        sign.setAttribute("y", Number(box.getAttribute("y")) + Number(box.getAttribute("height")) / 2 + 4);
-        sign.setAttribute("style", "font-size:11px;font-weight:bold;fill:var(--bad);stroke:var(--sheet);stroke-width:4px;paint-order:stroke");
-        sign.textContent = "limit missed";
-        if (!part.querySelector("text.sign")) {
-          sign.classList.add("sign");
-          part.append(sign);
-        }
-      }
+      flag(part, "missed: " + limit.name + " is " + limit.value.text + ", " + limit.bound.text, "limit missed");
     }
+  }
+}
+
+/** What has no balance shows on the components that it names, in the diagram of the last one that has. */
+function markNoBalance(error) {
+  const sentences = (error.answer?.problems || []).join(" ");
+  const keys = (error.answer?.keys || []).map((key) => words(key).map((w) => (w === "cooling" ? "jacket" : w)));
+  for (const part of byId("flow").querySelectorAll("[data-component]")) {
+    part.querySelectorAll(".sign, title.sentence").forEach((old) => old.remove());
+    part.classList.remove("fault");
+    const label = part.querySelector("text")?.textContent || "";
+    const own = words(part.dataset.component);
+    if (label && sentences.includes(label) || keys.some((key) => own.every((word) => key.includes(word)))) {
+      flag(part, sentences, "no balance");
+    }
+  }
+}
+
+const words = (name) => name.toLowerCase().split(/[^a-z]+/).map((word) => word.replace(/s$/, ""));
+
+/** A red frame, a word beside it, and the whole sentence as its title. */
+function flag(part, sentence, word) {
+  part.classList.add("fault");
+  const title = document.createElementNS("http://www.w3.org/2000/svg", "title");
+  title.textContent = sentence;
+  title.classList.add("sentence");
+  part.prepend(title);
+  const box = part.querySelector("rect");
+  if (box && !part.querySelector("text.sign")) {
+    const sign = document.createElementNS("http://www.w3.org/2000/svg", "text");
+    sign.setAttribute("x", Number(box.getAttribute("x")) + Number(box.getAttribute("width")) + 6);
+    sign.setAttribute("y", Number(box.getAttribute("y")) + Number(box.getAttribute("height")) / 2 + 4);
+    sign.setAttribute("style", "font-size:11px;font-weight:bold;fill:var(--bad);stroke:var(--sheet);stroke-width:4px;paint-order:stroke");
+    sign.textContent = word;
+    sign.classList.add("sign");
+    part.append(sign);
   }
 }
 

@@ -54,6 +54,18 @@ class EnginePageTest extends BrowserTest {
     }
 
     @Test
+    void whatHasNoBalanceShowsWhereItSits() {
+        patience().until(b -> !b.findElements(By.cssSelector("#flow svg")).isEmpty());
+        type("in-gas_generator-temperature", "1500 K");
+        patience().until(b -> !b.findElements(By.cssSelector("#flow .fault")).isEmpty());
+        assertThat(browser.findElement(By.cssSelector("#flow .fault")).getText())
+                .contains("gas generator")
+                .contains("no balance");
+        assertThat(id("problems").getText()).contains("no mixture of oxygen and rp-1");
+        assertThat(id("results").getAttribute("class")).contains("stale");
+    }
+
+    @Test
     void aWrongValueIsNamedAtItsInput() {
         type("in-engine-chamber_pressure", "8 seconds");
         patience().until(b -> !b.findElements(By.cssSelector(".field.wrong")).isEmpty());
