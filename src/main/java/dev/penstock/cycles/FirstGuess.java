@@ -9,7 +9,7 @@ import java.util.Locale;
 /** Rough numbers to start a solution from. */
 final class FirstGuess {
 
-    private static final double PUMP_EFFICIENCY = 0.65;
+    static final double PUMP_EFFICIENCY = 0.65;
 
     private final Plant plant;
     private final double chamberFlow;

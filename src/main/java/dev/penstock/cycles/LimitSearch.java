@@ -14,6 +14,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * Searches the highest chamber pressure at which a concept closes within its hardware limits, with the balance as inner
@@ -32,6 +34,12 @@ final class LimitSearch {
             ".coolant_wall_temperature");
 
     private static final double GROWTH = 1.35;
+    private static final double STEP_WITHOUT_BALANCE = 1.8;
+    private static final double SMALLEST_GROWTH = 1.003;
+    private static final double LARGEST_GROWTH = 2.5;
+    private static final double OVERSHOOT = 1.15;
+    private static final int TRIES_PER_HALVING = 3;
+    private static final Comparator<Trial> BY_PRESSURE = Comparator.comparingDouble(Trial::pressure);
     private static final double LOWEST = 4e4;
     private static final double HIGHEST = 1e8;
     private static final double TOLERANCE = 2e-4;
@@ -45,6 +53,7 @@ final class LimitSearch {
     private final Concept concept;
     private final Map<String, Double> factors = new TreeMap<>();
     private final Map<Double, Trial> trials = new TreeMap<>();
+    private final List<Balancer.Solved> starts = new ArrayList<>();
 
     /** One chamber pressure: the solution if there is one, else why not. */
     private record Trial(
@@ -71,7 +80,7 @@ final class LimitSearch {
 
     /** The same; what each limit is worth only if asked for, which takes about as long again. */
     LimitResult search(boolean worths) {
-        Trial best = highest(concept, Optional.empty());
+        Trial best = highest(concept);
         Trial beyond = next(best.pressure());
         EngineBalance balance = best.balance().orElseThrow();
         List<LimitCheck> held = balance.limits().stream().filter(this::stops).toList();
@@ -97,44 +106,82 @@ final class LimitSearch {
 
     // ---- the search
 
-    private Trial highest(Concept asked, Optional<Trial> start) {
-        double pressure = start.map(Trial::pressure).orElse(asked.chamberPressure());
-        Trial trial = attempt(asked, pressure);
-        Trial low = trial;
-        Trial high = trial;
-        while (!low.within()) {
-            high = low;
-            pressure = low.pressure() / GROWTH;
-            if (pressure < LOWEST) {
+    private Trial highest(Concept asked) {
+        Trial low = known(Trial::within).max(BY_PRESSURE).orElse(null);
+        Trial high = known(t -> !t.within()).min(BY_PRESSURE).orElse(null);
+        if (low == null && high == null) {
+            Trial first = attempt(asked, asked.chamberPressure());
+            low = first.within() ? first : null;
+            high = first.within() ? null : first;
+        }
+        Trial before = null;
+        while (low == null) {
+            if (high.pressure() <= LOWEST) {
+                Trial asItWas = known(t -> true).max(BY_PRESSURE).orElse(high);
                 throw new LimitReached(
-                        trial.limit(),
+                        asItWas.limit(),
                         String.format(
                                 Locale.ROOT,
-                                "no chamber pressure from %.4g MPa down to %.3g MPa keeps the limits; at the first: %s (%s)",
-                                trial.pressure() / 1e6,
-                                low.pressure() / 1e6,
-                                trial.limit(),
-                                trial.why()));
+                                "no chamber pressure down to %.3g MPa keeps the limits; at %.3g MPa it is: %s (%s)",
+                                high.pressure() / 1e6,
+                                asItWas.pressure() / 1e6,
+                                asItWas.limit(),
+                                asItWas.why()));
             }
-            low = attempt(asked, pressure);
+            double step = high.solved() == null ? STEP_WITHOUT_BALANCE : growth(high, before);
+            Trial trial = attempt(asked, Math.max(LOWEST, high.pressure() / step));
+            before = high;
+            low = trial.within() ? trial : null;
+            high = trial.within() ? high : trial;
         }
-        while (high.within()) {
-            low = high;
-            pressure = high.pressure() * GROWTH;
-            if (pressure > HIGHEST) {
+        before = null;
+        while (high == null) {
+            if (low.pressure() >= HIGHEST) {
                 throw new LimitReached(
                         "search",
                         String.format(
                                 Locale.ROOT,
                                 "no limit is met up to %.4g MPa; state limits.discharge_pressure or others",
-                                high.pressure() / 1e6));
+                                low.pressure() / 1e6));
             }
-            high = attempt(asked, pressure);
+            Trial trial = attempt(asked, Math.min(HIGHEST, low.pressure() * growth(low, before)));
+            before = low;
+            high = trial.within() ? null : trial;
+            low = trial.within() ? trial : low;
         }
-        for (int tries = 0;
-                tries < MOST_TRIES && high.pressure() - low.pressure() > TOLERANCE * low.pressure();
+        return closeIn(asked, low, high);
+    }
+
+    private Stream<Trial> known(Predicate<Trial> wanted) {
+        return trials.values().stream().filter(wanted);
+    }
+
+    /**
+     * Factor to the next pressure: a little beyond the place where a straight line through the last two margins vanishes, in
+     * logarithmic pressure, where there is one.
+     */
+    private static double growth(Trial last, Trial before) {
+        boolean line = before != null && before.solved() != null && last.solved() != null;
+        if (!line || last.limit().equals(before.limit()) && last.margin() == before.margin()) {
+            return GROWTH;
+        }
+        double step = Math.log(last.pressure() / before.pressure());
+        double factor = Math.exp(OVERSHOOT * Math.abs(step * last.margin() / (before.margin() - last.margin())));
+        boolean closer = Math.abs(last.margin()) < Math.abs(before.margin());
+        return closer ? Math.max(SMALLEST_GROWTH, Math.min(LARGEST_GROWTH, factor)) : GROWTH;
+    }
+
+    /** Narrows the bracket between a pressure that keeps the limits and one that does not. */
+    private Trial closeIn(Concept asked, Trial first, Trial beyond) {
+        Trial low = first;
+        Trial high = beyond;
+        double width = high.pressure() - low.pressure();
+        for (int tries = 1;
+                tries <= MOST_TRIES && high.pressure() - low.pressure() > TOLERANCE * low.pressure();
                 tries++) {
-            Trial middle = attempt(asked, between(low, high, tries));
+            boolean stalls = tries % TRIES_PER_HALVING == 0 && high.pressure() - low.pressure() > 0.5 * width;
+            width = tries % TRIES_PER_HALVING == 0 ? high.pressure() - low.pressure() : width;
+            Trial middle = attempt(asked, between(low, high, stalls));
             if (middle.within()) {
                 low = middle;
             } else {
@@ -144,17 +191,20 @@ final class LimitSearch {
         return low;
     }
 
-    /** Straight line through both margins where both exist, else the middle; kept away from the ends. */
-    private static double between(Trial low, Trial high, int tries) {
+    /**
+     * Straight line through both margins where both exist, and a little towards the farther end, so that the next pair
+     * encloses the limit closely; else the middle.
+     */
+    private static double between(Trial low, Trial high, boolean stalls) {
         double width = high.pressure() - low.pressure();
-        double share = 0.5;
-        boolean sloped = high.solved() != null && low.margin() < 5 && tries % 3 != 2;
-        if (sloped) {
-            share = low.margin() / (low.margin() - high.margin());
-            share = share < 0.5 ? share + 0.3 * TOLERANCE : share - 0.3 * TOLERANCE;
+        double nudge = 0.4 * TOLERANCE * low.pressure() / width;
+        boolean sloped = high.solved() != null && low.margin() < 5 && !stalls;
+        if (!sloped) {
+            return low.pressure() + 0.5 * width;
         }
-        share = Math.min(0.97, Math.max(0.03, share));
-        return low.pressure() + share * width;
+        double share = low.margin() / (low.margin() - high.margin());
+        share += share < 0.5 ? nudge : -nudge;
+        return low.pressure() + Math.min(1 - nudge, Math.max(nudge, share)) * width;
     }
 
     private Trial attempt(Concept asked, double pressure) {
@@ -167,19 +217,7 @@ final class LimitSearch {
         Concept there = asHotAsAllowed(asked).withChamberPressure(pressure);
         try {
             Balancer.Solved solved = solve(there, pressure);
-            EngineBalance balance = BalanceReport.of(solved);
-            LimitCheck least = balance.limits().stream()
-                    .filter(this::stops)
-                    .min(Comparator.comparingDouble(this::margin))
-                    .orElseThrow(() -> new IllegalStateException("no limit to keep"));
-            boolean inBar = least.unit().equals("Pa");
-            String why = String.format(
-                    Locale.ROOT,
-                    "%.5g %s against %.5g",
-                    inBar ? least.value() / 1e5 : least.value(),
-                    inBar ? "bar" : least.unit(),
-                    inBar ? bound(least) / 1e5 : bound(least));
-            return new Trial(pressure, Optional.of(balance), solved, margin(least), least.name(), why);
+            return judged(pressure, BalanceReport.of(solved), solved);
         } catch (InvalidInput e) {
             throw e;
         } catch (PenstockException e) {
@@ -188,6 +226,21 @@ final class LimitSearch {
             String why = turbine ? "beyond it no turbine pressure ratio closes the power balance" : e.getMessage();
             return new Trial(pressure, Optional.empty(), null, -1, turbine ? TURBINE : limit, why);
         }
+    }
+
+    private Trial judged(double pressure, EngineBalance balance, Balancer.Solved solved) {
+        LimitCheck least = balance.limits().stream()
+                .filter(this::stops)
+                .min(Comparator.comparingDouble(this::margin))
+                .orElseThrow(() -> new IllegalStateException("no limit to keep"));
+        boolean inBar = least.unit().equals("Pa");
+        String why = String.format(
+                Locale.ROOT,
+                "%.5g %s against %.5g",
+                inBar ? least.value() / 1e5 : least.value(),
+                inBar ? "bar" : least.unit(),
+                inBar ? bound(least) / 1e5 : bound(least));
+        return new Trial(pressure, Optional.of(balance), solved, margin(least), least.name(), why);
     }
 
     /** What a missing balance comes from: the limit that says so, the cycle's own equations, or a model around them. */
@@ -203,10 +256,10 @@ final class LimitSearch {
     }
 
     private Balancer.Solved solve(Concept there, double pressure) {
-        Optional<Balancer.Solved> near = trials.values().stream()
-                .filter(t -> t.solved() != null)
-                .min(Comparator.comparingDouble(t -> Math.abs(Math.log(t.pressure() / pressure))))
-                .map(Trial::solved);
+        Optional<Balancer.Solved> near = Stream.concat(
+                        starts.stream(), known(t -> t.solved() != null).map(Trial::solved))
+                .min(Comparator.comparingDouble(
+                        n -> Math.abs(Math.log(n.plant().concept().chamberPressure() / pressure))));
         if (near.isPresent()) {
             return new Approach(balancer).follow(there, near.get());
         }
@@ -218,6 +271,21 @@ final class LimitSearch {
                 .filter(t -> t.pressure() > pressure && !t.within())
                 .findFirst()
                 .orElseThrow();
+    }
+
+    /** Takes over what another search has solved, held against this one's limits; nothing if engines themselves differ. */
+    private void learnFrom(LimitSearch other, String moved) {
+        if (moved.equals(TURBINE)) {
+            other.known(Trial::within).max(BY_PRESSURE).ifPresent(t -> starts.add(t.solved()));
+            return;
+        }
+        for (Trial trial : other.trials.values()) {
+            trials.put(
+                    trial.pressure(),
+                    trial.balance()
+                            .map(b -> judged(trial.pressure(), b, trial.solved()))
+                            .orElse(trial));
+        }
     }
 
     // ---- limits
@@ -294,10 +362,10 @@ final class LimitSearch {
         if (known) {
             LimitSearch relaxed = new LimitSearch(balancer, concept);
             relaxed.factors.put(moved, 1 + CHANGE);
-            relaxed.trials.put(best.pressure(), best);
+            relaxed.learnFrom(this, moved);
             double reached = best.pressure();
             try {
-                reached = relaxed.highest(concept, Optional.of(best)).pressure();
+                reached = relaxed.highest(concept).pressure();
             } catch (LimitReached e) {
                 // relaxed beyond what the search looks at: no number to give
             }

@@ -14,7 +14,9 @@ import dev.penstock.cooling.JacketLoad;
 import dev.penstock.cooling.JacketResult;
 import dev.penstock.cooling.JacketSolver;
 import dev.penstock.errors.LimitReached;
+import dev.penstock.errors.PenstockException;
 import dev.penstock.fluids.Fluid;
+import dev.penstock.fluids.FluidState;
 import dev.penstock.numerics.FixedPoint;
 import dev.penstock.quantities.Constants;
 import java.util.ArrayList;
@@ -36,6 +38,9 @@ final class Surroundings {
 
     /** Guess of the jacket's pressure drop over chamber pressure (-), before the jacket is known. */
     private static final double DROP_SHARE = 0.15;
+
+    /** Guess of the pressure before a jacket whose coolant drives turbines, over chamber pressure (-). */
+    private static final double PUMPED_SHARE = 2;
 
     /** Solutions of the jacket that may choose the correlation by pressure; later ones keep it. */
     private static final int CHOOSING_SOLUTIONS = 3;
@@ -83,19 +88,59 @@ final class Surroundings {
         if (concept.cooling().isEmpty()) {
             return open;
         }
+        if (concept.cycle().traits().livesOnJacketHeat()) {
+            Optional<JacketLoad> rough = roughly(chamber);
+            if (rough.isPresent()) {
+                return open.with(
+                        chamber.massFlow(), rough.get().heatLoad(), rough.get().pressureDrop());
+            }
+        }
         double jet = 0.5 * chamber.massFlow() * chamber.vacuumImpulse() * chamber.vacuumImpulse();
         double heat = Math.min(HEAT_SHARE * jet, mostHeat(chamber.massFlow()));
         return open.with(chamber.massFlow(), heat, DROP_SHARE * concept.chamberPressure());
+    }
+
+    /**
+     * A jacket at a guessed inlet. Where the heat drives the pumps, no balance is found from a heat load that is half the
+     * true one.
+     */
+    private Optional<JacketLoad> roughly(ChamberPerformance chamber) {
+        CoolingDesign cooling = concept.cooling().orElseThrow();
+        FeedDesign feed = concept.feed(cooling.coolant());
+        double pressure = PUMPED_SHARE * concept.chamberPressure();
+        try {
+            double tankPressure = feed.tankPressure().orElse(concept.chamberPressure());
+            FluidState tank = plant.tankState(feed, tankPressure);
+            double pumped = tank.enthalpy() + (pressure - tankPressure) / (tank.density() * FirstGuess.PUMP_EFFICIENCY);
+            JacketCase question = new JacketCase(
+                    HotGasProfiles.of(chamber, concept.fuel().id().equals("rp-1")),
+                    feed.propellant(),
+                    pressure,
+                    pumped,
+                    coolantFlow(chamber.massFlow()),
+                    cooling.jacket(),
+                    cooling.heatFluxFactor());
+            JacketSolver jackets = plant.models().jackets();
+            return Optional.of(jackets.load(jackets.sized(question)));
+        } catch (PenstockException e) {
+            // a guess that does not pass; the share of the jet's power must do
+            return Optional.empty();
+        }
+    }
+
+    /** Flow through the jacket for a flow through the throat (kg/s). */
+    private double coolantFlow(double chamberFlow) {
+        CoolingDesign cooling = concept.cooling().orElseThrow();
+        double ratio = concept.mixtureRatio();
+        double share = cooling.coolant() == Side.OXIDIZER ? ratio / (1 + ratio) : 1 / (1 + ratio);
+        return chamberFlow * share * cooling.flowFraction() * concept.gasPath().heatedShare();
     }
 
     /** Heat that warms the coolant half-way to the end of its fluid's model (W). */
     private double mostHeat(double chamberFlow) {
         CoolingDesign cooling = concept.cooling().orElseThrow();
         FeedDesign feed = concept.feed(cooling.coolant());
-        double ratio = concept.mixtureRatio();
-        double share = cooling.coolant() == Side.OXIDIZER ? ratio / (1 + ratio) : 1 / (1 + ratio);
-        double flow =
-                chamberFlow * share * cooling.flowFraction() * concept.gasPath().heatedShare();
+        double flow = coolantFlow(chamberFlow);
         Fluid fluid = feed.propellant().fluid();
         double pressure = 1.5 * concept.chamberPressure();
         double warm = 0.5 * (feed.tankTemperature() + Math.min(fluid.range().maximumTemperature(), 700));

@@ -33,11 +33,9 @@ final class ExhaustLoss {
     /** The reach itself, or where the loss is what is allowed if that lies below it. */
     CycleReach.Point upTo(Concept concept, CycleReach.Point reach) {
         EngineBalance highest = reach.balance().orElseThrow();
-        if (loss(highest) <= allowed) {
-            return reach;
-        }
-        double above = highest.engine().chamberPressure();
-        Optional<EngineBalance> kept = Optional.empty();
+        double end = highest.engine().chamberPressure();
+        double above = Math.min(concept.chamberPressure(), end);
+        Optional<EngineBalance> kept = within(concept, above);
         for (int i = 0; i < LONGEST_WAY_DOWN && kept.isEmpty(); i++) {
             kept = within(concept, above / STEP);
             above = kept.isEmpty() ? above / STEP : above;
@@ -49,6 +47,14 @@ final class ExhaustLoss {
                     "",
                     "the turbine exhaust costs more than " + percent(allowed)
                             + " of the specific impulse at every chamber pressure tried");
+        }
+        // upwards: far beyond reason, where hardly any fuel is left for the chamber, the loss falls again
+        while (kept.get().engine().chamberPressure() >= above && above < end) {
+            above = Math.min(end, above * STEP);
+            kept = Optional.of(within(concept, above).orElse(kept.get()));
+        }
+        if (kept.get().engine().chamberPressure() >= above) {
+            return reach;
         }
         EngineBalance best = kept.get();
         for (int i = 0; i < HALVINGS; i++) {

@@ -25,10 +25,14 @@ final class PumpHead {
     private static final int MEMORY = 8;
     private static final double ROOM = 1.5;
 
+    /** An inlet asked with this many pressures is likely to be asked with more; the pump behind another is not. */
+    private static final int WORTH_AN_INTERPOLANT = 4;
+
     private final Isentrope[] remembered = new Isentrope[MEMORY];
     private final FluidState[] asked = new FluidState[MEMORY];
     private final double[] askedPressure = new double[MEMORY];
     private final double[] answered = new double[MEMORY];
+    private final int[] pressures = new int[MEMORY];
     private int next;
     private int nextAsked;
 
@@ -49,16 +53,19 @@ final class PumpHead {
             return answered[known];
         }
         if (known < 0) {
-            double rise = propellant
+            known = nextAsked;
+            nextAsked = (nextAsked + 1) % MEMORY;
+            asked[known] = inlet;
+            pressures[known] = 0;
+        }
+        if (++pressures[known] < WORTH_AN_INTERPOLANT) {
+            askedPressure[known] = pressure;
+            answered[known] = propellant
                             .fluid()
                             .atPressureEntropy(pressure, inlet.entropy())
                             .enthalpy()
                     - inlet.enthalpy();
-            asked[nextAsked] = inlet;
-            askedPressure[nextAsked] = pressure;
-            answered[nextAsked] = rise;
-            nextAsked = (nextAsked + 1) % MEMORY;
-            return rise;
+            return answered[known];
         }
         double ceiling = propellant.fluid().range().maximumPressure();
         double top = Math.max(pressure, Math.min(ROOM * pressure, ceiling));

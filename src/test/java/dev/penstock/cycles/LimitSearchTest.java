@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.penstock.errors.LimitReached;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 class LimitSearchTest {
@@ -31,6 +32,7 @@ class LimitSearchTest {
                 .orElseThrow();
         assertThat(highest).isCloseTo(9e6, within(9e6 * 5e-4)).isLessThanOrEqualTo(9e6);
         assertThat(result.sensitivities().get(0).elasticity()).isCloseTo(1, within(0.1));
+        assertThat(result.points()).hasSizeLessThanOrEqualTo(8);
     }
 
     @Test
@@ -65,5 +67,21 @@ class LimitSearchTest {
                 .isInstanceOf(LimitReached.class)
                 .hasMessageContaining("in the fuel tank, which holds 1.100 MPa")
                 .hasMessageContaining("tanks.fuel.pressure");
+    }
+
+    /** Effort by count: margins are nearly straight lines over pressure, so few pressures are tried. */
+    @Test
+    void aCooledFullFlowEngineIsFollowedDownToItsWallLimitInFewSteps() {
+        String text = new FullFlow().example().shortest("full-flow", "Limit");
+        LimitResult result = Concepts.STUDY.limit(Concepts.READER.parse("limit", text, Map.of()));
+        assertThat(result.bindingLimit()).isEqualTo("cooling.wall_temperature");
+        double wall = result.balance().cooling().orElseThrow().peakWallTemperature();
+        double allowed = result.held().stream()
+                .filter(l -> l.name().equals("cooling.wall_temperature"))
+                .findFirst()
+                .orElseThrow()
+                .limit();
+        assertThat(wall).isLessThanOrEqualTo(allowed).isCloseTo(allowed, within(2e-3 * allowed));
+        assertThat(result.points()).hasSizeLessThanOrEqualTo(12);
     }
 }
