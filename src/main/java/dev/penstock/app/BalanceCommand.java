@@ -2,7 +2,6 @@ package dev.penstock.app;
 
 import dev.penstock.cycles.Concept;
 import dev.penstock.cycles.EngineBalance;
-import dev.penstock.errors.InvalidInput;
 import dev.penstock.reports.BalanceJson;
 import dev.penstock.reports.BalanceText;
 import dev.penstock.reports.PageSection;
@@ -16,7 +15,6 @@ import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Closes an engine at its chamber pressure. */
@@ -25,9 +23,6 @@ import picocli.CommandLine.Parameters;
         description = "Closes a concept at its chamber pressure: flows, pressures, powers, sizes, specific impulse,"
                 + " margins to every limit.")
 final class BalanceCommand extends BaseCommand {
-
-    /** Fewer samples say nothing of percentiles. */
-    private static final int FEWEST = 20;
 
     @Parameters(paramLabel = "CASE", description = "concept file, or the name of one in cycles/")
     private String file;
@@ -38,12 +33,8 @@ final class BalanceCommand extends BaseCommand {
     @Mixin
     private ReportOption report;
 
-    @Option(
-            names = "--uncertainty",
-            paramLabel = "N",
-            description =
-                    "also balance N samples of the uncertain inputs: percentiles of every figure, and what drives it")
-    private Optional<String> samples = Optional.empty();
+    @Mixin
+    private SamplesOption samples;
 
     BalanceCommand(Session session) {
         super(session);
@@ -51,7 +42,7 @@ final class BalanceCommand extends BaseCommand {
 
     @Override
     public Integer call() {
-        int count = samples();
+        int count = samples.count();
         CaseFiles.Case found = CaseFiles.one(session, file, changes.map());
         EngineRuns runs = new EngineRuns(session.home(), session.fluids());
         Concept concept = runs.read(found.file(), found.changes());
@@ -74,17 +65,6 @@ final class BalanceCommand extends BaseCommand {
                                 .map(u -> System.lineSeparator() + UncertaintyView.text(u))
                                 .orElse("")
                         + written(page));
-    }
-
-    private int samples() {
-        if (samples.isEmpty()) {
-            return 0;
-        }
-        String text = samples.get();
-        if (!text.matches("\\d{1,5}") || Integer.parseInt(text) < FEWEST) {
-            throw new InvalidInput("", "--uncertainty", text, "allowed is a whole number from " + FEWEST + " to 99999");
-        }
-        return Integer.parseInt(text);
     }
 
     private UncertaintyResult sample(Concept concept, int count) {

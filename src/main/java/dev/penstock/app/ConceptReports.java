@@ -45,14 +45,16 @@ final class ConceptReports {
     /**
      * @param result engine at the highest chamber pressure
      * @param cycles what other cycles reach, where that was asked
+     * @param further further sections
      * @param record what the page has to hold
      * @return its page by file name, then a drawing and a table of the cycles
      */
-    Map<String, String> of(LimitResult result, Optional<CycleReachView> cycles, ReportRecord record) {
+    Map<String, String> of(
+            LimitResult result, Optional<CycleReachView> cycles, List<PageSection> further, ReportRecord record) {
         String name = slug(result.balance().concept().name());
         ConceptPage page = new ConceptPage(result.balance(), Optional.empty(), Optional.of(result), software())
                 .madeBy(record.command(), record.options());
-        cycles.ifPresent(c -> page.with(c.section()));
+        further.forEach(page::with);
         Map<String, String> files = new LinkedHashMap<>();
         files.put(name + "-limit.html", page.html());
         cycles.ifPresent(c -> {

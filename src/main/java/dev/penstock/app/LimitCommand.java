@@ -7,13 +7,18 @@ import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Units;
 import dev.penstock.reports.CycleReachView;
 import dev.penstock.reports.LimitView;
+import dev.penstock.reports.PageSection;
+import dev.penstock.reports.UncertaintyView;
 import dev.penstock.study.Axis;
 import dev.penstock.study.CycleReachRuns;
 import dev.penstock.study.EngineRuns;
+import dev.penstock.study.UncertaintyResult;
+import dev.penstock.study.UncertaintyRuns;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -61,6 +66,9 @@ final class LimitCommand extends BaseCommand {
     private ChangeOptions changes;
 
     @Mixin
+    private SamplesOption samples;
+
+    @Mixin
     private ReportOption report;
 
     LimitCommand(Session session) {
@@ -74,9 +82,15 @@ final class LimitCommand extends BaseCommand {
         Concept concept = runs.read(found.file(), found.changes());
         List<Double> range = temperatures();
         double loss = exhaustLoss();
+        int count = samples.count();
         LimitResult result = runs.study().limit(concept);
         Optional<CycleReachView> others = cycles ? Optional.of(others(concept, range, loss)) : Optional.empty();
-        List<Path> pages = report.write(() -> new ConceptReports(session).of(result, others, record(found)));
+        Optional<UncertaintyResult> uncertainty = count == 0 ? Optional.empty() : Optional.of(sample(concept, count));
+        List<PageSection> further = Stream.concat(
+                        others.map(CycleReachView::section).stream(),
+                        uncertainty.map(UncertaintyView::section).stream())
+                .toList();
+        List<Path> pages = report.write(() -> new ConceptReports(session).of(result, others, further, record(found)));
         if (csv && !json()) {
             session.out().print(others.map(CycleReachView::csv).orElse(""));
             session.out().flush();
@@ -86,11 +100,21 @@ final class LimitCommand extends BaseCommand {
                 () -> {
                     Map<String, Object> map = LimitView.json(result);
                     others.ifPresent(o -> map.put("cycles", o.json()));
+                    uncertainty.ifPresent(u -> map.put("uncertainty", UncertaintyView.json(u)));
                     return map;
                 },
                 () -> LimitView.text(result)
                         + others.map(o -> System.lineSeparator() + o.text()).orElse("")
+                        + uncertainty
+                                .map(u -> System.lineSeparator() + UncertaintyView.text(u))
+                                .orElse("")
                         + written(pages));
+    }
+
+    private UncertaintyResult sample(Concept concept, int count) {
+        try (ConsoleProgress progress = ConsoleProgress.of(session, "searching", count, false)) {
+            return new UncertaintyRuns(session.home(), session.fluids()).runReach(concept, count, progress);
+        }
     }
 
     private CycleReachView others(Concept concept, List<Double> range, double loss) {

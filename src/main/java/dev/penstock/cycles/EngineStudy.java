@@ -70,6 +70,17 @@ public final class EngineStudy {
     }
 
     /**
+     * The same search without what each limit is worth, which takes half the time.
+     *
+     * @param concept what is asked for
+     * @return the engine at its highest chamber pressure
+     * @throws dev.penstock.errors.LimitReached if no chamber pressure keeps the limits, or none is ever reached
+     */
+    public EngineBalance reach(Concept concept) {
+        return new LimitSearch(balancer, concept).search(false).balance();
+    }
+
+    /**
      * The same search without what each limit is worth, at a turbine temperature: each turbine's limit is lowered to it,
      * and its gas is that hot where the cycle can choose.
      *

@@ -121,7 +121,12 @@ public final class UncertaintyView {
     public static PageSection section(UncertaintyResult result) {
         List<Figure> figures = new ArrayList<>();
         for (String key : List.of(
-                "isp_vacuum_s", "discharge_pressure_Pa", "pump_power_W", "peak_wall_temperature_K", "mass_kg")) {
+                "isp_vacuum_s",
+                "chamber_pressure_Pa",
+                "discharge_pressure_Pa",
+                "pump_power_W",
+                "peak_wall_temperature_K",
+                "mass_kg")) {
             result.tornados().stream()
                     .filter(t -> t.measure().key().equals(key))
                     .findFirst()

@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BiFunction;
 import org.apache.commons.math3.stat.descriptive.DescriptiveStatistics;
 
 /**
@@ -52,10 +53,28 @@ public final class UncertaintyRuns {
      * @throws PenstockException if the engine does not close with every input at its most likely value
      */
     public UncertaintyResult run(Concept concept, int samples, Progress progress) {
+        return run(concept, samples, EngineStudy::balance, progress);
+    }
+
+    /**
+     * The same for the highest chamber pressure that each sample reaches within its limits.
+     *
+     * @param concept the engine
+     * @param samples number of samples, 2 or more
+     * @param progress told of each search that is done
+     * @return percentiles and tornados of every figure at the reach, chamber pressure among them
+     * @throws PenstockException if nothing is reached with every input at its most likely value
+     */
+    public UncertaintyResult runReach(Concept concept, int samples, Progress progress) {
+        return run(concept, samples, EngineStudy::reach, progress);
+    }
+
+    private UncertaintyResult run(
+            Concept concept, int samples, BiFunction<EngineStudy, Concept, EngineBalance> question, Progress progress) {
         if (samples < 2) {
             throw new InvalidInput("", "samples", Integer.toString(samples), "2 or more are needed");
         }
-        EngineBalance likely = studies.get().balance(concept);
+        EngineBalance likely = question.apply(studies.get(), concept);
         Map<String, UncertainValue> inputs = UncertainInputs.of(likely);
         List<String> keys = List.copyOf(inputs.keySet());
         List<Map<String, String>> changes = new ArrayList<>(UncertainSamples.of(inputs, samples));
@@ -63,7 +82,7 @@ public final class UncertaintyRuns {
             changes.add(Map.of(key, inputs.get(key).quantile(LOW)));
             changes.add(Map.of(key, inputs.get(key).quantile(HIGH)));
         }
-        List<Run> runs = Parallel.map(changes, c -> concept.name(), c -> balance(concept, c), progress);
+        List<Run> runs = Parallel.map(changes, c -> concept.name(), c -> answer(concept, c, question), progress);
         List<Run> sampled = runs.subList(0, samples);
         List<EngineBalance> closed =
                 sampled.stream().flatMap(r -> r.balance().stream()).toList();
@@ -79,9 +98,10 @@ public final class UncertaintyRuns {
                 tornados(likely, inputs, keys, runs.subList(samples, runs.size())));
     }
 
-    private Run balance(Concept concept, Map<String, String> changes) {
+    private Run answer(
+            Concept concept, Map<String, String> changes, BiFunction<EngineStudy, Concept, EngineBalance> question) {
         try {
-            return new Run(Optional.of(studies.get().balance(reader.reread(concept, changes))), "");
+            return new Run(Optional.of(question.apply(studies.get(), reader.reread(concept, changes))), "");
         } catch (PenstockException e) {
             return new Run(Optional.empty(), e.getMessage());
         }

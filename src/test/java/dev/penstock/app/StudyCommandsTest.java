@@ -110,6 +110,20 @@ class StudyCommandsTest {
     }
 
     @Test
+    void limitSamplesItsLimits() throws Exception {
+        Run run = Run.of("limit", "dunlin", "--uncertainty", "20", "--json", "--report", folder.toString());
+        assertThat(run.code()).isZero();
+        JsonNode uncertainty = run.json().get("uncertainty");
+        JsonNode pressure = uncertainty.at("/figures/chamber_pressure_Pa");
+        assertThat(pressure.get("p95").doubleValue())
+                .isGreaterThan(1.05 * pressure.get("p5").doubleValue());
+        // the tank's limit is what binds a pressure-fed engine, so nothing moves its reach more
+        assertThat(uncertainty.at("/drivers/chamber_pressure_Pa/0/input").textValue())
+                .isEqualTo("limits.tank_pressure");
+        assertThat(Files.readString(folder.resolve("dunlin-limit.html"))).contains("What moves chamber pressure");
+    }
+
+    @Test
     void temperaturesWithoutCyclesAreBadInput() {
         Run run = Run.of("limit", "dunlin", "--temperatures", "700K,800K");
         assertThat(run.code()).isEqualTo(2);
