@@ -38,6 +38,8 @@ final class PrintForm {
     private static final double BESIDE_DRAWING = 150;
     /** The title of a page without a list of its parts, and what may stand between it and the first drawing (points). */
     private static final double TITLE = 190;
+
+    private static final int NAMED = 4;
     /** Least room for a heading and what follows it, where that is not a drawing (points). */
     private static final double BESIDE_TEXT = 130;
     /** Points per px of a drawing that need not shrink. */
@@ -60,6 +62,7 @@ final class PrintForm {
         PrintForm form = new PrintForm(parse(html), size);
         form.restyle();
         form.unfold();
+        form.shortenTrail();
         form.head();
         form.cautionFirst();
         new PrintTables(form.document, size.width() - 2 * SIDE_MARGIN).fit();
@@ -117,6 +120,25 @@ final class PrintForm {
     private void unfold() {
         for (Element summary : all("summary")) {
             summary.getParentNode().removeChild(summary);
+        }
+    }
+
+    /** Inputs stand in tables of their own, and a long list of what went in is whole on the attached page. */
+    private void shortenTrail() {
+        for (Element entry : all("p")) {
+            String id = entry.getAttribute("id");
+            if (id.startsWith("t:concept.") || id.startsWith("t:plan.")) {
+                entry.getParentNode().removeChild(entry);
+            } else if (id.startsWith("t:")) {
+                List<Element> inputs = all(entry, "a");
+                if (inputs.size() > NAMED) {
+                    Node last = inputs.get(NAMED - 1);
+                    while (last.getNextSibling() != null) {
+                        entry.removeChild(last.getNextSibling());
+                    }
+                    entry.appendChild(document.createTextNode(" and more"));
+                }
+            }
         }
     }
 
