@@ -1,7 +1,11 @@
 package dev.penstock.cooling;
 
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.concurrent.TimeUnit;
+import java.util.function.DoubleSupplier;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -54,5 +58,37 @@ public class JacketBenchmark {
     @Benchmark
     public double withSizing() {
         return solver.solve(open).heatLoad();
+    }
+
+    /**
+     * Processor time instead of wall-clock time.
+     *
+     * @param arguments none
+     */
+    public static void main(String[] arguments) {
+        for (String fuel : new String[] {"methane", "hydrogen"}) {
+            JacketBenchmark bench = new JacketBenchmark();
+            bench.fuel = fuel;
+            bench.prepare();
+            System.out.printf(
+                    Locale.ROOT,
+                    "%-10s on tables %.2f ms, with sizing %.2f ms, heat and pressure drop alone %.2f ms, full models %.1f ms%n",
+                    fuel,
+                    best(60, bench::onTables),
+                    best(60, bench::withSizing),
+                    best(60, () -> bench.solver.load(bench.sized).heatLoad()),
+                    best(5, bench::onFullModels));
+        }
+    }
+
+    private static double best(int repeats, DoubleSupplier run) {
+        ThreadMXBean clock = ManagementFactory.getThreadMXBean();
+        double best = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < repeats; i++) {
+            long start = clock.getCurrentThreadCpuTime();
+            run.getAsDouble();
+            best = Math.min(best, (clock.getCurrentThreadCpuTime() - start) / 1e6);
+        }
+        return best;
     }
 }

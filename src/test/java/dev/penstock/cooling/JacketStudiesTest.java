@@ -43,6 +43,15 @@ class JacketStudiesTest {
         assertThat(SOLVER.solve(question).iterations()).isLessThan(200 * 6);
     }
 
+    /** Effort by count: nine or so coarse marches of 40 cells size the channels before the fine one. */
+    @Test
+    void sizingTakesFewMarches() {
+        JacketCase question =
+                Cases.methane().fuelCooled(18e6, JacketDesign.automatic().withCells(200));
+        int fine = SOLVER.solve(SOLVER.sized(question)).iterations();
+        assertThat(SOLVER.solve(question).iterations() - fine).isLessThan(14 * 40 * 5);
+    }
+
     @Test
     void searchFindsASmallerPressureDropThatKeepsEveryLimit() {
         Cases.Engine engine = new Cases.Engine("oxygen", "methane", 3.4, 5e6, 20, 3, 1.0, 100e3);
