@@ -111,7 +111,7 @@ final class ConceptReports {
                         document.file(), document.text(), document.changes())
                 .map(plan -> VehicleRuns.size(plan, balance));
         ConceptPage page = new ConceptPage(balance, vehicle, Optional.empty(), software());
-        FeedAnswer.of(session.home(), balance).section().ifPresent(page::with);
+        FeedAnswer.of(session.home(), balance).addTo(page);
         further.forEach(page::with);
         record.ifPresent(r -> page.madeBy(r.command(), r.options()));
         return page.html();

@@ -88,6 +88,7 @@ final class ExplainCommand extends BaseCommand {
         if (limit) {
             return explain(trail, balance.warnings());
         }
+        FeedAnswer.of(session.home(), balance).addTo(trail, balance);
         VehicleReader.of(concept)
                 .ifPresent(plan -> trail.include(VehicleTrail.ofConcept(VehicleRuns.size(plan, balance), balance)));
         return explain(trail, balance.warnings());

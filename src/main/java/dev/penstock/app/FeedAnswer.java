@@ -3,7 +3,10 @@ package dev.penstock.app;
 import dev.penstock.cycles.EngineBalance;
 import dev.penstock.cycles.EngineStudy;
 import dev.penstock.cycles.PressureFeed;
+import dev.penstock.cycles.PressureFeedTrail;
 import dev.penstock.errors.PenstockException;
+import dev.penstock.provenance.Trail;
+import dev.penstock.reports.ConceptPage;
 import dev.penstock.reports.PageSection;
 import dev.penstock.reports.PressureFeedView;
 import java.nio.file.Path;
@@ -14,11 +17,11 @@ import java.util.Optional;
 /** What keeps the tanks of an engine without pumps under pressure, or why that cannot be done; nothing for other engines. */
 final class FeedAnswer {
 
-    private final Optional<PressureFeedView> view;
+    private final Optional<PressureFeed> feed;
     private final Optional<String> failure;
 
-    private FeedAnswer(Optional<PressureFeedView> view, Optional<String> failure) {
-        this.view = view;
+    private FeedAnswer(Optional<PressureFeed> feed, Optional<String> failure) {
+        this.feed = feed;
         this.failure = failure;
     }
 
@@ -28,35 +31,36 @@ final class FeedAnswer {
             return new FeedAnswer(Optional.empty(), Optional.empty());
         }
         try {
-            Optional<PressureFeed> feed = EngineStudy.open(home).pressureFeed(balance);
-            return new FeedAnswer(feed.map(PressureFeedView::new), Optional.empty());
+            return new FeedAnswer(EngineStudy.open(home).pressureFeed(balance), Optional.empty());
         } catch (PenstockException e) {
             return new FeedAnswer(Optional.empty(), Optional.of(e.getMessage()));
         }
     }
 
     void addTo(Map<String, Object> document) {
-        view.ifPresent(v -> document.put("pressure_feed", v.json()));
+        feed.ifPresent(f -> document.put("pressure_feed", new PressureFeedView(f).json()));
         failure.ifPresent(why -> document.put("pressure_feed", Map.of("failure", why)));
     }
 
     String text() {
         String line = System.lineSeparator();
-        return view.map(v -> line + v.text()).orElse("")
+        return feed.map(f -> line + new PressureFeedView(f).text()).orElse("")
                 + failure.map(why -> line + "no pressure feed: " + why + line).orElse("");
     }
 
-    Optional<PageSection> section() {
-        if (failure.isPresent()) {
-            return Optional.of(new PageSection(
-                    "pressurization",
-                    "Pressurization",
-                    "What pushes the propellant out?",
-                    List.of("No pressure feed: " + failure.get()),
-                    List.of(),
-                    List.of(),
-                    List.of()));
-        }
-        return view.map(PressureFeedView::section);
+    void addTo(ConceptPage page) {
+        feed.ifPresent(page::fedBy);
+        failure.ifPresent(why -> page.with(new PageSection(
+                "pressurization",
+                "Pressurization",
+                "What pushes the propellant out?",
+                List.of("No pressure feed: " + why),
+                List.of(),
+                List.of(),
+                List.of())));
+    }
+
+    void addTo(Trail trail, EngineBalance balance) {
+        feed.ifPresent(f -> PressureFeedTrail.extend(trail, balance, f));
     }
 }

@@ -2,6 +2,7 @@ package dev.penstock.cycles;
 
 import dev.penstock.errors.LimitReached;
 import dev.penstock.numerics.RootFinder;
+import dev.penstock.provenance.ModelCard;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -18,6 +19,16 @@ import java.util.Locale;
  * whole balance at the chamber pressure and mixture ratio so found. Ends when one of the tanks is empty. Not thread-safe.
  */
 final class BlowdownLife {
+
+    /** Equations and range. */
+    static final ModelCard CARD = new ModelCard(
+            "cycles.blowdown-life",
+            "Engine on falling tank pressure",
+            "p_tank = t p_face + Δp (ṁ/ṁ_design)² on each side; ṁ = t ṁ_design c*_design/c*; F and Isp from the balance of"
+                    + " the same hardware at t p_c and r; steps of second order in the propellant expelled",
+            "tank pressure above chamber pressure; no regulator, no trim",
+            "that of the ullage's law and of the balance",
+            List.of("common practice, no source"));
 
     private static final int STEPS = 16;
     private static final int ROUNDS = 6;

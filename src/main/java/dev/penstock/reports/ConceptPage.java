@@ -5,6 +5,8 @@ import dev.penstock.cycles.EngineBalance;
 import dev.penstock.cycles.EngineSummary;
 import dev.penstock.cycles.LimitResult;
 import dev.penstock.cycles.LimitTrail;
+import dev.penstock.cycles.PressureFeed;
+import dev.penstock.cycles.PressureFeedTrail;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.provenance.Trail;
 import dev.penstock.study.EngineTrail;
@@ -26,6 +28,7 @@ public final class ConceptPage {
     private final Optional<LimitResult> reach;
     private final EngineCharts charts;
     private final List<PageSection> further = new ArrayList<>();
+    private Optional<PressureFeed> feed = Optional.empty();
     private String command;
     private List<String> options = List.of();
 
@@ -65,6 +68,15 @@ public final class ConceptPage {
         return this;
     }
 
+    /**
+     * @param feed what keeps the tanks of this engine under pressure
+     * @return this page
+     */
+    public ConceptPage fedBy(PressureFeed feed) {
+        this.feed = Optional.of(feed);
+        return with(new PressureFeedView(feed).section());
+    }
+
     /** @return the page */
     public String html() {
         Map<String, Object> model = new LinkedHashMap<>();
@@ -87,6 +99,7 @@ public final class ConceptPage {
         model.put("sections", sections());
         Trail all = EngineTrail.of(balance);
         reach.ifPresent(r -> LimitTrail.extend(all, r));
+        feed.ifPresent(f -> PressureFeedTrail.extend(all, balance, f));
         vehicle.ifPresent(v -> all.include(VehicleTrail.ofConcept(v, balance)));
         TrailPart trail = new TrailPart(all);
         model.put("models", trail.models());

@@ -46,7 +46,7 @@ public final class PressureFeedView {
 
     private static Map<String, Object> tank(PressureFeed.Tank tank) {
         Map<String, Object> map = new LinkedHashMap<>();
-        map.put("side", tank.side().key());
+        map.put("name", tank.side().key());
         map.put("propellant_mass_kg", tank.propellantMass());
         map.put("volume_m3", tank.volume());
         map.put("pressure_begin_Pa", tank.beginPressure());
@@ -193,7 +193,18 @@ public final class PressureFeedView {
                 "at end (bar)",
                 "gas closed in (kg)",
                 "left over (kg)");
-        feed.tanks().forEach(t -> tanks.row(tankCells(t)));
+        feed.tanks().forEach(t -> {
+            String at = "pressure_feed.tanks." + t.side().key();
+            tanks.row(tankCells(t))
+                    .traced(
+                            "",
+                            at + ".propellant_mass_kg",
+                            at + ".volume_m3",
+                            at + ".pressure_begin_Pa",
+                            at + ".pressure_end_Pa",
+                            at + ".gas_mass_kg",
+                            at + ".residual_kg");
+        });
         PageTable.Builder life = PageTable.titled(
                 "Life",
                 "expelled",
@@ -203,7 +214,18 @@ public final class PressureFeedView {
                 "thrust, vacuum (kN)",
                 "Isp, vacuum (s)",
                 "injector drop / chamber");
-        feed.points().forEach(p -> life.row(pointCells(p)));
+        for (int i = 0; i < feed.points().size(); i++) {
+            String at = "pressure_feed.points." + i;
+            life.row(pointCells(feed.points().get(i)))
+                    .traced(
+                            at + ".expelled",
+                            at + ".time_s",
+                            at + ".chamber_pressure_Pa",
+                            at + ".mixture_ratio",
+                            at + ".thrust_vacuum_N",
+                            at + ".isp_vacuum_s",
+                            at + ".injector_drop_share");
+        }
         return new PageSection(
                 "pressurization",
                 "Pressurization",

@@ -9,6 +9,8 @@ import dev.penstock.cycles.EngineBalance;
 import dev.penstock.cycles.EngineStudy;
 import dev.penstock.cycles.LimitResult;
 import dev.penstock.cycles.LimitTrail;
+import dev.penstock.cycles.PressureFeed;
+import dev.penstock.cycles.PressureFeedTrail;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.provenance.Trail;
 import dev.penstock.study.EngineRuns;
@@ -79,6 +81,12 @@ class TrailWalkTest {
         walk(new ConceptReader(FLUIDS).parse(cycle.id(), text, Map.of()));
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"regulated", "heated", "blowdown"})
+    void everyNumberOfEveryPressureFeedLeadsToItsSources(String feed) {
+        walk(new ConceptReader(FLUIDS).read(Path.of("cycles/dunlin.toml"), Map.of("pressurization.feed", feed)));
+    }
+
     @TestFactory
     List<DynamicTest> everyNumberOfEveryDemoVehicleLeadsToItsSources() throws IOException {
         VehicleRuns runs = new VehicleRuns(new EngineRuns(Path.of("."), FLUIDS));
@@ -127,10 +135,16 @@ class TrailWalkTest {
     private static void walk(dev.penstock.cycles.Concept concept) {
         EngineBalance balance = EngineStudy.open().balance(concept);
         Trail trail = EngineTrail.of(balance);
-        walk(BalanceJson.of(balance), trail);
+        Optional<PressureFeed> feed = EngineStudy.open().pressureFeed(balance);
+        feed.ifPresent(f -> PressureFeedTrail.extend(trail, balance, f));
+        Map<String, Object> document = new LinkedHashMap<>(BalanceJson.of(balance));
+        feed.ifPresent(f -> document.put("pressure_feed", new PressureFeedView(f).json()));
+        walk(document, trail);
         Optional<VehicleSizing> vehicle = VehicleReader.of(concept).map(plan -> VehicleRuns.size(plan, balance));
         vehicle.ifPresent(v -> trail.include(VehicleTrail.ofConcept(v, balance)));
-        PageWalk.walk(new ConceptPage(balance, vehicle, Optional.empty(), SOFTWARE).html(), trail);
+        ConceptPage page = new ConceptPage(balance, vehicle, Optional.empty(), SOFTWARE);
+        feed.ifPresent(page::fedBy);
+        PageWalk.walk(page.html(), trail);
     }
 
     /** Every number of the document has an entry of the same value, and every entry leads to its sources. */
