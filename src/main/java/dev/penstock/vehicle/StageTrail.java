@@ -309,7 +309,7 @@ final class StageTrail {
                 trail.given(at + ".mass_kg", line.mass(), "kg", "stated by the plan", "vehicle file");
             } else {
                 List<String> own = line.name().equals("engines") ? List.of(engine + "mass_kg", stage.get(2)) : stage;
-                put(at + ".mass_kg", line.mass(), "kg", model(line), own, tanks, plan);
+                put(at + ".mass_kg", line.mass(), "kg", model(line), own, tanks, keys(line, plan));
             }
             trail.given(at + ".scatter", line.scatter(), "", "scatter of the relation", line.source());
         }
@@ -345,6 +345,19 @@ final class StageTrail {
                     masses,
                     growth(plan));
         }
+    }
+
+    /** Inputs of the plan that a line depends on. */
+    private static List<String> keys(MassLine line, List<String> plan) {
+        String name = line.name();
+        List<String> words = name.startsWith("pressur")
+                ? List.of("bottle", "pressurant", "collapse")
+                : name.contains("legs")
+                        ? List.of("recovery")
+                        : name.startsWith("structure") ? List.of("structural_coefficient") : List.of();
+        return plan.stream()
+                .filter(path -> words.stream().anyMatch(path.substring(path.lastIndexOf('.') + 1)::contains))
+                .toList();
     }
 
     private static ModelCard model(MassLine line) {

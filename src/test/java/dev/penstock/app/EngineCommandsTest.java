@@ -349,4 +349,14 @@ class EngineCommandsTest {
                         "penstock: cycles/dunlin.toml: vehicle is missing; write a table [vehicle], or name a vehicle"
                                 + " file\n");
     }
+
+    @Test
+    void vehiclesAndSearchesAreExplainedToo() {
+        Run vehicle = Run.of("explain", "skerry", "stages.first-stage.dry_mass_kg", "--depth", "1");
+        assertThat(vehicle.code()).as(vehicle.err()).isZero();
+        assertThat(vehicle.out()).contains("stages.first-stage.dry_mass.engines.mass_kg", "Sum");
+        Run search = Run.of("explain", "dunlin", "chamber_pressure_Pa", "--limit", "--depth", "2");
+        assertThat(search.code()).as(search.err()).isZero();
+        assertThat(search.out()).contains("Highest chamber pressure", "limits.fuel-tank.pressure.limit");
+    }
 }
