@@ -68,6 +68,7 @@ final class ServeCommand extends BaseCommand {
                     () -> Map.of("address", workbench.address(), "workspace", folder.toString()),
                     () -> "open " + workbench.address() + System.lineSeparator() + "workspace " + folder
                             + "; Ctrl-C ends" + System.lineSeparator());
+            workbench.warmUp();
             new CountDownLatch(1).await();
         } catch (JavalinBindException e) {
             throw new InvalidInput("", "--port", Integer.toString(port), "it is in use; write another, or 0 for any");

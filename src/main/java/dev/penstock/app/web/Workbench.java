@@ -15,6 +15,7 @@ import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
 
 /** The running workbench: a server for one person's browser, on the loopback interface only. */
@@ -33,6 +34,7 @@ public final class Workbench implements AutoCloseable {
     private final Desk desk;
     private final SweepJobs sweeps;
     private final EngineRoutes engines;
+    private final WarmUp warmUp;
     private final VehicleRoutes vehicles;
 
     /**
@@ -60,6 +62,7 @@ public final class Workbench implements AutoCloseable {
         Workspace workspace = new Workspace(settings.workspace());
         ConceptReader reader = new ConceptReader(settings.fluids());
         desk = new Desk(runs, WORKERS, settings.patience());
+        warmUp = new WarmUp(settings.fluids(), reader, desk);
         Duration longest = settings.patience().multipliedBy(LONG_WORK);
         sweeps = new SweepJobs(new Sweep(runs), longest);
         Shelf shelf = new Shelf();
@@ -87,6 +90,15 @@ public final class Workbench implements AutoCloseable {
         Workbench workbench = new Workbench(settings);
         workbench.server.start(LOOPBACK, settings.port());
         return workbench;
+    }
+
+    /**
+     * Balances an example in the background, so that the first question is not the slow one.
+     *
+     * @return done when that has ended; true if the example could be balanced
+     */
+    public CompletableFuture<Boolean> warmUp() {
+        return warmUp.start();
     }
 
     /** @return address to open, with the token */

@@ -60,6 +60,13 @@ class WorkbenchTest {
     }
 
     @Test
+    void anExampleIsBalancedBeforeAnyoneAsks() {
+        long asked = served.workbench.balances();
+        assertThat(served.workbench.warmUp().join()).isTrue();
+        assertThat(served.workbench.balances()).isEqualTo(asked);
+    }
+
+    @Test
     void theCookieIsOutOfReachOfScriptsAndOtherSites() {
         HttpResponse<String> entry = served.send(HttpRequest.newBuilder(URI.create(served.workbench.address())));
         assertThat(entry.statusCode()).isEqualTo(302);

@@ -1,0 +1,54 @@
+package dev.penstock.app.web;
+
+import dev.penstock.cycles.Concept;
+import dev.penstock.cycles.ConceptReader;
+import dev.penstock.cycles.ConceptTemplate;
+import dev.penstock.cycles.Cycle;
+import dev.penstock.cycles.EngineBalance;
+import dev.penstock.errors.PenstockException;
+import dev.penstock.fluids.FluidLibrary;
+import dev.penstock.reports.JsonText;
+import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+
+/**
+ * Balances and draws an example before anyone asks, so that the first question finds classes loaded and fluids open. What
+ * fails here fails again, and is told, with that question.
+ */
+final class WarmUp {
+
+    private final FluidLibrary fluids;
+    private final ConceptReader reader;
+    private final Desk desk;
+
+    WarmUp(FluidLibrary fluids, ConceptReader reader, Desk desk) {
+        this.fluids = fluids;
+        this.reader = reader;
+        this.desk = desk;
+    }
+
+    /** @return done when the example is drawn; true if it could be */
+    CompletableFuture<Boolean> start() {
+        CompletableFuture<Boolean> done = new CompletableFuture<>();
+        Thread thread = new Thread(() -> done.complete(run()), "penstock-warm-up");
+        thread.setDaemon(true);
+        thread.start();
+        return done;
+    }
+
+    private boolean run() {
+        try {
+            Cycle cycle = Cycle.all().stream()
+                    .filter(c -> c.traits().turbines())
+                    .findFirst()
+                    .orElseThrow();
+            Concept example = reader.parse(cycle.id(), new ConceptTemplate(fluids).text(cycle, cycle.id()), Map.of());
+            EngineBalance balance = desk.ask("", 0, study -> study.balance(example));
+            JsonText.of(EngineAnswer.of(balance));
+            desk.draw("", 0, () -> Map.of("flow", EngineAnswer.flow(balance), "charts", EngineAnswer.charts(balance)));
+            return true;
+        } catch (PenstockException | Refusal e) {
+            return false;
+        }
+    }
+}
