@@ -2,6 +2,8 @@ package dev.penstock.reports;
 
 import dev.penstock.cycles.EngineBalance;
 import dev.penstock.provenance.LimitCheck;
+import dev.penstock.provenance.Trail;
+import dev.penstock.study.EngineTrail;
 import dev.penstock.study.Measure;
 import dev.penstock.study.Outcome;
 import java.util.ArrayList;
@@ -121,14 +123,14 @@ public final class ComparisonView {
         model.put("subtitle", "");
         model.put("names", outcomes.stream().map(Outcome::name).toList());
         model.put("pages", pages);
-        model.put("lines", lines());
+        model.put("lines", lines(pages));
         List<Map<String, String>> failures = new ArrayList<>();
         for (Outcome o : outcomes) {
             o.failure().ifPresent(f -> failures.add(Map.of("name", o.name(), "why", f.getMessage())));
         }
         model.put("failures", failures);
         model.put("charts", charts());
-        model.put("binding", binding());
+        model.put("binding", binding(pages));
         model.put("grounds", Grounds.of(outcomes));
         model.put("assumptions", assumptions());
         model.put("cautions", Assumptions.CAUTIONS);
@@ -145,7 +147,12 @@ public final class ComparisonView {
                 .toList();
     }
 
-    private List<Map<String, Object>> lines() {
+    /** Where a figure of a concept opens: on the concept's own page, if it has one. */
+    private static String trail(Map<String, String> pages, Outcome outcome, String path) {
+        return pages.containsKey(outcome.name()) ? pages.get(outcome.name()) + "#t:" + path : "";
+    }
+
+    private List<Map<String, Object>> lines(Map<String, String> pages) {
         List<Map<String, Object>> lines = new ArrayList<>();
         lines.add(textLine("cycle", b -> b.concept().cycle().title()));
         lines.add(textLine(
@@ -162,7 +169,8 @@ public final class ComparisonView {
                     .max()
                     .orElse(Double.NaN);
             List<Map<String, Object>> cells = new ArrayList<>();
-            for (OptionalDouble value : values) {
+            for (int i = 0; i < values.size(); i++) {
+                OptionalDouble value = values.get(i);
                 boolean first = measure.better() != 0
                         && value.isPresent()
                         && outcomes.size() > 1
@@ -172,7 +180,8 @@ public final class ComparisonView {
                         v -> measure.key().equals("tightest_margin")
                                 ? Figures.margin(v)
                                 : Figures.withUnit(v, measure.unit()));
-                cells.add(Map.of("text", text, "best", first));
+                String trail = value.isPresent() ? trail(pages, outcomes.get(i), EngineTrail.path(measure)) : "";
+                cells.add(Map.of("text", text, "best", first, "trail", trail));
             }
             lines.add(Map.of("name", measure.name(), "cells", cells, "figures", true));
         }
@@ -181,7 +190,7 @@ public final class ComparisonView {
 
     private Map<String, Object> textLine(String name, Function<EngineBalance, String> text) {
         List<Map<String, Object>> cells = outcomes.stream()
-                .map(o -> Map.<String, Object>of("text", o.balance().map(text).orElse("-"), "best", false))
+                .map(o -> Map.<String, Object>of("text", o.balance().map(text).orElse("-"), "best", false, "trail", ""))
                 .toList();
         return Map.of("name", name, "cells", cells, "figures", false);
     }
@@ -205,7 +214,7 @@ public final class ComparisonView {
                 true));
     }
 
-    private PageTable binding() {
+    private PageTable binding(Map<String, String> pages) {
         PageTable.Builder table = PageTable.titled(
                 "What binds each concept", "<concept", "<limit", "value", "<bound", "margin", "<source");
         outcomes.stream()
@@ -214,15 +223,23 @@ public final class ComparisonView {
                         o -> Measure.tightest(o.balance().get())
                                 .map(LimitCheck::margin)
                                 .orElse(Double.MAX_VALUE)))
-                .forEach(o -> Measure.tightest(o.balance().get())
-                        .ifPresent(l -> table.marked(
-                                l.met() ? "" : "missed",
-                                o.name(),
-                                Figures.limitName(l.name()),
-                                Figures.withUnit(l.value(), l.unit()),
-                                (l.upper() ? "at most " : "at least ") + Figures.withUnit(l.limit(), l.unit()),
-                                Figures.margin(l.margin()),
-                                l.source())));
+                .forEach(o -> Measure.tightest(o.balance().get()).ifPresent(l -> {
+                    String at = "limits." + Trail.slug(l.name());
+                    table.marked(
+                                    l.met() ? "" : "missed",
+                                    o.name(),
+                                    Figures.limitName(l.name()),
+                                    Figures.withUnit(l.value(), l.unit()),
+                                    (l.upper() ? "at most " : "at least ") + Figures.withUnit(l.limit(), l.unit()),
+                                    Figures.margin(l.margin()),
+                                    l.source())
+                            .traced(
+                                    "",
+                                    "",
+                                    trail(pages, o, at + ".value"),
+                                    trail(pages, o, at + ".limit"),
+                                    trail(pages, o, at + ".margin"));
+                }));
         return table.table();
     }
 }

@@ -50,7 +50,21 @@ final class PageWalk {
             }
         }
         assertThat(figures).isGreaterThan(10);
-        Matcher links = LINK.matcher(html);
+        faults.addAll(wrong(LINK, html, trail));
+        assertThat(faults).isEmpty();
+    }
+
+    /** Walks the figures that open on another page. */
+    static void walkTo(String page, String html, Trail trail) {
+        Pattern link = Pattern.compile(
+                "<a class=\"trail\" href=\"" + Pattern.quote(page) + "#t:([^\"]+)\">(.*?)</a>", Pattern.DOTALL);
+        assertThat(link.matcher(html).results().count()).isGreaterThan(10);
+        assertThat(wrong(link, html, trail)).isEmpty();
+    }
+
+    private static List<String> wrong(Pattern link, String html, Trail trail) {
+        List<String> faults = new ArrayList<>();
+        Matcher links = link.matcher(html);
         while (links.find()) {
             Optional<Trail.Entry> entry = trail.entry(links.group(1));
             if (entry.isEmpty()) {
@@ -60,7 +74,7 @@ final class PageWalk {
                         + entry.get().value());
             }
         }
-        assertThat(faults).isEmpty();
+        return faults;
     }
 
     /** Whether a text shows a value in some unit, to within half of its last digit. */

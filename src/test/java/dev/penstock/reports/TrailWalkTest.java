@@ -31,6 +31,7 @@ import java.util.Deque;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -122,13 +123,17 @@ class TrailWalkTest {
         EngineRuns runs = new EngineRuns(Path.of("."), FLUIDS);
         List<Outcome> outcomes = runs.balance(
                 List.of(Path.of("cycles/dunlin.toml"), Path.of("cycles/dotterel.toml")), Map.of(), Progress.NONE);
-        Object concepts = new ComparisonView(outcomes).json().get("concepts");
+        ComparisonView view = new ComparisonView(outcomes);
+        String page = view.html(SOFTWARE, Map.of("Dunlin", "dunlin.html", "Dotterel", "dotterel.html"));
+        Object concepts = view.json().get("concepts");
         for (int i = 0; i < outcomes.size(); i++) {
             Map<String, Object> shown = new LinkedHashMap<>();
             ((Map<?, ?>) ((List<?>) concepts).get(i)).forEach((key, value) -> shown.put(key.toString(), value));
             Object tightest = shown.remove("tightest_limit");
             shown.put("limits", List.of(tightest));
-            walk(shown, EngineTrail.of(outcomes.get(i).balance().orElseThrow()));
+            Trail trail = EngineTrail.of(outcomes.get(i).balance().orElseThrow());
+            walk(shown, trail);
+            PageWalk.walkTo(outcomes.get(i).name().toLowerCase(Locale.ROOT) + ".html", page, trail);
         }
     }
 
