@@ -2,7 +2,6 @@ package dev.penstock.cycles;
 
 import dev.penstock.fluids.FluidLibrary;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
@@ -78,33 +77,6 @@ public final class ConceptTemplate {
             boolean plain = text.matches("[-+]?[0-9.]+([eE][-+]?\\d+)?") || text.equals("true") || text.equals("false");
             return plain ? text : '"' + text + '"';
         }
-        return '"' + readable(Double.parseDouble(text), input.unit()) + '"';
-    }
-
-    private record Scale(String unit, double size, String name) {}
-
-    private static final List<Scale> SCALES = List.of(
-            new Scale("Pa", 1e6, "MPa"),
-            new Scale("Pa", 1e3, "kPa"),
-            new Scale("N", 1e3, "kN"),
-            new Scale("W", 1e3, "kW"),
-            new Scale("m", 1, "m"),
-            new Scale("m", 1e-3, "mm"),
-            new Scale("rad", Math.PI / 180, "deg"),
-            new Scale("rad/s", Math.PI / 30, "rpm"));
-
-    private static String readable(double value, String unit) {
-        for (Scale scale : SCALES) {
-            if (scale.unit().equals(unit) && Math.abs(value) >= 0.1 * scale.size()) {
-                return number(value / scale.size()) + " " + scale.name();
-            }
-        }
-        return number(value) + " " + unit;
-    }
-
-    private static String number(double value) {
-        return String.format(Locale.ROOT, "%.6g", value)
-                .replaceAll("(\\.\\d*?)0+($|e)", "$1$2")
-                .replaceAll("\\.($|e)", "$1");
+        return '"' + InputText.readable(Double.parseDouble(text), input.unit()) + '"';
     }
 }

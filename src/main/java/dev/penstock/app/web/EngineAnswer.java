@@ -4,6 +4,7 @@ import dev.penstock.cooling.JacketResult;
 import dev.penstock.cycles.Component;
 import dev.penstock.cycles.ConceptInput;
 import dev.penstock.cycles.EngineBalance;
+import dev.penstock.cycles.InputText;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.provenance.Trail;
 import dev.penstock.reports.EngineCharts;
@@ -182,7 +183,7 @@ final class EngineAnswer {
             String plain = input.unit().isEmpty() || input.unit().equals("-")
                     ? input.value()
                     : input.value() + " " + input.unit();
-            String file = written.getOrDefault(input.key(), plain);
+            String file = written.getOrDefault(input.key(), InputText.of(input));
             Map<String, Object> map = new LinkedHashMap<>();
             map.put("key", input.key());
             map.put("written", changes.getOrDefault(input.key(), file));
