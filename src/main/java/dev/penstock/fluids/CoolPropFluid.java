@@ -101,6 +101,13 @@ public final class CoolPropFluid implements Fluid {
     }
 
     @Override
+    public double enthalpyAtPressureEntropy(double pressure, double entropy) {
+        CoolPropCursor cursor = own();
+        cursor.setPressureEntropy(pressure, entropy);
+        return cursor.enthalpy();
+    }
+
+    @Override
     public FluidState saturatedLiquid(double temperature) {
         CoolPropCursor cursor = own();
         cursor.setSaturatedLiquid(temperature);

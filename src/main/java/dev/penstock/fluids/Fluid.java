@@ -57,6 +57,17 @@ public interface Fluid {
     FluidState atPressureEntropy(double pressure, double entropy);
 
     /**
+     * What {@link #atPressureEntropy} gives, without its other properties, whose making takes longer than the search.
+     *
+     * @param pressure absolute pressure (Pa)
+     * @param entropy specific entropy (J/(kg·K))
+     * @return specific enthalpy there (J/kg)
+     */
+    default double enthalpyAtPressureEntropy(double pressure, double entropy) {
+        return atPressureEntropy(pressure, entropy).enthalpy();
+    }
+
+    /**
      * @param temperature temperature (K)
      * @return saturated liquid
      */

@@ -6,18 +6,19 @@ import dev.penstock.provenance.ModelCard;
 import java.util.List;
 
 /**
- * Properties of a fluid on a grid of pressure (logarithmic) and enthalpy, read by cubic interpolation in both. Holds a
- * cell only if its sixteen nodes lie on one side of the saturation curve and its estimated error is below
- * {@value #ERROR_LIMIT}: the estimate compares each node with the cubic through its neighbours at twice the spacing,
- * whose error is sixteen times that of the table. Everywhere else, and outside the grid, {@link #cursor()} asks the full
- * model. Immutable and safe to share; a cursor is not.
+ * Properties of a fluid on a grid of pressure (logarithmic) and enthalpy (logarithmic from a little below the lowest, so
+ * that nodes crowd where the fluid is cold and dense), read by cubic interpolation in both. Holds a cell only if its
+ * sixteen nodes lie on one side of the saturation curve and its estimated error is below {@value #ERROR_LIMIT}: the
+ * estimate compares each node with the cubic through its neighbours at twice the spacing, whose error is sixteen times
+ * that of the table. Everywhere else, and outside the grid, {@link #cursor()} asks the full model. Immutable and safe to share; a cursor is not.
  */
 public final class FluidTable {
 
     public static final ModelCard CARD = new ModelCard(
             "fluids.table",
             "Cubic interpolation of fluid properties in pressure and enthalpy",
-            "f(ln p, h) = sum over 4 x 4 nodes of L_i(ln p) L_j(h) f_ij, Lagrange polynomials on a uniform grid",
+            "f(p, h) = sum over 4 x 4 nodes of L_i(ln p) L_j(y) f_ij, y = ln(1 + (h - h_low) / (c (h_high - h_low))), c ="
+                    + " T_min / T_max of the fluid's model, Lagrange polynomials on a grid uniform in ln p and y",
             "cells in one phase where nodes left out are met within 0.1 %; the full model elsewhere",
             "0.1 % of each property against the full model",
             List.of("common practice, no source"));
@@ -34,6 +35,9 @@ public final class FluidTable {
     private static final int DEFAULT_PRESSURES = 24;
 
     private static final int DEFAULT_ENTHALPIES = 180;
+
+    /** Keeps the hot end from growing coarse (-). */
+    private static final double MOST_CROWDED = 0.01;
 
     /** Properties held. */
     enum Column {
@@ -57,6 +61,7 @@ public final class FluidTable {
     private final double logLow;
     private final double logStep;
     private final double enthalpyLow;
+    private final double enthalpyScale;
     private final double enthalpyStep;
     private final double[][] columns = new double[Column.values().length][];
     private final boolean[] usable;
@@ -64,9 +69,11 @@ public final class FluidTable {
     private FluidTable(Fluid fluid, double pLow, double pHigh, double hLow, double hHigh, int nP, int nH) {
         this.fluid = fluid;
         this.logStep = Math.log(pHigh / pLow) / (nP - 1);
-        this.enthalpyStep = (hHigh - hLow) / (nH - 1);
+        this.enthalpyLow = hLow;
+        double crowding = crowding(fluid.range());
+        this.enthalpyScale = crowding * (hHigh - hLow);
+        this.enthalpyStep = Math.log(1 + 1 / crowding) / (nH - 1);
         this.logLow = Math.log(pLow) - logStep;
-        this.enthalpyLow = hLow - enthalpyStep;
         this.pressures = nP + 2;
         this.enthalpies = nH + 2;
         for (int c = 0; c < columns.length; c++) {
@@ -123,6 +130,15 @@ public final class FluidTable {
                 fluid, lowestPressure, highestPressure, lowestEnthalpy, highestEnthalpy, pressures, enthalpies);
     }
 
+    /**
+     * Share of the span of enthalpy over which the nodes crowd at the cold end: at a constant heat capacity and from end to
+     * end of the fluid's model they then lie evenly in the logarithm of temperature.
+     */
+    private static double crowding(FluidRange range) {
+        double ratio = range.minimumTemperature() / range.maximumTemperature();
+        return Math.max(MOST_CROWDED, Math.min(1, ratio));
+    }
+
     private byte[] fill() {
         byte[] sides = new byte[pressures * enthalpies];
         double critical = fluid.criticalPressure().orElse(0);
@@ -131,8 +147,7 @@ public final class FluidTable {
                 double p = Math.exp(logLow + i * logStep);
                 for (int k = 0; k < enthalpies; k++) {
                     int j = i % 2 == 0 ? k : enthalpies - 1 - k; // to and fro, so that each search starts nearby
-                    sides[i * enthalpies + j] =
-                            fill(cursor, i * enthalpies + j, p, enthalpyLow + j * enthalpyStep, critical);
+                    sides[i * enthalpies + j] = fill(cursor, i * enthalpies + j, p, enthalpyAt(j), critical);
                 }
             }
         }
@@ -259,12 +274,13 @@ public final class FluidTable {
         return (Math.log(pressure) - logLow) / logStep;
     }
 
+    /** Minus infinity where the logarithm has no value, so that such a state lies off the grid. */
     double enthalpyPosition(double enthalpy) {
-        return (enthalpy - enthalpyLow) / enthalpyStep;
+        return 1 + Math.log(Math.max(0, 1 + (enthalpy - enthalpyLow) / enthalpyScale)) / enthalpyStep;
     }
 
     double enthalpyAt(double position) {
-        return enthalpyLow + position * enthalpyStep;
+        return enthalpyLow + enthalpyScale * (Math.exp((position - 1) * enthalpyStep) - 1);
     }
 
     int pressures() {

@@ -46,8 +46,7 @@ public final class HydraulicTurbine {
      */
     public static double driveFlow(
             double power, Fluid fluid, FluidState behindMain, double exitPressure, double efficiency) {
-        double drop = behindMain.enthalpy()
-                - fluid.atPressureEntropy(exitPressure, behindMain.entropy()).enthalpy();
+        double drop = behindMain.enthalpy() - fluid.enthalpyAtPressureEntropy(exitPressure, behindMain.entropy());
         return Require.positive(CARD.id(), "power (W)", power)
                 / (Require.within(CARD.id(), "efficiency (-)", efficiency, 0.05, 1)
                         * Require.positive(CARD.id(), "drop through the turbine (J/kg)", drop));

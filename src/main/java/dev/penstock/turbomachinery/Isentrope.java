@@ -69,7 +69,7 @@ final class Isentrope {
 
     private static double rise(Fluid fluid, FluidState inlet, double pressure) {
         try {
-            return fluid.atPressureEntropy(pressure, inlet.entropy()).enthalpy() - inlet.enthalpy();
+            return fluid.enthalpyAtPressureEntropy(pressure, inlet.entropy()) - inlet.enthalpy();
         } catch (PropertyFailure e) {
             try (FluidCursor cursor = fluid.cursor()) {
                 return riseByTemperature(fluid, cursor, inlet, pressure, inlet.temperature());

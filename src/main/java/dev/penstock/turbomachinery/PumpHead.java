@@ -60,11 +60,8 @@ final class PumpHead {
         }
         if (++pressures[known] < WORTH_AN_INTERPOLANT) {
             askedPressure[known] = pressure;
-            answered[known] = propellant
-                            .fluid()
-                            .atPressureEntropy(pressure, inlet.entropy())
-                            .enthalpy()
-                    - inlet.enthalpy();
+            answered[known] =
+                    propellant.fluid().enthalpyAtPressureEntropy(pressure, inlet.entropy()) - inlet.enthalpy();
             return answered[known];
         }
         double ceiling = propellant.fluid().range().maximumPressure();

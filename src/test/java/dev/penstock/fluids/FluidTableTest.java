@@ -64,6 +64,34 @@ class FluidTableTest {
         assertThat(got).as(what).isCloseTo(expected, within(1e-3 * expected));
     }
 
+    /** A jacket's box: from the pump to the end of the fluid's model. Uniform steps of enthalpy were too wide there. */
+    @ParameterizedTest
+    @CsvSource({
+        "hydrogen, 5e6, 14e6, 32, 75, 0.95",
+        "methane, 5e6, 14e6, 115, 170, 0.99",
+        "propane, 5e6, 14e6, 120, 250, 0.95"
+    })
+    void theColdEndOfAJacketIsServedByTheTable(
+            String id, double low, double high, double cold, double warm, double served) {
+        Fluid fluid = LIBRARY.propellant(id).fluid();
+        double from = fluid.atPressureTemperature(high, cold).enthalpy();
+        double to = fluid.atPressureTemperature(high, 0.9995 * fluid.range().maximumTemperature())
+                .enthalpy();
+        FluidTable table = new FluidTables().covering(fluid, low, high, from, to);
+        Random random = new Random(2);
+        try (FluidCursor full = fluid.cursor();
+                FluidTableCursor fast = (FluidTableCursor) table.cursor()) {
+            for (int i = 0; i < POINTS; i++) {
+                double pressure = low * Math.pow(high / low, random.nextDouble());
+                double temperature = cold + (warm - cold) * random.nextDouble();
+                full.setPressureTemperature(pressure, temperature);
+                fast.setPressureEnthalpy(pressure, full.enthalpy());
+                compare(fast, full);
+            }
+            assertThat(1 - fast.fullEvaluations() / (double) POINTS).isGreaterThan(served);
+        }
+    }
+
     @Test
     void nearSaturationTheFullModelAnswers() {
         Fluid methane = LIBRARY.propellant("methane").fluid();
@@ -99,6 +127,10 @@ class FluidTableTest {
                     15e6, water.atPressureTemperature(15e6, 320).entropy());
             assertThat(cursor.temperature()).isCloseTo(320, within(1e-4));
             assertThat(cursor.fullEvaluations()).isEqualTo(1);
+            double below = water.atPressureTemperature(15e6, 280).enthalpy();
+            cursor.setPressureEnthalpy(15e6, below);
+            assertThat(cursor.temperature()).isCloseTo(280, within(1e-6));
+            assertThat(cursor.fullEvaluations()).isEqualTo(2);
         }
     }
 

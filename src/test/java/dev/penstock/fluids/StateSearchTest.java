@@ -58,6 +58,8 @@ class StateSearchTest {
                 assertThat(state.enthalpy()).isCloseTo(enthalpy, within(1e-10 * (high - low)));
                 FluidState back = fluid.atPressureEntropy(pressure, state.entropy());
                 assertThat(back.enthalpy()).isCloseTo(enthalpy, within(1e-9 * (high - low)));
+                assertThat(fluid.enthalpyAtPressureEntropy(pressure, state.entropy()))
+                        .isEqualTo(back.enthalpy());
             }
         }
     }
