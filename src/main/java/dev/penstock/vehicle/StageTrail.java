@@ -3,7 +3,6 @@ package dev.penstock.vehicle;
 import dev.penstock.cycles.Definitions;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.provenance.Trail;
-import dev.penstock.vehicle.engine.EngineMassEstimate;
 import dev.penstock.vehicle.mass.FeedLines;
 import dev.penstock.vehicle.mass.MassLine;
 import dev.penstock.vehicle.mass.MassTable;
@@ -307,9 +306,10 @@ final class StageTrail {
             String at = p + list + Trail.slug(line.name());
             if (line.source().equals("given")) {
                 trail.given(at + ".mass_kg", line.mass(), "kg", "stated by the plan", "vehicle file");
+            } else if (line.name().equals("engines")) {
+                put(at + ".mass_kg", line.mass(), "kg", model(line), List.of(engine + "mass_kg", stage.get(2)));
             } else {
-                List<String> own = line.name().equals("engines") ? List.of(engine + "mass_kg", stage.get(2)) : stage;
-                put(at + ".mass_kg", line.mass(), "kg", model(line), own, tanks, keys(line, plan));
+                put(at + ".mass_kg", line.mass(), "kg", model(line), stage, tanks, keys(line, plan));
             }
             trail.given(at + ".scatter", line.scatter(), "", "scatter of the relation", line.source());
         }
@@ -366,7 +366,7 @@ final class StageTrail {
             return TankShell.CARD;
         }
         if (name.equals("engines")) {
-            return EngineMassEstimate.CARD;
+            return Definitions.PRODUCT;
         }
         if (name.equals("common bulkhead")) {
             return BULKHEAD;
