@@ -92,6 +92,7 @@ public final class HeatSinkWall {
     private final double[] diagonal = new double[VOLUMES];
     private final double[] upper = new double[VOLUMES];
     private final double[] right = new double[VOLUMES];
+    private final double[] capacities = new double[VOLUMES];
     private double absorbed;
     private double stored;
     private double radiated;
@@ -153,7 +154,9 @@ public final class HeatSinkWall {
         double emission = material.emissivity() * Constants.STEFAN_BOLTZMANN;
         double slope = 4 * emission * cold * cold * cold;
         for (int i = 0; i < VOLUMES; i++) {
-            double capacity = capacity(temperature[i]) / dt;
+            capacities[i] = capacity(temperature[i]);
+            stored -= capacities[i] * temperature[i];
+            double capacity = capacities[i] / dt;
             diagonal[i] = capacity;
             right[i] = capacity * temperature[i];
             lower[i] = i > 0 ? -between(i - 1) : 0;
@@ -164,10 +167,6 @@ public final class HeatSinkWall {
         right[0] += conductance * adiabatic;
         diagonal[last] += slope;
         right[last] += slope * cold - emission * cold * cold * cold * cold;
-        for (int i = 0; i < VOLUMES; i++) {
-            stored -= capacity(temperature[i]) * temperature[i];
-        }
-        double[] capacities = lastCapacities();
         solveTridiagonal();
         for (int i = 0; i < VOLUMES; i++) {
             stored += capacities[i] * temperature[i];
@@ -176,15 +175,6 @@ public final class HeatSinkWall {
         absorbed += flux * dt;
         radiated += (slope * (temperature[last] - cold) + emission * Math.pow(cold, 4)) * dt;
         hotFace = temperature[0] + flux / toFace;
-    }
-
-    private final double[] capacities = new double[VOLUMES];
-
-    private double[] lastCapacities() {
-        for (int i = 0; i < VOLUMES; i++) {
-            capacities[i] = capacity(temperature[i]);
-        }
-        return capacities;
     }
 
     private double capacity(double t) {
