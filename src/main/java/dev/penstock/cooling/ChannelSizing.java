@@ -161,18 +161,10 @@ final class ChannelSizing {
         }
         double wall = run.question.design().limits().wallTemperature().orElse(run.material.maximumTemperature());
         double coking = coolantWallLimit(run.question).orElse(Double.POSITIVE_INFINITY);
-        double worst = -1;
-        for (int b = 0; b < run.branches.size(); b++) {
-            for (LegField field : run.fields.get(b)) {
-                for (int c = 0; c < run.grid.cells; c++) {
-                    if (field.visited[c]) {
-                        worst = Math.max(worst, field.metal[c] / wall - 1);
-                        worst = Math.max(worst, field.floor[c] / coking - 1);
-                    }
-                }
-            }
-        }
-        return worst + rule.wallMargin();
+        double[] worst = {-1};
+        run.forEachCell((field, c) -> worst[0] =
+                Math.max(worst[0], Math.max(field.metal[c] / wall - 1, field.floor[c] / coking - 1)));
+        return worst[0] + rule.wallMargin();
     }
 
     /** Limit on the channel floor: the design's, else the coolant's coking limit. */
@@ -192,30 +184,33 @@ final class ChannelSizing {
             double pitch = channels.pitch(grid, c);
             double flux = throatFlux * Math.pow(grid.throatRadius / grid.radius[c], rule.massFluxExponent());
             double area = run.question.massFlow() / count * share[c] / flux;
-            if (wanted.kind() == ChannelKind.TUBE) {
-                double width = Math.max(0.3 * pitch, pitch - 2 * run.thickness);
-                channels.set(grid, c, width, Math.min(area / width * 4 / Math.PI, tallest * width));
-            } else {
-                double width = Math.min(rule.widthShare() * pitch, Math.max(widest, 0.1 * pitch));
-                channels.set(grid, c, width, Math.min(area / width, tallest * width));
-            }
+            double width = width(pitch, widest);
+            double height = tube() ? area / width * 4 / Math.PI : area / width;
+            channels.set(grid, c, width, Math.min(height, tallest * width));
         }
         return channels;
     }
 
     /** Height over width that the wanted mass flux asks for at the throat; nowhere else are channels more slender. */
     private double aspectAtThroat(double throatFlux, double widest) {
-        boolean tube = run.question.design().channels().kind() == ChannelKind.TUBE;
         double pitch = 2 * Math.PI * (run.grid.throatRadius + run.thickness) / count;
-        double width = tube
-                ? Math.max(0.3 * pitch, pitch - 2 * run.thickness)
-                : Math.min(rule.widthShare() * pitch, Math.max(widest, 0.1 * pitch));
+        double width = width(pitch, widest);
         double largestShare = 0;
         for (double s : share) {
             largestShare = Math.max(largestShare, s);
         }
         double area = run.question.massFlow() / count * largestShare / throatFlux;
-        return area / (width * width) * (tube ? 4 / Math.PI : 1);
+        return area / (width * width) * (tube() ? 4 / Math.PI : 1);
+    }
+
+    private boolean tube() {
+        return run.question.design().channels().kind() == ChannelKind.TUBE;
+    }
+
+    private double width(double pitch, double widest) {
+        return tube()
+                ? Math.max(0.3 * pitch, pitch - 2 * run.thickness)
+                : Math.min(rule.widthShare() * pitch, Math.max(widest, 0.1 * pitch));
     }
 
     private ChannelLayout layout(double throatFlux) {
