@@ -56,9 +56,7 @@ public final class JacketSolver {
         if (!question.design().channels().open()) {
             return question;
         }
-        WallMaterial material = walls.material(question.design().wall().material());
-        ChannelLayout layout = ChannelSizing.size(question, material, lines).layout();
-        return question.withDesign(question.design().withChannels(layout));
+        return sized(question, ChannelRule.usual(2 * question.gas().throatRadius()));
     }
 
     /**
@@ -204,7 +202,7 @@ public final class JacketSolver {
                 JacketRun.endAreaRatio(question),
                 walls.material(question.design().extension().material()),
                 lines);
-        List<Warning> warnings = new JacketWarnings(run, outlet).collect(extension);
+        List<Warning> warnings = new JacketWarnings(run, inlet, outlet).collect(extension);
         double peakWall = 0;
         double peakFlux = Double.NEGATIVE_INFINITY;
         for (JacketStation station : stations) {

@@ -18,6 +18,7 @@ final class JacketWarnings {
     private static final double BRANCH_MISMATCH = 0.05;
 
     private final JacketRun run;
+    private final FluidState inlet;
     private final FluidState outlet;
     private final List<Warning> warnings = new ArrayList<>();
     private int cells;
@@ -28,8 +29,9 @@ final class JacketWarnings {
     private int deteriorated;
     private int firstDeteriorated = -1;
 
-    JacketWarnings(JacketRun run, FluidState outlet) {
+    JacketWarnings(JacketRun run, FluidState inlet, FluidState outlet) {
         this.run = run;
+        this.inlet = inlet;
         this.outlet = outlet;
     }
 
@@ -129,10 +131,9 @@ final class JacketWarnings {
 
     /** What the fluid's own model says of the coolant as it enters and leaves, each sentence once. */
     private void fluidModel() {
-        JacketCase question = run.question;
         Set<Warning> said = new LinkedHashSet<>();
         Fluid fluid = run.properties.fluid();
-        said.addAll(fluid.warnings(fluid.atPressureEnthalpy(question.inletPressure(), question.inletEnthalpy())));
+        said.addAll(fluid.warnings(inlet));
         said.addAll(fluid.warnings(outlet));
         warnings.addAll(said);
     }
