@@ -51,14 +51,6 @@ public record JacketDesign(
         this(wall, channels, route, gasSide, coolantSide, limits, cells, ExtensionDesign.standard());
     }
 
-    /**
-     * @param newExtension what follows the jacket
-     * @return the same jacket with that extension
-     */
-    public JacketDesign withExtension(ExtensionDesign newExtension) {
-        return new JacketDesign(wall, channels, route, gasSide, coolantSide, limits, cells, newExtension);
-    }
-
     /** @return milled copper-silver-zirconium liner in counterflow, sized by the solver */
     public static JacketDesign automatic() {
         return new JacketDesign(

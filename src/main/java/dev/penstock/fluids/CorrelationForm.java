@@ -1,6 +1,5 @@
 package dev.penstock.fluids;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
@@ -40,10 +39,6 @@ enum CorrelationForm {
     /** @return the name used in files */
     String fileName() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
-    static List<String> fileNames() {
-        return Arrays.stream(values()).map(CorrelationForm::fileName).toList();
     }
 
     static CorrelationForm of(String fileName) {

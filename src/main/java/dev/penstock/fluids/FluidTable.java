@@ -261,15 +261,6 @@ public final class FluidTable {
         return new FluidTableCursor(this);
     }
 
-    /** @return share of the cells that the table serves itself (-) */
-    public double usableShare() {
-        int count = 0;
-        for (boolean cell : usable) {
-            count += cell ? 1 : 0;
-        }
-        return count / ((pressures - 1.0) * (enthalpies - 1.0));
-    }
-
     double pressurePosition(double pressure) {
         return (Math.log(pressure) - logLow) / logStep;
     }
