@@ -162,8 +162,8 @@ final class ChannelSizing {
         double wall = run.question.design().limits().wallTemperature().orElse(run.material.maximumTemperature());
         double coking = coolantWallLimit(run.question).orElse(Double.POSITIVE_INFINITY);
         double[] worst = {-1};
-        run.forEachCell((field, c) -> worst[0] =
-                Math.max(worst[0], Math.max(field.metal[c] / wall - 1, field.floor[c] / coking - 1)));
+        run.forEachCell((field, c) ->
+                worst[0] = Math.max(worst[0], Math.max(field.metal[c] / wall - 1, field.floor[c] / coking - 1)));
         return worst[0] + rule.wallMargin();
     }
 

@@ -166,7 +166,9 @@ public final class CoolPropFluid implements Fluid {
     FlashAnchors anchors() {
         FlashAnchors known = anchors;
         if (known == null) {
-            known = new FlashAnchors(open(), range());
+            try (CoolPropHandle handle = open()) {
+                known = new FlashAnchors(handle, range());
+            }
             anchors = known;
         }
         return known;
