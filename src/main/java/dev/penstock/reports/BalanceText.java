@@ -144,7 +144,7 @@ public final class BalanceText {
                 .forEach(l -> table.row(
                         Figures.limitName(l.name()),
                         Figures.withUnit(l.value(), l.unit()),
-                        (l.upper() ? "at most " : "at least ") + Figures.withUnit(l.limit(), l.unit()),
+                        Figures.bound(l),
                         Figures.margin(l.margin()),
                         l.met() ? "kept" : "MISSED"));
         return table.text();

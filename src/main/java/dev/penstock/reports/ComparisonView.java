@@ -230,7 +230,7 @@ public final class ComparisonView {
                                     o.name(),
                                     Figures.limitName(l.name()),
                                     Figures.withUnit(l.value(), l.unit()),
-                                    (l.upper() ? "at most " : "at least ") + Figures.withUnit(l.limit(), l.unit()),
+                                    Figures.bound(l),
                                     Figures.margin(l.margin()),
                                     l.source())
                             .traced(

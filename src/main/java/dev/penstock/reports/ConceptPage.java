@@ -235,7 +235,7 @@ public final class ConceptPage {
                             l.met() ? "" : "missed",
                             Figures.limitName(l.name()),
                             Figures.withUnit(l.value(), l.unit()),
-                            (l.upper() ? "at most " : "at least ") + Figures.withUnit(l.limit(), l.unit()),
+                            Figures.bound(l),
                             Figures.margin(l.margin()),
                             l.met() ? "kept" : "missed",
                             l.source())

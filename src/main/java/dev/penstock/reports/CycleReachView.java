@@ -70,10 +70,10 @@ public final class CycleReachView {
                 "cycle,turbine_temperature_K,chamber_pressure_Pa,isp_vacuum_s,isp_sea_level_s,binding_limit,explanation\n");
         for (CycleReach.Line line : reach.lines()) {
             if (line.points().isEmpty()) {
-                csvLine(text, List.of(line.cycle().id(), "", "", "", "", "", line.failure()));
+                CsvLine.add(text, List.of(line.cycle().id(), "", "", "", "", "", line.failure()));
             }
             for (CycleReach.Point p : line.points()) {
-                csvLine(
+                CsvLine.add(
                         text,
                         List.of(
                                 line.cycle().id(),
@@ -94,13 +94,6 @@ public final class CycleReachView {
             }
         }
         return text.toString();
-    }
-
-    private static void csvLine(StringBuilder text, List<String> cells) {
-        List<String> quoted = cells.stream()
-                .map(c -> c.matches("(?s).*[\",\n\r].*") ? '"' + c.replace("\"", "\"\"") + '"' : c)
-                .toList();
-        text.append(String.join(",", quoted)).append("\n");
     }
 
     /** @return table for a terminal */

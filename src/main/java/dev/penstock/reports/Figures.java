@@ -1,5 +1,6 @@
 package dev.penstock.reports;
 
+import dev.penstock.provenance.LimitCheck;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -146,5 +147,13 @@ public final class Figures {
             case "", "-" -> significant(value, 4);
             default -> significant(value, 4) + " " + unit;
         };
+    }
+
+    /**
+     * @param limit a checked limit
+     * @return its bound with its side and unit, for example "at most 800.0 bar"
+     */
+    public static String bound(LimitCheck limit) {
+        return (limit.upper() ? "at most " : "at least ") + withUnit(limit.limit(), limit.unit());
     }
 }

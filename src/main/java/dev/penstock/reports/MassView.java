@@ -32,6 +32,10 @@ final class MassView {
         return new String[] {item.name(), kilogram(m.mode()), kilogram(m.low()), kilogram(m.high()), item.source()};
     }
 
+    private static String[] traces(String list, MassItem item) {
+        return EngineTables.traces(list + Trail.slug(item.name()), "", "mass_kg", "low_kg", "high_kg");
+    }
+
     static String kilogram(double mass) {
         return Figures.significant(mass, 3);
     }
@@ -58,23 +62,17 @@ final class MassView {
         PageTable.Builder table =
                 PageTable.titled("Engine mass", "<part", "mass (kg)", "lowest (kg)", "highest (kg)", "<source");
         for (MassItem item : mass.items()) {
-            String path = "mass.items." + Trail.slug(item.name());
-            table.row(cells(item)).traced("", path + ".mass_kg", path + ".low_kg", path + ".high_kg", "");
+            table.row(cells(item)).traced(traces("mass.items.", item));
         }
         table.row("engine, dry", kilogram(total.mode()), kilogram(total.low()), kilogram(total.high()), "")
-                .traced("", "engine.mass_kg", "engine.mass_low_kg", "engine.mass_high_kg", "");
+                .traced(EngineTables.traces("engine", "", "mass_kg", "mass_low_kg", "mass_high_kg"));
         table.row(
                         "thrust to weight, vacuum",
                         Figures.significant(ratio.mode(), 3),
                         Figures.significant(ratio.low(), 3),
                         Figures.significant(ratio.high(), 3),
                         "")
-                .traced(
-                        "",
-                        "engine.thrust_to_weight",
-                        "engine.thrust_to_weight_low",
-                        "engine.thrust_to_weight_high",
-                        "");
+                .traced(EngineTables.traces("engine", "", "thrust_to_weight", "thrust_to_weight_low", "thrust_to_weight_high"));
         PageTable.Builder whole = PageTable.titled(
                 "What relations for whole engines say",
                 "<relation",
@@ -82,10 +80,7 @@ final class MassView {
                 "lowest (kg)",
                 "highest (kg)",
                 "<source");
-        mass.wholeEngine().forEach(item -> {
-            String path = "mass.whole_engine." + Trail.slug(item.name());
-            whole.row(cells(item)).traced("", path + ".mass_kg", path + ".low_kg", path + ".high_kg", "");
-        });
+        mass.wholeEngine().forEach(item -> whole.row(cells(item)).traced(traces("mass.whole_engine.", item)));
         return new PageSection(
                 "mass",
                 "Mass",

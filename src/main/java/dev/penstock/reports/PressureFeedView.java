@@ -193,18 +193,17 @@ public final class PressureFeedView {
                 "at end (bar)",
                 "gas closed in (kg)",
                 "left over (kg)");
-        feed.tanks().forEach(t -> {
-            String at = "pressure_feed.tanks." + t.side().key();
-            tanks.row(tankCells(t))
-                    .traced(
-                            "",
-                            at + ".propellant_mass_kg",
-                            at + ".volume_m3",
-                            at + ".pressure_begin_Pa",
-                            at + ".pressure_end_Pa",
-                            at + ".gas_mass_kg",
-                            at + ".residual_kg");
-        });
+        feed.tanks()
+                .forEach(t -> tanks.row(tankCells(t))
+                        .traced(EngineTables.traces(
+                                "pressure_feed.tanks." + t.side().key(),
+                                "",
+                                "propellant_mass_kg",
+                                "volume_m3",
+                                "pressure_begin_Pa",
+                                "pressure_end_Pa",
+                                "gas_mass_kg",
+                                "residual_kg")));
         PageTable.Builder life = PageTable.titled(
                 "Life",
                 "expelled",
@@ -215,16 +214,16 @@ public final class PressureFeedView {
                 "Isp, vacuum (s)",
                 "injector drop / chamber");
         for (int i = 0; i < feed.points().size(); i++) {
-            String at = "pressure_feed.points." + i;
             life.row(pointCells(feed.points().get(i)))
-                    .traced(
-                            at + ".expelled",
-                            at + ".time_s",
-                            at + ".chamber_pressure_Pa",
-                            at + ".mixture_ratio",
-                            at + ".thrust_vacuum_N",
-                            at + ".isp_vacuum_s",
-                            at + ".injector_drop_share");
+                    .traced(EngineTables.traces(
+                            "pressure_feed.points." + i,
+                            "expelled",
+                            "time_s",
+                            "chamber_pressure_Pa",
+                            "mixture_ratio",
+                            "thrust_vacuum_N",
+                            "isp_vacuum_s",
+                            "injector_drop_share"));
         }
         return new PageSection(
                 "pressurization",

@@ -90,7 +90,7 @@ public final class SweepView {
             head.addAll(List.of("samples", "samples_closed"));
             Measure.ALL.forEach(m -> head.addAll(List.of(m.key() + "_p5", m.key() + "_p95")));
         }
-        line(text, head);
+        CsvLine.add(text, head);
         for (Sweep.Point point : sweep.points()) {
             List<String> cells = new ArrayList<>(point.values());
             for (Measure measure : Measure.ALL) {
@@ -107,7 +107,7 @@ public final class SweepView {
             if (sweep.banded()) {
                 cells.addAll(bandCells(point.band()));
             }
-            line(text, cells);
+            CsvLine.add(text, cells);
         }
         return text.toString();
     }
@@ -122,13 +122,6 @@ public final class SweepView {
             cells.add(span.map(s -> Double.toString(s.high())).orElse(""));
         }
         return cells;
-    }
-
-    private static void line(StringBuilder text, List<String> cells) {
-        List<String> quoted = cells.stream()
-                .map(c -> c.matches("(?s).*[\",\n\r].*") ? '"' + c.replace("\"", "\"\"") + '"' : c)
-                .toList();
-        text.append(String.join(",", quoted)).append("\n");
     }
 
     /** @return table for a terminal */

@@ -127,7 +127,7 @@ final class EngineAnswer {
             map.put(
                     "bound",
                     new Cell(
-                                    (l.upper() ? "at most " : "at least ") + Figures.withUnit(l.limit(), l.unit()),
+                                    Figures.bound(l),
                                     path + ".limit")
                             .map());
             map.put("margin", new Cell(Figures.margin(l.margin()), path + ".margin").map());

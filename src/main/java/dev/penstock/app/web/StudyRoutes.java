@@ -102,8 +102,7 @@ final class StudyRoutes {
             map.put("margin", limit.margin());
             map.put("met", limit.met());
             map.put("limit", Figures.limitName(limit.name()));
-            String text = Figures.withUnit(limit.value(), limit.unit()) + ", "
-                    + (limit.upper() ? "at most " : "at least ") + Figures.withUnit(limit.limit(), limit.unit());
+            String text = Figures.withUnit(limit.value(), limit.unit()) + ", " + Figures.bound(limit);
             map.put("binding", new Cell(text, "limits." + Trail.slug(limit.name()) + ".margin").map());
         });
     }
