@@ -2,8 +2,10 @@ package dev.penstock.app;
 
 import dev.penstock.cycles.Concept;
 import dev.penstock.cycles.EngineBalance;
+import dev.penstock.cycles.EngineStudy;
 import dev.penstock.reports.BalanceJson;
 import dev.penstock.reports.BalanceText;
+import dev.penstock.reports.FeedAnswer;
 import dev.penstock.reports.PageSection;
 import dev.penstock.reports.UncertaintyView;
 import dev.penstock.study.EngineRuns;
@@ -46,12 +48,14 @@ final class BalanceCommand extends BaseCommand {
         CaseFiles.Case found = CaseFiles.one(session, file, changes.map());
         EngineRuns runs = new EngineRuns(session.home(), session.fluids());
         Concept concept = runs.read(found.file(), found.changes());
-        EngineBalance balance = runs.study().balance(concept);
-        FeedAnswer feed = FeedAnswer.of(session.home(), balance);
+        EngineStudy study = runs.study();
+        EngineBalance balance = study.balance(concept);
+        FeedAnswer feed = FeedAnswer.of(() -> study, balance);
         Optional<UncertaintyResult> uncertainty = count == 0 ? Optional.empty() : Optional.of(sample(concept, count));
         List<PageSection> further =
                 uncertainty.map(UncertaintyView::section).stream().toList();
-        List<Path> page = report.write(() -> new ConceptReports(session).of(balance, further, record(found)));
+        List<Path> page =
+                report.write(() -> new ConceptReports(session).of(balance, feed, further, command(), options()));
         return answer(
                 () -> {
                     Map<String, Object> map = BalanceJson.of(balance);

@@ -62,12 +62,17 @@ abstract class BaseCommand implements Callable<Integer> {
         return options;
     }
 
+    /** @return name of the command */
+    protected String command() {
+        return spec.name();
+    }
+
     /**
      * @param cases cases that the command was given
      * @return what a page of its answer has to hold
      */
     protected ReportRecord record(CaseFiles.Case... cases) {
-        return CaseFiles.record(session, spec.name(), options(), List.of(cases));
+        return CaseFiles.record(session, command(), options(), List.of(cases));
     }
 
     /** @return lines that say which files were written; empty text for none */

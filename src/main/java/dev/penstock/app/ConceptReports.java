@@ -2,10 +2,12 @@ package dev.penstock.app;
 
 import dev.penstock.cycles.ConceptDocument;
 import dev.penstock.cycles.EngineBalance;
+import dev.penstock.cycles.EngineStudy;
 import dev.penstock.cycles.LimitResult;
 import dev.penstock.reports.ComparisonView;
 import dev.penstock.reports.ConceptPage;
 import dev.penstock.reports.CycleReachView;
+import dev.penstock.reports.FeedAnswer;
 import dev.penstock.reports.PageSection;
 import dev.penstock.reports.ReportRecord;
 import dev.penstock.reports.Software;
@@ -34,26 +36,31 @@ final class ConceptReports {
 
     /**
      * @param balance balanced engine
+     * @param feed what keeps its tanks under pressure
      * @param further further sections
-     * @param record what the page has to hold
+     * @param command command that makes the page
+     * @param options its further options
      * @return its page by file name
      */
-    Map<String, String> of(EngineBalance balance, List<PageSection> further, ReportRecord record) {
-        return Map.of(slug(balance.concept().name()) + ".html", page(balance, further, Optional.of(record)));
+    Map<String, String> of(
+            EngineBalance balance, FeedAnswer feed, List<PageSection> further, String command, List<String> options) {
+        ConceptPage page = page(balance, feed).madeBy(command, options);
+        further.forEach(page::with);
+        return Map.of(slug(balance.concept().name()) + ".html", page.html());
     }
 
     /**
      * @param result engine at the highest chamber pressure
      * @param cycles what other cycles reach, where that was asked
      * @param further further sections
-     * @param record what the page has to hold
+     * @param options further options of the command
      * @return its page by file name, then a drawing and a table of the cycles
      */
     Map<String, String> of(
-            LimitResult result, Optional<CycleReachView> cycles, List<PageSection> further, ReportRecord record) {
+            LimitResult result, Optional<CycleReachView> cycles, List<PageSection> further, List<String> options) {
         String name = slug(result.balance().concept().name());
         ConceptPage page = new ConceptPage(result.balance(), Optional.empty(), Optional.of(result), software())
-                .madeBy(record.command(), record.options());
+                .madeBy("limit", options);
         further.forEach(page::with);
         Map<String, String> files = new LinkedHashMap<>();
         files.put(name + "-limit.html", page.html());
@@ -85,10 +92,7 @@ final class ConceptReports {
         }
         List<String> names = List.copyOf(byFile.keySet());
         List<String> html = Parallel.map(
-                names,
-                name -> name,
-                name -> page(byFile.get(name).balance().orElseThrow(), List.of(), Optional.empty()),
-                progress);
+                names, name -> name, name -> page(byFile.get(name).balance().orElseThrow()), progress);
         Map<String, String> contents = new LinkedHashMap<>();
         List<CaseFiles.Case> cases = outcomes.stream()
                 .map(o -> new CaseFiles.Case(o.file(), changes))
@@ -105,16 +109,19 @@ final class ConceptReports {
         return Software.of(session.home(), Penstock.Version.text());
     }
 
-    private String page(EngineBalance balance, List<PageSection> further, Optional<ReportRecord> record) {
+    private String page(EngineBalance balance) {
+        return page(balance, FeedAnswer.of(() -> EngineStudy.open(session.home()), balance))
+                .html();
+    }
+
+    private ConceptPage page(EngineBalance balance, FeedAnswer feed) {
         ConceptDocument document = balance.concept().document();
         Optional<VehicleSizing> vehicle = VehicleReader.readConcept(
                         document.file(), document.text(), document.changes())
                 .map(plan -> VehicleRuns.size(plan, balance));
         ConceptPage page = new ConceptPage(balance, vehicle, Optional.empty(), software());
-        FeedAnswer.of(session.home(), balance).addTo(page);
-        further.forEach(page::with);
-        record.ifPresent(r -> page.madeBy(r.command(), r.options()));
-        return page.html();
+        feed.addTo(page);
+        return page;
     }
 
     /**

@@ -4,11 +4,11 @@ import dev.penstock.cooling.FeasibilityMap;
 import dev.penstock.cooling.JacketSearch;
 import dev.penstock.cooling.SearchProgress;
 import dev.penstock.cycles.EngineBalance;
-import dev.penstock.errors.InvalidInput;
+import dev.penstock.cycles.EngineStudy;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
 import dev.penstock.reports.CoolingView;
-import dev.penstock.study.Axis;
+import dev.penstock.reports.FeedAnswer;
 import dev.penstock.study.CoolingRuns;
 import dev.penstock.study.EngineRuns;
 import java.nio.file.Path;
@@ -28,6 +28,7 @@ import picocli.CommandLine.Parameters;
 final class CoolCommand extends BaseCommand {
 
     private static final int FEWEST = 20;
+    private static final String SERIES = "write several values as a,b,c or a range as from..to:count, with their unit";
 
     @Parameters(paramLabel = "CASE", description = "concept file, or the name of one in cycles/")
     private String file;
@@ -72,18 +73,20 @@ final class CoolCommand extends BaseCommand {
         if (!evaluations.matches("\\d{1,5}") || Integer.parseInt(evaluations) < FEWEST) {
             reader.problem("--evaluations", evaluations, "allowed is a whole number from " + FEWEST + " to 99999");
         }
-        List<Double> p = values(reader, "--pressures", pressures, Dimension.PRESSURE, Range.of(2e4, 1e8));
-        List<Double> t = values(reader, "--thrusts", thrusts, Dimension.FORCE, Range.of(1, 1e8));
+        List<Double> p =
+                sorted(reader.series("--pressures", pressures, Dimension.PRESSURE, Range.of(2e4, 1e8), SERIES));
+        List<Double> t = sorted(reader.series("--thrusts", thrusts, Dimension.FORCE, Range.of(1, 1e8), SERIES));
         reader.finish();
         CaseFiles.Case concept = CaseFiles.one(session, file, changes.map());
         EngineRuns runs = new EngineRuns(session.home(), session.fluids());
-        EngineBalance balance = runs.study().balance(runs.read(concept.file(), concept.changes()));
+        EngineStudy study = runs.study();
+        EngineBalance balance = study.balance(runs.read(concept.file(), concept.changes()));
         CoolingRuns cooling = new CoolingRuns(session.home());
         JacketSearch.Outcome outcome = search(cooling, balance, Integer.parseInt(evaluations));
         Optional<FeasibilityMap> found = map ? Optional.of(mapped(cooling, balance, p, t)) : Optional.empty();
         CoolingView view = new CoolingView(balance.concept().name(), outcome, cooling.cellCheck(outcome), found);
-        List<Path> page =
-                report.write(() -> new ConceptReports(session).of(balance, List.of(view.section()), record(concept)));
+        List<Path> page = report.write(() -> new ConceptReports(session)
+                .of(balance, FeedAnswer.of(() -> study, balance), List.of(view.section()), command(), options()));
         answer(view::json, () -> view.text() + written(page));
         return outcome.feasible() ? ExitCode.OK : ExitCode.NO_SOLUTION;
     }
@@ -104,15 +107,7 @@ final class CoolCommand extends BaseCommand {
         return (done, all) -> progress.done(done, all, what);
     }
 
-    private static List<Double> values(
-            OptionReader reader, String option, String text, Dimension dimension, Range allowed) {
-        List<String> words;
-        try {
-            words = Axis.parse("value=" + text).values();
-        } catch (InvalidInput e) {
-            reader.problem(option, text, "write several values as a,b,c or a range as from..to:count, with their unit");
-            return List.of();
-        }
-        return reader.list(option, words, dimension, allowed).stream().sorted().toList();
+    private static List<Double> sorted(List<Double> values) {
+        return values.stream().sorted().toList();
     }
 }

@@ -2,6 +2,7 @@ package dev.penstock.app;
 
 import dev.penstock.cycles.Concept;
 import dev.penstock.cycles.EngineBalance;
+import dev.penstock.cycles.EngineStudy;
 import dev.penstock.cycles.LimitResult;
 import dev.penstock.cycles.LimitTrail;
 import dev.penstock.errors.InvalidInput;
@@ -9,6 +10,7 @@ import dev.penstock.errors.Warning;
 import dev.penstock.input.InputFile;
 import dev.penstock.input.Spelling;
 import dev.penstock.provenance.Trail;
+import dev.penstock.reports.FeedAnswer;
 import dev.penstock.reports.TrailView;
 import dev.penstock.study.EngineRuns;
 import dev.penstock.study.EngineTrail;
@@ -80,15 +82,15 @@ final class ExplainCommand extends BaseCommand {
             return explain(SizingTrail.of(vehicle), vehicle.warnings());
         }
         Concept concept = runs.read(found.file(), found.changes());
-        Optional<LimitResult> reach = limit ? Optional.of(runs.study().limit(concept)) : Optional.empty();
-        EngineBalance balance =
-                reach.map(LimitResult::balance).orElseGet(() -> runs.study().balance(concept));
+        EngineStudy study = runs.study();
+        Optional<LimitResult> reach = limit ? Optional.of(study.limit(concept)) : Optional.empty();
+        EngineBalance balance = reach.map(LimitResult::balance).orElseGet(() -> study.balance(concept));
         Trail trail = EngineTrail.of(balance);
         reach.ifPresent(r -> LimitTrail.extend(trail, r));
         if (limit) {
             return explain(trail, balance.warnings());
         }
-        FeedAnswer.of(session.home(), balance).addTo(trail, balance);
+        FeedAnswer.of(() -> study, balance).addTo(trail, balance);
         VehicleReader.of(concept)
                 .ifPresent(plan -> trail.include(VehicleTrail.ofConcept(VehicleRuns.size(plan, balance), balance)));
         return explain(trail, balance.warnings());

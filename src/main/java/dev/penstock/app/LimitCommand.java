@@ -2,14 +2,12 @@ package dev.penstock.app;
 
 import dev.penstock.cycles.Concept;
 import dev.penstock.cycles.LimitResult;
-import dev.penstock.errors.InvalidInput;
 import dev.penstock.quantities.Dimension;
-import dev.penstock.quantities.Units;
+import dev.penstock.quantities.Range;
 import dev.penstock.reports.CycleReachView;
 import dev.penstock.reports.LimitView;
 import dev.penstock.reports.PageSection;
 import dev.penstock.reports.UncertaintyView;
-import dev.penstock.study.Axis;
 import dev.penstock.study.CycleReachRuns;
 import dev.penstock.study.EngineRuns;
 import dev.penstock.study.UncertaintyResult;
@@ -32,8 +30,8 @@ import picocli.CommandLine.Parameters;
                         + " what each limit is worth.")
 final class LimitCommand extends BaseCommand {
 
-    private static final double LOWEST = 300;
-    private static final double HIGHEST = 2500;
+    private static final Range TEMPERATURES = Range.of(300, 2500);
+    private static final Range SHARES = Range.of(Double.MIN_VALUE, 1);
 
     @Parameters(paramLabel = "CASE", description = "concept file, or the name of one in cycles/")
     private String file;
@@ -77,12 +75,15 @@ final class LimitCommand extends BaseCommand {
 
     @Override
     public Integer call() {
+        OptionReader options = new OptionReader();
+        List<Double> range = temperatures(options);
+        double loss = options.optional("--exhaust-loss", exhaustLoss, Dimension.RATIO, SHARES)
+                .orElse(CycleReachRuns.USUAL_EXHAUST_LOSS);
+        options.finish();
+        int count = samples.count();
         CaseFiles.Case found = CaseFiles.one(session, file, changes.map());
         EngineRuns runs = new EngineRuns(session.home(), session.fluids());
         Concept concept = runs.read(found.file(), found.changes());
-        List<Double> range = temperatures();
-        double loss = exhaustLoss();
-        int count = samples.count();
         LimitResult result = runs.study().limit(concept);
         Optional<CycleReachView> others = cycles ? Optional.of(others(concept, range, loss)) : Optional.empty();
         Optional<UncertaintyResult> uncertainty = count == 0 ? Optional.empty() : Optional.of(sample(concept, count));
@@ -90,7 +91,7 @@ final class LimitCommand extends BaseCommand {
                         others.map(CycleReachView::section).stream(),
                         uncertainty.map(UncertaintyView::section).stream())
                 .toList();
-        List<Path> pages = report.write(() -> new ConceptReports(session).of(result, others, further, record(found)));
+        List<Path> pages = report.write(() -> new ConceptReports(session).of(result, others, further, options()));
         if (csv && !json()) {
             session.out().print(others.map(CycleReachView::csv).orElse(""));
             session.out().flush();
@@ -125,35 +126,22 @@ final class LimitCommand extends BaseCommand {
         }
     }
 
-    private List<Double> temperatures() {
+    private List<Double> temperatures(OptionReader options) {
         boolean alone = temperatures.isPresent() || exhaustLoss.isPresent() || csv;
         if (alone && !cycles) {
-            throw new InvalidInput("", "--temperatures, --exhaust-loss, --csv", "alone", "they need --cycles");
+            options.problem("--temperatures, --exhaust-loss, --csv", "alone", "they need --cycles");
         }
-        if (temperatures.isEmpty()) {
-            return CycleReachRuns.USUAL;
-        }
-        Axis axis = Axis.parse("turbine.temperature=" + temperatures.get());
-        return axis.values().stream().map(this::kelvin).sorted().distinct().toList();
-    }
-
-    private double exhaustLoss() {
-        if (exhaustLoss.isEmpty()) {
-            return CycleReachRuns.USUAL_EXHAUST_LOSS;
-        }
-        Optional<Double> value = Units.parse(exhaustLoss.get(), Dimension.RATIO);
-        if (value.isEmpty() || !(value.get() > 0 && value.get() <= 1)) {
-            throw new InvalidInput("", "--exhaust-loss", exhaustLoss.get(), "allowed is a share of 1, such as 0.05");
-        }
-        return value.get();
-    }
-
-    private double kelvin(String text) {
-        Optional<Double> value = Units.parse(text, Dimension.TEMPERATURE);
-        if (value.isEmpty() || !(value.get() >= LOWEST && value.get() <= HIGHEST)) {
-            throw new InvalidInput(
-                    "", "--temperatures", text, "allowed are temperatures from 300 K to 2500 K, such as 600..1100K:6");
-        }
-        return value.get();
+        return temperatures
+                .map(text -> options.series(
+                        "--temperatures",
+                        text,
+                        Dimension.TEMPERATURE,
+                        TEMPERATURES,
+                        "write temperatures with their unit, such as 600..1100K:6"))
+                .orElse(CycleReachRuns.USUAL)
+                .stream()
+                .sorted()
+                .distinct()
+                .toList();
     }
 }

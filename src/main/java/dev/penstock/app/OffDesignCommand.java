@@ -4,11 +4,10 @@ import dev.penstock.cycles.EngineBalance;
 import dev.penstock.cycles.EngineStudy;
 import dev.penstock.cycles.OperatingCommand;
 import dev.penstock.cycles.OperatingOutcome;
-import dev.penstock.errors.InvalidInput;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
+import dev.penstock.reports.FeedAnswer;
 import dev.penstock.reports.OffDesignView;
-import dev.penstock.study.Axis;
 import dev.penstock.study.EngineRuns;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -28,6 +27,7 @@ import picocli.CommandLine.Parameters;
                         + " with other tank pressures, with stall and cavitation margins.")
 final class OffDesignCommand extends BaseCommand {
 
+    private static final String SERIES = "write a number, several as 1,0.7 or a range as 1..0.5:6";
     private static final Range THROTTLES = Range.of(0.02, 1.5);
     private static final Range RATIOS = Range.of(0.05, 50);
     private static final Range TANKS = Range.of(1e4, 6e7);
@@ -81,18 +81,19 @@ final class OffDesignCommand extends BaseCommand {
         EngineBalance design = study.balance(runs.read(found.file(), found.changes()));
         List<OperatingOutcome> outcomes = study.offDesign(design, commands);
         OffDesignView view = new OffDesignView(design, outcomes);
-        List<Path> page =
-                report.write(() -> new ConceptReports(session).of(design, List.of(view.section()), record(found)));
+        List<Path> page = report.write(() -> new ConceptReports(session)
+                .of(design, FeedAnswer.of(() -> study, design), List.of(view.section()), command(), options()));
         answer(view::json, () -> view.text() + written(page));
         return outcomes.stream().anyMatch(o -> o.point().isPresent()) ? ExitCode.OK : ExitCode.NO_SOLUTION;
     }
 
     private List<OperatingCommand> commands() {
         OptionReader reader = new OptionReader();
-        List<Double> throttles = values(reader, "--throttle", throttle, THROTTLES);
+        List<Double> throttles = reader.series("--throttle", throttle, Dimension.RATIO, THROTTLES, SERIES);
         List<OptionalDouble> ratios = new ArrayList<>();
         mixtureRatio.ifPresentOrElse(
-                text -> values(reader, "--mixture-ratio", text, RATIOS).forEach(r -> ratios.add(OptionalDouble.of(r))),
+                text -> reader.series("--mixture-ratio", text, Dimension.RATIO, RATIOS, SERIES)
+                        .forEach(r -> ratios.add(OptionalDouble.of(r))),
                 () -> ratios.add(OptionalDouble.empty()));
         OptionalDouble oxidizer = reader.optional("--oxidizer-tank-pressure", oxidizerTank, Dimension.PRESSURE, TANKS);
         OptionalDouble fuel = reader.optional("--fuel-tank-pressure", fuelTank, Dimension.PRESSURE, TANKS);
@@ -102,17 +103,5 @@ final class OffDesignCommand extends BaseCommand {
             throttles.forEach(t -> commands.add(new OperatingCommand(t, ratio, oxidizer, fuel)));
         }
         return commands;
-    }
-
-    /** Plain numbers, written as a sweep writes them. */
-    private static List<Double> values(OptionReader reader, String option, String text, Range allowed) {
-        List<String> words;
-        try {
-            words = Axis.parse("value=" + text).values();
-        } catch (InvalidInput e) {
-            reader.problem(option, text, "write a number, several as 1,0.7 or a range as 1..0.5:6");
-            return List.of();
-        }
-        return reader.list(option, words, Dimension.RATIO, allowed);
     }
 }

@@ -4,6 +4,7 @@ import dev.penstock.errors.InvalidInput;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
 import dev.penstock.quantities.Units;
+import dev.penstock.study.Axis;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -67,6 +68,25 @@ final class OptionReader {
         texts.forEach(
                 text -> optional(option, Optional.of(text), dimension, allowed).ifPresent(values::add));
         return values;
+    }
+
+    /**
+     * @param option name of the option
+     * @param text what was written, as a sweep writes it: one value, several with commas, or a range with a count
+     * @param dimension kind of the values
+     * @param allowed allowed range of each value, SI
+     * @param expected what to write, as the end of a sentence
+     * @return the values in SI that could be read, in the order written
+     */
+    List<Double> series(String option, String text, Dimension dimension, Range allowed, String expected) {
+        List<String> words;
+        try {
+            words = Axis.parse("value=" + text).values();
+        } catch (InvalidInput e) {
+            problem(option, text, expected);
+            return List.of();
+        }
+        return list(option, words, dimension, allowed);
     }
 
     /**

@@ -50,7 +50,12 @@ final class PageFiles {
      * @throws InvalidInput if it holds nothing of the kind
      */
     static ReportRecord record(Path file) {
-        return ReportRecord.in(page(file))
+        return record(file, page(file));
+    }
+
+    /** As above, for a page that was read before. */
+    static ReportRecord record(Path file, String page) {
+        return ReportRecord.in(page)
                 .orElseThrow(() -> new InvalidInput(
                         "",
                         "CASE",

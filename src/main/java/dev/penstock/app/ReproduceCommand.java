@@ -50,7 +50,7 @@ final class ReproduceCommand extends BaseCommand {
                     "", "REPORT", file.toString(), "it must be a page that was written with --report, or its PDF");
         }
         String old = PageFiles.page(file);
-        ReportRecord record = PageFiles.record(file);
+        ReportRecord record = PageFiles.record(file, old);
         if (!COMMANDS.contains(record.command())) {
             throw new InvalidInput("", "REPORT", file.toString(), "its command " + record.command() + " makes no page");
         }

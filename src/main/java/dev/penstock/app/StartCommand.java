@@ -122,15 +122,13 @@ final class StartCommand extends BaseCommand {
         }
         options.finish();
         if (tankHead) {
-            return tankHead(fraction, soaked);
+            return tankHead(balanced(), fraction, soaked);
         }
         Propellant medium = session.fluids().propellant(gas);
         if (!medium.roles().contains(Propellant.Role.PRESSURANT)) {
             throw new InvalidInput("", "--gas", gas, "allowed is a pressurant such as helium or nitrogen");
         }
-        CaseFiles.Case found = CaseFiles.one(session, file, changes.map());
-        EngineRuns runs = new EngineRuns(session.home(), session.fluids());
-        EngineBalance balance = runs.study().balance(runs.read(found.file(), found.changes()));
+        EngineBalance balance = balanced();
         BottleStart bottle = new BottleStart(medium.fluid(), full, temperature, supply, Constants.STANDARD_ATMOSPHERE);
         List<StartRuns.ShaftStart> result =
                 StartRuns.of(balance, bottle, fraction, rise, Integer.parseInt(starts), given);
@@ -138,10 +136,13 @@ final class StartCommand extends BaseCommand {
         return answer(() -> StartView.json(name, result), () -> StartView.text(name, result));
     }
 
-    private int tankHead(double fraction, double soaked) {
+    private EngineBalance balanced() {
+        CaseFiles.Case found = CaseFiles.one(session, file, changes.map());
         EngineRuns runs = new EngineRuns(session.home(), session.fluids());
-        EngineBalance balance = runs.study()
-                .balance(runs.read(CaseFiles.find(session, List.of(file)).get(0), changes.map()));
+        return runs.study().balance(runs.read(found.file(), found.changes()));
+    }
+
+    private int tankHead(EngineBalance balance, double fraction, double soaked) {
         TankHeadRun run = TankHeadRuns.of(balance, fraction, soaked);
         String name = balance.concept().name();
         answer(() -> TankHeadView.json(name, run), () -> TankHeadView.text(name, run));

@@ -13,7 +13,8 @@ final class CsvLine {
      * @param cells values of the line
      */
     static void add(StringBuilder text, List<String> cells) {
-        text.append(cells.stream().map(CsvLine::quoted).collect(Collectors.joining(","))).append("\n");
+        text.append(cells.stream().map(CsvLine::quoted).collect(Collectors.joining(",")))
+                .append("\n");
     }
 
     private static String quoted(String cell) {

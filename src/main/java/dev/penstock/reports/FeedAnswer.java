@@ -1,4 +1,4 @@
-package dev.penstock.app;
+package dev.penstock.reports;
 
 import dev.penstock.cycles.EngineBalance;
 import dev.penstock.cycles.EngineStudy;
@@ -6,16 +6,13 @@ import dev.penstock.cycles.PressureFeed;
 import dev.penstock.cycles.PressureFeedTrail;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.provenance.Trail;
-import dev.penstock.reports.ConceptPage;
-import dev.penstock.reports.PageSection;
-import dev.penstock.reports.PressureFeedView;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** What keeps the tanks of an engine without pumps under pressure, or why that cannot be done; nothing for other engines. */
-final class FeedAnswer {
+public final class FeedAnswer {
 
     private final Optional<PressureFeed> feed;
     private final Optional<String> failure;
@@ -25,30 +22,39 @@ final class FeedAnswer {
         this.failure = failure;
     }
 
-    /** The answer for an engine; the balance stands whatever becomes of its pressurant. */
-    static FeedAnswer of(Path home, EngineBalance balance) {
+    /**
+     * The answer for an engine; the balance stands whatever becomes of its pressurant.
+     *
+     * @param study where a study is to be had; asked only for an engine without pumps
+     * @param balance balanced engine
+     * @return what keeps its tanks under pressure
+     */
+    public static FeedAnswer of(Supplier<EngineStudy> study, EngineBalance balance) {
         if (balance.concept().pressurization().isEmpty()) {
             return new FeedAnswer(Optional.empty(), Optional.empty());
         }
         try {
-            return new FeedAnswer(EngineStudy.open(home).pressureFeed(balance), Optional.empty());
+            return new FeedAnswer(study.get().pressureFeed(balance), Optional.empty());
         } catch (PenstockException e) {
             return new FeedAnswer(Optional.empty(), Optional.of(e.getMessage()));
         }
     }
 
-    void addTo(Map<String, Object> document) {
+    /** @param document JSON document of the balance, which gets this answer too */
+    public void addTo(Map<String, Object> document) {
         feed.ifPresent(f -> document.put("pressure_feed", new PressureFeedView(f).json()));
         failure.ifPresent(why -> document.put("pressure_feed", Map.of("failure", why)));
     }
 
-    String text() {
+    /** @return tables for a terminal; empty text if there is nothing to say */
+    public String text() {
         String line = System.lineSeparator();
         return feed.map(f -> line + new PressureFeedView(f).text()).orElse("")
                 + failure.map(why -> line + "no pressure feed: " + why + line).orElse("");
     }
 
-    void addTo(ConceptPage page) {
+    /** @param page page of the engine, which gets this answer too */
+    public void addTo(ConceptPage page) {
         feed.ifPresent(page::fedBy);
         failure.ifPresent(why -> page.with(new PageSection(
                 "pressurization",
@@ -60,7 +66,11 @@ final class FeedAnswer {
                 List.of())));
     }
 
-    void addTo(Trail trail, EngineBalance balance) {
+    /**
+     * @param trail trail of the balance, which gets the numbers of this answer too
+     * @param balance the balance
+     */
+    public void addTo(Trail trail, EngineBalance balance) {
         feed.ifPresent(f -> PressureFeedTrail.extend(trail, balance, f));
     }
 }

@@ -72,7 +72,8 @@ final class MassView {
                         Figures.significant(ratio.low(), 3),
                         Figures.significant(ratio.high(), 3),
                         "")
-                .traced(EngineTables.traces("engine", "", "thrust_to_weight", "thrust_to_weight_low", "thrust_to_weight_high"));
+                .traced(EngineTables.traces(
+                        "engine", "", "thrust_to_weight", "thrust_to_weight_low", "thrust_to_weight_high"));
         PageTable.Builder whole = PageTable.titled(
                 "What relations for whole engines say",
                 "<relation",

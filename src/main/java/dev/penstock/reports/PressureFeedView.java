@@ -193,17 +193,16 @@ public final class PressureFeedView {
                 "at end (bar)",
                 "gas closed in (kg)",
                 "left over (kg)");
-        feed.tanks()
-                .forEach(t -> tanks.row(tankCells(t))
-                        .traced(EngineTables.traces(
-                                "pressure_feed.tanks." + t.side().key(),
-                                "",
-                                "propellant_mass_kg",
-                                "volume_m3",
-                                "pressure_begin_Pa",
-                                "pressure_end_Pa",
-                                "gas_mass_kg",
-                                "residual_kg")));
+        feed.tanks().forEach(t -> tanks.row(tankCells(t))
+                .traced(EngineTables.traces(
+                        "pressure_feed.tanks." + t.side().key(),
+                        "",
+                        "propellant_mass_kg",
+                        "volume_m3",
+                        "pressure_begin_Pa",
+                        "pressure_end_Pa",
+                        "gas_mass_kg",
+                        "residual_kg")));
         PageTable.Builder life = PageTable.titled(
                 "Life",
                 "expelled",

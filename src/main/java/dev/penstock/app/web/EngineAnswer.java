@@ -124,12 +124,7 @@ final class EngineAnswer {
             map.put("name", Figures.limitName(l.name()));
             String path = "limits." + Trail.slug(l.name());
             map.put("value", new Cell(Figures.withUnit(l.value(), l.unit()), path + ".value").map());
-            map.put(
-                    "bound",
-                    new Cell(
-                                    Figures.bound(l),
-                                    path + ".limit")
-                            .map());
+            map.put("bound", new Cell(Figures.bound(l), path + ".limit").map());
             map.put("margin", new Cell(Figures.margin(l.margin()), path + ".margin").map());
             map.put("met", l.met());
             map.put("source", l.source());

@@ -7,6 +7,7 @@ import dev.penstock.cycles.EngineStudy;
 import dev.penstock.errors.Warning;
 import dev.penstock.provenance.Trail;
 import dev.penstock.reports.ConceptPage;
+import dev.penstock.reports.FeedAnswer;
 import dev.penstock.reports.Software;
 import dev.penstock.reports.TrailView;
 import dev.penstock.study.VehicleRuns;
@@ -191,8 +192,9 @@ final class EngineRoutes {
             Optional<VehiclePlan> plan = VehicleReader.of(concept);
             plan.ifPresent(p -> VehicleRoutes.requireInside(workspace, p));
             Optional<VehicleSizing> vehicle = plan.map(p -> VehicleRuns.size(p, balance));
-            String html = new ConceptPage(balance, vehicle, Optional.empty(), software).html();
-            return shelf.put(Shelf.fileName(concept.name()), html, body.text("form"));
+            ConceptPage page = new ConceptPage(balance, vehicle, Optional.empty(), software);
+            FeedAnswer.of(() -> study, balance).addTo(page);
+            return shelf.put(Shelf.fileName(concept.name()), page.html(), body.text("form"));
         });
         Workbench.json(request, Map.of("id", id));
     }

@@ -294,7 +294,9 @@ class WorkbenchTest {
                 Served.json(served.post("/api/report", question("dunlin.toml", served.text("dunlin.toml"), Map.of())));
         HttpResponse<String> page = served.get("/shown/" + made.get("id").asText() + "?download=1");
         assertThat(page.headers().firstValue("Content-Disposition").orElse("")).contains("Dunlin.html");
-        assertThat(page.body()).contains("<h1>Dunlin</h1>").doesNotContain("<script");
+        assertThat(page.body())
+                .contains("<h1>Dunlin</h1>", "id=\"pressurization\"")
+                .doesNotContain("<script");
     }
 
     @Test
