@@ -1,11 +1,9 @@
 package dev.penstock.cooling;
 
-import java.lang.management.ManagementFactory;
-import java.lang.management.ThreadMXBean;
+import dev.penstock.ProcessorTime;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.concurrent.TimeUnit;
-import java.util.function.DoubleSupplier;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -74,21 +72,10 @@ public class JacketBenchmark {
                     Locale.ROOT,
                     "%-10s on tables %.2f ms, with sizing %.2f ms, heat and pressure drop alone %.2f ms, full models %.1f ms%n",
                     fuel,
-                    best(60, bench::onTables),
-                    best(60, bench::withSizing),
-                    best(60, () -> bench.solver.load(bench.sized).heatLoad()),
-                    best(5, bench::onFullModels));
+                    ProcessorTime.best(60, bench::onTables),
+                    ProcessorTime.best(60, bench::withSizing),
+                    ProcessorTime.best(60, () -> bench.solver.load(bench.sized).heatLoad()),
+                    ProcessorTime.best(5, bench::onFullModels));
         }
-    }
-
-    private static double best(int repeats, DoubleSupplier run) {
-        ThreadMXBean clock = ManagementFactory.getThreadMXBean();
-        double best = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < repeats; i++) {
-            long start = clock.getCurrentThreadCpuTime();
-            run.getAsDouble();
-            best = Math.min(best, (clock.getCurrentThreadCpuTime() - start) / 1e6);
-        }
-        return best;
     }
 }

@@ -1,13 +1,11 @@
 package dev.penstock.cycles;
 
+import dev.penstock.ProcessorTime;
 import dev.penstock.fluids.FluidLibrary;
-import java.lang.management.ManagementFactory;
-import java.lang.management.ThreadMXBean;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
-import java.util.function.Supplier;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -74,8 +72,8 @@ public class BalanceBenchmark {
             bench.cycle = cycle;
             bench.prepare();
             Effort effort = bench.balance().effort();
-            double balance = bench.best(bench::balance);
-            double limit = bench.best(bench::limit);
+            double balance = ProcessorTime.best(REPEATS, bench::balance);
+            double limit = ProcessorTime.best(REPEATS, bench::limit);
             LimitResult reached = bench.limit();
             System.out.printf(
                     Locale.ROOT,
@@ -87,16 +85,5 @@ public class BalanceBenchmark {
                     reached.points().size(),
                     reached.chamberPressure() / 1e6);
         }
-    }
-
-    private double best(Supplier<?> run) {
-        ThreadMXBean clock = ManagementFactory.getThreadMXBean();
-        double best = Double.POSITIVE_INFINITY;
-        for (int repeat = 0; repeat < REPEATS; repeat++) {
-            long start = clock.getCurrentThreadCpuTime();
-            run.get();
-            best = Math.min(best, (clock.getCurrentThreadCpuTime() - start) / 1e6);
-        }
-        return best;
     }
 }
