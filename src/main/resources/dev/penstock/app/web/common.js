@@ -125,12 +125,49 @@ function raster(svg, name) {
   image.src = URL.createObjectURL(new Blob([plain(svg)], { type: "image/svg+xml" }));
 }
 
-export function keep(blob, name) {
-  const link = make("a", { href: URL.createObjectURL(blob), download: name });
+/** Has the browser keep as a file what lies at an address. */
+export function download(href, name) {
+  const link = make("a", { href, download: name });
   document.body.append(link);
   link.click();
   link.remove();
-  setTimeout(() => URL.revokeObjectURL(link.href), 10000);
+}
+
+export function keep(blob, name) {
+  const address = URL.createObjectURL(blob);
+  download(address, name);
+  setTimeout(() => URL.revokeObjectURL(address), 10000);
+}
+
+/** The file that a name means, in a folder of the workspace that ends in a slash, or in the workspace itself. */
+export function place(folder, name) {
+  const bare = name.startsWith(folder) ? name.slice(folder.length) : name;
+  return folder + bare.replace(/\.toml$/, "") + ".toml";
+}
+
+const wait = (ms) => new Promise((done) => setTimeout(done, ms));
+
+/**
+ * Follows long work to its end, with its progress on the page, and why it failed if it did.
+ *
+ * @param count gives how far it is, as text
+ * @param doing gives what is being done, as text
+ */
+export async function watch(path, count, doing) {
+  for (;;) {
+    const job = await get(path);
+    byId("progress").max = job.of;
+    byId("progress").value = job.done;
+    byId("count").textContent = count(job);
+    if (job.failure) {
+      byId("problems").replaceChildren(make("p", {}, job.failure));
+    }
+    if (!job.running) {
+      return job;
+    }
+    say(doing(job));
+    await wait(250);
+  }
 }
 
 /** Fills a choice of files and picks the one that the address names, or the first. */

@@ -1,19 +1,28 @@
 // Somebody else has written the file: both texts are shown, and nothing is lost whatever is chosen.
-import { byId, keep, make } from "./common.js";
+import { byId, complain, keep, make, Refused } from "./common.js";
 
 /**
+ * Says why a file was not saved, and shows both texts where somebody else has written it.
+ *
+ * @param error why it was not saved
  * @param as name of the file
- * @param answer the server's refusal, with both texts
- * @param choices over() writes mine over theirs, theirs() goes on from theirs, other(name) writes mine elsewhere
+ * @param choices save(as, version) writes mine, open(as) goes on from theirs, place(name) is the file that a name means
  */
-export function conflict(as, answer, choices) {
+export function notSaved(error, as, choices) {
+  if (error instanceof Refused && error.status === 409 && "theirs" in error.answer) {
+    conflict(as, error.answer, choices);
+  }
+  complain(error);
+}
+
+function conflict(as, answer, choices) {
   const button = (text, action) => {
     const b = make("button", { type: "button" }, text);
     b.addEventListener("click", action);
     return b;
   };
   const name = make("input", { id: "conflict-name", type: "text", size: "18", value: as.replace(/\.toml$/, "-mine.toml"), spellcheck: "false", autocomplete: "off" });
-  const theirs = button("Go on from theirs", () => { calmConflict(); choices.theirs(); });
+  const theirs = button("Go on from theirs", () => { calmConflict(); choices.open(as); });
   const box = byId("conflict");
   box.hidden = false;
   box.replaceChildren(make("h2", {}, answer.theirs ? "Two versions of " + as : as + " is gone"),
@@ -21,8 +30,8 @@ export function conflict(as, answer, choices) {
     make("div", { class: "texts" },
       text("In the workspace", answer.theirs, answer.yours), text("Yours", answer.yours, answer.theirs)),
     make("div", { class: "controls" }, ...(answer.theirs ? [theirs] : []),
-      button("Write mine over it", () => choices.over(answer.version)),
-      make("label", {}, "Save mine as ", name), button("Save under that name", () => choices.other(name.value.trim())),
+      button("Write mine over it", () => choices.save(as, answer.version)),
+      make("label", {}, "Save mine as ", name), button("Save under that name", () => choices.save(choices.place(name.value.trim()), "")),
       button("Keep mine as a download", () => keep(new Blob([answer.yours], { type: "text/plain" }), as.replace(/.*\//, "")))));
   box.querySelector("button").focus();
 }

@@ -1,12 +1,13 @@
 // The page of one concept. What is under change lives here; the server balances what it is sent and keeps nothing.
-import { byId, calm, choose, complain, drawing, get, keep, make, post, Refused, say, table } from "./common.js";
-import { calmConflict, conflict } from "./conflict.js";
-import { changed, figures, inputPanel, warnings } from "./panel.js";
+import { byId, calm, choose, complain, drawing, get, keep, place, post, Refused, say, table } from "./common.js";
+import { calmConflict, notSaved } from "./conflict.js";
+import { editing, figures, inputPanel, report, warnings } from "./panel.js";
 import { opener } from "./why.js";
 
 const page = crypto.randomUUID();
 const state = { file: "", text: "", version: "", changes: {}, past: [], shown: null, before: null, note: "" };
-const panel = inputPanel(byId("inputs"), change);
+const edit = editing(state, balance);
+const panel = inputPanel(byId("inputs"), edit.change);
 let number = 0;
 
 const question = (more = {}) => ({ file: state.file, text: state.text, changes: state.changes, ...more });
@@ -197,28 +198,8 @@ function leadToTable(figure) {
   }
 }
 
-function change(key, value, file) {
-  const next = changed(state.changes, key, value, file);
-  if (JSON.stringify(next) !== JSON.stringify(state.changes)) {
-    state.past.push(state.changes);
-    state.changes = next;
-    balance();
-  }
-}
-
-function undo() {
-  if (state.past.length) {
-    state.changes = state.past.pop();
-    byId("undo").focus();
-    balance();
-  }
-}
-
 function buttons() {
-  byId("undo").disabled = !state.past.length;
-  byId("save").disabled = !state.version || !Object.keys(state.changes).length;
-  byId("saveas").disabled = !state.text;
-  byId("report").disabled = !state.shown;
+  edit.buttons();
   byId("text").disabled = !state.text;
 }
 
@@ -233,32 +214,13 @@ async function save(as, version) {
     await files(saved.file);
     history.replaceState(null, "", "/?file=" + encodeURIComponent(saved.file));
   } catch (error) {
-    if (error instanceof Refused && error.status === 409 && "theirs" in error.answer) {
-      conflict(as, error.answer, { over: (v) => save(as, v), theirs: () => open(as), other: (n) => save(n.endsWith(".toml") ? n : n + ".toml", "") });
-    }
-    complain(error);
+    notSaved(error, as, { save, open, place: (name) => place("", name) });
   }
 }
 
 function saveAs() {
-  const name = byId("as").value.trim();
-  const as = name.endsWith(".toml") ? name : name + ".toml";
+  const as = place("", byId("as").value.trim());
   save(as, as === state.file ? state.version : "");
-}
-
-async function report() {
-  say("Making the report …");
-  try {
-    const form = byId("form").value;
-    const made = await post("/api/report", question({ form }));
-    const link = make("a", { href: "/shown/" + made.id + "?download=1", download: fileName() + (form === "html" ? ".html" : ".pdf") });
-    document.body.append(link);
-    link.click();
-    link.remove();
-    say("The report is downloaded: one file that needs nothing else.");
-  } catch (error) {
-    complain(error);
-  }
 }
 
 async function text() {
@@ -280,12 +242,10 @@ async function files(current) {
 
 byId("file").addEventListener("change", (e) => open(e.target.value));
 byId("upload").addEventListener("change", (e) => e.target.files.length && upload(e.target.files[0]));
-byId("undo").addEventListener("click", undo);
 byId("save").addEventListener("click", () => save(state.file, state.version));
 byId("saveas").addEventListener("click", saveAs);
-byId("report").addEventListener("click", report);
+byId("report").addEventListener("click", () => report("/api/report", question(), fileName()));
 byId("text").addEventListener("click", text);
-byId("inputs").addEventListener("submit", (e) => e.preventDefault());
 addEventListener("keydown", (e) => {
   if ((e.ctrlKey || e.metaKey) && e.key === "s") {
     e.preventDefault();
@@ -293,11 +253,6 @@ addEventListener("keydown", (e) => {
     if (!byId("save").disabled) {
       save(state.file, state.version);
     }
-  }
-});
-addEventListener("beforeunload", (e) => {
-  if (Object.keys(state.changes).length) {
-    e.preventDefault();
   }
 });
 

@@ -1,8 +1,7 @@
 // A sweep of one or two inputs: started, watched, stopped, shown.
-import { byId, calm, choose, complain, drawing, get, make, post, Refused, say } from "./common.js";
+import { byId, calm, choose, complain, drawing, get, make, post, Refused, say, watch } from "./common.js";
 import { settings, studies } from "./study.js";
 
-const wait = (ms) => new Promise((done) => setTimeout(done, ms));
 let text = "";
 let inputs = [];
 let running = "";
@@ -67,30 +66,16 @@ async function sweep() {
     const vary = [axis(1), axis(2)].filter(Boolean);
     running = (await post("/api/sweep", { file: byId("file").value, text, changes, vary, samples: samples() })).id;
     byId("stop").disabled = false;
-    await watch();
+    const job = await watch("/api/sweep/" + running, (j) => j.done + " of " + j.of, (j) => (j.cancelled ? "Stopping …" : "Sweeping …"));
+    if (job.failure) {
+      return say("The sweep has no result.");
+    }
+    await show(job.cancelled);
   } catch (error) {
     complain(error);
   } finally {
     byId("go").disabled = false;
     byId("stop").disabled = true;
-  }
-}
-
-async function watch() {
-  for (;;) {
-    const state = await get("/api/sweep/" + running);
-    byId("progress").max = state.of;
-    byId("progress").value = state.done;
-    byId("count").textContent = state.done + " of " + state.of;
-    if (state.failure) {
-      byId("problems").replaceChildren(make("p", {}, state.failure));
-      return say("The sweep has no result.");
-    }
-    if (!state.running) {
-      return show(state.cancelled);
-    }
-    say(state.cancelled ? "Stopping …" : "Sweeping …");
-    await wait(250);
   }
 }
 

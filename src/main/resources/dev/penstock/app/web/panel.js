@@ -1,5 +1,5 @@
 // What the pages of an engine and of a vehicle share: inputs to change, figures with what they were before, warnings.
-import { make, plainName } from "./common.js";
+import { byId, complain, download, make, plainName, post, say } from "./common.js";
 
 /**
  * Inputs by table, each with its unit; what is changed is marked and can be taken back.
@@ -94,8 +94,62 @@ export function warnings(list) {
     : [];
 }
 
+/**
+ * Changes of a file and the steps back from them; whoever leaves the page with changes is asked.
+ *
+ * @param state holds the file's text and version, its changes, the past ones, and what is shown
+ * @param again works the changed file out anew
+ */
+export function editing(state, again) {
+  function change(key, value, file) {
+    const next = changed(state.changes, key, value, file);
+    if (JSON.stringify(next) !== JSON.stringify(state.changes)) {
+      state.past.push(state.changes);
+      state.changes = next;
+      again();
+    }
+  }
+
+  function undo() {
+    if (state.past.length) {
+      state.changes = state.past.pop();
+      byId("undo").focus();
+      again();
+    }
+  }
+
+  function buttons() {
+    byId("undo").disabled = !state.past.length;
+    byId("save").disabled = !state.version || !Object.keys(state.changes).length;
+    byId("saveas").disabled = !state.text;
+    byId("report").disabled = !state.shown;
+  }
+
+  byId("undo").addEventListener("click", undo);
+  byId("inputs").addEventListener("submit", (e) => e.preventDefault());
+  addEventListener("beforeunload", (e) => {
+    if (Object.keys(state.changes).length) {
+      e.preventDefault();
+    }
+  });
+  return { change, buttons };
+}
+
+/** Has a report made, in the form that is chosen, and downloads it. */
+export async function report(path, question, name) {
+  say("Making the report …");
+  try {
+    const form = byId("form").value;
+    const made = await post(path, { ...question, form });
+    download("/shown/" + made.id + "?download=1", name + (form === "html" ? ".html" : ".pdf"));
+    say("The report is downloaded: one file that needs nothing else.");
+  } catch (error) {
+    complain(error);
+  }
+}
+
 /** Changes with one text taken in: an empty one, or the file's own, takes the change back. */
-export function changed(changes, key, value, file) {
+function changed(changes, key, value, file) {
   const text = value.trim();
   const next = { ...changes };
   if (text === "" || text === file) {

@@ -1,6 +1,6 @@
 // Studies: what a page has been set to, kept as a file that the command line does again; and steps back.
-import { byId, calm, complain, get, make, post, Refused, say } from "./common.js";
-import { calmConflict, conflict } from "./conflict.js";
+import { byId, calm, complain, get, make, place as placeIn, post, Refused, say } from "./common.js";
+import { calmConflict, notSaved } from "./conflict.js";
 
 /**
  * @param study kind of study on this page
@@ -57,14 +57,11 @@ export function studies(study, form, capture, restore, run, steps = true) {
       await list(saved.file);
       say("Saved as " + saved.file + "; penstock study " + saved.file.replace(/^studies\/|\.toml$/g, "") + " does it again.");
     } catch (error) {
-      if (error instanceof Refused && error.status === 409 && "theirs" in error.answer) {
-        conflict(as, error.answer, { over: (v) => save(as, v), theirs: () => open(as), other: (n) => save(place(n), "") });
-      }
-      complain(error);
+      notSaved(error, as, { save, open, place });
     }
   }
 
-  const place = (text) => "studies/" + text.replace(/^studies\//, "").replace(/\.toml$/, "") + ".toml";
+  const place = (text) => placeIn("studies/", text);
 
   form.addEventListener("change", remember);
   choice.addEventListener("change", () => choice.value && open(choice.value));

@@ -1,17 +1,17 @@
 // The page of one vehicle: sized at every change, flown on request. What is under change lives here.
-import { byId, calm, choose, complain, drawing, get, make, post, Refused, say, table } from "./common.js";
-import { calmConflict, conflict } from "./conflict.js";
-import { changed, figures, inputPanel, warnings } from "./panel.js";
+import { byId, calm, choose, complain, drawing, get, make, place as placeIn, post, say, table, watch } from "./common.js";
+import { calmConflict, notSaved } from "./conflict.js";
+import { editing, figures, inputPanel, report, warnings } from "./panel.js";
 import { studies } from "./study.js";
 import { opener } from "./why.js";
 
 const page = crypto.randomUUID();
 const state = { file: "", text: "", version: "", changes: {}, past: [], shown: null, before: null, flight: "", note: "" };
-const panel = inputPanel(byId("inputs"), change);
+const edit = editing(state, size);
+const panel = inputPanel(byId("inputs"), edit.change);
 let number = 0;
 
 const question = (more = {}) => ({ file: state.file, text: state.text, changes: state.changes, ...more });
-const wait = (ms) => new Promise((done) => setTimeout(done, ms));
 
 async function open(name, changes = {}) {
   calm();
@@ -72,27 +72,8 @@ function show(answer) {
 
 const fileName = () => (state.shown ? state.shown.name : "vehicle").replace(/[^A-Za-z0-9]+/g, "-");
 
-function change(key, value, file) {
-  const next = changed(state.changes, key, value, file);
-  if (JSON.stringify(next) !== JSON.stringify(state.changes)) {
-    state.past.push(state.changes);
-    state.changes = next;
-    size();
-  }
-}
-
-function undo() {
-  if (state.past.length) {
-    state.changes = state.past.pop();
-    size();
-  }
-}
-
 function buttons() {
-  byId("undo").disabled = !state.past.length;
-  byId("save").disabled = !state.version || !Object.keys(state.changes).length;
-  byId("saveas").disabled = !state.text;
-  byId("report").disabled = !state.shown;
+  edit.buttons();
   byId("fly").disabled = !state.shown || !byId("stop").disabled;
 }
 
@@ -103,33 +84,20 @@ async function fly() {
     byId("stop").disabled = false;
     byId("stop").dataset.flight = id;
     buttons();
-    await watch(id);
+    const flight = await watch("/api/flight/" + id, (job) => job.done + " %", () => "Flying …");
+    if (flight.failure) {
+      return say("No flight.");
+    }
+    const answer = await get("/api/flight/" + id + "/result");
+    number++;
+    state.flight = id;
+    show(answer);
+    say("Flown.");
   } catch (error) {
     complain(error);
   } finally {
     byId("stop").disabled = true;
     buttons();
-  }
-}
-
-async function watch(id) {
-  for (;;) {
-    const flight = await get("/api/flight/" + id);
-    byId("progress").value = flight.done;
-    byId("count").textContent = flight.done + " %";
-    if (flight.failure) {
-      byId("problems").replaceChildren(make("p", {}, flight.failure));
-      return say("No flight.");
-    }
-    if (!flight.running) {
-      const answer = await get("/api/flight/" + id + "/result");
-      number++;
-      state.flight = id;
-      show(answer);
-      return say("Flown.");
-    }
-    say("Flying …");
-    await wait(300);
   }
 }
 
@@ -144,51 +112,27 @@ async function save(as, version) {
     byId("file").value = saved.file;
     await size();
   } catch (error) {
-    if (error instanceof Refused && error.status === 409 && "theirs" in error.answer) {
-      conflict(as, error.answer, { over: (v) => save(as, v), theirs: () => open(as), other: (n) => save(place(n), "") });
-    }
-    complain(error);
+    notSaved(error, as, { save, open, place });
   }
 }
 
-const place = (name) => "vehicles/" + name.replace(/^vehicles\//, "").replace(/\.toml$/, "") + ".toml";
+const place = (name) => placeIn("vehicles/", name);
 
 function saveAs() {
   const as = place(byId("as").value.trim());
   save(as, as === state.file ? state.version : "");
 }
 
-async function report() {
-  say("Making the report …");
-  try {
-    const form = byId("form").value;
-    const made = await post("/api/vehicle/report", question({ flight: state.flight, form }));
-    const link = make("a", { href: "/shown/" + made.id + "?download=1", download: "vehicle-" + fileName() + (form === "html" ? ".html" : ".pdf") });
-    document.body.append(link);
-    link.click();
-    link.remove();
-    say("The report is downloaded: one file that needs nothing else.");
-  } catch (error) {
-    complain(error);
-  }
-}
-
 byId("file").addEventListener("change", (e) => open(e.target.value));
-byId("undo").addEventListener("click", undo);
 byId("save").addEventListener("click", () => save(state.file, state.version));
 byId("saveas").addEventListener("click", saveAs);
-byId("report").addEventListener("click", report);
+byId("report").addEventListener("click",
+  () => report("/api/vehicle/report", question({ flight: state.flight }), "vehicle-" + fileName()));
 byId("fly").addEventListener("click", fly);
 byId("stop").addEventListener("click", (e) => post("/api/flight/" + e.target.dataset.flight + "/stop", {}).catch(complain));
-byId("inputs").addEventListener("submit", (e) => e.preventDefault());
 byId("add").addEventListener("submit", (e) => {
   e.preventDefault();
-  change(byId("key").value.trim(), byId("value").value, "");
-});
-addEventListener("beforeunload", (e) => {
-  if (Object.keys(state.changes).length) {
-    e.preventDefault();
-  }
+  edit.change(byId("key").value.trim(), byId("value").value, "");
 });
 
 try {
