@@ -4,9 +4,10 @@ import dev.penstock.cooling.JacketResult;
 import dev.penstock.cycles.Component;
 import dev.penstock.cycles.ConceptInput;
 import dev.penstock.cycles.EngineBalance;
-import dev.penstock.cycles.InputText;
+import dev.penstock.errors.Warning;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.provenance.Trail;
+import dev.penstock.reports.BalanceJson;
 import dev.penstock.reports.EngineCharts;
 import dev.penstock.reports.Figure;
 import dev.penstock.reports.Figures;
@@ -18,6 +19,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** What the page of a concept is told about a balanced engine. */
 final class EngineAnswer {
@@ -40,12 +42,7 @@ final class EngineAnswer {
         map.put("measures", measures(balance));
         map.put("missed", (int) balance.limits().stream().filter(l -> !l.met()).count());
         map.put("residual", new Cell(Figures.significant(balance.residualWorst(), 2), "residual_worst").map());
-        map.put(
-                "warnings",
-                balance.warnings().stream()
-                        .distinct()
-                        .map(w -> Map.of("source", w.source(), "message", w.message()))
-                        .toList());
+        map.put("warnings", warnings(balance.warnings()));
         map.put("limits", limits(balance));
         map.put("tables", new EngineGrids(balance).all());
         return map;
@@ -95,6 +92,10 @@ final class EngineAnswer {
 
     static Map<String, Object> figure(Figure figure) {
         return Map.of("svg", figure.themed(), "caption", figure.caption());
+    }
+
+    static List<Map<String, Object>> warnings(List<Warning> warnings) {
+        return warnings.stream().distinct().map(BalanceJson::warning).toList();
     }
 
     /** A figure as the pages show it; its raw value tells how far it has moved. */
@@ -166,28 +167,37 @@ final class EngineAnswer {
     }
 
     /**
-     * @param inputs inputs of a concept
+     * @param inputs inputs of a concept or vehicle
      * @param text text of its file
      * @param changes values that replace or add to what the text says
+     * @param writing how an input is written that the text does not have
      * @return the inputs as a page offers them for change
      */
-    static List<Map<String, Object>> inputs(List<ConceptInput> inputs, String text, Map<String, String> changes) {
+    static List<Map<String, Object>> inputs(
+            List<ConceptInput> inputs,
+            String text,
+            Map<String, String> changes,
+            Function<ConceptInput, String> writing) {
         Map<String, String> written = TomlEdit.written(text);
         List<Map<String, Object>> list = new ArrayList<>();
         for (ConceptInput input : inputs) {
-            String plain = input.unit().isEmpty() || input.unit().equals("-")
-                    ? input.value()
-                    : input.value() + " " + input.unit();
-            String file = written.getOrDefault(input.key(), InputText.of(input));
+            String file = written.containsKey(input.key()) ? written.get(input.key()) : writing.apply(input);
             Map<String, Object> map = new LinkedHashMap<>();
             map.put("key", input.key());
             map.put("written", changes.getOrDefault(input.key(), file));
             map.put("file", file);
-            map.put("si", plain);
+            map.put("si", plain(input));
             map.put("given", input.given());
             map.put("source", input.source());
             list.add(map);
         }
         return list;
+    }
+
+    /** An input in SI. */
+    static String plain(ConceptInput input) {
+        return input.unit().isEmpty() || input.unit().equals("-")
+                ? input.value()
+                : input.value() + " " + input.unit();
     }
 }

@@ -4,6 +4,7 @@ import dev.penstock.cycles.Concept;
 import dev.penstock.cycles.ConceptReader;
 import dev.penstock.cycles.EngineBalance;
 import dev.penstock.cycles.EngineStudy;
+import dev.penstock.cycles.InputText;
 import dev.penstock.errors.Warning;
 import dev.penstock.provenance.Trail;
 import dev.penstock.reports.ConceptPage;
@@ -34,7 +35,7 @@ final class EngineRoutes {
     private final Shelf shelf;
     private final Software software;
     /** Balances of late: the charts of a concept follow its figures, and undo goes back to them. */
-    private final Map<Question, KnownEngine> lately = new LinkedHashMap<>();
+    private final Recent<Question, KnownEngine> lately = new Recent<>(KEPT);
 
     private final AtomicLong balances = new AtomicLong();
 
@@ -73,9 +74,7 @@ final class EngineRoutes {
 
     private void open(Context request) {
         String name = Optional.ofNullable(request.queryParam("name")).orElse("");
-        Workspace.Document document = workspace.read(name);
-        Workbench.json(
-                request, Map.of("file", document.name(), "text", document.text(), "version", document.version()));
+        Workbench.json(request, workspace.read(name).map());
     }
 
     private Concept concept(Question question) {
@@ -90,15 +89,15 @@ final class EngineRoutes {
         Concept concept = concept(question);
         Workbench.json(
                 request,
-                Map.of(
-                        "name",
-                        concept.name(),
-                        "inputs",
-                        EngineAnswer.inputs(concept.document().inputs(), question.text(), question.changes())));
+                Map.of("name", concept.name(), "inputs", inputs(question, concept)));
+    }
+
+    private static List<Map<String, Object>> inputs(Question question, Concept concept) {
+        return EngineAnswer.inputs(
+                concept.document().inputs(), question.text(), question.changes(), InputText::of);
     }
 
     private void balance(Context request) {
-        long start = System.nanoTime();
         Body body = Body.of(request);
         Question question = Question.of(body);
         Concept concept = concept(question);
@@ -106,8 +105,7 @@ final class EngineRoutes {
                 body.text("page"),
                 body.number("number"),
                 study -> EngineAnswer.of(engine(question, concept, study).balance())));
-        map.put("inputs", EngineAnswer.inputs(concept.document().inputs(), question.text(), question.changes()));
-        map.put("milliseconds", (int) ((System.nanoTime() - start) / 1_000_000));
+        map.put("inputs", inputs(question, concept));
         Workbench.json(request, map);
     }
 
@@ -117,36 +115,21 @@ final class EngineRoutes {
         Question question = Question.of(body);
         String page = body.text("page");
         long number = body.number("number");
-        KnownEngine engine = known(question).orElseGet(() -> {
+        KnownEngine engine = lately.get(question).orElseGet(() -> {
             Concept concept = concept(question);
             return desk.ask(page, number, study -> engine(question, concept, study));
         });
         Workbench.json(request, desk.draw(page, number, () -> part.apply(engine.balance())));
     }
 
-    private Optional<KnownEngine> known(Question question) {
-        synchronized (lately) {
-            KnownEngine known = lately.remove(question);
-            if (known != null) {
-                lately.put(question, known);
-            }
-            return Optional.ofNullable(known);
-        }
-    }
-
     private KnownEngine engine(Question question, Concept concept, EngineStudy study) {
-        Optional<KnownEngine> known = known(question);
+        Optional<KnownEngine> known = lately.get(question);
         if (known.isPresent()) {
             return known.get();
         }
         KnownEngine engine = new KnownEngine(study.balance(concept));
         balances.incrementAndGet();
-        synchronized (lately) {
-            lately.put(question, engine);
-            while (lately.size() > KEPT) {
-                lately.remove(lately.keySet().iterator().next());
-            }
-        }
+        lately.put(question, engine);
         return engine;
     }
 
@@ -159,12 +142,10 @@ final class EngineRoutes {
     private void why(Context request) {
         Body body = Body.of(request);
         Question sent = Question.of(body);
-        Question question = sent.text().isEmpty()
-                ? new Question(sent.name(), workspace.read(sent.name()).text(), sent.changes())
-                : sent;
+        Question question = new Question(sent.name(), workspace.text(body), sent.changes());
         Concept concept = concept(question);
         KnownEngine engine =
-                known(question).orElseGet(() -> desk.ask("", 0, study -> engine(question, concept, study)));
+                lately.get(question).orElseGet(() -> desk.ask("", 0, study -> engine(question, concept, study)));
         Workbench.json(request, step(engine.trail(), engine.balance().warnings(), body.text("path")));
     }
 
@@ -208,7 +189,7 @@ final class EngineRoutes {
         Question question = Question.of(body);
         String text = body.flag("whole") ? question.text() : edited(question);
         Workspace.Document saved = workspace.save(body.text("as"), text, body.text("version"));
-        Workbench.json(request, Map.of("file", saved.name(), "text", saved.text(), "version", saved.version()));
+        Workbench.json(request, saved.map());
     }
 
     /**

@@ -1,6 +1,7 @@
 package dev.penstock.app.web;
 
 import dev.penstock.errors.PenstockException;
+import io.javalin.Javalin;
 import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -90,6 +91,17 @@ final class Jobs<T> implements AutoCloseable {
             failure.ifPresent(text -> map.put("failure", text));
             return map;
         }
+    }
+
+    /** Lets a page ask how far a job is, and stop it. */
+    void addTo(Javalin server, String path) {
+        server.get(
+                path + "/{id}",
+                request -> Workbench.json(request, job(request.pathParam("id")).state()));
+        server.post(path + "/{id}/stop", request -> {
+            job(request.pathParam("id")).cancel();
+            Workbench.json(request, Map.of());
+        });
     }
 
     /**

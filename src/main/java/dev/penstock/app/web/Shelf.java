@@ -4,8 +4,6 @@ import dev.penstock.reports.print.PaperSize;
 import dev.penstock.reports.print.PdfReport;
 import io.javalin.http.Context;
 import java.nio.charset.StandardCharsets;
-import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.UUID;
 
 /** Finished reports, kept for a while so that a frame or a download can fetch them. */
@@ -15,7 +13,7 @@ final class Shelf {
     private static final String PAGE = ".html";
     private static final String PRINT = ".pdf";
 
-    private final Map<String, Report> reports = new LinkedHashMap<>();
+    private final Recent<String, Report> reports = new Recent<>(KEPT);
 
     private record Report(String name, byte[] content) {}
 
@@ -35,21 +33,15 @@ final class Shelf {
         return put(name + PRINT, PdfReport.of(html, paper));
     }
 
-    private synchronized String put(String name, byte[] content) {
+    private String put(String name, byte[] content) {
         String id = UUID.randomUUID().toString();
         reports.put(id, new Report(name, content));
-        while (reports.size() > KEPT) {
-            reports.remove(reports.keySet().iterator().next());
-        }
         return id;
     }
 
-    private synchronized Report get(String id) {
-        Report report = reports.get(id);
-        if (report == null) {
-            throw new Refusal(404, "this report is not kept any more; make it again");
-        }
-        return report;
+    private Report get(String id) {
+        return reports.get(id)
+                .orElseThrow(() -> new Refusal(404, "this report is not kept any more; make it again"));
     }
 
     /** Answers with a report, to be shown or, with the parameter {@code download}, to be kept as a file. */

@@ -40,14 +40,7 @@ final class StudyRoutes {
     void addTo(Javalin server) {
         server.post("/api/together", this::together);
         server.post("/api/sweep", this::start);
-        server.get(
-                "/api/sweep/{id}",
-                request -> Workbench.json(
-                        request, sweeps.job(request.pathParam("id")).state()));
-        server.post("/api/sweep/{id}/stop", request -> {
-            sweeps.job(request.pathParam("id")).cancel();
-            Workbench.json(request, Map.of());
-        });
+        sweeps.addTo(server, "/api/sweep");
         server.get("/api/sweep/{id}/charts", this::charts);
         server.get("/api/sweep/{id}/table.csv", request -> {
             download(request, "sweep.csv");
@@ -109,11 +102,9 @@ final class StudyRoutes {
 
     private void start(Context request) {
         Body body = Body.of(request);
-        String text =
-                body.text("text").isEmpty() ? workspace.read(body.text("file")).text() : body.text("text");
         List<Axis> axes = body.texts("vary").stream().map(Axis::parse).toList();
         int samples = (int) Math.min(Math.max(-1, body.number("samples")), SweepJobs.MOST_POINTS);
-        Workbench.json(request, Map.of("id", sweeps.start(text, body.changes("changes"), axes, samples)));
+        Workbench.json(request, Map.of("id", sweeps.start(workspace.text(body), body.changes("changes"), axes, samples)));
     }
 
     private Sweep.Result result(Context request) {

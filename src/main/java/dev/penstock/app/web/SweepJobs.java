@@ -2,6 +2,7 @@ package dev.penstock.app.web;
 
 import dev.penstock.study.Axis;
 import dev.penstock.study.Sweep;
+import io.javalin.Javalin;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -63,8 +64,8 @@ final class SweepJobs implements AutoCloseable {
         }
     }
 
-    Jobs.Job<Sweep.Result> job(String id) {
-        return jobs.job(id);
+    void addTo(Javalin server, String path) {
+        jobs.addTo(server, path);
     }
 
     Sweep.Result result(String id) {

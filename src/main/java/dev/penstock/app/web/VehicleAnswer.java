@@ -2,6 +2,7 @@ package dev.penstock.app.web;
 
 import dev.penstock.provenance.Trail;
 import dev.penstock.reports.Figures;
+import dev.penstock.reports.FlightView;
 import dev.penstock.reports.VehicleView;
 import dev.penstock.study.VehicleTrail;
 import dev.penstock.vehicle.StageSizing;
@@ -32,12 +33,7 @@ final class VehicleAnswer {
         map.put("description", vehicle.plan().description());
         map.put("flown", flight.isPresent());
         map.put("measures", measures());
-        map.put(
-                "warnings",
-                vehicle.warnings().stream()
-                        .distinct()
-                        .map(w -> Map.of("source", w.source(), "message", w.message()))
-                        .toList());
+        map.put("warnings", EngineAnswer.warnings(vehicle.warnings()));
         List<Map<String, Object>> tables = new ArrayList<>(List.of(stages(), tanks(), budget()));
         flight.ifPresent(a -> tables.add(0, flight(a)));
         vehicle.stages().forEach(s -> tables.add(dryMass(s)));
@@ -45,7 +41,7 @@ final class VehicleAnswer {
         List<Map<String, Object>> figures = new ArrayList<>();
         figures.add(EngineAnswer.figure(VehicleView.masses(vehicle)));
         flight.ifPresent(
-                a -> dev.penstock.reports.FlightView.figures(a).forEach(f -> figures.add(EngineAnswer.figure(f))));
+                a -> FlightView.figures(a).forEach(f -> figures.add(EngineAnswer.figure(f))));
         map.put("figures", figures);
         map.put("definitions", VehicleSizing.DEFINITIONS);
         return map;

@@ -1,6 +1,7 @@
 package dev.penstock.app.web;
 
 import dev.penstock.chamber.StandardAtmosphere1976;
+import dev.penstock.cycles.ConceptInput;
 import dev.penstock.cycles.ConceptReader;
 import dev.penstock.cycles.EngineBalance;
 import dev.penstock.cycles.EngineStudy;
@@ -41,7 +42,7 @@ final class VehicleRoutes implements AutoCloseable {
     private final Software software;
     private final Jobs<Sized> flights;
     /** Engines of late, by the text of their files: they stay while the vehicle around them changes. */
-    private final Map<String, EngineBalance> engines = new LinkedHashMap<>();
+    private final Recent<String, EngineBalance> engines = new Recent<>(KEPT);
 
     /** What is asked. */
     private record Question(Path place, String name, String text, Map<String, String> changes) {}
@@ -81,21 +82,14 @@ final class VehicleRoutes implements AutoCloseable {
         });
         server.post("/api/vehicle/why", request -> {
             Body body = Body.of(request);
-            Sized sized = body.text("flight").isEmpty() ? sized(body) : flights.result(body.text("flight"));
+            Sized sized = flownOrSized(body);
             Trail trail = VehicleTrail.of(sized.sizing(), sized.flight(), sized.engines());
             Workbench.json(request, EngineRoutes.step(trail, sized.sizing().warnings(), body.text("path")));
         });
         server.post("/api/vehicle/report", this::report);
         server.post("/api/vehicle/save", this::save);
         server.post("/api/flight", this::fly);
-        server.get(
-                "/api/flight/{id}",
-                request -> Workbench.json(
-                        request, flights.job(request.pathParam("id")).state()));
-        server.post("/api/flight/{id}/stop", request -> {
-            flights.job(request.pathParam("id")).cancel();
-            Workbench.json(request, Map.of());
-        });
+        flights.addTo(server, "/api/flight");
         server.get(
                 "/api/flight/{id}/result",
                 request -> Workbench.json(
@@ -104,8 +98,7 @@ final class VehicleRoutes implements AutoCloseable {
 
     private Question question(Body body) {
         String name = body.text("file");
-        String text = body.text("text").isEmpty() ? workspace.read(name).text() : body.text("text");
-        return new Question(workspace.place(name), name, text, body.changes("changes"));
+        return new Question(workspace.place(name), name, workspace.text(body), body.changes("changes"));
     }
 
     private VehiclePlan plan(Question question) {
@@ -137,6 +130,11 @@ final class VehicleRoutes implements AutoCloseable {
         });
     }
 
+    /** The vehicle that is on the screen. */
+    private Sized flownOrSized(Body body) {
+        return body.text("flight").isEmpty() ? sized(body) : flights.result(body.text("flight"));
+    }
+
     private Map<Path, EngineBalance> balances(VehiclePlan plan, EngineStudy study) {
         Map<Path, EngineBalance> balances = new LinkedHashMap<>();
         for (Path file : plan.engineFiles()) {
@@ -150,19 +148,12 @@ final class VehicleRoutes implements AutoCloseable {
     }
 
     private EngineBalance engine(String name, String text, EngineStudy study) {
-        synchronized (engines) {
-            EngineBalance known = engines.get(text);
-            if (known != null) {
-                return known;
-            }
+        Optional<EngineBalance> known = engines.get(text);
+        if (known.isPresent()) {
+            return known.get();
         }
         EngineBalance balance = study.balance(reader.parse(name, text, Map.of()));
-        synchronized (engines) {
-            engines.put(text, balance);
-            while (engines.size() > KEPT) {
-                engines.remove(engines.keySet().iterator().next());
-            }
-        }
+        engines.put(text, balance);
         return balance;
     }
 
@@ -174,23 +165,12 @@ final class VehicleRoutes implements AutoCloseable {
 
     /** Every input that the vehicle has, as the page offers it for change. */
     private static List<Map<String, Object>> inputs(Question question, VehiclePlan plan) {
-        Map<String, String> written = TomlEdit.written(question.text());
-        List<Map<String, Object>> list = new ArrayList<>();
+        List<ConceptInput> inputs = new ArrayList<>();
         for (AskedInput input : plan.inputs()) {
-            String plain = input.unit().isEmpty() || input.unit().equals("-")
-                    ? input.value()
-                    : input.value() + " " + input.unit();
-            String file = written.getOrDefault(input.key(), plain);
-            Map<String, Object> map = new LinkedHashMap<>();
-            map.put("key", input.key());
-            map.put("written", question.changes().getOrDefault(input.key(), file));
-            map.put("file", file);
-            map.put("si", plain);
-            map.put("given", input.given());
-            map.put("source", plan.sources().getOrDefault(input.key(), input.given() ? "" : "default"));
-            list.add(map);
+            String source = plan.sources().getOrDefault(input.key(), input.given() ? "" : "default");
+            inputs.add(new ConceptInput(input.key(), input.value(), input.unit(), input.given(), source));
         }
-        return list;
+        return EngineAnswer.inputs(inputs, question.text(), question.changes(), EngineAnswer::plain);
     }
 
     private void fly(Context request) {
@@ -213,7 +193,7 @@ final class VehicleRoutes implements AutoCloseable {
 
     private void report(Context request) {
         Body body = Body.of(request);
-        Sized sized = body.text("flight").isEmpty() ? sized(body) : flights.result(body.text("flight"));
+        Sized sized = flownOrSized(body);
         String html = sized.flown()
                 .map(f -> VehicleView.html(f, StageReturn.of(f, new StandardAtmosphere1976()), software))
                 .orElseGet(() -> VehicleView.html(sized.sizing(), software));
@@ -236,7 +216,7 @@ final class VehicleRoutes implements AutoCloseable {
             throw new Refusal(422, "a vehicle stays in its folder, from where it names its engines");
         }
         Workspace.Document saved = workspace.save(body.text("as"), text, body.text("version"));
-        Workbench.json(request, Map.of("file", saved.name(), "text", saved.text(), "version", saved.version()));
+        Workbench.json(request, saved.map());
     }
 
     @Override

@@ -42,7 +42,13 @@ final class Workspace {
      * @param text text
      * @param version changes whenever the text does
      */
-    record Document(String name, String text, String version) {}
+    record Document(String name, String text, String version) {
+
+        /** @return the file as a page is told of it */
+        Map<String, Object> map() {
+            return Map.of("file", name, "text", text, "version", version);
+        }
+    }
 
     /** @param root folder, which must exist */
     Workspace(Path root) {
@@ -146,6 +152,16 @@ final class Workspace {
         } catch (IOException e) {
             throw new Refusal(422, name + " must be a readable text file in UTF-8");
         }
+    }
+
+    /**
+     * @param body question of a page
+     * @return the text that it sends; if none, that of the file which it names
+     * @throws Refusal if there is neither
+     */
+    String text(Body body) {
+        String sent = body.text("text");
+        return sent.isEmpty() ? read(body.text("file")).text() : sent;
     }
 
     /**
