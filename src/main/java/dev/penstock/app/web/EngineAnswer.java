@@ -196,8 +196,6 @@ final class EngineAnswer {
 
     /** An input in SI. */
     static String plain(ConceptInput input) {
-        return input.unit().isEmpty() || input.unit().equals("-")
-                ? input.value()
-                : input.value() + " " + input.unit();
+        return input.unit().isEmpty() || input.unit().equals("-") ? input.value() : input.value() + " " + input.unit();
     }
 }

@@ -87,14 +87,11 @@ final class EngineRoutes {
     private void inputs(Context request) {
         Question question = Question.of(Body.of(request));
         Concept concept = concept(question);
-        Workbench.json(
-                request,
-                Map.of("name", concept.name(), "inputs", inputs(question, concept)));
+        Workbench.json(request, Map.of("name", concept.name(), "inputs", inputs(question, concept)));
     }
 
     private static List<Map<String, Object>> inputs(Question question, Concept concept) {
-        return EngineAnswer.inputs(
-                concept.document().inputs(), question.text(), question.changes(), InputText::of);
+        return EngineAnswer.inputs(concept.document().inputs(), question.text(), question.changes(), InputText::of);
     }
 
     private void balance(Context request) {
@@ -115,11 +112,16 @@ final class EngineRoutes {
         Question question = Question.of(body);
         String page = body.text("page");
         long number = body.number("number");
-        KnownEngine engine = lately.get(question).orElseGet(() -> {
+        KnownEngine engine = engine(question, page, number);
+        Workbench.json(request, desk.draw(page, number, () -> part.apply(engine.balance())));
+    }
+
+    /** @return the engine of a question; the text is read and balanced only if it is not known any more */
+    private KnownEngine engine(Question question, String page, long number) {
+        return lately.get(question).orElseGet(() -> {
             Concept concept = concept(question);
             return desk.ask(page, number, study -> engine(question, concept, study));
         });
-        Workbench.json(request, desk.draw(page, number, () -> part.apply(engine.balance())));
     }
 
     private KnownEngine engine(Question question, Concept concept, EngineStudy study) {
@@ -143,9 +145,7 @@ final class EngineRoutes {
         Body body = Body.of(request);
         Question sent = Question.of(body);
         Question question = new Question(sent.name(), workspace.text(body), sent.changes());
-        Concept concept = concept(question);
-        KnownEngine engine =
-                lately.get(question).orElseGet(() -> desk.ask("", 0, study -> engine(question, concept, study)));
+        KnownEngine engine = engine(question, "", 0);
         Workbench.json(request, step(engine.trail(), engine.balance().warnings(), body.text("path")));
     }
 

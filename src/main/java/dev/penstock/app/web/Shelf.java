@@ -40,8 +40,7 @@ final class Shelf {
     }
 
     private Report get(String id) {
-        return reports.get(id)
-                .orElseThrow(() -> new Refusal(404, "this report is not kept any more; make it again"));
+        return reports.get(id).orElseThrow(() -> new Refusal(404, "this report is not kept any more; make it again"));
     }
 
     /** Answers with a report, to be shown or, with the parameter {@code download}, to be kept as a file. */

@@ -104,7 +104,8 @@ final class StudyRoutes {
         Body body = Body.of(request);
         List<Axis> axes = body.texts("vary").stream().map(Axis::parse).toList();
         int samples = (int) Math.min(Math.max(-1, body.number("samples")), SweepJobs.MOST_POINTS);
-        Workbench.json(request, Map.of("id", sweeps.start(workspace.text(body), body.changes("changes"), axes, samples)));
+        Workbench.json(
+                request, Map.of("id", sweeps.start(workspace.text(body), body.changes("changes"), axes, samples)));
     }
 
     private Sweep.Result result(Context request) {

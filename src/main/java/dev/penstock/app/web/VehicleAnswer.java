@@ -40,8 +40,7 @@ final class VehicleAnswer {
         map.put("tables", tables);
         List<Map<String, Object>> figures = new ArrayList<>();
         figures.add(EngineAnswer.figure(VehicleView.masses(vehicle)));
-        flight.ifPresent(
-                a -> FlightView.figures(a).forEach(f -> figures.add(EngineAnswer.figure(f))));
+        flight.ifPresent(a -> FlightView.figures(a).forEach(f -> figures.add(EngineAnswer.figure(f))));
         map.put("figures", figures);
         map.put("definitions", VehicleSizing.DEFINITIONS);
         return map;
