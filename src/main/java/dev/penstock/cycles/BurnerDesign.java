@@ -25,9 +25,4 @@ public record BurnerDesign(OptionalDouble temperature, double injectorLoss, GasM
     public BurnerDesign withTemperature(double kelvin) {
         return new BurnerDesign(OptionalDouble.of(kelvin), injectorLoss, gasModel);
     }
-
-    /** @return this burner with its temperature left to the balance */
-    public BurnerDesign withTemperatureOpen() {
-        return new BurnerDesign(OptionalDouble.empty(), injectorLoss, gasModel);
-    }
 }

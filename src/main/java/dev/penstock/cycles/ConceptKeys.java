@@ -3,7 +3,6 @@ package dev.penstock.cycles;
 import dev.penstock.input.InputTable;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -141,12 +140,5 @@ final class ConceptKeys {
         return String.format(Locale.ROOT, "%.8g", value)
                 .replaceAll("(\\.\\d*?)0+($|e)", "$1$2")
                 .replaceAll("\\.($|e)", "$1");
-    }
-
-    /** Keys of all inputs noted so far. */
-    List<String> keysNoted() {
-        List<String> keys = new ArrayList<>();
-        inputs.forEach(input -> keys.add(input.key()));
-        return keys;
     }
 }

@@ -90,14 +90,6 @@ public record TurbineDesign(
     }
 
     /**
-     * @param isOxygenRich whether the gas is oxygen-rich
-     * @return this design for such gas
-     */
-    public TurbineDesign withOxygenRich(boolean isOxygenRich) {
-        return with(efficiency, stages, type, meanDiameter, nozzleAngle, isOxygenRich);
-    }
-
-    /**
      * @param newLimit highest gas temperature at the inlet (K)
      * @return this design with that limit
      */

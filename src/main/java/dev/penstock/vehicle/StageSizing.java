@@ -1,7 +1,6 @@
 package dev.penstock.vehicle;
 
 import dev.penstock.errors.Require;
-import dev.penstock.quantities.Constants;
 import dev.penstock.vehicle.engine.EnginePerformance;
 import dev.penstock.vehicle.mass.MassTable;
 import dev.penstock.vehicle.mass.StageContents;
@@ -67,11 +66,6 @@ public record StageSizing(
         return dryMass.total() / (dryMass.total() + propellant.loaded());
     }
 
-    /** @return propellant over propellant and dry mass (-) */
-    public double propellantMassFraction() {
-        return 1 - structuralCoefficient();
-    }
-
     /** @return time of the ascent burn at full thrust (s) */
     public double burnTime() {
         return propellant.burned() / (engines * engine.massFlow());
@@ -85,10 +79,5 @@ public record StageSizing(
     /** @return volume of the fuel tank (m³) */
     public double fuelTankVolume() {
         return contents.fuelTank().volume();
-    }
-
-    /** @return full vacuum thrust over final weight (-): the most that the load can feel without throttling */
-    public double finalAcceleration() {
-        return engines * engine.vacuumThrust() / (finalMass() * Constants.STANDARD_GRAVITY);
     }
 }
