@@ -52,7 +52,7 @@ public final class Definitions {
 
     private Definitions() {}
 
-    private static ModelCard card(String id, String title, String equation, String range) {
+    static ModelCard card(String id, String title, String equation, String range) {
         return new ModelCard("cycles." + id, title, equation, range, "exact", List.of("definition"));
     }
 }
