@@ -37,9 +37,8 @@ final class PressurizationKeys {
                 Range.of(0.01, 0.95),
                 blowdown ? 0.33 : 0.05,
                 blowdown ? "pressure falls to a third or more, " + ConceptKeys.COMMON : ConceptKeys.COMMON);
-        double sound = ullage > 0 ? ullage : 0.05;
         double fuelUllage = keys.quantity(
-                "fuel_initial_ullage", Dimension.RATIO, Range.of(0.01, 0.95), sound, "as in the oxidizer tank");
+                "fuel_initial_ullage", Dimension.RATIO, Range.of(0.01, 0.95), ullage, "as in the oxidizer tank");
         UllageGas.Law law = UllageGas.Law.ISOTHERMAL;
         double exponent = 1.2;
         if (blowdown) {
