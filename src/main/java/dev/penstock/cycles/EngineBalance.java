@@ -98,6 +98,18 @@ public record EngineBalance(
     }
 
     /**
+     * @param side oxidizer or fuel
+     * @return the station behind its tank
+     */
+    public Station tankOutlet(Side side) {
+        return components.stream()
+                .filter(c -> c.id().equals("tank." + side.key()))
+                .map(c -> station(c.outlets().get(0)))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /**
      * @param ambientPressure ambient pressure (Pa)
      * @return thrust of the whole engine there (N)
      */

@@ -159,13 +159,9 @@ final class OffDesign {
 
     /** A pressure-fed engine keeps the tank pressure that its balance found. */
     private OptionalDouble tankOf(Side side, FeedDesign own) {
-        if (own.tankPressure().isPresent()) {
-            return own.tankPressure();
-        }
-        return design.components().stream()
-                .filter(c -> c.id().equals("tank." + side.key()))
-                .mapToDouble(c -> design.station(c.outlets().get(0)).pressure() * (1 + 1e-9))
-                .findFirst();
+        return own.tankPressure().isPresent()
+                ? own.tankPressure()
+                : OptionalDouble.of(design.tankOutlet(side).pressure() * (1 + 1e-9));
     }
 
     // ---- the result

@@ -222,11 +222,7 @@ public final class PressureFeedTrail {
     }
 
     private String outlet(Side side) {
-        return balance.components().stream()
-                .filter(c -> c.id().equals("tank." + side.key()))
-                .map(c -> BalanceTrail.at(c.outlets().get(0)))
-                .findFirst()
-                .orElseThrow();
+        return BalanceTrail.at(balance.tankOutlet(side).number());
     }
 
     private List<String> masses() {

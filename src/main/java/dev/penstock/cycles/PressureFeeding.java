@@ -44,7 +44,7 @@ final class PressureFeeding {
         List<PressureFeed.Tank> tanks = new ArrayList<>();
         List<PressurantBottle.Demand> demands = new ArrayList<>();
         for (Side side : Side.values()) {
-            Station outlet = outlet(side);
+            Station outlet = balance.tankOutlet(side);
             double mass = load(side);
             double volume = mass / outlet.density() / (1 - design.initialUllage(side));
             tanks.add(new PressureFeed.Tank(
@@ -84,8 +84,8 @@ final class PressureFeeding {
         return new PressureFeed.Point(
                 expelled,
                 time,
-                outlet(Side.OXIDIZER).pressure(),
-                outlet(Side.FUEL).pressure(),
+                balance.tankOutlet(Side.OXIDIZER).pressure(),
+                balance.tankOutlet(Side.FUEL).pressure(),
                 e.chamberPressure(),
                 e.mixtureRatio(),
                 e.vacuumThrust(),
@@ -105,7 +105,7 @@ final class PressureFeeding {
         for (Side side : Side.values()) {
             int i = side.ordinal();
             vapour[i] = vapourPressure(side);
-            begin[i] = outlet(side).pressure();
+            begin[i] = balance.tankOutlet(side).pressure();
             double partial = begin[i] - vapour[i];
             if (!(partial > 0.05 * begin[i])) {
                 throw new LimitReached(
@@ -132,7 +132,7 @@ final class PressureFeeding {
         PressureFeed.Point last = points.get(points.size() - 1);
         for (Side side : Side.values()) {
             double mass = load(side);
-            double volume = mass / outlet(side).density() / (1 - design.initialUllage(side));
+            double volume = mass / balance.tankOutlet(side).density() / (1 - design.initialUllage(side));
             tanks.add(new PressureFeed.Tank(
                     side,
                     mass,
@@ -174,14 +174,6 @@ final class PressureFeeding {
     private double load(Side side) {
         double ratio = loadedRatio;
         return propellantMass * (side == Side.OXIDIZER ? ratio : 1) / (1 + ratio);
-    }
-
-    private Station outlet(Side side) {
-        return balance.components().stream()
-                .filter(c -> c.id().equals("tank." + side.key()))
-                .map(c -> balance.station(c.outlets().get(0)))
-                .findFirst()
-                .orElseThrow();
     }
 
     /** Vapour fills the ullage beside the gas, and more evaporates as it grows; nothing for propellants without the datum. */

@@ -4,7 +4,6 @@ import dev.penstock.combustion.WorkingState;
 import dev.penstock.cooling.JacketResult;
 import dev.penstock.cooling.JacketStation;
 import dev.penstock.cycles.Burner;
-import dev.penstock.cycles.Component;
 import dev.penstock.cycles.EngineBalance;
 import dev.penstock.cycles.Side;
 import dev.penstock.cycles.Station;
@@ -114,8 +113,8 @@ public final class TankHeadRuns {
         double inlet = first.duty().inletPressure();
         // a generator takes the lower of two tanks, and the lower of two discharges as the pumps come up
         double tank = jacket
-                ? tank(Side.FUEL).pressure()
-                : Math.min(tank(Side.OXIDIZER).pressure(), tank(Side.FUEL).pressure());
+                ? balance.tankOutlet(Side.FUEL).pressure()
+                : Math.min(balance.tankOutlet(Side.OXIDIZER).pressure(), balance.tankOutlet(Side.FUEL).pressure());
         double rise = (jacket ? discharge(Side.FUEL) : Math.min(discharge(Side.OXIDIZER), discharge(Side.FUEL))) - tank;
         double shutOff = jacket ? shutOff(Side.FUEL) : 1;
         double resistance = ((shutOff - 1) * rise + tank + rise - inlet) / (flow * flow);
@@ -146,7 +145,7 @@ public final class TankHeadRuns {
                 .filter(i -> i.part() == MassPart.CHAMBER)
                 .mapToDouble(i -> i.mass().mode())
                 .sum();
-        Station cold = tank(Side.FUEL);
+        Station cold = balance.tankOutlet(Side.FUEL);
         return new TankHeadStart.Metal(
                 cold.enthalpy(),
                 cold.temperature(),
@@ -154,14 +153,6 @@ public final class TankHeadRuns {
                 first.duty().massFlow(),
                 METAL * mass,
                 soak);
-    }
-
-    private Station tank(Side side) {
-        return balance.components().stream()
-                .filter(c -> c.kind() == Component.Kind.TANK && c.id().endsWith(side.key()))
-                .map(c -> balance.station(c.outlets().get(0)))
-                .findFirst()
-                .orElseThrow();
     }
 
     private List<PumpSizing> pumps(Side side) {
