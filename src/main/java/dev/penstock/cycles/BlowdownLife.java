@@ -46,6 +46,30 @@ final class BlowdownLife {
         double total() {
             return oxidizer + fuel;
         }
+
+        double share() {
+            return oxidizer / total();
+        }
+    }
+
+    /** Propellant loaded and what is still there (kg). */
+    private record Contents(double oxidizerLoaded, double fuelLoaded, double oxidizer, double fuel) {
+
+        /** What is left of it when some is burnt, a share of it oxidizer. */
+        Contents less(double burnt, double share) {
+            return new Contents(oxidizerLoaded, fuelLoaded, oxidizer - burnt * share, fuel - burnt * (1 - share));
+        }
+
+        /** What can be burnt before a tank is empty. */
+        double least(double wanted, double share) {
+            return Math.min(wanted, Math.min(oxidizer / share, fuel / (1 - share)));
+        }
+
+        /** Share of a side's propellant that is gone. */
+        double gone(Side side) {
+            double here = side == Side.OXIDIZER ? oxidizer / oxidizerLoaded : fuel / fuelLoaded;
+            return Math.min(1, Math.max(0, 1 - here));
+        }
     }
 
     private final EngineBalance design;
@@ -69,25 +93,24 @@ final class BlowdownLife {
     /** Points from full to spent tanks. */
     List<PressureFeed.Point> run(double oxidizerMass, double fuelMass) {
         double total = oxidizerMass + fuelMass;
-        double oxidizer = oxidizerMass;
-        double fuel = fuelMass;
+        Contents contents = new Contents(oxidizerMass, fuelMass, oxidizerMass, fuelMass);
         double time = 0;
         List<PressureFeed.Point> points = new ArrayList<>();
         OperatingPoint performance =
                 at(design.concept().chamberPressure(), design.engine().mixtureRatio());
         double velocity = velocityShare(performance);
-        Flow flow = flow(oxidizerMass, fuelMass, oxidizer, fuel, velocity);
-        points.add(point(0, 0, flow, performance, oxidizerMass, fuelMass, oxidizer, fuel));
+        Flow flow = flow(contents, velocity);
+        points.add(point(0, 0, flow, performance, contents));
         for (int step = 1; step <= STEPS; step++) {
             double wanted = total / STEPS;
-            Flow predicted = after(oxidizerMass, fuelMass, oxidizer, fuel, flow, flow, wanted, velocity);
-            double burnt = least(wanted, oxidizer, fuel, flow, predicted);
-            double share = 0.5 * (flow.oxidizer() / flow.total() + predicted.oxidizer() / predicted.total());
-            oxidizer -= burnt * share;
-            fuel -= burnt * (1 - share);
+            double first = flow.share();
+            Flow predicted = flow(contents.less(contents.least(wanted, first), first), velocity);
+            double share = 0.5 * (first + predicted.share());
+            double burnt = contents.least(wanted, share);
+            contents = contents.less(burnt, share);
             double before = flow.total();
             for (int round = 0; round < ROUNDS; round++) {
-                flow = flow(oxidizerMass, fuelMass, oxidizer, fuel, velocity);
+                flow = flow(contents, velocity);
                 performance = at(flow.throttle() * design.concept().chamberPressure(), flow.oxidizer() / flow.fuel());
                 double found = velocityShare(performance);
                 boolean settled = Math.abs(found - velocity) < TOLERANCE;
@@ -97,14 +120,14 @@ final class BlowdownLife {
                 }
             }
             time += 0.5 * burnt * (1 / before + 1 / flow.total());
-            double gone = 1 - (oxidizer + fuel) / total;
-            points.add(point(gone, time, flow, performance, oxidizerMass, fuelMass, oxidizer, fuel));
+            double gone = 1 - (contents.oxidizer() + contents.fuel()) / total;
+            points.add(point(gone, time, flow, performance, contents));
             if (burnt < wanted * (1 - 1e-9)) {
                 break;
             }
         }
-        left[0] = Math.max(0, oxidizer);
-        left[1] = Math.max(0, fuel);
+        left[0] = Math.max(0, contents.oxidizer());
+        left[1] = Math.max(0, contents.fuel());
         return points;
     }
 
@@ -113,29 +136,9 @@ final class BlowdownLife {
         return left[side.ordinal()];
     }
 
-    private Flow after(
-            double oxidizerMass,
-            double fuelMass,
-            double oxidizer,
-            double fuel,
-            Flow a,
-            Flow b,
-            double wanted,
-            double velocity) {
-        double burnt = least(wanted, oxidizer, fuel, a, b);
-        double share = a.oxidizer() / a.total();
-        return flow(oxidizerMass, fuelMass, oxidizer - burnt * share, fuel - burnt * (1 - share), velocity);
-    }
-
-    /** What can be burnt before a tank is empty. */
-    private static double least(double wanted, double oxidizer, double fuel, Flow a, Flow b) {
-        double share = 0.5 * (a.oxidizer() / a.total() + b.oxidizer() / b.total());
-        return Math.min(wanted, Math.min(oxidizer / share, fuel / (1 - share)));
-    }
-
-    private Flow flow(double oxidizerMass, double fuelMass, double oxidizer, double fuel, double velocity) {
-        double po = tank.pressure(Side.OXIDIZER, gone(oxidizerMass, oxidizer));
-        double pf = tank.pressure(Side.FUEL, gone(fuelMass, fuel));
+    private Flow flow(Contents contents, double velocity) {
+        double po = tank.pressure(Side.OXIDIZER, contents.gone(Side.OXIDIZER));
+        double pf = tank.pressure(Side.FUEL, contents.gone(Side.FUEL));
         double highest = 0.999999 * Math.min(po, pf) / face;
         if (!(highest > LOWEST) || surplus(LOWEST, po, pf, velocity) < 0) {
             throw new LimitReached(
@@ -164,10 +167,6 @@ final class BlowdownLife {
         return designFlow[i] * Math.sqrt(Math.max(0, pressure - throttle * face) / designDrop[i]);
     }
 
-    private static double gone(double loaded, double now) {
-        return Math.min(1, Math.max(0, 1 - now / loaded));
-    }
-
     private OperatingPoint at(double chamberPressure, double mixtureRatio) {
         return engine.at(
                 OperatingCommand.throttle(chamberPressure / design.concept().chamberPressure())
@@ -182,14 +181,7 @@ final class BlowdownLife {
     }
 
     private PressureFeed.Point point(
-            double gone,
-            double time,
-            Flow flow,
-            OperatingPoint performance,
-            double oxidizerMass,
-            double fuelMass,
-            double oxidizer,
-            double fuel) {
+            double gone, double time, Flow flow, OperatingPoint performance, Contents contents) {
         double drop = Double.POSITIVE_INFINITY;
         for (Side side : Side.values()) {
             double now = side == Side.OXIDIZER ? flow.oxidizer() : flow.fuel();
@@ -199,8 +191,8 @@ final class BlowdownLife {
         return new PressureFeed.Point(
                 gone,
                 time,
-                tank.pressure(Side.OXIDIZER, gone(oxidizerMass, oxidizer)),
-                tank.pressure(Side.FUEL, gone(fuelMass, fuel)),
+                tank.pressure(Side.OXIDIZER, contents.gone(Side.OXIDIZER)),
+                tank.pressure(Side.FUEL, contents.gone(Side.FUEL)),
                 performance.chamberPressure(),
                 performance.mixtureRatio(),
                 performance.vacuumThrust(),
