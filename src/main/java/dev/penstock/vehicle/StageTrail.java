@@ -108,7 +108,7 @@ final class StageTrail {
                 "kg",
                 RocketEquation.CARD,
                 List.of(p + "start_mass_kg", p + "delta_v_m_s", p + "isp_s"),
-                plan.stream().filter(x -> x.contains("allowances.")).toList());
+                allowances);
         put(
                 p + "recovery_propellant_kg",
                 s.propellant().recovery(),
@@ -130,7 +130,7 @@ final class StageTrail {
                 LOADED,
                 List.of(p + "propellant_mass_kg"),
                 allowances);
-        propellant(p, engine, s.propellant());
+        propellant(p, engine, 1, s.propellant());
         put(
                 p + "oxidizer_tank_m3",
                 s.oxidizerTankVolume(),
@@ -240,10 +240,11 @@ final class StageTrail {
                 .toList();
     }
 
-    private void propellant(String p, String engine, PropellantLoad load) {
+    /** Oxidizer and fuel of so many loads. */
+    private void propellant(String p, String engine, int loads, PropellantLoad load) {
         List<String> from = List.of(p + "propellant_mass_kg", engine + "mixture_ratio");
-        put(p + "oxidizer_mass_kg", load.oxidizer(), "kg", PART, from);
-        put(p + "fuel_mass_kg", load.fuel(), "kg", PART, from);
+        put(p + "oxidizer_mass_kg", loads * load.oxidizer(), "kg", PART, from);
+        put(p + "fuel_mass_kg", loads * load.fuel(), "kg", PART, from);
     }
 
     private void boosters(String p, BoosterSizing b) {
@@ -258,9 +259,7 @@ final class StageTrail {
                 "kg",
                 LOADED,
                 List.of(p + "count", "plan.boosters.propellant"));
-        List<String> from = List.of(p + "propellant_mass_kg", engine + "mixture_ratio");
-        put(p + "oxidizer_mass_kg", b.count() * b.propellant().oxidizer(), "kg", PART, from);
-        put(p + "fuel_mass_kg", b.count() * b.propellant().fuel(), "kg", PART, from);
+        propellant(p, engine, b.count(), b.propellant());
         table(
                 p,
                 "dry_mass_of_one.",
