@@ -14,6 +14,10 @@ import java.util.function.Supplier;
 final class PressurizationKeys {
 
     private static final double CRYOGENIC = 200;
+    private static final double EXPONENT = 1.2;
+    private static final double BOTTLE_PRESSURE = 31e6;
+    private static final double ROOM = 293.15;
+    private static final double HEATED = 500;
 
     private PressurizationKeys() {}
 
@@ -39,59 +43,47 @@ final class PressurizationKeys {
                 blowdown ? "pressure falls to a third or more, " + ConceptKeys.COMMON : ConceptKeys.COMMON);
         double fuelUllage = keys.quantity(
                 "fuel_initial_ullage", Dimension.RATIO, Range.of(0.01, 0.95), ullage, "as in the oxidizer tank");
-        UllageGas.Law law = UllageGas.Law.ISOTHERMAL;
-        double exponent = 1.2;
-        if (blowdown) {
-            law = keys.choice(
-                    "expansion", UllageGas.Law.class, law, "walls keep the gas warm over a long life, sutton-rpe");
-            exponent = keys.quantity(
-                    "polytropic_exponent",
-                    Dimension.RATIO,
-                    Range.of(0.95, 1.9),
-                    exponent,
-                    "between isothermal and isentropic, " + ConceptKeys.COMMON);
-        }
-        double pressure = 31e6;
-        double temperature = 293.15;
-        double heatedTo = 500;
-        PressurizationDesign.HeatSource source = PressurizationDesign.HeatSource.NOZZLE_COIL;
-        double oxidizerCollapse = collapse(oxidizer);
-        double fuelCollapse = collapse(fuel);
-        if (!blowdown) {
-            pressure = keys.quantity(
-                    "bottle_pressure", Dimension.PRESSURE, Range.of(1e6, 1e8), pressure, ConceptKeys.COMMON);
-            temperature = keys.quantity(
-                    "bottle_temperature", Dimension.TEMPERATURE, Range.of(50, 400), temperature, "room temperature");
-            oxidizerCollapse = keys.quantity(
-                    "oxidizer_collapse_factor",
-                    Dimension.RATIO,
-                    Range.of(1, 5),
-                    oxidizerCollapse,
-                    "1.15 storable, 1.4 cryogenic, 1.6 hydrogen: middle of the ranges in nasa-sp-8112");
-            fuelCollapse = keys.quantity(
-                    "fuel_collapse_factor",
-                    Dimension.RATIO,
-                    Range.of(1, 5),
-                    fuelCollapse,
-                    "1.15 storable, 1.4 cryogenic, 1.6 hydrogen: middle of the ranges in nasa-sp-8112");
-        }
-        if (feed == PressurizationDesign.Feed.HEATED) {
-            heatedTo = keys.quantity(
-                    "heated_temperature",
-                    Dimension.TEMPERATURE,
-                    Range.of(250, 1200),
-                    heatedTo,
-                    "what tank walls and propellant vapour stand, " + ConceptKeys.COMMON);
-            source = keys.choice("heat_source", PressurizationDesign.HeatSource.class, source, ConceptKeys.COMMON);
-        }
-        PressurizationDesign.HeatSource heatSource = source;
-        UllageGas.Law chosen = law;
-        double n = exponent;
-        double p = pressure;
-        double t = temperature;
-        double hot = heatedTo;
-        double oxidizerFactor = oxidizerCollapse;
-        double fuelFactor = fuelCollapse;
+        UllageGas.Law law = blowdown
+                ? keys.choice(
+                        "expansion",
+                        UllageGas.Law.class,
+                        UllageGas.Law.ISOTHERMAL,
+                        "walls keep the gas warm over a long life, sutton-rpe")
+                : UllageGas.Law.ISOTHERMAL;
+        double exponent = blowdown
+                ? keys.quantity(
+                        "polytropic_exponent",
+                        Dimension.RATIO,
+                        Range.of(0.95, 1.9),
+                        EXPONENT,
+                        "between isothermal and isentropic, " + ConceptKeys.COMMON)
+                : EXPONENT;
+        double pressure = blowdown
+                ? BOTTLE_PRESSURE
+                : keys.quantity(
+                        "bottle_pressure", Dimension.PRESSURE, Range.of(1e6, 1e8), BOTTLE_PRESSURE, ConceptKeys.COMMON);
+        double temperature = blowdown
+                ? ROOM
+                : keys.quantity("bottle_temperature", Dimension.TEMPERATURE, Range.of(50, 400), ROOM, "room temperature");
+        double oxidizerCollapse =
+                blowdown ? collapse(oxidizer) : collapse(keys, "oxidizer_collapse_factor", oxidizer);
+        double fuelCollapse = blowdown ? collapse(fuel) : collapse(keys, "fuel_collapse_factor", fuel);
+        boolean heated = feed == PressurizationDesign.Feed.HEATED;
+        double heatedTo = heated
+                ? keys.quantity(
+                        "heated_temperature",
+                        Dimension.TEMPERATURE,
+                        Range.of(250, 1200),
+                        HEATED,
+                        "what tank walls and propellant vapour stand, " + ConceptKeys.COMMON)
+                : HEATED;
+        PressurizationDesign.HeatSource source = heated
+                ? keys.choice(
+                        "heat_source",
+                        PressurizationDesign.HeatSource.class,
+                        PressurizationDesign.HeatSource.NOZZLE_COIL,
+                        ConceptKeys.COMMON)
+                : PressurizationDesign.HeatSource.NOZZLE_COIL;
         return () -> Optional.of(new PressurizationDesign(
                 feed,
                 gas.orElseThrow(),
@@ -99,14 +91,23 @@ final class PressurizationKeys {
                 time,
                 ullage,
                 fuelUllage,
-                chosen,
-                n,
-                p,
-                t,
-                hot,
-                heatSource,
-                oxidizerFactor,
-                fuelFactor));
+                law,
+                exponent,
+                pressure,
+                temperature,
+                heatedTo,
+                source,
+                oxidizerCollapse,
+                fuelCollapse));
+    }
+
+    private static double collapse(ConceptKeys keys, String key, Propellant propellant) {
+        return keys.quantity(
+                key,
+                Dimension.RATIO,
+                Range.of(1, 5),
+                collapse(propellant),
+                "1.15 storable, 1.4 cryogenic, 1.6 hydrogen: middle of the ranges in nasa-sp-8112");
     }
 
     private static Optional<Propellant> gas(ConceptKeys keys, FluidLibrary fluids) {
