@@ -302,15 +302,8 @@ public final class ConceptReader {
     private static Supplier<MassFactors> mass(ConceptKeys keys) {
         Map<MassPart, Double> factors = new LinkedHashMap<>();
         for (MassPart part : MassPart.scaled()) {
-            double factor = keys.quantity(
-                    part.key(),
-                    Dimension.RATIO,
-                    Range.of(0.05, 20),
-                    1,
-                    "the model as it stands, " + part.card().id());
-            if (factor > 0) {
-                factors.put(part, factor);
-            }
+            String basis = "the model as it stands, " + part.card().id();
+            factors.put(part, keys.quantity(part.key(), Dimension.RATIO, Range.of(0.05, 20), 1, basis));
         }
         return () -> new MassFactors(factors);
     }

@@ -184,13 +184,7 @@ final class GasKeys {
                     "pump_speed_ratio", Dimension.RATIO, Range.of(0.05, 20), "each pump at its own best speed");
             limit = keys.quantity(teeth.key(), Dimension.VELOCITY, Range.of(5, 400), limit, teeth.source());
         }
-        return new ShaftDesign(
-                arrangement,
-                path,
-                gear > 0 ? gear : 1,
-                pumpRatio,
-                limit > 0 ? limit : teeth.spread().mode(),
-                losses(keys, arrangement));
+        return new ShaftDesign(arrangement, path, gear, pumpRatio, limit, losses(keys, arrangement));
     }
 
     private static MechanicalLosses losses(ConceptKeys keys, ShaftDesign.Arrangement arrangement) {

@@ -11,8 +11,8 @@ final class PressureFeedCards {
             "Propellant loaded",
             "m_o = m r/(1 + r); m_f = m/(1 + r); m stated, or ṁ t of the start; r what is burnt over the life",
             "tanks that end together");
-    static final ModelCard TANK_VOLUME =
-            Definitions.card("tank-volume", "Volume of a tank", "V = m/(ρ (1 − u)); u share of gas at the start", "everywhere");
+    static final ModelCard TANK_VOLUME = Definitions.card(
+            "tank-volume", "Volume of a tank", "V = m/(ρ (1 − u)); u share of gas at the start", "everywhere");
     static final ModelCard IMPULSE = Definitions.card(
             "total-impulse", "Impulse over the life", "I = ∫ F dt, thrust linear between the points", "everywhere");
     static final ModelCard HEATER = Definitions.card(

@@ -64,9 +64,9 @@ final class PressurizationKeys {
                         "bottle_pressure", Dimension.PRESSURE, Range.of(1e6, 1e8), BOTTLE_PRESSURE, ConceptKeys.COMMON);
         double temperature = blowdown
                 ? ROOM
-                : keys.quantity("bottle_temperature", Dimension.TEMPERATURE, Range.of(50, 400), ROOM, "room temperature");
-        double oxidizerCollapse =
-                blowdown ? collapse(oxidizer) : collapse(keys, "oxidizer_collapse_factor", oxidizer);
+                : keys.quantity(
+                        "bottle_temperature", Dimension.TEMPERATURE, Range.of(50, 400), ROOM, "room temperature");
+        double oxidizerCollapse = blowdown ? collapse(oxidizer) : collapse(keys, "oxidizer_collapse_factor", oxidizer);
         double fuelCollapse = blowdown ? collapse(fuel) : collapse(keys, "fuel_collapse_factor", fuel);
         boolean heated = feed == PressurizationDesign.Feed.HEATED;
         double heatedTo = heated

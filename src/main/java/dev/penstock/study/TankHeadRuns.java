@@ -114,7 +114,9 @@ public final class TankHeadRuns {
         // a generator takes the lower of two tanks, and the lower of two discharges as the pumps come up
         double tank = jacket
                 ? balance.tankOutlet(Side.FUEL).pressure()
-                : Math.min(balance.tankOutlet(Side.OXIDIZER).pressure(), balance.tankOutlet(Side.FUEL).pressure());
+                : Math.min(
+                        balance.tankOutlet(Side.OXIDIZER).pressure(),
+                        balance.tankOutlet(Side.FUEL).pressure());
         double rise = (jacket ? discharge(Side.FUEL) : Math.min(discharge(Side.OXIDIZER), discharge(Side.FUEL))) - tank;
         double shutOff = jacket ? shutOff(Side.FUEL) : 1;
         double resistance = ((shutOff - 1) * rise + tank + rise - inlet) / (flow * flow);
