@@ -239,24 +239,7 @@ final class Machinery {
         PumpPoint point = built.at(side, duty, pumpSpeeds.get(side));
         pumpPoints.put(label, point);
         shaftOf(side).add(new Shaft.PumpUse(label, duty, built.pump(side).design()), point.power());
-        Medium.Liquid liquid = (Medium.Liquid) in.medium();
-        Stream out = sheet.outlet(
-                label + " discharge",
-                liquid,
-                point.dischargePressure(),
-                in.enthalpy() + (point.power() - drawn(side)) / in.flow(),
-                in.oxidizerFlow(),
-                in.fuelFlow());
-        sheet.component(
-                "pump." + side.key(),
-                Component.Kind.PUMP,
-                label,
-                List.of(in),
-                List.of(out),
-                0,
-                point.power() - drawn(side));
-        sheet.step(side.key(), label, in.pressure(), out.pressure());
-        return out;
+        return pumped("pump." + side.key(), label, side, in, point.dischargePressure(), point.power() - drawn(side));
     }
 
     private Stream mainPump(Side side, Stream in, PumpDuty duty) {
@@ -313,11 +296,14 @@ final class Machinery {
         PumpDesign running = design.withSpeed(speed);
         PumpWork work = plant.pumpModel().work(duty, running);
         shaft.add(new Shaft.PumpUse(label, duty, running), work.power());
-        Medium.Liquid liquid = (Medium.Liquid) in.medium();
-        double power = work.power() - drawn;
+        return pumped(id, label, side, in, duty.dischargePressure(), work.power() - drawn);
+    }
+
+    /** What leaves a pump that gives its stream so much power (W). */
+    private Stream pumped(String id, String label, Side side, Stream in, double pressure, double power) {
         double enthalpy = in.enthalpy() + power / in.flow();
-        Stream out = sheet.outlet(
-                label + " discharge", liquid, duty.dischargePressure(), enthalpy, in.oxidizerFlow(), in.fuelFlow());
+        Stream out =
+                sheet.outlet(label + " discharge", in.medium(), pressure, enthalpy, in.oxidizerFlow(), in.fuelFlow());
         sheet.component(id, Component.Kind.PUMP, label, List.of(in), List.of(out), 0, power);
         sheet.step(side.key(), label, in.pressure(), out.pressure());
         return out;
