@@ -94,7 +94,7 @@ public final class ConceptPage {
                 "warnings",
                 balance.warnings().stream()
                         .distinct()
-                        .map(w -> Map.of("source", w.source(), "message", w.message()))
+                        .map(BalanceJson::warning)
                         .toList());
         model.put("sections", sections());
         Trail all = EngineTrail.of(balance);

@@ -259,7 +259,7 @@ public final class VehicleView {
                 "warnings",
                 vehicle.warnings().stream()
                         .distinct()
-                        .map(w -> Map.of("source", w.source(), "message", w.message()))
+                        .map(BalanceJson::warning)
                         .toList());
         List<PageSection> parts = new ArrayList<>();
         parts.add(VehicleTables.section(vehicle));
