@@ -53,14 +53,23 @@ public final class KineticsLoss implements LossModel {
         }
         RecombinationTable table = chamber.profile().recombination();
         ChamberContour contour = chamber.drawing().contour();
-        double previous = 0;
+        // At the throat itself both sides of the demand vanish: the line through the next two nodes stands for it.
+        double first = lnSupplyOverDemand(chamber.profile(), table, contour, 1);
+        double second = lnSupplyOverDemand(chamber.profile(), table, contour, 2);
+        double previous = first
+                + (first - second)
+                        * (table.lnPressure(0) - table.lnPressure(1))
+                        / (table.lnPressure(1) - table.lnPressure(2));
+        if (previous < 0) {
+            return frozenFrom(chamber, Math.exp(table.lnPressure(0)), true);
+        }
         for (int i = 1; i < table.size(); i++) {
             double ratio = lnSupplyOverDemand(chamber.profile(), table, contour, i);
             if (ratio < 0) {
-                double start = i == 1 ? table.lnPressure(0) : table.lnPressure(i - 1);
-                double share = i == 1 ? 0 : previous / (previous - ratio);
+                double share = previous / (previous - ratio);
+                double start = table.lnPressure(i - 1);
                 double frozen = start + share * (table.lnPressure(i) - start);
-                return frozenFrom(chamber, Math.exp(frozen), i == 1);
+                return frozenFrom(chamber, Math.exp(frozen), false);
             }
             previous = ratio;
         }

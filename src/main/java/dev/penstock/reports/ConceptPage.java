@@ -92,10 +92,7 @@ public final class ConceptPage {
         model.put("good", balance.withinLimits());
         model.put(
                 "warnings",
-                balance.warnings().stream()
-                        .distinct()
-                        .map(BalanceJson::warning)
-                        .toList());
+                balance.warnings().stream().distinct().map(BalanceJson::warning).toList());
         model.put("sections", sections());
         Trail all = EngineTrail.of(balance);
         reach.ifPresent(r -> LimitTrail.extend(all, r));

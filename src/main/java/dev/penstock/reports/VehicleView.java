@@ -257,10 +257,7 @@ public final class VehicleView {
                                 "payload_fraction")));
         model.put(
                 "warnings",
-                vehicle.warnings().stream()
-                        .distinct()
-                        .map(BalanceJson::warning)
-                        .toList());
+                vehicle.warnings().stream().distinct().map(BalanceJson::warning).toList());
         List<PageSection> parts = new ArrayList<>();
         parts.add(VehicleTables.section(vehicle));
         parts.addAll(more);

@@ -49,6 +49,20 @@ class KineticsLossTest {
                 .isCloseTo(factor, within(tolerance));
     }
 
+    /**
+     * Identity: the loss changes with size without a jump, also where freezing moves away from the throat (near 700 N here).
+     * With a jump the sizing for a thrust finds no throat there.
+     */
+    @Test
+    void theLossOfTinyChambersChangesWithoutAJump() {
+        double before = kinetics(chamber("O2", "H2", 5.5, 0.676e6, 6, 300));
+        for (double thrust = 310; thrust <= 3000; thrust *= 1.03) {
+            double here = kinetics(chamber("O2", "H2", 5.5, 0.676e6, 6, thrust));
+            assertThat(here).as("at %.0f N", thrust).isBetween(before - 1e-9, before + 6e-4);
+            before = here;
+        }
+    }
+
     @Test
     void largerAndDenserChambersLoseLess() {
         double small = kinetics(chamber("O2", "H2", 5.5, 2e6, 60, 2e4));
