@@ -1,6 +1,7 @@
 @echo off
-rem Runs Penstock on Windows: builds it when it was not built yet or the sources changed, fetches CoolProp once.
-rem Environment: JAVA_HOME (else java on PATH), PENSTOCK_COOLPROP (own CoolProp library instead of the fetched one).
+rem Runs Penstock on Windows: fetches CoolProp once, builds when it was not built yet or the sources changed.
+rem Environment: JAVA_HOME (else java on PATH), PENSTOCK_PYTHON (else python or py on PATH),
+rem PENSTOCK_COOLPROP (own CoolProp library instead of the fetched one).
 setlocal EnableExtensions
 set "home=%~dp0"
 if "%home:~-1%"=="\" set "home=%home:~0,-1%"
@@ -21,13 +22,32 @@ if not exist "%stamp%" set "stale=1"
 if not defined stale (
   for /f %%r in ('powershell -NoProfile -Command "$built=(Get-Item -LiteralPath $env:stamp).LastWriteTimeUtc; $files=@(Get-Item -LiteralPath ($env:home+'\pom.xml'))+@(Get-ChildItem -LiteralPath ($env:home+'\src\main') -Recurse); if ($files | Where-Object { $_.LastWriteTimeUtc -gt $built } | Select-Object -First 1) { 'stale' } else { 'fresh' }"') do if "%%r"=="stale" set "stale=1"
 )
+rem What cannot work is said before anything is built.
 if not defined stale goto fetch
-
 where mvn >nul 2>&1
 if errorlevel 1 (
   echo penstock: Maven was not found; install Maven 3.8 or later so that mvn is on the PATH 1>&2
   exit /b 1
 )
+
+:fetch
+if defined PENSTOCK_COOLPROP goto build
+set "python=%PENSTOCK_PYTHON%"
+if defined python goto python
+set "python=python"
+where python >nul 2>&1
+if errorlevel 1 set "python=py"
+:python
+"%python%" -c "" >nul 2>&1
+if errorlevel 1 (
+  echo penstock: %python% does not run; install Python 3 with pip ^(it brings CoolProp^), name an interpreter in PENSTOCK_PYTHON, or set PENSTOCK_COOLPROP 1>&2
+  exit /b 1
+)
+"%python%" -E "%home%\src\build\fetch_packages.py" "%home%\.penstock" coolprop
+if errorlevel 1 exit /b 1
+
+:build
+if not defined stale goto run
 echo penstock: building ^(needed once, and after a change of the sources^) ... 1>&2
 if not exist "%home%\target" mkdir "%home%\target"
 type nul > "%stamp%.new"
@@ -42,19 +62,6 @@ if not "%built%"=="0" (
 )
 for %%f in ("%home%\target\penstock-*.jar") do copy /y "%%f" "%jar%" >nul
 move /y "%stamp%.new" "%stamp%" >nul
-
-:fetch
-if defined PENSTOCK_COOLPROP goto run
-set "python=python"
-where python >nul 2>&1
-if errorlevel 1 set "python=py"
-where %python% >nul 2>&1
-if errorlevel 1 (
-  echo penstock: Python was not found; install Python 3 with pip ^(it brings CoolProp^), or set PENSTOCK_COOLPROP 1>&2
-  exit /b 1
-)
-%python% -E "%home%\src\build\fetch_packages.py" "%home%\.penstock" coolprop
-if errorlevel 1 exit /b 1
 
 :run
 "%java%" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Djava.awt.headless=true "-Dpenstock.home=%home%" -cp "%jar%" dev.penstock.app.Penstock %*
