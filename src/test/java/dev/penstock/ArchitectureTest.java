@@ -18,8 +18,8 @@ class ArchitectureTest {
     private static final String ROOT = "dev.penstock.";
     private static final List<String> ORDER = List.of(
             "errors",
-            "provenance",
             "quantities",
+            "provenance",
             "input",
             "numerics",
             "fluids",

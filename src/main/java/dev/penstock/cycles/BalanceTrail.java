@@ -7,11 +7,15 @@ import dev.penstock.cooling.JacketTrail;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.provenance.ModelCard;
+import dev.penstock.provenance.Place;
+import dev.penstock.provenance.Place.Role;
 import dev.penstock.provenance.Trail;
 import dev.penstock.quantities.Constants;
-import dev.penstock.turbomachinery.MachineTrail;
+import dev.penstock.turbomachinery.PumpFigures;
 import dev.penstock.turbomachinery.PumpSizing;
 import dev.penstock.turbomachinery.ShaftBalance;
+import dev.penstock.turbomachinery.ShaftFigures;
+import dev.penstock.turbomachinery.TurbineFigures;
 import dev.penstock.turbomachinery.TurbineSizing;
 import java.util.ArrayList;
 import java.util.List;
@@ -131,24 +135,60 @@ public final class BalanceTrail {
     }
 
     private void machines() {
-        MachineTrail machines = new MachineTrail(trail);
         for (PumpSizing pump : balance.pumps()) {
-            Component c = labelled(pump.name());
             String side = pump.duty()
                             .propellant()
                             .id()
                             .equals(balance.concept().oxidizer().id())
                     ? "oxidizer"
                     : "fuel";
-            machines.pump(pump, at(c.inlets().get(0)), at(c.outlets().get(0)), concept("pumps." + side + "."));
+            Place at = between("pumps", pump.name()).with(Role.GIVEN, concept("pumps." + side + "."));
+            PumpFigures.ALL.record(pump, drives(pump) ? at.with(Role.DRIVE, at.all(Role.OUTLET)) : at, trail);
         }
         for (TurbineSizing turbine : balance.turbines()) {
-            Component c = labelled(turbine.name());
-            machines.turbine(turbine, at(c.inlets().get(0)), at(c.outlets().get(0)), concept("turbines."));
+            List<String> shaft = balance.shafts().stream()
+                    .filter(s -> s.turbines().contains(turbine.name()))
+                    .map(s -> "shafts." + Trail.slug(s.name()))
+                    .toList();
+            Place at = between("turbines", turbine.name())
+                    .with(Role.GIVEN, concept("turbines."))
+                    .with(Role.SHAFT, shaft);
+            TurbineFigures.ALL.record(turbine, at, trail);
         }
+        List<String> turbines =
+                balance.turbines().stream().map(TurbineSizing::name).toList();
         for (ShaftBalance shaft : balance.shafts()) {
-            machines.shaft(shaft, concept("shafts."));
+            Place at = Place.at("shafts." + Trail.slug(shaft.name()))
+                    .with(Role.GIVEN, concept("shafts."))
+                    .with(Role.PUMPS, parts("pumps.", shaft.pumps()))
+                    .with(
+                            Role.TURBINES,
+                            parts(
+                                    "turbines.",
+                                    shaft.turbines().stream()
+                                            .filter(turbines::contains)
+                                            .toList()));
+            ShaftFigures.ALL.record(shaft, at, trail);
         }
+    }
+
+    /** Place of a machine between its stations. */
+    private Place between(String list, String machine) {
+        Component c = labelled(machine);
+        return Place.at(list + "." + Trail.slug(machine))
+                .with(Role.INLET, List.of(at(c.inlets().get(0))))
+                .with(Role.OUTLET, List.of(at(c.outlets().get(0))));
+    }
+
+    /** Whether liquid from behind the pump drives a boost pump and passes it again. */
+    private boolean drives(PumpSizing pump) {
+        double arriving =
+                balance.station(labelled(pump.name()).inlets().get(0)).massFlow();
+        return Math.abs(arriving / pump.duty().massFlow() - 1) > 1e-6;
+    }
+
+    private static List<String> parts(String list, List<String> names) {
+        return names.stream().map(name -> list + Trail.slug(name)).toList();
     }
 
     private Component labelled(String name) {

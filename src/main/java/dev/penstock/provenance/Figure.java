@@ -1,0 +1,137 @@
+package dev.penstock.provenance;
+
+import dev.penstock.quantities.Notation;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+
+/**
+ * One value that a kind of thing publishes, declared once: documents, tables, pages, comparisons, studies and trails walk
+ * the declarations. A figure is a number, or a word or list that only documents and tables show. Made by a
+ * {@link FigureTable}. Immutable.
+ *
+ * @param <T> kind of thing
+ */
+public final class Figure<T> implements FigureTable.Member<T> {
+
+    private final String key;
+    private final String title;
+    private final Function<T, ?> value;
+    private final Function<T, Notation> notation;
+    private final BiFunction<T, Place, Optional<Origin>> origin;
+    private final int better;
+    private final boolean inDocuments;
+
+    private Figure(
+            String key,
+            String title,
+            Function<T, ?> value,
+            Function<T, Notation> notation,
+            BiFunction<T, Place, Optional<Origin>> origin,
+            int better,
+            boolean inDocuments) {
+        this.key = key;
+        this.title = title;
+        this.value = value;
+        this.notation = notation;
+        this.origin = origin;
+        this.better = better;
+        this.inDocuments = inDocuments;
+    }
+
+    static <T> Figure<T> of(String key, String title, Function<T, Notation> notation, Function<T, ?> value) {
+        return new Figure<>(key, title, value, notation, (thing, at) -> Optional.empty(), 0, true);
+    }
+
+    Figure<T> from(BiFunction<T, Place, Optional<Origin>> made) {
+        return new Figure<>(key, title, value, notation, made, better, inDocuments);
+    }
+
+    Figure<T> better(int direction) {
+        return new Figure<>(key, title, value, notation, origin, direction, inDocuments);
+    }
+
+    Figure<T> outsideDocuments() {
+        return new Figure<>(key, title, value, notation, origin, better, false);
+    }
+
+    /** @return key in documents and paths; of a number with a unit it ends in the SI unit */
+    @Override
+    public String key() {
+        return key;
+    }
+
+    /** @return name for people, without the unit */
+    public String title() {
+        return title;
+    }
+
+    /**
+     * @param thing a thing of this kind
+     * @return what documents hold: a {@link Double} in SI, {@link Integer}, {@link Boolean}, text, list of those, or an
+     *     {@link Optional} of one
+     */
+    public Object value(T thing) {
+        Object raw = value.apply(thing);
+        return raw instanceof OptionalDouble number
+                ? number.isPresent() ? Optional.of(number.getAsDouble()) : Optional.empty()
+                : raw;
+    }
+
+    /**
+     * @param thing a thing of this kind
+     * @return the value in SI; empty if it is no number, or this thing does not have it
+     */
+    public OptionalDouble number(T thing) {
+        Object raw = value(thing);
+        Object held = raw instanceof Optional<?> optional ? optional.orElse(null) : raw;
+        return held instanceof Number number ? OptionalDouble.of(number.doubleValue()) : OptionalDouble.empty();
+    }
+
+    /**
+     * @param thing a thing of this kind
+     * @return how people read the number
+     */
+    public Notation notation(T thing) {
+        return notation.apply(thing);
+    }
+
+    /**
+     * @param thing a thing of this kind
+     * @return the value for people without its unit, unless only the number tells the unit; empty text for none
+     */
+    public String text(T thing) {
+        OptionalDouble number = number(thing);
+        if (number.isPresent()) {
+            return notation(thing).write(number.getAsDouble());
+        }
+        Object raw = value(thing);
+        Object held = raw instanceof Optional<?> optional ? optional.orElse(null) : raw;
+        if (held instanceof Iterable<?> list) {
+            StringBuilder joined = new StringBuilder();
+            list.forEach(part -> joined.append(joined.isEmpty() ? "" : ", ").append(part));
+            return joined.toString();
+        }
+        return held == null ? "" : held.toString();
+    }
+
+    /**
+     * @param thing a thing of this kind
+     * @param at where it stands
+     * @return the model that made the number and what went in; empty for words, and where the trail ends
+     */
+    public Optional<Origin> origin(T thing, Place at) {
+        return origin.apply(thing, at);
+    }
+
+    /** @return +1 if more is better, −1 if less is, 0 if neither */
+    public int better() {
+        return better;
+    }
+
+    /** @return whether documents hold it; otherwise only tables and the trail */
+    public boolean inDocuments() {
+        return inDocuments;
+    }
+}

@@ -1,0 +1,404 @@
+package dev.penstock.provenance;
+
+import dev.penstock.quantities.Notation;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import java.util.function.ToIntFunction;
+
+/**
+ * What a kind of thing publishes, in the order of documents: figures, and parts that have tables of their own. Declared
+ * beside the record that it describes. Immutable; the declaring methods of {@link Builder} are not thread-safe.
+ *
+ * @param <T> kind of thing
+ */
+public final class FigureTable<T> {
+
+    /** A figure, or a part with figures of its own. */
+    public sealed interface Member<T> permits Figure, Branch {
+
+        /** @return key in documents and paths */
+        String key();
+
+        /** @return whether documents hold it */
+        boolean inDocuments();
+    }
+
+    /**
+     * Parts of a thing.
+     *
+     * @param key key in documents and paths
+     * @param list whether there may be several; otherwise one or none
+     * @param parts the parts of a thing
+     * @param table what a part publishes
+     * @param placing where a part stands
+     * @param inDocuments whether documents hold it
+     * @param <T> kind of thing
+     * @param <C> kind of part
+     */
+    public record Branch<T, C>(
+            String key,
+            boolean list,
+            Function<T, List<C>> parts,
+            FigureTable<C> table,
+            Placing<T, C> placing,
+            boolean inDocuments)
+            implements Member<T> {
+
+        /**
+         * @param thing a thing
+         * @param at where it stands
+         * @param visitor told of every figure of every part
+         */
+        void visit(T thing, Place at, Visitor visitor) {
+            List<C> all = parts.apply(thing);
+            for (int i = 0; i < all.size(); i++) {
+                visitor.visit(table, all.get(i), place(thing, all.get(i), i, at));
+            }
+        }
+
+        /**
+         * @param thing a thing
+         * @param part one of its parts
+         * @param index place of the part in its list
+         * @param at where the thing stands
+         * @return where the part stands
+         */
+        public Place place(T thing, C part, int index, Place at) {
+            Place here = at.part(list ? key + "." + table.name.apply(part, index) : key);
+            return placing.place(thing, part, here);
+        }
+    }
+
+    /** Says what is around a part. */
+    @FunctionalInterface
+    public interface Placing<T, C> {
+
+        /**
+         * @param thing a thing
+         * @param part one of its parts
+         * @param at path of the part, with what is around the thing
+         * @return the place of the part
+         */
+        Place place(T thing, C part, Place at);
+    }
+
+    /** Told of a thing with its table and place; decides whether to go on to its parts. */
+    @FunctionalInterface
+    public interface Visitor {
+
+        /**
+         * @param table what the thing publishes
+         * @param thing the thing
+         * @param at where it stands
+         * @param <C> kind of thing
+         */
+        <C> void visit(FigureTable<C> table, C thing, Place at);
+    }
+
+    private final BiFunction<T, Integer, String> name;
+    private final List<Member<T>> members;
+
+    private FigureTable(BiFunction<T, Integer, String> name, List<Member<T>> members) {
+        this.name = name;
+        this.members = List.copyOf(members);
+    }
+
+    /**
+     * @param <T> kind of thing
+     * @return a table of a thing that is the only one of its kind
+     */
+    public static <T> Builder<T> ofOne() {
+        return new Builder<>((thing, index) -> Integer.toString(index));
+    }
+
+    /**
+     * @param name name of a thing among its like, for people or not; paths hold its {@link Trail#slug}
+     * @param <T> kind of thing
+     * @return a table of things with names
+     */
+    public static <T> Builder<T> named(Function<T, String> name) {
+        return new Builder<>((thing, index) -> Trail.slug(name.apply(thing)));
+    }
+
+    /** @return figures and parts in the order of documents */
+    public List<Member<T>> members() {
+        return members;
+    }
+
+    /** @return the figures alone, in order */
+    public List<Figure<T>> figures() {
+        List<Figure<T>> figures = new ArrayList<>();
+        for (Member<T> member : members) {
+            if (member instanceof Figure<T> figure) {
+                figures.add(figure);
+            }
+        }
+        return figures;
+    }
+
+    /**
+     * @param key key of a figure
+     * @return the figure
+     * @throws IllegalArgumentException if there is none of that key (a defect in the caller)
+     */
+    public Figure<T> figure(String key) {
+        return figures().stream()
+                .filter(figure -> figure.key().equals(key))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no figure " + key));
+    }
+
+    /**
+     * Records every number that has an origin, of a thing and its parts.
+     *
+     * @param thing a thing
+     * @param at where it stands
+     * @param trail where to record
+     */
+    public void record(T thing, Place at, Trail trail) {
+        walk(thing, at, new Visitor() {
+            @Override
+            public <C> void visit(FigureTable<C> table, C part, Place place) {
+                for (Figure<C> figure : table.figures()) {
+                    figure.number(part).ifPresent(value -> figure.origin(part, place)
+                            .ifPresent(origin -> trail.record(
+                                    place.own(figure.key()),
+                                    value,
+                                    figure.notation(part).siUnit(),
+                                    origin.model(),
+                                    origin.inputs().toArray(String[]::new))));
+                }
+            }
+        });
+    }
+
+    /**
+     * @param thing a thing
+     * @param at where it stands
+     * @return every number of it and its parts
+     */
+    public List<Reading> readings(T thing, Place at) {
+        List<Reading> readings = new ArrayList<>();
+        walk(thing, at, new Visitor() {
+            @Override
+            public <C> void visit(FigureTable<C> table, C part, Place place) {
+                for (Figure<C> figure : table.figures()) {
+                    figure.number(part)
+                            .ifPresent(value -> readings.add(new Reading(
+                                    place.own(figure.key()),
+                                    figure.title(),
+                                    value,
+                                    figure.notation(part),
+                                    figure.better())));
+                }
+            }
+        });
+        return readings;
+    }
+
+    /**
+     * @param thing a thing
+     * @param at where it stands
+     * @param path path of a number
+     * @return the number; empty if the thing has none there
+     */
+    public Optional<Reading> reading(T thing, Place at, String path) {
+        return readings(thing, at).stream().filter(r -> r.path().equals(path)).findFirst();
+    }
+
+    /**
+     * @param thing a thing
+     * @param at where it stands
+     * @param visitor told of the thing, then of each of its parts
+     */
+    public void walk(T thing, Place at, Visitor visitor) {
+        visitor.visit(this, thing, at);
+        Visitor deeper = new Visitor() {
+            @Override
+            public <C> void visit(FigureTable<C> table, C part, Place place) {
+                table.walk(part, place, visitor);
+            }
+        };
+        for (Member<T> member : members) {
+            if (member instanceof Branch<T, ?> branch) {
+                branch.visit(thing, at, deeper);
+            }
+        }
+    }
+
+    /** A number of a thing, ready to be shown or compared. */
+    public record Reading(String path, String title, double value, Notation notation, int better) {}
+
+    /** Declares the figures of a kind of thing one after the other. */
+    public static final class Builder<T> {
+
+        private final BiFunction<T, Integer, String> name;
+        private final List<Member<T>> members = new ArrayList<>();
+
+        private Builder(BiFunction<T, Integer, String> name) {
+            this.name = name;
+        }
+
+        /**
+         * @param key key in documents
+         * @param title name for people, empty if tables do not show it
+         * @param value text, truth or list of texts or numbers; may be optional
+         * @return this builder
+         */
+        public Builder<T> word(String key, String title, Function<T, ?> value) {
+            members.add(Figure.of(key, title, thing -> Notation.COUNT, value));
+            return this;
+        }
+
+        /**
+         * @param key key in documents, ending in the SI unit
+         * @param title name for people, without the unit
+         * @param notation how people read it, with its SI unit
+         * @param value the number in SI
+         * @return this builder
+         */
+        public Builder<T> number(String key, String title, Notation notation, ToDoubleFunction<T> value) {
+            members.add(Figure.of(key, title, thing -> notation, value::applyAsDouble));
+            return this;
+        }
+
+        /**
+         * @param key key in documents
+         * @param title name for people
+         * @param notation how people read it: things of this kind have different units
+         * @param value the number in SI
+         * @return this builder
+         */
+        public Builder<T> number(String key, String title, Function<T, Notation> notation, ToDoubleFunction<T> value) {
+            members.add(Figure.of(key, title, notation, value::applyAsDouble));
+            return this;
+        }
+
+        /**
+         * @param key key in documents, ending in the SI unit
+         * @param title name for people, without the unit
+         * @param notation how people read it, with its SI unit
+         * @param value the number in SI as {@link java.util.OptionalDouble}, or {@link Optional} of a number
+         * @return this builder
+         */
+        public Builder<T> optional(String key, String title, Notation notation, Function<T, ?> value) {
+            members.add(Figure.of(key, title, thing -> notation, value));
+            return this;
+        }
+
+        /**
+         * @param key key in documents
+         * @param title name for people
+         * @param value a whole number
+         * @return this builder
+         */
+        public Builder<T> count(String key, String title, ToIntFunction<T> value) {
+            members.add(Figure.of(key, title, thing -> Notation.COUNT, value::applyAsInt));
+            return this;
+        }
+
+        /**
+         * Says where the last figure comes from.
+         *
+         * @param model model that makes it
+         * @param sources what goes in
+         * @return this builder
+         */
+        public Builder<T> by(ModelCard model, Place.Source... sources) {
+            return by(thing -> model, sources);
+        }
+
+        /**
+         * Says where the last figure comes from.
+         *
+         * @param model model that makes it, of a thing
+         * @param sources what goes in
+         * @return this builder
+         */
+        public Builder<T> by(Function<T, ModelCard> model, Place.Source... sources) {
+            return from((thing, at) -> new Origin(model.apply(thing), paths(at, sources)));
+        }
+
+        /**
+         * Says where the last figure comes from.
+         *
+         * @param origin its model and what goes in, of a thing at its place
+         * @return this builder
+         */
+        public Builder<T> from(BiFunction<T, Place, Origin> origin) {
+            return change(figure -> figure.from((thing, at) -> Optional.of(origin.apply(thing, at))));
+        }
+
+        /** @return this builder; of the last figure more is better */
+        public Builder<T> moreIsBetter() {
+            return change(figure -> figure.better(1));
+        }
+
+        /** @return this builder; of the last figure less is better */
+        public Builder<T> lessIsBetter() {
+            return change(figure -> figure.better(-1));
+        }
+
+        /** @return this builder; documents do not hold the last figure, tables and the trail do */
+        public Builder<T> outsideDocuments() {
+            return change(Figure::outsideDocuments);
+        }
+
+        /**
+         * @param key key of the list
+         * @param parts the parts of a thing
+         * @param table what a part publishes
+         * @param placing what is around a part
+         * @param <C> kind of part
+         * @return this builder
+         */
+        public <C> Builder<T> each(
+                String key, Function<T, List<C>> parts, FigureTable<C> table, Placing<T, C> placing) {
+            members.add(new Branch<>(key, true, parts, table, placing, true));
+            return this;
+        }
+
+        /**
+         * @param key key of the part
+         * @param part the part of a thing, if it has it
+         * @param table what the part publishes
+         * @param placing what is around the part
+         * @param <C> kind of part
+         * @return this builder
+         */
+        public <C> Builder<T> part(
+                String key, Function<T, Optional<C>> part, FigureTable<C> table, Placing<T, C> placing) {
+            members.add(new Branch<>(
+                    key, false, thing -> part.apply(thing).stream().toList(), table, placing, true));
+            return this;
+        }
+
+        /** @return the table */
+        public FigureTable<T> table() {
+            return new FigureTable<>(name, members);
+        }
+
+        private Builder<T> change(Function<Figure<T>, Figure<T>> change) {
+            int last = members.size() - 1;
+            if (last < 0 || !(members.get(last) instanceof Figure<T> figure)) {
+                throw new IllegalStateException("no figure was declared before");
+            }
+            members.set(last, change.apply(figure));
+            return this;
+        }
+
+        private static List<String> paths(Place at, Place.Source... sources) {
+            Set<String> paths = new LinkedHashSet<>();
+            for (Place.Source source : sources) {
+                paths.addAll(source.paths(at));
+            }
+            return List.copyOf(paths);
+        }
+    }
+}

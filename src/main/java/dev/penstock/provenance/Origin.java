@@ -1,0 +1,33 @@
+package dev.penstock.provenance;
+
+import java.util.List;
+
+/**
+ * Where one value comes from.
+ *
+ * @param model model that made it
+ * @param inputs paths of the values that went in
+ */
+public record Origin(ModelCard model, List<String> inputs) {
+
+    public Origin {
+        inputs = List.copyOf(inputs);
+    }
+
+    /**
+     * @param what what kind of origin, for example "stated by the concept"
+     * @param source who says so: a source key, a file, the words of the concept
+     * @return the origin of a value from outside the calculation
+     */
+    public static Origin given(String what, String source) {
+        return new Origin(
+                new ModelCard(
+                        "given." + Trail.slug(what),
+                        what,
+                        "taken as it stands",
+                        "as its origin says",
+                        "as its origin says",
+                        List.of(source)),
+                List.of());
+    }
+}

@@ -1,0 +1,178 @@
+package dev.penstock.quantities;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.Locale;
+import java.util.function.DoubleFunction;
+
+/**
+ * How engineers read a quantity: in which unit, to how many digits. Documents hold SI; people read bar, kN, MW, mm, rpm.
+ *
+ * @param siUnit SI unit of the value as text, empty for a plain number
+ * @param unit unit that people read it in; empty for a plain number, and where the written number names its unit
+ * @param writer number as written, of the value in SI
+ */
+public record Notation(String siUnit, String unit, DoubleFunction<String> writer) {
+
+    /** Pressure in bar, to the digits that its size deserves. */
+    public static final Notation PRESSURE = new Notation("Pa", "bar", Notation::bar);
+
+    /** Temperature or difference of temperatures in K, to a tenth below 1000 K. */
+    public static final Notation TEMPERATURE =
+            new Notation("K", "K", kelvin -> fixed(kelvin, Math.abs(kelvin) < 1000 ? 1 : 0));
+
+    /** Force in kN. */
+    public static final Notation FORCE = significant("N", "kN", 1e-3, 4);
+
+    /** Mass flow in kg/s. */
+    public static final Notation MASS_FLOW = significant("kg/s", 4);
+
+    /** Power in kW or MW; the number names the unit. */
+    public static final Notation POWER = new Notation(
+            "W",
+            "",
+            watt -> Math.abs(watt) < 1e6 ? significant(watt / 1e3, 4) + " kW" : significant(watt / 1e6, 4) + " MW");
+
+    /** Rotational speed in revolutions per minute. */
+    public static final Notation SPEED = new Notation("rad/s", "rpm", Notation::rpm);
+
+    /** Length of a part in mm. */
+    public static final Notation LENGTH = significant("m", "mm", 1e3, 4);
+
+    /** Fraction in percent; the number has its sign. */
+    public static final Notation PERCENT = new Notation("", "", fraction -> fixed(fraction * 100, 1) + " %");
+
+    /** Margin to a limit in percent, without digits that say nothing where it is huge. */
+    public static final Notation MARGIN =
+            new Notation("", "", margin -> margin > 9.995 ? "over 999 %" : PERCENT.write(margin));
+
+    /** Density in kg/m³. */
+    public static final Notation DENSITY = significant("kg/m³", 4);
+
+    /** Heat flux in MW/m². */
+    public static final Notation HEAT_FLUX = significant("W/m²", "MW/m²", 1e-6, 4);
+
+    /** Mass of a part in kg. */
+    public static final Notation MASS = significant("kg", 3);
+
+    /** Whole number. */
+    public static final Notation COUNT = new Notation("", "", count -> Long.toString(Math.round(count)));
+
+    private static final double BAR = 1.0e5;
+    private static final double RPM = 60 / (2 * Math.PI);
+
+    /**
+     * @param siUnit SI unit, in which it is read too
+     * @param digits significant digits
+     * @return the notation
+     */
+    public static Notation significant(String siUnit, int digits) {
+        return new Notation(siUnit, siUnit, value -> significant(value, digits));
+    }
+
+    /**
+     * @param siUnit SI unit
+     * @param unit unit that people read it in
+     * @param scale value in that unit over value in SI, a power of ten
+     * @param digits significant digits
+     * @return the notation
+     */
+    public static Notation significant(String siUnit, String unit, double scale, int digits) {
+        return new Notation(siUnit, unit, value -> significant(scaled(value, scale), digits));
+    }
+
+    /**
+     * @param siUnit SI unit
+     * @param unit unit that people read it in
+     * @param scale value in that unit over value in SI, a power of ten
+     * @param decimals digits after the point
+     * @return the notation
+     */
+    public static Notation fixed(String siUnit, String unit, double scale, int decimals) {
+        return new Notation(siUnit, unit, value -> fixed(scaled(value, scale), decimals));
+    }
+
+    /**
+     * @param siUnit SI unit as text, for example of a limit check
+     * @return how engineers read a quantity of that kind
+     */
+    public static Notation ofUnit(String siUnit) {
+        return switch (siUnit) {
+            case "Pa" -> PRESSURE;
+            case "K" -> TEMPERATURE;
+            case "N" -> FORCE;
+            case "W" -> POWER;
+            case "rad/s" -> SPEED;
+            case "m" -> new Notation("m", "", Notation::metre);
+            case "W/m²" -> HEAT_FLUX;
+            case "", "-" -> significant("", 4);
+            default -> significant(siUnit, 4);
+        };
+    }
+
+    /**
+     * @param value value in SI
+     * @return the number without its unit, unless only the number tells the unit
+     */
+    public String write(double value) {
+        return writer.apply(value);
+    }
+
+    /**
+     * @param value value in SI
+     * @return number and unit
+     */
+    public String writeWithUnit(double value) {
+        return unit.isEmpty() ? write(value) : write(value) + " " + unit;
+    }
+
+    /**
+     * @param value number
+     * @param digits significant digits
+     * @return the rounded number without an exponent where it is between 0.0001 and ten million
+     */
+    public static String significant(double value, int digits) {
+        if (value == 0) {
+            return "0";
+        }
+        double size = Math.abs(value);
+        if (!(size < 1e7 && size >= 1e-4)) {
+            return String.format(Locale.ROOT, "%." + (digits - 1) + "e", value);
+        }
+        BigDecimal rounded = new BigDecimal(value).round(new MathContext(digits, RoundingMode.HALF_EVEN));
+        int decimals = digits - (rounded.precision() - rounded.scale());
+        return decimals > rounded.scale()
+                ? rounded.setScale(decimals, RoundingMode.UNNECESSARY).toPlainString()
+                : rounded.toPlainString();
+    }
+
+    /**
+     * @param value number
+     * @param decimals digits after the point
+     * @return the rounded number, zero without a sign
+     */
+    public static String fixed(double value, int decimals) {
+        String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
+        return text.matches("-0(\\.0*)?") ? text.substring(1) : text;
+    }
+
+    /** Dividing by a power of ten rounds once; multiplying by its inexact inverse would round twice. */
+    private static double scaled(double value, double scale) {
+        return scale < 1 ? value / Math.rint(1 / scale) : value * scale;
+    }
+
+    private static String bar(double pascal) {
+        double bar = pascal / BAR;
+        return Math.abs(bar) >= 100 ? fixed(bar, 1) : Math.abs(bar) >= 1 ? fixed(bar, 2) : significant(bar, 3);
+    }
+
+    private static String rpm(double speed) {
+        double rpm = speed * RPM;
+        return fixed(rpm >= 1000 ? Math.round(rpm / 10) * 10.0 : rpm, 0);
+    }
+
+    private static String metre(double metre) {
+        return Math.abs(metre) < 10 ? LENGTH.writeWithUnit(metre) : significant(metre, 4) + " m";
+    }
+}
