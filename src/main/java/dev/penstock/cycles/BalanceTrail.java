@@ -182,8 +182,7 @@ public final class BalanceTrail {
 
     /** Whether liquid from behind the pump drives a boost pump and passes it again. */
     private boolean drives(PumpSizing pump) {
-        double arriving =
-                balance.station(labelled(pump.name()).inlets().get(0)).massFlow();
+        double arriving = balance.station(labelled(pump.name()).inlets().get(0)).massFlow();
         return Math.abs(arriving / pump.duty().massFlow() - 1) > 1e-6;
     }
 

@@ -374,8 +374,8 @@ public final class FigureTable<T> {
          */
         public <C> Builder<T> part(
                 String key, Function<T, Optional<C>> part, FigureTable<C> table, Placing<T, C> placing) {
-            members.add(new Branch<>(
-                    key, false, thing -> part.apply(thing).stream().toList(), table, placing, true));
+            members.add(
+                    new Branch<>(key, false, thing -> part.apply(thing).stream().toList(), table, placing, true));
             return this;
         }
 

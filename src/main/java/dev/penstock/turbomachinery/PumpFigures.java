@@ -25,17 +25,12 @@ public final class PumpFigures {
     /** Figures of a pump between its stations. */
     public static final FigureTable<PumpSizing> ALL = FigureTable.named(PumpSizing::name)
             .word("name", "pump", PumpSizing::name)
-            .number(
-                    "inlet_pressure_Pa",
-                    "inlet",
-                    Notation.PRESSURE,
-                    p -> p.duty().inlet().pressure())
+            .number("inlet_pressure_Pa", "inlet", Notation.PRESSURE, p -> p.duty()
+                    .inlet()
+                    .pressure())
             .by(SAME, of(INLET, "pressure_Pa"))
-            .number(
-                    "discharge_pressure_Pa",
-                    "discharge",
-                    Notation.PRESSURE,
-                    p -> p.duty().dischargePressure())
+            .number("discharge_pressure_Pa", "discharge", Notation.PRESSURE, p -> p.duty()
+                    .dischargePressure())
             .by(SAME, of(OUTLET, "pressure_Pa"))
             .number("discharge_temperature_K", "discharge", Notation.TEMPERATURE, p -> p.outlet()
                     .temperature())
@@ -43,11 +38,7 @@ public final class PumpFigures {
             .number("mass_flow_kg_s", "flow", Notation.MASS_FLOW, p -> p.duty().massFlow())
             .from((p, at) -> afterMixing(at, of(INLET, "mass_flow_kg_s")))
             .number("head_J_kg", "head", significant("J/kg", "kJ/kg", 1e-3, 4), PumpSizing::head)
-            .by(
-                    PumpHead.CARD,
-                    own("inlet_pressure_Pa"),
-                    of(INLET, "temperature_K"),
-                    own("discharge_pressure_Pa"))
+            .by(PumpHead.CARD, own("inlet_pressure_Pa"), of(INLET, "temperature_K"), own("discharge_pressure_Pa"))
             .number("efficiency", "efficiency", Notation.PERCENT, PumpSizing::efficiency)
             .from(PumpFigures::efficiency)
             .number("power_W", "power", Notation.POWER, PumpSizing::power)
@@ -76,11 +67,7 @@ public final class PumpFigures {
                     "suction head there",
                     significant("m", 3),
                     p -> p.netPositiveSuctionHead() + p.suppressionHead())
-            .by(
-                    SuppressionHead.CARD,
-                    of(INLET, "pressure_Pa"),
-                    of(INLET, "temperature_K"),
-                    given("suppression"))
+            .by(SuppressionHead.CARD, of(INLET, "pressure_Pa"), of(INLET, "temperature_K"), given("suppression"))
             .number(
                     "suction_head_required_m",
                     "suction head needed",

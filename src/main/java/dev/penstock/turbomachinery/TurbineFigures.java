@@ -20,12 +20,14 @@ public final class TurbineFigures {
     public static final FigureTable<TurbineSizing> ALL = FigureTable.named(TurbineSizing::name)
             .word("name", "turbine", TurbineSizing::name)
             .word("gas", "gas", t -> t.duty().gas().description())
-            .number("inlet_pressure_Pa", "inlet", Notation.PRESSURE, t -> t.inlet().pressure())
+            .number("inlet_pressure_Pa", "inlet", Notation.PRESSURE, t -> t.inlet()
+                    .pressure())
             .by(PumpFigures.SAME, of(INLET, "pressure_Pa"))
             .number("inlet_temperature_K", "inlet", Notation.TEMPERATURE, t -> t.inlet()
                     .temperature())
             .by(PumpFigures.SAME, of(INLET, "temperature_K"))
-            .number("exit_pressure_Pa", "exit", Notation.PRESSURE, t -> t.outlet().pressure())
+            .number("exit_pressure_Pa", "exit", Notation.PRESSURE, t -> t.outlet()
+                    .pressure())
             .by(PumpFigures.SAME, of(OUTLET, "pressure_Pa"))
             .number("exit_temperature_K", "exit", Notation.TEMPERATURE, t -> t.outlet()
                     .temperature())
@@ -59,17 +61,10 @@ public final class TurbineFigures {
             .number("velocity_ratio", "blade / jet speed", significant("", 3), TurbineSizing::velocityRatio)
             .by(TurbineFigures::blading, own("pitch_line_speed_m_s", "isentropic_drop_J_kg"))
             .number("mean_diameter_m", "mean diameter", significant("m", "mm", 1e3, 3), TurbineSizing::meanDiameter)
-            .by(
-                    TurbineFigures::blading,
-                    own("speed_rad_s", "isentropic_drop_J_kg"),
-                    given("diameter", "pitch_line"))
+            .by(TurbineFigures::blading, own("speed_rad_s", "isentropic_drop_J_kg"), given("diameter", "pitch_line"))
             .number("blade_height_m", "blade height", significant("m", "mm", 1e3, 3), TurbineSizing::bladeHeight)
             .by(PartialAdmission.CARD, own("mass_flow_kg_s", "mean_diameter_m", "isentropic_drop_J_kg"))
-            .number(
-                    "pitch_line_speed_m_s",
-                    "pitch-line speed",
-                    significant("m/s", 3),
-                    TurbineSizing::pitchLineSpeed)
+            .number("pitch_line_speed_m_s", "pitch-line speed", significant("m/s", 3), TurbineSizing::pitchLineSpeed)
             .by(TurbineFigures::blading, own("mean_diameter_m", "speed_rad_s"))
             .table();
 
