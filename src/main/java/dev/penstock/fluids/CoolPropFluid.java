@@ -3,11 +3,11 @@ package dev.penstock.fluids;
 import dev.penstock.errors.PropertyFailure;
 import dev.penstock.errors.Warning;
 import dev.penstock.provenance.ModelCard;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 
 /**
  * A pure fluid by CoolProp's full equation of state [bell-2014]. Each thread that asks has its own state object inside
@@ -26,7 +26,7 @@ public final class CoolPropFluid implements Fluid {
     private final String id;
     private final String name;
     private final String coolPropName;
-    private final Path home;
+    private final Supplier<CoolPropLibrary> coolProp;
     private final Optional<TransportModel> transport;
     private final ThreadLocal<CoolPropHandle> handles = ThreadLocal.withInitial(this::open);
     private volatile Constants constants;
@@ -38,14 +38,19 @@ public final class CoolPropFluid implements Fluid {
      * @param id id, as in {@code fluids/<id>.toml}
      * @param name name for people
      * @param coolPropName CoolProp's name of the fluid
-     * @param home folder below which CoolProp is found; nothing is loaded before the first question
+     * @param coolProp CoolProp, not reached before the first question
      * @param transport viscosity and conductivity, if CoolProp's own are not to be used
      */
-    public CoolPropFluid(String id, String name, String coolPropName, Path home, Optional<TransportModel> transport) {
+    CoolPropFluid(
+            String id,
+            String name,
+            String coolPropName,
+            Supplier<CoolPropLibrary> coolProp,
+            Optional<TransportModel> transport) {
         this.id = id;
         this.name = name;
         this.coolPropName = coolPropName;
-        this.home = home;
+        this.coolProp = coolProp;
         this.transport = transport;
     }
 
@@ -157,7 +162,7 @@ public final class CoolPropFluid implements Fluid {
 
     private CoolPropHandle open() {
         try {
-            return CoolPropLibrary.load(home).open(coolPropName, id);
+            return coolProp.get().open(coolPropName, id);
         } catch (PropertyFailure e) {
             throw new PropertyFailure(id, "any input", e.getMessage().replaceFirst("^no state of .*?: ", ""));
         }
@@ -166,9 +171,11 @@ public final class CoolPropFluid implements Fluid {
     FlashAnchors anchors() {
         FlashAnchors known = anchors;
         if (known == null) {
-            try (CoolPropHandle handle = open()) {
-                known = new FlashAnchors(handle, range());
-            }
+            known = coolProp.get().anchors(coolPropName, () -> {
+                try (CoolPropHandle handle = open()) {
+                    return new FlashAnchors(handle, range());
+                }
+            });
             anchors = known;
         }
         return known;

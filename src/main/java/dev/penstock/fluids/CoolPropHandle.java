@@ -1,8 +1,11 @@
 package dev.penstock.fluids;
 
+import dev.penstock.errors.PropertyFailure;
+import java.util.Arrays;
+
 /**
  * One state object inside CoolProp. Belongs to the thread that opened it; freed when it becomes unreachable. All methods
- * throw {@link dev.penstock.errors.PropertyFailure} with CoolProp's own message.
+ * but {@link #evaluate} throw {@link PropertyFailure} with CoolProp's own message.
  */
 interface CoolPropHandle extends AutoCloseable {
 
@@ -19,8 +22,31 @@ interface CoolPropHandle extends AutoCloseable {
     /** @return a quantity of the present state, SI; always finite */
     double output(CoolPropOutput key);
 
-    /** @return the partial derivative of one quantity by another at a constant third, SI; always finite */
-    double derivative(CoolPropOutput of, CoolPropOutput by, CoolPropOutput constant);
+    /**
+     * Moves through many states, reading the same quantities at each; the same as {@link #update} and {@link #output}
+     * by turns, but at once where asking costs more than answering. Leaves the state anywhere.
+     *
+     * @param inputs kind of the two values
+     * @param first first values, SI
+     * @param second second values, SI, as many
+     * @param wanted quantities
+     * @return quantity {@code k} of state {@code i} at {@code i * wanted.length + k}; all of a state are NaN if any failed
+     */
+    default double[] evaluate(CoolPropInputs inputs, double[] first, double[] second, CoolPropOutput... wanted) {
+        double[] values = new double[first.length * wanted.length];
+        for (int i = 0; i < first.length; i++) {
+            int start = i * wanted.length;
+            try {
+                update(inputs, first[i], second[i]);
+                for (int k = 0; k < wanted.length; k++) {
+                    values[start + k] = output(wanted[k]);
+                }
+            } catch (PropertyFailure e) {
+                Arrays.fill(values, start, start + wanted.length, Double.NaN);
+            }
+        }
+        return values;
+    }
 
     /** Frees the state object; it must not be used again. */
     @Override

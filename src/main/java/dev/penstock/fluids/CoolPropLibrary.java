@@ -1,13 +1,19 @@
 package dev.penstock.fluids;
 
+import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PropertyFailure;
 import java.lang.ref.Cleaner;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 
 /**
- * CoolProp, loaded once per process: from the official Python wheel ({@link CoolPropWheel}), or, if the environment
- * variable {@code PENSTOCK_COOLPROP} names one, from its own shared library ({@link CoolPropSharedLibrary}).
+ * CoolProp, reached once per process by the first of three ways that is there: its own shared library, if the environment
+ * variable {@code PENSTOCK_COOLPROP} names one ({@link CoolPropSharedLibrary}); the official Python wheel in this
+ * process, if the interpreter has a shared library ({@link CoolPropWheel}); the wheel in a Python process of its own
+ * ({@link CoolPropWorker}). All give the same numbers.
  */
 abstract class CoolPropLibrary {
 
@@ -17,7 +23,12 @@ abstract class CoolPropLibrary {
     /** CoolProp hands out infinity, or a number near the largest, where it has no value. */
     static final double HUGE = 1e300;
 
+    /** The environment variable that forces a way, for tests and measurements. */
+    static final String WAY = "PENSTOCK_COOLPROP_WAY";
+
     private static CoolPropLibrary loaded;
+
+    private final Map<String, FlashAnchors> anchors = new ConcurrentHashMap<>();
 
     /**
      * @param fluid CoolProp's name of a pure fluid
@@ -34,15 +45,54 @@ abstract class CoolPropLibrary {
      */
     static synchronized CoolPropLibrary load(Path home) {
         if (loaded == null) {
-            CoolPropLibrary library = Optional.ofNullable(System.getenv("PENSTOCK_COOLPROP"))
-                    .filter(path -> !path.isBlank())
-                    .<CoolPropLibrary>map(path -> CoolPropSharedLibrary.load(Path.of(path)))
-                    .orElseGet(
-                            () -> CoolPropWheel.load(home.resolve(".penstock").resolve("coolprop")));
+            CoolPropLibrary library = find(home.resolve(".penstock").resolve("coolprop"));
             library.verify();
             loaded = library;
         }
         return loaded;
+    }
+
+    private static CoolPropLibrary find(Path folder) {
+        Optional<String> named =
+                Optional.ofNullable(System.getenv("PENSTOCK_COOLPROP")).filter(path -> !path.isBlank());
+        String way = Optional.ofNullable(System.getenv(WAY)).orElse(named.isPresent() ? "library" : "any");
+        return switch (way) {
+            case "any" -> ofWheel(folder);
+            case "library" ->
+                CoolPropSharedLibrary.load(
+                        Path.of(named.orElseThrow(() -> failure("PENSTOCK_COOLPROP does not name a library"))));
+            case "process" ->
+                CoolPropWheel.load(
+                        folder,
+                        PythonRuntime.find(folder).orElseThrow(() -> failure("the interpreter has no shared library")));
+            case "worker" -> CoolPropWorker.load(folder);
+            default ->
+                throw new InvalidInput(
+                        "", WAY, '"' + way + '"', "allowed are library, process (in this one) and worker");
+        };
+    }
+
+    private static CoolPropLibrary ofWheel(Path folder) {
+        Optional<PythonRuntime> python = PythonRuntime.find(folder);
+        if (python.isPresent()) {
+            try {
+                return CoolPropWheel.load(folder, python.get());
+            } catch (PropertyFailure e) {
+                // a shared library that this process cannot load, such as one for another processor: the worker says
+                // more
+                return CoolPropWorker.load(folder);
+            }
+        }
+        return CoolPropWorker.load(folder);
+    }
+
+    /**
+     * @param fluid CoolProp's name of a pure fluid
+     * @param make makes its anchors, if none are known yet
+     * @return the anchors of that fluid, the same for all models and threads
+     */
+    FlashAnchors anchors(String fluid, Supplier<FlashAnchors> make) {
+        return anchors.computeIfAbsent(fluid, name -> make.get());
     }
 
     /**

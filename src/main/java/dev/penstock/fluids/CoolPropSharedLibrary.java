@@ -30,7 +30,7 @@ final class CoolPropSharedLibrary extends CoolPropLibrary {
         for (CoolPropInputs pair : CoolPropInputs.values()) {
             inputs.put(pair, index("get_input_pair_index", pair.nativeName()));
         }
-        for (CoolPropOutput key : CoolPropOutput.values()) {
+        for (CoolPropOutput key : CoolPropOutput.keyed()) {
             outputs.put(key, index("get_param_index", key.libraryName()));
         }
     }
@@ -179,13 +179,13 @@ final class CoolPropSharedLibrary extends CoolPropLibrary {
 
         @Override
         public double output(CoolPropOutput key) {
-            return finite(keyedOutput.with(1, outputs.get(key)).call().doubleResult(), key);
-        }
-
-        @Override
-        public double derivative(CoolPropOutput of, CoolPropOutput by, CoolPropOutput constant) {
-            partialDerivative.with(1, outputs.get(of)).with(2, outputs.get(by)).with(3, outputs.get(constant));
-            return finite(partialDerivative.call().doubleResult(), of);
+            if (!key.isDerivative()) {
+                return finite(keyedOutput.with(1, outputs.get(key)).call().doubleResult(), key);
+            }
+            for (int part = 0; part < 3; part++) {
+                partialDerivative.with(1 + part, outputs.get(key.part(part)));
+            }
+            return finite(partialDerivative.call().doubleResult(), key);
         }
 
         private double finite(double value, CoolPropOutput key) {

@@ -9,11 +9,11 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.lang.ref.Cleaner;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Iterator;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -25,9 +25,6 @@ import java.util.stream.Stream;
  * module, so that a renumbered CoolProp is served as well.
  */
 final class CoolPropWheel extends CoolPropLibrary {
-
-    private static final String RUN_FIRST =
-            "run ./penstock demo, which fetches it once, or set PENSTOCK_COOLPROP to the path of libCoolProp";
 
     /** Fields of the table of functions, in its order. */
     private enum Field {
@@ -53,28 +50,25 @@ final class CoolPropWheel extends CoolPropLibrary {
         for (CoolPropInputs pair : CoolPropInputs.values()) {
             inputs.put(pair, number.next());
         }
-        for (CoolPropOutput key : CoolPropOutput.values()) {
+        for (CoolPropOutput key : CoolPropOutput.keyed()) {
             outputs.put(key, number.next());
         }
     }
 
     /**
      * @param folder where the wheel was installed
+     * @param runtime the interpreter's shared library
      * @return CoolProp
-     * @throws PropertyFailure if the wheel or a matching libpython is missing or cannot be loaded
+     * @throws PropertyFailure if the wheel or libpython cannot be loaded
      */
-    static CoolPropWheel load(Path folder) {
-        if (!Files.isDirectory(folder.resolve("CoolProp"))) {
-            throw failure("CoolProp is not in " + folder + "; " + RUN_FIRST);
-        }
-        NativeLibrary python = PythonRuntime.find(folder).start();
+    static CoolPropWheel load(Path folder, PythonRuntime runtime) {
+        NativeLibrary python = runtime.start();
         int lock = python.getFunction("PyGILState_Ensure").invokeInt(args());
         try {
             Pointer main = run(python, folder);
             String problem = text(python, main, "problem");
             if (!problem.isEmpty()) {
-                throw failure(
-                        "the CoolProp wheel in " + folder + " cannot be imported (" + problem + "); " + RUN_FIRST);
+                throw failure("the CoolProp wheel in " + folder + " cannot be imported (" + problem + ")");
             }
             Pointer capsule = python.getFunction("PyObject_GetAttrString").invokePointer(args(main, "capsule"));
             Pointer table = python.getFunction("PyCapsule_GetPointer").invokePointer(args(capsule, "CoolProp._capi"));
@@ -85,20 +79,26 @@ final class CoolPropWheel extends CoolPropLibrary {
     }
 
     private static Pointer run(NativeLibrary python, Path folder) {
-        String names = Stream.concat(
-                        Arrays.stream(CoolPropInputs.values()).map(CoolPropInputs::nativeName),
-                        Arrays.stream(CoolPropOutput.values()).map(CoolPropOutput::pythonName))
-                .collect(Collectors.joining(" "));
-        String script = "folder = " + quoted(folder.toString()) + "\nnames = " + quoted(names) + "\n" + importScript();
+        String script = importScript(folder, CoolPropOutput.keyed()) + "\0";
         python.getFunction("PyRun_SimpleString").invokeInt(args((Object) script.getBytes(StandardCharsets.UTF_8)));
         return python.getFunction("PyImport_AddModule").invokePointer(args("__main__"));
     }
 
-    private static String importScript() {
-        try (InputStream stream = CoolPropWheel.class.getResourceAsStream("import_coolprop.py")) {
-            return new String(stream.readAllBytes(), StandardCharsets.UTF_8) + "\0";
+    /** The lines that import the wheel's extension module; they know outputs by the order in which they are given. */
+    static String importScript(Path folder, List<CoolPropOutput> outputs) {
+        String names = Stream.concat(
+                        Arrays.stream(CoolPropInputs.values()).map(CoolPropInputs::nativeName),
+                        outputs.stream().map(CoolPropOutput::pythonName))
+                .collect(Collectors.joining(" "));
+        return "folder = " + quoted(folder.toString()) + "\nnames = " + quoted(names) + "\n"
+                + resource("import_coolprop.py");
+    }
+
+    static String resource(String name) {
+        try (InputStream stream = CoolPropWheel.class.getResourceAsStream(name)) {
+            return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
-            throw new IllegalStateException("import_coolprop.py is not in the jar", e);
+            throw new IllegalStateException(name + " is not in the jar", e);
         }
     }
 
@@ -196,13 +196,13 @@ final class CoolPropWheel extends CoolPropLibrary {
 
         @Override
         public double output(CoolPropOutput key) {
-            return finite(keyedOutput.with(1, outputs.get(key)).call().doubleResult(), key);
-        }
-
-        @Override
-        public double derivative(CoolPropOutput of, CoolPropOutput by, CoolPropOutput constant) {
-            partialDerivative.with(1, outputs.get(of)).with(2, outputs.get(by)).with(3, outputs.get(constant));
-            return finite(partialDerivative.call().doubleResult(), of);
+            if (!key.isDerivative()) {
+                return finite(keyedOutput.with(1, outputs.get(key)).call().doubleResult(), key);
+            }
+            for (int part = 0; part < 3; part++) {
+                partialDerivative.with(1 + part, outputs.get(key.part(part)));
+            }
+            return finite(partialDerivative.call().doubleResult(), key);
         }
 
         private double finite(double value, CoolPropOutput key) {

@@ -1,8 +1,8 @@
 package dev.penstock.fluids;
 
 import dev.penstock.provenance.ModelCard;
-import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Supplier;
 
 /**
  * Viscosity and conductivity of a fluid from those of a similar one at the same reduced temperature and density, the
@@ -53,18 +53,18 @@ final class CorrespondingStatesTransport implements TransportModel {
             double lowest) {}
 
     private final Data data;
-    private final Path home;
+    private final Supplier<CoolPropLibrary> coolProp;
     private final ThreadLocal<CoolPropHandle> similar;
     private volatile Scales scales;
 
-    CorrespondingStatesTransport(Path home, Data data) {
+    CorrespondingStatesTransport(Supplier<CoolPropLibrary> coolProp, Data data) {
         this.data = data;
-        this.home = home;
+        this.coolProp = coolProp;
         this.similar = ThreadLocal.withInitial(() -> open(data.similar));
     }
 
     private CoolPropHandle open(String name) {
-        return CoolPropLibrary.load(home).open(name, name);
+        return coolProp.get().open(name, name);
     }
 
     @Override

@@ -33,27 +33,37 @@ final class FlashAnchors {
         logStep = Math.log(high / LOWEST_PRESSURE) / (PRESSURES - 1);
         double cold = range.minimumTemperature() * (1 + INSIDE);
         double hot = range.maximumTemperature() * (1 - INSIDE);
+        double[] pressures = new double[PRESSURES * TEMPERATURES];
+        double[] temperatures = new double[PRESSURES * TEMPERATURES];
         for (int i = 0; i < PRESSURES; i++) {
             double pressure = Math.exp(logLow + i * logStep);
             for (int j = 0; j < TEMPERATURES; j++) {
-                add(handle, i, pressure, cold * Math.pow(hot / cold, j / (TEMPERATURES - 1.0)));
+                pressures[i * TEMPERATURES + j] = pressure;
+                temperatures[i * TEMPERATURES + j] = cold * Math.pow(hot / cold, j / (TEMPERATURES - 1.0));
             }
+        }
+        double[] values = handle.evaluate(
+                CoolPropInputs.PRESSURE_TEMPERATURE,
+                pressures,
+                temperatures,
+                CoolPropOutput.DENSITY,
+                CoolPropOutput.ENTHALPY,
+                CoolPropOutput.ENTROPY);
+        for (int k = 0; k < pressures.length; k++) {
+            add(k / TEMPERATURES, temperatures[k], values[3 * k], values[3 * k + 1], values[3 * k + 2]);
         }
     }
 
-    private void add(CoolPropHandle handle, int row, double pressure, double t) {
-        try {
-            handle.update(CoolPropInputs.PRESSURE_TEMPERATURE, pressure, t);
-            int place = count[row];
-            density[row][place] = handle.output(CoolPropOutput.DENSITY);
-            temperature[row][place] = t;
-            enthalpy[row][place] = handle.output(CoolPropOutput.ENTHALPY);
-            entropy[row][place] = handle.output(CoolPropOutput.ENTROPY);
-            count[row]++;
-        } catch (PropertyFailure e) {
-            // frozen, or on the saturation curve: the row is made of the others
+    /** Frozen states, and those on the saturation curve, are not numbers: the row is made of the others. */
+    private void add(int row, double t, double rho, double h, double s) {
+        if (Double.isNaN(rho)) {
             return;
         }
+        int place = count[row]++;
+        density[row][place] = rho;
+        temperature[row][place] = t;
+        enthalpy[row][place] = h;
+        entropy[row][place] = s;
     }
 
     /**

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Supplier;
 
 /**
  * Reads the file of one fluid. The format is described for users in {@code fluids/README.md}; mistakes are reported
@@ -22,26 +23,26 @@ final class FluidFile {
     private static final Range PRESSURE = Range.of(1, 1e9);
     private static final Range DENSITY = Range.of(0.01, 25000);
 
-    private final Path home;
+    private final Supplier<CoolPropLibrary> coolProp;
     private final String id;
     private final InputFile file;
 
-    private FluidFile(Path home, String id, InputFile file) {
-        this.home = home;
+    private FluidFile(Supplier<CoolPropLibrary> coolProp, String id, InputFile file) {
+        this.coolProp = coolProp;
         this.id = id;
         this.file = file;
     }
 
     /**
-     * @param home folder below which CoolProp is found
+     * @param coolProp CoolProp, not reached before a fluid of it is asked
      * @param id id of the fluid
      * @param path its file
      * @return the fluid
      * @throws dev.penstock.errors.InvalidInput with every mistake in the file
      * @throws dev.penstock.errors.PropertyFailure if the model gives no state at the reference point
      */
-    static Propellant read(Path home, String id, Path path) {
-        return new FluidFile(home, id, InputFile.read(path)).propellant();
+    static Propellant read(Supplier<CoolPropLibrary> coolProp, String id, Path path) {
+        return new FluidFile(coolProp, id, InputFile.read(path)).propellant();
     }
 
     private Propellant propellant() {
@@ -52,7 +53,7 @@ final class FluidFile {
         List<String> sources = root.texts("sources");
         root.optionalText("note");
         Composition composition = Composition.read(root.table("composition"));
-        Fluid model = new FluidModelReader(home, id, name, composition).read(root.table("model"));
+        Fluid model = new FluidModelReader(coolProp, id, name, composition).read(root.table("model"));
         Formation formation = Formation.read(root.table("formation"), composition);
         InputTable storage = root.table("storage");
         double storageTemperature = storage.quantity("temperature", Dimension.TEMPERATURE, TEMPERATURE);

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentMap;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -24,10 +25,12 @@ public final class FluidLibrary {
     private static final int SUGGESTIONS = 3;
 
     private final Path home;
+    private final Supplier<CoolPropLibrary> coolProp;
     private final ConcurrentMap<String, Propellant> read = new ConcurrentHashMap<>();
 
-    private FluidLibrary(Path home) {
+    private FluidLibrary(Path home, Supplier<CoolPropLibrary> coolProp) {
         this.home = home;
+        this.coolProp = coolProp;
     }
 
     /**
@@ -35,7 +38,12 @@ public final class FluidLibrary {
      * @return the library of that folder; nothing is read yet
      */
     public static FluidLibrary open(Path home) {
-        return new FluidLibrary(home);
+        return open(home, () -> CoolPropLibrary.load(home));
+    }
+
+    /** As {@link #open(Path)}, by one way to CoolProp, which is not reached before it is asked. */
+    static FluidLibrary open(Path home, Supplier<CoolPropLibrary> coolProp) {
+        return new FluidLibrary(home, coolProp);
     }
 
     /** @return the library of the home folder, see {@link HomeFolder} */
@@ -79,7 +87,7 @@ public final class FluidLibrary {
         if (!id.matches("[a-z0-9][a-z0-9-]*") || !Files.isRegularFile(file)) {
             throw new InvalidInput("", "fluid", '"' + id + '"', allowed(id));
         }
-        Propellant propellant = FluidFile.read(home, id, file);
+        Propellant propellant = FluidFile.read(coolProp, id, file);
         Propellant earlier = read.putIfAbsent(id, propellant);
         return earlier == null ? propellant : earlier;
     }

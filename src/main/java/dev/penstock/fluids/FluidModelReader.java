@@ -3,9 +3,9 @@ package dev.penstock.fluids;
 import dev.penstock.input.InputTable;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** Reads the table {@code [model]} of a fluid's file into a {@link Fluid}. */
 final class FluidModelReader {
@@ -19,13 +19,13 @@ final class FluidModelReader {
             CorrelationForm.DIPPR_105);
     private static final List<CorrelationForm> ANY = List.of(CorrelationForm.values());
 
-    private final Path home;
+    private final Supplier<CoolPropLibrary> coolProp;
     private final String id;
     private final String name;
     private final Composition composition;
 
-    FluidModelReader(Path home, String id, String name, Composition composition) {
-        this.home = home;
+    FluidModelReader(Supplier<CoolPropLibrary> coolProp, String id, String name, Composition composition) {
+        this.coolProp = coolProp;
         this.id = id;
         this.name = name;
         this.composition = composition;
@@ -45,7 +45,7 @@ final class FluidModelReader {
                 id,
                 name,
                 fluid,
-                home,
+                coolProp,
                 table.has("transport") ? transport(table.table("transport"), fluid) : Optional.empty());
     }
 
@@ -57,7 +57,7 @@ final class FluidModelReader {
         Correlation conductivity = Correlation.read(table.table("gas_conductivity"), ANY);
         double factor = table.quantity("liquid_factor", Dimension.RATIO, Range.of(-1, 1), 0);
         return Optional.of(new CorrespondingStatesTransport(
-                home,
+                coolProp,
                 new CorrespondingStatesTransport.Data(
                         fluid, similar, viscosity.function(), conductivity.function(), factor)));
     }

@@ -12,18 +12,24 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 
 /**
- * The shared library of the Python interpreter for which the wheel was fetched. Asking {@code python3} where it lies
- * costs a process, so the answer is kept in a file beside the wheel and used while the library still exists.
+ * The shared library of the Python interpreter for which the wheel was fetched. Asking the interpreter where it may lie
+ * costs a process, so the answer is kept in a file beside the wheel.
  *
  * @param library path of libpython
  * @param home installation prefix of the interpreter
  */
 record PythonRuntime(Path library, String home) {
 
-    private static final String CACHE = "libpython.txt";
+    static final String RUN_FIRST =
+            "run ./penstock demo, which fetches it once, or set PENSTOCK_COOLPROP to the path of libCoolProp";
+
+    private static final String CACHE = "python.txt";
+    private static final String NAMED = "PENSTOCK_PYTHON";
+    private static final int CANDIDATES = 2;
     private static final int RTLD_NOW = 2;
     private static final int RTLD_GLOBAL = Platform.isMac() ? 8 : 0x100;
     private static final int ANSWER_SECONDS = 20;
@@ -31,7 +37,7 @@ record PythonRuntime(Path library, String home) {
     /** Texts whose address the interpreter keeps; they must outlive it. */
     private static final List<Memory> KEPT = new ArrayList<>();
 
-    /** Prints the version, the prefix and the candidates for the library, one a line. */
+    /** Prints the version, the prefix and where the library may lie, one a line. */
     private static final String QUESTION = String.join(
             "\n",
             "import os, sys, sysconfig as s",
@@ -42,47 +48,67 @@ record PythonRuntime(Path library, String home) {
             "folders = [v('LIBDIR'), os.path.join(v('LIBDIR'), v('MULTIARCH')), v('LIBPL'), v('PYTHONFRAMEWORKPREFIX'),",
             "           sys.base_prefix, os.path.join(sys.base_prefix, 'lib')]",
             "paths = [os.path.join(f, n) for n in names for f in folders]",
-            "print([p for p in paths if os.path.isfile(p) and not p.endswith('.a')][:1])");
+            "print(*dict.fromkeys(p for p in paths if not p.endswith('.a')), sep='\\n')");
+
+    /** @return the command that starts the interpreter: the one named in {@code PENSTOCK_PYTHON}, else python3 */
+    static String command() {
+        String named = System.getenv(NAMED);
+        if (named != null && !named.isBlank()) {
+            return named;
+        }
+        return Platform.isWindows() ? "python" : "python3";
+    }
 
     /**
      * @param folder where the wheel was installed
-     * @return the interpreter's library
-     * @throws dev.penstock.errors.PropertyFailure if there is none, or it is of another version than the wheel
+     * @return the interpreter's library, if it has one
+     * @throws dev.penstock.errors.PropertyFailure if there is no interpreter, or it is of another version than the wheel
      */
-    static PythonRuntime find(Path folder) {
+    static Optional<PythonRuntime> find(Path folder) {
+        List<String> known = known(folder);
+        String home = known.get(1);
+        return known.stream()
+                .skip(CANDIDATES)
+                .filter(path -> !path.isEmpty())
+                .map(Path::of)
+                .filter(Files::isRegularFile)
+                .findFirst()
+                .map(path -> new PythonRuntime(path, home));
+    }
+
+    /** The interpreter's command, its prefix, and where its library may lie: kept in a file, or asked and kept. */
+    private static List<String> known(Path folder) {
         Path cache = folder.resolve(CACHE);
         try {
             List<String> kept = Files.readAllLines(cache);
-            if (kept.size() == 2 && Files.isRegularFile(Path.of(kept.get(0)))) {
-                return new PythonRuntime(Path.of(kept.get(0)), kept.get(1));
+            if (kept.size() > CANDIDATES && kept.get(0).equals(command())) {
+                return kept;
             }
         } catch (IOException e) {
             // no cache yet: ask
         }
-        PythonRuntime found = ask(folder);
+        List<String> known = new ArrayList<>(ask(folder));
+        known.set(0, command());
         try {
-            Files.write(cache, List.of(found.library.toString(), found.home));
+            Files.write(cache, known);
         } catch (IOException e) {
             // a folder that cannot be written to costs the question again next time, nothing else
         }
-        return found;
+        return known;
     }
 
-    private static PythonRuntime ask(Path folder) {
-        List<String> answer = output(Platform.isWindows() ? "python" : "python3", "-I", "-c", QUESTION);
+    private static List<String> ask(Path folder) {
+        if (!Files.isDirectory(folder.resolve("CoolProp"))) {
+            throw CoolPropLibrary.failure("CoolProp is not in " + folder + "; " + RUN_FIRST);
+        }
+        List<String> answer = output(command(), "-I", "-c", QUESTION);
         String version = answer.get(0);
         if (!stamp(folder).endsWith(version)) {
             throw CoolPropLibrary.failure("the CoolProp wheel in " + folder + " was fetched for "
-                    + stamp(folder).replaceFirst(".* ", "") + ", but python3 is now " + version
+                    + stamp(folder).replaceFirst(".* ", "") + ", but " + command() + " is " + version
                     + "; run ./penstock demo to fetch it again");
         }
-        String path = answer.get(2).replaceAll("^\\['?|'?]$", "");
-        if (path.isEmpty()) {
-            throw CoolPropLibrary.failure("the shared library of " + version
-                    + " is not installed; install it (on Debian and Ubuntu the package lib" + version
-                    + "), or set PENSTOCK_COOLPROP to the path of libCoolProp");
-        }
-        return new PythonRuntime(Path.of(path), answer.get(1));
+        return answer;
     }
 
     private static String stamp(Path folder) {
@@ -103,7 +129,9 @@ record PythonRuntime(Path library, String home) {
             List<String> lines = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8)
                     .lines()
                     .toList();
-            if (process.waitFor(ANSWER_SECONDS, TimeUnit.SECONDS) && process.exitValue() == 0 && lines.size() == 3) {
+            if (process.waitFor(ANSWER_SECONDS, TimeUnit.SECONDS)
+                    && process.exitValue() == 0
+                    && lines.size() > CANDIDATES) {
                 return lines;
             }
         } catch (IOException e) {
@@ -111,8 +139,8 @@ record PythonRuntime(Path library, String home) {
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
-        throw CoolPropLibrary.failure(
-                "python3 does not run here; install Python 3, or set PENSTOCK_COOLPROP to the path of libCoolProp");
+        throw CoolPropLibrary.failure(command() + " does not run here; install Python 3, name an interpreter in "
+                + NAMED + ", or set PENSTOCK_COOLPROP to the path of libCoolProp");
     }
 
     /**

@@ -4,6 +4,8 @@ import static dev.penstock.fluids.CoolPropOutput.DENSITY;
 import static dev.penstock.fluids.CoolPropOutput.ENTHALPY;
 import static dev.penstock.fluids.CoolPropOutput.ISOCHORIC_HEAT_CAPACITY;
 import static dev.penstock.fluids.CoolPropOutput.PRESSURE;
+import static dev.penstock.fluids.CoolPropOutput.PRESSURE_BY_DENSITY;
+import static dev.penstock.fluids.CoolPropOutput.PRESSURE_BY_TEMPERATURE;
 import static dev.penstock.fluids.CoolPropOutput.TEMPERATURE;
 
 import dev.penstock.errors.PropertyFailure;
@@ -91,8 +93,8 @@ final class WarmFlash {
             double rho = handle.output(DENSITY);
             double t = handle.output(TEMPERATURE);
             for (int step = 0; step < MAXIMUM_STEPS; step++) {
-                double pressureByDensity = handle.derivative(PRESSURE, DENSITY, TEMPERATURE);
-                double pressureByTemperature = handle.derivative(PRESSURE, TEMPERATURE, DENSITY);
+                double pressureByDensity = handle.output(PRESSURE_BY_DENSITY);
+                double pressureByTemperature = handle.output(PRESSURE_BY_TEMPERATURE);
                 double cv = handle.output(ISOCHORIC_HEAT_CAPACITY);
                 boolean enthalpy = second == ENTHALPY;
                 double byTemperature = enthalpy ? cv + pressureByTemperature / rho : cv / t;

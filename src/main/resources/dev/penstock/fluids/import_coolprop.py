@@ -1,4 +1,5 @@
-# Runs once inside the process of Penstock (CoolPropWheel.java), after lines that set "folder" and "names".
+# Runs once inside the process of Penstock (CoolPropWheel.java) or of its worker (CoolPropWorkerProcess.java), after lines
+# that set "folder" and "names".
 # Leaves "capsule" and "numbers", or the reason of failure in "problem".
 problem = numbers = ""
 capsule = None
@@ -45,7 +46,7 @@ def load():
     import CoolProp.CoolProp as core
 
     quietly(lambda: core.AbstractState("HEOS", "Water"))
-    return core._capi, " ".join(str(int(getattr(core, name))) for name in names.split())
+    return core._capi, " ".join(str(int(getattr(core, name))) for name in names.split() if "/" not in name)
 
 
 try:

@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PropertyFailure;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -14,14 +13,20 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.Parameter;
+import org.junit.jupiter.params.ParameterizedClass;
+import org.junit.jupiter.params.provider.MethodSource;
 
+@ParameterizedClass
+@MethodSource("dev.penstock.fluids.CoolPropWay#here")
 class CoolPropFluidTest {
 
-    private static final FluidLibrary LIBRARY = FluidLibrary.open(Path.of("").toAbsolutePath());
+    @Parameter
+    CoolPropWay way;
 
     @Test
     void aTwoPhaseStateTakesTransportFromTheSaturatedLiquid() {
-        Fluid methane = LIBRARY.propellant("methane").fluid();
+        Fluid methane = way.fluids().propellant("methane").fluid();
         FluidState liquid = methane.saturatedLiquid(150);
         FluidState mixed = methane.atPressureEnthalpy(liquid.pressure(), liquid.enthalpy() + 50e3);
         assertThat(liquid.phase()).isEqualTo(Phase.LIQUID);
@@ -34,14 +39,14 @@ class CoolPropFluidTest {
 
     @Test
     void vapourPressureIsAbsentAboveTheCriticalTemperature() {
-        FluidState warm = LIBRARY.propellant("methane").fluid().atPressureTemperature(10e6, 300);
+        FluidState warm = way.fluids().propellant("methane").fluid().atPressureTemperature(10e6, 300);
         assertThat(warm.vapourPressure()).isEmpty();
         assertThat(warm.phase()).isEqualTo(Phase.SUPERCRITICAL);
     }
 
     @Test
     void aStateBeyondTheEquationsDataCarriesAWarning() {
-        Fluid methane = LIBRARY.propellant("methane").fluid();
+        Fluid methane = way.fluids().propellant("methane").fluid();
         assertThat(methane.warnings(methane.atPressureTemperature(10e6, 600))).isEmpty();
         assertThat(methane.warnings(methane.atPressureTemperature(10e6, 700)))
                 .singleElement()
@@ -51,7 +56,7 @@ class CoolPropFluidTest {
 
     @Test
     void aFailureNamesFluidInputsAndTheLibrarysReason() {
-        Fluid oxygen = LIBRARY.propellant("oxygen").fluid();
+        Fluid oxygen = way.fluids().propellant("oxygen").fluid();
         assertThatThrownBy(() -> oxygen.atPressureTemperature(1e6, -5))
                 .isInstanceOf(PropertyFailure.class)
                 .hasMessageContaining("oxygen")
@@ -61,14 +66,14 @@ class CoolPropFluidTest {
 
     @Test
     void anUnknownFluidIsAnsweredWithTheNearestNames() {
-        assertThatThrownBy(() -> LIBRARY.propellant("metane"))
+        assertThatThrownBy(() -> way.fluids().propellant("metane"))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("did you mean methane");
     }
 
     @Test
     void threadsDoNotDisturbEachOther() throws Exception {
-        Fluid nitrogen = LIBRARY.propellant("nitrogen").fluid();
+        Fluid nitrogen = way.fluids().propellant("nitrogen").fluid();
         double expected = nitrogen.atPressureTemperature(5e6, 300).density();
         ExecutorService pool = Executors.newFixedThreadPool(4);
         List<Callable<Double>> jobs = new ArrayList<>();
@@ -86,7 +91,7 @@ class CoolPropFluidTest {
 
     @Test
     void aClosedCursorRefusesToMove() {
-        FluidCursor cursor = LIBRARY.propellant("nitrogen").fluid().cursor();
+        FluidCursor cursor = way.fluids().propellant("nitrogen").fluid().cursor();
         cursor.close();
         assertThatThrownBy(() -> cursor.setPressureTemperature(1e6, 300)).isInstanceOf(IllegalStateException.class);
     }

@@ -3,10 +3,11 @@ package dev.penstock.fluids;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.params.Parameter;
+import org.junit.jupiter.params.ParameterizedClass;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -14,26 +15,29 @@ import org.junit.jupiter.params.provider.MethodSource;
  * What every fluid must keep, whatever its model: identities between its properties, and round trips between the pairs
  * of inputs. Derivatives are central differences, whose own error sets the tolerances.
  */
+@ParameterizedClass
+@MethodSource("dev.penstock.fluids.CoolPropWay#here")
 class FluidContractTest {
 
-    private static final FluidLibrary LIBRARY = FluidLibrary.open(Path.of("").toAbsolutePath());
+    @Parameter
+    CoolPropWay way;
 
     /** A fluid at one liquid or dense state. */
-    record Case(String id, double pressure, double temperature) {
+    record Case(String id, double pressure, double temperature) {}
 
-        Fluid fluid() {
-            return LIBRARY.propellant(id).fluid();
-        }
+    private Fluid fluid(Case at) {
+        return way.fluids().propellant(at.id).fluid();
+    }
 
-        FluidState state() {
-            return fluid().atPressureTemperature(pressure, temperature);
-        }
+    private FluidState state(Case at) {
+        return fluid(at).atPressureTemperature(at.pressure, at.temperature);
     }
 
     static Stream<Case> states() {
         List<Case> cases = new ArrayList<>();
-        for (String id : LIBRARY.ids()) {
-            Propellant propellant = LIBRARY.propellant(id);
+        FluidLibrary files = FluidLibrary.open(CoolPropWay.HOME);
+        for (String id : files.ids()) {
+            Propellant propellant = files.propellant(id);
             double t = propellant.storageTemperature();
             double p = propellant.storagePressure();
             cases.add(new Case(id, p, t));
@@ -48,20 +52,20 @@ class FluidContractTest {
     void heatCapacityIsTheSlopeOfEnthalpy(Case at) {
         double step = 1e-4 * at.temperature;
         double slope = (warmed(at, step).enthalpy() - warmed(at, -step).enthalpy()) / (2 * step);
-        assertThat(slope / at.state().isobaricHeatCapacity()).isCloseTo(1, within(2e-5));
+        assertThat(slope / state(at).isobaricHeatCapacity()).isCloseTo(1, within(2e-5));
     }
 
     @ParameterizedTest
     @MethodSource("states")
     void enthalpyEntropyAndVolumeObeyTheGibbsRelation(Case at) {
-        FluidState state = at.state();
+        FluidState state = state(at);
         double step = 1e-4 * at.temperature;
         double byTemperature = (warmed(at, step).enthalpy() - warmed(at, -step).enthalpy())
                 / (warmed(at, step).entropy() - warmed(at, -step).entropy());
         assertThat(byTemperature / at.temperature).isCloseTo(1, within(1e-6));
         double push = 1e-3 * at.pressure;
-        FluidState above = at.fluid().atPressureTemperature(at.pressure + push, at.temperature);
-        FluidState below = at.fluid().atPressureTemperature(at.pressure - push, at.temperature);
+        FluidState above = fluid(at).atPressureTemperature(at.pressure + push, at.temperature);
+        FluidState below = fluid(at).atPressureTemperature(at.pressure - push, at.temperature);
         double volume = (above.enthalpy() - below.enthalpy()) - at.temperature * (above.entropy() - below.entropy());
         assertThat(volume / (2 * push) * state.density()).isCloseTo(1, within(1e-5));
     }
@@ -71,10 +75,10 @@ class FluidContractTest {
     void entropyFallsWithPressureAsVolumeGrowsWithTemperature(Case at) {
         double push = 1e-3 * at.pressure;
         double step = 1e-3 * at.temperature;
-        double entropySlope = (at.fluid()
+        double entropySlope = (fluid(at)
                                 .atPressureTemperature(at.pressure + push, at.temperature)
                                 .entropy()
-                        - at.fluid()
+                        - fluid(at)
                                 .atPressureTemperature(at.pressure - push, at.temperature)
                                 .entropy())
                 / (2 * push);
@@ -86,14 +90,12 @@ class FluidContractTest {
     @ParameterizedTest
     @MethodSource("states")
     void soundSpeedIsTheIsentropicSlopeOfPressure(Case at) {
-        FluidState state = at.state();
+        FluidState state = state(at);
         double push = 1e-3 * at.pressure;
-        double above = at.fluid()
-                .atPressureEntropy(at.pressure + push, state.entropy())
-                .density();
-        double below = at.fluid()
-                .atPressureEntropy(at.pressure - push, state.entropy())
-                .density();
+        double above =
+                fluid(at).atPressureEntropy(at.pressure + push, state.entropy()).density();
+        double below =
+                fluid(at).atPressureEntropy(at.pressure - push, state.entropy()).density();
         double squared = 2 * push / (above - below);
         assertThat(Math.sqrt(squared) / state.soundSpeed()).isCloseTo(1, within(2e-4));
     }
@@ -101,17 +103,17 @@ class FluidContractTest {
     @ParameterizedTest
     @MethodSource("states")
     void heatCapacitiesDifferByExpansionAndCompressibility(Case at) {
-        FluidState state = at.state();
+        FluidState state = state(at);
         double push = 1e-3 * at.pressure;
         double step = 1e-3 * at.temperature;
         double v = 1 / state.density();
         double byT = (1 / warmed(at, step).density() - 1 / warmed(at, -step).density()) / (2 * step);
         double byP = (1
-                                / at.fluid()
+                                / fluid(at)
                                         .atPressureTemperature(at.pressure + push, at.temperature)
                                         .density()
                         - 1
-                                / at.fluid()
+                                / fluid(at)
                                         .atPressureTemperature(at.pressure - push, at.temperature)
                                         .density())
                 / (2 * push);
@@ -124,9 +126,9 @@ class FluidContractTest {
     @ParameterizedTest
     @MethodSource("states")
     void enthalpyAndEntropyLeadBackToTheTemperature(Case at) {
-        FluidState state = at.state();
-        FluidState byEnthalpy = at.fluid().atPressureEnthalpy(at.pressure, state.enthalpy());
-        FluidState byEntropy = at.fluid().atPressureEntropy(at.pressure, state.entropy());
+        FluidState state = state(at);
+        FluidState byEnthalpy = fluid(at).atPressureEnthalpy(at.pressure, state.enthalpy());
+        FluidState byEntropy = fluid(at).atPressureEntropy(at.pressure, state.entropy());
         assertThat(byEnthalpy.temperature()).isCloseTo(at.temperature, within(1e-6 * at.temperature));
         assertThat(byEntropy.temperature()).isCloseTo(at.temperature, within(1e-6 * at.temperature));
         assertThat(byEnthalpy.density()).isCloseTo(state.density(), within(1e-6 * state.density()));
@@ -135,8 +137,8 @@ class FluidContractTest {
     @ParameterizedTest
     @MethodSource("states")
     void aCursorGivesTheSameAsTheFluid(Case at) {
-        FluidState state = at.state();
-        try (FluidCursor cursor = at.fluid().cursor()) {
+        FluidState state = state(at);
+        try (FluidCursor cursor = fluid(at).cursor()) {
             cursor.setPressureTemperature(at.pressure, at.temperature);
             assertThat(cursor.snapshot()).isEqualTo(state);
             cursor.setPressureEnthalpy(at.pressure, state.enthalpy());
@@ -149,7 +151,7 @@ class FluidContractTest {
         }
     }
 
-    private static FluidState warmed(Case at, double step) {
-        return at.fluid().atPressureTemperature(at.pressure, at.temperature + step);
+    private FluidState warmed(Case at, double step) {
+        return fluid(at).atPressureTemperature(at.pressure, at.temperature + step);
     }
 }

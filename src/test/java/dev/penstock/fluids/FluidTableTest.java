@@ -5,17 +5,23 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.penstock.errors.OutsideValidity;
-import java.nio.file.Path;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.Parameter;
+import org.junit.jupiter.params.ParameterizedClass;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** The table against the full model behind it. */
+@ParameterizedClass
+@MethodSource("dev.penstock.fluids.CoolPropWay#here")
 class FluidTableTest {
 
-    private static final FluidLibrary LIBRARY = FluidLibrary.open(Path.of("").toAbsolutePath());
     private static final int POINTS = 600;
+
+    @Parameter
+    CoolPropWay way;
 
     @ParameterizedTest
     @CsvSource({
@@ -29,7 +35,7 @@ class FluidTableTest {
     })
     void theTableErrsByLessThanATenthOfAPercent(
             String id, double low, double high, double cold, double hot, double served) {
-        Fluid fluid = LIBRARY.propellant(id).fluid();
+        Fluid fluid = way.fluids().propellant(id).fluid();
         double from = fluid.atPressureTemperature(high, cold).enthalpy();
         double to = fluid.atPressureTemperature(low, hot).enthalpy();
         FluidTable table = FluidTable.build(fluid, low, high, from, to);
@@ -73,7 +79,7 @@ class FluidTableTest {
     })
     void theColdEndOfAJacketIsServedByTheTable(
             String id, double low, double high, double cold, double warm, double served) {
-        Fluid fluid = LIBRARY.propellant(id).fluid();
+        Fluid fluid = way.fluids().propellant(id).fluid();
         double from = fluid.atPressureTemperature(high, cold).enthalpy();
         double to = fluid.atPressureTemperature(high, 0.9995 * fluid.range().maximumTemperature())
                 .enthalpy();
@@ -94,7 +100,7 @@ class FluidTableTest {
 
     @Test
     void nearSaturationTheFullModelAnswers() {
-        Fluid methane = LIBRARY.propellant("methane").fluid();
+        Fluid methane = way.fluids().propellant("methane").fluid();
         double from = methane.atPressureTemperature(3e6, 120).enthalpy();
         double to = methane.atPressureTemperature(3e6, 300).enthalpy();
         FluidTable table = FluidTable.build(methane, 2e6, 4e6, from, to);
@@ -117,7 +123,7 @@ class FluidTableTest {
 
     @Test
     void outsideItsBoxTheFullModelAnswers() {
-        Fluid water = LIBRARY.propellant("water").fluid();
+        Fluid water = way.fluids().propellant("water").fluid();
         double from = water.atPressureTemperature(20e6, 300).enthalpy();
         FluidTable table = FluidTable.build(water, 10e6, 20e6, from, from + 3e5, 8, 20);
         try (FluidTableCursor cursor = (FluidTableCursor) table.cursor()) {
@@ -136,7 +142,7 @@ class FluidTableTest {
 
     @Test
     void successiveRangesThatDifferALittleShareATable() {
-        Fluid rp1 = LIBRARY.propellant("rp-1").fluid();
+        Fluid rp1 = way.fluids().propellant("rp-1").fluid();
         FluidTables tables = new FluidTables();
         FluidTable first = tables.covering(rp1, 6.1e6, 14.2e6, 10e3, 700e3);
         FluidTable second = tables.covering(rp1, 6.3e6, 14.0e6, 12e3, 690e3);
@@ -146,7 +152,7 @@ class FluidTableTest {
 
     @Test
     void anEmptyRangeIsRefused() {
-        Fluid rp1 = LIBRARY.propellant("rp-1").fluid();
+        Fluid rp1 = way.fluids().propellant("rp-1").fluid();
         assertThatThrownBy(() -> FluidTable.build(rp1, 5e6, 4e6, 0, 1e5)).isInstanceOf(OutsideValidity.class);
         assertThatThrownBy(() -> FluidTable.build(rp1, 4e6, 5e6, 1e5, 1e5)).isInstanceOf(OutsideValidity.class);
     }

@@ -3,22 +3,29 @@ package dev.penstock.fluids;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.nio.file.Path;
+import org.junit.jupiter.params.Parameter;
+import org.junit.jupiter.params.ParameterizedClass;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** Transport by corresponding states with carbon dioxide against tables for nitrous oxide. */
+@ParameterizedClass
+@MethodSource("dev.penstock.fluids.CoolPropWay#here")
 class NitrousOxideTransportTest {
 
-    private static final Fluid NITROUS_OXIDE = FluidLibrary.open(Path.of("").toAbsolutePath())
-            .propellant("nitrous-oxide")
-            .fluid();
+    @Parameter
+    CoolPropWay way;
+
+    private Fluid nitrousOxide() {
+        return way.fluids().propellant("nitrous-oxide").fluid();
+    }
 
     /** [perry-2008] table of liquid viscosities, DIPPR 101: exp(19.329 - 381.68/T - 4.8618 ln T), 210 to 283 K. */
     @ParameterizedTest
     @CsvSource({"225, 166.7e-6", "240, 135.4e-6", "260, 103.7e-6", "283, 77.4e-6"})
     void saturatedLiquidViscosityFollowsTheTable(double temperature, double viscosity) {
-        assertThat(NITROUS_OXIDE.saturatedLiquid(temperature).viscosity())
+        assertThat(nitrousOxide().saturatedLiquid(temperature).viscosity())
                 .isCloseTo(viscosity, within(0.08 * viscosity));
     }
 
@@ -26,7 +33,7 @@ class NitrousOxideTransportTest {
     @ParameterizedTest
     @CsvSource({"250, 12.30e-6, 0.01395", "298.15, 14.62e-6, 0.01761", "400, 19.27e-6, 0.02535"})
     void dilutedGasFollowsTheTable(double temperature, double viscosity, double conductivity) {
-        FluidState gas = NITROUS_OXIDE.atPressureTemperature(1e5, temperature);
+        FluidState gas = nitrousOxide().atPressureTemperature(1e5, temperature);
         assertThat(gas.viscosity()).isCloseTo(viscosity, within(0.02 * viscosity));
         assertThat(gas.conductivity()).isCloseTo(conductivity, within(0.04 * conductivity));
     }
@@ -34,7 +41,7 @@ class NitrousOxideTransportTest {
     @ParameterizedTest
     @CsvSource({"190", "216", "221", "250", "300", "309"})
     void aSaturatedStateHasTransportNearTheTriplePointAndTheCriticalPoint(double temperature) {
-        FluidState liquid = NITROUS_OXIDE.saturatedLiquid(temperature);
+        FluidState liquid = nitrousOxide().saturatedLiquid(temperature);
         assertThat(liquid.viscosity()).isBetween(3e-5, 5e-4);
         assertThat(liquid.conductivity()).isBetween(0.05, 0.3);
     }

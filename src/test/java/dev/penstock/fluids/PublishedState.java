@@ -23,7 +23,6 @@ record PublishedState(
         String source) {
 
     static final Path HOME = Path.of("").toAbsolutePath();
-    static final FluidLibrary LIBRARY = FluidLibrary.open(HOME);
 
     private static final Path TABLE = HOME.resolve("src/test/resources/fluids/published-states.csv");
     private static final int COLUMNS = 10;
@@ -65,8 +64,8 @@ record PublishedState(
                 c[9].replace("\"", ""));
     }
 
-    double computed() {
-        Fluid model = LIBRARY.propellant(fluid).fluid();
+    double computed(FluidLibrary library) {
+        Fluid model = library.propellant(fluid).fluid();
         FluidState state =
                 switch (given) {
                     case "pt" -> model.atPressureTemperature(pressure, temperature);

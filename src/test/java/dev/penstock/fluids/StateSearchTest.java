@@ -5,21 +5,25 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.penstock.errors.PropertyFailure;
-import java.nio.file.Path;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.Parameter;
+import org.junit.jupiter.params.ParameterizedClass;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** The searches for a state by pressure and enthalpy or entropy: effort, hard corners, and recovery from failure. */
+@ParameterizedClass
+@MethodSource("dev.penstock.fluids.CoolPropWay#here")
 class StateSearchTest {
 
-    private static final Path HOME = Path.of("").toAbsolutePath();
-    private static final FluidLibrary LIBRARY = FluidLibrary.open(HOME);
+    @Parameter
+    CoolPropWay way;
 
     @Test
     void aMarchAlongAChannelTakesThreeEvaluationsAStation() {
-        Fluid methane = LIBRARY.propellant("methane").fluid();
+        Fluid methane = way.fluids().propellant("methane").fluid();
         double low = methane.atPressureTemperature(12e6, 115).enthalpy();
         double high = methane.atPressureTemperature(10e6, 500).enthalpy();
         int stations = 200;
@@ -37,7 +41,7 @@ class StateSearchTest {
     @ParameterizedTest
     @CsvSource({"methane, 4595320.8, 148176.63", "methane, 4598000, 200000", "nitrous-oxide, 7243183.3, 254306.36"})
     void justBelowTheCriticalPressureAStateIsFoundWhereTheLibraryGivesUp(String id, double pressure, double enthalpy) {
-        Fluid fluid = LIBRARY.propellant(id).fluid();
+        Fluid fluid = way.fluids().propellant(id).fluid();
         FluidState state = fluid.atPressureEnthalpy(pressure, enthalpy);
         assertThat(fluid.atPressureTemperature(pressure, state.temperature()).enthalpy())
                 .isCloseTo(enthalpy, within(1.0));
@@ -47,7 +51,7 @@ class StateSearchTest {
     @ParameterizedTest
     @CsvSource({"methane, 1.7e6", "methane, 4.7e6", "hydrogen, 1.4e6", "hydrogen, 6e6", "oxygen, 12e6"})
     void aStateByEnthalpyOrEntropyHasNoNoiseOfTheSearch(String id, double pressure) {
-        Fluid fluid = LIBRARY.propellant(id).fluid();
+        Fluid fluid = way.fluids().propellant(id).fluid();
         double low = fluid.atPressureTemperature(pressure, 1.3 * fluid.range().minimumTemperature())
                 .enthalpy();
         double high = fluid.atPressureTemperature(pressure, 600).enthalpy();
@@ -66,7 +70,7 @@ class StateSearchTest {
 
     @Test
     void aFailedSearchDoesNotFalsifyTheNextState() {
-        Fluid nitrogen = LIBRARY.propellant("nitrogen").fluid();
+        Fluid nitrogen = way.fluids().propellant("nitrogen").fluid();
         double gas = nitrogen.atPressureTemperature(1.0e6, 112).density();
         Random random = new Random(7);
         for (int i = 0; i < 200; i++) {
@@ -81,8 +85,8 @@ class StateSearchTest {
 
     @Test
     void bracketedAndDirectSearchAgree() {
-        CoolPropFluid oxygen = (CoolPropFluid) LIBRARY.propellant("oxygen").fluid();
-        CoolPropHandle handle = CoolPropLibrary.load(HOME).open("Oxygen", "oxygen");
+        CoolPropFluid oxygen = (CoolPropFluid) way.fluids().propellant("oxygen").fluid();
+        CoolPropHandle handle = way.library().open("Oxygen", "oxygen");
         BracketedFlash bracketed = new BracketedFlash(
                 handle, oxygen.range(), oxygen.criticalPressure().orElseThrow());
         for (double temperature : new double[] {70, 120, 160, 300, 900}) {
@@ -102,7 +106,7 @@ class StateSearchTest {
 
     @Test
     void aCursorCrossesTheTwoPhaseRegionAndBack() {
-        Fluid propane = LIBRARY.propellant("propane").fluid();
+        Fluid propane = way.fluids().propellant("propane").fluid();
         double pressure = 1e6;
         try (FluidCursor cursor = propane.cursor()) {
             for (double temperature : new double[] {250, 450, 250}) {
