@@ -2,10 +2,11 @@ package dev.penstock.app;
 
 import dev.penstock.cycles.Concept;
 import dev.penstock.cycles.EngineBalance;
+import dev.penstock.cycles.EngineFigures;
 import dev.penstock.cycles.EngineStudy;
-import dev.penstock.reports.BalanceJson;
 import dev.penstock.reports.BalanceText;
 import dev.penstock.reports.FeedAnswer;
+import dev.penstock.reports.FigureJson;
 import dev.penstock.reports.PageSection;
 import dev.penstock.reports.UncertaintyView;
 import dev.penstock.study.EngineRuns;
@@ -58,7 +59,7 @@ final class BalanceCommand extends BaseCommand {
                 report.write(() -> new ConceptReports(session).of(balance, feed, further, command(), options()));
         return answer(
                 () -> {
-                    Map<String, Object> map = BalanceJson.of(balance);
+                    Map<String, Object> map = FigureJson.of(EngineFigures.ALL, balance);
                     feed.addTo(map);
                     uncertainty.ifPresent(u -> map.put("uncertainty", UncertaintyView.json(u)));
                     return map;

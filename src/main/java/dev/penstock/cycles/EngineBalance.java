@@ -14,6 +14,7 @@ import dev.penstock.turbomachinery.electric.ElectricSizing;
 import dev.penstock.turbomachinery.mass.EngineMass;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A balanced engine: every station, machine, pressure step and limit, with the evidence that it closes.
@@ -84,6 +85,14 @@ public record EngineBalance(
     /** @return its mass, part by part, without tanks and pressurant, which are the vehicle's */
     public EngineMass mass() {
         return EngineMasses.of(this);
+    }
+
+    /** @return power of all pumps (W); empty without pumps */
+    public OptionalDouble pumpPower() {
+        return pumps.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(
+                        pumps.stream().mapToDouble(PumpSizing::power).sum());
     }
 
     /**

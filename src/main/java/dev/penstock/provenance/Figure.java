@@ -18,7 +18,8 @@ public final class Figure<T> implements FigureTable.Member<T> {
     private final String key;
     private final String title;
     private final Function<T, ?> value;
-    private final Function<T, Notation> notation;
+    private final Optional<Notation> shared;
+    private final Optional<Function<T, Notation>> notation;
     private final BiFunction<T, Place, Optional<Origin>> origin;
     private final int better;
     private final boolean inDocuments;
@@ -27,33 +28,59 @@ public final class Figure<T> implements FigureTable.Member<T> {
             String key,
             String title,
             Function<T, ?> value,
-            Function<T, Notation> notation,
+            Optional<Notation> shared,
+            Optional<Function<T, Notation>> notation,
             BiFunction<T, Place, Optional<Origin>> origin,
             int better,
             boolean inDocuments) {
         this.key = key;
         this.title = title;
         this.value = value;
+        this.shared = shared;
         this.notation = notation;
         this.origin = origin;
         this.better = better;
         this.inDocuments = inDocuments;
     }
 
-    static <T> Figure<T> of(String key, String title, Function<T, Notation> notation, Function<T, ?> value) {
-        return new Figure<>(key, title, value, notation, (thing, at) -> Optional.empty(), 0, true);
+    static <T> Figure<T> word(String key, String title, Function<T, ?> value) {
+        return new Figure<>(key, title, value, Optional.empty(), Optional.empty(), nowhere(), 0, true);
+    }
+
+    static <T> Figure<T> number(String key, String title, Notation notation, Function<T, ?> value) {
+        return new Figure<>(key, title, value, Optional.of(notation), Optional.of(t -> notation), nowhere(), 0, true);
+    }
+
+    static <T> Figure<T> number(String key, String title, Function<T, Notation> notation, Function<T, ?> value) {
+        return new Figure<>(key, title, value, Optional.empty(), Optional.of(notation), nowhere(), 0, true);
+    }
+
+    private static <T> BiFunction<T, Place, Optional<Origin>> nowhere() {
+        return (thing, at) -> Optional.empty();
+    }
+
+    <S> Figure<S> of(Function<S, T> owner) {
+        return new Figure<>(
+                key,
+                title,
+                thing -> value(owner.apply(thing)),
+                shared,
+                notation.map(n -> (Function<S, Notation>) thing -> n.apply(owner.apply(thing))),
+                (thing, at) -> origin(owner.apply(thing), at),
+                better,
+                inDocuments);
     }
 
     Figure<T> from(BiFunction<T, Place, Optional<Origin>> made) {
-        return new Figure<>(key, title, value, notation, made, better, inDocuments);
+        return new Figure<>(key, title, value, shared, notation, made, better, inDocuments);
     }
 
     Figure<T> better(int direction) {
-        return new Figure<>(key, title, value, notation, origin, direction, inDocuments);
+        return new Figure<>(key, title, value, shared, notation, origin, direction, inDocuments);
     }
 
     Figure<T> outsideDocuments() {
-        return new Figure<>(key, title, value, notation, origin, better, false);
+        return new Figure<>(key, title, value, shared, notation, origin, better, false);
     }
 
     /** @return key in documents and paths; of a number with a unit it ends in the SI unit */
@@ -86,15 +113,31 @@ public final class Figure<T> implements FigureTable.Member<T> {
     public OptionalDouble number(T thing) {
         Object raw = value(thing);
         Object held = raw instanceof Optional<?> optional ? optional.orElse(null) : raw;
-        return held instanceof Number number ? OptionalDouble.of(number.doubleValue()) : OptionalDouble.empty();
+        return isNumber() && held instanceof Number number ? OptionalDouble.of(number.doubleValue()) : OptionalDouble.empty();
+    }
+
+    /** @return whether it is a number with a unit and a trail; otherwise a word, a list or the truth of something */
+    public boolean isNumber() {
+        return notation.isPresent();
     }
 
     /**
      * @param thing a thing of this kind
      * @return how people read the number
+     * @throws java.util.NoSuchElementException if it is no number (a defect in the caller)
      */
     public Notation notation(T thing) {
-        return notation.apply(thing);
+        return notation.orElseThrow().apply(thing);
+    }
+
+    /** @return unit that the numbers of all things of this kind are written in; empty where each names its own */
+    public String unit() {
+        return shared.map(Notation::unit).orElse("");
+    }
+
+    /** @return title with the unit, for the head of a column */
+    public String heading() {
+        return unit().isEmpty() ? title : title + " (" + unit() + ")";
     }
 
     /**

@@ -50,10 +50,14 @@ public final class FigureTable<T> {
             boolean inDocuments)
             implements Member<T> {
 
+        private Branch<T, C> outside() {
+            return new Branch<>(key, list, parts, table, placing, false);
+        }
+
         /**
          * @param thing a thing
          * @param at where it stands
-         * @param visitor told of every figure of every part
+         * @param visitor told of every part
          */
         void visit(T thing, Place at, Visitor visitor) {
             List<C> all = parts.apply(thing);
@@ -232,8 +236,38 @@ public final class FigureTable<T> {
         }
     }
 
-    /** A number of a thing, ready to be shown or compared. */
+    /**
+     * A number of a thing, ready to be shown or compared.
+     *
+     * @param path dotted path
+     * @param title name for people
+     * @param value the number in SI
+     * @param notation how people read it
+     * @param better +1 if more is better, −1 if less is, 0 if neither
+     */
     public record Reading(String path, String title, double value, Notation notation, int better) {}
+
+    /**
+     * A thing where it stands.
+     *
+     * @param thing the thing
+     * @param at where it stands
+     * @param <T> kind of thing
+     */
+    public record Placed<T>(T thing, Place at) {}
+
+    /**
+     * @param list path of the list that things of this kind stand in
+     * @param things the things, in the order of that list
+     * @return each with its path, and nothing around it
+     */
+    public List<Placed<T>> placed(String list, List<T> things) {
+        List<Placed<T>> placed = new ArrayList<>();
+        for (int i = 0; i < things.size(); i++) {
+            placed.add(new Placed<>(things.get(i), Place.at(list + "." + name.apply(things.get(i), i))));
+        }
+        return placed;
+    }
 
     /** Declares the figures of a kind of thing one after the other. */
     public static final class Builder<T> {
@@ -252,7 +286,7 @@ public final class FigureTable<T> {
          * @return this builder
          */
         public Builder<T> word(String key, String title, Function<T, ?> value) {
-            members.add(Figure.of(key, title, thing -> Notation.COUNT, value));
+            members.add(Figure.word(key, title, value));
             return this;
         }
 
@@ -264,7 +298,7 @@ public final class FigureTable<T> {
          * @return this builder
          */
         public Builder<T> number(String key, String title, Notation notation, ToDoubleFunction<T> value) {
-            members.add(Figure.of(key, title, thing -> notation, value::applyAsDouble));
+            members.add(Figure.number(key, title, notation, value::applyAsDouble));
             return this;
         }
 
@@ -276,7 +310,7 @@ public final class FigureTable<T> {
          * @return this builder
          */
         public Builder<T> number(String key, String title, Function<T, Notation> notation, ToDoubleFunction<T> value) {
-            members.add(Figure.of(key, title, notation, value::applyAsDouble));
+            members.add(Figure.number(key, title, notation, value::applyAsDouble));
             return this;
         }
 
@@ -288,7 +322,7 @@ public final class FigureTable<T> {
          * @return this builder
          */
         public Builder<T> optional(String key, String title, Notation notation, Function<T, ?> value) {
-            members.add(Figure.of(key, title, thing -> notation, value));
+            members.add(Figure.number(key, title, notation, value));
             return this;
         }
 
@@ -299,7 +333,7 @@ public final class FigureTable<T> {
          * @return this builder
          */
         public Builder<T> count(String key, String title, ToIntFunction<T> value) {
-            members.add(Figure.of(key, title, thing -> Notation.COUNT, value::applyAsInt));
+            members.add(Figure.number(key, title, Notation.COUNT, value::applyAsInt));
             return this;
         }
 
@@ -345,9 +379,27 @@ public final class FigureTable<T> {
             return change(figure -> figure.better(-1));
         }
 
-        /** @return this builder; documents do not hold the last figure, tables and the trail do */
+        /** @return this builder; documents do not hold the last figure or part, tables and the trail do */
         public Builder<T> outsideDocuments() {
+            int last = members.size() - 1;
+            if (last >= 0 && members.get(last) instanceof Branch<T, ?> branch) {
+                members.set(last, branch.outside());
+                return this;
+            }
             return change(Figure::outsideDocuments);
+        }
+
+        /**
+         * Takes over the figures of a thing that belongs to this one and is shown as one with it.
+         *
+         * @param table what it publishes
+         * @param owned the thing that belongs to this one
+         * @param <C> kind of that thing
+         * @return this builder
+         */
+        public <C> Builder<T> with(FigureTable<C> table, Function<T, C> owned) {
+            table.figures().forEach(figure -> members.add(figure.of(owned)));
+            return this;
         }
 
         /**
@@ -379,6 +431,28 @@ public final class FigureTable<T> {
             return this;
         }
 
+        /**
+         * @param key key of the list
+         * @param parts the parts of a thing
+         * @param table what a part publishes
+         * @param <C> kind of part
+         * @return this builder
+         */
+        public <C> Builder<T> each(String key, Function<T, List<C>> parts, FigureTable<C> table) {
+            return each(key, parts, table, (thing, part, at) -> at);
+        }
+
+        /**
+         * @param key key of the part
+         * @param part the part of a thing, if it has it
+         * @param table what the part publishes
+         * @param <C> kind of part
+         * @return this builder
+         */
+        public <C> Builder<T> part(String key, Function<T, Optional<C>> part, FigureTable<C> table) {
+            return part(key, part, table, (thing, owned, at) -> at);
+        }
+
         /** @return the table */
         public FigureTable<T> table() {
             return new FigureTable<>(name, members);
@@ -386,11 +460,11 @@ public final class FigureTable<T> {
 
         private Builder<T> change(Function<Figure<T>, Figure<T>> change) {
             int last = members.size() - 1;
-            if (last < 0 || !(members.get(last) instanceof Figure<T> figure)) {
-                throw new IllegalStateException("no figure was declared before");
+            if (last >= 0 && members.get(last) instanceof Figure<T> figure) {
+                members.set(last, change.apply(figure));
+                return this;
             }
-            members.set(last, change.apply(figure));
-            return this;
+            throw new IllegalStateException("no figure was declared before");
         }
 
         private static List<String> paths(Place at, Place.Source... sources) {

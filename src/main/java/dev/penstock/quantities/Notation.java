@@ -111,6 +111,11 @@ public record Notation(String siUnit, String unit, DoubleFunction<String> writer
         };
     }
 
+    /** @return the same, where the written number names its unit itself */
+    public Notation namingUnit() {
+        return new Notation(siUnit, "", this::writeWithUnit);
+    }
+
     /**
      * @param value value in SI
      * @return the number without its unit, unless only the number tells the unit

@@ -5,6 +5,7 @@ import dev.penstock.chamber.ExpansionMode;
 import dev.penstock.chamber.IdealExpansion;
 import dev.penstock.combustion.GasState;
 import dev.penstock.fluids.FluidState;
+import dev.penstock.provenance.CheckFigures;
 import dev.penstock.quantities.Constants;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -68,7 +69,7 @@ public record CombustView(
         });
         map.put("mole_fractions", fractions);
         map.put("expansions", expansions.stream().map(CombustView::exit).toList());
-        map.put("warnings", gas.warnings().stream().map(BalanceJson::warning).toList());
+        map.put("warnings", FigureJson.each(CheckFigures.WARNINGS, gas.warnings()));
         return map;
     }
 

@@ -1,6 +1,9 @@
 package dev.penstock.reports;
 
+import dev.penstock.cooling.JacketFigures;
 import dev.penstock.cycles.EngineBalance;
+import dev.penstock.cycles.EngineFigures;
+import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.provenance.Trail;
 import dev.penstock.study.EngineTrail;
@@ -37,17 +40,17 @@ public final class ComparisonView {
             map.put("file", outcome.file().toString());
             outcome.failure().ifPresent(f -> map.put("failure", f.getMessage()));
             outcome.balance().ifPresent(b -> {
-                Map<String, Object> all = BalanceJson.of(b);
+                Map<String, Object> all = FigureJson.of(EngineFigures.ALL, b);
                 for (String key :
                         List.of("oxidizer", "fuel", "engine", "pumps", "turbines", "shafts", "within_limits")) {
                     map.put(key, all.get(key));
                 }
                 b.cooling().ifPresent(jacket -> {
-                    Map<String, Object> cooling = new LinkedHashMap<>(BalanceJson.cooling(jacket));
+                    Map<String, Object> cooling = FigureJson.of(JacketFigures.ALL, jacket);
                     cooling.remove("profile");
                     map.put("cooling", cooling);
                 });
-                map.put("tightest_limit", Measure.tightest(b).map(BalanceJson::limit));
+                map.put("tightest_limit", Measure.tightest(b).map(l -> (Object) FigureJson.of(CheckFigures.LIMITS, l)));
                 map.put("residual_worst", b.residualWorst());
             });
             concepts.add(map);

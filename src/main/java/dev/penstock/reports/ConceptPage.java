@@ -7,6 +7,7 @@ import dev.penstock.cycles.LimitResult;
 import dev.penstock.cycles.LimitTrail;
 import dev.penstock.cycles.PressureFeed;
 import dev.penstock.cycles.PressureFeedTrail;
+import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.provenance.Trail;
 import dev.penstock.study.EngineTrail;
@@ -92,7 +93,7 @@ public final class ConceptPage {
         model.put("good", balance.withinLimits());
         model.put(
                 "warnings",
-                balance.warnings().stream().distinct().map(BalanceJson::warning).toList());
+                FigureJson.each(CheckFigures.WARNINGS, balance.warnings().stream().distinct().toList()));
         model.put("sections", sections());
         Trail all = EngineTrail.of(balance);
         reach.ifPresent(r -> LimitTrail.extend(all, r));

@@ -3,8 +3,10 @@ package dev.penstock.reports;
 import dev.penstock.cooling.CellCheck;
 import dev.penstock.cooling.ChannelSection;
 import dev.penstock.cooling.FeasibilityMap;
+import dev.penstock.cooling.JacketFigures;
 import dev.penstock.cooling.JacketResult;
 import dev.penstock.cooling.JacketSearch;
+import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.LimitCheck;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -45,11 +47,11 @@ public final class CoolingView {
         document.put("name", name);
         document.put("feasible", outcome.feasible());
         document.put("evaluations", outcome.evaluations());
-        document.put("start", BalanceJson.cooling(outcome.start()));
-        document.put("best", BalanceJson.cooling(outcome.result()));
+        document.put("start", FigureJson.of(JacketFigures.ALL, outcome.start()));
+        document.put("best", FigureJson.of(JacketFigures.ALL, outcome.result()));
         document.put(
                 "limits",
-                outcome.result().limits().stream().map(BalanceJson::limit).toList());
+                FigureJson.each(CheckFigures.LIMITS, outcome.result().limits()));
         count().ifPresent(n -> document.put("channel_count", n));
         outcome.best().design().wall().thickness().ifPresent(t -> document.put("wall_thickness_m", t));
         document.put(

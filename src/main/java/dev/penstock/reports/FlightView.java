@@ -1,5 +1,6 @@
 package dev.penstock.reports;
 
+import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.vehicle.FlownSizing;
 import dev.penstock.vehicle.StageReturn;
@@ -48,7 +49,7 @@ public final class FlightView {
         flight.put("rounds", flown.rounds());
         flight.put("segments", a.segments().stream().map(FlightView::segment).toList());
         flight.put("limits", a.limits().stream().map(FlightView::limit).toList());
-        flight.put("warnings", a.warnings().stream().map(BalanceJson::warning).toList());
+        flight.put("warnings", FigureJson.each(CheckFigures.WARNINGS, a.warnings()));
         flight.put("points", points(a));
         map.put("flight", flight);
         back.ifPresent(b -> map.put("return", entry(b)));
@@ -119,7 +120,7 @@ public final class FlightView {
         map.put("terminal_speed_m_s", e.terminalSpeed());
         map.put("ballistic_coefficient_kg_m2", e.body().ballisticCoefficient(0));
         map.put("landing_delta_v_m_s", b.landingDeltaV());
-        map.put("warnings", b.warnings().stream().map(BalanceJson::warning).toList());
+        map.put("warnings", FigureJson.each(CheckFigures.WARNINGS, b.warnings()));
         return map;
     }
 

@@ -1,7 +1,9 @@
 package dev.penstock.reports;
 
 import dev.penstock.cycles.EngineBalance;
+import dev.penstock.cycles.EngineFigures;
 import dev.penstock.cycles.LimitResult;
+import dev.penstock.provenance.CheckFigures;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,7 +25,7 @@ public final class LimitView {
         map.put("chamber_pressure_Pa", result.chamberPressure());
         map.put("binding_limit", result.bindingLimit());
         map.put("explanation", result.explanation());
-        map.put("held", result.held().stream().map(BalanceJson::limit).toList());
+        map.put("held", FigureJson.each(CheckFigures.LIMITS, result.held()));
         map.put(
                 "sensitivities",
                 result.sensitivities().stream()
@@ -47,7 +49,7 @@ public final class LimitView {
                             return entry;
                         })
                         .toList());
-        map.put("balance", BalanceJson.of(result.balance()));
+        map.put("balance", FigureJson.of(EngineFigures.ALL, result.balance()));
         return map;
     }
 

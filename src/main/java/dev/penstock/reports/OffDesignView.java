@@ -1,9 +1,11 @@
 package dev.penstock.reports;
 
 import dev.penstock.cycles.EngineBalance;
+import dev.penstock.cycles.EngineFigures;
 import dev.penstock.cycles.OperatingCommand;
 import dev.penstock.cycles.OperatingOutcome;
 import dev.penstock.cycles.OperatingPoint;
+import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.LimitCheck;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -32,7 +34,7 @@ public final class OffDesignView {
     public Map<String, Object> json() {
         Map<String, Object> map = new LinkedHashMap<>();
         map.put("name", design.concept().name());
-        map.put("design", BalanceJson.engine(design.engine()));
+        map.put("design", FigureJson.of(EngineFigures.SUMMARY, design.engine()));
         map.put("points", outcomes.stream().map(OffDesignView::point).toList());
         return map;
     }
@@ -69,7 +71,7 @@ public final class OffDesignView {
         map.put("gas_temperatures_K", p.gasTemperatures());
         p.coolantTemperatureRise().ifPresent(v -> map.put("coolant_temperature_rise_K", v));
         p.peakWallTemperature().ifPresent(v -> map.put("peak_wall_temperature_K", v));
-        map.put("limits", p.limits().stream().map(BalanceJson::limit).toList());
+        map.put("limits", FigureJson.each(CheckFigures.LIMITS, p.limits()));
         map.put("within_limits", p.withinLimits());
         map.put("residual_worst", p.residualWorst());
         return map;

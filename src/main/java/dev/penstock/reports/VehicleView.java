@@ -1,5 +1,6 @@
 package dev.penstock.reports;
 
+import dev.penstock.provenance.CheckFigures;
 import dev.penstock.vehicle.BoosterSizing;
 import dev.penstock.vehicle.FlownSizing;
 import dev.penstock.vehicle.SizingTrail;
@@ -47,7 +48,7 @@ public final class VehicleView {
         map.put("definitions", VehicleSizing.DEFINITIONS);
         map.put(
                 "warnings",
-                vehicle.warnings().stream().map(BalanceJson::warning).toList());
+                FigureJson.each(CheckFigures.WARNINGS, vehicle.warnings()));
         return map;
     }
 
@@ -257,7 +258,7 @@ public final class VehicleView {
                                 "payload_fraction")));
         model.put(
                 "warnings",
-                vehicle.warnings().stream().distinct().map(BalanceJson::warning).toList());
+                FigureJson.each(CheckFigures.WARNINGS, vehicle.warnings().stream().distinct().toList()));
         List<PageSection> parts = new ArrayList<>();
         parts.add(VehicleTables.section(vehicle));
         parts.addAll(more);

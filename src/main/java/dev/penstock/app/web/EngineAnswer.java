@@ -5,11 +5,12 @@ import dev.penstock.cycles.Component;
 import dev.penstock.cycles.ConceptInput;
 import dev.penstock.cycles.EngineBalance;
 import dev.penstock.errors.Warning;
+import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.provenance.Trail;
-import dev.penstock.reports.BalanceJson;
 import dev.penstock.reports.EngineCharts;
 import dev.penstock.reports.Figure;
+import dev.penstock.reports.FigureJson;
 import dev.penstock.reports.Figures;
 import dev.penstock.study.EngineTrail;
 import dev.penstock.study.Measure;
@@ -95,7 +96,7 @@ final class EngineAnswer {
     }
 
     static List<Map<String, Object>> warnings(List<Warning> warnings) {
-        return warnings.stream().distinct().map(BalanceJson::warning).toList();
+        return FigureJson.each(CheckFigures.WARNINGS, warnings.stream().distinct().toList());
     }
 
     /** A figure as the pages show it; its raw value tells how far it has moved. */

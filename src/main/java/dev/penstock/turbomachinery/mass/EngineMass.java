@@ -14,6 +14,11 @@ import java.util.List;
  */
 public record EngineMass(List<MassItem> items, List<MassItem> wholeEngine, double vacuumThrust) {
 
+    /** What the mass counts. */
+    public static final String SCOPE =
+            "The engine from the tank outlets to the nozzle exit, dry. Tanks, pressurant and propellant"
+                    + " belong to the vehicle.";
+
     public EngineMass {
         Require.positive("engine mass", "vacuum thrust (N)", vacuumThrust);
         items = List.copyOf(items);
