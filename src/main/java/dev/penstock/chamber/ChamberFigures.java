@@ -24,8 +24,11 @@ public final class ChamberFigures {
                     "characteristic velocity, ideal",
                     Notation.fixed("m/s", "m/s", 1, 1),
                     c -> c.ideal().characteristicVelocity())
-            .number("thrust_coefficient_vacuum", "thrust coefficient in vacuum", significant("", 5), c -> c
-                    .vacuumThrustCoefficient())
+            .number(
+                    "thrust_coefficient_vacuum",
+                    "thrust coefficient in vacuum",
+                    significant("", 5),
+                    c -> c.vacuumThrustCoefficient())
             .number("mass_flow_kg_s", "chamber mass flow", Notation.MASS_FLOW, ChamberPerformance::massFlow)
             .number("length_m", "injector to throat", Notation.LENGTH, c -> c.contour()
                     .chamberLength())

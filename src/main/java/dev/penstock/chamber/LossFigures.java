@@ -15,15 +15,13 @@ public final class LossFigures {
             .number(
                     "impulse_loss_m_s",
                     "impulse lost",
-                    new Notation(
-                            "m/s", "s", velocity -> Notation.fixed(velocity / Constants.STANDARD_GRAVITY, 2)),
+                    new Notation("m/s", "s", velocity -> Notation.fixed(velocity / Constants.STANDARD_GRAVITY, 2)),
                     NamedLoss::impulseLoss)
             .word("model", "model id", loss -> loss.model().map(ModelCard::id))
             .word("note", "note", NamedLoss::note)
-            .word(
-                    "model_title",
-                    "model",
-                    loss -> loss.model().map(ModelCard::title).orElse("stated by the concept"))
+            .word("model_title", "model", loss -> loss.model()
+                    .map(ModelCard::title)
+                    .orElse("stated by the concept"))
             .outsideDocuments()
             .word("source", "source", loss -> loss.model().map(ModelCard::sources))
             .outsideDocuments()

@@ -1,19 +1,9 @@
 package dev.penstock.cooling;
 
-import static dev.penstock.provenance.Place.Role.GAS;
-import static dev.penstock.provenance.Place.Role.INLET;
-import static dev.penstock.provenance.Place.fixed;
-import static dev.penstock.provenance.Place.given;
-import static dev.penstock.provenance.Place.of;
-import static dev.penstock.provenance.Place.own;
 import static dev.penstock.quantities.Notation.significant;
 
 import dev.penstock.provenance.FigureTable;
-import dev.penstock.provenance.ModelCard;
-import dev.penstock.provenance.Place;
 import dev.penstock.quantities.Notation;
-import java.util.List;
-import java.util.stream.IntStream;
 
 /** What a jacket publishes, as a whole and along the wall. */
 public final class JacketFigures {

@@ -61,8 +61,7 @@ public final class EngineFigures {
             .table();
 
     /** Figures of a station. */
-    public static final FigureTable<Station> STATIONS = FigureTable.<Station>named(
-                    s -> Integer.toString(s.number()))
+    public static final FigureTable<Station> STATIONS = FigureTable.<Station>named(s -> Integer.toString(s.number()))
             .word("number", "no.", Station::number)
             .word("name", "station", Station::name)
             .word("medium", "medium", Station::medium)
@@ -164,7 +163,8 @@ public final class EngineFigures {
             .each("warnings", EngineBalance::warnings, CheckFigures.WARNINGS)
             .number("residual_worst", "worst relative residual", RELATIVE, EngineBalance::residualWorst)
             .each("residuals", EngineBalance::residuals, RESIDUALS)
-            .number("audit_worst", "worst of the audit", RELATIVE, b -> b.audit().worst())
+            .number("audit_worst", "worst of the audit", RELATIVE, b -> b.audit()
+                    .worst())
             .each("inputs", b -> b.concept().document().inputs(), INPUTS)
             .part("chamber", b -> Optional.of(b.chamber()), ChamberFigures.ALL)
             .outsideDocuments()

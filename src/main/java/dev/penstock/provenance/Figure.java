@@ -113,7 +113,9 @@ public final class Figure<T> implements FigureTable.Member<T> {
     public OptionalDouble number(T thing) {
         Object raw = value(thing);
         Object held = raw instanceof Optional<?> optional ? optional.orElse(null) : raw;
-        return isNumber() && held instanceof Number number ? OptionalDouble.of(number.doubleValue()) : OptionalDouble.empty();
+        return isNumber() && held instanceof Number number
+                ? OptionalDouble.of(number.doubleValue())
+                : OptionalDouble.empty();
     }
 
     /** @return whether it is a number with a unit and a trail; otherwise a word, a list or the truth of something */

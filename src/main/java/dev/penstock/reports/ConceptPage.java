@@ -93,7 +93,9 @@ public final class ConceptPage {
         model.put("good", balance.withinLimits());
         model.put(
                 "warnings",
-                FigureJson.each(CheckFigures.WARNINGS, balance.warnings().stream().distinct().toList()));
+                FigureJson.each(
+                        CheckFigures.WARNINGS,
+                        balance.warnings().stream().distinct().toList()));
         model.put("sections", sections());
         Trail all = EngineTrail.of(balance);
         reach.ifPresent(r -> LimitTrail.extend(all, r));
@@ -201,8 +203,8 @@ public final class ConceptPage {
                 "limits",
                 "Limits",
                 "What would stop the hardware, and how far off is it?",
-                List.of(
-                        "A missed limit is a finding, not an error: the cycle closes, but the hardware would not last."),
+                List.of("A missed limit is a finding, not an error: the cycle closes, but the hardware would not"
+                        + " last."),
                 List.of(),
                 List.of(limits(balance.limits())),
                 List.of()));
@@ -213,9 +215,8 @@ public final class ConceptPage {
                 "evidence",
                 "Evidence",
                 "Does everything add up again?",
-                List.of(
-                        "Mass and energy are added up again at every component from the station table alone, and for the"
-                                + " engine as a whole."),
+                List.of("Mass and energy are added up again at every component from the station table alone, and for"
+                        + " the engine as a whole."),
                 List.of(),
                 List.of(EngineTables.residuals(balance)),
                 List.of(EngineTables.audit(balance))));

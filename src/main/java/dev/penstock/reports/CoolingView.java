@@ -50,8 +50,7 @@ public final class CoolingView {
         document.put("start", FigureJson.of(JacketFigures.ALL, outcome.start()));
         document.put("best", FigureJson.of(JacketFigures.ALL, outcome.result()));
         document.put(
-                "limits",
-                FigureJson.each(CheckFigures.LIMITS, outcome.result().limits()));
+                "limits", FigureJson.each(CheckFigures.LIMITS, outcome.result().limits()));
         count().ifPresent(n -> document.put("channel_count", n));
         outcome.best().design().wall().thickness().ifPresent(t -> document.put("wall_thickness_m", t));
         document.put(
@@ -162,8 +161,8 @@ public final class CoolingView {
     private static String checkText(CellCheck c) {
         return String.format(
                 Locale.ROOT,
-                "two-dimensional conduction at the hottest station (area ratio %.3f): %.2f MW/m² and %.0f K at most, where the"
-                        + " fin model has %.2f MW/m² and %.0f K%s",
+                "two-dimensional conduction at the hottest station (area ratio %.3f): %.2f MW/m² and %.0f K at most,"
+                        + " where the fin model has %.2f MW/m² and %.0f K%s",
                 c.areaRatio(),
                 c.cellHeatFlux() / 1e6,
                 c.cellWallTemperature(),

@@ -43,8 +43,7 @@ public final class FigureJson {
     }
 
     private static <T, C> Object parts(FigureTable.Branch<T, C> branch, T thing) {
-        List<Map<String, Object>> parts =
-                each(branch.table(), branch.parts().apply(thing));
+        List<Map<String, Object>> parts = each(branch.table(), branch.parts().apply(thing));
         return branch.list() ? parts : Optional.ofNullable(parts.isEmpty() ? null : parts.get(0));
     }
 }

@@ -179,9 +179,8 @@ public final class OffDesignView {
                 "off-design",
                 "Off design",
                 "What does this engine, once built, do away from its design point?",
-                List.of(
-                        "Throat, nozzle, channels, pumps and turbine nozzles stay as they are; valves hold the commanded"
-                                + " chamber pressure and mixture ratio."),
+                List.of("Throat, nozzle, channels, pumps and turbine nozzles stay as they are; valves hold the"
+                        + " commanded chamber pressure and mixture ratio."),
                 figures,
                 List.of(table.table()),
                 List.of());

@@ -46,9 +46,7 @@ public final class VehicleView {
                         })
                         .toList());
         map.put("definitions", VehicleSizing.DEFINITIONS);
-        map.put(
-                "warnings",
-                FigureJson.each(CheckFigures.WARNINGS, vehicle.warnings()));
+        map.put("warnings", FigureJson.each(CheckFigures.WARNINGS, vehicle.warnings()));
         return map;
     }
 
@@ -258,7 +256,9 @@ public final class VehicleView {
                                 "payload_fraction")));
         model.put(
                 "warnings",
-                FigureJson.each(CheckFigures.WARNINGS, vehicle.warnings().stream().distinct().toList()));
+                FigureJson.each(
+                        CheckFigures.WARNINGS,
+                        vehicle.warnings().stream().distinct().toList()));
         List<PageSection> parts = new ArrayList<>();
         parts.add(VehicleTables.section(vehicle));
         parts.addAll(more);

@@ -96,7 +96,8 @@ final class EngineAnswer {
     }
 
     static List<Map<String, Object>> warnings(List<Warning> warnings) {
-        return FigureJson.each(CheckFigures.WARNINGS, warnings.stream().distinct().toList());
+        return FigureJson.each(
+                CheckFigures.WARNINGS, warnings.stream().distinct().toList());
     }
 
     /** A figure as the pages show it; its raw value tells how far it has moved. */
