@@ -6,6 +6,7 @@ import dev.penstock.cycles.ConceptReader;
 import dev.penstock.cycles.ConceptTemplate;
 import dev.penstock.cycles.Cycle;
 import dev.penstock.cycles.EngineBalance;
+import dev.penstock.cycles.EngineFigures;
 import dev.penstock.cycles.EngineStudy;
 import dev.penstock.cycles.LimitResult;
 import dev.penstock.cycles.LimitTrail;
@@ -142,7 +143,7 @@ class TrailWalkTest {
         Trail trail = EngineTrail.of(balance);
         Optional<PressureFeed> feed = EngineStudy.open().pressureFeed(balance);
         feed.ifPresent(f -> PressureFeedTrail.extend(trail, balance, f));
-        Map<String, Object> document = new LinkedHashMap<>(BalanceJson.of(balance));
+        Map<String, Object> document = new LinkedHashMap<>(FigureJson.of(EngineFigures.ALL, balance));
         feed.ifPresent(f -> document.put("pressure_feed", new PressureFeedView(f).json()));
         walk(document, trail);
         Optional<VehicleSizing> vehicle = VehicleReader.of(concept).map(plan -> VehicleRuns.size(plan, balance));
