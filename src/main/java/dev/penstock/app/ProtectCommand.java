@@ -7,6 +7,7 @@ import dev.penstock.cooling.ProtectionStudy;
 import dev.penstock.cooling.WallLibrary;
 import dev.penstock.cycles.EngineBalance;
 import dev.penstock.errors.InvalidInput;
+import dev.penstock.fluids.UsualFluids;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
 import dev.penstock.reports.ProtectionView;
@@ -64,9 +65,8 @@ final class ProtectCommand extends BaseCommand {
     @Option(
             names = "--coolant",
             paramLabel = "FLUID",
-            defaultValue = "water",
             description = "that seeps through a porous wall; default ${DEFAULT-VALUE}")
-    private String coolant;
+    private String coolant = UsualFluids.transpirant();
 
     @Option(
             names = "--thickness",

@@ -3,6 +3,7 @@ package dev.penstock.app;
 import dev.penstock.cycles.EngineBalance;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.fluids.Propellant;
+import dev.penstock.fluids.UsualFluids;
 import dev.penstock.quantities.Constants;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
@@ -31,8 +32,8 @@ final class StartCommand extends BaseCommand {
     @Parameters(paramLabel = "CASE", description = "concept file, or the name of one in cycles/")
     private String file;
 
-    @Option(names = "--gas", defaultValue = "helium", description = "fluid in the bottle; default ${DEFAULT-VALUE}")
-    private String gas;
+    @Option(names = "--gas", description = "fluid in the bottle; default ${DEFAULT-VALUE}")
+    private String gas = UsualFluids.pressurant();
 
     @Option(
             names = "--bottle-pressure",

@@ -46,7 +46,7 @@ final class TradeCommand extends BaseCommand {
     @Override
     public Integer call() {
         List<PropellantPair> tried = pairs.isEmpty()
-                ? PropellantPair.USUAL
+                ? PropellantPair.usual()
                 : pairs.stream().map(PropellantPair::parse).toList();
         CaseFiles.Case found = CaseFiles.one(session, file, changes.map());
         TradeRuns runs = new TradeRuns(new EngineRuns(session.home(), session.fluids()));

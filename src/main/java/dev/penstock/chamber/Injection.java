@@ -3,6 +3,7 @@ package dev.penstock.chamber;
 import dev.penstock.combustion.Reactants;
 import dev.penstock.errors.Require;
 import dev.penstock.fluids.ElementalComposition;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -35,8 +36,8 @@ public record Injection(Reactants mixed, Optional<Reactants> oxidizer, Optional<
      * @return the injection, with all that is not fuel as the oxidizer side
      */
     public static Injection of(Reactants mixed, Reactants fuel) {
-        double fraction = fuel.propellants().keySet().stream()
-                .mapToDouble(id -> mixed.propellants().getOrDefault(id, 0.0))
+        double fraction = fuel.parts().stream()
+                .mapToDouble(part -> mixed.fractionOf(part.propellant()))
                 .sum();
         Require.within("injection", "fuel fraction (-)", fraction, 1e-6, 1 - 1e-6);
         Map<String, Double> rest = new TreeMap<>();
@@ -44,9 +45,10 @@ public record Injection(Reactants mixed, Optional<Reactants> oxidizer, Optional<
             double left = (moles - fraction * fuel.composition().of(element)) / (1 - fraction);
             rest.put(element, Math.max(0, left));
         });
-        Map<String, Double> others = new TreeMap<>(mixed.propellants());
-        others.keySet().removeAll(fuel.propellants().keySet());
-        others.replaceAll((id, share) -> share / (1 - fraction));
+        List<Reactants.Part> others = mixed.parts().stream()
+                .filter(part -> fuel.fractionOf(part.propellant()) == 0)
+                .map(part -> new Reactants.Part(part.propellant(), part.massFraction() / (1 - fraction)))
+                .toList();
         double enthalpy = (mixed.enthalpy() - fraction * fuel.enthalpy()) / (1 - fraction);
         Reactants oxidizer = new Reactants(new ElementalComposition(rest), enthalpy, others);
         return new Injection(mixed, Optional.of(oxidizer), Optional.of(fuel), fraction);

@@ -263,8 +263,7 @@ public final class EquilibriumSolver implements GasCursor {
     }
 
     private String mixtureName() {
-        Map<String, Double> propellants = mixture.propellants();
-        return propellants.isEmpty() ? String.join("", set.elements()) : String.join(" with ", propellants.keySet());
+        return mixture.parts().isEmpty() ? String.join("", set.elements()) : mixture.names(" with ");
     }
 
     @Override

@@ -19,7 +19,7 @@ public final class EquilibriumWorkingFluid implements WorkingFluid {
 
     @Override
     public String description() {
-        return "burnt gas of " + String.join(" and ", reactants.propellants().keySet()) + " in chemical equilibrium";
+        return "burnt gas of " + reactants.names(" and ") + " in chemical equilibrium";
     }
 
     @Override

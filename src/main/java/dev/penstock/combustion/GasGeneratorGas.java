@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.DoubleFunction;
 
@@ -26,11 +27,7 @@ public final class GasGeneratorGas {
         OXIDIZER_RICH
     }
 
-    private static final String KEROSENE = "rp-1";
-    private static final String OXYGEN = "oxygen";
-    private static final String HYDRAZINE = "hydrazine";
     private static final Set<String> SOOT = Set.of("C(gr)");
-    private static final double KEROSENE_HIGHEST = 0.7;
     private static final double STEP = 1.25;
     private static final double SMALLEST_RATIO = 1e-3;
     private static final double LARGEST_RATIO = 1e3;
@@ -69,52 +66,51 @@ public final class GasGeneratorGas {
      */
     public TurbineGas burn(Reactants reactants, double pressure) {
         boolean measured = model == GasModel.EMPIRICAL || model == GasModel.AUTOMATIC;
-        if (measured && reactants.propellants().keySet().equals(Set.of(HYDRAZINE))) {
+        if (measured && HydrazineDecomposition.describes(reactants)) {
             return decomposed(reactants, pressure);
         }
-        if (measured && isFuelRichKerosene(reactants)) {
-            return kerosene(reactants, pressure);
+        Optional<MeasuredGeneratorGas> table = measured(reactants);
+        if (table.isPresent()) {
+            return measured(table.get(), reactants, pressure);
         }
         if (model == GasModel.EMPIRICAL) {
             throw new InvalidInput(
                     "",
                     "gas model",
                     "empirical",
-                    "measured gas is known for oxygen with rp-1 at mixture ratios 0.2 to 0.7 and for hydrazine alone,"
-                            + " not for "
-                            + String.join(" with ", reactants.propellants().keySet()));
+                    "no measured gas is known of " + reactants.names(" with ")
+                            + "; a fuel's file holds what is known in [combustion.generator_gas]");
         }
         return burnt(reactants, pressure);
     }
 
     private TurbineGas decomposed(Reactants reactants, double pressure) {
         FrozenGas gas = HydrazineDecomposition.decompose(library, dissociation, reactants.enthalpy(), pressure);
-        String text = String.format(Locale.ROOT, "hydrazine, ammonia %.0f %% dissociated", 100 * dissociation);
+        String text = String.format(
+                Locale.ROOT, "%s, ammonia %.0f %% dissociated", reactants.names(" with "), 100 * dissociation);
         FrozenWorkingFluid fluid = new FrozenWorkingFluid(gas, text);
         WorkingState inlet = fluid.atPressureEnthalpy(pressure, reactants.enthalpy());
         return new TurbineGas(fluid, inlet, gas.molarMass(), GasModel.EMPIRICAL, List.of());
     }
 
-    private boolean isFuelRichKerosene(Reactants reactants) {
-        if (!reactants.propellants().keySet().equals(Set.of(OXYGEN, KEROSENE))) {
-            return false;
+    /** Measured gas of a mixture, where the model asks for it and the mixture is not richer in oxidizer than it reaches. */
+    private Optional<MeasuredGeneratorGas> measured(Reactants reactants) {
+        if (model != GasModel.EMPIRICAL && model != GasModel.AUTOMATIC) {
+            return Optional.empty();
         }
-        return model == GasModel.EMPIRICAL || mixtureRatio(reactants) <= KEROSENE_HIGHEST;
+        return MeasuredGeneratorGas.of(reactants)
+                .filter(table -> model == GasModel.EMPIRICAL || table.reaches(table.mixtureRatio(reactants)));
     }
 
-    private static double mixtureRatio(Reactants reactants) {
-        return 1 / reactants.propellants().get(KEROSENE) - 1;
-    }
-
-    private static TurbineGas kerosene(Reactants reactants, double pressure) {
-        double ratio = mixtureRatio(reactants);
-        EmpiricalWorkingFluid fluid = KeroseneGeneratorGas.at(ratio, reactants.enthalpy());
+    private static TurbineGas measured(MeasuredGeneratorGas table, Reactants reactants, double pressure) {
+        double ratio = table.mixtureRatio(reactants);
+        EmpiricalWorkingFluid fluid = table.at(ratio, reactants.enthalpy());
         return new TurbineGas(
                 fluid,
                 fluid.atPressureTemperature(pressure, fluid.inletTemperature()),
                 fluid.molarMass(),
                 GasModel.EMPIRICAL,
-                KeroseneGeneratorGas.warning(ratio).stream().toList());
+                table.warning(ratio).stream().toList());
     }
 
     private TurbineGas burnt(Reactants reactants, double pressure) {
@@ -130,7 +126,7 @@ public final class GasGeneratorGas {
             return new TurbineGas(fluid, inlet, molarMass, GasModel.EQUILIBRIUM, warnings);
         }
         String text = "burnt gas of "
-                + String.join(" and ", reactants.propellants().keySet())
+                + reactants.names(" and ")
                 + (model == GasModel.AUTOMATIC ? ", frozen after burning without soot" : ", frozen after burning");
         FrozenWorkingFluid fluid = new FrozenWorkingFluid(solver.freeze(), text);
         WorkingState inlet = fluid.atPressureTemperature(pressure, solver.temperature());
@@ -157,10 +153,10 @@ public final class GasGeneratorGas {
      */
     public double mixtureRatioFor(
             DoubleFunction<Reactants> mixture, double pressure, double temperature, Branch branch) {
-        if (model == GasModel.EMPIRICAL || model == GasModel.AUTOMATIC) {
-            Reactants sample = mixture.apply(0.4);
-            if (branch == Branch.FUEL_RICH && isFuelRichKerosene(sample)) {
-                return KeroseneGeneratorGas.mixtureRatioFor(temperature);
+        if (branch == Branch.FUEL_RICH) {
+            Optional<MeasuredGeneratorGas> table = measured(mixture.apply(SMALLEST_RATIO));
+            if (table.isPresent()) {
+                return table.get().mixtureRatioFor(temperature);
             }
         }
         double start = stoichiometric(mixture);

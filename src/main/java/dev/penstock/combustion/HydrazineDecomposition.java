@@ -1,6 +1,7 @@
 package dev.penstock.combustion;
 
 import dev.penstock.errors.Require;
+import dev.penstock.fluids.ElementalComposition;
 import dev.penstock.provenance.ModelCard;
 import java.util.List;
 import java.util.Set;
@@ -27,7 +28,21 @@ public final class HydrazineDecomposition {
     /** Dissociation assumed when none is stated (-): common practice, no source. */
     public static final double USUAL_DISSOCIATION = 0.5;
 
+    private static final double SAME_RATIO = 1e-6;
+
     private HydrazineDecomposition() {}
+
+    /**
+     * @param reactants what is burnt
+     * @return whether that is one propellant alone which releases ammonia and has the atoms of hydrazine
+     */
+    public static boolean describes(Reactants reactants) {
+        ElementalComposition atoms = reactants.composition();
+        return reactants.parts().size() == 1
+                && reactants.parts().get(0).propellant().combustion().releasesAmmonia()
+                && atoms.molesPerKilogram().keySet().equals(Set.of("N", "H"))
+                && Math.abs(atoms.of("H") - 2 * atoms.of("N")) <= SAME_RATIO * atoms.of("H");
+    }
 
     /**
      * @param library species data

@@ -3,21 +3,34 @@ package dev.penstock.combustion;
 import dev.penstock.errors.Require;
 import dev.penstock.fluids.ElementalComposition;
 import dev.penstock.fluids.Propellant;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /**
  * What goes into a combustion, per kilogram of mixture.
  *
  * @param composition atoms per kilogram of mixture
  * @param enthalpy enthalpy relative to the elements at 298.15 K (J/kg)
- * @param propellants mass fraction by propellant id, for messages and for assumptions known to be wrong for a pair
+ * @param parts propellants with their shares, for what is known of them besides their atoms; may be empty
  */
-public record Reactants(ElementalComposition composition, double enthalpy, Map<String, Double> propellants) {
+public record Reactants(ElementalComposition composition, double enthalpy, List<Part> parts) {
+
+    /**
+     * One propellant of a mixture.
+     *
+     * @param propellant propellant
+     * @param massFraction its mass over that of the mixture (-)
+     */
+    public record Part(Propellant propellant, double massFraction) {}
 
     public Reactants {
         Require.finite("reactants", "enthalpy (J/kg)", enthalpy);
-        propellants = Map.copyOf(propellants);
+        parts = List.copyOf(parts);
     }
 
     /**
@@ -45,7 +58,7 @@ public record Reactants(ElementalComposition composition, double enthalpy, Map<S
      * @return one kilogram of it
      */
     public static Reactants single(Propellant propellant, double enthalpy) {
-        return new Reactants(propellant.composition(), enthalpy, Map.of(propellant.id(), 1.0));
+        return new Reactants(propellant.composition(), enthalpy, List.of(new Part(propellant, 1.0)));
     }
 
     /**
@@ -60,7 +73,8 @@ public record Reactants(ElementalComposition composition, double enthalpy, Map<S
                 new ElementalComposition(blend(
                         composition.molesPerKilogram(), own, other.composition.molesPerKilogram(), otherFraction)),
                 own * enthalpy + otherFraction * other.enthalpy,
-                blend(propellants, own, other.propellants, otherFraction));
+                
+                partsWith(own, other.parts, otherFraction));
     }
 
     /**
@@ -68,7 +82,52 @@ public record Reactants(ElementalComposition composition, double enthalpy, Map<S
      * @return the same mixture with that enthalpy
      */
     public Reactants withEnthalpy(double newEnthalpy) {
-        return new Reactants(composition, newEnthalpy, propellants);
+        return new Reactants(composition, newEnthalpy, parts);
+    }
+
+    /**
+     * @param propellant a propellant
+     * @return its mass over that of the mixture (-); zero if it is not there
+     */
+    public double fractionOf(Propellant propellant) {
+        return parts.stream()
+                .filter(part -> part.propellant().id().equals(propellant.id()))
+                .mapToDouble(Part::massFraction)
+                .sum();
+    }
+
+    /**
+     * What sets the manner of burning: the fuel that weighs most or, where nothing is a fuel, the propellant that weighs
+     * most.
+     *
+     * @return that propellant; empty if no propellant is named
+     */
+    public Optional<Part> leading() {
+        Comparator<Part> byRole = Comparator.comparing(
+                part -> part.propellant().roles().contains(Propellant.Role.FUEL));
+        return parts.stream().max(byRole.thenComparingDouble(Part::massFraction));
+    }
+
+    /**
+     * @param between what to write between two names
+     * @return names of the propellants for people
+     */
+    public String names(String between) {
+        return parts.stream().map(part -> part.propellant().name()).collect(Collectors.joining(between));
+    }
+
+    private List<Part> partsWith(double own, List<Part> others, double otherFraction) {
+        Map<String, Part> map = new LinkedHashMap<>();
+        parts.forEach(part -> add(map, part, own));
+        others.forEach(part -> add(map, part, otherFraction));
+        return List.copyOf(map.values());
+    }
+
+    private static void add(Map<String, Part> map, Part part, double fraction) {
+        map.merge(
+                part.propellant().id(),
+                new Part(part.propellant(), fraction * part.massFraction()),
+                (a, b) -> new Part(a.propellant(), a.massFraction() + b.massFraction()));
     }
 
     private static Map<String, Double> blend(

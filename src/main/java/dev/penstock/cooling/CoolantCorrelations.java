@@ -1,25 +1,29 @@
 package dev.penstock.cooling;
 
-import dev.penstock.fluids.Fluid;
-import java.util.Set;
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.fluids.Propellant;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /** Which correlation answers for which coolant. */
 final class CoolantCorrelations {
-
-    private static final Set<String> LIGHT_GASES = Set.of("helium", "nitrogen");
-    private static final Set<String> SUPERCRITICAL_FUELS = Set.of("methane", "propane");
 
     private CoolantCorrelations() {}
 
     /**
      * @param choice choice of the design
-     * @param fluid coolant
+     * @param coolant coolant
      * @param pressure inlet pressure (Pa)
      * @return the correlation
+     * @throws InvalidInput if the choice is left to the coolant's file, which names none
      */
-    static CoolantSideHeatTransfer of(CoolantSideDesign.Correlation choice, Fluid fluid, double pressure) {
+    static CoolantSideHeatTransfer of(CoolantSideDesign.Correlation choice, Propellant coolant, double pressure) {
         return switch (choice) {
-            case AUTOMATIC -> of(automatic(fluid, pressure), fluid, pressure);
+            case AUTOMATIC -> of(automatic(coolant, pressure), coolant, pressure);
             case DITTUS_BOELTER -> new DittusBoelter();
             case SIEDER_TATE -> new SiederTate();
             case GNIELINSKI -> new Gnielinski();
@@ -32,22 +36,40 @@ final class CoolantCorrelations {
         };
     }
 
-    /** What the automatic choice stands for. */
-    static CoolantSideDesign.Correlation automatic(Fluid fluid, double pressure) {
-        boolean supercritical = fluid.criticalPressure().isPresent()
-                && pressure > fluid.criticalPressure().getAsDouble();
-        String id = fluid.id();
-        if (id.equals("hydrogen")) {
-            return CoolantSideDesign.Correlation.TAYLOR;
+    /**
+     * What the automatic choice stands for: what the coolant's file names, for an inlet above the critical pressure if it
+     * says so.
+     */
+    static CoolantSideDesign.Correlation automatic(Propellant coolant, double pressure) {
+        OptionalDouble critical = coolant.fluid().criticalPressure();
+        Optional<String> above = coolant.cooling().supercriticalCorrelation();
+        if (above.isPresent() && critical.isPresent() && pressure > critical.getAsDouble()) {
+            return named(coolant, "cooling.supercritical_correlation", above.get());
         }
-        if (LIGHT_GASES.contains(id)) {
-            return CoolantSideDesign.Correlation.MCCARTHY_WOLF;
-        }
-        if (supercritical && id.equals("oxygen")) {
-            return CoolantSideDesign.Correlation.SPENCER_ROUSAR;
-        }
-        return supercritical && SUPERCRITICAL_FUELS.contains(id)
-                ? CoolantSideDesign.Correlation.JACKSON
-                : CoolantSideDesign.Correlation.SIEDER_TATE;
+        String name = coolant.cooling()
+                .correlation()
+                .orElseThrow(() -> coolant.missing("cooling.correlation", "one of " + String.join(", ", names())));
+        return named(coolant, "cooling.correlation", name);
+    }
+
+    private static CoolantSideDesign.Correlation named(Propellant coolant, String key, String name) {
+        return choices()
+                .filter(choice -> nameOf(choice).equals(name))
+                .findFirst()
+                .orElseThrow(() -> new InvalidInput(
+                        coolant.file(), key, '"' + name + '"', "allowed are " + String.join(", ", names())));
+    }
+
+    private static List<String> names() {
+        return choices().map(CoolantCorrelations::nameOf).toList();
+    }
+
+    private static Stream<CoolantSideDesign.Correlation> choices() {
+        return Arrays.stream(CoolantSideDesign.Correlation.values())
+                .filter(choice -> choice != CoolantSideDesign.Correlation.AUTOMATIC);
+    }
+
+    private static String nameOf(CoolantSideDesign.Correlation choice) {
+        return choice.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

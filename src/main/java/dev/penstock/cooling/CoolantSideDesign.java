@@ -13,10 +13,7 @@ public record CoolantSideDesign(Correlation correlation, boolean curvature, bool
 
     /** Heat transfer correlations. */
     public enum Correlation {
-        /**
-         * By coolant: Taylor for hydrogen, McCarthy and Wolf for helium and nitrogen; at an inlet above the critical
-         * pressure Spencer and Rousar for oxygen and Jackson for methane and propane; else Sieder and Tate.
-         */
+        /** What {@code [cooling]} of the coolant's file names, by the side of the critical pressure on which it enters. */
         AUTOMATIC,
         DITTUS_BOELTER,
         SIEDER_TATE,

@@ -22,11 +22,11 @@ public final class HotGasProfiles {
 
     /**
      * @param chamber thrust chamber
-     * @param reactants what burns in it; kerosene makes the flame sooty
+     * @param reactants what burns in it; the files of the propellants tell whether the flame is sooty
      * @return its hot side
      */
     public static HotGasProfile of(ChamberPerformance chamber, Reactants reactants) {
-        return of(chamber, reactants.propellants().containsKey("rp-1"));
+        return of(chamber, reactants.parts().stream().anyMatch(part -> part.propellant().combustion().soot()));
     }
 
     /**

@@ -54,7 +54,7 @@ final class JacketChecks {
                 own.wallTemperature().orElse(run.material.maximumTemperature()),
                 "K",
                 own.wallTemperature().isPresent() ? "concept" : "fluids/walls/" + run.material.id() + ".toml"));
-        String coolantFile = "fluids/" + run.question.coolant().id() + ".toml";
+        String coolantFile = run.question.coolant().file();
         double floor = most(stations, JacketStation::coolantSideWallTemperature);
         ChannelSizing.coolantWallLimit(run.question)
                 .ifPresent(limit -> checks.add(LimitCheck.atMost(

@@ -46,7 +46,7 @@ final class JacketRun implements AutoCloseable {
         gasSide = GasSides.of(grid, question, lines);
         thickness = WallSizing.thickness(design, material, question.gas().throatRadius());
         correlation = CoolantCorrelations.of(
-                design.coolantSide().correlation(), question.coolant().fluid(), question.inletPressure());
+                design.coolantSide().correlation(), question.coolant(), question.inletPressure());
         saturation = lines.saturation(question.coolant().fluid());
         pseudoCritical = lines.pseudoCritical(question.coolant().fluid());
         flow.criticalPressure = pseudoCritical.criticalPressure();

@@ -72,7 +72,7 @@ public final class JacketSolver {
             return question;
         }
         CoolantSideDesign named = new CoolantSideDesign(
-                CoolantCorrelations.automatic(question.coolant().fluid(), question.inletPressure()),
+                CoolantCorrelations.automatic(question.coolant(), question.inletPressure()),
                 side.curvature(),
                 side.roughWall());
         return question.withDesign(question.design().withCoolantSide(named));

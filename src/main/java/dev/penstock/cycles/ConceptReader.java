@@ -6,6 +6,7 @@ import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.fluids.Propellant;
+import dev.penstock.fluids.UsualFluids;
 import dev.penstock.input.InputFile;
 import dev.penstock.input.InputTable;
 import dev.penstock.input.Spelling;
@@ -168,8 +169,8 @@ public final class ConceptReader {
                 name,
                 description,
                 cycle,
-                oxidizer.orElseGet(() -> fluids.propellant("oxygen")),
-                fuel.orElseGet(() -> fluids.propellant("methane")));
+                oxidizer.orElseGet(() -> fluids.propellant(UsualFluids.oxidizer())),
+                fuel.orElseGet(() -> fluids.propellant(UsualFluids.fuel())));
         Supplier<Concept> concept = rest(
                 root,
                 feeds,
@@ -187,12 +188,7 @@ public final class ConceptReader {
     }
 
     /** What must be known before the rest can be read. */
-    private record Head(String name, String description, Cycle cycle, Propellant oxidizer, Propellant fuel) {
-
-        boolean hydrogen() {
-            return fuel.id().equals("hydrogen");
-        }
-    }
+    private record Head(String name, String description, Cycle cycle, Propellant oxidizer, Propellant fuel) {}
 
     private Supplier<Concept> rest(ConceptKeys root, FeedKeys feeds, Head head, Supplier<ConceptDocument> document) {
         CycleTraits traits = head.cycle().traits();
@@ -204,7 +200,7 @@ public final class ConceptReader {
         Supplier<FeedDesign> oxidizerFeed = feeds.read(root, Side.OXIDIZER, head.oxidizer(), traits);
         Supplier<FeedDesign> fuelFeed = feeds.read(root, Side.FUEL, head.fuel(), traits);
         Supplier<Optional<CoolingDesign>> cooling = CoolingKeys.read(root, traits, pressure);
-        GasKeys gas = new GasKeys(root, traits, head.hydrogen());
+        GasKeys gas = new GasKeys(root, traits, head.fuel());
         Supplier<Optional<ElectricDesign>> electric = ElectricKeys.read(root, traits);
         Supplier<DesignLimits> limits = limits(root.table("limits"), traits);
         Supplier<Optional<PressurizationDesign>> pressurization =
@@ -312,16 +308,14 @@ public final class ConceptReader {
         return keys.has(key) ? "concept file, limits." + key : ConceptKeys.COMMON;
     }
 
-    /** L* that the pair usually needs (m), middle of the ranges in NASA SP-125, table 4-1 (from memory). */
+    /** L* that the pair usually needs (m): what the oxidizer's file states goes before what the fuel's does. */
     private static double characteristicLength(Head head) {
-        if (head.oxidizer().id().startsWith("hydrogen-peroxide")) {
-            return 1.65;
-        }
-        return switch (head.fuel().id()) {
-            case "hydrogen" -> 0.8;
-            case "rp-1" -> 1.15;
-            default -> 0.9;
-        };
+        OptionalDouble ofOxidizer = head.oxidizer().combustion().characteristicLength();
+        return ofOxidizer.orElseGet(() -> head.fuel()
+                .needed(
+                        head.fuel().combustion().characteristicLength(),
+                        "combustion.characteristic_length",
+                        "a length, or chamber.characteristic_length in the concept"));
     }
 
     private static InjectionState injection(Head head) {
@@ -329,7 +323,7 @@ public final class ConceptReader {
         if (traits.ownBurners()) {
             return InjectionState.GAS_GAS;
         }
-        return traits.gasInjector() || head.hydrogen() ? InjectionState.GAS_LIQUID : InjectionState.LIQUID_LIQUID;
+        return traits.gasInjector() || head.fuel().combustion().injectedAsGas() ? InjectionState.GAS_LIQUID : InjectionState.LIQUID_LIQUID;
     }
 
     private static Map<String, String> sources(InputTable table) {

@@ -31,7 +31,9 @@ public sealed interface Cycle
     CycleTraits traits();
 
     /** @return an example of it, from which a new concept file is written */
-    CycleExample example();
+    default CycleExample example() {
+        return CycleExample.of(id());
+    }
 
     /**
      * @param guess rough numbers to start from

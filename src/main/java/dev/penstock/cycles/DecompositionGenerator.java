@@ -42,11 +42,6 @@ public record DecompositionGenerator() implements Cycle {
     }
 
     @Override
-    public CycleExample example() {
-        return new CycleExample("hydrogen-peroxide-90", "rp-1", 7.2, "100 kN", "4 MPa", 20, false);
-    }
-
-    @Override
     public List<Unknown> unknowns(FirstGuess guess) {
         List<Unknown> unknowns = new ArrayList<>();
         unknowns.add(GasFlow.flow(guess, USUAL_TEMPERATURE, "gas flow"));
@@ -94,7 +89,7 @@ public record DecompositionGenerator() implements Cycle {
                 "decomposition-generator with "
                         + concept.feed(Side.OXIDIZER).propellant().id() + " and "
                         + concept.feed(Side.FUEL).propellant().id(),
-                "neither of them decomposes by itself: allowed are hydrogen peroxide as oxidizer or hydrazine as fuel");
+                "neither of them decomposes by itself: one must have the role monopropellant");
     }
 
     private static Stream delivered(Flowsheet sheet, Side side, Stream pumped) {

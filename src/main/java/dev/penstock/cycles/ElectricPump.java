@@ -39,11 +39,6 @@ public record ElectricPump() implements Cycle {
     }
 
     @Override
-    public CycleExample example() {
-        return new CycleExample("oxygen", "rp-1", 2.5, "25 kN", "5 MPa", 12, true);
-    }
-
-    @Override
     public List<Unknown> unknowns(FirstGuess guess) {
         return List.of();
     }

@@ -66,11 +66,6 @@ public enum Expander implements Cycle {
     }
 
     @Override
-    public CycleExample example() {
-        return new CycleExample("oxygen", "hydrogen", 5.5, "100 kN", "5 MPa", 100, true);
-    }
-
-    @Override
     public List<Unknown> unknowns(FirstGuess guess) {
         List<Unknown> unknowns = new ArrayList<>();
         unknowns.add(new Unknown("turbine pressure ratio", "-", 1.005, HIGHEST_PRESSURE_RATIO, 0.2, 1.2));

@@ -46,11 +46,6 @@ public record ExpanderBleed() implements Cycle {
     }
 
     @Override
-    public CycleExample example() {
-        return new CycleExample("oxygen", "hydrogen", 5.2, "140 kN", "4 MPa", 110, true);
-    }
-
-    @Override
     public List<Unknown> unknowns(FirstGuess guess) {
         double power = guess.pumpPower(Side.FUEL, 1.7) + guess.pumpPower(Side.OXIDIZER, 1.3);
         double heated = guess.concept().gasPath().heatedShare() * guess.flow(Side.FUEL);

@@ -150,6 +150,6 @@ final class FeedKeys {
     }
 
     private static String fileOf(Propellant propellant) {
-        return "fluids/" + propellant.id() + ".toml";
+        return propellant.file();
     }
 }

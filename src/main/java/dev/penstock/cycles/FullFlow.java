@@ -46,11 +46,6 @@ public record FullFlow() implements Cycle {
     }
 
     @Override
-    public CycleExample example() {
-        return new CycleExample("oxygen", "methane", 3.6, "1500 kN", "20 MPa", 35, true);
-    }
-
-    @Override
     public List<Unknown> unknowns(FirstGuess guess) {
         List<Unknown> unknowns = new ArrayList<>(Preburner.unknowns(guess, Burner.FUEL_RICH, TurbinePlace.FUEL));
         unknowns.addAll(Preburner.unknowns(guess, Burner.OXIDIZER_RICH, TurbinePlace.OXIDIZER));

@@ -36,11 +36,6 @@ public record GasGenerator() implements Cycle {
     }
 
     @Override
-    public CycleExample example() {
-        return new CycleExample("oxygen", "rp-1", 2.4, "600 kN", "7 MPa", 18, true);
-    }
-
-    @Override
     public List<Unknown> unknowns(FirstGuess guess) {
         return GasFlow.unknowns(guess, Burner.GENERATOR, "gas generator flow");
     }

@@ -1,10 +1,12 @@
 package dev.penstock.cycles;
 
 import dev.penstock.combustion.GasModel;
+import dev.penstock.fluids.Propellant;
 import dev.penstock.provenance.UncertainInput;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
 import dev.penstock.turbomachinery.GearTeeth;
+import dev.penstock.turbomachinery.LightLiquid;
 import dev.penstock.turbomachinery.MechanicalLosses;
 import dev.penstock.turbomachinery.TurbineDesign;
 import java.util.ArrayList;
@@ -24,8 +26,8 @@ final class GasKeys {
     private final ShaftDesign shafts;
     private final GasPathDesign path;
 
-    GasKeys(ConceptKeys root, CycleTraits traits, boolean hydrogen) {
-        shafts = shafts(root, traits, hydrogen);
+    GasKeys(ConceptKeys root, CycleTraits traits, Propellant fuel) {
+        shafts = shafts(root, traits, fuel);
         OptionalDouble temperatureLimit = traits.turbines()
                 ? root.table("limits")
                         .optional(
@@ -144,7 +146,7 @@ final class GasKeys {
         return own ? TurbinePlace.OXIDIZER : TurbinePlace.FUEL;
     }
 
-    private static ShaftDesign shafts(ConceptKeys root, CycleTraits traits, boolean hydrogen) {
+    private static ShaftDesign shafts(ConceptKeys root, CycleTraits traits, Propellant fuel) {
         if (!traits.pumped()) {
             return new ShaftDesign(
                     ShaftDesign.Arrangement.DUAL,
@@ -156,7 +158,7 @@ final class GasKeys {
         }
         ConceptKeys keys = root.table("shafts");
         List<ShaftDesign.Arrangement> allowed = traits.arrangements();
-        boolean two = hydrogen && allowed.contains(ShaftDesign.Arrangement.DUAL);
+        boolean two = LightLiquid.is(fuel.loadingDensity()) && allowed.contains(ShaftDesign.Arrangement.DUAL);
         ShaftDesign.Arrangement usual = two ? ShaftDesign.Arrangement.DUAL : allowed.get(0);
         ShaftDesign.Arrangement arrangement = keys.choice(
                 "arrangement",

@@ -103,7 +103,7 @@ final class Plant {
 
     /** Gas of a burner; the last one is kept for the case that nothing has moved. */
     TurbineGas gas(Burner burner, Reactants mixture, double pressure) {
-        double share = mixture.propellants().getOrDefault(concept.oxidizer().id(), 0.0);
+        double share = mixture.fractionOf(concept.oxidizer());
         GasKey key = new GasKey(share, mixture.enthalpy(), pressure);
         if (!Objects.equals(key, gasKeys.get(burner))) {
             gases.put(burner, models.gasMaker(concept, burner).burn(mixture, pressure));

@@ -36,11 +36,6 @@ public record PressureFed() implements Cycle {
     }
 
     @Override
-    public CycleExample example() {
-        return new CycleExample("nitrogen-tetroxide", "mmh", 1.65, "30 kN", "1 MPa", 60, false);
-    }
-
-    @Override
     public List<Unknown> unknowns(FirstGuess guess) {
         return List.of();
     }

@@ -3,6 +3,7 @@ package dev.penstock.cycles;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.fluids.Propellant;
+import dev.penstock.fluids.UsualFluids;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
 import dev.penstock.turbomachinery.feed.UllageGas;
@@ -13,7 +14,6 @@ import java.util.function.Supplier;
 /** Reads the table {@code [pressurization]} of a cycle without pumps. */
 final class PressurizationKeys {
 
-    private static final double CRYOGENIC = 200;
     private static final double EXPONENT = 1.2;
     private static final double BOTTLE_PRESSURE = 31e6;
     private static final double ROOM = 293.15;
@@ -107,15 +107,15 @@ final class PressurizationKeys {
                 Dimension.RATIO,
                 Range.of(1, 5),
                 collapse(propellant),
-                "1.15 storable, 1.4 cryogenic, 1.6 hydrogen: middle of the ranges in nasa-sp-8112");
+                propellant.file() + ", tank.collapse_factor");
     }
 
     private static Optional<Propellant> gas(ConceptKeys keys, FluidLibrary fluids) {
-        String id = keys.word("gas", "helium", ConceptKeys.COMMON);
+        String id = keys.word("gas", UsualFluids.pressurant(), ConceptKeys.COMMON);
         try {
             Propellant gas = fluids.propellant(id);
             if (!gas.roles().contains(Propellant.Role.PRESSURANT)) {
-                keys.problem("gas", '"' + id + '"', "write a pressurant such as helium or nitrogen");
+                keys.problem("gas", '"' + id + '"', "write a fluid with the role pressurant, such as " + UsualFluids.pressurant());
                 return Optional.empty();
             }
             return Optional.of(gas);
@@ -126,9 +126,6 @@ final class PressurizationKeys {
     }
 
     private static double collapse(Propellant propellant) {
-        if (propellant.id().equals("hydrogen")) {
-            return 1.6;
-        }
-        return propellant.storageTemperature() < CRYOGENIC ? 1.4 : 1.15;
+        return propellant.collapseFactor(propellant.storageTemperature());
     }
 }

@@ -53,13 +53,6 @@ public enum StagedCombustion implements Cycle {
     }
 
     @Override
-    public CycleExample example() {
-        return rich == Side.FUEL
-                ? new CycleExample("oxygen", "hydrogen", 6, "1000 kN", "12 MPa", 50, true)
-                : new CycleExample("oxygen", "rp-1", 2.65, "1500 kN", "16 MPa", 35, true);
-    }
-
-    @Override
     public List<Unknown> unknowns(FirstGuess guess) {
         List<Unknown> unknowns = new ArrayList<>(Preburner.unknowns(guess, burner, Drive.leading(guess.concept())));
         unknowns.addAll(Drive.unknowns(guess));

@@ -113,7 +113,7 @@ final class Surroundings {
             FluidState tank = plant.tankState(feed, tankPressure);
             double pumped = tank.enthalpy() + (pressure - tankPressure) / (tank.density() * FirstGuess.PUMP_EFFICIENCY);
             JacketCase question = new JacketCase(
-                    HotGasProfiles.of(chamber, concept.fuel().id().equals("rp-1")),
+                    HotGasProfiles.of(chamber, concept.fuel().combustion().soot()),
                     feed.propellant(),
                     pressure,
                     pumped,
@@ -298,7 +298,7 @@ final class Surroundings {
     private JacketLoad jacket(ChamberPerformance chamber, double pressure, double ownEnthalpy, double flow) {
         CoolingDesign cooling = concept.cooling().orElseThrow();
         if (lastProfile == null || chamber != lastChamber) {
-            lastProfile = HotGasProfiles.of(chamber, concept.fuel().id().equals("rp-1"));
+            lastProfile = HotGasProfiles.of(chamber, concept.fuel().combustion().soot());
         }
         JacketCase question = new JacketCase(
                 lastProfile,

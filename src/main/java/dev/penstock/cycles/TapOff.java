@@ -37,11 +37,6 @@ public record TapOff() implements Cycle {
     }
 
     @Override
-    public CycleExample example() {
-        return new CycleExample("oxygen", "hydrogen", 5.5, "900 kN", "8 MPa", 40, true);
-    }
-
-    @Override
     public List<Unknown> unknowns(FirstGuess guess) {
         return GasFlow.unknowns(guess, Burner.TAP_OFF, "tapped flow");
     }

@@ -66,6 +66,8 @@ final class FluidFile {
         storage.quantity("subcooled_density_tolerance", Dimension.RATIO, Range.of(0, 0.1), 0.01);
         storage.optionalText("source");
         PropellantLimits limits = limits(root.table("limits"));
+        PropellantTraits traits = new PropellantTraitsReader(root, roles)
+                .read(Math.min(storageTemperature, subcooledTemperature.orElse(storageTemperature)));
         file.finish();
         double reference = model.atPressureTemperature(formation.pressure(), formation.temperature())
                 .enthalpy();
@@ -82,6 +84,7 @@ final class FluidFile {
                 subcooledTemperature,
                 subcooledDensity,
                 limits,
+                traits,
                 roles,
                 hazards,
                 sources);

@@ -1,5 +1,6 @@
 package dev.penstock.fluids;
 
+import dev.penstock.errors.InvalidInput;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -21,6 +22,7 @@ import java.util.Set;
  * @param subcooledTemperature loading temperature when subcooled (K), if that is in use
  * @param subcooledDensity density at subcooled loading (kg/m³), if that is in use
  * @param limits temperatures that bound its use
+ * @param traits what models of engine and vehicle must know of it besides its states
  * @param roles what it can serve as
  * @param hazards what can hurt people
  * @param sources where the figures come from, keys into docs/sources.md
@@ -38,6 +40,7 @@ public record Propellant(
         OptionalDouble subcooledTemperature,
         OptionalDouble subcooledDensity,
         PropellantLimits limits,
+        PropellantTraits traits,
         Set<Role> roles,
         List<String> hazards,
         List<String> sources) {
@@ -60,6 +63,64 @@ public record Propellant(
     /** @return id of the fluid */
     public String id() {
         return fluid.id();
+    }
+
+    /** @return name for people */
+    public String name() {
+        return fluid.name();
+    }
+
+    /** @return name of its file, below the home folder */
+    public String file() {
+        return "fluids/" + id() + ".toml";
+    }
+
+    /** @return what chamber and burners must know of it */
+    public CombustionTraits combustion() {
+        return traits.combustion();
+    }
+
+    /** @return what tank, pressurisation and feed line must know of it */
+    public TankTraits tank() {
+        return traits.tank();
+    }
+
+    /** @return what a cooling jacket must know of it */
+    public CoolantTraits cooling() {
+        return traits.cooling();
+    }
+
+    /**
+     * @param loadingTemperature temperature at which it is loaded (K)
+     * @return pressurant used over the gas that would fill the tank without cooling or condensing (-)
+     */
+    public double collapseFactor(double loadingTemperature) {
+        OptionalDouble cold = tank().coldCollapseFactor();
+        return cold.isPresent() && loadingTemperature < TankTraits.COLD_BELOW
+                ? cold.getAsDouble()
+                : needed(tank().collapseFactor(), "tank.collapse_factor", "a factor such as 1.15");
+    }
+
+    /**
+     * A value that a model cannot do without.
+     *
+     * @param value value in this propellant's file
+     * @param key its key, with the tables that it is in
+     * @param what what it is, as the end of a sentence
+     * @return the value
+     * @throws InvalidInput if the file does not state it
+     */
+    public double needed(OptionalDouble value, String key, String what) {
+        return value.orElseThrow(() -> missing(key, what));
+    }
+
+    /**
+     * @param key key that this propellant's file lacks, with the tables that it is in
+     * @param what what it is, as the end of a sentence
+     * @return the refusal
+     */
+    public InvalidInput missing(String key, String what) {
+        return new InvalidInput(file(), key, "missing", "write " + what);
     }
 
     /**

@@ -68,7 +68,7 @@ public final class CoolingRuns {
                 .findFirst()
                 .orElseThrow();
         return new JacketCase(
-                HotGasProfiles.of(balance.chamber(), concept.fuel().id().equals("rp-1")),
+                HotGasProfiles.of(balance.chamber(), concept.fuel().combustion().soot()),
                 concept.feed(cooling.coolant()).propellant(),
                 jacket.inlet().pressure(),
                 jacket.inlet().enthalpy(),

@@ -3,6 +3,10 @@ package dev.penstock.study;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Units;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 
@@ -15,14 +19,20 @@ import java.util.Map;
  */
 public record PropellantPair(String oxidizer, String fuel, double mixtureRatio) {
 
-    /** Kerosene, methane, propane, hydrogen, ethanol and peroxide near their best impulse: common practice, no source. */
-    public static final List<PropellantPair> USUAL = List.of(
-            new PropellantPair("oxygen", "rp-1", 2.5),
-            new PropellantPair("oxygen", "methane", 3.4),
-            new PropellantPair("oxygen", "propane", 2.9),
-            new PropellantPair("oxygen", "hydrogen", 5.8),
-            new PropellantPair("oxygen", "ethanol", 1.6),
-            new PropellantPair("hydrogen-peroxide-98", "rp-1", 7.2));
+    private static final String USUAL = "/dev/penstock/study/usual-pairs.txt";
+
+    /** @return pairs in use, from the resource {@code usual-pairs.txt} */
+    public static List<PropellantPair> usual() {
+        try (InputStream in = PropellantPair.class.getResourceAsStream(USUAL)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .filter(line -> !line.isBlank() && !line.startsWith("#"))
+                    .map(PropellantPair::parse)
+                    .toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(USUAL, e);
+        }
+    }
 
     /**
      * @param text oxidizer, fuel and mixture ratio, for example "oxygen/methane/3.4"

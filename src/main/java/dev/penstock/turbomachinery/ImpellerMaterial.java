@@ -1,5 +1,7 @@
 package dev.penstock.turbomachinery;
 
+import dev.penstock.fluids.Metal;
+import dev.penstock.fluids.MetalAttack;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.provenance.Spread;
 import java.util.Optional;
@@ -9,17 +11,19 @@ import java.util.Optional;
  * liquids, blade loading [nasa-sp-8109, from memory].
  */
 public enum ImpellerMaterial {
-    ALUMINIUM("aluminium alloy", 2800, new Spread(400, 450, 520), new Spread(240, 260, 270)),
-    TITANIUM("titanium alloy", 4450, new Spread(560, 610, 700), new Spread(380, 430, 480)),
-    STEEL("stainless steel", 7900, new Spread(350, 400, 460), new Spread(320, 360, 420)),
-    NICKEL("nickel alloy", 8200, new Spread(420, 480, 550), new Spread(370, 400, 450));
+    ALUMINIUM(Metal.ALUMINIUM, "aluminium alloy", 2800, new Spread(400, 450, 520), new Spread(240, 260, 270)),
+    TITANIUM(Metal.TITANIUM, "titanium alloy", 4450, new Spread(560, 610, 700), new Spread(380, 430, 480)),
+    STEEL(Metal.STEEL, "stainless steel", 7900, new Spread(350, 400, 460), new Spread(320, 360, 420)),
+    NICKEL(Metal.NICKEL, "nickel alloy", 8200, new Spread(420, 480, 550), new Spread(370, 400, 450));
 
+    private final Metal metal;
     private final String title;
     private final double density;
     private final Spread inHydrogen;
     private final Spread inDenseLiquids;
 
-    ImpellerMaterial(String title, double density, Spread inHydrogen, Spread inDenseLiquids) {
+    ImpellerMaterial(Metal metal, String title, double density, Spread inHydrogen, Spread inDenseLiquids) {
+        this.metal = metal;
         this.title = title;
         this.density = density;
         this.inHydrogen = inHydrogen;
@@ -31,7 +35,7 @@ public enum ImpellerMaterial {
      * @return the alloy in use where speed matters: titanium for hydrogen, a nickel alloy for everything else
      */
     public static ImpellerMaterial usual(Propellant propellant) {
-        return propellant.loadingDensity() < PumpStages.HYDROGEN_DENSITY ? TITANIUM : NICKEL;
+        return LightLiquid.is(propellant.loadingDensity()) ? TITANIUM : NICKEL;
     }
 
     /** @return name for people */
@@ -49,7 +53,7 @@ public enum ImpellerMaterial {
      * @return highest tip speed (m/s)
      */
     public Spread tipSpeed(Propellant propellant) {
-        return propellant.loadingDensity() < PumpStages.HYDROGEN_DENSITY ? inHydrogen : inDenseLiquids;
+        return LightLiquid.is(propellant.loadingDensity()) ? inHydrogen : inDenseLiquids;
     }
 
     /**
@@ -57,19 +61,15 @@ public enum ImpellerMaterial {
      * @return why this alloy must not be used with it; empty if nothing is known against it
      */
     public Optional<String> objection(Propellant propellant) {
-        boolean oxidizer = propellant.roles().contains(Propellant.Role.OXIDIZER);
-        if (this == TITANIUM && oxidizer) {
-            return Optional.of("titanium burns in oxygen and other oxidizers when rubbed or struck");
-        }
-        if (this == ALUMINIUM && propellant.id().equals("oxygen")) {
-            return Optional.of(
-                    "aluminium can ignite in oxygen when rubbed: low pressures only, with non-rubbing clearances");
-        }
-        return Optional.empty();
+        return attack(propellant).map(MetalAttack::reason);
     }
 
     /** @return whether {@link #objection} forbids the use with that propellant, rather than cautions */
     public boolean barred(Propellant propellant) {
-        return this == TITANIUM && propellant.roles().contains(Propellant.Role.OXIDIZER);
+        return attack(propellant).map(MetalAttack::barred).orElse(false);
+    }
+
+    private Optional<MetalAttack> attack(Propellant propellant) {
+        return Optional.ofNullable(propellant.traits().metals().get(metal));
     }
 }

@@ -49,7 +49,7 @@ public final class PumpDefaults {
      * @return every efficiency and limit of its pump that is only known within bounds, by its key in the concept file
      */
     public static List<UncertainInput> uncertain(Propellant propellant) {
-        boolean hydrogen = propellant.loadingDensity() < PumpStages.HYDROGEN_DENSITY;
+        boolean hydrogen = LightLiquid.is(propellant.loadingDensity());
         boolean cryogenic = propellant.storageTemperature() < 150;
         return List.of(
                 new UncertainInput(

@@ -33,9 +33,6 @@ final class PumpStages {
     /** Head of an axial hydrogen stage (J/kg): 7000 ft, the middle of the range in [nasa-sp-125]. */
     private static final double AXIAL_STAGE_HEAD = 7000 * 0.3048 * Constants.STANDARD_GRAVITY;
 
-    /** Liquids lighter than this are hydrogen (kg/m³). */
-    static final double HYDROGEN_DENSITY = 150;
-
     /** Efficiency of good partial-emission and displacement pumps (-): common practice, no source. */
     static final double SLOW_PUMP_EFFICIENCY = 0.25;
 
@@ -60,7 +57,7 @@ final class PumpStages {
         }
         PumpDesign centrifugal = centrifugal(duty, design, head);
         boolean axialAllowed = design.type() == PumpType.AUTOMATIC
-                && duty.inlet().density() < HYDROGEN_DENSITY
+                && LightLiquid.is(duty.inlet().density())
                 && duty.volumeFlow() > SMALLEST_AXIAL_FLOW
                 && axialStages(head) <= MOST_AXIAL;
         if (!axialAllowed) {

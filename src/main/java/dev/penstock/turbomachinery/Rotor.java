@@ -31,7 +31,7 @@ public record Rotor(double mass, double span, double inertia) {
         double span = 2 * shaftDiameter;
         double inertia = 0;
         for (PumpSizing pump : pumps) {
-            double density = pump.duty().inlet().density() < PumpStages.HYDROGEN_DENSITY ? TITANIUM : STEEL;
+            double density = LightLiquid.is(pump.duty().inlet().density()) ? TITANIUM : STEEL;
             double d = pump.impellerDiameter();
             double wheels = pump.stages() * disc(d, IMPELLER_THICKNESS * d, density);
             double gear = pump.speed() / speed;

@@ -1,6 +1,9 @@
 package dev.penstock.vehicle;
 
+import dev.penstock.errors.InvalidInput;
 import dev.penstock.fluids.FluidLibrary;
+import dev.penstock.fluids.Propellant;
+import dev.penstock.fluids.UsualFluids;
 import dev.penstock.input.InputTable;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
@@ -24,6 +27,8 @@ import java.util.OptionalDouble;
 final class DryMassReader {
 
     private static final double USUAL_GROWTH = 0.15;
+    private static final String OWN_VAPOUR = "own-vapour";
+    private static final String NONE = "none";
 
     private final InputTable table;
 
@@ -62,12 +67,12 @@ final class DryMassReader {
                 ? Optional.empty()
                 : Optional.of(tanks.equals("integral") ? TankShell.Kind.INTEGRAL : TankShell.Kind.PRESSURE_STABILIZED);
         TankMaterial material = table.choice("material", TankMaterial.class, TankMaterial.ALUMINIUM);
-        String pressurant = table.choice("pressurant", List.of("helium", "nitrogen", "own-vapour", "none"), "helium");
+        String pressurant = table.text("pressurant", UsualFluids.pressurant());
         return new DryMassDesign(
                 kind,
                 material,
                 supply(pressurant),
-                pressurant.equals("own-vapour"),
+                pressurant.equals(OWN_VAPOUR),
                 table.optionalQuantity("collapse_factor", Dimension.RATIO, Range.of(0.5, 10)),
                 table.optionalQuantity("engine_mass", Dimension.MASS, Range.POSITIVE),
                 interstage,
@@ -92,15 +97,33 @@ final class DryMassReader {
                 table.optionalQuantity("pressurant_temperature", Dimension.TEMPERATURE, Range.of(60, 1000));
         boolean titanium = table.choice("bottle", List.of("composite", "titanium"), "composite")
                 .equals("titanium");
-        if (pressurant.equals("none")) {
+        if (pressurant.equals(NONE)) {
             return Optional.empty();
         }
-        String gas = pressurant.equals("nitrogen") ? "nitrogen" : "helium";
-        return Optional.of(PressurantSupply.of(
-                FluidLibrary.open().propellant(gas).fluid(),
-                pressure,
-                temperature,
-                heated,
-                titanium ? PressurantSupply.TITANIUM_BOTTLE : PressurantSupply.COMPOSITE_BOTTLE));
+        return gas(pressurant.equals(OWN_VAPOUR) ? UsualFluids.pressurant() : pressurant)
+                .map(gas -> PressurantSupply.of(
+                        gas.fluid(),
+                        pressure,
+                        temperature,
+                        heated,
+                        titanium ? PressurantSupply.TITANIUM_BOTTLE : PressurantSupply.COMPOSITE_BOTTLE));
+    }
+
+    /** The gas of an id; empty after a noted problem. */
+    private Optional<Propellant> gas(String id) {
+        try {
+            Propellant gas = FluidLibrary.open().propellant(id);
+            if (gas.roles().contains(Propellant.Role.PRESSURANT)) {
+                return Optional.of(gas);
+            }
+            table.problem(
+                    "pressurant",
+                    '"' + id + '"',
+                    "write a fluid with the role pressurant, such as " + UsualFluids.pressurant() + ", " + OWN_VAPOUR
+                            + " or " + NONE);
+        } catch (InvalidInput e) {
+            e.problems().forEach(problem -> table.problem("pressurant", problem.value(), problem.allowed()));
+        }
+        return Optional.empty();
     }
 }

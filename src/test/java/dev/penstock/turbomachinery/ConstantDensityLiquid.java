@@ -8,6 +8,7 @@ import dev.penstock.fluids.FluidState;
 import dev.penstock.fluids.Phase;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.fluids.PropellantLimits;
+import dev.penstock.fluids.PropellantTraits;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -36,6 +37,7 @@ public record ConstantDensityLiquid(double density, double heatCapacity, double 
                 OptionalDouble.empty(),
                 new PropellantLimits(
                         OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty()),
+                PropellantTraits.NONE,
                 Set.of(role),
                 List.of(),
                 List.of("invented"));

@@ -1,8 +1,8 @@
 package dev.penstock.vehicle.engine;
 
-import dev.penstock.cycles.Component;
 import dev.penstock.cycles.EngineBalance;
 import dev.penstock.cycles.ExhaustJet;
+import dev.penstock.cycles.Side;
 import dev.penstock.cycles.Station;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.errors.Require;
@@ -34,24 +34,16 @@ public final class BalancedEngine implements EnginePerformance {
         for (int i = 0; i <= STEPS; i++) {
             thrust[i] = balance.thrustAt(HIGHEST_PRESSURE * i / STEPS);
         }
-        this.oxidizer = loaded(balance, balance.concept().oxidizer());
-        this.fuel = loaded(balance, balance.concept().fuel());
+        this.oxidizer = loaded(balance, Side.OXIDIZER);
+        this.fuel = loaded(balance, Side.FUEL);
         this.mass = balance.mass().total().mode();
     }
 
-    private static LoadedPropellant loaded(EngineBalance balance, Propellant propellant) {
-        Station outlet = balance.components().stream()
-                .filter(c -> c.kind() == Component.Kind.TANK)
-                .flatMap(c -> c.outlets().stream())
-                .map(balance::station)
-                .filter(s -> s.medium().equals(propellant.id()))
-                .findFirst()
-                .orElseGet(() -> balance.stations().stream()
-                        .filter(s -> s.medium().equals(propellant.id()))
-                        .findFirst()
-                        .orElseThrow());
+    private static LoadedPropellant loaded(EngineBalance balance, Side side) {
+        Propellant propellant = balance.concept().feed(side).propellant();
+        Station outlet = balance.tankOutlet(side);
         return new LoadedPropellant(
-                propellant.id(),
+                propellant,
                 outlet.density(),
                 outlet.temperature(),
                 outlet.pressure(),

@@ -1,31 +1,36 @@
 package dev.penstock.vehicle.engine;
 
 import dev.penstock.errors.Require;
+import dev.penstock.fluids.Propellant;
+import dev.penstock.fluids.TankTraits;
 
 /**
  * A propellant as it is in the tank.
  *
- * @param id fluid id, as in {@code fluids/<id>.toml}
+ * @param propellant what it is
  * @param density density at the loading temperature (kg/m³)
  * @param temperature loading temperature (K)
  * @param tankPressure absolute tank pressure (Pa)
  * @param vapourPressure vapour pressure at the loading temperature (Pa)
  */
 public record LoadedPropellant(
-        String id, double density, double temperature, double tankPressure, double vapourPressure) {
-
-    /** Below this loading temperature (K) a tank carries insulation. */
-    private static final double CRYOGENIC_BELOW = 200;
+        Propellant propellant, double density, double temperature, double tankPressure, double vapourPressure) {
 
     public LoadedPropellant {
+        String id = propellant.id();
         Require.positive(id, "loading density (kg/m³)", density);
         Require.positive(id, "loading temperature (K)", temperature);
         Require.positive(id, "tank pressure (Pa)", tankPressure);
         Require.notNegative(id, "vapour pressure (Pa)", vapourPressure);
     }
 
+    /** @return fluid id, as in {@code fluids/<id>.toml} */
+    public String id() {
+        return propellant.id();
+    }
+
     /** @return whether the tank needs insulation against boil-off or icing */
     public boolean cryogenic() {
-        return temperature < CRYOGENIC_BELOW;
+        return temperature < TankTraits.COLD_BELOW;
     }
 }

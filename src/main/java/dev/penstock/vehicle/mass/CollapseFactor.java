@@ -7,23 +7,16 @@ import java.util.List;
 /**
  * Usual collapse factor: pressurant used over the gas that would fill the tank without cooling or condensing.
  *
- * <pre>
- *                       inert gas   own vapour
- * hydrogen                  1.6         1.9
- * oxygen                    1.4         2.0
- * other cryogens            1.4         2.0
- * storable propellants      1.15        -
- * </pre>
- *
- * Source: middle of the ranges in [nasa-sp-8112], from memory (inert 1.3 to 2, 1.2 to 1.6, 1.05 to 1.3; own vapour 1.4 to
- * 2.5). Slosh and long coasts go beyond.
+ * The propellant's file states it, {@code [tank] collapse_factor} and its likes. Source of the values there: middle of the
+ * ranges in [nasa-sp-8112], from memory (inert gas 1.3 to 2 for hydrogen, 1.2 to 1.6 for other cryogens, 1.05 to 1.3 for
+ * storable propellants; own vapour 1.4 to 2.5). Slosh and long coasts go beyond.
  */
 public final class CollapseFactor {
 
     public static final ModelCard CARD = new ModelCard(
             "vehicle.collapse-factor",
             "Usual collapse factor of pressurant",
-            "1.6 hydrogen, 1.4 other cryogens, 1.15 storable; own vapour 1.9 hydrogen, 2.0 other",
+            "value of the propellant's file, by pressurant and loading temperature",
             "quiet tanks emptied within ten minutes",
             "±20 %",
             List.of("nasa-sp-8112"));
@@ -36,13 +29,14 @@ public final class CollapseFactor {
      * @return collapse factor (-)
      */
     public static double usual(LoadedPropellant propellant, boolean ownVapour) {
-        if (!propellant.cryogenic()) {
-            return 1.15;
+        if (!ownVapour) {
+            return propellant.propellant().collapseFactor(propellant.temperature());
         }
-        boolean hydrogen = propellant.id().equals("hydrogen");
-        if (ownVapour) {
-            return hydrogen ? 1.9 : 2.0;
-        }
-        return hydrogen ? 1.6 : 1.4;
+        return propellant
+                .propellant()
+                .needed(
+                        propellant.propellant().tank().ownVapourCollapseFactor(),
+                        "tank.own_vapour_collapse_factor",
+                        "a factor such as 2.0, or choose another pressurant");
     }
 }

@@ -1,6 +1,7 @@
 package dev.penstock.vehicle.mass;
 
 import dev.penstock.provenance.ModelCard;
+import dev.penstock.vehicle.engine.LoadedPropellant;
 import java.util.List;
 
 /**
@@ -8,7 +9,7 @@ import java.util.List;
  *
  * <pre>D = √(4 ṁ / (π ρ v)),  m = π D L t ρ_steel · 2</pre>
  *
- * v 8 m/s (20 m/s hydrogen), t 1.2 mm of steel; the factor 2 for bellows, flanges, valves and filters. The line of the
+ * v is {@code line_velocity} in the propellant's file, t 1.2 mm of steel; the factor 2 for bellows, flanges, valves and filters. The line of the
  * forward tank passes the aft tank; both end in the engine bay. Common practice, no source.
  */
 public final class FeedLines {
@@ -24,8 +25,6 @@ public final class FeedLines {
     private static final double STEEL = 7900;
     private static final double GAUGE = 1.2e-3;
     private static final double FITTINGS = 2;
-    private static final double SPEED = 8;
-    private static final double HYDROGEN_SPEED = 20;
 
     private FeedLines() {}
 
@@ -39,16 +38,17 @@ public final class FeedLines {
         double bay = 0.5 * stage.diameter();
         double oxidizer = line(
                 flow * ratio / (1 + ratio),
-                stage.engine().oxidizer().density(),
-                SPEED,
+                stage.engine().oxidizer(),
                 stage.fuelTank().length() + bay);
-        boolean hydrogen = stage.engine().fuel().id().equals("hydrogen");
-        double fuel = line(flow / (1 + ratio), stage.engine().fuel().density(), hydrogen ? HYDROGEN_SPEED : SPEED, bay);
+        double fuel = line(flow / (1 + ratio), stage.engine().fuel(), bay);
         return new MassLine("feed lines", oxidizer + fuel, 0.5, "flow speed: common practice, no source");
     }
 
-    private static double line(double flow, double density, double speed, double length) {
-        double diameter = Math.sqrt(4 * flow / (Math.PI * density * speed));
+    private static double line(double flow, LoadedPropellant propellant, double length) {
+        double velocity = propellant
+                .propellant()
+                .needed(propellant.propellant().tank().lineVelocity(), "tank.line_velocity", "a velocity such as \"8 m/s\"");
+        double diameter = Math.sqrt(4 * flow / (Math.PI * propellant.density() * velocity));
         return FITTINGS * Math.PI * diameter * length * GAUGE * STEEL;
     }
 }

@@ -5,14 +5,13 @@ import dev.penstock.provenance.ModelCard;
 import dev.penstock.quantities.Constants;
 import dev.penstock.vehicle.engine.LoadedPropellant;
 import java.util.List;
-import java.util.Map;
 
 /**
  * Vapour of the propellant itself that fills its tank, heated at the engine.
  *
  * <pre>m = CF · p V M / (R T)</pre>
  *
- * T 300 K for oxygen and methane, 150 K for hydrogen; ideal gas. The vapour stays in the tank at cut-off and counts as dry
+ * M and T, {@code own_vapour_temperature}, stand in the propellant's file; ideal gas. The vapour stays in the tank at cut-off and counts as dry
  * mass. Source of the collapse factor: [nasa-sp-8112]; temperatures are common practice, no source.
  */
 public final class OwnVapour {
@@ -25,12 +24,6 @@ public final class OwnVapour {
             "that of the collapse factor: ±30 %",
             List.of("nasa-sp-8112", "common practice, no source"));
 
-    private static final Map<String, Double> MOLAR_MASS =
-            Map.of("oxygen", 0.031999, "hydrogen", 0.002016, "methane", 0.016043, "nitrogen", 0.028013);
-
-    /** Molar mass (kg/mol) of a cryogen that is none of these. */
-    private static final double OTHER = 0.03;
-
     private OwnVapour() {}
 
     /**
@@ -41,8 +34,13 @@ public final class OwnVapour {
      */
     public static double mass(LoadedPropellant propellant, double volume, double collapseFactor) {
         Require.positive("own vapour", "volume (m³)", volume);
-        double temperature = propellant.id().equals("hydrogen") ? 150 : 300;
-        double molarMass = MOLAR_MASS.getOrDefault(propellant.id(), OTHER);
+        double temperature = propellant
+                .propellant()
+                .needed(
+                        propellant.propellant().tank().ownVapourTemperature(),
+                        "tank.own_vapour_temperature",
+                        "a temperature such as \"300 K\", or choose another pressurant");
+        double molarMass = propellant.propellant().fluid().molarMass();
         return collapseFactor
                 * propellant.tankPressure()
                 * volume

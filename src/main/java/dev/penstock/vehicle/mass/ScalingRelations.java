@@ -9,15 +9,15 @@ import java.util.List;
  * Masses of launch-vehicle parts from one size each, fitted to built vehicles.
  *
  * <pre>
- * hydrogen tank           9.0911 V       other propellant tank  12.158 V      V in m³, up to 1600 m³
- * tank insulation         2.88 A (hydrogen), 1.12 A (other cryogens)          A in m²
+ * tank                    a V            a of the propellant's file           V in m³, up to 1600 m³
+ * tank insulation         b A            b of the file, if loaded cold        A in m²
  * thrust structure        2.55e-4 F      F vacuum thrust, N
  * gimbals                 237.8 (F/p_c)^0.9375                                F in N, p_c in Pa
  * avionics                10 m0^0.361    wiring  1.058 √m0 L^0.25             m0 in kg, L in m
  * fairing, interstage     4.95 A^1.15    A in m²
  * </pre>
  *
- * Source: [akin-mass], as transcribed in a secondary source; the gimbal line is from memory. All masses in kg. The
+ * a and b are {@code tank_mass} and {@code insulation_mass} in the propellant's file. Source: [akin-mass], as transcribed in a secondary source; the gimbal line is from memory. All masses in kg. The
  * scatter is a judgement where the source gives none.
  */
 public final class ScalingRelations {
@@ -25,7 +25,7 @@ public final class ScalingRelations {
     public static final ModelCard CARD = new ModelCard(
             "vehicle.scaling-relations",
             "Mass of launch-vehicle parts from their size",
-            "tank 12.158 V (hydrogen 9.0911 V); insulation 1.12 A (2.88 A); thrust structure 2.55e-4 F; gimbals"
+            "tank a V and insulation b A with a and b of the propellant's file; thrust structure 2.55e-4 F; gimbals"
                     + " 237.8 (F/p_c)^0.9375; avionics 10 m0^0.361; wiring 1.058 m0^0.5 L^0.25; fairing 4.95 A^1.15",
             "tanks to 1600 m³; launch vehicles; metal structures",
             "tanks R² 0.99 (hydrogen) and 0.93 (other) in the source; other lines ±25 to 40 % by judgement",
@@ -43,7 +43,9 @@ public final class ScalingRelations {
      */
     public static MassLine tank(String name, LoadedPropellant propellant, double volume) {
         Require.positive(name, "volume (m³)", volume);
-        double perVolume = propellant.id().equals("hydrogen") ? 9.0911 : 12.158;
+        double perVolume = propellant
+                .propellant()
+                .needed(propellant.propellant().tank().tankMass(), "tank.tank_mass", "a mass per volume of the tank");
         return new MassLine(name, perVolume * volume, 0.2, SOURCE);
     }
 
@@ -54,7 +56,14 @@ public final class ScalingRelations {
      * @return insulation; zero for a propellant stored near room temperature
      */
     public static MassLine insulation(String name, LoadedPropellant propellant, double area) {
-        double perArea = !propellant.cryogenic() ? 0 : propellant.id().equals("hydrogen") ? 2.88 : 1.12;
+        double perArea = !propellant.cryogenic()
+                ? 0
+                : propellant
+                        .propellant()
+                        .needed(
+                                propellant.propellant().tank().insulationMass(),
+                                "tank.insulation_mass",
+                                "a mass per area of the insulation, or load it at 200 K or above");
         return new MassLine(name, perArea * area, 0.3, SOURCE);
     }
 
