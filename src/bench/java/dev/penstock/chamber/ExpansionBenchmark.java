@@ -3,9 +3,11 @@ package dev.penstock.chamber;
 import dev.penstock.combustion.Reactants;
 import dev.penstock.combustion.SpeciesLibrary;
 import dev.penstock.fluids.ElementalComposition;
+import dev.penstock.fluids.FluidLibrary;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
@@ -59,7 +61,7 @@ public class ExpansionBenchmark {
 
     private static Reactants liquid(String id, Map<String, Double> formula, double molarMass, double enthalpy) {
         return new Reactants(
-                ElementalComposition.ofFormula(formula, molarMass), enthalpy / molarMass, Map.of(id, 1.0));
+                ElementalComposition.ofFormula(formula, molarMass), enthalpy / molarMass, List.of(new Reactants.Part(FluidLibrary.open().propellant(id), 1.0)));
     }
 
     /** Two mixtures by turns, so that no solution is its own start. */

@@ -2,9 +2,11 @@ package dev.penstock.combustion;
 
 import dev.penstock.fluids.AtomicWeights;
 import dev.penstock.fluids.ElementalComposition;
+import dev.penstock.fluids.FluidLibrary;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
@@ -62,7 +64,7 @@ public class EquilibriumBenchmark {
 
     private static Reactants liquid(String id, Map<String, Double> formula, double molarEnthalpy) {
         double mass = AtomicWeights.ofFormula(formula).orElseThrow();
-        return new Reactants(ElementalComposition.ofFormula(formula, mass), molarEnthalpy / mass, Map.of(id, 1.0));
+        return new Reactants(ElementalComposition.ofFormula(formula, mass), molarEnthalpy / mass, List.of(new Reactants.Part(FluidLibrary.open().propellant(id), 1.0)));
     }
 
     /** Enthalpy and pressure assigned, from the solution at another pressure. */

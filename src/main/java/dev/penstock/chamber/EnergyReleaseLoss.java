@@ -55,7 +55,8 @@ public final class EnergyReleaseLoss implements LossModel {
         EnergyRelease release = burnt.combustion()
                 .energyRelease()
                 .orElseThrow(() -> burnt.missing(
-                        "combustion.energy_release", "what a developed injector releases of the characteristic velocity"));
+                        "combustion.energy_release",
+                        "what a developed injector releases of the characteristic velocity"));
         double efficiency =
                 switch (state) {
                     case LIQUID_LIQUID -> release.liquidLiquid();

@@ -30,23 +30,24 @@ public final class EquilibriumDoubt {
     public static List<Warning> of(Reactants reactants, double temperature, double condensedCarbon) {
         List<Warning> list = new ArrayList<>();
         ElementalComposition atoms = reactants.composition();
-        Optional<Reactants.Part> failing = reactants.parts().stream()
-                .filter(EquilibriumDoubt::fails)
-                .findFirst();
+        Optional<Reactants.Part> failing =
+                reactants.parts().stream().filter(EquilibriumDoubt::fails).findFirst();
         if (failing.isPresent()) {
             list.add(warning(
-                    "fuel-rich " + failing.get().propellant().name() + " at mixture ratio %.3f does not reach equilibrium"
+                    "fuel-rich " + failing.get().propellant().name()
+                            + " at mixture ratio %.3f does not reach equilibrium"
                             + " (%.0f K by equilibrium): heavy fuel survives and cracks; take measured gas where there is"
                             + " some (gas model empirical)",
-                    ratio(failing.get()), temperature));
+                    ratio(failing.get()),
+                    temperature));
         } else if (atoms.of("C") > atoms.of("O") && temperature < SLOW_BELOW) {
             list.add(warning(
                     "fewer oxygen than carbon atoms at %.0f K: fuel cracks slowly, and equilibrium (%.1f %% of the mass"
                             + " as carbon) overstates it; expect unburnt fuel in the gas",
                     temperature, 100 * condensedCarbon));
         }
-        boolean ammonia =
-                reactants.parts().stream().anyMatch(p -> p.propellant().combustion().releasesAmmonia());
+        boolean ammonia = reactants.parts().stream()
+                .anyMatch(p -> p.propellant().combustion().releasesAmmonia());
         if (ammonia && atoms.of("O") * 2 < atoms.of("H") && temperature < AMMONIA_SURVIVES_BELOW) {
             list.add(warning(
                     "at %.0f K ammonia dissociates slowly; equilibrium, nearly free of ammonia, is too"

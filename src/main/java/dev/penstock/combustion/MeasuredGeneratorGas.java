@@ -43,15 +43,15 @@ public final class MeasuredGeneratorGas {
      *     that it was measured with
      */
     public static Optional<MeasuredGeneratorGas> of(Reactants reactants) {
-        Propellant fuel =
-                reactants.leading().map(Reactants.Part::propellant).orElse(null);
+        Propellant fuel = reactants.leading().map(Reactants.Part::propellant).orElse(null);
         if (fuel == null || reactants.parts().size() != 2) {
             return Optional.empty();
         }
         return fuel.combustion()
                 .generatorGas()
                 .filter(data -> reactants.parts().stream()
-                        .allMatch(p -> p.propellant() == fuel || same(p.propellant().composition(), data.oxidizer())))
+                        .allMatch(p ->
+                                p.propellant() == fuel || same(p.propellant().composition(), data.oxidizer())))
                 .map(data -> new MeasuredGeneratorGas(fuel, data));
     }
 
@@ -87,10 +87,7 @@ public final class MeasuredGeneratorGas {
         Require.within(CARD.title(), "mixture ratio (-)", mixtureRatio, data.lowest(), data.highest());
         return new EmpiricalWorkingFluid(
                 String.format(
-                        Locale.ROOT,
-                        "fuel-rich gas of %s at mixture ratio %.3f, measured",
-                        fuel.name(),
-                        mixtureRatio),
+                        Locale.ROOT, "fuel-rich gas of %s at mixture ratio %.3f, measured", fuel.name(), mixtureRatio),
                 interpolate(data.mixtureRatio(), data.heatCapacity(), mixtureRatio),
                 interpolate(data.mixtureRatio(), data.gamma(), mixtureRatio),
                 interpolate(data.mixtureRatio(), data.temperature(), mixtureRatio),

@@ -73,7 +73,6 @@ public record Reactants(ElementalComposition composition, double enthalpy, List<
                 new ElementalComposition(blend(
                         composition.molesPerKilogram(), own, other.composition.molesPerKilogram(), otherFraction)),
                 own * enthalpy + otherFraction * other.enthalpy,
-                
                 partsWith(own, other.parts, otherFraction));
     }
 
@@ -103,8 +102,8 @@ public record Reactants(ElementalComposition composition, double enthalpy, List<
      * @return that propellant; empty if no propellant is named
      */
     public Optional<Part> leading() {
-        Comparator<Part> byRole = Comparator.comparing(
-                part -> part.propellant().roles().contains(Propellant.Role.FUEL));
+        Comparator<Part> byRole =
+                Comparator.comparing(part -> part.propellant().roles().contains(Propellant.Role.FUEL));
         return parts.stream().max(byRole.thenComparingDouble(Part::massFraction));
     }
 

@@ -26,7 +26,9 @@ public final class HotGasProfiles {
      * @return its hot side
      */
     public static HotGasProfile of(ChamberPerformance chamber, Reactants reactants) {
-        return of(chamber, reactants.parts().stream().anyMatch(part -> part.propellant().combustion().soot()));
+        return of(chamber, reactants.parts().stream().anyMatch(part -> part.propellant()
+                .combustion()
+                .soot()));
     }
 
     /**

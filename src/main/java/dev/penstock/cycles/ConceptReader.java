@@ -323,7 +323,9 @@ public final class ConceptReader {
         if (traits.ownBurners()) {
             return InjectionState.GAS_GAS;
         }
-        return traits.gasInjector() || head.fuel().combustion().injectedAsGas() ? InjectionState.GAS_LIQUID : InjectionState.LIQUID_LIQUID;
+        return traits.gasInjector() || head.fuel().combustion().injectedAsGas()
+                ? InjectionState.GAS_LIQUID
+                : InjectionState.LIQUID_LIQUID;
     }
 
     private static Map<String, String> sources(InputTable table) {

@@ -115,7 +115,10 @@ final class PressurizationKeys {
         try {
             Propellant gas = fluids.propellant(id);
             if (!gas.roles().contains(Propellant.Role.PRESSURANT)) {
-                keys.problem("gas", '"' + id + '"', "write a fluid with the role pressurant, such as " + UsualFluids.pressurant());
+                keys.problem(
+                        "gas",
+                        '"' + id + '"',
+                        "write a fluid with the role pressurant, such as " + UsualFluids.pressurant());
                 return Optional.empty();
             }
             return Optional.of(gas);

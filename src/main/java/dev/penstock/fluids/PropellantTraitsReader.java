@@ -59,8 +59,7 @@ final class PropellantTraitsReader {
                 : table.choice("injected_as", STATES, "liquid").equals("gas");
         boolean soot = flag(table, "soot");
         boolean ammonia = flag(table, "releases_ammonia");
-        OptionalDouble fails =
-                table.optionalQuantity("equilibrium_fails_below", Dimension.RATIO, Range.of(0.01, 50));
+        OptionalDouble fails = table.optionalQuantity("equilibrium_fails_below", Dimension.RATIO, Range.of(0.01, 50));
         table.optionalText("source");
         return new CombustionTraits(release, length, gas, soot, ammonia, fails, generatorGas(table));
     }
@@ -106,8 +105,7 @@ final class PropellantTraitsReader {
         } else if (!rises(ratio) || !rises(temperature)) {
             table.problem("mixture_ratio", ratio.toString(), "mixture_ratio and temperature must rise");
         }
-        return Optional.of(
-                new GeneratorGasData(oxidizer.elements(), ratio, temperature, heat, gamma, lowest, highest));
+        return Optional.of(new GeneratorGasData(oxidizer.elements(), ratio, temperature, heat, gamma, lowest, highest));
     }
 
     private static boolean rises(List<Double> values) {
@@ -145,8 +143,7 @@ final class PropellantTraitsReader {
                     "missing",
                     "write a correlation that cooling.correlation of a concept takes; every coolant states one");
         }
-        return new CoolantTraits(
-                table.optionalText("correlation"), table.optionalText("supercritical_correlation"));
+        return new CoolantTraits(table.optionalText("correlation"), table.optionalText("supercritical_correlation"));
     }
 
     private Map<Metal, MetalAttack> metals() {
@@ -166,8 +163,7 @@ final class PropellantTraitsReader {
                 attack.optionalText("source");
                 attacks.put(
                         metal,
-                        new MetalAttack(
-                                attack.choice("verdict", VERDICTS).equals("barred"), attack.text("reason")));
+                        new MetalAttack(attack.choice("verdict", VERDICTS).equals("barred"), attack.text("reason")));
             }
         }
         return attacks;

@@ -3,13 +3,17 @@ package dev.penstock.chamber;
 import dev.penstock.combustion.Reactants;
 import dev.penstock.combustion.SpeciesLibrary;
 import dev.penstock.fluids.ElementalComposition;
+import dev.penstock.fluids.FluidLibrary;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 
-/** Mixtures for tests: liquids with assigned enthalpies of formation, independent of the fluid files. */
+/** Mixtures for tests: liquids with assigned enthalpies of formation, independent of those in the fluid files. */
 final class Mixtures {
 
     static final SpeciesLibrary SPECIES = SpeciesLibrary.open(Path.of("").toAbsolutePath());
+
+    private static final FluidLibrary FLUIDS = FluidLibrary.open(Path.of("").toAbsolutePath());
 
     private Mixtures() {}
 
@@ -26,7 +30,10 @@ final class Mixtures {
     static final Reactants HYDRAZINE_50 = HYDRAZINE.mixedWith(UDMH, 0.5);
 
     static Reactants liquid(String id, Map<String, Double> formula, double molarMass, double enthalpy) {
-        return new Reactants(ElementalComposition.ofFormula(formula, molarMass), enthalpy / molarMass, Map.of(id, 1.0));
+        return new Reactants(
+                ElementalComposition.ofFormula(formula, molarMass),
+                enthalpy / molarMass,
+                List.of(new Reactants.Part(FLUIDS.propellant(id), 1.0)));
     }
 
     static Reactants named(String name) {

@@ -15,6 +15,7 @@ import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.errors.Warning;
 import dev.penstock.fluids.ElementalComposition;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -26,9 +27,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 class EquilibriumLimitsTest {
 
     private static final Reactants HELIUM =
-            new Reactants(ElementalComposition.ofFormula(Map.of("He", 1.0), 4.002602e-3), 0, Map.of("helium", 1.0));
+            new Reactants(ElementalComposition.ofFormula(Map.of("He", 1.0), 4.002602e-3), 0, List.of());
     private static final Reactants ARGON =
-            new Reactants(ElementalComposition.ofFormula(Map.of("Ar", 1.0), 39.95e-3), 0, Map.of("argon", 1.0));
+            new Reactants(ElementalComposition.ofFormula(Map.of("Ar", 1.0), 39.95e-3), 0, List.of());
 
     @ParameterizedTest
     @ValueSource(doubles = {1e-12, 1e-6, 1e-3, 0.2, 0.9})
@@ -64,7 +65,7 @@ class EquilibriumLimitsTest {
         Map<String, Double> atoms = new TreeMap<>(clean.composition().molesPerKilogram());
         atoms.put("N", moles);
         atoms.put("C", moles);
-        Reactants dirty = new Reactants(new ElementalComposition(atoms), clean.enthalpy(), clean.propellants());
+        Reactants dirty = new Reactants(new ElementalComposition(atoms), clean.enthalpy(), clean.parts());
         GasState a = EquilibriumSolver.of(LIBRARY, clean).solveEnthalpyPressure(clean, 7e6);
         GasState b = EquilibriumSolver.of(LIBRARY, dirty).solveEnthalpyPressure(dirty, 7e6);
         assertThat(b.temperature()).isCloseTo(a.temperature(), withinPercentage(1e-6));
@@ -168,7 +169,7 @@ class EquilibriumLimitsTest {
         assertThatThrownBy(() -> solver.setMixture(METHANE))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("C");
-        Reactants light = new Reactants(new ElementalComposition(Map.of("H", 500.0)), 0, Map.of());
+        Reactants light = new Reactants(new ElementalComposition(Map.of("H", 500.0)), 0, List.of());
         assertThatThrownBy(() -> solver.setMixture(light))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("0.5 %");

@@ -2,17 +2,20 @@ package dev.penstock.combustion;
 
 import dev.penstock.fluids.AtomicWeights;
 import dev.penstock.fluids.ElementalComposition;
+import dev.penstock.fluids.FluidLibrary;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 
 /**
- * Propellants at their storage state, without a fluid library: formula and molar enthalpy relative to the elements.
+ * Propellants at their storage state, with formula and molar enthalpy relative to the elements that do not come from the fluid files.
  * Figures: [nasa-tp-2002-211556] and JANAF as listed in the handbook of check numbers, from memory.
  */
 final class Mixtures {
 
     static final SpeciesLibrary LIBRARY = SpeciesLibrary.open(Path.of("."));
+
+    private static final FluidLibrary FLUIDS = FluidLibrary.open(Path.of("").toAbsolutePath());
 
     static final Reactants OXYGEN = liquid("oxygen", Map.of("O", 2.0), -12.979e3);
     static final Reactants HYDROGEN = liquid("hydrogen", Map.of("H", 2.0), -9.012e3);
@@ -28,7 +31,7 @@ final class Mixtures {
     static final Reactants TETROXIDE = liquid("nitrogen-tetroxide", Map.of("N", 2.0, "O", 4.0), -19.564e3);
     static final Reactants NITROUS_OXIDE = liquid("nitrous-oxide", Map.of("N", 2.0, "O", 1.0), 65.0e3);
     static final Reactants WATER = liquid("water", Map.of("H", 2.0, "O", 1.0), -285.83e3);
-    static final Reactants PEROXIDE = liquid("peroxide", Map.of("H", 2.0, "O", 2.0), -187.78e3);
+    static final Reactants PEROXIDE = liquid("hydrogen-peroxide-98", Map.of("H", 2.0, "O", 2.0), -187.78e3);
     static final Reactants PEROXIDE_98 = named("hydrogen-peroxide-98", PEROXIDE.mixedWith(WATER, 0.02));
     static final Reactants PEROXIDE_90 = named("hydrogen-peroxide-90", PEROXIDE.mixedWith(WATER, 0.10));
 
@@ -44,11 +47,14 @@ final class Mixtures {
 
     private static Reactants liquid(String id, Map<String, Double> formula, double molarEnthalpy) {
         double molarMass = AtomicWeights.ofFormula(formula).orElseThrow();
-        return new Reactants(
-                ElementalComposition.ofFormula(formula, molarMass), molarEnthalpy / molarMass, Map.of(id, 1.0));
+        return new Reactants(ElementalComposition.ofFormula(formula, molarMass), molarEnthalpy / molarMass, alone(id));
     }
 
     private static Reactants named(String id, Reactants mixture) {
-        return new Reactants(mixture.composition(), mixture.enthalpy(), Map.of(id, 1.0));
+        return new Reactants(mixture.composition(), mixture.enthalpy(), alone(id));
+    }
+
+    private static List<Reactants.Part> alone(String id) {
+        return List.of(new Reactants.Part(FLUIDS.propellant(id), 1.0));
     }
 }

@@ -73,7 +73,7 @@ record ReferenceCase(
             int colon = part.lastIndexOf(':');
             fractions.put(part.substring(0, colon), Double.parseDouble(part.substring(colon + 1)));
         }
-        Reactants reactants = new Reactants(new ElementalComposition(atoms), x[5], Map.of());
+        Reactants reactants = new Reactants(new ElementalComposition(atoms), x[5], List.of());
         return new ReferenceCase(cells[0], reactants, x[6], x[7], x[8], x[9], x[10], x[11], x[12], x[13], fractions);
     }
 

@@ -43,7 +43,8 @@ class TheoreticalTemperatureTest {
 
     private static Reactants named(String id) {
         return Stream.concat(Mixtures.OXIDIZERS.stream(), Mixtures.FUELS.stream())
-                .filter(r -> r.propellants().containsKey(id))
+                .filter(r ->
+                        r.parts().stream().anyMatch(p -> p.propellant().id().equals(id)))
                 .findFirst()
                 .orElseThrow();
     }

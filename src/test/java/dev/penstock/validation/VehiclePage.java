@@ -1,6 +1,7 @@
 package dev.penstock.validation;
 
 import dev.penstock.chamber.Atmosphere;
+import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.vehicle.LagrangeStaging;
 import dev.penstock.vehicle.RocketEquation;
 import dev.penstock.vehicle.ascent.DragTable;
@@ -87,8 +88,9 @@ final class VehiclePage {
 
     private static void masses(List<Check> checks) {
         String lecture = "single stage, 116.4 t oxygen and 19.39 t hydrogen [akin-mass]";
-        LoadedPropellant oxygen = new LoadedPropellant("oxygen", 1140, 90.2, 3e5, 1e5);
-        LoadedPropellant hydrogen = new LoadedPropellant("hydrogen", 71, 20.3, 3e5, 1e5);
+        FluidLibrary fluids = FluidLibrary.open();
+        LoadedPropellant oxygen = new LoadedPropellant(fluids.propellant("oxygen"), 1140, 90.2, 3e5, 1e5);
+        LoadedPropellant hydrogen = new LoadedPropellant(fluids.propellant("hydrogen"), 71, 20.3, 3e5, 1e5);
         checks.add(new Check(
                 lecture,
                 "oxygen tank, kg",

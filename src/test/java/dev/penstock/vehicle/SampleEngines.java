@@ -1,5 +1,6 @@
 package dev.penstock.vehicle;
 
+import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.quantities.Constants;
 import dev.penstock.vehicle.engine.GivenEngine;
 import dev.penstock.vehicle.engine.LoadedPropellant;
@@ -7,15 +8,21 @@ import dev.penstock.vehicle.engine.LoadedPropellant;
 /** Invented engines for the tests. */
 public final class SampleEngines {
 
+    private static final FluidLibrary FLUIDS = FluidLibrary.open();
+
     /** Subcooled oxygen at 1250 kg/m³: density as in common practice, no source. */
-    public static final LoadedPropellant COLD_OXYGEN = new LoadedPropellant("oxygen", 1250, 66.5, 3e5, 1e4);
+    public static final LoadedPropellant COLD_OXYGEN =
+            new LoadedPropellant(FLUIDS.propellant("oxygen"), 1250, 66.5, 3e5, 1e4);
 
     /** Cooled kerosene at 840 kg/m³: density as in common practice, no source. */
-    public static final LoadedPropellant COLD_KEROSENE = new LoadedPropellant("rp-1", 840, 266, 3e5, 1e2);
+    public static final LoadedPropellant COLD_KEROSENE =
+            new LoadedPropellant(FLUIDS.propellant("rp-1"), 840, 266, 3e5, 1e2);
 
-    public static final LoadedPropellant OXYGEN = new LoadedPropellant("oxygen", 1140, 90.2, 3e5, 1.013e5);
+    public static final LoadedPropellant OXYGEN =
+            new LoadedPropellant(FLUIDS.propellant("oxygen"), 1140, 90.2, 3e5, 1.013e5);
 
-    public static final LoadedPropellant HYDROGEN = new LoadedPropellant("hydrogen", 71, 20.3, 3e5, 1.013e5);
+    public static final LoadedPropellant HYDROGEN =
+            new LoadedPropellant(FLUIDS.propellant("hydrogen"), 71, 20.3, 3e5, 1.013e5);
 
     private SampleEngines() {}
 

@@ -47,7 +47,10 @@ public final class FeedLines {
     private static double line(double flow, LoadedPropellant propellant, double length) {
         double velocity = propellant
                 .propellant()
-                .needed(propellant.propellant().tank().lineVelocity(), "tank.line_velocity", "a velocity such as \"8 m/s\"");
+                .needed(
+                        propellant.propellant().tank().lineVelocity(),
+                        "tank.line_velocity",
+                        "a velocity such as \"8 m/s\"");
         double diameter = Math.sqrt(4 * flow / (Math.PI * propellant.density() * velocity));
         return FITTINGS * Math.PI * diameter * length * GAUGE * STEEL;
     }
