@@ -127,7 +127,7 @@ public final class ProtectionStudy {
      * @return the coolant it uses up
      */
     public Option transpired(Propellant propellant, double pressure, double wallTemperature, double shell) {
-        String name = "transpiration of " + propellant.id();
+        String name = "transpiration of " + propellant.name();
         try {
             double start = propellant
                     .fluid()

@@ -87,8 +87,8 @@ public record DecompositionGenerator() implements Cycle {
                 "",
                 "cycle",
                 "decomposition-generator with "
-                        + concept.feed(Side.OXIDIZER).propellant().id() + " and "
-                        + concept.feed(Side.FUEL).propellant().id(),
+                        + concept.feed(Side.OXIDIZER).propellant().name() + " and "
+                        + concept.feed(Side.FUEL).propellant().name(),
                 "neither of them decomposes by itself: one must have the role monopropellant");
     }
 

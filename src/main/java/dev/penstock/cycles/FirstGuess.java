@@ -71,8 +71,8 @@ final class FirstGuess {
                     String.format(
                             Locale.ROOT,
                             "no mixture of %s and %s gives the %s a temperature of %.0f K (%s); change %s.temperature",
-                            concept().oxidizer().id(),
-                            concept().fuel().id(),
+                            concept().oxidizer().name(),
+                            concept().fuel().name(),
                             burner.title(),
                             temperature,
                             e.getMessage(),

@@ -318,7 +318,7 @@ final class Machinery {
                             Locale.ROOT,
                             "%s reaches its pump at %.3f bar and is wanted at %.3f bar: no pump is needed there; raise"
                                     + " engine.chamber_pressure, lower the tank pressure or use the pressure-fed cycle",
-                            liquid.propellant().id(),
+                            liquid.propellant().name(),
                             in.pressure() / 1e5,
                             discharge / 1e5));
         }

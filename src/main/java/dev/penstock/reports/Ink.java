@@ -59,13 +59,19 @@ public enum Ink {
      * @return the colour of its lines
      */
     public static Ink ofMedium(String medium, String oxidizer, String fuel) {
+        if (medium.equals(oxidizer)) {
+            return OXIDIZER;
+        }
+        if (medium.equals(fuel)) {
+            return FUEL;
+        }
         if (medium.contains("gas")) {
             return GAS;
         }
-        if (medium.equals(oxidizer) || medium.contains("oxid")) {
+        if (medium.contains("oxid")) {
             return OXIDIZER;
         }
-        return medium.equals(fuel) || medium.contains("fuel") ? FUEL : GAIN;
+        return medium.contains("fuel") ? FUEL : GAIN;
     }
 
     /**

@@ -113,7 +113,7 @@ final class Isentrope {
             temperature += step;
         }
         throw new NotConverged(
-                "isentropic compression of " + fluid.id(),
+                "isentropic compression of " + fluid.name(),
                 MOST_STEPS,
                 Math.abs(step / temperature),
                 "at " + pressure + " Pa from " + inlet.temperature() + " K");

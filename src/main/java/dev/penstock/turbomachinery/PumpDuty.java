@@ -20,7 +20,7 @@ public record PumpDuty(Propellant propellant, FluidState inlet, double discharge
         Require.positive("pump duty", "mass flow (kg/s)", massFlow);
         if (!(dischargePressure > inlet.pressure())) {
             throw new OutsideValidity(
-                    "pump of " + propellant.id(),
+                    "pump of " + propellant.name(),
                     "discharge pressure (Pa)",
                     dischargePressure,
                     "above the inlet pressure of " + inlet.pressure() + " Pa");

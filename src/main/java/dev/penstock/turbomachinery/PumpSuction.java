@@ -63,7 +63,7 @@ final class PumpSuction {
         double usable = pressureHead(duty) + suppressionHead(duty, design);
         if (!(usable > 0)) {
             throw new OutsideValidity(
-                    "pump of " + duty.propellant().id(),
+                    "pump of " + duty.propellant().name(),
                     "net positive suction head (m)",
                     usable,
                     "above 0: the liquid boils at the inlet");

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import dev.penstock.input.HomeFolder;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.file.Path;
 import java.util.List;
 
 /**
@@ -19,9 +20,14 @@ import java.util.List;
 record Run(int code, String out, String err) {
 
     static Run of(String... arguments) {
+        return in(HomeFolder.find(), arguments);
+    }
+
+    /** With another folder of data. */
+    static Run in(Path home, String... arguments) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        Session session = new Session(HomeFolder.find(), new PrintWriter(out), new PrintWriter(err), false);
+        Session session = new Session(home, new PrintWriter(out), new PrintWriter(err), false);
         int code = Penstock.run(session, arguments);
         return new Run(code, out.toString(), err.toString());
     }

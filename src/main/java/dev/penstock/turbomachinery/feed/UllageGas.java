@@ -61,7 +61,7 @@ public record UllageGas(Fluid gas, FluidState start, Law law, double exponent) {
             case ISOTHERMAL -> {
                 double guess = start.pressure() / volumeRatio;
                 double pressure = RootFinder.between(
-                                "isothermal expansion of " + gas.id(),
+                                "isothermal expansion of " + gas.name(),
                                 p -> Math.log(gas.atPressureTemperature(p, start.temperature())
                                                 .density()
                                         / density),
@@ -77,7 +77,7 @@ public record UllageGas(Fluid gas, FluidState start, Law law, double exponent) {
                 double pressure = start.pressure() * Math.pow(volumeRatio, -exponent);
                 double guess = start.temperature() * Math.pow(volumeRatio, 1 - exponent);
                 double temperature = RootFinder.between(
-                                "polytropic expansion of " + gas.id(),
+                                "polytropic expansion of " + gas.name(),
                                 t -> Math.log(
                                         gas.atPressureTemperature(pressure, t).density() / density),
                                 0.8 * guess,

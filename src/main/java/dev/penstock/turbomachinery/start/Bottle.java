@@ -71,7 +71,7 @@ public record Bottle(Fluid gas, double volume, FluidState state) {
                 gas,
                 volume,
                 expanded(RootFinder.between(
-                                "blowdown of the " + gas.id() + " bottle",
+                                "blowdown of the bottle of " + gas.name(),
                                 x -> Math.log(expanded(x).density() / target),
                                 steepest(target),
                                 0,
@@ -96,7 +96,7 @@ public record Bottle(Fluid gas, double volume, FluidState state) {
         double density = state.density();
         double guess = state.pressure() * temperature / state.temperature();
         double pressure = RootFinder.between(
-                        "re-warming of the " + gas.id() + " bottle",
+                        "re-warming of the bottle of " + gas.name(),
                         p -> Math.log(gas.atPressureTemperature(p, temperature).density() / density),
                         0.5 * guess,
                         2 * guess,

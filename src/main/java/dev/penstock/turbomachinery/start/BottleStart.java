@@ -79,8 +79,8 @@ public record BottleStart(
                     "start bottle",
                     String.format(
                             Locale.ROOT,
-                            "a %s bottle of %.4g m³ at %.4g Pa does not hold one start; %.4g m³ do",
-                            gas.id(),
+                            "a bottle of %s of %.4g m³ at %.4g Pa does not hold one start; %.4g m³ do",
+                            gas.name(),
                             volume,
                             fullPressure,
                             sizeFor(demand, turbine, 1).bottleVolume()));
