@@ -100,7 +100,7 @@ abstract class CoolPropLibrary {
      * another. Water at 1 atm and 25 °C: 997.05 kg/m³ [wagner-pruss-2002].
      */
     void verify() {
-        CoolPropHandle water = open("Water", "water as a check");
+        CoolPropHandle water = open("H2O", "water as a check");
         water.update(CoolPropInputs.PRESSURE_TEMPERATURE, 101325, 298.15);
         boolean inputs = Math.abs(water.output(CoolPropOutput.PRESSURE) - 101325) < 0.01
                 && Math.abs(water.output(CoolPropOutput.TEMPERATURE) - 298.15) < 1e-9;
