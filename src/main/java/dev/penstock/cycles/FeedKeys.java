@@ -56,7 +56,9 @@ final class FeedKeys {
         if (subcooled && propellant.subcooledTemperature().isEmpty()) {
             root.table("propellants")
                     .problem(
-                            side.key() + "_loading", "\"subcooled\"", propellant.file() + " states no subcooled loading");
+                            side.key() + "_loading",
+                            "\"subcooled\"",
+                            propellant.file() + " states no subcooled loading");
         }
         ConceptKeys tank = root.table("tanks").table(side.key());
         OptionalDouble pressure = traits.pumped()

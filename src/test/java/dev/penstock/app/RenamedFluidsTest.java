@@ -36,7 +36,8 @@ class RenamedFluidsTest {
     static void copyEveryFluid() throws IOException {
         Path fluids = Files.createDirectories(folder.resolve("fluids"));
         for (String kind : List.of("gas", "walls")) {
-            Files.createSymbolicLink(fluids.resolve(kind), HOME.resolve("fluids").resolve(kind));
+            Files.createSymbolicLink(
+                    fluids.resolve(kind), HOME.resolve("fluids").resolve(kind));
         }
         Files.createSymbolicLink(folder.resolve(".penstock"), HOME.resolve(".penstock"));
         for (String id : FluidLibrary.open(HOME).ids()) {
@@ -83,9 +84,7 @@ class RenamedFluidsTest {
                     "plover",
                     oxidizer,
                     fuel,
-                    List.of(
-                            "propellants.mixture_ratio=" + mixtureRatio,
-                            "pressurization.gas=" + gas));
+                    List.of("propellants.mixture_ratio=" + mixtureRatio, "pressurization.gas=" + gas));
         }
     }
 
@@ -113,18 +112,15 @@ class RenamedFluidsTest {
         List<String> renamed = changes.stream()
                 .map(c -> c.replaceAll("(?<=gas=)(.*)", OTHER.getOrDefault(c.substring(c.indexOf('=') + 1), "$1")))
                 .toList();
-        Map<String, JsonNode> other =
-                numbers(answer(command, demo, OTHER.get(oxidizer), OTHER.get(fuel), renamed));
+        Map<String, JsonNode> other = numbers(answer(command, demo, OTHER.get(oxidizer), OTHER.get(fuel), renamed));
         assertThat(named).as("numbers of %s %s", command, demo).hasSizeGreaterThan(20);
         assertThat(other).isEqualTo(named);
     }
 
-    private static JsonNode answer(
-            String command, String demo, String oxidizer, String fuel, List<String> changes) {
-        List<String> line = new ArrayList<>(List.of(
-                command, HOME.resolve("cycles").resolve(demo + ".toml").toString(), "--json"));
-        List<String> all = new ArrayList<>(List.of(
-                "propellants.oxidizer=" + oxidizer, "propellants.fuel=" + fuel));
+    private static JsonNode answer(String command, String demo, String oxidizer, String fuel, List<String> changes) {
+        List<String> line = new ArrayList<>(
+                List.of(command, HOME.resolve("cycles").resolve(demo + ".toml").toString(), "--json"));
+        List<String> all = new ArrayList<>(List.of("propellants.oxidizer=" + oxidizer, "propellants.fuel=" + fuel));
         all.addAll(changes);
         all.forEach(change -> line.addAll(List.of("--set", change)));
         Run run = Run.in(folder, line.toArray(String[]::new));

@@ -68,13 +68,20 @@ class FluidNamesTest {
     private static List<Text> texts(Path folder) throws IOException {
         List<Path> files;
         try (Stream<Path> walk = Files.walk(folder)) {
-            files = walk.filter(path -> path.toString().endsWith(".java")).sorted().toList();
+            files = walk.filter(path -> path.toString().endsWith(".java"))
+                    .sorted()
+                    .toList();
         }
         JavaCompiler compiler = ToolProvider.getSystemJavaCompiler();
         List<Text> texts = new ArrayList<>();
         try (StandardJavaFileManager manager = compiler.getStandardFileManager(null, null, null)) {
             JavacTask task = (JavacTask) compiler.getTask(
-                    Writer.nullWriter(), manager, null, List.of("-proc:none"), null, manager.getJavaFileObjectsFromPaths(files));
+                    Writer.nullWriter(),
+                    manager,
+                    null,
+                    List.of("-proc:none"),
+                    null,
+                    manager.getJavaFileObjectsFromPaths(files));
             for (CompilationUnitTree unit : task.parse()) {
                 String file = unit.getSourceFile().getName();
                 new TreeScanner<Void, Void>() {
