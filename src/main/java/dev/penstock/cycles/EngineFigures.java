@@ -7,11 +7,15 @@ import dev.penstock.chamber.LossFigures;
 import dev.penstock.cooling.JacketFigures;
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.FigureTable;
+import dev.penstock.provenance.FigureTable.Placed;
+import dev.penstock.provenance.ModelCard;
+import dev.penstock.provenance.Origin;
 import dev.penstock.quantities.Notation;
 import dev.penstock.turbomachinery.PumpFigures;
 import dev.penstock.turbomachinery.ShaftFigures;
 import dev.penstock.turbomachinery.TurbineFigures;
 import dev.penstock.turbomachinery.mass.MassFigures;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -122,6 +126,7 @@ public final class EngineFigures {
             .optional("turbine_temperature_K", "hottest turbine gas", Notation.TEMPERATURE, b -> b.turbines().stream()
                     .mapToDouble(t -> t.inlet().temperature())
                     .max())
+            .from((b, at) -> of(Definitions.EXTREME, turbines(b), "inlet_temperature_K"))
             .lessIsBetter()
             .optional(
                     "turbine_pressure_ratio",
@@ -130,15 +135,19 @@ public final class EngineFigures {
                     b -> b.turbines().stream()
                             .mapToDouble(t -> t.inlet().pressure() / t.outlet().pressure())
                             .max())
+            .from((b, at) -> of(Definitions.EXTREME, turbines(b), "pressure_ratio"))
             .optional("discharge_pressure_Pa", "highest pump discharge", Notation.PRESSURE, b -> b.pumps().stream()
                     .mapToDouble(p -> p.duty().dischargePressure())
                     .max())
+            .from((b, at) -> of(Definitions.EXTREME, pumps(b), "discharge_pressure_Pa"))
             .lessIsBetter()
             .optional("pump_power_W", "pump power, all", Notation.POWER, EngineBalance::pumpPower)
+            .from((b, at) -> of(Definitions.SUM, pumps(b), "power_W"))
             .lessIsBetter()
             .optional("tightest_margin", "margin of the tightest limit", Notation.MARGIN, b -> b.limits().stream()
                     .mapToDouble(l -> l.margin())
                     .min())
+            .from((b, at) -> of(Definitions.SMALLEST, CheckFigures.LIMITS.placed("limits", b.limits()), "margin"))
             .moreIsBetter()
             .table();
 
@@ -175,4 +184,16 @@ public final class EngineFigures {
             .table();
 
     private EngineFigures() {}
+
+    private static List<? extends Placed<?>> pumps(EngineBalance balance) {
+        return PumpFigures.ALL.placed("pumps", balance.pumps());
+    }
+
+    private static List<? extends Placed<?>> turbines(EngineBalance balance) {
+        return TurbineFigures.ALL.placed("turbines", balance.turbines());
+    }
+
+    private static Origin of(ModelCard model, List<? extends Placed<?>> parts, String key) {
+        return new Origin(model, parts.stream().map(part -> part.at().own(key)).toList());
+    }
 }

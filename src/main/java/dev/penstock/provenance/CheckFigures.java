@@ -18,7 +18,7 @@ public final class CheckFigures {
             .word("source", "source", LimitCheck::source)
             .word("title", "limit", CheckFigures::title)
             .outsideDocuments()
-            .word("verdict", "", limit -> limit.met() ? "kept" : "missed")
+            .word("verdict", "", limit -> limit.met() ? "kept" : "MISSED")
             .outsideDocuments()
             .table();
 

@@ -15,6 +15,8 @@ import java.util.function.Function;
  */
 public final class Figure<T> implements FigureTable.Member<T> {
 
+    private static final Notation PLAIN = Notation.significant("", 4);
+
     private final String key;
     private final String title;
     private final Function<T, ?> value;
@@ -71,6 +73,24 @@ public final class Figure<T> implements FigureTable.Member<T> {
                 inDocuments);
     }
 
+    /** The figure of a part, as a figure of the whole. */
+    <S> Figure<S> within(Function<S, Optional<T>> part, String wholeTitle) {
+        return new Figure<>(
+                key,
+                wholeTitle,
+                whole -> part.apply(whole).map(this::value).flatMap(Figure::held),
+                shared,
+                notation.map(n -> (Function<S, Notation>)
+                        whole -> part.apply(whole).map(n).orElse(shared.orElse(PLAIN))),
+                (whole, at) -> part.apply(whole).flatMap(owned -> origin(owned, at)),
+                better,
+                inDocuments);
+    }
+
+    private static Optional<Object> held(Object value) {
+        return value instanceof Optional<?> optional ? optional.map(held -> (Object) held) : Optional.of(value);
+    }
+
     Figure<T> from(BiFunction<T, Place, Optional<Origin>> made) {
         return new Figure<>(key, title, value, shared, notation, made, better, inDocuments);
     }
@@ -111,9 +131,8 @@ public final class Figure<T> implements FigureTable.Member<T> {
      * @return the value in SI; empty if it is no number, or this thing does not have it
      */
     public OptionalDouble number(T thing) {
-        Object raw = value(thing);
-        Object held = raw instanceof Optional<?> optional ? optional.orElse(null) : raw;
-        return isNumber() && held instanceof Number number
+        Optional<Object> held = isNumber() ? held(value(thing)) : Optional.empty();
+        return held.isPresent() && held.get() instanceof Number number
                 ? OptionalDouble.of(number.doubleValue())
                 : OptionalDouble.empty();
     }
@@ -132,9 +151,16 @@ public final class Figure<T> implements FigureTable.Member<T> {
         return notation.orElseThrow().apply(thing);
     }
 
+    /**
+     * @return how people read the number, of all things of this kind; a plain number where each has a unit of its own
+     */
+    public Notation notation() {
+        return shared.orElse(PLAIN);
+    }
+
     /** @return unit that the numbers of all things of this kind are written in; empty where each names its own */
     public String unit() {
-        return shared.map(Notation::unit).orElse("");
+        return notation().unit();
     }
 
     /** @return title with the unit, for the head of a column */
@@ -151,14 +177,13 @@ public final class Figure<T> implements FigureTable.Member<T> {
         if (number.isPresent()) {
             return notation(thing).write(number.getAsDouble());
         }
-        Object raw = value(thing);
-        Object held = raw instanceof Optional<?> optional ? optional.orElse(null) : raw;
+        Object held = held(value(thing)).orElse("");
         if (held instanceof Iterable<?> list) {
             StringBuilder joined = new StringBuilder();
             list.forEach(part -> joined.append(joined.isEmpty() ? "" : ", ").append(part));
             return joined.toString();
         }
-        return held == null ? "" : held.toString();
+        return held.toString();
     }
 
     /**

@@ -10,6 +10,7 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.function.ToIntFunction;
+import java.util.stream.IntStream;
 
 /**
  * What a kind of thing publishes, in the order of documents: figures, and parts that have tables of their own. Declared
@@ -49,6 +50,15 @@ public final class FigureTable<T> {
             Placing<T, C> placing,
             boolean inDocuments)
             implements Member<T> {
+
+        /** The part of that name, or the only one. */
+        private Optional<C> part(T thing, String name) {
+            List<C> all = parts.apply(thing);
+            return IntStream.range(0, all.size())
+                    .filter(i -> !list || table.name.apply(all.get(i), i).equals(name))
+                    .mapToObj(all::get)
+                    .findFirst();
+        }
 
         private Branch<T, C> outside() {
             return new Branch<>(key, list, parts, table, placing, false);
@@ -159,6 +169,32 @@ public final class FigureTable<T> {
     }
 
     /**
+     * @param path path of a figure below a thing of this kind, for example "pumps.fuel-pump.speed_rad_s"
+     * @return the figure as one of the thing, empty where the thing lacks the part; none if no thing can have it
+     */
+    public Optional<Figure<T>> at(String path) {
+        int dot = path.indexOf('.');
+        if (dot < 0) {
+            return figures().stream().filter(f -> f.key().equals(path)).findFirst();
+        }
+        return members.stream()
+                .filter(member -> member instanceof Branch && member.key().equals(path.substring(0, dot)))
+                .findFirst()
+                .flatMap(member -> below((Branch<T, ?>) member, path.substring(dot + 1)));
+    }
+
+    private static <T, C> Optional<Figure<T>> below(Branch<T, C> branch, String path) {
+        int dot = branch.list() ? path.lastIndexOf('.') : -1;
+        String part = path.substring(0, Math.max(0, dot));
+        return branch.table()
+                .at(path.substring(dot + 1))
+                .filter(figure -> !branch.list() || dot > 0)
+                .map(figure -> figure.within(
+                        whole -> branch.part(whole, part),
+                        branch.list() ? part.replace('-', ' ') + ", " + figure.title() : figure.title()));
+    }
+
+    /**
      * Records every number that has an origin, of a thing and its parts.
      *
      * @param thing a thing
@@ -204,16 +240,6 @@ public final class FigureTable<T> {
             }
         });
         return readings;
-    }
-
-    /**
-     * @param thing a thing
-     * @param at where it stands
-     * @param path path of a number
-     * @return the number; empty if the thing has none there
-     */
-    public Optional<Reading> reading(T thing, Place at, String path) {
-        return readings(thing, at).stream().filter(r -> r.path().equals(path)).findFirst();
     }
 
     /**

@@ -6,7 +6,6 @@ import dev.penstock.cycles.EngineFigures;
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.provenance.Trail;
-import dev.penstock.study.EngineTrail;
 import dev.penstock.study.Measure;
 import dev.penstock.study.Outcome;
 import java.util.ArrayList;
@@ -15,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
 import java.util.function.Function;
 
 /** Several concepts side by side: JSON document, terminal table, page. */
@@ -28,7 +28,7 @@ public final class ComparisonView {
     }
 
     private static OptionalDouble value(EngineBalance balance, String key) {
-        return Measure.named(key).orElseThrow().value().apply(balance);
+        return Measure.named(key).orElseThrow().of(balance);
     }
 
     /** @return JSON document */
@@ -110,7 +110,7 @@ public final class ComparisonView {
                 + Figures.percent(Math.abs(limit.margin()));
     }
 
-    private static String shown(OptionalDouble value, Function<Double, String> text) {
+    private static String shown(OptionalDouble value, DoubleFunction<String> text) {
         return value.isPresent() ? text.apply(value.getAsDouble()) : "-";
     }
 
@@ -164,7 +164,7 @@ public final class ComparisonView {
                         + b.concept().fuel().fluid().name()));
         for (Measure measure : Measure.ALL) {
             List<OptionalDouble> values = outcomes.stream()
-                    .map(o -> o.balance().map(measure.value()).orElse(OptionalDouble.empty()))
+                    .map(o -> o.balance().map(measure::of).orElse(OptionalDouble.empty()))
                     .toList();
             double best = values.stream()
                     .filter(OptionalDouble::isPresent)
@@ -178,12 +178,8 @@ public final class ComparisonView {
                         && value.isPresent()
                         && outcomes.size() > 1
                         && measure.better() * value.getAsDouble() == best;
-                String text = shown(
-                        value,
-                        v -> measure.key().equals("tightest_margin")
-                                ? Figures.margin(v)
-                                : Figures.withUnit(v, measure.unit()));
-                String trail = value.isPresent() ? trail(pages, outcomes.get(i), EngineTrail.path(measure)) : "";
+                String text = shown(value, measure.notation()::writeWithUnit);
+                String trail = value.isPresent() ? trail(pages, outcomes.get(i), measure.path()) : "";
                 cells.add(Map.of("text", text, "best", first, "trail", trail));
             }
             lines.add(Map.of("name", measure.name(), "cells", cells, "figures", true));

@@ -2,23 +2,23 @@ package dev.penstock.reports;
 
 import dev.penstock.cycles.ConceptDocument;
 import dev.penstock.cycles.EngineBalance;
+import dev.penstock.cycles.EngineFigures;
 import dev.penstock.cycles.EngineSummary;
 import dev.penstock.cycles.LimitResult;
 import dev.penstock.cycles.LimitTrail;
 import dev.penstock.cycles.PressureFeed;
 import dev.penstock.cycles.PressureFeedTrail;
 import dev.penstock.provenance.CheckFigures;
-import dev.penstock.provenance.LimitCheck;
 import dev.penstock.provenance.Trail;
 import dev.penstock.study.EngineTrail;
 import dev.penstock.study.VehicleTrail;
 import dev.penstock.vehicle.VehicleSizing;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The report of one concept: a page that needs nothing but itself. Not thread-safe. */
 public final class ConceptPage {
@@ -130,17 +130,16 @@ public final class ConceptPage {
     }
 
     static List<Map<String, String>> headline(EngineSummary e) {
-        return List.of(
-                figure("thrust, vacuum", Figures.kilonewton(e.vacuumThrust()), "kN", "thrust_vacuum_N"),
-                figure("specific impulse, vacuum", Figures.fixed(e.vacuumIsp(), 1), "s", "isp_vacuum_s"),
-                figure("specific impulse, sea level", Figures.fixed(e.seaLevelIsp(), 1), "s", "isp_sea_level_s"),
-                figure("chamber pressure", Figures.bar(e.chamberPressure()), "bar", "chamber_pressure_Pa"),
-                figure("mixture ratio", Figures.significant(e.mixtureRatio(), 3), "", "mixture_ratio"),
-                figure("mass flow", Figures.massFlow(e.massFlow()), "kg/s", "mass_flow_kg_s"));
-    }
-
-    private static Map<String, String> figure(String name, String value, String unit, String key) {
-        return Map.of("name", name, "value", value, "unit", unit, "trail", "engine." + key);
+        return Stream.of(
+                        "thrust_vacuum_N",
+                        "isp_vacuum_s",
+                        "isp_sea_level_s",
+                        "chamber_pressure_Pa",
+                        "mixture_ratio",
+                        "mass_flow_kg_s")
+                .map(EngineFigures.SUMMARY::figure)
+                .map(f -> Map.of("name", f.title(), "value", f.text(e), "unit", f.unit(), "trail", "engine." + f.key()))
+                .toList();
     }
 
     private String verdict() {
@@ -206,7 +205,7 @@ public final class ConceptPage {
                 List.of("A missed limit is a finding, not an error: the cycle closes, but the hardware would not"
                         + " last."),
                 List.of(),
-                List.of(limits(balance.limits())),
+                List.of(EngineTables.limits(balance.limits())),
                 List.of()));
         sections.addAll(further);
         vehicle.ifPresent(v -> sections.add(VehicleTables.section(v)));
@@ -221,25 +220,5 @@ public final class ConceptPage {
                 List.of(EngineTables.residuals(balance)),
                 List.of(EngineTables.audit(balance))));
         return sections;
-    }
-
-    static PageTable limits(List<LimitCheck> limits) {
-        PageTable.Builder table =
-                PageTable.titled("Limits, the tightest first", "<limit", "value", "<bound", "margin", "<", "<source");
-        for (LimitCheck l : limits.stream()
-                .sorted(Comparator.comparingDouble(LimitCheck::margin))
-                .toList()) {
-            String path = "limits." + Trail.slug(l.name());
-            table.marked(
-                            l.met() ? "" : "missed",
-                            Figures.limitName(l.name()),
-                            Figures.withUnit(l.value(), l.unit()),
-                            Figures.bound(l),
-                            Figures.margin(l.margin()),
-                            l.met() ? "kept" : "missed",
-                            l.source())
-                    .traced("", path + ".value", path + ".limit", path + ".margin");
-        }
-        return table.table();
     }
 }

@@ -229,7 +229,7 @@ public final class CoolingView {
                 figures,
                 List.of(
                         EngineTables.cooling(outcome.result()),
-                        ConceptPage.limits(outcome.result().limits())),
+                        EngineTables.limits(outcome.result().limits())),
                 List.of(steps.table()));
     }
 

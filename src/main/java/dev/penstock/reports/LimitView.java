@@ -124,7 +124,7 @@ public final class LimitView {
                 "How high can the chamber pressure go, and what stops it?",
                 List.of(result.explanation() + turbines(result.balance())),
                 figures,
-                List.of(ConceptPage.limits(result.held())),
+                List.of(EngineTables.limits(result.held())),
                 List.of(points.table()));
     }
 

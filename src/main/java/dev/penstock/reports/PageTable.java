@@ -49,12 +49,29 @@ public record PageTable(String caption, List<Column> columns, List<Row> rows) {
     }
 
     /**
+     * @param other table of the same columns
+     * @return this table with the rows of the other after its own
+     */
+    public PageTable and(PageTable other) {
+        List<Row> all = new ArrayList<>(rows);
+        all.addAll(other.rows);
+        return new PageTable(caption, columns, all);
+    }
+
+    /**
      * @param caption what it shows
      * @param titles column titles; one that starts with {@code <} holds text
      * @return an empty table to add rows to
      */
     static Builder titled(String caption, String... titles) {
         return new Builder(caption, titles);
+    }
+
+    /** Paths of the cells of a row: a base with a key each; an empty key for a cell without a trail. */
+    static String[] traces(String base, String... keys) {
+        return java.util.Arrays.stream(keys)
+                .map(key -> key.isEmpty() ? "" : base + "." + key)
+                .toArray(String[]::new);
     }
 
     /** Collects the rows of a table. Not thread-safe. */

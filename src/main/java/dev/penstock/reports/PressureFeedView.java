@@ -194,7 +194,7 @@ public final class PressureFeedView {
                 "gas closed in (kg)",
                 "left over (kg)");
         feed.tanks().forEach(t -> tanks.row(tankCells(t))
-                .traced(EngineTables.traces(
+                .traced(PageTable.traces(
                         "pressure_feed.tanks." + t.side().key(),
                         "",
                         "propellant_mass_kg",
@@ -214,7 +214,7 @@ public final class PressureFeedView {
                 "injector drop / chamber");
         for (int i = 0; i < feed.points().size(); i++) {
             life.row(pointCells(feed.points().get(i)))
-                    .traced(EngineTables.traces(
+                    .traced(PageTable.traces(
                             "pressure_feed.points." + i,
                             "expelled",
                             "time_s",
@@ -261,8 +261,8 @@ public final class PressureFeedView {
                         List.of(curve("mixture ratio", Ink.MUTED, PressureFeed.Point::mixtureRatio))));
         return new Figure(
                 LineChart.svg("p-life", "The engine as its tanks empty", "propellant expelled (%)", panels, 640),
-                "Pressures, thrust, specific impulse and mixture ratio against the propellant expelled, with nothing that"
-                        + " regulates.",
+                "Pressures, thrust, specific impulse and mixture ratio against the propellant expelled, with nothing"
+                        + " that regulates.",
                 true);
     }
 

@@ -65,7 +65,7 @@ public final class SweepCharts {
         for (Sweep.Point point : sweep.points()) {
             double x = number(point, numeric.get(0));
             double y = number(point, numeric.get(1));
-            point.balance().ifPresent(b -> measure.value().apply(b).ifPresent(v -> {
+            point.balance().ifPresent(b -> measure.of(b).ifPresent(v -> {
                 cells.add(new MapChart.Cell(x, y, v / scale, b.withinLimits()));
                 levels.put(x, y, v / scale);
             }));
@@ -239,7 +239,7 @@ public final class SweepCharts {
     }
 
     private Curve.Point point(Sweep.Point point, Measure measure, double scale) {
-        OptionalDouble value = point.balance().map(measure.value()).orElse(OptionalDouble.empty());
+        OptionalDouble value = point.balance().map(measure::of).orElse(OptionalDouble.empty());
         return new Curve.Point(place(point), value.isPresent() ? value.getAsDouble() / scale : Double.NaN);
     }
 

@@ -59,7 +59,7 @@ public final class SweepView {
         point.failure().ifPresent(why -> map.put("failure", why));
         point.balance().ifPresent(b -> {
             Map<String, Object> results = new LinkedHashMap<>();
-            Measure.ALL.forEach(m -> m.value().apply(b).ifPresent(v -> results.put(m.key(), v)));
+            Measure.ALL.forEach(m -> m.of(b).ifPresent(v -> results.put(m.key(), v)));
             map.put("results", results);
             point.band().ifPresent(band -> map.put("band", band(band)));
             map.put("within_limits", b.withinLimits());
@@ -94,7 +94,7 @@ public final class SweepView {
         for (Sweep.Point point : sweep.points()) {
             List<String> cells = new ArrayList<>(point.values());
             for (Measure measure : Measure.ALL) {
-                OptionalDouble value = point.balance().map(measure.value()).orElse(OptionalDouble.empty());
+                OptionalDouble value = point.balance().map(measure::of).orElse(OptionalDouble.empty());
                 cells.add(value.isPresent() ? Double.toString(value.getAsDouble()) : "");
             }
             cells.add(
@@ -169,7 +169,7 @@ public final class SweepView {
     }
 
     private static String shown(EngineBalance balance, String key, double scale) {
-        OptionalDouble value = Measure.named(key).orElseThrow().value().apply(balance);
+        OptionalDouble value = Measure.named(key).orElseThrow().of(balance);
         return value.isPresent() ? Figures.fixed(value.getAsDouble() / scale, 1) : "-";
     }
 
@@ -232,8 +232,8 @@ public final class SweepView {
         for (Sweep.Point point : sweep.points()) {
             List<String> cells = new ArrayList<>(point.values());
             for (Measure m : Measure.ALL) {
-                OptionalDouble value = point.balance().map(m.value()).orElse(OptionalDouble.empty());
-                cells.add(value.isPresent() ? Figures.withUnit(value.getAsDouble(), m.unit()) : "-");
+                OptionalDouble value = point.balance().map(m::of).orElse(OptionalDouble.empty());
+                cells.add(value.isPresent() ? m.notation().writeWithUnit(value.getAsDouble()) : "-");
             }
             cells.add(point.balance()
                     .map(b -> Measure.tightest(b).map(SweepView::limit).orElse("none"))

@@ -11,6 +11,19 @@ public final class TextTable {
     private boolean headed;
 
     /**
+     * @param table a table of a page
+     * @return its lines; where its first column is the quantity, the caption stands above it
+     */
+    public static String of(PageTable table) {
+        TextTable text = new TextTable();
+        text.header(table.columns().stream()
+                .map(c -> (c.text() ? "<" : "") + (c.title().equals("quantity") ? table.caption() : c.title()))
+                .toArray(String[]::new));
+        table.rows().forEach(row -> text.row(row.cells().toArray(String[]::new)));
+        return text.text();
+    }
+
+    /**
      * @param titles column titles; one that starts with {@code <} is aligned to the left
      * @return this table
      */

@@ -109,9 +109,7 @@ public final class UncertaintyView {
     }
 
     private static String shown(Measure measure, double value) {
-        return measure.key().equals("tightest_margin")
-                ? Figures.margin(value)
-                : Figures.withUnit(value, measure.unit());
+        return measure.notation().writeWithUnit(value);
     }
 
     /**
@@ -161,8 +159,8 @@ public final class UncertaintyView {
                 "Uncertainty",
                 "How sure is all this, and what would make it surer?",
                 List.of(result.closed() + " of " + result.samples()
-                        + " samples close. Inputs are taken as independent; models themselves are taken as right, apart from"
-                        + " the factors listed."),
+                        + " samples close. Inputs are taken as independent; models themselves are taken as right,"
+                        + " apart from the factors listed."),
                 figures,
                 List.of(spreads.table()),
                 List.of(inputs.table()));
@@ -170,7 +168,7 @@ public final class UncertaintyView {
 
     private static Figure tornado(UncertaintyResult.Tornado tornado) {
         Measure measure = tornado.measure();
-        double scale = scale(measure.unit());
+        double scale = scale(measure.notation().siUnit());
         List<SpanChart.Bar> bars = tornado.bars().stream()
                 .limit(SHOWN)
                 .map(b -> new SpanChart.Bar(
@@ -180,7 +178,7 @@ public final class UncertaintyView {
                         b.atHigh() >= b.atLow() ? Ink.GAIN : Ink.FUEL,
                         brief(b.low()) + " to " + brief(b.high())))
                 .toList();
-        String label = measure.name() + " (" + axisUnit(measure.unit()) + ")";
+        String label = measure.name() + " (" + axisUnit(measure.notation().siUnit()) + ")";
         String svg = SpanChart.svg(
                 "u-" + measure.key().replace('_', '-'), "What moves " + measure.name(), label, false, bars);
         return new Figure(

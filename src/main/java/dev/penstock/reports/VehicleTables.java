@@ -102,7 +102,7 @@ final class VehicleTables {
                         Figures.fixed(s.isp(), 1),
                         Figures.fixed(s.thrustToWeight(), 2),
                         Figures.fixed(s.burnTime(), 0))
-                .traced(EngineTables.traces(
+                .traced(PageTable.traces(
                         "stages." + Trail.slug(s.name()),
                         "",
                         "engines",
@@ -137,7 +137,7 @@ final class VehicleTables {
                         Figures.percent(s.dryMass().share(l)),
                         "± " + Figures.fixed(100 * l.scatter(), 0) + " %",
                         l.source())
-                .traced(EngineTables.traces(
+                .traced(PageTable.traces(
                         path + ".dry_mass." + Trail.slug(l.name()), "", "mass_kg", "share", "scatter")));
         table.row(
                         "growth margin",

@@ -51,9 +51,9 @@ final class BandSampler {
             try {
                 EngineBalance balance = study.balance(runs.reread(concept, changes));
                 for (Measure measure : Measure.ALL) {
-                    measure.value().apply(balance).ifPresent(v -> figures.computeIfAbsent(
-                                    measure.key(), k -> new DescriptiveStatistics())
-                            .addValue(v));
+                    measure.of(balance)
+                            .ifPresent(v -> figures.computeIfAbsent(measure.key(), k -> new DescriptiveStatistics())
+                                    .addValue(v));
                 }
                 closed++;
             } catch (PenstockException notClosed) {

@@ -1,82 +1,72 @@
 package dev.penstock.study;
 
-import dev.penstock.cooling.JacketResult;
 import dev.penstock.cycles.EngineBalance;
+import dev.penstock.cycles.EngineFigures;
+import dev.penstock.provenance.Figure;
 import dev.penstock.provenance.LimitCheck;
-import dev.penstock.turbomachinery.PumpSizing;
+import dev.penstock.quantities.Notation;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
-import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 
 /**
- * A figure by which engines are compared, swept and sampled.
+ * A figure by which engines are compared, swept and sampled: any number that an engine publishes is one.
  *
- * @param key key in documents, ending in the SI unit
- * @param name name for people
- * @param unit SI unit as text
- * @param better +1 if more is better, −1 if less is, 0 if neither
- * @param value the figure of a balance, SI; empty where a cycle does not have it
+ * @param path path of the figure, as in the trail
+ * @param key key in documents, ending in the SI unit: the last part of the path for the usual figures, else the path
+ * @param figure the figure, empty where a cycle does not have it
  */
-public record Measure(String key, String name, String unit, int better, Function<EngineBalance, OptionalDouble> value) {
+public record Measure(String path, String key, Figure<EngineBalance> figure) {
 
-    /** All figures, the most asked-for first. */
-    public static final List<Measure> ALL = List.of(
-            of("isp_vacuum_s", "specific impulse, vacuum", "s", 1, b -> b.engine()
-                    .vacuumIsp()),
-            of("isp_sea_level_s", "specific impulse, sea level", "s", 1, b -> b.engine()
-                    .seaLevelIsp()),
-            of("thrust_vacuum_N", "thrust, vacuum", "N", 0, b -> b.engine().vacuumThrust()),
-            of("chamber_pressure_Pa", "chamber pressure", "Pa", 0, b -> b.engine()
-                    .chamberPressure()),
-            of("mixture_ratio", "mixture ratio", "", 0, b -> b.engine().mixtureRatio()),
-            of("mass_flow_kg_s", "mass flow", "kg/s", 0, b -> b.engine().massFlow()),
-            of("mass_kg", "engine mass, dry", "kg", -1, b -> b.mass().total().mode()),
-            of("thrust_to_weight", "thrust to weight", "", 1, b -> b.mass()
-                    .thrustToWeight()
-                    .mode()),
-            of("exit_diameter_m", "exit diameter", "m", -1, b -> b.engine().exitDiameter()),
-            new Measure("turbine_temperature_K", "hottest turbine gas", "K", -1, b -> b.turbines().stream()
-                    .mapToDouble(t -> t.inlet().temperature())
-                    .max()),
-            new Measure("turbine_pressure_ratio", "highest turbine pressure ratio", "", 0, b -> b.turbines().stream()
-                    .mapToDouble(t -> t.inlet().pressure() / t.outlet().pressure())
-                    .max()),
-            new Measure("discharge_pressure_Pa", "highest pump discharge", "Pa", -1, b -> b.pumps().stream()
-                    .mapToDouble(p -> p.duty().dischargePressure())
-                    .max()),
-            new Measure("pump_power_W", "pump power, all", "W", -1, Measure::pumpPower),
-            cooled("coolant_temperature_rise_K", "coolant temperature rise", "K", JacketResult::coolantTemperatureRise),
-            cooled("coolant_pressure_drop_Pa", "coolant pressure drop", "Pa", JacketResult::pressureDrop),
-            cooled("peak_wall_temperature_K", "hottest wall", "K", JacketResult::peakWallTemperature),
-            cooled("peak_heat_flux_W_m2", "peak heat flux", "W/m²", JacketResult::peakHeatFlux),
-            new Measure("tightest_margin", "margin of the tightest limit", "", 1, b -> tightest(b)
-                    .map(LimitCheck::margin)
-                    .map(OptionalDouble::of)
-                    .orElse(OptionalDouble.empty())));
+    /** The usual figures, the most asked-for first. */
+    public static final List<Measure> ALL = Stream.of(
+                    "engine.isp_vacuum_s",
+                    "engine.isp_sea_level_s",
+                    "engine.thrust_vacuum_N",
+                    "engine.chamber_pressure_Pa",
+                    "engine.mixture_ratio",
+                    "engine.mass_flow_kg_s",
+                    "engine.mass_kg",
+                    "engine.thrust_to_weight",
+                    "engine.exit_diameter_m",
+                    "figures.turbine_temperature_K",
+                    "figures.turbine_pressure_ratio",
+                    "figures.discharge_pressure_Pa",
+                    "figures.pump_power_W",
+                    "cooling.coolant_temperature_rise_K",
+                    "cooling.coolant_pressure_drop_Pa",
+                    "cooling.peak_wall_temperature_K",
+                    "cooling.peak_heat_flux_W_m2",
+                    "figures.tightest_margin")
+            .map(path -> new Measure(
+                    path,
+                    path.substring(path.indexOf('.') + 1),
+                    EngineFigures.ALL.at(path).orElseThrow()))
+            .toList();
 
-    private static Measure of(String key, String name, String unit, int better, ToDoubleFunction<EngineBalance> value) {
-        return new Measure(key, name, unit, better, b -> OptionalDouble.of(value.applyAsDouble(b)));
+    /** @return name for people */
+    public String name() {
+        return figure.title();
     }
 
-    private static Measure cooled(String key, String name, String unit, ToDoubleFunction<JacketResult> value) {
-        return new Measure(
-                key,
-                name,
-                unit,
-                -1,
-                b -> b.cooling().isEmpty()
-                        ? OptionalDouble.empty()
-                        : OptionalDouble.of(value.applyAsDouble(b.cooling().get())));
+    /** @return +1 if more is better, −1 if less is, 0 if neither */
+    public int better() {
+        return figure.better();
     }
 
-    private static OptionalDouble pumpPower(EngineBalance b) {
-        return b.pumps().isEmpty()
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(
-                        b.pumps().stream().mapToDouble(PumpSizing::power).sum());
+    /**
+     * @param balance balanced engine
+     * @return its figure, SI; empty where its cycle does not have it
+     */
+    public OptionalDouble of(EngineBalance balance) {
+        return figure.number(balance);
+    }
+
+    /** @return how people read it */
+    public Notation notation() {
+        return figure.notation();
     }
 
     /**
@@ -88,10 +78,14 @@ public record Measure(String key, String name, String unit, int better, Function
     }
 
     /**
-     * @param key key of a figure
+     * @param key key of a usual figure, or the path of any number that an engine publishes, for example
+     *     "pumps.fuel-pump.speed_rad_s"
      * @return the figure, if there is one
      */
     public static Optional<Measure> named(String key) {
-        return ALL.stream().filter(m -> m.key().equals(key)).findFirst();
+        return ALL.stream()
+                .filter(m -> m.key().equals(key) || m.path().equals(key))
+                .findFirst()
+                .or(() -> EngineFigures.ALL.at(key).filter(Figure::isNumber).map(f -> new Measure(key, key, f)));
     }
 }

@@ -111,9 +111,9 @@ public final class UncertaintyRuns {
             EngineBalance likely, List<EngineBalance> closed) {
         List<UncertaintyResult.Distribution> list = new ArrayList<>();
         for (Measure measure : Measure.ALL) {
-            OptionalDouble value = measure.value().apply(likely);
+            OptionalDouble value = measure.of(likely);
             DescriptiveStatistics statistics = new DescriptiveStatistics();
-            closed.forEach(b -> measure.value().apply(b).ifPresent(statistics::addValue));
+            closed.forEach(b -> measure.of(b).ifPresent(statistics::addValue));
             if (value.isPresent() && statistics.getN() > 1) {
                 list.add(new UncertaintyResult.Distribution(
                         measure,
@@ -135,7 +135,7 @@ public final class UncertaintyRuns {
         List<UncertaintyResult.Tornado> list = new ArrayList<>();
         for (Measure measure : Measure.ALL) {
             List<UncertaintyResult.Bar> bars = new ArrayList<>();
-            double size = Math.abs(measure.value().apply(likely).orElse(0));
+            double size = Math.abs(measure.of(likely).orElse(0));
             for (int i = 0; i < keys.size(); i++) {
                 OptionalDouble low = valueOf(measure, runs.get(2 * i));
                 OptionalDouble high = valueOf(measure, runs.get(2 * i + 1));
@@ -161,6 +161,6 @@ public final class UncertaintyRuns {
     }
 
     private static OptionalDouble valueOf(Measure measure, Run run) {
-        return run.balance().isPresent() ? measure.value().apply(run.balance().get()) : OptionalDouble.empty();
+        return run.balance().isPresent() ? measure.of(run.balance().get()) : OptionalDouble.empty();
     }
 }

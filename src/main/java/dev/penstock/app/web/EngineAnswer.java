@@ -9,10 +9,10 @@ import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.provenance.Trail;
 import dev.penstock.reports.EngineCharts;
+import dev.penstock.reports.EngineTables;
 import dev.penstock.reports.Figure;
 import dev.penstock.reports.FigureJson;
 import dev.penstock.reports.Figures;
-import dev.penstock.study.EngineTrail;
 import dev.penstock.study.Measure;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -21,6 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** What the page of a concept is told about a balanced engine. */
 final class EngineAnswer {
@@ -45,7 +46,7 @@ final class EngineAnswer {
         map.put("residual", new Cell(Figures.significant(balance.residualWorst(), 2), "residual_worst").map());
         map.put("warnings", warnings(balance.warnings()));
         map.put("limits", limits(balance));
-        map.put("tables", new EngineGrids(balance).all());
+        map.put("tables", tables(balance));
         return map;
     }
 
@@ -87,7 +88,7 @@ final class EngineAnswer {
         }
         JacketResult jacket = balance.cooling().get();
         map.put("figures", List.of(figure(new EngineCharts(balance, "jacket").jacket(jacket))));
-        map.put("tables", EngineGrids.jacket(jacket));
+        map.put("tables", List.of(Grid.of(EngineTables.cooling(jacket)), Grid.of(EngineTables.profile(jacket))));
         return map;
     }
 
@@ -104,18 +105,29 @@ final class EngineAnswer {
     static List<Map<String, Object>> measures(EngineBalance balance) {
         List<Map<String, Object>> measures = new ArrayList<>();
         for (Measure measure : Measure.ALL) {
-            measure.value().apply(balance).ifPresent(value -> {
-                boolean margin = measure.key().equals("tightest_margin");
+            measure.of(balance).ifPresent(value -> {
                 measures.add(Map.of(
                         "key", measure.key(),
                         "name", measure.name(),
                         "better", measure.better(),
                         "value", value,
-                        "path", EngineTrail.path(measure),
-                        "text", margin ? Figures.margin(value) : Figures.withUnit(value, measure.unit())));
+                        "path", measure.path(),
+                        "text", measure.notation().writeWithUnit(value)));
             });
         }
         return measures;
+    }
+
+    private static List<Map<String, Object>> tables(EngineBalance balance) {
+        return Stream.of(
+                        EngineTables.stations(balance),
+                        EngineTables.pumps(balance),
+                        EngineTables.turbines(balance),
+                        EngineTables.shafts(balance),
+                        EngineTables.losses(balance))
+                .filter(table -> !table.rows().isEmpty())
+                .map(Grid::of)
+                .toList();
     }
 
     private static List<Map<String, Object>> limits(EngineBalance balance) {
