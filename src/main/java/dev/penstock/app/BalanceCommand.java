@@ -52,7 +52,8 @@ final class BalanceCommand extends BaseCommand {
         EngineStudy study = runs.study();
         EngineBalance balance = study.balance(concept);
         FeedAnswer feed = FeedAnswer.of(() -> study, balance);
-        Optional<UncertaintyResult> uncertainty = count == 0 ? Optional.empty() : Optional.of(sample(concept, count));
+        Optional<UncertaintyResult> uncertainty =
+                count == 0 ? Optional.empty() : Optional.of(sample(runs, concept, count));
         List<PageSection> further =
                 uncertainty.map(UncertaintyView::section).stream().toList();
         List<Path> page =
@@ -72,9 +73,9 @@ final class BalanceCommand extends BaseCommand {
                         + written(page));
     }
 
-    private UncertaintyResult sample(Concept concept, int count) {
+    private UncertaintyResult sample(EngineRuns runs, Concept concept, int count) {
         try (ConsoleProgress progress = ConsoleProgress.of(session, "sampling", count, false)) {
-            return new UncertaintyRuns(session.home(), session.fluids()).run(concept, count, progress);
+            return new UncertaintyRuns(runs).run(concept, count, progress);
         }
     }
 }

@@ -85,8 +85,9 @@ final class LimitCommand extends BaseCommand {
         EngineRuns runs = new EngineRuns(session.home(), session.fluids());
         Concept concept = runs.read(found.file(), found.changes());
         LimitResult result = runs.study().limit(concept);
-        Optional<CycleReachView> others = cycles ? Optional.of(others(concept, range, loss)) : Optional.empty();
-        Optional<UncertaintyResult> uncertainty = count == 0 ? Optional.empty() : Optional.of(sample(concept, count));
+        Optional<CycleReachView> others = cycles ? Optional.of(others(runs, concept, range, loss)) : Optional.empty();
+        Optional<UncertaintyResult> uncertainty =
+                count == 0 ? Optional.empty() : Optional.of(sample(runs, concept, count));
         List<PageSection> further = Stream.concat(
                         others.map(CycleReachView::section).stream(),
                         uncertainty.map(UncertaintyView::section).stream())
@@ -112,17 +113,17 @@ final class LimitCommand extends BaseCommand {
                         + written(pages));
     }
 
-    private UncertaintyResult sample(Concept concept, int count) {
+    private UncertaintyResult sample(EngineRuns runs, Concept concept, int count) {
         try (ConsoleProgress progress = ConsoleProgress.of(session, "searching", count, false)) {
-            return new UncertaintyRuns(session.home(), session.fluids()).runReach(concept, count, progress);
+            return new UncertaintyRuns(runs).runReach(concept, count, progress);
         }
     }
 
-    private CycleReachView others(Concept concept, List<Double> range, double loss) {
-        CycleReachRuns runs = new CycleReachRuns(session.home(), session.fluids(), loss);
+    private CycleReachView others(EngineRuns runs, Concept concept, List<Double> range, double loss) {
+        CycleReachRuns reach = new CycleReachRuns(runs, loss);
         try (Interruption interruption = new Interruption();
                 ConsoleProgress progress = ConsoleProgress.of(session, "searching", 2, false)) {
-            return new CycleReachView(runs.run(concept, range, progress, interruption::requested));
+            return new CycleReachView(reach.run(concept, range, progress, interruption::requested));
         }
     }
 

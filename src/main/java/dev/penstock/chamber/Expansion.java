@@ -38,6 +38,7 @@ public final class Expansion {
         this.mode = mode;
         this.recombination = new Recombination(solver.speciesSet());
         solver.setMixture(reactants);
+        solver.forget(); // so that the last digits do not depend on what the solver was used for before
         solver.setPressureEnthalpy(chamberPressure, reactants.enthalpy());
         chamber = solver.snapshot();
         upstreamGas = mode == ExpansionMode.FROZEN ? solver.freeze() : solver;

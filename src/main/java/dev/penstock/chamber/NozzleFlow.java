@@ -12,7 +12,8 @@ import dev.penstock.provenance.ModelCard;
  * c* = p_c/(ρ_t v_t);  I_vac = v_e + p_e/(ρ_e v_e);  C_F,vac = I_vac/c*
  * </pre>
  * Source: [nasa-rp-1311] part I, chapter 6. The chamber pressure is the stagnation pressure of the nozzle flow; the rise
- * towards the injector face in a finite chamber is {@link CombustorPressure}. Not thread-safe, like the solver inside.
+ * towards the injector face in a finite chamber is {@link CombustorPressure}. Every expansion starts the solver inside afresh, so no
+ * answer depends on the one before. Not thread-safe, like that solver.
  */
 public final class NozzleFlow {
 

@@ -1,7 +1,8 @@
 package dev.penstock.combustion;
 
 /**
- * Burnt gas that stays in chemical equilibrium as it expands. Several such fluids may share a solver. Not thread-safe.
+ * Burnt gas that stays in chemical equilibrium as it expands. Several such fluids may share a solver; each question starts
+ * it afresh, so that no answer depends on another. Safe to share between threads once nothing else moves the solver.
  */
 public final class EquilibriumWorkingFluid implements WorkingFluid {
 
@@ -24,23 +25,34 @@ public final class EquilibriumWorkingFluid implements WorkingFluid {
 
     @Override
     public WorkingState atPressureTemperature(double pressure, double temperature) {
-        solver.setMixture(reactants);
-        solver.setPressureTemperature(pressure, temperature);
-        return state();
+        synchronized (solver) {
+            startAfresh();
+            solver.setPressureTemperature(pressure, temperature);
+            return state();
+        }
     }
 
     @Override
     public WorkingState atPressureEnthalpy(double pressure, double enthalpy) {
-        solver.setMixture(reactants);
-        solver.setPressureEnthalpy(pressure, enthalpy);
-        return state();
+        synchronized (solver) {
+            startAfresh();
+            solver.setPressureEnthalpy(pressure, enthalpy);
+            return state();
+        }
     }
 
     @Override
     public WorkingState atPressureEntropy(double pressure, double entropy) {
+        synchronized (solver) {
+            startAfresh();
+            solver.setPressureEntropy(pressure, entropy);
+            return state();
+        }
+    }
+
+    private void startAfresh() {
         solver.setMixture(reactants);
-        solver.setPressureEntropy(pressure, entropy);
-        return state();
+        solver.forget();
     }
 
     private WorkingState state() {

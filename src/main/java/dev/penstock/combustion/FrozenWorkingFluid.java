@@ -1,18 +1,23 @@
 package dev.penstock.combustion;
 
-/** Burnt or decomposed gas whose composition does not change as it expands. Not thread-safe. */
+/**
+ * Burnt or decomposed gas whose composition does not change as it expands. Every search starts at the temperature that the
+ * gas has when this is made, so that no answer depends on another. Safe to share between threads.
+ */
 public final class FrozenWorkingFluid implements WorkingFluid {
 
     private final FrozenGas gas;
     private final String description;
+    private final double start;
 
     /**
-     * @param gas the gas; moved by every question put to this fluid
+     * @param gas the gas; moved by every question put to this fluid, and by nothing else from now on
      * @param description what it is, for reports
      */
     public FrozenWorkingFluid(FrozenGas gas, String description) {
         this.gas = gas;
         this.description = description;
+        this.start = gas.temperature();
     }
 
     @Override
@@ -22,20 +27,28 @@ public final class FrozenWorkingFluid implements WorkingFluid {
 
     @Override
     public WorkingState atPressureTemperature(double pressure, double temperature) {
-        gas.setPressureTemperature(pressure, temperature);
-        return state();
+        synchronized (gas) {
+            gas.setPressureTemperature(pressure, temperature);
+            return state();
+        }
     }
 
     @Override
     public WorkingState atPressureEnthalpy(double pressure, double enthalpy) {
-        gas.setPressureEnthalpy(pressure, enthalpy);
-        return state();
+        synchronized (gas) {
+            gas.setPressureTemperature(pressure, start);
+            gas.setPressureEnthalpy(pressure, enthalpy);
+            return state();
+        }
     }
 
     @Override
     public WorkingState atPressureEntropy(double pressure, double entropy) {
-        gas.setPressureEntropy(pressure, entropy);
-        return state();
+        synchronized (gas) {
+            gas.setPressureTemperature(pressure, start);
+            gas.setPressureEntropy(pressure, entropy);
+            return state();
+        }
     }
 
     private WorkingState state() {

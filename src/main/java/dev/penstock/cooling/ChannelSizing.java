@@ -75,18 +75,18 @@ final class ChannelSizing {
     /**
      * @param question case whose layout is open
      * @param material inner wall's material
-     * @param lines boiling lines
+     * @param models what is kept of coolants
      * @return a layout with every size
      */
-    static Sized size(JacketCase question, WallMaterial material, FluidLines lines) {
+    static Sized size(JacketCase question, WallMaterial material, CoolantModels models) {
         return size(
-                question, material, lines, ChannelRule.usual(2 * question.gas().throatRadius()));
+                question, material, models, ChannelRule.usual(2 * question.gas().throatRadius()));
     }
 
     /** As above, with another rule for the shape of the channels. */
-    static Sized size(JacketCase question, WallMaterial material, FluidLines lines, ChannelRule rule) {
+    static Sized size(JacketCase question, WallMaterial material, CoolantModels models, ChannelRule rule) {
         int cells = Math.min(SIZING_CELLS, question.design().cells());
-        try (JacketRun run = new JacketRun(question, material, lines, cells, true)) {
+        try (JacketRun run = new JacketRun(question, material, models, cells, true)) {
             ChannelSizing sizing = new ChannelSizing(run, rule);
             double massFlux = sizing.solve();
             return new Sized(sizing.layout(massFlux), run.evaluations());

@@ -50,10 +50,14 @@ final class CoolantProperties implements AutoCloseable {
      * @param saturation its boiling line, if it has one
      * @param pressure highest pressure to come (Pa)
      * @param enthalpy lowest bulk enthalpy to come (J/kg)
-     * @param tabulated whether to read from a table
+     * @param tables where to read single-phase properties; empty for the full model
      */
     CoolantProperties(
-            Fluid fluid, Optional<SaturationLine> saturation, double pressure, double enthalpy, boolean tabulated) {
+            Fluid fluid,
+            Optional<SaturationLine> saturation,
+            double pressure,
+            double enthalpy,
+            Optional<FluidTables> tables) {
         this.fluid = fluid;
         this.saturation = saturation;
         this.lowest = fluid.range().minimumTemperature() * (1 + 1e-6);
@@ -67,8 +71,8 @@ final class CoolantProperties implements AutoCloseable {
         this.hottestSureEnthalpy = fluid.atPressureTemperature(pressure, Math.min(SURE * edge, last))
                 .enthalpy();
         Supplier<FluidCursor> cursors = fluid::cursor;
-        if (tabulated && top > enthalpy) {
-            cursors = FluidTables.shared().covering(fluid, LOWEST_PRESSURE * pressure, pressure, enthalpy, top)::cursor;
+        if (tables.isPresent() && top > enthalpy) {
+            cursors = tables.get().covering(fluid, LOWEST_PRESSURE * pressure, pressure, enthalpy, top)::cursor;
         }
         this.cursor = cursors.get();
         this.wallCursor = cursors.get();

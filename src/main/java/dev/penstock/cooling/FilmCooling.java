@@ -13,7 +13,8 @@ final class FilmCooling {
 
     private FilmCooling() {}
 
-    static GasSide apply(JacketGrid grid, JacketCase question, GasSideField bare, FilmDesign film, FluidLines lines) {
+    static GasSide apply(
+            JacketGrid grid, JacketCase question, GasSideField bare, FilmDesign film, CoolantModels models) {
         HotGas gas = question.gas().gas();
         double throatArea = Math.PI * grid.throatRadius * grid.throatRadius;
         double flow = film.fraction() * gas.pressure() * throatArea / gas.characteristicVelocity();
@@ -29,7 +30,7 @@ final class FilmCooling {
             gaseous(grid, bare, film, flow, entry, inlet, temperatures);
             return bare.withAdiabatic(temperatures, HatchPapell.CARD);
         }
-        liquid(grid, bare, film, flow, entry, inlet, Evaporation.of(fluid, inlet, lines), temperatures);
+        liquid(grid, bare, film, flow, entry, inlet, Evaporation.of(fluid, inlet, models), temperatures);
         return bare.withAdiabatic(temperatures, LiquidFilm.CARD);
     }
 
@@ -112,16 +113,16 @@ final class FilmCooling {
      */
     private record Evaporation(double temperature, double enthalpy, double vapourHeatCapacity) {
 
-        static Evaporation of(Fluid fluid, FluidState inlet, FluidLines lines) {
+        static Evaporation of(Fluid fluid, FluidState inlet, CoolantModels models) {
             double critical = fluid.criticalPressure().orElse(Double.POSITIVE_INFINITY);
             if (inlet.pressure() >= 0.999 * critical) {
-                double middle = lines.pseudoCritical(fluid).at(inlet.pressure());
+                double middle = models.pseudoCritical(fluid).at(inlet.pressure());
                 FluidState hot = fluid.atPressureTemperature(
                         inlet.pressure(),
                         Math.min(VAPOUR_ABOVE * middle, fluid.range().maximumTemperature()));
                 return new Evaporation(middle, hot.enthalpy() - inlet.enthalpy(), hot.isobaricHeatCapacity());
             }
-            SaturationLine line = lines.saturation(fluid)
+            SaturationLine line = models.saturation(fluid)
                     .orElseThrow(() -> new PropertyFailure(
                             fluid.id(), "p = " + inlet.pressure() + " Pa", "no boiling line for a liquid film"));
             double boiling = line.temperature(inlet.pressure());

@@ -12,7 +12,7 @@ final class GasSides {
 
     private GasSides() {}
 
-    static GasSide of(JacketGrid grid, JacketCase question, FluidLines lines) {
+    static GasSide of(JacketGrid grid, JacketCase question, CoolantModels models) {
         GasSideDesign options = question.design().gasSide();
         HotGasProfile profile = question.gas();
         HotGas gas = profile.gas();
@@ -49,7 +49,7 @@ final class GasSides {
         }
         GasSideField bare = new GasSideField(coefficient, constant, slope, adiabatic, radiation, layers, cards);
         return options.film().isPresent()
-                ? FilmCooling.apply(grid, question, bare, options.film().get(), lines)
+                ? FilmCooling.apply(grid, question, bare, options.film().get(), models)
                 : bare;
     }
 

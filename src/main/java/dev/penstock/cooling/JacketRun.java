@@ -37,24 +37,28 @@ final class JacketRun implements AutoCloseable {
     double highestBranchPressure;
     double outletEnthalpy;
 
-    JacketRun(JacketCase question, WallMaterial material, FluidLines lines, int cells, boolean tabulated) {
+    JacketRun(JacketCase question, WallMaterial material, CoolantModels models, int cells, boolean tabulated) {
         this.question = question;
         this.material = material;
         JacketDesign design = question.design();
         double end = endAreaRatio(question);
         grid = new JacketGrid(question.gas(), end, cells);
-        gasSide = GasSides.of(grid, question, lines);
+        gasSide = GasSides.of(grid, question, models);
         thickness = WallSizing.thickness(design, material, question.gas().throatRadius());
         correlation = CoolantCorrelations.of(
                 design.coolantSide().correlation(), question.coolant(), question.inletPressure());
-        saturation = lines.saturation(question.coolant().fluid());
-        pseudoCritical = lines.pseudoCritical(question.coolant().fluid());
+        saturation = models.saturation(question.coolant().fluid());
+        pseudoCritical = models.pseudoCritical(question.coolant().fluid());
         flow.criticalPressure = pseudoCritical.criticalPressure();
         branches = RoutePlan.of(design.route(), grid, end);
         branches.forEach(legs ->
                 fields.add(legs.stream().map(leg -> new LegField(grid.cells)).toList()));
         properties = new CoolantProperties(
-                question.coolant().fluid(), saturation, question.inletPressure(), question.inletEnthalpy(), tabulated);
+                question.coolant().fluid(),
+                saturation,
+                question.inletPressure(),
+                question.inletEnthalpy(),
+                tabulated ? Optional.of(models.tables()) : Optional.empty());
         flow.pseudoCriticalTemperature = pseudoCritical.at(question.inletPressure());
         wall = new WallBalance(gasSide, material.conductivity(), correlation, properties, design.coolantSide(), flow);
     }

@@ -13,8 +13,8 @@ import java.util.OptionalDouble;
 /**
  * Solves a cooling jacket: channels sized where the design leaves them open, then coolant marched cell by cell against
  * the hot gas. A jacket that overheats, boils its coolant or misses any other limit is a result with that limit missed;
- * only a jacket through which the flow cannot pass is an error. Safe to share between threads; keeps what it learns
- * about a fluid's boiling line.
+ * only a jacket through which the flow cannot pass is an error. Safe to share between threads: what it keeps of a coolant
+ * ({@link CoolantModels}) depends on nothing else, and every case is solved from its own start.
  */
 public final class JacketSolver {
 
@@ -24,7 +24,7 @@ public final class JacketSolver {
     private static final int MOST_WIDENINGS = 10;
 
     private final WallLibrary walls;
-    private final FluidLines lines = new FluidLines();
+    private final CoolantModels models = new CoolantModels();
 
     private final boolean tabulated;
 
@@ -82,7 +82,7 @@ public final class JacketSolver {
     JacketCase sized(JacketCase question, ChannelRule rule) {
         WallMaterial material = walls.material(question.design().wall().material());
         ChannelLayout layout =
-                ChannelSizing.size(question, material, lines, rule).layout();
+                ChannelSizing.size(question, material, models, rule).layout();
         return question.withDesign(question.design().withChannels(layout));
     }
 
@@ -99,12 +99,12 @@ public final class JacketSolver {
         boolean own = question.design().channels().open();
         JacketCase sized = question;
         if (own) {
-            ChannelSizing.Sized chosen = ChannelSizing.size(question, material, lines);
+            ChannelSizing.Sized chosen = ChannelSizing.size(question, material, models);
             sizing = chosen.evaluations();
             sized = question.withDesign(question.design().withChannels(chosen.layout()));
         }
         try (JacketRun run =
-                new JacketRun(sized, material, lines, sized.design().cells(), tabulated)) {
+                new JacketRun(sized, material, models, sized.design().cells(), tabulated)) {
             ChannelLayout layout = sized.design().channels();
             ChannelGrid channels = ChannelGrid.of(run.grid, layout, run.thickness);
             run.march(channels);
@@ -132,7 +132,7 @@ public final class JacketSolver {
         WallMaterial material = walls.material(question.design().wall().material());
         ChannelLayout layout = question.design().channels();
         try (JacketRun run =
-                new JacketRun(question, material, lines, question.design().cells(), tabulated)) {
+                new JacketRun(question, material, models, question.design().cells(), tabulated)) {
             run.march(ChannelGrid.of(run.grid, layout, run.thickness));
             refuseFailure(run);
             int hottest = run.hottestBulk();
@@ -201,7 +201,7 @@ public final class JacketSolver {
                 question,
                 JacketRun.endAreaRatio(question),
                 walls.material(question.design().extension().material()),
-                lines);
+                models);
         List<Warning> warnings = new JacketWarnings(run, inlet, outlet).collect(extension);
         double peakWall = 0;
         double peakFlux = Double.NEGATIVE_INFINITY;

@@ -37,7 +37,7 @@ public final class RadiationSkirt {
 
     /** The part of the nozzle beyond the jacket; empty if the jacket reaches the exit. */
     static Optional<ExtensionResult> beyond(
-            JacketCase question, double endAreaRatio, WallMaterial material, FluidLines lines) {
+            JacketCase question, double endAreaRatio, WallMaterial material, CoolantModels models) {
         HotGasProfile profile = question.gas();
         double exit =
                 profile.areaRatio(profile.stations().get(profile.stations().size() - 1));
@@ -45,7 +45,7 @@ public final class RadiationSkirt {
             return Optional.empty();
         }
         JacketGrid grid = new JacketGrid(profile, exit, CELLS);
-        GasSide gas = GasSides.of(grid, question, lines);
+        GasSide gas = GasSides.of(grid, question, models);
         double start = 0;
         double last = 0;
         double heat = 0;

@@ -13,8 +13,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Puts questions to a concept: what closes it, how far it reaches. Keeps its models warm between questions. Not
- * thread-safe: one study per thread.
+ * Puts questions to a concept: what closes it, how far it reaches. Holds the data that it was opened with and what follows
+ * from them alone, tables of coolants above all; no answer depends, in any bit, on what was asked before or on the thread.
+ * Safe to share between threads.
  */
 public final class EngineStudy {
 

@@ -57,8 +57,7 @@ final class FirstGuess {
         double fuel = tankEnthalpy(Side.FUEL);
         boolean oxidizerRich = burner == Burner.OXIDIZER_RICH;
         try {
-            double ratio = plant.models()
-                    .gasMaker(concept(), burner)
+            double ratio = plant.gasMaker(burner)
                     .mixtureRatioFor(
                             r -> plant.mixture(r, 1, (r * oxidizer + fuel) / (1 + r)),
                             pressure,

@@ -3,38 +3,28 @@ package dev.penstock.cycles;
 import dev.penstock.chamber.NozzleFlow;
 import dev.penstock.chamber.ThrustChamber;
 import dev.penstock.combustion.GasGeneratorGas;
-import dev.penstock.combustion.GasModel;
 import dev.penstock.combustion.Reactants;
 import dev.penstock.combustion.SpeciesLibrary;
 import dev.penstock.cooling.JacketSolver;
 import dev.penstock.turbomachinery.PumpModel;
 import dev.penstock.turbomachinery.ShaftModel;
 import dev.penstock.turbomachinery.TurbineModel;
-import java.util.HashMap;
-import java.util.Map;
-import java.util.Set;
-import java.util.TreeSet;
 
-/** The models behind all balances of a study, kept so that their solvers stay warm. Not thread-safe. */
+/**
+ * What a study has opened: data, and models that keep nothing but what follows from them. Solvers that start from their last
+ * solution are made anew for each balance ({@link Plant}), so that no balance knows of another. Safe to share between
+ * threads.
+ */
 final class Models {
-
-    private record GasKey(Burner burner, GasModel model) {}
 
     private final SpeciesLibrary species;
     private final JacketSolver jackets;
-    private final PumpModel pumps = new PumpModel();
     private final TurbineModel turbines = new TurbineModel();
     private final ShaftModel shafts = new ShaftModel();
-    private final Map<Set<String>, ThrustChamber> chambers = new HashMap<>();
-    private final Map<GasKey, GasGeneratorGas> gasMakers = new HashMap<>();
 
     Models(SpeciesLibrary species, JacketSolver jackets) {
         this.species = species;
         this.jackets = jackets;
-    }
-
-    PumpModel pumps() {
-        return pumps;
     }
 
     TurbineModel turbines() {
@@ -49,20 +39,18 @@ final class Models {
         return jackets;
     }
 
-    ThrustChamber chamber(Concept concept, Reactants reactants) {
-        return chambers.computeIfAbsent(elements(concept), e -> new ThrustChamber(NozzleFlow.of(species, reactants)));
+    /** A pump model that has seen no inlet yet. */
+    PumpModel newPumpModel() {
+        return new PumpModel();
     }
 
-    /** Maker of a burner's gas; each burner keeps its own, so that its solver stays near the solution. */
-    GasGeneratorGas gasMaker(Concept concept, Burner burner) {
-        GasModel model = concept.burners().get(burner).gasModel();
-        return gasMakers.computeIfAbsent(new GasKey(burner, model), k -> new GasGeneratorGas(species, model));
+    /** A thrust chamber whose solver has solved nothing yet. */
+    ThrustChamber newChamber(Reactants reactants) {
+        return new ThrustChamber(NozzleFlow.of(species, reactants));
     }
 
-    private static Set<String> elements(Concept concept) {
-        Set<String> elements = new TreeSet<>(
-                concept.oxidizer().composition().molesPerKilogram().keySet());
-        elements.addAll(concept.fuel().composition().molesPerKilogram().keySet());
-        return elements;
+    /** A maker of a burner's gas whose solver has solved nothing yet. */
+    GasGeneratorGas newGasMaker(Concept concept, Burner burner) {
+        return new GasGeneratorGas(species, concept.burners().get(burner).gasModel());
     }
 }

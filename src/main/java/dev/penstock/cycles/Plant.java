@@ -1,5 +1,7 @@
 package dev.penstock.cycles;
 
+import dev.penstock.chamber.ThrustChamber;
+import dev.penstock.combustion.GasGeneratorGas;
 import dev.penstock.combustion.Reactants;
 import dev.penstock.combustion.TurbineGas;
 import dev.penstock.fluids.FluidState;
@@ -17,9 +19,9 @@ import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 
 /**
- * The models that one balance works with, and what need not be computed twice: fluid states at inputs that have not
- * moved, burner gas whose mixture has not moved, and the whole-numbered choices (stages, kinds of blading) that are held
- * while equations are solved, so that nothing jumps. Not thread-safe.
+ * The models that one balance works with, solvers of its own among them, and what need not be computed twice: fluid states at
+ * inputs that have not moved, burner gas whose mixture has not moved, and the whole-numbered choices (stages, kinds of
+ * blading) that are held while equations are solved, so that nothing jumps. Not thread-safe.
  */
 final class Plant {
 
@@ -36,6 +38,10 @@ final class Plant {
     private final Concept concept;
     private final Models models;
     private final Optional<BuiltMachines> built;
+    private final PumpModel pumpModel;
+    /** The burners' gas makers; each burner keeps its own, so that its solver stays near the solution. */
+    private final Map<Burner, GasGeneratorGas> gasMakers = new EnumMap<>(Burner.class);
+
     private final Map<StateKey, FluidState> liquids = new HashMap<>();
     private final Map<StateKey, FluidState> tanks = new HashMap<>();
     private final Map<Burner, GasKey> gasKeys = new EnumMap<>(Burner.class);
@@ -43,6 +49,7 @@ final class Plant {
     private final Map<String, PumpDesign> pumps = new HashMap<>();
     private final Map<String, TurbineDesign> turbines = new HashMap<>();
     private final Map<TurbinePlace, SpeedLimit> annuli = new EnumMap<>(TurbinePlace.class);
+    private ThrustChamber chamber;
     private boolean choosing;
     private boolean chosenDiffer;
     private int evaluations;
@@ -51,6 +58,7 @@ final class Plant {
         this.concept = concept;
         this.models = models;
         this.built = built;
+        this.pumpModel = models.newPumpModel();
     }
 
     /** Machines whose size is settled; empty while an engine is being sized. */
@@ -67,7 +75,7 @@ final class Plant {
     }
 
     PumpModel pumpModel() {
-        return models.pumps();
+        return pumpModel;
     }
 
     TurbineModel turbineModel() {
@@ -101,12 +109,24 @@ final class Plant {
         return oxidizer.mixedWith(fuel, share).withEnthalpy(enthalpy);
     }
 
+    /** The chamber; made of the first mixture, whose elements are those of every later one. */
+    ThrustChamber chamber(Reactants mixture) {
+        if (chamber == null) {
+            chamber = models.newChamber(mixture);
+        }
+        return chamber;
+    }
+
+    GasGeneratorGas gasMaker(Burner burner) {
+        return gasMakers.computeIfAbsent(burner, b -> models.newGasMaker(concept, b));
+    }
+
     /** Gas of a burner; the last one is kept for the case that nothing has moved. */
     TurbineGas gas(Burner burner, Reactants mixture, double pressure) {
         double share = mixture.fractionOf(concept.oxidizer());
         GasKey key = new GasKey(share, mixture.enthalpy(), pressure);
         if (!Objects.equals(key, gasKeys.get(burner))) {
-            gases.put(burner, models.gasMaker(concept, burner).burn(mixture, pressure));
+            gases.put(burner, gasMaker(burner).burn(mixture, pressure));
             gasKeys.put(burner, key);
         }
         return gases.get(burner);

@@ -244,7 +244,7 @@ final class Surroundings {
     }
 
     private ChamberPerformance chamber(Reactants mixture, double thrust) {
-        ThrustChamber chambers = plant.models().chamber(concept, mixture);
+        ThrustChamber chambers = plant.chamber(mixture);
         Injection injection = injection(mixture);
         if (concept.thrust().kind() == ThrustTarget.Kind.THROAT_DIAMETER) {
             double diameter = concept.thrust().value();

@@ -5,6 +5,7 @@ import dev.penstock.errors.Warning;
 import dev.penstock.provenance.ModelCard;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
@@ -52,6 +53,21 @@ public final class CoolPropFluid implements Fluid {
         this.coolPropName = coolPropName;
         this.coolProp = coolProp;
         this.transport = transport;
+    }
+
+    /** {@inheritDoc} By which way CoolProp is reached makes no difference to its numbers. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof CoolPropFluid fluid
+                && id.equals(fluid.id)
+                && name.equals(fluid.name)
+                && coolPropName.equals(fluid.coolPropName)
+                && transport.equals(fluid.transport);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(id, name, coolPropName, transport);
     }
 
     @Override

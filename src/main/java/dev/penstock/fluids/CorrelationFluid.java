@@ -81,6 +81,16 @@ public final class CorrelationFluid implements Fluid {
     }
 
     @Override
+    public boolean equals(Object other) {
+        return other instanceof CorrelationFluid fluid && data.equals(fluid.data);
+    }
+
+    @Override
+    public int hashCode() {
+        return data.hashCode();
+    }
+
+    @Override
     public String id() {
         return data.id;
     }

@@ -63,6 +63,16 @@ final class CorrespondingStatesTransport implements TransportModel {
         this.similar = ThreadLocal.withInitial(() -> open(data.similar));
     }
 
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof CorrespondingStatesTransport model && data.equals(model.data);
+    }
+
+    @Override
+    public int hashCode() {
+        return data.hashCode();
+    }
+
     private CoolPropHandle open(String name) {
         return coolProp.get().open(name, name);
     }

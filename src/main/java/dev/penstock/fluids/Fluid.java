@@ -9,6 +9,9 @@ import java.util.OptionalDouble;
  * A pure fluid or fixed mixture with consistent thermodynamic and transport properties. Implementations are safe to
  * share between threads; a {@link FluidCursor} is not. Every method throws
  * {@link dev.penstock.errors.PropertyFailure} when no state exists or the inputs leave the range of the model.
+ *
+ * <p>Two fluids are equal if they were made of the same data, and then give the same answers to the last bit: what is kept
+ * of a fluid for later is kept by the fluid, not by its id. No answer depends on what was asked before.
  */
 public interface Fluid {
 

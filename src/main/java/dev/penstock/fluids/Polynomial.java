@@ -1,5 +1,6 @@
 package dev.penstock.fluids;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -12,6 +13,16 @@ final class Polynomial implements TemperatureFunction {
 
     Polynomial(List<Double> coefficients) {
         this.c = coefficients.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Polynomial polynomial && Arrays.equals(c, polynomial.c);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(c);
     }
 
     @Override

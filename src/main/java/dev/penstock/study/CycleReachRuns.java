@@ -2,14 +2,10 @@ package dev.penstock.study;
 
 import dev.penstock.cycles.Burner;
 import dev.penstock.cycles.Concept;
-import dev.penstock.cycles.ConceptReader;
 import dev.penstock.cycles.Cycle;
-import dev.penstock.cycles.EngineStudy;
 import dev.penstock.cycles.LimitResult;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PenstockException;
-import dev.penstock.fluids.FluidLibrary;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -35,19 +31,16 @@ public final class CycleReachRuns {
     /** Built gas-generator engines lose 1 to 4 % of their specific impulse: common practice, no source (-). */
     public static final double USUAL_EXHAUST_LOSS = 0.05;
 
-    private final ConceptReader reader;
+    private final EngineRuns runs;
     private final double exhaustLoss;
-    private final ThreadLocal<EngineStudy> studies;
 
     /**
-     * @param home home folder
-     * @param fluids fluids of that folder
+     * @param runs reads and balances concepts
      * @param exhaustLoss what dumped turbine gas may cost of the specific impulse in vacuum (-)
      */
-    public CycleReachRuns(Path home, FluidLibrary fluids, double exhaustLoss) {
+    public CycleReachRuns(EngineRuns runs, double exhaustLoss) {
         this.exhaustLoss = exhaustLoss;
-        this.reader = new ConceptReader(fluids);
-        this.studies = ThreadLocal.withInitial(() -> EngineStudy.open(home));
+        this.runs = runs;
     }
 
     /** One search: a cycle at a temperature, or along its own temperatures if none is given. */
@@ -95,7 +88,7 @@ public final class CycleReachRuns {
     }
 
     private Concept sibling(Concept concept, Cycle cycle) {
-        return concept.cycle().equals(cycle) ? concept : reader.withCycle(concept, cycle);
+        return concept.cycle().equals(cycle) ? concept : runs.withCycle(concept, cycle);
     }
 
     private static CycleReach.Basis basis(Cycle cycle) {
@@ -133,10 +126,10 @@ public final class CycleReachRuns {
             double temperature = item.temperature()
                     .orElseGet(() -> item.concept().hottestTurbineLimit().orElseThrow());
             Concept concept = item.concept().withTurbineTemperature(temperature);
-            LimitResult reach = studies.get().limit(item.concept(), temperature);
+            LimitResult reach = runs.study().limit(item.concept(), temperature);
             CycleReach.Point end = CycleReach.Point.reached(item.temperature(), reach);
             if (item.cycle().traits().dumps()) {
-                end = new ExhaustLoss(studies.get(), exhaustLoss).upTo(concept, end);
+                end = new ExhaustLoss(runs.study(), exhaustLoss).upTo(concept, end);
             }
             List<CycleReach.Point> points = new ArrayList<>();
             if (basis(item.cycle()) == CycleReach.Basis.JACKET && end.balance().isPresent()) {
@@ -155,7 +148,7 @@ public final class CycleReachRuns {
         try {
             return Optional.of(new CycleReach.Point(
                     OptionalDouble.empty(),
-                    Optional.of(studies.get().balance(concept.withChamberPressure(pressure))),
+                    Optional.of(runs.study().balance(concept.withChamberPressure(pressure))),
                     "",
                     "on the way to the reach"));
         } catch (PenstockException e) {

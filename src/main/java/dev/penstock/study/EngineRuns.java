@@ -2,6 +2,7 @@ package dev.penstock.study;
 
 import dev.penstock.cycles.Concept;
 import dev.penstock.cycles.ConceptReader;
+import dev.penstock.cycles.Cycle;
 import dev.penstock.cycles.EngineBalance;
 import dev.penstock.cycles.EngineStudy;
 import dev.penstock.errors.InvalidInput;
@@ -13,11 +14,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** Balances concept files, one or many. Safe to share between threads: each balance has a study of its own. */
+/** Balances concept files, one or many, all in one study. Safe to share between threads. */
 public final class EngineRuns {
 
     private final Path home;
     private final ConceptReader reader;
+    private EngineStudy study;
 
     /**
      * @param home home folder
@@ -28,9 +30,12 @@ public final class EngineRuns {
         this.reader = new ConceptReader(fluids);
     }
 
-    /** @return a study with its own models */
-    public EngineStudy study() {
-        return EngineStudy.open(home);
+    /** @return the study of these data, opened when it is first asked for and the same ever after */
+    public synchronized EngineStudy study() {
+        if (study == null) {
+            study = EngineStudy.open(home);
+        }
+        return study;
     }
 
     /**
@@ -51,6 +56,16 @@ public final class EngineRuns {
      */
     public Concept reread(Concept concept, Map<String, String> changes) {
         return reader.reread(concept, changes);
+    }
+
+    /**
+     * @param concept concept
+     * @param cycle another cycle
+     * @return the concept with that cycle
+     * @throws InvalidInput if what it says does not suit that cycle
+     */
+    public Concept withCycle(Concept concept, Cycle cycle) {
+        return reader.withCycle(concept, cycle);
     }
 
     /**

@@ -2,7 +2,6 @@ package dev.penstock.study;
 
 import dev.penstock.cycles.Concept;
 import dev.penstock.cycles.EngineBalance;
-import dev.penstock.cycles.EngineStudy;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PenstockException;
 import java.nio.file.Path;
@@ -108,7 +107,7 @@ public final class Sweep {
         return new Result(first.name(), axes, tried, tried.size() == grid.size());
     }
 
-    /** What all combinations share; each thread has a study of its own. */
+    /** What all combinations share. */
     private final class Work {
 
         private final Path file;
@@ -118,7 +117,6 @@ public final class Sweep {
         private final Tally tally;
         private final BooleanSupplier cancelled;
         private final BandSampler sampler;
-        private final ThreadLocal<EngineStudy> study = ThreadLocal.withInitial(runs::study);
 
         Work(
                 Path file,
@@ -144,11 +142,11 @@ public final class Sweep {
             String name = String.join(", ", values);
             try {
                 Concept concept = runs.read(file, with(changes, axes, values));
-                EngineBalance balance = study.get().balance(concept);
+                EngineBalance balance = runs.study().balance(concept);
                 tally.add(1, name);
                 Optional<SweepBand> band = samples == 0
                         ? Optional.empty()
-                        : sampler.band(concept, balance, study.get(), () -> tally.add(1, name), cancelled);
+                        : sampler.band(concept, balance, runs.study(), () -> tally.add(1, name), cancelled);
                 return Optional.of(new Point(values, Optional.of(balance), Optional.empty(), band));
             } catch (PenstockException e) {
                 tally.add(1 + samples, name);

@@ -1,15 +1,12 @@
 package dev.penstock.study;
 
 import dev.penstock.cycles.Concept;
-import dev.penstock.cycles.ConceptReader;
 import dev.penstock.cycles.EngineBalance;
 import dev.penstock.cycles.EngineStudy;
 import dev.penstock.cycles.UncertainInputs;
 import dev.penstock.cycles.UncertainValue;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PenstockException;
-import dev.penstock.fluids.FluidLibrary;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -30,16 +27,11 @@ public final class UncertaintyRuns {
     private static final double LOW = 0.05;
     private static final double HIGH = 0.95;
 
-    private final ConceptReader reader;
-    private final ThreadLocal<EngineStudy> studies;
+    private final EngineRuns runs;
 
-    /**
-     * @param home home folder
-     * @param fluids fluids of that folder
-     */
-    public UncertaintyRuns(Path home, FluidLibrary fluids) {
-        this.reader = new ConceptReader(fluids);
-        this.studies = ThreadLocal.withInitial(() -> EngineStudy.open(home));
+    /** @param runs reads and balances concepts */
+    public UncertaintyRuns(EngineRuns runs) {
+        this.runs = runs;
     }
 
     /** One balance with some inputs moved: the engine, or why there is none. */
@@ -74,7 +66,7 @@ public final class UncertaintyRuns {
         if (samples < 2) {
             throw new InvalidInput("", "samples", Integer.toString(samples), "2 or more are needed");
         }
-        EngineBalance likely = question.apply(studies.get(), concept);
+        EngineBalance likely = question.apply(runs.study(), concept);
         Map<String, UncertainValue> inputs = UncertainInputs.of(likely);
         List<String> keys = List.copyOf(inputs.keySet());
         List<Map<String, String>> changes = new ArrayList<>(UncertainSamples.of(inputs, samples));
@@ -82,8 +74,8 @@ public final class UncertaintyRuns {
             changes.add(Map.of(key, inputs.get(key).quantile(LOW)));
             changes.add(Map.of(key, inputs.get(key).quantile(HIGH)));
         }
-        List<Run> runs = Parallel.map(changes, c -> concept.name(), c -> answer(concept, c, question), progress);
-        List<Run> sampled = runs.subList(0, samples);
+        List<Run> answers = Parallel.map(changes, c -> concept.name(), c -> answer(concept, c, question), progress);
+        List<Run> sampled = answers.subList(0, samples);
         List<EngineBalance> closed =
                 sampled.stream().flatMap(r -> r.balance().stream()).toList();
         Map<String, Integer> failures = new HashMap<>();
@@ -95,13 +87,13 @@ public final class UncertaintyRuns {
                 closed.size(),
                 failures,
                 distributions(likely, closed),
-                tornados(likely, inputs, keys, runs.subList(samples, runs.size())));
+                tornados(likely, inputs, keys, answers.subList(samples, answers.size())));
     }
 
     private Run answer(
             Concept concept, Map<String, String> changes, BiFunction<EngineStudy, Concept, EngineBalance> question) {
         try {
-            return new Run(Optional.of(question.apply(studies.get(), reader.reread(concept, changes))), "");
+            return new Run(Optional.of(question.apply(runs.study(), runs.reread(concept, changes))), "");
         } catch (PenstockException e) {
             return new Run(Optional.empty(), e.getMessage());
         }

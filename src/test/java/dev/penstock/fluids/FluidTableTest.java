@@ -148,6 +148,8 @@ class FluidTableTest {
         FluidTable second = tables.covering(rp1, 6.3e6, 14.0e6, 12e3, 690e3);
         assertThat(second).isSameAs(first);
         assertThat(tables.covering(rp1, 1e6, 14.0e6, 12e3, 690e3)).isNotSameAs(first);
+        Fluid again = FluidLibrary.open().propellant("rp-1").fluid();
+        assertThat(tables.covering(again, 6.1e6, 14.2e6, 10e3, 700e3)).isSameAs(first);
     }
 
     @Test

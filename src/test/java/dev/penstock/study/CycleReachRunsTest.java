@@ -19,15 +19,15 @@ import org.junit.jupiter.api.Test;
 class CycleReachRunsTest {
 
     private static final Path HOME = HomeFolder.find();
-    private static final FluidLibrary FLUIDS = FluidLibrary.open();
-    private static final Concept CONCEPT = new EngineRuns(HOME, FLUIDS)
-            .read(Path.of("cycles/heron.toml"), Map.of("cooling.coolant", "none", "engine.chamber_pressure", "6 MPa"));
+    private static final EngineRuns RUNS = new EngineRuns(HOME, FluidLibrary.open());
+    private static final Concept CONCEPT = RUNS.read(
+            Path.of("cycles/heron.toml"), Map.of("cooling.coolant", "none", "engine.chamber_pressure", "6 MPa"));
     private static CycleReach reach;
 
     /** Not in an initialiser: workers run a lambda of this class, which would wait for the class to be ready. */
     @BeforeAll
     static void search() {
-        reach = new CycleReachRuns(HOME, FLUIDS, 0.05).run(CONCEPT, List.of(750.0, 950.0), Progress.NONE, () -> false);
+        reach = new CycleReachRuns(RUNS, 0.05).run(CONCEPT, List.of(750.0, 950.0), Progress.NONE, () -> false);
     }
 
     private static CycleReach.Line line(String cycle) {
@@ -98,7 +98,7 @@ class CycleReachRunsTest {
     @Test
     void cancellingKeepsWhatIsDone() {
         AtomicInteger asked = new AtomicInteger();
-        CycleReach some = new CycleReachRuns(HOME, FLUIDS, 0.05)
+        CycleReach some = new CycleReachRuns(RUNS, 0.05)
                 .run(CONCEPT, List.of(900.0), Progress.NONE, () -> asked.incrementAndGet() > 1);
         assertThat(some.complete()).isFalse();
         assertThat(some.lines().stream().mapToLong(l -> l.closed().size()).sum())

@@ -94,7 +94,7 @@ class SweepTest {
                 .band()
                 .orElseThrow();
         EngineRuns runs = new EngineRuns(HomeFolder.find(), FluidLibrary.open());
-        UncertaintyResult alone = new UncertaintyRuns(HomeFolder.find(), FluidLibrary.open())
+        UncertaintyResult alone = new UncertaintyRuns(runs)
                 .run(runs.read(CONCEPT, Map.of("engine.chamber_pressure", "1 MPa")), 8, Progress.NONE);
         assertThat(alone.distributions()).isNotEmpty().allSatisfy(d -> {
             SweepBand.Span span = band.of(d.measure()).orElseThrow();

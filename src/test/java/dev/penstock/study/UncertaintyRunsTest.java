@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 class UncertaintyRunsTest {
 
     private static final FluidLibrary FLUIDS = FluidLibrary.open();
+    private static final EngineRuns RUNS = new EngineRuns(Path.of("").toAbsolutePath(), FLUIDS);
     private static final String TEXT =
             """
             name = "Sampled"
@@ -36,7 +37,7 @@ class UncertaintyRunsTest {
 
     private static UncertaintyResult run(int samples) {
         Concept concept = new ConceptReader(FLUIDS).parse("sampled", TEXT, Map.of());
-        return new UncertaintyRuns(Path.of("").toAbsolutePath(), FLUIDS).run(concept, samples, (d, n, x) -> {});
+        return new UncertaintyRuns(RUNS).run(concept, samples, (d, n, x) -> {});
     }
 
     /**

@@ -4,8 +4,6 @@ import dev.penstock.cycles.EngineStudy;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.study.EngineRuns;
 import java.time.Duration;
-import java.util.ArrayDeque;
-import java.util.Deque;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
@@ -20,36 +18,29 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 
 /**
- * Does the work of requests on a few threads of its own, each with a study that stays warm. The thread that was used last is
- * taken first, since its tables are the warmest. Of the questions of one page only the newest is answered.
+ * Does the work of requests on a few threads of its own, all with one study. Of the questions of one page only the newest is
+ * answered.
  */
 final class Desk implements AutoCloseable {
 
-    private final Deque<Worker> idle = new ArrayDeque<>();
     private final Semaphore free;
     private final Duration patience;
     private final Map<String, AtomicLong> newest = new ConcurrentHashMap<>();
-    private final ExecutorService[] threads;
-    /** What is balanced already is drawn here, so that drawing never holds up the next balance nor its warm study. */
+    private final EngineRuns runs;
+    private final ExecutorService threads;
+    /** What is balanced already is drawn here, so that drawing never holds up the next balance. */
     private final ExecutorService drawing = Executors.newSingleThreadExecutor(Desk::daemon);
 
-    /** A thread and its study; the study is made on that thread and used on no other. */
-    private record Worker(ExecutorService thread, ThreadLocal<EngineStudy> study) {}
-
     /**
-     * @param runs gives studies
+     * @param runs gives the study
      * @param workers number of threads
      * @param patience how long one request may take
      */
     Desk(EngineRuns runs, int workers, Duration patience) {
         this.free = new Semaphore(workers);
         this.patience = patience;
-        this.threads = new ExecutorService[workers];
-        ThreadLocal<EngineStudy> study = ThreadLocal.withInitial(runs::study);
-        for (int i = 0; i < workers; i++) {
-            threads[i] = Executors.newSingleThreadExecutor(Desk::daemon);
-            idle.push(new Worker(threads[i], study));
-        }
+        this.runs = runs;
+        this.threads = Executors.newFixedThreadPool(workers, Desk::daemon);
     }
 
     private static Thread daemon(Runnable work) {
@@ -79,13 +70,12 @@ final class Desk implements AutoCloseable {
             if (!free.tryAcquire(patience.toMillis(), TimeUnit.MILLISECONDS)) {
                 throw new Refusal(503, "the workbench is busy with other requests; try again");
             }
-            Worker worker = take();
-            Future<T> answer = worker.thread().submit(() -> {
+            Future<T> answer = threads.submit(() -> {
                 try {
                     refuseStale(page, number);
-                    return work.apply(worker.study().get());
+                    return work.apply(runs.study());
                 } finally {
-                    giveBack(worker);
+                    free.release();
                 }
             });
             return answerOf(answer, end);
@@ -136,22 +126,9 @@ final class Desk implements AutoCloseable {
         }
     }
 
-    private synchronized Worker take() {
-        return idle.pop();
-    }
-
-    private void giveBack(Worker worker) {
-        synchronized (this) {
-            idle.push(worker);
-        }
-        free.release();
-    }
-
     @Override
     public void close() {
-        for (ExecutorService thread : threads) {
-            thread.shutdownNow();
-        }
+        threads.shutdownNow();
         drawing.shutdownNow();
     }
 }
