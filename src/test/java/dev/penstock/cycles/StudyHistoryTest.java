@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.input.HomeFolder;
-import dev.penstock.reports.BalanceJson;
+import dev.penstock.reports.FigureJson;
 import dev.penstock.study.Parallel;
 import dev.penstock.study.Progress;
 import java.io.IOException;
@@ -56,7 +56,7 @@ class StudyHistoryTest {
     /** Every number with all its digits, or why there is none. */
     private static String answer(EngineStudy study, Concept concept) {
         try {
-            return BalanceJson.of(study.balance(concept)).toString();
+            return FigureJson.of(EngineFigures.ALL, study.balance(concept)).toString();
         } catch (PenstockException e) {
             return e.getMessage();
         }
