@@ -54,7 +54,7 @@ final class Balancer {
         Surroundings surroundings = new Surroundings(plant);
         Assumptions assumed =
                 near.map(n -> surroundings.startingFrom(n.assumed())).orElseGet(surroundings::first);
-        List<Unknown> unknowns = concept.cycle().unknowns(new FirstGuess(plant, assumed.chamberFlow()));
+        List<Unknown> unknowns = Cycle.of(concept.cycle()).unknowns(new FirstGuess(plant, assumed.chamberFlow()));
         List<Double> values = starts(unknowns, near);
         List<String> unknownNames = unknowns.stream().map(Unknown::name).toList();
         BoundedSystemSolver solver = new BoundedSystemSolver(concept.cycle().title() + " balance", MOST_STEPS);
@@ -117,7 +117,7 @@ final class Balancer {
                 (x, residuals) -> {
                     Flowsheet sheet = new Flowsheet(plant, assumed, false);
                     plant.countEvaluation();
-                    plant.concept().cycle().layOut(sheet, new Values(x));
+                    Cycle.of(plant.concept().cycle()).layOut(sheet, new Values(x));
                     List<Residual> list = sheet.residuals();
                     if (list.size() != residuals.length) {
                         throw new IllegalStateException(plant.concept().cycle().id() + " has " + residuals.length
@@ -146,7 +146,7 @@ final class Balancer {
         Flowsheet sheet = new Flowsheet(plant, assumed, recording);
         plant.countEvaluation();
         Values x = new Values(values.stream().mapToDouble(Double::doubleValue).toArray());
-        plant.concept().cycle().layOut(sheet, x);
+        Cycle.of(plant.concept().cycle()).layOut(sheet, x);
         if (!x.exhausted()) {
             throw new IllegalStateException(plant.concept().cycle().id() + " lists more unknowns than it takes");
         }

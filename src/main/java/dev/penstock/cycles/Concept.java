@@ -37,7 +37,7 @@ public record Concept(
         ConceptDocument document,
         String name,
         String description,
-        Cycle cycle,
+        CycleKind cycle,
         FeedDesign oxidizerFeed,
         FeedDesign fuelFeed,
         double mixtureRatio,
@@ -116,9 +116,23 @@ public record Concept(
         burners.forEach((burner, design) -> heated.put(
                 burner,
                 design.temperature().isPresent()
-                        ? design.withTemperature(LimitSearch.turbineLimit(cooler, burner))
+                        ? design.withTemperature(cooler.turbineLimit(burner))
                         : design));
         return withGas(heated, limited);
+    }
+
+    /**
+     * @param burner a burner
+     * @return the lowest limit of the turbine inlet temperatures behind it (K)
+     */
+    public double turbineLimit(Burner burner) {
+        boolean two = burners.size() > 1;
+        OptionalDouble least = turbines.entrySet().stream()
+                .filter(e -> !two
+                        || e.getKey() == (burner == Burner.OXIDIZER_RICH ? TurbinePlace.OXIDIZER : TurbinePlace.FUEL))
+                .mapToDouble(e -> e.getValue().design().inletTemperatureLimit())
+                .min();
+        return least.orElseThrow();
     }
 
     /**

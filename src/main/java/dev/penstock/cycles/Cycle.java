@@ -7,7 +7,7 @@ import java.util.List;
  * An engine cycle: how tanks, pumps, burners, turbines, jacket and chamber are joined. A kind states its arrangement, its
  * unknowns and the equations that close them, nothing else; {@link EngineStudy} solves it.
  */
-public sealed interface Cycle
+public sealed interface Cycle extends CycleKind
         permits PressureFed,
                 GasGenerator,
                 StagedCombustion,
@@ -17,23 +17,6 @@ public sealed interface Cycle
                 TapOff,
                 ElectricPump,
                 DecompositionGenerator {
-
-    /** @return id, as in the key {@code cycle} of a concept file */
-    String id();
-
-    /** @return name for people */
-    String title();
-
-    /** @return a sentence on what drives the pumps and where the gas goes */
-    String summary();
-
-    /** @return what a reader must know of it without solving it */
-    CycleTraits traits();
-
-    /** @return an example of it, from which a new concept file is written */
-    default CycleExample example() {
-        return CycleExample.of(id());
-    }
 
     /**
      * @param guess rough numbers to start from
@@ -52,5 +35,13 @@ public sealed interface Cycle
     /** @return every cycle, in the order of the {@code permits} list */
     static List<Cycle> all() {
         return Cycles.ALL;
+    }
+
+    /**
+     * @param kind a kind of cycle, as a concept names it
+     * @return its arrangement
+     */
+    static Cycle of(CycleKind kind) {
+        return (Cycle) kind;
     }
 }

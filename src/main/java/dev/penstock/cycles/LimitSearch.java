@@ -311,20 +311,10 @@ final class LimitSearch {
         }
         Map<Burner, BurnerDesign> burners = new EnumMap<>(Burner.class);
         asked.burners().forEach((burner, design) -> {
-            double limit = turbineLimit(asked, burner) * factors.getOrDefault(TURBINE, 1.0);
+            double limit = asked.turbineLimit(burner) * factors.getOrDefault(TURBINE, 1.0);
             burners.put(burner, design.temperature().isPresent() ? design.withTemperature(limit) : design);
         });
         return asked.withGas(burners, asked.turbines());
-    }
-
-    static double turbineLimit(Concept asked, Burner burner) {
-        boolean two = asked.burners().size() > 1;
-        OptionalDouble least = asked.turbines().entrySet().stream()
-                .filter(e -> !two
-                        || e.getKey() == (burner == Burner.OXIDIZER_RICH ? TurbinePlace.OXIDIZER : TurbinePlace.FUEL))
-                .mapToDouble(e -> e.getValue().design().inletTemperatureLimit())
-                .min();
-        return least.orElseThrow();
     }
 
     private boolean stops(LimitCheck check) {

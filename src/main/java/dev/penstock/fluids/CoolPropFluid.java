@@ -71,6 +71,11 @@ public final class CoolPropFluid implements Fluid {
     }
 
     @Override
+    public ModelCard model() {
+        return CARD;
+    }
+
+    @Override
     public String id() {
         return id;
     }

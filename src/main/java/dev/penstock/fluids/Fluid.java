@@ -25,9 +25,7 @@ public interface Fluid {
     double molarMass();
 
     /** @return the model behind its states */
-    default ModelCard model() {
-        return CoolPropFluid.CARD;
-    }
+    ModelCard model();
 
     /** @return range in which the model holds */
     FluidRange range();

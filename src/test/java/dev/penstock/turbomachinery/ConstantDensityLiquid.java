@@ -1,5 +1,6 @@
 package dev.penstock.turbomachinery;
 
+import dev.penstock.provenance.ModelCard;
 import dev.penstock.fluids.ElementalComposition;
 import dev.penstock.fluids.Fluid;
 import dev.penstock.fluids.FluidCursor;
@@ -41,6 +42,11 @@ public record ConstantDensityLiquid(double density, double heatCapacity, double 
                 Set.of(role),
                 List.of(),
                 List.of("invented"));
+    }
+
+    @Override
+    public ModelCard model() {
+        return new ModelCard("test.fluid", "a liquid of constant density", "exact", "everywhere", "none", List.of("by definition"));
     }
 
     @Override

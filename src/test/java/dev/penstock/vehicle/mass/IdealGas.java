@@ -1,5 +1,7 @@
 package dev.penstock.vehicle.mass;
 
+import java.util.List;
+import dev.penstock.provenance.ModelCard;
 import dev.penstock.fluids.Fluid;
 import dev.penstock.fluids.FluidCursor;
 import dev.penstock.fluids.FluidRange;
@@ -16,6 +18,11 @@ record IdealGas(double molarMass, double gamma) implements Fluid {
 
     private double heatCapacity() {
         return gamma / (gamma - 1) * specificGasConstant();
+    }
+
+    @Override
+    public ModelCard model() {
+        return new ModelCard("test.fluid", "a gas of constant heat capacity", "exact", "everywhere", "none", List.of("by definition"));
     }
 
     @Override
