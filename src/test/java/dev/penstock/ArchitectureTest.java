@@ -2,11 +2,19 @@ package dev.penstock;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
 
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -32,6 +40,21 @@ class ArchitectureTest {
             "study",
             "reports",
             "app");
+
+    /** Inner order: a package uses those before it only; what lies beside the folders comes last, with {@code ""}. */
+    private static final Map<String, List<String>> INNER = Map.of(
+            "fluids", List.of("state", "property", "traits", "coolprop", "correlation", "table", ""),
+            "combustion", List.of("species", "gas", "equilibrium", ""),
+            "chamber", List.of("flow", "atmosphere", "design", "contour", "loss", ""),
+            "cooling", List.of("coolant", "wall", "gas", "design", "march", "jacket", "search", "protection"),
+            "turbomachinery", List.of("speed", "pump", "turbine", "shaft", "mass", "electric", "start", "feed"),
+            "cycles", List.of("concept", "sheet", "arrangements", "reading", "solving", "questions", "trail"),
+            "vehicle", List.of("engine", "mass", "ascent", "plan", "stage", "", "reading", "trade"),
+            "reports",
+                    List.of(
+                            "text", "chart", "diagram", "page", "print", "table", "engine", "concept", "study",
+                            "vehicle"),
+            "app", List.of("console", "web", ""));
 
     private static JavaClasses classes;
 
@@ -59,6 +82,44 @@ class ArchitectureTest {
                             .check(classes);
                 }))
                 .toList();
+    }
+
+    @TestFactory
+    List<DynamicTest> foldersOfAPackageUseOnlyEarlierOnes() {
+        List<DynamicTest> tests = new ArrayList<>();
+        INNER.forEach((name, order) -> {
+            for (int i = 0; i < order.size() - 1; i++) {
+                String[] later = order.subList(i + 1, order.size()).stream()
+                        .map(folder -> inside(name, folder))
+                        .toArray(String[]::new);
+                String own = inside(name, order.get(i));
+                tests.add(DynamicTest.dynamicTest(own, () -> noClasses()
+                        .that()
+                        .resideInAPackage(own)
+                        .should()
+                        .dependOnClassesThat()
+                        .resideInAnyPackage(later)
+                        .because("no arrow runs back up inside a package either")
+                        .check(classes)));
+            }
+        });
+        return tests;
+    }
+
+    private static String inside(String name, String folder) {
+        return folder.isEmpty() ? ROOT + name : ROOT + name + "." + folder + "..";
+    }
+
+    @Test
+    void everyFolderHasItsPlaceAndNoneIsLong() {
+        Map<String, Long> files = classes.stream()
+                .filter(c -> !c.getFullName().contains("$"))
+                .collect(Collectors.groupingBy(JavaClass::getPackageName, TreeMap::new, Collectors.counting()));
+        Set<String> known = new TreeSet<>(Set.of("dev.penstock"));
+        ORDER.forEach(name -> INNER.getOrDefault(name, List.of(""))
+                .forEach(folder -> known.add(ROOT + name + (folder.isEmpty() ? "" : "." + folder))));
+        assertThat(known).containsAll(files.keySet());
+        assertThat(files).allSatisfy((name, count) -> assertThat(count).as(name).isLessThanOrEqualTo(26));
     }
 
     @Test

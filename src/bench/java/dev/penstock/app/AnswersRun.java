@@ -1,5 +1,7 @@
 package dev.penstock.app;
 
+import dev.penstock.app.console.Session;
+
 import dev.penstock.input.HomeFolder;
 import java.io.IOException;
 import java.io.PrintWriter;

@@ -1,5 +1,10 @@
 package dev.penstock.combustion;
 
+import dev.penstock.combustion.equilibrium.EquilibriumSolver;
+import dev.penstock.combustion.equilibrium.Reactants;
+import dev.penstock.combustion.gas.GasState;
+import dev.penstock.combustion.species.SpeciesLibrary;
+
 import dev.penstock.fluids.AtomicWeights;
 import dev.penstock.fluids.ElementalComposition;
 import dev.penstock.fluids.FluidLibrary;

@@ -1,5 +1,10 @@
 package dev.penstock.cooling;
 
+import dev.penstock.cooling.design.JacketCase;
+import dev.penstock.cooling.design.JacketDesign;
+import dev.penstock.cooling.jacket.JacketSolver;
+import dev.penstock.cooling.wall.WallLibrary;
+
 import dev.penstock.ProcessorTime;
 import java.nio.file.Path;
 import java.util.Locale;

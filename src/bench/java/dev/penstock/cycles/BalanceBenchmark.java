@@ -1,5 +1,13 @@
 package dev.penstock.cycles;
 
+import dev.penstock.cycles.arrangements.Cycle;
+import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.questions.EngineStudy;
+import dev.penstock.cycles.questions.LimitResult;
+import dev.penstock.cycles.reading.ConceptReader;
+import dev.penstock.cycles.sheet.Effort;
+import dev.penstock.cycles.sheet.EngineBalance;
+
 import dev.penstock.ProcessorTime;
 import dev.penstock.fluids.FluidLibrary;
 import java.nio.file.Path;

@@ -1,7 +1,19 @@
 package dev.penstock.turbomachinery;
 
+import dev.penstock.turbomachinery.pump.PumpDefaults;
+import dev.penstock.turbomachinery.pump.PumpDesign;
+import dev.penstock.turbomachinery.pump.PumpDuty;
+import dev.penstock.turbomachinery.pump.PumpModel;
+import dev.penstock.turbomachinery.pump.PumpSizing;
+import dev.penstock.turbomachinery.pump.PumpWork;
+import dev.penstock.turbomachinery.turbine.TurbineDefaults;
+import dev.penstock.turbomachinery.turbine.TurbineDesign;
+import dev.penstock.turbomachinery.turbine.TurbineDuty;
+import dev.penstock.turbomachinery.turbine.TurbineModel;
+import dev.penstock.turbomachinery.turbine.TurbineWork;
+
 import dev.penstock.fluids.FluidLibrary;
-import dev.penstock.fluids.FluidState;
+import dev.penstock.fluids.state.FluidState;
 import dev.penstock.fluids.Propellant;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;

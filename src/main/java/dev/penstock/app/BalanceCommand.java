@@ -1,14 +1,19 @@
 package dev.penstock.app;
 
-import dev.penstock.cycles.Concept;
-import dev.penstock.cycles.EngineBalance;
-import dev.penstock.cycles.EngineFigures;
-import dev.penstock.cycles.EngineStudy;
-import dev.penstock.reports.BalanceText;
-import dev.penstock.reports.FeedAnswer;
-import dev.penstock.reports.FigureJson;
-import dev.penstock.reports.PageSection;
-import dev.penstock.reports.UncertaintyView;
+import dev.penstock.app.console.ChangeOptions;
+import dev.penstock.app.console.ConsoleProgress;
+import dev.penstock.app.console.SamplesOption;
+import dev.penstock.app.console.Session;
+
+import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.trail.EngineFigures;
+import dev.penstock.cycles.questions.EngineStudy;
+import dev.penstock.reports.engine.BalanceText;
+import dev.penstock.reports.concept.FeedAnswer;
+import dev.penstock.reports.text.FigureJson;
+import dev.penstock.reports.page.PageSection;
+import dev.penstock.reports.study.UncertaintyView;
 import dev.penstock.study.EngineRuns;
 import dev.penstock.study.UncertaintyResult;
 import dev.penstock.study.UncertaintyRuns;

@@ -1,7 +1,10 @@
 package dev.penstock.app;
 
-import dev.penstock.reports.JsonText;
-import dev.penstock.reports.ReportRecord;
+import dev.penstock.app.console.ExitCode;
+import dev.penstock.app.console.Session;
+
+import dev.penstock.reports.text.JsonText;
+import dev.penstock.reports.page.ReportRecord;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

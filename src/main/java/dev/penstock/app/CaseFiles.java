@@ -1,10 +1,13 @@
 package dev.penstock.app;
 
+import dev.penstock.app.console.PageFiles;
+import dev.penstock.app.console.Session;
+
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.input.InputFile;
-import dev.penstock.reports.ReportRecord;
-import dev.penstock.reports.Software;
-import dev.penstock.vehicle.VehicleReader;
+import dev.penstock.reports.page.ReportRecord;
+import dev.penstock.reports.text.Software;
+import dev.penstock.vehicle.reading.VehicleReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

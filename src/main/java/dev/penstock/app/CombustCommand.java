@@ -1,19 +1,22 @@
 package dev.penstock.app;
 
-import dev.penstock.chamber.Expansion;
-import dev.penstock.chamber.ExpansionMode;
-import dev.penstock.chamber.IdealExpansion;
-import dev.penstock.chamber.NozzleFlow;
-import dev.penstock.combustion.Reactants;
-import dev.penstock.combustion.SpeciesLibrary;
+import dev.penstock.app.console.OptionReader;
+import dev.penstock.app.console.Session;
+
+import dev.penstock.chamber.flow.Expansion;
+import dev.penstock.chamber.flow.ExpansionMode;
+import dev.penstock.chamber.flow.IdealExpansion;
+import dev.penstock.chamber.flow.NozzleFlow;
+import dev.penstock.combustion.equilibrium.Reactants;
+import dev.penstock.combustion.species.SpeciesLibrary;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.OutsideValidity;
-import dev.penstock.fluids.FluidRange;
-import dev.penstock.fluids.FluidState;
+import dev.penstock.fluids.state.FluidRange;
+import dev.penstock.fluids.state.FluidState;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
-import dev.penstock.reports.CombustView;
+import dev.penstock.reports.engine.CombustView;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

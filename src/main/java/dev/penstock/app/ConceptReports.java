@@ -1,22 +1,24 @@
 package dev.penstock.app;
 
-import dev.penstock.cycles.ConceptDocument;
-import dev.penstock.cycles.EngineBalance;
-import dev.penstock.cycles.EngineStudy;
-import dev.penstock.cycles.LimitResult;
-import dev.penstock.reports.ComparisonView;
-import dev.penstock.reports.ConceptPage;
-import dev.penstock.reports.CycleReachView;
-import dev.penstock.reports.FeedAnswer;
-import dev.penstock.reports.PageSection;
-import dev.penstock.reports.ReportRecord;
-import dev.penstock.reports.Software;
+import dev.penstock.app.console.Session;
+
+import dev.penstock.cycles.concept.ConceptDocument;
+import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.questions.EngineStudy;
+import dev.penstock.cycles.questions.LimitResult;
+import dev.penstock.reports.study.ComparisonView;
+import dev.penstock.reports.concept.ConceptPage;
+import dev.penstock.reports.engine.CycleReachView;
+import dev.penstock.reports.concept.FeedAnswer;
+import dev.penstock.reports.page.PageSection;
+import dev.penstock.reports.page.ReportRecord;
+import dev.penstock.reports.text.Software;
 import dev.penstock.study.Outcome;
 import dev.penstock.study.Parallel;
 import dev.penstock.study.Progress;
 import dev.penstock.study.VehicleRuns;
-import dev.penstock.vehicle.VehicleReader;
-import dev.penstock.vehicle.VehicleSizing;
+import dev.penstock.vehicle.reading.VehicleReader;
+import dev.penstock.vehicle.stage.VehicleSizing;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;

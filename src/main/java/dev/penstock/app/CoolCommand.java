@@ -1,14 +1,20 @@
 package dev.penstock.app;
 
-import dev.penstock.cooling.FeasibilityMap;
-import dev.penstock.cooling.JacketSearch;
-import dev.penstock.cooling.SearchProgress;
-import dev.penstock.cycles.EngineBalance;
-import dev.penstock.cycles.EngineStudy;
+import dev.penstock.app.console.ChangeOptions;
+import dev.penstock.app.console.ConsoleProgress;
+import dev.penstock.app.console.ExitCode;
+import dev.penstock.app.console.OptionReader;
+import dev.penstock.app.console.Session;
+
+import dev.penstock.cooling.search.FeasibilityMap;
+import dev.penstock.cooling.search.JacketSearch;
+import dev.penstock.cooling.search.SearchProgress;
+import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.questions.EngineStudy;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
-import dev.penstock.reports.CoolingView;
-import dev.penstock.reports.FeedAnswer;
+import dev.penstock.reports.concept.CoolingView;
+import dev.penstock.reports.concept.FeedAnswer;
 import dev.penstock.study.CoolingRuns;
 import dev.penstock.study.EngineRuns;
 import java.nio.file.Path;

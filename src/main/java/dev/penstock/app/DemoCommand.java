@@ -1,17 +1,22 @@
 package dev.penstock.app;
 
-import dev.penstock.cycles.EngineBalance;
+import dev.penstock.app.console.ConsoleProgress;
+import dev.penstock.app.console.ExitCode;
+import dev.penstock.app.console.ReportFiles;
+import dev.penstock.app.console.Session;
+
+import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PenstockException;
-import dev.penstock.reports.ComparisonView;
-import dev.penstock.reports.VehicleView;
+import dev.penstock.reports.study.ComparisonView;
+import dev.penstock.reports.vehicle.VehicleView;
 import dev.penstock.reports.print.PaperSize;
 import dev.penstock.study.EngineRuns;
 import dev.penstock.study.Outcome;
 import dev.penstock.study.VehicleRuns;
-import dev.penstock.vehicle.VehiclePlan;
-import dev.penstock.vehicle.VehicleReader;
-import dev.penstock.vehicle.VehicleSizing;
+import dev.penstock.vehicle.plan.VehiclePlan;
+import dev.penstock.vehicle.reading.VehicleReader;
+import dev.penstock.vehicle.stage.VehicleSizing;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

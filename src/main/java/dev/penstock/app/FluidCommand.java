@@ -1,11 +1,14 @@
 package dev.penstock.app;
 
-import dev.penstock.fluids.FluidRange;
-import dev.penstock.fluids.FluidState;
+import dev.penstock.app.console.OptionReader;
+import dev.penstock.app.console.Session;
+
+import dev.penstock.fluids.state.FluidRange;
+import dev.penstock.fluids.state.FluidState;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
-import dev.penstock.reports.FluidView;
+import dev.penstock.reports.engine.FluidView;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;

@@ -1,13 +1,21 @@
 package dev.penstock.app;
 
-import dev.penstock.cycles.Concept;
-import dev.penstock.cycles.LimitResult;
+import dev.penstock.app.console.ChangeOptions;
+import dev.penstock.app.console.ConsoleProgress;
+import dev.penstock.app.console.ExitCode;
+import dev.penstock.app.console.Interruption;
+import dev.penstock.app.console.OptionReader;
+import dev.penstock.app.console.SamplesOption;
+import dev.penstock.app.console.Session;
+
+import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.questions.LimitResult;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
-import dev.penstock.reports.CycleReachView;
-import dev.penstock.reports.LimitView;
-import dev.penstock.reports.PageSection;
-import dev.penstock.reports.UncertaintyView;
+import dev.penstock.reports.engine.CycleReachView;
+import dev.penstock.reports.concept.LimitView;
+import dev.penstock.reports.page.PageSection;
+import dev.penstock.reports.study.UncertaintyView;
 import dev.penstock.study.CycleReachRuns;
 import dev.penstock.study.EngineRuns;
 import dev.penstock.study.UncertaintyResult;

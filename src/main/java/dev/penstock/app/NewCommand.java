@@ -1,10 +1,13 @@
 package dev.penstock.app;
 
-import dev.penstock.cycles.ConceptTemplate;
-import dev.penstock.cycles.Cycle;
+import dev.penstock.app.console.OptionReader;
+import dev.penstock.app.console.Session;
+
+import dev.penstock.cycles.reading.ConceptTemplate;
+import dev.penstock.cycles.arrangements.Cycle;
 import dev.penstock.errors.InvalidInput;
-import dev.penstock.reports.TextTable;
-import dev.penstock.reports.WholeFiles;
+import dev.penstock.reports.text.TextTable;
+import dev.penstock.reports.text.WholeFiles;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;

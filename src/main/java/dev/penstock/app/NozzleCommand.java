@@ -1,9 +1,13 @@
 package dev.penstock.app;
 
-import dev.penstock.cycles.EngineBalance;
+import dev.penstock.app.console.ChangeOptions;
+import dev.penstock.app.console.OptionReader;
+import dev.penstock.app.console.Session;
+
+import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
-import dev.penstock.reports.NozzleView;
+import dev.penstock.reports.engine.NozzleView;
 import dev.penstock.study.EngineRuns;
 import java.util.Optional;
 import picocli.CommandLine.Command;

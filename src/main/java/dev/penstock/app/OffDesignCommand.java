@@ -1,13 +1,18 @@
 package dev.penstock.app;
 
-import dev.penstock.cycles.EngineBalance;
-import dev.penstock.cycles.EngineStudy;
-import dev.penstock.cycles.OperatingCommand;
-import dev.penstock.cycles.OperatingOutcome;
+import dev.penstock.app.console.ChangeOptions;
+import dev.penstock.app.console.ExitCode;
+import dev.penstock.app.console.OptionReader;
+import dev.penstock.app.console.Session;
+
+import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.questions.EngineStudy;
+import dev.penstock.cycles.questions.OperatingCommand;
+import dev.penstock.cycles.questions.OperatingOutcome;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
-import dev.penstock.reports.FeedAnswer;
-import dev.penstock.reports.OffDesignView;
+import dev.penstock.reports.concept.FeedAnswer;
+import dev.penstock.reports.engine.OffDesignView;
 import dev.penstock.study.EngineRuns;
 import java.nio.file.Path;
 import java.util.ArrayList;

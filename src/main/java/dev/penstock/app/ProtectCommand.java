@@ -1,16 +1,20 @@
 package dev.penstock.app;
 
-import dev.penstock.cooling.Ablator;
-import dev.penstock.cooling.HeatSinkWall;
-import dev.penstock.cooling.JacketStation;
-import dev.penstock.cooling.ProtectionStudy;
-import dev.penstock.cooling.WallLibrary;
-import dev.penstock.cycles.EngineBalance;
+import dev.penstock.app.console.ChangeOptions;
+import dev.penstock.app.console.OptionReader;
+import dev.penstock.app.console.Session;
+
+import dev.penstock.cooling.protection.Ablator;
+import dev.penstock.cooling.protection.HeatSinkWall;
+import dev.penstock.cooling.jacket.JacketStation;
+import dev.penstock.cooling.protection.ProtectionStudy;
+import dev.penstock.cooling.wall.WallLibrary;
+import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.fluids.UsualFluids;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
-import dev.penstock.reports.ProtectionView;
+import dev.penstock.reports.engine.ProtectionView;
 import dev.penstock.study.EngineRuns;
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -1,9 +1,13 @@
 package dev.penstock.app;
 
+import dev.penstock.app.console.ExitCode;
+import dev.penstock.app.console.PageFiles;
+import dev.penstock.app.console.Session;
+
 import dev.penstock.errors.InvalidInput;
-import dev.penstock.reports.PageComparison;
-import dev.penstock.reports.ReportRecord;
-import dev.penstock.reports.Software;
+import dev.penstock.reports.page.PageComparison;
+import dev.penstock.reports.page.ReportRecord;
+import dev.penstock.reports.text.Software;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;

@@ -1,15 +1,20 @@
 package dev.penstock.app;
 
-import dev.penstock.chamber.StandardAtmosphere1976;
-import dev.penstock.reports.FlightView;
-import dev.penstock.reports.ReuseView;
-import dev.penstock.reports.VehicleView;
+import dev.penstock.app.console.ChangeOptions;
+import dev.penstock.app.console.ConsoleProgress;
+import dev.penstock.app.console.ExitCode;
+import dev.penstock.app.console.Session;
+
+import dev.penstock.chamber.atmosphere.StandardAtmosphere1976;
+import dev.penstock.reports.vehicle.FlightView;
+import dev.penstock.reports.vehicle.ReuseView;
+import dev.penstock.reports.vehicle.VehicleView;
 import dev.penstock.study.EngineRuns;
 import dev.penstock.study.Progress;
 import dev.penstock.study.VehicleRuns;
 import dev.penstock.vehicle.FlownSizing;
 import dev.penstock.vehicle.StageReturn;
-import dev.penstock.vehicle.VehicleSizing;
+import dev.penstock.vehicle.stage.VehicleSizing;
 import dev.penstock.vehicle.trade.ReuseTrade;
 import java.nio.file.Path;
 import java.util.List;

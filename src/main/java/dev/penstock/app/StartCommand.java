@@ -1,14 +1,19 @@
 package dev.penstock.app;
 
-import dev.penstock.cycles.EngineBalance;
+import dev.penstock.app.console.ChangeOptions;
+import dev.penstock.app.console.ExitCode;
+import dev.penstock.app.console.OptionReader;
+import dev.penstock.app.console.Session;
+
+import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.fluids.UsualFluids;
 import dev.penstock.quantities.Constants;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
-import dev.penstock.reports.StartView;
-import dev.penstock.reports.TankHeadView;
+import dev.penstock.reports.engine.StartView;
+import dev.penstock.reports.engine.TankHeadView;
 import dev.penstock.study.EngineRuns;
 import dev.penstock.study.StartRuns;
 import dev.penstock.study.TankHeadRuns;

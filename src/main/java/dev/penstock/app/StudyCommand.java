@@ -1,5 +1,7 @@
 package dev.penstock.app;
 
+import dev.penstock.app.console.Session;
+
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.study.StudyFile;
 import java.nio.file.Files;

@@ -1,7 +1,13 @@
 package dev.penstock.app;
 
+import dev.penstock.app.console.ChangeOptions;
+import dev.penstock.app.console.ConsoleProgress;
+import dev.penstock.app.console.ExitCode;
+import dev.penstock.app.console.Interruption;
+import dev.penstock.app.console.Session;
+
 import dev.penstock.errors.InvalidInput;
-import dev.penstock.reports.SweepView;
+import dev.penstock.reports.study.SweepView;
 import dev.penstock.study.Axis;
 import dev.penstock.study.EngineRuns;
 import dev.penstock.study.Sweep;

@@ -1,6 +1,11 @@
 package dev.penstock.app;
 
-import dev.penstock.reports.TradeView;
+import dev.penstock.app.console.ChangeOptions;
+import dev.penstock.app.console.ConsoleProgress;
+import dev.penstock.app.console.ExitCode;
+import dev.penstock.app.console.Session;
+
+import dev.penstock.reports.vehicle.TradeView;
 import dev.penstock.study.EngineRuns;
 import dev.penstock.study.PropellantPair;
 import dev.penstock.study.TradeResult;

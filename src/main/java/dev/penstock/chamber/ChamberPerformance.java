@@ -1,5 +1,16 @@
 package dev.penstock.chamber;
 
+import dev.penstock.chamber.contour.BellTable;
+import dev.penstock.chamber.contour.ChamberContour;
+import dev.penstock.chamber.contour.TruncatedIdeal;
+import dev.penstock.chamber.design.ChamberDesign;
+import dev.penstock.chamber.design.NozzleDesign;
+import dev.penstock.chamber.flow.CombustorPressure;
+import dev.penstock.chamber.flow.GasProfile;
+import dev.penstock.chamber.flow.IdealExpansion;
+import dev.penstock.chamber.flow.NozzleStation;
+import dev.penstock.chamber.loss.NamedLoss;
+
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.errors.Require;
 import dev.penstock.errors.Warning;

@@ -1,5 +1,7 @@
 package dev.penstock.chamber;
 
+import dev.penstock.chamber.flow.GasProfile;
+
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.errors.Require;
 import dev.penstock.provenance.ModelCard;

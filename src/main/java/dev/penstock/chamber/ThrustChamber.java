@@ -1,6 +1,24 @@
 package dev.penstock.chamber;
 
-import dev.penstock.combustion.Reactants;
+import dev.penstock.chamber.contour.ContourBuilder;
+import dev.penstock.chamber.design.ChamberDesign;
+import dev.penstock.chamber.design.Injection;
+import dev.penstock.chamber.design.LossKind;
+import dev.penstock.chamber.flow.Expansion;
+import dev.penstock.chamber.flow.GasProfile;
+import dev.penstock.chamber.flow.IdealExpansion;
+import dev.penstock.chamber.flow.NozzleFlow;
+import dev.penstock.chamber.loss.BoundaryLayerLoss;
+import dev.penstock.chamber.loss.DivergenceLoss;
+import dev.penstock.chamber.loss.EnergyReleaseLoss;
+import dev.penstock.chamber.loss.FilmCoolingLoss;
+import dev.penstock.chamber.loss.KineticsLoss;
+import dev.penstock.chamber.loss.LossAccount;
+import dev.penstock.chamber.loss.LossCase;
+import dev.penstock.chamber.loss.LossModel;
+import dev.penstock.chamber.loss.TwoPhaseLoss;
+
+import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.errors.NotConverged;
 import dev.penstock.errors.Require;
 import dev.penstock.errors.Warning;

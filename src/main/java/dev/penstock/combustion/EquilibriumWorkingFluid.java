@@ -1,5 +1,8 @@
 package dev.penstock.combustion;
 
+import dev.penstock.combustion.equilibrium.EquilibriumSolver;
+import dev.penstock.combustion.equilibrium.Reactants;
+
 /**
  * Burnt gas that stays in chemical equilibrium as it expands. Several such fluids may share a solver; each question starts
  * it afresh, so that no answer depends on another. Safe to share between threads once nothing else moves the solver.

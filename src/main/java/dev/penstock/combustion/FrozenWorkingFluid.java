@@ -1,5 +1,7 @@
 package dev.penstock.combustion;
 
+import dev.penstock.combustion.equilibrium.FrozenGas;
+
 /**
  * Burnt or decomposed gas whose composition does not change as it expands. Every search starts at the temperature that the
  * gas has when this is made, so that no answer depends on another. Safe to share between threads.

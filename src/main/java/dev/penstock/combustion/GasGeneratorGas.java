@@ -1,5 +1,13 @@
 package dev.penstock.combustion;
 
+import dev.penstock.combustion.equilibrium.EquilibriumDoubt;
+import dev.penstock.combustion.equilibrium.EquilibriumSolver;
+import dev.penstock.combustion.equilibrium.FrozenGas;
+import dev.penstock.combustion.equilibrium.HydrazineDecomposition;
+import dev.penstock.combustion.equilibrium.Reactants;
+import dev.penstock.combustion.species.SpeciesLibrary;
+import dev.penstock.combustion.species.SpeciesSet;
+
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.errors.PenstockException;

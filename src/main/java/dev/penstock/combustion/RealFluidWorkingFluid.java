@@ -1,6 +1,6 @@
 package dev.penstock.combustion;
 
-import dev.penstock.fluids.FluidState;
+import dev.penstock.fluids.state.FluidState;
 import dev.penstock.fluids.Propellant;
 
 /**

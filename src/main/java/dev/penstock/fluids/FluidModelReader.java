@@ -1,5 +1,15 @@
 package dev.penstock.fluids;
 
+import dev.penstock.fluids.coolprop.CoolPropFluid;
+import dev.penstock.fluids.coolprop.CoolPropLibrary;
+import dev.penstock.fluids.coolprop.CorrespondingStatesTransport;
+import dev.penstock.fluids.correlation.Correlation;
+import dev.penstock.fluids.correlation.CorrelationFluid;
+import dev.penstock.fluids.correlation.CorrelationForm;
+import dev.penstock.fluids.property.TransportModel;
+import dev.penstock.fluids.state.Fluid;
+import dev.penstock.fluids.state.FluidRange;
+
 import dev.penstock.input.InputTable;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;

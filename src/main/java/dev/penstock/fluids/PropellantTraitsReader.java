@@ -1,5 +1,14 @@
 package dev.penstock.fluids;
 
+import dev.penstock.fluids.traits.CombustionTraits;
+import dev.penstock.fluids.traits.CoolantTraits;
+import dev.penstock.fluids.traits.EnergyRelease;
+import dev.penstock.fluids.traits.GeneratorGasData;
+import dev.penstock.fluids.traits.Metal;
+import dev.penstock.fluids.traits.MetalAttack;
+import dev.penstock.fluids.traits.PropellantTraits;
+import dev.penstock.fluids.traits.TankTraits;
+
 import dev.penstock.input.InputTable;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;

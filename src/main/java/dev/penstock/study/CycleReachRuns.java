@@ -1,9 +1,9 @@
 package dev.penstock.study;
 
-import dev.penstock.cycles.Burner;
-import dev.penstock.cycles.Concept;
-import dev.penstock.cycles.Cycle;
-import dev.penstock.cycles.LimitResult;
+import dev.penstock.cycles.concept.Burner;
+import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.arrangements.Cycle;
+import dev.penstock.cycles.questions.LimitResult;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PenstockException;
 import java.util.ArrayList;

@@ -1,8 +1,8 @@
 package dev.penstock.study;
 
-import dev.penstock.cycles.BalanceTrail;
-import dev.penstock.cycles.EngineBalance;
-import dev.penstock.cycles.EngineFigures;
+import dev.penstock.cycles.trail.BalanceTrail;
+import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.trail.EngineFigures;
 import dev.penstock.provenance.Place;
 import dev.penstock.provenance.Trail;
 

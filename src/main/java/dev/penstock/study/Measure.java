@@ -1,7 +1,7 @@
 package dev.penstock.study;
 
-import dev.penstock.cycles.EngineBalance;
-import dev.penstock.cycles.EngineFigures;
+import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.trail.EngineFigures;
 import dev.penstock.provenance.Figure;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.quantities.Notation;

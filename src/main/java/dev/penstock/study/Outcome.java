@@ -1,6 +1,6 @@
 package dev.penstock.study;
 
-import dev.penstock.cycles.EngineBalance;
+import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.PenstockException;
 import java.nio.file.Path;
 import java.util.Optional;

@@ -1,10 +1,10 @@
 package dev.penstock.study;
 
-import dev.penstock.cycles.EngineBalance;
+import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.InvalidInput;
-import dev.penstock.turbomachinery.ShaftBalance;
-import dev.penstock.turbomachinery.TurbineMap;
-import dev.penstock.turbomachinery.TurbineSizing;
+import dev.penstock.turbomachinery.shaft.ShaftBalance;
+import dev.penstock.turbomachinery.turbine.TurbineMap;
+import dev.penstock.turbomachinery.turbine.TurbineSizing;
 import dev.penstock.turbomachinery.start.BottleStart;
 import dev.penstock.turbomachinery.start.SpinUpDemand;
 import dev.penstock.turbomachinery.start.StartGas;

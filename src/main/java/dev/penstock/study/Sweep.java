@@ -1,7 +1,7 @@
 package dev.penstock.study;
 
-import dev.penstock.cycles.Concept;
-import dev.penstock.cycles.EngineBalance;
+import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PenstockException;
 import java.nio.file.Path;

@@ -1,6 +1,6 @@
 package dev.penstock.study;
 
-import dev.penstock.vehicle.VehiclePlan;
+import dev.penstock.vehicle.plan.VehiclePlan;
 import dev.penstock.vehicle.trade.ClosingCurve;
 import dev.penstock.vehicle.trade.PropellantTrade;
 import java.util.List;

@@ -1,15 +1,15 @@
 package dev.penstock.study;
 
-import dev.penstock.cycles.Concept;
+import dev.penstock.cycles.concept.Concept;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.input.InputFile;
-import dev.penstock.vehicle.StagePlan;
-import dev.penstock.vehicle.StageSizing;
-import dev.penstock.vehicle.VehiclePlan;
-import dev.penstock.vehicle.VehicleReader;
+import dev.penstock.vehicle.plan.StagePlan;
+import dev.penstock.vehicle.stage.StageSizing;
+import dev.penstock.vehicle.plan.VehiclePlan;
+import dev.penstock.vehicle.reading.VehicleReader;
 import dev.penstock.vehicle.VehicleSizer;
-import dev.penstock.vehicle.VehicleSizing;
+import dev.penstock.vehicle.stage.VehicleSizing;
 import dev.penstock.vehicle.engine.BalancedEngine;
 import dev.penstock.vehicle.engine.EnginePerformance;
 import dev.penstock.vehicle.trade.ClosingCurve;

@@ -1,6 +1,6 @@
 package dev.penstock.study;
 
-import dev.penstock.cycles.UncertainValue;
+import dev.penstock.cycles.concept.UncertainValue;
 import dev.penstock.numerics.LowDiscrepancy;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -1,16 +1,16 @@
 package dev.penstock.study;
 
-import dev.penstock.chamber.StandardAtmosphere1976;
-import dev.penstock.cycles.EngineBalance;
+import dev.penstock.chamber.atmosphere.StandardAtmosphere1976;
+import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.input.InputFile;
 import dev.penstock.vehicle.EngineSource;
 import dev.penstock.vehicle.FlownSizer;
 import dev.penstock.vehicle.FlownSizing;
-import dev.penstock.vehicle.VehiclePlan;
-import dev.penstock.vehicle.VehicleReader;
+import dev.penstock.vehicle.plan.VehiclePlan;
+import dev.penstock.vehicle.reading.VehicleReader;
 import dev.penstock.vehicle.VehicleSizer;
-import dev.penstock.vehicle.VehicleSizing;
+import dev.penstock.vehicle.stage.VehicleSizing;
 import dev.penstock.vehicle.engine.BalancedEngine;
 import dev.penstock.vehicle.engine.EnginePerformance;
 import dev.penstock.vehicle.trade.ReuseTrade;

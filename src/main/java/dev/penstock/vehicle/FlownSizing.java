@@ -1,5 +1,7 @@
 package dev.penstock.vehicle;
 
+import dev.penstock.vehicle.stage.VehicleSizing;
+
 import dev.penstock.vehicle.ascent.AscentResult;
 
 /**

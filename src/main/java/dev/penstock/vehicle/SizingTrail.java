@@ -1,6 +1,10 @@
 package dev.penstock.vehicle;
 
-import dev.penstock.cycles.Definitions;
+import dev.penstock.vehicle.plan.DeltaVBudget;
+import dev.penstock.vehicle.stage.StageSizing;
+import dev.penstock.vehicle.stage.VehicleSizing;
+
+import dev.penstock.cycles.trail.Definitions;
 import dev.penstock.input.AskedInput;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.provenance.Trail;

@@ -1,6 +1,9 @@
 package dev.penstock.vehicle;
 
-import dev.penstock.chamber.Atmosphere;
+import dev.penstock.vehicle.plan.Recovery;
+import dev.penstock.vehicle.stage.StageSizing;
+
+import dev.penstock.chamber.atmosphere.Atmosphere;
 import dev.penstock.errors.Warning;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.quantities.Constants;

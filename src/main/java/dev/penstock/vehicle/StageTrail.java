@@ -1,6 +1,14 @@
 package dev.penstock.vehicle;
 
-import dev.penstock.cycles.Definitions;
+import dev.penstock.vehicle.plan.Recovery;
+import dev.penstock.vehicle.stage.BoosterSizing;
+import dev.penstock.vehicle.stage.LagrangeStaging;
+import dev.penstock.vehicle.stage.PropellantLoad;
+import dev.penstock.vehicle.stage.RocketEquation;
+import dev.penstock.vehicle.stage.StageSizing;
+import dev.penstock.vehicle.stage.VehicleSizing;
+
+import dev.penstock.cycles.trail.Definitions;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.provenance.Trail;
 import dev.penstock.vehicle.mass.FeedLines;

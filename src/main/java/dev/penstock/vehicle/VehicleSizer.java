@@ -1,5 +1,16 @@
 package dev.penstock.vehicle;
 
+import dev.penstock.vehicle.plan.BoosterPlan;
+import dev.penstock.vehicle.plan.EngineCount;
+import dev.penstock.vehicle.plan.StagePlan;
+import dev.penstock.vehicle.plan.VehiclePlan;
+import dev.penstock.vehicle.stage.BoosterSizing;
+import dev.penstock.vehicle.stage.SplitOptimum;
+import dev.penstock.vehicle.stage.StageModel;
+import dev.penstock.vehicle.stage.StageSizing;
+import dev.penstock.vehicle.stage.StageSolver;
+import dev.penstock.vehicle.stage.VehicleSizing;
+
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.LimitReached;
 import dev.penstock.errors.Require;

@@ -1,5 +1,8 @@
 package dev.penstock.app;
 
+import dev.penstock.app.console.ExitCode;
+import dev.penstock.app.console.Failures;
+
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.penstock.errors.ConservationViolated;

@@ -1,9 +1,11 @@
 package dev.penstock.app;
 
+import dev.penstock.app.console.ExitCode;
+
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import dev.penstock.reports.ReportRecord;
+import dev.penstock.reports.page.ReportRecord;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

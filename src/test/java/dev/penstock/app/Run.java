@@ -1,5 +1,7 @@
 package dev.penstock.app;
 
+import dev.penstock.app.console.Session;
+
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;

@@ -1,5 +1,7 @@
 package dev.penstock.app;
 
+import dev.penstock.app.console.ExitCode;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 

@@ -1,10 +1,18 @@
 package dev.penstock.chamber;
 
+import dev.penstock.chamber.atmosphere.AscentAverage;
+import dev.penstock.chamber.atmosphere.StandardAtmosphere1976;
+import dev.penstock.chamber.design.ChamberDesign;
+import dev.penstock.chamber.design.CombustorDesign;
+import dev.penstock.chamber.design.Efficiencies;
+import dev.penstock.chamber.design.NozzleDesign;
+import dev.penstock.chamber.flow.ExpansionMode;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import dev.penstock.combustion.Reactants;
+import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.errors.OutsideValidity;
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -1,5 +1,13 @@
 package dev.penstock.chamber;
 
+import dev.penstock.chamber.contour.ChamberContour;
+import dev.penstock.chamber.contour.ContourBuilder;
+import dev.penstock.chamber.contour.ContourPoint;
+import dev.penstock.chamber.contour.RaoAngles;
+import dev.penstock.chamber.design.CombustorDesign;
+import dev.penstock.chamber.design.NozzleDesign;
+import dev.penstock.chamber.loss.DivergenceLoss;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 

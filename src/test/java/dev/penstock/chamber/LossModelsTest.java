@@ -1,10 +1,26 @@
 package dev.penstock.chamber;
 
+import dev.penstock.chamber.contour.BellTable;
+import dev.penstock.chamber.contour.ChamberContour;
+import dev.penstock.chamber.contour.CharacteristicGas;
+import dev.penstock.chamber.contour.ContourBuilder;
+import dev.penstock.chamber.contour.TwoDimensionalFlow;
+import dev.penstock.chamber.design.ChamberDesign;
+import dev.penstock.chamber.design.CombustorDesign;
+import dev.penstock.chamber.design.Efficiencies;
+import dev.penstock.chamber.design.Injection;
+import dev.penstock.chamber.design.LossKind;
+import dev.penstock.chamber.design.NozzleDesign;
+import dev.penstock.chamber.flow.ExpansionMode;
+import dev.penstock.chamber.loss.DivergenceLoss;
+import dev.penstock.chamber.loss.NamedLoss;
+import dev.penstock.chamber.loss.ThrottledCombustion;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import dev.penstock.combustion.Reactants;
+import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.errors.OutsideValidity;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

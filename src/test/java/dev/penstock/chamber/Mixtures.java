@@ -1,7 +1,9 @@
 package dev.penstock.chamber;
 
-import dev.penstock.combustion.Reactants;
-import dev.penstock.combustion.SpeciesLibrary;
+import dev.penstock.chamber.flow.NozzleFlow;
+
+import dev.penstock.combustion.equilibrium.Reactants;
+import dev.penstock.combustion.species.SpeciesLibrary;
 import dev.penstock.fluids.ElementalComposition;
 import dev.penstock.fluids.FluidLibrary;
 import java.nio.file.Path;
@@ -9,7 +11,7 @@ import java.util.List;
 import java.util.Map;
 
 /** Mixtures for tests: liquids with assigned enthalpies of formation, independent of those in the fluid files. */
-final class Mixtures {
+public final class Mixtures {
 
     static final SpeciesLibrary SPECIES = SpeciesLibrary.open(Path.of("").toAbsolutePath());
 
@@ -18,15 +20,15 @@ final class Mixtures {
     private Mixtures() {}
 
     /** Assigned enthalpies at the storage state (J/mol) and molar masses (kg/mol): NASA RP-1311 and TP-2002-211556, from memory. */
-    static final Reactants OXYGEN = liquid("oxygen", Map.of("O", 2.0), 0.0319988, -12_979);
+    public static final Reactants OXYGEN = liquid("oxygen", Map.of("O", 2.0), 0.0319988, -12_979);
 
-    static final Reactants HYDROGEN = liquid("hydrogen", Map.of("H", 2.0), 0.00201588, -9_012);
+    public static final Reactants HYDROGEN = liquid("hydrogen", Map.of("H", 2.0), 0.00201588, -9_012);
     static final Reactants METHANE = liquid("methane", Map.of("C", 1.0, "H", 4.0), 0.0160425, -89_233);
     static final Reactants KEROSENE = liquid("rp-1", Map.of("C", 1.0, "H", 1.95), 0.013976, -24_717);
-    static final Reactants TETROXIDE = liquid("nitrogen-tetroxide", Map.of("N", 2.0, "O", 4.0), 0.092011, -19_564);
+    public static final Reactants TETROXIDE = liquid("nitrogen-tetroxide", Map.of("N", 2.0, "O", 4.0), 0.092011, -19_564);
     static final Reactants HYDRAZINE = liquid("hydrazine", Map.of("N", 2.0, "H", 4.0), 0.0320452, 50_380);
     static final Reactants UDMH = liquid("udmh", Map.of("C", 2.0, "H", 8.0, "N", 2.0), 0.0600983, 48_300);
-    static final Reactants MMH = liquid("mmh", Map.of("C", 1.0, "H", 6.0, "N", 2.0), 0.0460717, 54_200);
+    public static final Reactants MMH = liquid("mmh", Map.of("C", 1.0, "H", 6.0, "N", 2.0), 0.0460717, 54_200);
     static final Reactants HYDRAZINE_50 = HYDRAZINE.mixedWith(UDMH, 0.5);
 
     static Reactants liquid(String id, Map<String, Double> formula, double molarMass, double enthalpy) {
@@ -36,7 +38,7 @@ final class Mixtures {
                 List.of(new Reactants.Part(FLUIDS.propellant(id), 1.0)));
     }
 
-    static Reactants named(String name) {
+    public static Reactants named(String name) {
         return switch (name) {
             case "O2" -> OXYGEN;
             case "H2" -> HYDROGEN;
@@ -51,11 +53,11 @@ final class Mixtures {
         };
     }
 
-    static Reactants mix(Reactants oxidizer, Reactants fuel, double mixtureRatio) {
+    public static Reactants mix(Reactants oxidizer, Reactants fuel, double mixtureRatio) {
         return oxidizer.mixedWith(fuel, 1 / (1 + mixtureRatio));
     }
 
-    static NozzleFlow nozzle(Reactants reactants) {
+    public static NozzleFlow nozzle(Reactants reactants) {
         return NozzleFlow.of(SPECIES, reactants);
     }
 }

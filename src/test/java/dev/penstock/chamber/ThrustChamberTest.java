@@ -1,10 +1,22 @@
 package dev.penstock.chamber;
 
+import dev.penstock.chamber.design.ChamberDesign;
+import dev.penstock.chamber.design.CombustorDesign;
+import dev.penstock.chamber.design.Efficiencies;
+import dev.penstock.chamber.design.LossKind;
+import dev.penstock.chamber.design.NozzleDesign;
+import dev.penstock.chamber.design.SeparationCriterion;
+import dev.penstock.chamber.flow.CombustorPressure;
+import dev.penstock.chamber.flow.ExpansionMode;
+import dev.penstock.chamber.flow.GasProfile;
+import dev.penstock.chamber.flow.PerfectGas;
+import dev.penstock.chamber.loss.NamedLoss;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import dev.penstock.combustion.Reactants;
+import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.errors.OutsideValidity;
 import java.util.OptionalDouble;
 import net.jqwik.api.ForAll;

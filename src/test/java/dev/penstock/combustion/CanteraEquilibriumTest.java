@@ -1,5 +1,11 @@
 package dev.penstock.combustion;
 
+import dev.penstock.combustion.equilibrium.EquilibriumSolver;
+import dev.penstock.combustion.equilibrium.FrozenGas;
+import dev.penstock.combustion.gas.GasCursor;
+import dev.penstock.combustion.gas.GasState;
+import dev.penstock.combustion.species.SpeciesLibrary;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;

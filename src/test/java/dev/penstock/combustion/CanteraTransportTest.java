@@ -1,5 +1,9 @@
 package dev.penstock.combustion;
 
+import dev.penstock.combustion.gas.MixtureTransport;
+import dev.penstock.combustion.species.SpeciesSet;
+import dev.penstock.combustion.species.ThermoTable;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;

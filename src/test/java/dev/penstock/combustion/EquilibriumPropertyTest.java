@@ -1,5 +1,9 @@
 package dev.penstock.combustion;
 
+import dev.penstock.combustion.equilibrium.EquilibriumSolver;
+import dev.penstock.combustion.equilibrium.Reactants;
+import dev.penstock.combustion.gas.GasState;
+
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.penstock.errors.OutsideValidity;

@@ -1,5 +1,8 @@
 package dev.penstock.combustion;
 
+import dev.penstock.combustion.species.Species;
+import dev.penstock.combustion.species.SpeciesLibrary;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 

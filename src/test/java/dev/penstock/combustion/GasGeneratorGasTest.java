@@ -1,5 +1,9 @@
 package dev.penstock.combustion;
 
+import dev.penstock.combustion.equilibrium.FrozenGas;
+import dev.penstock.combustion.equilibrium.HydrazineDecomposition;
+import dev.penstock.combustion.equilibrium.Reactants;
+
 import static dev.penstock.combustion.Mixtures.*;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;

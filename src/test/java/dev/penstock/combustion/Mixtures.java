@@ -1,5 +1,8 @@
 package dev.penstock.combustion;
 
+import dev.penstock.combustion.equilibrium.Reactants;
+import dev.penstock.combustion.species.SpeciesLibrary;
+
 import dev.penstock.fluids.AtomicWeights;
 import dev.penstock.fluids.ElementalComposition;
 import dev.penstock.fluids.FluidLibrary;
@@ -11,24 +14,24 @@ import java.util.Map;
  * Propellants at their storage state, with formula and molar enthalpy relative to the elements that do not come from the fluid files.
  * Figures: [nasa-tp-2002-211556] and JANAF as listed in the handbook of check numbers, from memory.
  */
-final class Mixtures {
+public final class Mixtures {
 
-    static final SpeciesLibrary LIBRARY = SpeciesLibrary.open(Path.of("."));
+    public static final SpeciesLibrary LIBRARY = SpeciesLibrary.open(Path.of("."));
 
     private static final FluidLibrary FLUIDS = FluidLibrary.open(Path.of("").toAbsolutePath());
 
-    static final Reactants OXYGEN = liquid("oxygen", Map.of("O", 2.0), -12.979e3);
-    static final Reactants HYDROGEN = liquid("hydrogen", Map.of("H", 2.0), -9.012e3);
+    public static final Reactants OXYGEN = liquid("oxygen", Map.of("O", 2.0), -12.979e3);
+    public static final Reactants HYDROGEN = liquid("hydrogen", Map.of("H", 2.0), -9.012e3);
     static final Reactants METHANE = liquid("methane", Map.of("C", 1.0, "H", 4.0), -89.233e3);
     static final Reactants PROPANE = liquid("propane", Map.of("C", 3.0, "H", 8.0), -128.228e3);
     static final Reactants ETHANOL = liquid("ethanol", Map.of("C", 2.0, "H", 6.0, "O", 1.0), -277.5e3);
     static final Reactants KEROSENE = liquid("rp-1", Map.of("C", 1.0, "H", 1.95), -24.717e3);
     static final Reactants AMMONIA = liquid("ammonia", Map.of("N", 1.0, "H", 3.0), -71.555e3);
     static final Reactants HYDRAZINE = liquid("hydrazine", Map.of("N", 2.0, "H", 4.0), 50.38e3);
-    static final Reactants MMH = liquid("mmh", Map.of("C", 1.0, "H", 6.0, "N", 2.0), 54.2e3);
+    public static final Reactants MMH = liquid("mmh", Map.of("C", 1.0, "H", 6.0, "N", 2.0), 54.2e3);
     static final Reactants UDMH = liquid("udmh", Map.of("C", 2.0, "H", 8.0, "N", 2.0), 48.3e3);
     static final Reactants HYDRAZINE_50 = named("hydrazine-50", HYDRAZINE.mixedWith(UDMH, 0.5));
-    static final Reactants TETROXIDE = liquid("nitrogen-tetroxide", Map.of("N", 2.0, "O", 4.0), -19.564e3);
+    public static final Reactants TETROXIDE = liquid("nitrogen-tetroxide", Map.of("N", 2.0, "O", 4.0), -19.564e3);
     static final Reactants NITROUS_OXIDE = liquid("nitrous-oxide", Map.of("N", 2.0, "O", 1.0), 65.0e3);
     static final Reactants WATER = liquid("water", Map.of("H", 2.0, "O", 1.0), -285.83e3);
     static final Reactants PEROXIDE = liquid("hydrogen-peroxide-98", Map.of("H", 2.0, "O", 2.0), -187.78e3);
@@ -41,7 +44,7 @@ final class Mixtures {
 
     private Mixtures() {}
 
-    static Reactants of(Reactants oxidizer, Reactants fuel, double mixtureRatio) {
+    public static Reactants of(Reactants oxidizer, Reactants fuel, double mixtureRatio) {
         return oxidizer.mixedWith(fuel, 1 / (1 + mixtureRatio));
     }
 

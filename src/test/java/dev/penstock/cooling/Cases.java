@@ -1,31 +1,38 @@
 package dev.penstock.cooling;
 
-import dev.penstock.chamber.ChamberDesign;
+import dev.penstock.cooling.design.JacketCase;
+import dev.penstock.cooling.design.JacketDesign;
+import dev.penstock.cooling.gas.HotGasProfile;
+import dev.penstock.cooling.gas.HotGasProfiles;
+import dev.penstock.cooling.jacket.JacketSolver;
+import dev.penstock.cooling.wall.WallLibrary;
+
+import dev.penstock.chamber.design.ChamberDesign;
 import dev.penstock.chamber.ChamberPerformance;
-import dev.penstock.chamber.CombustorDesign;
-import dev.penstock.chamber.Efficiencies;
-import dev.penstock.chamber.ExpansionMode;
-import dev.penstock.chamber.NozzleDesign;
-import dev.penstock.chamber.NozzleFlow;
+import dev.penstock.chamber.design.CombustorDesign;
+import dev.penstock.chamber.design.Efficiencies;
+import dev.penstock.chamber.flow.ExpansionMode;
+import dev.penstock.chamber.design.NozzleDesign;
+import dev.penstock.chamber.flow.NozzleFlow;
 import dev.penstock.chamber.ThrustChamber;
-import dev.penstock.combustion.Reactants;
-import dev.penstock.combustion.SpeciesLibrary;
+import dev.penstock.combustion.equilibrium.Reactants;
+import dev.penstock.combustion.species.SpeciesLibrary;
 import dev.penstock.fluids.FluidLibrary;
-import dev.penstock.fluids.FluidState;
+import dev.penstock.fluids.state.FluidState;
 import dev.penstock.fluids.Propellant;
 import java.nio.file.Path;
 
 /** Chambers and jackets that several tests share. */
-final class Cases {
+public final class Cases {
 
-    static final FluidLibrary FLUIDS = FluidLibrary.open();
-    static final WallLibrary WALLS = WallLibrary.load(Path.of("fluids/walls"));
+    public static final FluidLibrary FLUIDS = FluidLibrary.open();
+    public static final WallLibrary WALLS = WallLibrary.load(Path.of("fluids/walls"));
     private static final SpeciesLibrary SPECIES =
             SpeciesLibrary.open(Path.of("").toAbsolutePath());
 
     private Cases() {}
 
-    record Engine(
+    public record Engine(
             String oxidizer,
             String fuel,
             double mixtureRatio,
@@ -66,7 +73,7 @@ final class Cases {
         }
 
         /** All of the fuel through the jacket, pumped to a pressure without heating. */
-        JacketCase fuelCooled(double inletPressure, JacketDesign design) {
+        public JacketCase fuelCooled(double inletPressure, JacketDesign design) {
             ChamberPerformance chamber = chamber();
             return cooled(chamber, fuel, chamber.massFlow() / (1 + mixtureRatio), inletPressure, design);
         }
@@ -86,7 +93,7 @@ final class Cases {
         }
     }
 
-    static Engine methane() {
+    public static Engine methane() {
         return new Engine("oxygen", "methane", 3.4, 10e6, 20, 3, 1.0, 500e3);
     }
 
@@ -94,7 +101,7 @@ final class Cases {
         return new Engine("oxygen", "hydrogen", 6, 10e6, 40, 3, 0.8, 1000e3);
     }
 
-    static JacketSolver solver() {
+    public static JacketSolver solver() {
         return new JacketSolver(WALLS);
     }
 }

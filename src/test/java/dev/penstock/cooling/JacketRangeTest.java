@@ -1,5 +1,12 @@
 package dev.penstock.cooling;
 
+import dev.penstock.cooling.design.ChannelLayout;
+import dev.penstock.cooling.design.JacketCase;
+import dev.penstock.cooling.design.JacketDesign;
+import dev.penstock.cooling.jacket.JacketResult;
+import dev.penstock.cooling.jacket.JacketSolver;
+import dev.penstock.cooling.wall.ChannelKind;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 

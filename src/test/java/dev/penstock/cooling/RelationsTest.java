@@ -1,5 +1,15 @@
 package dev.penstock.cooling;
 
+import dev.penstock.cooling.coolant.ChannelFriction;
+import dev.penstock.cooling.coolant.CurvedChannel;
+import dev.penstock.cooling.coolant.DittusBoelter;
+import dev.penstock.cooling.coolant.Gnielinski;
+import dev.penstock.cooling.coolant.SiederTate;
+import dev.penstock.cooling.gas.Bartz;
+import dev.penstock.cooling.gas.RecoveryTemperature;
+import dev.penstock.cooling.gas.SootLayer;
+import dev.penstock.cooling.wall.FinEfficiency;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 

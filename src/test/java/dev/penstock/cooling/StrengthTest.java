@@ -1,5 +1,11 @@
 package dev.penstock.cooling;
 
+import dev.penstock.cooling.jacket.RadiationSkirt;
+import dev.penstock.cooling.wall.FatigueLife;
+import dev.penstock.cooling.wall.LinerBuckling;
+import dev.penstock.cooling.wall.WallMaterial;
+import dev.penstock.cooling.wall.WallStress;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 

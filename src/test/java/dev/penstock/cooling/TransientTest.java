@@ -1,5 +1,12 @@
 package dev.penstock.cooling;
 
+import dev.penstock.cooling.protection.Ablator;
+import dev.penstock.cooling.protection.HeatSinkWall;
+import dev.penstock.cooling.protection.ProtectionStudy;
+import dev.penstock.cooling.protection.Transpiration;
+import dev.penstock.cooling.wall.TemperatureTable;
+import dev.penstock.cooling.wall.WallMaterial;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;

@@ -1,30 +1,37 @@
 package dev.penstock.cycles;
 
+import dev.penstock.cycles.arrangements.Cycle;
+import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.concept.CycleExample;
+import dev.penstock.cycles.questions.EngineStudy;
+import dev.penstock.cycles.reading.ConceptReader;
+import dev.penstock.cycles.sheet.EngineBalance;
+
 import dev.penstock.fluids.FluidLibrary;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
 /** Concepts and their balances, shared between tests so that each is solved once. */
-final class Concepts {
+public final class Concepts {
 
     static final FluidLibrary FLUIDS = FluidLibrary.open();
-    static final ConceptReader READER = new ConceptReader(FLUIDS);
-    static final EngineStudy STUDY = EngineStudy.open();
+    public static final ConceptReader READER = new ConceptReader(FLUIDS);
+    public static final EngineStudy STUDY = EngineStudy.open();
     private static final Map<String, EngineBalance> BALANCES = new ConcurrentHashMap<>();
 
     private Concepts() {}
 
-    static Concept read(String file) {
+    public static Concept read(String file) {
         return READER.read(Path.of("cycles", file));
     }
 
-    static synchronized EngineBalance balance(String file) {
+    public static synchronized EngineBalance balance(String file) {
         return BALANCES.computeIfAbsent(file, f -> STUDY.balance(read(f)));
     }
 
     /** An example engine of a cycle, uncooled where the cycle does not live on the jacket's heat, with changes. */
-    static Concept example(Cycle cycle, String... keysAndValues) {
+    public static Concept example(Cycle cycle, String... keysAndValues) {
         CycleExample example = cycle.example();
         CycleExample uncooled = new CycleExample(
                 example.oxidizer(),

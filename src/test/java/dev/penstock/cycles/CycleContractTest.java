@@ -1,5 +1,13 @@
 package dev.penstock.cycles;
 
+import dev.penstock.cycles.arrangements.Cycle;
+import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.concept.Side;
+import dev.penstock.cycles.reading.ConceptTemplate;
+import dev.penstock.cycles.sheet.Component;
+import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.sheet.Station;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 

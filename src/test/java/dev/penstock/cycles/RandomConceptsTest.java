@@ -1,5 +1,7 @@
 package dev.penstock.cycles;
 
+import dev.penstock.cycles.sheet.EngineBalance;
+
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.penstock.errors.LimitReached;

@@ -1,5 +1,10 @@
 package dev.penstock.fluids;
 
+import dev.penstock.fluids.coolprop.CoolPropWay;
+import dev.penstock.fluids.state.Fluid;
+import dev.penstock.fluids.state.FluidCursor;
+import dev.penstock.fluids.state.FluidState;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -16,7 +21,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * of inputs. Derivatives are central differences, whose own error sets the tolerances.
  */
 @ParameterizedClass
-@MethodSource("dev.penstock.fluids.CoolPropWay#here")
+@MethodSource("dev.penstock.fluids.coolprop.CoolPropWay#here")
 class FluidContractTest {
 
     @Parameter

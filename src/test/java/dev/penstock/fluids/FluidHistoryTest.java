@@ -1,5 +1,9 @@
 package dev.penstock.fluids;
 
+import dev.penstock.fluids.state.Fluid;
+import dev.penstock.fluids.state.FluidRange;
+import dev.penstock.fluids.state.FluidState;
+
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.penstock.errors.PropertyFailure;

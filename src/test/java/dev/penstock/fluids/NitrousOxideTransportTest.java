@@ -1,5 +1,9 @@
 package dev.penstock.fluids;
 
+import dev.penstock.fluids.coolprop.CoolPropWay;
+import dev.penstock.fluids.state.Fluid;
+import dev.penstock.fluids.state.FluidState;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -11,7 +15,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Transport by corresponding states with carbon dioxide against tables for nitrous oxide. */
 @ParameterizedClass
-@MethodSource("dev.penstock.fluids.CoolPropWay#here")
+@MethodSource("dev.penstock.fluids.coolprop.CoolPropWay#here")
 class NitrousOxideTransportTest {
 
     @Parameter

@@ -1,5 +1,7 @@
 package dev.penstock.fluids;
 
+import dev.penstock.fluids.state.Fluid;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;

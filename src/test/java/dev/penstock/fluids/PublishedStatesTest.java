@@ -1,5 +1,9 @@
 package dev.penstock.fluids;
 
+import dev.penstock.fluids.coolprop.CoolPropWay;
+import dev.penstock.fluids.state.Fluid;
+import dev.penstock.fluids.state.FluidState;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -12,7 +16,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** States against figures from outside: each row names its kind and source. */
 @ParameterizedClass
-@MethodSource("dev.penstock.fluids.CoolPropWay#here")
+@MethodSource("dev.penstock.fluids.coolprop.CoolPropWay#here")
 class PublishedStatesTest {
 
     @Parameter

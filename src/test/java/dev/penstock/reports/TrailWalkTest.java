@@ -1,17 +1,25 @@
 package dev.penstock.reports;
 
+import dev.penstock.reports.concept.ConceptPage;
+import dev.penstock.reports.concept.LimitView;
+import dev.penstock.reports.engine.PressureFeedView;
+import dev.penstock.reports.study.ComparisonView;
+import dev.penstock.reports.text.FigureJson;
+import dev.penstock.reports.text.Software;
+import dev.penstock.reports.vehicle.VehicleView;
+
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.penstock.cycles.ConceptReader;
-import dev.penstock.cycles.ConceptTemplate;
-import dev.penstock.cycles.Cycle;
-import dev.penstock.cycles.EngineBalance;
-import dev.penstock.cycles.EngineFigures;
-import dev.penstock.cycles.EngineStudy;
-import dev.penstock.cycles.LimitResult;
-import dev.penstock.cycles.LimitTrail;
-import dev.penstock.cycles.PressureFeed;
-import dev.penstock.cycles.PressureFeedTrail;
+import dev.penstock.cycles.reading.ConceptReader;
+import dev.penstock.cycles.reading.ConceptTemplate;
+import dev.penstock.cycles.arrangements.Cycle;
+import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.trail.EngineFigures;
+import dev.penstock.cycles.questions.EngineStudy;
+import dev.penstock.cycles.questions.LimitResult;
+import dev.penstock.cycles.trail.LimitTrail;
+import dev.penstock.cycles.questions.PressureFeed;
+import dev.penstock.cycles.trail.PressureFeedTrail;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.provenance.Trail;
 import dev.penstock.study.EngineRuns;
@@ -21,8 +29,8 @@ import dev.penstock.study.Progress;
 import dev.penstock.study.VehicleRuns;
 import dev.penstock.study.VehicleTrail;
 import dev.penstock.vehicle.SizingTrail;
-import dev.penstock.vehicle.VehicleReader;
-import dev.penstock.vehicle.VehicleSizing;
+import dev.penstock.vehicle.reading.VehicleReader;
+import dev.penstock.vehicle.stage.VehicleSizing;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -138,7 +146,7 @@ class TrailWalkTest {
         }
     }
 
-    private static void walk(dev.penstock.cycles.Concept concept) {
+    private static void walk(dev.penstock.cycles.concept.Concept concept) {
         EngineBalance balance = EngineStudy.open().balance(concept);
         Trail trail = EngineTrail.of(balance);
         Optional<PressureFeed> feed = EngineStudy.open().pressureFeed(balance);

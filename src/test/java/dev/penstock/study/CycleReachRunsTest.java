@@ -3,10 +3,10 @@ package dev.penstock.study;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import dev.penstock.chamber.NamedLoss;
-import dev.penstock.cycles.Concept;
-import dev.penstock.cycles.Cycle;
-import dev.penstock.cycles.EngineBalance;
+import dev.penstock.chamber.loss.NamedLoss;
+import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.arrangements.Cycle;
+import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.input.HomeFolder;
 import java.nio.file.Path;

@@ -5,12 +5,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import dev.penstock.combustion.WorkingState;
-import dev.penstock.cycles.EngineBalance;
+import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.input.HomeFolder;
-import dev.penstock.turbomachinery.TurbineMap;
-import dev.penstock.turbomachinery.TurbineSizing;
+import dev.penstock.turbomachinery.turbine.TurbineMap;
+import dev.penstock.turbomachinery.turbine.TurbineSizing;
 import dev.penstock.turbomachinery.start.TankHeadRun;
 import java.nio.file.Path;
 import java.util.Map;

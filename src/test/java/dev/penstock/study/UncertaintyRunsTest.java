@@ -3,8 +3,8 @@ package dev.penstock.study;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import dev.penstock.cycles.Concept;
-import dev.penstock.cycles.ConceptReader;
+import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.reading.ConceptReader;
 import dev.penstock.fluids.FluidLibrary;
 import java.nio.file.Path;
 import java.util.Map;

@@ -1,11 +1,28 @@
 package dev.penstock.turbomachinery;
 
+import dev.penstock.turbomachinery.pump.PumpCurve;
+import dev.penstock.turbomachinery.pump.PumpDefaults;
+import dev.penstock.turbomachinery.pump.PumpDuty;
+import dev.penstock.turbomachinery.pump.PumpMap;
+import dev.penstock.turbomachinery.pump.PumpModel;
+import dev.penstock.turbomachinery.pump.PumpPoint;
+import dev.penstock.turbomachinery.pump.PumpSizing;
+import dev.penstock.turbomachinery.pump.PumpType;
+import dev.penstock.turbomachinery.turbine.TurbineDefaults;
+import dev.penstock.turbomachinery.turbine.TurbineDesign;
+import dev.penstock.turbomachinery.turbine.TurbineDuty;
+import dev.penstock.turbomachinery.turbine.TurbineMap;
+import dev.penstock.turbomachinery.turbine.TurbineModel;
+import dev.penstock.turbomachinery.turbine.TurbinePoint;
+import dev.penstock.turbomachinery.turbine.TurbineSizing;
+import dev.penstock.turbomachinery.turbine.TurbineType;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import dev.penstock.fluids.FluidLibrary;
-import dev.penstock.fluids.FluidState;
+import dev.penstock.fluids.state.FluidState;
 import dev.penstock.fluids.Propellant;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -1,5 +1,12 @@
 package dev.penstock.turbomachinery;
 
+import dev.penstock.turbomachinery.turbine.TurbineDefaults;
+import dev.penstock.turbomachinery.turbine.TurbineDesign;
+import dev.penstock.turbomachinery.turbine.TurbineDuty;
+import dev.penstock.turbomachinery.turbine.TurbineModel;
+import dev.penstock.turbomachinery.turbine.TurbineSizing;
+import dev.penstock.turbomachinery.turbine.TurbineType;
+
 /** Invented turbines for the tests. */
 public final class SampleTurbine {
 

@@ -1,14 +1,14 @@
 package dev.penstock.validation;
 
-import dev.penstock.cycles.ConceptReader;
-import dev.penstock.cycles.EngineBalance;
-import dev.penstock.cycles.EngineMasses;
-import dev.penstock.cycles.EngineStudy;
-import dev.penstock.cycles.Station;
+import dev.penstock.cycles.reading.ConceptReader;
+import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.sheet.EngineMasses;
+import dev.penstock.cycles.questions.EngineStudy;
+import dev.penstock.cycles.sheet.Station;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.provenance.Spread;
-import dev.penstock.turbomachinery.PumpSizing;
-import dev.penstock.turbomachinery.TurbineSizing;
+import dev.penstock.turbomachinery.pump.PumpSizing;
+import dev.penstock.turbomachinery.turbine.TurbineSizing;
 import dev.penstock.turbomachinery.mass.EngineMass;
 import dev.penstock.turbomachinery.mass.MassItem;
 import java.util.ArrayList;
@@ -145,7 +145,7 @@ final class TurbomachineryPage {
 
     private static OptionalDouble gasFlow(EngineBalance balance) {
         return balance.components().stream()
-                .filter(c -> c.kind() == dev.penstock.cycles.Component.Kind.GAS_GENERATOR)
+                .filter(c -> c.kind() == dev.penstock.cycles.sheet.Component.Kind.GAS_GENERATOR)
                 .map(c -> balance.station(c.outlets().get(0)))
                 .mapToDouble(Station::massFlow)
                 .findFirst();
@@ -228,7 +228,7 @@ final class TurbomachineryPage {
                         p.name(),
                         p.stages(),
                         p.efficiency(),
-                        dev.penstock.turbomachinery.SpecificSpeed.metric(p.specificSpeed()),
+                        dev.penstock.turbomachinery.pump.SpecificSpeed.metric(p.specificSpeed()),
                         p.tipSpeed());
             }
             String turbine = "| | | | | ";

@@ -1,9 +1,9 @@
 package dev.penstock.validation;
 
-import dev.penstock.chamber.Atmosphere;
+import dev.penstock.chamber.atmosphere.Atmosphere;
 import dev.penstock.fluids.FluidLibrary;
-import dev.penstock.vehicle.LagrangeStaging;
-import dev.penstock.vehicle.RocketEquation;
+import dev.penstock.vehicle.stage.LagrangeStaging;
+import dev.penstock.vehicle.stage.RocketEquation;
 import dev.penstock.vehicle.ascent.DragTable;
 import dev.penstock.vehicle.ascent.Entry;
 import dev.penstock.vehicle.ascent.Planet;

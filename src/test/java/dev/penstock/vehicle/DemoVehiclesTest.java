@@ -1,11 +1,15 @@
 package dev.penstock.vehicle;
 
+import dev.penstock.vehicle.plan.VehiclePlan;
+import dev.penstock.vehicle.reading.VehicleReader;
+import dev.penstock.vehicle.stage.VehicleSizing;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import dev.penstock.chamber.StandardAtmosphere1976;
-import dev.penstock.cycles.ConceptReader;
-import dev.penstock.cycles.EngineStudy;
+import dev.penstock.chamber.atmosphere.StandardAtmosphere1976;
+import dev.penstock.cycles.reading.ConceptReader;
+import dev.penstock.cycles.questions.EngineStudy;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.vehicle.ascent.Progress;

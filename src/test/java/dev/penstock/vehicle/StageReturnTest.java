@@ -1,8 +1,17 @@
 package dev.penstock.vehicle;
 
+import dev.penstock.vehicle.plan.Allowances;
+import dev.penstock.vehicle.plan.AscentPlan;
+import dev.penstock.vehicle.plan.DeltaVBudget;
+import dev.penstock.vehicle.plan.EngineCount;
+import dev.penstock.vehicle.plan.Recovery;
+import dev.penstock.vehicle.plan.StagePlan;
+import dev.penstock.vehicle.plan.VehiclePlan;
+import dev.penstock.vehicle.stage.VehicleSizing;
+
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.penstock.chamber.StandardAtmosphere1976;
+import dev.penstock.chamber.atmosphere.StandardAtmosphere1976;
 import dev.penstock.vehicle.ascent.AscentMission;
 import dev.penstock.vehicle.ascent.DragTable;
 import dev.penstock.vehicle.ascent.Planet;

@@ -1,5 +1,16 @@
 package dev.penstock.vehicle;
 
+import dev.penstock.vehicle.plan.Allowances;
+import dev.penstock.vehicle.plan.AscentPlan;
+import dev.penstock.vehicle.plan.BoosterPlan;
+import dev.penstock.vehicle.plan.DeltaVBudget;
+import dev.penstock.vehicle.plan.EngineCount;
+import dev.penstock.vehicle.plan.Recovery;
+import dev.penstock.vehicle.plan.StagePlan;
+import dev.penstock.vehicle.plan.VehiclePlan;
+import dev.penstock.vehicle.stage.StageSizing;
+import dev.penstock.vehicle.stage.VehicleSizing;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;

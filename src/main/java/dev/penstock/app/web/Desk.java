@@ -1,6 +1,6 @@
 package dev.penstock.app.web;
 
-import dev.penstock.cycles.EngineStudy;
+import dev.penstock.cycles.questions.EngineStudy;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.study.EngineRuns;
 import java.time.Duration;

@@ -1,6 +1,6 @@
 package dev.penstock.app.web;
 
-import dev.penstock.cycles.EngineBalance;
+import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.provenance.Trail;
 import dev.penstock.study.EngineTrail;
 

@@ -1,6 +1,6 @@
 package dev.penstock.app.web;
 
-import dev.penstock.reports.Ink;
+import dev.penstock.reports.chart.Ink;
 import freemarker.cache.ClassTemplateLoader;
 import freemarker.core.HTMLOutputFormat;
 import freemarker.template.Configuration;

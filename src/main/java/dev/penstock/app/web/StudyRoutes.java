@@ -1,14 +1,14 @@
 package dev.penstock.app.web;
 
-import dev.penstock.cycles.Concept;
-import dev.penstock.cycles.ConceptReader;
-import dev.penstock.cycles.EngineBalance;
+import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.reading.ConceptReader;
+import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.provenance.Trail;
-import dev.penstock.reports.Figures;
-import dev.penstock.reports.JsonText;
-import dev.penstock.reports.SweepCharts;
-import dev.penstock.reports.SweepView;
+import dev.penstock.reports.text.Figures;
+import dev.penstock.reports.text.JsonText;
+import dev.penstock.reports.study.SweepCharts;
+import dev.penstock.reports.study.SweepView;
 import dev.penstock.study.Axis;
 import dev.penstock.study.Measure;
 import dev.penstock.study.Sweep;

@@ -1,12 +1,12 @@
 package dev.penstock.app.web;
 
 import dev.penstock.provenance.Trail;
-import dev.penstock.reports.Figures;
-import dev.penstock.reports.FlightView;
-import dev.penstock.reports.VehicleView;
+import dev.penstock.reports.text.Figures;
+import dev.penstock.reports.vehicle.FlightView;
+import dev.penstock.reports.vehicle.VehicleView;
 import dev.penstock.study.VehicleTrail;
-import dev.penstock.vehicle.StageSizing;
-import dev.penstock.vehicle.VehicleSizing;
+import dev.penstock.vehicle.stage.StageSizing;
+import dev.penstock.vehicle.stage.VehicleSizing;
 import dev.penstock.vehicle.ascent.AscentResult;
 import dev.penstock.vehicle.mass.MassLine;
 import dev.penstock.vehicle.mass.TankShape;

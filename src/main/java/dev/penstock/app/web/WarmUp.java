@@ -1,13 +1,13 @@
 package dev.penstock.app.web;
 
-import dev.penstock.cycles.Concept;
-import dev.penstock.cycles.ConceptReader;
-import dev.penstock.cycles.ConceptTemplate;
-import dev.penstock.cycles.Cycle;
-import dev.penstock.cycles.EngineBalance;
+import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.reading.ConceptReader;
+import dev.penstock.cycles.reading.ConceptTemplate;
+import dev.penstock.cycles.arrangements.Cycle;
+import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.fluids.FluidLibrary;
-import dev.penstock.reports.JsonText;
+import dev.penstock.reports.text.JsonText;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 

@@ -1,11 +1,11 @@
 package dev.penstock.app.web;
 
-import dev.penstock.cycles.ConceptReader;
+import dev.penstock.cycles.reading.ConceptReader;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.fluids.FluidLibrary;
-import dev.penstock.reports.JsonText;
-import dev.penstock.reports.Software;
+import dev.penstock.reports.text.JsonText;
+import dev.penstock.reports.text.Software;
 import dev.penstock.study.EngineRuns;
 import dev.penstock.study.Sweep;
 import io.javalin.Javalin;

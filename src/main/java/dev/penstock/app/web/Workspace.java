@@ -1,6 +1,6 @@
 package dev.penstock.app.web;
 
-import dev.penstock.reports.WholeFiles;
+import dev.penstock.reports.text.WholeFiles;
 import java.io.File;
 import java.io.IOException;
 import java.io.UncheckedIOException;

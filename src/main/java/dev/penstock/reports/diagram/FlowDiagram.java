@@ -1,10 +1,10 @@
 package dev.penstock.reports.diagram;
 
-import dev.penstock.cycles.Component;
-import dev.penstock.cycles.Station;
-import dev.penstock.reports.ChartFont;
-import dev.penstock.reports.Figures;
-import dev.penstock.reports.Ink;
+import dev.penstock.cycles.sheet.Component;
+import dev.penstock.cycles.sheet.Station;
+import dev.penstock.reports.chart.ChartFont;
+import dev.penstock.reports.text.Figures;
+import dev.penstock.reports.chart.Ink;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;

@@ -1,10 +1,10 @@
 package dev.penstock.reports.diagram;
 
-import dev.penstock.cycles.Component;
-import dev.penstock.reports.ChartFont;
-import dev.penstock.reports.Figures;
-import dev.penstock.reports.Ink;
-import dev.penstock.reports.Markup;
+import dev.penstock.cycles.sheet.Component;
+import dev.penstock.reports.chart.ChartFont;
+import dev.penstock.reports.text.Figures;
+import dev.penstock.reports.chart.Ink;
+import dev.penstock.reports.text.Markup;
 import java.awt.Color;
 
 /** Writes the parts of a flow diagram as SVG. Not thread-safe. */

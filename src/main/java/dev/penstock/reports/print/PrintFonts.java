@@ -3,7 +3,7 @@ package dev.penstock.reports.print;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FSFontUseCase;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
-import dev.penstock.reports.ChartFont;
+import dev.penstock.reports.chart.ChartFont;
 import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;

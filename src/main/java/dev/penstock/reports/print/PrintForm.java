@@ -1,6 +1,6 @@
 package dev.penstock.reports.print;
 
-import dev.penstock.reports.Ink;
+import dev.penstock.reports.chart.Ink;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.StringReader;

@@ -1,6 +1,6 @@
 package dev.penstock.reports.print;
 
-import dev.penstock.reports.ChartFont;
+import dev.penstock.reports.chart.ChartFont;
 import java.util.ArrayList;
 import java.util.List;
 import org.w3c.dom.Document;

@@ -2,8 +2,8 @@ package dev.penstock.turbomachinery.feed;
 
 import dev.penstock.errors.LimitReached;
 import dev.penstock.errors.Require;
-import dev.penstock.fluids.Fluid;
-import dev.penstock.fluids.FluidState;
+import dev.penstock.fluids.state.Fluid;
+import dev.penstock.fluids.state.FluidState;
 import dev.penstock.provenance.ModelCard;
 import java.util.List;
 import java.util.Locale;

@@ -1,8 +1,8 @@
 package dev.penstock.turbomachinery.feed;
 
 import dev.penstock.errors.Require;
-import dev.penstock.fluids.Fluid;
-import dev.penstock.fluids.FluidState;
+import dev.penstock.fluids.state.Fluid;
+import dev.penstock.fluids.state.FluidState;
 import dev.penstock.numerics.RootFinder;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.turbomachinery.start.Bottle;

@@ -1,8 +1,8 @@
 package dev.penstock.turbomachinery.mass;
 
-import dev.penstock.chamber.ChamberContour;
+import dev.penstock.chamber.contour.ChamberContour;
 import dev.penstock.chamber.ChamberPerformance;
-import dev.penstock.chamber.ContourPoint;
+import dev.penstock.chamber.contour.ContourPoint;
 import dev.penstock.provenance.ModelCard;
 import java.util.List;
 

@@ -2,8 +2,8 @@ package dev.penstock.turbomachinery.mass;
 
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.provenance.Spread;
-import dev.penstock.turbomachinery.ShaftBalance;
-import dev.penstock.turbomachinery.TurbopumpMass;
+import dev.penstock.turbomachinery.shaft.ShaftBalance;
+import dev.penstock.turbomachinery.shaft.TurbopumpMass;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -2,7 +2,7 @@ package dev.penstock.turbomachinery.mass;
 
 import dev.penstock.chamber.ChamberPerformance;
 import dev.penstock.errors.Require;
-import dev.penstock.turbomachinery.ShaftBalance;
+import dev.penstock.turbomachinery.shaft.ShaftBalance;
 import java.util.List;
 
 /**

@@ -3,7 +3,7 @@ package dev.penstock.turbomachinery.mass;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.provenance.Spread;
 import dev.penstock.provenance.UncertainInput;
-import dev.penstock.turbomachinery.TurbopumpMass;
+import dev.penstock.turbomachinery.shaft.TurbopumpMass;
 import dev.penstock.turbomachinery.electric.ElectricDrive;
 import java.util.Arrays;
 import java.util.List;

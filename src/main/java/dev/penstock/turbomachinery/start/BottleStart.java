@@ -2,10 +2,10 @@ package dev.penstock.turbomachinery.start;
 
 import dev.penstock.errors.LimitReached;
 import dev.penstock.errors.Require;
-import dev.penstock.fluids.Fluid;
-import dev.penstock.fluids.FluidState;
+import dev.penstock.fluids.state.Fluid;
+import dev.penstock.fluids.state.FluidState;
 import dev.penstock.numerics.RootFinder;
-import dev.penstock.turbomachinery.TurbineMap;
+import dev.penstock.turbomachinery.turbine.TurbineMap;
 import java.util.Locale;
 
 /**

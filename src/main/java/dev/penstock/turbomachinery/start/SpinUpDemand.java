@@ -2,7 +2,7 @@ package dev.penstock.turbomachinery.start;
 
 import dev.penstock.errors.Require;
 import dev.penstock.provenance.ModelCard;
-import dev.penstock.turbomachinery.ShaftBalance;
+import dev.penstock.turbomachinery.shaft.ShaftBalance;
 import java.util.List;
 
 /**

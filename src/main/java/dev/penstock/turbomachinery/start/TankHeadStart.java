@@ -6,7 +6,7 @@ import dev.penstock.errors.PenstockException;
 import dev.penstock.errors.Require;
 import dev.penstock.numerics.RootFinder;
 import dev.penstock.provenance.ModelCard;
-import dev.penstock.turbomachinery.TurbineMap;
+import dev.penstock.turbomachinery.turbine.TurbineMap;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

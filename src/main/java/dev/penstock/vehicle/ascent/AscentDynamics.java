@@ -1,6 +1,6 @@
 package dev.penstock.vehicle.ascent;
 
-import dev.penstock.chamber.Atmosphere;
+import dev.penstock.chamber.atmosphere.Atmosphere;
 import dev.penstock.numerics.OdeIntegrator;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.quantities.Constants;

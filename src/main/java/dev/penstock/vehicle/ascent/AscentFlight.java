@@ -7,7 +7,7 @@ import static dev.penstock.vehicle.ascent.AscentDynamics.VY;
 import static dev.penstock.vehicle.ascent.AscentDynamics.X;
 import static dev.penstock.vehicle.ascent.AscentDynamics.Y;
 
-import dev.penstock.chamber.Atmosphere;
+import dev.penstock.chamber.atmosphere.Atmosphere;
 import dev.penstock.errors.NotConverged;
 import dev.penstock.numerics.OdeIntegrator;
 import java.util.ArrayList;

@@ -1,6 +1,6 @@
 package dev.penstock.vehicle.ascent;
 
-import dev.penstock.chamber.Atmosphere;
+import dev.penstock.chamber.atmosphere.Atmosphere;
 import dev.penstock.errors.LimitReached;
 import dev.penstock.errors.NotConverged;
 import dev.penstock.errors.PenstockException;

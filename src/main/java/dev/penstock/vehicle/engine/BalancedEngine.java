@@ -1,9 +1,9 @@
 package dev.penstock.vehicle.engine;
 
-import dev.penstock.cycles.EngineBalance;
-import dev.penstock.cycles.ExhaustJet;
-import dev.penstock.cycles.Side;
-import dev.penstock.cycles.Station;
+import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.sheet.ExhaustJet;
+import dev.penstock.cycles.concept.Side;
+import dev.penstock.cycles.sheet.Station;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.errors.Require;
 import dev.penstock.fluids.Propellant;

@@ -2,7 +2,7 @@ package dev.penstock.vehicle.engine;
 
 import dev.penstock.errors.Require;
 import dev.penstock.fluids.Propellant;
-import dev.penstock.fluids.TankTraits;
+import dev.penstock.fluids.traits.TankTraits;
 
 /**
  * A propellant as it is in the tank.

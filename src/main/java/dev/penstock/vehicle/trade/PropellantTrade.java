@@ -1,10 +1,10 @@
 package dev.penstock.vehicle.trade;
 
 import dev.penstock.errors.LimitReached;
-import dev.penstock.vehicle.StageSizing;
-import dev.penstock.vehicle.VehiclePlan;
+import dev.penstock.vehicle.stage.StageSizing;
+import dev.penstock.vehicle.plan.VehiclePlan;
 import dev.penstock.vehicle.VehicleSizer;
-import dev.penstock.vehicle.VehicleSizing;
+import dev.penstock.vehicle.stage.VehicleSizing;
 import dev.penstock.vehicle.engine.EnginePerformance;
 import java.util.ArrayList;
 import java.util.List;

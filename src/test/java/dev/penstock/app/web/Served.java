@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.input.HomeFolder;
-import dev.penstock.reports.Software;
+import dev.penstock.reports.text.Software;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.URI;

@@ -2,10 +2,10 @@ package dev.penstock.app.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.penstock.cycles.ConceptReader;
+import dev.penstock.cycles.reading.ConceptReader;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.input.HomeFolder;
-import dev.penstock.vehicle.VehicleReader;
+import dev.penstock.vehicle.reading.VehicleReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

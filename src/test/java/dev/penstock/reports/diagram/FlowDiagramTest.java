@@ -3,9 +3,9 @@ package dev.penstock.reports.diagram;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import dev.penstock.cycles.Component;
-import dev.penstock.cycles.Component.Kind;
-import dev.penstock.cycles.Station;
+import dev.penstock.cycles.sheet.Component;
+import dev.penstock.cycles.sheet.Component.Kind;
+import dev.penstock.cycles.sheet.Station;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import dev.penstock.errors.LimitReached;
-import dev.penstock.fluids.Fluid;
+import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.FluidLibrary;
 import java.util.List;
 import java.util.OptionalDouble;

@@ -3,7 +3,7 @@ package dev.penstock.vehicle.ascent;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import dev.penstock.chamber.Atmosphere;
+import dev.penstock.chamber.atmosphere.Atmosphere;
 import dev.penstock.numerics.OdeIntegrator;
 import dev.penstock.vehicle.SampleEngines;
 import java.util.List;

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import dev.penstock.chamber.StandardAtmosphere1976;
+import dev.penstock.chamber.atmosphere.StandardAtmosphere1976;
 import dev.penstock.errors.LimitReached;
 import dev.penstock.quantities.Constants;
 import dev.penstock.vehicle.SampleEngines;

@@ -3,8 +3,8 @@ package dev.penstock.vehicle.ascent;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import dev.penstock.chamber.Atmosphere;
-import dev.penstock.chamber.StandardAtmosphere1976;
+import dev.penstock.chamber.atmosphere.Atmosphere;
+import dev.penstock.chamber.atmosphere.StandardAtmosphere1976;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -2,11 +2,11 @@ package dev.penstock.vehicle.mass;
 
 import java.util.List;
 import dev.penstock.provenance.ModelCard;
-import dev.penstock.fluids.Fluid;
-import dev.penstock.fluids.FluidCursor;
-import dev.penstock.fluids.FluidRange;
-import dev.penstock.fluids.FluidState;
-import dev.penstock.fluids.Phase;
+import dev.penstock.fluids.state.Fluid;
+import dev.penstock.fluids.state.FluidCursor;
+import dev.penstock.fluids.state.FluidRange;
+import dev.penstock.fluids.state.FluidState;
+import dev.penstock.fluids.state.Phase;
 import java.util.OptionalDouble;
 
 /** A gas of constant heat capacity, for limits that a real gas does not reach. */

@@ -1,0 +1,97 @@
+package dev.penstock.app.console;
+
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.errors.PenstockException;
+import dev.penstock.input.Spelling;
+import java.io.PrintWriter;
+import java.util.Comparator;
+import java.util.List;
+import java.util.concurrent.CompletionException;
+import java.util.concurrent.ExecutionException;
+import java.util.stream.Stream;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** The one place where a failure becomes a sentence on the error stream and an exit code. */
+public final class Failures implements CommandLine.IExecutionExceptionHandler, CommandLine.IParameterExceptionHandler {
+
+    private static final String NAME = "penstock: ";
+
+    private final PrintWriter err;
+
+    public Failures(PrintWriter err) {
+        this.err = err;
+    }
+
+    @Override
+    public int handleExecutionException(Exception exception, CommandLine command, ParseResult result) {
+        Throwable failure = cause(exception);
+        sentences(failure).forEach(sentence -> err.println(NAME + sentence));
+        if (verbose(result)) {
+            failure.printStackTrace(err);
+        } else if (!(failure instanceof PenstockException)) {
+            err.println(NAME + "this is a defect of Penstock; run again with --verbose and report the trace");
+        }
+        err.flush();
+        return ExitCode.of(failure);
+    }
+
+    @Override
+    public int handleParseException(ParameterException exception, String[] arguments) {
+        err.println(NAME + sentence(exception));
+        err.flush();
+        return ExitCode.BAD_INPUT;
+    }
+
+    /**
+     * @param failure what went wrong
+     * @return one sentence per problem
+     */
+    static List<String> sentences(Throwable failure) {
+        if (failure instanceof InvalidInput input) {
+            return input.problems().stream().map(InvalidInput.Problem::sentence).toList();
+        }
+        String message = failure.getMessage();
+        return failure instanceof PenstockException && message != null
+                ? List.of(message)
+                : List.of(failure.getClass().getSimpleName() + (message == null ? "" : ": " + message));
+    }
+
+    private static Throwable cause(Throwable exception) {
+        boolean wrapper = exception instanceof ExecutionException || exception instanceof CompletionException;
+        return wrapper && exception.getCause() != null ? cause(exception.getCause()) : exception;
+    }
+
+    private static boolean verbose(ParseResult result) {
+        for (ParseResult level = result; level != null; level = level.hasSubcommand() ? level.subcommand() : null) {
+            if (level.hasMatchedOption("--verbose")) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static String sentence(ParameterException exception) {
+        CommandLine command = exception.getCommandLine();
+        String help = "; see " + command.getCommandSpec().qualifiedName() + " --help";
+        if (exception instanceof UnmatchedArgumentException unmatched
+                && !unmatched.getUnmatched().isEmpty()) {
+            String word = unmatched.getUnmatched().get(0);
+            boolean option = word.startsWith("-");
+            Stream<String> known = option
+                    ? command.getCommandSpec().options().stream().map(OptionSpec::longestName)
+                    : command.getSubcommands().keySet().stream();
+            String kind = option ? "option" : command.getSubcommands().isEmpty() ? "argument" : "command";
+            return kind + " " + word + " is not known"
+                    + known.min(Comparator.comparingInt(name -> Spelling.distance(name, word)))
+                            .filter(name -> Spelling.distance(name, word) <= 1 + word.length() / 3)
+                            .map(name -> "; did you mean " + name + "?")
+                            .orElse(help);
+        }
+        String message = exception.getMessage();
+        return Character.toLowerCase(message.charAt(0)) + message.substring(1) + help;
+    }
+}

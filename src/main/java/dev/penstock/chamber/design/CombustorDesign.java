@@ -1,0 +1,74 @@
+package dev.penstock.chamber.design;
+
+import dev.penstock.errors.Require;
+
+/**
+ * What a concept says about its combustor.
+ *
+ * @param contractionRatio chamber cross-section over throat area (-)
+ * @param characteristicLength L*: volume from injector face to throat over throat area (m)
+ * @param convergentHalfAngle half angle of the convergent cone (rad)
+ * @param filmFuelFraction share of the chamber's fuel injected as a film along the wall (-)
+ * @param injection how the propellants arrive at the injector
+ */
+public record CombustorDesign(
+        double contractionRatio,
+        double characteristicLength,
+        double convergentHalfAngle,
+        double filmFuelFraction,
+        InjectionState injection) {
+
+    private static final String MODEL = "combustor";
+
+    public CombustorDesign {
+        Require.within(MODEL, "contraction ratio (-)", contractionRatio, 1.1, 20);
+        Require.within(MODEL, "characteristic length (m)", characteristicLength, 0.1, 10);
+        Require.within(
+                MODEL, "convergent half angle (rad)", convergentHalfAngle, Math.toRadians(10), Math.toRadians(60));
+        Require.within(MODEL, "film share of the fuel (-)", filmFuelFraction, 0, 0.5);
+    }
+
+    /**
+     * A combustor with both propellants injected as liquids.
+     *
+     * @param contractionRatio chamber cross-section over throat area (-)
+     * @param characteristicLength L* (m)
+     * @param convergentHalfAngle half angle of the convergent cone (rad)
+     * @param filmFuelFraction share of the chamber's fuel injected as a film along the wall (-)
+     */
+    public CombustorDesign(
+            double contractionRatio, double characteristicLength, double convergentHalfAngle, double filmFuelFraction) {
+        this(
+                contractionRatio,
+                characteristicLength,
+                convergentHalfAngle,
+                filmFuelFraction,
+                InjectionState.LIQUID_LIQUID);
+    }
+
+    /**
+     * @param contractionRatio chamber cross-section over throat area (-)
+     * @param characteristicLength L* (m)
+     * @return a combustor with a 30° convergent cone, no film, liquid injection
+     */
+    public static CombustorDesign of(double contractionRatio, double characteristicLength) {
+        return new CombustorDesign(contractionRatio, characteristicLength, Math.toRadians(30), 0);
+    }
+
+    /**
+     * @param share share of the chamber's fuel injected as a film along the wall (-)
+     * @return this combustor with that film
+     */
+    public CombustorDesign withFilm(double share) {
+        return new CombustorDesign(contractionRatio, characteristicLength, convergentHalfAngle, share, injection);
+    }
+
+    /**
+     * @param state how the propellants arrive at the injector
+     * @return this combustor with that injection
+     */
+    public CombustorDesign withInjection(InjectionState state) {
+        return new CombustorDesign(
+                contractionRatio, characteristicLength, convergentHalfAngle, filmFuelFraction, state);
+    }
+}

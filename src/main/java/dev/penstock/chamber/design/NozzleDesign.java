@@ -1,0 +1,144 @@
+package dev.penstock.chamber.design;
+
+import dev.penstock.errors.OutsideValidity;
+import dev.penstock.errors.Require;
+import java.util.OptionalDouble;
+
+/**
+ * What a concept says about its nozzle: exactly one of area ratio and exit pressure.
+ *
+ * @param areaRatio exit area over throat area (-)
+ * @param exitPressure static pressure at the exit (Pa)
+ * @param shape wall shape
+ * @param lengthFraction length over that of a 15° cone of the same area ratio (-), for bells and ideal contours
+ * @param coneHalfAngle half angle (rad), for cones
+ * @param upstreamCurvature wall curvature radius upstream of the throat, over the throat radius (-)
+ * @param downstreamCurvature wall curvature radius downstream of the throat, over the throat radius (-)
+ * @param separation criterion for flow separation
+ */
+public record NozzleDesign(
+        OptionalDouble areaRatio,
+        OptionalDouble exitPressure,
+        Shape shape,
+        double lengthFraction,
+        double coneHalfAngle,
+        double upstreamCurvature,
+        double downstreamCurvature,
+        SeparationCriterion separation) {
+
+    /** Shape of the divergent wall. */
+    public enum Shape {
+        /** Straight wall of a given half angle. */
+        CONE,
+        /** Parabola with the published optimum angles. */
+        BELL,
+        /** Truncated ideal contour by the method of characteristics. */
+        IDEAL
+    }
+
+    /** Length of a bell when the concept does not say: 0.8 of a 15° cone, common practice, no source. */
+    public static final double USUAL_LENGTH_FRACTION = 0.8;
+
+    private static final String MODEL = "nozzle";
+    private static final double FIFTEEN_DEGREES = Math.toRadians(15);
+    private static final double UPSTREAM_CURVATURE = 1.5; // [nasa-sp-125]
+    private static final double DOWNSTREAM_CURVATURE = 0.382; // [rao-1960]
+
+    public NozzleDesign {
+        if (areaRatio.isPresent() == exitPressure.isPresent()) {
+            throw new OutsideValidity(
+                    MODEL,
+                    "number of exit conditions",
+                    areaRatio.isPresent() ? 2 : 0,
+                    "exactly one of area ratio and exit pressure");
+        }
+        if (areaRatio.isPresent() && !(areaRatio.getAsDouble() > 1 && areaRatio.getAsDouble() <= 2000)) {
+            throw new OutsideValidity(MODEL, "area ratio (-)", areaRatio.getAsDouble(), "above 1, at most 2000");
+        }
+        exitPressure.ifPresent(p -> Require.positive(MODEL, "exit pressure (Pa)", p));
+        Require.within(MODEL, "length fraction (-)", lengthFraction, 0.5, 1.2);
+        Require.within(MODEL, "cone half angle (rad)", coneHalfAngle, Math.toRadians(5), Math.toRadians(40));
+        Require.within(MODEL, "upstream throat curvature (-)", upstreamCurvature, 0.3, 5);
+        Require.within(MODEL, "downstream throat curvature (-)", downstreamCurvature, 0.1, 5);
+    }
+
+    /**
+     * @param areaRatio exit area over throat area (-)
+     * @return an 80 % bell
+     */
+    public static NozzleDesign bell(double areaRatio) {
+        return bell(areaRatio, USUAL_LENGTH_FRACTION);
+    }
+
+    /**
+     * @param areaRatio exit area over throat area (-)
+     * @param lengthFraction length over that of a 15° cone (-)
+     * @return a bell
+     */
+    public static NozzleDesign bell(double areaRatio, double lengthFraction) {
+        return usual(OptionalDouble.of(areaRatio), OptionalDouble.empty(), Shape.BELL, lengthFraction, FIFTEEN_DEGREES);
+    }
+
+    /**
+     * @param exitPressure static pressure at the exit (Pa)
+     * @return an 80 % bell
+     */
+    public static NozzleDesign bellToExitPressure(double exitPressure) {
+        return usual(
+                OptionalDouble.empty(),
+                OptionalDouble.of(exitPressure),
+                Shape.BELL,
+                USUAL_LENGTH_FRACTION,
+                FIFTEEN_DEGREES);
+    }
+
+    /**
+     * @param areaRatio exit area over throat area (-)
+     * @param halfAngle half angle (rad)
+     * @return a cone
+     */
+    public static NozzleDesign cone(double areaRatio, double halfAngle) {
+        return usual(OptionalDouble.of(areaRatio), OptionalDouble.empty(), Shape.CONE, 1.0, halfAngle);
+    }
+
+    /**
+     * @param areaRatio exit area over throat area (-), or empty
+     * @param exitPressure static pressure at the exit (Pa), or empty
+     * @param shape wall shape
+     * @param lengthFraction length over that of a 15° cone (-)
+     * @param halfAngle cone half angle (rad)
+     * @return a nozzle with the usual throat curvatures and separation criterion
+     */
+    public static NozzleDesign usual(
+            OptionalDouble areaRatio,
+            OptionalDouble exitPressure,
+            Shape shape,
+            double lengthFraction,
+            double halfAngle) {
+        return new NozzleDesign(
+                areaRatio,
+                exitPressure,
+                shape,
+                lengthFraction,
+                halfAngle,
+                UPSTREAM_CURVATURE,
+                DOWNSTREAM_CURVATURE,
+                SeparationCriterion.SCHMUCKER);
+    }
+
+    /**
+     * @param criterion criterion for flow separation
+     * @return this nozzle with that criterion
+     */
+    public NozzleDesign withSeparation(SeparationCriterion criterion) {
+        return new NozzleDesign(
+                areaRatio,
+                exitPressure,
+                shape,
+                lengthFraction,
+                coneHalfAngle,
+                upstreamCurvature,
+                downstreamCurvature,
+                criterion);
+    }
+}

@@ -1,0 +1,2 @@
+/** What a thrust chamber is asked to be: {@link ChamberDesign} with its combustor, nozzle and stated efficiencies. */
+package dev.penstock.chamber.design;

@@ -1,0 +1,211 @@
+package dev.penstock.chamber.flow;
+
+import dev.penstock.combustion.equilibrium.EquilibriumSolver;
+import dev.penstock.combustion.equilibrium.FrozenGas;
+import dev.penstock.combustion.gas.GasCursor;
+import dev.penstock.combustion.gas.GasState;
+import dev.penstock.combustion.gas.GasTransport;
+import dev.penstock.combustion.equilibrium.Reactants;
+import dev.penstock.combustion.WorkingState;
+import dev.penstock.errors.Require;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * One chamber gas on its way to any number of exits: the chamber and the throat are solved once, here; each exit and the
+ * profile come on request. Made by {@link NozzleFlow}, whose equilibrium solver it goes on using: not thread-safe.
+ */
+public final class Expansion {
+
+    private static final double NODE_STEP = 0.35; // ln p between profile nodes
+    private static final int SUBSONIC_NODES = 6;
+    private static final int TRANSPORT_EVERY = 3;
+
+    private final EquilibriumSolver solver;
+    private final Reactants reactants;
+    private final ExpansionMode mode;
+    private final GasState chamber;
+    private final GasCursor upstreamGas;
+    private GasCursor downstreamGas;
+    private final IsentropicFlow flow;
+    private final NozzleStation throat;
+    private final Recombination recombination;
+
+    public Expansion(EquilibriumSolver solver, Reactants reactants, double chamberPressure, ExpansionMode mode) {
+        Require.positive("chamber", "chamber pressure (Pa)", chamberPressure);
+        this.solver = solver;
+        this.reactants = reactants;
+        this.mode = mode;
+        this.recombination = new Recombination(solver.speciesSet());
+        solver.setMixture(reactants);
+        solver.forget(); // so that the last digits do not depend on what the solver was used for before
+        solver.setPressureEnthalpy(chamberPressure, reactants.enthalpy());
+        chamber = solver.snapshot();
+        upstreamGas = mode == ExpansionMode.FROZEN ? solver.freeze() : solver;
+        downstreamGas = upstreamGas;
+        double entropy = upstreamGas.entropy();
+        flow = new IsentropicFlow(isentrope(upstreamGas, entropy), working(upstreamGas), state -> {
+            if (mode == ExpansionMode.FROZEN_AT_THROAT) {
+                FrozenGas frozen = solver.freeze();
+                downstreamGas = frozen;
+                return isentrope(frozen, frozen.entropy());
+            }
+            return isentrope(upstreamGas, entropy);
+        });
+        throat = station(upstreamGas, flow.throat(), 1, false);
+    }
+
+    /** @return gas at rest in the chamber, in equilibrium */
+    public GasState chamber() {
+        return chamber;
+    }
+
+    /** @return the sonic station */
+    public NozzleStation throat() {
+        return throat;
+    }
+
+    /** @return c* of this expansion (m/s) */
+    public double characteristicVelocity() {
+        return flow.characteristicVelocity();
+    }
+
+    /**
+     * @param areaRatio exit area over throat area (-), 1 to 5000
+     * @return the expansion to that exit
+     * @throws dev.penstock.errors.OutsideValidity if the area ratio is outside these bounds or the gas gets too cold for
+     *     the species data on the way
+     */
+    public IdealExpansion toAreaRatio(double areaRatio) {
+        solver.setMixture(reactants);
+        Require.within("nozzle", "area ratio (-)", areaRatio, 1, 5000);
+        return toExit(flow.atAreaRatio(areaRatio), areaRatio);
+    }
+
+    /**
+     * @param exitPressure static pressure at the exit (Pa)
+     * @return the expansion to that exit
+     * @throws dev.penstock.errors.OutsideValidity if the exit pressure is not below the throat pressure
+     */
+    public IdealExpansion toExitPressure(double exitPressure) {
+        solver.setMixture(reactants);
+        WorkingState exit = flow.atExitPressure(exitPressure);
+        return toExit(exit, flow.areaRatio(exit));
+    }
+
+    /**
+     * @param areaRatio exit area over throat area (-), above 1
+     * @return gas states all along the nozzle, quick to ask
+     */
+    public GasProfile profile(double areaRatio) {
+        solver.setMixture(reactants);
+        double top = Math.log(chamber.pressure());
+        double middle = Math.log(throat.pressure());
+        double bottom = Math.log(flow.atAreaRatio(areaRatio).pressure());
+        int nodes = Math.max(4, (int) Math.ceil((middle - bottom) / NODE_STEP));
+        TransportCurve transport = new TransportCurve(nodes + 2);
+        transport.add(chamber.temperature(), chamber.transport());
+        transport.add(throat.temperature(), throat.viscosity(), throat.prandtl());
+
+        List<NozzleStation> subsonic = new ArrayList<>();
+        for (int i = 0; i < SUBSONIC_NODES; i++) {
+            // Closer together towards rest, where area changes fastest with pressure.
+            double t = (double) i / SUBSONIC_NODES;
+            WorkingState state = flow.upstreamAt(Math.exp(top + t * t * (middle - top)));
+            subsonic.add(station(state, i == 0 ? Double.MAX_VALUE : flow.areaRatio(state), false, transport));
+        }
+        subsonic.add(throat);
+
+        RecombinationTable table = new RecombinationTable(nodes + 1);
+        List<WorkingState> states = new ArrayList<>();
+        double condensed = 0;
+        for (int i = 0; i <= nodes; i++) {
+            states.add(flow.downstreamAt(Math.exp(middle + (bottom - middle) * i / nodes)));
+            if (i == nodes || i > 0 && i % TRANSPORT_EVERY == 0) {
+                GasState full = downstreamGas.snapshot();
+                transport.add(full.temperature(), full.transport());
+                condensed = full.condensedMassFraction();
+            }
+            note(table);
+        }
+        List<NozzleStation> supersonic = new ArrayList<>();
+        for (int i = 0; i <= nodes; i++) {
+            WorkingState state = states.get(i);
+            double ratio = i == 0 ? 1 : i == nodes ? areaRatio : flow.areaRatio(state);
+            supersonic.add(station(state, ratio, i > 0, transport));
+        }
+        return new GasProfile(subsonic, supersonic, chamber.enthalpy(), table, condensed);
+    }
+
+    private void note(RecombinationTable table) {
+        if (mode == ExpansionMode.SHIFTING) {
+            table.add(solver.pressure(), 1 / solver.molarMass(), recombination.rate(solver));
+        }
+    }
+
+    private IdealExpansion toExit(WorkingState state, double areaRatio) {
+        NozzleStation exit = station(downstreamGas, state, Math.max(1, areaRatio), areaRatio > 1);
+        double characteristicVelocity = flow.characteristicVelocity();
+        double impulse = exit.vacuumImpulse();
+        return new IdealExpansion(
+                mode,
+                chamber,
+                throat,
+                exit,
+                chamber.pressure(),
+                characteristicVelocity,
+                impulse / characteristicVelocity,
+                impulse);
+    }
+
+    /** Station at the state at which the cursor stands, with its transport properties worked out. */
+    private NozzleStation station(GasCursor gas, WorkingState state, double areaRatio, boolean supersonic) {
+        GasTransport transport = gas.snapshot().transport();
+        return station(state, areaRatio, supersonic, transport.viscosity(), transport.frozenPrandtl());
+    }
+
+    private NozzleStation station(WorkingState state, double areaRatio, boolean supersonic, TransportCurve transport) {
+        double t = state.temperature();
+        return station(state, areaRatio, supersonic, transport.viscosity(t), transport.prandtl(t));
+    }
+
+    private NozzleStation station(
+            WorkingState state, double areaRatio, boolean supersonic, double viscosity, double prandtl) {
+        double v = flow.velocity(state);
+        return new NozzleStation(
+                Math.max(1, areaRatio),
+                supersonic,
+                state.pressure(),
+                state.temperature(),
+                state.density(),
+                v,
+                v / state.soundSpeed(),
+                state.enthalpy(),
+                state.gamma(),
+                state.isobaricHeatCapacity(),
+                viscosity,
+                prandtl);
+    }
+
+    private static Isentrope isentrope(GasCursor gas, double entropy) {
+        return pressure -> {
+            gas.setPressureEntropy(pressure, entropy);
+            return working(gas);
+        };
+    }
+
+    private static WorkingState working(GasCursor gas) {
+        double cp = gas instanceof EquilibriumSolver shifting
+                ? shifting.equilibriumHeatCapacity()
+                : gas.frozenHeatCapacity();
+        return new WorkingState(
+                gas.pressure(),
+                gas.temperature(),
+                gas.density(),
+                gas.enthalpy(),
+                gas.entropy(),
+                cp,
+                gas.isentropicExponent(),
+                gas.soundSpeed());
+    }
+}

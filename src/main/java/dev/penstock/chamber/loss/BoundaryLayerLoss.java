@@ -1,0 +1,123 @@
+package dev.penstock.chamber.loss;
+
+import dev.penstock.chamber.contour.ChamberContour;
+import dev.penstock.chamber.design.LossKind;
+import dev.penstock.chamber.flow.GasProfile;
+import dev.penstock.chamber.flow.NozzleStation;
+
+import dev.penstock.provenance.ModelCard;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Momentum lost to wall friction, by the integral momentum equation of a turbulent boundary layer.
+ * <pre>
+ * dθ/dx = (c_f/2)/cos φ − θ [(2 + H) (dv/dx)/v + (dρ/dx)/ρ + (dr/dx)/r]        (x along the axis)
+ * c_f/2 = 0.0128 (ρ_r/ρ) [ρ_r v θ/μ_r]^−1/4,  reference temperature T_r = ½(T_w + T) + 0.22 (T_aw − T)
+ * H     = 1.29 T_w/T + T_aw/T − 1
+ * loss  = 2 π r ρ v² θ cos φ at the exit, over the ideal vacuum thrust
+ * </pre>
+ * The displacement of the stream does not enter: to first order what it takes from the area it gives back as pressure on
+ * the displaced wall. Equation and Blasius friction: [bartz-1965]; reference temperature: [eckert-1955]; μ ~ T^0.7. The
+ * wall is taken at 800 K, cooled metal, or at the local gas where that is colder. Uncertainty a quarter of the loss;
+ * a hot uncooled wall loses about a quarter less. Low-pressure small nozzles, momentum Reynolds number below 1000, are
+ * laminar in part and lose less than this.
+ */
+public final class BoundaryLayerLoss implements LossModel {
+
+    public static final ModelCard CARD = new ModelCard(
+            "chamber.boundary_layer",
+            "Turbulent boundary layer by the integral momentum equation",
+            "dθ/dx = (c_f/2)/cos φ − θ[(2+H) v'/v + ρ'/ρ + r'/r]; loss = 2π r ρ v² θ cos φ",
+            "turbulent layer on a cooled wall; momentum Reynolds number above about 1000",
+            "a quarter of the loss",
+            List.of("bartz-1965", "eckert-1955"));
+
+    private static final double WALL_TEMPERATURE = 800; // K
+    private static final double SHAPE = 1.29; // incompressible H of a 1/7-power profile
+    private static final double VISCOSITY_EXPONENT = 0.7;
+    private static final int STEPS = 90;
+
+    @Override
+    public LossKind kind() {
+        return LossKind.BOUNDARY_LAYER;
+    }
+
+    @Override
+    public ModelCard card() {
+        return CARD;
+    }
+
+    @Override
+    public Result evaluate(LossCase chamber) {
+        ChamberContour contour = chamber.drawing().contour();
+        GasProfile profile = chamber.profile();
+        // The layer starts where the wall begins to converge: ahead of it gas is hardly moving and still burning.
+        double start = -contour.throatRadius();
+        double end = contour.nozzleLength();
+        double theta = 0;
+        NozzleStation gas = gasAt(profile, contour, start);
+        double radius = contour.radiusAt(start);
+        double reynolds = 0;
+        double x = start;
+        for (int i = 1; i <= STEPS; i++) {
+            double t = (double) i / STEPS;
+            double nextX = start + (end - start) * t * (0.2 + 0.8 * t);
+            NozzleStation next = gasAt(profile, contour, nextX);
+            double nextRadius = contour.radiusAt(nextX);
+            double dx = nextX - x;
+            double slope = (nextRadius - radius) / dx;
+            double growth = Math.sqrt(1 + slope * slope) * dx;
+            NozzleStation middle = next;
+            double h = shape(middle);
+            // θ ρ r v^(2+H) is carried along exactly between stations; friction is added.
+            double carried = theta
+                    * (gas.density() * radius / (next.density() * nextRadius))
+                    * Math.pow(gas.velocity() / next.velocity(), 2 + h);
+            theta = withFriction(middle, carried, growth);
+            reynolds = next.massFlux() * theta / next.viscosity();
+            gas = next;
+            radius = nextRadius;
+            x = nextX;
+        }
+        double cosine = Math.cos(chamber.drawing().exitAngle());
+        double drag = 2 * Math.PI * radius * gas.massFlux() * gas.velocity() * theta * cosine;
+        double area = Math.PI * contour.throatRadius() * contour.throatRadius();
+        double thrust =
+                chamber.ideal().vacuumThrustCoefficient() * chamber.ideal().chamberPressure() * area;
+        return Result.nozzle(
+                1 - Math.min(0.5, drag / thrust),
+                String.format(
+                        Locale.ROOT,
+                        "momentum thickness %.3g mm at the exit, momentum Reynolds number %.3g, wall at %.0f K",
+                        1000 * theta,
+                        reynolds,
+                        WALL_TEMPERATURE));
+    }
+
+    /** Adds friction over a step: dθ = k θ^−1/4 ds integrates to θ^5/4 rising by 5/4 k ds. */
+    private static double withFriction(NozzleStation gas, double theta, double length) {
+        double wall = Math.min(WALL_TEMPERATURE, gas.temperature());
+        double recovery = recoveryTemperature(gas);
+        double reference = 0.5 * (wall + gas.temperature()) + 0.22 * (recovery - gas.temperature());
+        double densityRatio = gas.temperature() / reference;
+        double viscosity = gas.viscosity() * Math.pow(reference / gas.temperature(), VISCOSITY_EXPONENT);
+        double k = 0.0128 * densityRatio * Math.pow(gas.massFlux() * densityRatio / viscosity, -0.25);
+        return Math.pow(Math.pow(theta, 1.25) + 1.25 * k * length, 0.8);
+    }
+
+    private static double shape(NozzleStation gas) {
+        double wall = Math.min(WALL_TEMPERATURE, gas.temperature());
+        return SHAPE * wall / gas.temperature() + recoveryTemperature(gas) / gas.temperature() - 1;
+    }
+
+    private static double recoveryTemperature(NozzleStation gas) {
+        double recovery = Math.cbrt(gas.prandtl());
+        return gas.temperature() + recovery * gas.velocity() * gas.velocity() / (2 * gas.specificHeat());
+    }
+
+    private static NozzleStation gasAt(GasProfile profile, ChamberContour contour, double x) {
+        double ratio = Math.min(contour.areaRatioAt(x), x > 0 ? profile.exit().areaRatio() : 1e6);
+        return profile.at(ratio, x > 0);
+    }
+}

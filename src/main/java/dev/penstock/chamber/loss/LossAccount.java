@@ -1,0 +1,55 @@
+package dev.penstock.chamber.loss;
+
+import dev.penstock.chamber.design.LossKind;
+import dev.penstock.chamber.flow.IdealExpansion;
+
+import dev.penstock.errors.Warning;
+import dev.penstock.provenance.ModelCard;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Takes losses off an ideal expansion one after the other, so that the steps add up to the whole. */
+public final class LossAccount {
+
+    private final IdealExpansion ideal;
+    private final List<NamedLoss> losses = new ArrayList<>();
+    private final List<Warning> warnings = new ArrayList<>();
+    private double vacuumImpulse;
+    private double characteristicVelocity;
+
+    public LossAccount(IdealExpansion ideal) {
+        this.ideal = ideal;
+        this.vacuumImpulse = ideal.vacuumImpulse();
+        this.characteristicVelocity = ideal.characteristicVelocity();
+    }
+
+    public void takeOff(LossKind kind, LossModel.Result result, Optional<ModelCard> card) {
+        double after = vacuumImpulse * result.factor();
+        losses.add(new NamedLoss(kind.title(), result.factor(), vacuumImpulse - after, card, result.note()));
+        result.warning().ifPresent(warnings::add);
+        vacuumImpulse = after;
+        characteristicVelocity *= result.velocityFactor();
+    }
+
+    public List<NamedLoss> losses() {
+        return losses;
+    }
+
+    public List<Warning> warnings() {
+        return warnings;
+    }
+
+    public double vacuumImpulse() {
+        return vacuumImpulse;
+    }
+
+    public double characteristicVelocity() {
+        return characteristicVelocity;
+    }
+
+    /** Delivered vacuum thrust per throat area (N/m²). */
+    public double vacuumThrustPerArea() {
+        return ideal.chamberPressure() * vacuumImpulse / characteristicVelocity;
+    }
+}

@@ -1,0 +1,60 @@
+package dev.penstock.chamber.loss;
+
+import dev.penstock.chamber.design.LossKind;
+
+import dev.penstock.errors.Require;
+import dev.penstock.errors.Warning;
+import dev.penstock.provenance.ModelCard;
+import java.util.Optional;
+
+/** Computes one loss of a thrust chamber when the concept does not state its efficiency. */
+public interface LossModel {
+
+    /** @return which loss it computes */
+    LossKind kind();
+
+    /** @return equation, source and range */
+    ModelCard card();
+
+    /** @return whether the loss changes with the size of the chamber, everything else the same */
+    default boolean dependsOnSize() {
+        return true;
+    }
+
+    /**
+     * @param chamber chamber whose loss is wanted
+     * @return impulse after over impulse before this loss, with its evidence
+     */
+    Result evaluate(LossCase chamber);
+
+    /**
+     * A loss factor and its evidence.
+     *
+     * @param factor impulse after over impulse before this loss (-)
+     * @param velocityFactor c* after over c* before this loss (-)
+     * @param note one line for the reader, may be empty text
+     * @param warning present outside the model's fit
+     */
+    public record Result(double factor, double velocityFactor, String note, Optional<Warning> warning) {
+
+        public Result {
+            Require.positive("loss", "factor (-)", factor);
+            Require.positive("loss", "c* factor (-)", velocityFactor);
+        }
+
+        /** A loss of the nozzle, which leaves c* alone. */
+        public static Result nozzle(double factor, String note, Optional<Warning> warning) {
+            return new Result(factor, 1, note, warning);
+        }
+
+        /** A loss of the nozzle, which leaves c* alone. */
+        public static Result nozzle(double factor, String note) {
+            return nozzle(factor, note, Optional.empty());
+        }
+
+        /** A loss of the combustor, which lowers impulse and c* alike. */
+        public static Result combustor(double factor, String note) {
+            return new Result(factor, factor, note, Optional.empty());
+        }
+    }
+}

@@ -1,8 +1,0 @@
-package dev.penstock.combustion;
-
-/** What is assigned besides pressure. */
-enum Assigned {
-    TEMPERATURE,
-    ENTHALPY,
-    ENTROPY
-}

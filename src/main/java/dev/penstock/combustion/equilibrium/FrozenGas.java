@@ -1,0 +1,220 @@
+package dev.penstock.combustion.equilibrium;
+
+import dev.penstock.combustion.gas.GasCursor;
+import dev.penstock.combustion.gas.GasState;
+import dev.penstock.combustion.species.SpeciesLibrary;
+import dev.penstock.combustion.species.SpeciesSet;
+import dev.penstock.combustion.species.ThermoTable;
+
+import dev.penstock.errors.NotConverged;
+import dev.penstock.errors.OutsideValidity;
+import dev.penstock.errors.Require;
+import dev.penstock.quantities.Constants;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * Gas whose composition no longer changes, condensed species carried along at the gas's temperature. Ideal gas, volume of
+ * condensed species left out. Data end as in {@link EquilibriumSolver}. Not thread-safe.
+ */
+public final class FrozenGas implements GasCursor {
+
+    private static final double R = Constants.MOLAR_GAS_CONSTANT;
+    private static final double LOWEST_TEMPERATURE = 50;
+    private static final double HIGHEST_TEMPERATURE = 8000;
+    private static final int MOST_STEPS = 60;
+    private static final double TOLERANCE = 1e-13;
+
+    private final SpeciesSet set;
+    private final double[] moles;
+    private final ThermoTable thermo;
+    private final double gasMoles;
+    private final double mixingEntropy;
+    private double pressure;
+    private double temperature = 1000;
+    private int iterations;
+
+    /**
+     * @param set species
+     * @param molesPerKilogram moles of each species of the set in a kilogram of mixture (mol/kg)
+     */
+    public FrozenGas(SpeciesSet set, double[] molesPerKilogram) {
+        this.set = set;
+        this.moles = molesPerKilogram.clone();
+        this.thermo = set.thermo();
+        double sum = 0;
+        for (int j = 0; j < set.gasCount(); j++) {
+            sum += Require.notNegative(
+                    "frozen gas", "moles of " + set.species().get(j).name(), moles[j]);
+        }
+        gasMoles = Require.positive("frozen gas", "moles of gas (mol/kg)", sum);
+        double mixing = 0;
+        for (int j = 0; j < set.gasCount(); j++) {
+            mixing -= moles[j] > 0 ? moles[j] * Math.log(moles[j] / sum) : 0;
+        }
+        mixingEntropy = mixing;
+    }
+
+    /**
+     * @param library species
+     * @param state a state whose composition is to be kept
+     * @return the gas, at the pressure and temperature of the state
+     */
+    public static FrozenGas of(SpeciesLibrary library, GasState state) {
+        Set<String> elements = new TreeSet<>();
+        state.moleFractions()
+                .keySet()
+                .forEach(name -> elements.addAll(library.named(name).atoms().keySet()));
+        SpeciesSet set = library.speciesFor(elements);
+        double[] moles = new double[set.size()];
+        double mass = 0;
+        for (Map.Entry<String, Double> entry : state.moleFractions().entrySet()) {
+            int j = set.indexOf(entry.getKey());
+            moles[j] = entry.getValue();
+            mass += entry.getValue() * set.species().get(j).molarMass();
+        }
+        for (int j = 0; j < moles.length; j++) {
+            moles[j] /= mass;
+        }
+        FrozenGas gas = new FrozenGas(set, moles);
+        gas.setPressureTemperature(state.pressure(), state.temperature());
+        return gas;
+    }
+
+    /** @return the species of the mixture */
+    public SpeciesSet speciesSet() {
+        return set;
+    }
+
+    /**
+     * @param species index in the species set
+     * @return its amount (mol/kg)
+     */
+    public double moles(int species) {
+        return moles[species];
+    }
+
+    @Override
+    public void setPressureTemperature(double newPressure, double newTemperature) {
+        pressure = Require.within("frozen gas", "pressure (Pa)", newPressure, 1e-3, 1e9);
+        temperature = Require.within(
+                "frozen gas", "temperature (K)", newTemperature, LOWEST_TEMPERATURE, HIGHEST_TEMPERATURE);
+        thermo.evaluate(temperature);
+        iterations = 0;
+    }
+
+    @Override
+    public void setPressureEnthalpy(double newPressure, double enthalpy) {
+        Require.finite("frozen gas", "enthalpy (J/kg)", enthalpy);
+        pressure = Require.within("frozen gas", "pressure (Pa)", newPressure, 1e-3, 1e9);
+        newton(true, enthalpy);
+    }
+
+    @Override
+    public void setPressureEntropy(double newPressure, double entropy) {
+        Require.finite("frozen gas", "entropy (J/(kg·K))", entropy);
+        pressure = Require.within("frozen gas", "pressure (Pa)", newPressure, 1e-3, 1e9);
+        newton(false, entropy);
+    }
+
+    /** cp is positive throughout, so both functions rise and Newton in ln T, with its step bounded, cannot cycle far. */
+    private void newton(boolean enthalpyGiven, double target) {
+        for (iterations = 1; iterations <= MOST_STEPS; iterations++) {
+            thermo.evaluate(temperature);
+            double step = enthalpyGiven
+                    ? (target - enthalpy()) / (frozenHeatCapacity() * temperature)
+                    : (target - entropy()) / frozenHeatCapacity();
+            temperature *= Math.exp(Math.max(-0.5, Math.min(0.5, step)));
+            if (!(temperature >= LOWEST_TEMPERATURE && temperature <= HIGHEST_TEMPERATURE)) {
+                double reached = temperature;
+                temperature = 1000;
+                throw new OutsideValidity(
+                        String.format(
+                                Locale.ROOT,
+                                "frozen gas at %.6g Pa and %.6g %s",
+                                pressure,
+                                target,
+                                enthalpyGiven ? "J/kg" : "J/(kg·K)"),
+                        "temperature (K)",
+                        reached,
+                        "50 K to 8000 K");
+            }
+            if (Math.abs(step) < TOLERANCE || iterations > 8 && Math.abs(step) < 1e-11) {
+                thermo.evaluate(temperature);
+                return;
+            }
+        }
+        throw new NotConverged(
+                "temperature of frozen gas", MOST_STEPS, Double.POSITIVE_INFINITY, "last at " + temperature + " K");
+    }
+
+    @Override
+    public double pressure() {
+        return pressure;
+    }
+
+    @Override
+    public double temperature() {
+        return temperature;
+    }
+
+    @Override
+    public double density() {
+        return pressure / (gasMoles * R * temperature);
+    }
+
+    @Override
+    public double enthalpy() {
+        double sum = 0;
+        for (int j = 0; j < moles.length; j++) {
+            sum += moles[j] * thermo.h[j];
+        }
+        return sum * R * temperature;
+    }
+
+    @Override
+    public double entropy() {
+        double sum = mixingEntropy - gasMoles * Math.log(pressure / Constants.STANDARD_STATE_PRESSURE);
+        for (int j = 0; j < moles.length; j++) {
+            sum += moles[j] * thermo.s[j];
+        }
+        return sum * R;
+    }
+
+    @Override
+    public double molarMass() {
+        return 1 / gasMoles;
+    }
+
+    @Override
+    public double frozenHeatCapacity() {
+        double sum = 0;
+        for (int j = 0; j < moles.length; j++) {
+            sum += moles[j] * thermo.cp[j];
+        }
+        return sum * R;
+    }
+
+    @Override
+    public double isentropicExponent() {
+        double cp = frozenHeatCapacity();
+        return cp / (cp - gasMoles * R);
+    }
+
+    @Override
+    public double soundSpeed() {
+        return Math.sqrt(isentropicExponent() * gasMoles * R * temperature);
+    }
+
+    /** @return Newton steps of the last solution */
+    public int iterations() {
+        return iterations;
+    }
+
+    @Override
+    public GasState snapshot() {
+        return new GasSnapshot(set).frozen(this);
+    }
+}

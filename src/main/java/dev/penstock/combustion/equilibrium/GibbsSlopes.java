@@ -1,0 +1,91 @@
+package dev.penstock.combustion.equilibrium;
+
+import dev.penstock.combustion.species.DenseSystem;
+
+import dev.penstock.quantities.Constants;
+
+/**
+ * Slopes of an equilibrium from the matrix M of {@link GibbsNewton} at the solution: how potentials, condensed amounts, ln n
+ * (and ln T) answer to a change of ln T or ln p. Source: [nasa-rp-1311], part I, chapter 2; the isentropic exponent
+ * directly from the system with entropy held, which stays regular where cp is without bound (a boiling pure substance).
+ * <pre>
+ * cp/R           = M_TT + Σ_i M_Ti x_i      with x = -M⁻¹ (column of T), row and column of T left out
+ * (∂ln v/∂ln T)_p = 1 + x_n
+ * (∂ln v/∂ln p)_T = y_n - 1                  with y = M⁻¹ (Σ a_kj n_j, 0, n)
+ * 1/γ_s          = 1 - z_n - z_T             with z = M⁻¹ (Σ a_kj n_j, 0, n, Σ n_j h_j/RT + n), whole matrix
+ * </pre>
+ * Not thread-safe.
+ */
+final class GibbsSlopes {
+
+    private final GibbsState state;
+    private final GibbsNewton newton;
+    private final DenseSystem system;
+    private final double[] answer;
+
+    GibbsSlopes(GibbsState state, GibbsNewton newton) {
+        this.state = state;
+        this.newton = newton;
+        int capacity = state.elements + state.condensed + 2;
+        system = new DenseSystem(capacity);
+        answer = new double[capacity];
+    }
+
+    /** @return −(∂ln p/∂ln v)_s with shifting composition (-) */
+    double isentropicExponent() {
+        int rowN = state.elements + state.activeCount();
+        system.factor(newton.matrix(), rowN + 2);
+        pressureSide(rowN);
+        answer[rowN + 1] = newton.matrix()[rowN][rowN + 1] + state.gasMoles;
+        system.solve(answer);
+        return 1 / (1 - answer[rowN] - answer[rowN + 1]);
+    }
+
+    /** @return (∂ln v/∂ln p)_T (-) */
+    double volumePressureSlope() {
+        int rowN = state.elements + state.activeCount();
+        system.factor(newton.matrix(), rowN + 1);
+        pressureSide(rowN);
+        system.solve(answer);
+        return answer[rowN] - 1;
+    }
+
+    /** @return (∂ln v/∂ln T)_p (-) */
+    double volumeTemperatureSlope() {
+        int rowN = state.elements + state.activeCount();
+        temperatureAnswer(rowN + 1);
+        return 1 + answer[rowN];
+    }
+
+    /** @return cp with shifting composition (J/(kg·K)) */
+    double heatCapacity() {
+        int rowT = state.elements + state.activeCount() + 1;
+        temperatureAnswer(rowT);
+        double[] row = newton.matrix()[rowT];
+        double sum = row[rowT];
+        for (int i = 0; i < rowT; i++) {
+            sum += row[i] * answer[i];
+        }
+        return sum * Constants.MOLAR_GAS_CONSTANT;
+    }
+
+    private void temperatureAnswer(int rowT) {
+        double[][] matrix = newton.matrix();
+        system.factor(matrix, rowT);
+        for (int i = 0; i < rowT; i++) {
+            answer[i] = -matrix[i][rowT];
+        }
+        system.solve(answer);
+    }
+
+    private void pressureSide(int rowN) {
+        double[][] matrix = newton.matrix();
+        for (int k = 0; k < state.elements; k++) {
+            answer[k] = matrix[k][rowN];
+        }
+        for (int i = state.elements; i < rowN; i++) {
+            answer[i] = 0;
+        }
+        answer[rowN] = state.gasMoles;
+    }
+}

@@ -1,0 +1,58 @@
+package dev.penstock.combustion.gas;
+
+/**
+ * A movable state of burnt gas for hot loops: set it, read what is needed; nothing is allocated. Not thread-safe. Getters
+ * before the first {@code set} or after a failed one are undefined. The {@code set} methods throw
+ * {@link dev.penstock.errors.OutsideValidity} where the data or the model end, and
+ * {@link dev.penstock.errors.NotConverged} when no solution is found.
+ */
+public interface GasCursor {
+
+    /**
+     * @param pressure absolute pressure (Pa)
+     * @param temperature temperature (K)
+     */
+    void setPressureTemperature(double pressure, double temperature);
+
+    /**
+     * @param pressure absolute pressure (Pa)
+     * @param enthalpy specific enthalpy relative to the elements at 298.15 K (J/kg)
+     */
+    void setPressureEnthalpy(double pressure, double enthalpy);
+
+    /**
+     * @param pressure absolute pressure (Pa)
+     * @param entropy specific entropy (J/(kg·K))
+     */
+    void setPressureEntropy(double pressure, double entropy);
+
+    /** @return absolute pressure (Pa) */
+    double pressure();
+
+    /** @return temperature (K) */
+    double temperature();
+
+    /** @return density (kg/m³) */
+    double density();
+
+    /** @return specific enthalpy relative to the elements at 298.15 K (J/kg) */
+    double enthalpy();
+
+    /** @return specific entropy (J/(kg·K)) */
+    double entropy();
+
+    /** @return mass over moles of gas (kg/mol), condensed mass included */
+    double molarMass();
+
+    /** @return −(∂ln p/∂ln v)_s as this cursor moves: composition shifting or frozen (-) */
+    double isentropicExponent();
+
+    /** @return speed of sound as this cursor moves: composition shifting or frozen (m/s) */
+    double soundSpeed();
+
+    /** @return specific heat at constant pressure with frozen composition (J/(kg·K)) */
+    double frozenHeatCapacity();
+
+    /** @return the whole state as an immutable record, with transport properties */
+    GasState snapshot();
+}

@@ -1,0 +1,2 @@
+/** State and transport properties of a gas mixture: {@link GasState}, {@link MixtureTransport}. */
+package dev.penstock.combustion.gas;

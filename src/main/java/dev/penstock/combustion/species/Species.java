@@ -1,0 +1,55 @@
+package dev.penstock.combustion.species;
+
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.fluids.AtomicWeights;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A species that may appear in the burnt mixture.
+ *
+ * @param name name in the field's notation; condensed ones end in (gr), (L) or the like
+ * @param condensed whether it is a pure condensed phase and not part of the gas
+ * @param atoms atoms per molecule by element symbol
+ * @param intervals thermodynamic fit, ascending in temperature and adjoining
+ * @param collision figures for transport properties, if known
+ * @param record what the source calls the entry
+ * @param source key into docs/sources
+ */
+public record Species(
+        String name,
+        boolean condensed,
+        Map<String, Integer> atoms,
+        List<ThermoInterval> intervals,
+        Optional<Collision> collision,
+        String record,
+        String source) {
+
+    public Species {
+        for (String element : atoms.keySet()) {
+            if (AtomicWeights.of(element).isEmpty()) {
+                throw new InvalidInput("", name + ".atoms", element, "its atomic weight is not known here");
+            }
+        }
+        atoms = Map.copyOf(atoms);
+        intervals = List.copyOf(intervals);
+    }
+
+    /** @return molar mass (kg/mol) */
+    public double molarMass() {
+        return atoms.entrySet().stream()
+                .mapToDouble(e -> e.getValue() * AtomicWeights.of(e.getKey()).orElseThrow())
+                .sum();
+    }
+
+    /** @return lowest temperature of the fit (K) */
+    public double minimumTemperature() {
+        return intervals.get(0).low();
+    }
+
+    /** @return highest temperature of the fit (K) */
+    public double maximumTemperature() {
+        return intervals.get(intervals.size() - 1).high();
+    }
+}

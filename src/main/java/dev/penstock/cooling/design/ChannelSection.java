@@ -1,0 +1,27 @@
+package dev.penstock.cooling.design;
+
+import dev.penstock.errors.Require;
+
+/**
+ * Size of one channel at one place. Places between sections are interpolated over the logarithm of the area ratio, so
+ * that a layout keeps its meaning when the throat changes size.
+ *
+ * @param areaRatio cross-section over throat area (-)
+ * @param upstream whether the place is upstream of the throat
+ * @param width channel width, or inner diameter of a tube (m)
+ * @param height channel height; for a tube the same as the width (m)
+ */
+public record ChannelSection(double areaRatio, boolean upstream, double width, double height) {
+
+    public ChannelSection {
+        Require.within("channel section", "area ratio (-)", areaRatio, 1 - 1e-9, 1e4);
+        Require.positive("channel section", "channel width (m)", width);
+        Require.positive("channel section", "channel height (m)", height);
+    }
+
+    /** @return place on one axis through the throat: logarithm of the area ratio, negative upstream */
+    public double place() {
+        double distance = Math.log(Math.max(areaRatio, 1));
+        return upstream ? -distance : distance;
+    }
+}

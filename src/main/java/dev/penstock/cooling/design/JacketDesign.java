@@ -1,0 +1,125 @@
+package dev.penstock.cooling.design;
+
+import dev.penstock.cooling.coolant.CoolantSideDesign;
+import dev.penstock.cooling.gas.GasSideDesign;
+import dev.penstock.cooling.wall.WallDesign;
+
+import dev.penstock.errors.Require;
+import java.util.Objects;
+
+/**
+ * A jacket as designed. Whatever is left open is chosen by the solver and reported.
+ *
+ * @param wall wall and shell
+ * @param channels channels
+ * @param route way of the coolant
+ * @param gasSide models of the gas side
+ * @param coolantSide models of the coolant side
+ * @param limits what it is held against
+ * @param cells number of cells along the jacket (-)
+ * @param extension what follows where the jacket ends before the nozzle does
+ */
+public record JacketDesign(
+        WallDesign wall,
+        ChannelLayout channels,
+        CoolantRoute route,
+        GasSideDesign gasSide,
+        CoolantSideDesign coolantSide,
+        JacketLimits limits,
+        int cells,
+        ExtensionDesign extension) {
+
+    /** Cells along the jacket unless a design says otherwise. */
+    public static final int DEFAULT_CELLS = 100;
+
+    public JacketDesign {
+        Objects.requireNonNull(wall, "wall");
+        Objects.requireNonNull(channels, "channels");
+        Objects.requireNonNull(route, "route");
+        Objects.requireNonNull(gasSide, "gasSide");
+        Objects.requireNonNull(coolantSide, "coolantSide");
+        Objects.requireNonNull(limits, "limits");
+        Objects.requireNonNull(extension, "extension");
+        Require.within("jacket", "number of cells (-)", cells, 4, 10_000);
+    }
+
+    /** A jacket whose extension, if the nozzle needs one, is the standard one. */
+    public JacketDesign(
+            WallDesign wall,
+            ChannelLayout channels,
+            CoolantRoute route,
+            GasSideDesign gasSide,
+            CoolantSideDesign coolantSide,
+            JacketLimits limits,
+            int cells) {
+        this(wall, channels, route, gasSide, coolantSide, limits, cells, ExtensionDesign.standard());
+    }
+
+    /** @return milled copper-silver-zirconium liner in counterflow, sized by the solver */
+    public static JacketDesign automatic() {
+        return new JacketDesign(
+                WallDesign.of("copper-silver-zirconium"),
+                ChannelLayout.automatic(),
+                CoolantRoute.of(CoolantRoute.Kind.COUNTERFLOW),
+                GasSideDesign.standard(),
+                CoolantSideDesign.standard(),
+                JacketLimits.standard(),
+                DEFAULT_CELLS);
+    }
+
+    /**
+     * @param layout channels
+     * @return the same jacket with those channels, for example the ones that an earlier solution was sized to
+     */
+    public JacketDesign withChannels(ChannelLayout layout) {
+        return new JacketDesign(wall, layout, route, gasSide, coolantSide, limits, cells, extension);
+    }
+
+    /**
+     * @param newWall wall
+     * @return the same jacket with that wall
+     */
+    public JacketDesign withWall(WallDesign newWall) {
+        return new JacketDesign(newWall, channels, route, gasSide, coolantSide, limits, cells, extension);
+    }
+
+    /**
+     * @param newRoute way of the coolant
+     * @return the same jacket with that route
+     */
+    public JacketDesign withRoute(CoolantRoute newRoute) {
+        return new JacketDesign(wall, channels, newRoute, gasSide, coolantSide, limits, cells, extension);
+    }
+
+    /**
+     * @param newGasSide models of the gas side
+     * @return the same jacket with those models
+     */
+    public JacketDesign withGasSide(GasSideDesign newGasSide) {
+        return new JacketDesign(wall, channels, route, newGasSide, coolantSide, limits, cells, extension);
+    }
+
+    /**
+     * @param newCoolantSide models of the coolant side
+     * @return the same jacket with those models
+     */
+    public JacketDesign withCoolantSide(CoolantSideDesign newCoolantSide) {
+        return new JacketDesign(wall, channels, route, gasSide, newCoolantSide, limits, cells, extension);
+    }
+
+    /**
+     * @param newLimits limits
+     * @return the same jacket with those limits
+     */
+    public JacketDesign withLimits(JacketLimits newLimits) {
+        return new JacketDesign(wall, channels, route, gasSide, coolantSide, newLimits, cells, extension);
+    }
+
+    /**
+     * @param newCells number of cells
+     * @return the same jacket with that many cells
+     */
+    public JacketDesign withCells(int newCells) {
+        return new JacketDesign(wall, channels, route, gasSide, coolantSide, limits, newCells, extension);
+    }
+}

@@ -1,0 +1,32 @@
+package dev.penstock.cooling.design;
+
+import dev.penstock.errors.Require;
+import java.util.OptionalDouble;
+
+/**
+ * What a jacket is held against, and what automatic sizing works towards.
+ *
+ * @param wallTemperature highest temperature of the wall metal (K); empty takes the material's
+ * @param coolantWallTemperature highest temperature of the channel floor (K); empty takes the coolant's coking limit
+ * @param pressureDropFraction largest pressure drop over chamber pressure (-)
+ * @param life load cycles that the liner has to stand (-)
+ */
+public record JacketLimits(
+        OptionalDouble wallTemperature,
+        OptionalDouble coolantWallTemperature,
+        double pressureDropFraction,
+        double life) {
+
+    public JacketLimits {
+        wallTemperature.ifPresent(t -> Require.positive("jacket limits", "wall temperature (K)", t));
+        coolantWallTemperature.ifPresent(
+                t -> Require.positive("jacket limits", "coolant-side wall temperature (K)", t));
+        Require.within("jacket limits", "pressure drop over chamber pressure (-)", pressureDropFraction, 1e-4, 10);
+        Require.within("jacket limits", "life (cycles)", life, 1, 1e7);
+    }
+
+    /** @return limits of material and coolant, a quarter of chamber pressure, ten load cycles */
+    public static JacketLimits standard() {
+        return new JacketLimits(OptionalDouble.empty(), OptionalDouble.empty(), 0.25, 10);
+    }
+}

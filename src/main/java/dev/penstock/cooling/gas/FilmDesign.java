@@ -1,0 +1,57 @@
+package dev.penstock.cooling.gas;
+
+import dev.penstock.errors.Require;
+import java.util.Objects;
+import java.util.OptionalDouble;
+
+/**
+ * A film of the coolant along the hot wall. It enters with the temperature of the jacket's inlet unless stated.
+ *
+ * @param kind state in which it enters
+ * @param fraction film flow over the flow through the throat (-)
+ * @param areaRatio cross-section over throat area where it enters (-); empty takes the injector face
+ * @param upstream whether that place is upstream of the throat
+ * @param temperature temperature with which it enters (K); empty takes that of the jacket's inlet
+ * @param slotHeight height of the slot (m), for a gaseous film
+ * @param efficiency share of a liquid film that stays on the wall until it evaporates (-)
+ */
+public record FilmDesign(
+        Kind kind,
+        double fraction,
+        OptionalDouble areaRatio,
+        boolean upstream,
+        OptionalDouble temperature,
+        double slotHeight,
+        double efficiency) {
+
+    /** State in which the film enters. */
+    public enum Kind {
+        GASEOUS,
+        LIQUID
+    }
+
+    public FilmDesign {
+        Objects.requireNonNull(kind, "kind");
+        Require.within("film", "share of the throat flow (-)", fraction, 1e-5, 0.5);
+        areaRatio.ifPresent(e -> Require.within("film", "area ratio (-)", e, 1, 1e4));
+        temperature.ifPresent(t -> Require.positive("film", "temperature (K)", t));
+        Require.within("film", "slot height (m)", slotHeight, 1e-5, 0.1);
+        Require.within("film", "efficiency (-)", efficiency, 0.01, 1);
+    }
+
+    /**
+     * @param fraction film flow over the flow through the throat (-)
+     * @return a liquid film from the injector's rim, half of which stays on the wall
+     */
+    public static FilmDesign liquid(double fraction) {
+        return new FilmDesign(Kind.LIQUID, fraction, OptionalDouble.empty(), true, OptionalDouble.empty(), 1e-3, 0.5);
+    }
+
+    /**
+     * @param fraction film flow over the flow through the throat (-)
+     * @return a gaseous film from a slot of 1 mm at the injector's rim
+     */
+    public static FilmDesign gaseous(double fraction) {
+        return new FilmDesign(Kind.GASEOUS, fraction, OptionalDouble.empty(), true, OptionalDouble.empty(), 1e-3, 1);
+    }
+}

@@ -1,0 +1,72 @@
+package dev.penstock.cooling.jacket;
+
+import dev.penstock.cooling.design.ChannelLayout;
+
+import dev.penstock.errors.Require;
+import dev.penstock.errors.Warning;
+import dev.penstock.fluids.state.FluidState;
+import dev.penstock.provenance.LimitCheck;
+import dev.penstock.provenance.ModelCard;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A jacket that has been marched through.
+ *
+ * @param stations cells from the injector to the end of the jacket, x rising
+ * @param inlet coolant in the inlet manifold
+ * @param outlet coolant in the outlet manifold
+ * @param heatLoad heat taken up by the coolant (W)
+ * @param pressureDrop inlet minus outlet manifold pressure (Pa)
+ * @param coolantTemperatureRise outlet minus inlet manifold temperature (K)
+ * @param peakWallTemperature hottest temperature of the wall metal (K)
+ * @param peakHeatFlux largest heat flux into the wall (W/m²)
+ * @param layout channels as solved, with the numbers that were chosen where the design left them open
+ * @param wall strength of the hot wall, station by station
+ * @param extension what follows where the jacket ends before the nozzle
+ * @param limits every limit held against its value
+ * @param warnings what the reader must know
+ * @param models models at work
+ * @param iterations wall balances solved, all passes and the sizing included
+ */
+public record JacketResult(
+        List<JacketStation> stations,
+        FluidState inlet,
+        FluidState outlet,
+        double heatLoad,
+        double pressureDrop,
+        double coolantTemperatureRise,
+        double peakWallTemperature,
+        double peakHeatFlux,
+        ChannelLayout layout,
+        List<WallAssessment> wall,
+        Optional<ExtensionResult> extension,
+        List<LimitCheck> limits,
+        List<Warning> warnings,
+        List<ModelCard> models,
+        int iterations) {
+
+    public JacketResult {
+        Require.finite("jacket", "heat load (W)", heatLoad);
+        Require.finite("jacket", "pressure drop (Pa)", pressureDrop);
+        Require.finite("jacket", "coolant temperature rise (K)", coolantTemperatureRise);
+        Require.positive("jacket", "peak wall temperature (K)", peakWallTemperature);
+        Require.finite("jacket", "peak heat flux (W/m²)", peakHeatFlux);
+        stations = List.copyOf(stations);
+        wall = List.copyOf(wall);
+        models = List.copyOf(models);
+        limits = List.copyOf(limits);
+        warnings = List.copyOf(warnings);
+    }
+
+    /** @return whether every limit is kept */
+    public boolean feasible() {
+        return limits.stream().allMatch(LimitCheck::met);
+    }
+
+    /** @return the limit with the smallest relative margin: the one that says no, if any does */
+    public Optional<LimitCheck> bindingLimit() {
+        return limits.stream().min(Comparator.comparingDouble(LimitCheck::margin));
+    }
+}

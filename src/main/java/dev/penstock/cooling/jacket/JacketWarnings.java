@@ -1,0 +1,148 @@
+package dev.penstock.cooling.jacket;
+
+import dev.penstock.cooling.coolant.DeteriorationOnset;
+import dev.penstock.cooling.march.JacketRun;
+import dev.penstock.cooling.march.LegField;
+
+import dev.penstock.errors.Warning;
+import dev.penstock.fluids.state.Fluid;
+import dev.penstock.fluids.state.FluidCursor;
+import dev.penstock.fluids.state.FluidState;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+
+/** What the reader of a marched jacket must know. */
+final class JacketWarnings {
+
+    private static final String JACKET = "cooling jacket";
+    private static final double BRANCH_MISMATCH = 0.05;
+
+    private final JacketRun run;
+    private final FluidState inlet;
+    private final FluidState outlet;
+    private final List<Warning> warnings = new ArrayList<>();
+    private int cells;
+    private int uncovered;
+    private int twoPhase;
+    private int firstTwoPhase = -1;
+    private int hotWall;
+    private int deteriorated;
+    private int firstDeteriorated = -1;
+
+    JacketWarnings(JacketRun run, FluidState inlet, FluidState outlet) {
+        this.run = run;
+        this.inlet = inlet;
+        this.outlet = outlet;
+    }
+
+    List<Warning> collect(Optional<ExtensionResult> extension) {
+        try (FluidCursor cursor = run.properties.fluid().cursor()) {
+            run.forEachCell((field, c) -> count(field, c, cursor));
+        }
+        if (uncovered > 0) {
+            add(
+                    run.correlation.card().id(),
+                    "%d of %d cells lie outside the range of the correlation (%s)",
+                    uncovered,
+                    cells,
+                    run.correlation.card().range());
+        }
+        if (twoPhase > 0) {
+            add(
+                    JACKET,
+                    "coolant is two-phase in %d of %d cells, nearest the injector at x = %.4g m (area ratio %.4g); heat"
+                            + " transfer there is that of a saturated mixture and uncertain",
+                    twoPhase,
+                    cells,
+                    run.grid.x[firstTwoPhase],
+                    run.grid.areaRatio[firstTwoPhase]);
+        }
+        if (hotWall > 0) {
+            add(
+                    JACKET,
+                    "channel floor is hotter than %.4g K, the end of the fluid's model, in %d of %d cells; properties"
+                            + " at the wall are those at the end",
+                    run.properties.highestTemperature(),
+                    hotWall,
+                    cells);
+        }
+        if (deteriorated > 0) {
+            add(
+                    DeteriorationOnset.CARD.id(),
+                    "heat transfer may deteriorate near the pseudo-critical temperature in %d of %d cells, nearest the"
+                            + " injector at x = %.4g m (area ratio %.4g); the wall may run hotter than shown",
+                    deteriorated,
+                    cells,
+                    run.grid.x[firstDeteriorated],
+                    run.grid.areaRatio[firstDeteriorated]);
+        }
+        branches();
+        fluidModel();
+        extension.ifPresent(e -> add(
+                JACKET,
+                "the jacket ends at area ratio %.4g; beyond it a radiating extension of %s is assumed, at %.0f K where it"
+                        + " starts",
+                e.startAreaRatio(),
+                e.material(),
+                e.startTemperature()));
+        return warnings;
+    }
+
+    private void count(LegField field, int c, FluidCursor cursor) {
+        cells++;
+        uncovered += field.covered[c] ? 0 : 1;
+        hotWall += field.floor[c] > run.properties.highestTemperature() ? 1 : 0;
+        double quality = run.properties.quality(field.pressure[c], field.enthalpy[c]);
+        if (quality > 0 && quality < 1) {
+            twoPhase++;
+            firstTwoPhase = firstTwoPhase < 0 ? c : Math.min(firstTwoPhase, c);
+        }
+        if (deteriorates(field, c, cursor)) {
+            deteriorated++;
+            firstDeteriorated = firstDeteriorated < 0 ? c : Math.min(firstDeteriorated, c);
+        }
+    }
+
+    private boolean deteriorates(LegField field, int c, FluidCursor cursor) {
+        double reduced = field.pressure[c] / run.pseudoCritical.criticalPressure();
+        if (!(reduced > 1 && reduced < DeteriorationOnset.HIGHEST_REDUCED_PRESSURE)) {
+            return false;
+        }
+        double middle = run.pseudoCritical.at(field.pressure[c]);
+        if (!(field.bulk[c] < middle && field.floor[c] > middle)) {
+            return false;
+        }
+        double flux = field.coolantCoefficient[c] * (field.floor[c] - field.bulk[c]);
+        return flux / field.massFlux[c] > DeteriorationOnset.fluxOverMassFlux(cursor, field.pressure[c], middle);
+    }
+
+    /** The branches of a split end in one manifold; sized apart, they need not arrive with one pressure. */
+    private void branches() {
+        double drop = run.question.inletPressure() - run.outletPressure;
+        double spread = run.highestBranchPressure - run.outletPressure;
+        if (run.branches.size() > 1 && spread > BRANCH_MISMATCH * drop) {
+            add(
+                    JACKET,
+                    "the branches of the split arrive with pressures %.3g MPa apart; the lower one is taken, so the other"
+                            + " needs an orifice or another share",
+                    spread / 1e6);
+        }
+    }
+
+    /** What the fluid's own model says of the coolant as it enters and leaves, each sentence once. */
+    private void fluidModel() {
+        Set<Warning> said = new LinkedHashSet<>();
+        Fluid fluid = run.properties.fluid();
+        said.addAll(fluid.warnings(inlet));
+        said.addAll(fluid.warnings(outlet));
+        warnings.addAll(said);
+    }
+
+    private void add(String source, String format, Object... values) {
+        warnings.add(new Warning(source, String.format(Locale.ROOT, format, values)));
+    }
+}

@@ -1,0 +1,269 @@
+package dev.penstock.cooling.march;
+
+import dev.penstock.cooling.coolant.ChannelFlow;
+import dev.penstock.cooling.coolant.ChannelFriction;
+import dev.penstock.cooling.coolant.CoolantProperties;
+import dev.penstock.cooling.coolant.CurvedChannel;
+
+/**
+ * Wall and coolant of one cell, solved together for the temperature T_s of the surface that faces the gas.
+ * <pre>
+ * q(T_s) from the gas;  h = h_0 + q A/2ṁ − V²/2;  p from the momentum so far;  then
+ * r(T_s) = q − q_c,  q_c what the coolant takes from a wall that passes q
+ * </pre>
+ * The hotter the surface, the less the gas gives and the more the coolant takes, so r falls from above zero at the coolant's
+ * temperature to below zero at the gas's: a root lies between, however steeply boiling, drying out or a pseudo-critical
+ * point make the coolant answer. Secant steps held inside that bracket; at each, density and
+ * pressure are settled by substitution, the better the smaller the step. Where properties have a small step just at the root
+ * there is none: the cell then stands at the step. Not thread-safe; allocates nothing.
+ */
+final class CellBalance {
+
+    private static final double ENTRANCE_LOSS = 0.5;
+    private static final int MOST_EVALUATIONS = 150;
+    private static final int MOST_SUBSTITUTIONS = 60;
+    private static final int MOST_RETREATS = 12;
+    private static final int STEPS_PER_HALVING = 4;
+    private static final double TOLERANCE = 1e-9;
+    private static final double NARROWEST = 1e-14;
+    private static final double SETTLED = 1e-8;
+    private static final double FIRST_DRIFT = 1e-4;
+    private static final double DRIFT_PER_STEP = 1e-2;
+    private static final double DRIFT_IN_RESIDUAL = 3;
+    private static final double LARGEST_STEP_IN_PROPERTIES = 0.05;
+
+    private final JacketGrid grid;
+    private final ChannelGrid channels;
+    private final CoolantProperties properties;
+    private final WallBalance wall;
+    private final ChannelFlow flow;
+    private final boolean curved;
+
+    /** The leg. */
+    private double perChannel;
+
+    private double areaPerFlow;
+    private double floor;
+
+    /** What the cells before this one left. */
+    private boolean first;
+
+    private double total;
+    private double distance;
+    private double upstreamPressure;
+    private double previousVelocity;
+    private double previousMomentum;
+    private double previousFriction;
+
+    /** This cell. */
+    private int cell;
+
+    private double half;
+    private double friction;
+    private double density;
+    private double curvature;
+    private double drift;
+    private double change;
+
+    /** The solution at the cell's middle. */
+    double pressure;
+
+    double velocity;
+    double massFlux;
+
+    CellBalance(
+            JacketGrid grid,
+            ChannelGrid channels,
+            CoolantProperties properties,
+            WallBalance wall,
+            ChannelFlow flow,
+            boolean curved) {
+        this.grid = grid;
+        this.channels = channels;
+        this.properties = properties;
+        this.wall = wall;
+        this.flow = flow;
+        this.curved = curved;
+    }
+
+    /**
+     * Stands at the inlet of a leg.
+     *
+     * @param leg leg
+     * @param inlet inlet pressure (Pa)
+     * @param enthalpy inlet enthalpy (J/kg)
+     * @param jacketFlow coolant flow of the whole jacket (kg/s)
+     * @param lowest pressure below which the flow counts as stopped (Pa)
+     */
+    void startLeg(Leg leg, double inlet, double enthalpy, double jacketFlow, double lowest) {
+        double legFlow = jacketFlow * leg.flowShare();
+        perChannel = legFlow / (channels.count * leg.share());
+        areaPerFlow = leg.share() / legFlow;
+        floor = lowest;
+        first = true;
+        total = enthalpy;
+        distance = 0;
+        upstreamPressure = inlet;
+        previousVelocity = 0;
+        previousMomentum = 0;
+        previousFriction = 0;
+        properties.bulk(inlet, enthalpy, flow);
+        density = flow.bulkDensity;
+    }
+
+    /** Pressure behind the last cell, the dynamic head lost (Pa). */
+    double outletPressure() {
+        return pressure - previousFriction;
+    }
+
+    /** Total enthalpy behind the last cell (J/kg). */
+    double outletEnthalpy() {
+        return total;
+    }
+
+    /**
+     * Solves the next cell and adds its heat to the coolant as it stands.
+     *
+     * @param newCell cell
+     * @param guess first guess of the surface temperature (K); any number
+     * @param densityRatio guess of the density over that of the cell before (-)
+     * @return how it went; unless complete, the coolant has not moved on
+     */
+    JacketMarch.Outcome solve(int newCell, double guess, double densityRatio) {
+        cell = newCell;
+        massFlux = perChannel / channels.flowArea[cell];
+        half = 0.5 * grid.area[cell] * areaPerFlow;
+        friction = previousFriction;
+        density *= densityRatio;
+        wall.enter(grid, channels, cell);
+        JacketMarch.Outcome outcome = search(guess);
+        if (outcome != JacketMarch.Outcome.COMPLETE) {
+            return outcome;
+        }
+        if (velocity > flow.bulkSoundSpeed) {
+            return JacketMarch.Outcome.CHOKED;
+        }
+        total += 2 * wall.heatFlux * half;
+        distance += grid.length[cell];
+        previousVelocity = velocity;
+        previousMomentum = massFlux * velocity;
+        previousFriction = friction;
+        upstreamPressure = pressure;
+        first = false;
+        return outcome;
+    }
+
+    private JacketMarch.Outcome search(double firstGuess) {
+        double bulk = flow.bulkTemperature;
+        double adiabatic = wall.adiabaticWallTemperature();
+        double low = Math.min(bulk, adiabatic);
+        double high = Math.max(bulk, adiabatic) + wall.radiationRise() + 1;
+        double startDensity = density;
+        double guess = firstGuess > low && firstGuess < high ? firstGuess : bulk + 0.3 * (adiabatic - bulk);
+        double last = Double.NaN;
+        double lastResidual = Double.NaN;
+        double width = high - low;
+        double allowedDrift = FIRST_DRIFT;
+        int retreats = 0;
+        for (int i = 0; i < MOST_EVALUATIONS; i++) {
+            if (!moveTo(guess, allowedDrift)) {
+                // less heat leaves the coolant denser, and it may then pass
+                if (i == 0 || retreats++ == MOST_RETREATS) {
+                    return JacketMarch.Outcome.PRESSURE_EXHAUSTED;
+                }
+                density = startDensity;
+                low = guess;
+                guess = 0.5 * (guess + high);
+                last = Double.NaN;
+                continue;
+            }
+            double residual = wall.residual(curvature);
+            double slope = Double.isNaN(last) || guess == last ? -slope() : (residual - lastResidual) / (guess - last);
+            double next = slope < 0 ? guess - residual / slope : Double.NaN;
+            boolean here = Math.abs(next - guess) <= TOLERANCE * guess;
+            if (here && drift <= SETTLED) {
+                return JacketMarch.Outcome.COMPLETE;
+            }
+            boolean sure = Math.abs(residual) > DRIFT_IN_RESIDUAL * drift * Math.abs(wall.heatFlux);
+            if (sure && residual > 0) {
+                low = guess;
+            } else if (sure) {
+                high = guess;
+            }
+            if (high - low <= NARROWEST * guess) {
+                boolean step = Math.abs(residual) <= LARGEST_STEP_IN_PROPERTIES * Math.abs(wall.heatFlux);
+                return step ? JacketMarch.Outcome.COMPLETE : JacketMarch.Outcome.UNSETTLED;
+            }
+            last = guess;
+            lastResidual = residual;
+            boolean check = i % STEPS_PER_HALVING == STEPS_PER_HALVING - 1;
+            boolean stalls = check && high - low > 0.5 * width;
+            width = check ? high - low : width;
+            guess = here || next > low && next < high && !stalls ? next : 0.5 * (low + high);
+            allowedDrift = Math.max(SETTLED, Math.min(FIRST_DRIFT, DRIFT_PER_STEP * Math.abs(guess / last - 1)));
+        }
+        return JacketMarch.Outcome.UNSETTLED;
+    }
+
+    /** Fall of the residual with the surface temperature, the warming of the coolant included (W/(m²·K)). */
+    private double slope() {
+        return wall.slope() + wall.gasCoefficient * wall.coolingPerArea() * half / flow.bulkHeatCapacity;
+    }
+
+    /**
+     * Brings the coolant to the state that belongs to a surface temperature.
+     *
+     * @param allowedDrift relative change of density in the last pass that is small enough (-)
+     * @return whether any pressure is left there
+     */
+    private boolean moveTo(double surface, double allowedDrift) {
+        wall.receive(surface);
+        double share = 1;
+        double before = 0;
+        for (int i = 0; i < MOST_SUBSTITUTIONS; i++) {
+            if (!substitute(share)) {
+                return false;
+            }
+            if (drift <= allowedDrift) {
+                return true;
+            }
+            boolean swings = change * before < 0 && Math.abs(change) > 0.2 * Math.abs(before);
+            share = swings ? 0.5 * share : share;
+            before = change;
+        }
+        return true;
+    }
+
+    /** One pass from density to pressure to bulk state to density. */
+    private boolean substitute(double share) {
+        velocity = massFlux / density;
+        double momentum = massFlux * velocity;
+        pressure = first
+                ? upstreamPressure - (1 + ENTRANCE_LOSS) * 0.5 * momentum - friction
+                : upstreamPressure
+                        - previousFriction
+                        - friction
+                        - 0.5 * (previousMomentum / previousVelocity + massFlux) * (velocity - previousVelocity);
+        if (!(pressure > floor)) {
+            return false;
+        }
+        properties.bulk(pressure, total + wall.heatFlux * half - 0.5 * velocity * velocity, flow);
+        double diameter = channels.hydraulicDiameter[cell];
+        flow.boilingTemperature = properties.saturationTemperature(pressure);
+        flow.boilingShare = properties.boilingShare(pressure);
+        flow.velocity = velocity;
+        flow.hydraulicDiameter = diameter;
+        flow.reynolds = massFlux * diameter / flow.bulkViscosity;
+        flow.prandtl = flow.bulkHeatCapacity * flow.bulkViscosity / flow.bulkConductivity;
+        flow.distanceOverDiameter = (distance + 0.5 * grid.length[cell]) / diameter;
+        curvature = curved ? CurvedChannel.factor(flow.reynolds, 0.5 * diameter / grid.curvature[cell]) : 1;
+        flow.frictionFactor = ChannelFriction.factor(flow.reynolds, channels.roughness / diameter) * curvature;
+        double newFriction =
+                0.25 * flow.frictionFactor * grid.length[cell] / diameter * massFlux * massFlux / flow.bulkDensity;
+        change = (flow.bulkDensity - density) / density;
+        drift = Math.max(Math.abs(change), Math.abs(newFriction - friction) / pressure);
+        density += share * (flow.bulkDensity - density);
+        friction = newFriction;
+        return true;
+    }
+}

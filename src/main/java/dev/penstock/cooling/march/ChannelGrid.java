@@ -1,0 +1,131 @@
+package dev.penstock.cooling.march;
+
+import dev.penstock.cooling.design.ChannelLayout;
+import dev.penstock.cooling.design.ChannelSection;
+import dev.penstock.cooling.wall.ChannelKind;
+
+import dev.penstock.errors.InvalidInput;
+import java.util.List;
+import java.util.Locale;
+
+/** Channel dimensions in every cell of a {@link JacketGrid}. Arrays written once here and only read afterwards. */
+public final class ChannelGrid {
+
+    private static final double TUBE_FLATTENING = 0.05;
+
+    public final ChannelKind kind;
+    final double count;
+    final double roughness;
+    public final double thickness;
+    public final double[] width;
+    public final double[] height;
+    public final double[] land;
+
+    /** Cross-section of one channel (m²) and its hydraulic diameter (m). */
+    final double[] flowArea;
+
+    final double[] hydraulicDiameter;
+
+    /** Cell by cell, ready for use by the march. */
+    ChannelGrid(JacketGrid grid, ChannelKind kind, double count, double roughness, double thickness) {
+        this.kind = kind;
+        this.count = count;
+        this.roughness = roughness;
+        this.thickness = thickness;
+        width = new double[grid.cells];
+        height = new double[grid.cells];
+        land = new double[grid.cells];
+        flowArea = new double[grid.cells];
+        hydraulicDiameter = new double[grid.cells];
+    }
+
+    /** Circumference at the channel floor over the number of channels (m). */
+    double pitch(JacketGrid grid, int cell) {
+        return 2 * Math.PI * (grid.radius[cell] + thickness) / count;
+    }
+
+    void set(JacketGrid grid, int cell, double w, double h) {
+        width[cell] = w;
+        height[cell] = h;
+        land[cell] = pitch(grid, cell) - w;
+        if (kind == ChannelKind.TUBE) {
+            flowArea[cell] = Math.PI / 4 * w * h;
+            hydraulicDiameter[cell] = 4 * flowArea[cell] / ellipsePerimeter(w, h);
+        } else {
+            flowArea[cell] = w * h;
+            hydraulicDiameter[cell] = 2 * w * h / (w + h);
+        }
+    }
+
+    /** Perimeter of an ellipse by Ramanujan's first formula; exact for a circle. */
+    static double ellipsePerimeter(double a, double b) {
+        return Math.PI / 2 * (3 * (a + b) - Math.sqrt((3 * a + b) * (a + 3 * b)));
+    }
+
+    /**
+     * @param grid cells
+     * @param layout channels with sections
+     * @param thickness wall thickness (m)
+     * @return the layout's sizes in every cell
+     * @throws InvalidInput if channels overlap somewhere, naming the place
+     */
+    public static ChannelGrid of(JacketGrid grid, ChannelLayout layout, double thickness) {
+        List<ChannelSection> sections = layout.sections();
+        double narrowest = sizeAt(sections, 0, true);
+        double wallsBetween = layout.kind() == ChannelKind.TUBE ? 2 * thickness : narrowest;
+        double count = layout.count()
+                .orElseGet(() -> Math.max(
+                        1, Math.floor(2 * Math.PI * (grid.throatRadius + thickness) / (narrowest + wallsBetween))));
+        ChannelGrid channels = new ChannelGrid(grid, layout.kind(), count, layout.roughnessUsed(), thickness);
+        for (int c = 0; c < grid.cells; c++) {
+            double w = sizeAt(sections, grid.place[c], true);
+            double h = sizeAt(sections, grid.place[c], false);
+            channels.set(grid, c, w, h);
+            channels.check(grid, c);
+        }
+        return channels;
+    }
+
+    private void check(JacketGrid grid, int cell) {
+        double least = kind == ChannelKind.TUBE ? 2 * thickness - TUBE_FLATTENING * pitch(grid, cell) : 0;
+        if (!(land[cell] > least)) {
+            throw new InvalidInput(
+                    "",
+                    "cooling.channel_width",
+                    String.format(Locale.ROOT, "%.4g mm", 1e3 * width[cell]),
+                    String.format(
+                            Locale.ROOT,
+                            "%.0f channels of that width overlap at x = %.4g m (area ratio %.4g, wall radius %.4g mm), where"
+                                    + " the pitch is %.4g mm%s",
+                            count,
+                            grid.x[cell],
+                            grid.areaRatio[cell],
+                            1e3 * grid.radius[cell],
+                            1e3 * pitch(grid, cell),
+                            kind == ChannelKind.TUBE
+                                    ? String.format(Locale.ROOT, " and two tube walls need %.4g mm", 2e3 * thickness)
+                                    : ""));
+        }
+    }
+
+    /** Size between the sections, linear over the logarithm of area ratio, constant beyond the outermost. */
+    private static double sizeAt(List<ChannelSection> sections, double place, boolean width) {
+        ChannelSection previous = sections.get(0);
+        if (place <= previous.place()) {
+            return size(previous, width);
+        }
+        for (int i = 1; i < sections.size(); i++) {
+            ChannelSection next = sections.get(i);
+            if (place <= next.place()) {
+                double fraction = (place - previous.place()) / (next.place() - previous.place());
+                return size(previous, width) + fraction * (size(next, width) - size(previous, width));
+            }
+            previous = next;
+        }
+        return size(previous, width);
+    }
+
+    private static double size(ChannelSection section, boolean width) {
+        return width ? section.width() : section.height();
+    }
+}

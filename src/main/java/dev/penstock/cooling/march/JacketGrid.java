@@ -1,0 +1,172 @@
+package dev.penstock.cooling.march;
+
+import dev.penstock.cooling.gas.HotGas;
+import dev.penstock.cooling.gas.HotGasProfile;
+import dev.penstock.cooling.gas.HotGasStation;
+
+import dev.penstock.errors.Require;
+import java.util.List;
+
+/**
+ * Cells along the wall from the injector to the end of the jacket, with the gas at the middle of each. Half of them are
+ * spent evenly on ∫ds/r, so they are short where the wall is narrow, and half on the change of √ln(A/A_t), so that the
+ * throat is resolved however long the chamber. Package-private arrays, written once here and only read afterwards.
+ */
+public final class JacketGrid {
+
+    public final int cells;
+    final double throatRadius;
+    public final HotGas gas;
+
+    /** Middle of each cell: position (m), wall radius (m), area ratio (-), logarithm of area ratio negative upstream. */
+    public final double[] x;
+
+    public final double[] radius;
+    public final double[] areaRatio;
+    final double[] place;
+
+    /** Gas at the middle of each cell. */
+    final double[] mach;
+
+    final double[] gamma;
+    public final double[] pressure;
+    final double[] temperature;
+    final double[] density;
+    final double[] velocity;
+
+    /** Length along the wall (m) and area of gas-side surface (m²) of each cell. */
+    final double[] length;
+
+    public final double[] area;
+
+    /** Radius of curvature of the wall in the axial plane (m); infinite where straight. */
+    final double[] curvature;
+
+    /**
+     * @param profile hot side
+     * @param endAreaRatio nozzle area ratio at which the jacket ends (-)
+     * @param cells number of cells
+     */
+    public JacketGrid(HotGasProfile profile, double endAreaRatio, int cells) {
+        this.cells = cells;
+        this.throatRadius = profile.throatRadius();
+        this.gas = profile.gas();
+        x = new double[cells];
+        radius = new double[cells];
+        areaRatio = new double[cells];
+        place = new double[cells];
+        mach = new double[cells];
+        gamma = new double[cells];
+        pressure = new double[cells];
+        temperature = new double[cells];
+        density = new double[cells];
+        velocity = new double[cells];
+        length = new double[cells];
+        area = new double[cells];
+        curvature = new double[cells];
+        fill(profile, endAreaRatio);
+    }
+
+    private void fill(HotGasProfile profile, double endAreaRatio) {
+        List<HotGasStation> s = profile.stations();
+        int n = s.size();
+        double[] measure = new double[n];
+        double slender = 0;
+        double change = 0;
+        for (int i = 1; i < n; i++) {
+            slender += distance(s, i) / meanRadius(s, i);
+            change += Math.abs(opening(s, i) - opening(s, i - 1));
+        }
+        for (int i = 1; i < n; i++) {
+            double even = distance(s, i) / meanRadius(s, i) / slender;
+            measure[i] = measure[i - 1] + even + Math.abs(opening(s, i) - opening(s, i - 1)) / change;
+        }
+        double total = measureOfEnd(s, measure, throatRadius * Math.sqrt(endAreaRatio));
+        double previousX = s.get(0).x();
+        double previousR = s.get(0).radius();
+        int segment = 1;
+        for (int c = 0; c < cells; c++) {
+            double middle = total * (c + 0.5) / cells;
+            double face = total * (c + 1.0) / cells;
+            segment = segmentOf(measure, segment, middle);
+            readGas(s, measure, segment, middle, c);
+            int faceSegment = segmentOf(measure, segment, face);
+            double along = (face - measure[faceSegment - 1]) / (measure[faceSegment] - measure[faceSegment - 1]);
+            double faceX =
+                    between(s.get(faceSegment - 1).x(), s.get(faceSegment).x(), along);
+            double faceR =
+                    between(s.get(faceSegment - 1).radius(), s.get(faceSegment).radius(), along);
+            length[c] = Math.hypot(faceX - previousX, faceR - previousR);
+            area[c] = Math.PI * (previousR + faceR) * length[c];
+            previousX = faceX;
+            previousR = faceR;
+        }
+        fillCurvature(profile.throatCurvatureRadius());
+    }
+
+    private static double distance(List<HotGasStation> s, int i) {
+        return Math.hypot(
+                s.get(i).x() - s.get(i - 1).x(),
+                s.get(i).radius() - s.get(i - 1).radius());
+    }
+
+    /** √ln(A/A_t), which grows evenly away from a round throat. */
+    private double opening(List<HotGasStation> s, int i) {
+        return Math.sqrt(2 * Math.log(Math.max(1, s.get(i).radius() / throatRadius)));
+    }
+
+    private static double meanRadius(List<HotGasStation> s, int i) {
+        return 0.5 * (s.get(i).radius() + s.get(i - 1).radius());
+    }
+
+    private static double measureOfEnd(List<HotGasStation> s, double[] measure, double endRadius) {
+        int last = s.size() - 1;
+        for (int i = last; i > 0 && s.get(i).x() > 0; i--) {
+            double low = s.get(i - 1).radius();
+            double high = s.get(i).radius();
+            if (low <= endRadius) {
+                double along = high > low ? Math.min(1, (endRadius - low) / (high - low)) : 1;
+                return between(measure[i - 1], measure[i], Math.max(0, along));
+            }
+        }
+        throw new dev.penstock.errors.OutsideValidity(
+                "cooling jacket", "radius of the jacket's end (m)", endRadius, "at or beyond the throat");
+    }
+
+    private static int segmentOf(double[] measure, int from, double value) {
+        int segment = from;
+        while (segment < measure.length - 1 && measure[segment] < value) {
+            segment++;
+        }
+        return segment;
+    }
+
+    private void readGas(List<HotGasStation> s, double[] measure, int segment, double value, int c) {
+        HotGasStation a = s.get(segment - 1);
+        HotGasStation b = s.get(segment);
+        double along = (value - measure[segment - 1]) / (measure[segment] - measure[segment - 1]);
+        x[c] = between(a.x(), b.x(), along);
+        radius[c] = Require.positive("jacket grid", "wall radius (m)", between(a.radius(), b.radius(), along));
+        double ratio = radius[c] / throatRadius;
+        areaRatio[c] = Math.max(1, ratio * ratio);
+        place[c] = x[c] < 0 ? -Math.log(areaRatio[c]) : Math.log(areaRatio[c]);
+        mach[c] = between(a.mach(), b.mach(), along);
+        gamma[c] = between(a.gamma(), b.gamma(), along);
+        pressure[c] = between(a.pressure(), b.pressure(), along);
+        temperature[c] = between(a.temperature(), b.temperature(), along);
+        density[c] = between(a.density(), b.density(), along);
+        velocity[c] = between(a.velocity(), b.velocity(), along);
+    }
+
+    /** The throat's radius of curvature where the area ratio is below 1.5; straight elsewhere. */
+    private void fillCurvature(double throatCurvature) {
+        for (int c = 0; c < cells; c++) {
+            double fade = Math.max(0, 1 - (areaRatio[c] - 1) / 0.5);
+            curvature[c] = fade > 0 ? throatCurvature / fade : Double.POSITIVE_INFINITY;
+        }
+    }
+
+    private static double between(double a, double b, double fraction) {
+        return a + fraction * (b - a);
+    }
+}

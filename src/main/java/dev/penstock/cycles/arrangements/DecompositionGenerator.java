@@ -1,0 +1,108 @@
+package dev.penstock.cycles.arrangements;
+
+import dev.penstock.cycles.concept.Burner;
+import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.concept.CycleTraits;
+import dev.penstock.cycles.concept.Side;
+import dev.penstock.cycles.sheet.FirstGuess;
+import dev.penstock.cycles.sheet.Flowsheet;
+import dev.penstock.cycles.sheet.Machinery;
+import dev.penstock.cycles.sheet.Stream;
+import dev.penstock.cycles.sheet.Values;
+
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.fluids.Propellant;
+import dev.penstock.numerics.BoundedSystemSolver.Unknown;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A gas generator that decomposes one of the propellants by itself: peroxide as oxidizer, or hydrazine as fuel.
+ * <pre>
+ * tanks - pumps -+- lines - (jacket) - valves - injectors - chamber
+ *                +- valve - decomposition chamber - turbines - exhaust nozzle        (monopropellant only)
+ * </pre>
+ * The gas is as hot as the decomposition makes it; the turbine pressure ratio is given. Unknown: gas flow, and with two
+ * shafts the share of the fuel turbine. Closed by: power of each shaft.
+ */
+public record DecompositionGenerator() implements Cycle {
+
+    /** Gas temperature to start from (K). */
+    private static final double USUAL_TEMPERATURE = 1000;
+
+    @Override
+    public String id() {
+        return "decomposition-generator";
+    }
+
+    @Override
+    public String title() {
+        return "Monopropellant gas generator";
+    }
+
+    @Override
+    public String summary() {
+        return "one propellant decomposes by itself, drives the turbines and is dumped";
+    }
+
+    @Override
+    public CycleTraits traits() {
+        return new CycleTraits(
+                CycleTraits.Closure.GAS_FLOW, List.of(Burner.DECOMPOSITION), CycleTraits.ANY, true, false, 0);
+    }
+
+    @Override
+    public List<Unknown> unknowns(FirstGuess guess) {
+        List<Unknown> unknowns = new ArrayList<>();
+        unknowns.add(GasFlow.flow(guess, USUAL_TEMPERATURE, "gas flow"));
+        unknowns.addAll(Drive.unknowns(guess));
+        return unknowns;
+    }
+
+    @Override
+    public void layOut(Flowsheet sheet, Values x) {
+        Side side = decomposing(sheet.concept());
+        double gas = x.next();
+        double total = sheet.chamberFlow() + gas;
+        double oxidizer = sheet.oxidizerOf(total);
+        double fuel = total - oxidizer;
+        double discharge = sheet.upstream(side, sheet.injectorInlet(side));
+        double otherDischarge = sheet.upstream(side.other(), sheet.injectorInlet(side.other()));
+        boolean oxidizing = side == Side.OXIDIZER;
+        Machinery.Pumped pumped = sheet.machinery()
+                .mainPumps(
+                        oxidizer, oxidizing ? discharge : otherDischarge, fuel, oxidizing ? otherDischarge : discharge);
+        Stream own = oxidizing ? pumped.oxidizer() : pumped.fuel();
+        Stream other = oxidizing ? pumped.fuel() : pumped.oxidizer();
+        List<Stream> ways = sheet.split("split." + side.key(), side.key() + " to the generator", own, gas / own.flow());
+
+        double available = discharge - sheet.upstreamOfValve(side, 0);
+        double loss = sheet.concept().burners().get(Burner.DECOMPOSITION).injectorLoss();
+        Stream in = sheet.valve(side, "valve.generator", "generator valve", ways.get(0), available);
+        GasFlow.dump(
+                sheet,
+                sheet.decompose(Burner.DECOMPOSITION, in, sheet.generatorPressure(available / (1 + loss), gas)),
+                x);
+
+        sheet.chamber(List.of(delivered(sheet, side, ways.get(1)), delivered(sheet, side.other(), other)));
+    }
+
+    private static Side decomposing(Concept concept) {
+        for (Side side : Side.values()) {
+            if (concept.feed(side).propellant().roles().contains(Propellant.Role.MONOPROPELLANT)) {
+                return side;
+            }
+        }
+        throw new InvalidInput(
+                "",
+                "cycle",
+                "decomposition-generator with "
+                        + concept.feed(Side.OXIDIZER).propellant().name() + " and "
+                        + concept.feed(Side.FUEL).propellant().name(),
+                "neither of them decomposes by itself: one must have the role monopropellant");
+    }
+
+    private static Stream delivered(Flowsheet sheet, Side side, Stream pumped) {
+        return sheet.liquidInjector(side, sheet.deliver(side, pumped, sheet.injectorInlet(side)));
+    }
+}

@@ -1,0 +1,143 @@
+package dev.penstock.cycles.arrangements;
+
+import dev.penstock.cycles.concept.CycleTraits;
+import dev.penstock.cycles.concept.GasPathDesign;
+import dev.penstock.cycles.concept.ShaftDesign;
+import dev.penstock.cycles.concept.Side;
+import dev.penstock.cycles.sheet.FirstGuess;
+import dev.penstock.cycles.sheet.Flowsheet;
+import dev.penstock.cycles.sheet.Machinery;
+import dev.penstock.cycles.sheet.Stream;
+import dev.penstock.cycles.sheet.Values;
+
+import dev.penstock.numerics.BoundedSystemSolver.Unknown;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The fuel is heated in the jacket, drives the turbines and burns in the chamber.
+ * <pre>
+ * closed: fuel tank - pump - line - jacket - valve -+- duct - turbines -+- duct - gas injector - chamber
+ *                                                   +- bypass valve ----+
+ * split:  fuel tank - pump -+- second pump - line - jacket - valve -+- duct - turbines -+- merge - injector
+ *                           |                                       +- bypass valve ----+   |
+ *                           +- valve -------------------------------------------------------+
+ * oxidizer tank - pump - line - valve - injector - chamber
+ * </pre>
+ * Unknown: turbine pressure ratio, and with two shafts the share of the fuel turbine. Closed by: power of each shaft. The
+ * temperature before the turbines is what the jacket gives.
+ */
+public enum Expander implements Cycle {
+    CLOSED("expander", "Expander", "all the fuel is heated by the chamber and drives the turbines before it burns", 1),
+    SPLIT(
+            "split-expander",
+            "Split expander",
+            "part of the fuel is heated by the chamber and drives the turbines, the rest goes straight to the injector",
+            0.5);
+
+    private static final double HIGHEST_PRESSURE_RATIO = 20;
+
+    private final String id;
+    private final String title;
+    private final String summary;
+    private final double heatedShare;
+
+    Expander(String id, String title, String summary, double heatedShare) {
+        this.id = id;
+        this.title = title;
+        this.summary = summary;
+        this.heatedShare = heatedShare;
+    }
+
+    @Override
+    public String id() {
+        return id;
+    }
+
+    @Override
+    public String title() {
+        return title;
+    }
+
+    @Override
+    public String summary() {
+        return summary;
+    }
+
+    @Override
+    public CycleTraits traits() {
+        return new CycleTraits(
+                CycleTraits.Closure.RATIO,
+                List.of(),
+                List.of(ShaftDesign.Arrangement.GEARED, ShaftDesign.Arrangement.DUAL, ShaftDesign.Arrangement.SINGLE),
+                false,
+                true,
+                heatedShare);
+    }
+
+    @Override
+    public List<Unknown> unknowns(FirstGuess guess) {
+        List<Unknown> unknowns = new ArrayList<>();
+        unknowns.add(new Unknown("turbine pressure ratio", "-", 1.005, HIGHEST_PRESSURE_RATIO, 0.2, 1.2));
+        if (guess.built()) {
+            double bypass = guess.concept().gasPath().turbineBypass();
+            unknowns.add(new Unknown("turbine bypass", "-", 1e-4, 0.9, 0.05, Math.max(bypass, 0.01)));
+        }
+        unknowns.addAll(Drive.unknowns(guess));
+        return unknowns;
+    }
+
+    @Override
+    public void layOut(Flowsheet sheet, Values x) {
+        GasPathDesign path = sheet.concept().gasPath();
+        double duct = 1 - path.ductLoss();
+        double ratio = x.next();
+        double exit = sheet.gasInjectorInlet() / duct;
+        double heatedOutlet = exit * ratio / duct;
+        double oxidizer = sheet.oxidizerOf(sheet.chamberFlow());
+        double fuel = sheet.chamberFlow() - oxidizer;
+        double heatedDischarge = sheet.upstream(Side.FUEL, heatedOutlet);
+        double plainDischarge = sheet.upstreamOfValve(Side.FUEL, exit);
+        boolean split = path.heatedShare() < 1;
+
+        Machinery.Pumped pumped = sheet.machinery()
+                .mainPumps(
+                        oxidizer,
+                        sheet.upstream(Side.OXIDIZER, sheet.injectorInlet(Side.OXIDIZER)),
+                        fuel,
+                        split ? plainDischarge : heatedDischarge);
+        if (split) {
+            List<Stream> ways = sheet.split("split.fuel", "fuel to the jacket", pumped.fuel(), path.heatedShare());
+            Stream raised = sheet.machinery().secondPump(Side.FUEL, ways.get(0), heatedDischarge);
+            Stream warm = throughTurbines(sheet, raised, heatedOutlet, exit, x);
+            Stream cold = sheet.valve(Side.FUEL, "valve.fuel_direct", "direct fuel valve", ways.get(1), exit);
+            toChamber(sheet, pumped.oxidizer(), sheet.merge("merge.fuel", "fuel merge", warm, cold));
+        } else {
+            toChamber(sheet, pumped.oxidizer(), throughTurbines(sheet, pumped.fuel(), heatedOutlet, exit, x));
+        }
+    }
+
+    private static Stream throughTurbines(Flowsheet sheet, Stream pumped, double heatedOutlet, double exit, Values x) {
+        double bypass = sheet.built() ? x.next() : sheet.concept().gasPath().turbineBypass();
+        Stream heated = sheet.heated(sheet.deliver(Side.FUEL, pumped, heatedOutlet));
+        if (bypass == 0) {
+            Stream expanded = Drive.expand(sheet, sheet.hotDuct("line.hot_gas", "turbine duct", heated), exit, x);
+            sheet.machinery().closesShafts();
+            return expanded;
+        }
+        List<Stream> ways = sheet.split("split.bypass", "turbine bypass branch", heated, 1 - bypass);
+        Stream inlet = sheet.hotDuct("line.hot_gas", "turbine duct", ways.get(0));
+        Stream expanded = Drive.expand(sheet, inlet, exit, x);
+        sheet.machinery().closesShafts();
+        Stream past = sheet.valve(Side.FUEL, "valve.bypass", "turbine bypass valve", ways.get(1), exit);
+        return sheet.merge("merge.bypass", "turbine bypass merge", expanded, past);
+    }
+
+    private static void toChamber(Flowsheet sheet, Stream oxidizerPumped, Stream fuel) {
+        Stream returned = sheet.hotDuct("line.turbine_exhaust", "turbine exhaust duct", fuel);
+        Stream oxidizer = sheet.deliver(Side.OXIDIZER, oxidizerPumped, sheet.injectorInlet(Side.OXIDIZER));
+        sheet.chamber(List.of(
+                sheet.injector("gas", "fuel injector", "fuel", returned),
+                sheet.liquidInjector(Side.OXIDIZER, oxidizer)));
+    }
+}

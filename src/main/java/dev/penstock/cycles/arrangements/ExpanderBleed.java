@@ -1,0 +1,112 @@
+package dev.penstock.cycles.arrangements;
+
+import dev.penstock.cycles.concept.CycleTraits;
+import dev.penstock.cycles.concept.GasPathDesign;
+import dev.penstock.cycles.concept.ShaftDesign;
+import dev.penstock.cycles.concept.Side;
+import dev.penstock.cycles.sheet.FirstGuess;
+import dev.penstock.cycles.sheet.Flowsheet;
+import dev.penstock.cycles.sheet.Machinery;
+import dev.penstock.cycles.sheet.Stream;
+import dev.penstock.cycles.sheet.Values;
+
+import dev.penstock.numerics.BoundedSystemSolver.Unknown;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Part of the fuel is heated in the jacket; a little of that drives the turbines and is dumped, the rest burns.
+ * <pre>
+ * fuel tank - pump -+- line - jacket - valve -+- duct - turbines - exhaust nozzle
+ *                   |                         +- valve -+
+ *                   +- valve ---------------------------+- injector - chamber
+ * oxidizer tank - pump - line - valve - injector - chamber
+ * </pre>
+ * The turbine pressure ratio is given. Unknown: bleed flow, and with two shafts the share of the fuel turbine. Closed by:
+ * power of each shaft.
+ */
+public record ExpanderBleed() implements Cycle {
+
+    private static final double LARGEST_BLEED = 0.6;
+
+    @Override
+    public String id() {
+        return "expander-bleed";
+    }
+
+    @Override
+    public String title() {
+        return "Expander bleed";
+    }
+
+    @Override
+    public String summary() {
+        return "a little of the fuel that the chamber heats drives the turbines and is dumped";
+    }
+
+    @Override
+    public CycleTraits traits() {
+        return new CycleTraits(
+                CycleTraits.Closure.GAS_FLOW,
+                List.of(),
+                List.of(ShaftDesign.Arrangement.DUAL, ShaftDesign.Arrangement.GEARED, ShaftDesign.Arrangement.SINGLE),
+                true,
+                false,
+                0.5);
+    }
+
+    @Override
+    public List<Unknown> unknowns(FirstGuess guess) {
+        double power = guess.pumpPower(Side.FUEL, 1.7) + guess.pumpPower(Side.OXIDIZER, 1.3);
+        double heated = guess.concept().gasPath().heatedShare() * guess.flow(Side.FUEL);
+        double flow = Math.min(power / 1.2e6, 0.3 * heated); // hydrogen at some 300 K gives about 1.2 MJ/kg
+        List<Unknown> unknowns = new ArrayList<>();
+        unknowns.add(new Unknown("bleed flow", "kg/s", 1e-3 * flow, LARGEST_BLEED * heated, flow, flow));
+        unknowns.addAll(Drive.unknowns(guess));
+        return unknowns;
+    }
+
+    @Override
+    public void layOut(Flowsheet sheet, Values x) {
+        GasPathDesign path = sheet.concept().gasPath();
+        double bleed = x.next();
+        double total = sheet.chamberFlow() + bleed;
+        double oxidizer = sheet.oxidizerOf(total);
+        double fuel = total - oxidizer;
+        double injection = sheet.injectorInlet(Side.FUEL);
+        double heatedOutlet = sheet.upstreamOfValve(Side.FUEL, injection);
+        Machinery.Pumped pumped = sheet.machinery()
+                .mainPumps(
+                        oxidizer,
+                        sheet.upstream(Side.OXIDIZER, sheet.injectorInlet(Side.OXIDIZER)),
+                        fuel,
+                        sheet.upstream(Side.FUEL, heatedOutlet));
+
+        boolean all = path.heatedShare() >= 1;
+        List<Stream> ways = all
+                ? List.of(pumped.fuel())
+                : sheet.split("split.fuel", "fuel to the jacket", pumped.fuel(), path.heatedShare());
+        Stream heated = sheet.heated(sheet.deliver(Side.FUEL, ways.get(0), heatedOutlet));
+        List<Stream> parts = sheet.split("split.bleed", "bleed branch", heated, bleed / heated.flow());
+        Stream inlet = sheet.hotDuct("line.hot_gas", "turbine duct", parts.get(0));
+        double ratio = sheet.concept()
+                .turbines()
+                .get(Drive.leading(sheet.concept()))
+                .pressureRatio()
+                .orElseThrow();
+        sheet.exhaust(Drive.expand(sheet, inlet, inlet.pressure() / ratio, x));
+        sheet.machinery().closesShafts();
+
+        Stream warm = sheet.valve(Side.FUEL, "valve.fuel_warm", "warm fuel valve", parts.get(1), injection);
+        Stream toInjector = all
+                ? warm
+                : sheet.merge(
+                        "merge.fuel",
+                        "fuel merge",
+                        warm,
+                        sheet.valve(Side.FUEL, "valve.fuel_direct", "direct fuel valve", ways.get(1), injection));
+        Stream oxidizerIn = sheet.deliver(Side.OXIDIZER, pumped.oxidizer(), sheet.injectorInlet(Side.OXIDIZER));
+        sheet.chamber(
+                List.of(sheet.liquidInjector(Side.OXIDIZER, oxidizerIn), sheet.liquidInjector(Side.FUEL, toInjector)));
+    }
+}

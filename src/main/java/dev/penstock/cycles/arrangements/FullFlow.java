@@ -1,0 +1,130 @@
+package dev.penstock.cycles.arrangements;
+
+import dev.penstock.cycles.concept.Burner;
+import dev.penstock.cycles.concept.CycleTraits;
+import dev.penstock.cycles.concept.ShaftDesign;
+import dev.penstock.cycles.concept.Side;
+import dev.penstock.cycles.concept.TurbinePlace;
+import dev.penstock.cycles.sheet.FirstGuess;
+import dev.penstock.cycles.sheet.Flowsheet;
+import dev.penstock.cycles.sheet.Machinery;
+import dev.penstock.cycles.sheet.Stream;
+import dev.penstock.cycles.sheet.Values;
+
+import dev.penstock.numerics.BoundedSystemSolver.Unknown;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Both propellants pass a preburner: fuel-rich gas drives the fuel pump, oxidizer-rich gas the oxidizer pump, and both
+ * gases burn to the end in the chamber.
+ * <pre>
+ * fuel tank - pump -+- line - (jacket) - valve - fuel-rich preburner - turbine - gas injector - chamber
+ *                   +- valve - oxidizer-rich preburner
+ * oxidizer tank - pump -+- line - (jacket) - valve - oxidizer-rich preburner - turbine - gas injector - chamber
+ *                       +- valve - fuel-rich preburner
+ * </pre>
+ * Given for each side: gas temperature or turbine pressure ratio; unknown: mixture of each preburner and the other of the
+ * two. Closed by: the gas temperatures that are given, power of each shaft. A pump delivers what the preburner with the
+ * higher pressure needs; the valve to the other takes the rest.
+ */
+public record FullFlow() implements Cycle {
+
+    @Override
+    public String id() {
+        return "full-flow";
+    }
+
+    @Override
+    public String title() {
+        return "Full-flow staged combustion";
+    }
+
+    @Override
+    public String summary() {
+        return "two preburners, one fuel-rich and one oxidizer-rich, pass all propellant through the turbines";
+    }
+
+    @Override
+    public CycleTraits traits() {
+        return new CycleTraits(
+                CycleTraits.Closure.RATIO_OR_TEMPERATURE,
+                List.of(Burner.FUEL_RICH, Burner.OXIDIZER_RICH),
+                List.of(ShaftDesign.Arrangement.DUAL),
+                false,
+                true,
+                0);
+    }
+
+    @Override
+    public List<Unknown> unknowns(FirstGuess guess) {
+        List<Unknown> unknowns = new ArrayList<>(Preburner.unknowns(guess, Burner.FUEL_RICH, TurbinePlace.FUEL));
+        unknowns.addAll(Preburner.unknowns(guess, Burner.OXIDIZER_RICH, TurbinePlace.OXIDIZER));
+        return unknowns;
+    }
+
+    @Override
+    public void layOut(Flowsheet sheet, Values x) {
+        Preburner fuelRich = Preburner.of(sheet, Burner.FUEL_RICH, TurbinePlace.FUEL, x);
+        Preburner oxidizerRich = Preburner.of(sheet, Burner.OXIDIZER_RICH, TurbinePlace.OXIDIZER, x);
+        double oxidizer = sheet.oxidizerOf(sheet.chamberFlow());
+        double fuel = sheet.chamberFlow() - oxidizer;
+        // What each preburner burns of its own propellant, from both mixtures and both totals.
+        double crossed = 1 - fuelRich.ratio() * oxidizerRich.ratio();
+        double fuelOfFuelRich = (fuel - oxidizerRich.ratio() * oxidizer) / crossed;
+        double oxidizerOfFuelRich = fuelRich.ratio() * fuelOfFuelRich;
+
+        double fuelDischarge = Math.max(
+                sheet.upstream(Side.FUEL, fuelRich.injectorInlet()),
+                sheet.upstreamOfValve(Side.FUEL, oxidizerRich.injectorInlet()));
+        double oxidizerDischarge = Math.max(
+                sheet.upstream(Side.OXIDIZER, oxidizerRich.injectorInlet()),
+                sheet.upstreamOfValve(Side.OXIDIZER, fuelRich.injectorInlet()));
+        Machinery.Pumped pumped = sheet.machinery().mainPumps(oxidizer, oxidizerDischarge, fuel, fuelDischarge);
+        List<Stream> fuelWays = sheet.split(
+                "split.fuel", "fuel to the oxidizer-rich preburner", pumped.fuel(), 1 - fuelOfFuelRich / fuel);
+        List<Stream> oxidizerWays = sheet.split(
+                "split.oxidizer",
+                "oxidizer to the fuel-rich preburner",
+                pumped.oxidizer(),
+                oxidizerOfFuelRich / oxidizer);
+
+        Stream fuelGas = sheet.burn(
+                Burner.FUEL_RICH,
+                sheet.valve(
+                        Side.OXIDIZER,
+                        "valve.fuel_rich_oxidizer",
+                        "oxidizer valve of the fuel-rich preburner",
+                        oxidizerWays.get(0),
+                        fuelRich.injectorInlet()),
+                sheet.deliver(Side.FUEL, fuelWays.get(1), fuelRich.injectorInlet()),
+                fuelRich.pressure());
+        sheet.closesTemperature(Burner.FUEL_RICH);
+        Stream oxidizerGas = sheet.burn(
+                Burner.OXIDIZER_RICH,
+                sheet.deliver(Side.OXIDIZER, oxidizerWays.get(1), oxidizerRich.injectorInlet()),
+                sheet.valve(
+                        Side.FUEL,
+                        "valve.oxidizer_rich_fuel",
+                        "fuel valve of the oxidizer-rich preburner",
+                        fuelWays.get(0),
+                        oxidizerRich.injectorInlet()),
+                oxidizerRich.pressure());
+        sheet.closesTemperature(Burner.OXIDIZER_RICH);
+
+        Stream fuelSide = throughTurbine(sheet, TurbinePlace.FUEL, "fuel", fuelGas, fuelRich.turbineExit());
+        Stream oxidizerSide =
+                throughTurbine(sheet, TurbinePlace.OXIDIZER, "oxidizer", oxidizerGas, oxidizerRich.turbineExit());
+        sheet.machinery().closesShafts();
+        sheet.chamber(List.of(fuelSide, oxidizerSide));
+    }
+
+    private static Stream throughTurbine(
+            Flowsheet sheet, TurbinePlace place, String side, Stream gas, double exitPressure) {
+        Stream inlet = sheet.hotDuct("line." + side + "_hot_gas", side + "-side hot-gas duct", gas);
+        Stream expanded = sheet.machinery().turbine(place, inlet, exitPressure);
+        Stream returned = sheet.hotDuct("line." + side + "_exhaust", side + " turbine exhaust duct", expanded);
+        return sheet.injector(
+                side + "_gas", side + "-side gas injector", returned.medium().name(), returned);
+    }
+}

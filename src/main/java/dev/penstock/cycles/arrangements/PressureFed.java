@@ -1,0 +1,78 @@
+package dev.penstock.cycles.arrangements;
+
+import dev.penstock.cycles.concept.CycleTraits;
+import dev.penstock.cycles.concept.FeedDesign;
+import dev.penstock.cycles.concept.Side;
+import dev.penstock.cycles.sheet.FirstGuess;
+import dev.penstock.cycles.sheet.Flowsheet;
+import dev.penstock.cycles.sheet.Stream;
+import dev.penstock.cycles.sheet.Values;
+
+import dev.penstock.numerics.BoundedSystemSolver.Unknown;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+
+/**
+ * Tanks under pressure push the propellants into the chamber.
+ * <pre>
+ * tank - suction line - discharge line - (jacket) - valve - injector - chamber        for each propellant
+ * </pre>
+ * The pressure budget closes it without an unknown: each tank takes the pressure that its line needs, or, where the
+ * concept states a tank pressure, the valve takes what is left over.
+ */
+public record PressureFed() implements Cycle {
+
+    @Override
+    public String id() {
+        return "pressure-fed";
+    }
+
+    @Override
+    public String title() {
+        return "Pressure-fed";
+    }
+
+    @Override
+    public String summary() {
+        return "tank pressure drives the propellants into the chamber";
+    }
+
+    @Override
+    public CycleTraits traits() {
+        return new CycleTraits(CycleTraits.Closure.TANK_PRESSURE, List.of(), List.of(), false, false, 0);
+    }
+
+    @Override
+    public List<Unknown> unknowns(FirstGuess guess) {
+        return List.of();
+    }
+
+    @Override
+    public void layOut(Flowsheet sheet, Values x) {
+        double oxidizer = sheet.oxidizerOf(sheet.chamberFlow());
+        sheet.chamber(
+                List.of(line(sheet, Side.OXIDIZER, oxidizer), line(sheet, Side.FUEL, sheet.chamberFlow() - oxidizer)));
+    }
+
+    private static Stream line(Flowsheet sheet, Side side, double flow) {
+        FeedDesign feed = sheet.concept().feed(side);
+        double needed = sheet.upstream(side, sheet.injectorInlet(side)) + feed.suctionLoss();
+        OptionalDouble given = feed.tankPressure();
+        if (given.isPresent() && given.getAsDouble() < needed * (1 - 1e-12)) {
+            throw new dev.penstock.errors.LimitReached(
+                    "tanks." + side.key() + ".pressure",
+                    String.format(
+                            Locale.ROOT,
+                            "a chamber pressure of %.4g MPa needs %.4g MPa in the %s tank, which holds %.4g MPa; "
+                                    + "raise tanks.%s.pressure or lower the chamber pressure",
+                            sheet.concept().chamberPressure() / 1e6,
+                            needed / 1e6,
+                            side.key(),
+                            given.getAsDouble() / 1e6,
+                            side.key()));
+        }
+        Stream stream = sheet.suctionLine(side, sheet.tank(side, flow, given.orElse(needed)));
+        return sheet.liquidInjector(side, sheet.deliver(side, stream, sheet.injectorInlet(side)));
+    }
+}

@@ -1,0 +1,81 @@
+package dev.penstock.cycles.arrangements;
+
+import dev.penstock.cycles.concept.Burner;
+import dev.penstock.cycles.concept.CycleTraits;
+import dev.penstock.cycles.concept.Side;
+import dev.penstock.cycles.sheet.FirstGuess;
+import dev.penstock.cycles.sheet.Flowsheet;
+import dev.penstock.cycles.sheet.Machinery;
+import dev.penstock.cycles.sheet.Stream;
+import dev.penstock.cycles.sheet.Values;
+
+import dev.penstock.numerics.BoundedSystemSolver.Unknown;
+import java.util.List;
+
+/**
+ * Gas from the chamber itself drives the turbines: taken beside the injector face, where extra fuel keeps it cool, and
+ * dumped through a nozzle of its own.
+ * <pre>
+ * tanks - pumps - lines - (jacket) - valves - injectors -+- chamber
+ *                                                        +- tap - duct - turbines - exhaust nozzle
+ * </pre>
+ * The tapped gas is what a fuel-rich mixture gives at the injector-face pressure; its temperature and the turbine pressure
+ * ratio are given. Unknown: tapped flow and its mixture, and with two shafts the share of the fuel turbine. Closed by: gas
+ * temperature, power of each shaft.
+ */
+public record TapOff() implements Cycle {
+
+    @Override
+    public String id() {
+        return "tap-off";
+    }
+
+    @Override
+    public String title() {
+        return "Combustion tap-off";
+    }
+
+    @Override
+    public String summary() {
+        return "cooled gas from the chamber drives the turbines and is dumped";
+    }
+
+    @Override
+    public CycleTraits traits() {
+        return new CycleTraits(CycleTraits.Closure.GAS_FLOW, List.of(Burner.TAP_OFF), CycleTraits.ANY, true, false, 0);
+    }
+
+    @Override
+    public List<Unknown> unknowns(FirstGuess guess) {
+        return GasFlow.unknowns(guess, Burner.TAP_OFF, "tapped flow");
+    }
+
+    @Override
+    public void layOut(Flowsheet sheet, Values x) {
+        double gas = x.next();
+        double mixture = x.next();
+        double total = sheet.chamberFlow() + gas;
+        double oxidizer = sheet.oxidizerOf(total);
+        double fuel = total - oxidizer;
+        double gasOxidizer = gas * mixture / (1 + mixture);
+        Machinery.Pumped pumped = sheet.machinery()
+                .mainPumps(
+                        oxidizer,
+                        sheet.upstream(Side.OXIDIZER, sheet.injectorInlet(Side.OXIDIZER)),
+                        fuel,
+                        sheet.upstream(Side.FUEL, sheet.injectorInlet(Side.FUEL)));
+        Stream oxidizerFace = injected(sheet, Side.OXIDIZER, pumped.oxidizer());
+        Stream fuelFace = injected(sheet, Side.FUEL, pumped.fuel());
+        List<Stream> oxidizerWays =
+                sheet.split("split.oxidizer", "oxidizer near the tap", oxidizerFace, gasOxidizer / oxidizer);
+        List<Stream> fuelWays = sheet.split("split.fuel", "fuel near the tap", fuelFace, (gas - gasOxidizer) / fuel);
+        Stream hot = sheet.burn(Burner.TAP_OFF, oxidizerWays.get(0), fuelWays.get(0), sheet.facePressure());
+        sheet.closesTemperature(Burner.TAP_OFF);
+        GasFlow.dump(sheet, hot, x);
+        sheet.chamber(List.of(oxidizerWays.get(1), fuelWays.get(1)));
+    }
+
+    private static Stream injected(Flowsheet sheet, Side side, Stream pumped) {
+        return sheet.liquidInjector(side, sheet.deliver(side, pumped, sheet.injectorInlet(side)));
+    }
+}

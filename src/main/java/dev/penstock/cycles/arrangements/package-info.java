@@ -1,0 +1,5 @@
+/**
+ * The engine cycles. A {@link Cycle} states its arrangement, its unknowns and the equations that close them; a new
+ * cycle is one new file.
+ */
+package dev.penstock.cycles.arrangements;

@@ -1,0 +1,173 @@
+package dev.penstock.cycles.concept;
+
+import dev.penstock.cycles.reading.ConceptReader;
+
+import dev.penstock.chamber.design.ChamberDesign;
+import dev.penstock.errors.Require;
+import dev.penstock.fluids.Propellant;
+import dev.penstock.turbomachinery.mass.MassFactors;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * All that an engineer asked for, validated and in SI. {@link ConceptReader} makes it from a concept file; methods that
+ * return a changed concept keep the document of the original.
+ *
+ * @param document the text it was read from
+ * @param name name of the engine
+ * @param description a sentence about it; may be empty text
+ * @param cycle its cycle
+ * @param oxidizerFeed oxidizer from tank to injector
+ * @param fuelFeed fuel from tank to injector
+ * @param mixtureRatio oxidizer over fuel leaving the tanks, by mass (-)
+ * @param thrust what fixes its size
+ * @param chamber thrust chamber, with the chamber pressure
+ * @param cooling regenerative cooling, if any
+ * @param burners gas generator or preburners that the cycle has
+ * @param turbines turbines that the cycle has
+ * @param shafts coupling of the machines
+ * @param gasPath way of the turbine gas
+ * @param electric electric drive, for the cycle that has one
+ * @param limits hardware limits
+ * @param mass what the masses of the models are multiplied by
+ * @param pressurization how the tanks are kept under pressure, for the cycle without pumps
+ */
+public record Concept(
+        ConceptDocument document,
+        String name,
+        String description,
+        CycleKind cycle,
+        FeedDesign oxidizerFeed,
+        FeedDesign fuelFeed,
+        double mixtureRatio,
+        ThrustTarget thrust,
+        ChamberDesign chamber,
+        Optional<CoolingDesign> cooling,
+        Map<Burner, BurnerDesign> burners,
+        Map<TurbinePlace, TurbineOption> turbines,
+        ShaftDesign shafts,
+        GasPathDesign gasPath,
+        Optional<ElectricDesign> electric,
+        DesignLimits limits,
+        MassFactors mass,
+        Optional<PressurizationDesign> pressurization) {
+
+    public Concept {
+        Require.positive("concept", "mixture ratio (-)", mixtureRatio);
+        burners = Collections.unmodifiableMap(new LinkedHashMap<>(burners));
+        turbines = Collections.unmodifiableMap(new LinkedHashMap<>(turbines));
+    }
+
+    /**
+     * @param side oxidizer or fuel
+     * @return its feed
+     */
+    public FeedDesign feed(Side side) {
+        return side == Side.OXIDIZER ? oxidizerFeed : fuelFeed;
+    }
+
+    /** @return the oxidizer */
+    public Propellant oxidizer() {
+        return oxidizerFeed.propellant();
+    }
+
+    /** @return the fuel */
+    public Propellant fuel() {
+        return fuelFeed.propellant();
+    }
+
+    /** @return nozzle stagnation pressure (Pa) */
+    public double chamberPressure() {
+        return chamber.chamberPressure();
+    }
+
+    /**
+     * @param pressure chamber pressure (Pa)
+     * @return the same concept at that chamber pressure
+     */
+    public Concept withChamberPressure(double pressure) {
+        return copy(chamber.withChamberPressure(pressure), burners, turbines);
+    }
+
+    /** @return highest inlet temperature that any of its turbines stands (K); empty without turbines */
+    public OptionalDouble hottestTurbineLimit() {
+        return turbines.values().stream()
+                .mapToDouble(t -> t.design().inletTemperatureLimit())
+                .max();
+    }
+
+    /**
+     * @param temperature temperature (K)
+     * @return the same concept with the limit of each turbine lowered to that, and with the gas of burners whose
+     *     temperature is stated as hot as their turbine then stands
+     */
+    public Concept withTurbineTemperature(double temperature) {
+        Map<TurbinePlace, TurbineOption> limited = new LinkedHashMap<>();
+        turbines.forEach((place, turbine) -> limited.put(
+                place,
+                new TurbineOption(
+                        turbine.pressureRatio(),
+                        turbine.design()
+                                .withInletTemperatureLimit(
+                                        Math.min(temperature, turbine.design().inletTemperatureLimit())))));
+        Concept cooler = withGas(burners, limited);
+        Map<Burner, BurnerDesign> heated = new LinkedHashMap<>();
+        burners.forEach((burner, design) -> heated.put(
+                burner,
+                design.temperature().isPresent()
+                        ? design.withTemperature(cooler.turbineLimit(burner))
+                        : design));
+         return withGas(heated, limited);
+    }
+
+    /**
+     * @param burner a burner
+     * @return the lowest limit of the turbine inlet temperatures behind it (K)
+     */
+    public double turbineLimit(Burner burner) {
+        boolean two = burners.size() > 1;
+        OptionalDouble least = turbines.entrySet().stream()
+                .filter(e -> !two
+                        || e.getKey() == (burner == Burner.OXIDIZER_RICH ? TurbinePlace.OXIDIZER : TurbinePlace.FUEL))
+                .mapToDouble(e -> e.getValue().design().inletTemperatureLimit())
+                .min();
+        return least.orElseThrow();
+    }
+
+    /**
+     * @param newBurners burners
+     * @param newTurbines turbines
+     * @return the same concept with these
+     */
+    public Concept withGas(Map<Burner, BurnerDesign> newBurners, Map<TurbinePlace, TurbineOption> newTurbines) {
+        return copy(chamber, newBurners, newTurbines);
+    }
+
+    private Concept copy(
+            ChamberDesign newChamber,
+            Map<Burner, BurnerDesign> newBurners,
+            Map<TurbinePlace, TurbineOption> newTurbines) {
+        return new Concept(
+                document,
+                name,
+                description,
+                cycle,
+                oxidizerFeed,
+                fuelFeed,
+                mixtureRatio,
+                thrust,
+                newChamber,
+                cooling,
+                newBurners,
+                newTurbines,
+                shafts,
+                gasPath,
+                electric,
+                limits,
+                mass,
+                pressurization);
+    }
+}

@@ -1,0 +1,30 @@
+package dev.penstock.cycles.concept;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The text behind a concept: kept so that it can be saved again, shown in a report, or read with changes.
+ *
+ * @param file name of the file
+ * @param text text of the file
+ * @param changes values by dotted path that replaced or added to what the text says
+ * @param sources what the concept says about the origin of its values, by dotted key
+ * @param uncertainty what the concept says about how sure its values are, by dotted key
+ * @param inputs every input with its value, in the order of reading
+ */
+public record ConceptDocument(
+        String file,
+        String text,
+        Map<String, String> changes,
+        Map<String, String> sources,
+        Map<String, UncertainValue> uncertainty,
+        List<ConceptInput> inputs) {
+
+    public ConceptDocument {
+        changes = Map.copyOf(changes);
+        sources = Map.copyOf(sources);
+        uncertainty = Map.copyOf(uncertainty);
+        inputs = List.copyOf(inputs);
+    }
+}

@@ -1,0 +1,58 @@
+package dev.penstock.cycles.concept;
+
+import dev.penstock.errors.Require;
+import dev.penstock.turbomachinery.shaft.MechanicalLosses;
+import java.util.OptionalDouble;
+
+/**
+ * How pumps and turbines are coupled.
+ *
+ * @param arrangement coupling
+ * @param gas how two turbines share a gas stream
+ * @param gearRatio turbine speed over fuel-pump speed, for {@link Arrangement#GEARED} (-)
+ * @param pumpSpeedRatio fuel-pump speed over oxidizer-pump speed of a gearbox (-); empty where each pump has its own best speed
+ * @param gearSpeedLimit highest speed of gear teeth at the pitch line (m/s)
+ * @param losses what lies between turbine and pump power
+ */
+public record ShaftDesign(
+        Arrangement arrangement,
+        GasPath gas,
+        double gearRatio,
+        OptionalDouble pumpSpeedRatio,
+        double gearSpeedLimit,
+        MechanicalLosses losses) {
+
+    /** Coupling of the machines. */
+    public enum Arrangement {
+        /** Both pumps and one turbine on one shaft. */
+        SINGLE,
+        /** Each pump with its own turbine. */
+        DUAL,
+        /** One turbine drives both pumps through a gearbox, each pump at its own speed. */
+        GEARED
+    }
+
+    /** Way of the gas through two turbines. */
+    public enum GasPath {
+        /** Each turbine takes its share at the same pressures. */
+        PARALLEL,
+        /** All gas through the fuel turbine, then through the oxidizer turbine. */
+        SERIES
+    }
+
+    public ShaftDesign {
+        Require.positive("shafts", "gear ratio (-)", gearRatio);
+        pumpSpeedRatio.ifPresent(r -> Require.positive("shafts", "pump speed ratio (-)", r));
+        Require.positive("shafts", "gear speed limit (m/s)", gearSpeedLimit);
+    }
+
+    /** @return whether a gearbox stands between the pumps */
+    public boolean geared() {
+        return arrangement == Arrangement.GEARED;
+    }
+
+    /** @return whether one turbine drives both pumps */
+    public boolean oneTurbine() {
+        return arrangement != Arrangement.DUAL;
+    }
+}

@@ -1,0 +1,57 @@
+package dev.penstock.cycles.questions;
+
+import dev.penstock.provenance.LimitCheck;
+import dev.penstock.turbomachinery.pump.PumpPoint;
+import dev.penstock.turbomachinery.turbine.TurbinePoint;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+/**
+ * A built engine away from its design point.
+ *
+ * @param command what it was asked to do
+ * @param chamberPressure nozzle stagnation pressure (Pa)
+ * @param mixtureRatio oxidizer over fuel leaving the tanks (-)
+ * @param vacuumThrust thrust in vacuum (N)
+ * @param seaLevelThrust thrust at one standard atmosphere (N); zero where the throat is not sonic against it
+ * @param vacuumIsp specific impulse in vacuum (s)
+ * @param massFlow all flow leaving the tanks (kg/s)
+ * @param pumps main pumps by name, with stall and cavitation margins
+ * @param turbines turbines by name
+ * @param gasTemperatures temperature before each turbine by name (K)
+ * @param coolantTemperatureRise temperature rise of the coolant (K), if there is a jacket
+ * @param peakWallTemperature hottest wall (K), if there is a jacket
+ * @param limits margins held against their bounds
+ * @param residualWorst largest relative residual (-)
+ */
+public record OperatingPoint(
+        OperatingCommand command,
+        double chamberPressure,
+        double mixtureRatio,
+        double vacuumThrust,
+        double seaLevelThrust,
+        double vacuumIsp,
+        double massFlow,
+        Map<String, PumpPoint> pumps,
+        Map<String, TurbinePoint> turbines,
+        Map<String, Double> gasTemperatures,
+        OptionalDouble coolantTemperatureRise,
+        OptionalDouble peakWallTemperature,
+        List<LimitCheck> limits,
+        double residualWorst) {
+
+    public OperatingPoint {
+        pumps = Collections.unmodifiableMap(new LinkedHashMap<>(pumps));
+        turbines = Collections.unmodifiableMap(new LinkedHashMap<>(turbines));
+        gasTemperatures = Collections.unmodifiableMap(new LinkedHashMap<>(gasTemperatures));
+        limits = List.copyOf(limits);
+    }
+
+    /** @return whether every margin is kept */
+    public boolean withinLimits() {
+        return limits.stream().allMatch(LimitCheck::met);
+    }
+}

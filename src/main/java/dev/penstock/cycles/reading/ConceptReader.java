@@ -1,0 +1,365 @@
+package dev.penstock.cycles.reading;
+
+import dev.penstock.cycles.arrangements.Cycle;
+import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.concept.ConceptDocument;
+import dev.penstock.cycles.concept.ConceptInput;
+import dev.penstock.cycles.concept.CoolingDesign;
+import dev.penstock.cycles.concept.CycleTraits;
+import dev.penstock.cycles.concept.DesignLimits;
+import dev.penstock.cycles.concept.ElectricDesign;
+import dev.penstock.cycles.concept.FeedDesign;
+import dev.penstock.cycles.concept.PressurizationDesign;
+import dev.penstock.cycles.concept.Side;
+import dev.penstock.cycles.concept.ThrustTarget;
+import dev.penstock.cycles.concept.UncertainValue;
+
+import dev.penstock.chamber.design.ChamberDesign;
+import dev.penstock.chamber.design.InjectionState;
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.errors.OutsideValidity;
+import dev.penstock.fluids.FluidLibrary;
+import dev.penstock.fluids.Propellant;
+import dev.penstock.fluids.UsualFluids;
+import dev.penstock.input.InputFile;
+import dev.penstock.input.InputTable;
+import dev.penstock.input.Spelling;
+import dev.penstock.quantities.Dimension;
+import dev.penstock.quantities.Range;
+import dev.penstock.turbomachinery.mass.MassFactors;
+import dev.penstock.turbomachinery.mass.MassPart;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+
+/**
+ * Reads a concept file. Everything that is wrong with it is reported together, with line, key, value and what is allowed.
+ * The table {@code [vehicle]} belongs to whoever sizes the vehicle and is handed on unread.
+ */
+public final class ConceptReader {
+
+    /** Tables and keys that mean nothing, or something else, to another cycle. */
+    private static final Set<String> OF_ONE_CYCLE = Set.of(
+            "cycle",
+            "gas_generator",
+            "preburner",
+            "tap_off",
+            "decomposition",
+            "turbines",
+            "shafts",
+            "exhaust",
+            "expander",
+            "electric",
+            "injector.gas_loss",
+            "sources",
+            "uncertainty",
+            "vehicle");
+
+    /** What a pressure-fed concept says of its tanks does not suit pumps. */
+    private static final Set<String> OF_PRESSURE_FEED = Set.of("tanks", "limits", "pressurization");
+
+    private final FluidLibrary fluids;
+
+    /** @param fluids where propellants are looked up */
+    public ConceptReader(FluidLibrary fluids) {
+        this.fluids = fluids;
+    }
+
+    /**
+     * @param file concept file
+     * @return the concept
+     * @throws InvalidInput if anything in it cannot be used
+     */
+    public Concept read(Path file) {
+        return read(file, Map.of());
+    }
+
+    /**
+     * @param file concept file
+     * @param changes values by dotted path that replace or add to what the file says
+     * @return the concept
+     * @throws InvalidInput if anything in it cannot be used
+     */
+    public Concept read(Path file, Map<String, String> changes) {
+        return read(InputFile.read(file, changes), changes, Optional.empty());
+    }
+
+    /**
+     * @param file concept file
+     * @param changes values by dotted path that replace or add to what the file says
+     * @param vehicle reads the table {@code [vehicle]}; given an empty table if there is none
+     * @return the concept
+     * @throws InvalidInput if anything in it cannot be used
+     */
+    public Concept read(Path file, Map<String, String> changes, Consumer<InputTable> vehicle) {
+        return read(InputFile.read(file, changes), changes, Optional.of(vehicle));
+    }
+
+    /**
+     * @param name what to call the text in messages
+     * @param text text of a concept file
+     * @param changes values by dotted path that replace or add to what the text says
+     * @return the concept
+     * @throws InvalidInput if anything in it cannot be used
+     */
+    public Concept parse(String name, String text, Map<String, String> changes) {
+        return read(InputFile.parse(name, text, changes), changes, Optional.empty());
+    }
+
+    /**
+     * Reads the concept's own text again with other values, as a study does.
+     *
+     * @param concept a concept
+     * @param changes values by dotted path, on top of those the concept was read with
+     * @return the changed concept
+     * @throws InvalidInput if a change cannot be used
+     */
+    public Concept reread(Concept concept, Map<String, String> changes) {
+        Map<String, String> all = new LinkedHashMap<>(concept.document().changes());
+        all.putAll(changes);
+        return parse(concept.document().file(), concept.document().text(), all);
+    }
+
+    /**
+     * Reads the concept's own text again with another cycle: propellants, thrust, chamber, nozzle, feeds and pumps stay;
+     * what belongs to burners, turbines, shafts and exhaust takes the defaults of the other cycle. A cycle that lives on
+     * the jacket's heat gets a jacket with the fuel if the concept has none.
+     *
+     * @param concept a concept
+     * @param cycle another cycle
+     * @return the concept with that cycle
+     * @throws InvalidInput if what stays does not suit the other cycle
+     */
+    public Concept withCycle(Concept concept, Cycle cycle) {
+        Set<String> dropped = new LinkedHashSet<>(OF_ONE_CYCLE);
+        if (!concept.cycle().traits().pumped()) {
+            dropped.addAll(OF_PRESSURE_FEED);
+        }
+        Map<String, String> changes = new LinkedHashMap<>();
+        concept.document().changes().forEach((key, value) -> {
+            if (dropped.stream().noneMatch(d -> key.equals(d) || key.startsWith(d + "."))) {
+                changes.put(key, value);
+            }
+        });
+        changes.put("cycle", cycle.id());
+        boolean fuelJacket =
+                concept.cooling().map(c -> c.coolant() == Side.FUEL).orElse(false);
+        if (cycle.traits().livesOnJacketHeat() && !fuelJacket) {
+            changes.put("cooling.coolant", "fuel");
+        }
+        String text = InputFile.without(concept.document().text(), dropped);
+        return parse(concept.document().file(), text, changes);
+    }
+
+    private Concept read(InputFile file, Map<String, String> changes, Optional<Consumer<InputTable>> vehicle) {
+        InputTable top = file.root();
+        Map<String, String> sources = sources(top.table("sources"));
+        Map<String, UncertainValue> uncertainty = UncertainValue.read(top.table("uncertainty"));
+        List<ConceptInput> inputs = new ArrayList<>();
+        ConceptKeys root = new ConceptKeys(top, sources, inputs);
+        String name = root.text("name");
+        String description = root.optionalText("description").orElse("");
+        Cycle cycle = cycle(root);
+        FeedKeys feeds = new FeedKeys(fluids);
+        Optional<Propellant> oxidizer = feeds.propellant(root, Side.OXIDIZER);
+        Optional<Propellant> fuel = feeds.propellant(root, Side.FUEL);
+        if (vehicle.isPresent()) {
+            vehicle.get().accept(top.table("vehicle"));
+        } else {
+            top.leave("vehicle");
+        }
+        // A usual propellant stands in for one that could not be read, so that the rest of the file is checked too; the
+        // problem noted for it keeps the concept from being built.
+        Head head = new Head(
+                name,
+                description,
+                cycle,
+                oxidizer.orElseGet(() -> fluids.propellant(UsualFluids.oxidizer())),
+                fuel.orElseGet(() -> fluids.propellant(UsualFluids.fuel())));
+        Supplier<Concept> concept = rest(
+                root,
+                feeds,
+                head,
+                () -> new ConceptDocument(file.name(), file.text(), changes, sources, uncertainty, inputs));
+        checkKeys(top.table("sources"), sources.keySet(), inputs);
+        checkKeys(top.table("uncertainty"), uncertainty.keySet(), inputs);
+        file.finish();
+        try {
+            return concept.get();
+        } catch (OutsideValidity e) {
+            throw new InvalidInput(
+                    file.name(), e.model() + ", " + e.quantity(), Double.toString(e.value()), e.getMessage());
+        }
+    }
+
+    /** What must be known before the rest can be read. */
+    private record Head(String name, String description, Cycle cycle, Propellant oxidizer, Propellant fuel) {}
+
+    private Supplier<Concept> rest(ConceptKeys root, FeedKeys feeds, Head head, Supplier<ConceptDocument> document) {
+        CycleTraits traits = head.cycle().traits();
+        double ratio = root.table("propellants").required("mixture_ratio", Dimension.RATIO, Range.of(0.05, 50));
+        Optional<ThrustTarget> thrust = thrust(root.table("engine"));
+        double pressure = root.table("engine").required("chamber_pressure", Dimension.PRESSURE, Range.of(2e4, 1e8));
+        Supplier<ChamberDesign> chamber =
+                ChamberKeys.read(root, pressure, thrust, characteristicLength(head), injection(head));
+        Supplier<FeedDesign> oxidizerFeed = feeds.read(root, Side.OXIDIZER, head.oxidizer(), traits);
+        Supplier<FeedDesign> fuelFeed = feeds.read(root, Side.FUEL, head.fuel(), traits);
+        Supplier<Optional<CoolingDesign>> cooling = CoolingKeys.read(root, traits, pressure);
+        GasKeys gas = new GasKeys(root, traits, head.fuel());
+        Supplier<Optional<ElectricDesign>> electric = ElectricKeys.read(root, traits);
+        Supplier<DesignLimits> limits = limits(root.table("limits"), traits);
+        Supplier<Optional<PressurizationDesign>> pressurization =
+                PressurizationKeys.read(root, fluids, traits, head.oxidizer(), head.fuel());
+        Supplier<MassFactors> mass = mass(root.table("mass"));
+        return () -> new Concept(
+                document.get(),
+                head.name(),
+                head.description(),
+                head.cycle(),
+                oxidizerFeed.get(),
+                fuelFeed.get(),
+                ratio,
+                thrust.orElseThrow(),
+                chamber.get(),
+                cooling.get(),
+                gas.burners(),
+                gas.turbines(),
+                gas.shafts(),
+                gas.path(),
+                electric.get(),
+                limits.get(),
+                mass.get(),
+                pressurization.get());
+    }
+
+    private static Cycle cycle(ConceptKeys root) {
+        List<String> ids = Cycle.all().stream().map(Cycle::id).toList();
+        String id = root.text("cycle");
+        if (!ids.contains(id) && !id.isEmpty()) {
+            root.problem("cycle", '"' + id + '"', "allowed are " + String.join(", ", ids));
+        }
+        return Cycle.all().stream()
+                .filter(c -> c.id().equals(id))
+                .findFirst()
+                .orElse(Cycle.all().get(0));
+    }
+
+    private static Optional<ThrustTarget> thrust(ConceptKeys keys) {
+        List<ThrustTarget.Kind> given = new ArrayList<>();
+        Map<ThrustTarget.Kind, Double> values = new LinkedHashMap<>();
+        for (ThrustTarget.Kind kind : ThrustTarget.Kind.values()) {
+            boolean length = kind == ThrustTarget.Kind.THROAT_DIAMETER;
+            OptionalDouble value = keys.optional(
+                    kind.key(),
+                    length ? Dimension.LENGTH : Dimension.FORCE,
+                    length ? Range.of(5e-4, 5) : Range.of(1, 1e8),
+                    "from the size given");
+            if (keys.has(kind.key())) {
+                given.add(kind);
+                value.ifPresent(v -> values.put(kind, v));
+            }
+        }
+        if (given.size() != 1) {
+            String found = given.isEmpty()
+                    ? "missing"
+                    : "given together with "
+                            + given.stream().skip(1).map(ThrustTarget.Kind::key).toList();
+            keys.problem(
+                    ThrustTarget.Kind.VACUUM_THRUST.key(),
+                    found,
+                    "write exactly one of thrust_vacuum, thrust_sea_level and throat_diameter");
+        }
+        return given.size() == 1 && values.containsKey(given.get(0))
+                ? Optional.of(new ThrustTarget(given.get(0), values.get(given.get(0))))
+                : Optional.empty();
+    }
+
+    private static Supplier<DesignLimits> limits(ConceptKeys keys, CycleTraits traits) {
+        double discharge = 80e6;
+        double tank = 5e6;
+        if (traits.pumped()) {
+            discharge = keys.quantity(
+                    "discharge_pressure",
+                    Dimension.PRESSURE,
+                    Range.of(1e5, 5e8),
+                    discharge,
+                    "about the highest in service, " + ConceptKeys.COMMON);
+        } else {
+            tank = keys.quantity(
+                    "tank_pressure",
+                    Dimension.PRESSURE,
+                    Range.of(1e5, 6e7),
+                    tank,
+                    "heavy beyond, " + ConceptKeys.COMMON);
+        }
+        String dischargeSource = sourceOf(keys, "discharge_pressure");
+        String tankSource = sourceOf(keys, "tank_pressure");
+        double highestDischarge = discharge;
+        double highestTank = tank;
+        return () -> new DesignLimits(highestDischarge, dischargeSource, highestTank, tankSource);
+    }
+
+    /** Factors on the masses of parts, for who knows a part better than the model. */
+    private static Supplier<MassFactors> mass(ConceptKeys keys) {
+        Map<MassPart, Double> factors = new LinkedHashMap<>();
+        for (MassPart part : MassPart.scaled()) {
+            String basis = "the model as it stands, " + part.card().id();
+            factors.put(part, keys.quantity(part.key(), Dimension.RATIO, Range.of(0.05, 20), 1, basis));
+        }
+        return () -> new MassFactors(factors);
+    }
+
+    private static String sourceOf(ConceptKeys keys, String key) {
+        return keys.has(key) ? "concept file, limits." + key : ConceptKeys.COMMON;
+    }
+
+    /** L* that the pair usually needs (m): what the oxidizer's file states goes before what the fuel's does. */
+    private static double characteristicLength(Head head) {
+        OptionalDouble ofOxidizer = head.oxidizer().combustion().characteristicLength();
+        return ofOxidizer.orElseGet(() -> head.fuel()
+                .needed(
+                        head.fuel().combustion().characteristicLength(),
+                        "combustion.characteristic_length",
+                        "a length, or chamber.characteristic_length in the concept"));
+    }
+
+    private static InjectionState injection(Head head) {
+        CycleTraits traits = head.cycle().traits();
+        if (traits.ownBurners()) {
+            return InjectionState.GAS_GAS;
+        }
+        return traits.gasInjector() || head.fuel().combustion().injectedAsGas()
+                ? InjectionState.GAS_LIQUID
+                : InjectionState.LIQUID_LIQUID;
+    }
+
+    private static Map<String, String> sources(InputTable table) {
+        Map<String, String> map = new LinkedHashMap<>();
+        table.keys().forEach(key -> table.optionalText(key).ifPresent(text -> map.put(key, text)));
+        return map;
+    }
+
+    private static void checkKeys(InputTable table, Set<String> keys, List<ConceptInput> inputs) {
+        for (String key : keys) {
+            boolean known = key.startsWith("vehicle")
+                    || inputs.stream()
+                            .anyMatch(i -> i.key().equals(key) || i.key().startsWith(key + "."));
+            if (!known) {
+                String near = inputs.stream()
+                        .map(ConceptInput::key)
+                        .min(Comparator.comparingInt(k -> Spelling.distance(k, key)))
+                        .orElse("");
+                table.problem('"' + key + '"', "not an input of this concept", "did you mean \"" + near + "\"?");
+            }
+        }
+    }
+}

@@ -1,0 +1,140 @@
+package dev.penstock.cycles.sheet;
+
+import dev.penstock.cycles.concept.Side;
+import dev.penstock.cycles.concept.TurbinePlace;
+
+import dev.penstock.errors.LimitReached;
+import dev.penstock.errors.PropertyFailure;
+import dev.penstock.numerics.RootFinder;
+import dev.penstock.turbomachinery.pump.PumpDuty;
+import dev.penstock.turbomachinery.pump.PumpMap;
+import dev.penstock.turbomachinery.pump.PumpPoint;
+import dev.penstock.turbomachinery.pump.PumpSizing;
+import dev.penstock.turbomachinery.turbine.TurbineDuty;
+import dev.penstock.turbomachinery.turbine.TurbineMap;
+import dev.penstock.turbomachinery.turbine.TurbinePoint;
+import dev.penstock.turbomachinery.turbine.TurbineSizing;
+import java.util.EnumMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** Main pumps, turbines and gas generator of an engine as built, for use away from their design point. */
+public final class BuiltMachines {
+
+    private static final double SLOWEST = 0.1;
+    private static final double FASTEST = 2.0;
+    private static final double STEP = 0.87;
+
+    private final Map<Side, PumpMap> pumps = new EnumMap<>(Side.class);
+    private final Map<TurbinePlace, TurbineMap> turbines = new EnumMap<>(TurbinePlace.class);
+    private final Map<Side, PumpSizing> boosts = new EnumMap<>(Side.class);
+    private final Optional<Station> generator;
+
+    public BuiltMachines(EngineBalance balance) {
+        for (Side side : Side.values()) {
+            balance.pumps().stream()
+                    .filter(p -> p.name().equals(side.key() + " pump"))
+                    .forEach(p -> pumps.put(side, new PumpMap(p)));
+            balance.pumps().stream()
+                    .filter(p -> p.name().equals(side.key() + " boost pump"))
+                    .forEach(p -> boosts.put(side, p));
+        }
+        for (TurbinePlace place : TurbinePlace.values()) {
+            balance.turbines().stream()
+                    .filter(t -> t.name().equals(place.title()))
+                    .forEach(t -> turbines.put(place, new TurbineMap(t)));
+        }
+        generator = balance.components().stream()
+                .filter(c -> c.kind() == Component.Kind.GAS_GENERATOR)
+                .findFirst()
+                .map(c -> balance.station(c.outlets().get(0)));
+    }
+
+    PumpSizing pump(Side side) {
+        return pumps.get(side).pump();
+    }
+
+    TurbineSizing turbine(TurbinePlace place) {
+        return turbines.get(place).turbine();
+    }
+
+    /** Pressure that a boost pump was sized to add (Pa). */
+    Optional<Double> boostRise(Side side) {
+        return Optional.ofNullable(boosts.get(side))
+                .map(b -> b.duty().dischargePressure() - b.duty().inlet().pressure());
+    }
+
+    /** Flow through a boost pump's hydraulic turbine over that through the boost pump (-). */
+    double driveShare(Side side) {
+        return pump(side).duty().massFlow() / boosts.get(side).duty().massFlow() - 1;
+    }
+
+    PumpPoint at(Side side, PumpDuty duty, double speed) {
+        return pumps.get(side).at(duty.inlet(), speed, duty.massFlow());
+    }
+
+    TurbinePoint at(TurbinePlace place, TurbineDuty duty, double speed) {
+        return turbines.get(place)
+                .at(duty.gas(), duty.inletPressure(), duty.inletEnthalpy(), duty.exitPressure(), speed);
+    }
+
+    /**
+     * Speed over design speed at which a pump gives the pressure asked for.
+     *
+     * @throws LimitReached if it does not up to twice its design speed
+     */
+    double speedRatio(Side side, PumpDuty duty) {
+        try {
+            double low = 1;
+            double high = 1;
+            while (missing(side, duty, low) > 0) {
+                high = low;
+                low *= STEP;
+                require(low > SLOWEST, side, duty);
+            }
+            while (missing(side, duty, high) < 0) {
+                low = high;
+                high /= STEP;
+                require(high < FASTEST, side, duty);
+            }
+            if (low == high) {
+                return low;
+            }
+            return RootFinder.between(
+                            "speed of the " + side.key() + " pump", r -> missing(side, duty, r), low, high, 1e-12)
+                    .value();
+        } catch (PropertyFailure e) {
+            throw beyond(side, duty);
+        }
+    }
+
+    /** Discharge pressure at a share of design speed over that asked for, minus one (-). */
+    private double missing(Side side, PumpDuty duty, double ratio) {
+        return at(side, duty, ratio * pump(side).speed()).dischargePressure() / duty.dischargePressure() - 1;
+    }
+
+    private static void require(boolean inside, Side side, PumpDuty duty) {
+        if (!inside) {
+            throw beyond(side, duty);
+        }
+    }
+
+    private static LimitReached beyond(Side side, PumpDuty duty) {
+        return new LimitReached(
+                "speed of the " + side.key() + " pump",
+                String.format(
+                        Locale.ROOT,
+                        "the %s pump as built does not give %.4g MPa at %.4g kg/s between %.1f and %.1f of its design speed",
+                        side.key(),
+                        duty.dischargePressure() / 1e6,
+                        duty.massFlow(),
+                        SLOWEST,
+                        FASTEST));
+    }
+
+    /** Choked turbine nozzles: at the same gas temperature the pressure before them goes with the flow (Pa). */
+    Optional<Double> generatorPressure(double gasFlow) {
+        return generator.map(g -> g.pressure() * gasFlow / g.massFlow());
+    }
+}

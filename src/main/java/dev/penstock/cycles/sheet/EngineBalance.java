@@ -1,0 +1,143 @@
+package dev.penstock.cycles.sheet;
+
+import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.concept.Side;
+
+import dev.penstock.chamber.ChamberPerformance;
+import dev.penstock.chamber.loss.NamedLoss;
+import dev.penstock.cooling.jacket.JacketResult;
+import dev.penstock.errors.Require;
+import dev.penstock.errors.Warning;
+import dev.penstock.provenance.LimitCheck;
+import dev.penstock.quantities.Constants;
+import dev.penstock.turbomachinery.pump.PumpSizing;
+import dev.penstock.turbomachinery.shaft.ShaftBalance;
+import dev.penstock.turbomachinery.turbine.TurbineSizing;
+import dev.penstock.turbomachinery.electric.ElectricSizing;
+import dev.penstock.turbomachinery.mass.EngineMass;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A balanced engine: every station, machine, pressure step and limit, with the evidence that it closes.
+ *
+ * @param concept what was asked for
+ * @param engine headline figures
+ * @param stations every numbered station
+ * @param components the parts that join them, in the order of the arrangement
+ * @param pumps pumps as sized; empty for pressure-fed cycles
+ * @param turbines turbines as sized
+ * @param shafts shafts with their power balance
+ * @param chamber thrust chamber
+ * @param cooling jacket, if the concept has one
+ * @param pressureLadder pressure steps, line by line, from tank to chamber
+ * @param exhausts dumped turbine gas
+ * @param electric electric drive, for the cycle that has one
+ * @param engineLosses what lies between the chamber's and the engine's specific impulse
+ * @param limits every limit held against its value: cycle, machines and jacket
+ * @param warnings what the reader must know
+ * @param residuals what is left of every closing equation
+ * @param audit mass and energy added up again from the stations
+ * @param effort what the solution cost
+ */
+public record EngineBalance(
+        Concept concept,
+        EngineSummary engine,
+        List<Station> stations,
+        List<Component> components,
+        List<PumpSizing> pumps,
+        List<TurbineSizing> turbines,
+        List<ShaftBalance> shafts,
+        ChamberPerformance chamber,
+        Optional<JacketResult> cooling,
+        List<PressureStep> pressureLadder,
+        List<ExhaustJet> exhausts,
+        Optional<ElectricSizing> electric,
+        List<NamedLoss> engineLosses,
+        List<LimitCheck> limits,
+        List<Warning> warnings,
+        List<Residual> residuals,
+        EnergyAudit audit,
+        Effort effort) {
+
+    public EngineBalance {
+        stations = List.copyOf(stations);
+        components = List.copyOf(components);
+        pumps = List.copyOf(pumps);
+        turbines = List.copyOf(turbines);
+        shafts = List.copyOf(shafts);
+        pressureLadder = List.copyOf(pressureLadder);
+        exhausts = List.copyOf(exhausts);
+        engineLosses = List.copyOf(engineLosses);
+        limits = List.copyOf(limits);
+        warnings = List.copyOf(warnings);
+        residuals = List.copyOf(residuals);
+    }
+
+    /** @return largest relative residual of the closing equations and of the audit (-) */
+    public double residualWorst() {
+        return residuals.stream().mapToDouble(Residual::relative).reduce(audit.worst(), Math::max);
+    }
+
+    /** @return whether every limit is kept */
+    public boolean withinLimits() {
+        return limits.stream().allMatch(LimitCheck::met);
+    }
+
+    /** @return its mass, part by part, without tanks and pressurant, which are the vehicle's */
+    public EngineMass mass() {
+        return EngineMasses.of(this);
+    }
+
+    /** @return power of all pumps (W); empty without pumps */
+    public OptionalDouble pumpPower() {
+        return pumps.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(
+                        pumps.stream().mapToDouble(PumpSizing::power).sum());
+    }
+
+    /**
+     * @param number number of a station
+     * @return the station
+     */
+    public Station station(int number) {
+        return stations.stream()
+                .filter(s -> s.number() == number)
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no station " + number));
+    }
+
+    /**
+     * @param side oxidizer or fuel
+     * @return the station behind its tank
+     */
+    public Station tankOutlet(Side side) {
+        return components.stream()
+                .filter(c -> c.id().equals("tank." + side.key()))
+                .map(c -> station(c.outlets().get(0)))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /**
+     * @param ambientPressure ambient pressure (Pa)
+     * @return thrust of the whole engine there (N)
+     */
+    public double thrustAt(double ambientPressure) {
+        Require.notNegative("engine", "ambient pressure (Pa)", ambientPressure);
+        return chamber.thrustAt(ambientPressure)
+                + exhausts.stream()
+                        .mapToDouble(jet -> jet.thrustAt(ambientPressure))
+                        .sum();
+    }
+
+    /**
+     * @param ambientPressure ambient pressure (Pa)
+     * @return specific impulse of the whole engine there (s)
+     */
+    public double ispAt(double ambientPressure) {
+        return thrustAt(ambientPressure) / engine.massFlow() / Constants.STANDARD_GRAVITY;
+    }
+}

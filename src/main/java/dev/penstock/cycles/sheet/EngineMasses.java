@@ -1,0 +1,90 @@
+package dev.penstock.cycles.sheet;
+
+import dev.penstock.cooling.jacket.JacketStation;
+import dev.penstock.provenance.Spread;
+import dev.penstock.provenance.UncertainInput;
+import dev.penstock.turbomachinery.electric.ElectricDrive;
+import dev.penstock.turbomachinery.electric.ElectricSizing;
+import dev.penstock.turbomachinery.mass.EngineMass;
+import dev.penstock.turbomachinery.mass.EngineMassModel;
+import dev.penstock.turbomachinery.mass.EngineParts;
+import dev.penstock.turbomachinery.mass.MassItem;
+import dev.penstock.turbomachinery.mass.MassPart;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Mass of a balanced engine: hands its parts to the mass model. Motors and batteries of an electric engine are among them. */
+public final class EngineMasses {
+
+    private EngineMasses() {}
+
+    /**
+     * @param balance a balanced engine
+     * @return its mass, part by part
+     */
+    public static EngineMass of(EngineBalance balance) {
+        double cooled = balance.cooling()
+                .map(jacket -> jacket.stations().stream()
+                        .filter(s -> s.x() > 0)
+                        .mapToDouble(JacketStation::areaRatio)
+                        .max()
+                        .orElse(1))
+                .orElse(1.0);
+        return new EngineMassModel()
+                .estimate(new EngineParts(
+                        balance.thrustAt(0),
+                        balance.chamber(),
+                        Math.max(cooled, 1),
+                        balance.shafts(),
+                        burners(balance),
+                        lines(balance),
+                        true,
+                        balance.electric().map(EngineMasses::electric).orElse(List.of()),
+                        balance.concept().mass()));
+    }
+
+    private static List<EngineParts.Burner> burners(EngineBalance balance) {
+        List<EngineParts.Burner> burners = new ArrayList<>();
+        for (Component part : balance.components()) {
+            if (part.kind() == Component.Kind.GAS_GENERATOR || part.kind() == Component.Kind.PREBURNER) {
+                Station gas = balance.station(part.outlets().get(0));
+                burners.add(new EngineParts.Burner(part.label(), gas.massFlow(), gas.pressure(), gas.density()));
+            }
+        }
+        return burners;
+    }
+
+    /** Lines with a main valve each: behind every pump that delivers to the chamber, or behind the tanks without pumps. */
+    private static List<EngineParts.Line> lines(EngineBalance balance) {
+        boolean pumped = !balance.pumps().isEmpty();
+        List<EngineParts.Line> lines = new ArrayList<>();
+        for (Component part : balance.components()) {
+            if (part.kind() == (pumped ? Component.Kind.PUMP : Component.Kind.TANK)) {
+                Station outlet = balance.station(part.outlets().get(0));
+                lines.add(new EngineParts.Line(part.label(), outlet.massFlow(), outlet.pressure(), outlet.density()));
+            }
+        }
+        return lines;
+    }
+
+    private static List<MassItem> electric(ElectricSizing sizing) {
+        return List.of(
+                item("motors", sizing.motorMass(), "motor_power"),
+                item("inverters", sizing.inverterMass(), "inverter_power"),
+                item("battery", sizing.batteryMass(), sizing.energyLimited() ? "battery_energy" : "battery_power"));
+    }
+
+    /** Mass goes with the inverse of the specific power or energy, whose spread is known. */
+    private static MassItem item(String name, double mass, String key) {
+        UncertainInput input = ElectricDrive.uncertain().stream()
+                .filter(u -> u.key().equals(key))
+                .findFirst()
+                .orElseThrow();
+        Spread s = input.spread();
+        return new MassItem(
+                MassPart.ELECTRIC,
+                name,
+                new Spread(mass * s.mode() / s.high(), mass, mass * s.mode() / s.low()),
+                input.source());
+    }
+}

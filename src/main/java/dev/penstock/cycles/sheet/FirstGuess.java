@@ -1,0 +1,93 @@
+package dev.penstock.cycles.sheet;
+
+import dev.penstock.cycles.concept.Burner;
+import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.concept.FeedDesign;
+import dev.penstock.cycles.concept.Side;
+
+import dev.penstock.combustion.GasGeneratorGas.Branch;
+import dev.penstock.errors.LimitReached;
+import dev.penstock.errors.OutsideValidity;
+import dev.penstock.fluids.state.FluidState;
+import java.util.Locale;
+
+/** Rough numbers to start a solution from. */
+public final class FirstGuess {
+
+    public static final double PUMP_EFFICIENCY = 0.65;
+
+    private final Plant plant;
+    private final double chamberFlow;
+
+    public FirstGuess(Plant plant, double chamberFlow) {
+        this.plant = plant;
+        this.chamberFlow = chamberFlow;
+    }
+
+    /** Whether the machines are built already. */
+    public boolean built() {
+        return plant.built().isPresent();
+    }
+
+    public Concept concept() {
+        return plant.concept();
+    }
+
+    /** Flow through the throat (kg/s). */
+    public double chamberFlow() {
+        return chamberFlow;
+    }
+
+    /** Flow of one propellant into the chamber (kg/s). */
+    public double flow(Side side) {
+        double ratio = concept().mixtureRatio();
+        return chamberFlow * (side == Side.OXIDIZER ? ratio : 1) / (1 + ratio);
+    }
+
+    /** Power of a main pump to a multiple of chamber pressure (W). */
+    public double pumpPower(Side side, double multiple) {
+        FeedDesign feed = concept().feed(side);
+        FluidState tank =
+                plant.tankState(feed, feed.tankPressure().orElse(concept().chamberPressure()));
+        return flow(side) * multiple * concept().chamberPressure() / (tank.density() * PUMP_EFFICIENCY);
+    }
+
+    /**
+     * Flow of the lean propellant over the rich one that gives a burner its temperature.
+     *
+     * @throws LimitReached if no mixture is that cold or that hot
+     */
+    public double leanRatio(Burner burner, double temperature, double pressure) {
+        double oxidizer = tankEnthalpy(Side.OXIDIZER);
+        double fuel = tankEnthalpy(Side.FUEL);
+        boolean oxidizerRich = burner == Burner.OXIDIZER_RICH;
+        try {
+            double ratio = plant.gasMaker(burner)
+                    .mixtureRatioFor(
+                            r -> plant.mixture(r, 1, (r * oxidizer + fuel) / (1 + r)),
+                            pressure,
+                            temperature,
+                            oxidizerRich ? Branch.OXIDIZER_RICH : Branch.FUEL_RICH);
+            return oxidizerRich ? 1 / ratio : ratio;
+        } catch (OutsideValidity e) {
+            throw new LimitReached(
+                    burner.key() + ".temperature",
+                    String.format(
+                            Locale.ROOT,
+                            "no mixture of %s and %s gives the %s a temperature of %.0f K (%s); change %s.temperature",
+                            concept().oxidizer().name(),
+                            concept().fuel().name(),
+                            burner.title(),
+                            temperature,
+                            e.getMessage(),
+                            burner.key()));
+        }
+    }
+
+    public double tankEnthalpy(Side side) {
+        FeedDesign feed = concept().feed(side);
+        double pressure = feed.tankPressure().orElse(concept().chamberPressure());
+        return feed.propellant()
+                .absoluteEnthalpy(plant.tankState(feed, pressure).enthalpy());
+    }
+}

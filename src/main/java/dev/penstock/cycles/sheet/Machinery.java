@@ -1,0 +1,445 @@
+package dev.penstock.cycles.sheet;
+
+import dev.penstock.cycles.concept.BoostDesign;
+import dev.penstock.cycles.concept.CycleTraits;
+import dev.penstock.cycles.concept.ShaftDesign;
+import dev.penstock.cycles.concept.Side;
+import dev.penstock.cycles.concept.TurbinePlace;
+
+import dev.penstock.errors.LimitReached;
+import dev.penstock.fluids.state.FluidState;
+import dev.penstock.turbomachinery.pump.HydraulicTurbine;
+import dev.penstock.turbomachinery.shaft.MechanicalLosses;
+import dev.penstock.turbomachinery.pump.PumpDesign;
+import dev.penstock.turbomachinery.pump.PumpDuty;
+import dev.penstock.turbomachinery.pump.PumpPoint;
+import dev.penstock.turbomachinery.pump.PumpWork;
+import dev.penstock.turbomachinery.speed.SpeedLimit;
+import dev.penstock.turbomachinery.turbine.TurbineDesign;
+import dev.penstock.turbomachinery.turbine.TurbineDuty;
+import dev.penstock.turbomachinery.turbine.TurbinePoint;
+import dev.penstock.turbomachinery.turbine.TurbineWork;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+
+/** Pumps, turbines and shafts of one pass through an arrangement. */
+public final class Machinery {
+
+    private static final String BUILT = "the pressure asked for";
+    private static final double NEAR = 1.05;
+    private static final double SMALLEST_BOOST = 0.01;
+    private static final double LARGEST_BOOST = 0.08;
+    private static final double USUAL_EFFICIENCY = 0.7;
+    private static final double BEARINGS = 0.985;
+
+    private final Flowsheet sheet;
+    private final Plant plant;
+    private final ShaftDesign coupling;
+    private final ShaftSpeeds speeds;
+    private final Map<String, Shaft> shafts = new TreeMap<>();
+    private final Map<Side, Shaft> boosts = new EnumMap<>(Side.class);
+    private final Map<String, PumpPoint> pumpPoints = new TreeMap<>();
+    private final Map<String, TurbinePoint> turbinePoints = new TreeMap<>();
+    private final Map<Side, Double> pumpSpeeds = new TreeMap<>();
+
+    /** Both propellants behind their main pumps. */
+    public record Pumped(Stream oxidizer, Stream fuel) {}
+
+    Machinery(Flowsheet sheet, Plant plant) {
+        this.sheet = sheet;
+        this.plant = plant;
+        this.coupling = plant.concept().shafts();
+        this.speeds = new ShaftSpeeds(plant);
+    }
+
+    /**
+     * Tanks, suction lines, boost pumps and main pumps. A shaft turns at the tightest of the limits of what is on it.
+     */
+    public Pumped mainPumps(double oxidizerFlow, double oxidizerDischarge, double fuelFlow, double fuelDischarge) {
+        Map<Side, Stream> inlets = new EnumMap<>(Side.class);
+        Map<Side, PumpDuty> duties = new EnumMap<>(Side.class);
+        inlets.put(Side.OXIDIZER, suction(Side.OXIDIZER, oxidizerFlow));
+        inlets.put(Side.FUEL, suction(Side.FUEL, fuelFlow));
+        duties.put(Side.OXIDIZER, duty(inlets.get(Side.OXIDIZER), oxidizerDischarge));
+        duties.put(Side.FUEL, duty(inlets.get(Side.FUEL), fuelDischarge));
+        Map<Side, SpeedLimit> wanted = boost(inlets, duties);
+        setSpeeds(duties, wanted);
+        return new Pumped(
+                mainPump(Side.OXIDIZER, inlets.get(Side.OXIDIZER), duties.get(Side.OXIDIZER)),
+                mainPump(Side.FUEL, inlets.get(Side.FUEL), duties.get(Side.FUEL)));
+    }
+
+    private Stream suction(Side side, double flow) {
+        double pressure = plant.concept().feed(side).tankPressure().orElseThrow();
+        return sheet.suctionLine(side, sheet.tank(side, flow, pressure));
+    }
+
+    // ---- boost pumps
+
+    /**
+     * Puts boost pumps before the main pumps that have them; inlets and duties become those behind them.
+     *
+     * @return speeds that the main pumps would have with all the suction head they could use; empty without boost pumps
+     */
+    private Map<Side, SpeedLimit> boost(Map<Side, Stream> inlets, Map<Side, PumpDuty> duties) {
+        Set<Side> boosted = EnumSet.noneOf(Side.class);
+        for (Side side : Side.values()) {
+            if (plant.concept().feed(side).boost().isPresent()) {
+                boosted.add(side);
+            }
+        }
+        Map<Side, SpeedLimit> wanted = boosted.isEmpty() || plant.built().isPresent()
+                ? Map.of()
+                : speeds.of(duties, unsettled(duties), boosted);
+        for (Side side : boosted) {
+            BoostDesign boost = plant.concept().feed(side).boost().orElseThrow();
+            double rise = plant.built().flatMap(b -> b.boostRise(side)).orElseGet(() -> boost.pressureRise()
+                    .orElseGet(() ->
+                            neededRise(side, duties.get(side), wanted.get(side).speed())));
+            double discharge = duties.get(side).dischargePressure();
+            Stream behind = boostPump(side, inlets.get(side), boost, rise);
+            inlets.put(side, behind);
+            duties.put(
+                    side,
+                    boost.drive() == BoostDesign.Drive.LIQUID
+                            ? driving(side, boost, behind, discharge)
+                            : duty(behind, discharge));
+        }
+        return wanted;
+    }
+
+    /**
+     * Rise that gives the main pump the suction head for a speed, but no less than a hundredth and no more than a twelfth of the main
+     * pump's own rise (Pa): common practice, no source. Beyond, the drive costs more than the speed brings.
+     */
+    private double neededRise(Side side, PumpDuty main, double speed) {
+        double own = main.dischargePressure() - main.inlet().pressure();
+        double needed = plant.pumpModel().inletPressureFor(main, unsettled(side, main), speed)
+                - main.inlet().pressure();
+        return Math.min(Math.max(needed, SMALLEST_BOOST * own), LARGEST_BOOST * own);
+    }
+
+    private Stream boostPump(Side side, Stream in, BoostDesign boost, double rise) {
+        String id = "pump." + side.key() + "_boost";
+        String label = side.key() + " boost pump";
+        PumpDuty duty = duty(in, in.pressure() + rise);
+        PumpDesign design =
+                plant.settle(id, boost.pump(), d -> plant.pumpModel().choose(duty, d));
+        SpeedLimit fastest = speeds.alone(label, duty, design);
+        boolean gear = boost.drive() == BoostDesign.Drive.GEAR;
+        Shaft own = new Shaft(
+                side.key() + " boost shaft", new MechanicalLosses(gear ? boost.driveEfficiency() : BEARINGS, 1, 0));
+        own.turnAt(fastest);
+        boosts.put(side, own);
+        Stream out = pump(id, label, own, fastest.speed(), side, in, duty, design, 0);
+        if (gear) {
+            shaftOf(side).takeOff(own.neededPower());
+        }
+        return out;
+    }
+
+    /**
+     * Duty of a main pump that also drives its boost pump. How far the liquid that comes back warms the inlet is estimated from
+     * a usual efficiency; the energy at the outlet is exact whatever the estimate.
+     */
+    private PumpDuty driving(Side side, BoostDesign boost, Stream in, double discharge) {
+        Medium.Liquid liquid = (Medium.Liquid) in.medium();
+        double power = boosts.get(side).neededPower();
+        double density = plant.liquidState(liquid, in.pressure(), in.enthalpy()).density();
+        double work = (discharge - in.pressure()) / density / USUAL_EFFICIENCY;
+        double drive = plant.built()
+                .map(b -> b.driveShare(side) * in.flow())
+                .orElseGet(() -> HydraulicTurbine.driveFlow(
+                        power,
+                        liquid.propellant().fluid(),
+                        plant.liquidState(liquid, discharge, in.enthalpy() + work),
+                        in.pressure(),
+                        boost.driveEfficiency()));
+        boosts.get(side)
+                .drivenBy(String.format(
+                        Locale.ROOT, "hydraulic turbine on %.3g kg/s from the %s pump", drive, side.key()));
+        double mixed = HydraulicTurbine.mixedEnthalpy(in.enthalpy(), in.flow(), drive, work, power);
+        return new PumpDuty(
+                liquid.propellant(), plant.liquidState(liquid, in.pressure(), mixed), discharge, in.flow() + drive);
+    }
+
+    /** Power that a main pump's liquid gives to the boost pump before it (W). */
+    private double drawn(Side side) {
+        return plant.concept()
+                .feed(side)
+                .boost()
+                .filter(b -> b.drive() == BoostDesign.Drive.LIQUID)
+                .map(b -> boosts.get(side).neededPower())
+                .orElse(0.0);
+    }
+
+    // ---- speeds
+
+    /** Speeds at which built pumps give the pressures asked for; pumps on one turbine keep their gear. */
+    private void runBuilt(BuiltMachines built, PumpDuty oxidizer, PumpDuty fuel) {
+        double oxidizerRatio = built.speedRatio(Side.OXIDIZER, oxidizer);
+        double fuelRatio = built.speedRatio(Side.FUEL, fuel);
+        if (coupling.oneTurbine()) {
+            oxidizerRatio = Math.max(oxidizerRatio, fuelRatio);
+            fuelRatio = oxidizerRatio;
+        }
+        pumpSpeeds.put(Side.OXIDIZER, oxidizerRatio * built.pump(Side.OXIDIZER).speed());
+        pumpSpeeds.put(Side.FUEL, fuelRatio * built.pump(Side.FUEL).speed());
+    }
+
+    private void setSpeeds(Map<Side, PumpDuty> duties, Map<Side, SpeedLimit> wanted) {
+        if (plant.built().isPresent()) {
+            runBuilt(plant.built().get(), duties.get(Side.OXIDIZER), duties.get(Side.FUEL));
+            turnShafts(BUILT, BUILT);
+            return;
+        }
+        Map<Side, SpeedLimit> set = speeds.of(duties, designs(duties), Set.of());
+        set.forEach((side, limit) -> pumpSpeeds.put(side, limit.speed()));
+        turnShafts(setter(set, wanted, Side.OXIDIZER), setter(set, wanted, Side.FUEL));
+    }
+
+    /** A boost pump that gives just the suction head that another limit can use leaves that limit in charge. */
+    private static String setter(Map<Side, SpeedLimit> set, Map<Side, SpeedLimit> wanted, Side side) {
+        SpeedLimit own = set.get(side);
+        SpeedLimit other = wanted.getOrDefault(side, own);
+        return other.speed() < NEAR * own.speed() ? other.name() : own.name();
+    }
+
+    private Map<Side, PumpDesign> unsettled(Map<Side, PumpDuty> duties) {
+        Map<Side, PumpDesign> designs = new EnumMap<>(Side.class);
+        duties.forEach((side, duty) -> designs.put(side, unsettled(side, duty)));
+        return designs;
+    }
+
+    /** The design as held, or what would be chosen, without holding it. */
+    private PumpDesign unsettled(Side side, PumpDuty duty) {
+        return plant.heldPump("pump." + side.key()).orElseGet(() -> plant.pumpModel()
+                .choose(duty, plant.concept().feed(side).pump()));
+    }
+
+    private Map<Side, PumpDesign> designs(Map<Side, PumpDuty> duties) {
+        Map<Side, PumpDesign> designs = new EnumMap<>(Side.class);
+        duties.forEach((side, duty) -> designs.put(side, settled(side, duty)));
+        return designs;
+    }
+
+    private void turnShafts(String oxidizerSetBy, String fuelSetBy) {
+        double gear = coupling.geared() ? coupling.gearRatio() : 1;
+        shaftOf(Side.OXIDIZER).turnAt(new SpeedLimit(oxidizerSetBy, pumpSpeeds.get(Side.OXIDIZER)));
+        shaftOf(Side.FUEL).turnAt(new SpeedLimit(fuelSetBy, pumpSpeeds.get(Side.FUEL) * gear));
+    }
+
+    private PumpDesign settled(Side side, PumpDuty duty) {
+        return plant.settle("pump." + side.key(), plant.concept().feed(side).pump(), d -> plant.pumpModel()
+                .choose(duty, d));
+    }
+
+    private Stream builtPump(BuiltMachines built, Side side, Stream in, PumpDuty duty) {
+        String label = side.key() + " pump";
+        PumpPoint point = built.at(side, duty, pumpSpeeds.get(side));
+        pumpPoints.put(label, point);
+        shaftOf(side).add(new Shaft.PumpUse(label, duty, built.pump(side).design()), point.power());
+        return pumped("pump." + side.key(), label, side, in, point.dischargePressure(), point.power() - drawn(side));
+    }
+
+    private Stream mainPump(Side side, Stream in, PumpDuty duty) {
+        if (plant.built().isPresent()) {
+            return builtPump(plant.built().get(), side, in, duty);
+        }
+        return pump(
+                "pump." + side.key(),
+                side.key() + " pump",
+                shaftOf(side),
+                pumpSpeeds.get(side),
+                side,
+                in,
+                duty,
+                settled(side, duty),
+                drawn(side));
+    }
+
+    /** A small pump on the shaft of a main pump, for the little flow that needs more pressure. */
+    public Stream kickPump(Side side, Stream in, double discharge) {
+        PumpDesign design = plant.concept().feed(side).pump().withEfficiency(plant.kickPumpEfficiency());
+        return secondPump("_kick", " kick pump", side, in, discharge, design);
+    }
+
+    /** A second stage group on the shaft of a main pump, for a large part of the flow. */
+    public Stream secondPump(Side side, Stream in, double discharge) {
+        return secondPump(
+                "_second",
+                " second pump",
+                side,
+                in,
+                discharge,
+                plant.concept().feed(side).pump());
+    }
+
+    private Stream secondPump(String suffix, String label, Side side, Stream in, double discharge, PumpDesign asked) {
+        PumpDuty duty = duty(in, discharge);
+        double speed = pumpSpeeds.get(side);
+        PumpDesign design = plant.settle(
+                "pump." + side.key() + suffix, asked, d -> plant.pumpModel().choose(duty, d.withSpeed(speed)));
+        return pump("pump." + side.key() + suffix, side.key() + label, shaftOf(side), speed, side, in, duty, design, 0);
+    }
+
+    private Stream pump(
+            String id,
+            String label,
+            Shaft shaft,
+            double speed,
+            Side side,
+            Stream in,
+            PumpDuty duty,
+            PumpDesign design,
+            double drawn) {
+        PumpDesign running = design.withSpeed(speed);
+        PumpWork work = plant.pumpModel().work(duty, running);
+        shaft.add(new Shaft.PumpUse(label, duty, running), work.power());
+        return pumped(id, label, side, in, duty.dischargePressure(), work.power() - drawn);
+    }
+
+    /** What leaves a pump that gives its stream so much power (W). */
+    private Stream pumped(String id, String label, Side side, Stream in, double pressure, double power) {
+        double enthalpy = in.enthalpy() + power / in.flow();
+        Stream out =
+                sheet.outlet(label + " discharge", in.medium(), pressure, enthalpy, in.oxidizerFlow(), in.fuelFlow());
+        sheet.component(id, Component.Kind.PUMP, label, List.of(in), List.of(out), 0, power);
+        sheet.step(side.key(), label, in.pressure(), out.pressure());
+        return out;
+    }
+
+    private PumpDuty duty(Stream in, double discharge) {
+        Medium.Liquid liquid = (Medium.Liquid) in.medium();
+        if (discharge <= in.pressure()) {
+            throw new LimitReached(
+                    "tank.pressure",
+                    String.format(
+                            Locale.ROOT,
+                            "%s reaches its pump at %.3f bar and is wanted at %.3f bar: no pump is needed there; raise"
+                                    + " engine.chamber_pressure, lower the tank pressure or use the pressure-fed cycle",
+                            liquid.propellant().name(),
+                            in.pressure() / 1e5,
+                            discharge / 1e5));
+        }
+        FluidState state = plant.liquidState(liquid, in.pressure(), in.enthalpy());
+        return new PumpDuty(liquid.propellant(), state, discharge, in.flow());
+    }
+
+    /** Expands gas through a turbine that drives the shaft of a place. */
+    public Stream turbine(TurbinePlace place, Stream in, double exitPressure) {
+        Medium.Gas gas = (Medium.Gas) in.medium();
+        TurbineDuty duty = new TurbineDuty(gas.fluid(), in.pressure(), in.enthalpy(), exitPressure, in.flow());
+        Shaft shaft = shaftOf(place);
+        TurbineWork work = turbineWork(place, shaft, duty);
+        Stream out = sheet.outlet(
+                place.title() + " exit", gas, exitPressure, work.outletEnthalpy(), in.oxidizerFlow(), in.fuelFlow());
+        sheet.component(
+                "turbine." + place.key(),
+                Component.Kind.TURBINE,
+                place.title(),
+                List.of(in),
+                List.of(out),
+                0,
+                -work.power());
+        sheet.step(gas.name(), place.title(), in.pressure(), exitPressure);
+        return out;
+    }
+
+    private TurbineWork turbineWork(TurbinePlace place, Shaft shaft, TurbineDuty duty) {
+        if (plant.built().isPresent()) {
+            return builtTurbine(plant.built().get(), place, shaft, duty);
+        }
+        TurbineDesign design = plant.settleTurbine(
+                "turbine." + place.key(), plant.concept().turbines().get(place).design(), d -> plant.turbineModel()
+                        .choose(duty, shaft.speed(), d));
+        plant.holdAnnulusLimit(place, shaft.speed(), () -> plant.turbineModel()
+                .annulusLimit(duty, shaft.speed(), design)
+                .of(place.title()));
+        TurbineWork work = plant.turbineModel().work(duty, shaft.speed(), design);
+        shaft.add(new Shaft.TurbineUse(place.title(), duty, shaft.speed(), design), work.power());
+        return work;
+    }
+
+    /** A built turbine passes what its nozzles let through; the second turbine on a gas stream has a trim valve. */
+    private TurbineWork builtTurbine(BuiltMachines built, TurbinePlace place, Shaft shaft, TurbineDuty duty) {
+        TurbinePoint point = built.at(place, duty, shaft.speed());
+        turbinePoints.put(place.title(), point);
+        CycleTraits traits = plant.concept().cycle().traits();
+        boolean leads = place != TurbinePlace.OXIDIZER || traits.ownBurners();
+        if (leads && traits.closure() != CycleTraits.Closure.GAS_FLOW) {
+            sheet.closes(
+                    "flow through the nozzles of the " + place.title(),
+                    "kg/s",
+                    duty.massFlow() - point.massFlow(),
+                    duty.massFlow());
+        }
+        double power = duty.massFlow() * point.efficiency() * point.isentropicDrop();
+        shaft.add(
+                new Shaft.TurbineUse(
+                        place.title(), duty, shaft.speed(), built.turbine(place).design()),
+                power);
+        return new TurbineWork(point.isentropicDrop(), point.efficiency(), power, point.outletEnthalpy());
+    }
+
+    /** Operating points of built pumps, by name. */
+    public Map<String, PumpPoint> pumpPoints() {
+        return pumpPoints;
+    }
+
+    /** Operating points of built turbines, by name. */
+    public Map<String, TurbinePoint> turbinePoints() {
+        return turbinePoints;
+    }
+
+    /** States that each shaft's turbines give what its pumps and losses take. */
+    public void closesShafts() {
+        for (Shaft shaft : mainShafts()) {
+            double needed = shaft.neededPower();
+            sheet.closes("power of the " + shaft.name(), "W", shaft.turbinePower() - needed, needed);
+        }
+    }
+
+    /** Drives each shaft with a motor that gives what it needs. */
+    public void motors() {
+        for (Shaft shaft : mainShafts()) {
+            sheet.component(
+                    "motor." + shaft.name().replace(" shaft", ""),
+                    Component.Kind.MOTOR,
+                    "motor of the " + shaft.name(),
+                    List.of(),
+                    List.of(),
+                    0,
+                    -shaft.neededPower());
+        }
+    }
+
+    private List<Shaft> mainShafts() {
+        return shafts.values().stream().filter(s -> !s.pumps().isEmpty()).toList();
+    }
+
+    /** Shafts that carry anything: main shafts, then those of boost pumps. */
+    public List<Shaft> shafts() {
+        List<Shaft> all = new ArrayList<>(mainShafts());
+        all.addAll(boosts.values());
+        return all;
+    }
+
+    private Shaft shaftOf(Side side) {
+        return shaft(coupling.oneTurbine() ? "main shaft" : side.key() + " shaft");
+    }
+
+    private Shaft shaftOf(TurbinePlace place) {
+        return shaft(place == TurbinePlace.MAIN ? "main shaft" : place.key() + " shaft");
+    }
+
+    private Shaft shaft(String name) {
+        return shafts.computeIfAbsent(name, n -> new Shaft(n, coupling.losses()));
+    }
+}

@@ -1,0 +1,218 @@
+package dev.penstock.cycles.sheet;
+
+import dev.penstock.cycles.concept.Burner;
+import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.concept.FeedDesign;
+import dev.penstock.cycles.concept.TurbinePlace;
+
+import dev.penstock.chamber.ThrustChamber;
+import dev.penstock.combustion.GasGeneratorGas;
+import dev.penstock.combustion.equilibrium.Reactants;
+import dev.penstock.combustion.TurbineGas;
+import dev.penstock.fluids.state.FluidState;
+import dev.penstock.turbomachinery.pump.PumpDesign;
+import dev.penstock.turbomachinery.pump.PumpModel;
+import dev.penstock.turbomachinery.speed.SpeedLimit;
+import dev.penstock.turbomachinery.turbine.TurbineDesign;
+import dev.penstock.turbomachinery.turbine.TurbineModel;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
+
+/**
+ * The models that one balance works with, solvers of its own among them, and what need not be computed twice: fluid states at
+ * inputs that have not moved, burner gas whose mixture has not moved, and the whole-numbered choices (stages, kinds of
+ * blading) that are held while equations are solved, so that nothing jumps. Not thread-safe.
+ */
+public final class Plant {
+
+    private static final int MOST_STATES = 400;
+    private static final double ANNULUS_STEP = 0.01;
+    private static final double ANNULUS_MARGIN = 0.5;
+    private static final double SLOWEST_CHANGE = 0.6;
+    private static final double KICK_PUMP_EFFICIENCY = 0.62;
+
+    private record StateKey(String fluid, double pressure, double enthalpy) {}
+
+    private record GasKey(double oxidizerShare, double enthalpy, double pressure) {}
+
+    private final Concept concept;
+    private final Models models;
+    private final Optional<BuiltMachines> built;
+    private final PumpModel pumpModel;
+    /** The burners' gas makers; each burner keeps its own, so that its solver stays near the solution. */
+    private final Map<Burner, GasGeneratorGas> gasMakers = new EnumMap<>(Burner.class);
+
+    private final Map<StateKey, FluidState> liquids = new HashMap<>();
+    private final Map<StateKey, FluidState> tanks = new HashMap<>();
+    private final Map<Burner, GasKey> gasKeys = new EnumMap<>(Burner.class);
+    private final Map<Burner, TurbineGas> gases = new EnumMap<>(Burner.class);
+    private final Map<String, PumpDesign> pumps = new HashMap<>();
+    private final Map<String, TurbineDesign> turbines = new HashMap<>();
+    private final Map<TurbinePlace, SpeedLimit> annuli = new EnumMap<>(TurbinePlace.class);
+    private ThrustChamber chamber;
+    private boolean choosing;
+    private boolean chosenDiffer;
+    private int evaluations;
+
+    public Plant(Concept concept, Models models, Optional<BuiltMachines> built) {
+        this.concept = concept;
+        this.models = models;
+        this.built = built;
+        this.pumpModel = models.newPumpModel();
+    }
+
+    /** Machines whose size is settled; empty while an engine is being sized. */
+    public Optional<BuiltMachines> built() {
+        return built;
+    }
+
+    public Concept concept() {
+        return concept;
+    }
+
+    public Models models() {
+        return models;
+    }
+
+    public PumpModel pumpModel() {
+        return pumpModel;
+    }
+
+    public TurbineModel turbineModel() {
+        return models.turbines();
+    }
+
+    /** Efficiency of small pumps behind a main pump (-): common practice, no source. */
+    double kickPumpEfficiency() {
+        return KICK_PUMP_EFFICIENCY;
+    }
+
+    public FluidState tankState(FeedDesign feed, double pressure) {
+        StateKey key = new StateKey(feed.propellant().id(), pressure, feed.tankTemperature());
+        return tanks.computeIfAbsent(
+                key, k -> feed.propellant().fluid().atPressureTemperature(pressure, feed.tankTemperature()));
+    }
+
+    FluidState liquidState(Medium.Liquid liquid, double pressure, double enthalpy) {
+        if (liquids.size() > MOST_STATES) {
+            liquids.clear();
+        }
+        StateKey key = new StateKey(liquid.name(), pressure, enthalpy);
+        return liquids.computeIfAbsent(key, k -> liquid.state(pressure, enthalpy));
+    }
+
+    /** Oxidizer and fuel mixed, at the enthalpy they bring together. */
+    public Reactants mixture(double oxidizerFlow, double fuelFlow, double enthalpy) {
+        double share = fuelFlow / (oxidizerFlow + fuelFlow);
+        Reactants oxidizer = Reactants.single(concept.oxidizer(), 0);
+        Reactants fuel = Reactants.single(concept.fuel(), 0);
+        return oxidizer.mixedWith(fuel, share).withEnthalpy(enthalpy);
+    }
+
+    /** The chamber; made of the first mixture, whose elements are those of every later one. */
+    public ThrustChamber chamber(Reactants mixture) {
+        if (chamber == null) {
+            chamber = models.newChamber(mixture);
+        }
+        return chamber;
+    }
+
+    GasGeneratorGas gasMaker(Burner burner) {
+        return gasMakers.computeIfAbsent(burner, b -> models.newGasMaker(concept, b));
+    }
+
+    /** Gas of a burner; the last one is kept for the case that nothing has moved. */
+    TurbineGas gas(Burner burner, Reactants mixture, double pressure) {
+        double share = mixture.fractionOf(concept.oxidizer());
+        GasKey key = new GasKey(share, mixture.enthalpy(), pressure);
+        if (!Objects.equals(key, gasKeys.get(burner))) {
+            gases.put(burner, gasMaker(burner).burn(mixture, pressure));
+            gasKeys.put(burner, key);
+        }
+        return gases.get(burner);
+    }
+
+    // ---- choices that must not jump
+
+    /** From now on machines choose stages and kinds anew, and keep them afterwards. */
+    public void startChoosing() {
+        choosing = true;
+        chosenDiffer = false;
+    }
+
+    /** Ends choosing; returns whether any choice differs from the one before. */
+    public boolean stopChoosing() {
+        choosing = false;
+        return chosenDiffer;
+    }
+
+    PumpDesign settle(String id, PumpDesign design, UnaryOperator<PumpDesign> choice) {
+        PumpDesign held = pumps.get(id);
+        if (held == null || choosing) {
+            PumpDesign chosen = choice.apply(design);
+            PumpDesign settled = design.settled()
+                    ? design
+                    : design.withStages(chosen.type(), chosen.stages().orElseThrow());
+            chosenDiffer |= !settled.equals(held);
+            pumps.put(id, settled);
+            return settled;
+        }
+        return held;
+    }
+
+    Optional<PumpDesign> heldPump(String id) {
+        return Optional.ofNullable(pumps.get(id));
+    }
+
+    TurbineDesign settleTurbine(String id, TurbineDesign design, UnaryOperator<TurbineDesign> choice) {
+        TurbineDesign held = turbines.get(id);
+        if (held == null || choosing) {
+            TurbineDesign chosen = choice.apply(design);
+            chosenDiffer |= !chosen.equals(held);
+            turbines.put(id, chosen);
+            return chosen;
+        }
+        return held;
+    }
+
+    /**
+     * Speed at which the annulus of a turbine reaches its limit. It depends on the turbine's flow, which depends on the speed:
+     * so it is renewed with the other choices and held in steps of a hundredth in between.
+     */
+    void holdAnnulusLimit(TurbinePlace place, double speed, Supplier<SpeedLimit> limit) {
+        if (!choosing && annuli.containsKey(place)) {
+            return;
+        }
+        SpeedLimit found = limit.get();
+        double bounded = Math.max(found.speed(), SLOWEST_CHANGE * speed);
+        double step = Math.floor(Math.log(bounded) / ANNULUS_STEP - ANNULUS_MARGIN);
+        SpeedLimit held = new SpeedLimit(found.name(), Math.exp(step * ANNULUS_STEP));
+        SpeedLimit before = annuli.put(place, held);
+        boolean binds = before != null && Math.min(before.speed(), held.speed()) < 1.1 * speed;
+        chosenDiffer |= before == null || binds && !held.equals(before);
+    }
+
+    Optional<SpeedLimit> annulusLimit(TurbinePlace place) {
+        return Optional.ofNullable(annuli.get(place));
+    }
+
+    /** Takes over the choices of an earlier plant of the same arrangement. */
+    public void adoptChoices(Plant earlier) {
+        pumps.putAll(earlier.pumps);
+        turbines.putAll(earlier.turbines);
+        annuli.putAll(earlier.annuli);
+    }
+
+    public void countEvaluation() {
+        evaluations++;
+    }
+
+    public int evaluations() {
+        return evaluations;
+    }
+}

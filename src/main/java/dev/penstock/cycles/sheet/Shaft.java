@@ -1,0 +1,101 @@
+package dev.penstock.cycles.sheet;
+
+import dev.penstock.turbomachinery.shaft.MechanicalLosses;
+import dev.penstock.turbomachinery.pump.PumpDesign;
+import dev.penstock.turbomachinery.pump.PumpDuty;
+import dev.penstock.turbomachinery.speed.SpeedLimit;
+import dev.penstock.turbomachinery.turbine.TurbineDesign;
+import dev.penstock.turbomachinery.turbine.TurbineDuty;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** A shaft while an arrangement is laid out: what turns on it and the power it takes and gives. */
+public final class Shaft {
+
+    /** A pump as asked for. */
+    public record PumpUse(String name, PumpDuty duty, PumpDesign design) {}
+
+    /** A turbine as asked for. */
+    public record TurbineUse(String name, TurbineDuty duty, double speed, TurbineDesign design) {}
+
+    private final String name;
+    private final List<PumpUse> pumps = new ArrayList<>();
+    private final List<TurbineUse> turbines = new ArrayList<>();
+    private MechanicalLosses losses;
+    private double speed;
+    private String speedSetBy = "";
+    private Optional<String> driver = Optional.empty();
+    private double pumpPower;
+    private double turbinePower;
+
+    Shaft(String name, MechanicalLosses losses) {
+        this.name = name;
+        this.losses = losses;
+    }
+
+    public String name() {
+        return name;
+    }
+
+    public MechanicalLosses losses() {
+        return losses;
+    }
+
+    /** Speed of the turbine's end (rad/s). */
+    double speed() {
+        return speed;
+    }
+
+    /** What keeps it from turning faster. */
+    public String speedSetBy() {
+        return speedSetBy;
+    }
+
+    void turnAt(SpeedLimit limit) {
+        speed = limit.speed();
+        speedSetBy = limit.name();
+    }
+
+    /** What drives it, where that is neither a turbine of the gas path nor a motor. */
+    public Optional<String> driver() {
+        return driver;
+    }
+
+    void drivenBy(String what) {
+        driver = Optional.of(what);
+    }
+
+    void add(PumpUse pump, double power) {
+        pumps.add(pump);
+        pumpPower += power;
+    }
+
+    void add(TurbineUse turbine, double power) {
+        turbines.add(turbine);
+        turbinePower += power;
+    }
+
+    /** Power taken off for something that is not on the shaft (W). */
+    void takeOff(double power) {
+        losses = new MechanicalLosses(
+                losses.mechanicalEfficiency(), losses.gearEfficiency(), losses.accessoryPower() + power);
+    }
+
+    public List<PumpUse> pumps() {
+        return pumps;
+    }
+
+    public List<TurbineUse> turbines() {
+        return turbines;
+    }
+
+    /** Power that turbines or a motor must give (W). */
+    public double neededPower() {
+        return losses.turbinePower(pumpPower);
+    }
+
+    double turbinePower() {
+        return turbinePower;
+    }
+}

@@ -1,0 +1,24 @@
+package dev.penstock.cycles.sheet;
+
+/**
+ * A medium on its way from one component to the next.
+ *
+ * @param station number of the station where it is
+ * @param medium what flows
+ * @param pressure absolute pressure (Pa)
+ * @param enthalpy specific enthalpy relative to the elements (J/kg)
+ * @param oxidizerFlow how much of it came out of the oxidizer tank (kg/s)
+ * @param fuelFlow how much of it came out of the fuel tank (kg/s)
+ */
+public record Stream(int station, Medium medium, double pressure, double enthalpy, double oxidizerFlow, double fuelFlow) {
+
+    /** Mass flow (kg/s). */
+    public double flow() {
+        return oxidizerFlow + fuelFlow;
+    }
+
+    /** Enthalpy flow (W). */
+    double enthalpyFlow() {
+        return flow() * enthalpy;
+    }
+}

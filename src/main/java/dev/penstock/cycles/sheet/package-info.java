@@ -1,0 +1,5 @@
+/**
+ * The sheet on which an engine is laid out: components joined at stations, machines on shafts, and what comes out of
+ * it, {@link EngineBalance}.
+ */
+package dev.penstock.cycles.sheet;

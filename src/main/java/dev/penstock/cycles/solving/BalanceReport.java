@@ -1,0 +1,264 @@
+package dev.penstock.cycles.solving;
+
+import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.concept.DesignLimits;
+import dev.penstock.cycles.sheet.Assumptions;
+import dev.penstock.cycles.sheet.Auditor;
+import dev.penstock.cycles.sheet.EnergyAudit;
+import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.sheet.EngineSummary;
+import dev.penstock.cycles.sheet.ExhaustJet;
+import dev.penstock.cycles.sheet.ExhaustNozzle;
+import dev.penstock.cycles.sheet.Flowsheet;
+import dev.penstock.cycles.sheet.Plant;
+import dev.penstock.cycles.sheet.Residual;
+import dev.penstock.cycles.sheet.Shaft;
+import dev.penstock.cycles.sheet.Stream;
+
+import dev.penstock.chamber.ChamberPerformance;
+import dev.penstock.chamber.loss.NamedLoss;
+import dev.penstock.cooling.jacket.JacketResult;
+import dev.penstock.errors.ConservationViolated;
+import dev.penstock.errors.Warning;
+import dev.penstock.provenance.LimitCheck;
+import dev.penstock.quantities.Constants;
+import dev.penstock.turbomachinery.shaft.GearTeeth;
+import dev.penstock.turbomachinery.pump.PumpSizing;
+import dev.penstock.turbomachinery.shaft.ShaftBalance;
+import dev.penstock.turbomachinery.shaft.ShaftModel;
+import dev.penstock.turbomachinery.turbine.TurbineSizing;
+import dev.penstock.turbomachinery.electric.ElectricSizing;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Makes the result of a closed arrangement: machines sized, limits held against their values, conservation checked. */
+public final class BalanceReport {
+
+    private final Balancer.Solved solved;
+    private final Plant plant;
+    private final Concept concept;
+    private final Flowsheet sheet;
+    private final ChamberPerformance chamber;
+    private final List<PumpSizing> pumps = new ArrayList<>();
+    private final List<TurbineSizing> turbines = new ArrayList<>();
+    private final List<ShaftBalance> shafts = new ArrayList<>();
+    private final List<Warning> warnings = new ArrayList<>();
+
+    private BalanceReport(Balancer.Solved solved) {
+        this.solved = solved;
+        this.plant = solved.plant();
+        this.concept = plant.concept();
+        this.sheet = solved.sheet();
+        this.chamber = solved.update().assumptions().chamber();
+    }
+
+    /** @throws ConservationViolated if a closing equation or the audit is out of balance by more than 1e-8 */
+    public static EngineBalance of(Balancer.Solved solved) {
+        return new BalanceReport(solved).make();
+    }
+
+    private EngineBalance make() {
+        sizeMachines();
+        Optional<JacketResult> jacket = solved.jacket();
+        List<Residual> residuals = residuals();
+        for (Residual residual : residuals) {
+            if (!(residual.relative() <= Auditor.ALLOWED)) {
+                throw new ConservationViolated(residual.name(), residual.relative(), Auditor.ALLOWED);
+            }
+        }
+        EnergyAudit audit = new Auditor(sheet.stations(), sheet.components())
+                .audit(jacket.map(JacketResult::heatLoad).orElse(0.0), shafts);
+        Auditor.check(audit);
+        EngineSummary summary = summary();
+        collectWarnings(jacket);
+        return new EngineBalance(
+                concept,
+                summary,
+                sheet.stations(),
+                sheet.components(),
+                pumps,
+                turbines,
+                shafts,
+                chamber,
+                jacket,
+                sheet.ladder(),
+                solved.update().jets(),
+                electric(),
+                losses(summary),
+                limits(jacket),
+                warnings,
+                residuals,
+                audit,
+                solved.effort());
+    }
+
+    private void sizeMachines() {
+        for (Shaft shaft : sheet.machinery().shafts()) {
+            List<PumpSizing> own = new ArrayList<>();
+            for (Shaft.PumpUse use : shaft.pumps()) {
+                own.add(plant.pumpModel().size(use.name(), use.duty(), use.design()));
+            }
+            List<TurbineSizing> drivers = new ArrayList<>();
+            for (Shaft.TurbineUse use : shaft.turbines()) {
+                drivers.add(plant.turbineModel().size(use.name(), use.duty(), use.speed(), use.design()));
+            }
+            pumps.addAll(own);
+            turbines.addAll(drivers);
+            ShaftModel model = plant.models().shafts();
+            shafts.add(
+                    drivers.isEmpty()
+                            ? model.balance(
+                                    shaft.name(),
+                                    own,
+                                    shaft.driver(),
+                                    shaft.neededPower(),
+                                    shaft.losses(),
+                                    shaft.speedSetBy())
+                            : model.balance(shaft.name(), own, drivers, shaft.losses(), shaft.speedSetBy()));
+        }
+    }
+
+    private List<Residual> residuals() {
+        List<Residual> residuals = new ArrayList<>(sheet.residuals());
+        Assumptions assumed = solved.assumed();
+        Assumptions found = solved.update().assumptions();
+        residuals.add(new Residual(
+                "flow of the chamber", "kg/s", assumed.chamberFlow() - found.chamberFlow(), found.chamberFlow()));
+        if (found.jacket().isPresent()) {
+            double scale = Math.max(Math.abs(found.heatLoad()), 1e3 * found.chamberFlow());
+            residuals.add(new Residual("heat into the jacket", "W", assumed.heatLoad() - found.heatLoad(), scale));
+            residuals.add(new Residual(
+                    "pressure drop of the jacket",
+                    "Pa",
+                    assumed.jacketDrop() - found.jacketDrop(),
+                    concept.chamberPressure()));
+        }
+        return residuals;
+    }
+
+    private EngineSummary summary() {
+        double oxidizer =
+                sheet.tankStreams().stream().mapToDouble(Stream::oxidizerFlow).sum();
+        double fuel = sheet.tankStreams().stream().mapToDouble(Stream::fuelFlow).sum();
+        double chamberOxidizer = sheet.chamberStreams().stream()
+                .mapToDouble(Stream::oxidizerFlow)
+                .sum();
+        double chamberFuel =
+                sheet.chamberStreams().stream().mapToDouble(Stream::fuelFlow).sum();
+        double jets = solved.update().jets().stream()
+                .mapToDouble(ExhaustJet::vacuumThrust)
+                .sum();
+        double vacuum = chamber.vacuumThrust() + jets;
+        double seaLevel = seaLevelThrust();
+        double flow = oxidizer + fuel;
+        double gravity = Constants.STANDARD_GRAVITY;
+        return new EngineSummary(
+                concept.cycle().id(),
+                concept.chamberPressure(),
+                oxidizer / fuel,
+                chamberOxidizer / chamberFuel,
+                vacuum,
+                seaLevel,
+                vacuum / flow / gravity,
+                seaLevel / flow / gravity,
+                flow,
+                oxidizer,
+                fuel,
+                chamber.areaRatio(),
+                2 * Math.sqrt(chamber.throatArea() / Math.PI),
+                2 * Math.sqrt(chamber.exitArea() / Math.PI),
+                chamber.characteristicVelocity());
+    }
+
+    private Optional<ElectricSizing> electric() {
+        double power = shafts.stream()
+                .filter(s -> !s.name().contains("boost"))
+                .mapToDouble(ShaftBalance::powerDelivered)
+                .sum();
+        return concept.electric().map(e -> e.drive().size(power, e.burnTime()));
+    }
+
+    private double seaLevelThrust() {
+        double ambient = Constants.STANDARD_ATMOSPHERE;
+        if (chamber.profile().throat().pressure() <= ambient) {
+            warnings.add(new Warning(
+                    "engine", "the throat is not sonic against one atmosphere; sea-level thrust is given as zero"));
+            return 0;
+        }
+        return chamber.thrustAt(ambient)
+                + solved.update().jets().stream()
+                        .mapToDouble(j -> j.thrustAt(ambient))
+                        .sum();
+    }
+
+    private List<NamedLoss> losses(EngineSummary summary) {
+        double engine = summary.vacuumIsp() * Constants.STANDARD_GRAVITY;
+        List<NamedLoss> losses = new ArrayList<>();
+        if (!solved.update().jets().isEmpty()) {
+            losses.add(new NamedLoss(
+                    "turbine exhaust",
+                    engine / chamber.vacuumImpulse(),
+                    chamber.vacuumImpulse() - engine,
+                    Optional.of(ExhaustNozzle.CARD),
+                    "gas that drives the turbines leaves at a lower impulse than the chamber's"));
+        }
+        return losses;
+    }
+
+    private List<LimitCheck> limits(Optional<JacketResult> jacket) {
+        List<LimitCheck> limits = new ArrayList<>();
+        DesignLimits own = concept.limits();
+        for (PumpSizing pump : pumps) {
+            limits.add(LimitCheck.atMost(
+                    pump.name() + ".discharge_pressure",
+                    pump.duty().dischargePressure(),
+                    own.dischargePressure(),
+                    "Pa",
+                    own.dischargeSource()));
+            limits.addAll(pump.limits());
+        }
+        turbines.forEach(t -> limits.addAll(t.limits()));
+        shafts.forEach(s -> limits.addAll(s.limits()));
+        if (concept.shafts().geared()) {
+            ShaftBalance pinion = shafts.get(0);
+            limits.add(LimitCheck.atMost(
+                    pinion.name() + ".gear_speed",
+                    GearTeeth.speed(pinion.speed(), pinion.diameter()),
+                    concept.shafts().gearSpeedLimit(),
+                    "m/s",
+                    GearTeeth.pitchLineSpeed().source()));
+        }
+        if (!concept.cycle().traits().pumped()) {
+            for (Stream tank : sheet.tankStreams()) {
+                String side = tank.oxidizerFlow() > 0 ? "oxidizer" : "fuel";
+                limits.add(LimitCheck.atMost(
+                        side + " tank.pressure", tank.pressure(), own.tankPressure(), "Pa", own.tankSource()));
+            }
+        }
+        jacket.ifPresent(j -> limits.addAll(j.limits()));
+        return limits;
+    }
+
+    private void collectWarnings(Optional<JacketResult> jacket) {
+        warnings.addAll(chamber.warnings());
+        warnings.addAll(sheet.warnings());
+        sheet.gases().values().forEach(gas -> warnings.addAll(gas.warnings()));
+        jacket.ifPresent(j -> warnings.addAll(j.warnings()));
+        pumps.forEach(p -> warnings.addAll(p.warnings()));
+        turbines.forEach(t -> warnings.addAll(t.warnings()));
+        shafts.forEach(s -> warnings.addAll(s.warnings()));
+        for (Stream exhaust : sheet.exhaustStreams()) {
+            if (exhaust.pressure() < 2 * Constants.STANDARD_ATMOSPHERE) {
+                warnings.add(new Warning(
+                        "exhaust",
+                        String.format(
+                                Locale.ROOT,
+                                "turbine exhaust has %.3g MPa, too little to leave a nozzle at sonic speed at sea level; "
+                                        + "lower the turbine pressure ratio for use near the ground",
+                                exhaust.pressure() / 1e6)));
+            }
+        }
+    }
+}

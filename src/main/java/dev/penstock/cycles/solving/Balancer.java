@@ -1,0 +1,167 @@
+package dev.penstock.cycles.solving;
+
+import dev.penstock.cycles.arrangements.Cycle;
+import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.sheet.Assumptions;
+import dev.penstock.cycles.sheet.BuiltMachines;
+import dev.penstock.cycles.sheet.Effort;
+import dev.penstock.cycles.sheet.FirstGuess;
+import dev.penstock.cycles.sheet.Flowsheet;
+import dev.penstock.cycles.sheet.Models;
+import dev.penstock.cycles.sheet.Plant;
+import dev.penstock.cycles.sheet.Residual;
+import dev.penstock.cycles.sheet.Values;
+
+import dev.penstock.cooling.jacket.JacketResult;
+import dev.penstock.errors.NotConverged;
+import dev.penstock.errors.PenstockException;
+import dev.penstock.numerics.BoundedSystemSolver;
+import dev.penstock.numerics.BoundedSystemSolver.Solution;
+import dev.penstock.numerics.BoundedSystemSolver.Unknown;
+import dev.penstock.numerics.FixedPoint;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Solves the arrangement of a concept. Rounds of two steps: the cycle's equations are closed with chamber and jacket held
+ * ({@link BoundedSystemSolver}), then chamber and jacket are computed again from the flows ({@link Surroundings}), until
+ * nothing moves. Whole-numbered choices are renewed in the first rounds only, so that the rounds cannot chase a jump.
+ */
+public final class Balancer {
+
+    private static final int MOST_ROUNDS = 25;
+    private static final int MOST_STEPS = 60;
+    private static final int CHOOSING_ROUNDS = 3;
+    private static final double SOLVER_TOLERANCE = 1e-11;
+    private static final double SOLVER_ACCEPTABLE = 8e-9;
+    private static final double ROUND_TOLERANCE = 4e-9;
+
+    private final Models models;
+
+    public Balancer(Models models) {
+        this.models = models;
+    }
+
+    /** A closed arrangement: the plant, what it was solved with, and what that led to. */
+    public record Solved(
+            Plant plant,
+            List<String> names,
+            List<Double> values,
+            Assumptions assumed,
+            Surroundings.Update update,
+            Optional<JacketResult> jacket,
+            Flowsheet sheet,
+            Effort effort) {}
+
+    /** Solves a concept, starting from a neighbouring solution if there is one. */
+    public Solved solve(Concept concept, Optional<Solved> near) {
+        return solve(concept, near, near.flatMap(n -> n.plant().built()));
+    }
+
+    /** The same, with machines that are built already. */
+    public Solved solve(Concept concept, Optional<Solved> near, Optional<BuiltMachines> built) {
+        Plant plant = new Plant(concept, models, built);
+        near.ifPresent(n -> plant.adoptChoices(n.plant()));
+        Surroundings surroundings = new Surroundings(plant);
+        Assumptions assumed =
+                near.map(n -> surroundings.startingFrom(n.assumed())).orElseGet(surroundings::first);
+        List<Unknown> unknowns = Cycle.of(concept.cycle()).unknowns(new FirstGuess(plant, assumed.chamberFlow()));
+        List<Double> values = starts(unknowns, near);
+        List<String> unknownNames = unknowns.stream().map(Unknown::name).toList();
+        BoundedSystemSolver solver = new BoundedSystemSolver(concept.cycle().title() + " balance", MOST_STEPS);
+        FixedPoint mixer = new FixedPoint(3, surroundings.scales(assumed));
+        int steps = 0;
+        for (int round = 1; round <= MOST_ROUNDS; round++) {
+            boolean moved = round <= CHOOSING_ROUNDS && choose(plant, assumed, values);
+            if (moved) {
+                solver.reset();
+            }
+            Solution solution = close(plant, assumed, unknowns, values, solver);
+            values = solution.values();
+            steps += solution.iterations();
+            Flowsheet sheet = layOut(plant, assumed, values, false);
+            Surroundings.Update update = surroundings.update(sheet, assumed);
+            if (surroundings.distance(assumed, update.assumptions()) <= ROUND_TOLERANCE && !moved) {
+                Effort effort = new Effort(round, steps, plant.evaluations(), surroundings.jacketSolutions());
+                return new Solved(
+                        plant,
+                        unknownNames,
+                        values,
+                        assumed,
+                        update,
+                        surroundings.jacketInFull(),
+                        layOut(plant, assumed, values, true),
+                        effort);
+            }
+            assumed = surroundings.mixed(mixer, assumed, update.assumptions());
+        }
+        throw new NotConverged(
+                concept.cycle().title() + " with chamber and jacket",
+                MOST_ROUNDS,
+                surroundings.lastDistance(),
+                "chamber flow, heat load and jacket pressure drop keep moving");
+    }
+
+    /** Values of the neighbour where it has the same unknown. */
+    private static List<Double> starts(List<Unknown> unknowns, Optional<Solved> near) {
+        List<Double> values = new ArrayList<>();
+        for (Unknown unknown : unknowns) {
+            int index = near.map(n -> n.names().indexOf(unknown.name())).orElse(-1);
+            values.add(index < 0 ? unknown.start() : near.get().values().get(index));
+        }
+        return values;
+    }
+
+    private static Solution close(
+            Plant plant, Assumptions assumed, List<Unknown> unknowns, List<Double> values, BoundedSystemSolver solver) {
+        List<Unknown> started = new ArrayList<>();
+        for (int i = 0; i < unknowns.size(); i++) {
+            started.add(unknowns.get(i).startingAt(values.get(i)));
+        }
+        List<String> names = new ArrayList<>();
+        for (int i = 0; i < unknowns.size(); i++) {
+            names.add("equation " + (i + 1));
+        }
+        return solver.solve(
+                started,
+                names,
+                (x, residuals) -> {
+                    Flowsheet sheet = new Flowsheet(plant, assumed, false);
+                    plant.countEvaluation();
+                    Cycle.of(plant.concept().cycle()).layOut(sheet, new Values(x));
+                    List<Residual> list = sheet.residuals();
+                    if (list.size() != residuals.length) {
+                        throw new IllegalStateException(plant.concept().cycle().id() + " has " + residuals.length
+                                + " unknowns but " + list.size() + " equations");
+                    }
+                    for (int i = 0; i < residuals.length; i++) {
+                        residuals[i] = list.get(i).value() / list.get(i).scale();
+                        names.set(i, list.get(i).name());
+                    }
+                },
+                SOLVER_TOLERANCE,
+                SOLVER_ACCEPTABLE);
+    }
+
+    private static boolean choose(Plant plant, Assumptions assumed, List<Double> values) {
+        plant.startChoosing();
+        try {
+            layOut(plant, assumed, values, false);
+        } catch (PenstockException e) {
+            // The first guess may lie where a machine has no meaning; the solver finds its way from there.
+        }
+        return plant.stopChoosing();
+    }
+
+    static Flowsheet layOut(Plant plant, Assumptions assumed, List<Double> values, boolean recording) {
+        Flowsheet sheet = new Flowsheet(plant, assumed, recording);
+        plant.countEvaluation();
+        Values x = new Values(values.stream().mapToDouble(Double::doubleValue).toArray());
+        Cycle.of(plant.concept().cycle()).layOut(sheet, x);
+        if (!x.exhausted()) {
+            throw new IllegalStateException(plant.concept().cycle().id() + " lists more unknowns than it takes");
+        }
+        return sheet;
+    }
+}

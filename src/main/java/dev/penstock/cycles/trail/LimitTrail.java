@@ -1,0 +1,101 @@
+package dev.penstock.cycles.trail;
+
+import dev.penstock.cycles.questions.LimitResult;
+import dev.penstock.cycles.questions.LimitSearch;
+
+import dev.penstock.cycles.questions.LimitResult.Sensitivity;
+import dev.penstock.provenance.LimitCheck;
+import dev.penstock.provenance.ModelCard;
+import dev.penstock.provenance.Trail;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Records where the numbers of a search for the highest chamber pressure come from: those of the engine there, whose
+ * chamber pressure follows from the limits that the search held, and those of the search itself.
+ */
+public final class LimitTrail {
+
+    private static final String PRESSURE = "concept.engine.chamber_pressure";
+
+    private static final ModelCard SEARCH = new ModelCard(
+            "cycles.limit-search",
+            "Highest chamber pressure that keeps every held limit",
+            "p_c such that the least margin of the held limits is zero, or the end of what closes",
+            "one crossing between the last pressure that keeps them and the first that does not",
+            "tolerance of the search",
+            List.of("definition"));
+    private static final ModelCard WORTH = new ModelCard(
+            "cycles.limit-worth",
+            "What a limit is worth",
+            "(Δp_c/p_c)/(Δlimit/limit), the search run again with that limit changed",
+            "small changes, all other limits as they are",
+            "that of the search",
+            List.of("definition"));
+
+    private LimitTrail() {}
+
+    /**
+     * @param trail trail of the engine at the highest chamber pressure
+     * @param result result of the search that found it
+     * @return the same trail, with the numbers of the search
+     */
+    public static Trail extend(Trail trail, LimitResult result) {
+        String[] held = result.held().stream()
+                .map(l -> "limits." + Trail.slug(l.name()) + ".limit")
+                .filter(trail::has)
+                .toArray(String[]::new);
+        if (held.length == 0) {
+            trail.given(
+                    PRESSURE,
+                    result.chamberPressure(),
+                    "Pa",
+                    "end of what closes",
+                    "search over chamber pressure, no limit held");
+        } else {
+            trail.record(PRESSURE, result.chamberPressure(), "Pa", SEARCH, held);
+        }
+        trail.record("chamber_pressure_Pa", result.chamberPressure(), "Pa", Definitions.SAME, PRESSURE);
+        for (LimitCheck limit : result.held()) {
+            String from = "limits." + Trail.slug(limit.name());
+            String to = "held." + Trail.slug(limit.name());
+            trail.record(to + ".value", limit.value(), limit.unit(), Definitions.SAME, from + ".value");
+            trail.record(to + ".limit", limit.limit(), limit.unit(), Definitions.SAME, from + ".limit");
+            trail.record(to + ".margin", limit.margin(), "", Definitions.SAME, from + ".margin");
+        }
+        for (int i = 0; i < result.sensitivities().size(); i++) {
+            Sensitivity s = result.sensitivities().get(i);
+            String to = "sensitivities." + i;
+            trail.given(to + ".relative_change", s.change(), "", "step of the search", "chosen here");
+            List<String> from = new ArrayList<>(changed(trail, result, s.limit()));
+            from.add(to + ".relative_change");
+            trail.record(to + ".chamber_pressure_Pa", s.chamberPressure(), "Pa", SEARCH, from.toArray(String[]::new));
+            trail.record(
+                    to + ".elasticity",
+                    s.elasticity(),
+                    "",
+                    WORTH,
+                    to + ".chamber_pressure_Pa",
+                    "chamber_pressure_Pa",
+                    to + ".relative_change");
+        }
+        for (int i = 0; i < result.points().size(); i++) {
+            trail.given(
+                    "points." + i + ".chamber_pressure_Pa",
+                    result.points().get(i).chamberPressure(),
+                    "Pa",
+                    "step of the search",
+                    "chosen here");
+        }
+        return trail;
+    }
+
+    /** The limits that are changed together, since one key of the concept sets them. */
+    private static List<String> changed(Trail trail, LimitResult result, String key) {
+        return result.held().stream()
+                .filter(limit -> LimitSearch.key(limit).equals(key))
+                .map(limit -> "limits." + Trail.slug(limit.name()) + ".limit")
+                .filter(trail::has)
+                .toList();
+    }
+}

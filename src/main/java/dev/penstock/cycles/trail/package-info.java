@@ -1,0 +1,2 @@
+/** Where every number of a balanced engine comes from: {@link BalanceTrail}. */
+package dev.penstock.cycles.trail;

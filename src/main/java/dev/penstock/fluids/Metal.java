@@ -1,9 +1,0 @@
-package dev.penstock.fluids;
-
-/** Metals that a fluid's file may name as attacked, in the table {@code [metals]}. */
-public enum Metal {
-    ALUMINIUM,
-    TITANIUM,
-    STEEL,
-    NICKEL
-}

@@ -1,0 +1,279 @@
+package dev.penstock.fluids.coolprop;
+
+import dev.penstock.fluids.state.FluidCursor;
+import dev.penstock.fluids.state.FluidState;
+import dev.penstock.fluids.state.Phase;
+
+import dev.penstock.errors.NotConverged;
+import dev.penstock.errors.PropertyFailure;
+import java.util.OptionalDouble;
+
+/**
+ * A movable state of CoolProp's full equation. A state by pressure and enthalpy or entropy is first sought from where
+ * the cursor stands ({@link WarmFlash}), then from the nearest of {@link FlashAnchors}, then by CoolProp's own search, then by {@link BracketedFlash}; between the
+ * phases the lever rule serves ({@link SaturationPoint}). Not thread-safe; belongs to the thread that made it.
+ */
+final class CoolPropCursor implements FluidCursor {
+
+    private final CoolPropFluid fluid;
+    private final CoolPropHandle handle;
+    private final WarmFlash warm;
+    private final boolean warmStart;
+    private final SaturationPoint saturation = new SaturationPoint();
+    private Phase phase = Phase.LIQUID;
+    private double pressure;
+    private boolean placed;
+    private double quality;
+    private boolean liquidKnown;
+    private double liquidIsobaric;
+    private double liquidIsochoric;
+    private double liquidSoundSpeed;
+    private double liquidViscosity;
+    private double liquidConductivity;
+
+    /**
+     * @param fluid fluid
+     * @param handle state object to move
+     * @param warmStart whether a search may start from the last state: faster, but then the last digits depend on it
+     */
+    CoolPropCursor(CoolPropFluid fluid, CoolPropHandle handle, boolean warmStart) {
+        this.fluid = fluid;
+        this.handle = handle;
+        this.warm = new WarmFlash(handle);
+        this.warmStart = warmStart;
+    }
+
+    @Override
+    public void setPressureTemperature(double p, double t) {
+        placed = false;
+        handle.update(CoolPropInputs.PRESSURE_TEMPERATURE, p, t);
+        arrived(p);
+    }
+
+    @Override
+    public void setPressureEnthalpy(double p, double h) {
+        set(p, CoolPropOutput.ENTHALPY, h);
+    }
+
+    @Override
+    public void setPressureEntropy(double p, double s) {
+        set(p, CoolPropOutput.ENTROPY, s);
+    }
+
+    void setSaturatedLiquid(double t) {
+        placed = false;
+        handle.update(CoolPropInputs.QUALITY_TEMPERATURE, 0, t);
+        arrived(handle.output(CoolPropOutput.PRESSURE));
+    }
+
+    void setSaturatedLiquidAtPressure(double p) {
+        placed = false;
+        handle.update(CoolPropInputs.PRESSURE_QUALITY, p, 0);
+        arrived(p);
+    }
+
+    private void set(double p, CoolPropOutput second, double wanted) {
+        boolean wasPlaced = placed;
+        placed = false;
+        if (warmStart && wasPlaced && p > 0) {
+            if (phase != Phase.TWO_PHASE && warm.move(p, second, wanted)) {
+                arrived(p);
+                return;
+            }
+            if (phase == Phase.TWO_PHASE && mixture(p, second, wanted)) {
+                return;
+            }
+        }
+        search(p, second, wanted);
+        if (CoolPropPhases.of(handle) == Phase.TWO_PHASE && warmStart && mixture(p, second, wanted)) {
+            return;
+        }
+        arrived(p);
+    }
+
+    private void search(double p, CoolPropOutput second, double wanted) {
+        if (fluid.anchors().moveNear(handle, p, second, wanted) && warm.arrive(p, second, wanted)) {
+            return;
+        }
+        roughly(p, second, wanted);
+        if (CoolPropPhases.of(handle) != Phase.TWO_PHASE && !warm.polish(p, second, wanted)) {
+            roughly(p, second, wanted);
+        }
+    }
+
+    private void roughly(double p, CoolPropOutput second, double wanted) {
+        try {
+            if (second == CoolPropOutput.ENTHALPY) {
+                handle.update(CoolPropInputs.ENTHALPY_PRESSURE, wanted, p);
+            } else {
+                handle.update(CoolPropInputs.PRESSURE_ENTROPY, p, wanted);
+            }
+        } catch (PropertyFailure first) {
+            try {
+                new BracketedFlash(
+                                handle, fluid.range(), fluid.criticalPressure().orElseThrow())
+                        .move(p, second, wanted);
+            } catch (PropertyFailure | NotConverged later) {
+                throw first;
+            }
+        }
+    }
+
+    /** A state between the phases by the lever rule; says no if the state lies on one side of them. */
+    private boolean mixture(double p, CoolPropOutput second, double wanted) {
+        if (!(p < fluid.criticalPressure().orElseThrow())) {
+            return false;
+        }
+        try {
+            if (!saturation.isAt(p)) {
+                liquidKnown = false;
+            }
+            saturation.at(handle, p);
+        } catch (PropertyFailure e) {
+            return false;
+        }
+        quality = saturation.quality(second, wanted);
+        if (!(quality > 0 && quality < 1)) {
+            return false;
+        }
+        phase = Phase.TWO_PHASE;
+        pressure = p;
+        placed = true;
+        return true;
+    }
+
+    private void arrived(double p) {
+        pressure = p;
+        phase = CoolPropPhases.of(handle);
+        if (phase == Phase.TWO_PHASE) {
+            double x = handle.output(CoolPropOutput.ENTHALPY);
+            if (!saturation.isAt(p)) {
+                liquidKnown = false;
+            }
+            saturation.at(handle, p);
+            quality = saturation.quality(CoolPropOutput.ENTHALPY, x);
+        }
+        placed = true;
+    }
+
+    /** @return evaluations of the equation of state that warm searches took so far */
+    int warmEvaluations() {
+        return warm.evaluations();
+    }
+
+    @Override
+    public double pressure() {
+        return pressure;
+    }
+
+    @Override
+    public double temperature() {
+        return phase == Phase.TWO_PHASE ? saturation.temperature() : handle.output(CoolPropOutput.TEMPERATURE);
+    }
+
+    @Override
+    public double density() {
+        return phase == Phase.TWO_PHASE ? saturation.density(quality) : handle.output(CoolPropOutput.DENSITY);
+    }
+
+    @Override
+    public double enthalpy() {
+        return phase == Phase.TWO_PHASE ? saturation.enthalpy(quality) : handle.output(CoolPropOutput.ENTHALPY);
+    }
+
+    @Override
+    public double entropy() {
+        return phase == Phase.TWO_PHASE ? saturation.entropy(quality) : handle.output(CoolPropOutput.ENTROPY);
+    }
+
+    @Override
+    public double isobaricHeatCapacity() {
+        return between() ? liquidIsobaric : handle.output(CoolPropOutput.ISOBARIC_HEAT_CAPACITY);
+    }
+
+    private double isochoricHeatCapacity() {
+        return between() ? liquidIsochoric : handle.output(CoolPropOutput.ISOCHORIC_HEAT_CAPACITY);
+    }
+
+    @Override
+    public double soundSpeed() {
+        return between() ? liquidSoundSpeed : handle.output(CoolPropOutput.SOUND_SPEED);
+    }
+
+    @Override
+    public double viscosity() {
+        if (between()) {
+            return liquidViscosity;
+        }
+        return fluid.transport().isPresent()
+                ? fluid.transport().get().viscosity(temperature(), density(), pressure)
+                : handle.output(CoolPropOutput.VISCOSITY);
+    }
+
+    @Override
+    public double conductivity() {
+        if (between()) {
+            return liquidConductivity;
+        }
+        return fluid.transport().isPresent()
+                ? fluid.transport().get().conductivity(temperature(), density(), pressure)
+                : handle.output(CoolPropOutput.CONDUCTIVITY);
+    }
+
+    @Override
+    public Phase phase() {
+        return phase;
+    }
+
+    /** Whether the state lies between the phases; then the saturated liquid's properties are at hand. */
+    private boolean between() {
+        if (phase != Phase.TWO_PHASE) {
+            return false;
+        }
+        if (!liquidKnown) {
+            CoolPropCursor liquid = fluid.saturatedLiquidAtPressure(pressure);
+            liquidIsobaric = liquid.isobaricHeatCapacity();
+            liquidIsochoric = liquid.isochoricHeatCapacity();
+            liquidSoundSpeed = liquid.soundSpeed();
+            liquidViscosity = liquid.viscosity();
+            liquidConductivity = liquid.conductivity();
+            liquidKnown = true;
+        }
+        return true;
+    }
+
+    @Override
+    public FluidState snapshot() {
+        double temperature = temperature();
+        double density = density();
+        double enthalpy = enthalpy();
+        double entropy = entropy();
+        return new FluidState(
+                fluid.id(),
+                pressure,
+                temperature,
+                density,
+                enthalpy,
+                entropy,
+                isobaricHeatCapacity(),
+                isochoricHeatCapacity(),
+                soundSpeed(),
+                viscosity(),
+                conductivity(),
+                phase,
+                saturationPressure(temperature));
+    }
+
+    private OptionalDouble saturationPressure(double temperature) {
+        if (temperature >= fluid.criticalTemperature().orElseThrow()) {
+            return OptionalDouble.empty();
+        }
+        double lowest = fluid.range().minimumTemperature();
+        return OptionalDouble.of(fluid.vapourPressure(Math.max(temperature, lowest)));
+    }
+
+    @Override
+    public void close() {
+        handle.close();
+    }
+}

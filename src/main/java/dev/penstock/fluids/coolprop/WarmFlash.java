@@ -1,0 +1,132 @@
+package dev.penstock.fluids.coolprop;
+
+import dev.penstock.fluids.state.Phase;
+
+import static dev.penstock.fluids.coolprop.CoolPropOutput.DENSITY;
+import static dev.penstock.fluids.coolprop.CoolPropOutput.ENTHALPY;
+import static dev.penstock.fluids.coolprop.CoolPropOutput.ISOCHORIC_HEAT_CAPACITY;
+import static dev.penstock.fluids.coolprop.CoolPropOutput.PRESSURE;
+import static dev.penstock.fluids.coolprop.CoolPropOutput.PRESSURE_BY_DENSITY;
+import static dev.penstock.fluids.coolprop.CoolPropOutput.PRESSURE_BY_TEMPERATURE;
+import static dev.penstock.fluids.coolprop.CoolPropOutput.TEMPERATURE;
+
+import dev.penstock.errors.PropertyFailure;
+
+/**
+ * State at a pressure and an enthalpy or entropy by Newton's method in density and temperature, the equation of state's
+ * own variables, from a nearby state. Each step costs one evaluation of the equation (2 to 3 µs) and two or three steps
+ * suffice from point to point of a channel, against 50 to 150 µs of CoolProp's search from nothing.
+ *
+ * <pre>
+ * [∂p/∂ρ  ∂p/∂T] [Δρ]   [p* - p]
+ * [∂h/∂ρ  ∂h/∂T] [ΔT] = [h* - h],  ∂h/∂T = cv + pT/ρ, ∂h/∂ρ = pρ/ρ - T pT/ρ²;  ∂s/∂T = cv/T, ∂s/∂ρ = -pT/ρ²
+ * </pre>
+ *
+ * <p>Gives up, and says so, rather than leave the single phase: a stable single-phase state with that pressure and
+ * enthalpy is the only one. Not thread-safe.
+ */
+final class WarmFlash {
+
+    private static final int MAXIMUM_STEPS = 10;
+    private static final double CONVERGED = 1e-10;
+    private static final double POLISHED = 1e-12;
+    private static final double POLISHABLE = 1e-3;
+    private static final double LARGEST_DENSITY_STEP = 0.3;
+    private static final double LARGEST_TEMPERATURE_STEP = 0.2;
+
+    private final CoolPropHandle handle;
+    private int evaluations;
+
+    WarmFlash(CoolPropHandle handle) {
+        this.handle = handle;
+    }
+
+    /** @return evaluations of the equation of state since the start */
+    int evaluations() {
+        return evaluations;
+    }
+
+    /**
+     * Moves the handle from the single-phase state at which it stands to the wanted one, if Newton's method finds that
+     * within a few steps.
+     *
+     * @param pressure wanted pressure (Pa)
+     * @param second {@code ENTHALPY} or {@code ENTROPY}
+     * @param wanted its wanted value (J/kg or J/(kg·K))
+     * @return whether the handle is at the wanted state; otherwise it is anywhere
+     */
+    boolean move(double pressure, CoolPropOutput second, double wanted) {
+        return move(pressure, second, wanted, CONVERGED, LARGEST_DENSITY_STEP, LARGEST_TEMPERATURE_STEP);
+    }
+
+    /**
+     * As {@link #move}, to the last digits, so that the answer does not depend on where the search started.
+     *
+     * @param pressure wanted pressure (Pa)
+     * @param second {@code ENTHALPY} or {@code ENTROPY}
+     * @param wanted its wanted value (J/kg or J/(kg·K))
+     * @return whether that succeeded; otherwise the handle is anywhere
+     */
+    boolean arrive(double pressure, CoolPropOutput second, double wanted) {
+        return move(pressure, second, wanted, POLISHED, LARGEST_DENSITY_STEP, LARGEST_TEMPERATURE_STEP);
+    }
+
+    /**
+     * Takes the last digits off a state that CoolProp's own search has found, which stops at about 1e-8 in pressure and
+     * enthalpy: one or two steps.
+     *
+     * @param pressure wanted pressure (Pa)
+     * @param second {@code ENTHALPY} or {@code ENTROPY}
+     * @param wanted its wanted value (J/kg or J/(kg·K))
+     * @return whether that succeeded; otherwise the handle is anywhere
+     */
+    boolean polish(double pressure, CoolPropOutput second, double wanted) {
+        return move(pressure, second, wanted, POLISHED, POLISHABLE, POLISHABLE);
+    }
+
+    private boolean move(
+            double pressure,
+            CoolPropOutput second,
+            double wanted,
+            double converged,
+            double largestDensityStep,
+            double largestTemperatureStep) {
+        try {
+            double rho = handle.output(DENSITY);
+            double t = handle.output(TEMPERATURE);
+            for (int step = 0; step < MAXIMUM_STEPS; step++) {
+                double pressureByDensity = handle.output(PRESSURE_BY_DENSITY);
+                double pressureByTemperature = handle.output(PRESSURE_BY_TEMPERATURE);
+                double cv = handle.output(ISOCHORIC_HEAT_CAPACITY);
+                boolean enthalpy = second == ENTHALPY;
+                double byTemperature = enthalpy ? cv + pressureByTemperature / rho : cv / t;
+                double byDensity = enthalpy
+                        ? pressureByDensity / rho - t * pressureByTemperature / (rho * rho)
+                        : -pressureByTemperature / (rho * rho);
+                double missingPressure = pressure - handle.output(PRESSURE);
+                double missing = wanted - handle.output(second);
+                double determinant = pressureByDensity * byTemperature - pressureByTemperature * byDensity;
+                double densityStep = (missingPressure * byTemperature - pressureByTemperature * missing) / determinant;
+                double temperatureStep = (pressureByDensity * missing - byDensity * missingPressure) / determinant;
+                double relative = Math.max(Math.abs(densityStep) / rho, Math.abs(temperatureStep) / t);
+                if (relative < converged) {
+                    return true;
+                }
+                if (!(Math.abs(densityStep) < largestDensityStep * rho
+                        && Math.abs(temperatureStep) < largestTemperatureStep * t)) {
+                    return false;
+                }
+                rho += densityStep;
+                t += temperatureStep;
+                handle.update(CoolPropInputs.DENSITY_TEMPERATURE, rho, t);
+                evaluations++;
+                if (CoolPropPhases.of(handle) == Phase.TWO_PHASE) {
+                    return false;
+                }
+            }
+            return false;
+        } catch (PropertyFailure e) {
+            return false;
+        }
+    }
+}

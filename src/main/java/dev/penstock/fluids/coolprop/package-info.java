@@ -1,0 +1,5 @@
+/**
+ * States from the property library CoolProp. {@link CoolPropLibrary} finds it, {@link CoolPropFluid} is a fluid
+ * behind it. The only package that touches native code.
+ */
+package dev.penstock.fluids.coolprop;

@@ -1,0 +1,2 @@
+/** Properties as functions of temperature, and transport models beside an equation of state. */
+package dev.penstock.fluids.property;

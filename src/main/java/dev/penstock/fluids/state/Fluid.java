@@ -1,0 +1,93 @@
+package dev.penstock.fluids.state;
+
+import dev.penstock.errors.Warning;
+import dev.penstock.provenance.ModelCard;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * A pure fluid or fixed mixture with consistent thermodynamic and transport properties. Implementations are safe to
+ * share between threads; a {@link FluidCursor} is not. Every method throws
+ * {@link dev.penstock.errors.PropertyFailure} when no state exists or the inputs leave the range of the model.
+ *
+ * <p>Two fluids are equal if they were made of the same data, and then give the same answers to the last bit: what is kept
+ * of a fluid for later is kept by the fluid, not by its id. No answer depends on what was asked before.
+ */
+public interface Fluid {
+
+    /** @return id, as in {@code fluids/<id>.toml} */
+    String id();
+
+    /** @return name for people */
+    String name();
+
+    /** @return molar mass (kg/mol) */
+    double molarMass();
+
+    /** @return the model behind its states */
+    ModelCard model();
+
+    /** @return range in which the model holds */
+    FluidRange range();
+
+    /** @return critical temperature (K) if the model has one */
+    OptionalDouble criticalTemperature();
+
+    /** @return critical pressure (Pa) if the model has one */
+    OptionalDouble criticalPressure();
+
+    /**
+     * @param pressure absolute pressure (Pa)
+     * @param temperature temperature (K)
+     * @return the single-phase state there
+     */
+    FluidState atPressureTemperature(double pressure, double temperature);
+
+    /**
+     * @param pressure absolute pressure (Pa)
+     * @param enthalpy specific enthalpy (J/kg)
+     * @return the state there, two-phase ones included where the model has them
+     */
+    FluidState atPressureEnthalpy(double pressure, double enthalpy);
+
+    /**
+     * @param pressure absolute pressure (Pa)
+     * @param entropy specific entropy (J/(kg·K))
+     * @return the state there, two-phase ones included where the model has them
+     */
+    FluidState atPressureEntropy(double pressure, double entropy);
+
+    /**
+     * What {@link #atPressureEntropy} gives, without its other properties, whose making takes longer than the search.
+     *
+     * @param pressure absolute pressure (Pa)
+     * @param entropy specific entropy (J/(kg·K))
+     * @return specific enthalpy there (J/kg)
+     */
+    default double enthalpyAtPressureEntropy(double pressure, double entropy) {
+        return atPressureEntropy(pressure, entropy).enthalpy();
+    }
+
+    /**
+     * @param temperature temperature (K)
+     * @return saturated liquid
+     */
+    FluidState saturatedLiquid(double temperature);
+
+    /**
+     * @param temperature temperature (K)
+     * @return vapour pressure (Pa)
+     */
+    double vapourPressure(double temperature);
+
+    /**
+     * @param state a state of this fluid
+     * @return what a reader must know of it: properties extrapolated beyond their data
+     */
+    default List<Warning> warnings(FluidState state) {
+        return List.of();
+    }
+
+    /** @return a new cursor for hot loops; the caller closes it, on the thread that made it */
+    FluidCursor cursor();
+}

@@ -1,0 +1,66 @@
+package dev.penstock.fluids.state;
+
+/**
+ * A movable state for hot loops: set it, read what is needed; nothing is allocated. Belongs to the thread that made it.
+ * Between the phases heat capacity, speed of sound, viscosity and conductivity are those of the saturated liquid.
+ * Getters before the first {@code set} or after a failed one are undefined. {@code set} methods throw
+ * {@link dev.penstock.errors.PropertyFailure}.
+ */
+public interface FluidCursor extends AutoCloseable {
+
+    /**
+     * @param pressure absolute pressure (Pa)
+     * @param temperature temperature (K)
+     */
+    void setPressureTemperature(double pressure, double temperature);
+
+    /**
+     * @param pressure absolute pressure (Pa)
+     * @param enthalpy specific enthalpy (J/kg)
+     */
+    void setPressureEnthalpy(double pressure, double enthalpy);
+
+    /**
+     * @param pressure absolute pressure (Pa)
+     * @param entropy specific entropy (J/(kg·K))
+     */
+    void setPressureEntropy(double pressure, double entropy);
+
+    /** @return absolute pressure (Pa) */
+    double pressure();
+
+    /** @return temperature (K) */
+    double temperature();
+
+    /** @return density (kg/m³) */
+    double density();
+
+    /** @return specific enthalpy (J/kg) */
+    double enthalpy();
+
+    /** @return specific entropy (J/(kg·K)) */
+    double entropy();
+
+    /** @return specific heat at constant pressure (J/(kg·K)) */
+    double isobaricHeatCapacity();
+
+    /** @return speed of sound (m/s) */
+    double soundSpeed();
+
+    /** @return dynamic viscosity (Pa·s) */
+    double viscosity();
+
+    /** @return thermal conductivity (W/(m·K)) */
+    double conductivity();
+
+    /** @return phase */
+    default Phase phase() {
+        return snapshot().phase();
+    }
+
+    /** @return the state as an immutable record */
+    FluidState snapshot();
+
+    @Override
+    void close();
+}

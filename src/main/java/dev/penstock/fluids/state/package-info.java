@@ -1,0 +1,6 @@
+/**
+ * What state is a fluid in? {@link Fluid} gives a {@link FluidState} for two properties; a {@link FluidCursor} walks
+ * through states without making one each time. SI units; a state that does not exist is a {@link
+ * dev.penstock.errors.PropertyFailure}.
+ */
+package dev.penstock.fluids.state;

@@ -1,0 +1,35 @@
+package dev.penstock.fluids.traits;
+
+import dev.penstock.fluids.ElementalComposition;
+
+import dev.penstock.errors.Warning;
+import java.util.List;
+
+/**
+ * Gas of a fuel-rich gas generator as measured: temperature, heat capacity and gamma against mixture ratio, from the table
+ * {@code [combustion.generator_gas]} of a fuel's file.
+ *
+ * @param oxidizer atoms of the oxidizer that it was measured with
+ * @param mixtureRatio oxidizer over fuel by mass, rising (-)
+ * @param temperature gas temperature, rising (K)
+ * @param heatCapacity heat capacity at constant pressure (J/(kg·K))
+ * @param gamma ratio of the heat capacities (-)
+ * @param lowest mixture ratio down to which the first slope may be continued, with a {@link Warning} (-)
+ * @param highest mixture ratio up to which the last slope may be continued, with a warning (-)
+ */
+public record GeneratorGasData(
+        ElementalComposition oxidizer,
+        List<Double> mixtureRatio,
+        List<Double> temperature,
+        List<Double> heatCapacity,
+        List<Double> gamma,
+        double lowest,
+        double highest) {
+
+    public GeneratorGasData {
+        mixtureRatio = List.copyOf(mixtureRatio);
+        temperature = List.copyOf(temperature);
+        heatCapacity = List.copyOf(heatCapacity);
+        gamma = List.copyOf(gamma);
+    }
+}

@@ -1,0 +1,206 @@
+package dev.penstock.reports.chart;
+
+import java.awt.BasicStroke;
+import java.awt.geom.Ellipse2D;
+import java.util.List;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.plot.CombinedDomainXYPlot;
+import org.jfree.chart.plot.IntervalMarker;
+import org.jfree.chart.plot.ValueMarker;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.DeviationRenderer;
+import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.chart.ui.Layer;
+import org.jfree.chart.ui.RectangleAnchor;
+import org.jfree.chart.ui.TextAnchor;
+import org.jfree.data.xy.XYSeries;
+import org.jfree.data.xy.XYSeriesCollection;
+import org.jfree.data.xy.YIntervalSeries;
+import org.jfree.data.xy.YIntervalSeriesCollection;
+
+/** Curves over one horizontal axis, in one or more panels above each other. */
+public final class LineChart {
+
+    /**
+     * One panel.
+     *
+     * @param label label of the vertical axis, with its unit
+     * @param weight share of the height
+     * @param fromZero whether the vertical axis starts at zero
+     * @param curves curves
+     * @param bands bands behind the curves
+     */
+    public record Panel(String label, int weight, boolean fromZero, List<Curve> curves, List<Band> bands) {
+
+        public Panel {
+            curves = List.copyOf(curves);
+            bands = List.copyOf(bands);
+        }
+
+        public Panel(String label, int weight, boolean fromZero, List<Curve> curves) {
+            this(label, weight, fromZero, curves, List.of());
+        }
+    }
+
+    /**
+     * A strip between two curves.
+     *
+     * @param ink colour
+     * @param edges edges from left to right, without a gap
+     */
+    public record Band(Ink ink, List<Edge> edges) {
+
+        /**
+         * @param x horizontal value, in the unit of the axis
+         * @param low lower edge, in the unit of the axis
+         * @param high upper edge, in the unit of the axis
+         */
+        public record Edge(double x, double low, double high) {}
+
+        public Band {
+            edges = List.copyOf(edges);
+        }
+    }
+
+    /**
+     * A shaded stretch of the horizontal axis.
+     *
+     * @param from left end, in the unit of the axis
+     * @param to right end, in the unit of the axis
+     */
+    public record Shade(double from, double to) {}
+
+    /**
+     * An upright line through all panels.
+     *
+     * @param at place, in the unit of the horizontal axis
+     * @param label short label, shown in the panel on top
+     */
+    public record Mark(double at, String label) {}
+
+    private static final BasicStroke SOLID = new BasicStroke(2.2f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
+    private static final BasicStroke DASHED =
+            new BasicStroke(2.2f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1f, new float[] {7, 4}, 0);
+    private static final BasicStroke THIN_DASHES =
+            new BasicStroke(1.4f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1f, new float[] {3, 3}, 0);
+    private static final Ellipse2D DOT = new Ellipse2D.Double(-3.5, -3.5, 7, 7);
+    private static final BasicStroke GRID = new BasicStroke(1f);
+
+    private LineChart() {}
+
+    /**
+     * @param id identifier, unique in a page
+     * @param title what the chart shows
+     * @param xLabel label of the horizontal axis, with its unit
+     * @param panels panels from top to bottom
+     * @param height height (px)
+     * @return SVG with the colours of light paper
+     */
+    public static String svg(String id, String title, String xLabel, List<Panel> panels, int height) {
+        return svg(id, title, xLabel, panels, height, List.of(), List.of());
+    }
+
+    /**
+     * @param id identifier, unique in a page
+     * @param title what the chart shows
+     * @param xLabel label of the horizontal axis, with its unit
+     * @param panels panels from top to bottom
+     * @param height height (px)
+     * @param shades shaded stretches
+     * @param marks upright lines
+     * @return SVG with the colours of light paper
+     */
+    public static String svg(
+            String id,
+            String title,
+            String xLabel,
+            List<Panel> panels,
+            int height,
+            List<Shade> shades,
+            List<Mark> marks) {
+        NumberAxis domain = ChartSvg.axis(xLabel);
+        domain.setLowerMargin(0.01);
+        domain.setUpperMargin(0.01);
+        CombinedDomainXYPlot plot = new CombinedDomainXYPlot(domain);
+        plot.setGap(14);
+        for (Panel panel : panels) {
+            XYPlot part = plotOf(panel);
+            shades.forEach(shade -> part.addDomainMarker(marker(shade), Layer.BACKGROUND));
+            marks.forEach(mark -> part.addDomainMarker(marker(mark, panel == panels.get(0)), Layer.FOREGROUND));
+            plot.add(part, panel.weight());
+        }
+        return ChartSvg.draw(new JFreeChart(null, ChartFont.bold(13), plot, true), id, title, ChartSvg.WIDTH, height);
+    }
+
+    private static IntervalMarker marker(Shade shade) {
+        IntervalMarker marker = new IntervalMarker(shade.from(), shade.to(), Ink.RULE.color());
+        marker.setAlpha(0.55f);
+        return marker;
+    }
+
+    private static ValueMarker marker(Mark mark, boolean labelled) {
+        ValueMarker marker = new ValueMarker(mark.at(), Ink.TEXT.color(), THIN_DASHES);
+        marker.setAlpha(1f);
+        if (labelled) {
+            marker.setLabel(mark.label());
+            marker.setLabelFont(ChartFont.bold(13));
+            marker.setLabelPaint(Ink.TEXT.color());
+            marker.setLabelBackgroundColor(Ink.PAPER.color());
+            marker.setLabelAnchor(RectangleAnchor.TOP_RIGHT);
+            marker.setLabelTextAnchor(TextAnchor.TOP_LEFT);
+        }
+        return marker;
+    }
+
+    /** Bands are data of their own, drawn first; their edges have no line and no place in the legend. */
+    private static void addBands(XYPlot plot, List<Band> bands) {
+        YIntervalSeriesCollection data = new YIntervalSeriesCollection();
+        DeviationRenderer renderer = new DeviationRenderer(false, false);
+        renderer.setAlpha(0.2f);
+        for (int i = 0; i < bands.size(); i++) {
+            YIntervalSeries series = new YIntervalSeries("band " + i, false, true);
+            bands.get(i).edges().forEach(e -> series.add(e.x(), 0.5 * (e.low() + e.high()), e.low(), e.high()));
+            data.addSeries(series);
+            renderer.setSeriesFillPaint(i, bands.get(i).ink().color());
+            renderer.setSeriesVisibleInLegend(i, false);
+        }
+        plot.setDataset(1, data);
+        plot.setRenderer(1, renderer);
+    }
+
+    private static XYPlot plotOf(Panel panel) {
+        XYSeriesCollection data = new XYSeriesCollection();
+        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
+        renderer.setDrawSeriesLineAsPath(true);
+        renderer.setLegendLine(new java.awt.geom.Line2D.Double(-13, 0, 13, 0));
+        for (int i = 0; i < panel.curves().size(); i++) {
+            Curve curve = panel.curves().get(i);
+            boolean named = !curve.name().isEmpty();
+            XYSeries series = new XYSeries(named ? curve.name() : "line " + i, false, true);
+            renderer.setSeriesVisibleInLegend(i, named);
+            curve.points()
+                    .forEach(point -> series.add(point.x(), Double.isFinite(point.y()) ? (Double) point.y() : null));
+            data.addSeries(series);
+            renderer.setSeriesPaint(i, curve.ink().color());
+            renderer.setSeriesStroke(i, curve.dashed() ? DASHED : SOLID);
+            if (curve.points().size() == 1 || curve.marks()) {
+                renderer.setSeriesShape(i, DOT);
+                renderer.setSeriesShapesVisible(i, true);
+            }
+        }
+        NumberAxis range = ChartSvg.axis(panel.label());
+        range.setAutoRangeIncludesZero(panel.fromZero());
+        XYPlot plot = new XYPlot(data, null, range, renderer);
+        if (!panel.bands().isEmpty()) {
+            addBands(plot, panel.bands());
+        }
+        plot.setBackgroundPaint(null);
+        plot.setOutlineVisible(false);
+        plot.setDomainGridlinePaint(Ink.RULE.color());
+        plot.setRangeGridlinePaint(Ink.RULE.color());
+        plot.setDomainGridlineStroke(GRID);
+        plot.setRangeGridlineStroke(GRID);
+        return plot;
+    }
+}

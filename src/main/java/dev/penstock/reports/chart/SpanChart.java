@@ -1,0 +1,159 @@
+package dev.penstock.reports.chart;
+
+import java.awt.Paint;
+import java.util.ArrayList;
+import java.util.List;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.axis.CategoryAxis;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.labels.CategoryItemLabelGenerator;
+import org.jfree.chart.labels.ItemLabelAnchor;
+import org.jfree.chart.labels.ItemLabelPosition;
+import org.jfree.chart.plot.CategoryPlot;
+import org.jfree.chart.plot.PlotOrientation;
+import org.jfree.chart.renderer.category.IntervalBarRenderer;
+import org.jfree.chart.renderer.category.StandardBarPainter;
+import org.jfree.chart.ui.TextAnchor;
+import org.jfree.data.category.CategoryDataset;
+import org.jfree.data.category.DefaultIntervalCategoryDataset;
+
+/** Horizontal bars from one value to another: ladders, waterfalls, what gives and what takes. */
+public final class SpanChart {
+
+    /**
+     * One bar.
+     *
+     * @param label name beside the bar
+     * @param from where it starts, in the unit of the axis
+     * @param to where it ends, in the unit of the axis
+     * @param ink colour
+     * @param text figure written at its end
+     */
+    public record Bar(String label, double from, double to, Ink ink, String text) {}
+
+    private SpanChart() {}
+
+    /**
+     * @param id identifier, unique in a page
+     * @param title what the chart shows
+     * @param axisLabel label of the value axis, with its unit
+     * @param fromZero whether the value axis starts at zero
+     * @param bars bars from top to bottom; at least one
+     * @return SVG with the colours of light paper
+     */
+    public static String svg(String id, String title, String axisLabel, boolean fromZero, List<Bar> bars) {
+        CategoryAxis categories = new CategoryAxis();
+        ChartSvg.dress(categories);
+        categories.setTickLabelFont(ChartFont.of(12));
+        categories.setTickLabelPaint(Ink.TEXT.color());
+        categories.setMaximumCategoryLabelWidthRatio(0.45f);
+        categories.setMaximumCategoryLabelLines(1);
+        categories.setLowerMargin(0.01);
+        categories.setUpperMargin(0.01);
+        categories.setAxisLineVisible(false);
+        NumberAxis values = ChartSvg.axis(axisLabel);
+        values.setAutoRangeIncludesZero(fromZero);
+        range(values, bars, fromZero);
+        CategoryPlot plot = new CategoryPlot(dataset(bars), categories, values, new Renderer(bars));
+        plot.setOrientation(PlotOrientation.HORIZONTAL);
+        plot.setBackgroundPaint(null);
+        plot.setOutlineVisible(false);
+        plot.setRangeGridlinePaint(Ink.RULE.color());
+        plot.setRangeGridlineStroke(new java.awt.BasicStroke(1f));
+        JFreeChart chart = new JFreeChart(null, ChartFont.bold(13), plot, false);
+        return ChartSvg.draw(chart, id, title, ChartSvg.WIDTH, 62 + 27 * bars.size());
+    }
+
+    /** Room to the right of the longest bar for its figure. */
+    private static void range(NumberAxis axis, List<Bar> bars, boolean fromZero) {
+        double low = fromZero ? 0 : Double.POSITIVE_INFINITY;
+        double high = fromZero ? 0 : Double.NEGATIVE_INFINITY;
+        for (Bar bar : bars) {
+            low = Math.min(low, Math.min(bar.from(), bar.to()));
+            high = Math.max(high, Math.max(bar.from(), bar.to()));
+        }
+        double size = Math.max(high - low, 1e-9 * Math.max(1, Math.abs(high)));
+        double start = fromZero && low >= 0 ? 0 : low - 0.05 * size;
+        double names = bars.stream()
+                .mapToDouble(b -> ChartFont.width(b.label(), 12))
+                .max()
+                .orElse(0);
+        double room = Math.max(200, ChartSvg.WIDTH - names - 40);
+        double end = high + 0.03 * size;
+        for (Bar bar : bars) {
+            // The figure starts at the bar's end; the axis must reach as far as the figure does.
+            double share = Math.min(0.6, (ChartFont.width(bar.text(), 11.5) + 12) / room);
+            end = Math.max(end, start + (Math.max(bar.from(), bar.to()) - start) / (1 - share));
+        }
+        axis.setRange(start, end);
+    }
+
+    private static CategoryDataset dataset(List<Bar> bars) {
+        Number[][] starts = new Number[1][bars.size()];
+        Number[][] ends = new Number[1][bars.size()];
+        List<String> names = new ArrayList<>();
+        for (int i = 0; i < bars.size(); i++) {
+            Bar bar = bars.get(i);
+            starts[0][i] = Math.min(bar.from(), bar.to());
+            ends[0][i] = Math.max(bar.from(), bar.to());
+            // Categories must differ; trailing no-break spaces keep equal labels apart without being seen.
+            String name = bar.label();
+            while (names.contains(name)) {
+                name += '\u00a0';
+            }
+            names.add(name);
+        }
+        DefaultIntervalCategoryDataset data = new DefaultIntervalCategoryDataset(starts, ends);
+        data.setCategoryKeys(names.toArray(String[]::new));
+        return data;
+    }
+
+    /** Paints each bar in its own colour and writes its figure to the right of it. */
+    private static final class Renderer extends IntervalBarRenderer {
+
+        private static final long serialVersionUID = 1L;
+
+        private final transient List<Bar> bars;
+
+        Renderer(List<Bar> bars) {
+            this.bars = bars;
+            setBarPainter(new StandardBarPainter());
+            setShadowVisible(false);
+            setDrawBarOutline(false);
+            setMaximumBarWidth(0.2);
+            setDefaultItemLabelsVisible(true);
+            setDefaultItemLabelFont(ChartFont.of(11.5));
+            setDefaultItemLabelPaint(Ink.TEXT.color());
+            setDefaultItemLabelGenerator(new Generator());
+            ItemLabelPosition right = new ItemLabelPosition(ItemLabelAnchor.OUTSIDE3, TextAnchor.CENTER_LEFT);
+            setDefaultPositiveItemLabelPosition(right);
+            setDefaultNegativeItemLabelPosition(right);
+            setPositiveItemLabelPositionFallback(right);
+            setNegativeItemLabelPositionFallback(right);
+        }
+
+        @Override
+        public Paint getItemPaint(int row, int column) {
+            return bars.get(column).ink().color();
+        }
+
+        /** Writes the figures of the bars. */
+        private final class Generator implements CategoryItemLabelGenerator {
+
+            @Override
+            public String generateRowLabel(CategoryDataset data, int row) {
+                return "";
+            }
+
+            @Override
+            public String generateColumnLabel(CategoryDataset data, int column) {
+                return "";
+            }
+
+            @Override
+            public String generateLabel(CategoryDataset data, int row, int column) {
+                return bars.get(column).text();
+            }
+        }
+    }
+}

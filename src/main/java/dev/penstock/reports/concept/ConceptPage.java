@@ -1,0 +1,238 @@
+package dev.penstock.reports.concept;
+
+import dev.penstock.reports.engine.EngineCharts;
+import dev.penstock.reports.engine.MassView;
+import dev.penstock.reports.engine.PressureFeedView;
+import dev.penstock.reports.page.Assumptions;
+import dev.penstock.reports.page.PageSection;
+import dev.penstock.reports.page.Pages;
+import dev.penstock.reports.page.ReportRecord;
+import dev.penstock.reports.page.TrailPart;
+import dev.penstock.reports.table.EngineTables;
+import dev.penstock.reports.table.VehicleTables;
+import dev.penstock.reports.text.FigureJson;
+import dev.penstock.reports.text.Figures;
+import dev.penstock.reports.text.Software;
+
+import dev.penstock.cycles.concept.ConceptDocument;
+import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.trail.EngineFigures;
+import dev.penstock.cycles.sheet.EngineSummary;
+import dev.penstock.cycles.questions.LimitResult;
+import dev.penstock.cycles.trail.LimitTrail;
+import dev.penstock.cycles.questions.PressureFeed;
+import dev.penstock.cycles.trail.PressureFeedTrail;
+import dev.penstock.provenance.CheckFigures;
+import dev.penstock.provenance.Trail;
+import dev.penstock.study.EngineTrail;
+import dev.penstock.study.VehicleTrail;
+import dev.penstock.vehicle.stage.VehicleSizing;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The report of one concept: a page that needs nothing but itself. Not thread-safe. */
+public final class ConceptPage {
+
+    private final EngineBalance balance;
+    private final Software software;
+    private final Optional<VehicleSizing> vehicle;
+    private final Optional<LimitResult> reach;
+    private final EngineCharts charts;
+    private final List<PageSection> further = new ArrayList<>();
+    private Optional<PressureFeed> feed = Optional.empty();
+    private String command;
+    private List<String> options = List.of();
+
+    /**
+     * @param balance balanced engine
+     * @param vehicle vehicle that its concept asks for, if any
+     * @param reach how far the concept reaches, where that was asked; the balance is then the one there
+     * @param software what the numbers were made with
+     */
+    public ConceptPage(
+            EngineBalance balance, Optional<VehicleSizing> vehicle, Optional<LimitResult> reach, Software software) {
+        this.balance = balance;
+        this.vehicle = vehicle;
+        this.reach = reach;
+        this.software = software;
+        this.charts = new EngineCharts(balance, "c");
+        this.command = reach.isPresent() ? "limit" : "balance";
+    }
+
+    /**
+     * @param name command that makes this page, where it is neither balance nor limit
+     * @param further its options beside the concept and the changes to it
+     * @return this page
+     */
+    public ConceptPage madeBy(String name, List<String> further) {
+        command = name;
+        options = List.copyOf(further);
+        return this;
+    }
+
+    /**
+     * @param section a further section, shown after the limits
+     * @return this page
+     */
+    public ConceptPage with(PageSection section) {
+        further.add(section);
+        return this;
+    }
+
+    /**
+     * @param feed what keeps the tanks of this engine under pressure
+     * @return this page
+     */
+    public ConceptPage fedBy(PressureFeed feed) {
+        this.feed = Optional.of(feed);
+        return with(new PressureFeedView(feed).section());
+    }
+
+    /** @return the page */
+    public String html() {
+        Map<String, Object> model = new LinkedHashMap<>();
+        model.put("title", balance.concept().name());
+        model.put("subtitle", balance.concept().description());
+        model.put(
+                "kind",
+                balance.concept().cycle().title() + ": "
+                        + balance.concept().oxidizer().fluid().name() + " and "
+                        + balance.concept().fuel().fluid().name());
+        model.put("figures", headline(balance.engine()));
+        model.put("verdict", verdict());
+        model.put("good", balance.withinLimits());
+        model.put(
+                "warnings",
+                FigureJson.each(
+                        CheckFigures.WARNINGS,
+                        balance.warnings().stream().distinct().toList()));
+        model.put("sections", sections());
+        Trail all = EngineTrail.of(balance);
+        reach.ifPresent(r -> LimitTrail.extend(all, r));
+        feed.ifPresent(f -> PressureFeedTrail.extend(all, balance, f));
+        vehicle.ifPresent(v -> all.include(VehicleTrail.ofConcept(v, balance)));
+        TrailPart trail = new TrailPart(all);
+        model.put("models", trail.models());
+        model.put("numbers", trail.numbers());
+        model.put("assumptions", Assumptions.of(balance));
+        model.put("cautions", Assumptions.CAUTIONS);
+        model.put("software", software);
+        ConceptDocument document = balance.concept().document();
+        String file = fileName(document.file());
+        ReportRecord record = new ReportRecord(
+                command, options, document.changes(), List.of(file), Map.of(file, document.text()), software);
+        model.put("file", file);
+        model.put("line", record.line());
+        model.put("source", document.text());
+        return record.addTo(Pages.fill("concept.ftlh", model));
+    }
+
+    /**
+     * @param path path as the concept was read from
+     * @return its last part, since a report must not tell where its maker keeps files
+     */
+    static String fileName(String path) {
+        return path.substring(Math.max(path.lastIndexOf('/'), path.lastIndexOf('\\')) + 1);
+    }
+
+    private static String sentence(String text) {
+        return Character.toUpperCase(text.charAt(0)) + text.substring(1) + (text.endsWith(".") ? "" : ".");
+    }
+
+    static List<Map<String, String>> headline(EngineSummary e) {
+        return Stream.of(
+                        "thrust_vacuum_N",
+                        "isp_vacuum_s",
+                        "isp_sea_level_s",
+                        "chamber_pressure_Pa",
+                        "mixture_ratio",
+                        "mass_flow_kg_s")
+                .map(EngineFigures.SUMMARY::figure)
+                .map(f -> Map.of("name", f.title(), "value", f.text(e), "unit", f.unit(), "trail", "engine." + f.key()))
+                .toList();
+    }
+
+    private String verdict() {
+        long missed = balance.limits().stream().filter(l -> !l.met()).count();
+        String closes = "The cycle closes to " + Figures.significant(balance.residualWorst(), 2)
+                + " (worst relative residual of mass, energy and shaft power)";
+        return missed == 0
+                ? closes + " and keeps all " + balance.limits().size() + " limits."
+                : closes + ", but misses " + missed + " of " + balance.limits().size() + " limits.";
+    }
+
+    private List<PageSection> sections() {
+        List<PageSection> sections = new ArrayList<>();
+        reach.ifPresent(r -> sections.add(LimitView.section(r)));
+        sections.add(new PageSection(
+                "flow",
+                "Flow",
+                "What goes where, at which pressure and temperature?",
+                List.of(sentence(balance.concept().cycle().summary())),
+                List.of(charts.flow()),
+                List.of(EngineTables.stations(balance)),
+                List.of()));
+        sections.add(new PageSection(
+                "pressure",
+                "Pressure",
+                "What makes the pressure, and what uses it up?",
+                List.of(),
+                List.of(charts.pressures()),
+                List.of(),
+                List.of(EngineTables.ladder(balance))));
+        if (!balance.shafts().isEmpty()) {
+            sections.add(new PageSection(
+                    "machines",
+                    "Turbopumps",
+                    "How big, how fast, how much power?",
+                    List.of(),
+                    List.of(charts.power()),
+                    List.of(EngineTables.pumps(balance), EngineTables.turbines(balance), EngineTables.shafts(balance)),
+                    List.of()));
+        }
+        sections.add(new PageSection(
+                "performance",
+                "Performance",
+                "What does the engine deliver, and where is the rest lost?",
+                List.of(),
+                List.of(charts.losses(), charts.altitude()),
+                List.of(EngineTables.chamber(balance)),
+                List.of(EngineTables.losses(balance))));
+        balance.cooling()
+                .ifPresent(jacket -> sections.add(new PageSection(
+                        "cooling",
+                        "Cooling",
+                        "Does the wall stay cool enough?",
+                        List.of(),
+                        List.of(charts.jacket(jacket)),
+                        List.of(EngineTables.cooling(jacket)),
+                        List.of())));
+        sections.add(MassView.section(balance));
+        sections.add(new PageSection(
+                "limits",
+                "Limits",
+                "What would stop the hardware, and how far off is it?",
+                List.of("A missed limit is a finding, not an error: the cycle closes, but the hardware would not"
+                        + " last."),
+                List.of(),
+                List.of(EngineTables.limits(balance.limits())),
+                List.of()));
+        sections.addAll(further);
+        vehicle.ifPresent(v -> sections.add(VehicleTables.section(v)));
+        sections.add(Grounds.of(balance));
+        sections.add(new PageSection(
+                "evidence",
+                "Evidence",
+                "Does everything add up again?",
+                List.of("Mass and energy are added up again at every component from the station table alone, and for"
+                        + " the engine as a whole."),
+                List.of(),
+                List.of(EngineTables.residuals(balance)),
+                List.of(EngineTables.audit(balance))));
+        return sections;
+    }
+}

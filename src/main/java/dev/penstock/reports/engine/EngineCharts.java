@@ -1,0 +1,260 @@
+package dev.penstock.reports.engine;
+
+import dev.penstock.reports.chart.Curve;
+import dev.penstock.reports.chart.Figure;
+import dev.penstock.reports.chart.Ink;
+import dev.penstock.reports.chart.LineChart;
+import dev.penstock.reports.chart.SpanChart;
+import dev.penstock.reports.text.Figures;
+
+import dev.penstock.chamber.loss.NamedLoss;
+import dev.penstock.chamber.atmosphere.StandardAtmosphere1976;
+import dev.penstock.cooling.jacket.JacketResult;
+import dev.penstock.cooling.jacket.JacketStation;
+import dev.penstock.cycles.sheet.Component;
+import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.sheet.PressureStep;
+import dev.penstock.quantities.Constants;
+import dev.penstock.reports.diagram.FlowDiagram;
+import dev.penstock.turbomachinery.pump.PumpSizing;
+import dev.penstock.turbomachinery.shaft.ShaftBalance;
+import dev.penstock.turbomachinery.turbine.TurbineSizing;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.ToDoubleFunction;
+
+/** The drawings of one balanced engine. */
+public final class EngineCharts {
+
+    private static final double HIGHEST = 60e3;
+    private static final int STEPS = 120;
+
+    private final EngineBalance balance;
+    private final String prefix;
+
+    /**
+     * @param balance balanced engine
+     * @param prefix start of the identifiers of the drawings, unique in a page
+     */
+    public EngineCharts(EngineBalance balance, String prefix) {
+        this.balance = balance;
+        this.prefix = prefix;
+    }
+
+    /** @return flow diagram of the cycle */
+    public Figure flow() {
+        List<FlowDiagram.Shaft> shafts = balance.shafts().stream()
+                .map(s -> new FlowDiagram.Shaft(s.name(), ids(s.pumps()), ids(s.turbines())))
+                .toList();
+        String title = "Flow diagram of " + balance.concept().name();
+        String svg = FlowDiagram.svg(
+                prefix + "-flow",
+                title,
+                balance.components().stream().map(this::withShaftPower).toList(),
+                balance.stations(),
+                shafts,
+                balance.concept().oxidizer().id(),
+                balance.concept().fuel().id());
+        return new Figure(
+                svg,
+                "Flow runs from the tanks above to the chamber below. Numbered plates are the stations of the table:"
+                        + " absolute pressure, temperature, flow. Blue is oxidizer, amber fuel, plum burnt gas, teal"
+                        + " inert gas; a dotted line is a shaft.",
+                true);
+    }
+
+    /** A pump whose liquid drives a boost pump takes more at its shaft than its liquid keeps; readers expect the former. */
+    private Component withShaftPower(Component c) {
+        return balance.pumps().stream()
+                .filter(p -> p.name().equals(c.label()))
+                .findFirst()
+                .map(p -> new Component(c.id(), c.kind(), c.label(), c.inlets(), c.outlets(), c.heatIn(), p.power()))
+                .orElse(c);
+    }
+
+    private List<String> ids(List<String> names) {
+        return names.stream()
+                .map(name -> balance.components().stream()
+                        .filter(c -> c.label().equals(name) || c.id().equals(name))
+                        .map(Component::id)
+                        .findFirst()
+                        .orElse(name))
+                .toList();
+    }
+
+    /** @return pressure along every line */
+    public Figure pressures() {
+        Map<String, List<PressureStep>> lines = new LinkedHashMap<>();
+        for (PressureStep step : balance.pressureLadder()) {
+            lines.computeIfAbsent(step.line(), l -> new ArrayList<>()).add(step);
+        }
+        List<SpanChart.Bar> bars = new ArrayList<>();
+        lines.forEach((line, steps) -> {
+            bars.add(new SpanChart.Bar(line.toUpperCase(Locale.ROOT), 0, 0, Ink.MUTED, ""));
+            Ink falling = line.contains("chamber") ? Ink.GAS : Ink.ofMedium(line, "oxidizer", "fuel");
+            for (PressureStep step : steps) {
+                boolean rise = step.rise() > 0;
+                String text = (rise ? "+" : "−") + Figures.bar(Math.abs(step.rise())) + " to " + Figures.bar(step.to());
+                bars.add(new SpanChart.Bar(
+                        step.component(), step.from() / 1e5, step.to() / 1e5, rise ? Ink.GAIN : falling, text));
+            }
+        });
+        String svg =
+                SpanChart.svg(prefix + "-pressure", "Pressure along every line", "absolute pressure (bar)", true, bars);
+        return new Figure(
+                svg,
+                "Every step from tank to chamber, line by line: teal rises, blue, amber and plum fall. Beside each bar the"
+                        + " step and the pressure after it, in bar.",
+                true);
+    }
+
+    /** @return what turbines give and pumps take, by shaft */
+    public Figure power() {
+        List<SpanChart.Bar> bars = new ArrayList<>();
+        for (ShaftBalance shaft : balance.shafts()) {
+            double at = 0;
+            for (TurbineSizing t : balance.turbines()) {
+                if (shaft.turbines().contains(t.name())) {
+                    bars.add(power(shaft, t.name(), at, at + t.power(), Ink.GAIN));
+                    at += t.power();
+                }
+            }
+            at = 0;
+            for (PumpSizing p : balance.pumps()) {
+                if (shaft.pumps().contains(p.name())) {
+                    boolean fuel = p.duty()
+                            .propellant()
+                            .id()
+                            .equals(balance.concept().fuel().id());
+                    bars.add(power(shaft, p.name(), at, at + p.power(), fuel ? Ink.FUEL : Ink.OXIDIZER));
+                    at += p.power();
+                }
+            }
+            bars.add(power(shaft, "mechanical loss", at, at + shaft.mechanicalLoss(), Ink.STEEL));
+        }
+        String svg = SpanChart.svg(prefix + "-power", "Power by shaft", "power (MW)", true, bars);
+        return new Figure(svg, "On each shaft the turbine's power is what pumps and mechanical loss take.", false);
+    }
+
+    private static SpanChart.Bar power(ShaftBalance shaft, String what, double from, double to, Ink ink) {
+        String label = what.contains("loss") ? shaft.name() + ": " + what : what;
+        return new SpanChart.Bar(label, from / 1e6, to / 1e6, ink, Figures.power(to - from));
+    }
+
+    /** @return thrust and specific impulse against altitude */
+    public Figure altitude() {
+        StandardAtmosphere1976 air = new StandardAtmosphere1976();
+        List<Curve.Point> thrust = new ArrayList<>();
+        List<Curve.Point> impulse = new ArrayList<>();
+        for (int i = 0; i <= STEPS; i++) {
+            double altitude = HIGHEST * i / STEPS;
+            double force = balance.thrustAt(air.at(altitude).pressure());
+            thrust.add(new Curve.Point(altitude / 1e3, force / 1e3));
+            double isp = force / balance.engine().massFlow() / Constants.STANDARD_GRAVITY;
+            impulse.add(new Curve.Point(altitude / 1e3, isp));
+        }
+        String svg = LineChart.svg(
+                prefix + "-altitude",
+                "Specific impulse and thrust against altitude",
+                "altitude (km), standard atmosphere of 1976",
+                List.of(
+                        new LineChart.Panel(
+                                "specific impulse (s)",
+                                1,
+                                false,
+                                List.of(new Curve("specific impulse", Ink.GAS, false, impulse))),
+                        new LineChart.Panel(
+                                "thrust (kN)", 1, false, List.of(new Curve("thrust", Ink.STEEL, true, thrust)))),
+                420);
+        return new Figure(svg, "Whole engine at full thrust, turbine exhaust and flow separation included.", false);
+    }
+
+    /** @return from the ideal to the engine's specific impulse, loss by loss */
+    public Figure losses() {
+        double g = Constants.STANDARD_GRAVITY;
+        double ideal = balance.chamber().ideal().vacuumImpulse() / g;
+        double last = balance.engine().vacuumIsp();
+        double base = Math.min(last, ideal) - 0.25 * Math.max(Math.abs(ideal - last), 0.02 * ideal);
+        List<SpanChart.Bar> bars = new ArrayList<>();
+        bars.add(new SpanChart.Bar("ideal expansion", base, ideal, Ink.GAIN, Figures.fixed(ideal, 1) + " s"));
+        double at = ideal;
+        for (NamedLoss loss : balance.chamber().losses()) {
+            at = step(bars, loss, at, Ink.GAS);
+        }
+        if (!balance.engineLosses().isEmpty()) {
+            bars.add(new SpanChart.Bar("main chamber", base, at, Ink.GAIN, Figures.fixed(at, 1) + " s"));
+            for (NamedLoss loss : balance.engineLosses()) {
+                at = step(bars, loss, at, Ink.STEEL);
+            }
+        }
+        bars.add(new SpanChart.Bar("engine, vacuum", base, last, Ink.GAIN, Figures.fixed(last, 1) + " s"));
+        String svg = SpanChart.svg(
+                prefix + "-losses",
+                "From ideal to delivered specific impulse",
+                "specific impulse in vacuum (s)",
+                false,
+                bars);
+        return new Figure(
+                svg,
+                "What each loss takes off the ideal vacuum specific impulse. The axis does not start at" + " zero.",
+                false);
+    }
+
+    private static double step(List<SpanChart.Bar> bars, NamedLoss loss, double from, Ink ink) {
+        double to = from - loss.impulseLoss() / Constants.STANDARD_GRAVITY;
+        String size = Figures.fixed(Math.abs(from - to), 2);
+        String sign = size.equals("0.00") ? "" : loss.impulseLoss() > 0 ? "−" : "+";
+        String text = sign + size + " s";
+        bars.add(new SpanChart.Bar(loss.name(), from, to, ink, text));
+        return to;
+    }
+
+    /**
+     * @param jacket jacket
+     * @return heat flux, wall temperature and contour along the axis
+     */
+    public Figure jacket(JacketResult jacket) {
+        List<JacketStation> s = jacket.stations();
+        List<Curve.Point> contour = balance.chamber().contour().points().stream()
+                .map(p -> new Curve.Point(p.x(), p.radius()))
+                .toList();
+        String svg = LineChart.svg(
+                prefix + "-jacket",
+                "Heat flux and wall temperature along the axis",
+                "distance from the throat (m), flow to the right",
+                List.of(
+                        panel("heat flux (MW/m²)", 3, line("heat flux", Ink.GAS, false, s, c -> c.heatFlux() / 1e6)),
+                        panel(
+                                "temperature (K)",
+                                4,
+                                line("wall, gas side", Ink.FUEL, false, s, JacketStation::gasSideWallTemperature),
+                                line(
+                                        "wall, coolant side",
+                                        Ink.STEEL,
+                                        true,
+                                        s,
+                                        JacketStation::coolantSideWallTemperature),
+                                line("coolant", Ink.OXIDIZER, false, s, JacketStation::coolantTemperature)),
+                        panel("radius (m)", 2, new Curve("inner wall", Ink.MUTED, false, contour))),
+                560);
+        return new Figure(svg, "Along the chamber from the injector (left) to the nozzle exit (right).", true);
+    }
+
+    private static LineChart.Panel panel(String label, int weight, Curve... curves) {
+        return new LineChart.Panel(label, weight, true, List.of(curves));
+    }
+
+    private static Curve line(
+            String name, Ink ink, boolean dashed, List<JacketStation> cells, ToDoubleFunction<JacketStation> value) {
+        return new Curve(
+                name,
+                ink,
+                dashed,
+                cells.stream()
+                        .map(cell -> new Curve.Point(cell.x(), value.applyAsDouble(cell)))
+                        .toList());
+    }
+}

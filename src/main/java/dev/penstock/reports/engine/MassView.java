@@ -1,0 +1,61 @@
+package dev.penstock.reports.engine;
+
+import dev.penstock.reports.chart.Figure;
+import dev.penstock.reports.chart.Ink;
+import dev.penstock.reports.chart.SpanChart;
+import dev.penstock.reports.page.FigureRows;
+import dev.penstock.reports.page.PageSection;
+import dev.penstock.reports.page.PageTable;
+import dev.penstock.reports.table.EngineTables;
+
+import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.trail.EngineFigures;
+import dev.penstock.quantities.Notation;
+import dev.penstock.turbomachinery.mass.EngineMass;
+import dev.penstock.turbomachinery.mass.MassItem;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Mass of an engine, part by part with its band: section of a page. */
+public final class MassView {
+
+    private MassView() {}
+
+    public static PageSection section(EngineBalance balance) {
+        EngineMass mass = balance.mass();
+        List<SpanChart.Bar> bars = new ArrayList<>();
+        for (MassItem item : mass.items()) {
+            if (item.mass().mode() > 0) {
+                bars.add(new SpanChart.Bar(
+                        item.name(),
+                        item.mass().low(),
+                        item.mass().high(),
+                        Ink.STEEL,
+                        Notation.MASS.writeWithUnit(item.mass().mode())));
+            }
+        }
+        return new PageSection(
+                "mass",
+                "Mass",
+                "How heavy is the engine, and how sure is that?",
+                List.of(EngineMass.SCOPE
+                        + " Each part by a relation of its own with its scatter; the scatters are taken as independent"
+                        + " and add in squares."),
+                List.of(new Figure(
+                        SpanChart.svg("c-mass", "Mass of the parts", "mass (kg)", true, bars),
+                        "Mass of each part from the lightest to the heaviest believed; the figure is the most likely.",
+                        false)),
+                List.of(EngineTables.mass(balance).and(totals(balance))),
+                mass.wholeEngine().isEmpty() ? List.of() : List.of(EngineTables.wholeEngine(balance)));
+    }
+
+    private static PageTable totals(EngineBalance balance) {
+        return FigureRows.rows(
+                EngineFigures.HEADLINE,
+                balance,
+                "engine",
+                List.of(
+                        "mass_kg mass_low_kg mass_high_kg",
+                        "thrust_to_weight thrust_to_weight_low thrust_to_weight_high"));
+    }
+}

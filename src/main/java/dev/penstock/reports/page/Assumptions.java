@@ -1,0 +1,68 @@
+package dev.penstock.reports.page;
+
+import dev.penstock.chamber.flow.ExpansionMode;
+import dev.penstock.cycles.sheet.EngineBalance;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What every report says about how far its numbers reach, and about the dangers behind them. */
+public final class Assumptions {
+
+    /** What no estimate may leave out. */
+    public static final List<String> CAUTIONS = List.of(
+            "This is an estimate for comparing concepts. It is not a design release: nothing may be built, filled or"
+                    + " fired on its authority.",
+            "Cryogens burn skin, suffocate in closed rooms and burst what holds them when they warm up.",
+            "Liquid and high-pressure oxygen makes ordinary materials burn, metals included; cleanliness and material"
+                    + " choice decide. Oxygen-rich hot gas is harsher still.",
+            "Hydrazines and nitrogen oxides poison in traces; concentrated peroxide decomposes on dirt.",
+            "Pressure vessels and turbomachinery fail with fragments. They need the codes and the licensed practice of"
+                    + " the place where they are made and run.");
+
+    private Assumptions() {}
+
+    public static List<String> of(EngineBalance balance) {
+        List<String> list = new ArrayList<>();
+        list.add("Steady operation at full thrust; start, shut-down and control are not part of it.");
+        list.add(
+                "Propellants are real fluids: pumps, lines and jacket use their equations of state; valves and lines are"
+                        + " adiabatic.");
+        list.add(
+                "Station pressures are total and absolute; the chamber pressure is the stagnation pressure at the nozzle"
+                        + " entrance.");
+        list.add("Burnt gas is an ideal-gas mixture, perfectly mixed and one-dimensional, "
+                + switch (balance.chamber().ideal().mode()) {
+                    case SHIFTING -> "in chemical equilibrium all through the nozzle before losses are taken off.";
+                    case FROZEN -> "with its composition frozen in the chamber before losses are taken off.";
+                    case FROZEN_AT_THROAT -> "frozen at the throat before losses are taken off.";
+                });
+        if (balance.chamber().ideal().mode() == ExpansionMode.SHIFTING) {
+            list.add(
+                    "Real recombination lags behind equilibrium: the ideal value is an upper bound, and the kinetic loss"
+                            + " covers the difference only roughly.");
+        }
+        if (!balance.turbines().isEmpty()) {
+            list.add(
+                    "Machines are sized for this one point; their efficiencies come from correlations with a scatter of"
+                            + " several points.");
+        }
+        if (balance.cooling().isPresent()) {
+            list.add("The jacket is a steady one-dimensional march; heat-transfer correlations scatter by 15 to 25 %.");
+        }
+        return list;
+    }
+
+    /** @return what every sizing of a vehicle takes for granted */
+    public static List<String> ofVehicle() {
+        return List.of(
+                "Each stage follows the rocket equation on the vacuum impulse of its engine just balanced; losses are terms of"
+                        + " the speed budget, stated, usual or flown.",
+                "Dry mass is added up line by line from published relations, each with its scatter, taken as independent; a"
+                        + " growth margin comes on top.",
+                "Without shares of its own the speed gain is split for the least start mass, which knows nothing of gravity"
+                        + " loss.",
+                "The fairing is carried until its stage is dropped; throttled engines keep their vacuum impulse.",
+                "A flight is that of a point mass in one plane over a round, turning planet in still standard air: no lift, no"
+                        + " wind, no steering out of the plane.");
+    }
+}

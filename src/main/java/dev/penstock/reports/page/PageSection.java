@@ -1,0 +1,33 @@
+package dev.penstock.reports.page;
+
+import dev.penstock.reports.chart.Figure;
+
+import java.util.List;
+
+/**
+ * A section of a page.
+ *
+ * @param id anchor
+ * @param title title
+ * @param question the question that the section answers
+ * @param paragraphs text
+ * @param figures drawings
+ * @param tables tables
+ * @param folded tables that are folded away on a screen
+ */
+public record PageSection(
+        String id,
+        String title,
+        String question,
+        List<String> paragraphs,
+        List<Figure> figures,
+        List<PageTable> tables,
+        List<PageTable> folded) {
+
+    public PageSection {
+        paragraphs = List.copyOf(paragraphs);
+        figures = List.copyOf(figures);
+        tables = List.copyOf(tables);
+        folded = List.copyOf(folded);
+    }
+}

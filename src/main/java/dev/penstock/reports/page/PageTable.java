@@ -1,0 +1,118 @@
+package dev.penstock.reports.page;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A table of a page.
+ *
+ * @param caption what it shows
+ * @param columns columns
+ * @param rows cells, row by row
+ */
+public record PageTable(String caption, List<Column> columns, List<Row> rows) {
+
+    /**
+     * A column.
+     *
+     * @param title title with the unit
+     * @param text whether it holds text, set to the left; figures are set to the right
+     */
+    public record Column(String title, boolean text) {}
+
+    /**
+     * A row.
+     *
+     * @param cells cells
+     * @param trails path of the trail of each cell; empty text, or a shorter list, for none
+     * @param mark "missed" for a missed limit, "best" for the best of a comparison, else empty
+     */
+    public record Row(List<String> cells, List<String> trails, String mark) {
+
+        public Row {
+            cells = List.copyOf(cells);
+            trails = List.copyOf(trails);
+        }
+
+        /**
+         * @param column index of a cell
+         * @return path of its trail; empty text for none
+         */
+        public String trail(int column) {
+            return column < trails.size() ? trails.get(column) : "";
+        }
+    }
+
+    public PageTable {
+        columns = List.copyOf(columns);
+        rows = List.copyOf(rows);
+    }
+
+    /**
+     * @param other table of the same columns
+     * @return this table with the rows of the other after its own
+     */
+    public PageTable and(PageTable other) {
+        List<Row> all = new ArrayList<>(rows);
+        all.addAll(other.rows);
+        return new PageTable(caption, columns, all);
+    }
+
+    /**
+     * @param caption what it shows
+     * @param titles column titles; one that starts with {@code <} holds text
+     * @return an empty table to add rows to
+     */
+    public static Builder titled(String caption, String... titles) {
+        return new Builder(caption, titles);
+    }
+
+    /** Paths of the cells of a row: a base with a key each; an empty key for a cell without a trail. */
+    public static String[] traces(String base, String... keys) {
+        return java.util.Arrays.stream(keys)
+                .map(key -> key.isEmpty() ? "" : base + "." + key)
+                .toArray(String[]::new);
+    }
+
+    /** Collects the rows of a table. Not thread-safe. */
+    public static final class Builder {
+
+        private final String caption;
+        private final List<Column> columns = new ArrayList<>();
+        private final List<Row> rows = new ArrayList<>();
+
+        private Builder(String caption, String... titles) {
+            this.caption = caption;
+            for (String title : titles) {
+                boolean text = title.startsWith("<");
+                columns.add(new Column(text ? title.substring(1) : title, text));
+            }
+        }
+
+        public Builder row(String... cells) {
+            rows.add(new Row(List.of(cells), List.of(), ""));
+            return this;
+        }
+
+        public Builder marked(String mark, String... cells) {
+            rows.add(new Row(List.of(cells), List.of(), mark));
+            return this;
+        }
+
+        /** Ties the cells of the last row to their trails. */
+        public Builder traced(String... paths) {
+            Row row = rows.remove(rows.size() - 1);
+            rows.add(new Row(row.cells(), List.of(paths), row.mark()));
+            return this;
+        }
+
+        Builder rows(List<Row> more) {
+            rows.addAll(more);
+            return this;
+        }
+
+        public PageTable table() {
+            return new PageTable(caption, columns, rows);
+        }
+    }
+}

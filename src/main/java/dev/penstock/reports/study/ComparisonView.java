@@ -1,0 +1,256 @@
+package dev.penstock.reports.study;
+
+import dev.penstock.reports.chart.Figure;
+import dev.penstock.reports.chart.Ink;
+import dev.penstock.reports.chart.SpanChart;
+import dev.penstock.reports.concept.Grounds;
+import dev.penstock.reports.page.Assumptions;
+import dev.penstock.reports.page.PageTable;
+import dev.penstock.reports.page.Pages;
+import dev.penstock.reports.text.FigureJson;
+import dev.penstock.reports.text.Figures;
+import dev.penstock.reports.text.Software;
+import dev.penstock.reports.text.TextTable;
+
+import dev.penstock.cooling.jacket.JacketFigures;
+import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.trail.EngineFigures;
+import dev.penstock.provenance.CheckFigures;
+import dev.penstock.provenance.LimitCheck;
+import dev.penstock.provenance.Trail;
+import dev.penstock.study.Measure;
+import dev.penstock.study.Outcome;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
+import java.util.function.Function;
+
+/** Several concepts side by side: JSON document, terminal table, page. */
+public final class ComparisonView {
+
+    private final List<Outcome> outcomes;
+
+    /** @param outcomes the concepts, in the order to show them */
+    public ComparisonView(List<Outcome> outcomes) {
+        this.outcomes = List.copyOf(outcomes);
+    }
+
+    private static OptionalDouble value(EngineBalance balance, String key) {
+        return Measure.named(key).orElseThrow().of(balance);
+    }
+
+    /** @return JSON document */
+    public Map<String, Object> json() {
+        List<Map<String, Object>> concepts = new ArrayList<>();
+        for (Outcome outcome : outcomes) {
+            Map<String, Object> map = new LinkedHashMap<>();
+            map.put("name", outcome.name());
+            map.put("file", outcome.file().toString());
+            outcome.failure().ifPresent(f -> map.put("failure", f.getMessage()));
+            outcome.balance().ifPresent(b -> {
+                Map<String, Object> all = FigureJson.of(EngineFigures.ALL, b);
+                for (String key :
+                        List.of("oxidizer", "fuel", "engine", "pumps", "turbines", "shafts", "within_limits")) {
+                    map.put(key, all.get(key));
+                }
+                b.cooling().ifPresent(jacket -> {
+                    Map<String, Object> cooling = FigureJson.of(JacketFigures.ALL, jacket);
+                    cooling.remove("profile");
+                    map.put("cooling", cooling);
+                });
+                map.put("tightest_limit", Measure.tightest(b).map(l -> (Object) FigureJson.of(CheckFigures.LIMITS, l)));
+                map.put("residual_worst", b.residualWorst());
+            });
+            concepts.add(map);
+        }
+        Map<String, Object> document = new LinkedHashMap<>();
+        document.put("concepts", concepts);
+        return document;
+    }
+
+    /** @return table for a terminal */
+    public String text() {
+        TextTable table = new TextTable()
+                .header(
+                        "concept",
+                        "<cycle",
+                        "Isp vac s",
+                        "Isp s.l. s",
+                        "chamber bar",
+                        "kN vac",
+                        "kg/s",
+                        "turbine K",
+                        "discharge bar",
+                        "pumps MW",
+                        "<tightest limit");
+        for (Outcome outcome : outcomes) {
+            if (outcome.balance().isEmpty()) {
+                table.row(outcome.name(), "no solution");
+                continue;
+            }
+            EngineBalance b = outcome.balance().get();
+            table.row(
+                    outcome.name(),
+                    b.engine().cycle(),
+                    Figures.fixed(b.engine().vacuumIsp(), 1),
+                    Figures.fixed(b.engine().seaLevelIsp(), 1),
+                    Figures.bar(b.engine().chamberPressure()),
+                    Figures.kilonewton(b.engine().vacuumThrust()),
+                    Figures.massFlow(b.engine().massFlow()),
+                    shown(value(b, "turbine_temperature_K"), Figures::kelvin),
+                    shown(value(b, "discharge_pressure_Pa"), Figures::bar),
+                    shown(value(b, "pump_power_W"), v -> Figures.significant(v / 1e6, 3)),
+                    Measure.tightest(b).map(ComparisonView::limit).orElse("none"));
+        }
+        StringBuilder text = new StringBuilder(table.text());
+        for (Outcome outcome : outcomes) {
+            outcome.failure().ifPresent(f -> text.append(System.lineSeparator())
+                    .append(outcome.name())
+                    .append(": ")
+                    .append(f.getMessage())
+                    .append(System.lineSeparator()));
+        }
+        return text.toString();
+    }
+
+    private static String limit(LimitCheck limit) {
+        return Figures.limitName(limit.name()) + " " + (limit.met() ? "" : "MISSED by ")
+                + Figures.percent(Math.abs(limit.margin()));
+    }
+
+    private static String shown(OptionalDouble value, DoubleFunction<String> text) {
+        return value.isPresent() ? text.apply(value.getAsDouble()) : "-";
+    }
+
+    /**
+     * @param software what the numbers were made with
+     * @param pages name of the page of each concept that has one, by concept name
+     * @return the page
+     */
+    public String html(Software software, Map<String, String> pages) {
+        Map<String, Object> model = new LinkedHashMap<>();
+        model.put("title", "Concepts side by side");
+        model.put("kind", outcomes.size() + " concepts");
+        model.put("subtitle", "");
+        model.put("names", outcomes.stream().map(Outcome::name).toList());
+        model.put("pages", pages);
+        model.put("lines", lines(pages));
+        List<Map<String, String>> failures = new ArrayList<>();
+        for (Outcome o : outcomes) {
+            o.failure().ifPresent(f -> failures.add(Map.of("name", o.name(), "why", f.getMessage())));
+        }
+        model.put("failures", failures);
+        model.put("charts", charts());
+        model.put("binding", binding(pages));
+        model.put("grounds", Grounds.of(outcomes));
+        model.put("assumptions", assumptions());
+        model.put("cautions", Assumptions.CAUTIONS);
+        model.put("software", software);
+        return Pages.fill("comparison.ftlh", model);
+    }
+
+    /** What any of the concepts takes for granted. */
+    private List<String> assumptions() {
+        return outcomes.stream()
+                .flatMap(o -> o.balance().stream())
+                .flatMap(b -> Assumptions.of(b).stream())
+                .distinct()
+                .toList();
+    }
+
+    /** Where a figure of a concept opens: on the concept's own page, if it has one. */
+    private static String trail(Map<String, String> pages, Outcome outcome, String path) {
+        return pages.containsKey(outcome.name()) ? pages.get(outcome.name()) + "#t:" + path : "";
+    }
+
+    private List<Map<String, Object>> lines(Map<String, String> pages) {
+        List<Map<String, Object>> lines = new ArrayList<>();
+        lines.add(textLine("cycle", b -> b.concept().cycle().title()));
+        lines.add(textLine(
+                "propellants",
+                b -> b.concept().oxidizer().fluid().name() + " / "
+                        + b.concept().fuel().fluid().name()));
+        for (Measure measure : Measure.ALL) {
+            List<OptionalDouble> values = outcomes.stream()
+                    .map(o -> o.balance().map(measure::of).orElse(OptionalDouble.empty()))
+                    .toList();
+            double best = values.stream()
+                    .filter(OptionalDouble::isPresent)
+                    .mapToDouble(v -> measure.better() * v.getAsDouble())
+                    .max()
+                    .orElse(Double.NaN);
+            List<Map<String, Object>> cells = new ArrayList<>();
+            for (int i = 0; i < values.size(); i++) {
+                OptionalDouble value = values.get(i);
+                boolean first = measure.better() != 0
+                        && value.isPresent()
+                        && outcomes.size() > 1
+                        && measure.better() * value.getAsDouble() == best;
+                String text = shown(value, measure.notation()::writeWithUnit);
+                String trail = value.isPresent() ? trail(pages, outcomes.get(i), measure.path()) : "";
+                cells.add(Map.of("text", text, "best", first, "trail", trail));
+            }
+            lines.add(Map.of("name", measure.name(), "cells", cells, "figures", true));
+        }
+        return lines;
+    }
+
+    private Map<String, Object> textLine(String name, Function<EngineBalance, String> text) {
+        List<Map<String, Object>> cells = outcomes.stream()
+                .map(o -> Map.<String, Object>of("text", o.balance().map(text).orElse("-"), "best", false, "trail", ""))
+                .toList();
+        return Map.of("name", name, "cells", cells, "figures", false);
+    }
+
+    private List<Figure> charts() {
+        List<SpanChart.Bar> impulse = new ArrayList<>();
+        for (Outcome outcome : outcomes) {
+            outcome.balance().ifPresent(b -> {
+                double sea = b.engine().seaLevelIsp();
+                double vacuum = b.engine().vacuumIsp();
+                String text = Figures.fixed(sea, 0) + " to " + Figures.fixed(vacuum, 0) + " s";
+                impulse.add(new SpanChart.Bar(outcome.name(), sea, vacuum, Ink.GAS, text));
+            });
+        }
+        if (impulse.isEmpty()) {
+            return List.of();
+        }
+        return List.of(new Figure(
+                SpanChart.svg("k-isp", "Specific impulse", "specific impulse (s), sea level to vacuum", false, impulse),
+                "From sea level (left end) to vacuum (right end). The axis does not start at zero.",
+                true));
+    }
+
+    private PageTable binding(Map<String, String> pages) {
+        PageTable.Builder table = PageTable.titled(
+                "What binds each concept", "<concept", "<limit", "value", "<bound", "margin", "<source");
+        outcomes.stream()
+                .filter(o -> o.balance().isPresent())
+                .sorted(Comparator.comparingDouble(
+                        o -> Measure.tightest(o.balance().get())
+                                .map(LimitCheck::margin)
+                                .orElse(Double.MAX_VALUE)))
+                .forEach(o -> Measure.tightest(o.balance().get()).ifPresent(l -> {
+                    String at = "limits." + Trail.slug(l.name());
+                    table.marked(
+                                    l.met() ? "" : "missed",
+                                    o.name(),
+                                    Figures.limitName(l.name()),
+                                    Figures.withUnit(l.value(), l.unit()),
+                                    Figures.bound(l),
+                                    Figures.margin(l.margin()),
+                                    l.source())
+                            .traced(
+                                    "",
+                                    "",
+                                    trail(pages, o, at + ".value"),
+                                    trail(pages, o, at + ".limit"),
+                                    trail(pages, o, at + ".margin"));
+                }));
+        return table.table();
+    }
+}

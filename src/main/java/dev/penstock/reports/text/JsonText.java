@@ -1,0 +1,75 @@
+package dev.penstock.reports.text;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.util.Map;
+import java.util.Optional;
+
+/** Writes maps, lists, numbers and texts as one JSON document. Numbers keep every digit; none may be NaN or infinite. */
+public final class JsonText {
+
+    private static final JsonFactory FACTORY = new JsonFactory();
+
+    private JsonText() {}
+
+    /**
+     * @param document maps with text keys, iterables, texts, numbers, booleans; an empty optional is null
+     * @return the document, indented, ended by a line break
+     * @throws IllegalStateException if a number is not finite or a value is of another kind (a defect in the caller)
+     */
+    public static String of(Map<String, ?> document) {
+        StringWriter text = new StringWriter();
+        DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
+        DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
+        printer.indentArraysWith(indenter);
+        printer.indentObjectsWith(indenter);
+        try (JsonGenerator generator = FACTORY.createGenerator(text)) {
+            generator.setPrettyPrinter(printer);
+            write(generator, "", document);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return text.append('\n').toString();
+    }
+
+    private static void write(JsonGenerator generator, String path, Object value) throws IOException {
+        if (value instanceof Map<?, ?> map) {
+            generator.writeStartObject();
+            for (Map.Entry<?, ?> entry : map.entrySet()) {
+                generator.writeFieldName(entry.getKey().toString());
+                write(generator, path + "." + entry.getKey(), entry.getValue());
+            }
+            generator.writeEndObject();
+        } else if (value instanceof Iterable<?> list) {
+            generator.writeStartArray();
+            for (Object element : list) {
+                write(generator, path + "[]", element);
+            }
+            generator.writeEndArray();
+        } else if (value instanceof Double number) {
+            if (!Double.isFinite(number)) {
+                throw new IllegalStateException(path + " is " + number);
+            }
+            generator.writeNumber(number);
+        } else if (value instanceof Integer number) {
+            generator.writeNumber(number);
+        } else if (value instanceof Optional<?> optional) {
+            if (optional.isPresent()) {
+                write(generator, path, optional.get());
+            } else {
+                generator.writeNull();
+            }
+        } else if (value instanceof Boolean flag) {
+            generator.writeBoolean(flag);
+        } else if (value instanceof String string) {
+            generator.writeString(string);
+        } else {
+            throw new IllegalStateException(path + " is a " + (value == null ? "null" : value.getClass()));
+        }
+    }
+}

@@ -1,0 +1,79 @@
+package dev.penstock.reports.text;
+
+import dev.penstock.errors.InvalidInput;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/**
+ * Files that appear whole or not at all: every one is written beside its place under a temporary name, and moved into
+ * place only when all are complete. A reader never sees half a page; a failure leaves the old files.
+ */
+public final class WholeFiles {
+
+    private WholeFiles() {}
+
+    /**
+     * @param folder folder, made if absent
+     * @param contents text by file name
+     * @throws InvalidInput if the folder cannot be made or written
+     */
+    public static void write(Path folder, Map<String, String> contents) {
+        Map<String, byte[]> bytes = new LinkedHashMap<>();
+        contents.forEach((name, text) -> bytes.put(name, text.getBytes(StandardCharsets.UTF_8)));
+        writeBytes(folder, bytes);
+    }
+
+    /**
+     * @param folder folder, made if absent
+     * @param contents bytes by file name
+     * @throws InvalidInput if the folder cannot be made or written
+     */
+    public static void writeBytes(Path folder, Map<String, byte[]> contents) {
+        Map<Path, Path> waiting = new LinkedHashMap<>();
+        try {
+            Files.createDirectories(folder);
+            for (Map.Entry<String, byte[]> entry : contents.entrySet()) {
+                Path draft = Files.createTempFile(folder, "." + entry.getKey() + ".", ".part");
+                waiting.put(draft, folder.resolve(entry.getKey()));
+                Files.write(draft, entry.getValue());
+                readableByOthers(draft);
+            }
+            for (Map.Entry<Path, Path> entry : waiting.entrySet()) {
+                move(entry.getKey(), entry.getValue());
+            }
+        } catch (IOException e) {
+            throw new InvalidInput(
+                    "", "folder", folder.toString(), "it must be a folder that can be written (" + e + ")");
+        } finally {
+            waiting.keySet().forEach(WholeFiles::discard);
+        }
+    }
+
+    private static void move(Path draft, Path place) throws IOException {
+        try {
+            Files.move(draft, place, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } catch (AtomicMoveNotSupportedException e) {
+            Files.move(draft, place, StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+
+    /** Temporary files are private to their owner; a report is not. */
+    private static void readableByOthers(Path file) {
+        file.toFile().setReadable(true, false);
+    }
+
+    private static void discard(Path draft) {
+        try {
+            Files.deleteIfExists(draft);
+        } catch (IOException e) {
+            // A leftover draft is harmless: hidden, and never taken for a report.
+            draft.toFile().deleteOnExit();
+        }
+    }
+}

@@ -1,0 +1,2 @@
+/** Vehicles, flights and trades as text, JSON and pages. */
+package dev.penstock.reports.vehicle;

@@ -1,0 +1,5 @@
+/**
+ * Head, efficiency, speed, stages and size of a pump: {@link PumpModel} sizes one, {@link PumpMap} runs it off its
+ * design point.
+ */
+package dev.penstock.turbomachinery.pump;

@@ -1,0 +1,27 @@
+package dev.penstock.vehicle.plan;
+
+import dev.penstock.errors.Require;
+
+/**
+ * Propellant that is loaded but gives no speed, and room in the tanks that holds no propellant.
+ *
+ * @param residual left in tanks and lines at cut-off, with the mixture-ratio error, as a fraction of what is loaded (-)
+ * @param startupTime full flow for this long is burnt before the stage moves freely (s)
+ * @param boilOff lost by evaporation before ignition, as a fraction of what is loaded (-)
+ * @param ullage gas volume as a fraction of the tank (-)
+ */
+public record Allowances(double residual, double startupTime, double boilOff, double ullage) {
+
+    /**
+     * What a concept without figures of its own gets: 1 % residual, 1 s of flow at start, no boil-off (replenished on
+     * the pad), 3 % ullage. Common practice, no source.
+     */
+    public static final Allowances USUAL = new Allowances(0.01, 1.0, 0, 0.03);
+
+    public Allowances {
+        Require.within("allowances", "residual (-)", residual, 0, 0.5);
+        Require.within("allowances", "start-up time (s)", startupTime, 0, 60);
+        Require.within("allowances", "boil-off (-)", boilOff, 0, 0.5);
+        Require.within("allowances", "ullage (-)", ullage, 0, 0.9);
+    }
+}

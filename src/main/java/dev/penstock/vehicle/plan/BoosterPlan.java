@@ -1,0 +1,34 @@
+package dev.penstock.vehicle.plan;
+
+import dev.penstock.errors.Require;
+import dev.penstock.vehicle.mass.DryMassModel;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Boosters of given size beside the first stage. They burn from release together with it and are dropped when empty.
+ *
+ * @param count number of boosters
+ * @param engineFile concept file of their engine; empty where the concept that carries the vehicle table serves them too
+ * @param engines engines of each
+ * @param propellant propellant loaded in each (kg)
+ * @param diameter outer diameter (m); empty for one that makes the tanks six diameters long
+ * @param allowances propellant and volume that give no speed
+ * @param dryMass dry-mass model
+ */
+public record BoosterPlan(
+        int count,
+        Optional<Path> engineFile,
+        int engines,
+        double propellant,
+        OptionalDouble diameter,
+        Allowances allowances,
+        DryMassModel dryMass) {
+
+    public BoosterPlan {
+        Require.within("boosters", "number of boosters", count, 1, 12);
+        Require.within("boosters", "engines of each", engines, 1, EngineCount.MOST);
+        Require.positive("boosters", "propellant of each (kg)", propellant);
+    }
+}

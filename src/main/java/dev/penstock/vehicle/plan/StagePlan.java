@@ -1,0 +1,75 @@
+package dev.penstock.vehicle.plan;
+
+import dev.penstock.errors.Require;
+import dev.penstock.vehicle.mass.DryMassModel;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What is asked of one stage.
+ *
+ * @param name name for tables
+ * @param engineFile concept file of its engine; empty where the engine is the concept that carries the vehicle table
+ * @param engines how many engines it has
+ * @param deltaVShare share of the ideal speed gain (-); empty leaves the split to the optimum
+ * @param diameter outer diameter (m); empty for one that makes the tanks six diameters long
+ * @param allowances propellant and volume that give no speed
+ * @param dryMass dry-mass model
+ * @param commonBulkhead whether the tanks share a head
+ * @param recovery how it comes back
+ * @param ignitionPressure ambient pressure at ignition (Pa), for the thrust-to-weight ratio
+ */
+public record StagePlan(
+        String name,
+        Optional<Path> engineFile,
+        EngineCount engines,
+        OptionalDouble deltaVShare,
+        OptionalDouble diameter,
+        Allowances allowances,
+        DryMassModel dryMass,
+        boolean commonBulkhead,
+        Recovery recovery,
+        double ignitionPressure) {
+
+    public StagePlan {
+        Require.notNegative(name, "ignition pressure (Pa)", ignitionPressure);
+    }
+
+    /**
+     * @param count how many engines
+     * @return the same stage with that rule
+     */
+    public StagePlan withEngines(EngineCount count) {
+        return new StagePlan(
+                name,
+                engineFile,
+                count,
+                deltaVShare,
+                diameter,
+                allowances,
+                dryMass,
+                commonBulkhead,
+                recovery,
+                ignitionPressure);
+    }
+
+    /**
+     * @param model dry-mass model
+     * @param how how it comes back
+     * @return the same stage with these
+     */
+    public StagePlan withRecovery(DryMassModel model, Recovery how) {
+        return new StagePlan(
+                name,
+                engineFile,
+                engines,
+                deltaVShare,
+                diameter,
+                allowances,
+                model,
+                commonBulkhead,
+                how,
+                ignitionPressure);
+    }
+}

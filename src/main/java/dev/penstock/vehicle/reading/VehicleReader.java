@@ -1,0 +1,171 @@
+package dev.penstock.vehicle.reading;
+
+import dev.penstock.vehicle.plan.AscentPlan;
+import dev.penstock.vehicle.plan.BoosterPlan;
+import dev.penstock.vehicle.plan.DeltaVBudget;
+import dev.penstock.vehicle.plan.StagePlan;
+import dev.penstock.vehicle.plan.VehiclePlan;
+
+import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.concept.ConceptDocument;
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.input.AskedInput;
+import dev.penstock.input.InputFile;
+import dev.penstock.input.InputTable;
+import dev.penstock.quantities.Dimension;
+import dev.penstock.quantities.Range;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Reads what is asked of a vehicle: a file of its own in {@code cycles/vehicles/}, whose stages name the concept files of
+ * their engines, or the {@code [vehicle]} table of a concept, whose engine serves every stage.
+ */
+public final class VehicleReader {
+
+    private VehicleReader() {}
+
+    /**
+     * @param file vehicle file
+     * @param changes values by dotted path that replace or add to what the file says
+     * @return the plan; every stage names its engine's concept file, resolved against the folder of the vehicle file
+     * @throws InvalidInput with every problem of the file together
+     */
+    public static VehiclePlan read(Path file, Map<String, String> changes) {
+        return read(file, InputFile.read(file, changes));
+    }
+
+    /**
+     * @param file where the text is kept, or is to be: engines are looked for from there
+     * @param text text of a vehicle file
+     * @param changes values by dotted path that replace or add to what the text says
+     * @return the plan
+     * @throws InvalidInput with every problem of the text together
+     */
+    public static VehiclePlan parse(Path file, String text, Map<String, String> changes) {
+        return read(file, InputFile.parse(String.valueOf(file.getFileName()), text, changes));
+    }
+
+    private static VehiclePlan read(Path file, InputFile input) {
+        InputTable root = input.root();
+        Path folder = Optional.ofNullable(file.toAbsolutePath().getParent()).orElse(Path.of("."));
+        String name = root.text("name");
+        Optional<VehiclePlan> plan = plan(root, name, Optional.of(folder), input);
+        input.finish();
+        return plan.orElseThrow();
+    }
+
+    /**
+     * Reads the {@code [vehicle]} table of a concept, and nothing else of it.
+     *
+     * @param file name of the concept's file, for messages
+     * @param text its text
+     * @param changes values by dotted path that replace or add to what the text says
+     * @return the plan; empty if the concept has no such table
+     * @throws InvalidInput with every problem of the table together
+     */
+    public static Optional<VehiclePlan> readConcept(String file, String text, Map<String, String> changes) {
+        InputFile input = InputFile.parse(file, text, changes);
+        if (!input.root().has("vehicle")) {
+            return Optional.empty();
+        }
+        InputTable table = input.root().table("vehicle");
+        Optional<VehiclePlan> plan = plan(table, input.root().text("name"), Optional.empty(), input);
+        input.finish(table);
+        return Optional.of(plan.orElseThrow());
+    }
+
+    /**
+     * @param concept a concept
+     * @return the plan of its {@code [vehicle]} table; empty if it has none
+     * @throws InvalidInput with every problem of the table together
+     */
+    public static Optional<VehiclePlan> of(Concept concept) {
+        ConceptDocument document = concept.document();
+        return readConcept(document.file(), document.text(), document.changes());
+    }
+
+    private static Optional<VehiclePlan> plan(InputTable table, String name, Optional<Path> folder, InputFile file) {
+        String description = table.text("description", "");
+        OptionalDouble payload = table.optionalQuantity("payload", Dimension.MASS, Range.POSITIVE);
+        OptionalDouble startMass = table.optionalQuantity("start_mass", Dimension.MASS, Range.POSITIVE);
+        if (!table.has("payload") && !table.has("start_mass")) {
+            table.problem(
+                    "payload",
+                    "missing, and start_mass too",
+                    "give one of the two and the other follows, or both for the specific impulse needed");
+        }
+        List<String> notes = new ArrayList<>();
+        MissionReader mission = new MissionReader(table.table("mission"), notes);
+        Optional<DeltaVBudget> budget = mission.budget();
+        Optional<AscentPlan> ascent = new AscentReader(table.table("ascent"), mission).plan();
+        List<StagePlan> stages = stages(table, folder);
+        Optional<BoosterPlan> boosters = table.has("boosters")
+                ? new BoosterReader(table.table("boosters"), folder).boosters()
+                : Optional.empty();
+        sharesAllOrNone(table, stages);
+        Map<String, String> sources = sources(table);
+        if (!file.sound() || budget.isEmpty()) {
+            return Optional.empty();
+        }
+        List<AskedInput> inputs =
+                file.inputs().stream().filter(i -> !i.key().contains("sources")).toList();
+        return Optional.of(new VehiclePlan(
+                name, description, payload, startMass, budget.get(), stages, boosters, ascent, sources, notes, inputs));
+    }
+
+    private static List<StagePlan> stages(InputTable table, Optional<Path> folder) {
+        List<StagePlan> stages = new ArrayList<>();
+        if (table.has("stage")) {
+            List<InputTable> tables = table.tables("stage");
+            for (int i = 0; i < tables.size(); i++) {
+                stages.add(new StageReader(tables.get(i), folder).stage("stage " + (i + 1), i, tables.size()));
+            }
+            if (tables.isEmpty() || tables.size() > 6) {
+                table.problem("stage", tables.size() + " stages", "write 1 to 6 tables [[stage]], lowest stage first");
+            }
+        } else if (folder.isPresent()) {
+            table.problem("stage", "missing", "write a table [[stage]] for each stage, lowest stage first");
+        } else {
+            int count = table.integer("stages", 1, 6, 1);
+            for (int i = 0; i < count; i++) {
+                String name = count == 1 ? "single stage" : "stage " + (i + 1);
+                stages.add(new StageReader(table, folder).stage(name, i, count));
+            }
+        }
+        return stages;
+    }
+
+    private static void sharesAllOrNone(InputTable table, List<StagePlan> stages) {
+        List<StagePlan> with =
+                stages.stream().filter(s -> s.deltaVShare().isPresent()).toList();
+        if (with.isEmpty()) {
+            return;
+        }
+        double sum =
+                with.stream().mapToDouble(s -> s.deltaVShare().getAsDouble()).sum();
+        if (with.size() < stages.size()) {
+            table.problem(
+                    "stage",
+                    with.size() + " of " + stages.size() + " stages have a delta_v_share",
+                    "give a share to every stage, or to none for the optimum split");
+        } else if (stages.size() > 1 && !(Math.abs(sum - 1) < 1e-6)) {
+            table.problem("stage", "delta_v_share adds up to " + sum, "the shares of all stages must add up to 1");
+        }
+    }
+
+    private static Map<String, String> sources(InputTable table) {
+        Map<String, String> sources = new LinkedHashMap<>();
+        InputTable list = table.table("sources");
+        for (String key : list.keys()) {
+            sources.put(key, list.text(key));
+        }
+        return new HashMap<>(sources);
+    }
+}

@@ -1,0 +1,2 @@
+/** Reads vehicle files: {@link VehicleReader}. */
+package dev.penstock.vehicle.reading;

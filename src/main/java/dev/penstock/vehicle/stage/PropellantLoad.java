@@ -1,0 +1,65 @@
+package dev.penstock.vehicle.stage;
+
+import dev.penstock.errors.Require;
+import dev.penstock.vehicle.engine.EnginePerformance;
+import dev.penstock.vehicle.engine.LoadedPropellant;
+
+/**
+ * Propellant of one stage: what it is used for, and how it splits into oxidizer and fuel.
+ *
+ * @param burned burnt for the speed gain of the ascent (kg)
+ * @param startup burnt before the stage moves freely (kg)
+ * @param boilOff evaporated before ignition (kg)
+ * @param residual left at cut-off (kg)
+ * @param recovery kept for bringing the stage back (kg)
+ * @param mixtureRatio oxidizer over fuel as loaded (-)
+ */
+public record PropellantLoad(
+        double burned, double startup, double boilOff, double residual, double recovery, double mixtureRatio) {
+
+    public PropellantLoad {
+        Require.positive("propellant", "burned (kg)", burned);
+        Require.notNegative("propellant", "start-up (kg)", startup);
+        Require.notNegative("propellant", "boil-off (kg)", boilOff);
+        Require.notNegative("propellant", "residual (kg)", residual);
+        Require.notNegative("propellant", "recovery (kg)", recovery);
+        Require.positive("propellant", "mixture ratio (-)", mixtureRatio);
+    }
+
+    /** @return propellant mass: everything loaded (kg) */
+    public double loaded() {
+        return burned + startup + boilOff + residual + recovery;
+    }
+
+    /** @return oxidizer loaded (kg) */
+    public double oxidizer() {
+        return loaded() * mixtureRatio / (1 + mixtureRatio);
+    }
+
+    /** @return fuel loaded (kg) */
+    public double fuel() {
+        return loaded() / (1 + mixtureRatio);
+    }
+
+    /**
+     * @param engine engine whose propellants are loaded
+     * @param ullage gas volume as a fraction of the tank (-)
+     * @return volume of the oxidizer tank (m³)
+     */
+    public double oxidizerTankVolume(EnginePerformance engine, double ullage) {
+        return tankVolume(oxidizer(), engine.oxidizer(), ullage);
+    }
+
+    /**
+     * @param engine engine whose propellants are loaded
+     * @param ullage gas volume as a fraction of the tank (-)
+     * @return volume of the fuel tank (m³)
+     */
+    public double fuelTankVolume(EnginePerformance engine, double ullage) {
+        return tankVolume(fuel(), engine.fuel(), ullage);
+    }
+
+    private static double tankVolume(double mass, LoadedPropellant propellant, double ullage) {
+        return mass / propellant.density() / (1 - ullage);
+    }
+}

@@ -1,0 +1,140 @@
+package dev.penstock.vehicle.stage;
+
+import dev.penstock.vehicle.plan.Allowances;
+import dev.penstock.vehicle.plan.StagePlan;
+
+import dev.penstock.quantities.Constants;
+import dev.penstock.vehicle.engine.EnginePerformance;
+import dev.penstock.vehicle.mass.MassTable;
+import dev.penstock.vehicle.mass.StageContents;
+import java.util.Optional;
+
+/**
+ * One stage as a function of its start mass: given that mass and the speed to gain, everything else is explicit.
+ *
+ * <pre>
+ * burned   = (m0 − startup − boil-off)(1 − 1/R),  R = exp(Δv/c)
+ * loaded   = (burned + startup + kept for recovery) / (1 − residual − boil-off)
+ * carried  = m0 − loaded − dry(loaded, m0, engines)
+ * </pre>
+ *
+ * With boosters beside it the first part of the speed gain comes from all engines together, until the boosters are empty:
+ *
+ * <pre>Δv0 = c0 ln(M/(M − burned by boosters and stage)),  c0 = Σ F_vac / Σ flow</pre>
+ *
+ * The mass carried may come out negative: then the stage cannot lift even itself, and by how much is what the search
+ * for a start mass and the explanation of a failure need.
+ */
+public final class StageModel {
+
+    private static final int ROUNDS = 100;
+
+    private final StagePlan plan;
+    private final EnginePerformance engine;
+    private final Optional<BoosterSizing> boosters;
+    private final StageLayout layout;
+    private final double recoveryFactor;
+
+    public StageModel(StagePlan plan, EnginePerformance engine, Optional<BoosterSizing> boosters) {
+        this.plan = plan;
+        this.engine = engine;
+        this.boosters = boosters;
+        this.layout = new StageLayout(
+                plan.diameter(), plan.commonBulkhead(), plan.allowances().ullage());
+        this.recoveryFactor = plan.recovery().propellantFactor(engine);
+    }
+
+    public StagePlan plan() {
+        return plan;
+    }
+
+    public EnginePerformance engine() {
+        return engine;
+    }
+
+    /** @return exhaust velocity that the rocket equation sees (m/s) */
+    double exhaustVelocity() {
+        return engine.vacuumThrust() / engine.massFlow();
+    }
+
+    /** @return mass of the boosters at ignition (kg) */
+    double boosterMass() {
+        return boosters.map(BoosterSizing::startMass).orElse(0.0);
+    }
+
+    /** @return engines that the rule of the plan asks for at this start mass (kg) */
+    public int enginesNeeded(double startMass) {
+        double pressure = plan.ignitionPressure();
+        double others = boosters.map(b -> b.thrustAt(pressure)).orElse(0.0);
+        return plan.engines().needed(startMass, engine.thrustAt(pressure), others);
+    }
+
+    /** @return start mass below which start-up and the burn beside the boosters take all there is (kg) */
+    public double leastStartMass(int engines) {
+        Allowances allowances = plan.allowances();
+        double time =
+                allowances.startupTime() + boosters.map(BoosterSizing::burnTime).orElse(0.0);
+        double usable = 1 - allowances.residual() - allowances.boilOff();
+        return 1e-6 + boosterMass() + 1.01 * time * engines * engine.massFlow() / usable;
+    }
+
+    public StageSizing at(double startMass, double deltaV, int engines) {
+        Allowances allowances = plan.allowances();
+        double startup = allowances.startupTime() * engines * engine.massFlow();
+        double usable = 1 - allowances.residual() - allowances.boilOff();
+        double kept = 0;
+        double loaded = 0;
+        PropellantLoad load = null;
+        StageContents contents = null;
+        MassTable dry = null;
+        for (int i = 0; i < ROUNDS; i++) {
+            double burned = burned(startMass, startup + allowances.boilOff() * loaded, deltaV, engines);
+            double next = (burned + startup + kept) / usable;
+            boolean settled = Math.abs(next - loaded) <= 1e-13 * next;
+            loaded = next;
+            load = new PropellantLoad(
+                    burned,
+                    startup,
+                    allowances.boilOff() * loaded,
+                    allowances.residual() * loaded,
+                    kept,
+                    engine.mixtureRatio());
+            contents = layout.contents(startMass - boosterMass(), load, engine, engines);
+            dry = plan.dryMass().estimate(contents);
+            if (settled || recoveryFactor == 0 && allowances.boilOff() == 0) {
+                break;
+            }
+            kept = recoveryFactor * (dry.total() + load.residual());
+        }
+        double thrust = engines * engine.thrustAt(plan.ignitionPressure())
+                + boosters.map(b -> b.thrustAt(plan.ignitionPressure())).orElse(0.0);
+        return new StageSizing(
+                plan.name(),
+                engine,
+                engines,
+                boosters,
+                startMass,
+                startMass - boosterMass() - load.loaded() - dry.total(),
+                load,
+                contents,
+                dry,
+                deltaV,
+                thrust / (startMass * Constants.STANDARD_GRAVITY));
+    }
+
+    /** Propellant of this stage burnt for the speed gain (kg), boosters helping. */
+    private double burned(double startMass, double spentBefore, double deltaV, int engines) {
+        if (boosters.isEmpty()) {
+            return -Math.expm1(-deltaV / exhaustVelocity()) * (startMass - spentBefore);
+        }
+        BoosterSizing beside = boosters.get();
+        double together = engines * engine.massFlow() * beside.burnTime();
+        double start = startMass - spentBefore - beside.spentBefore();
+        double end = Math.max(1e-6 * start, start - beside.burned() - together);
+        double exhaust = (beside.vacuumThrust() + engines * engine.vacuumThrust())
+                / (beside.massFlow() + engines * engine.massFlow());
+        double rest = Math.max(0, deltaV - exhaust * Math.log(start / end));
+        double alone = Math.max(0, end - beside.droppedMass());
+        return together - Math.expm1(-rest / exhaustVelocity()) * alone;
+    }
+}

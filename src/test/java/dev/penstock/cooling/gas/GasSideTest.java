@@ -1,0 +1,130 @@
+package dev.penstock.cooling.gas;
+
+import dev.penstock.cooling.Cases;
+import dev.penstock.cooling.design.ChannelLayout;
+import dev.penstock.cooling.design.CoolantRoute;
+import dev.penstock.cooling.design.JacketCase;
+import dev.penstock.cooling.design.JacketDesign;
+import dev.penstock.cooling.jacket.ExtensionResult;
+import dev.penstock.cooling.jacket.JacketResult;
+import dev.penstock.cooling.jacket.JacketSolver;
+import dev.penstock.cooling.wall.Coating;
+import dev.penstock.cooling.wall.WallDesign;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** Gas side: boundary layer, radiation, film, and what lies beyond the jacket. */
+class GasSideTest {
+
+    private static final JacketSolver SOLVER = Cases.solver();
+    private static JacketCase question;
+    private static JacketResult bare;
+
+    @BeforeAll
+    static void solveOnce() {
+        question = SOLVER.sized(
+                Cases.methane().fuelCooled(18e6, JacketDesign.automatic().withCells(60)));
+        bare = SOLVER.solve(question);
+    }
+
+    private static JacketResult with(GasSideDesign gasSide) {
+        return SOLVER.solve(question.withDesign(question.design().withGasSide(gasSide)));
+    }
+
+    /** Limit: constant radius, flux and difference give the flat plate, St = 0.0287 Pr^−0.4 Re_x^−0.2. */
+    @Test
+    void boundaryLayerOfATubeIsThatOfAFlatPlate() {
+        double radius = 0.1;
+        double difference = 2000;
+        double flux = 500;
+        double length = 0.7;
+        double viscosity = 9e-5;
+        double integral = Math.pow(radius * difference, 1.25) * flux * length;
+        double reynolds = flux * length / viscosity;
+        assertThat(BoundaryLayer.stanton(0.6, radius, difference, viscosity, integral))
+                .isCloseTo(0.0287 * Math.pow(0.6, -0.4) * Math.pow(reynolds, -0.2), within(1e-12));
+    }
+
+    /** Both are models of one thing: within 40 % at the throat, as the sources state for each. */
+    @Test
+    void boundaryLayerAndClosedFormAgreeAtTheThroat() {
+        JacketResult layer = with(GasSideDesign.standard().withModel(GasSideDesign.Model.BOUNDARY_LAYER));
+        assertThat(layer.peakHeatFlux()).isCloseTo(bare.peakHeatFlux(), within(0.4 * bare.peakHeatFlux()));
+        assertThat(layer.models()).contains(BoundaryLayer.CARD).doesNotContain(Bartz.CARD);
+    }
+
+    @Test
+    void radiationAddsHeatAndVanishesWithoutSteam() {
+        assertThat(GasRadiation.flux(5e6, 1e6, 0.3, 3400, 700)).isPositive();
+        assertThat(GasRadiation.flux(0, 0, 0.3, 3400, 700)).isZero();
+        double black = 5.670374e-8 * (Math.pow(3400, 4) - Math.pow(700, 4));
+        assertThat(GasRadiation.flux(40e6, 40e6, 1, 3400, 700)).isCloseTo(0.5 * black, within(1e-6 * black));
+        JacketResult dark = with(new GasSideDesign(
+                GasSideDesign.Model.BARTZ, GasSideDesign.Properties.FROZEN, false, true, OptionalDouble.empty()));
+        assertThat(dark.heatLoad()).isLessThan(bare.heatLoad());
+    }
+
+    @Test
+    void moreFilmTakesMoreHeatAway() {
+        double before = bare.heatLoad();
+        for (double share : new double[] {0.005, 0.01, 0.02}) {
+            double liquid = with(GasSideDesign.standard().withFilm(FilmDesign.liquid(share)))
+                    .heatLoad();
+            assertThat(liquid).isLessThan(before);
+            before = liquid;
+        }
+        assertThat(with(GasSideDesign.standard().withFilm(FilmDesign.gaseous(0.02)))
+                        .heatLoad())
+                .isLessThan(bare.heatLoad());
+    }
+
+    /** Limit: with almost no film the wall feels none. */
+    @Test
+    void aVanishingFilmChangesNothing() {
+        JacketResult trace = with(GasSideDesign.standard().withFilm(FilmDesign.liquid(1e-5)));
+        assertThat(trace.heatLoad()).isCloseTo(bare.heatLoad(), within(2e-3 * bare.heatLoad()));
+    }
+
+    /** Published form [hatch-papell-1959]: the factor is 1 where film and gas are equally fast. */
+    @Test
+    void hatchPapellFactorIsOneAtEqualVelocity() {
+        assertThat(HatchPapell.velocityFactor(200, 200)).isCloseTo(1, within(1e-12));
+        assertThat(HatchPapell.effectiveness(0.04, 1e4, 1)).isCloseTo(1, within(1e-12));
+        assertThat(HatchPapell.effectiveness(1.0, 1e4, 1))
+                .isCloseTo(Math.exp(-0.96 * Math.pow(1e4, 0.125)), within(1e-12));
+    }
+
+    @Test
+    void theNozzleBeyondTheJacketRadiates() {
+        CoolantRoute shorter =
+                new CoolantRoute(CoolantRoute.Kind.COUNTERFLOW, OptionalDouble.of(8), OptionalDouble.empty(), 0.5);
+        JacketCase cut = SOLVER.sized(question.withDesign(
+                question.design().withChannels(ChannelLayout.automatic()).withRoute(shorter)));
+        JacketResult result = SOLVER.solve(cut);
+        assertThat(bare.extension()).isEmpty();
+        ExtensionResult extension = result.extension().orElseThrow();
+        assertThat(extension.startTemperature()).isGreaterThan(extension.exitTemperature());
+        assertThat(result.limits()).anyMatch(l -> l.name().equals("cooling.extension_temperature"));
+        assertThat(result.warnings()).anyMatch(w -> w.message().contains("the jacket ends at area ratio 8"));
+    }
+
+    @Test
+    void aCoatingProtectsTheMetal() {
+        Coating zirconia = new Coating("zirconia", 50e-6, 1.2, 1600);
+        WallDesign wall = question.design().wall();
+        WallDesign coated = new WallDesign(
+                wall.material(),
+                wall.thickness(),
+                wall.closeoutMaterial(),
+                wall.closeoutThickness(),
+                java.util.Optional.of(zirconia));
+        JacketResult result = SOLVER.solve(question.withDesign(question.design().withWall(coated)));
+        assertThat(result.peakWallTemperature()).isLessThan(bare.peakWallTemperature() - 50);
+        assertThat(result.limits()).anyMatch(l -> l.name().equals("cooling.coating_temperature"));
+    }
+}

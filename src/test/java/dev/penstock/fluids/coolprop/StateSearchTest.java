@@ -1,0 +1,133 @@
+package dev.penstock.fluids.coolprop;
+
+import dev.penstock.fluids.state.Fluid;
+import dev.penstock.fluids.state.FluidCursor;
+import dev.penstock.fluids.state.FluidState;
+import dev.penstock.fluids.state.Phase;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.penstock.errors.PropertyFailure;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.Parameter;
+import org.junit.jupiter.params.ParameterizedClass;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The searches for a state by pressure and enthalpy or entropy: effort, hard corners, and recovery from failure. */
+@ParameterizedClass
+@MethodSource("dev.penstock.fluids.coolprop.CoolPropWay#here")
+class StateSearchTest {
+
+    @Parameter
+    CoolPropWay way;
+
+    @Test
+    void aMarchAlongAChannelTakesThreeEvaluationsAStation() {
+        Fluid methane = way.fluids().propellant("methane").fluid();
+        double low = methane.atPressureTemperature(12e6, 115).enthalpy();
+        double high = methane.atPressureTemperature(10e6, 500).enthalpy();
+        int stations = 200;
+        try (CoolPropCursor cursor = (CoolPropCursor) methane.cursor()) {
+            cursor.setPressureTemperature(12e6, 115);
+            for (int i = 0; i < stations; i++) {
+                double share = i / (stations - 1.0);
+                cursor.setPressureEnthalpy(12e6 - 2e6 * share, low + (high - low) * share);
+            }
+            assertThat(cursor.temperature()).isCloseTo(500, within(1e-6));
+            assertThat(cursor.warmEvaluations()).isLessThan(stations * 3 + 10);
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"methane, 4595320.8, 148176.63", "methane, 4598000, 200000", "nitrous-oxide, 7243183.3, 254306.36"})
+    void justBelowTheCriticalPressureAStateIsFoundWhereTheLibraryGivesUp(String id, double pressure, double enthalpy) {
+        Fluid fluid = way.fluids().propellant(id).fluid();
+        FluidState state = fluid.atPressureEnthalpy(pressure, enthalpy);
+        assertThat(fluid.atPressureTemperature(pressure, state.temperature()).enthalpy())
+                .isCloseTo(enthalpy, within(1.0));
+    }
+
+    /** Identity: pressure and enthalpy of a state that was found are those asked for, to nearly the last digit. */
+    @ParameterizedTest
+    @CsvSource({"methane, 1.7e6", "methane, 4.7e6", "hydrogen, 1.4e6", "hydrogen, 6e6", "oxygen, 12e6"})
+    void aStateByEnthalpyOrEntropyHasNoNoiseOfTheSearch(String id, double pressure) {
+        Fluid fluid = way.fluids().propellant(id).fluid();
+        double low = fluid.atPressureTemperature(pressure, 1.3 * fluid.range().minimumTemperature())
+                .enthalpy();
+        double high = fluid.atPressureTemperature(pressure, 600).enthalpy();
+        for (int i = 0; i <= 40; i++) {
+            double enthalpy = low + (high - low) * i / 40;
+            FluidState state = fluid.atPressureEnthalpy(pressure, enthalpy);
+            if (state.phase() != Phase.TWO_PHASE) {
+                assertThat(state.enthalpy()).isCloseTo(enthalpy, within(1e-10 * (high - low)));
+                FluidState back = fluid.atPressureEntropy(pressure, state.entropy());
+                assertThat(back.enthalpy()).isCloseTo(enthalpy, within(1e-9 * (high - low)));
+                assertThat(fluid.enthalpyAtPressureEntropy(pressure, state.entropy()))
+                        .isEqualTo(back.enthalpy());
+            }
+        }
+    }
+
+    @Test
+    void aFailedSearchDoesNotFalsifyTheNextState() {
+        Fluid nitrogen = way.fluids().propellant("nitrogen").fluid();
+        double gas = nitrogen.atPressureTemperature(1.0e6, 112).density();
+        Random random = new Random(7);
+        for (int i = 0; i < 200; i++) {
+            double pressure = 1e5 * Math.pow(600, random.nextDouble());
+            double beyond = -1e6 - 1e6 * random.nextDouble();
+            assertThatThrownBy(() -> nitrogen.atPressureEnthalpy(pressure, beyond))
+                    .isInstanceOf(PropertyFailure.class)
+                    .hasMessageContaining("nitrogen");
+            assertThat(nitrogen.atPressureTemperature(1.0e6, 112).density()).isCloseTo(gas, within(1e-9 * gas));
+        }
+    }
+
+    @Test
+    void bracketedAndDirectSearchAgree() {
+        CoolPropFluid oxygen = (CoolPropFluid) way.fluids().propellant("oxygen").fluid();
+        CoolPropHandle handle = way.library().open("Oxygen", "oxygen");
+        BracketedFlash bracketed = new BracketedFlash(
+                handle, oxygen.range(), oxygen.criticalPressure().orElseThrow());
+        for (double temperature : new double[] {70, 120, 160, 300, 900}) {
+            for (double pressure : new double[] {0.2e6, 3e6, 20e6}) {
+                double entropy =
+                        oxygen.atPressureTemperature(pressure, temperature).entropy();
+                bracketed.move(pressure, CoolPropOutput.ENTROPY, entropy);
+                assertThat(handle.output(CoolPropOutput.TEMPERATURE))
+                        .isCloseTo(temperature, within(1e-6 * temperature));
+            }
+        }
+        double between = oxygen.saturatedLiquid(100).enthalpy() + 1e5;
+        bracketed.move(oxygen.vapourPressure(100), CoolPropOutput.ENTHALPY, between);
+        assertThat(handle.output(CoolPropOutput.ENTHALPY)).isCloseTo(between, within(1.0));
+        assertThat(CoolPropPhases.of(handle)).isEqualTo(Phase.TWO_PHASE);
+    }
+
+    @Test
+    void aCursorCrossesTheTwoPhaseRegionAndBack() {
+        Fluid propane = way.fluids().propellant("propane").fluid();
+        double pressure = 1e6;
+        try (FluidCursor cursor = propane.cursor()) {
+            for (double temperature : new double[] {250, 450, 250}) {
+                double enthalpy =
+                        propane.atPressureTemperature(pressure, temperature).enthalpy();
+                cursor.setPressureEnthalpy(pressure, enthalpy);
+                assertThat(cursor.temperature()).isCloseTo(temperature, within(1e-6 * temperature));
+            }
+            double liquid = propane.atPressureTemperature(pressure, 250).enthalpy();
+            double gas = propane.atPressureTemperature(pressure, 450).enthalpy();
+            cursor.setPressureEnthalpy(pressure, (liquid + gas) / 2);
+            assertThat(cursor.phase()).isEqualTo(Phase.TWO_PHASE);
+            FluidState saturated = propane.saturatedLiquid(cursor.temperature());
+            assertThat(cursor.isobaricHeatCapacity())
+                    .isCloseTo(saturated.isobaricHeatCapacity(), within(1e-4 * saturated.isobaricHeatCapacity()));
+            assertThat(cursor.viscosity()).isCloseTo(saturated.viscosity(), within(1e-4 * saturated.viscosity()));
+        }
+    }
+}

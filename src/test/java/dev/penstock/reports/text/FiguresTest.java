@@ -1,0 +1,47 @@
+package dev.penstock.reports.text;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class FiguresTest {
+
+    @ParameterizedTest
+    @CsvSource({
+        "0, 4, 0",
+        "3.14159, 3, 3.14",
+        "-0.000123456, 2, -0.00012",
+        "123456, 3, 123000",
+        "12345678, 3, 1.23e+07",
+        "0.00001234, 3, 1.23e-05",
+        "9.9996, 4, 10.00"
+    })
+    void significantDigitsAreKept(double value, int digits, String expected) {
+        assertThat(Figures.significant(value, digits)).isEqualTo(expected);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "Pa, 7.5e6, 75.00 bar",
+        "Pa, 2.5e7, 250.0 bar",
+        "Pa, 35000, 0.350 bar",
+        "K, 3601.4, 3601 K",
+        "K, 110.04, 110.0 K",
+        "W, 2.5e6, 2.500 MW",
+        "W, 81234, 81.23 kW",
+        "rad/s, 3141.592653589793, 30000 rpm",
+        "m/s, 412.34, 412.3 m/s",
+        "m, 0.12345, 123.5 mm",
+        "N, 1.5e6, 1500 kN"
+    })
+    void valuesComeInTheUnitsOfTheTrade(String unit, double value, String expected) {
+        assertThat(Figures.withUnit(value, unit)).isEqualTo(expected);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"-0.04, 1, 0.0", "0.05, 2, 0.05", "-1.25, 1, -1.3"})
+    void fixedDecimalsHaveNoNegativeZero(double value, int decimals, String expected) {
+        assertThat(Figures.fixed(value, decimals)).isEqualTo(expected);
+    }
+}

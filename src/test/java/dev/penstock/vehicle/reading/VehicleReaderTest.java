@@ -1,0 +1,202 @@
+package dev.penstock.vehicle.reading;
+
+import dev.penstock.vehicle.plan.AscentPlan;
+import dev.penstock.vehicle.plan.DeltaVBudget;
+import dev.penstock.vehicle.plan.Recovery;
+import dev.penstock.vehicle.plan.StagePlan;
+import dev.penstock.vehicle.plan.VehiclePlan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.vehicle.mass.StructuralCoefficient;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class VehicleReaderTest {
+
+    @TempDir
+    private Path folder;
+
+    private VehiclePlan read(String text, Map<String, String> changes) throws IOException {
+        Path file = folder.resolve("sample.toml");
+        Files.writeString(file, text);
+        return VehicleReader.read(file, changes);
+    }
+
+    private static final String TWO_STAGES =
+            """
+            name = "Sample"
+            payload = "2 t"
+            [mission]
+            orbit_altitude = "400 km"
+            inclination = "45 deg"
+            latitude = "5 deg"
+            [mission.losses]
+            gravity = "1250 m/s"
+            drag = "90 m/s"
+            [[stage]]
+            name = "lower"
+            engine = "../lower-engine.toml"
+            thrust_to_weight = 1.25
+            engines_out = 1
+            [stage.dry_mass]
+            structural_coefficient = 0.07
+            [[stage]]
+            name = "upper"
+            engine = "../upper-engine.toml"
+            engines = 2
+            diameter = "3 m"
+            [stage.allowances]
+            residual = 0.015
+            """;
+
+    @Test
+    void readsStagesWithTheirEngines() throws IOException {
+        VehiclePlan plan = read(TWO_STAGES, Map.of());
+        assertThat(plan.payload()).hasValue(2000);
+        assertThat(plan.stages()).hasSize(2);
+        StagePlan lower = plan.stages().get(0);
+        assertThat(lower.engineFile())
+                .contains(folder.toAbsolutePath().getParent().resolve("lower-engine.toml"));
+        assertThat(lower.engines().enginesOut()).isEqualTo(1);
+        assertThat(lower.dryMass()).isEqualTo(new StructuralCoefficient(0.07, 0));
+        assertThat(lower.ignitionPressure()).isEqualTo(101325);
+        StagePlan upper = plan.stages().get(1);
+        assertThat(upper.engines().given()).hasValue(2);
+        assertThat(upper.diameter()).hasValue(3);
+        assertThat(upper.allowances().residual()).isEqualTo(0.015);
+        assertThat(plan.mission().terms())
+                .extracting(DeltaVBudget.Term::name)
+                .containsExactly(
+                        "orbital speed",
+                        "circularisation",
+                        "speed of the rotating ground",
+                        "gravity loss",
+                        "drag loss",
+                        "flight reserve");
+        assertThat(plan.notes()).isEmpty();
+    }
+
+    @Test
+    void startMassInsteadOfPayloadByAChange() throws IOException {
+        String withoutPayload = TWO_STAGES.replace("payload = \"2 t\"\n", "");
+        VehiclePlan plan = read(withoutPayload, Map.of("start_mass", "80 t"));
+        assertThat(plan.startMass()).hasValue(80_000);
+        assertThat(plan.payload()).isEmpty();
+    }
+
+    @Test
+    void reportsAllProblemsTogetherWithTheirLines() {
+        String text = TWO_STAGES
+                .replace("\"2 t\"", "\"-2 t\"")
+                .replace("\"45 deg\"", "\"3 deg\"")
+                .replace("engines = 2", "engines = 2.5")
+                .replace("residual = 0.015", "residul = 0.015");
+        assertThatThrownBy(() -> read(text, Map.of()))
+                .isInstanceOfSatisfying(InvalidInput.class, e -> assertThat(e.problems())
+                        .extracting(InvalidInput.Problem::key)
+                        .containsExactlyInAnyOrder(
+                                "payload", "mission.inclination", "stage[1].engines", "stage[1].allowances.residul"));
+    }
+
+    @Test
+    void readsTheTableOfAConceptWithAlikeStages() {
+        VehiclePlan plan = VehicleReader.readConcept(
+                        "concept.toml",
+                        """
+                        name = "Sample"
+                        cycle = "left to the reader of concepts"
+                        [vehicle]
+                        start_mass = "60 t"
+                        stages = 2
+                        thrust_to_weight = [1.3, 0.9]
+                        [vehicle.mission]
+                        delta_v = "9400 m/s"
+                        """,
+                        Map.of())
+                .orElseThrow();
+        assertThat(plan.name()).isEqualTo("Sample");
+        assertThat(plan.stages()).extracting(StagePlan::name).containsExactly("stage 1", "stage 2");
+        assertThat(plan.stages().get(1).engines().thrustToWeight()).isEqualTo(0.9);
+        assertThat(plan.mission().total()).isEqualTo(9400);
+    }
+
+    @Test
+    void aConceptWithoutVehicleHasNoPlan() {
+        assertThat(VehicleReader.readConcept("concept.toml", "name = \"Sample\"", Map.of()))
+                .isEmpty();
+    }
+
+    @Test
+    void aMisspelledKeyOfTheTableIsAProblem() {
+        String text =
+                """
+                name = "Sample"
+                [vehicle]
+                payload = "1 t"
+                stags = 2
+                [vehicle.mission]
+                delta_v = "9400 m/s"
+                """;
+        assertThatThrownBy(() -> VehicleReader.readConcept("concept.toml", text, Map.of()))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessageContaining("vehicle.stags");
+    }
+
+    @Test
+    void oneOfPayloadAndStartMassIsNeeded() {
+        assertThatThrownBy(() -> read(TWO_STAGES.replace("payload = \"2 t\"\n", ""), Map.of()))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessageContaining("missing, and start_mass too");
+    }
+
+    @Test
+    void impossibleStagesAreSaidWithWhatIsAllowed() {
+        String text = TWO_STAGES.replace("structural_coefficient = 0.07", "mass = \"-5 t\"")
+                + """
+                [boosters]
+                engine = "../booster-engine.toml"
+                propellant = "0 t"
+                """;
+        assertThatThrownBy(() -> read(text, Map.of()))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessageContaining("stage[0].dry_mass.mass is \"-5 t\"; allowed is above 0 kg")
+                .hasMessageContaining("boosters.propellant is \"0 t\"; allowed is above 0 kg");
+    }
+
+    @Test
+    void readsBoostersRecoveryAndFlight() throws IOException {
+        String text = TWO_STAGES.replace(
+                        "[[stage]]\nname = \"upper\"",
+                        "[stage.recovery]\nmode = \"launch-site\"\nlanding = \"600 m/s\"\n[[stage]]\nname = \"upper\"")
+                + """
+                [boosters]
+                engine = "../booster-engine.toml"
+                count = 4
+                propellant = "20 t"
+                [boosters.dry_mass]
+                structural_coefficient = 0.12
+                [ascent]
+                dynamic_pressure_limit = "30 kPa"
+                mach = [0, 1, 2]
+                drag_coefficient = [0.3, 0.5, 0.4]
+                """;
+        VehiclePlan plan = read(text, Map.of());
+        assertThat(plan.boosters().orElseThrow().count()).isEqualTo(4);
+        assertThat(plan.engineFiles()).hasSize(3);
+        Recovery recovery = plan.stages().get(0).recovery();
+        assertThat(recovery.mode()).isEqualTo(Recovery.Mode.LAUNCH_SITE);
+        assertThat(recovery.landing()).isEqualTo(600);
+        AscentPlan ascent = plan.ascent().orElseThrow();
+        assertThat(ascent.mission().dynamicPressureLimit()).isEqualTo(30e3);
+        assertThat(ascent.mission().insertionAltitude()).isEqualTo(200e3);
+        assertThat(ascent.mission().apogeeAltitude()).isEqualTo(400e3);
+        assertThat(ascent.dragTable().coefficient(1.5)).isEqualTo(0.45);
+    }
+}
