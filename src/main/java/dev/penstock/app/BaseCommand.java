@@ -2,9 +2,8 @@ package dev.penstock.app;
 
 import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.Session;
-
-import dev.penstock.reports.text.JsonText;
 import dev.penstock.reports.page.ReportRecord;
+import dev.penstock.reports.text.JsonText;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

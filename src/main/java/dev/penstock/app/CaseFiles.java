@@ -2,7 +2,6 @@ package dev.penstock.app;
 
 import dev.penstock.app.console.PageFiles;
 import dev.penstock.app.console.Session;
-
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.input.InputFile;
 import dev.penstock.reports.page.ReportRecord;

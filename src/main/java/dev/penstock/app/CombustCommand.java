@@ -2,7 +2,6 @@ package dev.penstock.app;
 
 import dev.penstock.app.console.OptionReader;
 import dev.penstock.app.console.Session;
-
 import dev.penstock.chamber.flow.Expansion;
 import dev.penstock.chamber.flow.ExpansionMode;
 import dev.penstock.chamber.flow.IdealExpansion;
@@ -11,9 +10,9 @@ import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.combustion.species.SpeciesLibrary;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.OutsideValidity;
+import dev.penstock.fluids.Propellant;
 import dev.penstock.fluids.state.FluidRange;
 import dev.penstock.fluids.state.FluidState;
-import dev.penstock.fluids.Propellant;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
 import dev.penstock.reports.engine.CombustView;

@@ -1,17 +1,16 @@
 package dev.penstock.app;
 
 import dev.penstock.app.console.Session;
-
 import dev.penstock.cycles.concept.ConceptDocument;
-import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.questions.EngineStudy;
 import dev.penstock.cycles.questions.LimitResult;
-import dev.penstock.reports.study.ComparisonView;
+import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.reports.concept.ConceptPage;
-import dev.penstock.reports.engine.CycleReachView;
 import dev.penstock.reports.concept.FeedAnswer;
+import dev.penstock.reports.engine.CycleReachView;
 import dev.penstock.reports.page.PageSection;
 import dev.penstock.reports.page.ReportRecord;
+import dev.penstock.reports.study.ComparisonView;
 import dev.penstock.reports.text.Software;
 import dev.penstock.study.Outcome;
 import dev.penstock.study.Parallel;

@@ -5,12 +5,11 @@ import dev.penstock.app.console.ConsoleProgress;
 import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.OptionReader;
 import dev.penstock.app.console.Session;
-
 import dev.penstock.cooling.search.FeasibilityMap;
 import dev.penstock.cooling.search.JacketSearch;
 import dev.penstock.cooling.search.SearchProgress;
-import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.questions.EngineStudy;
+import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
 import dev.penstock.reports.concept.CoolingView;

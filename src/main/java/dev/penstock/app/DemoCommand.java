@@ -4,13 +4,12 @@ import dev.penstock.app.console.ConsoleProgress;
 import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.ReportFiles;
 import dev.penstock.app.console.Session;
-
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PenstockException;
+import dev.penstock.reports.print.PaperSize;
 import dev.penstock.reports.study.ComparisonView;
 import dev.penstock.reports.vehicle.VehicleView;
-import dev.penstock.reports.print.PaperSize;
 import dev.penstock.study.EngineRuns;
 import dev.penstock.study.Outcome;
 import dev.penstock.study.VehicleRuns;

@@ -3,11 +3,10 @@ package dev.penstock.app;
 import dev.penstock.app.console.ChangeOptions;
 import dev.penstock.app.console.OptionReader;
 import dev.penstock.app.console.Session;
-
 import dev.penstock.cycles.concept.Concept;
-import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.questions.EngineStudy;
 import dev.penstock.cycles.questions.LimitResult;
+import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.trail.LimitTrail;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.Warning;

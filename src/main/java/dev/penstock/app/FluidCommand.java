@@ -2,10 +2,9 @@ package dev.penstock.app;
 
 import dev.penstock.app.console.OptionReader;
 import dev.penstock.app.console.Session;
-
+import dev.penstock.fluids.Propellant;
 import dev.penstock.fluids.state.FluidRange;
 import dev.penstock.fluids.state.FluidState;
-import dev.penstock.fluids.Propellant;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
 import dev.penstock.reports.engine.FluidView;

@@ -7,13 +7,12 @@ import dev.penstock.app.console.Interruption;
 import dev.penstock.app.console.OptionReader;
 import dev.penstock.app.console.SamplesOption;
 import dev.penstock.app.console.Session;
-
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.questions.LimitResult;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
-import dev.penstock.reports.engine.CycleReachView;
 import dev.penstock.reports.concept.LimitView;
+import dev.penstock.reports.engine.CycleReachView;
 import dev.penstock.reports.page.PageSection;
 import dev.penstock.reports.study.UncertaintyView;
 import dev.penstock.study.CycleReachRuns;

@@ -2,9 +2,8 @@ package dev.penstock.app;
 
 import dev.penstock.app.console.OptionReader;
 import dev.penstock.app.console.Session;
-
-import dev.penstock.cycles.reading.ConceptTemplate;
 import dev.penstock.cycles.arrangements.Cycle;
+import dev.penstock.cycles.reading.ConceptTemplate;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.reports.text.TextTable;
 import dev.penstock.reports.text.WholeFiles;

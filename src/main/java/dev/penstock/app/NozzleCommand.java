@@ -3,7 +3,6 @@ package dev.penstock.app;
 import dev.penstock.app.console.ChangeOptions;
 import dev.penstock.app.console.OptionReader;
 import dev.penstock.app.console.Session;
-
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;

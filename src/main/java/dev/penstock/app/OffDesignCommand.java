@@ -4,11 +4,10 @@ import dev.penstock.app.console.ChangeOptions;
 import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.OptionReader;
 import dev.penstock.app.console.Session;
-
-import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.questions.EngineStudy;
 import dev.penstock.cycles.questions.OperatingCommand;
 import dev.penstock.cycles.questions.OperatingOutcome;
+import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
 import dev.penstock.reports.concept.FeedAnswer;

@@ -2,7 +2,6 @@ package dev.penstock.app;
 
 import dev.penstock.app.console.Failures;
 import dev.penstock.app.console.Session;
-
 import dev.penstock.input.HomeFolder;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;

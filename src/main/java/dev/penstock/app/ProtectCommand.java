@@ -3,10 +3,9 @@ package dev.penstock.app;
 import dev.penstock.app.console.ChangeOptions;
 import dev.penstock.app.console.OptionReader;
 import dev.penstock.app.console.Session;
-
+import dev.penstock.cooling.jacket.JacketStation;
 import dev.penstock.cooling.protection.Ablator;
 import dev.penstock.cooling.protection.HeatSinkWall;
-import dev.penstock.cooling.jacket.JacketStation;
 import dev.penstock.cooling.protection.ProtectionStudy;
 import dev.penstock.cooling.wall.WallLibrary;
 import dev.penstock.cycles.sheet.EngineBalance;

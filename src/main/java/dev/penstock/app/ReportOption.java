@@ -1,7 +1,6 @@
 package dev.penstock.app;
 
 import dev.penstock.app.console.ReportFiles;
-
 import dev.penstock.reports.print.PaperSize;
 import java.nio.file.Path;
 import java.util.List;

@@ -3,7 +3,6 @@ package dev.penstock.app;
 import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.PageFiles;
 import dev.penstock.app.console.Session;
-
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.reports.page.PageComparison;
 import dev.penstock.reports.page.ReportRecord;

@@ -3,7 +3,6 @@ package dev.penstock.app;
 import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.OptionReader;
 import dev.penstock.app.console.Session;
-
 import dev.penstock.app.web.Workbench;
 import dev.penstock.errors.InvalidInput;
 import io.javalin.util.JavalinBindException;

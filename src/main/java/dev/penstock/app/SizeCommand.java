@@ -4,7 +4,6 @@ import dev.penstock.app.console.ChangeOptions;
 import dev.penstock.app.console.ConsoleProgress;
 import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.Session;
-
 import dev.penstock.chamber.atmosphere.StandardAtmosphere1976;
 import dev.penstock.reports.vehicle.FlightView;
 import dev.penstock.reports.vehicle.ReuseView;

@@ -4,7 +4,6 @@ import dev.penstock.app.console.ChangeOptions;
 import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.OptionReader;
 import dev.penstock.app.console.Session;
-
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.fluids.Propellant;

@@ -1,7 +1,6 @@
 package dev.penstock.app;
 
 import dev.penstock.app.console.Session;
-
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.study.StudyFile;
 import java.nio.file.Files;

@@ -5,7 +5,6 @@ import dev.penstock.app.console.ConsoleProgress;
 import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.Interruption;
 import dev.penstock.app.console.Session;
-
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.reports.study.SweepView;
 import dev.penstock.study.Axis;

@@ -4,7 +4,6 @@ import dev.penstock.app.console.ChangeOptions;
 import dev.penstock.app.console.ConsoleProgress;
 import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.Session;
-
 import dev.penstock.reports.vehicle.TradeView;
 import dev.penstock.study.EngineRuns;
 import dev.penstock.study.PropellantPair;

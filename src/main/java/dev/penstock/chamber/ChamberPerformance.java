@@ -10,7 +10,6 @@ import dev.penstock.chamber.flow.GasProfile;
 import dev.penstock.chamber.flow.IdealExpansion;
 import dev.penstock.chamber.flow.NozzleStation;
 import dev.penstock.chamber.loss.NamedLoss;
-
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.errors.Require;
 import dev.penstock.errors.Warning;

@@ -3,7 +3,6 @@ package dev.penstock.chamber;
 import dev.penstock.chamber.contour.ContourBuilder;
 import dev.penstock.chamber.flow.IsentropicFlow;
 import dev.penstock.chamber.loss.NamedLoss;
-
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.provenance.Trail;
 import java.util.List;

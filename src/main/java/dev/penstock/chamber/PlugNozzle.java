@@ -1,7 +1,6 @@
 package dev.penstock.chamber;
 
 import dev.penstock.chamber.flow.GasProfile;
-
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.errors.Require;
 import dev.penstock.provenance.ModelCard;

@@ -17,7 +17,6 @@ import dev.penstock.chamber.loss.LossAccount;
 import dev.penstock.chamber.loss.LossCase;
 import dev.penstock.chamber.loss.LossModel;
 import dev.penstock.chamber.loss.TwoPhaseLoss;
-
 import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.errors.NotConverged;
 import dev.penstock.errors.Require;

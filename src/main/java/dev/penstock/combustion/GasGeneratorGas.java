@@ -7,7 +7,6 @@ import dev.penstock.combustion.equilibrium.HydrazineDecomposition;
 import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.combustion.species.SpeciesLibrary;
 import dev.penstock.combustion.species.SpeciesSet;
-
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.errors.PenstockException;

@@ -1,13 +1,12 @@
 package dev.penstock.combustion;
 
 import dev.penstock.combustion.equilibrium.Reactants;
-
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.errors.Require;
 import dev.penstock.errors.Warning;
 import dev.penstock.fluids.ElementalComposition;
-import dev.penstock.fluids.traits.GeneratorGasData;
 import dev.penstock.fluids.Propellant;
+import dev.penstock.fluids.traits.GeneratorGasData;
 import dev.penstock.provenance.ModelCard;
 import java.util.List;
 import java.util.Locale;

@@ -1,7 +1,7 @@
 package dev.penstock.combustion;
 
-import dev.penstock.fluids.state.FluidState;
 import dev.penstock.fluids.Propellant;
+import dev.penstock.fluids.state.FluidState;
 
 /**
  * A heated propellant that drives a turbine unburnt, with the properties of the real fluid and enthalpies relative to the

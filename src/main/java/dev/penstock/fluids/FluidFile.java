@@ -3,7 +3,6 @@ package dev.penstock.fluids;
 import dev.penstock.fluids.coolprop.CoolPropLibrary;
 import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.traits.PropellantTraits;
-
 import dev.penstock.input.InputFile;
 import dev.penstock.input.InputTable;
 import dev.penstock.quantities.Dimension;

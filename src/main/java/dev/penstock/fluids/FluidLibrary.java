@@ -1,8 +1,7 @@
 package dev.penstock.fluids;
 
-import dev.penstock.fluids.coolprop.CoolPropLibrary;
-
 import dev.penstock.errors.InvalidInput;
+import dev.penstock.fluids.coolprop.CoolPropLibrary;
 import dev.penstock.input.HomeFolder;
 import dev.penstock.input.Spelling;
 import java.io.IOException;
@@ -40,7 +39,7 @@ public final class FluidLibrary {
      * @return the library of that folder; nothing is read yet
      */
     public static FluidLibrary open(Path home) {
-         return open(home, () -> CoolPropLibrary.load(home));
+        return open(home, () -> CoolPropLibrary.load(home));
     }
 
     /** As {@link #open(Path)}, by one way to CoolProp, which is not reached before it is asked. */
@@ -50,7 +49,7 @@ public final class FluidLibrary {
 
     /** @return the library of the home folder, see {@link HomeFolder} */
     public static FluidLibrary open() {
-         return open(HomeFolder.find());
+        return open(HomeFolder.find());
     }
 
     /**

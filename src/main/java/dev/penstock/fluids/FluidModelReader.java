@@ -9,7 +9,6 @@ import dev.penstock.fluids.correlation.CorrelationForm;
 import dev.penstock.fluids.property.TransportModel;
 import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.state.FluidRange;
-
 import dev.penstock.input.InputTable;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;

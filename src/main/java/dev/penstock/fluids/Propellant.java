@@ -1,13 +1,12 @@
 package dev.penstock.fluids;
 
+import dev.penstock.errors.InvalidInput;
 import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.state.FluidState;
 import dev.penstock.fluids.traits.CombustionTraits;
 import dev.penstock.fluids.traits.CoolantTraits;
 import dev.penstock.fluids.traits.PropellantTraits;
 import dev.penstock.fluids.traits.TankTraits;
-
-import dev.penstock.errors.InvalidInput;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;

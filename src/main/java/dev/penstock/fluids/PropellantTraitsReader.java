@@ -8,7 +8,6 @@ import dev.penstock.fluids.traits.Metal;
 import dev.penstock.fluids.traits.MetalAttack;
 import dev.penstock.fluids.traits.PropellantTraits;
 import dev.penstock.fluids.traits.TankTraits;
-
 import dev.penstock.input.InputTable;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;

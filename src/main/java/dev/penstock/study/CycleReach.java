@@ -1,9 +1,9 @@
 package dev.penstock.study;
 
-import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.arrangements.Cycle;
-import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.questions.LimitResult;
+import dev.penstock.cycles.sheet.EngineBalance;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;

@@ -1,8 +1,8 @@
 package dev.penstock.study;
 
+import dev.penstock.cycles.arrangements.Cycle;
 import dev.penstock.cycles.concept.Burner;
 import dev.penstock.cycles.concept.Concept;
-import dev.penstock.cycles.arrangements.Cycle;
 import dev.penstock.cycles.questions.LimitResult;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PenstockException;

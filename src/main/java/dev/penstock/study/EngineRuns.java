@@ -1,10 +1,10 @@
 package dev.penstock.study;
 
-import dev.penstock.cycles.concept.Concept;
-import dev.penstock.cycles.reading.ConceptReader;
 import dev.penstock.cycles.arrangements.Cycle;
-import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.questions.EngineStudy;
+import dev.penstock.cycles.reading.ConceptReader;
+import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.fluids.FluidLibrary;

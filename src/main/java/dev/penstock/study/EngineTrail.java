@@ -1,7 +1,7 @@
 package dev.penstock.study;
 
-import dev.penstock.cycles.trail.BalanceTrail;
 import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.trail.BalanceTrail;
 import dev.penstock.cycles.trail.EngineFigures;
 import dev.penstock.provenance.Place;
 import dev.penstock.provenance.Trail;

@@ -2,8 +2,8 @@ package dev.penstock.study;
 
 import dev.penstock.chamber.loss.NamedLoss;
 import dev.penstock.cycles.concept.Concept;
-import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.questions.EngineStudy;
+import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.PenstockException;
 import java.util.Locale;
 import java.util.Optional;

@@ -1,7 +1,7 @@
 package dev.penstock.study;
 
-import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.concept.UncertainValue;
+import dev.penstock.cycles.sheet.EngineBalance;
 import java.util.List;
 import java.util.Map;
 

@@ -1,10 +1,10 @@
 package dev.penstock.study;
 
 import dev.penstock.cycles.concept.Concept;
-import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.concept.UncertainValue;
 import dev.penstock.cycles.questions.EngineStudy;
 import dev.penstock.cycles.questions.UncertainInputs;
-import dev.penstock.cycles.concept.UncertainValue;
+import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PenstockException;
 import java.util.ArrayList;

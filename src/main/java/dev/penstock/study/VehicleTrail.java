@@ -1,17 +1,17 @@
 package dev.penstock.study;
 
-import dev.penstock.cycles.trail.Definitions;
 import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.trail.Definitions;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.provenance.Trail;
-import dev.penstock.vehicle.plan.DeltaVBudget;
-import dev.penstock.vehicle.stage.RocketEquation;
 import dev.penstock.vehicle.SizingTrail;
-import dev.penstock.vehicle.stage.StageSizing;
-import dev.penstock.vehicle.stage.VehicleSizing;
 import dev.penstock.vehicle.ascent.AscentDynamics;
 import dev.penstock.vehicle.ascent.AscentOptimizer;
 import dev.penstock.vehicle.ascent.AscentResult;
+import dev.penstock.vehicle.plan.DeltaVBudget;
+import dev.penstock.vehicle.stage.RocketEquation;
+import dev.penstock.vehicle.stage.StageSizing;
+import dev.penstock.vehicle.stage.VehicleSizing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

@@ -1,19 +1,8 @@
 package dev.penstock.vehicle;
 
-import dev.penstock.vehicle.plan.AscentPlan;
-import dev.penstock.vehicle.plan.DeltaVBudget;
-import dev.penstock.vehicle.plan.Recovery;
-import dev.penstock.vehicle.plan.StagePlan;
-import dev.penstock.vehicle.plan.VehiclePlan;
-import dev.penstock.vehicle.stage.BoosterSizing;
-import dev.penstock.vehicle.stage.PropellantLoad;
-import dev.penstock.vehicle.stage.StageSizing;
-import dev.penstock.vehicle.stage.VehicleSizing;
-
 import dev.penstock.chamber.atmosphere.Atmosphere;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.NotConverged;
-import dev.penstock.vehicle.plan.DeltaVBudget.Kind;
 import dev.penstock.vehicle.ascent.AscentOptimizer;
 import dev.penstock.vehicle.ascent.AscentResult;
 import dev.penstock.vehicle.ascent.AscentVehicle;
@@ -22,6 +11,16 @@ import dev.penstock.vehicle.ascent.Progress;
 import dev.penstock.vehicle.ascent.Thrusters;
 import dev.penstock.vehicle.mass.BuiltUpDryMass;
 import dev.penstock.vehicle.mass.RecoveryHardware;
+import dev.penstock.vehicle.plan.AscentPlan;
+import dev.penstock.vehicle.plan.DeltaVBudget;
+import dev.penstock.vehicle.plan.DeltaVBudget.Kind;
+import dev.penstock.vehicle.plan.Recovery;
+import dev.penstock.vehicle.plan.StagePlan;
+import dev.penstock.vehicle.plan.VehiclePlan;
+import dev.penstock.vehicle.stage.BoosterSizing;
+import dev.penstock.vehicle.stage.PropellantLoad;
+import dev.penstock.vehicle.stage.StageSizing;
+import dev.penstock.vehicle.stage.VehicleSizing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

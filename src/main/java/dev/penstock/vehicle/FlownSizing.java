@@ -1,8 +1,7 @@
 package dev.penstock.vehicle;
 
-import dev.penstock.vehicle.stage.VehicleSizing;
-
 import dev.penstock.vehicle.ascent.AscentResult;
+import dev.penstock.vehicle.stage.VehicleSizing;
 
 /**
  * A vehicle sized on the losses of its own flight.

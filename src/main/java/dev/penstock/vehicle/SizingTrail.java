@@ -1,9 +1,5 @@
 package dev.penstock.vehicle;
 
-import dev.penstock.vehicle.plan.DeltaVBudget;
-import dev.penstock.vehicle.stage.StageSizing;
-import dev.penstock.vehicle.stage.VehicleSizing;
-
 import dev.penstock.cycles.trail.Definitions;
 import dev.penstock.input.AskedInput;
 import dev.penstock.provenance.ModelCard;
@@ -11,6 +7,9 @@ import dev.penstock.provenance.Trail;
 import dev.penstock.vehicle.ascent.AscentOptimizer;
 import dev.penstock.vehicle.engine.EnginePerformance;
 import dev.penstock.vehicle.engine.LoadedPropellant;
+import dev.penstock.vehicle.plan.DeltaVBudget;
+import dev.penstock.vehicle.stage.StageSizing;
+import dev.penstock.vehicle.stage.VehicleSizing;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

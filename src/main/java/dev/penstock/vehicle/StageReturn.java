@@ -1,8 +1,5 @@
 package dev.penstock.vehicle;
 
-import dev.penstock.vehicle.plan.Recovery;
-import dev.penstock.vehicle.stage.StageSizing;
-
 import dev.penstock.chamber.atmosphere.Atmosphere;
 import dev.penstock.errors.Warning;
 import dev.penstock.provenance.ModelCard;
@@ -11,6 +8,8 @@ import dev.penstock.vehicle.ascent.AscentPoint;
 import dev.penstock.vehicle.ascent.AscentResult;
 import dev.penstock.vehicle.ascent.DragTable;
 import dev.penstock.vehicle.ascent.Entry;
+import dev.penstock.vehicle.plan.Recovery;
+import dev.penstock.vehicle.stage.StageSizing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

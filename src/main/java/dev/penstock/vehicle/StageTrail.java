@@ -1,13 +1,5 @@
 package dev.penstock.vehicle;
 
-import dev.penstock.vehicle.plan.Recovery;
-import dev.penstock.vehicle.stage.BoosterSizing;
-import dev.penstock.vehicle.stage.LagrangeStaging;
-import dev.penstock.vehicle.stage.PropellantLoad;
-import dev.penstock.vehicle.stage.RocketEquation;
-import dev.penstock.vehicle.stage.StageSizing;
-import dev.penstock.vehicle.stage.VehicleSizing;
-
 import dev.penstock.cycles.trail.Definitions;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.provenance.Trail;
@@ -21,6 +13,13 @@ import dev.penstock.vehicle.mass.ScalingRelations;
 import dev.penstock.vehicle.mass.StructuralCoefficient;
 import dev.penstock.vehicle.mass.TankShape;
 import dev.penstock.vehicle.mass.TankShell;
+import dev.penstock.vehicle.plan.Recovery;
+import dev.penstock.vehicle.stage.BoosterSizing;
+import dev.penstock.vehicle.stage.LagrangeStaging;
+import dev.penstock.vehicle.stage.PropellantLoad;
+import dev.penstock.vehicle.stage.RocketEquation;
+import dev.penstock.vehicle.stage.StageSizing;
+import dev.penstock.vehicle.stage.VehicleSizing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;

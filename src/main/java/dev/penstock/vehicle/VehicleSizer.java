@@ -1,5 +1,12 @@
 package dev.penstock.vehicle;
 
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.errors.LimitReached;
+import dev.penstock.errors.Require;
+import dev.penstock.errors.Warning;
+import dev.penstock.numerics.RootFinder;
+import dev.penstock.quantities.Constants;
+import dev.penstock.vehicle.engine.EnginePerformance;
 import dev.penstock.vehicle.plan.BoosterPlan;
 import dev.penstock.vehicle.plan.EngineCount;
 import dev.penstock.vehicle.plan.StagePlan;
@@ -10,14 +17,6 @@ import dev.penstock.vehicle.stage.StageModel;
 import dev.penstock.vehicle.stage.StageSizing;
 import dev.penstock.vehicle.stage.StageSolver;
 import dev.penstock.vehicle.stage.VehicleSizing;
-
-import dev.penstock.errors.InvalidInput;
-import dev.penstock.errors.LimitReached;
-import dev.penstock.errors.Require;
-import dev.penstock.errors.Warning;
-import dev.penstock.numerics.RootFinder;
-import dev.penstock.quantities.Constants;
-import dev.penstock.vehicle.engine.EnginePerformance;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;

@@ -1,11 +1,10 @@
 package dev.penstock.app;
 
-import dev.penstock.app.console.ExitCode;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import dev.penstock.app.console.ExitCode;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;

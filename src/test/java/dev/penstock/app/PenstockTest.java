@@ -1,10 +1,9 @@
 package dev.penstock.app;
 
-import dev.penstock.app.console.ExitCode;
-import dev.penstock.app.console.Failures;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.penstock.app.console.ExitCode;
+import dev.penstock.app.console.Failures;
 import dev.penstock.errors.ConservationViolated;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.NotConverged;

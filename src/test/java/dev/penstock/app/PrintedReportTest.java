@@ -1,10 +1,9 @@
 package dev.penstock.app;
 
-import dev.penstock.app.console.ExitCode;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.penstock.app.console.ExitCode;
 import dev.penstock.reports.print.PaperSize;
 import dev.penstock.reports.print.PdfReport;
 import java.io.IOException;

@@ -1,10 +1,9 @@
 package dev.penstock.app;
 
-import dev.penstock.app.console.ExitCode;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import dev.penstock.app.console.ExitCode;
 import dev.penstock.reports.page.ReportRecord;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

@@ -1,11 +1,10 @@
 package dev.penstock.app;
 
-import dev.penstock.app.console.Session;
-
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import dev.penstock.app.console.Session;
 import dev.penstock.input.HomeFolder;
 import java.io.PrintWriter;
 import java.io.StringWriter;

@@ -1,5 +1,9 @@
 package dev.penstock.chamber;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
 import dev.penstock.chamber.atmosphere.AscentAverage;
 import dev.penstock.chamber.atmosphere.StandardAtmosphere1976;
 import dev.penstock.chamber.design.ChamberDesign;
@@ -7,11 +11,6 @@ import dev.penstock.chamber.design.CombustorDesign;
 import dev.penstock.chamber.design.Efficiencies;
 import dev.penstock.chamber.design.NozzleDesign;
 import dev.penstock.chamber.flow.ExpansionMode;
-
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.assertj.core.api.Assertions.within;
-
 import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.errors.OutsideValidity;
 import java.util.List;

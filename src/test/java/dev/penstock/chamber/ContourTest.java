@@ -1,5 +1,8 @@
 package dev.penstock.chamber;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
 import dev.penstock.chamber.contour.ChamberContour;
 import dev.penstock.chamber.contour.ContourBuilder;
 import dev.penstock.chamber.contour.ContourPoint;
@@ -7,10 +10,6 @@ import dev.penstock.chamber.contour.RaoAngles;
 import dev.penstock.chamber.design.CombustorDesign;
 import dev.penstock.chamber.design.NozzleDesign;
 import dev.penstock.chamber.loss.DivergenceLoss;
-
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
-
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;

@@ -1,5 +1,9 @@
 package dev.penstock.chamber;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
 import dev.penstock.chamber.contour.BellTable;
 import dev.penstock.chamber.contour.ChamberContour;
 import dev.penstock.chamber.contour.CharacteristicGas;
@@ -15,11 +19,6 @@ import dev.penstock.chamber.flow.ExpansionMode;
 import dev.penstock.chamber.loss.DivergenceLoss;
 import dev.penstock.chamber.loss.NamedLoss;
 import dev.penstock.chamber.loss.ThrottledCombustion;
-
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.assertj.core.api.Assertions.within;
-
 import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.errors.OutsideValidity;
 import org.junit.jupiter.api.Test;

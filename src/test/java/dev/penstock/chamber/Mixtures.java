@@ -1,7 +1,6 @@
 package dev.penstock.chamber;
 
 import dev.penstock.chamber.flow.NozzleFlow;
-
 import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.combustion.species.SpeciesLibrary;
 import dev.penstock.fluids.ElementalComposition;
@@ -25,7 +24,8 @@ public final class Mixtures {
     public static final Reactants HYDROGEN = liquid("hydrogen", Map.of("H", 2.0), 0.00201588, -9_012);
     static final Reactants METHANE = liquid("methane", Map.of("C", 1.0, "H", 4.0), 0.0160425, -89_233);
     static final Reactants KEROSENE = liquid("rp-1", Map.of("C", 1.0, "H", 1.95), 0.013976, -24_717);
-    public static final Reactants TETROXIDE = liquid("nitrogen-tetroxide", Map.of("N", 2.0, "O", 4.0), 0.092011, -19_564);
+    public static final Reactants TETROXIDE =
+            liquid("nitrogen-tetroxide", Map.of("N", 2.0, "O", 4.0), 0.092011, -19_564);
     static final Reactants HYDRAZINE = liquid("hydrazine", Map.of("N", 2.0, "H", 4.0), 0.0320452, 50_380);
     static final Reactants UDMH = liquid("udmh", Map.of("C", 2.0, "H", 8.0, "N", 2.0), 0.0600983, 48_300);
     public static final Reactants MMH = liquid("mmh", Map.of("C", 1.0, "H", 6.0, "N", 2.0), 0.0460717, 54_200);

@@ -1,16 +1,15 @@
 package dev.penstock.chamber;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
 import dev.penstock.chamber.flow.Expansion;
 import dev.penstock.chamber.flow.ExpansionMode;
 import dev.penstock.chamber.flow.GasProfile;
 import dev.penstock.chamber.flow.IdealExpansion;
 import dev.penstock.chamber.flow.NozzleFlow;
 import dev.penstock.chamber.flow.NozzleStation;
-
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.assertj.core.api.Assertions.within;
-
 import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.quantities.Constants;

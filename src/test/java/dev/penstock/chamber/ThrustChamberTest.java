@@ -1,5 +1,9 @@
 package dev.penstock.chamber;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
 import dev.penstock.chamber.design.ChamberDesign;
 import dev.penstock.chamber.design.CombustorDesign;
 import dev.penstock.chamber.design.Efficiencies;
@@ -11,11 +15,6 @@ import dev.penstock.chamber.flow.ExpansionMode;
 import dev.penstock.chamber.flow.GasProfile;
 import dev.penstock.chamber.flow.PerfectGas;
 import dev.penstock.chamber.loss.NamedLoss;
-
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.assertj.core.api.Assertions.within;
-
 import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.errors.OutsideValidity;
 import java.util.OptionalDouble;

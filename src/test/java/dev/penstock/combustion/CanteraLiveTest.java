@@ -1,13 +1,12 @@
 package dev.penstock.combustion;
 
-import dev.penstock.combustion.equilibrium.EquilibriumSolver;
-import dev.penstock.combustion.equilibrium.FrozenGas;
-import dev.penstock.combustion.gas.GasCursor;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.withinPercentage;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import dev.penstock.combustion.equilibrium.EquilibriumSolver;
+import dev.penstock.combustion.equilibrium.FrozenGas;
+import dev.penstock.combustion.gas.GasCursor;
 import dev.penstock.quantities.Constants;
 import java.io.File;
 import java.io.IOException;

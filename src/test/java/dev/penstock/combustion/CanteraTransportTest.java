@@ -1,13 +1,12 @@
 package dev.penstock.combustion;
 
-import dev.penstock.combustion.gas.MixtureTransport;
-import dev.penstock.combustion.species.SpeciesSet;
-import dev.penstock.combustion.species.ThermoTable;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import dev.penstock.combustion.gas.MixtureTransport;
+import dev.penstock.combustion.species.SpeciesSet;
+import dev.penstock.combustion.species.ThermoTable;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,9 +1,5 @@
 package dev.penstock.combustion;
 
-import dev.penstock.combustion.equilibrium.EquilibriumSolver;
-import dev.penstock.combustion.equilibrium.Reactants;
-import dev.penstock.combustion.gas.GasState;
-
 import static dev.penstock.combustion.Mixtures.HYDROGEN;
 import static dev.penstock.combustion.Mixtures.LIBRARY;
 import static dev.penstock.combustion.Mixtures.METHANE;
@@ -15,6 +11,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import dev.penstock.combustion.equilibrium.EquilibriumSolver;
+import dev.penstock.combustion.equilibrium.Reactants;
+import dev.penstock.combustion.gas.GasState;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.errors.Warning;

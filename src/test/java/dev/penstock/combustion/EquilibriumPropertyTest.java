@@ -1,11 +1,10 @@
 package dev.penstock.combustion;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import dev.penstock.combustion.equilibrium.EquilibriumSolver;
 import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.combustion.gas.GasState;
-
-import static org.assertj.core.api.Assertions.assertThat;
-
 import dev.penstock.errors.OutsideValidity;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;

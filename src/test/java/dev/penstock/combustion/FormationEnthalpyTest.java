@@ -1,11 +1,10 @@
 package dev.penstock.combustion;
 
-import dev.penstock.combustion.species.Species;
-import dev.penstock.combustion.species.SpeciesLibrary;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.penstock.combustion.species.Species;
+import dev.penstock.combustion.species.SpeciesLibrary;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.quantities.Constants;

@@ -1,15 +1,14 @@
 package dev.penstock.combustion;
 
-import dev.penstock.combustion.equilibrium.FrozenGas;
-import dev.penstock.combustion.equilibrium.HydrazineDecomposition;
-import dev.penstock.combustion.equilibrium.Reactants;
-
 import static dev.penstock.combustion.Mixtures.*;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import dev.penstock.combustion.GasGeneratorGas.Branch;
+import dev.penstock.combustion.equilibrium.FrozenGas;
+import dev.penstock.combustion.equilibrium.HydrazineDecomposition;
+import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.OutsideValidity;
 import org.junit.jupiter.api.Test;

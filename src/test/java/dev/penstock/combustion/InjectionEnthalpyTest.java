@@ -1,18 +1,17 @@
 package dev.penstock.combustion;
 
-import dev.penstock.combustion.equilibrium.EquilibriumSolver;
-import dev.penstock.combustion.equilibrium.Reactants;
-import dev.penstock.combustion.gas.GasState;
-import dev.penstock.combustion.species.Species;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import dev.penstock.combustion.equilibrium.EquilibriumSolver;
+import dev.penstock.combustion.equilibrium.Reactants;
+import dev.penstock.combustion.gas.GasState;
+import dev.penstock.combustion.species.Species;
 import dev.penstock.fluids.FluidLibrary;
-import dev.penstock.fluids.state.FluidState;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.fluids.Propellant.Role;
+import dev.penstock.fluids.state.FluidState;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;

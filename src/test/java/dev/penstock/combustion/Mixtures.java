@@ -2,7 +2,6 @@ package dev.penstock.combustion;
 
 import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.combustion.species.SpeciesLibrary;
-
 import dev.penstock.fluids.AtomicWeights;
 import dev.penstock.fluids.ElementalComposition;
 import dev.penstock.fluids.FluidLibrary;

@@ -1,13 +1,12 @@
 package dev.penstock.combustion;
 
-import dev.penstock.combustion.equilibrium.EquilibriumSolver;
-import dev.penstock.combustion.equilibrium.Reactants;
-import dev.penstock.combustion.gas.GasState;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import dev.penstock.combustion.equilibrium.EquilibriumSolver;
+import dev.penstock.combustion.equilibrium.Reactants;
+import dev.penstock.combustion.gas.GasState;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

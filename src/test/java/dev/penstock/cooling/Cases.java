@@ -1,25 +1,24 @@
 package dev.penstock.cooling;
 
+import dev.penstock.chamber.ChamberPerformance;
+import dev.penstock.chamber.ThrustChamber;
+import dev.penstock.chamber.design.ChamberDesign;
+import dev.penstock.chamber.design.CombustorDesign;
+import dev.penstock.chamber.design.Efficiencies;
+import dev.penstock.chamber.design.NozzleDesign;
+import dev.penstock.chamber.flow.ExpansionMode;
+import dev.penstock.chamber.flow.NozzleFlow;
+import dev.penstock.combustion.equilibrium.Reactants;
+import dev.penstock.combustion.species.SpeciesLibrary;
 import dev.penstock.cooling.design.JacketCase;
 import dev.penstock.cooling.design.JacketDesign;
 import dev.penstock.cooling.gas.HotGasProfile;
 import dev.penstock.cooling.gas.HotGasProfiles;
 import dev.penstock.cooling.jacket.JacketSolver;
 import dev.penstock.cooling.wall.WallLibrary;
-
-import dev.penstock.chamber.design.ChamberDesign;
-import dev.penstock.chamber.ChamberPerformance;
-import dev.penstock.chamber.design.CombustorDesign;
-import dev.penstock.chamber.design.Efficiencies;
-import dev.penstock.chamber.flow.ExpansionMode;
-import dev.penstock.chamber.design.NozzleDesign;
-import dev.penstock.chamber.flow.NozzleFlow;
-import dev.penstock.chamber.ThrustChamber;
-import dev.penstock.combustion.equilibrium.Reactants;
-import dev.penstock.combustion.species.SpeciesLibrary;
 import dev.penstock.fluids.FluidLibrary;
-import dev.penstock.fluids.state.FluidState;
 import dev.penstock.fluids.Propellant;
+import dev.penstock.fluids.state.FluidState;
 import java.nio.file.Path;
 
 /** Chambers and jackets that several tests share. */

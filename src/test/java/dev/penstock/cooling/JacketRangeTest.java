@@ -1,15 +1,14 @@
 package dev.penstock.cooling;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
 import dev.penstock.cooling.design.ChannelLayout;
 import dev.penstock.cooling.design.JacketCase;
 import dev.penstock.cooling.design.JacketDesign;
 import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cooling.jacket.JacketSolver;
 import dev.penstock.cooling.wall.ChannelKind;
-
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
-
 import dev.penstock.errors.PenstockException;
 import java.util.List;
 import net.jqwik.api.Arbitraries;

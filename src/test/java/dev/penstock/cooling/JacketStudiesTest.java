@@ -1,5 +1,13 @@
 package dev.penstock.cooling;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.penstock.chamber.design.ChamberDesign;
+import dev.penstock.chamber.design.CombustorDesign;
+import dev.penstock.chamber.design.Efficiencies;
+import dev.penstock.chamber.design.NozzleDesign;
+import dev.penstock.chamber.flow.ExpansionMode;
 import dev.penstock.cooling.design.JacketCase;
 import dev.penstock.cooling.design.JacketDesign;
 import dev.penstock.cooling.jacket.JacketResult;
@@ -8,15 +16,6 @@ import dev.penstock.cooling.search.FeasibilityMap;
 import dev.penstock.cooling.search.FeasibilityStudy;
 import dev.penstock.cooling.search.JacketSearch;
 import dev.penstock.cooling.search.SearchProgress;
-
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
-
-import dev.penstock.chamber.design.ChamberDesign;
-import dev.penstock.chamber.design.CombustorDesign;
-import dev.penstock.chamber.design.Efficiencies;
-import dev.penstock.chamber.flow.ExpansionMode;
-import dev.penstock.chamber.design.NozzleDesign;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -1,5 +1,8 @@
 package dev.penstock.cooling;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
 import dev.penstock.cooling.coolant.ChannelFriction;
 import dev.penstock.cooling.coolant.CurvedChannel;
 import dev.penstock.cooling.coolant.DittusBoelter;
@@ -9,10 +12,6 @@ import dev.penstock.cooling.gas.Bartz;
 import dev.penstock.cooling.gas.RecoveryTemperature;
 import dev.penstock.cooling.gas.SootLayer;
 import dev.penstock.cooling.wall.FinEfficiency;
-
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
-
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;

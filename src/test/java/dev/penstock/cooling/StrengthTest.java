@@ -1,14 +1,13 @@
 package dev.penstock.cooling;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
 import dev.penstock.cooling.jacket.RadiationSkirt;
 import dev.penstock.cooling.wall.FatigueLife;
 import dev.penstock.cooling.wall.LinerBuckling;
 import dev.penstock.cooling.wall.WallMaterial;
 import dev.penstock.cooling.wall.WallStress;
-
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
-
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

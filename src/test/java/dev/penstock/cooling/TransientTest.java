@@ -1,16 +1,15 @@
 package dev.penstock.cooling;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
 import dev.penstock.cooling.protection.Ablator;
 import dev.penstock.cooling.protection.HeatSinkWall;
 import dev.penstock.cooling.protection.ProtectionStudy;
 import dev.penstock.cooling.protection.Transpiration;
 import dev.penstock.cooling.wall.TemperatureTable;
 import dev.penstock.cooling.wall.WallMaterial;
-
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.assertj.core.api.Assertions.within;
-
 import dev.penstock.errors.OutsideValidity;
 import java.util.List;
 import org.apache.commons.math3.special.Erf;

@@ -1,16 +1,15 @@
 package dev.penstock.cycles;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
+
 import dev.penstock.cycles.arrangements.Cycle;
 import dev.penstock.cycles.arrangements.StagedCombustion;
 import dev.penstock.cycles.questions.OperatingCommand;
 import dev.penstock.cycles.questions.OperatingOutcome;
 import dev.penstock.cycles.questions.OperatingPoint;
 import dev.penstock.cycles.sheet.EngineBalance;
-
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
-import static org.assertj.core.api.Assertions.withinPercentage;
-
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.turbomachinery.pump.PumpSizing;
 import dev.penstock.turbomachinery.shaft.ShaftBalance;

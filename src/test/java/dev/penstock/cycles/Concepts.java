@@ -6,7 +6,6 @@ import dev.penstock.cycles.concept.CycleExample;
 import dev.penstock.cycles.questions.EngineStudy;
 import dev.penstock.cycles.reading.ConceptReader;
 import dev.penstock.cycles.sheet.EngineBalance;
-
 import dev.penstock.fluids.FluidLibrary;
 import java.nio.file.Path;
 import java.util.Map;

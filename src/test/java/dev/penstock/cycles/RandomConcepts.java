@@ -2,7 +2,6 @@ package dev.penstock.cycles;
 
 import dev.penstock.cycles.arrangements.Cycle;
 import dev.penstock.cycles.concept.Concept;
-
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;

@@ -1,9 +1,8 @@
 package dev.penstock.cycles;
 
-import dev.penstock.cycles.sheet.EngineBalance;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.LimitReached;
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.errors.PenstockException;

@@ -1,13 +1,12 @@
 package dev.penstock.cycles;
 
-import dev.penstock.cycles.arrangements.Cycle;
-import dev.penstock.cycles.concept.Concept;
-import dev.penstock.cycles.sheet.EngineBalance;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import dev.penstock.cycles.arrangements.Cycle;
+import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.turbomachinery.pump.PumpSizing;
 import dev.penstock.turbomachinery.shaft.ShaftBalance;

@@ -1,12 +1,11 @@
 package dev.penstock.fluids;
 
-import dev.penstock.fluids.state.Fluid;
-import dev.penstock.fluids.state.FluidRange;
-import dev.penstock.fluids.state.FluidState;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.penstock.errors.PropertyFailure;
+import dev.penstock.fluids.state.Fluid;
+import dev.penstock.fluids.state.FluidRange;
+import dev.penstock.fluids.state.FluidState;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;

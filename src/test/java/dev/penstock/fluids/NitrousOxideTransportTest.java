@@ -1,12 +1,11 @@
 package dev.penstock.fluids;
 
-import dev.penstock.fluids.coolprop.CoolPropWay;
-import dev.penstock.fluids.state.Fluid;
-import dev.penstock.fluids.state.FluidState;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.penstock.fluids.coolprop.CoolPropWay;
+import dev.penstock.fluids.state.Fluid;
+import dev.penstock.fluids.state.FluidState;
 import org.junit.jupiter.params.Parameter;
 import org.junit.jupiter.params.ParameterizedClass;
 import org.junit.jupiter.params.ParameterizedTest;

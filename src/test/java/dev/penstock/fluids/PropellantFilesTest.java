@@ -1,12 +1,11 @@
 package dev.penstock.fluids;
 
-import dev.penstock.fluids.state.Fluid;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.penstock.errors.InvalidInput;
+import dev.penstock.fluids.state.Fluid;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -2,7 +2,6 @@ package dev.penstock.fluids;
 
 import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.state.FluidState;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,5 +1,19 @@
 package dev.penstock.reports;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.penstock.cycles.arrangements.Cycle;
+import dev.penstock.cycles.questions.EngineStudy;
+import dev.penstock.cycles.questions.LimitResult;
+import dev.penstock.cycles.questions.PressureFeed;
+import dev.penstock.cycles.reading.ConceptReader;
+import dev.penstock.cycles.reading.ConceptTemplate;
+import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.trail.EngineFigures;
+import dev.penstock.cycles.trail.LimitTrail;
+import dev.penstock.cycles.trail.PressureFeedTrail;
+import dev.penstock.fluids.FluidLibrary;
+import dev.penstock.provenance.Trail;
 import dev.penstock.reports.concept.ConceptPage;
 import dev.penstock.reports.concept.LimitView;
 import dev.penstock.reports.engine.PressureFeedView;
@@ -7,21 +21,6 @@ import dev.penstock.reports.study.ComparisonView;
 import dev.penstock.reports.text.FigureJson;
 import dev.penstock.reports.text.Software;
 import dev.penstock.reports.vehicle.VehicleView;
-
-import static org.assertj.core.api.Assertions.assertThat;
-
-import dev.penstock.cycles.reading.ConceptReader;
-import dev.penstock.cycles.reading.ConceptTemplate;
-import dev.penstock.cycles.arrangements.Cycle;
-import dev.penstock.cycles.sheet.EngineBalance;
-import dev.penstock.cycles.trail.EngineFigures;
-import dev.penstock.cycles.questions.EngineStudy;
-import dev.penstock.cycles.questions.LimitResult;
-import dev.penstock.cycles.trail.LimitTrail;
-import dev.penstock.cycles.questions.PressureFeed;
-import dev.penstock.cycles.trail.PressureFeedTrail;
-import dev.penstock.fluids.FluidLibrary;
-import dev.penstock.provenance.Trail;
 import dev.penstock.study.EngineRuns;
 import dev.penstock.study.EngineTrail;
 import dev.penstock.study.Outcome;

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.penstock.chamber.loss.NamedLoss;
-import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.arrangements.Cycle;
+import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.input.HomeFolder;

@@ -1,15 +1,15 @@
 package dev.penstock.turbomachinery;
 
-import dev.penstock.provenance.ModelCard;
 import dev.penstock.fluids.ElementalComposition;
+import dev.penstock.fluids.Propellant;
+import dev.penstock.fluids.PropellantLimits;
 import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.state.FluidCursor;
 import dev.penstock.fluids.state.FluidRange;
 import dev.penstock.fluids.state.FluidState;
 import dev.penstock.fluids.state.Phase;
-import dev.penstock.fluids.Propellant;
-import dev.penstock.fluids.PropellantLimits;
 import dev.penstock.fluids.traits.PropellantTraits;
+import dev.penstock.provenance.ModelCard;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -46,7 +46,8 @@ public record ConstantDensityLiquid(double density, double heatCapacity, double 
 
     @Override
     public ModelCard model() {
-        return new ModelCard("test.fluid", "a liquid of constant density", "exact", "everywhere", "none", List.of("by definition"));
+        return new ModelCard(
+                "test.fluid", "a liquid of constant density", "exact", "everywhere", "none", List.of("by definition"));
     }
 
     @Override

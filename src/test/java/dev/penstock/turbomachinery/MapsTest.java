@@ -1,5 +1,12 @@
 package dev.penstock.turbomachinery;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
+
+import dev.penstock.fluids.FluidLibrary;
+import dev.penstock.fluids.Propellant;
+import dev.penstock.fluids.state.FluidState;
 import dev.penstock.turbomachinery.pump.PumpCurve;
 import dev.penstock.turbomachinery.pump.PumpDefaults;
 import dev.penstock.turbomachinery.pump.PumpDuty;
@@ -16,14 +23,6 @@ import dev.penstock.turbomachinery.turbine.TurbineModel;
 import dev.penstock.turbomachinery.turbine.TurbinePoint;
 import dev.penstock.turbomachinery.turbine.TurbineSizing;
 import dev.penstock.turbomachinery.turbine.TurbineType;
-
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
-import static org.assertj.core.api.Assertions.withinPercentage;
-
-import dev.penstock.fluids.FluidLibrary;
-import dev.penstock.fluids.state.FluidState;
-import dev.penstock.fluids.Propellant;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;

@@ -1,5 +1,10 @@
 package dev.penstock.turbomachinery;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.withinPercentage;
+
+import dev.penstock.fluids.state.FluidState;
+import dev.penstock.quantities.Constants;
 import dev.penstock.turbomachinery.pump.PumpDefaults;
 import dev.penstock.turbomachinery.pump.PumpDesign;
 import dev.penstock.turbomachinery.pump.PumpDuty;
@@ -8,12 +13,6 @@ import dev.penstock.turbomachinery.pump.PumpSizing;
 import dev.penstock.turbomachinery.pump.PumpType;
 import dev.penstock.turbomachinery.pump.SpecificSpeed;
 import dev.penstock.turbomachinery.pump.StageShape;
-
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.withinPercentage;
-
-import dev.penstock.fluids.state.FluidState;
-import dev.penstock.quantities.Constants;
 import org.junit.jupiter.api.Test;
 
 /**

@@ -1,21 +1,21 @@
 package dev.penstock.validation;
 
-import dev.penstock.chamber.design.ChamberDesign;
 import dev.penstock.chamber.ChamberPerformance;
+import dev.penstock.chamber.ThrustChamber;
+import dev.penstock.chamber.design.ChamberDesign;
 import dev.penstock.chamber.design.CombustorDesign;
 import dev.penstock.chamber.design.Efficiencies;
-import dev.penstock.chamber.flow.ExpansionMode;
 import dev.penstock.chamber.design.InjectionState;
 import dev.penstock.chamber.design.LossKind;
-import dev.penstock.chamber.loss.NamedLoss;
 import dev.penstock.chamber.design.NozzleDesign;
+import dev.penstock.chamber.flow.ExpansionMode;
 import dev.penstock.chamber.flow.NozzleFlow;
-import dev.penstock.chamber.ThrustChamber;
+import dev.penstock.chamber.loss.NamedLoss;
 import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.combustion.species.SpeciesLibrary;
+import dev.penstock.cycles.questions.EngineStudy;
 import dev.penstock.cycles.reading.ConceptReader;
 import dev.penstock.cycles.sheet.EngineBalance;
-import dev.penstock.cycles.questions.EngineStudy;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.fluids.FluidLibrary;

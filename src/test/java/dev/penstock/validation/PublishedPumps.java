@@ -1,13 +1,13 @@
 package dev.penstock.validation;
 
 import dev.penstock.fluids.FluidLibrary;
-import dev.penstock.fluids.state.FluidState;
 import dev.penstock.fluids.Propellant;
+import dev.penstock.fluids.state.FluidState;
 import dev.penstock.quantities.Constants;
-import dev.penstock.turbomachinery.shaft.MechanicalLosses;
 import dev.penstock.turbomachinery.pump.PumpDefaults;
 import dev.penstock.turbomachinery.pump.PumpDuty;
 import dev.penstock.turbomachinery.pump.PumpModel;
+import dev.penstock.turbomachinery.shaft.MechanicalLosses;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

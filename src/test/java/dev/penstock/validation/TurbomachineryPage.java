@@ -1,16 +1,16 @@
 package dev.penstock.validation;
 
+import dev.penstock.cycles.questions.EngineStudy;
 import dev.penstock.cycles.reading.ConceptReader;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.sheet.EngineMasses;
-import dev.penstock.cycles.questions.EngineStudy;
 import dev.penstock.cycles.sheet.Station;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.provenance.Spread;
-import dev.penstock.turbomachinery.pump.PumpSizing;
-import dev.penstock.turbomachinery.turbine.TurbineSizing;
 import dev.penstock.turbomachinery.mass.EngineMass;
 import dev.penstock.turbomachinery.mass.MassItem;
+import dev.penstock.turbomachinery.pump.PumpSizing;
+import dev.penstock.turbomachinery.turbine.TurbineSizing;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

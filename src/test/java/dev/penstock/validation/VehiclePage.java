@@ -2,8 +2,6 @@ package dev.penstock.validation;
 
 import dev.penstock.chamber.atmosphere.Atmosphere;
 import dev.penstock.fluids.FluidLibrary;
-import dev.penstock.vehicle.stage.LagrangeStaging;
-import dev.penstock.vehicle.stage.RocketEquation;
 import dev.penstock.vehicle.ascent.DragTable;
 import dev.penstock.vehicle.ascent.Entry;
 import dev.penstock.vehicle.ascent.Planet;
@@ -13,6 +11,8 @@ import dev.penstock.vehicle.engine.EngineMassRelation;
 import dev.penstock.vehicle.engine.LoadedPropellant;
 import dev.penstock.vehicle.mass.ScalingRelations;
 import dev.penstock.vehicle.mass.TankShell;
+import dev.penstock.vehicle.stage.LagrangeStaging;
+import dev.penstock.vehicle.stage.RocketEquation;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,20 +1,19 @@
 package dev.penstock.vehicle;
 
-import dev.penstock.vehicle.plan.VehiclePlan;
-import dev.penstock.vehicle.reading.VehicleReader;
-import dev.penstock.vehicle.stage.VehicleSizing;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.penstock.chamber.atmosphere.StandardAtmosphere1976;
-import dev.penstock.cycles.reading.ConceptReader;
 import dev.penstock.cycles.questions.EngineStudy;
+import dev.penstock.cycles.reading.ConceptReader;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.vehicle.ascent.Progress;
 import dev.penstock.vehicle.engine.BalancedEngine;
 import dev.penstock.vehicle.engine.EnginePerformance;
+import dev.penstock.vehicle.plan.VehiclePlan;
+import dev.penstock.vehicle.reading.VehicleReader;
+import dev.penstock.vehicle.stage.VehicleSizing;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

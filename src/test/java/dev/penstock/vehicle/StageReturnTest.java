@@ -1,14 +1,5 @@
 package dev.penstock.vehicle;
 
-import dev.penstock.vehicle.plan.Allowances;
-import dev.penstock.vehicle.plan.AscentPlan;
-import dev.penstock.vehicle.plan.DeltaVBudget;
-import dev.penstock.vehicle.plan.EngineCount;
-import dev.penstock.vehicle.plan.Recovery;
-import dev.penstock.vehicle.plan.StagePlan;
-import dev.penstock.vehicle.plan.VehiclePlan;
-import dev.penstock.vehicle.stage.VehicleSizing;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.penstock.chamber.atmosphere.StandardAtmosphere1976;
@@ -18,6 +9,14 @@ import dev.penstock.vehicle.ascent.Planet;
 import dev.penstock.vehicle.ascent.Progress;
 import dev.penstock.vehicle.mass.BuiltUpDryMass;
 import dev.penstock.vehicle.mass.DryMassDesign;
+import dev.penstock.vehicle.plan.Allowances;
+import dev.penstock.vehicle.plan.AscentPlan;
+import dev.penstock.vehicle.plan.DeltaVBudget;
+import dev.penstock.vehicle.plan.EngineCount;
+import dev.penstock.vehicle.plan.Recovery;
+import dev.penstock.vehicle.plan.StagePlan;
+import dev.penstock.vehicle.plan.VehiclePlan;
+import dev.penstock.vehicle.stage.VehicleSizing;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;

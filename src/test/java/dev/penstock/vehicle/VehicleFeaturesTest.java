@@ -1,16 +1,5 @@
 package dev.penstock.vehicle;
 
-import dev.penstock.vehicle.plan.Allowances;
-import dev.penstock.vehicle.plan.AscentPlan;
-import dev.penstock.vehicle.plan.BoosterPlan;
-import dev.penstock.vehicle.plan.DeltaVBudget;
-import dev.penstock.vehicle.plan.EngineCount;
-import dev.penstock.vehicle.plan.Recovery;
-import dev.penstock.vehicle.plan.StagePlan;
-import dev.penstock.vehicle.plan.VehiclePlan;
-import dev.penstock.vehicle.stage.StageSizing;
-import dev.penstock.vehicle.stage.VehicleSizing;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -27,6 +16,16 @@ import dev.penstock.vehicle.mass.BuiltUpDryMass;
 import dev.penstock.vehicle.mass.DryMassDesign;
 import dev.penstock.vehicle.mass.DryMassModel;
 import dev.penstock.vehicle.mass.StructuralCoefficient;
+import dev.penstock.vehicle.plan.Allowances;
+import dev.penstock.vehicle.plan.AscentPlan;
+import dev.penstock.vehicle.plan.BoosterPlan;
+import dev.penstock.vehicle.plan.DeltaVBudget;
+import dev.penstock.vehicle.plan.EngineCount;
+import dev.penstock.vehicle.plan.Recovery;
+import dev.penstock.vehicle.plan.StagePlan;
+import dev.penstock.vehicle.plan.VehiclePlan;
+import dev.penstock.vehicle.stage.StageSizing;
+import dev.penstock.vehicle.stage.VehicleSizing;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;

@@ -2,8 +2,8 @@ package dev.penstock.app.console;
 
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.reports.page.ReportRecord;
-import dev.penstock.reports.text.Software;
 import dev.penstock.reports.print.PdfReport;
+import dev.penstock.reports.text.Software;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;

@@ -1,16 +1,16 @@
 package dev.penstock.app.web;
 
 import dev.penstock.cooling.jacket.JacketResult;
-import dev.penstock.cycles.sheet.Component;
 import dev.penstock.cycles.concept.ConceptInput;
+import dev.penstock.cycles.sheet.Component;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.Warning;
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.provenance.Trail;
+import dev.penstock.reports.chart.Figure;
 import dev.penstock.reports.engine.EngineCharts;
 import dev.penstock.reports.table.EngineTables;
-import dev.penstock.reports.chart.Figure;
 import dev.penstock.reports.text.FigureJson;
 import dev.penstock.reports.text.Figures;
 import dev.penstock.study.Measure;

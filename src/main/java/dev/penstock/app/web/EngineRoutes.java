@@ -1,16 +1,16 @@
 package dev.penstock.app.web;
 
 import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.concept.InputText;
+import dev.penstock.cycles.questions.EngineStudy;
 import dev.penstock.cycles.reading.ConceptReader;
 import dev.penstock.cycles.sheet.EngineBalance;
-import dev.penstock.cycles.questions.EngineStudy;
-import dev.penstock.cycles.concept.InputText;
 import dev.penstock.errors.Warning;
 import dev.penstock.provenance.Trail;
 import dev.penstock.reports.concept.ConceptPage;
 import dev.penstock.reports.concept.FeedAnswer;
-import dev.penstock.reports.text.Software;
 import dev.penstock.reports.page.TrailView;
+import dev.penstock.reports.text.Software;
 import dev.penstock.study.VehicleRuns;
 import dev.penstock.vehicle.plan.VehiclePlan;
 import dev.penstock.vehicle.reading.VehicleReader;

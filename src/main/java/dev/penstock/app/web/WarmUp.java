@@ -1,9 +1,9 @@
 package dev.penstock.app.web;
 
+import dev.penstock.cycles.arrangements.Cycle;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.reading.ConceptReader;
 import dev.penstock.cycles.reading.ConceptTemplate;
-import dev.penstock.cycles.arrangements.Cycle;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.fluids.FluidLibrary;

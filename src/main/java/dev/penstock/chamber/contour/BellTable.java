@@ -2,7 +2,6 @@ package dev.penstock.chamber.contour;
 
 import dev.penstock.chamber.design.CombustorDesign;
 import dev.penstock.chamber.design.NozzleDesign;
-
 import dev.penstock.errors.Require;
 import java.io.BufferedReader;
 import java.io.IOException;

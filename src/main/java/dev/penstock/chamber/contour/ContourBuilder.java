@@ -2,7 +2,6 @@ package dev.penstock.chamber.contour;
 
 import dev.penstock.chamber.design.CombustorDesign;
 import dev.penstock.chamber.design.NozzleDesign;
-
 import dev.penstock.errors.Require;
 import dev.penstock.errors.Warning;
 import dev.penstock.provenance.ModelCard;

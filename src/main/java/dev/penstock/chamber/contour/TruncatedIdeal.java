@@ -1,7 +1,6 @@
 package dev.penstock.chamber.contour;
 
 import dev.penstock.chamber.design.NozzleDesign;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

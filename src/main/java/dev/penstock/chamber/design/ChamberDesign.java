@@ -1,7 +1,6 @@
 package dev.penstock.chamber.design;
 
 import dev.penstock.chamber.flow.ExpansionMode;
-
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.errors.Require;
 

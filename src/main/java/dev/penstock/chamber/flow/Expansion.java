@@ -1,12 +1,12 @@
 package dev.penstock.chamber.flow;
 
+import dev.penstock.combustion.WorkingState;
 import dev.penstock.combustion.equilibrium.EquilibriumSolver;
 import dev.penstock.combustion.equilibrium.FrozenGas;
+import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.combustion.gas.GasCursor;
 import dev.penstock.combustion.gas.GasState;
 import dev.penstock.combustion.gas.GasTransport;
-import dev.penstock.combustion.equilibrium.Reactants;
-import dev.penstock.combustion.WorkingState;
 import dev.penstock.errors.Require;
 import java.util.ArrayList;
 import java.util.List;

@@ -94,7 +94,7 @@ public final class GasProfile {
     }
 
     public RecombinationTable recombination() {
-         return recombination;
+        return recombination;
     }
 
     private static double logPressure(GasBranch branch, double flux) {

@@ -5,7 +5,6 @@ import dev.penstock.chamber.contour.TruncatedIdeal;
 import dev.penstock.chamber.design.LossKind;
 import dev.penstock.chamber.design.NozzleDesign;
 import dev.penstock.chamber.flow.IdealExpansion;
-
 import dev.penstock.errors.Warning;
 import dev.penstock.provenance.ModelCard;
 import java.util.List;

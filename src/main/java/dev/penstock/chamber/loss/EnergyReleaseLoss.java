@@ -2,11 +2,10 @@ package dev.penstock.chamber.loss;
 
 import dev.penstock.chamber.design.InjectionState;
 import dev.penstock.chamber.design.LossKind;
-
 import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.errors.InvalidInput;
-import dev.penstock.fluids.traits.EnergyRelease;
 import dev.penstock.fluids.Propellant;
+import dev.penstock.fluids.traits.EnergyRelease;
 import dev.penstock.provenance.ModelCard;
 import java.util.List;
 import java.util.Locale;

@@ -4,7 +4,6 @@ import dev.penstock.chamber.design.Injection;
 import dev.penstock.chamber.design.LossKind;
 import dev.penstock.chamber.flow.Expansion;
 import dev.penstock.chamber.flow.IdealExpansion;
-
 import dev.penstock.combustion.equilibrium.EquilibriumSolver;
 import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.errors.OutsideValidity;

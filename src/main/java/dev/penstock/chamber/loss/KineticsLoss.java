@@ -8,7 +8,6 @@ import dev.penstock.chamber.flow.IdealExpansion;
 import dev.penstock.chamber.flow.NozzleStation;
 import dev.penstock.chamber.flow.Recombination;
 import dev.penstock.chamber.flow.RecombinationTable;
-
 import dev.penstock.combustion.equilibrium.EquilibriumSolver;
 import dev.penstock.combustion.equilibrium.FrozenGas;
 import dev.penstock.errors.NotConverged;

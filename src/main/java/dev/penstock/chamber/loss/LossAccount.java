@@ -2,7 +2,6 @@ package dev.penstock.chamber.loss;
 
 import dev.penstock.chamber.design.LossKind;
 import dev.penstock.chamber.flow.IdealExpansion;
-
 import dev.penstock.errors.Warning;
 import dev.penstock.provenance.ModelCard;
 import java.util.ArrayList;

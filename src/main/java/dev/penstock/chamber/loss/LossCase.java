@@ -5,7 +5,6 @@ import dev.penstock.chamber.design.ChamberDesign;
 import dev.penstock.chamber.design.Injection;
 import dev.penstock.chamber.flow.GasProfile;
 import dev.penstock.chamber.flow.IdealExpansion;
-
 import dev.penstock.combustion.equilibrium.EquilibriumSolver;
 
 /**

@@ -1,7 +1,6 @@
 package dev.penstock.chamber.loss;
 
 import dev.penstock.chamber.design.LossKind;
-
 import dev.penstock.errors.Require;
 import dev.penstock.errors.Warning;
 import dev.penstock.provenance.ModelCard;

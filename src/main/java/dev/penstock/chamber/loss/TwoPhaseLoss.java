@@ -3,7 +3,6 @@ package dev.penstock.chamber.loss;
 import dev.penstock.chamber.contour.ChamberContour;
 import dev.penstock.chamber.design.LossKind;
 import dev.penstock.chamber.flow.NozzleStation;
-
 import dev.penstock.provenance.ModelCard;
 import java.util.List;
 import java.util.Locale;

@@ -3,7 +3,6 @@ package dev.penstock.combustion.equilibrium;
 import dev.penstock.combustion.species.Species;
 import dev.penstock.combustion.species.SpeciesSet;
 import dev.penstock.combustion.species.ThermoTable;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

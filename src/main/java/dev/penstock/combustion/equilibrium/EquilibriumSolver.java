@@ -1,11 +1,10 @@
 package dev.penstock.combustion.equilibrium;
 
+import dev.penstock.combustion.equilibrium.TemperatureBracket.Outcome;
 import dev.penstock.combustion.gas.GasCursor;
 import dev.penstock.combustion.gas.GasState;
 import dev.penstock.combustion.species.SpeciesLibrary;
 import dev.penstock.combustion.species.SpeciesSet;
-
-import dev.penstock.combustion.equilibrium.TemperatureBracket.Outcome;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.NotConverged;
 import dev.penstock.errors.OutsideValidity;

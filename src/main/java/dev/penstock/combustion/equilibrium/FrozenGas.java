@@ -5,7 +5,6 @@ import dev.penstock.combustion.gas.GasState;
 import dev.penstock.combustion.species.SpeciesLibrary;
 import dev.penstock.combustion.species.SpeciesSet;
 import dev.penstock.combustion.species.ThermoTable;
-
 import dev.penstock.errors.NotConverged;
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.errors.Require;

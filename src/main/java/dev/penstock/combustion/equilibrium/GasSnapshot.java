@@ -6,7 +6,6 @@ import dev.penstock.combustion.gas.GasTransport;
 import dev.penstock.combustion.gas.MixtureTransport;
 import dev.penstock.combustion.species.SpeciesSet;
 import dev.penstock.combustion.species.ThermoTable;
-
 import dev.penstock.errors.PropertyFailure;
 import dev.penstock.errors.Warning;
 import dev.penstock.quantities.Constants;

@@ -1,7 +1,6 @@
 package dev.penstock.combustion.equilibrium;
 
 import dev.penstock.combustion.species.DenseSystem;
-
 import dev.penstock.quantities.Constants;
 import java.util.Arrays;
 

@@ -2,7 +2,6 @@ package dev.penstock.combustion.equilibrium;
 
 import dev.penstock.combustion.species.SpeciesLibrary;
 import dev.penstock.combustion.species.SpeciesSet;
-
 import dev.penstock.errors.Require;
 import dev.penstock.fluids.ElementalComposition;
 import dev.penstock.provenance.ModelCard;

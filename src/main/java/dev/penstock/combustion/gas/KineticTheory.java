@@ -1,7 +1,6 @@
 package dev.penstock.combustion.gas;
 
 import dev.penstock.combustion.species.Collision;
-
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.quantities.Constants;
 import java.util.List;

@@ -4,7 +4,6 @@ import dev.penstock.combustion.species.Collision;
 import dev.penstock.combustion.species.DenseSystem;
 import dev.penstock.combustion.species.Species;
 import dev.penstock.combustion.species.SpeciesSet;
-
 import dev.penstock.provenance.ModelCard;
 import java.util.Arrays;
 import java.util.List;

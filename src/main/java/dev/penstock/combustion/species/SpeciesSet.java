@@ -33,7 +33,7 @@ public final class SpeciesSet {
         if (gasCount == 0) {
             throw new InvalidInput("", "species", "none", "a mixture needs at least one gas species");
         }
-         thermo = new ThermoTable(this.species);
+        thermo = new ThermoTable(this.species);
     }
 
     /**

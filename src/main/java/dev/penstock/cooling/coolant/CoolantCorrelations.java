@@ -21,7 +21,8 @@ public final class CoolantCorrelations {
      * @return the correlation
      * @throws InvalidInput if the choice is left to the coolant's file, which names none
      */
-    public static CoolantSideHeatTransfer of(CoolantSideDesign.Correlation choice, Propellant coolant, double pressure) {
+    public static CoolantSideHeatTransfer of(
+            CoolantSideDesign.Correlation choice, Propellant coolant, double pressure) {
         return switch (choice) {
             case AUTOMATIC -> of(automatic(coolant, pressure), coolant, pressure);
             case DITTUS_BOELTER -> new DittusBoelter();

@@ -1,7 +1,6 @@
 package dev.penstock.cooling.design;
 
 import dev.penstock.cooling.wall.ChannelKind;
-
 import dev.penstock.errors.Require;
 import java.util.List;
 import java.util.Objects;

@@ -11,7 +11,8 @@ import dev.penstock.errors.Require;
  * @param wallMargin margin kept to the wall limits, as a fraction of them (-)
  * @param slenderness height over width to be kept where 0.7 of the largest mass flux does that (-)
  */
-public record ChannelRule(double pitch, double widthShare, double massFluxExponent, double wallMargin, double slenderness) {
+public record ChannelRule(
+        double pitch, double widthShare, double massFluxExponent, double wallMargin, double slenderness) {
 
     private static final double REFERENCE_PITCH = 2e-3;
     private static final double REFERENCE_DIAMETER = 0.25;

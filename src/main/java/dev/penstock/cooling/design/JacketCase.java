@@ -1,7 +1,6 @@
 package dev.penstock.cooling.design;
 
 import dev.penstock.cooling.gas.HotGasProfile;
-
 import dev.penstock.errors.Require;
 import dev.penstock.fluids.Propellant;
 import java.util.Objects;

@@ -3,7 +3,6 @@ package dev.penstock.cooling.design;
 import dev.penstock.cooling.coolant.CoolantSideDesign;
 import dev.penstock.cooling.gas.GasSideDesign;
 import dev.penstock.cooling.wall.WallDesign;
-
 import dev.penstock.errors.Require;
 import java.util.Objects;
 

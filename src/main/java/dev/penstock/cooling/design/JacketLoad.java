@@ -1,7 +1,6 @@
 package dev.penstock.cooling.design;
 
 import dev.penstock.cooling.jacket.JacketResult;
-
 import dev.penstock.errors.Require;
 import java.util.Objects;
 

@@ -1,11 +1,11 @@
 package dev.penstock.cooling.gas;
 
-import dev.penstock.chamber.contour.ChamberContour;
 import dev.penstock.chamber.ChamberPerformance;
+import dev.penstock.chamber.contour.ChamberContour;
 import dev.penstock.chamber.contour.ContourPoint;
 import dev.penstock.chamber.flow.NozzleStation;
-import dev.penstock.combustion.gas.GasState;
 import dev.penstock.combustion.equilibrium.Reactants;
+import dev.penstock.combustion.gas.GasState;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -3,7 +3,6 @@ package dev.penstock.cooling.jacket;
 import dev.penstock.cooling.wall.ChannelCell;
 import dev.penstock.cooling.wall.ChannelKind;
 import dev.penstock.cooling.wall.WallMaterial;
-
 import java.util.Comparator;
 import java.util.Optional;
 

@@ -8,7 +8,6 @@ import dev.penstock.cooling.march.ChannelSizing;
 import dev.penstock.cooling.march.JacketRun;
 import dev.penstock.cooling.wall.ChannelKind;
 import dev.penstock.cooling.wall.WallLibrary;
-
 import dev.penstock.fluids.PropellantLimits;
 import dev.penstock.provenance.LimitCheck;
 import java.util.ArrayList;

@@ -1,7 +1,6 @@
 package dev.penstock.cooling.jacket;
 
 import dev.penstock.cooling.design.ChannelLayout;
-
 import dev.penstock.errors.Require;
 import dev.penstock.errors.Warning;
 import dev.penstock.fluids.state.FluidState;

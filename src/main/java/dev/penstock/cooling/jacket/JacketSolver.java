@@ -15,7 +15,6 @@ import dev.penstock.cooling.march.JacketRun;
 import dev.penstock.cooling.march.WallSizing;
 import dev.penstock.cooling.wall.WallLibrary;
 import dev.penstock.cooling.wall.WallMaterial;
-
 import dev.penstock.errors.NotConverged;
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.errors.Warning;

@@ -5,7 +5,6 @@ import dev.penstock.cooling.march.JacketGrid;
 import dev.penstock.cooling.march.JacketRun;
 import dev.penstock.cooling.march.Leg;
 import dev.penstock.cooling.march.LegField;
-
 import java.util.ArrayList;
 import java.util.List;
 

@@ -4,7 +4,6 @@ import dev.penstock.cooling.coolant.ChannelFriction;
 import dev.penstock.cooling.gas.Bartz;
 import dev.penstock.cooling.march.JacketMarch;
 import dev.penstock.cooling.march.WallBalance;
-
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.provenance.Trail;
 import java.util.ArrayList;

@@ -3,7 +3,6 @@ package dev.penstock.cooling.jacket;
 import dev.penstock.cooling.coolant.DeteriorationOnset;
 import dev.penstock.cooling.march.JacketRun;
 import dev.penstock.cooling.march.LegField;
-
 import dev.penstock.errors.Warning;
 import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.state.FluidCursor;

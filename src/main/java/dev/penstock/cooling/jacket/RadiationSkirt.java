@@ -7,7 +7,6 @@ import dev.penstock.cooling.gas.HotGasProfile;
 import dev.penstock.cooling.march.GasSides;
 import dev.penstock.cooling.march.JacketGrid;
 import dev.penstock.cooling.wall.WallMaterial;
-
 import dev.penstock.numerics.RootFinder;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.quantities.Constants;

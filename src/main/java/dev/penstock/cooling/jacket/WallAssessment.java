@@ -5,7 +5,6 @@ import dev.penstock.cooling.wall.FatigueLife;
 import dev.penstock.cooling.wall.LinerBuckling;
 import dev.penstock.cooling.wall.WallMaterial;
 import dev.penstock.cooling.wall.WallStress;
-
 import dev.penstock.errors.Require;
 
 /**

@@ -3,7 +3,6 @@ package dev.penstock.cooling.march;
 import dev.penstock.cooling.design.ChannelLayout;
 import dev.penstock.cooling.design.ChannelSection;
 import dev.penstock.cooling.wall.ChannelKind;
-
 import dev.penstock.errors.InvalidInput;
 import java.util.List;
 import java.util.Locale;

@@ -8,7 +8,6 @@ import dev.penstock.cooling.design.ChannelSection;
 import dev.penstock.cooling.design.JacketCase;
 import dev.penstock.cooling.wall.ChannelKind;
 import dev.penstock.cooling.wall.WallMaterial;
-
 import dev.penstock.numerics.RootFinder;
 import dev.penstock.provenance.ModelCard;
 import java.util.ArrayList;

@@ -10,7 +10,6 @@ import dev.penstock.cooling.gas.GasSideField;
 import dev.penstock.cooling.gas.HatchPapell;
 import dev.penstock.cooling.gas.HotGas;
 import dev.penstock.cooling.gas.LiquidFilm;
-
 import dev.penstock.errors.PropertyFailure;
 import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.state.FluidState;

@@ -14,7 +14,6 @@ import dev.penstock.cooling.gas.HotGasProfile;
 import dev.penstock.cooling.gas.RecoveryTemperature;
 import dev.penstock.cooling.gas.SootLayer;
 import dev.penstock.cooling.wall.Coating;
-
 import dev.penstock.provenance.ModelCard;
 import java.util.ArrayList;
 import java.util.List;

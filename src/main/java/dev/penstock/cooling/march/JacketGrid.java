@@ -3,7 +3,6 @@ package dev.penstock.cooling.march;
 import dev.penstock.cooling.gas.HotGas;
 import dev.penstock.cooling.gas.HotGasProfile;
 import dev.penstock.cooling.gas.HotGasStation;
-
 import dev.penstock.errors.Require;
 import java.util.List;
 

@@ -2,7 +2,6 @@ package dev.penstock.cooling.march;
 
 import dev.penstock.cooling.coolant.ChannelFlow;
 import dev.penstock.cooling.coolant.CoolantProperties;
-
 import dev.penstock.errors.PropertyFailure;
 import dev.penstock.provenance.ModelCard;
 import java.util.List;

@@ -20,7 +20,6 @@ import dev.penstock.cooling.wall.FinEfficiency;
 import dev.penstock.cooling.wall.LinerBuckling;
 import dev.penstock.cooling.wall.WallMaterial;
 import dev.penstock.cooling.wall.WallStress;
-
 import dev.penstock.fluids.table.FluidTable;
 import dev.penstock.provenance.ModelCard;
 import java.util.ArrayList;

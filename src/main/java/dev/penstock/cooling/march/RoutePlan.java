@@ -1,7 +1,6 @@
 package dev.penstock.cooling.march;
 
 import dev.penstock.cooling.design.CoolantRoute;
-
 import java.util.ArrayList;
 import java.util.List;
 

@@ -10,7 +10,6 @@ import dev.penstock.cooling.gas.GasSide;
 import dev.penstock.cooling.wall.ChannelKind;
 import dev.penstock.cooling.wall.FinEfficiency;
 import dev.penstock.cooling.wall.TemperatureTable;
-
 import dev.penstock.provenance.ModelCard;
 import java.util.List;
 

@@ -1,7 +1,6 @@
 package dev.penstock.cooling.protection;
 
 import dev.penstock.cooling.wall.WallMaterial;
-
 import dev.penstock.errors.PenstockException;
 import dev.penstock.errors.Require;
 import dev.penstock.fluids.Propellant;

@@ -1,19 +1,18 @@
 package dev.penstock.cooling.search;
 
+import dev.penstock.chamber.ChamberPerformance;
+import dev.penstock.chamber.ThrustChamber;
+import dev.penstock.chamber.design.ChamberDesign;
+import dev.penstock.chamber.flow.NozzleFlow;
+import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.cooling.design.JacketCase;
 import dev.penstock.cooling.design.JacketDesign;
 import dev.penstock.cooling.gas.HotGasProfiles;
 import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cooling.jacket.JacketSolver;
-
-import dev.penstock.chamber.design.ChamberDesign;
-import dev.penstock.chamber.ChamberPerformance;
-import dev.penstock.chamber.flow.NozzleFlow;
-import dev.penstock.chamber.ThrustChamber;
-import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.errors.PenstockException;
-import dev.penstock.fluids.state.FluidState;
 import dev.penstock.fluids.Propellant;
+import dev.penstock.fluids.state.FluidState;
 import dev.penstock.provenance.LimitCheck;
 import java.util.ArrayList;
 import java.util.List;

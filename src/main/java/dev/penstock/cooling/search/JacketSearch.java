@@ -6,7 +6,6 @@ import dev.penstock.cooling.design.JacketCase;
 import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cooling.jacket.JacketSolver;
 import dev.penstock.cooling.wall.WallDesign;
-
 import dev.penstock.errors.PenstockException;
 import dev.penstock.numerics.Minimizer;
 import dev.penstock.provenance.LimitCheck;

@@ -5,7 +5,6 @@ import dev.penstock.cycles.questions.EngineStudy;
 import dev.penstock.cycles.sheet.FirstGuess;
 import dev.penstock.cycles.sheet.Flowsheet;
 import dev.penstock.cycles.sheet.Values;
-
 import dev.penstock.numerics.BoundedSystemSolver.Unknown;
 import java.util.List;
 

@@ -9,7 +9,6 @@ import dev.penstock.cycles.sheet.Flowsheet;
 import dev.penstock.cycles.sheet.Machinery;
 import dev.penstock.cycles.sheet.Stream;
 import dev.penstock.cycles.sheet.Values;
-
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.numerics.BoundedSystemSolver.Unknown;

@@ -6,7 +6,6 @@ import dev.penstock.cycles.sheet.FirstGuess;
 import dev.penstock.cycles.sheet.Flowsheet;
 import dev.penstock.cycles.sheet.Stream;
 import dev.penstock.cycles.sheet.Values;
-
 import dev.penstock.numerics.BoundedSystemSolver.Unknown;
 import java.util.ArrayList;
 import java.util.List;

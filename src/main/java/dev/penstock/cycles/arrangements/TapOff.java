@@ -8,7 +8,6 @@ import dev.penstock.cycles.sheet.Flowsheet;
 import dev.penstock.cycles.sheet.Machinery;
 import dev.penstock.cycles.sheet.Stream;
 import dev.penstock.cycles.sheet.Values;
-
 import dev.penstock.numerics.BoundedSystemSolver.Unknown;
 import java.util.List;
 

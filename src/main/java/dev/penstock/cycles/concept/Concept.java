@@ -1,8 +1,7 @@
 package dev.penstock.cycles.concept;
 
-import dev.penstock.cycles.reading.ConceptReader;
-
 import dev.penstock.chamber.design.ChamberDesign;
+import dev.penstock.cycles.reading.ConceptReader;
 import dev.penstock.errors.Require;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.turbomachinery.mass.MassFactors;
@@ -117,10 +116,8 @@ public record Concept(
         Map<Burner, BurnerDesign> heated = new LinkedHashMap<>();
         burners.forEach((burner, design) -> heated.put(
                 burner,
-                design.temperature().isPresent()
-                        ? design.withTemperature(cooler.turbineLimit(burner))
-                        : design));
-         return withGas(heated, limited);
+                design.temperature().isPresent() ? design.withTemperature(cooler.turbineLimit(burner)) : design));
+        return withGas(heated, limited);
     }
 
     /**

@@ -4,7 +4,6 @@ import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.sheet.Component;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.solving.Balancer;
-
 import dev.penstock.errors.LimitReached;
 import dev.penstock.numerics.RootFinder;
 import dev.penstock.provenance.ModelCard;

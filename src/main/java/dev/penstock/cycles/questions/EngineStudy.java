@@ -1,15 +1,14 @@
 package dev.penstock.cycles.questions;
 
+import dev.penstock.combustion.species.SpeciesLibrary;
+import dev.penstock.cooling.jacket.JacketSolver;
+import dev.penstock.cooling.wall.WallLibrary;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.sheet.Models;
 import dev.penstock.cycles.solving.Approach;
 import dev.penstock.cycles.solving.BalanceReport;
 import dev.penstock.cycles.solving.Balancer;
-
-import dev.penstock.combustion.species.SpeciesLibrary;
-import dev.penstock.cooling.jacket.JacketSolver;
-import dev.penstock.cooling.wall.WallLibrary;
 import dev.penstock.errors.ConservationViolated;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PenstockException;

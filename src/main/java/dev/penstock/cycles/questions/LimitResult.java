@@ -1,7 +1,6 @@
 package dev.penstock.cycles.questions;
 
 import dev.penstock.cycles.sheet.EngineBalance;
-
 import dev.penstock.provenance.LimitCheck;
 import java.util.List;
 

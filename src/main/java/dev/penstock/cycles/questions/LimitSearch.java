@@ -8,7 +8,6 @@ import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.solving.Approach;
 import dev.penstock.cycles.solving.BalanceReport;
 import dev.penstock.cycles.solving.Balancer;
-
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.LimitReached;
 import dev.penstock.errors.NotConverged;
@@ -21,7 +20,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Stream;

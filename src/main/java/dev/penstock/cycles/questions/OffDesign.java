@@ -1,5 +1,7 @@
 package dev.penstock.cycles.questions;
 
+import dev.penstock.chamber.ChamberPerformance;
+import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cycles.concept.Burner;
 import dev.penstock.cycles.concept.BurnerDesign;
 import dev.penstock.cycles.concept.Concept;
@@ -20,9 +22,6 @@ import dev.penstock.cycles.sheet.Shaft;
 import dev.penstock.cycles.sheet.Stream;
 import dev.penstock.cycles.solving.Approach;
 import dev.penstock.cycles.solving.Balancer;
-
-import dev.penstock.chamber.ChamberPerformance;
-import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.errors.ConservationViolated;
 import dev.penstock.errors.NotConverged;
 import dev.penstock.provenance.LimitCheck;

@@ -2,7 +2,6 @@ package dev.penstock.cycles.questions;
 
 import dev.penstock.cycles.concept.PressurizationDesign;
 import dev.penstock.cycles.concept.Side;
-
 import dev.penstock.turbomachinery.feed.PressurantBottle;
 import java.util.List;
 import java.util.Optional;

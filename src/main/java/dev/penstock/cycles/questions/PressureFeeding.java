@@ -7,7 +7,6 @@ import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.sheet.EngineSummary;
 import dev.penstock.cycles.sheet.Station;
 import dev.penstock.cycles.solving.Balancer;
-
 import dev.penstock.errors.LimitReached;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.fluids.state.FluidState;

@@ -1,25 +1,24 @@
 package dev.penstock.cycles.questions;
 
+import dev.penstock.chamber.design.LossKind;
+import dev.penstock.chamber.loss.NamedLoss;
+import dev.penstock.cooling.design.JacketLimits;
 import dev.penstock.cycles.concept.BoostDesign;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.ConceptInput;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.concept.UncertainValue;
 import dev.penstock.cycles.sheet.EngineBalance;
-
-import dev.penstock.chamber.design.LossKind;
-import dev.penstock.chamber.loss.NamedLoss;
-import dev.penstock.cooling.design.JacketLimits;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.provenance.Spread;
 import dev.penstock.provenance.UncertainInput;
-import dev.penstock.turbomachinery.shaft.GearTeeth;
-import dev.penstock.turbomachinery.pump.HydraulicTurbine;
-import dev.penstock.turbomachinery.shaft.MechanicalLosses;
-import dev.penstock.turbomachinery.pump.PumpDefaults;
-import dev.penstock.turbomachinery.turbine.TurbineDefaults;
 import dev.penstock.turbomachinery.electric.ElectricDrive;
 import dev.penstock.turbomachinery.mass.MassPart;
+import dev.penstock.turbomachinery.pump.HydraulicTurbine;
+import dev.penstock.turbomachinery.pump.PumpDefaults;
+import dev.penstock.turbomachinery.shaft.GearTeeth;
+import dev.penstock.turbomachinery.shaft.MechanicalLosses;
+import dev.penstock.turbomachinery.turbine.TurbineDefaults;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,16 +1,15 @@
 package dev.penstock.cycles.reading;
 
-import dev.penstock.cycles.concept.ThrustTarget;
-
 import dev.penstock.chamber.design.ChamberDesign;
 import dev.penstock.chamber.design.CombustorDesign;
 import dev.penstock.chamber.design.ContractionRatio;
 import dev.penstock.chamber.design.Efficiencies;
-import dev.penstock.chamber.flow.ExpansionMode;
 import dev.penstock.chamber.design.InjectionState;
 import dev.penstock.chamber.design.LossKind;
 import dev.penstock.chamber.design.NozzleDesign;
 import dev.penstock.chamber.design.SeparationCriterion;
+import dev.penstock.chamber.flow.ExpansionMode;
+import dev.penstock.cycles.concept.ThrustTarget;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
 import java.util.EnumMap;

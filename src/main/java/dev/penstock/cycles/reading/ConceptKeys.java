@@ -1,7 +1,6 @@
 package dev.penstock.cycles.reading;
 
 import dev.penstock.cycles.concept.ConceptInput;
-
 import dev.penstock.input.InputTable;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;

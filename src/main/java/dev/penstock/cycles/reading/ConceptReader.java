@@ -1,5 +1,7 @@
 package dev.penstock.cycles.reading;
 
+import dev.penstock.chamber.design.ChamberDesign;
+import dev.penstock.chamber.design.InjectionState;
 import dev.penstock.cycles.arrangements.Cycle;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.ConceptDocument;
@@ -13,9 +15,6 @@ import dev.penstock.cycles.concept.PressurizationDesign;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.concept.ThrustTarget;
 import dev.penstock.cycles.concept.UncertainValue;
-
-import dev.penstock.chamber.design.ChamberDesign;
-import dev.penstock.chamber.design.InjectionState;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.fluids.FluidLibrary;

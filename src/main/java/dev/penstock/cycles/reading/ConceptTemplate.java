@@ -4,7 +4,6 @@ import dev.penstock.cycles.arrangements.Cycle;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.ConceptInput;
 import dev.penstock.cycles.concept.InputText;
-
 import dev.penstock.fluids.FluidLibrary;
 import java.util.LinkedHashMap;
 import java.util.Locale;

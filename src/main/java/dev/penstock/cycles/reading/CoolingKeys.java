@@ -1,21 +1,20 @@
 package dev.penstock.cycles.reading;
 
+import dev.penstock.cooling.coolant.CoolantSideDesign;
+import dev.penstock.cooling.design.ChannelLayout;
+import dev.penstock.cooling.design.ChannelSection;
+import dev.penstock.cooling.design.CoolantRoute;
+import dev.penstock.cooling.design.ExtensionDesign;
+import dev.penstock.cooling.design.JacketDesign;
+import dev.penstock.cooling.design.JacketLimits;
+import dev.penstock.cooling.gas.FilmDesign;
+import dev.penstock.cooling.gas.GasSideDesign;
+import dev.penstock.cooling.wall.ChannelKind;
+import dev.penstock.cooling.wall.Coating;
+import dev.penstock.cooling.wall.WallDesign;
 import dev.penstock.cycles.concept.CoolingDesign;
 import dev.penstock.cycles.concept.CycleTraits;
 import dev.penstock.cycles.concept.Side;
-
-import dev.penstock.cooling.wall.ChannelKind;
-import dev.penstock.cooling.design.ChannelLayout;
-import dev.penstock.cooling.design.ChannelSection;
-import dev.penstock.cooling.wall.Coating;
-import dev.penstock.cooling.design.CoolantRoute;
-import dev.penstock.cooling.coolant.CoolantSideDesign;
-import dev.penstock.cooling.design.ExtensionDesign;
-import dev.penstock.cooling.gas.FilmDesign;
-import dev.penstock.cooling.gas.GasSideDesign;
-import dev.penstock.cooling.design.JacketDesign;
-import dev.penstock.cooling.design.JacketLimits;
-import dev.penstock.cooling.wall.WallDesign;
 import dev.penstock.input.InputTable;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;

@@ -2,7 +2,6 @@ package dev.penstock.cycles.reading;
 
 import dev.penstock.cycles.concept.CycleTraits;
 import dev.penstock.cycles.concept.ElectricDesign;
-
 import dev.penstock.provenance.UncertainInput;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;

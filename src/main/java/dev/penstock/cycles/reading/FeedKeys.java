@@ -5,7 +5,6 @@ import dev.penstock.cycles.concept.Burner;
 import dev.penstock.cycles.concept.CycleTraits;
 import dev.penstock.cycles.concept.FeedDesign;
 import dev.penstock.cycles.concept.Side;
-
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.fluids.Propellant;

@@ -1,5 +1,6 @@
 package dev.penstock.cycles.reading;
 
+import dev.penstock.combustion.GasModel;
 import dev.penstock.cycles.concept.Burner;
 import dev.penstock.cycles.concept.BurnerDesign;
 import dev.penstock.cycles.concept.CycleTraits;
@@ -8,14 +9,12 @@ import dev.penstock.cycles.concept.GasPathDesign;
 import dev.penstock.cycles.concept.ShaftDesign;
 import dev.penstock.cycles.concept.TurbineOption;
 import dev.penstock.cycles.concept.TurbinePlace;
-
-import dev.penstock.combustion.GasModel;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.provenance.UncertainInput;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
-import dev.penstock.turbomachinery.shaft.GearTeeth;
 import dev.penstock.turbomachinery.pump.LightLiquid;
+import dev.penstock.turbomachinery.shaft.GearTeeth;
 import dev.penstock.turbomachinery.shaft.MechanicalLosses;
 import dev.penstock.turbomachinery.turbine.TurbineDesign;
 import java.util.ArrayList;

@@ -2,7 +2,6 @@ package dev.penstock.cycles.reading;
 
 import dev.penstock.cycles.concept.CycleTraits;
 import dev.penstock.cycles.concept.PressurizationDesign;
-
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.fluids.Propellant;

@@ -2,7 +2,6 @@ package dev.penstock.cycles.sheet;
 
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.concept.TurbinePlace;
-
 import dev.penstock.errors.LimitReached;
 import dev.penstock.errors.PropertyFailure;
 import dev.penstock.numerics.RootFinder;

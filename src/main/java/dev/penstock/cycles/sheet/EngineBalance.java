@@ -1,20 +1,19 @@
 package dev.penstock.cycles.sheet;
 
-import dev.penstock.cycles.concept.Concept;
-import dev.penstock.cycles.concept.Side;
-
 import dev.penstock.chamber.ChamberPerformance;
 import dev.penstock.chamber.loss.NamedLoss;
 import dev.penstock.cooling.jacket.JacketResult;
+import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.concept.Side;
 import dev.penstock.errors.Require;
 import dev.penstock.errors.Warning;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.quantities.Constants;
+import dev.penstock.turbomachinery.electric.ElectricSizing;
+import dev.penstock.turbomachinery.mass.EngineMass;
 import dev.penstock.turbomachinery.pump.PumpSizing;
 import dev.penstock.turbomachinery.shaft.ShaftBalance;
 import dev.penstock.turbomachinery.turbine.TurbineSizing;
-import dev.penstock.turbomachinery.electric.ElectricSizing;
-import dev.penstock.turbomachinery.mass.EngineMass;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;

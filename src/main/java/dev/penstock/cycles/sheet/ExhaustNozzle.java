@@ -1,9 +1,8 @@
 package dev.penstock.cycles.sheet;
 
-import dev.penstock.cycles.concept.ExhaustDesign;
-
 import dev.penstock.combustion.WorkingFluid;
 import dev.penstock.combustion.WorkingState;
+import dev.penstock.cycles.concept.ExhaustDesign;
 import dev.penstock.errors.Require;
 import dev.penstock.numerics.RootFinder;
 import dev.penstock.provenance.ModelCard;

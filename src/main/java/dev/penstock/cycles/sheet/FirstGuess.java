@@ -1,11 +1,10 @@
 package dev.penstock.cycles.sheet;
 
+import dev.penstock.combustion.GasGeneratorGas.Branch;
 import dev.penstock.cycles.concept.Burner;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.FeedDesign;
 import dev.penstock.cycles.concept.Side;
-
-import dev.penstock.combustion.GasGeneratorGas.Branch;
 import dev.penstock.errors.LimitReached;
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.fluids.state.FluidState;

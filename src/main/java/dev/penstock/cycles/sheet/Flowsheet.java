@@ -1,14 +1,13 @@
 package dev.penstock.cycles.sheet;
 
+import dev.penstock.combustion.RealFluidWorkingFluid;
+import dev.penstock.combustion.TurbineGas;
+import dev.penstock.combustion.equilibrium.Reactants;
+import dev.penstock.cooling.design.JacketLoad;
 import dev.penstock.cycles.concept.Burner;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.FeedDesign;
 import dev.penstock.cycles.concept.Side;
-
-import dev.penstock.combustion.equilibrium.Reactants;
-import dev.penstock.combustion.RealFluidWorkingFluid;
-import dev.penstock.combustion.TurbineGas;
-import dev.penstock.cooling.design.JacketLoad;
 import dev.penstock.errors.LimitReached;
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.errors.PropertyFailure;

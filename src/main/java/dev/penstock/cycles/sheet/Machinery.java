@@ -5,15 +5,14 @@ import dev.penstock.cycles.concept.CycleTraits;
 import dev.penstock.cycles.concept.ShaftDesign;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.concept.TurbinePlace;
-
 import dev.penstock.errors.LimitReached;
 import dev.penstock.fluids.state.FluidState;
 import dev.penstock.turbomachinery.pump.HydraulicTurbine;
-import dev.penstock.turbomachinery.shaft.MechanicalLosses;
 import dev.penstock.turbomachinery.pump.PumpDesign;
 import dev.penstock.turbomachinery.pump.PumpDuty;
 import dev.penstock.turbomachinery.pump.PumpPoint;
 import dev.penstock.turbomachinery.pump.PumpWork;
+import dev.penstock.turbomachinery.shaft.MechanicalLosses;
 import dev.penstock.turbomachinery.speed.SpeedLimit;
 import dev.penstock.turbomachinery.turbine.TurbineDesign;
 import dev.penstock.turbomachinery.turbine.TurbineDuty;

@@ -2,8 +2,8 @@ package dev.penstock.cycles.sheet;
 
 import dev.penstock.combustion.WorkingFluid;
 import dev.penstock.errors.Warning;
-import dev.penstock.fluids.state.FluidState;
 import dev.penstock.fluids.Propellant;
+import dev.penstock.fluids.state.FluidState;
 import java.util.List;
 
 /** What flows between components: a propellant, or burnt gas. Enthalpies are relative to the elements. */

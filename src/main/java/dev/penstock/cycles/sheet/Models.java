@@ -1,14 +1,13 @@
 package dev.penstock.cycles.sheet;
 
-import dev.penstock.cycles.concept.Burner;
-import dev.penstock.cycles.concept.Concept;
-
-import dev.penstock.chamber.flow.NozzleFlow;
 import dev.penstock.chamber.ThrustChamber;
+import dev.penstock.chamber.flow.NozzleFlow;
 import dev.penstock.combustion.GasGeneratorGas;
 import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.combustion.species.SpeciesLibrary;
 import dev.penstock.cooling.jacket.JacketSolver;
+import dev.penstock.cycles.concept.Burner;
+import dev.penstock.cycles.concept.Concept;
 import dev.penstock.turbomachinery.pump.PumpModel;
 import dev.penstock.turbomachinery.shaft.ShaftModel;
 import dev.penstock.turbomachinery.turbine.TurbineModel;

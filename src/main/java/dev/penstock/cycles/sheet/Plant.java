@@ -1,14 +1,13 @@
 package dev.penstock.cycles.sheet;
 
+import dev.penstock.chamber.ThrustChamber;
+import dev.penstock.combustion.GasGeneratorGas;
+import dev.penstock.combustion.TurbineGas;
+import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.cycles.concept.Burner;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.FeedDesign;
 import dev.penstock.cycles.concept.TurbinePlace;
-
-import dev.penstock.chamber.ThrustChamber;
-import dev.penstock.combustion.GasGeneratorGas;
-import dev.penstock.combustion.equilibrium.Reactants;
-import dev.penstock.combustion.TurbineGas;
 import dev.penstock.fluids.state.FluidState;
 import dev.penstock.turbomachinery.pump.PumpDesign;
 import dev.penstock.turbomachinery.pump.PumpModel;

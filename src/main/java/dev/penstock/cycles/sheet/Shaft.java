@@ -1,8 +1,8 @@
 package dev.penstock.cycles.sheet;
 
-import dev.penstock.turbomachinery.shaft.MechanicalLosses;
 import dev.penstock.turbomachinery.pump.PumpDesign;
 import dev.penstock.turbomachinery.pump.PumpDuty;
+import dev.penstock.turbomachinery.shaft.MechanicalLosses;
 import dev.penstock.turbomachinery.speed.SpeedLimit;
 import dev.penstock.turbomachinery.turbine.TurbineDesign;
 import dev.penstock.turbomachinery.turbine.TurbineDuty;

@@ -3,11 +3,10 @@ package dev.penstock.cycles.sheet;
 import dev.penstock.cycles.concept.ShaftDesign;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.concept.TurbinePlace;
-
-import dev.penstock.turbomachinery.shaft.GearTeeth;
 import dev.penstock.turbomachinery.pump.PumpDesign;
 import dev.penstock.turbomachinery.pump.PumpDuty;
 import dev.penstock.turbomachinery.pump.PumpModel;
+import dev.penstock.turbomachinery.shaft.GearTeeth;
 import dev.penstock.turbomachinery.speed.SpeedLimit;
 import java.util.ArrayList;
 import java.util.EnumMap;

@@ -10,7 +10,8 @@ package dev.penstock.cycles.sheet;
  * @param oxidizerFlow how much of it came out of the oxidizer tank (kg/s)
  * @param fuelFlow how much of it came out of the fuel tank (kg/s)
  */
-public record Stream(int station, Medium medium, double pressure, double enthalpy, double oxidizerFlow, double fuelFlow) {
+public record Stream(
+        int station, Medium medium, double pressure, double enthalpy, double oxidizerFlow, double fuelFlow) {
 
     /** Mass flow (kg/s). */
     public double flow() {

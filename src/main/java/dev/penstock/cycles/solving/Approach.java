@@ -2,7 +2,6 @@ package dev.penstock.cycles.solving;
 
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.CycleTraits;
-
 import dev.penstock.errors.ConservationViolated;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.LimitReached;

@@ -1,5 +1,8 @@
 package dev.penstock.cycles.solving;
 
+import dev.penstock.chamber.ChamberPerformance;
+import dev.penstock.chamber.loss.NamedLoss;
+import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.DesignLimits;
 import dev.penstock.cycles.sheet.Assumptions;
@@ -14,20 +17,16 @@ import dev.penstock.cycles.sheet.Plant;
 import dev.penstock.cycles.sheet.Residual;
 import dev.penstock.cycles.sheet.Shaft;
 import dev.penstock.cycles.sheet.Stream;
-
-import dev.penstock.chamber.ChamberPerformance;
-import dev.penstock.chamber.loss.NamedLoss;
-import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.errors.ConservationViolated;
 import dev.penstock.errors.Warning;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.quantities.Constants;
-import dev.penstock.turbomachinery.shaft.GearTeeth;
+import dev.penstock.turbomachinery.electric.ElectricSizing;
 import dev.penstock.turbomachinery.pump.PumpSizing;
+import dev.penstock.turbomachinery.shaft.GearTeeth;
 import dev.penstock.turbomachinery.shaft.ShaftBalance;
 import dev.penstock.turbomachinery.shaft.ShaftModel;
 import dev.penstock.turbomachinery.turbine.TurbineSizing;
-import dev.penstock.turbomachinery.electric.ElectricSizing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

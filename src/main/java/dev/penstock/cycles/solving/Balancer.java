@@ -1,5 +1,6 @@
 package dev.penstock.cycles.solving;
 
+import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cycles.arrangements.Cycle;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.sheet.Assumptions;
@@ -11,8 +12,6 @@ import dev.penstock.cycles.sheet.Models;
 import dev.penstock.cycles.sheet.Plant;
 import dev.penstock.cycles.sheet.Residual;
 import dev.penstock.cycles.sheet.Values;
-
-import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.errors.NotConverged;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.numerics.BoundedSystemSolver;

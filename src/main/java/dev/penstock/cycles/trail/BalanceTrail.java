@@ -1,5 +1,9 @@
 package dev.penstock.cycles.trail;
 
+import dev.penstock.chamber.ChamberTrail;
+import dev.penstock.chamber.loss.NamedLoss;
+import dev.penstock.cooling.jacket.JacketResult;
+import dev.penstock.cooling.jacket.JacketTrail;
 import dev.penstock.cycles.concept.ConceptInput;
 import dev.penstock.cycles.sheet.Component;
 import dev.penstock.cycles.sheet.EnergyAudit;
@@ -9,11 +13,6 @@ import dev.penstock.cycles.sheet.ExhaustJet;
 import dev.penstock.cycles.sheet.ExhaustNozzle;
 import dev.penstock.cycles.sheet.PressureStep;
 import dev.penstock.cycles.sheet.Residual;
-
-import dev.penstock.chamber.ChamberTrail;
-import dev.penstock.chamber.loss.NamedLoss;
-import dev.penstock.cooling.jacket.JacketResult;
-import dev.penstock.cooling.jacket.JacketTrail;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.provenance.ModelCard;

@@ -1,5 +1,10 @@
 package dev.penstock.cycles.trail;
 
+import static dev.penstock.quantities.Notation.significant;
+
+import dev.penstock.chamber.ChamberFigures;
+import dev.penstock.chamber.loss.LossFigures;
+import dev.penstock.cooling.jacket.JacketFigures;
 import dev.penstock.cycles.concept.ConceptInput;
 import dev.penstock.cycles.sheet.Component;
 import dev.penstock.cycles.sheet.EnergyAudit;
@@ -8,22 +13,16 @@ import dev.penstock.cycles.sheet.EngineSummary;
 import dev.penstock.cycles.sheet.PressureStep;
 import dev.penstock.cycles.sheet.Residual;
 import dev.penstock.cycles.sheet.Station;
-
-import static dev.penstock.quantities.Notation.significant;
-
-import dev.penstock.chamber.ChamberFigures;
-import dev.penstock.chamber.loss.LossFigures;
-import dev.penstock.cooling.jacket.JacketFigures;
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.FigureTable;
 import dev.penstock.provenance.FigureTable.Placed;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.provenance.Origin;
 import dev.penstock.quantities.Notation;
+import dev.penstock.turbomachinery.mass.MassFigures;
 import dev.penstock.turbomachinery.pump.PumpFigures;
 import dev.penstock.turbomachinery.shaft.ShaftFigures;
 import dev.penstock.turbomachinery.turbine.TurbineFigures;
-import dev.penstock.turbomachinery.mass.MassFigures;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;

@@ -2,7 +2,6 @@ package dev.penstock.cycles.trail;
 
 import dev.penstock.cycles.sheet.Component;
 import dev.penstock.cycles.sheet.EngineBalance;
-
 import dev.penstock.provenance.Spread;
 import dev.penstock.provenance.Trail;
 import dev.penstock.turbomachinery.mass.EngineMass;

@@ -5,7 +5,6 @@ import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.questions.BlowdownLife;
 import dev.penstock.cycles.questions.PressureFeed;
 import dev.penstock.cycles.sheet.EngineBalance;
-
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.provenance.Trail;
 import dev.penstock.turbomachinery.feed.PressurantBottle;

@@ -1,11 +1,10 @@
 package dev.penstock.cycles.trail;
 
+import dev.penstock.chamber.flow.CombustorPressure;
+import dev.penstock.combustion.equilibrium.EquilibriumSolver;
 import dev.penstock.cycles.sheet.Component;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.sheet.Station;
-
-import dev.penstock.chamber.flow.CombustorPressure;
-import dev.penstock.combustion.equilibrium.EquilibriumSolver;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.provenance.Trail;

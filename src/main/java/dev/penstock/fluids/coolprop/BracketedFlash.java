@@ -1,12 +1,11 @@
 package dev.penstock.fluids.coolprop;
 
-import dev.penstock.fluids.state.FluidRange;
-
 import static dev.penstock.fluids.coolprop.CoolPropInputs.PRESSURE_QUALITY;
 import static dev.penstock.fluids.coolprop.CoolPropInputs.PRESSURE_TEMPERATURE;
 
 import dev.penstock.errors.NotConverged;
 import dev.penstock.errors.PropertyFailure;
+import dev.penstock.fluids.state.FluidRange;
 import dev.penstock.numerics.RootFinder;
 import java.util.Locale;
 

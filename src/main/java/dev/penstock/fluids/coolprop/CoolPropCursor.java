@@ -1,11 +1,10 @@
 package dev.penstock.fluids.coolprop;
 
+import dev.penstock.errors.NotConverged;
+import dev.penstock.errors.PropertyFailure;
 import dev.penstock.fluids.state.FluidCursor;
 import dev.penstock.fluids.state.FluidState;
 import dev.penstock.fluids.state.Phase;
-
-import dev.penstock.errors.NotConverged;
-import dev.penstock.errors.PropertyFailure;
 import java.util.OptionalDouble;
 
 /**

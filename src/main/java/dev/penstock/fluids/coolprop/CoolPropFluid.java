@@ -1,13 +1,12 @@
 package dev.penstock.fluids.coolprop;
 
+import dev.penstock.errors.PropertyFailure;
+import dev.penstock.errors.Warning;
 import dev.penstock.fluids.property.TransportModel;
 import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.state.FluidCursor;
 import dev.penstock.fluids.state.FluidRange;
 import dev.penstock.fluids.state.FluidState;
-
-import dev.penstock.errors.PropertyFailure;
-import dev.penstock.errors.Warning;
 import dev.penstock.provenance.ModelCard;
 import java.util.List;
 import java.util.Locale;

@@ -3,7 +3,6 @@ package dev.penstock.fluids.coolprop;
 import dev.penstock.fluids.property.TemperatureFunction;
 import dev.penstock.fluids.property.TransportModel;
 import dev.penstock.fluids.state.Phase;
-
 import dev.penstock.provenance.ModelCard;
 import java.util.List;
 import java.util.function.Supplier;

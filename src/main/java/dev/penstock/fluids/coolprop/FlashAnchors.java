@@ -1,8 +1,7 @@
 package dev.penstock.fluids.coolprop;
 
-import dev.penstock.fluids.state.FluidRange;
-
 import dev.penstock.errors.PropertyFailure;
+import dev.penstock.fluids.state.FluidRange;
 
 /**
  * Known single-phase states over a fluid's range, from which Newton's method ({@link WarmFlash}) reaches most states by

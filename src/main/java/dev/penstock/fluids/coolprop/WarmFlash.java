@@ -1,7 +1,5 @@
 package dev.penstock.fluids.coolprop;
 
-import dev.penstock.fluids.state.Phase;
-
 import static dev.penstock.fluids.coolprop.CoolPropOutput.DENSITY;
 import static dev.penstock.fluids.coolprop.CoolPropOutput.ENTHALPY;
 import static dev.penstock.fluids.coolprop.CoolPropOutput.ISOCHORIC_HEAT_CAPACITY;
@@ -11,6 +9,7 @@ import static dev.penstock.fluids.coolprop.CoolPropOutput.PRESSURE_BY_TEMPERATUR
 import static dev.penstock.fluids.coolprop.CoolPropOutput.TEMPERATURE;
 
 import dev.penstock.errors.PropertyFailure;
+import dev.penstock.fluids.state.Phase;
 
 /**
  * State at a pressure and an enthalpy or entropy by Newton's method in density and temperature, the equation of state's

@@ -2,7 +2,6 @@ package dev.penstock.fluids.correlation;
 
 import dev.penstock.fluids.property.Polynomial;
 import dev.penstock.fluids.property.TemperatureFunction;
-
 import dev.penstock.input.InputTable;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;

@@ -1,10 +1,9 @@
 package dev.penstock.fluids.correlation;
 
+import dev.penstock.fluids.correlation.CorrelationFluid.Second;
 import dev.penstock.fluids.state.FluidCursor;
 import dev.penstock.fluids.state.FluidState;
 import dev.penstock.fluids.state.Phase;
-
-import dev.penstock.fluids.correlation.CorrelationFluid.Second;
 import java.util.OptionalDouble;
 
 /** A movable state of a {@link CorrelationFluid}; starts each search for a temperature at the last one. */

@@ -1,13 +1,12 @@
 package dev.penstock.fluids.correlation;
 
+import dev.penstock.errors.PropertyFailure;
+import dev.penstock.errors.Warning;
 import dev.penstock.fluids.property.Polynomial;
 import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.state.FluidCursor;
 import dev.penstock.fluids.state.FluidRange;
 import dev.penstock.fluids.state.FluidState;
-
-import dev.penstock.errors.PropertyFailure;
-import dev.penstock.errors.Warning;
 import dev.penstock.provenance.ModelCard;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

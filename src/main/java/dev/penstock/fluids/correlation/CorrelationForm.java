@@ -2,7 +2,6 @@ package dev.penstock.fluids.correlation;
 
 import dev.penstock.fluids.property.Polynomial;
 import dev.penstock.fluids.property.TemperatureFunction;
-
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;

@@ -2,7 +2,6 @@ package dev.penstock.fluids.correlation;
 
 import dev.penstock.fluids.property.Polynomial;
 import dev.penstock.fluids.property.TemperatureFunction;
-
 import dev.penstock.provenance.ModelCard;
 import java.util.List;
 

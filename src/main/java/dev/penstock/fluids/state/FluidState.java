@@ -1,8 +1,7 @@
 package dev.penstock.fluids.state;
 
-import dev.penstock.fluids.Propellant;
-
 import dev.penstock.errors.Require;
+import dev.penstock.fluids.Propellant;
 import java.util.OptionalDouble;
 
 /**

@@ -1,12 +1,11 @@
 package dev.penstock.fluids.table;
 
+import dev.penstock.errors.PropertyFailure;
+import dev.penstock.errors.Require;
 import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.state.FluidCursor;
 import dev.penstock.fluids.state.FluidRange;
 import dev.penstock.fluids.state.Phase;
-
-import dev.penstock.errors.PropertyFailure;
-import dev.penstock.errors.Require;
 import dev.penstock.provenance.ModelCard;
 import java.util.List;
 

@@ -4,7 +4,6 @@ import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.state.FluidCursor;
 import dev.penstock.fluids.state.FluidState;
 import dev.penstock.fluids.state.Phase;
-
 import dev.penstock.fluids.table.FluidTable.Column;
 
 /** A movable state on a {@link FluidTable}, with the full model behind it. Not thread-safe. */

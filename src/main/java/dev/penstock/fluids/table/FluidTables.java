@@ -1,7 +1,6 @@
 package dev.penstock.fluids.table;
 
 import dev.penstock.fluids.state.Fluid;
-
 import java.util.LinkedHashMap;
 import java.util.Map;
 

@@ -1,8 +1,7 @@
 package dev.penstock.fluids.traits;
 
-import dev.penstock.fluids.ElementalComposition;
-
 import dev.penstock.errors.Warning;
+import dev.penstock.fluids.ElementalComposition;
 import java.util.List;
 
 /**

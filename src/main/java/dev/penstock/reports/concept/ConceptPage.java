@@ -1,5 +1,15 @@
 package dev.penstock.reports.concept;
 
+import dev.penstock.cycles.concept.ConceptDocument;
+import dev.penstock.cycles.questions.LimitResult;
+import dev.penstock.cycles.questions.PressureFeed;
+import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.sheet.EngineSummary;
+import dev.penstock.cycles.trail.EngineFigures;
+import dev.penstock.cycles.trail.LimitTrail;
+import dev.penstock.cycles.trail.PressureFeedTrail;
+import dev.penstock.provenance.CheckFigures;
+import dev.penstock.provenance.Trail;
 import dev.penstock.reports.engine.EngineCharts;
 import dev.penstock.reports.engine.MassView;
 import dev.penstock.reports.engine.PressureFeedView;
@@ -13,17 +23,6 @@ import dev.penstock.reports.table.VehicleTables;
 import dev.penstock.reports.text.FigureJson;
 import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.text.Software;
-
-import dev.penstock.cycles.concept.ConceptDocument;
-import dev.penstock.cycles.sheet.EngineBalance;
-import dev.penstock.cycles.trail.EngineFigures;
-import dev.penstock.cycles.sheet.EngineSummary;
-import dev.penstock.cycles.questions.LimitResult;
-import dev.penstock.cycles.trail.LimitTrail;
-import dev.penstock.cycles.questions.PressureFeed;
-import dev.penstock.cycles.trail.PressureFeedTrail;
-import dev.penstock.provenance.CheckFigures;
-import dev.penstock.provenance.Trail;
 import dev.penstock.study.EngineTrail;
 import dev.penstock.study.VehicleTrail;
 import dev.penstock.vehicle.stage.VehicleSizing;

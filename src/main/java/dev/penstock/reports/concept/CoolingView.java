@@ -1,5 +1,13 @@
 package dev.penstock.reports.concept;
 
+import dev.penstock.cooling.design.ChannelSection;
+import dev.penstock.cooling.jacket.CellCheck;
+import dev.penstock.cooling.jacket.JacketFigures;
+import dev.penstock.cooling.jacket.JacketResult;
+import dev.penstock.cooling.search.FeasibilityMap;
+import dev.penstock.cooling.search.JacketSearch;
+import dev.penstock.provenance.CheckFigures;
+import dev.penstock.provenance.LimitCheck;
 import dev.penstock.reports.chart.Figure;
 import dev.penstock.reports.chart.MapChart;
 import dev.penstock.reports.engine.BalanceText;
@@ -10,15 +18,6 @@ import dev.penstock.reports.table.EngineTables;
 import dev.penstock.reports.text.FigureJson;
 import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.text.TextTable;
-
-import dev.penstock.cooling.jacket.CellCheck;
-import dev.penstock.cooling.design.ChannelSection;
-import dev.penstock.cooling.search.FeasibilityMap;
-import dev.penstock.cooling.jacket.JacketFigures;
-import dev.penstock.cooling.jacket.JacketResult;
-import dev.penstock.cooling.search.JacketSearch;
-import dev.penstock.provenance.CheckFigures;
-import dev.penstock.provenance.LimitCheck;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

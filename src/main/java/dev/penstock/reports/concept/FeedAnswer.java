@@ -1,14 +1,13 @@
 package dev.penstock.reports.concept;
 
-import dev.penstock.reports.engine.PressureFeedView;
-import dev.penstock.reports.page.PageSection;
-
-import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.questions.EngineStudy;
 import dev.penstock.cycles.questions.PressureFeed;
+import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.trail.PressureFeedTrail;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.provenance.Trail;
+import dev.penstock.reports.engine.PressureFeedView;
+import dev.penstock.reports.page.PageSection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;

@@ -1,19 +1,18 @@
 package dev.penstock.reports.concept;
 
-import dev.penstock.reports.page.PageSection;
-import dev.penstock.reports.page.PageTable;
-import dev.penstock.reports.text.Figures;
-
 import dev.penstock.cycles.concept.ConceptInput;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.Warning;
 import dev.penstock.input.AskedInput;
+import dev.penstock.reports.page.PageSection;
+import dev.penstock.reports.page.PageTable;
+import dev.penstock.reports.text.Figures;
 import dev.penstock.study.Axis;
 import dev.penstock.study.Outcome;
 import dev.penstock.study.Sweep;
 import dev.penstock.vehicle.plan.StagePlan;
-import dev.penstock.vehicle.stage.StageSizing;
 import dev.penstock.vehicle.plan.VehiclePlan;
+import dev.penstock.vehicle.stage.StageSizing;
 import dev.penstock.vehicle.stage.VehicleSizing;
 import java.nio.file.Path;
 import java.util.ArrayList;

@@ -1,5 +1,9 @@
 package dev.penstock.reports.concept;
 
+import dev.penstock.cycles.questions.LimitResult;
+import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.trail.EngineFigures;
+import dev.penstock.provenance.CheckFigures;
 import dev.penstock.reports.chart.Figure;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.SpanChart;
@@ -10,11 +14,6 @@ import dev.penstock.reports.table.EngineTables;
 import dev.penstock.reports.text.FigureJson;
 import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.text.TextTable;
-
-import dev.penstock.cycles.sheet.EngineBalance;
-import dev.penstock.cycles.trail.EngineFigures;
-import dev.penstock.cycles.questions.LimitResult;
-import dev.penstock.provenance.CheckFigures;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

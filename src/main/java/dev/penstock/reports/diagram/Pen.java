@@ -2,8 +2,8 @@ package dev.penstock.reports.diagram;
 
 import dev.penstock.cycles.sheet.Component;
 import dev.penstock.reports.chart.ChartFont;
-import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.chart.Ink;
+import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.text.Markup;
 import java.awt.Color;
 

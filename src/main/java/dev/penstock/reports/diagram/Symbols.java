@@ -2,8 +2,8 @@ package dev.penstock.reports.diagram;
 
 import dev.penstock.cycles.sheet.Component;
 import dev.penstock.cycles.sheet.Station;
-import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.chart.Ink;
+import dev.penstock.reports.text.Figures;
 import java.util.function.Function;
 
 /** The sign of each kind of component, in a square of 28 px around the origin, and the figure that belongs to it. */

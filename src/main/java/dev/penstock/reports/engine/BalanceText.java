@@ -1,16 +1,15 @@
 package dev.penstock.reports.engine;
 
-import dev.penstock.reports.page.FigureRows;
-import dev.penstock.reports.page.PageTable;
-import dev.penstock.reports.table.EngineTables;
-import dev.penstock.reports.text.TextTable;
-
 import dev.penstock.cooling.jacket.JacketFigures;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.trail.EngineFigures;
 import dev.penstock.errors.Warning;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.quantities.Notation;
+import dev.penstock.reports.page.FigureRows;
+import dev.penstock.reports.page.PageTable;
+import dev.penstock.reports.table.EngineTables;
+import dev.penstock.reports.text.TextTable;
 import dev.penstock.turbomachinery.pump.PumpFigures;
 import dev.penstock.turbomachinery.shaft.ShaftFigures;
 import dev.penstock.turbomachinery.turbine.TurbineFigures;

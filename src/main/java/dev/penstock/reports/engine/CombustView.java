@@ -1,9 +1,5 @@
 package dev.penstock.reports.engine;
 
-import dev.penstock.reports.text.FigureJson;
-import dev.penstock.reports.text.Figures;
-import dev.penstock.reports.text.TextTable;
-
 import dev.penstock.chamber.flow.Expansion;
 import dev.penstock.chamber.flow.ExpansionMode;
 import dev.penstock.chamber.flow.IdealExpansion;
@@ -11,6 +7,9 @@ import dev.penstock.combustion.gas.GasState;
 import dev.penstock.fluids.state.FluidState;
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.quantities.Constants;
+import dev.penstock.reports.text.FigureJson;
+import dev.penstock.reports.text.Figures;
+import dev.penstock.reports.text.TextTable;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;

@@ -1,5 +1,6 @@
 package dev.penstock.reports.engine;
 
+import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.reports.chart.Curve;
 import dev.penstock.reports.chart.Figure;
 import dev.penstock.reports.chart.Ink;
@@ -9,8 +10,6 @@ import dev.penstock.reports.page.PageTable;
 import dev.penstock.reports.text.CsvLine;
 import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.text.TextTable;
-
-import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.study.CycleReach;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

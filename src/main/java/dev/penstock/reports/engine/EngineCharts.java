@@ -1,21 +1,20 @@
 package dev.penstock.reports.engine;
 
-import dev.penstock.reports.chart.Curve;
-import dev.penstock.reports.chart.Figure;
-import dev.penstock.reports.chart.Ink;
-import dev.penstock.reports.chart.LineChart;
-import dev.penstock.reports.chart.SpanChart;
-import dev.penstock.reports.text.Figures;
-
-import dev.penstock.chamber.loss.NamedLoss;
 import dev.penstock.chamber.atmosphere.StandardAtmosphere1976;
+import dev.penstock.chamber.loss.NamedLoss;
 import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cooling.jacket.JacketStation;
 import dev.penstock.cycles.sheet.Component;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.sheet.PressureStep;
 import dev.penstock.quantities.Constants;
+import dev.penstock.reports.chart.Curve;
+import dev.penstock.reports.chart.Figure;
+import dev.penstock.reports.chart.Ink;
+import dev.penstock.reports.chart.LineChart;
+import dev.penstock.reports.chart.SpanChart;
 import dev.penstock.reports.diagram.FlowDiagram;
+import dev.penstock.reports.text.Figures;
 import dev.penstock.turbomachinery.pump.PumpSizing;
 import dev.penstock.turbomachinery.shaft.ShaftBalance;
 import dev.penstock.turbomachinery.turbine.TurbineSizing;

@@ -1,11 +1,10 @@
 package dev.penstock.reports.engine;
 
-import dev.penstock.reports.text.Figures;
-import dev.penstock.reports.text.TextTable;
-
-import dev.penstock.fluids.state.FluidState;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.fluids.PropellantLimits;
+import dev.penstock.fluids.state.FluidState;
+import dev.penstock.reports.text.Figures;
+import dev.penstock.reports.text.TextTable;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,5 +1,8 @@
 package dev.penstock.reports.engine;
 
+import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.trail.EngineFigures;
+import dev.penstock.quantities.Notation;
 import dev.penstock.reports.chart.Figure;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.SpanChart;
@@ -7,10 +10,6 @@ import dev.penstock.reports.page.FigureRows;
 import dev.penstock.reports.page.PageSection;
 import dev.penstock.reports.page.PageTable;
 import dev.penstock.reports.table.EngineTables;
-
-import dev.penstock.cycles.sheet.EngineBalance;
-import dev.penstock.cycles.trail.EngineFigures;
-import dev.penstock.quantities.Notation;
 import dev.penstock.turbomachinery.mass.EngineMass;
 import dev.penstock.turbomachinery.mass.MassItem;
 import java.util.ArrayList;

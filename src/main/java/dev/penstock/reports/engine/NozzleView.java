@@ -1,19 +1,18 @@
 package dev.penstock.reports.engine;
 
-import dev.penstock.reports.text.Figures;
-import dev.penstock.reports.text.TextTable;
-
+import dev.penstock.chamber.PlugNozzle;
 import dev.penstock.chamber.atmosphere.AscentAverage;
 import dev.penstock.chamber.atmosphere.Atmosphere;
+import dev.penstock.chamber.atmosphere.StandardAtmosphere1976;
 import dev.penstock.chamber.contour.ChamberContour;
 import dev.penstock.chamber.design.LossKind;
 import dev.penstock.chamber.loss.NamedLoss;
-import dev.penstock.chamber.PlugNozzle;
-import dev.penstock.chamber.atmosphere.StandardAtmosphere1976;
 import dev.penstock.chamber.loss.ThrottledCombustion;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.quantities.Constants;
+import dev.penstock.reports.text.Figures;
+import dev.penstock.reports.text.TextTable;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

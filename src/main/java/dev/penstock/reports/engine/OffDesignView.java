@@ -1,5 +1,12 @@
 package dev.penstock.reports.engine;
 
+import dev.penstock.cycles.questions.OperatingCommand;
+import dev.penstock.cycles.questions.OperatingOutcome;
+import dev.penstock.cycles.questions.OperatingPoint;
+import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.trail.EngineFigures;
+import dev.penstock.provenance.CheckFigures;
+import dev.penstock.provenance.LimitCheck;
 import dev.penstock.reports.chart.Curve;
 import dev.penstock.reports.chart.Figure;
 import dev.penstock.reports.chart.Ink;
@@ -9,14 +16,6 @@ import dev.penstock.reports.page.PageTable;
 import dev.penstock.reports.text.FigureJson;
 import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.text.TextTable;
-
-import dev.penstock.cycles.sheet.EngineBalance;
-import dev.penstock.cycles.trail.EngineFigures;
-import dev.penstock.cycles.questions.OperatingCommand;
-import dev.penstock.cycles.questions.OperatingOutcome;
-import dev.penstock.cycles.questions.OperatingPoint;
-import dev.penstock.provenance.CheckFigures;
-import dev.penstock.provenance.LimitCheck;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;

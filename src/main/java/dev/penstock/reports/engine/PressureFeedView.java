@@ -1,5 +1,7 @@
 package dev.penstock.reports.engine;
 
+import dev.penstock.cycles.concept.PressurizationDesign;
+import dev.penstock.cycles.questions.PressureFeed;
 import dev.penstock.reports.chart.Curve;
 import dev.penstock.reports.chart.Figure;
 import dev.penstock.reports.chart.Ink;
@@ -9,9 +11,6 @@ import dev.penstock.reports.page.PageSection;
 import dev.penstock.reports.page.PageTable;
 import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.text.TextTable;
-
-import dev.penstock.cycles.questions.PressureFeed;
-import dev.penstock.cycles.concept.PressurizationDesign;
 import dev.penstock.turbomachinery.feed.PressurantBottle;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -1,10 +1,9 @@
 package dev.penstock.reports.engine;
 
-import dev.penstock.reports.text.Figures;
-import dev.penstock.reports.text.TextTable;
-
 import dev.penstock.cooling.protection.HeatSinkWall;
 import dev.penstock.cooling.protection.ProtectionStudy;
+import dev.penstock.reports.text.Figures;
+import dev.penstock.reports.text.TextTable;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -2,7 +2,6 @@ package dev.penstock.reports.engine;
 
 import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.text.TextTable;
-
 import dev.penstock.turbomachinery.start.TankHeadRun;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

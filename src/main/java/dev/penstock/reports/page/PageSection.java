@@ -1,7 +1,6 @@
 package dev.penstock.reports.page;
 
 import dev.penstock.reports.chart.Figure;
-
 import java.util.List;
 
 /**

@@ -1,7 +1,6 @@
 package dev.penstock.reports.page;
 
 import dev.penstock.reports.chart.Ink;
-
 import freemarker.cache.ClassTemplateLoader;
 import freemarker.core.HTMLOutputFormat;
 import freemarker.template.Configuration;

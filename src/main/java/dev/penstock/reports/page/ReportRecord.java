@@ -1,12 +1,11 @@
 package dev.penstock.reports.page;
 
-import dev.penstock.reports.text.JsonText;
-import dev.penstock.reports.text.Markup;
-import dev.penstock.reports.text.Software;
-
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import dev.penstock.reports.text.JsonText;
+import dev.penstock.reports.text.Markup;
+import dev.penstock.reports.text.Software;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Base64;

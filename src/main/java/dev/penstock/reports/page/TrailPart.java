@@ -1,9 +1,8 @@
 package dev.penstock.reports.page;
 
-import dev.penstock.reports.text.Figures;
-
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.provenance.Trail;
+import dev.penstock.reports.text.Figures;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

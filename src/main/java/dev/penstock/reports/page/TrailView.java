@@ -1,10 +1,9 @@
 package dev.penstock.reports.page;
 
-import dev.penstock.reports.text.Figures;
-
 import dev.penstock.errors.Warning;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.provenance.Trail;
+import dev.penstock.reports.text.Figures;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;

@@ -1,5 +1,11 @@
 package dev.penstock.reports.study;
 
+import dev.penstock.cooling.jacket.JacketFigures;
+import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.trail.EngineFigures;
+import dev.penstock.provenance.CheckFigures;
+import dev.penstock.provenance.LimitCheck;
+import dev.penstock.provenance.Trail;
 import dev.penstock.reports.chart.Figure;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.SpanChart;
@@ -11,13 +17,6 @@ import dev.penstock.reports.text.FigureJson;
 import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.text.Software;
 import dev.penstock.reports.text.TextTable;
-
-import dev.penstock.cooling.jacket.JacketFigures;
-import dev.penstock.cycles.sheet.EngineBalance;
-import dev.penstock.cycles.trail.EngineFigures;
-import dev.penstock.provenance.CheckFigures;
-import dev.penstock.provenance.LimitCheck;
-import dev.penstock.provenance.Trail;
 import dev.penstock.study.Measure;
 import dev.penstock.study.Outcome;
 import java.util.ArrayList;

@@ -1,5 +1,6 @@
 package dev.penstock.reports.study;
 
+import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.reports.chart.Contours;
 import dev.penstock.reports.chart.Curve;
 import dev.penstock.reports.chart.Figure;
@@ -7,8 +8,6 @@ import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.LineChart;
 import dev.penstock.reports.chart.MapChart;
 import dev.penstock.reports.text.Figures;
-
-import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.study.Axis;
 import dev.penstock.study.Measure;
 import dev.penstock.study.Sweep;

@@ -1,5 +1,7 @@
 package dev.penstock.reports.study;
 
+import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.provenance.LimitCheck;
 import dev.penstock.reports.concept.Grounds;
 import dev.penstock.reports.page.Assumptions;
 import dev.penstock.reports.page.PageSection;
@@ -9,9 +11,6 @@ import dev.penstock.reports.text.CsvLine;
 import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.text.Software;
 import dev.penstock.reports.text.TextTable;
-
-import dev.penstock.cycles.sheet.EngineBalance;
-import dev.penstock.provenance.LimitCheck;
 import dev.penstock.study.Axis;
 import dev.penstock.study.Measure;
 import dev.penstock.study.Sweep;

@@ -7,7 +7,6 @@ import dev.penstock.reports.page.PageSection;
 import dev.penstock.reports.page.PageTable;
 import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.text.TextTable;
-
 import dev.penstock.study.Measure;
 import dev.penstock.study.UncertaintyResult;
 import java.util.ArrayList;

@@ -1,8 +1,5 @@
 package dev.penstock.reports.table;
 
-import dev.penstock.reports.page.FigureRows;
-import dev.penstock.reports.page.PageTable;
-
 import dev.penstock.chamber.ChamberFigures;
 import dev.penstock.chamber.loss.LossFigures;
 import dev.penstock.chamber.loss.NamedLoss;
@@ -12,11 +9,13 @@ import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.trail.EngineFigures;
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.LimitCheck;
+import dev.penstock.reports.page.FigureRows;
+import dev.penstock.reports.page.PageTable;
+import dev.penstock.turbomachinery.mass.MassFigures;
+import dev.penstock.turbomachinery.mass.MassItem;
 import dev.penstock.turbomachinery.pump.PumpFigures;
 import dev.penstock.turbomachinery.shaft.ShaftFigures;
 import dev.penstock.turbomachinery.turbine.TurbineFigures;
-import dev.penstock.turbomachinery.mass.MassFigures;
-import dev.penstock.turbomachinery.mass.MassItem;
 import java.util.Comparator;
 import java.util.List;
 
@@ -151,7 +150,7 @@ public final class EngineTables {
 
     /** @return limits, the tightest first */
     public static PageTable limits(List<LimitCheck> limits) {
-         return limits(limits, "title value limit margin verdict source");
+        return limits(limits, "title value limit margin verdict source");
     }
 
     public static PageTable limits(List<LimitCheck> limits, String keys) {

@@ -1,13 +1,12 @@
 package dev.penstock.reports.table;
 
+import dev.penstock.provenance.Trail;
 import dev.penstock.reports.chart.Figure;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.SpanChart;
 import dev.penstock.reports.page.PageSection;
 import dev.penstock.reports.page.PageTable;
 import dev.penstock.reports.text.Figures;
-
-import dev.penstock.provenance.Trail;
 import dev.penstock.vehicle.stage.BoosterSizing;
 import dev.penstock.vehicle.stage.StageSizing;
 import dev.penstock.vehicle.stage.VehicleSizing;

@@ -1,7 +1,6 @@
 package dev.penstock.reports.text;
 
 import dev.penstock.reports.page.PageTable;
-
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,5 +1,7 @@
 package dev.penstock.reports.vehicle;
 
+import dev.penstock.provenance.CheckFigures;
+import dev.penstock.provenance.LimitCheck;
 import dev.penstock.reports.chart.Curve;
 import dev.penstock.reports.chart.Figure;
 import dev.penstock.reports.chart.Ink;
@@ -10,9 +12,6 @@ import dev.penstock.reports.page.PageTable;
 import dev.penstock.reports.text.FigureJson;
 import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.text.TextTable;
-
-import dev.penstock.provenance.CheckFigures;
-import dev.penstock.provenance.LimitCheck;
 import dev.penstock.vehicle.FlownSizing;
 import dev.penstock.vehicle.StageReturn;
 import dev.penstock.vehicle.ascent.AscentPoint;

@@ -3,7 +3,6 @@ package dev.penstock.reports.vehicle;
 import dev.penstock.reports.table.VehicleTables;
 import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.text.TextTable;
-
 import dev.penstock.vehicle.plan.Recovery;
 import dev.penstock.vehicle.stage.StageSizing;
 import dev.penstock.vehicle.trade.ReuseTrade;

@@ -13,7 +13,6 @@ import dev.penstock.reports.table.VehicleTables;
 import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.text.Software;
 import dev.penstock.reports.text.TextTable;
-
 import dev.penstock.study.TradeResult;
 import dev.penstock.vehicle.stage.VehicleSizing;
 import dev.penstock.vehicle.trade.ClosingCurve;

@@ -1,5 +1,6 @@
 package dev.penstock.reports.vehicle;
 
+import dev.penstock.provenance.CheckFigures;
 import dev.penstock.reports.chart.Figure;
 import dev.penstock.reports.concept.Grounds;
 import dev.penstock.reports.engine.BalanceText;
@@ -12,15 +13,13 @@ import dev.penstock.reports.text.FigureJson;
 import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.text.Software;
 import dev.penstock.reports.text.TextTable;
-
-import dev.penstock.provenance.CheckFigures;
-import dev.penstock.vehicle.stage.BoosterSizing;
 import dev.penstock.vehicle.FlownSizing;
 import dev.penstock.vehicle.SizingTrail;
 import dev.penstock.vehicle.StageReturn;
+import dev.penstock.vehicle.mass.MassTable;
+import dev.penstock.vehicle.stage.BoosterSizing;
 import dev.penstock.vehicle.stage.StageSizing;
 import dev.penstock.vehicle.stage.VehicleSizing;
-import dev.penstock.vehicle.mass.MassTable;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

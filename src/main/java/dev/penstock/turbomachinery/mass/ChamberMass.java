@@ -1,7 +1,7 @@
 package dev.penstock.turbomachinery.mass;
 
-import dev.penstock.chamber.contour.ChamberContour;
 import dev.penstock.chamber.ChamberPerformance;
+import dev.penstock.chamber.contour.ChamberContour;
 import dev.penstock.chamber.contour.ContourPoint;
 import dev.penstock.provenance.ModelCard;
 import java.util.List;

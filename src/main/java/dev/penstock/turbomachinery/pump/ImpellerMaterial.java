@@ -1,8 +1,8 @@
 package dev.penstock.turbomachinery.pump;
 
+import dev.penstock.fluids.Propellant;
 import dev.penstock.fluids.traits.Metal;
 import dev.penstock.fluids.traits.MetalAttack;
-import dev.penstock.fluids.Propellant;
 import dev.penstock.provenance.Spread;
 import java.util.Optional;
 

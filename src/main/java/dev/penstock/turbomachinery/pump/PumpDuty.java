@@ -2,8 +2,8 @@ package dev.penstock.turbomachinery.pump;
 
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.errors.Require;
-import dev.penstock.fluids.state.FluidState;
 import dev.penstock.fluids.Propellant;
+import dev.penstock.fluids.state.FluidState;
 
 /**
  * What a cycle asks of a pump.

@@ -1,7 +1,7 @@
 package dev.penstock.turbomachinery.pump;
 
-import dev.penstock.fluids.state.FluidState;
 import dev.penstock.fluids.Propellant;
+import dev.penstock.fluids.state.FluidState;
 import dev.penstock.provenance.ModelCard;
 import java.util.List;
 

@@ -1,11 +1,10 @@
 package dev.penstock.turbomachinery.pump;
 
-import dev.penstock.turbomachinery.speed.ShaftTorsion;
-import dev.penstock.turbomachinery.speed.SpeedLimit;
-
 import dev.penstock.errors.Warning;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.quantities.Constants;
+import dev.penstock.turbomachinery.speed.ShaftTorsion;
+import dev.penstock.turbomachinery.speed.SpeedLimit;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;

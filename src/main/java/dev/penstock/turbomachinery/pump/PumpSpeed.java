@@ -1,11 +1,10 @@
 package dev.penstock.turbomachinery.pump;
 
-import dev.penstock.turbomachinery.speed.ShaftTorsion;
-import dev.penstock.turbomachinery.speed.SpeedLimit;
-
 import dev.penstock.numerics.RootFinder;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.quantities.Constants;
+import dev.penstock.turbomachinery.speed.ShaftTorsion;
+import dev.penstock.turbomachinery.speed.SpeedLimit;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,9 +1,8 @@
 package dev.penstock.turbomachinery.pump;
 
-import dev.penstock.turbomachinery.speed.Smooth;
-
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.quantities.Constants;
+import dev.penstock.turbomachinery.speed.Smooth;
 import java.util.List;
 
 /**

@@ -1,10 +1,9 @@
 package dev.penstock.turbomachinery.pump;
 
-import dev.penstock.turbomachinery.speed.Smooth;
-
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.fluids.state.FluidState;
 import dev.penstock.quantities.Constants;
+import dev.penstock.turbomachinery.speed.Smooth;
 
 /**
  * Suction side of a pump: what head the inlet offers and what an inducer of given flow coefficient needs. Remembers the

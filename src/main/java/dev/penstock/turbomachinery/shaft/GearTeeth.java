@@ -1,12 +1,11 @@
 package dev.penstock.turbomachinery.shaft;
 
-import dev.penstock.turbomachinery.pump.PumpDesign;
-import dev.penstock.turbomachinery.pump.PumpSpeed;
-import dev.penstock.turbomachinery.speed.Smooth;
-
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.provenance.Spread;
 import dev.penstock.provenance.UncertainInput;
+import dev.penstock.turbomachinery.pump.PumpDesign;
+import dev.penstock.turbomachinery.pump.PumpSpeed;
+import dev.penstock.turbomachinery.speed.Smooth;
 import java.util.List;
 
 /**

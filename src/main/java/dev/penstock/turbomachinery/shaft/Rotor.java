@@ -3,7 +3,6 @@ package dev.penstock.turbomachinery.shaft;
 import dev.penstock.turbomachinery.pump.LightLiquid;
 import dev.penstock.turbomachinery.pump.PumpSizing;
 import dev.penstock.turbomachinery.turbine.TurbineSizing;
-
 import java.util.List;
 
 /**

@@ -1,8 +1,5 @@
 package dev.penstock.turbomachinery.shaft;
 
-import dev.penstock.turbomachinery.pump.PumpSpeed;
-import dev.penstock.turbomachinery.speed.ShaftTorsion;
-
 import static dev.penstock.provenance.Place.Role.PUMPS;
 import static dev.penstock.provenance.Place.Role.TURBINES;
 import static dev.penstock.provenance.Place.given;
@@ -14,6 +11,8 @@ import dev.penstock.provenance.FigureTable;
 import dev.penstock.provenance.Origin;
 import dev.penstock.provenance.Place;
 import dev.penstock.quantities.Notation;
+import dev.penstock.turbomachinery.pump.PumpSpeed;
+import dev.penstock.turbomachinery.speed.ShaftTorsion;
 
 /** What a shaft publishes. */
 public final class ShaftFigures {

@@ -1,13 +1,12 @@
 package dev.penstock.turbomachinery.shaft;
 
+import dev.penstock.errors.Warning;
+import dev.penstock.fluids.Propellant;
+import dev.penstock.provenance.LimitCheck;
 import dev.penstock.turbomachinery.pump.PumpSizing;
 import dev.penstock.turbomachinery.speed.CriticalSpeed;
 import dev.penstock.turbomachinery.speed.ShaftTorsion;
 import dev.penstock.turbomachinery.turbine.TurbineSizing;
-
-import dev.penstock.errors.Warning;
-import dev.penstock.fluids.Propellant;
-import dev.penstock.provenance.LimitCheck;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

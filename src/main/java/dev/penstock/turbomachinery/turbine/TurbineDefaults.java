@@ -1,9 +1,8 @@
 package dev.penstock.turbomachinery.turbine;
 
-import dev.penstock.turbomachinery.pump.PumpDefaults;
-
 import dev.penstock.provenance.Spread;
 import dev.penstock.provenance.UncertainInput;
+import dev.penstock.turbomachinery.pump.PumpDefaults;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;

@@ -1,7 +1,5 @@
 package dev.penstock.turbomachinery.turbine;
 
-import dev.penstock.turbomachinery.pump.PumpFigures;
-
 import static dev.penstock.provenance.Place.Role.INLET;
 import static dev.penstock.provenance.Place.Role.OUTLET;
 import static dev.penstock.provenance.Place.Role.SHAFT;
@@ -13,6 +11,7 @@ import static dev.penstock.quantities.Notation.significant;
 import dev.penstock.provenance.FigureTable;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.quantities.Notation;
+import dev.penstock.turbomachinery.pump.PumpFigures;
 import java.util.Locale;
 
 /** What a turbine publishes. */

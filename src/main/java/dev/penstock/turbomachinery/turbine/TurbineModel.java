@@ -1,10 +1,9 @@
 package dev.penstock.turbomachinery.turbine;
 
-import dev.penstock.turbomachinery.speed.SpeedLimit;
-
 import dev.penstock.errors.Warning;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.provenance.ModelCard;
+import dev.penstock.turbomachinery.speed.SpeedLimit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -184,7 +183,7 @@ public final class TurbineModel {
                 wheel.height,
                 wheel.admission,
                 wheel.annulusSpeed,
-                 untaperedRootStress(wheel.annulusSpeed),
+                untaperedRootStress(wheel.annulusSpeed),
                 limits,
                 warnings(name, settled, wheel, wheel.pitchLineSpeed / gas.spoutingVelocity));
     }

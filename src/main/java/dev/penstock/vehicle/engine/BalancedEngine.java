@@ -1,8 +1,8 @@
 package dev.penstock.vehicle.engine;
 
+import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.sheet.ExhaustJet;
-import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.sheet.Station;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.errors.Require;

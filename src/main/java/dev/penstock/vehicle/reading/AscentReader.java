@@ -1,13 +1,12 @@
 package dev.penstock.vehicle.reading;
 
-import dev.penstock.vehicle.plan.AscentPlan;
-
 import dev.penstock.input.InputTable;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
 import dev.penstock.vehicle.ascent.AscentMission;
 import dev.penstock.vehicle.ascent.DragTable;
 import dev.penstock.vehicle.ascent.Planet;
+import dev.penstock.vehicle.plan.AscentPlan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

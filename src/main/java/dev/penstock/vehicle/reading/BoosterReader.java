@@ -1,12 +1,11 @@
 package dev.penstock.vehicle.reading;
 
-import dev.penstock.vehicle.plan.Allowances;
-import dev.penstock.vehicle.plan.BoosterPlan;
-import dev.penstock.vehicle.plan.EngineCount;
-
 import dev.penstock.input.InputTable;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
+import dev.penstock.vehicle.plan.Allowances;
+import dev.penstock.vehicle.plan.BoosterPlan;
+import dev.penstock.vehicle.plan.EngineCount;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.OptionalDouble;

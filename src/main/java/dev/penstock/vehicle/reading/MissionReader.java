@@ -1,12 +1,11 @@
 package dev.penstock.vehicle.reading;
 
-import dev.penstock.vehicle.plan.DeltaVBudget;
-
 import dev.penstock.input.InputTable;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
-import dev.penstock.vehicle.plan.DeltaVBudget.Kind;
 import dev.penstock.vehicle.ascent.Planet;
+import dev.penstock.vehicle.plan.DeltaVBudget;
+import dev.penstock.vehicle.plan.DeltaVBudget.Kind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

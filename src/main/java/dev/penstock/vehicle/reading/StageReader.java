@@ -1,14 +1,13 @@
 package dev.penstock.vehicle.reading;
 
-import dev.penstock.vehicle.plan.Allowances;
-import dev.penstock.vehicle.plan.EngineCount;
-import dev.penstock.vehicle.plan.Recovery;
-import dev.penstock.vehicle.plan.StagePlan;
-
 import dev.penstock.input.InputTable;
 import dev.penstock.quantities.Constants;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
+import dev.penstock.vehicle.plan.Allowances;
+import dev.penstock.vehicle.plan.EngineCount;
+import dev.penstock.vehicle.plan.Recovery;
+import dev.penstock.vehicle.plan.StagePlan;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;

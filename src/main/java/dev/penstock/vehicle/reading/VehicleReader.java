@@ -1,11 +1,5 @@
 package dev.penstock.vehicle.reading;
 
-import dev.penstock.vehicle.plan.AscentPlan;
-import dev.penstock.vehicle.plan.BoosterPlan;
-import dev.penstock.vehicle.plan.DeltaVBudget;
-import dev.penstock.vehicle.plan.StagePlan;
-import dev.penstock.vehicle.plan.VehiclePlan;
-
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.ConceptDocument;
 import dev.penstock.errors.InvalidInput;
@@ -14,6 +8,11 @@ import dev.penstock.input.InputFile;
 import dev.penstock.input.InputTable;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
+import dev.penstock.vehicle.plan.AscentPlan;
+import dev.penstock.vehicle.plan.BoosterPlan;
+import dev.penstock.vehicle.plan.DeltaVBudget;
+import dev.penstock.vehicle.plan.StagePlan;
+import dev.penstock.vehicle.plan.VehiclePlan;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;

@@ -1,12 +1,11 @@
 package dev.penstock.vehicle.stage;
 
-import dev.penstock.vehicle.plan.Allowances;
-import dev.penstock.vehicle.plan.BoosterPlan;
-
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.vehicle.engine.EnginePerformance;
 import dev.penstock.vehicle.mass.MassTable;
 import dev.penstock.vehicle.mass.StageContents;
+import dev.penstock.vehicle.plan.Allowances;
+import dev.penstock.vehicle.plan.BoosterPlan;
 import java.util.Locale;
 
 /**

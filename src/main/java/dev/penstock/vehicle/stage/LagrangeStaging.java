@@ -1,11 +1,10 @@
 package dev.penstock.vehicle.stage;
 
-import dev.penstock.vehicle.VehicleSizer;
-
 import dev.penstock.errors.LimitReached;
 import dev.penstock.errors.Require;
 import dev.penstock.numerics.RootFinder;
 import dev.penstock.provenance.ModelCard;
+import dev.penstock.vehicle.VehicleSizer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

@@ -1,11 +1,10 @@
 package dev.penstock.vehicle.stage;
 
-import dev.penstock.vehicle.plan.DeltaVBudget;
-
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.errors.Require;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.quantities.Constants;
+import dev.penstock.vehicle.plan.DeltaVBudget;
 import java.util.List;
 
 /**

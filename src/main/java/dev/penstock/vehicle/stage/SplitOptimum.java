@@ -1,10 +1,9 @@
 package dev.penstock.vehicle.stage;
 
+import dev.penstock.numerics.Minimizer;
 import dev.penstock.vehicle.plan.EngineCount;
 import dev.penstock.vehicle.plan.StagePlan;
 import dev.penstock.vehicle.plan.VehiclePlan;
-
-import dev.penstock.numerics.Minimizer;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;

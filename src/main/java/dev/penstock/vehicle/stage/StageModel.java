@@ -1,12 +1,11 @@
 package dev.penstock.vehicle.stage;
 
-import dev.penstock.vehicle.plan.Allowances;
-import dev.penstock.vehicle.plan.StagePlan;
-
 import dev.penstock.quantities.Constants;
 import dev.penstock.vehicle.engine.EnginePerformance;
 import dev.penstock.vehicle.mass.MassTable;
 import dev.penstock.vehicle.mass.StageContents;
+import dev.penstock.vehicle.plan.Allowances;
+import dev.penstock.vehicle.plan.StagePlan;
 import java.util.Optional;
 
 /**

@@ -1,10 +1,9 @@
 package dev.penstock.vehicle.stage;
 
-import dev.penstock.vehicle.plan.EngineCount;
-
 import dev.penstock.errors.LimitReached;
 import dev.penstock.numerics.RootFinder;
 import dev.penstock.quantities.Constants;
+import dev.penstock.vehicle.plan.EngineCount;
 import java.util.Locale;
 import java.util.Optional;
 

@@ -1,9 +1,8 @@
 package dev.penstock.vehicle.stage;
 
-import dev.penstock.vehicle.plan.VehiclePlan;
-
 import dev.penstock.errors.Require;
 import dev.penstock.errors.Warning;
+import dev.penstock.vehicle.plan.VehiclePlan;
 import java.util.List;
 import java.util.OptionalDouble;
 

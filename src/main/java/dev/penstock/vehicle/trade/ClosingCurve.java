@@ -1,9 +1,9 @@
 package dev.penstock.vehicle.trade;
 
 import dev.penstock.errors.Require;
+import dev.penstock.vehicle.engine.EnginePerformance;
 import dev.penstock.vehicle.plan.Allowances;
 import dev.penstock.vehicle.stage.RocketEquation;
-import dev.penstock.vehicle.engine.EnginePerformance;
 import java.util.ArrayList;
 import java.util.List;
 

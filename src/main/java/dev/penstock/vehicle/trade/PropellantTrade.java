@@ -1,11 +1,11 @@
 package dev.penstock.vehicle.trade;
 
 import dev.penstock.errors.LimitReached;
-import dev.penstock.vehicle.stage.StageSizing;
-import dev.penstock.vehicle.plan.VehiclePlan;
 import dev.penstock.vehicle.VehicleSizer;
-import dev.penstock.vehicle.stage.VehicleSizing;
 import dev.penstock.vehicle.engine.EnginePerformance;
+import dev.penstock.vehicle.plan.VehiclePlan;
+import dev.penstock.vehicle.stage.StageSizing;
+import dev.penstock.vehicle.stage.VehicleSizing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -2,14 +2,14 @@ package dev.penstock.vehicle.trade;
 
 import dev.penstock.errors.LimitReached;
 import dev.penstock.vehicle.EngineSource;
-import dev.penstock.vehicle.plan.Recovery;
-import dev.penstock.vehicle.plan.StagePlan;
-import dev.penstock.vehicle.plan.VehiclePlan;
 import dev.penstock.vehicle.VehicleSizer;
-import dev.penstock.vehicle.stage.VehicleSizing;
 import dev.penstock.vehicle.mass.BuiltUpDryMass;
 import dev.penstock.vehicle.mass.DryMassModel;
 import dev.penstock.vehicle.mass.RecoveryHardware;
+import dev.penstock.vehicle.plan.Recovery;
+import dev.penstock.vehicle.plan.StagePlan;
+import dev.penstock.vehicle.plan.VehiclePlan;
+import dev.penstock.vehicle.stage.VehicleSizing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

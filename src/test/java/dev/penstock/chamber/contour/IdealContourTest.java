@@ -1,11 +1,10 @@
 package dev.penstock.chamber.contour;
 
-import dev.penstock.chamber.design.CombustorDesign;
-import dev.penstock.chamber.design.NozzleDesign;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.penstock.chamber.design.CombustorDesign;
+import dev.penstock.chamber.design.NozzleDesign;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;

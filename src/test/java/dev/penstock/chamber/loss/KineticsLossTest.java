@@ -1,5 +1,8 @@
 package dev.penstock.chamber.loss;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
 import dev.penstock.chamber.ChamberPerformance;
 import dev.penstock.chamber.Mixtures;
 import dev.penstock.chamber.ThrustChamber;
@@ -10,10 +13,6 @@ import dev.penstock.chamber.design.LossKind;
 import dev.penstock.chamber.design.NozzleDesign;
 import dev.penstock.chamber.flow.ExpansionMode;
 import dev.penstock.chamber.flow.NozzleFlow;
-
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
-
 import dev.penstock.combustion.equilibrium.Reactants;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -1,11 +1,10 @@
 package dev.penstock.combustion.species;
 
-import dev.penstock.combustion.Mixtures;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.penstock.combustion.Mixtures;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.quantities.Constants;
 import java.io.IOException;

@@ -1,10 +1,9 @@
 package dev.penstock.cooling.coolant;
 
-import dev.penstock.cooling.Cases;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.penstock.cooling.Cases;
 import dev.penstock.fluids.state.Fluid;
 import org.junit.jupiter.api.Test;
 

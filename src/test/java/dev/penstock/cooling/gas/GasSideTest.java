@@ -1,5 +1,8 @@
 package dev.penstock.cooling.gas;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
 import dev.penstock.cooling.Cases;
 import dev.penstock.cooling.design.ChannelLayout;
 import dev.penstock.cooling.design.CoolantRoute;
@@ -10,10 +13,6 @@ import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cooling.jacket.JacketSolver;
 import dev.penstock.cooling.wall.Coating;
 import dev.penstock.cooling.wall.WallDesign;
-
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
-
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;

@@ -1,5 +1,9 @@
 package dev.penstock.cooling.jacket;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
 import dev.penstock.cooling.Cases;
 import dev.penstock.cooling.design.ChannelLayout;
 import dev.penstock.cooling.design.ChannelSection;
@@ -9,11 +13,6 @@ import dev.penstock.cooling.design.JacketDesign;
 import dev.penstock.cooling.design.JacketLoad;
 import dev.penstock.cooling.wall.ChannelKind;
 import dev.penstock.cooling.wall.WallDesign;
-
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.assertj.core.api.Assertions.within;
-
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.OutsideValidity;
 import java.util.List;

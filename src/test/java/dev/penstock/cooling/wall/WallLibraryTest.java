@@ -1,10 +1,9 @@
 package dev.penstock.cooling.wall;
 
-import dev.penstock.cooling.Cases;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import dev.penstock.cooling.Cases;
 import dev.penstock.errors.InvalidInput;
 import java.io.IOException;
 import java.nio.file.Files;

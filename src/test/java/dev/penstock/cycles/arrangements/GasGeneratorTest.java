@@ -1,14 +1,13 @@
 package dev.penstock.cycles.arrangements;
 
-import dev.penstock.cycles.Concepts;
-import dev.penstock.cycles.concept.Concept;
-import dev.penstock.cycles.sheet.EngineBalance;
-import dev.penstock.cycles.sheet.ExhaustJet;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.penstock.cycles.Concepts;
+import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.sheet.ExhaustJet;
 import dev.penstock.errors.LimitReached;
 import dev.penstock.turbomachinery.pump.PumpSizing;
 import dev.penstock.turbomachinery.turbine.TurbineSizing;

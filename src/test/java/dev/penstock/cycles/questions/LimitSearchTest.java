@@ -1,5 +1,9 @@
 package dev.penstock.cycles.questions;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
 import dev.penstock.cycles.Concepts;
 import dev.penstock.cycles.arrangements.FullFlow;
 import dev.penstock.cycles.arrangements.GasGenerator;
@@ -7,11 +11,6 @@ import dev.penstock.cycles.arrangements.PressureFed;
 import dev.penstock.cycles.arrangements.StagedCombustion;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.sheet.Station;
-
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.assertj.core.api.Assertions.within;
-
 import dev.penstock.errors.LimitReached;
 import java.util.Map;
 import org.junit.jupiter.api.Test;

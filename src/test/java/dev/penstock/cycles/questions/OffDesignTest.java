@@ -1,13 +1,12 @@
 package dev.penstock.cycles.questions;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
 import dev.penstock.cycles.Concepts;
 import dev.penstock.cycles.arrangements.Cycle;
 import dev.penstock.cycles.arrangements.StagedCombustion;
 import dev.penstock.cycles.sheet.EngineBalance;
-
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
-
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;

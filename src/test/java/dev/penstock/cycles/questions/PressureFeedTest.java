@@ -1,16 +1,15 @@
 package dev.penstock.cycles.questions;
 
-import dev.penstock.cycles.Concepts;
-import dev.penstock.cycles.arrangements.GasGenerator;
-import dev.penstock.cycles.arrangements.PressureFed;
-import dev.penstock.cycles.sheet.Component;
-import dev.penstock.cycles.sheet.EngineBalance;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import dev.penstock.cycles.Concepts;
+import dev.penstock.cycles.arrangements.GasGenerator;
+import dev.penstock.cycles.arrangements.PressureFed;
+import dev.penstock.cycles.sheet.Component;
+import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.InvalidInput;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,12 +1,11 @@
 package dev.penstock.cycles.questions;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import dev.penstock.cycles.Concepts;
 import dev.penstock.cycles.concept.ConceptInput;
 import dev.penstock.cycles.concept.UncertainValue;
 import dev.penstock.cycles.sheet.EngineBalance;
-
-import static org.assertj.core.api.Assertions.assertThat;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

@@ -1,5 +1,8 @@
 package dev.penstock.cycles.reading;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
 import dev.penstock.cycles.Concepts;
 import dev.penstock.cycles.arrangements.Expander;
 import dev.penstock.cycles.arrangements.FullFlow;
@@ -10,10 +13,6 @@ import dev.penstock.cycles.concept.Burner;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.ConceptInput;
 import dev.penstock.cycles.concept.Side;
-
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.catchThrowableOfType;
-
 import dev.penstock.errors.InvalidInput;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,13 +1,12 @@
 package dev.penstock.fluids.coolprop;
 
-import dev.penstock.fluids.state.Fluid;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import dev.penstock.errors.PropertyFailure;
+import dev.penstock.fluids.state.Fluid;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,16 +1,15 @@
 package dev.penstock.fluids.coolprop;
 
-import dev.penstock.fluids.state.Fluid;
-import dev.penstock.fluids.state.FluidCursor;
-import dev.penstock.fluids.state.FluidState;
-import dev.penstock.fluids.state.Phase;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PropertyFailure;
+import dev.penstock.fluids.state.Fluid;
+import dev.penstock.fluids.state.FluidCursor;
+import dev.penstock.fluids.state.FluidState;
+import dev.penstock.fluids.state.Phase;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;

@@ -1,7 +1,6 @@
 package dev.penstock.fluids.coolprop;
 
 import dev.penstock.fluids.FluidLibrary;
-
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;

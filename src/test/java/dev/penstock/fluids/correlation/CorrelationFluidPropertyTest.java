@@ -1,15 +1,14 @@
 package dev.penstock.fluids.correlation;
 
-import dev.penstock.fluids.FluidLibrary;
-import dev.penstock.fluids.state.Fluid;
-import dev.penstock.fluids.state.FluidRange;
-import dev.penstock.fluids.state.FluidState;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.penstock.errors.PropertyFailure;
+import dev.penstock.fluids.FluidLibrary;
+import dev.penstock.fluids.state.Fluid;
+import dev.penstock.fluids.state.FluidRange;
+import dev.penstock.fluids.state.FluidState;
 import java.nio.file.Path;
 import java.util.List;
 import net.jqwik.api.Arbitraries;

@@ -1,16 +1,15 @@
 package dev.penstock.fluids.table;
 
-import dev.penstock.fluids.FluidLibrary;
-import dev.penstock.fluids.coolprop.CoolPropWay;
-import dev.penstock.fluids.state.Fluid;
-import dev.penstock.fluids.state.FluidCursor;
-import dev.penstock.fluids.state.Phase;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.penstock.errors.OutsideValidity;
+import dev.penstock.fluids.FluidLibrary;
+import dev.penstock.fluids.coolprop.CoolPropWay;
+import dev.penstock.fluids.state.Fluid;
+import dev.penstock.fluids.state.FluidCursor;
+import dev.penstock.fluids.state.Phase;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.Parameter;

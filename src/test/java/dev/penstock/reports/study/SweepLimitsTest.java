@@ -1,11 +1,10 @@
 package dev.penstock.reports.study;
 
-import dev.penstock.reports.chart.Figure;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.input.HomeFolder;
+import dev.penstock.reports.chart.Figure;
 import dev.penstock.study.Axis;
 import dev.penstock.study.EngineRuns;
 import dev.penstock.study.Progress;

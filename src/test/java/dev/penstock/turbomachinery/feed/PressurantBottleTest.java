@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import dev.penstock.errors.LimitReached;
-import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.FluidLibrary;
+import dev.penstock.fluids.state.Fluid;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;

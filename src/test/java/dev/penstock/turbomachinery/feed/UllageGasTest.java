@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import dev.penstock.errors.OutsideValidity;
-import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.FluidLibrary;
+import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.state.FluidState;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -3,8 +3,8 @@ package dev.penstock.turbomachinery.pump;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
-import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.FluidLibrary;
+import dev.penstock.fluids.state.Fluid;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

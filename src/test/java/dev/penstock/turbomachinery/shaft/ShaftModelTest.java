@@ -1,5 +1,11 @@
 package dev.penstock.turbomachinery.shaft;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
+
+import dev.penstock.fluids.Propellant;
+import dev.penstock.fluids.state.FluidState;
 import dev.penstock.turbomachinery.ConstantDensityLiquid;
 import dev.penstock.turbomachinery.PerfectGas;
 import dev.penstock.turbomachinery.pump.PumpDefaults;
@@ -12,13 +18,6 @@ import dev.penstock.turbomachinery.turbine.TurbineDesign;
 import dev.penstock.turbomachinery.turbine.TurbineDuty;
 import dev.penstock.turbomachinery.turbine.TurbineModel;
 import dev.penstock.turbomachinery.turbine.TurbineSizing;
-
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
-import static org.assertj.core.api.Assertions.withinPercentage;
-
-import dev.penstock.fluids.state.FluidState;
-import dev.penstock.fluids.Propellant;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;

@@ -1,5 +1,12 @@
 package dev.penstock.turbomachinery.speed;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
+
+import dev.penstock.combustion.WorkingFluid;
+import dev.penstock.fluids.FluidLibrary;
+import dev.penstock.fluids.Propellant;
 import dev.penstock.turbomachinery.PerfectGas;
 import dev.penstock.turbomachinery.pump.PumpDefaults;
 import dev.penstock.turbomachinery.pump.PumpDesign;
@@ -12,14 +19,6 @@ import dev.penstock.turbomachinery.turbine.TurbineDuty;
 import dev.penstock.turbomachinery.turbine.TurbineModel;
 import dev.penstock.turbomachinery.turbine.TurbineSizing;
 import dev.penstock.turbomachinery.turbine.TurbineType;
-
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
-import static org.assertj.core.api.Assertions.withinPercentage;
-
-import dev.penstock.combustion.WorkingFluid;
-import dev.penstock.fluids.FluidLibrary;
-import dev.penstock.fluids.Propellant;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import dev.penstock.errors.LimitReached;
-import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.FluidLibrary;
+import dev.penstock.fluids.state.Fluid;
 import dev.penstock.turbomachinery.SampleTurbine;
 import dev.penstock.turbomachinery.turbine.TurbineMap;
 import org.junit.jupiter.api.Test;

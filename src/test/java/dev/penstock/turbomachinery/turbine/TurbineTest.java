@@ -1,11 +1,10 @@
 package dev.penstock.turbomachinery.turbine;
 
-import dev.penstock.turbomachinery.PerfectGas;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import dev.penstock.turbomachinery.PerfectGas;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;

@@ -1,12 +1,12 @@
 package dev.penstock.vehicle.mass;
 
-import java.util.List;
-import dev.penstock.provenance.ModelCard;
 import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.state.FluidCursor;
 import dev.penstock.fluids.state.FluidRange;
 import dev.penstock.fluids.state.FluidState;
 import dev.penstock.fluids.state.Phase;
+import dev.penstock.provenance.ModelCard;
+import java.util.List;
 import java.util.OptionalDouble;
 
 /** A gas of constant heat capacity, for limits that a real gas does not reach. */
@@ -22,7 +22,13 @@ record IdealGas(double molarMass, double gamma) implements Fluid {
 
     @Override
     public ModelCard model() {
-        return new ModelCard("test.fluid", "a gas of constant heat capacity", "exact", "everywhere", "none", List.of("by definition"));
+        return new ModelCard(
+                "test.fluid",
+                "a gas of constant heat capacity",
+                "exact",
+                "everywhere",
+                "none",
+                List.of("by definition"));
     }
 
     @Override

@@ -1,16 +1,15 @@
 package dev.penstock.vehicle.reading;
 
-import dev.penstock.vehicle.plan.AscentPlan;
-import dev.penstock.vehicle.plan.DeltaVBudget;
-import dev.penstock.vehicle.plan.Recovery;
-import dev.penstock.vehicle.plan.StagePlan;
-import dev.penstock.vehicle.plan.VehiclePlan;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.vehicle.mass.StructuralCoefficient;
+import dev.penstock.vehicle.plan.AscentPlan;
+import dev.penstock.vehicle.plan.DeltaVBudget;
+import dev.penstock.vehicle.plan.Recovery;
+import dev.penstock.vehicle.plan.StagePlan;
+import dev.penstock.vehicle.plan.VehiclePlan;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

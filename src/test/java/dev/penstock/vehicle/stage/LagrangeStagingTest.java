@@ -1,21 +1,20 @@
 package dev.penstock.vehicle.stage;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.penstock.errors.LimitReached;
 import dev.penstock.vehicle.SampleEngines;
 import dev.penstock.vehicle.VehicleSizer;
+import dev.penstock.vehicle.engine.EnginePerformance;
+import dev.penstock.vehicle.mass.StructuralCoefficient;
 import dev.penstock.vehicle.plan.Allowances;
 import dev.penstock.vehicle.plan.DeltaVBudget;
 import dev.penstock.vehicle.plan.EngineCount;
 import dev.penstock.vehicle.plan.Recovery;
 import dev.penstock.vehicle.plan.StagePlan;
 import dev.penstock.vehicle.plan.VehiclePlan;
-
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.assertj.core.api.Assertions.within;
-
-import dev.penstock.errors.LimitReached;
-import dev.penstock.vehicle.engine.EnginePerformance;
-import dev.penstock.vehicle.mass.StructuralCoefficient;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;

@@ -1,13 +1,12 @@
 package dev.penstock.vehicle.stage;
 
-import dev.penstock.vehicle.plan.DeltaVBudget;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.vehicle.ascent.Planet;
+import dev.penstock.vehicle.plan.DeltaVBudget;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
