@@ -166,6 +166,53 @@ class PropellantFilesTest {
                 });
     }
 
+    /** What a role needs must be there: no model makes it up from a name. */
+    @ParameterizedTest
+    @CsvSource({
+        "udmh, soot = false, combustion.soot",
+        "udmh, releases_ammonia = true, combustion.releases_ammonia",
+        "udmh, 'injected_as = \"liquid\"', combustion.injected_as",
+        "udmh, 'characteristic_length = \"0.9 m\"', combustion.characteristic_length",
+        "udmh, [combustion.energy_release], combustion.energy_release",
+        "udmh, collapse_factor = 1.15, tank.collapse_factor",
+        "udmh, 'correlation = \"sieder-tate\"', cooling.correlation",
+        "nitrogen-tetroxide, [metals.titanium], metals",
+    })
+    void whatARoleNeedsMustBeThere(String id, String line, String key) throws IOException {
+        String good = Files.readString(HOME.resolve("fluids/" + id + ".toml"));
+        assertThat(good).contains(line);
+        boolean table = line.startsWith("[");
+        write("bad", table ? good.replaceAll("(?s)\\Q" + line + "\\E.*?(?=\n\\[|$)", "") : good.replace(line, ""));
+        assertThatThrownBy(() -> FluidLibrary.open(folder).propellant("bad"))
+                .isInstanceOfSatisfying(InvalidInput.class, e -> assertThat(e.problems())
+                        .anySatisfy(problem -> {
+                            assertThat(problem.key()).isEqualTo(key);
+                            assertThat(problem.value()).isEqualTo("missing");
+                        }));
+    }
+
+    @Test
+    void aMisspeltTraitIsNamed() throws IOException {
+        String good = Files.readString(HOME.resolve("fluids/udmh.toml"));
+        write("bad", good.replace("soot = false", "sooth = false"));
+        assertThatThrownBy(() -> FluidLibrary.open(folder).propellant("bad"))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessageContaining("did you mean soot?");
+    }
+
+    /** 200 K divides the two: kerosene's file knows no insulation, propane's has both factors. */
+    @Test
+    void aStateThatTheFileDoesNotProvideForIsRefused() {
+        Propellant kerosene = LIBRARY.propellant("rp-1");
+        assertThatThrownBy(() -> kerosene.needed(kerosene.tank().insulationMass(), "tank.insulation_mass", "a mass"))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessageContaining("fluids/rp-1.toml")
+                .hasMessageContaining("tank.insulation_mass");
+        Propellant propane = LIBRARY.propellant("propane");
+        assertThat(propane.collapseFactor(231)).isEqualTo(1.15);
+        assertThat(propane.collapseFactor(100)).isEqualTo(1.4);
+    }
+
     @Test
     void aFluidIsAddedByAFileAlone() throws IOException {
         String copy = Files.readString(HOME.resolve("fluids/udmh.toml"));
