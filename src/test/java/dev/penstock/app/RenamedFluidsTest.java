@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -46,6 +47,14 @@ class RenamedFluidsTest {
             Path file = HOME.resolve("fluids").resolve(id + ".toml");
             Files.copy(file, fluids.resolve(id + ".toml"));
             Files.copy(file, fluids.resolve(other + ".toml"));
+        }
+    }
+
+    /** The links lead out of the folder, which is deleted with all that is in it. */
+    @AfterAll
+    static void removeLinks() throws IOException {
+        for (String link : List.of("fluids/gas", "fluids/walls", ".penstock")) {
+            Files.delete(folder.resolve(link));
         }
     }
 
