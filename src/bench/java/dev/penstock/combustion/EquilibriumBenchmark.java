@@ -5,8 +5,8 @@ import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.combustion.gas.GasState;
 import dev.penstock.combustion.species.SpeciesLibrary;
 
-import dev.penstock.fluids.AtomicWeights;
-import dev.penstock.fluids.ElementalComposition;
+import dev.penstock.fluids.property.AtomicWeights;
+import dev.penstock.fluids.property.ElementalComposition;
 import dev.penstock.fluids.FluidLibrary;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;

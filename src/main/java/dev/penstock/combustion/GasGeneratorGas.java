@@ -11,7 +11,7 @@ import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.errors.Warning;
-import dev.penstock.fluids.ElementalComposition;
+import dev.penstock.fluids.property.ElementalComposition;
 import dev.penstock.numerics.RootFinder;
 import java.util.ArrayList;
 import java.util.HashMap;

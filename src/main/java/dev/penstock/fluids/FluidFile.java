@@ -1,6 +1,7 @@
 package dev.penstock.fluids;
 
 import dev.penstock.fluids.coolprop.CoolPropLibrary;
+import dev.penstock.fluids.property.Composition;
 import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.traits.PropellantTraits;
 import dev.penstock.input.InputFile;

@@ -6,6 +6,7 @@ import dev.penstock.fluids.coolprop.CorrespondingStatesTransport;
 import dev.penstock.fluids.correlation.Correlation;
 import dev.penstock.fluids.correlation.CorrelationFluid;
 import dev.penstock.fluids.correlation.CorrelationForm;
+import dev.penstock.fluids.property.Composition;
 import dev.penstock.fluids.property.TransportModel;
 import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.state.FluidRange;

@@ -1,5 +1,6 @@
 package dev.penstock.fluids;
 
+import dev.penstock.fluids.property.Composition;
 import dev.penstock.input.InputTable;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;

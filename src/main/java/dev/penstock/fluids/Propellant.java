@@ -1,6 +1,7 @@
 package dev.penstock.fluids;
 
 import dev.penstock.errors.InvalidInput;
+import dev.penstock.fluids.property.ElementalComposition;
 import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.state.FluidState;
 import dev.penstock.fluids.traits.CombustionTraits;

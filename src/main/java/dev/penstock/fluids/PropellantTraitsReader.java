@@ -1,5 +1,6 @@
 package dev.penstock.fluids;
 
+import dev.penstock.fluids.property.Composition;
 import dev.penstock.fluids.traits.CombustionTraits;
 import dev.penstock.fluids.traits.CoolantTraits;
 import dev.penstock.fluids.traits.EnergyRelease;

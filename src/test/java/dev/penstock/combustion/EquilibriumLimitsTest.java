@@ -17,7 +17,7 @@ import dev.penstock.combustion.gas.GasState;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.errors.Warning;
-import dev.penstock.fluids.ElementalComposition;
+import dev.penstock.fluids.property.ElementalComposition;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;

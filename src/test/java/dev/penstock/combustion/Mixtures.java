@@ -2,9 +2,9 @@ package dev.penstock.combustion;
 
 import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.combustion.species.SpeciesLibrary;
-import dev.penstock.fluids.AtomicWeights;
-import dev.penstock.fluids.ElementalComposition;
 import dev.penstock.fluids.FluidLibrary;
+import dev.penstock.fluids.property.AtomicWeights;
+import dev.penstock.fluids.property.ElementalComposition;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;

@@ -3,7 +3,7 @@ package dev.penstock.combustion;
 import dev.penstock.combustion.equilibrium.FrozenGas;
 import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.combustion.species.SpeciesSet;
-import dev.penstock.fluids.ElementalComposition;
+import dev.penstock.fluids.property.ElementalComposition;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

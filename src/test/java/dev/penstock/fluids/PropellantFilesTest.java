@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.penstock.errors.InvalidInput;
+import dev.penstock.fluids.property.AtomicWeights;
 import dev.penstock.fluids.state.Fluid;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -184,8 +185,8 @@ class PropellantFilesTest {
         boolean table = line.startsWith("[");
         write("bad", table ? good.replaceAll("(?s)\\Q" + line + "\\E.*?(?=\n\\[|$)", "") : good.replace(line, ""));
         assertThatThrownBy(() -> FluidLibrary.open(folder).propellant("bad"))
-                .isInstanceOfSatisfying(InvalidInput.class, e -> assertThat(e.problems())
-                        .anySatisfy(problem -> {
+                .isInstanceOfSatisfying(
+                        InvalidInput.class, e -> assertThat(e.problems()).anySatisfy(problem -> {
                             assertThat(problem.key()).isEqualTo(key);
                             assertThat(problem.value()).isEqualTo("missing");
                         }));

@@ -1,8 +1,8 @@
 package dev.penstock.turbomachinery;
 
-import dev.penstock.fluids.ElementalComposition;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.fluids.PropellantLimits;
+import dev.penstock.fluids.property.ElementalComposition;
 import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.state.FluidCursor;
 import dev.penstock.fluids.state.FluidRange;

@@ -8,7 +8,7 @@ import dev.penstock.chamber.design.NozzleDesign;
 
 import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.combustion.species.SpeciesLibrary;
-import dev.penstock.fluids.ElementalComposition;
+import dev.penstock.fluids.property.ElementalComposition;
 import dev.penstock.fluids.FluidLibrary;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;

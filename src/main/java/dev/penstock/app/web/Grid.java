@@ -1,6 +1,6 @@
 package dev.penstock.app.web;
 
-import dev.penstock.reports.page.PageTable;
+import dev.penstock.reports.text.PageTable;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -2,7 +2,7 @@ package dev.penstock.chamber.design;
 
 import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.errors.Require;
-import dev.penstock.fluids.ElementalComposition;
+import dev.penstock.fluids.property.ElementalComposition;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;

@@ -1,7 +1,7 @@
 package dev.penstock.combustion.equilibrium;
 
 import dev.penstock.errors.Warning;
-import dev.penstock.fluids.ElementalComposition;
+import dev.penstock.fluids.property.ElementalComposition;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

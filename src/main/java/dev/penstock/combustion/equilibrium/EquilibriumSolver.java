@@ -10,7 +10,7 @@ import dev.penstock.errors.NotConverged;
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.errors.Require;
-import dev.penstock.fluids.AtomicWeights;
+import dev.penstock.fluids.property.AtomicWeights;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.quantities.Constants;
 import java.util.Arrays;

@@ -3,7 +3,7 @@ package dev.penstock.combustion.equilibrium;
 import dev.penstock.combustion.species.SpeciesLibrary;
 import dev.penstock.combustion.species.SpeciesSet;
 import dev.penstock.errors.Require;
-import dev.penstock.fluids.ElementalComposition;
+import dev.penstock.fluids.property.ElementalComposition;
 import dev.penstock.provenance.ModelCard;
 import java.util.List;
 import java.util.Set;

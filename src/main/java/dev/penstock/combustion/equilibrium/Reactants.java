@@ -1,8 +1,8 @@
 package dev.penstock.combustion.equilibrium;
 
 import dev.penstock.errors.Require;
-import dev.penstock.fluids.ElementalComposition;
 import dev.penstock.fluids.Propellant;
+import dev.penstock.fluids.property.ElementalComposition;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;

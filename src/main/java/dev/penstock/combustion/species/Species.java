@@ -1,7 +1,7 @@
 package dev.penstock.combustion.species;
 
 import dev.penstock.errors.InvalidInput;
-import dev.penstock.fluids.AtomicWeights;
+import dev.penstock.fluids.property.AtomicWeights;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;

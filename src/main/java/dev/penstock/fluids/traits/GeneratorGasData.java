@@ -1,7 +1,7 @@
 package dev.penstock.fluids.traits;
 
 import dev.penstock.errors.Warning;
-import dev.penstock.fluids.ElementalComposition;
+import dev.penstock.fluids.property.ElementalComposition;
 import java.util.List;
 
 /**

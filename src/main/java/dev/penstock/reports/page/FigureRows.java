@@ -4,6 +4,7 @@ import dev.penstock.provenance.Figure;
 import dev.penstock.provenance.FigureTable;
 import dev.penstock.provenance.FigureTable.Placed;
 import dev.penstock.provenance.Place;
+import dev.penstock.reports.text.PageTable;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;

@@ -1,6 +1,7 @@
 package dev.penstock.reports.page;
 
 import dev.penstock.reports.chart.Figure;
+import dev.penstock.reports.text.PageTable;
 import java.util.List;
 
 /**

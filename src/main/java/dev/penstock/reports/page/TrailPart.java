@@ -3,6 +3,7 @@ package dev.penstock.reports.page;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.provenance.Trail;
 import dev.penstock.reports.text.Figures;
+import dev.penstock.reports.text.PageTable;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -10,7 +10,7 @@ import dev.penstock.cycles.trail.EngineFigures;
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.reports.page.FigureRows;
-import dev.penstock.reports.page.PageTable;
+import dev.penstock.reports.text.PageTable;
 import dev.penstock.turbomachinery.mass.MassFigures;
 import dev.penstock.turbomachinery.mass.MassItem;
 import dev.penstock.turbomachinery.pump.PumpFigures;

@@ -1,6 +1,5 @@
 package dev.penstock.reports.text;
 
-import dev.penstock.reports.page.PageTable;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,4 +1,4 @@
-package dev.penstock.fluids;
+package dev.penstock.fluids.property;
 
 import dev.penstock.input.InputTable;
 import dev.penstock.quantities.Dimension;
@@ -17,11 +17,11 @@ import java.util.TreeMap;
  * @param formulaMass molar mass of the formula as written, to which a molar heat of formation refers (kg/mol)
  * @param molarMass mean molar mass of the molecules (kg/mol)
  */
-record Composition(ElementalComposition elements, double formulaMass, double molarMass) {
+public record Composition(ElementalComposition elements, double formulaMass, double molarMass) {
 
     private static final double SUM_TOLERANCE = 1e-6;
 
-    static Composition read(InputTable table) {
+    public static Composition read(InputTable table) {
         List<InputTable> parts = table.tables("part");
         if (parts.isEmpty()) {
             Map<String, Double> formula = formula(table);

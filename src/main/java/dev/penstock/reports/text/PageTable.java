@@ -1,4 +1,4 @@
-package dev.penstock.reports.page;
+package dev.penstock.reports.text;
 
 import java.util.ArrayList;
 import java.util.List;

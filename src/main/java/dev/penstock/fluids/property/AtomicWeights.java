@@ -1,4 +1,4 @@
-package dev.penstock.fluids;
+package dev.penstock.fluids.property;
 
 import java.util.Map;
 import java.util.Optional;
