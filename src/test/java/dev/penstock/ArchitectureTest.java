@@ -152,6 +152,8 @@ class ArchitectureTest {
     @Test
     void chartsAndPagesStayAtTheEdges() {
         onlyIn("org.jfree..", "reports", "app");
+        onlyIn("org.apache.batik..", "reports");
+        onlyIn("com.openhtmltopdf..", "reports");
         onlyIn("freemarker..", "reports", "app");
         onlyIn("io.javalin..", "reports", "app");
         onlyIn("picocli..", "reports", "app");

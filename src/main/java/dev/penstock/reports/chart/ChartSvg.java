@@ -9,7 +9,6 @@ import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.Axis;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.title.LegendTitle;
-import org.jfree.svg.SVGGraphics2D;
 
 /** Draws a JFreeChart chart as SVG in the house style. */
 final class ChartSvg {
@@ -38,27 +37,9 @@ final class ChartSvg {
             legend.setItemFont(ChartFont.of(12));
             legend.setItemPaint(Ink.TEXT.color());
         }
-        SVGGraphics2D graphics = new SVGGraphics2D((double) width, height);
-        graphics.setDefsKeyPrefix(id + "-");
-        graphics.setGeomDoubleConverter(ChartSvg::coordinate);
-        graphics.setTransformDoubleConverter(ChartSvg::coordinate);
-        graphics.setFontFunction(family -> ChartFont.FAMILIES.replace('"', '\''));
-        chart.draw(graphics, new Rectangle2D.Double(0, 0, width, height));
-        String svg = graphics.getSVGElement(id);
-        int end = svg.indexOf('>');
-        return "<svg id=\"" + id + "\" xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 " + width + " " + height
-                + "\" width=\"" + width + "\" height=\"" + height + "\" role=\"img\" aria-labelledby=\"" + id
-                + "-title\"><title id=\"" + id + "-title\">" + Markup.escape(title) + "</title>"
-                + quoted(svg.substring(end + 1));
-    }
-
-    /** Attribute values come in single quotes, in which the font list's own quotes would end them. */
-    private static String quoted(String svg) {
-        return svg.replace(ChartFont.FAMILIES.replace('"', '\''), ChartFont.FAMILIES);
-    }
-
-    private static String coordinate(double value) {
-        return Figures.fixed(value, 1);
+        SvgCanvas canvas = SvgCanvas.of(id);
+        chart.draw(canvas, new Rectangle2D.Double(0, 0, width, height));
+        return canvas.svg(title, width, height);
     }
 
     static NumberAxis axis(String label) {

@@ -32,6 +32,12 @@ public enum Ink {
         return new Color(light);
     }
 
+    /** @return colour on light paper as drawings write it */
+    public String rgb() {
+        Color c = color();
+        return "rgb(" + c.getRed() + "," + c.getGreen() + "," + c.getBlue() + ")";
+    }
+
     /** @return name of the CSS variable */
     public String variable() {
         return "--ink-" + name().toLowerCase(java.util.Locale.ROOT);
@@ -81,8 +87,7 @@ public enum Ink {
     public static String themed(String svg) {
         String result = svg;
         for (Ink ink : values()) {
-            Color c = ink.color();
-            result = result.replace("rgb(" + c.getRed() + "," + c.getGreen() + "," + c.getBlue() + ")", ink.css());
+            result = result.replace(ink.rgb(), ink.css());
         }
         return result;
     }

@@ -5,7 +5,6 @@ import dev.penstock.reports.chart.ChartFont;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.text.Markup;
-import java.awt.Color;
 
 /** Writes the parts of a flow diagram as SVG. Not thread-safe. */
 final class Pen {
@@ -13,11 +12,6 @@ final class Pen {
     private static final double ROUND = 6;
 
     private final StringBuilder svg = new StringBuilder();
-
-    static String rgb(Ink ink) {
-        Color c = ink.color();
-        return "rgb(" + c.getRed() + "," + c.getGreen() + "," + c.getBlue() + ")";
-    }
 
     void open(String id, String title, double width, double height) {
         svg.append("<svg id=\"").append(id).append("\" xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 ");
@@ -56,14 +50,14 @@ final class Pen {
             svg.append("<path d=\"")
                     .append(path)
                     .append("\" style=\"fill:none;stroke:")
-                    .append(rgb(ink));
+                    .append(ink.rgb());
             svg.append(";stroke-width:1.6;stroke-dasharray:2 3\"/>");
             return;
         }
         svg.append("<path d=\"")
                 .append(path)
                 .append("\" style=\"fill:none;stroke:")
-                .append(rgb(ink));
+                .append(ink.rgb());
         svg.append(";stroke-width:2.4\"/>");
         if (arrow) {
             svg.append("<path d=\"M")
@@ -71,7 +65,7 @@ final class Pen {
                     .append(' ')
                     .append(n(y2 - 3))
                     .append("h8l-4 7z\" style=\"fill:");
-            svg.append(rgb(ink)).append("\"/>");
+            svg.append(ink.rgb()).append("\"/>");
         }
     }
 
@@ -85,10 +79,10 @@ final class Pen {
                 .append("\" cy=\"")
                 .append(n(node.y))
                 .append("\" r=\"10\" style=\"fill:");
-        svg.append(rgb(ink)).append("\"/>");
+        svg.append(ink.rgb()).append("\"/>");
         svg.append("<text x=\"").append(n(cx)).append("\" y=\"").append(n(node.y + 3.8));
         svg.append("\" text-anchor=\"middle\" style=\"font-size:10.5px;font-weight:bold;fill:");
-        svg.append(rgb(Ink.PAPER)).append("\">").append(number).append("</text>");
+        svg.append(Ink.PAPER.rgb()).append("\">").append(number).append("</text>");
         text(node.left() + 29, node.y - 3, 10.5, Ink.TEXT, false, upper);
         text(node.left() + 29, node.y + 10, 10.5, Ink.MUTED, false, lower);
         svg.append("</g>");
@@ -107,7 +101,7 @@ final class Pen {
                     .append(n(node.width))
                     .append("\" height=\"")
                     .append(n(node.height));
-            svg.append("\" rx=\"4\" style=\"fill:").append(rgb(Ink.PANEL)).append("\"/>");
+            svg.append("\" rx=\"4\" style=\"fill:").append(Ink.PANEL.rgb()).append("\"/>");
         }
         svg.append("<g transform=\"translate(")
                 .append(n(middle))
@@ -116,9 +110,9 @@ final class Pen {
                 .append(")")
                 .append(fitting ? " scale(0.7)" : "");
         svg.append("\" style=\"fill:none;stroke:")
-                .append(rgb(ink))
+                .append(ink.rgb())
                 .append(";stroke-width:1.8;stroke-linejoin:round\">");
-        svg.append(Symbols.of(component.kind(), rgb(ink))).append("</g>");
+        svg.append(Symbols.of(component.kind(), ink.rgb())).append("</g>");
         if (FlowDiagram.isJunction(component)) {
             svg.append("<title>").append(Markup.escape(component.label())).append("</title>");
         } else if (fitting) {
@@ -144,9 +138,9 @@ final class Pen {
                 .append("\" rx=\"")
                 .append(n(radius));
         svg.append("\" style=\"fill:")
-                .append(rgb(fill))
+                .append(fill.rgb())
                 .append(";stroke:")
-                .append(rgb(line))
+                .append(line.rgb())
                 .append(";stroke-width:");
         svg.append(n(stroke)).append("\"/>");
     }
@@ -155,7 +149,7 @@ final class Pen {
         svg.append("<text x=\"").append(n(x)).append("\" y=\"").append(n(y)).append("\" style=\"font-size:");
         svg.append(n(size))
                 .append("px;fill:")
-                .append(rgb(ink))
+                .append(ink.rgb())
                 .append(bold ? ";font-weight:bold" : "")
                 .append("\">");
         svg.append(Markup.escape(text)).append("</text>");
