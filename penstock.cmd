@@ -64,5 +64,5 @@ for %%f in ("%home%\target\penstock-*.jar") do copy /y "%%f" "%jar%" >nul
 move /y "%stamp%.new" "%stamp%" >nul
 
 :run
-"%java%" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Djava.awt.headless=true "-Dpenstock.home=%home%" -cp "%jar%" dev.penstock.app.Penstock %*
+"%java%" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Djava.awt.headless=true "-Dpenstock.home=%home%" -cp "%jar%" dev.penstock.app.CommandLineProgram %*
 exit /b %errorlevel%

@@ -58,7 +58,7 @@ final class CaseFiles {
                     name,
                     "it holds " + record.cases().size() + " cases; take the page of one, or penstock reproduce");
         }
-        PageFiles.warning(file, record, Software.of(session.home(), Penstock.Version.text()))
+        PageFiles.warning(file, record, Software.of(session.home(), CommandLineProgram.Version.text()))
                 .ifPresent(warning -> session.err().println("penstock: " + warning));
         Map<String, String> all = new LinkedHashMap<>(record.changes());
         all.putAll(changes);
@@ -92,7 +92,7 @@ final class CaseFiles {
                 cases.get(0).changes(),
                 cases.stream().map(one -> name(common, place(one.file()))).toList(),
                 files,
-                Software.of(session.home(), Penstock.Version.text()));
+                Software.of(session.home(), CommandLineProgram.Version.text()));
     }
 
     private static Path place(Path file) {

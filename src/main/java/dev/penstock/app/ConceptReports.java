@@ -107,7 +107,7 @@ final class ConceptReports {
     }
 
     Software software() {
-        return Software.of(session.home(), Penstock.Version.text());
+        return Software.of(session.home(), CommandLineProgram.Version.text());
     }
 
     private String page(EngineBalance balance) {

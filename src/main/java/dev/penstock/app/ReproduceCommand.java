@@ -57,7 +57,7 @@ final class ReproduceCommand extends BaseCommand {
         if (!COMMANDS.contains(record.command())) {
             throw new InvalidInput("", "REPORT", file.toString(), "its command " + record.command() + " makes no page");
         }
-        Software here = Software.of(session.home(), Penstock.Version.text());
+        Software here = Software.of(session.home(), CommandLineProgram.Version.text());
         Optional<String> warning = PageFiles.warning(file, record, here);
         warning.ifPresent(sentence -> session.err().println("penstock: " + sentence));
         String made = again(record);
@@ -90,7 +90,7 @@ final class ReproduceCommand extends BaseCommand {
                 new PrintWriter(problems),
                 false,
                 session.fluids());
-        Penstock.run(quiet, line.toArray(String[]::new));
+        CommandLineProgram.run(quiet, line.toArray(String[]::new));
         page.toFile().deleteOnExit();
         try {
             return Files.readString(page);

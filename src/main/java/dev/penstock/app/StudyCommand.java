@@ -45,7 +45,7 @@ final class StudyCommand extends BaseCommand {
         if (csv && study.kind() != StudyFile.Kind.SWEEP) {
             throw new InvalidInput("", "--csv", study.kind().key(), "only a sweep has such a table");
         }
-        return Penstock.run(session, arguments(path, study).toArray(String[]::new));
+        return CommandLineProgram.run(session, arguments(path, study).toArray(String[]::new));
     }
 
     private Path find() {

@@ -1,5 +1,5 @@
 /**
- * The command line: {@link dev.penstock.app.Penstock} is the main class, each command one class. The only package that
+ * The command line: {@link dev.penstock.app.CommandLineProgram} is the main class, each command one class. The only package that
  * prints, ends the program, or turns an exception into a sentence and an exit code.
  */
 package dev.penstock.app;

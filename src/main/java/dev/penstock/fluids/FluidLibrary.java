@@ -2,6 +2,7 @@ package dev.penstock.fluids;
 
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.fluids.coolprop.CoolPropLibrary;
+import dev.penstock.input.DataFolder;
 import dev.penstock.input.HomeFolder;
 import dev.penstock.input.Spelling;
 import java.io.IOException;
@@ -17,8 +18,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * The propellants, coolants and pressurants in the folder {@code fluids/}, one file each. A file is read when its fluid
- * is first asked for. Safe to share between threads.
+ * The propellants, coolants and pressurants in the folder of fluids ({@link DataFolder}), one file each. A file is read
+ * when its fluid is first asked for. Safe to share between threads.
  */
 public final class FluidLibrary {
 
@@ -35,7 +36,7 @@ public final class FluidLibrary {
     }
 
     /**
-     * @param home folder that holds {@code fluids/} and, once fetched, {@code .penstock/coolprop}
+     * @param home folder that holds {@code fluids/}, or the archive's are used, and once fetched {@code .penstock/coolprop}
      * @return the library of that folder; nothing is read yet
      */
     public static FluidLibrary open(Path home) {
@@ -109,6 +110,6 @@ public final class FluidLibrary {
     }
 
     private Path folder() {
-        return home.resolve("fluids");
+        return DataFolder.fluids(home);
     }
 }

@@ -12,6 +12,7 @@ import java.io.UncheckedIOException;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.apache.batik.dom.GenericDOMImplementation;
 import org.apache.batik.svggen.DefaultStyleHandler;
 import org.apache.batik.svggen.SVGGeneratorContext;
@@ -29,6 +30,8 @@ import org.w3c.dom.Element;
 final class SvgCanvas extends SVGGraphics2D {
 
     private static final int DECIMALS = 1;
+    /** Batik breaks lines before the end of each tag. */
+    private static final Pattern BREAK_IN_TAG = Pattern.compile("\\n\\s*(?=/?>)");
 
     private final String id;
     private final Graphics2D ruler;
@@ -96,7 +99,10 @@ final class SvgCanvas extends SVGGraphics2D {
         }
         // A declaration and a document type stand before it, which have no place inside a page.
         String svg = out.toString();
-        return svg.substring(svg.indexOf("<svg"));
+        return BREAK_IN_TAG
+                .matcher(svg.substring(svg.indexOf("<svg")))
+                .replaceAll("")
+                .strip();
     }
 
     @Override

@@ -21,6 +21,7 @@ import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.sheet.Component;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.InvalidInput;
+import dev.penstock.input.DataFolder;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -35,7 +36,7 @@ public final class CoolingRuns {
     /** @param home home folder */
     public CoolingRuns(Path home) {
         this.home = home;
-        this.solver = new JacketSolver(WallLibrary.load(home.resolve("fluids").resolve("walls")));
+        this.solver = new JacketSolver(WallLibrary.load(DataFolder.walls(home)));
     }
 
     /**

@@ -29,7 +29,7 @@ record Run(int code, String out, String err) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         Session session = new Session(home, new PrintWriter(out), new PrintWriter(err), false);
-        int code = Penstock.run(session, arguments);
+        int code = CommandLineProgram.run(session, arguments);
         return new Run(code, out.toString(), err.toString());
     }
 

@@ -1,6 +1,7 @@
 package dev.penstock.combustion.species;
 
 import dev.penstock.errors.InvalidInput;
+import dev.penstock.input.DataFolder;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -29,12 +30,12 @@ public final class SpeciesLibrary {
     }
 
     /**
-     * @param home folder that holds {@code fluids/gas}
+     * @param home home folder, see {@link DataFolder}
      * @return the library
      * @throws InvalidInput with every problem of the first file that has any, or if a species is described twice
      */
     public static SpeciesLibrary open(Path home) {
-        Path folder = home.resolve("fluids").resolve("gas");
+        Path folder = DataFolder.gas(home);
         List<Path> files;
         try (Stream<Path> entries = Files.list(folder)) {
             files = entries.filter(p -> p.toString().endsWith(".toml")).sorted().toList();

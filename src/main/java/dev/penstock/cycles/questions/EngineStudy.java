@@ -12,6 +12,7 @@ import dev.penstock.cycles.solving.Balancer;
 import dev.penstock.errors.ConservationViolated;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PenstockException;
+import dev.penstock.input.DataFolder;
 import dev.penstock.input.HomeFolder;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -40,9 +41,7 @@ public final class EngineStudy {
      * @return a study with the data of that folder
      */
     public static EngineStudy open(Path home) {
-        return new EngineStudy(
-                SpeciesLibrary.open(home),
-                new JacketSolver(WallLibrary.load(home.resolve("fluids").resolve("walls"))));
+        return new EngineStudy(SpeciesLibrary.open(home), new JacketSolver(WallLibrary.load(DataFolder.walls(home))));
     }
 
     /** @return a study with the data of the home folder, see {@link HomeFolder} */

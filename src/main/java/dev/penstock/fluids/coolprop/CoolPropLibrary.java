@@ -3,6 +3,7 @@ package dev.penstock.fluids.coolprop;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PropertyFailure;
 import java.lang.ref.Cleaner;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
@@ -13,7 +14,8 @@ import java.util.function.Supplier;
  * CoolProp, reached once per process by the first of three ways that is there: its own shared library, if the environment
  * variable {@code PENSTOCK_COOLPROP} names one ({@link CoolPropSharedLibrary}); the official Python wheel in this
  * process, if the interpreter has a shared library ({@link CoolPropWheel}); the wheel in a Python process of its own
- * ({@link CoolPropWorker}). All give the same numbers.
+ * ({@link CoolPropWorker}). All give the same numbers. The wheel is looked for in the folder that {@code PENSTOCK_COOLPROP}
+ * names, else in the home folder.
  */
 public abstract class CoolPropLibrary {
 
@@ -52,15 +54,18 @@ public abstract class CoolPropLibrary {
         return loaded;
     }
 
-    private static CoolPropLibrary find(Path folder) {
-        Optional<String> named =
-                Optional.ofNullable(System.getenv("PENSTOCK_COOLPROP")).filter(path -> !path.isBlank());
-        String way = Optional.ofNullable(System.getenv(WAY)).orElse(named.isPresent() ? "library" : "any");
+    private static CoolPropLibrary find(Path fetched) {
+        Optional<Path> named = Optional.ofNullable(System.getenv("PENSTOCK_COOLPROP"))
+                .filter(path -> !path.isBlank())
+                .map(Path::of);
+        Path folder = named.filter(Files::isDirectory).orElse(fetched);
+        Optional<Path> library = named.filter(path -> !Files.isDirectory(path));
+        String way = Optional.ofNullable(System.getenv(WAY)).orElse(library.isPresent() ? "library" : "any");
         return switch (way) {
             case "any" -> ofWheel(folder);
             case "library" ->
                 CoolPropSharedLibrary.load(
-                        Path.of(named.orElseThrow(() -> failure("PENSTOCK_COOLPROP does not name a library"))));
+                        library.orElseThrow(() -> failure("PENSTOCK_COOLPROP does not name a library")));
             case "process" ->
                 CoolPropWheel.load(
                         folder,

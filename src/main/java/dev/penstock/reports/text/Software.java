@@ -1,5 +1,6 @@
 package dev.penstock.reports.text;
 
+import dev.penstock.input.DataFolder;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -67,10 +68,13 @@ public record Software(String penstock, String coolProp, String data, String jav
 
     private static Map<String, String> digests(Path home) {
         Map<String, String> digests = new TreeMap<>();
-        try (Stream<Path> walk = Files.walk(home.resolve("fluids"))) {
+        Path fluids = DataFolder.fluids(home);
+        try (Stream<Path> walk = Files.walk(fluids)) {
             List<Path> files = walk.filter(f -> f.toString().endsWith(".toml")).toList();
             for (Path file : files) {
-                digests.put(home.relativize(file).toString().replace('\\', '/'), sha256(Files.readAllBytes(file)));
+                digests.put(
+                        "fluids/" + fluids.relativize(file).toString().replace('\\', '/'),
+                        sha256(Files.readAllBytes(file)));
             }
             return digests;
         } catch (IOException e) {

@@ -129,7 +129,7 @@ class KilledWhileSavingTest {
                         "-Xmx256m",
                         "-cp",
                         classPath(),
-                        "dev.penstock.app.Penstock",
+                        "dev.penstock.app.CommandLineProgram",
                         "serve",
                         "--workspace",
                         workspace.toString()))

@@ -16,7 +16,7 @@ import picocli.CommandLine.Option;
 /** The program {@code penstock}. */
 @Command(
         name = "penstock",
-        versionProvider = Penstock.Version.class,
+        versionProvider = CommandLineProgram.Version.class,
         description = "Estimates liquid rocket engines from a one-page concept file: balanced cycle, delivered"
                 + " specific impulse, cooling, turbopumps, and the vehicle that follows.",
         footer = {
@@ -45,7 +45,7 @@ import picocli.CommandLine.Option;
             ReproduceCommand.class,
             DemoCommand.class
         })
-public final class Penstock implements Runnable {
+public final class CommandLineProgram implements Runnable {
 
     private final Session session;
 
@@ -61,7 +61,7 @@ public final class Penstock implements Runnable {
             description = "show the version")
     private boolean version;
 
-    Penstock(Session session) {
+    CommandLineProgram(Session session) {
         this.session = session;
     }
 
@@ -87,7 +87,7 @@ public final class Penstock implements Runnable {
      */
     static int run(Session session, String... arguments) {
         Failures failures = new Failures(session.err());
-        CommandLine commandLine = new CommandLine(new Penstock(session), new Factory(session));
+        CommandLine commandLine = new CommandLine(new CommandLineProgram(session), new Factory(session));
         commandLine.setOut(session.out());
         commandLine.setErr(session.err());
         commandLine.setExecutionExceptionHandler(failures);
@@ -129,7 +129,7 @@ public final class Penstock implements Runnable {
         }
 
         static String text() {
-            String version = Penstock.class.getPackage().getImplementationVersion();
+            String version = CommandLineProgram.class.getPackage().getImplementationVersion();
             return version == null ? "(built from a working copy)" : version;
         }
     }

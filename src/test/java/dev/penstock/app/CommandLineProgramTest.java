@@ -15,11 +15,11 @@ import org.junit.jupiter.api.TestFactory;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
-class PenstockTest {
+class CommandLineProgramTest {
 
     @TestFactory
     List<DynamicTest> everyCommandHasHelp() {
-        return List.of(Penstock.class.getAnnotation(Command.class).subcommands()).stream()
+        return List.of(CommandLineProgram.class.getAnnotation(Command.class).subcommands()).stream()
                 .map(kind -> kind.getAnnotation(Command.class).name())
                 .map(name -> DynamicTest.dynamicTest(name, () -> {
                     Run run = Run.of(name, "--help");

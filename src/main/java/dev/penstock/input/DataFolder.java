@@ -1,0 +1,72 @@
+package dev.penstock.input;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.URI;
+import java.net.URISyntaxException;
+import java.net.URL;
+import java.nio.file.FileSystems;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/**
+ * Where the files of fluids, gas species and wall materials are: the folder {@code fluids} of the home folder, or, where
+ * that has none, the copy that travels in Penstock's archive.
+ */
+public final class DataFolder {
+
+    private static final String PACKED = "/dev/penstock/data/fluids";
+
+    private DataFolder() {}
+
+    /**
+     * @param home home folder
+     * @return the folder of fluids, whole: it is either the home folder's or the archive's, never a mixture
+     */
+    public static Path fluids(Path home) {
+        Path own = home.resolve("fluids");
+        return Files.isDirectory(own) ? own : Packed.FLUIDS;
+    }
+
+    /**
+     * @param home home folder
+     * @return the folder of gas species
+     */
+    public static Path gas(Path home) {
+        return fluids(home).resolve("gas");
+    }
+
+    /**
+     * @param home home folder
+     * @return the folder of wall materials
+     */
+    public static Path walls(Path home) {
+        return fluids(home).resolve("walls");
+    }
+
+    /** The archive is opened when it is first needed, and read by everyone from then on. */
+    private static final class Packed {
+
+        static final Path FLUIDS = open();
+
+        private static Path open() {
+            URL url = DataFolder.class.getResource(PACKED);
+            if (url == null) {
+                throw new IllegalStateException(PACKED + " is not on the class path");
+            }
+            try {
+                URI uri = url.toURI();
+                if (!uri.getScheme().equals("jar")) {
+                    return Path.of(uri);
+                }
+                String[] parts = uri.getRawSchemeSpecificPart().split("!", 2);
+                return FileSystems.newFileSystem(Path.of(URI.create(parts[0])), (ClassLoader) null)
+                        .getPath(PACKED);
+            } catch (URISyntaxException e) {
+                throw new IllegalStateException(e);
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+    }
+}
