@@ -16,10 +16,10 @@ if errorlevel 1 (
   exit /b 1
 )
 
-rem A folder without pom.xml is an unpacked release: its archives lie in it, and there is nothing to build.
-if not exist "%home%\pom.xml" set "jar=%home%\penstock.jar"
+rem A folder without sources is an unpacked release: its archives lie in it, and there is nothing to build.
+if not exist "%home%\src\main" set "jar=%home%\penstock.jar"
 set "stale="
-if not exist "%home%\pom.xml" goto fetch
+if not exist "%home%\src\main" goto fetch
 if not exist "%jar%" set "stale=1"
 if not exist "%stamp%" set "stale=1"
 if not defined stale (
