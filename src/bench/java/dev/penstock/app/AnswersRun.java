@@ -97,7 +97,7 @@ public final class AnswersRun {
         int[] code = new int[1];
         Thread thread = new Thread(() -> {
             Session session = new Session(HomeFolder.find(), new PrintWriter(out), new PrintWriter(err), false);
-            code[0] = Penstock.run(session, arguments.toArray(String[]::new));
+            code[0] = CommandLineProgram.run(session, arguments.toArray(String[]::new));
         });
         thread.start();
         thread.join();
