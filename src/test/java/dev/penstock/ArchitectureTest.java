@@ -1,13 +1,22 @@
 package dev.penstock;
 
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.methods;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaMethod;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.lang.ArchCondition;
+import com.tngtech.archunit.lang.ConditionEvents;
+import com.tngtech.archunit.lang.SimpleConditionEvent;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +24,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -24,6 +34,9 @@ import org.junit.jupiter.api.TestFactory;
 class ArchitectureTest {
 
     private static final String ROOT = "dev.penstock.";
+    /** Exactly this package: its types are what other programs use. */
+    private static final String ENTRY = "dev.penstock";
+
     private static final List<String> ORDER = List.of(
             "errors",
             "quantities",
@@ -177,6 +190,71 @@ class ArchitectureTest {
     @Test
     void commonsMathRootFindersAreGuarded() {
         onlyIn("org.apache.commons.math3.analysis.solvers..", "numerics");
+    }
+
+    @Test
+    void theEntryForOtherProgramsIsUsedByNothingOfOurs() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage(ENTRY)
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage(ENTRY)
+                .because("the entry stands above all packages, and the program talks to the models themselves")
+                .check(classes);
+    }
+
+    @Test
+    void theEntryForOtherProgramsShowsNothingInternal() {
+        methods()
+                .that()
+                .areDeclaredInClassesThat()
+                .resideInAPackage(ENTRY)
+                .and()
+                .arePublic()
+                .should(new ArchCondition<>("show types of Java and of the entry only") {
+                    @Override
+                    public void check(JavaMethod method, ConditionEvents events) {
+                        Stream.concat(Stream.of(method.getRawReturnType()), method.getRawParameterTypes().stream())
+                                .filter(type -> type.getPackageName().startsWith(ROOT))
+                                .forEach(type -> events.add(SimpleConditionEvent.violated(
+                                        method, method.getFullName() + " shows " + type.getName())));
+                    }
+                })
+                .check(classes);
+    }
+
+    @Test
+    void theEntryNeedsNoLibraryOfPages() {
+        noClasses()
+                .that()
+                .resideInAPackage(ENTRY)
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage(ROOT + "app..", "org.jfree..", "freemarker..", "io.javalin..", "picocli..", "com.openhtmltopdf..")
+                .check(classes);
+    }
+
+    @Test
+    void theExampleUsesTheEntryAndTheFailuresOnly() throws IOException {
+        List<String> imports;
+        try (Stream<Path> files = Files.walk(Path.of("src/it"))) {
+            imports = files.filter(file -> file.toString().endsWith(".java"))
+                    .flatMap(ArchitectureTest::lines)
+                    .filter(line -> line.startsWith("import " + ROOT))
+                    .toList();
+        }
+        assertThat(imports)
+                .contains("import dev.penstock.Penstock;")
+                .allMatch(line -> line.matches("import dev\\.penstock\\.(errors\\.)?[A-Z]\\w*;"));
+    }
+
+    private static Stream<String> lines(Path file) {
+        try {
+            return Files.readAllLines(file).stream();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static void onlyIn(String library, String... packages) {
