@@ -35,7 +35,8 @@ final class CoolPropFetch {
                         .start();
                 int code = process.waitFor();
                 if (code != 0) {
-                    throw failure(Files.readString(output, StandardCharsets.UTF_8).strip());
+                    throw failure(
+                            Files.readString(output, StandardCharsets.UTF_8).strip());
                 }
             } finally {
                 Files.deleteIfExists(output);

@@ -9,13 +9,14 @@ import dev.penstock.combustion.SpeciesLibrary;
 import dev.penstock.cycles.Concept;
 import dev.penstock.cycles.ConceptReader;
 import dev.penstock.cycles.EngineBalance;
+import dev.penstock.cycles.EngineFigures;
 import dev.penstock.cycles.LimitResult;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.input.HomeFolder;
 import dev.penstock.quantities.Range;
-import dev.penstock.reports.BalanceJson;
+import dev.penstock.reports.FigureJson;
 import dev.penstock.reports.JsonText;
 import dev.penstock.study.EngineRuns;
 import dev.penstock.study.Progress;
@@ -130,7 +131,7 @@ public final class Penstock {
      * @throws dev.penstock.errors.PenstockException as {@link #balance} does
      */
     public String balanceAsJson(EngineConcept concept) {
-        return JsonText.of(BalanceJson.of(balanced(concept)));
+        return JsonText.of(FigureJson.of(EngineFigures.ALL, balanced(concept)));
     }
 
     /**
@@ -245,8 +246,8 @@ public final class Penstock {
     private static void check(
             List<InvalidInput.Problem> problems, String what, double value, Range allowed, String unit) {
         if (!allowed.contains(value)) {
-            problems.add(new InvalidInput.Problem(
-                    "", what, Double.toString(value), "allowed is " + allowed.describe(unit)));
+            problems.add(
+                    new InvalidInput.Problem("", what, Double.toString(value), "allowed is " + allowed.describe(unit)));
         }
     }
 }

@@ -11,8 +11,7 @@ import java.util.List;
  * @param stages stages, lowest first
  * @param warnings what a reader must know, one sentence each
  */
-public record Vehicle(
-        String name, double startMass, double payload, List<Stage> stages, List<String> warnings) {
+public record Vehicle(String name, double startMass, double payload, List<Stage> stages, List<String> warnings) {
 
     /**
      * One stage.

@@ -231,7 +231,13 @@ class ArchitectureTest {
                 .resideInAPackage(ENTRY)
                 .should()
                 .dependOnClassesThat()
-                .resideInAnyPackage(ROOT + "app..", "org.jfree..", "freemarker..", "io.javalin..", "picocli..", "com.openhtmltopdf..")
+                .resideInAnyPackage(
+                        ROOT + "app..",
+                        "org.jfree..",
+                        "freemarker..",
+                        "io.javalin..",
+                        "picocli..",
+                        "com.openhtmltopdf..")
                 .check(classes);
     }
 

@@ -88,7 +88,9 @@ class PenstockTest {
     @Test
     void theReachNamesWhatBinds() {
         Reach reach = penstock.limit(heron());
-        assertThat(reach.chamberPressure()).isGreaterThan(8e6).isEqualTo(reach.engine().chamberPressure());
+        assertThat(reach.chamberPressure())
+                .isGreaterThan(8e6)
+                .isEqualTo(reach.engine().chamberPressure());
         assertThat(reach.explanation()).isNotBlank();
         assertThat(reach.bindingLimit()).isNotBlank();
     }
