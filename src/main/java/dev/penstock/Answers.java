@@ -1,19 +1,19 @@
 package dev.penstock;
 
-import dev.penstock.chamber.Expansion;
-import dev.penstock.chamber.IdealExpansion;
-import dev.penstock.combustion.GasState;
-import dev.penstock.cooling.JacketResult;
-import dev.penstock.cycles.EngineBalance;
-import dev.penstock.cycles.EngineSummary;
-import dev.penstock.cycles.Station;
+import dev.penstock.chamber.flow.Expansion;
+import dev.penstock.chamber.flow.IdealExpansion;
+import dev.penstock.combustion.gas.GasState;
+import dev.penstock.cooling.jacket.JacketResult;
+import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.sheet.EngineSummary;
+import dev.penstock.cycles.sheet.Station;
 import dev.penstock.errors.Warning;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.provenance.Spread;
-import dev.penstock.turbomachinery.PumpSizing;
-import dev.penstock.turbomachinery.TurbineSizing;
-import dev.penstock.vehicle.StageSizing;
-import dev.penstock.vehicle.VehicleSizing;
+import dev.penstock.turbomachinery.pump.PumpSizing;
+import dev.penstock.turbomachinery.turbine.TurbineSizing;
+import dev.penstock.vehicle.stage.StageSizing;
+import dev.penstock.vehicle.stage.VehicleSizing;
 import java.util.List;
 
 /** What the models answer, as the records that other programs see. */

@@ -1,4 +1,4 @@
-package dev.penstock.reports;
+package dev.penstock.reports.chart;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;

@@ -1,4 +1,4 @@
-package dev.penstock.reports;
+package dev.penstock.reports.chart;
 
 import java.awt.Font;
 import java.awt.FontMetrics;
