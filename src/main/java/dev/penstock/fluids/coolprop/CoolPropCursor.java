@@ -3,6 +3,7 @@ package dev.penstock.fluids.coolprop;
 import dev.penstock.errors.NotConverged;
 import dev.penstock.errors.PropertyFailure;
 import dev.penstock.fluids.state.FluidCursor;
+import dev.penstock.fluids.state.FluidSamples;
 import dev.penstock.fluids.state.FluidState;
 import dev.penstock.fluids.state.Phase;
 import java.util.OptionalDouble;
@@ -115,6 +116,31 @@ final class CoolPropCursor implements FluidCursor {
             } catch (PropertyFailure | NotConverged later) {
                 throw first;
             }
+        }
+    }
+
+    @Override
+    public FluidSamples sample(double[] pressures, double[] enthalpies) {
+        placed = false;
+        BatchFlash batch = new BatchFlash(handle, fluid.anchors(), fluid.transport(), pressures, enthalpies);
+        FluidSamples samples = batch.run(fluid.criticalPressure().orElseThrow());
+        for (int i = 0; i < pressures.length; i++) {
+            if (!batch.isSettled(i)) {
+                seek(samples, i, pressures[i], enthalpies[i]);
+            }
+        }
+        return samples;
+    }
+
+    /** Adds a state that needs the slower searches, if they find it. */
+    private void seek(FluidSamples samples, int state, double p, double h) {
+        try {
+            setPressureEnthalpy(p, h);
+            if (phase != Phase.TWO_PHASE) {
+                samples.take(state, this);
+            }
+        } catch (PropertyFailure e) {
+            return; // the model has no such state
         }
     }
 

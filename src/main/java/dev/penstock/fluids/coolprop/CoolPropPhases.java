@@ -14,10 +14,16 @@ final class CoolPropPhases {
     private CoolPropPhases() {}
 
     static Phase of(CoolPropHandle handle) {
-        return switch ((int) handle.output(CoolPropOutput.PHASE)) {
+        Phase phase = of(handle.output(CoolPropOutput.PHASE));
+        return phase == Phase.TWO_PHASE ? saturated(handle.output(CoolPropOutput.QUALITY)) : phase;
+    }
+
+    /** @return the phase of a number of CoolProp's; a saturated state counts as two-phase here */
+    static Phase of(double code) {
+        return switch ((int) code) {
             case LIQUID_CODE, SUPERCRITICAL_LIQUID_CODE -> Phase.LIQUID;
             case GAS_CODE, SUPERCRITICAL_GAS_CODE -> Phase.GAS;
-            case TWO_PHASE_CODE -> saturated(handle.output(CoolPropOutput.QUALITY));
+            case TWO_PHASE_CODE -> Phase.TWO_PHASE;
             default -> Phase.SUPERCRITICAL;
         };
     }

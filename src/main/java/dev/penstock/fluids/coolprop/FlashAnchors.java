@@ -77,9 +77,28 @@ final class FlashAnchors {
      * @return whether there is one; the handle is then there
      */
     boolean moveNear(CoolPropHandle handle, double pressure, CoolPropOutput second, double wanted) {
+        int nearest = nearest(pressure, second, wanted);
+        if (nearest < 0) {
+            return false;
+        }
+        try {
+            handle.update(CoolPropInputs.DENSITY_TEMPERATURE, density(nearest), temperature(nearest));
+            return true;
+        } catch (PropertyFailure e) {
+            return false;
+        }
+    }
+
+    /**
+     * @param pressure pressure (Pa)
+     * @param second {@code ENTHALPY} or {@code ENTROPY}
+     * @param wanted its value (J/kg or J/(kg·K))
+     * @return number of the anchor nearest to that state, negative if there is none
+     */
+    int nearest(double pressure, CoolPropOutput second, double wanted) {
         long row = Math.round((Math.log(pressure) - logLow) / logStep);
         if (!(row >= 0 && row < PRESSURES) || count[(int) row] == 0) {
-            return false;
+            return -1;
         }
         int i = (int) row;
         double[] values = second == CoolPropOutput.ENTHALPY ? enthalpy[i] : entropy[i];
@@ -93,12 +112,16 @@ final class FlashAnchors {
                 high = middle;
             }
         }
-        int nearest = wanted - values[low] < values[high] - wanted ? low : high;
-        try {
-            handle.update(CoolPropInputs.DENSITY_TEMPERATURE, density[i][nearest], temperature[i][nearest]);
-            return true;
-        } catch (PropertyFailure e) {
-            return false;
-        }
+        return i * TEMPERATURES + (wanted - values[low] < values[high] - wanted ? low : high);
+    }
+
+    /** @return density of an anchor (kg/m³) */
+    double density(int anchor) {
+        return density[anchor / TEMPERATURES][anchor % TEMPERATURES];
+    }
+
+    /** @return temperature of an anchor (K) */
+    double temperature(int anchor) {
+        return temperature[anchor / TEMPERATURES][anchor % TEMPERATURES];
     }
 }

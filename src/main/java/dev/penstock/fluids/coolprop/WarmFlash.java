@@ -12,28 +12,23 @@ import dev.penstock.errors.PropertyFailure;
 import dev.penstock.fluids.state.Phase;
 
 /**
- * State at a pressure and an enthalpy or entropy by Newton's method in density and temperature, the equation of state's
- * own variables, from a nearby state. Each step costs one evaluation of the equation (2 to 3 µs) and two or three steps
+ * State at a pressure and an enthalpy or entropy by Newton's method ({@link FlashStep}) from a nearby state. Each step costs one evaluation of the equation (2 to 3 µs) and two or three steps
  * suffice from point to point of a channel, against 50 to 150 µs of CoolProp's search from nothing.
- *
- * <pre>
- * [∂p/∂ρ  ∂p/∂T] [Δρ]   [p* - p]
- * [∂h/∂ρ  ∂h/∂T] [ΔT] = [h* - h],  ∂h/∂T = cv + pT/ρ, ∂h/∂ρ = pρ/ρ - T pT/ρ²;  ∂s/∂T = cv/T, ∂s/∂ρ = -pT/ρ²
- * </pre>
  *
  * <p>Gives up, and says so, rather than leave the single phase: a stable single-phase state with that pressure and
  * enthalpy is the only one. Not thread-safe.
  */
 final class WarmFlash {
 
-    private static final int MAXIMUM_STEPS = 10;
-    private static final double CONVERGED = 1e-10;
+    static final int MAXIMUM_STEPS = 10;
+    static final double CONVERGED = 1e-10;
     private static final double POLISHED = 1e-12;
     private static final double POLISHABLE = 1e-3;
-    private static final double LARGEST_DENSITY_STEP = 0.3;
-    private static final double LARGEST_TEMPERATURE_STEP = 0.2;
+    static final double LARGEST_DENSITY_STEP = 0.3;
+    static final double LARGEST_TEMPERATURE_STEP = 0.2;
 
     private final CoolPropHandle handle;
+    private final FlashStep step = new FlashStep();
     private int evaluations;
 
     WarmFlash(CoolPropHandle handle) {
@@ -93,30 +88,28 @@ final class WarmFlash {
         try {
             double rho = handle.output(DENSITY);
             double t = handle.output(TEMPERATURE);
-            for (int step = 0; step < MAXIMUM_STEPS; step++) {
+            for (int steps = 0; steps < MAXIMUM_STEPS; steps++) {
                 double pressureByDensity = handle.output(PRESSURE_BY_DENSITY);
                 double pressureByTemperature = handle.output(PRESSURE_BY_TEMPERATURE);
                 double cv = handle.output(ISOCHORIC_HEAT_CAPACITY);
-                boolean enthalpy = second == ENTHALPY;
-                double byTemperature = enthalpy ? cv + pressureByTemperature / rho : cv / t;
-                double byDensity = enthalpy
-                        ? pressureByDensity / rho - t * pressureByTemperature / (rho * rho)
-                        : -pressureByTemperature / (rho * rho);
-                double missingPressure = pressure - handle.output(PRESSURE);
-                double missing = wanted - handle.output(second);
-                double determinant = pressureByDensity * byTemperature - pressureByTemperature * byDensity;
-                double densityStep = (missingPressure * byTemperature - pressureByTemperature * missing) / determinant;
-                double temperatureStep = (pressureByDensity * missing - byDensity * missingPressure) / determinant;
-                double relative = Math.max(Math.abs(densityStep) / rho, Math.abs(temperatureStep) / t);
-                if (relative < converged) {
+                step.solve(
+                        rho,
+                        t,
+                        pressureByDensity,
+                        pressureByTemperature,
+                        cv,
+                        pressure - handle.output(PRESSURE),
+                        second == ENTHALPY,
+                        wanted - handle.output(second));
+                if (step.size() < converged) {
                     return true;
                 }
-                if (!(Math.abs(densityStep) < largestDensityStep * rho
-                        && Math.abs(temperatureStep) < largestTemperatureStep * t)) {
+                if (!(Math.abs(step.density()) < largestDensityStep * rho
+                        && Math.abs(step.temperature()) < largestTemperatureStep * t)) {
                     return false;
                 }
-                rho += densityStep;
-                t += temperatureStep;
+                rho += step.density();
+                t += step.temperature();
                 handle.update(CoolPropInputs.DENSITY_TEMPERATURE, rho, t);
                 evaluations++;
                 if (CoolPropPhases.of(handle) == Phase.TWO_PHASE) {

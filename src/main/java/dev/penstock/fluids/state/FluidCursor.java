@@ -1,5 +1,7 @@
 package dev.penstock.fluids.state;
 
+import dev.penstock.errors.PropertyFailure;
+
 /**
  * A movable state for hot loops: set it, read what is needed; nothing is allocated. Belongs to the thread that made it.
  * Between the phases heat capacity, speed of sound, viscosity and conductivity are those of the saturated liquid.
@@ -56,6 +58,29 @@ public interface FluidCursor extends AutoCloseable {
     /** @return phase */
     default Phase phase() {
         return snapshot().phase();
+    }
+
+    /**
+     * Many states at once, for tables; moves the cursor anywhere. Neighbours in the list should lie near each other, which
+     * shortens the search. Throws nothing for a state that the model does not have: it is not held.
+     *
+     * @param pressures absolute pressures (Pa)
+     * @param enthalpies specific enthalpies (J/kg), as many
+     * @return the states
+     */
+    default FluidSamples sample(double[] pressures, double[] enthalpies) {
+        FluidSamples samples = new FluidSamples(pressures.length);
+        for (int i = 0; i < pressures.length; i++) {
+            try {
+                setPressureEnthalpy(pressures[i], enthalpies[i]);
+                if (phase() != Phase.TWO_PHASE) {
+                    samples.take(i, this);
+                }
+            } catch (PropertyFailure e) {
+                continue; // not held
+            }
+        }
+        return samples;
     }
 
     /** @return the state as an immutable record */

@@ -1,10 +1,11 @@
 package dev.penstock.fluids.table;
 
-import dev.penstock.errors.PropertyFailure;
 import dev.penstock.errors.Require;
 import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.state.FluidCursor;
 import dev.penstock.fluids.state.FluidRange;
+import dev.penstock.fluids.state.FluidSamples;
+import dev.penstock.fluids.state.FluidSamples.Property;
 import dev.penstock.fluids.state.Phase;
 import dev.penstock.provenance.ModelCard;
 import java.util.List;
@@ -43,17 +44,6 @@ public final class FluidTable {
     /** Keeps the hot end from growing coarse (-). */
     private static final double MOST_CROWDED = 0.01;
 
-    /** Properties held. */
-    enum Column {
-        TEMPERATURE,
-        DENSITY,
-        ENTROPY,
-        ISOBARIC_HEAT_CAPACITY,
-        SOUND_SPEED,
-        VISCOSITY,
-        CONDUCTIVITY
-    }
-
     private static final byte ONE_PHASE = 0;
     private static final byte LIQUID_SIDE = 1;
     private static final byte GAS_SIDE = 2;
@@ -67,7 +57,7 @@ public final class FluidTable {
     private final double enthalpyLow;
     private final double enthalpyScale;
     private final double enthalpyStep;
-    private final double[][] columns = new double[Column.values().length][];
+    private final double[][] columns = new double[Property.values().length][];
     private final boolean[] usable;
 
     private FluidTable(Fluid fluid, double pLow, double pHigh, double hLow, double hHigh, int nP, int nH) {
@@ -144,40 +134,39 @@ public final class FluidTable {
     }
 
     private byte[] fill() {
-        byte[] sides = new byte[pressures * enthalpies];
+        int count = pressures * enthalpies;
+        int[] nodes = new int[count];
+        double[] p = new double[count];
+        double[] h = new double[count];
+        for (int k = 0; k < count; k++) {
+            int i = k / enthalpies;
+            int j = i % 2 == 0 ? k % enthalpies : enthalpies - 1 - k % enthalpies; // to and fro: neighbours are near
+            nodes[k] = i * enthalpies + j;
+            p[k] = Math.exp(logLow + i * logStep);
+            h[k] = enthalpyAt(j);
+        }
+        byte[] sides = new byte[count];
         double critical = fluid.criticalPressure().orElse(0);
         try (FluidCursor cursor = fluid.cursor()) {
-            for (int i = 0; i < pressures; i++) {
-                double p = Math.exp(logLow + i * logStep);
-                for (int k = 0; k < enthalpies; k++) {
-                    int j = i % 2 == 0 ? k : enthalpies - 1 - k; // to and fro, so that each search starts nearby
-                    sides[i * enthalpies + j] = fill(cursor, i * enthalpies + j, p, enthalpyAt(j), critical);
-                }
+            FluidSamples samples = cursor.sample(p, h);
+            for (int k = 0; k < count; k++) {
+                sides[nodes[k]] = fill(samples, k, nodes[k], p[k] >= critical);
             }
         }
         return sides;
     }
 
-    private byte fill(FluidCursor cursor, int node, double p, double h, double critical) {
-        try {
-            cursor.setPressureEnthalpy(p, h);
-            if (cursor.phase() == Phase.TWO_PHASE) {
-                return NONE;
-            }
-            columns[Column.TEMPERATURE.ordinal()][node] = cursor.temperature();
-            columns[Column.DENSITY.ordinal()][node] = cursor.density();
-            columns[Column.ENTROPY.ordinal()][node] = cursor.entropy();
-            columns[Column.ISOBARIC_HEAT_CAPACITY.ordinal()][node] = cursor.isobaricHeatCapacity();
-            columns[Column.SOUND_SPEED.ordinal()][node] = cursor.soundSpeed();
-            columns[Column.VISCOSITY.ordinal()][node] = cursor.viscosity();
-            columns[Column.CONDUCTIVITY.ordinal()][node] = cursor.conductivity();
-        } catch (PropertyFailure e) {
+    private byte fill(FluidSamples samples, int k, int node, boolean aboveCritical) {
+        if (!samples.holds(k)) {
             return NONE;
         }
-        if (p >= critical) {
+        for (Property property : Property.values()) {
+            columns[property.ordinal()][node] = samples.value(property, k);
+        }
+        if (aboveCritical) {
             return ONE_PHASE;
         }
-        return cursor.phase() == Phase.LIQUID ? LIQUID_SIDE : GAS_SIDE;
+        return samples.phase(k) == Phase.LIQUID ? LIQUID_SIDE : GAS_SIDE;
     }
 
     private boolean[] usableCells(byte[] sides) {
@@ -242,7 +231,7 @@ public final class FluidTable {
 
     /** Entropy may pass through zero: there its error is judged against a heat capacity's size. */
     private double smallest(double[] column) {
-        return column == columns[Column.ENTROPY.ordinal()] ? 1000 : 0;
+        return column == columns[Property.ENTROPY.ordinal()] ? 1000 : 0;
     }
 
     private static double missed(byte[] sides, double[] f, int node, int stride) {
@@ -290,7 +279,7 @@ public final class FluidTable {
         return usable[i * enthalpies + j];
     }
 
-    double[] column(Column column) {
-        return columns[column.ordinal()];
+    double[] column(Property property) {
+        return columns[property.ordinal()];
     }
 }

@@ -2,9 +2,9 @@ package dev.penstock.fluids.table;
 
 import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.state.FluidCursor;
+import dev.penstock.fluids.state.FluidSamples.Property;
 import dev.penstock.fluids.state.FluidState;
 import dev.penstock.fluids.state.Phase;
-import dev.penstock.fluids.table.FluidTable.Column;
 
 /** A movable state on a {@link FluidTable}, with the full model behind it. Not thread-safe. */
 final class FluidTableCursor implements FluidCursor {
@@ -50,7 +50,7 @@ final class FluidTableCursor implements FluidCursor {
 
     @Override
     public void setPressureTemperature(double p, double t) {
-        if (find(p, Column.TEMPERATURE, t)) {
+        if (find(p, Property.TEMPERATURE, t)) {
             return;
         }
         full().setPressureTemperature(p, t);
@@ -59,7 +59,7 @@ final class FluidTableCursor implements FluidCursor {
 
     @Override
     public void setPressureEntropy(double p, double s) {
-        if (find(p, Column.ENTROPY, s)) {
+        if (find(p, Property.ENTROPY, s)) {
             return;
         }
         full().setPressureEntropy(p, s);
@@ -98,13 +98,13 @@ final class FluidTableCursor implements FluidCursor {
      * Enthalpy at which a quantity that rises with it has a value: the interval by bisection over the nodes, the place in
      * it by Newton's method on the interpolating cubic.
      */
-    private boolean find(double p, Column column, double wanted) {
+    private boolean find(double p, Property property, double wanted) {
         double x = table.pressurePosition(p);
         int i = (int) Math.floor(x);
         if (!(i >= 0 && i < table.pressures() - 1)) {
             return false;
         }
-        double[] f = table.column(column);
+        double[] f = table.column(property);
         int row = FluidTable.start(i, table.pressures()) * table.enthalpies();
         lagrange(x - FluidTable.start(i, table.pressures()), pressureWeights);
         int low = 0;
@@ -176,8 +176,8 @@ final class FluidTableCursor implements FluidCursor {
         w[3] = (x1 * x2 + x * x2 + x * x1) / 6;
     }
 
-    private double read(Column column) {
-        double[] f = table.column(column);
+    private double read(Property property) {
+        double[] f = table.column(property);
         double sum = 0;
         for (int k = 0; k < STENCIL; k++) {
             sum += enthalpyWeights[k] * along(f, corner + k);
@@ -197,37 +197,37 @@ final class FluidTableCursor implements FluidCursor {
 
     @Override
     public double temperature() {
-        return onTable ? read(Column.TEMPERATURE) : full.temperature();
+        return onTable ? read(Property.TEMPERATURE) : full.temperature();
     }
 
     @Override
     public double density() {
-        return onTable ? read(Column.DENSITY) : full.density();
+        return onTable ? read(Property.DENSITY) : full.density();
     }
 
     @Override
     public double entropy() {
-        return onTable ? read(Column.ENTROPY) : full.entropy();
+        return onTable ? read(Property.ENTROPY) : full.entropy();
     }
 
     @Override
     public double isobaricHeatCapacity() {
-        return onTable ? read(Column.ISOBARIC_HEAT_CAPACITY) : full.isobaricHeatCapacity();
+        return onTable ? read(Property.ISOBARIC_HEAT_CAPACITY) : full.isobaricHeatCapacity();
     }
 
     @Override
     public double soundSpeed() {
-        return onTable ? read(Column.SOUND_SPEED) : full.soundSpeed();
+        return onTable ? read(Property.SOUND_SPEED) : full.soundSpeed();
     }
 
     @Override
     public double viscosity() {
-        return onTable ? read(Column.VISCOSITY) : full.viscosity();
+        return onTable ? read(Property.VISCOSITY) : full.viscosity();
     }
 
     @Override
     public double conductivity() {
-        return onTable ? read(Column.CONDUCTIVITY) : full.conductivity();
+        return onTable ? read(Property.CONDUCTIVITY) : full.conductivity();
     }
 
     /** {@inheritDoc} A cell of the table never spans two phases, so temperature and pressure decide. */

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import dev.penstock.errors.PropertyFailure;
 import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.state.FluidCursor;
+import dev.penstock.fluids.state.FluidSamples;
 import dev.penstock.fluids.state.FluidState;
 import dev.penstock.fluids.state.Phase;
 import java.util.Random;
@@ -70,6 +71,52 @@ class StateSearchTest {
                         .isEqualTo(back.enthalpy());
             }
         }
+    }
+
+    /** Identity: a list across liquid, mixture and gas holds what single questions find, and nothing between the phases. */
+    @ParameterizedTest
+    @CsvSource({
+        "methane, 1e6, 6e6",
+        "hydrogen, 5e5, 3e6",
+        "propane, 5e5, 5e6",
+        "nitrous-oxide, 3e6, 9e6",
+        "rp-1, 1e6, 9e6"
+    })
+    void manyStatesAtOnceAreThoseFoundOneByOne(String id, double lowest, double highest) {
+        Fluid fluid = way.fluids().propellant(id).fluid();
+        double low = fluid.atPressureTemperature(highest, 1.2 * fluid.range().minimumTemperature())
+                .enthalpy();
+        double high = fluid.atPressureTemperature(lowest, 0.9 * fluid.range().maximumTemperature())
+                .enthalpy();
+        int count = 1200;
+        double[] pressures = new double[count];
+        double[] enthalpies = new double[count];
+        for (int i = 0; i < count; i++) {
+            pressures[i] = lowest + (highest - lowest) * (i / 120) / 9;
+            enthalpies[i] = low + (high - low) * (i % 120) / 119;
+        }
+        int held = 0;
+        try (FluidCursor cursor = fluid.cursor()) {
+            FluidSamples samples = cursor.sample(pressures, enthalpies);
+            for (int i = 0; i < count; i++) {
+                FluidState state = fluid.atPressureEnthalpy(pressures[i], enthalpies[i]);
+                assertThat(samples.holds(i)).isEqualTo(state.phase() != Phase.TWO_PHASE);
+                if (samples.holds(i)) {
+                    held++;
+                    assertThat(samples.phase(i)).isEqualTo(state.phase());
+                    near(samples.value(FluidSamples.Property.TEMPERATURE, i), state.temperature());
+                    near(samples.value(FluidSamples.Property.DENSITY, i), state.density());
+                    near(samples.value(FluidSamples.Property.SOUND_SPEED, i), state.soundSpeed());
+                    near(samples.value(FluidSamples.Property.VISCOSITY, i), state.viscosity());
+                    near(samples.value(FluidSamples.Property.CONDUCTIVITY, i), state.conductivity());
+                }
+            }
+        }
+        assertThat(held).isGreaterThan(count / 2);
+    }
+
+    private static void near(double got, double expected) {
+        assertThat(got).isCloseTo(expected, within(1e-8 * expected));
     }
 
     @Test
