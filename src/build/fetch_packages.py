@@ -82,6 +82,7 @@ def install(folder, name, version):
                     + sys.version_info[:2]
                 )
             )
+        os.chmod(scratch, 0o755)  # for whoever may read the checkout, not only for who fetched
         with open(os.path.join(scratch, "VERSION"), "w", encoding="utf-8") as stamp:
             stamp.write(stamp_text(version) + "\n")
         if os.path.isdir(target):

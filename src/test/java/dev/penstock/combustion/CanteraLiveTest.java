@@ -13,6 +13,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.ThreadLocalRandom;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
@@ -22,6 +23,8 @@ import org.junit.jupiter.api.io.TempDir;
 class CanteraLiveTest {
 
     private static final Path CANTERA = Path.of(".penstock", "cantera");
+    private static final String PYTHON =
+            Optional.ofNullable(System.getenv("PENSTOCK_PYTHON")).orElse("python3");
     private static final String SCRIPT = "src/test/python/cantera_reference.py";
 
     @TempDir
@@ -55,14 +58,14 @@ class CanteraLiveTest {
     private List<String> run(int seed) throws IOException, InterruptedException {
         File output = folder.resolve("cases.csv").toFile();
         File errors = folder.resolve("errors.txt").toFile();
-        ProcessBuilder builder = new ProcessBuilder("python3", SCRIPT, "live", String.valueOf(seed));
+        ProcessBuilder builder = new ProcessBuilder(PYTHON, SCRIPT, "live", String.valueOf(seed));
         builder.environment().put("PYTHONPATH", CANTERA.toAbsolutePath().toString());
         builder.redirectOutput(output).redirectError(errors);
         Process process;
         try {
             process = builder.start();
         } catch (IOException e) {
-            assumeTrue(false, "python3 is not there");
+            assumeTrue(false, PYTHON + " is not there");
             return List.of();
         }
         if (!process.waitFor(120, TimeUnit.SECONDS)) {
