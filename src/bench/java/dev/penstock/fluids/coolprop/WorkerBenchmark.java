@@ -1,4 +1,4 @@
-package dev.penstock.fluids;
+package dev.penstock.fluids.coolprop;
 
 import java.nio.file.Path;
 import java.time.Duration;
