@@ -2,13 +2,8 @@ package dev.penstock;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.tngtech.archunit.core.domain.JavaClass;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import dev.penstock.provenance.ModelCard;
 import java.io.IOException;
-import java.lang.reflect.Field;
-import java.lang.reflect.Modifier;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -31,7 +26,7 @@ class SourceKeysTest {
     void everyModelCardNamesSourcesThatAreListed() throws Exception {
         Set<String> known = keys();
         List<String> missing = new ArrayList<>();
-        for (ModelCard card : cards()) {
+        for (ModelCard card : DeclaredCards.all().keySet()) {
             for (String source : card.sources()) {
                 if (!source.startsWith("common practice") && !known.contains(source)) {
                     missing.add(card.id() + " names " + source);
@@ -44,29 +39,11 @@ class SourceKeysTest {
     @Test
     void modelCardIdsAreUnique() throws Exception {
         Map<String, ModelCard> byId = new HashMap<>();
-        for (ModelCard card : cards()) {
+        for (ModelCard card : DeclaredCards.all().keySet()) {
             ModelCard other = byId.put(card.id(), card);
             assertThat(other == null || other.equals(card)).as(card.id()).isTrue();
         }
         assertThat(byId).isNotEmpty();
-    }
-
-    private static List<ModelCard> cards() throws IllegalAccessException, ClassNotFoundException {
-        List<ModelCard> cards = new ArrayList<>();
-        for (JavaClass c : new ClassFileImporter()
-                .withImportOption(new ImportOption.DoNotIncludeTests())
-                .importPackages("dev.penstock")) {
-            if (c.getFields().stream().noneMatch(f -> f.getRawType().getName().equals(ModelCard.class.getName()))) {
-                continue;
-            }
-            for (Field field : Class.forName(c.getName()).getDeclaredFields()) {
-                if (field.getType() == ModelCard.class && Modifier.isStatic(field.getModifiers())) {
-                    field.setAccessible(true);
-                    cards.add((ModelCard) field.get(null));
-                }
-            }
-        }
-        return cards;
     }
 
     private static Set<String> keys() throws IOException {

@@ -1,7 +1,5 @@
 package dev.penstock.reports.chart;
 
-import dev.penstock.reports.text.Figures;
-import dev.penstock.reports.text.Markup;
 import java.awt.geom.Rectangle2D;
 import java.text.NumberFormat;
 import java.util.Locale;
