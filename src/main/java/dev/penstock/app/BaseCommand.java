@@ -34,7 +34,7 @@ abstract class BaseCommand implements Callable<Integer> {
     private boolean help;
 
     /** Options that say where an answer goes; they do not belong to what made it. */
-    private static final Set<String> OUTPUT =
+    protected static final Set<String> OUTPUT =
             Set.of("--report", "--paper", "--json", "--csv", "--verbose", "--output", "--set", "--help");
 
     @Spec

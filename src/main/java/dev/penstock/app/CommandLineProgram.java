@@ -1,14 +1,16 @@
 package dev.penstock.app;
 
+import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.Failures;
+import dev.penstock.app.console.PlainOutput;
 import dev.penstock.app.console.Session;
 import dev.penstock.input.HomeFolder;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
-import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.lang.reflect.Constructor;
-import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -71,13 +73,30 @@ public final class CommandLineProgram implements Runnable {
      * @param arguments command line
      */
     public static void main(String[] arguments) {
-        PrintWriter out = writer(FileDescriptor.out);
-        PrintWriter err = writer(FileDescriptor.err);
-        Session session = new Session(HomeFolder.find(), out, err, System.console() != null);
+        PlainOutput out = new PlainOutput(new FileOutputStream(FileDescriptor.out));
+        PlainOutput err = new PlainOutput(new FileOutputStream(FileDescriptor.err));
+        System.exit(runChecked(HomeFolder.find(), out, err, System.console() != null, arguments));
+    }
+
+    /**
+     * Runs one command; an answer that could not be written in full is a failure.
+     *
+     * @param home home folder
+     * @param out where results go
+     * @param err where progress and problems go
+     * @param terminal whether a person watches {@code err}
+     * @param arguments command line
+     * @return exit code
+     */
+    static int runChecked(Path home, PlainOutput out, PlainOutput err, boolean terminal, String... arguments) {
+        Session session = new Session(home, new PrintWriter(out), new PrintWriter(err), terminal);
         int code = run(session, arguments);
-        out.flush();
-        err.flush();
-        System.exit(code);
+        session.out().flush();
+        Optional<String> lost = out.failure();
+        lost.ifPresent(why -> session.err()
+                .println("penstock: standard output could not be written (" + why + "); the answer is incomplete"));
+        session.err().flush();
+        return lost.isPresent() && code == ExitCode.OK ? ExitCode.NO_SOLUTION : code;
     }
 
     /**
@@ -87,23 +106,28 @@ public final class CommandLineProgram implements Runnable {
      */
     static int run(Session session, String... arguments) {
         Failures failures = new Failures(session.err());
-        CommandLine commandLine = new CommandLine(new CommandLineProgram(session), new Factory(session));
+        CommandLine commandLine = commandLine(session);
         commandLine.setOut(session.out());
         commandLine.setErr(session.err());
         commandLine.setExecutionExceptionHandler(failures);
         commandLine.setParameterExceptionHandler(failures);
         commandLine.setUsageHelpWidth(100);
         commandLine.setAbbreviatedOptionsAllowed(false);
-        return commandLine.execute(arguments);
+        try {
+            return commandLine.execute(arguments);
+        } catch (Error e) {
+            return failures.handle(e);
+        }
+    }
+
+    /** The commands with their options; a word that begins with an at sign is a word, not the name of a file to read. */
+    static CommandLine commandLine(Session session) {
+        return new CommandLine(new CommandLineProgram(session), new Factory(session)).setExpandAtFiles(false);
     }
 
     @Override
     public void run() {
         new CommandLine(this, new Factory(session)).usage(session.out());
-    }
-
-    private static PrintWriter writer(FileDescriptor descriptor) {
-        return new PrintWriter(new OutputStreamWriter(new FileOutputStream(descriptor), StandardCharsets.UTF_8));
     }
 
     /** Makes commands with the session they work with. */

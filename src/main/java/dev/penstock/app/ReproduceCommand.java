@@ -20,6 +20,8 @@ import java.util.Optional;
 import java.util.Set;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Parameters;
 
 /** Makes a page again from the files that it holds. */
@@ -35,6 +37,8 @@ final class ReproduceCommand extends BaseCommand {
             Set.of("balance", "limit", "off-design", "cool", "compare", "sweep", "size", "trade");
 
     private static final int SHOWN = 20;
+    private static final int MOST_WORDS = 200;
+    private static final int LONGEST_WORD = 2000;
 
     @Parameters(paramLabel = "REPORT", description = "page that was written with --report, or its PDF")
     private Path file;
@@ -57,6 +61,7 @@ final class ReproduceCommand extends BaseCommand {
         if (!COMMANDS.contains(record.command())) {
             throw new InvalidInput("", "REPORT", file.toString(), "its command " + record.command() + " makes no page");
         }
+        requirePlainOptions(record);
         Software here = Software.of(session.home(), CommandLineProgram.Version.text());
         Optional<String> warning = PageFiles.warning(file, record, here);
         warning.ifPresent(sentence -> session.err().println("penstock: " + sentence));
@@ -67,6 +72,30 @@ final class ReproduceCommand extends BaseCommand {
                 () -> json(record, comparison, record.differences(here)),
                 () -> text(record, comparison) + written(pages));
         return comparison.same() ? ExitCode.OK : ExitCode.NO_SOLUTION;
+    }
+
+    /** The options of a page are those that its command noted: names in full, none that says where an answer goes. */
+    private void requirePlainOptions(ReportRecord record) {
+        CommandSpec command = CommandLineProgram.commandLine(session)
+                .getSubcommands()
+                .get(record.command())
+                .getCommandSpec();
+        List<String> words = record.options();
+        for (int i = 0; i < words.size(); i++) {
+            String word = words.get(i);
+            OptionSpec option = word.startsWith("--") ? command.findOption(word) : null;
+            boolean value = option != null && option.arity().max() > 0;
+            if (words.size() > MOST_WORDS
+                    || option == null
+                    || OUTPUT.contains(option.longestName())
+                    || value && (++i == words.size() || words.get(i).length() > LONGEST_WORD)) {
+                throw new InvalidInput(
+                        "",
+                        "REPORT",
+                        word,
+                        "options of a page must be such that penstock " + record.command() + " notes");
+            }
+        }
     }
 
     private String name() {

@@ -7,6 +7,8 @@ import java.util.stream.Collectors;
 public final class InvalidInput extends PenstockException {
 
     private static final long serialVersionUID = 1L;
+    /** As much of what was written as finds it again. */
+    private static final int SHOWN = 300;
 
     /**
      * One thing that is wrong.
@@ -21,7 +23,11 @@ public final class InvalidInput extends PenstockException {
         /** @return the problem as one sentence naming place, key, value and what is allowed */
         public String sentence() {
             String place = where.isEmpty() ? "" : where + ": ";
-            return place + key + " is " + value + "; " + allowed;
+            return place + shortened(key) + " is " + shortened(value) + "; " + allowed;
+        }
+
+        private static String shortened(String text) {
+            return text.length() <= SHOWN ? text : text.substring(0, SHOWN) + "... (" + text.length() + " characters)";
         }
     }
 

@@ -21,6 +21,10 @@ import java.util.regex.Pattern;
 /** A TOML file being read, with the problems found so far. Not thread-safe. */
 public final class InputFile {
 
+    /** Most characters of a file: far more than a concept has, far less than would hurt. */
+    public static final int LARGEST = 1 << 20;
+
+    private static final char BYTE_ORDER_MARK = '\uFEFF';
     private static final TomlMapper TOML = new TomlMapper();
     /** One of several tables headed {@code [[name]]}, counted from zero. */
     private static final Pattern REPEATED = Pattern.compile("(.+)\\[(\\d{1,4})]");
@@ -56,6 +60,9 @@ public final class InputFile {
      */
     public static InputFile read(Path path, Map<String, String> changes) {
         try {
+            if (Files.size(path) > LARGEST) {
+                throw new InvalidInput("", "file", path.toString(), "it may hold " + (LARGEST >> 10) + " KiB");
+            }
             return parse(path.toString(), Files.readString(path), changes);
         } catch (IOException e) {
             throw new InvalidInput("", "file", path.toString(), "it must be a readable text file in UTF-8");
@@ -70,6 +77,21 @@ public final class InputFile {
      * @throws InvalidInput if the text is no TOML, or a path leads through a value
      */
     public static InputFile parse(String name, String text, Map<String, String> changes) {
+        return parsePlain(name, withoutMark(text), changes);
+    }
+
+    /**
+     * @param text text of a file
+     * @return the text without the mark that some editors put at its beginning
+     */
+    public static String withoutMark(String text) {
+        return !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? text.substring(1) : text;
+    }
+
+    private static InputFile parsePlain(String name, String text, Map<String, String> changes) {
+        if (text.length() > LARGEST) {
+            throw new InvalidInput("", "file", name, "it may hold " + (LARGEST >> 10) + " KiB");
+        }
         JsonNode tree;
         try {
             tree = TOML.readTree(text);

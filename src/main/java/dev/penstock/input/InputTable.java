@@ -26,6 +26,7 @@ import java.util.stream.Collectors;
 public final class InputTable {
 
     private static final String COMPUTED = "computed";
+    private static final int LONGEST_TEXT = 5000;
 
     private final InputFile file;
     private final String path;
@@ -251,8 +252,16 @@ public final class InputTable {
             problem(key, show(value), "write a text in quotes");
             return Optional.empty();
         }
-        note(key, value.textValue(), "", true);
-        return Optional.of(value.textValue());
+        String text = value.textValue();
+        if (text.length() > LONGEST_TEXT || text.chars().anyMatch(InputTable::isControl)) {
+            problem(
+                    key,
+                    show(value),
+                    "write at most " + LONGEST_TEXT + " characters, none of them a control character");
+            return Optional.empty();
+        }
+        note(key, text, "", true);
+        return Optional.of(text);
     }
 
     /**
@@ -409,6 +418,10 @@ public final class InputTable {
             }
         }
         children.values().forEach(InputTable::collectUnknown);
+    }
+
+    private static boolean isControl(int c) {
+        return Character.isISOControl(c) && c != '\n' && c != '\t' && c != '\r';
     }
 
     private static String show(JsonNode value) {

@@ -13,6 +13,9 @@ final class KeyLines {
     private static final Pattern KEY =
             Pattern.compile("\\s*((?:[\\w-]+|\"[^\"]*\")(?:\\s*\\.\\s*(?:[\\w-]+|\"[^\"]*\"))*)\\s*=.*");
 
+    /** No line with a key that matters is longer; the search for keys would use up the stack on much longer ones. */
+    private static final int LONGEST = 2000;
+
     private final Map<String, Integer> lines = new HashMap<>();
 
     KeyLines(String text) {
@@ -20,6 +23,9 @@ final class KeyLines {
         Map<String, Integer> repeats = new HashMap<>();
         String[] all = text.split("\n", -1);
         for (int i = 0; i < all.length; i++) {
+            if (all[i].length() > LONGEST) {
+                continue;
+            }
             Matcher header = HEADER.matcher(all[i]);
             Matcher key = KEY.matcher(all[i]);
             if (header.matches() && !key.matches()) {

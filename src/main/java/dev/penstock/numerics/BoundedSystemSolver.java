@@ -329,6 +329,7 @@ public final class BoundedSystemSolver {
         }
 
         private double[] evaluate(double[] at) {
+            Cancellation.check();
             double[] out = new double[at.length];
             evaluations++;
             try {

@@ -37,6 +37,7 @@ public final class FixedPoint {
      * @return the next point to try
      */
     public double[] next(double[] x, double[] image) {
+        Cancellation.check();
         int n = x.length;
         double[] remainder = new double[n];
         for (int i = 0; i < n; i++) {

@@ -147,6 +147,7 @@ public final class Minimizer {
         }
 
         private double finite(double value, String at) {
+            Cancellation.check();
             evaluations++;
             if (!Double.isFinite(value)) {
                 throw new NotConverged(

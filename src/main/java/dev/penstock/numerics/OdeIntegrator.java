@@ -128,6 +128,7 @@ public final class OdeIntegrator {
 
             @Override
             public void computeDerivatives(double t, double[] y, double[] derivatives) {
+                Cancellation.check();
                 evaluations++;
                 equations.derivatives(t, y, derivatives);
                 for (double derivative : derivatives) {

@@ -39,6 +39,7 @@ public final class RootFinder {
      */
     public static Root between(
             String what, DoubleUnaryOperator function, double low, double high, double relativeTolerance) {
+        Cancellation.check();
         int[] count = new int[1];
         DoubleUnaryOperator guarded = x -> {
             count[0]++;
@@ -92,6 +93,7 @@ public final class RootFinder {
             double guess,
             double slope,
             double tolerance) {
+        Cancellation.check();
         double a = low;
         double b = high;
         double x = Math.max(low, Math.min(high, guess));

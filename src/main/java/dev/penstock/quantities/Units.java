@@ -14,6 +14,9 @@ public final class Units {
     private static final Pattern VALUE =
             Pattern.compile("\\s*([-+]?(?:\\d[\\d_]*\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d+)?)\\s*(.*?)\\s*");
 
+    /** Longer than any number with its unit. */
+    private static final int LONGEST = 200;
+
     private static final Map<Dimension, Unit<?>> SI = siUnits();
 
     private Units() {}
@@ -24,12 +27,15 @@ public final class Units {
      * @return the value in SI; empty if the text is no number, or its unit is unknown, missing or of another dimension
      */
     public static Optional<Double> parse(String text, Dimension dimension) {
-        Matcher matcher = VALUE.matcher(text);
+        Matcher matcher = VALUE.matcher(text.length() > LONGEST ? "" : text);
         if (!matcher.matches()) {
             return Optional.empty();
         }
         double number = Double.parseDouble(matcher.group(1).replace("_", ""));
         String unitText = matcher.group(2);
+        if (!Double.isFinite(number)) {
+            return Optional.empty();
+        }
         if (unitText.isEmpty()) {
             return dimension == Dimension.RATIO ? Optional.of(number) : Optional.empty();
         }

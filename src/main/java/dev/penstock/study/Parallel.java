@@ -1,5 +1,6 @@
 package dev.penstock.study;
 
+import dev.penstock.numerics.Cancellation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CancellationException;
@@ -8,6 +9,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 
 /** Does the same thing to many inputs over all processors and keeps their order. */
@@ -28,12 +30,13 @@ public final class Parallel {
     public static <A, B> List<B> map(List<A> inputs, Function<A, String> name, Function<A, B> work, Progress progress) {
         int threads = Math.max(1, Math.min(Runtime.getRuntime().availableProcessors(), inputs.size()));
         ExecutorService pool = Executors.newFixedThreadPool(threads, Parallel::daemon);
+        BooleanSupplier stop = Cancellation.current();
         try {
             AtomicInteger done = new AtomicInteger();
             List<Future<B>> futures = new ArrayList<>();
             for (A input : inputs) {
                 futures.add(pool.submit(() -> {
-                    B result = work.apply(input);
+                    B result = Cancellation.during(stop, () -> work.apply(input));
                     synchronized (done) {
                         progress.done(done.incrementAndGet(), inputs.size(), name.apply(input));
                     }

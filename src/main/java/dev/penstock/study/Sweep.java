@@ -4,12 +4,14 @@ import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PenstockException;
+import dev.penstock.numerics.Cancellation;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
 
@@ -139,6 +141,14 @@ public final class Sweep {
             if (cancelled.getAsBoolean()) {
                 return Optional.empty();
             }
+            try {
+                return Cancellation.during(cancelled, () -> balanced(values));
+            } catch (CancellationException e) {
+                return Optional.empty();
+            }
+        }
+
+        private Optional<Point> balanced(List<String> values) {
             String name = String.join(", ", values);
             try {
                 Concept concept = runs.read(file, with(changes, axes, values));

@@ -61,11 +61,34 @@ public final class UncertaintyRuns {
         return run(concept, samples, EngineStudy::reach, progress);
     }
 
+    /** Whole numbers and words do not spread: what stands in [uncertainty] must be read at both its ends. */
+    private void requireNumbers(Concept concept) {
+        List<InvalidInput.Problem> problems = new ArrayList<>();
+        concept.document().uncertainty().forEach((key, value) -> {
+            for (double end : List.of(0.0, 1.0)) {
+                try {
+                    runs.reread(concept, Map.of(key, value.quantile(end)));
+                } catch (InvalidInput e) {
+                    e.problems().stream()
+                            .filter(p -> p.key().equals(key))
+                            .findFirst()
+                            .ifPresent(p -> problems.add(new InvalidInput.Problem(
+                                    p.where(), "uncertainty.\"" + key + '"', p.value(), p.allowed())));
+                    return;
+                }
+            }
+        });
+        if (!problems.isEmpty()) {
+            throw new InvalidInput(problems);
+        }
+    }
+
     private UncertaintyResult run(
             Concept concept, int samples, BiFunction<EngineStudy, Concept, EngineBalance> question, Progress progress) {
         if (samples < 2) {
             throw new InvalidInput("", "samples", Integer.toString(samples), "2 or more are needed");
         }
+        requireNumbers(concept);
         EngineBalance likely = question.apply(runs.study(), concept);
         Map<String, UncertainValue> inputs = UncertainInputs.of(likely);
         List<String> keys = List.copyOf(inputs.keySet());

@@ -4,14 +4,26 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.Failures;
+import dev.penstock.app.console.PlainOutput;
 import dev.penstock.errors.ConservationViolated;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.NotConverged;
+import dev.penstock.input.HomeFolder;
+import java.io.ByteArrayOutputStream;
+import java.io.FileOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.ExecutionException;
+import org.assertj.core.api.InstanceOfAssertFactories;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
+import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -94,5 +106,45 @@ class CommandLineProgramTest {
         public Integer call() throws Exception {
             throw new ExecutionException(new NotConverged("it", 2, 0.5, "why"));
         }
+    }
+
+    @Test
+    void aWordWithAnAtSignIsNoFileToRead(@TempDir Path folder) throws IOException {
+        Path words = Files.writeString(folder.resolve("words"), "--version");
+        assertThat(Run.of("@" + words).err())
+                .isEqualTo("penstock: command @" + words + " is not known; see penstock --help\n");
+    }
+
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void anAnswerThatIsLostIsAFailure() throws IOException {
+        for (List<String> line : List.of(
+                List.of("fluid", "oxygen", "--json"),
+                List.of("sweep", "dunlin", "--vary", "engine.chamber_pressure=8..9bar:2", "--csv"),
+                List.of("--help"))) {
+            ByteArrayOutputStream err = new ByteArrayOutputStream();
+            try (FileOutputStream full = new FileOutputStream("/dev/full")) {
+                int code = CommandLineProgram.runChecked(
+                        HomeFolder.find(),
+                        new PlainOutput(full),
+                        new PlainOutput(err),
+                        false,
+                        line.toArray(String[]::new));
+                assertThat(code).isEqualTo(1);
+            }
+            assertThat(err.toString(StandardCharsets.UTF_8).lines())
+                    .singleElement(InstanceOfAssertFactories.STRING)
+                    .startsWith("penstock: standard output could not be written (")
+                    .endsWith("); the answer is incomplete");
+        }
+    }
+
+    @Test
+    void namesCannotSteerATerminal() throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try (PlainOutput plain = new PlainOutput(out)) {
+            plain.write("\u001b[31m\tä\u009b\u202e\n");
+        }
+        assertThat(out.toString(StandardCharsets.UTF_8)).isEqualTo("\\u001b[31m\tä\\u009b\\u202e\n");
     }
 }

@@ -133,4 +133,48 @@ class InputFileTest {
         assertThatThrownBy(file::finish)
                 .hasMessage("case.toml:1: cycle is \"steam\"; allowed are pressure-fed, full-flow");
     }
+
+    @Test
+    void aByteOrderMarkIsNoPartOfTheText() {
+        InputFile file = InputFile.parse("case.toml", "\uFEFF" + TEXT, Map.of());
+        assertThat(file.root().text("name")).isEqualTo("Test");
+        assertThat(file.text()).isEqualTo(TEXT);
+    }
+
+    @Test
+    void controlCharactersAndEndlessTextsAreRefusedAndNotEchoed() {
+        for (String name : List.of("\\u001b[31m", "\\u0000", "\\u009b", "x".repeat(100_000))) {
+            InputFile file = InputFile.parse("case.toml", "name = \"" + name + "\"\n", Map.of());
+            assertThat(file.root().text("name")).isEmpty();
+            InvalidInput e = catchThrowableOfType(InvalidInput.class, file::finish);
+            assertThat(e.problems()).hasSize(1);
+            assertThat(e.problems().get(0).sentence())
+                    .contains("at most 5000 characters")
+                    .hasSizeLessThan(500);
+        }
+    }
+
+    @Test
+    void aTextLargerThanAnyConceptIsRefused() {
+        assertThatThrownBy(() -> InputFile.parse("case.toml", "# " + "x".repeat(InputFile.LARGEST), Map.of()))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessage("file is case.toml; it may hold 1024 KiB");
+    }
+
+    @Test
+    void endlessKeysAndNestingAreRefusedByName() {
+        InputFile dotted = InputFile.parse("case.toml", "a" + ".a".repeat(20_000) + " = 1\n", Map.of());
+        assertThatThrownBy(dotted::finish).isInstanceOf(InvalidInput.class);
+        assertThatThrownBy(() -> InputFile.parse("case.toml", "x = " + "[".repeat(20_000), Map.of()))
+                .isInstanceOf(InvalidInput.class);
+    }
+
+    @Test
+    void aNumberBeyondAllBoundsIsRefused() {
+        for (String value : List.of("1e400", "\"1e400\"", "1e999999999", "-1e400")) {
+            InputFile file = InputFile.parse("case.toml", "x = " + value + "\n", Map.of());
+            file.root().quantity("x", Dimension.RATIO, Range.ANY, 1);
+            assertThatThrownBy(file::finish).isInstanceOf(InvalidInput.class).hasMessageContaining("case.toml:1: x is");
+        }
+    }
 }

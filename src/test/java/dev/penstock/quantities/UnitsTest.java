@@ -87,4 +87,13 @@ class UnitsTest {
         assertThat(Range.POSITIVE.contains(0)).isFalse();
         assertThat(Range.ANY.contains(Double.NaN)).isFalse();
     }
+
+    @Test
+    void whatIsNoQuantityIsNoneHoweverLongOrDeep() {
+        assertThat(Units.parse("1e400 MPa", Dimension.PRESSURE)).isEmpty();
+        assertThat(Units.parse("8 " + "(".repeat(20_000) + "MPa", Dimension.PRESSURE))
+                .isEmpty();
+        assertThat(Units.parse("8 MPa" + "·m/m".repeat(20_000), Dimension.PRESSURE))
+                .isEmpty();
+    }
 }

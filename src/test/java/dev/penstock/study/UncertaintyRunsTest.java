@@ -1,12 +1,15 @@
 package dev.penstock.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.reading.ConceptReader;
+import dev.penstock.errors.InvalidInput;
 import dev.penstock.fluids.FluidLibrary;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
@@ -72,5 +75,17 @@ class UncertaintyRunsTest {
         assertThat(isp.likely()).isBetween(isp.percentile5(), isp.percentile95());
         // the samples are the same at every run; warm solvers leave the last digits open
         assertThat(run(24).distributions().get(0).median()).isCloseTo(isp.median(), within(1e-9 * isp.median()));
+    }
+
+    @Test
+    void aSpreadOfAWordOrAWholeNumberIsRefusedOnce() {
+        for (String key : List.of("propellants.fuel", "cooling.cells")) {
+            String text = TEXT + "\"" + key + "\" = [10, 20, 30]\n[cooling]\ncoolant = \"fuel\"\n";
+            Concept concept = new ConceptReader(FLUIDS).parse("sampled", text, Map.of());
+            UncertaintyRuns runs = new UncertaintyRuns(RUNS);
+            InvalidInput e = catchThrowableOfType(InvalidInput.class, () -> runs.run(concept, 12, (d, n, x) -> {}));
+            assertThat(e.problems()).hasSize(1);
+            assertThat(e.problems().get(0).key()).isEqualTo("uncertainty.\"" + key + "\"");
+        }
     }
 }

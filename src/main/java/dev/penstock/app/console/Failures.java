@@ -47,6 +47,19 @@ public final class Failures implements CommandLine.IExecutionExceptionHandler, C
     }
 
     /**
+     * Tells of what no command expects: memory or stack used up, or a broken installation.
+     *
+     * @param failure what went wrong
+     * @return exit code
+     */
+    public int handle(Error failure) {
+        err.println(NAME + "this is a defect of Penstock, or the machine is short of memory: " + failure);
+        failure.printStackTrace(err);
+        err.flush();
+        return ExitCode.NO_SOLUTION;
+    }
+
+    /**
      * @param failure what went wrong
      * @return one sentence per problem
      */

@@ -1,9 +1,11 @@
 package dev.penstock.app.console;
 
 import dev.penstock.errors.InvalidInput;
+import dev.penstock.input.InputFile;
 import dev.penstock.reports.page.ReportRecord;
 import dev.penstock.reports.print.PdfReport;
 import dev.penstock.reports.text.Software;
+import dev.penstock.vehicle.reading.VehicleReader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -13,9 +15,16 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** The files that a page or its print holds. */
 public final class PageFiles {
+
+    /** Far more than a page of ours has. */
+    private static final int LARGEST_PAGE = 64 << 20;
+
+    private static final int MOST_FILES = 64;
+    private static final int LONGEST_NAME = 200;
 
     private PageFiles() {}
 
@@ -35,6 +44,9 @@ public final class PageFiles {
      */
     public static String page(Path file) {
         try {
+            if (Files.size(file) > LARGEST_PAGE) {
+                throw new InvalidInput("", "CASE", file.toString(), "a page may hold " + (LARGEST_PAGE >> 20) + " MiB");
+            }
             byte[] bytes = Files.readAllBytes(file);
             return file.toString().toLowerCase(Locale.ROOT).endsWith(".pdf")
                     ? PdfReport.page(bytes).orElse("")
@@ -64,11 +76,15 @@ public final class PageFiles {
     }
 
     /**
+     * Everything that a page holds is data from somebody else: only the files that it embeds are read.
+     *
      * @param record what a page holds
      * @return a new folder with its files, gone when the program ends
-     * @throws InvalidInput if a name among them leads out of that folder
+     * @throws InvalidInput if a file is too large, a name among them cannot be one in that folder, or a case is not among
+     *     them or names an engine that is not
      */
     public static Path unpack(ReportRecord record) {
+        checkSizes(record);
         try {
             Path folder = Files.createTempDirectory("penstock-page");
             folder.toFile().deleteOnExit();
@@ -78,18 +94,59 @@ public final class PageFiles {
                 Files.writeString(file, entry.getValue());
                 file.toFile().deleteOnExit();
             }
+            record.cases().forEach(name -> checkEngines(folder, within(folder, name), record));
             return folder;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
+    private static void checkSizes(ReportRecord record) {
+        if (record.files().size() > MOST_FILES) {
+            throw new InvalidInput("", "CASE", record.files().size() + " files", "a page may hold " + MOST_FILES);
+        }
+        Set<String> names = record.files().keySet();
+        for (Map.Entry<String, String> entry : record.files().entrySet()) {
+            String name = entry.getKey();
+            if (entry.getValue().length() > InputFile.LARGEST) {
+                throw new InvalidInput(
+                        "", "CASE", name, "a file in a page may hold " + (InputFile.LARGEST >> 10) + " KiB");
+            }
+            if (names.stream().anyMatch(other -> other.startsWith(name + "/"))) {
+                throw new InvalidInput("", "CASE", name, "a page must not use one name for a file and a folder");
+            }
+        }
+        for (String name : record.cases()) {
+            if (!names.contains(name)) {
+                throw new InvalidInput("", "CASE", name, "a page must hold the files of its cases");
+            }
+        }
+    }
+
     private static Path within(Path folder, String name) {
-        Path file = folder.resolve(name).normalize();
-        if (Path.of(name).isAbsolute() || !file.startsWith(folder) || file.equals(folder)) {
-            throw new InvalidInput("", "CASE", name, "a page must not name files outside its own folder");
+        boolean plain = name.length() <= LONGEST_NAME && name.chars().noneMatch(Character::isISOControl);
+        Path file = plain ? folder.resolve(name).normalize() : folder;
+        if (!plain || Path.of(name).isAbsolute() || !file.startsWith(folder) || file.equals(folder)) {
+            throw new InvalidInput(
+                    "",
+                    "CASE",
+                    name,
+                    "a page must not name files outside its own folder, nor with more than " + LONGEST_NAME
+                            + " characters or with control characters");
         }
         return file;
+    }
+
+    /** A vehicle names its engines by path. */
+    private static void checkEngines(Path folder, Path file, ReportRecord record) {
+        if (InputFile.read(file, record.changes()).root().has("cycle")) {
+            return;
+        }
+        for (Path engine : VehicleReader.read(file, record.changes()).engineFiles()) {
+            if (!engine.startsWith(folder) || !Files.isRegularFile(engine)) {
+                throw new InvalidInput("", "engine", engine.toString(), "a page must hold the engines of its vehicles");
+            }
+        }
     }
 
     /** Folders are noted before what they hold, since the last noted goes first. */

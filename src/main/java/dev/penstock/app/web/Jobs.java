@@ -1,6 +1,7 @@
 package dev.penstock.app.web;
 
 import dev.penstock.errors.PenstockException;
+import dev.penstock.numerics.Cancellation;
 import io.javalin.Javalin;
 import java.time.Duration;
 import java.util.LinkedHashMap;
@@ -128,7 +129,7 @@ final class Jobs<T> implements AutoCloseable {
 
     private void run(Job<T> job, Work<T> work) {
         try {
-            job.result = Optional.of(work.run(job));
+            job.result = Optional.of(Cancellation.during(job::stopped, () -> work.run(job)));
         } catch (PenstockException | Refusal e) {
             job.failure = Optional.of(e.getMessage());
         } catch (CancellationException e) {

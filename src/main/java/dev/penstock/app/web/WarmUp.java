@@ -17,6 +17,9 @@ import java.util.concurrent.CompletableFuture;
  */
 final class WarmUp {
 
+    /** Asks as a page of its own, so that it holds up no other. */
+    private static final String NAME = "warm-up";
+
     private final FluidLibrary fluids;
     private final ConceptReader reader;
     private final Desk desk;
@@ -43,9 +46,10 @@ final class WarmUp {
                     .findFirst()
                     .orElseThrow();
             Concept example = reader.parse(cycle.id(), new ConceptTemplate(fluids).text(cycle, cycle.id()), Map.of());
-            EngineBalance balance = desk.ask("", 0, study -> study.balance(example));
+            EngineBalance balance = desk.ask(NAME, 0, study -> study.balance(example));
             JsonText.of(EngineAnswer.of(balance));
-            desk.draw("", 0, () -> Map.of("flow", EngineAnswer.flow(balance), "charts", EngineAnswer.charts(balance)));
+            desk.draw(
+                    NAME, 0, () -> Map.of("flow", EngineAnswer.flow(balance), "charts", EngineAnswer.charts(balance)));
             return true;
         } catch (PenstockException | Refusal e) {
             return false;

@@ -1,5 +1,6 @@
 package dev.penstock.app.web;
 
+import dev.penstock.input.InputFile;
 import dev.penstock.reports.text.WholeFiles;
 import java.io.File;
 import java.io.IOException;
@@ -147,7 +148,7 @@ final class Workspace {
             if (Files.size(place) > LARGEST) {
                 throw new Refusal(413, name + " is larger than " + LARGEST / 1024 + " KiB");
             }
-            String text = Files.readString(place);
+            String text = InputFile.withoutMark(Files.readString(place));
             return new Document(name, text, version(text));
         } catch (IOException e) {
             throw new Refusal(422, name + " must be a readable text file in UTF-8");

@@ -45,6 +45,10 @@ public record UncertainValue(Spread spread, String unit, String source) {
             double low = Double.parseDouble(parts.get(0).group(1));
             double mode = Double.parseDouble(parts.get(1).group(1));
             double high = Double.parseDouble(parts.get(2).group(1));
+            if (!Double.isFinite(low) || !Double.isFinite(high)) {
+                table.problem('"' + key + '"', texts.toString(), "they must be finite");
+                continue;
+            }
             if (!(low <= mode && mode <= high)) {
                 table.problem('"' + key + '"', texts.toString(), "they must rise");
                 continue;
