@@ -1,5 +1,6 @@
 package dev.penstock.provenance;
 
+import dev.penstock.provenance.FigureTable.Presence;
 import dev.penstock.quantities.Notation;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -24,7 +25,7 @@ public final class Figure<T> implements FigureTable.Member<T> {
     private final Optional<Function<T, Notation>> notation;
     private final BiFunction<T, Place, Optional<Origin>> origin;
     private final int better;
-    private final boolean inDocuments;
+    private final Presence presence;
 
     private Figure(
             String key,
@@ -34,7 +35,7 @@ public final class Figure<T> implements FigureTable.Member<T> {
             Optional<Function<T, Notation>> notation,
             BiFunction<T, Place, Optional<Origin>> origin,
             int better,
-            boolean inDocuments) {
+            Presence presence) {
         this.key = key;
         this.title = title;
         this.value = value;
@@ -42,19 +43,20 @@ public final class Figure<T> implements FigureTable.Member<T> {
         this.notation = notation;
         this.origin = origin;
         this.better = better;
-        this.inDocuments = inDocuments;
+        this.presence = presence;
     }
 
     static <T> Figure<T> word(String key, String title, Function<T, ?> value) {
-        return new Figure<>(key, title, value, Optional.empty(), Optional.empty(), nowhere(), 0, true);
+        return new Figure<>(key, title, value, Optional.empty(), Optional.empty(), nowhere(), 0, Presence.ALWAYS);
     }
 
     static <T> Figure<T> number(String key, String title, Notation notation, Function<T, ?> value) {
-        return new Figure<>(key, title, value, Optional.of(notation), Optional.of(t -> notation), nowhere(), 0, true);
+        return new Figure<>(
+                key, title, value, Optional.of(notation), Optional.of(t -> notation), nowhere(), 0, Presence.ALWAYS);
     }
 
     static <T> Figure<T> number(String key, String title, Function<T, Notation> notation, Function<T, ?> value) {
-        return new Figure<>(key, title, value, Optional.empty(), Optional.of(notation), nowhere(), 0, true);
+        return new Figure<>(key, title, value, Optional.empty(), Optional.of(notation), nowhere(), 0, Presence.ALWAYS);
     }
 
     private static <T> BiFunction<T, Place, Optional<Origin>> nowhere() {
@@ -70,7 +72,7 @@ public final class Figure<T> implements FigureTable.Member<T> {
                 notation.map(n -> (Function<S, Notation>) thing -> n.apply(owner.apply(thing))),
                 (thing, at) -> origin(owner.apply(thing), at),
                 better,
-                inDocuments);
+                presence);
     }
 
     /** The figure of a part, as a figure of the whole. */
@@ -84,7 +86,7 @@ public final class Figure<T> implements FigureTable.Member<T> {
                         whole -> part.apply(whole).map(n).orElse(shared.orElse(PLAIN))),
                 (whole, at) -> part.apply(whole).flatMap(owned -> origin(owned, at)),
                 better,
-                inDocuments);
+                presence);
     }
 
     private static Optional<Object> held(Object value) {
@@ -92,15 +94,15 @@ public final class Figure<T> implements FigureTable.Member<T> {
     }
 
     Figure<T> from(BiFunction<T, Place, Optional<Origin>> made) {
-        return new Figure<>(key, title, value, shared, notation, made, better, inDocuments);
+        return new Figure<>(key, title, value, shared, notation, made, better, presence);
     }
 
     Figure<T> better(int direction) {
-        return new Figure<>(key, title, value, shared, notation, origin, direction, inDocuments);
+        return new Figure<>(key, title, value, shared, notation, origin, direction, presence);
     }
 
-    Figure<T> outsideDocuments() {
-        return new Figure<>(key, title, value, shared, notation, origin, better, false);
+    Figure<T> shown(Presence where) {
+        return new Figure<>(key, title, value, shared, notation, origin, better, where);
     }
 
     /** @return key in documents and paths; of a number with a unit it ends in the SI unit */
@@ -200,8 +202,8 @@ public final class Figure<T> implements FigureTable.Member<T> {
         return better;
     }
 
-    /** @return whether documents hold it; otherwise only tables and the trail */
-    public boolean inDocuments() {
-        return inDocuments;
+    @Override
+    public Presence presence() {
+        return presence;
     }
 }

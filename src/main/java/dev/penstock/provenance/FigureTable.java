@@ -27,41 +27,61 @@ public final class FigureTable<T> {
         String key();
 
         /** @return whether documents hold it */
-        boolean inDocuments();
+        Presence presence();
+    }
+
+    /** How the parts of a thing stand in documents. */
+    public enum Shape {
+        /** one part or none */
+        ONE,
+        /** a list */
+        LIST,
+        /** an object with the name of each part as key */
+        KEYED
+    }
+
+    /** Whether documents hold a figure or part. */
+    public enum Presence {
+        /** always; null where the thing lacks it */
+        ALWAYS,
+        /** where the thing has it */
+        IF_THERE,
+        /** never: only tables and the trail show it */
+        NEVER
     }
 
     /**
      * Parts of a thing.
      *
      * @param key key in documents and paths
-     * @param list whether there may be several; otherwise one or none
+     * @param shape one part, a list, or parts by their names
      * @param parts the parts of a thing
      * @param table what a part publishes
      * @param placing where a part stands
-     * @param inDocuments whether documents hold it
+     * @param presence whether documents hold it
      * @param <T> kind of thing
      * @param <C> kind of part
      */
     public record Branch<T, C>(
             String key,
-            boolean list,
+            Shape shape,
             Function<T, List<C>> parts,
             FigureTable<C> table,
             Placing<T, C> placing,
-            boolean inDocuments)
+            Presence presence)
             implements Member<T> {
 
         /** The part of that name, or the only one. */
         private Optional<C> part(T thing, String name) {
             List<C> all = parts.apply(thing);
             return IntStream.range(0, all.size())
-                    .filter(i -> !list || table.name.apply(all.get(i), i).equals(name))
+                    .filter(i -> shape == Shape.ONE || table.path(all.get(i), i).equals(name))
                     .mapToObj(all::get)
                     .findFirst();
         }
 
-        private Branch<T, C> outside() {
-            return new Branch<>(key, list, parts, table, placing, false);
+        private Branch<T, C> shown(Presence where) {
+            return new Branch<>(key, shape, parts, table, placing, where);
         }
 
         /**
@@ -84,7 +104,7 @@ public final class FigureTable<T> {
          * @return where the part stands
          */
         public Place place(T thing, C part, int index, Place at) {
-            Place here = at.part(list ? key + "." + table.name.apply(part, index) : key);
+            Place here = at.part(shape == Shape.ONE ? key : key + "." + table.path(part, index));
             return placing.place(thing, part, here);
         }
     }
@@ -137,7 +157,20 @@ public final class FigureTable<T> {
      * @return a table of things with names
      */
     public static <T> Builder<T> named(Function<T, String> name) {
-        return new Builder<>((thing, index) -> Trail.slug(name.apply(thing)));
+        return new Builder<>((thing, index) -> name.apply(thing));
+    }
+
+    /**
+     * @param thing a thing
+     * @param index its place among its like
+     * @return its name; its place where it has none
+     */
+    public String name(T thing, int index) {
+        return name.apply(thing, index);
+    }
+
+    private String path(T thing, int index) {
+        return Trail.slug(name(thing, index));
     }
 
     /** @return figures and parts in the order of documents */
@@ -184,14 +217,14 @@ public final class FigureTable<T> {
     }
 
     private static <T, C> Optional<Figure<T>> below(Branch<T, C> branch, String path) {
-        int dot = branch.list() ? path.lastIndexOf('.') : -1;
+        int dot = branch.shape() != Shape.ONE ? path.lastIndexOf('.') : -1;
         String part = path.substring(0, Math.max(0, dot));
         return branch.table()
                 .at(path.substring(dot + 1))
-                .filter(figure -> !branch.list() || dot > 0)
+                .filter(figure -> branch.shape() == Shape.ONE || dot > 0)
                 .map(figure -> figure.within(
                         whole -> branch.part(whole, part),
-                        branch.list() ? part.replace('-', ' ') + ", " + figure.title() : figure.title()));
+                        branch.shape() != Shape.ONE ? part.replace('-', ' ') + ", " + figure.title() : figure.title()));
     }
 
     /**
@@ -290,7 +323,7 @@ public final class FigureTable<T> {
     public List<Placed<T>> placed(String list, List<T> things) {
         List<Placed<T>> placed = new ArrayList<>();
         for (int i = 0; i < things.size(); i++) {
-            placed.add(new Placed<>(things.get(i), Place.at(list + "." + name.apply(things.get(i), i))));
+            placed.add(new Placed<>(things.get(i), Place.at(list + "." + path(things.get(i), i))));
         }
         return placed;
     }
@@ -407,12 +440,21 @@ public final class FigureTable<T> {
 
         /** @return this builder; documents do not hold the last figure or part, tables and the trail do */
         public Builder<T> outsideDocuments() {
+            return shown(Presence.NEVER);
+        }
+
+        /** @return this builder; documents hold the last figure or part only where the thing has it */
+        public Builder<T> leftOutIfAbsent() {
+            return shown(Presence.IF_THERE);
+        }
+
+        private Builder<T> shown(Presence where) {
             int last = members.size() - 1;
             if (last >= 0 && members.get(last) instanceof Branch<T, ?> branch) {
-                members.set(last, branch.outside());
+                members.set(last, branch.shown(where));
                 return this;
             }
-            return change(Figure::outsideDocuments);
+            return change(figure -> figure.shown(where));
         }
 
         /**
@@ -438,7 +480,7 @@ public final class FigureTable<T> {
          */
         public <C> Builder<T> each(
                 String key, Function<T, List<C>> parts, FigureTable<C> table, Placing<T, C> placing) {
-            members.add(new Branch<>(key, true, parts, table, placing, true));
+            members.add(new Branch<>(key, Shape.LIST, parts, table, placing, Presence.ALWAYS));
             return this;
         }
 
@@ -452,8 +494,8 @@ public final class FigureTable<T> {
          */
         public <C> Builder<T> part(
                 String key, Function<T, Optional<C>> part, FigureTable<C> table, Placing<T, C> placing) {
-            members.add(
-                    new Branch<>(key, false, thing -> part.apply(thing).stream().toList(), table, placing, true));
+            members.add(new Branch<>(
+                    key, Shape.ONE, thing -> part.apply(thing).stream().toList(), table, placing, Presence.ALWAYS));
             return this;
         }
 
@@ -477,6 +519,18 @@ public final class FigureTable<T> {
          */
         public <C> Builder<T> part(String key, Function<T, Optional<C>> part, FigureTable<C> table) {
             return part(key, part, table, (thing, owned, at) -> at);
+        }
+
+        /**
+         * @param key key of the object
+         * @param parts the parts of a thing, each with a name
+         * @param table what a part publishes
+         * @param <C> kind of part
+         * @return this builder
+         */
+        public <C> Builder<T> keyed(String key, Function<T, List<C>> parts, FigureTable<C> table) {
+            members.add(new Branch<>(key, Shape.KEYED, parts, table, (thing, part, at) -> at, Presence.ALWAYS));
+            return this;
         }
 
         /** @return the table */

@@ -2,9 +2,15 @@ package dev.penstock.study;
 
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.InvalidInput;
+import dev.penstock.provenance.FigureTable;
+import dev.penstock.quantities.Notation;
+import dev.penstock.turbomachinery.shaft.ShaftBalance;
+import dev.penstock.turbomachinery.turbine.TurbineMap;
+import dev.penstock.turbomachinery.turbine.TurbineSizing;
 import dev.penstock.turbomachinery.shaft.ShaftBalance;
 import dev.penstock.turbomachinery.start.BottleStart;
 import dev.penstock.turbomachinery.start.SpinUpDemand;
+import dev.penstock.turbomachinery.start.StartFigures;
 import dev.penstock.turbomachinery.start.StartGas;
 import dev.penstock.turbomachinery.turbine.TurbineMap;
 import dev.penstock.turbomachinery.turbine.TurbineSizing;
@@ -26,6 +32,18 @@ public final class StartRuns {
      * @param gas gas and bottle
      */
     public record ShaftStart(String shaft, String turbine, double speed, StartGas gas) {}
+
+    /** Figures of a shaft's start. */
+    public static final FigureTable<ShaftStart> FIGURES = FigureTable.<ShaftStart>named(ShaftStart::shaft)
+            .word("shaft", "shaft", ShaftStart::shaft)
+            .word("turbine", "turbine", ShaftStart::turbine)
+            .number(
+                    "speed_rad_s",
+                    "to",
+                    new Notation("rad/s", "rpm", speed -> Notation.significant(speed * 30 / Math.PI, 4)),
+                    ShaftStart::speed)
+            .with(StartFigures.GAS, ShaftStart::gas)
+            .table();
 
     /**
      * @param balance balanced engine

@@ -1,9 +1,15 @@
 package dev.penstock.study;
 
+import dev.penstock.cycles.trail.Definitions;
+import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.trail.Definitions;
+import dev.penstock.provenance.Figure;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.provenance.Trail;
+import dev.penstock.vehicle.plan.DeltaVBudget;
+import dev.penstock.vehicle.FlightFigures;
+import dev.penstock.vehicle.stage.RocketEquation;
 import dev.penstock.vehicle.SizingTrail;
 import dev.penstock.vehicle.ascent.AscentDynamics;
 import dev.penstock.vehicle.ascent.AscentOptimizer;
@@ -133,19 +139,22 @@ public final class VehicleTrail {
                 put(path, term.value(), "m/s", AscentDynamics.CARD, from);
             }
         }
-        put("flight.inertial_speed_m_s", a.inertialSpeed(), "m/s", AscentDynamics.CARD, from);
-        put("flight.rotation_credit_m_s", a.rotationCredit(), "m/s", AscentDynamics.CARD, from);
-        put("flight.gravity_loss_m_s", a.gravityLoss(), "m/s", AscentDynamics.CARD, from);
-        put("flight.drag_loss_m_s", a.dragLoss(), "m/s", AscentDynamics.CARD, from);
-        put("flight.steering_loss_m_s", a.steeringLoss(), "m/s", AscentOptimizer.CARD, from);
-        put("flight.back_pressure_loss_m_s", a.backPressureLoss(), "m/s", AscentDynamics.CARD, from);
-        put("flight.ideal_delta_v_m_s", a.idealDeltaV(), "m/s", AscentDynamics.CARD, from);
-        put("flight.delta_v_left_m_s", a.margin(), "m/s", RocketEquation.CARD, from);
-        put("flight.isp_mean_s", a.meanIsp(), "s", AscentDynamics.CARD, from);
-        put("flight.tilt_rad", a.tilt(), "rad", AscentOptimizer.CARD, from);
-        put("flight.insertion_time_s", a.insertionTime(), "s", AscentDynamics.CARD, from);
-        put("flight.dynamic_pressure_max_Pa", a.maxDynamicPressure(), "Pa", AscentDynamics.CARD, from);
-        put("flight.acceleration_max_m_s2", a.maxAcceleration(), "m/s²", AscentDynamics.CARD, from);
+        Map<String, ModelCard> others = Map.of(
+                "steering_loss_m_s", AscentOptimizer.CARD,
+                "tilt_rad", AscentOptimizer.CARD,
+                "delta_v_left_m_s", RocketEquation.CARD);
+        for (Figure<AscentResult> figure : FlightFigures.FLIGHT.figures()) {
+            if (figure.key().endsWith("altitude_m")) {
+                continue; // asked of the mission
+            }
+            figure.number(a)
+                    .ifPresent(value -> put(
+                            "flight." + figure.key(),
+                            value,
+                            figure.notation().siUnit(),
+                            others.getOrDefault(figure.key(), AscentDynamics.CARD),
+                            from));
+        }
     }
 
     private void put(String path, double value, String unit, ModelCard card, List<String> inputs) {

@@ -54,7 +54,12 @@ public record PressurizationDesign(
         /** A coil about the nozzle: the heat is missing in the jet. */
         NOZZLE_COIL,
         /** Electric power from the vehicle. */
-        ELECTRIC
+        ELECTRIC;
+
+        /** @return name for people */
+        public String title() {
+            return this == NOZZLE_COIL ? "nozzle coil" : "electric";
+        }
     }
 
     public PressurizationDesign {

@@ -50,6 +50,13 @@ public record OperatingPoint(
         limits = List.copyOf(limits);
     }
 
+    /** @return temperature of the hottest gas before a turbine (K); empty without turbines */
+    public OptionalDouble hottestGas() {
+        return gasTemperatures.values().stream()
+                .mapToDouble(Double::doubleValue)
+                .max();
+    }
+
     /** @return whether every margin is kept */
     public boolean withinLimits() {
         return limits.stream().allMatch(LimitCheck::met);

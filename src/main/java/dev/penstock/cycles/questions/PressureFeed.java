@@ -106,6 +106,14 @@ public record PressureFeed(
         return sum;
     }
 
+    /**
+     * @return gas and bottle that the heater saves (kg)
+     * @throws java.util.NoSuchElementException if there is no heater
+     */
+    public double massSaved() {
+        return unheated.orElseThrow().mass() - bottle.orElseThrow().mass();
+    }
+
     /** @return the point at the start of life */
     public Point begin() {
         return points.get(0);

@@ -1,9 +1,16 @@
 package dev.penstock.reports.concept;
 
+import dev.penstock.reports.page.FigureRows;
+
+import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.trail.EngineFigures;
+import dev.penstock.cycles.questions.LimitResult;
+import dev.penstock.cycles.trail.SearchFigures;
 import dev.penstock.cycles.questions.LimitResult;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.trail.EngineFigures;
 import dev.penstock.provenance.CheckFigures;
+import dev.penstock.quantities.Notation;
 import dev.penstock.reports.chart.Figure;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.SpanChart;
@@ -15,7 +22,6 @@ import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.text.PageTable;
 import dev.penstock.reports.text.TextTable;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -30,37 +36,7 @@ public final class LimitView {
      * @return JSON document: the reach, and the whole balance there
      */
     public static Map<String, Object> json(LimitResult result) {
-        Map<String, Object> map = new LinkedHashMap<>();
-        map.put("name", result.balance().concept().name());
-        map.put("chamber_pressure_Pa", result.chamberPressure());
-        map.put("binding_limit", result.bindingLimit());
-        map.put("explanation", result.explanation());
-        map.put("held", FigureJson.each(CheckFigures.LIMITS, result.held()));
-        map.put(
-                "sensitivities",
-                result.sensitivities().stream()
-                        .map(s -> {
-                            Map<String, Object> entry = new LinkedHashMap<>();
-                            entry.put("limit", s.limit());
-                            entry.put("elasticity", s.elasticity());
-                            entry.put("relative_change", s.change());
-                            entry.put("chamber_pressure_Pa", s.chamberPressure());
-                            return entry;
-                        })
-                        .toList());
-        map.put(
-                "points",
-                result.points().stream()
-                        .map(p -> {
-                            Map<String, Object> entry = new LinkedHashMap<>();
-                            entry.put("chamber_pressure_Pa", p.chamberPressure());
-                            entry.put("within_limits", p.withinLimits());
-                            entry.put("limit", p.limit());
-                            return entry;
-                        })
-                        .toList());
-        map.put("balance", FigureJson.of(EngineFigures.ALL, result.balance()));
-        return map;
+        return FigureJson.of(SearchFigures.ALL, result);
     }
 
     /**
@@ -78,25 +54,28 @@ public final class LimitView {
                 .append(line);
         text.append(result.explanation()).append(line).append(line);
         text.append(BalanceText.limits(result.held())).append(line);
-        TextTable table = new TextTable().header("limit changed", "by", "chamber bar", "gain per change");
-        result.sensitivities()
-                .forEach(s -> table.row(
-                        Figures.limitName(s.limit()),
-                        Figures.percent(s.change()),
-                        Figures.bar(s.chamberPressure()),
-                        Figures.fixed(s.elasticity(), 2)));
-        if (!table.isEmpty()) {
-            text.append(table.text()).append(line);
+        if (!result.sensitivities().isEmpty()) {
+            text.append(TextTable.of(FigureRows.list(
+                            "",
+                            SearchFigures.SENSITIVITIES,
+                            "sensitivities",
+                            result.sensitivities(),
+                            "title relative_change chamber_pressure_Pa elasticity")))
+                    .append(line);
         }
-        TextTable engine = new TextTable().header("engine there", "value", "<unit");
-        engine.row("specific impulse, vacuum", Figures.fixed(balance.engine().vacuumIsp(), 1), "s");
-        engine.row("specific impulse, sea level", Figures.fixed(balance.engine().seaLevelIsp(), 1), "s");
-        engine.row("thrust, vacuum", Figures.kilonewton(balance.engine().vacuumThrust()), "kN");
-        engine.row("mass flow", Figures.massFlow(balance.engine().massFlow()), "kg/s");
+        PageTable engine = FigureRows.sheet(
+                "engine there",
+                EngineFigures.SUMMARY,
+                balance.engine(),
+                "engine",
+                "isp_vacuum_s isp_sea_level_s thrust_vacuum_N mass_flow_kg_s");
+        PageTable.Builder inlets = PageTable.titled("");
         balance.turbines()
-                .forEach(t -> engine.row(
-                        t.name() + ", inlet", Figures.kelvin(t.inlet().temperature()), "K"));
-        return text.append(engine.text()).toString();
+                .forEach(t -> inlets.row(
+                        t.name() + ", inlet",
+                        Notation.TEMPERATURE.write(t.inlet().temperature()),
+                        "K"));
+        return text.append(TextTable.of(engine.and(inlets.table()))).toString();
     }
 
     /**
@@ -121,13 +100,6 @@ public final class LimitView {
                                 + Figures.percent(result.sensitivities().get(0).change())
                                 + " and all others stay. The axis does not start at zero.",
                         false));
-        PageTable.Builder points =
-                PageTable.titled("Chamber pressures tried", "bar", "<within limits", "<tightest limit");
-        for (int i = 0; i < result.points().size(); i++) {
-            LimitResult.Point p = result.points().get(i);
-            points.row(Figures.bar(p.chamberPressure()), p.withinLimits() ? "yes" : "no", Figures.limitName(p.limit()))
-                    .traced("points." + i + ".chamber_pressure_Pa");
-        }
         return new PageSection(
                 "reach",
                 "Reach",
@@ -135,7 +107,12 @@ public final class LimitView {
                 List.of(result.explanation() + turbines(result.balance())),
                 figures,
                 List.of(EngineTables.limits(result.held())),
-                List.of(points.table()));
+                List.of(FigureRows.list(
+                        "Chamber pressures tried",
+                        SearchFigures.POINTS,
+                        "points",
+                        result.points(),
+                        "chamber_pressure_Pa kept title")));
     }
 
     /** How hot the gas before each turbine is there, since the search may choose it. */

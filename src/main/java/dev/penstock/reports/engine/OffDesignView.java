@@ -1,5 +1,12 @@
 package dev.penstock.reports.engine;
 
+import dev.penstock.reports.page.FigureRows;
+
+import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.trail.EngineFigures;
+import dev.penstock.cycles.trail.OperatingFigures;
+import dev.penstock.cycles.questions.OperatingOutcome;
+import dev.penstock.cycles.questions.OperatingPoint;
 import dev.penstock.cycles.questions.OperatingCommand;
 import dev.penstock.cycles.questions.OperatingOutcome;
 import dev.penstock.cycles.questions.OperatingPoint;
@@ -7,6 +14,7 @@ import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.trail.EngineFigures;
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.LimitCheck;
+import dev.penstock.quantities.Notation;
 import dev.penstock.reports.chart.Curve;
 import dev.penstock.reports.chart.Figure;
 import dev.penstock.reports.chart.Ink;
@@ -17,11 +25,12 @@ import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.text.PageTable;
 import dev.penstock.reports.text.TextTable;
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Collections;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
 /** A built engine away from its design point: JSON document, terminal table, section of a page. */
@@ -49,106 +58,58 @@ public final class OffDesignView {
     }
 
     private static Map<String, Object> point(OperatingOutcome outcome) {
-        Map<String, Object> map = new LinkedHashMap<>();
-        OperatingCommand command = outcome.command();
-        map.put("throttle", command.throttle());
-        command.mixtureRatio().ifPresent(r -> map.put("mixture_ratio_asked", r));
-        if (outcome.point().isEmpty()) {
-            map.put("failure", outcome.reason());
-            return map;
-        }
-        OperatingPoint p = outcome.point().get();
-        map.put("chamber_pressure_Pa", p.chamberPressure());
-        map.put("mixture_ratio", p.mixtureRatio());
-        map.put("thrust_vacuum_N", p.vacuumThrust());
-        map.put("thrust_sea_level_N", p.seaLevelThrust());
-        map.put("isp_vacuum_s", p.vacuumIsp());
-        map.put("mass_flow_kg_s", p.massFlow());
-        Map<String, Object> pumps = new LinkedHashMap<>();
-        p.pumps().forEach((name, pump) -> {
-            Map<String, Object> entry = new LinkedHashMap<>();
-            entry.put("speed_rad_s", pump.speed());
-            entry.put("discharge_pressure_Pa", pump.dischargePressure());
-            entry.put("efficiency", pump.efficiency());
-            entry.put("power_W", pump.power());
-            entry.put("flow_ratio", pump.flowRatio());
-            entry.put("stall_margin", pump.stallMargin());
-            entry.put("cavitation_margin", pump.cavitationMargin());
-            pumps.put(name, entry);
-        });
-        map.put("pumps", pumps);
-        map.put("gas_temperatures_K", p.gasTemperatures());
-        p.coolantTemperatureRise().ifPresent(v -> map.put("coolant_temperature_rise_K", v));
-        p.peakWallTemperature().ifPresent(v -> map.put("peak_wall_temperature_K", v));
-        map.put("limits", FigureJson.each(CheckFigures.LIMITS, p.limits()));
-        map.put("within_limits", p.withinLimits());
-        map.put("residual_worst", p.residualWorst());
+        Map<String, Object> map = FigureJson.of(OperatingFigures.COMMAND, outcome.command());
+        outcome.point()
+                .ifPresentOrElse(
+                        p -> map.putAll(FigureJson.of(OperatingFigures.POINT, p)),
+                        () -> map.put("failure", outcome.reason()));
         return map;
     }
 
     /** @return table for a terminal */
     public String text() {
-        TextTable table = new TextTable()
-                .header(
-                        "throttle",
-                        "mixture ratio",
-                        "chamber bar",
-                        "kN vac",
-                        "kN s.l.",
-                        "Isp vac s",
-                        "gas K",
-                        "wall K",
-                        "<tightest margin");
         StringBuilder notes = new StringBuilder();
         for (OperatingOutcome outcome : outcomes) {
-            String throttle = Figures.percent(outcome.command().throttle());
             if (outcome.point().isEmpty()) {
-                table.row(throttle, "-", "-", "-", "-", "-", "-", "-", "does not run");
-                notes.append(throttle).append(": ").append(outcome.reason()).append(System.lineSeparator());
-                continue;
+                notes.append(throttle(outcome)).append(": ").append(outcome.reason());
+                notes.append(System.lineSeparator());
             }
-            OperatingPoint p = outcome.point().get();
-            table.row(
-                    throttle,
-                    Figures.significant(p.mixtureRatio(), 4),
-                    Figures.bar(p.chamberPressure()),
-                    Figures.kilonewton(p.vacuumThrust()),
-                    Figures.kilonewton(p.seaLevelThrust()),
-                    Figures.fixed(p.vacuumIsp(), 1),
-                    hottestGas(p),
-                    hottestWall(p),
-                    tightestMargin(p));
         }
+        PageTable table = table(outcome -> "does not run");
         return design.concept().name() + " as built for "
-                + Figures.bar(design.engine().chamberPressure()) + " bar" + System.lineSeparator()
-                + System.lineSeparator() + table.text() + notes;
+                + Notation.PRESSURE.writeWithUnit(design.engine().chamberPressure()) + System.lineSeparator()
+                + System.lineSeparator() + TextTable.of(table) + notes;
     }
 
-    private static String hottestGas(OperatingPoint point) {
-        return point.gasTemperatures().isEmpty() ? "-" : Figures.kelvin(hottest(point));
+    private static String throttle(OperatingOutcome outcome) {
+        return OperatingFigures.COMMAND.figure("throttle").text(outcome.command());
     }
 
-    private static String hottestWall(OperatingPoint point) {
-        return point.peakWallTemperature().isPresent()
-                ? Figures.kelvin(point.peakWallTemperature().getAsDouble())
-                : "-";
-    }
-
-    private static String tightestMargin(OperatingPoint point) {
-        return tightest(point)
-                .map(l -> Figures.limitName(l.name()) + " " + Figures.margin(l.margin()))
-                .orElse("none");
-    }
-
-    private static double hottest(OperatingPoint point) {
-        return point.gasTemperatures().values().stream()
-                .mapToDouble(Double::doubleValue)
-                .max()
-                .orElse(0);
-    }
-
-    private static Optional<LimitCheck> tightest(OperatingPoint point) {
-        return point.limits().stream().min(Comparator.comparingDouble(LimitCheck::margin));
+    /** One line for each command; where the engine does not follow, the last cell says so. */
+    private PageTable table(Function<OperatingOutcome, String> failure) {
+        PageTable points = FigureRows.list(
+                "Operating points",
+                OperatingFigures.POINT,
+                "points",
+                outcomes.stream().flatMap(o -> o.point().stream()).toList(),
+                "mixture_ratio chamber_pressure_Pa thrust_vacuum_N thrust_sea_level_N isp_vacuum_s gas_temperature_K"
+                        + " peak_wall_temperature_K tightest");
+        List<PageTable.Column> columns = new ArrayList<>(List.of(new PageTable.Column("throttle", false)));
+        columns.addAll(points.columns());
+        Iterator<PageTable.Row> found = points.rows().iterator();
+        List<PageTable.Row> rows = new ArrayList<>();
+        for (OperatingOutcome outcome : outcomes) {
+            List<String> cells = new ArrayList<>(List.of(throttle(outcome)));
+            if (outcome.point().isPresent()) {
+                cells.addAll(found.next().cells());
+            } else {
+                cells.addAll(Collections.nCopies(columns.size() - 2, "-"));
+                cells.add(failure.apply(outcome));
+            }
+            boolean good = outcome.point().map(OperatingPoint::withinLimits).orElse(false);
+            rows.add(new PageTable.Row(cells, List.of(), good ? "" : "missed"));
+        }
+        return new PageTable(points.caption(), columns, rows);
     }
 
     /** @return section of a page */
@@ -156,34 +117,6 @@ public final class OffDesignView {
         List<OperatingPoint> points =
                 outcomes.stream().flatMap(o -> o.point().stream()).toList();
         List<Figure> figures = points.size() < 2 ? List.of() : List.of(chart(points));
-        PageTable.Builder table = PageTable.titled(
-                "Operating points",
-                "throttle",
-                "mixture ratio",
-                "chamber (bar)",
-                "vacuum thrust (kN)",
-                "Isp vacuum (s)",
-                "hottest gas (K)",
-                "hottest wall (K)",
-                "<tightest margin");
-        for (OperatingOutcome outcome : outcomes) {
-            String throttle = Figures.percent(outcome.command().throttle());
-            if (outcome.point().isEmpty()) {
-                table.marked("missed", throttle, "-", "-", "-", "-", "-", "-", outcome.reason());
-                continue;
-            }
-            OperatingPoint p = outcome.point().get();
-            table.marked(
-                    p.withinLimits() ? "" : "missed",
-                    throttle,
-                    Figures.significant(p.mixtureRatio(), 4),
-                    Figures.bar(p.chamberPressure()),
-                    Figures.kilonewton(p.vacuumThrust()),
-                    Figures.fixed(p.vacuumIsp(), 1),
-                    hottestGas(p),
-                    hottestWall(p),
-                    tightestMargin(p));
-        }
         return new PageSection(
                 "off-design",
                 "Off design",
@@ -191,16 +124,16 @@ public final class OffDesignView {
                 List.of("Throat, nozzle, channels, pumps and turbine nozzles stay as they are; valves hold the"
                         + " commanded chamber pressure and mixture ratio."),
                 figures,
-                List.of(table.table()),
+                List.of(table(OperatingOutcome::reason)),
                 List.of());
     }
 
     private Figure chart(List<OperatingPoint> points) {
         List<LineChart.Panel> panels = new ArrayList<>();
         panels.add(panel("specific impulse (s)", curve("vacuum", Ink.GAS, points, OperatingPoint::vacuumIsp)));
-        if (points.stream().noneMatch(p -> p.gasTemperatures().isEmpty())) {
-            panels.add(
-                    panel("temperature (K)", curve("hottest turbine gas", Ink.FUEL, points, OffDesignView::hottest)));
+        if (points.stream().noneMatch(p -> p.hottestGas().isEmpty())) {
+            panels.add(panel("temperature (K)", curve("hottest turbine gas", Ink.FUEL, points, p -> p.hottestGas()
+                    .orElse(0))));
         }
         panels.add(panel(
                 "tightest margin (%)",
@@ -208,7 +141,10 @@ public final class OffDesignView {
                         "tightest margin",
                         Ink.STEEL,
                         points,
-                        p -> 100 * tightest(p).map(LimitCheck::margin).orElse(0.0))));
+                        p -> 100
+                                * OperatingFigures.tightest(p)
+                                        .map(LimitCheck::margin)
+                                        .orElse(0.0))));
         String svg = LineChart.svg(
                 "o-line",
                 "Off-design operation",

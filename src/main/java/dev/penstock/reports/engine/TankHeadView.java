@@ -1,7 +1,12 @@
 package dev.penstock.reports.engine;
 
+import dev.penstock.reports.page.FigureRows;
+import dev.penstock.reports.text.FigureJson;
+
 import dev.penstock.reports.text.Figures;
+import dev.penstock.reports.text.PageTable;
 import dev.penstock.reports.text.TextTable;
+import dev.penstock.turbomachinery.start.StartFigures;
 import dev.penstock.turbomachinery.start.TankHeadRun;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -24,25 +29,8 @@ public final class TankHeadView {
     public static Map<String, Object> json(String name, TankHeadRun run) {
         Map<String, Object> map = new LinkedHashMap<>();
         map.put("name", name);
-        map.put("reached", run.reached());
-        map.put("speed_fraction", run.speedFraction());
-        map.put("time_s", run.time());
-        map.put("torque_over_breakaway", run.breakaway());
-        map.put("propellant_used_kg", run.used());
-        map.put("metal_temperature_K", run.metalTemperature());
-        map.put("why", run.why());
-        map.put("points", thinned(run).stream().map(TankHeadView::point).toList());
-        return map;
-    }
-
-    private static Map<String, Object> point(TankHeadRun.Point p) {
-        Map<String, Object> map = new LinkedHashMap<>();
-        map.put("time_s", p.time());
-        map.put("speed_fraction", p.speedFraction());
-        map.put("gas_flow_kg_s", p.flow());
-        map.put("turbine_inlet_pressure_Pa", p.pressure());
-        map.put("turbine_inlet_temperature_K", p.temperature());
-        map.put("metal_temperature_K", p.metalTemperature());
+        map.putAll(FigureJson.of(StartFigures.TANK_HEAD, run));
+        map.put("points", FigureJson.each(StartFigures.MOMENTS, thinned(run)));
         return map;
     }
 
@@ -66,18 +54,16 @@ public final class TankHeadView {
      */
     public static String text(String name, TankHeadRun run) {
         String line = System.lineSeparator();
-        TextTable table = new TextTable().header("s", "speed", "gas kg/s", "before turbine bar", "K", "metal K");
-        thinned(run)
-                .forEach(p -> table.row(
-                        Figures.fixed(p.time(), 2),
-                        Figures.percent(p.speedFraction()),
-                        Figures.significant(p.flow(), 3),
-                        Figures.bar(p.pressure()),
-                        Figures.kelvin(p.temperature()),
-                        p.metalTemperature() > 0 ? Figures.kelvin(p.metalTemperature()) : "-"));
+        PageTable table = FigureRows.list(
+                "",
+                StartFigures.MOMENTS,
+                "points",
+                thinned(run),
+                "time_s speed_fraction gas_flow_kg_s turbine_inlet_pressure_Pa turbine_inlet_temperature_K"
+                        + " metal_temperature_K");
         StringBuilder text = new StringBuilder(name + ", started on tank head" + line + line);
-        if (!table.isEmpty()) {
-            text.append(table.text()).append(line);
+        if (!table.rows().isEmpty()) {
+            text.append(TextTable.of(table)).append(line);
         }
         text.append(
                 run.reached()
@@ -89,10 +75,9 @@ public final class TankHeadView {
         text.append(line)
                 .append("The torque at rest is ")
                 .append(Figures.significant(run.breakaway(), 3))
-                .append(
-                        " times what breaks the shafts away. Inertia and breakaway torque are first estimates, a factor of"
-                                + " 2; so is the time. Opening of valves and filling of lines and jacket come on top; for a small"
-                                + " expander they are most of it.")
+                .append(" times what breaks the shafts away. Inertia and breakaway torque are first estimates, a"
+                        + " factor of 2; so is the time. Opening of valves and filling of lines and jacket come on"
+                        + " top; for a small expander they are most of it.")
                 .append(line);
         return text.toString();
     }

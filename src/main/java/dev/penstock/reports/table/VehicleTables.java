@@ -1,12 +1,20 @@
 package dev.penstock.reports.table;
 
+import dev.penstock.reports.page.FigureRows;
+
 import dev.penstock.provenance.Trail;
+import dev.penstock.quantities.Notation;
 import dev.penstock.reports.chart.Figure;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.SpanChart;
 import dev.penstock.reports.page.PageSection;
 import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.text.PageTable;
+import dev.penstock.vehicle.stage.BoosterSizing;
+import dev.penstock.vehicle.stage.StageSizing;
+import dev.penstock.vehicle.stage.VehicleFigures;
+import dev.penstock.vehicle.stage.VehicleSizing;
+import dev.penstock.vehicle.mass.MassTable;
 import dev.penstock.vehicle.stage.BoosterSizing;
 import dev.penstock.vehicle.stage.StageSizing;
 import dev.penstock.vehicle.stage.VehicleSizing;
@@ -64,107 +72,93 @@ public final class VehicleTables {
     }
 
     static PageTable summary(VehicleSizing v) {
-        return PageTable.titled(v.plan().name(), "<quantity", "value", "<unit")
-                .row("start mass", tonnes(v.startMass()), "t")
-                .traced("", "start_mass_kg")
-                .row("propellant mass, all stages", tonnes(v.propellantMass()), "t")
-                .traced("", "propellant_mass_kg")
-                .row("dry mass, all stages", tonnes(v.dryMass()), "t")
-                .traced("", "dry_mass_kg")
-                .row("payload", tonnes(v.payload()), "t")
-                .traced("", "payload_kg")
-                .row("payload share of the start mass", Figures.significant(v.payloadFraction() * 100, 3), "%")
-                .traced("", "payload_fraction")
-                .row("ideal speed gain", Figures.fixed(v.deltaV(), 0), "m/s")
-                .traced("", "delta_v_m_s")
-                .table();
+        return FigureRows.sheet(
+                v.plan().name(),
+                VehicleFigures.ALL,
+                v,
+                "",
+                "start_mass_kg propellant_mass_kg dry_mass_kg payload_kg payload_fraction delta_v_m_s");
     }
 
     static PageTable stages(VehicleSizing v) {
-        PageTable.Builder table = PageTable.titled(
+        return FigureRows.list(
                 "Stages",
-                "<stage",
-                "engines",
-                "start mass (t)",
-                "oxidizer (t)",
-                "fuel (t)",
-                "dry (t)",
-                "oxidizer tank (m³)",
-                "fuel tank (m³)",
-                "speed gain (m/s)",
-                "Isp (s)",
-                "thrust / weight",
-                "burn (s)");
-        v.stages().forEach(s -> table.row(
-                        s.name(),
-                        Integer.toString(s.engines()),
-                        tonnes(s.startMass()),
-                        tonnes(s.propellant().oxidizer()),
-                        tonnes(s.propellant().fuel()),
-                        tonnes(s.dryMass().total()),
-                        Figures.significant(s.oxidizerTankVolume(), 4),
-                        Figures.significant(s.fuelTankVolume(), 4),
-                        Figures.fixed(s.deltaV(), 0),
-                        Figures.fixed(s.isp(), 1),
-                        Figures.fixed(s.thrustToWeight(), 2),
-                        Figures.fixed(s.burnTime(), 0))
-                .traced(PageTable.traces(
-                        "stages." + Trail.slug(s.name()),
-                        "",
-                        "engines",
-                        "start_mass_kg",
-                        "oxidizer_mass_kg",
-                        "fuel_mass_kg",
-                        "dry_mass_kg",
-                        "oxidizer_tank_m3",
-                        "fuel_tank_m3",
-                        "delta_v_m_s",
-                        "isp_s",
-                        "thrust_to_weight",
-                        "burn_time_s")));
-        return table.table();
+                VehicleFigures.STAGES,
+                "stages",
+                v.stages(),
+                "name engines start_mass_kg oxidizer_mass_kg fuel_mass_kg dry_mass_kg oxidizer_tank_m3 fuel_tank_m3"
+                        + " delta_v_m_s isp_s thrust_to_weight burn_time_s");
     }
 
-    static PageTable budget(VehicleSizing v) {
-        PageTable.Builder table = PageTable.titled("Speed budget", "<term", "m/s", "<source");
-        v.plan().mission().terms().forEach(t -> table.row(t.name(), Figures.fixed(t.value(), 0), t.source())
-                .traced("", "delta_v_budget." + Trail.slug(t.name()) + ".delta_v_m_s"));
-        table.row("sum", Figures.fixed(v.plan().mission().total(), 0), "").traced("", "delta_v_budget.total_m_s");
-        return table.table();
+    /** @return one line for each stage, after one for the boosters beside it */
+    public static PageTable brief(VehicleSizing v) {
+        String both = "name engines start_mass_kg propellant_mass_kg oxidizer_mass_kg fuel_mass_kg dry_mass_kg isp_s";
+        String keys = both + " delta_v_m_s thrust_to_weight oxidizer_tank_m3 fuel_tank_m3";
+        PageTable table = FigureRows.list("", VehicleFigures.STAGES, "stages", List.of(), keys);
+        for (StageSizing s : v.stages()) {
+            table = table.and(FigureRows.list(
+                            "",
+                            VehicleFigures.BOOSTERS,
+                            "boosters",
+                            s.boosters().stream().toList(),
+                            both))
+                    .and(FigureRows.list("", VehicleFigures.STAGES, "stages", List.of(s), keys));
+        }
+        return table;
     }
 
-    private static PageTable dryMass(StageSizing s) {
-        PageTable.Builder table =
-                PageTable.titled("Dry mass of " + s.name(), "<part", "mass (kg)", "share", "scatter", "<source");
-        String path = "stages." + Trail.slug(s.name());
-        s.dryMass().lines().forEach(l -> table.row(
-                        l.name(),
-                        Figures.significant(l.mass(), 4),
-                        Figures.percent(s.dryMass().share(l)),
-                        "± " + Figures.fixed(100 * l.scatter(), 0) + " %",
-                        l.source())
-                .traced(PageTable.traces(
-                        path + ".dry_mass." + Trail.slug(l.name()), "", "mass_kg", "share", "scatter")));
-        table.row(
+    /** @return terms of the speed budget and their sum */
+    public static PageTable budget(VehicleSizing v) {
+        PageTable terms = FigureRows.list(
+                "Speed budget",
+                VehicleFigures.BUDGET,
+                "delta_v_budget",
+                v.plan().mission().terms(),
+                "name delta_v_m_s source");
+        PageTable.Row sum = new PageTable.Row(
+                List.of("sum", Notation.fixed(v.plan().mission().total(), 0)),
+                List.of("", "delta_v_budget.total_m_s"),
+                "");
+        return terms.and(new PageTable("", List.of(), List.of(sum)));
+    }
+
+    /** @return dry mass of a booster, line by line */
+    public static PageTable dryMass(String name, BoosterSizing booster) {
+        return dryMass(name, "", booster.dryMass()).untraced();
+    }
+
+    /** @return dry mass of a stage, line by line */
+    public static PageTable dryMass(StageSizing s) {
+        return dryMass(s.name(), "stages." + Trail.slug(s.name()), s.dryMass());
+    }
+
+    private static PageTable dryMass(String name, String path, MassTable m) {
+        PageTable lines = FigureRows.list(
+                "Dry mass of " + name,
+                VehicleFigures.DRY_MASS,
+                path + ".dry_mass",
+                VehicleFigures.DryLine.of(m),
+                "name mass_kg share scatter source");
+        return lines.and(PageTable.titled("")
+                .row(
                         "growth margin",
-                        Figures.significant(s.dryMass().growth(), 4),
-                        Figures.percent(s.dryMass().growth() / s.dryMass().total()),
+                        kilograms(m.growth()),
+                        Notation.PERCENT.write(m.growth() / m.total()),
                         "",
                         "margin of the plan")
-                .traced("", path + ".dry_mass_growth_margin_kg", path + ".dry_mass_growth_share");
-        table.row(
+                .traced("", path + ".dry_mass_growth_margin_kg", path + ".dry_mass_growth_share")
+                .row(
                         "dry mass",
-                        Figures.significant(s.dryMass().total(), 4),
+                        kilograms(m.total()),
                         "100.0 %",
-                        "± "
-                                + Figures.fixed(
-                                        100
-                                                * s.dryMass().scatter()
-                                                / s.dryMass().total(),
-                                        0) + " %",
+                        "± " + Notation.fixed(100 * m.scatter() / m.total(), 0) + " %",
                         "lines taken as independent")
-                .traced("", path + ".dry_mass_kg", path + ".dry_mass_share", path + ".dry_mass_scatter_share");
-        return table.table();
+                .traced("", path + ".dry_mass_kg", path + ".dry_mass_share", path + ".dry_mass_scatter_share")
+                .table());
+    }
+
+    private static String kilograms(double mass) {
+        return Notation.significant(mass, 4);
     }
 
     public static String tonnes(double kilograms) {

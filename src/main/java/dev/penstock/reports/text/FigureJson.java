@@ -2,6 +2,7 @@ package dev.penstock.reports.text;
 
 import dev.penstock.provenance.Figure;
 import dev.penstock.provenance.FigureTable;
+import dev.penstock.provenance.FigureTable.Presence;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,12 +22,12 @@ public final class FigureJson {
     public static <T> Map<String, Object> of(FigureTable<T> table, T thing) {
         Map<String, Object> map = new LinkedHashMap<>();
         for (FigureTable.Member<T> member : table.members()) {
-            if (member.inDocuments()) {
-                map.put(
-                        member.key(),
-                        member instanceof FigureTable.Branch<T, ?> branch
-                                ? parts(branch, thing)
-                                : ((Figure<T>) member).value(thing));
+            Object value = member instanceof FigureTable.Branch<T, ?> branch
+                    ? parts(branch, thing)
+                    : ((Figure<T>) member).value(thing);
+            boolean there = !(value instanceof Optional<?> optional) || optional.isPresent();
+            if (member.presence() == Presence.ALWAYS || member.presence() == Presence.IF_THERE && there) {
+                map.put(member.key(), value);
             }
         }
         return map;
@@ -43,7 +44,18 @@ public final class FigureJson {
     }
 
     private static <T, C> Object parts(FigureTable.Branch<T, C> branch, T thing) {
-        List<Map<String, Object>> parts = each(branch.table(), branch.parts().apply(thing));
-        return branch.list() ? parts : Optional.ofNullable(parts.isEmpty() ? null : parts.get(0));
+        List<C> things = branch.parts().apply(thing);
+        List<Map<String, Object>> parts = each(branch.table(), things);
+        return switch (branch.shape()) {
+            case ONE -> parts.stream().findFirst();
+            case LIST -> parts;
+            case KEYED -> {
+                Map<String, Object> map = new LinkedHashMap<>();
+                for (int i = 0; i < parts.size(); i++) {
+                    map.put(branch.table().name(things.get(i), i), parts.get(i));
+                }
+                yield map;
+            }
+        };
     }
 }

@@ -1,6 +1,7 @@
 package dev.penstock.reports.text;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -49,13 +50,27 @@ public record PageTable(String caption, List<Column> columns, List<Row> rows) {
     }
 
     /**
-     * @param other table of the same columns
+     * @param other table of the same columns, or of the first of them
      * @return this table with the rows of the other after its own
      */
     public PageTable and(PageTable other) {
         List<Row> all = new ArrayList<>(rows);
-        all.addAll(other.rows);
+        for (Row row : other.rows) {
+            List<String> cells = new ArrayList<>(row.cells);
+            cells.addAll(Collections.nCopies(columns.size() - cells.size(), ""));
+            all.add(new Row(cells, row.trails, row.mark));
+        }
         return new PageTable(caption, columns, all);
+    }
+
+    /** @return the same table on a page that holds no trail of its numbers */
+    public PageTable untraced() {
+        return new PageTable(
+                caption,
+                columns,
+                rows.stream()
+                        .map(row -> new Row(row.cells, List.of(), row.mark))
+                        .toList());
     }
 
     /**

@@ -12,13 +12,16 @@ public final class TextTable {
 
     /**
      * @param table a table of a page
-     * @return its lines; where its first column is the quantity, the caption stands above it
+     * @return its lines; the caption stands above the first column where that holds words
      */
     public static String of(PageTable table) {
         TextTable text = new TextTable();
-        text.header(table.columns().stream()
-                .map(c -> (c.text() ? "<" : "") + (c.title().equals("quantity") ? table.caption() : c.title()))
-                .toArray(String[]::new));
+        List<String> titles = new ArrayList<>();
+        for (PageTable.Column c : table.columns()) {
+            boolean captioned = titles.isEmpty() && c.text() && !table.caption().isEmpty();
+            titles.add((c.text() ? "<" : "") + (captioned ? table.caption() : c.title()));
+        }
+        text.header(titles.toArray(String[]::new));
         table.rows().forEach(row -> text.row(row.cells().toArray(String[]::new)));
         return text.text();
     }

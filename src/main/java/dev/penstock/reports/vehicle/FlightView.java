@@ -1,5 +1,7 @@
 package dev.penstock.reports.vehicle;
 
+import dev.penstock.reports.page.FigureRows;
+
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.reports.chart.Curve;
@@ -12,17 +14,18 @@ import dev.penstock.reports.text.FigureJson;
 import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.text.PageTable;
 import dev.penstock.reports.text.TextTable;
+import dev.penstock.vehicle.FlightFigures;
 import dev.penstock.vehicle.FlownSizing;
 import dev.penstock.vehicle.StageReturn;
 import dev.penstock.vehicle.ascent.AscentPoint;
 import dev.penstock.vehicle.ascent.AscentResult;
-import dev.penstock.vehicle.ascent.Entry;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 
 /** A flight to orbit as JSON document, terminal tables and section of a page. */
 public final class FlightView {
@@ -39,99 +42,30 @@ public final class FlightView {
     public static Map<String, Object> json(FlownSizing flown, Optional<StageReturn> back) {
         Map<String, Object> map = new LinkedHashMap<>(VehicleView.json(flown.sizing()));
         AscentResult a = flown.ascent();
-        Map<String, Object> flight = new LinkedHashMap<>();
-        flight.put("insertion_altitude_m", a.mission().insertionAltitude());
-        flight.put("apogee_altitude_m", a.mission().apogeeAltitude());
-        flight.put("insertion_time_s", a.insertionTime());
-        flight.put("inertial_speed_m_s", a.inertialSpeed());
-        flight.put("final_mass_kg", a.finalMass());
-        flight.put("delta_v_left_m_s", a.margin());
-        flight.put("ideal_delta_v_m_s", a.idealDeltaV());
-        flight.put("gravity_loss_m_s", a.gravityLoss());
-        flight.put("drag_loss_m_s", a.dragLoss());
-        flight.put("steering_loss_m_s", a.steeringLoss());
-        flight.put("back_pressure_loss_m_s", a.backPressureLoss());
-        flight.put("rotation_credit_m_s", a.rotationCredit());
-        flight.put("isp_mean_s", a.meanIsp());
-        flight.put("tilt_rad", a.tilt());
-        flight.put("dynamic_pressure_max_Pa", a.maxDynamicPressure());
-        flight.put("acceleration_max_m_s2", a.maxAcceleration());
+        Map<String, Object> flight = FigureJson.of(FlightFigures.FLIGHT, a);
         flight.put("rounds", flown.rounds());
-        flight.put("segments", a.segments().stream().map(FlightView::segment).toList());
+        flight.put("segments", FigureJson.each(FlightFigures.SEGMENTS, a.segments()));
         flight.put("limits", a.limits().stream().map(FlightView::limit).toList());
         flight.put("warnings", FigureJson.each(CheckFigures.WARNINGS, a.warnings()));
-        flight.put("points", points(a));
+        flight.put("points", FigureJson.each(FlightFigures.POINTS, thinned(a)));
         map.put("flight", flight);
-        back.ifPresent(b -> map.put("return", entry(b)));
+        back.ifPresent(b -> map.put("return", FigureJson.of(FlightFigures.RETURN, b)));
         return map;
     }
 
-    private static Map<String, Object> segment(AscentResult.SegmentFlight s) {
-        Map<String, Object> map = new LinkedHashMap<>();
-        map.put("name", s.name());
-        map.put("ignition_s", s.ignition());
-        map.put("cut_off_s", s.cutOff());
-        map.put("isp_mean_s", s.meanIsp());
-        map.put("isp_vacuum_s", s.vacuumIsp());
-        map.put("ideal_delta_v_m_s", s.idealDeltaV());
-        map.put("altitude_m", s.altitude());
-        map.put("air_speed_m_s", s.airSpeed());
-        map.put("dynamic_pressure_Pa", s.dynamicPressure());
+    private static Map<String, Object> limit(LimitCheck limit) {
+        Map<String, Object> map = FigureJson.of(CheckFigures.LIMITS, limit);
+        map.keySet().removeAll(List.of("bound", "margin"));
         return map;
     }
 
-    private static Map<String, Object> limit(LimitCheck c) {
-        Map<String, Object> map = new LinkedHashMap<>();
-        map.put("name", c.name());
-        map.put("value", c.value());
-        map.put("limit", c.limit());
-        map.put("unit", c.unit());
-        map.put("met", c.met());
-        map.put("source", c.source());
-        return map;
-    }
-
-    private static List<Map<String, Object>> points(AscentResult a) {
+    private static List<AscentPoint> thinned(AscentResult a) {
         int every = Math.max(1, a.points().size() / JSON_POINTS);
-        List<Map<String, Object>> list = new ArrayList<>();
-        for (int i = 0; i < a.points().size(); i++) {
-            if (i % every == 0 || i == a.points().size() - 1) {
-                AscentPoint p = a.points().get(i);
-                Map<String, Object> map = new LinkedHashMap<>();
-                map.put("time_s", p.time());
-                map.put("altitude_m", p.altitude());
-                map.put("downrange_m", p.downrange());
-                map.put("air_speed_m_s", p.airSpeed());
-                map.put("inertial_speed_m_s", p.inertialSpeed());
-                map.put("path_angle_rad", p.pathAngle());
-                map.put("pitch_rad", p.pitch());
-                map.put("mass_kg", p.mass());
-                map.put("thrust_N", p.thrust());
-                map.put("throttle", p.throttle());
-                map.put("isp_s", p.isp());
-                map.put("dynamic_pressure_Pa", p.dynamicPressure());
-                map.put("mach", p.mach());
-                map.put("acceleration_m_s2", p.acceleration());
-                list.add(map);
-            }
-        }
-        return list;
-    }
-
-    private static Map<String, Object> entry(StageReturn b) {
-        Entry.Result e = b.entry();
-        Map<String, Object> map = new LinkedHashMap<>();
-        map.put("stage", b.stage());
-        map.put("speed_before_entry_burn_m_s", b.speedBeforeEntryBurn());
-        map.put("heat_flux_peak_W_m2", e.peakHeatFlux());
-        map.put("heat_load_J_m2", e.heatLoad());
-        map.put("dynamic_pressure_peak_Pa", e.peakDynamicPressure());
-        map.put("deceleration_peak_m_s2", e.peakDeceleration());
-        map.put("terminal_speed_m_s", e.terminalSpeed());
-        map.put("ballistic_coefficient_kg_m2", e.body().ballisticCoefficient(0));
-        map.put("landing_delta_v_m_s", b.landingDeltaV());
-        map.put("warnings", FigureJson.each(CheckFigures.WARNINGS, b.warnings()));
-        return map;
+        int last = a.points().size() - 1;
+        return IntStream.rangeClosed(0, last)
+                .filter(i -> i % every == 0 || i == last)
+                .mapToObj(a.points()::get)
+                .toList();
     }
 
     /**
@@ -142,27 +76,10 @@ public final class FlightView {
     public static String text(FlownSizing flown, Optional<StageReturn> back) {
         String line = System.lineSeparator();
         StringBuilder text = new StringBuilder(VehicleView.text(flown.sizing())).append(line);
-        TextTable table = new TextTable()
-                .header(
-                        "flight",
-                        "from s",
-                        "to s",
-                        "mean Isp s",
-                        "vacuum Isp s",
-                        "ideal gain m/s",
-                        "altitude km",
-                        "air speed m/s",
-                        "dyn. pressure kPa");
-        flown.ascent().segments().forEach(s -> table.row(segmentCells(s)));
-        text.append(table.text()).append(line);
-        TextTable facts = new TextTable().header("flight to orbit", "value", "<unit");
-        facts(flown.ascent()).forEach(row -> facts.row(row.toArray(String[]::new)));
-        text.append(facts.text());
-        back.ifPresent(b -> {
-            TextTable way = new TextTable().header("way back of " + b.stage(), "value", "<unit");
-            back(b).forEach(row -> way.row(row.toArray(String[]::new)));
-            text.append(line).append(way.text()).append(BalanceText.warnings(b.warnings()));
-        });
+        text.append(TextTable.of(segments(flown.ascent()))).append(line);
+        text.append(TextTable.of(facts(flown.ascent())));
+        back.ifPresent(
+                b -> text.append(line).append(TextTable.of(wayBack(b))).append(BalanceText.warnings(b.warnings())));
         return text.append(BalanceText.warnings(flown.ascent().warnings())).toString();
     }
 
@@ -173,26 +90,8 @@ public final class FlightView {
      */
     static PageSection section(FlownSizing flown, Optional<StageReturn> back) {
         AscentResult a = flown.ascent();
-        PageTable.Builder segments = PageTable.titled(
-                "Parts of the flight",
-                "<part",
-                "from (s)",
-                "to (s)",
-                "mean Isp (s)",
-                "vacuum Isp (s)",
-                "ideal gain (m/s)",
-                "altitude (km)",
-                "air speed (m/s)",
-                "dynamic pressure (kPa)");
-        a.segments().forEach(s -> segments.row(segmentCells(s)));
-        PageTable.Builder facts = PageTable.titled("Flight to orbit", "<quantity", "value", "<unit");
-        facts(a).forEach(row -> facts.row(row.toArray(String[]::new)));
-        List<PageTable> tables = new ArrayList<>(List.of(segments.table(), facts.table(), limits(a)));
-        back.ifPresent(b -> {
-            PageTable.Builder way = PageTable.titled("Way back of " + b.stage(), "<quantity", "value", "<unit");
-            back(b).forEach(row -> way.row(row.toArray(String[]::new)));
-            tables.add(way.table());
-        });
+        List<PageTable> tables = new ArrayList<>(List.of(segments(a), facts(a), limits(a)));
+        back.ifPresent(b -> tables.add(wayBack(b)));
         return new PageSection(
                 "flight",
                 "Flight",
@@ -275,47 +174,39 @@ public final class FlightView {
                         .toList());
     }
 
-    private static String[] segmentCells(AscentResult.SegmentFlight s) {
-        return new String[] {
-            s.name(),
-            Figures.fixed(s.ignition(), 1),
-            Figures.fixed(s.cutOff(), 1),
-            Figures.fixed(s.meanIsp(), 1),
-            Figures.fixed(s.vacuumIsp(), 1),
-            Figures.fixed(s.idealDeltaV(), 0),
-            Figures.fixed(s.altitude() / 1e3, 1),
-            Figures.fixed(s.airSpeed(), 0),
-            Figures.significant(s.dynamicPressure() / 1e3, 3)
-        };
+    private static PageTable segments(AscentResult a) {
+        return FigureRows.list(
+                        "Parts of the flight",
+                        FlightFigures.SEGMENTS,
+                        "flight.segments",
+                        a.segments(),
+                        "name ignition_s cut_off_s isp_mean_s isp_vacuum_s ideal_delta_v_m_s altitude_m air_speed_m_s"
+                                + " dynamic_pressure_Pa")
+                .untraced();
     }
 
-    private static List<List<String>> facts(AscentResult a) {
-        List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("speed in orbit", Figures.fixed(a.inertialSpeed(), 1), "m/s"));
-        rows.add(List.of("speed of the turning air there", Figures.fixed(a.rotationCredit(), 1), "m/s"));
-        rows.add(List.of("gravity loss", Figures.fixed(a.gravityLoss(), 1), "m/s"));
-        rows.add(List.of("drag loss", Figures.fixed(a.dragLoss(), 1), "m/s"));
-        rows.add(List.of("steering loss", Figures.fixed(a.steeringLoss(), 1), "m/s"));
-        rows.add(List.of("back-pressure loss", Figures.fixed(a.backPressureLoss(), 1), "m/s"));
-        rows.add(List.of("ideal speed gain", Figures.fixed(a.idealDeltaV(), 1), "m/s"));
-        rows.add(List.of("left in the stages", Figures.fixed(a.margin(), 1), "m/s"));
-        rows.add(List.of("mean specific impulse", Figures.fixed(a.meanIsp(), 1), "s"));
-        rows.add(List.of("tilt after release", Figures.fixed(Math.toDegrees(a.tilt()), 2), "deg"));
-        rows.add(List.of("time to orbit", Figures.fixed(a.insertionTime(), 0), "s"));
-        return rows;
+    private static PageTable facts(AscentResult a) {
+        return FigureRows.sheet(
+                        "Flight to orbit",
+                        FlightFigures.FLIGHT,
+                        a,
+                        "flight",
+                        "inertial_speed_m_s rotation_credit_m_s gravity_loss_m_s drag_loss_m_s steering_loss_m_s"
+                                + " back_pressure_loss_m_s ideal_delta_v_m_s delta_v_left_m_s isp_mean_s tilt_rad"
+                                + " insertion_time_s")
+                .untraced();
     }
 
-    private static List<List<String>> back(StageReturn b) {
-        Entry.Result e = b.entry();
-        return List.of(
-                List.of("speed before the entry burn", Figures.fixed(b.speedBeforeEntryBurn(), 0), "m/s"),
-                List.of("ballistic coefficient", Figures.significant(e.body().ballisticCoefficient(0), 3), "kg/m²"),
-                List.of("highest heat flux", Figures.significant(e.peakHeatFlux() / 1e3, 3), "kW/m²"),
-                List.of("heat load", Figures.significant(e.heatLoad() / 1e6, 3), "MJ/m²"),
-                List.of("highest dynamic pressure", Figures.significant(e.peakDynamicPressure() / 1e3, 3), "kPa"),
-                List.of("highest deceleration", Figures.fixed(e.peakDeceleration(), 1), "m/s²"),
-                List.of("terminal speed at the ground", Figures.fixed(e.terminalSpeed(), 0), "m/s"),
-                List.of("speed change to land", Figures.fixed(b.landingDeltaV(), 0), "m/s"));
+    private static PageTable wayBack(StageReturn b) {
+        return FigureRows.sheet(
+                        "Way back of " + b.stage(),
+                        FlightFigures.RETURN,
+                        b,
+                        "return",
+                        "speed_before_entry_burn_m_s ballistic_coefficient_kg_m2 heat_flux_peak_W_m2 heat_load_J_m2"
+                                + " dynamic_pressure_peak_Pa deceleration_peak_m_s2 terminal_speed_m_s"
+                                + " landing_delta_v_m_s")
+                .untraced();
     }
 
     private static PageTable limits(AscentResult a) {

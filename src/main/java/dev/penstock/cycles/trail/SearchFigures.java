@@ -1,0 +1,56 @@
+package dev.penstock.cycles.trail;
+
+import dev.penstock.cycles.questions.LimitResult;
+
+import dev.penstock.provenance.CheckFigures;
+import dev.penstock.provenance.FigureTable;
+import dev.penstock.quantities.Notation;
+import java.util.Optional;
+
+/** What a search for the highest chamber pressure publishes. */
+public final class SearchFigures {
+
+    /** What a limit is worth. */
+    public static final FigureTable<LimitResult.Sensitivity> SENSITIVITIES =
+            FigureTable.<LimitResult.Sensitivity>ofOne()
+                    .word("limit", "limit", LimitResult.Sensitivity::limit)
+                    .number(
+                            "elasticity",
+                            "gain per change",
+                            Notation.fixed("", "", 1, 2),
+                            LimitResult.Sensitivity::elasticity)
+                    .number("relative_change", "by", Notation.PERCENT, LimitResult.Sensitivity::change)
+                    .number(
+                            "chamber_pressure_Pa",
+                            "chamber",
+                            Notation.PRESSURE,
+                            LimitResult.Sensitivity::chamberPressure)
+                    .word("title", "limit changed", s -> CheckFigures.title(s.limit()))
+                    .outsideDocuments()
+                    .table();
+
+    /** Chamber pressures tried. */
+    public static final FigureTable<LimitResult.Point> POINTS = FigureTable.<LimitResult.Point>ofOne()
+            .number("chamber_pressure_Pa", "chamber", Notation.PRESSURE, LimitResult.Point::chamberPressure)
+            .word("within_limits", "within limits", LimitResult.Point::withinLimits)
+            .word("limit", "limit", LimitResult.Point::limit)
+            .word("kept", "within limits", p -> p.withinLimits() ? "yes" : "no")
+            .outsideDocuments()
+            .word("title", "tightest limit", p -> CheckFigures.title(p.limit()))
+            .outsideDocuments()
+            .table();
+
+    /** The search with the engine that it found. */
+    public static final FigureTable<LimitResult> ALL = FigureTable.<LimitResult>ofOne()
+            .word("name", "concept", r -> r.balance().concept().name())
+            .number("chamber_pressure_Pa", "chamber pressure", Notation.PRESSURE, LimitResult::chamberPressure)
+            .word("binding_limit", "binds", LimitResult::bindingLimit)
+            .word("explanation", "explanation", LimitResult::explanation)
+            .each("held", LimitResult::held, CheckFigures.LIMITS)
+            .each("sensitivities", LimitResult::sensitivities, SENSITIVITIES)
+            .each("points", LimitResult::points, POINTS)
+            .part("balance", r -> Optional.of(r.balance()), EngineFigures.ALL)
+            .table();
+
+    private SearchFigures() {}
+}

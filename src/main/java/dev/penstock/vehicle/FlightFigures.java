@@ -1,0 +1,104 @@
+package dev.penstock.vehicle;
+
+import static dev.penstock.quantities.Notation.fixed;
+import static dev.penstock.quantities.Notation.significant;
+
+import dev.penstock.provenance.CheckFigures;
+import dev.penstock.provenance.FigureTable;
+import dev.penstock.quantities.Notation;
+import dev.penstock.vehicle.ascent.AscentPoint;
+import dev.penstock.vehicle.ascent.AscentResult;
+
+/** What a flight to orbit and the way back of a stage publish. */
+public final class FlightFigures {
+
+    private static final Notation SPEED = fixed("m/s", "m/s", 1, 1);
+    private static final Notation WHOLE_SPEED = fixed("m/s", "m/s", 1, 0);
+    private static final Notation ISP = fixed("s", "s", 1, 1);
+    private static final Notation TIME = fixed("s", "s", 1, 1);
+    private static final Notation HEIGHT = fixed("m", "km", 1e-3, 1);
+    private static final Notation KILOPASCAL = significant("Pa", "kPa", 1e-3, 3);
+    private static final Notation ACCELERATION = fixed("m/s²", "m/s²", 1, 1);
+    private static final Notation ANGLE = new Notation("rad", "deg", angle -> fixed(Math.toDegrees(angle), 2));
+
+    /** Figures of a part of the flight. */
+    public static final FigureTable<AscentResult.SegmentFlight> SEGMENTS = FigureTable.named(
+                    AscentResult.SegmentFlight::name)
+            .word("name", "part", AscentResult.SegmentFlight::name)
+            .number("ignition_s", "from", TIME, AscentResult.SegmentFlight::ignition)
+            .number("cut_off_s", "to", TIME, AscentResult.SegmentFlight::cutOff)
+            .number("isp_mean_s", "mean Isp", ISP, AscentResult.SegmentFlight::meanIsp)
+            .number("isp_vacuum_s", "vacuum Isp", ISP, AscentResult.SegmentFlight::vacuumIsp)
+            .number("ideal_delta_v_m_s", "ideal gain", WHOLE_SPEED, AscentResult.SegmentFlight::idealDeltaV)
+            .number("altitude_m", "altitude", HEIGHT, AscentResult.SegmentFlight::altitude)
+            .number("air_speed_m_s", "air speed", WHOLE_SPEED, AscentResult.SegmentFlight::airSpeed)
+            .number("dynamic_pressure_Pa", "dynamic pressure", KILOPASCAL, AscentResult.SegmentFlight::dynamicPressure)
+            .table();
+
+    /** Figures of an instant. */
+    public static final FigureTable<AscentPoint> POINTS = FigureTable.<AscentPoint>ofOne()
+            .number("time_s", "time", TIME, AscentPoint::time)
+            .number("altitude_m", "altitude", HEIGHT, AscentPoint::altitude)
+            .number("downrange_m", "downrange", HEIGHT, AscentPoint::downrange)
+            .number("air_speed_m_s", "air speed", SPEED, AscentPoint::airSpeed)
+            .number("inertial_speed_m_s", "speed against the stars", SPEED, AscentPoint::inertialSpeed)
+            .number("path_angle_rad", "path", ANGLE, AscentPoint::pathAngle)
+            .number("pitch_rad", "thrust direction", ANGLE, AscentPoint::pitch)
+            .number("mass_kg", "mass", significant("kg", "t", 1e-3, 4), AscentPoint::mass)
+            .number("thrust_N", "thrust", Notation.FORCE, AscentPoint::thrust)
+            .number("throttle", "throttle", Notation.PERCENT, AscentPoint::throttle)
+            .number("isp_s", "Isp", ISP, AscentPoint::isp)
+            .number("dynamic_pressure_Pa", "dynamic pressure", KILOPASCAL, AscentPoint::dynamicPressure)
+            .number("mach", "Mach number", significant("", 3), AscentPoint::mach)
+            .number("acceleration_m_s2", "acceleration", ACCELERATION, AscentPoint::acceleration)
+            .table();
+
+    /** Figures of a flight as a whole. */
+    public static final FigureTable<AscentResult> FLIGHT = FigureTable.<AscentResult>ofOne()
+            .number("insertion_altitude_m", "altitude of insertion", HEIGHT, a -> a.mission()
+                    .insertionAltitude())
+            .number("apogee_altitude_m", "altitude of the apogee", HEIGHT, a -> a.mission()
+                    .apogeeAltitude())
+            .number("insertion_time_s", "time to orbit", fixed("s", "s", 1, 0), AscentResult::insertionTime)
+            .number("inertial_speed_m_s", "speed in orbit", SPEED, AscentResult::inertialSpeed)
+            .number("final_mass_kg", "mass in orbit", significant("kg", "t", 1e-3, 4), AscentResult::finalMass)
+            .number("delta_v_left_m_s", "left in the stages", SPEED, AscentResult::margin)
+            .number("ideal_delta_v_m_s", "ideal speed gain", SPEED, AscentResult::idealDeltaV)
+            .number("gravity_loss_m_s", "gravity loss", SPEED, AscentResult::gravityLoss)
+            .number("drag_loss_m_s", "drag loss", SPEED, AscentResult::dragLoss)
+            .number("steering_loss_m_s", "steering loss", SPEED, AscentResult::steeringLoss)
+            .number("back_pressure_loss_m_s", "back-pressure loss", SPEED, AscentResult::backPressureLoss)
+            .number("rotation_credit_m_s", "speed of the turning air there", SPEED, AscentResult::rotationCredit)
+            .number("isp_mean_s", "mean specific impulse", ISP, AscentResult::meanIsp)
+            .number("tilt_rad", "tilt after release", ANGLE, AscentResult::tilt)
+            .number("dynamic_pressure_max_Pa", "highest dynamic pressure", KILOPASCAL, AscentResult::maxDynamicPressure)
+            .number("acceleration_max_m_s2", "highest acceleration", ACCELERATION, AscentResult::maxAcceleration)
+            .table();
+
+    /** Figures of the way back of a stage. */
+    public static final FigureTable<StageReturn> RETURN = FigureTable.<StageReturn>ofOne()
+            .word("stage", "stage", StageReturn::stage)
+            .number(
+                    "speed_before_entry_burn_m_s",
+                    "speed before the entry burn",
+                    WHOLE_SPEED,
+                    StageReturn::speedBeforeEntryBurn)
+            .number("heat_flux_peak_W_m2", "highest heat flux", significant("W/m²", "kW/m²", 1e-3, 3), b -> b.entry()
+                    .peakHeatFlux())
+            .number("heat_load_J_m2", "heat load", significant("J/m²", "MJ/m²", 1e-6, 3), b -> b.entry()
+                    .heatLoad())
+            .number("dynamic_pressure_peak_Pa", "highest dynamic pressure", KILOPASCAL, b -> b.entry()
+                    .peakDynamicPressure())
+            .number("deceleration_peak_m_s2", "highest deceleration", ACCELERATION, b -> b.entry()
+                    .peakDeceleration())
+            .number("terminal_speed_m_s", "terminal speed at the ground", WHOLE_SPEED, b -> b.entry()
+                    .terminalSpeed())
+            .number("ballistic_coefficient_kg_m2", "ballistic coefficient", significant("kg/m²", 3), b -> b.entry()
+                    .body()
+                    .ballisticCoefficient(0))
+            .number("landing_delta_v_m_s", "speed change to land", WHOLE_SPEED, StageReturn::landingDeltaV)
+            .each("warnings", StageReturn::warnings, CheckFigures.WARNINGS)
+            .table();
+
+    private FlightFigures() {}
+}
