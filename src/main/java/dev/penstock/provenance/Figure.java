@@ -172,14 +172,15 @@ public final class Figure<T> implements FigureTable.Member<T> {
 
     /**
      * @param thing a thing of this kind
-     * @return the value for people without its unit, unless only the number tells the unit; empty text for none
+     * @return the value for people without its unit, unless only the number tells the unit; a dash for a number that
+     *     this thing does not have
      */
     public String text(T thing) {
         OptionalDouble number = number(thing);
         if (number.isPresent()) {
             return notation(thing).write(number.getAsDouble());
         }
-        Object held = held(value(thing)).orElse("");
+        Object held = held(value(thing)).orElse(isNumber() ? "-" : "");
         if (held instanceof Iterable<?> list) {
             StringBuilder joined = new StringBuilder();
             list.forEach(part -> joined.append(joined.isEmpty() ? "" : ", ").append(part));
