@@ -1,15 +1,11 @@
 package dev.penstock.study;
 
-import dev.penstock.cycles.trail.Definitions;
-import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.trail.Definitions;
 import dev.penstock.provenance.Figure;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.provenance.Trail;
-import dev.penstock.vehicle.plan.DeltaVBudget;
 import dev.penstock.vehicle.FlightFigures;
-import dev.penstock.vehicle.stage.RocketEquation;
 import dev.penstock.vehicle.SizingTrail;
 import dev.penstock.vehicle.ascent.AscentDynamics;
 import dev.penstock.vehicle.ascent.AscentOptimizer;

@@ -1,9 +1,8 @@
 package dev.penstock.cycles.trail;
 
-import dev.penstock.cycles.questions.PressureFeed;
-
 import static dev.penstock.quantities.Notation.significant;
 
+import dev.penstock.cycles.questions.PressureFeed;
 import dev.penstock.provenance.FigureTable;
 import dev.penstock.quantities.Notation;
 import dev.penstock.turbomachinery.feed.PressurantBottle;

@@ -1,10 +1,9 @@
 package dev.penstock.cycles.trail;
 
-import dev.penstock.cycles.questions.OperatingCommand;
-import dev.penstock.cycles.questions.OperatingPoint;
-
 import static dev.penstock.quantities.Notation.significant;
 
+import dev.penstock.cycles.questions.OperatingCommand;
+import dev.penstock.cycles.questions.OperatingPoint;
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.FigureTable;
 import dev.penstock.provenance.LimitCheck;

@@ -1,7 +1,6 @@
 package dev.penstock.cycles.trail;
 
 import dev.penstock.cycles.questions.LimitResult;
-
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.FigureTable;
 import dev.penstock.quantities.Notation;

@@ -1,20 +1,15 @@
 package dev.penstock.reports.concept;
 
-import dev.penstock.reports.page.FigureRows;
-
+import dev.penstock.cycles.questions.LimitResult;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.trail.EngineFigures;
-import dev.penstock.cycles.questions.LimitResult;
 import dev.penstock.cycles.trail.SearchFigures;
-import dev.penstock.cycles.questions.LimitResult;
-import dev.penstock.cycles.sheet.EngineBalance;
-import dev.penstock.cycles.trail.EngineFigures;
-import dev.penstock.provenance.CheckFigures;
 import dev.penstock.quantities.Notation;
 import dev.penstock.reports.chart.Figure;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.SpanChart;
 import dev.penstock.reports.engine.BalanceText;
+import dev.penstock.reports.page.FigureRows;
 import dev.penstock.reports.page.PageSection;
 import dev.penstock.reports.table.EngineTables;
 import dev.penstock.reports.text.FigureJson;

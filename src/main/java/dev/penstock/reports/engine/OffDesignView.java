@@ -1,27 +1,19 @@
 package dev.penstock.reports.engine;
 
-import dev.penstock.reports.page.FigureRows;
-
+import dev.penstock.cycles.questions.OperatingOutcome;
+import dev.penstock.cycles.questions.OperatingPoint;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.trail.EngineFigures;
 import dev.penstock.cycles.trail.OperatingFigures;
-import dev.penstock.cycles.questions.OperatingOutcome;
-import dev.penstock.cycles.questions.OperatingPoint;
-import dev.penstock.cycles.questions.OperatingCommand;
-import dev.penstock.cycles.questions.OperatingOutcome;
-import dev.penstock.cycles.questions.OperatingPoint;
-import dev.penstock.cycles.sheet.EngineBalance;
-import dev.penstock.cycles.trail.EngineFigures;
-import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.quantities.Notation;
 import dev.penstock.reports.chart.Curve;
 import dev.penstock.reports.chart.Figure;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.LineChart;
+import dev.penstock.reports.page.FigureRows;
 import dev.penstock.reports.page.PageSection;
 import dev.penstock.reports.text.FigureJson;
-import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.text.PageTable;
 import dev.penstock.reports.text.TextTable;
 import java.util.ArrayList;

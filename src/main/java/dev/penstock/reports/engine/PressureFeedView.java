@@ -1,19 +1,16 @@
 package dev.penstock.reports.engine;
 
-import dev.penstock.reports.page.FigureRows;
-import dev.penstock.reports.text.FigureJson;
-
+import dev.penstock.cycles.concept.PressurizationDesign;
+import dev.penstock.cycles.questions.PressureFeed;
 import dev.penstock.cycles.trail.FeedFigures;
-import dev.penstock.cycles.questions.PressureFeed;
-import dev.penstock.cycles.concept.PressurizationDesign;
-import dev.penstock.cycles.concept.PressurizationDesign;
-import dev.penstock.cycles.questions.PressureFeed;
 import dev.penstock.reports.chart.Curve;
 import dev.penstock.reports.chart.Figure;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.LineChart;
 import dev.penstock.reports.chart.SpanChart;
+import dev.penstock.reports.page.FigureRows;
 import dev.penstock.reports.page.PageSection;
+import dev.penstock.reports.text.FigureJson;
 import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.text.PageTable;
 import dev.penstock.reports.text.TextTable;

@@ -2,7 +2,6 @@ package dev.penstock.reports.engine;
 
 import dev.penstock.reports.page.FigureRows;
 import dev.penstock.reports.text.FigureJson;
-
 import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.text.PageTable;
 import dev.penstock.reports.text.TextTable;

@@ -1,22 +1,18 @@
 package dev.penstock.reports.table;
 
-import dev.penstock.reports.page.FigureRows;
-
 import dev.penstock.provenance.Trail;
 import dev.penstock.quantities.Notation;
 import dev.penstock.reports.chart.Figure;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.SpanChart;
+import dev.penstock.reports.page.FigureRows;
 import dev.penstock.reports.page.PageSection;
 import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.text.PageTable;
-import dev.penstock.vehicle.stage.BoosterSizing;
-import dev.penstock.vehicle.stage.StageSizing;
-import dev.penstock.vehicle.stage.VehicleFigures;
-import dev.penstock.vehicle.stage.VehicleSizing;
 import dev.penstock.vehicle.mass.MassTable;
 import dev.penstock.vehicle.stage.BoosterSizing;
 import dev.penstock.vehicle.stage.StageSizing;
+import dev.penstock.vehicle.stage.VehicleFigures;
 import dev.penstock.vehicle.stage.VehicleSizing;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,7 +1,5 @@
 package dev.penstock.reports.vehicle;
 
-import dev.penstock.reports.page.FigureRows;
-
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.reports.chart.Curve;
@@ -9,6 +7,7 @@ import dev.penstock.reports.chart.Figure;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.LineChart;
 import dev.penstock.reports.engine.BalanceText;
+import dev.penstock.reports.page.FigureRows;
 import dev.penstock.reports.page.PageSection;
 import dev.penstock.reports.text.FigureJson;
 import dev.penstock.reports.text.Figures;
@@ -98,8 +97,8 @@ public final class FlightView {
                 "What does the way to orbit cost?",
                 List.of(
                         "Thrust and specific impulse are those of the engine at every height. Losses are counted in"
-                                + " the frame that turns with the air; together with the speed reached they add up to the"
-                                + " ideal gain.",
+                            + " the frame that turns with the air; together with the speed reached they add up to the"
+                            + " ideal gain.",
                         "The mean specific impulse is what a fixed figure would have to be for the same impulse from"
                                 + " the same propellant."),
                 figures(a),

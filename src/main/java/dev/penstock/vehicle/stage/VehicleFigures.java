@@ -1,7 +1,5 @@
 package dev.penstock.vehicle.stage;
 
-import dev.penstock.vehicle.plan.DeltaVBudget;
-
 import static dev.penstock.quantities.Notation.fixed;
 import static dev.penstock.quantities.Notation.significant;
 
@@ -10,6 +8,7 @@ import dev.penstock.provenance.FigureTable;
 import dev.penstock.quantities.Notation;
 import dev.penstock.vehicle.mass.MassLine;
 import dev.penstock.vehicle.mass.MassTable;
+import dev.penstock.vehicle.plan.DeltaVBudget;
 import java.util.List;
 
 /** What a sized vehicle publishes: the whole, its speed budget, each stage with its dry mass line by line. */
