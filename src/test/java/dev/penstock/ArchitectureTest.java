@@ -242,6 +242,19 @@ class ArchitectureTest {
     }
 
     @Test
+    void everyOtherPackageSaysThatItIsInternal() throws IOException {
+        Set<String> open = Set.of(ENTRY, ROOT + "errors");
+        Set<String> silent = new TreeSet<>();
+        for (String name : classes.stream().map(JavaClass::getPackageName).collect(Collectors.toSet())) {
+            Path info = Path.of("src/main/java", name.replace('.', '/'), "package-info.java");
+            if (!open.contains(name) && !Files.readString(info).contains("Internal: other programs use")) {
+                silent.add(name);
+            }
+        }
+        assertThat(silent).isEmpty();
+    }
+
+    @Test
     void theExampleUsesTheEntryAndTheFailuresOnly() throws IOException {
         List<String> imports;
         try (Stream<Path> files = Files.walk(Path.of("src/it"))) {

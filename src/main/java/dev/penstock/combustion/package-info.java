@@ -8,5 +8,7 @@
  * {@link dev.penstock.combustion.GasGeneratorGas} (fuel-rich and oxidizer-rich gas, measured where equilibrium fails).
  * Species come from {@code fluids/gas} through {@link dev.penstock.combustion.species.SpeciesLibrary}. Main sources: NASA RP-1311
  * (method), NASA TM-4513 (species), kinetic theory of gases (transport). Theory: docs/theory/combustion.md.
+ *
+ * <p>Internal: other programs use {@link dev.penstock} only.
  */
 package dev.penstock.combustion;

@@ -1,2 +1,6 @@
-/** Answers about one engine as JSON, text, charts and sections. */
+/**
+ * Answers about one engine as JSON, text, charts and sections.
+ *
+ * <p>Internal: other programs use {@link dev.penstock} only.
+ */
 package dev.penstock.reports.engine;

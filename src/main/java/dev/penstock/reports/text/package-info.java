@@ -1,2 +1,6 @@
-/** Numbers and tables as text, the writing of whole files, and the version of what wrote them. */
+/**
+ * Numbers and tables as text, the writing of whole files, and the version of what wrote them.
+ *
+ * <p>Internal: other programs use {@link dev.penstock} only.
+ */
 package dev.penstock.reports.text;

@@ -1,2 +1,6 @@
-/** Vehicles, flights and trades as text, JSON and pages. */
+/**
+ * Vehicles, flights and trades as text, JSON and pages.
+ *
+ * <p>Internal: other programs use {@link dev.penstock} only.
+ */
 package dev.penstock.reports.vehicle;

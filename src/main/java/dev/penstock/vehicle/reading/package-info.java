@@ -1,2 +1,6 @@
-/** Reads vehicle files: {@link VehicleReader}. */
+/**
+ * Reads vehicle files: {@link VehicleReader}.
+ *
+ * <p>Internal: other programs use {@link dev.penstock} only.
+ */
 package dev.penstock.vehicle.reading;
