@@ -15,7 +15,7 @@ import dev.penstock.cooling.coolant.CurvedChannel;
  * temperature to below zero at the gas's: a root lies between, however steeply boiling, drying out or a pseudo-critical
  * point make the coolant answer. Secant steps held inside that bracket; at each, density and
  * pressure are settled by substitution, the better the smaller the step. Where properties have a small step just at the root
- * there is none: the cell then stands at the step. Not thread-safe; allocates nothing.
+ * there is none: the cell then stands at the step. Solves one cell, from what the cells before it hand on; not thread-safe.
  */
 final class CellBalance {
 
@@ -32,125 +32,80 @@ final class CellBalance {
     private static final double DRIFT_IN_RESIDUAL = 3;
     private static final double LARGEST_STEP_IN_PROPERTIES = 0.05;
 
-    private final JacketGrid grid;
-    private final ChannelGrid channels;
+    private final ChannelFlow flow;
     private final CoolantProperties properties;
     private final WallBalance wall;
-    private final ChannelFlow flow;
-    private final boolean curved;
+    private final CoolantPoint before;
 
-    /** The leg. */
-    private double perChannel;
+    private final double floor;
+    private final double length;
+    /** Half the heated area over the flow (m²·s/kg). */
+    private final double half;
 
-    private double areaPerFlow;
-    private double floor;
+    private final double diameter;
+    private final double relativeRoughness;
+    /** Half the hydraulic diameter over the radius of curvature; 0 where curvature does not count (-). */
+    private final double bend;
 
-    /** What the cells before this one left. */
-    private boolean first;
+    private final double massFlux;
 
-    private double total;
-    private double distance;
-    private double upstreamPressure;
-    private double previousVelocity;
-    private double previousMomentum;
-    private double previousFriction;
+    /** Where the search stands. */
+    private double pressure;
 
-    /** This cell. */
-    private int cell;
-
-    private double half;
+    private double velocity;
     private double friction;
     private double density;
     private double curvature;
     private double drift;
     private double change;
 
-    /** The solution at the cell's middle. */
-    double pressure;
-
-    double velocity;
-    double massFlux;
-
-    CellBalance(
-            JacketGrid grid,
-            ChannelGrid channels,
-            CoolantProperties properties,
-            WallBalance wall,
-            ChannelFlow flow,
-            boolean curved) {
-        this.grid = grid;
-        this.channels = channels;
-        this.properties = properties;
-        this.wall = wall;
-        this.flow = flow;
-        this.curved = curved;
-    }
-
     /**
-     * Stands at the inlet of a leg.
-     *
-     * @param leg leg
-     * @param inlet inlet pressure (Pa)
-     * @param enthalpy inlet enthalpy (J/kg)
-     * @param jacketFlow coolant flow of the whole jacket (kg/s)
-     * @param lowest pressure below which the flow counts as stopped (Pa)
-     */
-    void startLeg(Leg leg, double inlet, double enthalpy, double jacketFlow, double lowest) {
-        double legFlow = jacketFlow * leg.flowShare();
-        perChannel = legFlow / (channels.count * leg.share());
-        areaPerFlow = leg.share() / legFlow;
-        floor = lowest;
-        first = true;
-        total = enthalpy;
-        distance = 0;
-        upstreamPressure = inlet;
-        previousVelocity = 0;
-        previousMomentum = 0;
-        previousFriction = 0;
-        properties.bulk(inlet, enthalpy, flow);
-        density = flow.bulkDensity;
-    }
-
-    /** Pressure behind the last cell, the dynamic head lost (Pa). */
-    double outletPressure() {
-        return pressure - previousFriction;
-    }
-
-    /** Total enthalpy behind the last cell (J/kg). */
-    double outletEnthalpy() {
-        return total;
-    }
-
-    /**
-     * Solves the next cell and adds its heat to the coolant as it stands.
-     *
-     * @param newCell cell
-     * @param guess first guess of the surface temperature (K); any number
+     * @param march grid, channels, properties, wall and flow
+     * @param leg flow of the leg
+     * @param before what the cell before this one hands on
+     * @param cell cell
      * @param densityRatio guess of the density over that of the cell before (-)
-     * @return how it went; unless complete, the coolant has not moved on
      */
-    JacketMarch.Outcome solve(int newCell, double guess, double densityRatio) {
-        cell = newCell;
-        massFlux = perChannel / channels.flowArea[cell];
-        half = 0.5 * grid.area[cell] * areaPerFlow;
-        friction = previousFriction;
-        density *= densityRatio;
-        wall.enter(grid, channels, cell);
+    CellBalance(JacketMarch march, LegFlow leg, CoolantPoint before, int cell, double densityRatio) {
+        this.flow = march.flow;
+        this.properties = march.properties;
+        this.wall = march.wall;
+        this.before = before;
+        this.floor = leg.lowestPressure();
+        this.length = march.grid.length[cell];
+        this.half = 0.5 * march.grid.area[cell] * leg.areaPerFlow();
+        this.diameter = march.channels.hydraulicDiameter[cell];
+        this.relativeRoughness = march.channels.roughness / diameter;
+        this.bend = march.curved ? 0.5 * diameter / march.grid.curvature[cell] : 0;
+        this.massFlux = leg.perChannel() / march.channels.flowArea[cell];
+        this.friction = before.friction();
+        this.density = before.density() * densityRatio;
+        wall.enter(march.grid, march.channels, cell);
+    }
+
+    /**
+     * Solves the cell.
+     *
+     * @param guess first guess of the surface temperature (K); any number
+     * @return how it went
+     */
+    JacketMarch.Outcome solve(double guess) {
         JacketMarch.Outcome outcome = search(guess);
-        if (outcome != JacketMarch.Outcome.COMPLETE) {
-            return outcome;
-        }
-        if (velocity > flow.bulkSoundSpeed) {
-            return JacketMarch.Outcome.CHOKED;
-        }
-        total += 2 * wall.heatFlux * half;
-        distance += grid.length[cell];
-        previousVelocity = velocity;
-        previousMomentum = massFlux * velocity;
-        previousFriction = friction;
-        upstreamPressure = pressure;
-        first = false;
-        return outcome;
+        boolean choked = outcome == JacketMarch.Outcome.COMPLETE && velocity > flow.bulkSoundSpeed;
+        return choked ? JacketMarch.Outcome.CHOKED : outcome;
+    }
+
+    /** What a solved cell hands on: its heat is added to the coolant as it stands. */
+    CoolantPoint after() {
+        return new CoolantPoint(
+                false,
+                before.totalEnthalpy() + 2 * wall.heatFlux * half,
+                before.distance() + length,
+                pressure,
+                velocity,
+                massFlux,
+                friction,
+                density);
     }
 
     private JacketMarch.Outcome search(double firstGuess) {
@@ -237,29 +192,27 @@ final class CellBalance {
     /** One pass from density to pressure to bulk state to density. */
     private boolean substitute(double share) {
         velocity = massFlux / density;
-        double momentum = massFlux * velocity;
-        pressure = first
-                ? upstreamPressure - (1 + ENTRANCE_LOSS) * 0.5 * momentum - friction
-                : upstreamPressure
-                        - previousFriction
+        pressure = before.first()
+                ? before.pressure() - (1 + ENTRANCE_LOSS) * 0.5 * massFlux * velocity - friction
+                : before.pressure()
+                        - before.friction()
                         - friction
-                        - 0.5 * (previousMomentum / previousVelocity + massFlux) * (velocity - previousVelocity);
+                        - 0.5 * (before.massFlux() + massFlux) * (velocity - before.velocity());
         if (!(pressure > floor)) {
             return false;
         }
-        properties.bulk(pressure, total + wall.heatFlux * half - 0.5 * velocity * velocity, flow);
-        double diameter = channels.hydraulicDiameter[cell];
+        properties.bulk(pressure, before.totalEnthalpy() + wall.heatFlux * half - 0.5 * velocity * velocity, flow);
         flow.boilingTemperature = properties.saturationTemperature(pressure);
         flow.boilingShare = properties.boilingShare(pressure);
         flow.velocity = velocity;
         flow.hydraulicDiameter = diameter;
         flow.reynolds = massFlux * diameter / flow.bulkViscosity;
         flow.prandtl = flow.bulkHeatCapacity * flow.bulkViscosity / flow.bulkConductivity;
-        flow.distanceOverDiameter = (distance + 0.5 * grid.length[cell]) / diameter;
-        curvature = curved ? CurvedChannel.factor(flow.reynolds, 0.5 * diameter / grid.curvature[cell]) : 1;
-        flow.frictionFactor = ChannelFriction.factor(flow.reynolds, channels.roughness / diameter) * curvature;
+        flow.distanceOverDiameter = (before.distance() + 0.5 * length) / diameter;
+        curvature = CurvedChannel.factor(flow.reynolds, bend);
+        flow.frictionFactor = ChannelFriction.factor(flow.reynolds, relativeRoughness) * curvature;
         double newFriction =
-                0.25 * flow.frictionFactor * grid.length[cell] / diameter * massFlux * massFlux / flow.bulkDensity;
+                0.25 * flow.frictionFactor * length / diameter * massFlux * massFlux / flow.bulkDensity;
         change = (flow.bulkDensity - density) / density;
         drift = Math.max(Math.abs(change), Math.abs(newFriction - friction) / pressure);
         density += share * (flow.bulkDensity - density);

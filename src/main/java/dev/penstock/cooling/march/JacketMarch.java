@@ -16,7 +16,7 @@ import java.util.List;
  * Each cell is solved at its middle, wall and coolant together ({@link CellBalance}); the heat that enters is then added to
  * the coolant as it stands, so heat and enthalpy rise agree to round-off. Every march starts from the surface temperatures of
  * the last one through the same field. Loss coefficients of the manifolds: common practice
- * for sudden contraction and expansion. Not thread-safe; allocates nothing after construction.
+ * for sudden contraction and expansion. Not thread-safe.
  */
 public final class JacketMarch {
 
@@ -39,18 +39,32 @@ public final class JacketMarch {
 
     private static final double LOWEST_PRESSURE_SHARE = 0.02;
 
-    private final CellBalance balance;
-    private final WallBalance wall;
-    private final ChannelFlow flow;
+    /**
+     * End of a march.
+     *
+     * @param outcome how it ended
+     * @param cell last cell
+     * @param reason why it stopped there, where the coolant has no state; else empty
+     * @param pressure pressure behind the last cell (Pa); means nothing unless complete
+     * @param enthalpy total enthalpy there (J/kg)
+     */
+    record End(Outcome outcome, int cell, String reason, double pressure, double enthalpy) {
 
-    /** End of the march: outcome, where it stopped, and the reason. */
-    Outcome outcome = Outcome.COMPLETE;
+        private static End stopped(Outcome outcome, int cell, String reason) {
+            return new End(outcome, cell, reason, 0, 0);
+        }
 
-    int stoppedAt;
-    String reason = "";
+        boolean complete() {
+            return outcome == Outcome.COMPLETE;
+        }
+    }
 
-    double outletPressure;
-    double outletEnthalpy;
+    final JacketGrid grid;
+    final ChannelGrid channels;
+    final CoolantProperties properties;
+    final WallBalance wall;
+    final ChannelFlow flow;
+    final boolean curved;
 
     JacketMarch(
             JacketGrid grid,
@@ -59,9 +73,12 @@ public final class JacketMarch {
             WallBalance wall,
             ChannelFlow flow,
             boolean curved) {
-        this.balance = new CellBalance(grid, channels, properties, wall, flow, curved);
+        this.grid = grid;
+        this.channels = channels;
+        this.properties = properties;
         this.wall = wall;
         this.flow = flow;
+        this.curved = curved;
     }
 
     /**
@@ -72,57 +89,48 @@ public final class JacketMarch {
      * @param pressure inlet manifold pressure (Pa)
      * @param enthalpy inlet manifold enthalpy (J/kg)
      * @param jacketFlow coolant flow of the whole jacket (kg/s)
+     * @return how it ended
      */
-    void run(List<Leg> legs, List<LegField> fields, double pressure, double enthalpy, double jacketFlow) {
-        outcome = Outcome.COMPLETE;
-        double p = pressure;
-        double h = enthalpy;
+    End run(List<Leg> legs, List<LegField> fields, double pressure, double enthalpy, double jacketFlow) {
         double floor = LOWEST_PRESSURE_SHARE * pressure;
-        for (int i = 0; i < legs.size(); i++) {
-            if (!runLeg(legs.get(i), fields.get(i), p, h, jacketFlow, floor)) {
-                return;
-            }
-            p = outletPressure;
-            h = outletEnthalpy;
+        End end = new End(Outcome.COMPLETE, legs.get(0).first(), "", pressure, enthalpy);
+        for (int i = 0; i < legs.size() && end.complete(); i++) {
+            LegFlow legFlow = LegFlow.of(legs.get(i), channels, jacketFlow, floor);
+            end = runLeg(legs.get(i), legFlow, fields.get(i), end);
         }
+        return end;
     }
 
-    private boolean runLeg(Leg leg, LegField field, double inlet, double enthalpy, double jacketFlow, double floor) {
+    private End runLeg(Leg leg, LegFlow legFlow, LegField field, End inlet) {
         int c = leg.first();
         double shift = 0;
         double lastDensity = 0;
         try {
-            balance.startLeg(leg, inlet, enthalpy, jacketFlow, floor);
+            properties.bulk(inlet.pressure, inlet.enthalpy, flow);
+            CoolantPoint point = CoolantPoint.inlet(inlet.pressure, inlet.enthalpy, flow.bulkDensity);
             for (; c != leg.last() + leg.step(); c += leg.step()) {
                 double before = field.surface[c];
                 boolean known = before > 0;
                 double denser = known ? field.massFlux[c] / field.velocity[c] : 0;
-                Outcome how = balance.solve(
-                        c,
-                        known ? before + shift : wall.surfaceTemperature,
-                        denser > 0 && lastDensity > 0 ? denser / lastDensity : 1);
+                double ratio = denser > 0 && lastDensity > 0 ? denser / lastDensity : 1;
+                CellBalance cell = new CellBalance(this, legFlow, point, c, ratio);
+                Outcome how = cell.solve(known ? before + shift : wall.surfaceTemperature);
                 lastDensity = denser;
                 if (how == Outcome.COMPLETE && !(wall.floorTemperature > 0)) {
                     how = Outcome.UNSETTLED;
                 }
                 if (how != Outcome.COMPLETE) {
-                    return stop(how, c, "");
+                    return End.stopped(how, c, "");
                 }
+                point = cell.after();
                 shift = wall.surfaceTemperature - before;
-                field.store(c, wall, flow, balance.pressure, balance.velocity, balance.massFlux);
+                field.store(c, wall, flow, point);
             }
+            return point.outletPressure() > legFlow.lowestPressure()
+                    ? new End(Outcome.COMPLETE, leg.last(), "", point.outletPressure(), point.totalEnthalpy())
+                    : End.stopped(Outcome.PRESSURE_EXHAUSTED, leg.last(), "");
         } catch (PropertyFailure e) {
-            return stop(Outcome.NO_STATE, c, e.getMessage());
+            return End.stopped(Outcome.NO_STATE, c, e.getMessage());
         }
-        outletPressure = balance.outletPressure();
-        outletEnthalpy = balance.outletEnthalpy();
-        return outletPressure > floor || stop(Outcome.PRESSURE_EXHAUSTED, leg.last(), "");
-    }
-
-    private boolean stop(Outcome how, int cell, String why) {
-        outcome = how;
-        stoppedAt = cell;
-        reason = why;
-        return false;
     }
 }

@@ -107,16 +107,17 @@ public final class JacketRun implements AutoCloseable {
         outletEnthalpy = 0;
         for (int b = 0; b < branches.size(); b++) {
             List<Leg> legs = branches.get(b);
-            march.run(legs, fields.get(b), question.inletPressure(), question.inletEnthalpy(), question.massFlow());
-            outcome = march.outcome;
-            stoppedAt = march.stoppedAt;
-            reason = march.reason;
-            if (outcome != JacketMarch.Outcome.COMPLETE) {
+            JacketMarch.End end = march.run(
+                    legs, fields.get(b), question.inletPressure(), question.inletEnthalpy(), question.massFlow());
+            outcome = end.outcome();
+            stoppedAt = end.cell();
+            reason = end.reason();
+            if (!end.complete()) {
                 return;
             }
-            highestBranchPressure = Math.max(highestBranchPressure, march.outletPressure);
-            outletPressure = Math.min(outletPressure, march.outletPressure);
-            outletEnthalpy += legs.get(0).flowShare() * march.outletEnthalpy;
+            highestBranchPressure = Math.max(highestBranchPressure, end.pressure());
+            outletPressure = Math.min(outletPressure, end.pressure());
+            outletEnthalpy += legs.get(0).flowShare() * end.enthalpy();
         }
     }
 

@@ -41,7 +41,7 @@ public final class LegField {
         visited = new boolean[cells];
     }
 
-    void store(int c, WallBalance wall, ChannelFlow flow, double p, double v, double flux) {
+    void store(int c, WallBalance wall, ChannelFlow flow, CoolantPoint point) {
         visited[c] = true;
         heatFlux[c] = wall.heatFlux;
         metal[c] = wall.metalTemperature;
@@ -53,9 +53,9 @@ public final class LegField {
         bulk[c] = flow.bulkTemperature;
         enthalpy[c] = flow.bulkEnthalpy;
         reynolds[c] = flow.reynolds;
-        pressure[c] = p;
-        velocity[c] = v;
-        massFlux[c] = flux;
+        pressure[c] = point.pressure();
+        velocity[c] = point.velocity();
+        massFlux[c] = point.massFlux();
         soundSpeed[c] = flow.bulkSoundSpeed;
         covered[c] = wall.covered();
     }

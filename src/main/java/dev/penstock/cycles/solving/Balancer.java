@@ -63,14 +63,17 @@ public final class Balancer {
         Plant plant = new Plant(concept, models, built);
         near.ifPresent(n -> plant.adoptChoices(n.plant()));
         Surroundings surroundings = new Surroundings(plant);
-        Assumptions assumed =
+        Surroundings.Start start =
                 near.map(n -> surroundings.startingFrom(n.assumed())).orElseGet(surroundings::first);
+        Assumptions assumed = start.assumptions();
+        Surroundings.Known known = start.known();
         List<Unknown> unknowns = Cycle.of(concept.cycle()).unknowns(new FirstGuess(plant, assumed.chamberFlow()));
         List<Double> values = starts(unknowns, near);
         List<String> unknownNames = unknowns.stream().map(Unknown::name).toList();
         BoundedSystemSolver solver = new BoundedSystemSolver(concept.cycle().title() + " balance", MOST_STEPS);
         FixedPoint mixer = new FixedPoint(3, surroundings.scales(assumed));
         int steps = 0;
+        double distance = Double.POSITIVE_INFINITY;
         for (int round = 1; round <= MOST_ROUNDS; round++) {
             boolean moved = round <= CHOOSING_ROUNDS && choose(plant, assumed, values);
             if (moved) {
@@ -80,25 +83,27 @@ public final class Balancer {
             values = solution.values();
             steps += solution.iterations();
             Flowsheet sheet = layOut(plant, assumed, values, false);
-            Surroundings.Update update = surroundings.update(sheet, assumed);
-            if (surroundings.distance(assumed, update.assumptions()) <= ROUND_TOLERANCE && !moved) {
-                Effort effort = new Effort(round, steps, plant.evaluations(), surroundings.jacketSolutions());
+            Surroundings.Update update = surroundings.update(sheet, assumed, known);
+            known = update.known();
+            distance = surroundings.distance(assumed, update.assumptions());
+            if (distance <= ROUND_TOLERANCE && !moved) {
+                Effort effort = new Effort(round, steps, plant.evaluations(), known.jacketSolutions());
                 return new Solved(
                         plant,
                         unknownNames,
                         values,
                         assumed,
                         update,
-                        surroundings.jacketInFull(),
+                        surroundings.jacketInFull(known),
                         layOut(plant, assumed, values, true),
                         effort);
             }
-            assumed = surroundings.mixed(mixer, assumed, update.assumptions());
+            assumed = surroundings.mixed(mixer, assumed, update);
         }
         throw new NotConverged(
                 concept.cycle().title() + " with chamber and jacket",
                 MOST_ROUNDS,
-                surroundings.lastDistance(),
+                distance,
                 "chamber flow, heat load and jacket pressure drop keep moving");
     }
 

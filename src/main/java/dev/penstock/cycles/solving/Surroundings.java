@@ -40,7 +40,7 @@ import java.util.OptionalDouble;
 
 /**
  * Chamber, jacket and exhaust around a cycle: computed from a solved arrangement, and held while it is solved. What has
- * not moved is not computed again. Not thread-safe.
+ * not moved is not computed again: each round is handed what the rounds before it have found. Keeps nothing itself.
  */
 final class Surroundings {
 
@@ -58,45 +58,82 @@ final class Surroundings {
     /** Solutions of the jacket that may choose the correlation by pressure; later ones keep it. */
     private static final int CHOOSING_SOLUTIONS = 3;
 
-    /** New assumptions with the dumped jets that belong to them. */
-    public record Update(Assumptions assumptions, List<ExhaustJet> jets) {}
+    /**
+     * What the rounds so far have found.
+     *
+     * @param chamber chamber of the last round, with what it was asked
+     * @param throatArea where the next search for a throat starts (m²)
+     * @param jacket jacket of the last round, with what it was asked
+     * @param channels channels to keep where the concept leaves them open; empty if they are to be sized
+     * @param jacketSolutions jackets solved
+     */
+    public record Known(
+            Optional<KnownChamber> chamber,
+            OptionalDouble throatArea,
+            Optional<KnownJacket> jacket,
+            Optional<ChannelLayout> channels,
+            int jacketSolutions) {
+
+        private static final Known NOTHING =
+                new Known(Optional.empty(), OptionalDouble.empty(), Optional.empty(), Optional.empty(), 0);
+
+        private Known withChannels(Optional<ChannelLayout> kept) {
+            return new Known(chamber, throatArea, jacket, kept, jacketSolutions);
+        }
+
+        private Known withChamber(KnownChamber found, OptionalDouble area) {
+            return new Known(Optional.of(found), area, jacket, channels, jacketSolutions);
+        }
+
+        private Known withJacket(KnownJacket found) {
+            return new Known(
+                    chamber,
+                    throatArea,
+                    Optional.of(found),
+                    Optional.of(found.question.design().channels()),
+                    jacketSolutions + 1);
+        }
+    }
+
+    /** A chamber and the numbers that it was computed from. */
+    public record KnownChamber(List<Double> inputs, ChamberPerformance performance) {}
+
+    /** A jacket, the numbers that it was computed from, the chamber it cools, and the question as it was put. */
+    public record KnownJacket(List<Double> inputs, ChamberPerformance chamber, JacketCase question, JacketLoad load) {}
+
+    /** Where the rounds begin. */
+    public record Start(Assumptions assumptions, Known known) {}
+
+    /**
+     * What a round has found.
+     *
+     * @param assumptions new assumptions
+     * @param jets dumped jets that belong to them
+     * @param known what the next round may use of it
+     * @param resized whether the jacket has got new channels, so that it does not continue the rounds before
+     */
+    public record Update(Assumptions assumptions, List<ExhaustJet> jets, Known known, boolean resized) {}
 
     private final Plant plant;
     private final Concept concept;
-    private Optional<ChannelLayout> layout = Optional.empty();
-    private CoolantSideDesign coolantSide;
-    private boolean toBeSized = true;
-    private boolean resized;
-    private int jacketSolutions;
-    private double lastDistance;
-    private double[] lastChamberInputs = {};
-    private ChamberPerformance lastChamber;
-    private OptionalDouble nearArea = OptionalDouble.empty();
-    private HotGasProfile lastProfile;
-    private double[] lastJacketInputs = {};
-    private Optional<JacketCase> lastQuestion = Optional.empty();
-    private Optional<JacketLoad> lastJacket = Optional.empty();
 
     Surroundings(Plant plant) {
         this.plant = plant;
         this.concept = plant.concept();
     }
 
-    int jacketSolutions() {
-        return jacketSolutions;
-    }
-
-    double lastDistance() {
-        return lastDistance;
-    }
-
     // ---- starting points
 
-    Assumptions first() {
+    Start first() {
         FirstGuess guess = new FirstGuess(plant, 1);
         double ratio = concept.mixtureRatio();
         double enthalpy = (ratio * guess.tankEnthalpy(Side.OXIDIZER) + guess.tankEnthalpy(Side.FUEL)) / (1 + ratio);
-        ChamberPerformance chamber = chamber(plant.mixture(ratio, 1, enthalpy), firstThrust());
+        ChamberPerformance chamber = chamber(plant.mixture(ratio, 1, enthalpy), firstThrust(), OptionalDouble.empty());
+        Known known = new Known(Optional.empty(), nextThroatArea(chamber), Optional.empty(), Optional.empty(), 0);
+        return new Start(first(chamber), known);
+    }
+
+    private Assumptions first(ChamberPerformance chamber) {
         Assumptions open = new Assumptions(chamber.massFlow(), faceRatio(chamber), 0, 0, chamber, Optional.empty());
         if (concept.cooling().isEmpty()) {
             return open;
@@ -163,11 +200,12 @@ final class Surroundings {
     }
 
     /** Assumptions of a neighbouring concept, moved to this one's chamber pressure. */
-    Assumptions startingFrom(Assumptions near) {
+    Start startingFrom(Assumptions near) {
         double pressure = concept.chamberPressure() / near.chamber().design().chamberPressure();
-        layout = near.jacket().map(JacketLoad::layout);
-        toBeSized = plant.built().isEmpty();
-        return near.with(near.chamberFlow(), near.heatLoad(), near.jacketDrop() * pressure);
+        Optional<ChannelLayout> built = plant.built().flatMap(b -> near.jacket().map(JacketLoad::layout));
+        return new Start(
+                near.with(near.chamberFlow(), near.heatLoad(), near.jacketDrop() * pressure),
+                Known.NOTHING.withChannels(built));
     }
 
     private double firstThrust() {
@@ -181,8 +219,15 @@ final class Surroundings {
 
     // ---- one round
 
-    Update update(Flowsheet sheet, Assumptions assumed) {
-        resized = false;
+    /**
+     * Computes chamber, jacket and jets from the flows of a solved arrangement.
+     *
+     * @param sheet the arrangement
+     * @param assumed what it was solved with
+     * @param known what the rounds before this one have found
+     * @return what follows from it
+     */
+    Update update(Flowsheet sheet, Assumptions assumed, Known known) {
         List<ExhaustJet> jets = new ArrayList<>();
         for (Stream stream : sheet.exhaustStreams()) {
             Medium.Gas gas = (Medium.Gas) stream.medium();
@@ -199,9 +244,11 @@ final class Surroundings {
                 .sum();
         double fuel =
                 sheet.chamberStreams().stream().mapToDouble(Stream::fuelFlow).sum();
-        ChamberPerformance chamber =
-                chamberAgain(oxidizer / (oxidizer + fuel), sheet.chamberEnthalpy(), thrust(jets, assumed.chamber()));
-        Optional<JacketLoad> jacket = jacketAgain(sheet, chamber);
+        Known withChamber = chamberAgain(
+                known, oxidizer / (oxidizer + fuel), sheet.chamberEnthalpy(), thrust(jets, assumed.chamber()));
+        ChamberPerformance chamber = withChamber.chamber.orElseThrow().performance;
+        Known found = concept.cooling().isPresent() ? jacketAgain(withChamber, sheet, chamber) : withChamber;
+        Optional<JacketLoad> jacket = found.jacket.map(KnownJacket::load);
         Assumptions next = new Assumptions(
                 chamber.massFlow(),
                 faceRatio(chamber),
@@ -209,7 +256,10 @@ final class Surroundings {
                 jacket.map(JacketLoad::pressureDrop).orElse(0.0),
                 chamber,
                 jacket);
-        return new Update(next, jets);
+        boolean resized = found.jacket.isPresent()
+                && known.channels.isEmpty()
+                && concept.cooling().orElseThrow().jacket().channels().open();
+        return new Update(next, jets, found, resized);
     }
 
     /** Vacuum thrust left for the chamber (N). */
@@ -245,27 +295,31 @@ final class Surroundings {
         return left;
     }
 
-    private ChamberPerformance chamberAgain(double oxidizerShare, double enthalpy, double thrust) {
-        double[] inputs = {oxidizerShare, enthalpy, thrust};
-        if (moved(inputs, lastChamberInputs)) {
-            Reactants mixture = plant.mixture(oxidizerShare, 1 - oxidizerShare, enthalpy);
-            lastChamber = chamber(mixture, thrust);
-            lastProfile = null;
-            lastChamberInputs = inputs;
+    private Known chamberAgain(Known known, double oxidizerShare, double enthalpy, double thrust) {
+        List<Double> inputs = List.of(oxidizerShare, enthalpy, thrust);
+        if (known.chamber.isPresent() && !moved(inputs, known.chamber.get().inputs)) {
+            return known;
         }
-        return lastChamber;
+        Reactants mixture = plant.mixture(oxidizerShare, 1 - oxidizerShare, enthalpy);
+        ChamberPerformance chamber = chamber(mixture, thrust, known.throatArea);
+        return known.withChamber(new KnownChamber(inputs, chamber), nextThroatArea(chamber));
     }
 
-    private ChamberPerformance chamber(Reactants mixture, double thrust) {
+    /** A throat that is searched for starts from the last one. */
+    private OptionalDouble nextThroatArea(ChamberPerformance chamber) {
+        return concept.thrust().kind() == ThrustTarget.Kind.THROAT_DIAMETER
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(chamber.throatArea());
+    }
+
+    private ChamberPerformance chamber(Reactants mixture, double thrust, OptionalDouble nearArea) {
         ThrustChamber chambers = plant.chamber(mixture);
         Injection injection = injection(mixture);
         if (concept.thrust().kind() == ThrustTarget.Kind.THROAT_DIAMETER) {
             double diameter = concept.thrust().value();
             return chambers.forThroatArea(concept.chamber(), injection, Math.PI / 4 * diameter * diameter);
         }
-        ChamberPerformance sized = chambers.forVacuumThrust(concept.chamber(), injection, thrust, nearArea);
-        nearArea = OptionalDouble.of(sized.throatArea());
-        return sized;
+        return chambers.forVacuumThrust(concept.chamber(), injection, thrust, nearArea);
     }
 
     /** The fuel's own part is told apart where some of it runs along the wall as a film. */
@@ -283,68 +337,62 @@ final class Surroundings {
     }
 
     /** The jacket of the last round with everything that a report says of it. */
-    Optional<JacketResult> jacketInFull() {
-        return lastQuestion.map(plant.models().jackets()::solve);
+    Optional<JacketResult> jacketInFull(Known known) {
+        return known.jacket.map(jacket -> plant.models().jackets().solve(jacket.question));
     }
 
-    private Optional<JacketLoad> jacketAgain(Flowsheet sheet, ChamberPerformance chamber) {
-        if (concept.cooling().isEmpty()) {
-            return Optional.empty();
-        }
+    private Known jacketAgain(Known known, Flowsheet sheet, ChamberPerformance chamber) {
         Stream inlet = sheet.coolantInlet();
         Medium.Liquid liquid = (Medium.Liquid) inlet.medium();
         double own = liquid.ownEnthalpy(inlet.enthalpy());
-        double[] inputs = {
-            inlet.pressure(),
-            own,
-            inlet.flow(),
-            chamber.massFlow(),
-            chamber.ideal().chamber().enthalpy()
-        };
-        if (moved(inputs, lastJacketInputs)) {
-            lastJacket = Optional.of(jacket(chamber, inlet.pressure(), own, inlet.flow()));
-            lastJacketInputs = inputs;
+        List<Double> inputs = List.of(
+                inlet.pressure(),
+                own,
+                inlet.flow(),
+                chamber.massFlow(),
+                chamber.ideal().chamber().enthalpy());
+        if (known.jacket.isPresent() && !moved(inputs, known.jacket.get().inputs)) {
+            return known;
         }
-        return lastJacket;
+        JacketCase question = question(known, chamber, inlet.pressure(), own, inlet.flow());
+        JacketLoad load = plant.models().jackets().load(question);
+        return known.withJacket(new KnownJacket(inputs, chamber, question, load));
     }
 
-    private JacketLoad jacket(ChamberPerformance chamber, double pressure, double ownEnthalpy, double flow) {
+    /** The gas along the wall; that of the last jacket if it cools the same chamber. */
+    private HotGasProfile profile(Known known, ChamberPerformance chamber) {
+        Optional<KnownJacket> same = known.jacket.filter(jacket -> jacket.chamber == chamber);
+        return same.isPresent()
+                ? same.get().question.gas()
+                : HotGasProfiles.of(chamber, concept.fuel().combustion().soot());
+    }
+
+    private JacketCase question(
+            Known known, ChamberPerformance chamber, double pressure, double ownEnthalpy, double flow) {
         CoolingDesign cooling = concept.cooling().orElseThrow();
-        if (lastProfile == null || chamber != lastChamber) {
-            lastProfile = HotGasProfiles.of(chamber, concept.fuel().combustion().soot());
-        }
-        JacketCase question = new JacketCase(
-                lastProfile,
+        JacketCase asked = new JacketCase(
+                profile(known, chamber),
                 concept.feed(cooling.coolant()).propellant(),
                 pressure,
                 ownEnthalpy,
                 flow,
                 cooling.jacket(),
                 cooling.heatFluxFactor());
-        if (jacketSolutions < CHOOSING_SOLUTIONS) {
-            coolantSide = JacketSolver.withCorrelation(question).design().coolantSide();
+        CoolantSideDesign side = known.jacketSolutions < CHOOSING_SOLUTIONS
+                ? JacketSolver.withCorrelation(asked).design().coolantSide()
+                : known.jacket.orElseThrow().question.design().coolantSide();
+        JacketCase named = asked.withDesign(cooling.jacket().withCoolantSide(side));
+        if (!cooling.jacket().channels().open()) {
+            return named;
         }
-        question = question.withDesign(cooling.jacket().withCoolantSide(coolantSide));
-        if (cooling.jacket().channels().open()) {
-            if (toBeSized) {
-                toBeSized = false;
-                resized = true;
-                layout = Optional.of(
-                        plant.models().jackets().sized(question).design().channels());
-            }
-            question = question.withDesign(question.design().withChannels(layout.get()));
-        }
-        jacketSolutions++;
-        lastQuestion = Optional.of(question);
-        return plant.models().jackets().load(question);
+        return known.channels
+                .map(kept -> named.withDesign(named.design().withChannels(kept)))
+                .orElseGet(() -> plant.models().jackets().sized(named));
     }
 
-    private static boolean moved(double[] now, double[] before) {
-        if (before.length != now.length) {
-            return true;
-        }
-        for (int i = 0; i < now.length; i++) {
-            if (Math.abs(now[i] - before[i]) > UNMOVED * Math.abs(before[i])) {
+    private static boolean moved(List<Double> now, List<Double> before) {
+        for (int i = 0; i < now.size(); i++) {
+            if (Math.abs(now.get(i) - before.get(i)) > UNMOVED * Math.abs(before.get(i))) {
                 return true;
             }
         }
@@ -362,19 +410,19 @@ final class Surroundings {
     }
 
     double distance(Assumptions a, Assumptions b) {
-        lastDistance = Math.max(
+        double moved = Math.max(
                 Math.abs(a.chamberFlow() - b.chamberFlow()) / a.chamberFlow(),
                 Math.max(
                         Math.abs(a.heatLoad() - b.heatLoad()) / heatScale(a),
                         Math.abs(a.jacketDrop() - b.jacketDrop()) / concept.chamberPressure()));
-        lastDistance = Math.max(lastDistance, Math.abs(a.faceRatio() - b.faceRatio()));
-        return lastDistance;
+        return Math.max(moved, Math.abs(a.faceRatio() - b.faceRatio()));
     }
 
-    Assumptions mixed(FixedPoint mixer, Assumptions assumed, Assumptions next) {
+    Assumptions mixed(FixedPoint mixer, Assumptions assumed, Update found) {
+        Assumptions next = found.assumptions;
         double[] x = {assumed.chamberFlow(), assumed.heatLoad(), assumed.jacketDrop()};
         double[] image = {next.chamberFlow(), next.heatLoad(), next.jacketDrop()};
-        if (resized) {
+        if (found.resized) {
             mixer.reset();
             return next;
         }
