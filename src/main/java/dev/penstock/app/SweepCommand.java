@@ -9,6 +9,7 @@ import dev.penstock.errors.InvalidInput;
 import dev.penstock.reports.study.SweepView;
 import dev.penstock.study.Axis;
 import dev.penstock.study.EngineRuns;
+import dev.penstock.study.Measure;
 import dev.penstock.study.Sweep;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -50,6 +51,13 @@ final class SweepCommand extends BaseCommand {
                             + " figure a band from the 5th to the 95th percentile")
     private int samples;
 
+    @Option(
+            names = "--figure",
+            paramLabel = "PATH",
+            split = ",",
+            description = "further figure to show, by its path in the trail, for example pumps.fuel-pump.speed_rad_s")
+    private List<String> figures = new ArrayList<>();
+
     @Mixin
     private ChangeOptions changes;
 
@@ -63,6 +71,7 @@ final class SweepCommand extends BaseCommand {
     @Override
     public Integer call() {
         List<Axis> axes = axes();
+        List<Measure> further = further();
         CaseFiles.Case found = CaseFiles.one(session, file, changes.map());
         Sweep sweep = new Sweep(new EngineRuns(session.home(), session.fluids()));
         int count = axes.stream().mapToInt(a -> a.values().size()).reduce(1, (a, b) -> Math.min(a * b, 1_000_000))
@@ -72,12 +81,12 @@ final class SweepCommand extends BaseCommand {
             try (ConsoleProgress progress = ConsoleProgress.of(session, "balancing", count, false)) {
                 result = sweep.run(found.file(), found.changes(), axes, samples, progress, interruption::requested);
             }
-            return show(found, result);
+            return show(found, result, further);
         }
     }
 
-    private int show(CaseFiles.Case found, Sweep.Result result) {
-        SweepView view = new SweepView(result);
+    private int show(CaseFiles.Case found, Sweep.Result result, List<Measure> further) {
+        SweepView view = new SweepView(result, further);
         List<Path> pages = report.write(() -> {
             String name = ConceptReports.slug(result.name()) + "-sweep";
             Map<String, String> files = new LinkedHashMap<>();
@@ -92,6 +101,17 @@ final class SweepCommand extends BaseCommand {
             answer(view::json, () -> view.text() + written(pages));
         }
         return result.points().stream().anyMatch(p -> p.balance().isPresent()) ? ExitCode.OK : ExitCode.NO_SOLUTION;
+    }
+
+    private List<Measure> further() {
+        return figures.stream()
+                .map(path -> Measure.named(path)
+                        .orElseThrow(() -> new InvalidInput(List.of(new InvalidInput.Problem(
+                                "",
+                                "--figure",
+                                path + " is no figure of an engine",
+                                "write a path that `explain` lists, for example pumps.fuel-pump.speed_rad_s")))))
+                .toList();
     }
 
     private List<Axis> axes() {

@@ -45,7 +45,7 @@ public final class FigureRows {
         return new PageTable(
                 caption,
                 figures.stream()
-                        .map(f -> new PageTable.Column(f.heading(), !f.isNumber()))
+                        .map(f -> new PageTable.Column(f.heading(), !isNumeric(f, things)))
                         .toList(),
                 things.stream()
                         .map(t -> new PageTable.Row(
@@ -104,6 +104,12 @@ public final class FigureRows {
                                     "");
                         })
                         .toList());
+    }
+
+    /** Whole numbers that are names, such as those of stations, stand like numbers too. */
+    private static <T> boolean isNumeric(Figure<T> figure, List<Placed<T>> things) {
+        return figure.isNumber()
+                || !things.isEmpty() && figure.value(things.get(0).thing()) instanceof Number;
     }
 
     private static String path(Figure<?> figure, Place at) {

@@ -16,23 +16,36 @@ import dev.penstock.study.Measure;
 import dev.penstock.study.Sweep;
 import dev.penstock.study.SweepBand;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** A sweep as JSON document, CSV, terminal table and page. */
 public final class SweepView {
 
     private final Sweep.Result sweep;
+    private final List<Measure> measures;
     /** Why combinations have no solution, each reason once. */
     private final List<String> reasons;
 
     /** @param sweep finished or cancelled sweep */
     public SweepView(Sweep.Result sweep) {
+        this(sweep, List.of());
+    }
+
+    /**
+     * @param sweep finished or cancelled sweep
+     * @param further figures to show beside the usual ones
+     */
+    public SweepView(Sweep.Result sweep, List<Measure> further) {
         this.sweep = sweep;
+        this.measures =
+                Stream.concat(Measure.ALL.stream(), further.stream()).distinct().toList();
         this.reasons = sweep.points().stream()
                 .flatMap(p -> p.failure().stream())
                 .distinct()
@@ -68,7 +81,7 @@ public final class SweepView {
         point.failure().ifPresent(why -> map.put("failure", why));
         point.balance().ifPresent(b -> {
             Map<String, Object> results = new LinkedHashMap<>();
-            Measure.ALL.forEach(m -> m.of(b).ifPresent(v -> results.put(m.key(), v)));
+            measures.forEach(m -> m.of(b).ifPresent(v -> results.put(m.key(), v)));
             map.put("results", results);
             point.band().ifPresent(band -> map.put("band", band(band)));
             map.put("within_limits", b.withinLimits());
@@ -77,10 +90,9 @@ public final class SweepView {
         return map;
     }
 
-    private static Map<String, Object> band(SweepBand band) {
+    private Map<String, Object> band(SweepBand band) {
         Map<String, Object> figures = new LinkedHashMap<>();
-        Measure.ALL.forEach(
-                m -> band.of(m).ifPresent(s -> figures.put(m.key(), Map.of("p5", s.low(), "p95", s.high()))));
+        measures.forEach(m -> band.of(m).ifPresent(s -> figures.put(m.key(), Map.of("p5", s.low(), "p95", s.high()))));
         Map<String, Object> map = new LinkedHashMap<>();
         map.put("samples", band.samples());
         map.put("closed", band.closed());
@@ -93,16 +105,16 @@ public final class SweepView {
         StringBuilder text = new StringBuilder();
         List<String> head = new ArrayList<>();
         sweep.axes().forEach(a -> head.add(a.path()));
-        Measure.ALL.forEach(m -> head.add(m.key()));
+        measures.forEach(m -> head.add(m.key()));
         head.addAll(List.of("within_limits", "tightest_limit", "failure"));
         if (sweep.banded()) {
             head.addAll(List.of("samples", "samples_closed"));
-            Measure.ALL.forEach(m -> head.addAll(List.of(m.key() + "_p5", m.key() + "_p95")));
+            measures.forEach(m -> head.addAll(List.of(m.key() + "_p5", m.key() + "_p95")));
         }
         CsvLine.add(text, head);
         for (Sweep.Point point : sweep.points()) {
             List<String> cells = new ArrayList<>(point.values());
-            for (Measure measure : Measure.ALL) {
+            for (Measure measure : measures) {
                 OptionalDouble value = point.balance().map(measure::of).orElse(OptionalDouble.empty());
                 cells.add(value.isPresent() ? Double.toString(value.getAsDouble()) : "");
             }
@@ -121,11 +133,11 @@ public final class SweepView {
         return text.toString();
     }
 
-    private static List<String> bandCells(Optional<SweepBand> band) {
+    private List<String> bandCells(Optional<SweepBand> band) {
         List<String> cells = new ArrayList<>();
         cells.add(band.map(b -> Integer.toString(b.samples())).orElse(""));
         cells.add(band.map(b -> Integer.toString(b.closed())).orElse(""));
-        for (Measure measure : Measure.ALL) {
+        for (Measure measure : measures) {
             Optional<SweepBand.Span> span = band.flatMap(b -> b.of(measure));
             cells.add(span.map(s -> Double.toString(s.low())).orElse(""));
             cells.add(span.map(s -> Double.toString(s.high())).orElse(""));
@@ -138,6 +150,8 @@ public final class SweepView {
         List<String> head = new ArrayList<>();
         sweep.axes().forEach(a -> head.add(a.path()));
         head.addAll(List.of("Isp vac s", "Isp s.l. s", "chamber bar", "kg/s", "turbine K", "discharge bar", "wall K"));
+        List<Measure> further = measures.subList(Measure.ALL.size(), measures.size());
+        further.forEach(m -> head.add(m.figure().heading()));
         head.add("<tightest limit");
         TextTable table = new TextTable().header(head.toArray(String[]::new));
         for (Sweep.Point point : sweep.points()) {
@@ -151,9 +165,10 @@ public final class SweepView {
                 cells.add(shown(b, "turbine_temperature_K", 1));
                 cells.add(shown(b, "discharge_pressure_Pa", 1e5));
                 cells.add(shown(b, "peak_wall_temperature_K", 1));
+                further.forEach(m -> cells.add(m.figure().text(b)));
                 cells.add(Measure.tightest(b).map(SweepView::limit).orElse("none"));
             } else {
-                cells.addAll(List.of("-", "-", "-", "-", "-", "-", "-"));
+                cells.addAll(Collections.nCopies(7 + further.size(), "-"));
                 cells.add(noSolution(point));
             }
             table.row(cells.toArray(String[]::new));
@@ -235,12 +250,12 @@ public final class SweepView {
     private PageTable table() {
         List<String> titles = new ArrayList<>();
         sweep.axes().forEach(a -> titles.add("<" + a.path()));
-        Measure.ALL.forEach(m -> titles.add(m.name()));
+        measures.forEach(m -> titles.add(m.name()));
         titles.add("<tightest limit");
         PageTable.Builder table = PageTable.titled("All combinations", titles.toArray(String[]::new));
         for (Sweep.Point point : sweep.points()) {
             List<String> cells = new ArrayList<>(point.values());
-            for (Measure m : Measure.ALL) {
+            for (Measure m : measures) {
                 OptionalDouble value = point.balance().map(m::of).orElse(OptionalDouble.empty());
                 cells.add(value.isPresent() ? m.notation().writeWithUnit(value.getAsDouble()) : "-");
             }

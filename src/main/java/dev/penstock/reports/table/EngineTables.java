@@ -64,7 +64,7 @@ public final class EngineTables {
                 TurbineFigures.ALL,
                 "turbines",
                 balance.turbines(),
-                "name type stages inlet_pressure_Pa inlet_temperature_K exit_pressure_Pa pressure_ratio"
+                "name blading inlet_pressure_Pa inlet_temperature_K exit_pressure_Pa pressure_ratio"
                         + " mass_flow_kg_s efficiency power_W velocity_ratio mean_diameter_m blade_height_m");
     }
 

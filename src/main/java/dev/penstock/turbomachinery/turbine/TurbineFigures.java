@@ -57,6 +57,8 @@ public final class TurbineFigures {
             .number("speed_rad_s", "speed", Notation.SPEED, TurbineSizing::speed)
             .by(PumpFigures.SAME, of(SHAFT, "speed_rad_s"))
             .word("type", "kind", t -> t.type().name().toLowerCase(Locale.ROOT).replace('_', '-'))
+            .word("blading", "kind", TurbineFigures::kind)
+            .outsideDocuments()
             .count("stages", "stages", TurbineSizing::stages)
             .by(TurbineFigures::blading, own("pressure_ratio"), given("stages"))
             .number("velocity_ratio", "blade / jet speed", significant("", 3), TurbineSizing::velocityRatio)
@@ -70,6 +72,11 @@ public final class TurbineFigures {
             .table();
 
     private TurbineFigures() {}
+
+    private static String kind(TurbineSizing turbine) {
+        return turbine.type().name().toLowerCase(Locale.ROOT).replace('_', ' ') + ", " + turbine.stages()
+                + (turbine.stages() == 1 ? " stage" : " stages");
+    }
 
     private static ModelCard blading(TurbineSizing turbine) {
         return turbine.type() == TurbineType.REACTION ? ReactionBlading.CARD : ImpulseBlading.CARD;
