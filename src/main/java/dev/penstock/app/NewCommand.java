@@ -7,6 +7,7 @@ import dev.penstock.cycles.reading.ConceptTemplate;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.reports.text.TextTable;
 import dev.penstock.reports.text.WholeFiles;
+import dev.penstock.vehicle.plan.VehicleInputs;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -58,7 +59,7 @@ final class NewCommand extends BaseCommand {
         }
         reader.finish();
         String name = place.getFileName().toString().replaceFirst("\\.toml$", "");
-        String text = new ConceptTemplate(session.fluids()).text(found.orElseThrow(), name);
+        String text = new ConceptTemplate(session.fluids(), VehicleInputs.IN_CONCEPT).text(found.orElseThrow(), name);
         Path folder = place.toAbsolutePath().getParent();
         if (folder == null) {
             throw new InvalidInput("", "FILE", place.toString(), "write the path of a file");

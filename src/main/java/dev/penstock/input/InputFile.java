@@ -14,6 +14,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -34,13 +35,15 @@ public final class InputFile {
     private final KeyLines lines;
     private final InputTable root;
     private final List<InvalidInput.Problem> problems = new ArrayList<>();
-    private final Map<String, AskedInput> inputs = new LinkedHashMap<>();
+    private final Map<String, InputValue> inputs = new LinkedHashMap<>();
+    private final Map<String, String> sources = new LinkedHashMap<>();
+    private String sourceless = "no source given";
 
     private InputFile(String name, String text, ObjectNode tree) {
         this.name = name;
         this.text = text;
         this.lines = new KeyLines(text);
-        this.root = new InputTable(this, "", tree);
+        this.root = new InputTable(this, "", tree, Optional.empty());
     }
 
     /**
@@ -175,12 +178,39 @@ public final class InputFile {
         return text;
     }
 
+    /**
+     * @param table a table whose keys are inputs or tables of inputs, and whose values say where those come from
+     * @param prefix path of the table that the keys start from, with its dot; empty for the top of the file
+     * @param otherwise what is said of a value whose source the file does not name
+     * @return the sources by the table's own keys
+     */
+    public Map<String, String> sources(InputTable table, String prefix, String otherwise) {
+        sourceless = otherwise;
+        Map<String, String> own = new LinkedHashMap<>();
+        for (String key : table.keys()) {
+            table.optionalText(key).ifPresent(text -> own.put(key, text));
+        }
+        own.forEach((key, text) -> sources.put(prefix + key, text));
+        return own;
+    }
+
+    /** What the file says of the origin of a value; a source may be given for a whole table. */
+    String source(String path) {
+        for (String p = path; !p.isEmpty(); p = p.contains(".") ? p.substring(0, p.lastIndexOf('.')) : "") {
+            String text = sources.get(p);
+            if (text != null) {
+                return text;
+            }
+        }
+        return sourceless;
+    }
+
     /** @return every input that was asked for so far, in that order, each once */
-    public List<AskedInput> inputs() {
+    public List<InputValue> inputs() {
         return List.copyOf(inputs.values());
     }
 
-    void note(AskedInput input) {
+    void note(InputValue input) {
         inputs.put(input.key(), input);
     }
 

@@ -1,11 +1,9 @@
 package dev.penstock.input;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import dev.penstock.provenance.Spread;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
-import dev.penstock.quantities.Units;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -15,6 +13,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -25,17 +24,16 @@ import java.util.stream.Collectors;
  */
 public final class InputTable {
 
-    private static final String COMPUTED = "computed";
-    private static final int LONGEST_TEXT = 5000;
-
     private final InputFile file;
     private final String path;
     private final JsonNode node;
+    private Optional<InputGroup> group;
     private final Set<String> asked = new LinkedHashSet<>();
     private final Map<String, InputTable> children = new LinkedHashMap<>();
 
-    InputTable(InputFile file, String path, JsonNode node) {
+    InputTable(InputFile file, String path, JsonNode node, Optional<InputGroup> group) {
         this.file = file;
+        this.group = group;
         this.path = path;
         this.node = node;
     }
@@ -59,6 +57,185 @@ public final class InputTable {
      */
     public boolean has(String key) {
         return node.has(key);
+    }
+
+    /**
+     * @param declared what this table may hold
+     * @return this table, whose keys are checked against the declaration from now on
+     */
+    public InputTable as(InputGroup declared) {
+        group = Optional.of(declared);
+        return this;
+    }
+
+    /**
+     * @param input a required input, or one whose default stands in its declaration
+     * @param <T> type of its value
+     * @return its value; a placeholder after a noted problem
+     */
+    public <T> T read(Input<T> input) {
+        return input.silence() == Input.Silence.REQUIRED
+                ? value(input, Optional.empty()).orElseGet(() -> input.kind().placeholder())
+                : read(input, input.standing());
+    }
+
+    /**
+     * @param input an input whose default follows from what else was read
+     * @param usual that default
+     * @param <T> type of its value
+     * @return its value; the default after a noted problem
+     */
+    public <T> T read(Input<T> input, Usual<T> usual) {
+        return value(input, Optional.of(usual)).orElse(usual.value());
+    }
+
+    /**
+     * @param input an input that is left to the calculation where the file leaves it out
+     * @param <T> type of its value
+     * @return its value; empty if absent, or after a noted problem
+     */
+    public <T> Optional<T> find(Input<T> input) {
+        if (input.silence() != Input.Silence.COMPUTED) {
+            throw new IllegalArgumentException(pathOf(input.key()) + " is not left to the calculation");
+        }
+        return value(input, Optional.empty());
+    }
+
+    /**
+     * @param input a number that is left to the calculation where the file leaves it out
+     * @return its value, SI; empty if absent, or after a noted problem
+     */
+    public OptionalDouble number(Input<Double> input) {
+        return find(input).map(OptionalDouble::of).orElse(OptionalDouble.empty());
+    }
+
+    /**
+     * @param input a whole number that is left to the calculation where the file leaves it out
+     * @return its value; empty if absent, or after a noted problem
+     */
+    public OptionalInt count(Input<Integer> input) {
+        return find(input).map(OptionalInt::of).orElse(OptionalInt.empty());
+    }
+
+    /**
+     * @param input an input whose default follows from what else was read, here: that the calculation finds it
+     * @param how how it does, as part of a sentence
+     * @return its value, SI; empty if absent, or after a noted problem
+     */
+    public OptionalDouble number(Input<Double> input, String how) {
+        return value(input, input.computed(how), Optional.empty())
+                .map(OptionalDouble::of)
+                .orElse(OptionalDouble.empty());
+    }
+
+    /**
+     * Says of a table that is not there what that means, among the inputs.
+     *
+     * @param key key of the table
+     * @param value a word for it
+     * @param reason why, as part of a sentence
+     */
+    public void without(String key, String value, String reason) {
+        asked.add(key);
+        Input<String> input = Input.word(key, List.of(value), reason).usual(Usual.of(value, reason, ""));
+        file.note(absent(input, input.usual()));
+    }
+
+    /**
+     * @param key key in this table, quoted in the file where it has dots
+     * @param input the input that it is about
+     * @return lowest, most likely and highest value of it, SI; empty after a noted problem
+     */
+    public Optional<Spread> spread(String key, Input<?> input) {
+        asked.add(key);
+        JsonNode written = node.get(key);
+        String quoted = '"' + key + '"';
+        if (!(input.kind() instanceof InputKind.Quantity kind)) {
+            problem(
+                    quoted,
+                    show(written),
+                    "only a number with a range may be uncertain, and this is "
+                            + input.kind().description());
+            return Optional.empty();
+        }
+        List<Double> values = written.isArray()
+                ? new InputKind.Many<>(kind)
+                        .read(written, what -> problem(quoted, show(written), what))
+                        .orElse(List.of())
+                : List.of();
+        if (!written.isArray() || written.size() != 3) {
+            problem(quoted, show(written), "write [lowest, most likely, highest]");
+        } else if (values.size() == 3 && !(values.get(0) <= values.get(1) && values.get(1) <= values.get(2))) {
+            problem(quoted, show(written), "they must rise");
+        } else if (values.size() == 3) {
+            return Optional.of(new Spread(values.get(0), values.get(1), values.get(2)));
+        }
+        return Optional.empty();
+    }
+
+    private <T> Optional<T> value(Input<T> input, Optional<Usual<T>> usual) {
+        return value(input, input, usual);
+    }
+
+    private <T> Optional<T> value(Input<T> input, Input<T> here, Optional<Usual<T>> usual) {
+        String key = input.key();
+        boolean declared = group.isPresent()
+                && (group.get().inputs().contains(input)
+                        || group.get().free().filter(input.kind()::equals).isPresent());
+        if (!declared) {
+            throw new IllegalArgumentException("no input " + pathOf(key) + " is declared");
+        }
+        asked.add(key);
+        JsonNode written = node.get(key);
+        if (written == null) {
+            if (input.silence() == Input.Silence.REQUIRED) {
+                missing(key, input.kind().description());
+            } else if (usual.filter(u -> u.value().equals("")).isEmpty()) {
+                file.note(absent(here, usual));
+            }
+            return usual.map(Usual::value);
+        }
+        Optional<T> value = input.kind().read(written, what -> problem(key, show(written), what));
+        value.ifPresent(v -> file.note(new InputValue(
+                input,
+                pathOf(key),
+                input.kind().text(v),
+                input.kind().unit(),
+                numberOf(v),
+                true,
+                file.source(pathOf(key)),
+                Optional.empty(),
+                "")));
+        return value;
+    }
+
+    private <T> InputValue absent(Input<T> input, Optional<Usual<T>> usual) {
+        Optional<T> value = usual.map(Usual::value);
+        OptionalDouble number = value.map(InputTable::numberOf).orElse(OptionalDouble.empty());
+        return new InputValue(
+                input,
+                pathOf(input.key()),
+                value.map(v -> input.kind().text(v)).orElse(InputValue.COMPUTED),
+                value.isPresent() ? input.kind().unit() : "",
+                number,
+                false,
+                "default: " + usual.map(Usual::basis).orElse(input.basis()),
+                usual.flatMap(u -> u.spread().or(() -> scatter(input, number))),
+                usual.map(Usual::source).orElse(""));
+    }
+
+    private static Optional<Spread> scatter(Input<?> input, OptionalDouble number) {
+        return number.isPresent() && input.kind() instanceof InputKind.Quantity kind
+                ? input.scatter()
+                        .map(s -> s.around(
+                                number.getAsDouble(),
+                                kind.range().low(),
+                                kind.range().high()))
+                : Optional.empty();
+    }
+
+    private static OptionalDouble numberOf(Object value) {
+        return value instanceof Number n ? OptionalDouble.of(n.doubleValue()) : OptionalDouble.empty();
     }
 
     /** @return the keys of this table in file order */
@@ -91,21 +268,7 @@ public final class InputTable {
      * @return the value in SI, or {@code otherwise}
      */
     public double quantity(String key, Dimension dimension, Range allowed, double otherwise) {
-        OptionalDouble value = optionalQuantity(key, dimension, allowed);
-        if (!has(key)) {
-            note(key, plain(otherwise), dimension.siUnit(), false);
-        }
-        return value.orElse(otherwise);
-    }
-
-    private void note(String key, String value, String unit, boolean given) {
-        file.note(new AskedInput(pathOf(key), value, unit, given));
-    }
-
-    /** Eight digits are more than anybody writes, and hide the round-off of a change of units. */
-    private static String plain(double value) {
-        BigDecimal rounded = new BigDecimal(value, new MathContext(8)).stripTrailingZeros();
-        return Math.abs(rounded.precision() - rounded.scale()) < 10 ? rounded.toPlainString() : rounded.toString();
+        return optionalQuantity(key, dimension, allowed).orElse(otherwise);
     }
 
     /**
@@ -118,27 +281,11 @@ public final class InputTable {
         asked.add(key);
         JsonNode value = node.get(key);
         if (value == null) {
-            note(key, COMPUTED, "", false);
             return OptionalDouble.empty();
         }
-        OptionalDouble si = toSi(key, value, dimension, allowed);
-        si.ifPresent(number -> note(key, plain(number), dimension.siUnit(), true));
-        return si;
-    }
-
-    private OptionalDouble toSi(String key, JsonNode value, Dimension dimension, Range allowed) {
-        Optional<Double> si = value.isNumber() && dimension == Dimension.RATIO
-                ? Optional.of(value.doubleValue())
-                : value.isValueNode() && !value.isNumber() ? Units.parse(value.asText(), dimension) : Optional.empty();
-        if (si.isEmpty()) {
-            problem(key, show(value), "write " + dimension.description());
-            return OptionalDouble.empty();
-        }
-        if (!allowed.contains(si.get())) {
-            problem(key, show(value), "allowed is " + allowed.describe(dimension.siUnit()));
-            return OptionalDouble.empty();
-        }
-        return OptionalDouble.of(si.get());
+        Optional<Double> si =
+                new InputKind.Quantity(dimension, allowed).read(value, what -> problem(key, show(value), what));
+        return si.isPresent() ? OptionalDouble.of(si.get()) : OptionalDouble.empty();
     }
 
     /**
@@ -150,19 +297,12 @@ public final class InputTable {
     public List<Double> quantities(String key, Dimension dimension, Range allowed) {
         asked.add(key);
         JsonNode value = node.get(key);
-        List<Double> list = new ArrayList<>();
         if (value == null) {
-            note(key, COMPUTED, "", false);
-            return list;
+            return List.of();
         }
-        if (value.isArray()) {
-            value.forEach(element -> toSi(key, element, dimension, allowed).ifPresent(list::add));
-        } else {
-            toSi(key, value, dimension, allowed).ifPresent(list::add);
-        }
-        String all = list.stream().map(InputTable::plain).collect(Collectors.joining(", "));
-        note(key, all, dimension.siUnit(), true);
-        return list;
+        return new InputKind.Many<>(new InputKind.Quantity(dimension, allowed))
+                .read(value, what -> problem(key, show(value), what))
+                .orElse(List.of());
     }
 
     /**
@@ -175,21 +315,11 @@ public final class InputTable {
     public int integer(String key, int low, int high, int otherwise) {
         asked.add(key);
         JsonNode value = node.get(key);
-        note(key, value == null ? Integer.toString(otherwise) : value.asText(), "", value != null);
-        if (value == null) {
-            return otherwise;
-        }
-        String text = value.asText();
-        if (!text.matches("[-+]?\\d{1,9}")) {
-            problem(key, show(value), "write a whole number from " + low + " to " + high);
-            return otherwise;
-        }
-        int number = Integer.parseInt(text);
-        if (number < low || number > high) {
-            problem(key, show(value), "allowed is a whole number from " + low + " to " + high);
-            return otherwise;
-        }
-        return number;
+        return value == null
+                ? otherwise
+                : new InputKind.Whole(low, high)
+                        .read(value, what -> problem(key, show(value), what))
+                        .orElse(otherwise);
     }
 
     /**
@@ -200,16 +330,11 @@ public final class InputTable {
     public boolean flag(String key, boolean otherwise) {
         asked.add(key);
         JsonNode value = node.get(key);
-        note(key, value == null ? Boolean.toString(otherwise) : value.asText(), "", value != null);
-        if (value == null) {
-            return otherwise;
-        }
-        String text = value.asText();
-        if (!text.equals("true") && !text.equals("false")) {
-            problem(key, show(value), "write true or false");
-            return otherwise;
-        }
-        return Boolean.parseBoolean(text);
+        return value == null
+                ? otherwise
+                : new InputKind.Flag()
+                        .read(value, what -> problem(key, show(value), what))
+                        .orElse(otherwise);
     }
 
     /**
@@ -231,11 +356,7 @@ public final class InputTable {
      * @return the text
      */
     public String text(String key, String otherwise) {
-        Optional<String> value = optionalText(key);
-        if (!has(key) && !otherwise.isEmpty()) {
-            note(key, otherwise, "", false);
-        }
-        return value.orElse(otherwise);
+        return optionalText(key).orElse(otherwise);
     }
 
     /**
@@ -248,20 +369,7 @@ public final class InputTable {
         if (value == null) {
             return Optional.empty();
         }
-        if (!value.isTextual()) {
-            problem(key, show(value), "write a text in quotes");
-            return Optional.empty();
-        }
-        String text = value.textValue();
-        if (text.length() > LONGEST_TEXT || text.chars().anyMatch(InputTable::isControl)) {
-            problem(
-                    key,
-                    show(value),
-                    "write at most " + LONGEST_TEXT + " characters, none of them a control character");
-            return Optional.empty();
-        }
-        note(key, text, "", true);
-        return Optional.of(text);
+        return new InputKind.Text().read(value, what -> problem(key, show(value), what));
     }
 
     /**
@@ -302,9 +410,6 @@ public final class InputTable {
      * @return the name
      */
     public String choice(String key, List<String> allowed, String otherwise) {
-        if (!has(key)) {
-            note(key, otherwise, "", false);
-        }
         return optionalText(key).map(value -> oneOf(key, value, allowed)).orElse(otherwise);
     }
 
@@ -346,8 +451,13 @@ public final class InputTable {
                 problem(k, show(child), "write a table [" + pathOf(k) + "]");
                 child = null;
             }
-            return new InputTable(file, pathOf(k), child == null ? InputFile.emptyTable() : child);
+            return new InputTable(file, pathOf(k), child == null ? InputFile.emptyTable() : child, inside(k));
         });
+    }
+
+    private Optional<InputGroup> inside(String key) {
+        return group.map(g -> g.group(key)
+                .orElseThrow(() -> new IllegalArgumentException("no table " + pathOf(key) + " is declared")));
     }
 
     /**
@@ -368,7 +478,7 @@ public final class InputTable {
         for (int i = 0; i < list.size(); i++) {
             String name = key + "[" + i + "]";
             JsonNode child = list.get(i);
-            result.add(children.computeIfAbsent(name, n -> new InputTable(file, pathOf(n), child)));
+            result.add(children.computeIfAbsent(name, n -> new InputTable(file, pathOf(n), child, inside(key))));
         }
         return result;
     }
@@ -405,23 +515,28 @@ public final class InputTable {
     }
 
     void collectUnknown() {
+        Set<String> known = new LinkedHashSet<>(asked);
+        group.ifPresent(g -> known.addAll(g.keys()));
         for (String key : keys()) {
-            if (!asked.contains(key)) {
-                String known = asked.stream()
-                        .min((a, b) -> Integer.compare(Spelling.distance(a, key), Spelling.distance(b, key)))
-                        .filter(k -> Spelling.distance(k, key) <= 1 + key.length() / 3)
-                        .map(k -> "did you mean " + k + "?")
-                        .orElseGet(() -> asked.isEmpty()
-                                ? "this table is not used here"
-                                : "known here are " + asked.stream().sorted().collect(Collectors.joining(", ")));
-                problem(key, "not a known key", known);
+            if (asked.contains(key)) {
+                continue;
             }
+            problem(
+                    key,
+                    "not a known key",
+                    known.contains(key) ? "it means nothing beside what else is chosen here" : near(key, known));
         }
         children.values().forEach(InputTable::collectUnknown);
     }
 
-    private static boolean isControl(int c) {
-        return Character.isISOControl(c) && c != '\n' && c != '\t' && c != '\r';
+    private static String near(String key, Set<String> known) {
+        return known.stream()
+                .min((a, b) -> Integer.compare(Spelling.distance(a, key), Spelling.distance(b, key)))
+                .filter(k -> Spelling.distance(k, key) <= 1 + key.length() / 3)
+                .map(k -> "did you mean " + k + "?")
+                .orElseGet(() -> known.isEmpty()
+                        ? "this table is not used here"
+                        : "known here are " + known.stream().sorted().collect(Collectors.joining(", ")));
     }
 
     private static String show(JsonNode value) {

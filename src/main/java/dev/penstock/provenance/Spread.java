@@ -65,4 +65,14 @@ public record Spread(double low, double mode, double high) {
         Require.positive("spread", "factor (-)", factor);
         return new Spread(low * factor, mode * factor, high * factor);
     }
+
+    /**
+     * @param value another most likely value, same unit
+     * @return the spread about that value: bounds in proportion, or at the same distance from a most likely value of zero
+     */
+    public Spread about(double value) {
+        double lowest = mode == 0 ? value + low : low * (value / mode);
+        double highest = mode == 0 ? value + high : high * (value / mode);
+        return new Spread(Math.min(value, lowest), value, Math.max(value, highest));
+    }
 }

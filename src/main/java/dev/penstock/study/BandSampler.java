@@ -1,11 +1,11 @@
 package dev.penstock.study;
 
 import dev.penstock.cycles.concept.Concept;
-import dev.penstock.cycles.concept.UncertainValue;
 import dev.penstock.cycles.questions.EngineStudy;
-import dev.penstock.cycles.questions.UncertainInputs;
+import dev.penstock.cycles.questions.Uncertainty;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.PenstockException;
+import dev.penstock.input.InputValue;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -40,7 +40,7 @@ final class BandSampler {
      */
     Optional<SweepBand> band(
             Concept concept, EngineBalance likely, EngineStudy study, Runnable done, BooleanSupplier cancelled) {
-        Map<String, UncertainValue> inputs = new LinkedHashMap<>(UncertainInputs.of(likely));
+        Map<String, InputValue> inputs = new LinkedHashMap<>(Uncertainty.of(likely));
         inputs.keySet().removeAll(exact);
         Map<String, DescriptiveStatistics> figures = new HashMap<>();
         int closed = 0;

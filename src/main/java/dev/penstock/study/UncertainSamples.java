@@ -1,6 +1,6 @@
 package dev.penstock.study;
 
-import dev.penstock.cycles.concept.UncertainValue;
+import dev.penstock.input.InputValue;
 import dev.penstock.numerics.LowDiscrepancy;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -17,13 +17,14 @@ final class UncertainSamples {
      * @param samples number of samples
      * @return value of every input by its key, once per sample
      */
-    static List<Map<String, String>> of(Map<String, UncertainValue> inputs, int samples) {
+    static List<Map<String, String>> of(Map<String, InputValue> inputs, int samples) {
         List<String> keys = List.copyOf(inputs.keySet());
         List<Map<String, String>> changes = new ArrayList<>();
         for (List<Double> point : LowDiscrepancy.points(Math.max(1, keys.size()), samples)) {
             Map<String, String> values = new LinkedHashMap<>();
             for (int i = 0; i < keys.size(); i++) {
-                values.put(keys.get(i), inputs.get(keys.get(i)).quantile(point.get(i)));
+                InputValue input = inputs.get(keys.get(i));
+                values.put(keys.get(i), input.written(input.quantile(point.get(i))));
             }
             changes.add(values);
         }

@@ -1,7 +1,7 @@
 package dev.penstock.study;
 
-import dev.penstock.cycles.concept.UncertainValue;
 import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.input.InputValue;
 import java.util.List;
 import java.util.Map;
 
@@ -18,7 +18,7 @@ import java.util.Map;
  */
 public record UncertaintyResult(
         EngineBalance likely,
-        Map<String, UncertainValue> inputs,
+        Map<String, InputValue> inputs,
         int samples,
         int closed,
         Map<String, Integer> failures,

@@ -1,12 +1,12 @@
 package dev.penstock.study;
 
 import dev.penstock.cycles.concept.Concept;
-import dev.penstock.cycles.concept.UncertainValue;
 import dev.penstock.cycles.questions.EngineStudy;
-import dev.penstock.cycles.questions.UncertainInputs;
+import dev.penstock.cycles.questions.Uncertainty;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PenstockException;
+import dev.penstock.input.InputValue;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -61,41 +61,19 @@ public final class UncertaintyRuns {
         return run(concept, samples, EngineStudy::reach, progress);
     }
 
-    /** Whole numbers and words do not spread: what stands in [uncertainty] must be read at both its ends. */
-    private void requireNumbers(Concept concept) {
-        List<InvalidInput.Problem> problems = new ArrayList<>();
-        concept.document().uncertainty().forEach((key, value) -> {
-            for (double end : List.of(0.0, 1.0)) {
-                try {
-                    runs.reread(concept, Map.of(key, value.quantile(end)));
-                } catch (InvalidInput e) {
-                    e.problems().stream()
-                            .filter(p -> p.key().equals(key))
-                            .findFirst()
-                            .ifPresent(p -> problems.add(new InvalidInput.Problem(
-                                    p.where(), "uncertainty.\"" + key + '"', p.value(), p.allowed())));
-                    return;
-                }
-            }
-        });
-        if (!problems.isEmpty()) {
-            throw new InvalidInput(problems);
-        }
-    }
-
     private UncertaintyResult run(
             Concept concept, int samples, BiFunction<EngineStudy, Concept, EngineBalance> question, Progress progress) {
         if (samples < 2) {
             throw new InvalidInput("", "samples", Integer.toString(samples), "2 or more are needed");
         }
-        requireNumbers(concept);
         EngineBalance likely = question.apply(runs.study(), concept);
-        Map<String, UncertainValue> inputs = UncertainInputs.of(likely);
+        Map<String, InputValue> inputs = Uncertainty.of(likely);
         List<String> keys = List.copyOf(inputs.keySet());
         List<Map<String, String>> changes = new ArrayList<>(UncertainSamples.of(inputs, samples));
         for (String key : keys) {
-            changes.add(Map.of(key, inputs.get(key).quantile(LOW)));
-            changes.add(Map.of(key, inputs.get(key).quantile(HIGH)));
+            InputValue input = inputs.get(key);
+            changes.add(Map.of(key, input.written(input.quantile(LOW))));
+            changes.add(Map.of(key, input.written(input.quantile(HIGH))));
         }
         List<Run> answers = Parallel.map(changes, c -> concept.name(), c -> answer(concept, c, question), progress);
         List<Run> sampled = answers.subList(0, samples);
@@ -146,7 +124,7 @@ public final class UncertaintyRuns {
     }
 
     private static List<UncertaintyResult.Tornado> tornados(
-            EngineBalance likely, Map<String, UncertainValue> inputs, List<String> keys, List<Run> runs) {
+            EngineBalance likely, Map<String, InputValue> inputs, List<String> keys, List<Run> runs) {
         List<UncertaintyResult.Tornado> list = new ArrayList<>();
         for (Measure measure : Measure.ALL) {
             List<UncertaintyResult.Bar> bars = new ArrayList<>();
@@ -154,12 +132,12 @@ public final class UncertaintyRuns {
             for (int i = 0; i < keys.size(); i++) {
                 OptionalDouble low = valueOf(measure, runs.get(2 * i));
                 OptionalDouble high = valueOf(measure, runs.get(2 * i + 1));
-                UncertainValue input = inputs.get(keys.get(i));
+                InputValue input = inputs.get(keys.get(i));
                 if (low.isPresent() && high.isPresent()) {
                     UncertaintyResult.Bar bar = new UncertaintyResult.Bar(
                             keys.get(i),
-                            input.quantile(LOW),
-                            input.quantile(HIGH),
+                            input.shown(input.quantile(LOW)),
+                            input.shown(input.quantile(HIGH)),
                             low.getAsDouble(),
                             high.getAsDouble());
                     if (bar.length() > 1e-6 * size) {

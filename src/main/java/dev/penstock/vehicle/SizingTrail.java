@@ -1,7 +1,7 @@
 package dev.penstock.vehicle;
 
 import dev.penstock.cycles.trail.Definitions;
-import dev.penstock.input.AskedInput;
+import dev.penstock.input.InputValue;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.provenance.Trail;
 import dev.penstock.vehicle.ascent.AscentOptimizer;
@@ -69,14 +69,11 @@ public final class SizingTrail {
     }
 
     private void plan() {
-        for (AskedInput input : vehicle.plan().inputs()) {
+        for (InputValue input : vehicle.plan().inputs()) {
             try {
                 double value = Double.parseDouble(input.value());
                 String what = input.given() ? "stated by the plan" : "default of the plan";
-                String source = input.given()
-                        ? vehicle.plan().sources().getOrDefault(local(input.key()), "vehicle file, no source given")
-                        : "common practice, no source";
-                trail.given("plan." + local(input.key()), value, input.unit(), what, source);
+                trail.given("plan." + local(input.key()), value, input.unit(), what, input.source());
             } catch (NumberFormatException word) {
                 // A word or an open value decides which model is used, and has no number to trace.
                 continue;

@@ -10,6 +10,7 @@ import dev.penstock.cycles.reading.ConceptTemplate;
 import dev.penstock.cycles.sheet.Component;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.sheet.Station;
+import dev.penstock.vehicle.plan.VehicleInputs;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -27,7 +28,7 @@ class CycleContractTest {
     @ParameterizedTest
     @MethodSource("cycles")
     void theTemplateBalancesAndConserves(Cycle cycle) {
-        String text = new ConceptTemplate(Concepts.FLUIDS).text(cycle, "New engine");
+        String text = new ConceptTemplate(Concepts.FLUIDS, VehicleInputs.IN_CONCEPT).text(cycle, "New engine");
         EngineBalance balance = Concepts.STUDY.balance(Concepts.READER.parse("new", text, Map.of()));
         assertThat(balance.audit().worst()).isLessThan(1e-8);
         assertThat(balance.residualWorst()).isLessThan(1e-8);

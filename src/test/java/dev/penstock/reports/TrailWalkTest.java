@@ -28,6 +28,7 @@ import dev.penstock.study.Progress;
 import dev.penstock.study.VehicleRuns;
 import dev.penstock.study.VehicleTrail;
 import dev.penstock.vehicle.SizingTrail;
+import dev.penstock.vehicle.plan.VehicleInputs;
 import dev.penstock.vehicle.reading.VehicleReader;
 import dev.penstock.vehicle.stage.VehicleSizing;
 import java.io.IOException;
@@ -73,7 +74,7 @@ class TrailWalkTest {
     List<DynamicTest> everyNumberOfEveryCycleLeadsToItsSources() {
         return Cycle.all().stream()
                 .map(cycle -> DynamicTest.dynamicTest(cycle.id(), () -> {
-                    String text = new ConceptTemplate(FLUIDS).text(cycle, cycle.id());
+                    String text = new ConceptTemplate(FLUIDS, VehicleInputs.IN_CONCEPT).text(cycle, cycle.id());
                     walk(new ConceptReader(FLUIDS).parse(cycle.id(), text, Map.of()));
                 }))
                 .toList();
@@ -85,7 +86,7 @@ class TrailWalkTest {
                 .filter(c -> c.id().equals("staged-oxygen-rich"))
                 .findFirst()
                 .orElseThrow();
-        String text = new ConceptTemplate(FLUIDS).text(cycle, cycle.id())
+        String text = new ConceptTemplate(FLUIDS, VehicleInputs.IN_CONCEPT).text(cycle, cycle.id())
                 + "\n[boost_pumps.oxidizer]\n[boost_pumps.fuel]\ndrive = \"gear\"\n";
         walk(new ConceptReader(FLUIDS).parse(cycle.id(), text, Map.of()));
     }

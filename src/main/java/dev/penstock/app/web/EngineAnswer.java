@@ -1,10 +1,10 @@
 package dev.penstock.app.web;
 
 import dev.penstock.cooling.jacket.JacketResult;
-import dev.penstock.cycles.concept.ConceptInput;
 import dev.penstock.cycles.sheet.Component;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.Warning;
+import dev.penstock.input.InputValue;
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.provenance.Trail;
@@ -188,28 +188,20 @@ final class EngineAnswer {
      * @return the inputs as a page offers them for change
      */
     static List<Map<String, Object>> inputs(
-            List<ConceptInput> inputs,
-            String text,
-            Map<String, String> changes,
-            Function<ConceptInput, String> writing) {
+            List<InputValue> inputs, String text, Map<String, String> changes, Function<InputValue, String> writing) {
         Map<String, String> written = TomlEdit.written(text);
         List<Map<String, Object>> list = new ArrayList<>();
-        for (ConceptInput input : inputs) {
+        for (InputValue input : inputs) {
             String file = written.containsKey(input.key()) ? written.get(input.key()) : writing.apply(input);
             Map<String, Object> map = new LinkedHashMap<>();
             map.put("key", input.key());
             map.put("written", changes.getOrDefault(input.key(), file));
             map.put("file", file);
-            map.put("si", plain(input));
+            map.put("si", input.si());
             map.put("given", input.given());
             map.put("source", input.source());
             list.add(map);
         }
         return list;
-    }
-
-    /** An input in SI. */
-    static String plain(ConceptInput input) {
-        return input.unit().isEmpty() || input.unit().equals("-") ? input.value() : input.value() + " " + input.unit();
     }
 }

@@ -1,11 +1,11 @@
 package dev.penstock.app.web;
 
 import dev.penstock.cycles.concept.Concept;
-import dev.penstock.cycles.concept.InputText;
 import dev.penstock.cycles.questions.EngineStudy;
 import dev.penstock.cycles.reading.ConceptReader;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.Warning;
+import dev.penstock.input.InputValue;
 import dev.penstock.provenance.Trail;
 import dev.penstock.reports.concept.ConceptPage;
 import dev.penstock.reports.concept.FeedAnswer;
@@ -91,7 +91,8 @@ final class EngineRoutes {
     }
 
     private static List<Map<String, Object>> inputs(Question question, Concept concept) {
-        return EngineAnswer.inputs(concept.document().inputs(), question.text(), question.changes(), InputText::of);
+        return EngineAnswer.inputs(
+                concept.document().inputs(), question.text(), question.changes(), InputValue::readable);
     }
 
     private void balance(Context request) {

@@ -1,11 +1,10 @@
 package dev.penstock.app.web;
 
 import dev.penstock.chamber.atmosphere.StandardAtmosphere1976;
-import dev.penstock.cycles.concept.ConceptInput;
 import dev.penstock.cycles.questions.EngineStudy;
 import dev.penstock.cycles.reading.ConceptReader;
 import dev.penstock.cycles.sheet.EngineBalance;
-import dev.penstock.input.AskedInput;
+import dev.penstock.input.InputValue;
 import dev.penstock.provenance.Trail;
 import dev.penstock.reports.text.Software;
 import dev.penstock.reports.vehicle.VehicleView;
@@ -22,7 +21,6 @@ import io.javalin.Javalin;
 import io.javalin.http.Context;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -165,12 +163,7 @@ final class VehicleRoutes implements AutoCloseable {
 
     /** Every input that the vehicle has, as the page offers it for change. */
     private static List<Map<String, Object>> inputs(Question question, VehiclePlan plan) {
-        List<ConceptInput> inputs = new ArrayList<>();
-        for (AskedInput input : plan.inputs()) {
-            String source = plan.sources().getOrDefault(input.key(), input.given() ? "" : "default");
-            inputs.add(new ConceptInput(input.key(), input.value(), input.unit(), input.given(), source));
-        }
-        return EngineAnswer.inputs(inputs, question.text(), question.changes(), EngineAnswer::plain);
+        return EngineAnswer.inputs(plan.inputs(), question.text(), question.changes(), InputValue::si);
     }
 
     private void fly(Context request) {

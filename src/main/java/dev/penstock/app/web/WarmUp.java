@@ -8,6 +8,7 @@ import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.reports.text.JsonText;
+import dev.penstock.vehicle.plan.VehicleInputs;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 
@@ -45,7 +46,10 @@ final class WarmUp {
                     .filter(c -> c.traits().turbines())
                     .findFirst()
                     .orElseThrow();
-            Concept example = reader.parse(cycle.id(), new ConceptTemplate(fluids).text(cycle, cycle.id()), Map.of());
+            Concept example = reader.parse(
+                    cycle.id(),
+                    new ConceptTemplate(fluids, VehicleInputs.IN_CONCEPT).text(cycle, cycle.id()),
+                    Map.of());
             EngineBalance balance = desk.ask(NAME, 0, study -> study.balance(example));
             JsonText.of(EngineAnswer.of(balance));
             desk.draw(

@@ -1,5 +1,9 @@
 package dev.penstock.chamber.design;
 
+import dev.penstock.input.Input;
+import dev.penstock.provenance.Scatter;
+import dev.penstock.quantities.Range;
+
 /**
  * Where a thrust chamber falls short of its ideal, in the order in which the losses are taken off. The first two act on
  * the characteristic velocity, the others on the thrust coefficient.
@@ -26,6 +30,18 @@ public enum LossKind {
         this.key = key;
         this.title = title;
         this.onCharacteristicVelocity = onCharacteristicVelocity;
+    }
+
+    /**
+     * What the loss leaves, stated by a file in place of its model. The model may be off by half the loss either way, that of
+     * energy release by a point.
+     *
+     * @return the input
+     */
+    public Input<Double> efficiency() {
+        return Input.ratio(key, Range.of(0.1, 1), "What is left of the ideal value behind the loss by " + title)
+                .computed("by the model of this loss")
+                .scatter(this == ENERGY_RELEASE ? Scatter.offsets(0.012, 0.008) : Scatter.from(1, 1.5, 0.5));
     }
 
     /** @return key in files */

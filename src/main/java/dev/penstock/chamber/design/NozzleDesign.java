@@ -36,11 +36,7 @@ public record NozzleDesign(
         IDEAL
     }
 
-    /** Length of a bell when the concept does not say: 0.8 of a 15° cone, common practice, no source. */
-    public static final double USUAL_LENGTH_FRACTION = 0.8;
-
     private static final String MODEL = "nozzle";
-    private static final double FIFTEEN_DEGREES = Math.toRadians(15);
     private static final double UPSTREAM_CURVATURE = 1.5; // [nasa-sp-125]
     private static final double DOWNSTREAM_CURVATURE = 0.382; // [rao-1960]
 
@@ -67,7 +63,7 @@ public record NozzleDesign(
      * @return an 80 % bell
      */
     public static NozzleDesign bell(double areaRatio) {
-        return bell(areaRatio, USUAL_LENGTH_FRACTION);
+        return bell(areaRatio, ChamberInputs.LENGTH_FRACTION.standing().value());
     }
 
     /**
@@ -76,7 +72,12 @@ public record NozzleDesign(
      * @return a bell
      */
     public static NozzleDesign bell(double areaRatio, double lengthFraction) {
-        return usual(OptionalDouble.of(areaRatio), OptionalDouble.empty(), Shape.BELL, lengthFraction, FIFTEEN_DEGREES);
+        return usual(
+                OptionalDouble.of(areaRatio),
+                OptionalDouble.empty(),
+                Shape.BELL,
+                lengthFraction,
+                ChamberInputs.CONE_HALF_ANGLE.standing().value());
     }
 
     /**
@@ -88,8 +89,8 @@ public record NozzleDesign(
                 OptionalDouble.empty(),
                 OptionalDouble.of(exitPressure),
                 Shape.BELL,
-                USUAL_LENGTH_FRACTION,
-                FIFTEEN_DEGREES);
+                ChamberInputs.LENGTH_FRACTION.standing().value(),
+                ChamberInputs.CONE_HALF_ANGLE.standing().value());
     }
 
     /**
@@ -123,7 +124,7 @@ public record NozzleDesign(
                 halfAngle,
                 UPSTREAM_CURVATURE,
                 DOWNSTREAM_CURVATURE,
-                SeparationCriterion.SCHMUCKER);
+                ChamberInputs.SEPARATION.standing().value());
     }
 
     /**

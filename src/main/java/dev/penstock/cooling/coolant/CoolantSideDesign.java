@@ -32,6 +32,9 @@ public record CoolantSideDesign(Correlation correlation, boolean curvature, bool
 
     /** @return correlation by coolant, smooth-wall heat transfer, curvature taken along */
     public static CoolantSideDesign standard() {
-        return new CoolantSideDesign(Correlation.AUTOMATIC, true, false);
+        return new CoolantSideDesign(
+                CoolantSideInputs.CORRELATION.standing().value(),
+                CoolantSideInputs.CURVATURE.standing().value(),
+                CoolantSideInputs.ROUGH_WALL.standing().value());
     }
 }

@@ -34,7 +34,8 @@ public record ChannelLayout(
 
     /** @return milled channels, everything left to the solver */
     public static ChannelLayout automatic() {
-        return new ChannelLayout(ChannelKind.MILLED, OptionalDouble.empty(), List.of(), OptionalDouble.empty());
+        return new ChannelLayout(
+                JacketInputs.CHANNELS.standing().value(), OptionalDouble.empty(), List.of(), OptionalDouble.empty());
     }
 
     /** @return whether the solver has to choose the sizes */

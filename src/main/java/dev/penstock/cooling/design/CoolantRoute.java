@@ -46,6 +46,10 @@ public record CoolantRoute(
      * @return that route over the whole length
      */
     public static CoolantRoute of(Kind kind) {
-        return new CoolantRoute(kind, OptionalDouble.empty(), OptionalDouble.empty(), 0.5);
+        return new CoolantRoute(
+                kind,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                JacketInputs.UPSTREAM_SHARE.standing().value());
     }
 }

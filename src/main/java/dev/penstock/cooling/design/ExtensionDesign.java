@@ -15,6 +15,6 @@ public record ExtensionDesign(String material) {
 
     /** @return niobium C-103 */
     public static ExtensionDesign standard() {
-        return new ExtensionDesign("niobium-c103");
+        return new ExtensionDesign(JacketInputs.EXTENSION_MATERIAL.standing().value());
     }
 }

@@ -3,6 +3,7 @@ package dev.penstock.cooling.design;
 import dev.penstock.cooling.coolant.CoolantSideDesign;
 import dev.penstock.cooling.gas.GasSideDesign;
 import dev.penstock.cooling.wall.WallDesign;
+import dev.penstock.cooling.wall.WallInputs;
 import dev.penstock.errors.Require;
 import java.util.Objects;
 
@@ -27,9 +28,6 @@ public record JacketDesign(
         JacketLimits limits,
         int cells,
         ExtensionDesign extension) {
-
-    /** Cells along the jacket unless a design says otherwise. */
-    public static final int DEFAULT_CELLS = 100;
 
     public JacketDesign {
         Objects.requireNonNull(wall, "wall");
@@ -57,13 +55,13 @@ public record JacketDesign(
     /** @return milled copper-silver-zirconium liner in counterflow, sized by the solver */
     public static JacketDesign automatic() {
         return new JacketDesign(
-                WallDesign.of("copper-silver-zirconium"),
+                WallDesign.of(WallInputs.MATERIAL.standing().value()),
                 ChannelLayout.automatic(),
-                CoolantRoute.of(CoolantRoute.Kind.COUNTERFLOW),
+                CoolantRoute.of(JacketInputs.ROUTE.standing().value()),
                 GasSideDesign.standard(),
                 CoolantSideDesign.standard(),
                 JacketLimits.standard(),
-                DEFAULT_CELLS);
+                JacketInputs.CELLS.standing().value());
     }
 
     /**

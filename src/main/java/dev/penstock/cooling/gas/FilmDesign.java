@@ -44,7 +44,7 @@ public record FilmDesign(
      * @return a liquid film from the injector's rim, half of which stays on the wall
      */
     public static FilmDesign liquid(double fraction) {
-        return new FilmDesign(Kind.LIQUID, fraction, OptionalDouble.empty(), true, OptionalDouble.empty(), 1e-3, 0.5);
+        return of(Kind.LIQUID, fraction, GasSideInputs.FILM_EFFICIENCY.standing().value());
     }
 
     /**
@@ -52,6 +52,17 @@ public record FilmDesign(
      * @return a gaseous film from a slot of 1 mm at the injector's rim
      */
     public static FilmDesign gaseous(double fraction) {
-        return new FilmDesign(Kind.GASEOUS, fraction, OptionalDouble.empty(), true, OptionalDouble.empty(), 1e-3, 1);
+        return of(Kind.GASEOUS, fraction, 1);
+    }
+
+    private static FilmDesign of(Kind kind, double fraction, double efficiency) {
+        return new FilmDesign(
+                kind,
+                fraction,
+                OptionalDouble.empty(),
+                GasSideInputs.FILM_UPSTREAM.standing().value(),
+                OptionalDouble.empty(),
+                GasSideInputs.FILM_SLOT_HEIGHT.standing().value(),
+                efficiency);
     }
 }

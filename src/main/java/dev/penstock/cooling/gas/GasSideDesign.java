@@ -66,6 +66,11 @@ public record GasSideDesign(
 
     /** @return closed-form Bartz with frozen properties, gas radiation and, in a kerosene flame, soot */
     public static GasSideDesign standard() {
-        return new GasSideDesign(Model.BARTZ, Properties.FROZEN, true, true, OptionalDouble.empty());
+        return new GasSideDesign(
+                GasSideInputs.GAS_SIDE.standing().value(),
+                GasSideInputs.GAS_PROPERTIES.standing().value(),
+                GasSideInputs.RADIATION.standing().value(),
+                GasSideInputs.SOOT.standing().value(),
+                OptionalDouble.empty());
     }
 }

@@ -34,6 +34,11 @@ public record WallDesign(
      * @return a wall of that material with everything else left to the solver, closed out with nickel
      */
     public static WallDesign of(String material) {
-        return new WallDesign(material, OptionalDouble.empty(), "nickel-200", OptionalDouble.empty(), Optional.empty());
+        return new WallDesign(
+                material,
+                OptionalDouble.empty(),
+                WallInputs.CLOSEOUT_MATERIAL.standing().value(),
+                OptionalDouble.empty(),
+                Optional.empty());
     }
 }

@@ -1,5 +1,6 @@
 package dev.penstock.cycles.concept;
 
+import dev.penstock.input.InputValue;
 import java.util.List;
 import java.util.Map;
 
@@ -10,21 +11,14 @@ import java.util.Map;
  * @param text text of the file
  * @param changes values by dotted path that replaced or added to what the text says
  * @param sources what the concept says about the origin of its values, by dotted key
- * @param uncertainty what the concept says about how sure its values are, by dotted key
  * @param inputs every input with its value, in the order of reading
  */
 public record ConceptDocument(
-        String file,
-        String text,
-        Map<String, String> changes,
-        Map<String, String> sources,
-        Map<String, UncertainValue> uncertainty,
-        List<ConceptInput> inputs) {
+        String file, String text, Map<String, String> changes, Map<String, String> sources, List<InputValue> inputs) {
 
     public ConceptDocument {
         changes = Map.copyOf(changes);
         sources = Map.copyOf(sources);
-        uncertainty = Map.copyOf(uncertainty);
         inputs = List.copyOf(inputs);
     }
 }

@@ -1,6 +1,9 @@
 package dev.penstock.cycles.concept;
 
 import dev.penstock.errors.Require;
+import dev.penstock.input.Input;
+import dev.penstock.quantities.Dimension;
+import dev.penstock.quantities.Range;
 
 /**
  * What fixes the size of an engine.
@@ -12,26 +15,29 @@ public record ThrustTarget(Kind kind, double value) {
 
     /** Quantities that can fix the size. */
     public enum Kind {
-        VACUUM_THRUST("thrust_vacuum", "N"),
-        SEA_LEVEL_THRUST("thrust_sea_level", "N"),
-        THROAT_DIAMETER("throat_diameter", "m");
+        VACUUM_THRUST("thrust_vacuum", Dimension.FORCE, Range.of(1, 1e8), "Thrust of the engine in vacuum"),
+        SEA_LEVEL_THRUST("thrust_sea_level", Dimension.FORCE, Range.of(1, 1e8), "Thrust of the engine at sea level"),
+        THROAT_DIAMETER("throat_diameter", Dimension.LENGTH, Range.of(5e-4, 5), "Diameter of the throat");
 
-        private final String key;
-        private final String unit;
+        private final Input<Double> input;
 
-        Kind(String key, String unit) {
-            this.key = key;
-            this.unit = unit;
+        Kind(String key, Dimension dimension, Range range, String title) {
+            this.input = Input.quantity(key, dimension, range, title).computed("from the size given");
+        }
+
+        /** @return the input that gives it */
+        public Input<Double> input() {
+            return input;
         }
 
         /** @return key in a concept file */
         public String key() {
-            return key;
+            return input.key();
         }
 
         /** @return SI unit as text */
         public String unit() {
-            return unit;
+            return input.kind().unit();
         }
     }
 

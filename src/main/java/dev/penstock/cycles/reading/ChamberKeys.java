@@ -1,6 +1,7 @@
 package dev.penstock.cycles.reading;
 
 import dev.penstock.chamber.design.ChamberDesign;
+import dev.penstock.chamber.design.ChamberInputs;
 import dev.penstock.chamber.design.CombustorDesign;
 import dev.penstock.chamber.design.ContractionRatio;
 import dev.penstock.chamber.design.Efficiencies;
@@ -10,8 +11,8 @@ import dev.penstock.chamber.design.NozzleDesign;
 import dev.penstock.chamber.design.SeparationCriterion;
 import dev.penstock.chamber.flow.ExpansionMode;
 import dev.penstock.cycles.concept.ThrustTarget;
-import dev.penstock.quantities.Dimension;
-import dev.penstock.quantities.Range;
+import dev.penstock.input.InputTable;
+import dev.penstock.input.Usual;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
@@ -27,37 +28,29 @@ final class ChamberKeys {
     private ChamberKeys() {}
 
     static Supplier<ChamberDesign> read(
-            ConceptKeys root,
+            InputTable root,
             double pressure,
             Optional<ThrustTarget> thrust,
             double usualCharacteristicLength,
             InjectionState usualInjection) {
         Supplier<NozzleDesign> nozzle = nozzle(root.table("nozzle"), pressure);
-        ConceptKeys keys = root.table("chamber");
-        double contraction = keys.quantity(
-                "contraction_ratio",
-                Dimension.RATIO,
-                Range.of(1.1, 20),
-                thrust.filter(t -> pressure > 0)
-                        .map(t -> ContractionRatio.usual(throatDiameter(t, pressure)))
-                        .orElse(2.5),
-                "usual for a throat of this size, humble-1995");
-        double length = keys.quantity(
-                "characteristic_length",
-                Dimension.LENGTH,
-                Range.of(0.1, 10),
-                usualCharacteristicLength,
-                "usual for the pair, nasa-sp-125");
-        double angle = keys.quantity(
-                "convergent_half_angle",
-                Dimension.ANGLE,
-                Range.of(Math.toRadians(10), Math.toRadians(60)),
-                Math.toRadians(30),
-                "20 to 45 degrees are usual, nasa-sp-125");
-        double film = keys.quantity("film_fuel_fraction", Dimension.RATIO, Range.of(0, 0.5), 0, "no film");
-        InjectionState injection = keys.choice("injection", InjectionState.class, usualInjection, "by cycle and fuel");
-        ExpansionMode expansion = keys.choice(
-                "expansion", ExpansionMode.class, ExpansionMode.SHIFTING, "losses are taken off shifting equilibrium");
+        InputTable keys = root.table("chamber");
+        double contraction = keys.read(
+                ChamberInputs.CONTRACTION_RATIO,
+                Usual.of(
+                        thrust.filter(t -> pressure > 0)
+                                .map(t -> ContractionRatio.usual(throatDiameter(t, pressure)))
+                                .orElse(2.5),
+                        "usual for a throat of this size",
+                        "humble-1995"));
+        double length = keys.read(
+                ChamberInputs.CHARACTERISTIC_LENGTH,
+                Usual.of(usualCharacteristicLength, "usual for the pair", "nasa-sp-125"));
+        double angle = keys.read(ChamberInputs.CONVERGENT_HALF_ANGLE);
+        double film = keys.read(ChamberInputs.FILM_FUEL_FRACTION);
+        InjectionState injection =
+                keys.read(ChamberInputs.INJECTION, Usual.of(usualInjection, "by cycle and fuel", ""));
+        ExpansionMode expansion = keys.read(ChamberInputs.EXPANSION);
         Supplier<Efficiencies> efficiencies = efficiencies(root.table("efficiencies"));
         return () -> new ChamberDesign(
                 pressure,
@@ -80,13 +73,11 @@ final class ChamberKeys {
         return Math.sqrt(4 * area / Math.PI);
     }
 
-    private static Supplier<NozzleDesign> nozzle(ConceptKeys keys, double chamberPressure) {
+    private static Supplier<NozzleDesign> nozzle(InputTable keys, double chamberPressure) {
         boolean ratioGiven = keys.has("area_ratio");
         boolean pressureGiven = keys.has("exit_pressure");
-        OptionalDouble ratio =
-                keys.optional("area_ratio", Dimension.RATIO, Range.of(1.05, 2000), "from the exit pressure");
-        OptionalDouble exit =
-                keys.optional("exit_pressure", Dimension.PRESSURE, Range.of(10, 1e7), "from the area ratio");
+        OptionalDouble ratio = keys.number(ChamberInputs.AREA_RATIO);
+        OptionalDouble exit = keys.number(ChamberInputs.EXIT_PRESSURE);
         if (ratioGiven == pressureGiven) {
             keys.problem(
                     "area_ratio",
@@ -96,30 +87,17 @@ final class ChamberKeys {
         if (exit.isPresent() && chamberPressure <= exit.getAsDouble() * 1.9) {
             keys.problem("exit_pressure", exit.getAsDouble() + " Pa", "it must lie below half the chamber pressure");
         }
-        NozzleDesign.Shape shape =
-                keys.choice("shape", NozzleDesign.Shape.class, NozzleDesign.Shape.BELL, ConceptKeys.COMMON);
-        double length = keys.quantity(
-                "length_fraction",
-                Dimension.RATIO,
-                Range.of(0.5, 1.2),
-                NozzleDesign.USUAL_LENGTH_FRACTION,
-                ConceptKeys.COMMON);
-        double angle = keys.quantity(
-                "cone_half_angle",
-                Dimension.ANGLE,
-                Range.of(Math.toRadians(5), Math.toRadians(40)),
-                Math.toRadians(15),
-                ConceptKeys.COMMON);
-        SeparationCriterion separation =
-                keys.choice("separation", SeparationCriterion.class, SeparationCriterion.SCHMUCKER, "schmucker-1973");
+        NozzleDesign.Shape shape = keys.read(ChamberInputs.SHAPE);
+        double length = keys.read(ChamberInputs.LENGTH_FRACTION);
+        double angle = keys.read(ChamberInputs.CONE_HALF_ANGLE);
+        SeparationCriterion separation = keys.read(ChamberInputs.SEPARATION);
         return () -> NozzleDesign.usual(ratio, exit, shape, length, angle).withSeparation(separation);
     }
 
-    private static Supplier<Efficiencies> efficiencies(ConceptKeys keys) {
+    private static Supplier<Efficiencies> efficiencies(InputTable keys) {
         Map<LossKind, Double> stated = new EnumMap<>(LossKind.class);
         for (LossKind kind : LossKind.values()) {
-            keys.optional(kind.key(), Dimension.RATIO, Range.of(0.1, 1), "by the model of this loss")
-                    .ifPresent(value -> stated.put(kind, value));
+            keys.number(kind.efficiency()).ifPresent(value -> stated.put(kind, value));
         }
         return () -> new Efficiencies(stated);
     }

@@ -5,7 +5,6 @@ import dev.penstock.chamber.design.InjectionState;
 import dev.penstock.cycles.arrangements.Cycle;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.ConceptDocument;
-import dev.penstock.cycles.concept.ConceptInput;
 import dev.penstock.cycles.concept.CoolingDesign;
 import dev.penstock.cycles.concept.CycleTraits;
 import dev.penstock.cycles.concept.DesignLimits;
@@ -14,17 +13,17 @@ import dev.penstock.cycles.concept.FeedDesign;
 import dev.penstock.cycles.concept.PressurizationDesign;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.concept.ThrustTarget;
-import dev.penstock.cycles.concept.UncertainValue;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.fluids.UsualFluids;
 import dev.penstock.input.InputFile;
+import dev.penstock.input.InputGroup;
 import dev.penstock.input.InputTable;
+import dev.penstock.input.InputValue;
 import dev.penstock.input.Spelling;
-import dev.penstock.quantities.Dimension;
-import dev.penstock.quantities.Range;
+import dev.penstock.input.Usual;
 import dev.penstock.turbomachinery.mass.MassFactors;
 import dev.penstock.turbomachinery.mass.MassPart;
 import java.nio.file.Path;
@@ -37,7 +36,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.function.Consumer;
 import java.util.function.Supplier;
 
 /**
@@ -66,6 +64,11 @@ public final class ConceptReader {
     /** What a pressure-fed concept says of its tanks does not suit pumps. */
     private static final Set<String> OF_PRESSURE_FEED = Set.of("tanks", "limits", "pressurization");
 
+    /** Left to whoever sizes the vehicle. */
+    private static final InputGroup VEHICLE = InputGroup.table("vehicle", "The vehicle that the engine drives");
+
+    private static final InputGroup ANY_CYCLE = ConceptInputs.ofAll(VEHICLE);
+
     private final FluidLibrary fluids;
 
     /** @param fluids where propellants are looked up */
@@ -89,18 +92,7 @@ public final class ConceptReader {
      * @throws InvalidInput if anything in it cannot be used
      */
     public Concept read(Path file, Map<String, String> changes) {
-        return read(InputFile.read(file, changes), changes, Optional.empty());
-    }
-
-    /**
-     * @param file concept file
-     * @param changes values by dotted path that replace or add to what the file says
-     * @param vehicle reads the table {@code [vehicle]}; given an empty table if there is none
-     * @return the concept
-     * @throws InvalidInput if anything in it cannot be used
-     */
-    public Concept read(Path file, Map<String, String> changes, Consumer<InputTable> vehicle) {
-        return read(InputFile.read(file, changes), changes, Optional.of(vehicle));
+        return read(InputFile.read(file, changes), changes);
     }
 
     /**
@@ -111,7 +103,7 @@ public final class ConceptReader {
      * @throws InvalidInput if anything in it cannot be used
      */
     public Concept parse(String name, String text, Map<String, String> changes) {
-        return read(InputFile.parse(name, text, changes), changes, Optional.empty());
+        return read(InputFile.parse(name, text, changes), changes);
     }
 
     /**
@@ -159,23 +151,20 @@ public final class ConceptReader {
         return parse(concept.document().file(), text, changes);
     }
 
-    private Concept read(InputFile file, Map<String, String> changes, Optional<Consumer<InputTable>> vehicle) {
-        InputTable top = file.root();
-        Map<String, String> sources = sources(top.table("sources"));
-        Map<String, UncertainValue> uncertainty = UncertainValue.read(top.table("uncertainty"));
-        List<ConceptInput> inputs = new ArrayList<>();
-        ConceptKeys root = new ConceptKeys(top, sources, inputs);
-        String name = root.text("name");
-        String description = root.optionalText("description").orElse("");
-        Cycle cycle = cycle(root);
+    private Concept read(InputFile file, Map<String, String> changes) {
+        InputTable root = file.root().as(ANY_CYCLE);
+        InputTable sourceTable = root.table("sources");
+        Map<String, String> sources = file.sources(sourceTable, "", "concept file, no source given");
+        InputTable uncertainty = root.table("uncertainty");
+        String name = root.read(ConceptInputs.NAME);
+        String description = root.read(ConceptInputs.DESCRIPTION);
+        String id = root.read(ConceptInputs.CYCLE);
+        Cycle cycle =
+                Cycle.all().stream().filter(c -> c.id().equals(id)).findFirst().orElseThrow();
+        root.as(ConceptInputs.of(cycle, VEHICLE)).leave(VEHICLE.key());
         FeedKeys feeds = new FeedKeys(fluids);
         Optional<Propellant> oxidizer = feeds.propellant(root, Side.OXIDIZER);
         Optional<Propellant> fuel = feeds.propellant(root, Side.FUEL);
-        if (vehicle.isPresent()) {
-            vehicle.get().accept(top.table("vehicle"));
-        } else {
-            top.leave("vehicle");
-        }
         // A usual propellant stands in for one that could not be read, so that the rest of the file is checked too; the
         // problem noted for it keeps the concept from being built.
         Head head = new Head(
@@ -184,13 +173,12 @@ public final class ConceptReader {
                 cycle,
                 oxidizer.orElseGet(() -> fluids.propellant(UsualFluids.oxidizer())),
                 fuel.orElseGet(() -> fluids.propellant(UsualFluids.fuel())));
-        Supplier<Concept> concept = rest(
-                root,
-                feeds,
-                head,
-                () -> new ConceptDocument(file.name(), file.text(), changes, sources, uncertainty, inputs));
-        checkKeys(top.table("sources"), sources.keySet(), inputs);
-        checkKeys(top.table("uncertainty"), uncertainty.keySet(), inputs);
+        List<InputValue> inputs = new ArrayList<>();
+        Supplier<Concept> concept =
+                rest(root, feeds, head, () -> new ConceptDocument(file.name(), file.text(), changes, sources, inputs));
+        inputs.addAll(ConceptUncertainty.read(uncertainty, changes.keySet(), file.inputs()));
+        checkKeys(sourceTable, inputs);
+        checkKeys(uncertainty, inputs);
         file.finish();
         try {
             return concept.get();
@@ -203,11 +191,11 @@ public final class ConceptReader {
     /** What must be known before the rest can be read. */
     private record Head(String name, String description, Cycle cycle, Propellant oxidizer, Propellant fuel) {}
 
-    private Supplier<Concept> rest(ConceptKeys root, FeedKeys feeds, Head head, Supplier<ConceptDocument> document) {
+    private Supplier<Concept> rest(InputTable root, FeedKeys feeds, Head head, Supplier<ConceptDocument> document) {
         CycleTraits traits = head.cycle().traits();
-        double ratio = root.table("propellants").required("mixture_ratio", Dimension.RATIO, Range.of(0.05, 50));
+        double ratio = root.table("propellants").read(ConceptInputs.MIXTURE_RATIO);
         Optional<ThrustTarget> thrust = thrust(root.table("engine"));
-        double pressure = root.table("engine").required("chamber_pressure", Dimension.PRESSURE, Range.of(2e4, 1e8));
+        double pressure = root.table("engine").read(ConceptInputs.CHAMBER_PRESSURE);
         Supplier<ChamberDesign> chamber =
                 ChamberKeys.read(root, pressure, thrust, characteristicLength(head), injection(head));
         Supplier<FeedDesign> oxidizerFeed = feeds.read(root, Side.OXIDIZER, head.oxidizer(), traits);
@@ -240,28 +228,11 @@ public final class ConceptReader {
                 pressurization.get());
     }
 
-    private static Cycle cycle(ConceptKeys root) {
-        List<String> ids = Cycle.all().stream().map(Cycle::id).toList();
-        String id = root.text("cycle");
-        if (!ids.contains(id) && !id.isEmpty()) {
-            root.problem("cycle", '"' + id + '"', "allowed are " + String.join(", ", ids));
-        }
-        return Cycle.all().stream()
-                .filter(c -> c.id().equals(id))
-                .findFirst()
-                .orElse(Cycle.all().get(0));
-    }
-
-    private static Optional<ThrustTarget> thrust(ConceptKeys keys) {
+    private static Optional<ThrustTarget> thrust(InputTable keys) {
         List<ThrustTarget.Kind> given = new ArrayList<>();
         Map<ThrustTarget.Kind, Double> values = new LinkedHashMap<>();
         for (ThrustTarget.Kind kind : ThrustTarget.Kind.values()) {
-            boolean length = kind == ThrustTarget.Kind.THROAT_DIAMETER;
-            OptionalDouble value = keys.optional(
-                    kind.key(),
-                    length ? Dimension.LENGTH : Dimension.FORCE,
-                    length ? Range.of(5e-4, 5) : Range.of(1, 1e8),
-                    "from the size given");
+            OptionalDouble value = keys.number(kind.input());
             if (keys.has(kind.key())) {
                 given.add(kind);
                 value.ifPresent(v -> values.put(kind, v));
@@ -282,43 +253,29 @@ public final class ConceptReader {
                 : Optional.empty();
     }
 
-    private static Supplier<DesignLimits> limits(ConceptKeys keys, CycleTraits traits) {
-        double discharge = 80e6;
-        double tank = 5e6;
-        if (traits.pumped()) {
-            discharge = keys.quantity(
-                    "discharge_pressure",
-                    Dimension.PRESSURE,
-                    Range.of(1e5, 5e8),
-                    discharge,
-                    "about the highest in service, " + ConceptKeys.COMMON);
-        } else {
-            tank = keys.quantity(
-                    "tank_pressure",
-                    Dimension.PRESSURE,
-                    Range.of(1e5, 6e7),
-                    tank,
-                    "heavy beyond, " + ConceptKeys.COMMON);
-        }
+    private static Supplier<DesignLimits> limits(InputTable keys, CycleTraits traits) {
+        double discharge = traits.pumped()
+                ? keys.read(ConceptInputs.DISCHARGE_PRESSURE_LIMIT)
+                : ConceptInputs.DISCHARGE_PRESSURE_LIMIT.standing().value();
+        double tank = traits.pumped()
+                ? ConceptInputs.TANK_PRESSURE_LIMIT.standing().value()
+                : keys.read(ConceptInputs.TANK_PRESSURE_LIMIT);
         String dischargeSource = sourceOf(keys, "discharge_pressure");
         String tankSource = sourceOf(keys, "tank_pressure");
-        double highestDischarge = discharge;
-        double highestTank = tank;
-        return () -> new DesignLimits(highestDischarge, dischargeSource, highestTank, tankSource);
+        return () -> new DesignLimits(discharge, dischargeSource, tank, tankSource);
     }
 
     /** Factors on the masses of parts, for who knows a part better than the model. */
-    private static Supplier<MassFactors> mass(ConceptKeys keys) {
+    private static Supplier<MassFactors> mass(InputTable keys) {
         Map<MassPart, Double> factors = new LinkedHashMap<>();
         for (MassPart part : MassPart.scaled()) {
-            String basis = "the model as it stands, " + part.card().id();
-            factors.put(part, keys.quantity(part.key(), Dimension.RATIO, Range.of(0.05, 20), 1, basis));
+            factors.put(part, keys.read(part.factor()));
         }
         return () -> new MassFactors(factors);
     }
 
-    private static String sourceOf(ConceptKeys keys, String key) {
-        return keys.has(key) ? "concept file, limits." + key : ConceptKeys.COMMON;
+    private static String sourceOf(InputTable keys, String key) {
+        return keys.has(key) ? "concept file, limits." + key : Usual.COMMON;
     }
 
     /** L* that the pair usually needs (m): what the oxidizer's file states goes before what the fuel's does. */
@@ -341,20 +298,15 @@ public final class ConceptReader {
                 : InjectionState.LIQUID_LIQUID;
     }
 
-    private static Map<String, String> sources(InputTable table) {
-        Map<String, String> map = new LinkedHashMap<>();
-        table.keys().forEach(key -> table.optionalText(key).ifPresent(text -> map.put(key, text)));
-        return map;
-    }
-
-    private static void checkKeys(InputTable table, Set<String> keys, List<ConceptInput> inputs) {
-        for (String key : keys) {
+    private static void checkKeys(InputTable table, List<InputValue> inputs) {
+        for (String key : table.keys()) {
+            table.leave(key);
             boolean known = key.startsWith("vehicle")
                     || inputs.stream()
                             .anyMatch(i -> i.key().equals(key) || i.key().startsWith(key + "."));
             if (!known) {
                 String near = inputs.stream()
-                        .map(ConceptInput::key)
+                        .map(InputValue::key)
                         .min(Comparator.comparingInt(k -> Spelling.distance(k, key)))
                         .orElse("");
                 table.problem('"' + key + '"', "not an input of this concept", "did you mean \"" + near + "\"?");

@@ -1,27 +1,34 @@
 package dev.penstock.cycles.reading;
 
 import dev.penstock.cycles.arrangements.Cycle;
-import dev.penstock.cycles.concept.Concept;
-import dev.penstock.cycles.concept.ConceptInput;
-import dev.penstock.cycles.concept.InputText;
 import dev.penstock.fluids.FluidLibrary;
+import dev.penstock.input.Input;
+import dev.penstock.input.InputGroup;
+import dev.penstock.input.InputValue;
+import dev.penstock.input.Usual;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /**
- * Writes a concept file to start from: an ordinary engine of a cycle, every value that must be stated, and every value that
- * may be, commented out with its default and what that rests on. The keys come from the reader itself.
+ * Writes a concept file to start from: an ordinary engine of a cycle with every input that it may have. Behind {@code #}
+ * stand the defaults in use, behind {@code ##} the inputs of tables and choices that this engine does not have.
  */
 public final class ConceptTemplate {
 
-    private static final int COMMENT_COLUMN = 52;
+    private static final int COMMENT_COLUMN = 44;
 
     private final ConceptReader reader;
+    private final InputGroup vehicle;
 
-    /** @param fluids where propellants are looked up */
-    public ConceptTemplate(FluidLibrary fluids) {
+    /**
+     * @param fluids where propellants are looked up
+     * @param vehicle what the table {@code [vehicle]} may hold
+     */
+    public ConceptTemplate(FluidLibrary fluids, InputGroup vehicle) {
         this.reader = new ConceptReader(fluids);
+        this.vehicle = vehicle;
     }
 
     /**
@@ -32,55 +39,95 @@ public final class ConceptTemplate {
     public String text(Cycle cycle, String name) {
         String shortest =
                 cycle.example().shortest(cycle.id(), name.replace("\\", "").replace("\"", ""));
-        Concept concept = reader.parse("template", shortest, Map.of());
+        InputGroup top = ConceptInputs.of(cycle, vehicle);
+        Map<String, InputValue> used = values(shortest, Map.of());
+        Map<String, String> tables = new LinkedHashMap<>();
+        open(top, "", used, tables);
         StringBuilder out = new StringBuilder();
         out.append("# ")
                 .append(cycle.title())
                 .append(": ")
                 .append(cycle.summary())
-                .append(".\n");
-        out.append("# Values carry their unit. Lines that begin with # are defaults: remove the # to change one.\n");
-        Map<String, StringBuilder> tables = new LinkedHashMap<>();
-        for (ConceptInput input : concept.document().inputs()) {
-            int dot = input.key().lastIndexOf('.');
-            String table = dot < 0 ? "" : input.key().substring(0, dot);
-            String line = line(input, input.key().substring(dot + 1));
-            tables.computeIfAbsent(table, t -> new StringBuilder()).append(line);
-        }
-        tables.forEach((table, lines) -> {
-            if (!table.isEmpty()) {
-                out.append("\n[").append(table).append("]\n");
-            }
-            out.append(lines);
-        });
-        if (cycle.traits().pumped()) {
-            out.append("\n# Boost pumps are there if their tables are; pressure rise and drive flow are computed.\n");
-            out.append("# [boost_pumps.oxidizer]\n# [boost_pumps.fuel]\n");
-        }
-        out.append("\n# Where values come from, by key or by table; shown in reports.\n[sources]\n");
-        out.append("# \"engine.chamber_pressure\" = \"trade study of the upper stage\"\n");
-        out.append("\n# How sure values are: lowest, most likely, highest; sampled by a study of uncertainty.\n");
-        out.append("[uncertainty]\n# \"injector.fuel_loss\" = [0.15, 0.18, 0.22]\n");
+                .append(
+                        ".\n# Values carry their unit. Lines that begin with # are defaults: remove the # to change one.\n")
+                .append("# Lines that begin with ## belong to tables and choices that this engine does not have.\n");
+        write(out, top, "", used, values(shortest, tables));
         return out.toString();
     }
 
-    private static String line(ConceptInput input, String key) {
-        boolean open = !input.given() && input.value().equals("computed");
-        String assignment = key + " = " + (open ? "..." : value(input));
-        if (input.given()) {
+    private Map<String, InputValue> values(String text, Map<String, String> changes) {
+        Map<String, InputValue> map = new LinkedHashMap<>();
+        reader.parse("template", text, changes).document().inputs().forEach(i -> map.put(i.key(), i));
+        return map;
+    }
+
+    /** Changes that give an engine the tables it lacks, so that their defaults are known. */
+    private void open(InputGroup group, String path, Map<String, InputValue> used, Map<String, String> changes) {
+        for (InputGroup inside : group.groups()) {
+            if (inside == vehicle || inside.presence() == InputGroup.Presence.REPEATED) {
+                continue;
+            }
+            String prefix = path + inside.key();
+            boolean there = used.keySet().stream().anyMatch(k -> k.startsWith(prefix + "."));
+            if (inside.presence() == InputGroup.Presence.IF_WRITTEN && !there) {
+                changes.put(prefix, "{}");
+                inside.inputs().stream()
+                        .filter(i -> i.silence() == Input.Silence.REQUIRED)
+                        .forEach(i -> changes.put(prefix + "." + i.key(), i.example()));
+            }
+            open(inside, prefix + ".", used, changes);
+        }
+    }
+
+    private void write(
+            StringBuilder out,
+            InputGroup group,
+            String path,
+            Map<String, InputValue> used,
+            Map<String, InputValue> opened) {
+        boolean there = group.inputs().stream().anyMatch(i -> used.containsKey(path + i.key()));
+        if (!path.isEmpty() && (!group.inputs().isEmpty() || group.free().isPresent())) {
+            String name = path.substring(0, path.length() - 1);
+            String header = group.presence() == InputGroup.Presence.REPEATED ? "[[" + name + "]]" : "[" + name + "]";
+            out.append("\n# ").append(group.title()).append(".\n");
+            out.append(there ? "" : "## ").append(header).append('\n');
+        }
+        for (Input<?> input : group.inputs()) {
+            InputValue value = used.get(path + input.key());
+            out.append(
+                    value != null
+                            ? line(value.given() ? "" : "# ", input, value.toml(), value.source())
+                            : line(
+                                    "## ",
+                                    input,
+                                    Optional.ofNullable(opened.get(path + input.key()))
+                                            .flatMap(InputValue::toml),
+                                    ""));
+        }
+        for (InputGroup inside : group.groups()) {
+            write(out, inside, path + inside.key() + ".", used, opened);
+        }
+    }
+
+    private static String line(String mark, Input<?> input, Optional<String> value, String source) {
+        String assignment = mark + input.key() + " = "
+                + value.or(() -> standing(input)).orElse(input.example().isEmpty() ? "..." : input.example());
+        if (mark.isEmpty()) {
             return assignment + "\n";
         }
-        String basis = input.source().replaceFirst("^default: ", open ? "computed: " : "");
-        return String.format(Locale.ROOT, "%-" + COMMENT_COLUMN + "s # %s%n", "# " + assignment, basis)
+        String basis = source.isEmpty() ? input.whenAbsent() : source.replaceFirst("^default: ", "");
+        String how = input.silence() == Input.Silence.COMPUTED ? "left out: " : "default: ";
+        return String.format(
+                        Locale.ROOT,
+                        "%-" + COMMENT_COLUMN + "s # %s; %s%s%n",
+                        assignment,
+                        input.title(),
+                        input.kind().allowed(),
+                        basis.isEmpty() ? "" : "; " + how + basis)
                 .replace("\r\n", "\n");
     }
 
-    private static String value(ConceptInput input) {
-        String text = input.value();
-        if (input.unit().isEmpty()) {
-            boolean plain = text.matches("[-+]?[0-9.]+([eE][-+]?\\d+)?") || text.equals("true") || text.equals("false");
-            return plain ? text : '"' + text + '"';
-        }
-        return '"' + InputText.readable(Double.parseDouble(text), input.unit()) + '"';
+    private static <T> Optional<String> standing(Input<T> input) {
+        return input.usual().map(Usual::value).map(input.kind()::toml);
     }
 }

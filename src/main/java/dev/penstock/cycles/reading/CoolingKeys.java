@@ -1,23 +1,26 @@
 package dev.penstock.cycles.reading;
 
 import dev.penstock.cooling.coolant.CoolantSideDesign;
+import dev.penstock.cooling.coolant.CoolantSideInputs;
 import dev.penstock.cooling.design.ChannelLayout;
 import dev.penstock.cooling.design.ChannelSection;
 import dev.penstock.cooling.design.CoolantRoute;
 import dev.penstock.cooling.design.ExtensionDesign;
 import dev.penstock.cooling.design.JacketDesign;
+import dev.penstock.cooling.design.JacketInputs;
 import dev.penstock.cooling.design.JacketLimits;
 import dev.penstock.cooling.gas.FilmDesign;
 import dev.penstock.cooling.gas.GasSideDesign;
+import dev.penstock.cooling.gas.GasSideInputs;
 import dev.penstock.cooling.wall.ChannelKind;
 import dev.penstock.cooling.wall.Coating;
 import dev.penstock.cooling.wall.WallDesign;
+import dev.penstock.cooling.wall.WallInputs;
 import dev.penstock.cycles.concept.CoolingDesign;
 import dev.penstock.cycles.concept.CycleTraits;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.input.InputTable;
-import dev.penstock.quantities.Dimension;
-import dev.penstock.quantities.Range;
+import dev.penstock.input.Usual;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -29,36 +32,28 @@ final class CoolingKeys {
 
     private static final double HEATER_DROP = 0.4;
     private static final double LARGEST_DROP = 0.6;
-    private static final String SIZED = "sized to keep the wall limits";
 
     private CoolingKeys() {}
 
-    static Supplier<Optional<CoolingDesign>> read(ConceptKeys root, CycleTraits traits, double chamberPressure) {
+    static Supplier<Optional<CoolingDesign>> read(InputTable root, CycleTraits traits, double chamberPressure) {
         if (!root.has("cooling")) {
-            root.choice("cooling", List.of("none"), "none", "no jacket without a table [cooling]");
+            root.without("cooling", "none", "no jacket without a table [cooling]");
             return Optional::empty;
         }
-        ConceptKeys keys = root.table("cooling");
-        String coolant = keys.choice("coolant", List.of("fuel", "oxidizer", "none"), "fuel", ConceptKeys.COMMON);
-        double share = keys.quantity("flow_fraction", Dimension.RATIO, Range.of(0.01, 1), 1, "all of its chamber flow");
-        double factor = keys.quantity(
-                "heat_flux_factor", Dimension.RATIO, Range.of(0.2, 3), 1, "the gas-side model as it stands");
+        InputTable keys = root.table("cooling");
+        String coolant = keys.read(ConceptInputs.COOLANT);
+        double share = keys.read(ConceptInputs.FLOW_FRACTION);
+        double factor = keys.read(GasSideInputs.HEAT_FLUX_FACTOR);
         Supplier<WallDesign> wall = wall(keys);
         Supplier<ChannelLayout> channels = channels(keys);
         Supplier<CoolantRoute> route = route(keys);
         Supplier<GasSideDesign> gasSide = gasSide(keys);
-        CoolantSideDesign.Correlation correlation = keys.choice(
-                "correlation",
-                CoolantSideDesign.Correlation.class,
-                CoolantSideDesign.Correlation.AUTOMATIC,
-                "by coolant and state");
-        boolean curvature = keys.flag("curvature", true, "curvature of the throat taken along");
-        boolean rough = keys.flag("rough_wall", false, "roughness raises friction only");
+        CoolantSideDesign.Correlation correlation = keys.read(CoolantSideInputs.CORRELATION);
+        boolean curvature = keys.read(CoolantSideInputs.CURVATURE);
+        boolean rough = keys.read(CoolantSideInputs.ROUGH_WALL);
         Supplier<JacketLimits> limits = limits(keys.table("limits"), usualDrop(traits, chamberPressure));
-        int cells = keys.count("cells", 10, 2000, JacketDesign.DEFAULT_CELLS, "resolution along the axis");
-        ExtensionDesign extension = keys.optionalText("extension_material")
-                .map(ExtensionDesign::new)
-                .orElse(ExtensionDesign.standard());
+        int cells = keys.read(JacketInputs.CELLS);
+        ExtensionDesign extension = new ExtensionDesign(keys.read(JacketInputs.EXTENSION_MATERIAL));
         if (coolant.equals("none")) {
             return Optional::empty;
         }
@@ -78,22 +73,19 @@ final class CoolingKeys {
                 factor));
     }
 
-    private static Supplier<WallDesign> wall(ConceptKeys keys) {
-        WallDesign usual = JacketDesign.automatic().wall();
-        String material = keys.optionalText("material").orElse(usual.material());
-        String closeout = keys.optionalText("closeout_material").orElse(usual.closeoutMaterial());
-        OptionalDouble thickness =
-                keys.optional("wall_thickness", Dimension.LENGTH, Range.of(1e-5, 0.1), "usual for the channels");
-        OptionalDouble shell = keys.optional(
-                "closeout_thickness", Dimension.LENGTH, Range.of(1e-5, 0.5), "sized for the coolant pressure");
+    private static Supplier<WallDesign> wall(InputTable keys) {
+        String material = keys.read(WallInputs.MATERIAL);
+        String closeout = keys.read(WallInputs.CLOSEOUT_MATERIAL);
+        OptionalDouble thickness = keys.number(WallInputs.WALL_THICKNESS);
+        OptionalDouble shell = keys.number(WallInputs.CLOSEOUT_THICKNESS);
         boolean coated = keys.has("coating");
         Optional<Coating> coating = Optional.empty();
         if (coated) {
-            ConceptKeys layer = keys.table("coating");
-            String name = layer.text("name");
-            double depth = layer.required("thickness", Dimension.LENGTH, Range.of(1e-7, 0.01));
-            double conductivity = layer.required("conductivity", Dimension.CONDUCTIVITY, Range.of(0.01, 1000));
-            double highest = layer.required("highest_temperature", Dimension.TEMPERATURE, Range.of(300, 4000));
+            InputTable layer = keys.table("coating");
+            String name = layer.read(WallInputs.COATING_NAME);
+            double depth = layer.read(WallInputs.COATING_THICKNESS);
+            double conductivity = layer.read(WallInputs.COATING_CONDUCTIVITY);
+            double highest = layer.read(WallInputs.COATING_HIGHEST_TEMPERATURE);
             if (depth > 0 && conductivity > 0 && highest > 0) {
                 coating = Optional.of(new Coating(name, depth, conductivity, highest));
             }
@@ -102,13 +94,12 @@ final class CoolingKeys {
         return () -> new WallDesign(material, thickness, closeout, shell, layer);
     }
 
-    private static Supplier<ChannelLayout> channels(ConceptKeys keys) {
-        ChannelKind kind = keys.choice("channels", ChannelKind.class, ChannelKind.MILLED, ConceptKeys.COMMON);
-        OptionalDouble count = keys.optional("channel_count", Dimension.RATIO, Range.of(4, 5000), SIZED);
-        OptionalDouble width = keys.optional("channel_width", Dimension.LENGTH, Range.of(1e-4, 0.1), SIZED);
-        OptionalDouble height = keys.optional("channel_height", Dimension.LENGTH, Range.of(1e-4, 0.1), SIZED);
-        OptionalDouble roughness =
-                keys.optional("roughness", Dimension.LENGTH, Range.of(0, 1e-3), "usual for the way of making");
+    private static Supplier<ChannelLayout> channels(InputTable keys) {
+        ChannelKind kind = keys.read(JacketInputs.CHANNELS);
+        OptionalDouble count = keys.number(JacketInputs.CHANNEL_COUNT);
+        OptionalDouble width = keys.number(JacketInputs.CHANNEL_WIDTH);
+        OptionalDouble height = keys.number(JacketInputs.CHANNEL_HEIGHT);
+        OptionalDouble roughness = keys.number(JacketInputs.ROUGHNESS);
         if (width.isPresent() != height.isPresent()) {
             keys.problem(
                     width.isPresent() ? "channel_height" : "channel_width",
@@ -125,14 +116,14 @@ final class CoolingKeys {
     }
 
     /** Tables {@code [[cooling.sections]]}: channel size along the axis, from the injector to the nozzle end. */
-    private static List<ChannelSection> sections(ConceptKeys keys) {
+    private static List<ChannelSection> sections(InputTable keys) {
         List<ChannelSection> sections = new ArrayList<>();
         double last = Double.NEGATIVE_INFINITY;
-        for (InputTable table : keys.raw().tables("sections")) {
-            double ratio = table.quantity("area_ratio", Dimension.RATIO, Range.of(1, 1e4));
-            boolean upstream = table.flag("upstream", false);
-            double width = table.quantity("width", Dimension.LENGTH, Range.of(1e-4, 0.1));
-            double height = table.quantity("height", Dimension.LENGTH, Range.of(1e-4, 0.1));
+        for (InputTable table : keys.tables(JacketInputs.SECTIONS.key())) {
+            double ratio = table.read(JacketInputs.SECTION_AREA_RATIO);
+            boolean upstream = table.read(JacketInputs.SECTION_UPSTREAM);
+            double width = table.read(JacketInputs.SECTION_WIDTH);
+            double height = table.read(JacketInputs.SECTION_HEIGHT);
             double place = upstream ? -Math.log(ratio) : Math.log(ratio);
             if (place <= last) {
                 table.problem(
@@ -145,57 +136,37 @@ final class CoolingKeys {
         return sections;
     }
 
-    private static Supplier<CoolantRoute> route(ConceptKeys keys) {
-        CoolantRoute.Kind kind =
-                keys.choice("route", CoolantRoute.Kind.class, CoolantRoute.Kind.COUNTERFLOW, ConceptKeys.COMMON);
-        OptionalDouble end = keys.optional(
-                "end_area_ratio",
-                Dimension.RATIO,
-                Range.of(1, 1e4),
-                "nozzle exit, at most " + CoolantRoute.LARGEST_DEFAULT_AREA_RATIO);
-        OptionalDouble entry = keys.optional(
-                "entry_area_ratio", Dimension.RATIO, Range.of(1, 1e4), "half the end, or the throat for a split");
-        double share = keys.quantity("upstream_share", Dimension.RATIO, Range.of(0.01, 0.99), 0.5, "even split");
+    private static Supplier<CoolantRoute> route(InputTable keys) {
+        CoolantRoute.Kind kind = keys.read(JacketInputs.ROUTE);
+        OptionalDouble end = keys.number(JacketInputs.END_AREA_RATIO);
+        OptionalDouble entry = keys.number(JacketInputs.ENTRY_AREA_RATIO);
+        double share = keys.read(JacketInputs.UPSTREAM_SHARE);
         return () -> new CoolantRoute(kind, end, entry, share);
     }
 
-    private static Supplier<GasSideDesign> gasSide(ConceptKeys keys) {
-        GasSideDesign usual = GasSideDesign.standard();
-        GasSideDesign.Model model = keys.choice("gas_side", GasSideDesign.Model.class, usual.model(), "bartz-1957");
-        GasSideDesign.Properties properties =
-                keys.choice("gas_properties", GasSideDesign.Properties.class, usual.properties(), ConceptKeys.COMMON);
-        boolean radiation = keys.flag("radiation", usual.radiation(), "gas radiation taken along");
-        boolean soot = keys.flag("soot", usual.soot(), "a kerosene flame lays soot on the wall, nasa-sp-125");
-        OptionalDouble resistance = keys.optional(
-                "soot_resistance_si",
-                Dimension.RATIO,
-                Range.of(0, 1),
-                "published curve of carbon deposit, nasa-sp-125");
+    private static Supplier<GasSideDesign> gasSide(InputTable keys) {
+        GasSideDesign.Model model = keys.read(GasSideInputs.GAS_SIDE);
+        GasSideDesign.Properties properties = keys.read(GasSideInputs.GAS_PROPERTIES);
+        boolean radiation = keys.read(GasSideInputs.RADIATION);
+        boolean soot = keys.read(GasSideInputs.SOOT);
+        OptionalDouble resistance = keys.number(GasSideInputs.SOOT_RESISTANCE);
         Supplier<Optional<FilmDesign>> film = film(keys);
         return () -> new GasSideDesign(model, properties, radiation, soot, resistance, film.get());
     }
 
     /** Table {@code [cooling.film]}: a film of the coolant along the wall. Its flow is not taken off the engine's. */
-    private static Supplier<Optional<FilmDesign>> film(ConceptKeys keys) {
+    private static Supplier<Optional<FilmDesign>> film(InputTable keys) {
         if (!keys.has("film")) {
             return Optional::empty;
         }
-        ConceptKeys table = keys.table("film");
-        FilmDesign.Kind kind =
-                table.choice("kind", FilmDesign.Kind.class, FilmDesign.Kind.LIQUID, "enters from the injector's rim");
-        double fraction = table.required("throat_flow_fraction", Dimension.RATIO, Range.of(1e-5, 0.5));
-        OptionalDouble place =
-                table.optional("area_ratio", Dimension.RATIO, Range.of(1, 1e4), "enters at the injector's rim");
-        boolean upstream = table.flag("upstream", true, "that place is upstream of the throat");
-        OptionalDouble temperature = table.optional(
-                "temperature", Dimension.TEMPERATURE, Range.of(10, 3000), "enters as the jacket's coolant does");
-        double slot = table.quantity("slot_height", Dimension.LENGTH, Range.of(1e-5, 0.1), 1e-3, ConceptKeys.COMMON);
-        double efficiency = table.quantity(
-                "efficiency",
-                Dimension.RATIO,
-                Range.of(0.01, 1),
-                0.5,
-                "0.3 to 0.7 of a liquid film stays, grisson-1991");
+        InputTable table = keys.table("film");
+        FilmDesign.Kind kind = table.read(GasSideInputs.FILM_KIND);
+        double fraction = table.read(GasSideInputs.FILM_THROAT_FLOW_FRACTION);
+        OptionalDouble place = table.number(GasSideInputs.FILM_AREA_RATIO);
+        boolean upstream = table.read(GasSideInputs.FILM_UPSTREAM);
+        OptionalDouble temperature = table.number(GasSideInputs.FILM_TEMPERATURE);
+        double slot = table.read(GasSideInputs.FILM_SLOT_HEIGHT);
+        double efficiency = table.read(GasSideInputs.FILM_EFFICIENCY);
         return () -> Optional.of(new FilmDesign(kind, fraction, place, upstream, temperature, slot, efficiency));
     }
 
@@ -206,25 +177,16 @@ final class CoolingKeys {
      */
     private static double usualDrop(CycleTraits traits, double chamberPressure) {
         double grown = chamberPressure > 0 ? Math.pow(chamberPressure / 10e6, 0.8) : 1;
-        double usual = JacketLimits.standard().pressureDropFraction() * Math.max(1, grown);
+        double usual = JacketLimits.USUAL_PRESSURE_DROP * Math.max(1, grown);
         return Math.min(traits.livesOnJacketHeat() ? Math.max(HEATER_DROP, usual) : usual, LARGEST_DROP);
     }
 
-    private static Supplier<JacketLimits> limits(ConceptKeys keys, double usualDrop) {
-        JacketLimits usual = JacketLimits.standard();
-        OptionalDouble wall =
-                keys.optional("wall_temperature", Dimension.TEMPERATURE, Range.of(300, 4000), "limit of the material");
-        OptionalDouble coolantWall = keys.optional(
-                "coolant_wall_temperature", Dimension.TEMPERATURE, Range.of(100, 3000), "coking limit of the coolant");
-        double drop = keys.quantity(
-                "pressure_drop_fraction",
-                Dimension.RATIO,
-                Range.of(1e-3, 5),
-                usualDrop,
-                "10 to 25 % of chamber pressure are usual up to 10 MPa, more above, 40 to 60 % where the heat drives the pumps; "
-                        + ConceptKeys.COMMON);
-        double life = keys.quantity(
-                "life", Dimension.RATIO, Range.of(1, 1e6), usual.life(), "load cycles, " + ConceptKeys.COMMON);
+    private static Supplier<JacketLimits> limits(InputTable keys, double usualDrop) {
+        OptionalDouble wall = keys.number(JacketInputs.WALL_TEMPERATURE_LIMIT);
+        OptionalDouble coolantWall = keys.number(JacketInputs.COOLANT_WALL_TEMPERATURE_LIMIT);
+        double drop = keys.read(
+                JacketInputs.PRESSURE_DROP_LIMIT, Usual.of(usualDrop, JacketInputs.PRESSURE_DROP_REASON, Usual.COMMON));
+        double life = keys.read(JacketInputs.LIFE_LIMIT);
         return () -> new JacketLimits(wall, coolantWall, drop, life);
     }
 }

@@ -10,9 +10,8 @@ import dev.penstock.cycles.concept.ShaftDesign;
 import dev.penstock.cycles.concept.TurbineOption;
 import dev.penstock.cycles.concept.TurbinePlace;
 import dev.penstock.fluids.Propellant;
-import dev.penstock.provenance.UncertainInput;
-import dev.penstock.quantities.Dimension;
-import dev.penstock.quantities.Range;
+import dev.penstock.input.InputTable;
+import dev.penstock.input.Usual;
 import dev.penstock.turbomachinery.pump.LightLiquid;
 import dev.penstock.turbomachinery.shaft.GearTeeth;
 import dev.penstock.turbomachinery.shaft.MechanicalLosses;
@@ -27,29 +26,24 @@ import java.util.function.Supplier;
 /** Reads what a concept says about turbine gas: burners, turbines, shafts, ducts and exhaust, as far as its cycle has them. */
 final class GasKeys {
 
-    private static final Range TEMPERATURES = Range.of(250, 3500);
-
     private final Map<Burner, Supplier<BurnerDesign>> burners = new EnumMap<>(Burner.class);
     private final Map<TurbinePlace, Supplier<TurbineOption>> turbines = new EnumMap<>(TurbinePlace.class);
     private final ShaftDesign shafts;
     private final GasPathDesign path;
 
-    GasKeys(ConceptKeys root, CycleTraits traits, Propellant fuel) {
+    GasKeys(InputTable root, CycleTraits traits, Propellant fuel) {
         shafts = shafts(root, traits, fuel);
         OptionalDouble temperatureLimit = traits.turbines()
-                ? root.table("limits")
-                        .optional(
-                                "turbine_temperature",
-                                Dimension.TEMPERATURE,
-                                Range.of(200, 3000),
-                                "by gas, see the turbines")
+                ? root.table("limits").number(ConceptInputs.TURBINE_TEMPERATURE_LIMIT)
                 : OptionalDouble.empty();
         for (TurbinePlace place : places(traits)) {
-            ConceptKeys keys = root.table("turbines").table(place.key());
+            InputTable keys = root.table("turbines").table(place.key());
             OptionalDouble ratio = OptionalDouble.empty();
             if (!sharesPressures(traits, place)) {
                 ratio = traits.closure() == CycleTraits.Closure.GAS_FLOW
-                        ? TurbineKeys.ratio(keys, usualRatio(traits), "5 to 25 are usual, " + ConceptKeys.COMMON)
+                        ? OptionalDouble.of(keys.read(
+                                GasInputs.PRESSURE_RATIO,
+                                Usual.common(usualRatio(traits)).because("5 to 25 are usual")))
                         : TurbineKeys.openRatio(keys, traits.closure() == CycleTraits.Closure.RATIO);
             }
             OptionalDouble found = ratio;
@@ -63,19 +57,15 @@ final class GasKeys {
         path = path(root, traits);
     }
 
-    private void readBurner(ConceptKeys root, Burner burner, CycleTraits traits) {
-        ConceptKeys keys = tableOf(root, burner);
+    private void readBurner(InputTable root, Burner burner, CycleTraits traits) {
+        InputTable keys = tableOf(root, burner);
         double usual = usualTemperature(burner);
         OptionalDouble temperature;
         if (burner == Burner.DECOMPOSITION) {
             temperature = OptionalDouble.empty();
         } else if (traits.closure() == CycleTraits.Closure.GAS_FLOW) {
-            temperature = OptionalDouble.of(keys.quantity(
-                    "temperature",
-                    Dimension.TEMPERATURE,
-                    TEMPERATURES,
-                    usual,
-                    "850 to 1100 K are usual, nasa-sp-8081"));
+            temperature = OptionalDouble.of(keys.read(
+                    GasInputs.BURNER_TEMPERATURE, Usual.of(usual, "850 to 1100 K are usual", "nasa-sp-8081")));
         } else {
             TurbinePlace place = drivenBy(traits, burner);
             boolean ratioGiven = root.table("turbines").table(place.key()).has("pressure_ratio");
@@ -87,25 +77,12 @@ final class GasKeys {
                         "write one of them; the other closes the power balance");
             }
             temperature = ratioGiven
-                    ? keys.optional("temperature", Dimension.TEMPERATURE, TEMPERATURES, "closes the power balance")
-                    : OptionalDouble.of(keys.quantity(
-                            "temperature",
-                            Dimension.TEMPERATURE,
-                            TEMPERATURES,
-                            usual,
-                            "middle of the range in use, " + ConceptKeys.COMMON));
+                    ? keys.number(GasInputs.BURNER_TEMPERATURE, "closes the power balance")
+                    : OptionalDouble.of(keys.read(
+                            GasInputs.BURNER_TEMPERATURE, Usual.common(usual).because("middle of the range in use")));
         }
-        double loss = keys.quantity(
-                "injector_loss",
-                Dimension.RATIO,
-                Range.of(0, 0.5),
-                0.12,
-                "10 to 20 % of burner pressure, " + ConceptKeys.COMMON);
-        GasModel model = keys.choice(
-                "gas_model",
-                GasModel.class,
-                GasModel.AUTOMATIC,
-                "measured data where equilibrium is known to be wrong, else equilibrium without soot, frozen");
+        double loss = keys.read(GasInputs.BURNER_INJECTOR_LOSS);
+        GasModel model = keys.read(GasInputs.GAS_MODEL);
         OptionalDouble t = temperature;
         burners.put(burner, () -> new BurnerDesign(t, loss, model));
     }
@@ -120,8 +97,8 @@ final class GasKeys {
         };
     }
 
-    private static ConceptKeys tableOf(ConceptKeys root, Burner burner) {
-        ConceptKeys keys = root;
+    private static InputTable tableOf(InputTable root, Burner burner) {
+        InputTable keys = root;
         for (String part : burner.key().split("\\.")) {
             keys = keys.table(part);
         }
@@ -154,68 +131,48 @@ final class GasKeys {
         return own ? TurbinePlace.OXIDIZER : TurbinePlace.FUEL;
     }
 
-    private static ShaftDesign shafts(ConceptKeys root, CycleTraits traits, Propellant fuel) {
+    private static ShaftDesign shafts(InputTable root, CycleTraits traits, Propellant fuel) {
         if (!traits.pumped()) {
             return new ShaftDesign(
                     ShaftDesign.Arrangement.DUAL,
                     ShaftDesign.GasPath.PARALLEL,
                     1,
                     OptionalDouble.empty(),
-                    GearTeeth.pitchLineSpeed().spread().mode(),
+                    GearTeeth.SPEED_LIMIT.standing().value(),
                     MechanicalLosses.usual(false));
         }
-        ConceptKeys keys = root.table("shafts");
+        InputTable keys = root.table("shafts");
         List<ShaftDesign.Arrangement> allowed = traits.arrangements();
         boolean two = LightLiquid.is(fuel.loadingDensity()) && allowed.contains(ShaftDesign.Arrangement.DUAL);
         ShaftDesign.Arrangement usual = two ? ShaftDesign.Arrangement.DUAL : allowed.get(0);
-        ShaftDesign.Arrangement arrangement = keys.choice(
-                "arrangement",
-                ShaftDesign.Arrangement.class,
-                usual,
-                "two shafts where the densities differ as with hydrogen, " + ConceptKeys.COMMON);
-        if (!allowed.contains(arrangement)) {
+        ShaftDesign.Arrangement wanted = keys.read(
+                GasInputs.ARRANGEMENT,
+                Usual.common(usual).because("two shafts where the densities differ as with hydrogen"));
+        if (!allowed.contains(wanted)) {
             List<String> names = new ArrayList<>();
             allowed.forEach(a -> names.add(a.name().toLowerCase(java.util.Locale.ROOT)));
-            keys.problem(
-                    "arrangement", arrangement.name().toLowerCase(java.util.Locale.ROOT), "this cycle allows " + names);
+            keys.problem("arrangement", wanted.name().toLowerCase(java.util.Locale.ROOT), "this cycle allows " + names);
         }
+        ShaftDesign.Arrangement arrangement = allowed.contains(wanted) ? wanted : usual;
         boolean sharing = arrangement == ShaftDesign.Arrangement.DUAL && traits.turbines() && !traits.ownBurners();
-        ShaftDesign.GasPath path = sharing
-                ? keys.choice("gas_path", ShaftDesign.GasPath.class, ShaftDesign.GasPath.PARALLEL, ConceptKeys.COMMON)
-                : ShaftDesign.GasPath.PARALLEL;
-        UncertainInput teeth = GearTeeth.pitchLineSpeed();
+        ShaftDesign.GasPath path = sharing ? keys.read(GasInputs.GAS_PATH) : ShaftDesign.GasPath.PARALLEL;
         double gear = 1;
         OptionalDouble pumpRatio = OptionalDouble.empty();
-        double limit = teeth.spread().mode();
+        double limit = GearTeeth.SPEED_LIMIT.standing().value();
         if (arrangement == ShaftDesign.Arrangement.GEARED) {
-            gear = keys.quantity(
-                    "gear_ratio", Dimension.RATIO, Range.of(0.1, 10), 1, "turbine on the fuel pump's shaft");
-            pumpRatio = keys.optional(
-                    "pump_speed_ratio", Dimension.RATIO, Range.of(0.05, 20), "each pump at its own best speed");
-            limit = keys.quantity(teeth.key(), Dimension.VELOCITY, Range.of(5, 400), limit, teeth.source());
+            gear = keys.read(GasInputs.GEAR_RATIO);
+            pumpRatio = keys.number(GasInputs.PUMP_SPEED_RATIO);
+            limit = keys.read(GearTeeth.SPEED_LIMIT);
         }
         return new ShaftDesign(arrangement, path, gear, pumpRatio, limit, losses(keys, arrangement));
     }
 
-    private static MechanicalLosses losses(ConceptKeys keys, ShaftDesign.Arrangement arrangement) {
+    private static MechanicalLosses losses(InputTable keys, ShaftDesign.Arrangement arrangement) {
         boolean geared = arrangement == ShaftDesign.Arrangement.GEARED;
         MechanicalLosses usual = MechanicalLosses.usual(geared);
-        double mechanical = keys.quantity(
-                "mechanical_efficiency",
-                Dimension.RATIO,
-                Range.of(0.5, 1),
-                usual.mechanicalEfficiency(),
-                ConceptKeys.COMMON);
-        double gear = geared
-                ? keys.quantity(
-                        "gear_efficiency",
-                        Dimension.RATIO,
-                        Range.of(0.5, 1),
-                        usual.gearEfficiency(),
-                        ConceptKeys.COMMON)
-                : 1;
-        double accessories = keys.quantity(
-                "accessory_power", Dimension.POWER, Range.of(0, 1e8), usual.accessoryPower(), "none unless stated");
+        double mechanical = keys.read(MechanicalLosses.MECHANICAL_EFFICIENCY);
+        double gear = geared ? keys.read(MechanicalLosses.GEAR_EFFICIENCY) : 1;
+        double accessories = keys.read(MechanicalLosses.ACCESSORY_POWER);
         boolean sound = mechanical > 0 && gear > 0 && accessories >= 0;
         return sound ? new MechanicalLosses(mechanical, gear, accessories) : usual;
     }
@@ -224,47 +181,19 @@ final class GasKeys {
         return traits.burners().contains(Burner.TAP_OFF) ? 12 : traits.livesOnJacketHeat() ? 6 : 16;
     }
 
-    private static GasPathDesign path(ConceptKeys root, CycleTraits traits) {
-        double duct = traits.turbines()
-                ? root.table("lines")
-                        .quantity(
-                                "hot_gas_loss",
-                                Dimension.RATIO,
-                                Range.of(0, 0.3),
-                                0.02,
-                                "of duct pressure, " + ConceptKeys.COMMON)
-                : 0;
-        double injector = traits.gasInjector()
-                ? root.table("injector")
-                        .quantity(
-                                "gas_loss",
-                                Dimension.RATIO,
-                                Range.of(0, 0.5),
-                                0.08,
-                                "of chamber pressure, " + ConceptKeys.COMMON)
-                : 0;
+    private static GasPathDesign path(InputTable root, CycleTraits traits) {
+        double duct = traits.turbines() ? root.table("lines").read(GasInputs.HOT_GAS_LOSS) : 0;
+        double injector = traits.gasInjector() ? root.table("injector").read(GasInputs.GAS_INJECTOR_LOSS) : 0;
         double heated = 1;
         double bypass = 0;
         if (traits.livesOnJacketHeat()) {
-            ConceptKeys keys = root.table("expander");
+            InputTable keys = root.table("expander");
             heated = traits.heatedShare() < 1
-                    ? keys.quantity(
-                            "heated_share",
-                            Dimension.RATIO,
-                            Range.of(0.05, 1),
-                            traits.heatedShare(),
-                            ConceptKeys.COMMON)
+                    ? keys.read(GasInputs.HEATED_SHARE, Usual.common(traits.heatedShare()))
                     : 1;
-            bypass = traits.dumps()
-                    ? 0
-                    : keys.quantity(
-                            "turbine_bypass",
-                            Dimension.RATIO,
-                            Range.of(0, 0.6),
-                            0.05,
-                            "margin for control, " + ConceptKeys.COMMON);
+            bypass = traits.dumps() ? 0 : keys.read(GasInputs.TURBINE_BYPASS);
             boolean cooled = root.has("cooling")
-                    && root.table("cooling").raw().text("coolant", "fuel").equals("fuel");
+                    && root.table("cooling").text("coolant", "fuel").equals("fuel");
             if (!cooled) {
                 root.problem(
                         "cooling.coolant",
@@ -281,19 +210,14 @@ final class GasKeys {
         return value >= 0 ? value : 0;
     }
 
-    private static ExhaustDesign exhaust(ConceptKeys root, CycleTraits traits) {
+    private static ExhaustDesign exhaust(InputTable root, CycleTraits traits) {
         if (!traits.dumps()) {
             return new ExhaustDesign(1, 1, 0);
         }
-        ConceptKeys keys = root.table("exhaust");
-        double ratio = keys.quantity("area_ratio", Dimension.RATIO, Range.of(1, 60), 4, ConceptKeys.COMMON);
-        double efficiency = keys.quantity("efficiency", Dimension.RATIO, Range.of(0.3, 1), 0.93, ConceptKeys.COMMON);
-        double loss = keys.quantity(
-                "duct_loss",
-                Dimension.RATIO,
-                Range.of(0, 0.8),
-                0.15,
-                "of turbine exit pressure, " + ConceptKeys.COMMON);
+        InputTable keys = root.table("exhaust");
+        double ratio = keys.read(GasInputs.EXHAUST_AREA_RATIO);
+        double efficiency = keys.read(GasInputs.EXHAUST_EFFICIENCY);
+        double loss = keys.read(GasInputs.DUCT_LOSS);
         boolean sound = ratio > 0 && efficiency > 0 && loss >= 0;
         return sound ? new ExhaustDesign(ratio, efficiency, loss) : new ExhaustDesign(1, 1, 0);
     }

@@ -1,8 +1,8 @@
 package dev.penstock.cycles.sheet;
 
 import dev.penstock.cooling.jacket.JacketStation;
+import dev.penstock.input.Input;
 import dev.penstock.provenance.Spread;
-import dev.penstock.provenance.UncertainInput;
 import dev.penstock.turbomachinery.electric.ElectricDrive;
 import dev.penstock.turbomachinery.electric.ElectricSizing;
 import dev.penstock.turbomachinery.mass.EngineMass;
@@ -69,22 +69,21 @@ public final class EngineMasses {
 
     private static List<MassItem> electric(ElectricSizing sizing) {
         return List.of(
-                item("motors", sizing.motorMass(), "motor_power"),
-                item("inverters", sizing.inverterMass(), "inverter_power"),
-                item("battery", sizing.batteryMass(), sizing.energyLimited() ? "battery_energy" : "battery_power"));
+                item("motors", sizing.motorMass(), ElectricDrive.MOTOR_POWER),
+                item("inverters", sizing.inverterMass(), ElectricDrive.INVERTER_POWER),
+                item(
+                        "battery",
+                        sizing.batteryMass(),
+                        sizing.energyLimited() ? ElectricDrive.BATTERY_ENERGY : ElectricDrive.BATTERY_POWER));
     }
 
     /** Mass goes with the inverse of the specific power or energy, whose spread is known. */
-    private static MassItem item(String name, double mass, String key) {
-        UncertainInput input = ElectricDrive.uncertain().stream()
-                .filter(u -> u.key().equals(key))
-                .findFirst()
-                .orElseThrow();
-        Spread s = input.spread();
+    private static MassItem item(String name, double mass, Input<Double> specific) {
+        Spread s = specific.standing().spread().orElseThrow();
         return new MassItem(
                 MassPart.ELECTRIC,
                 name,
                 new Spread(mass * s.mode() / s.high(), mass, mass * s.mode() / s.low()),
-                input.source());
+                specific.standing().source());
     }
 }

@@ -227,7 +227,7 @@ public final class BalanceReport {
                     GearTeeth.speed(pinion.speed(), pinion.diameter()),
                     concept.shafts().gearSpeedLimit(),
                     "m/s",
-                    GearTeeth.pitchLineSpeed().source()));
+                    GearTeeth.SPEED_LIMIT.standing().source()));
         }
         if (!concept.cycle().traits().pumped()) {
             for (Stream tank : sheet.tankStreams()) {

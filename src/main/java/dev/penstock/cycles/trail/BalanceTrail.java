@@ -4,7 +4,6 @@ import dev.penstock.chamber.ChamberTrail;
 import dev.penstock.chamber.loss.NamedLoss;
 import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cooling.jacket.JacketTrail;
-import dev.penstock.cycles.concept.ConceptInput;
 import dev.penstock.cycles.sheet.Component;
 import dev.penstock.cycles.sheet.EnergyAudit;
 import dev.penstock.cycles.sheet.EngineBalance;
@@ -14,6 +13,7 @@ import dev.penstock.cycles.sheet.ExhaustNozzle;
 import dev.penstock.cycles.sheet.PressureStep;
 import dev.penstock.cycles.sheet.Residual;
 import dev.penstock.fluids.Propellant;
+import dev.penstock.input.InputValue;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.provenance.Place;
@@ -86,7 +86,7 @@ public final class BalanceTrail {
                 "Pa",
                 "constant by definition",
                 "10th CGPM, 1954");
-        for (ConceptInput input : balance.concept().document().inputs()) {
+        for (InputValue input : balance.concept().document().inputs()) {
             try {
                 double value = Double.parseDouble(input.value());
                 String what = input.given() ? "stated by the concept" : "default of the concept";
@@ -110,7 +110,7 @@ public final class BalanceTrail {
     /** Paths of the concept's numbers whose key starts with one of the prefixes. */
     static List<String> concept(EngineBalance balance, Trail trail, String... prefixes) {
         List<String> paths = new ArrayList<>();
-        for (ConceptInput input : balance.concept().document().inputs()) {
+        for (InputValue input : balance.concept().document().inputs()) {
             for (String prefix : prefixes) {
                 String path = "concept." + input.key();
                 if (input.key().startsWith(prefix) && trail.has(path) && !paths.contains(path)) {

@@ -5,7 +5,6 @@ import static dev.penstock.quantities.Notation.significant;
 import dev.penstock.chamber.ChamberFigures;
 import dev.penstock.chamber.loss.LossFigures;
 import dev.penstock.cooling.jacket.JacketFigures;
-import dev.penstock.cycles.concept.ConceptInput;
 import dev.penstock.cycles.sheet.Component;
 import dev.penstock.cycles.sheet.EnergyAudit;
 import dev.penstock.cycles.sheet.EngineBalance;
@@ -13,6 +12,7 @@ import dev.penstock.cycles.sheet.EngineSummary;
 import dev.penstock.cycles.sheet.PressureStep;
 import dev.penstock.cycles.sheet.Residual;
 import dev.penstock.cycles.sheet.Station;
+import dev.penstock.input.InputValue;
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.FigureTable;
 import dev.penstock.provenance.FigureTable.Placed;
@@ -121,12 +121,12 @@ public final class EngineFigures {
             .table();
 
     /** Words of an input. */
-    public static final FigureTable<ConceptInput> INPUTS = FigureTable.named(ConceptInput::key)
-            .word("key", "input", ConceptInput::key)
-            .word("value", "value", ConceptInput::value)
-            .word("unit", "unit", ConceptInput::unit)
-            .word("given", "given", ConceptInput::given)
-            .word("source", "source", ConceptInput::source)
+    public static final FigureTable<InputValue> INPUTS = FigureTable.named(InputValue::key)
+            .word("key", "input", InputValue::key)
+            .word("value", "value", InputValue::value)
+            .word("unit", "unit", InputValue::unit)
+            .word("given", "given", InputValue::given)
+            .word("source", "source", InputValue::source)
             .table();
 
     /** Figures of several parts by which engines are compared: the largest, the sum, the tightest. */

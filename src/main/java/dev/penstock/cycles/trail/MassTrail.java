@@ -30,8 +30,8 @@ final class MassTrail {
         for (MassItem item : mass.items()) {
             String path = ITEMS + Trail.slug(item.name());
             List<String> from = new ArrayList<>(item.part() == MassPart.FRAME ? List.copyOf(parts) : madeFrom(item));
-            from.addAll(
-                    BalanceTrail.concept(balance, trail, "mass." + item.part().key()));
+            from.addAll(BalanceTrail.concept(
+                    balance, trail, "mass." + item.part().factor().key()));
             spread(path, item.mass(), item.part(), from);
             parts.add(path + ".mass_kg");
         }

@@ -1,9 +1,8 @@
 package dev.penstock.reports.concept;
 
-import dev.penstock.cycles.concept.ConceptInput;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.Warning;
-import dev.penstock.input.AskedInput;
+import dev.penstock.input.InputValue;
 import dev.penstock.reports.page.PageSection;
 import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.text.PageTable;
@@ -47,7 +46,7 @@ public final class Grounds {
         return List.of(table(
                 caption,
                 balance.concept().document().inputs().stream()
-                        .filter(ConceptInput::given)
+                        .filter(InputValue::given)
                         .toList()));
     }
 
@@ -59,7 +58,7 @@ public final class Grounds {
                         .toList()));
     }
 
-    private static PageTable table(String caption, List<ConceptInput> inputs) {
+    private static PageTable table(String caption, List<InputValue> inputs) {
         PageTable.Builder table = PageTable.titled(caption, "<key", "<value", "<unit", "<source");
         inputs.forEach(i -> table.row(i.key(), i.value(), i.unit(), i.source()));
         return table.table();
@@ -78,12 +77,12 @@ public final class Grounds {
         List<PageTable> tables = new ArrayList<>(List.of(varied.table()));
         List<PageTable> folded = new ArrayList<>();
         balances.stream().limit(1).forEach(first -> {
-            List<ConceptInput> rest = first.concept().document().inputs().stream()
+            List<InputValue> rest = first.concept().document().inputs().stream()
                     .filter(i -> !keys.contains(i.key()))
                     .toList();
             tables.add(table(
                     "Stated by the concept",
-                    rest.stream().filter(ConceptInput::given).toList()));
+                    rest.stream().filter(InputValue::given).toList()));
             folded.add(table("Defaults", rest.stream().filter(i -> !i.given()).toList()));
         });
         return List.of(
@@ -227,7 +226,7 @@ public final class Grounds {
         return UNSOURCED;
     }
 
-    private static String basis(AskedInput input) {
+    private static String basis(InputValue input) {
         if (input.value().equals("computed")) {
             return "not given: from the other inputs, or not asked for";
         }

@@ -34,11 +34,11 @@ public final class UncertaintyView {
         Map<String, Object> inputs = new LinkedHashMap<>();
         result.inputs().forEach((key, value) -> {
             Map<String, Object> entry = new LinkedHashMap<>();
-            entry.put("low", value.spread().low());
-            entry.put("likely", value.spread().mode());
-            entry.put("high", value.spread().high());
-            entry.put("unit", value.unit());
-            entry.put("source", value.source());
+            entry.put("low", value.quantile(0));
+            entry.put("likely", value.spread().orElseThrow().mode());
+            entry.put("high", value.quantile(1));
+            entry.put("unit", value.unitOfKind());
+            entry.put("source", value.spreadSource());
             inputs.put(key, entry);
         });
         map.put("inputs", inputs);
@@ -156,11 +156,11 @@ public final class UncertaintyView {
         result.inputs()
                 .forEach((key, value) -> inputs.row(
                         key,
-                        Figures.significant(value.spread().low(), 4),
-                        Figures.significant(value.spread().mode(), 4),
-                        Figures.significant(value.spread().high(), 4),
-                        value.unit(),
-                        value.source()));
+                        Figures.significant(value.quantile(0), 4),
+                        Figures.significant(value.spread().orElseThrow().mode(), 4),
+                        Figures.significant(value.quantile(1), 4),
+                        value.unitOfKind(),
+                        value.spreadSource()));
         return new PageSection(
                 "uncertainty",
                 "Uncertainty",

@@ -1,10 +1,15 @@
 package dev.penstock.turbomachinery.electric;
 
 import dev.penstock.errors.Require;
+import dev.penstock.input.Input;
+import dev.penstock.input.InputGroup;
+import dev.penstock.input.Usual;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.provenance.Spread;
-import dev.penstock.provenance.UncertainInput;
+import dev.penstock.quantities.Dimension;
+import dev.penstock.quantities.Range;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Motors, inverters and batteries by specific power and energy.
@@ -44,6 +49,50 @@ public record ElectricDrive(
             List.of("common practice, no source"));
 
     private static final double WATT_HOUR = 3600;
+    private static final Range EFFICIENCIES = Range.of(0.3, 1);
+
+    public static final Input<Double> MOTOR_POWER =
+            power("motor_power", "Specific power of the motors").usual(Usual.between(2500, 5000, 9000, Usual.COMMON));
+    public static final Input<Double> MOTOR_EFFICIENCY = Input.ratio(
+                    "motor_efficiency", EFFICIENCIES, "Efficiency of the motors")
+            .usual(Usual.between(0.88, 0.93, 0.96, Usual.COMMON));
+    public static final Input<Double> INVERTER_POWER = power("inverter_power", "Specific power of the inverters")
+            .usual(Usual.between(8000, 15000, 30000, Usual.COMMON));
+    public static final Input<Double> INVERTER_EFFICIENCY = Input.ratio(
+                    "inverter_efficiency", EFFICIENCIES, "Efficiency of the inverters")
+            .usual(Usual.between(0.94, 0.97, 0.985, Usual.COMMON));
+    public static final Input<Double> BATTERY_ENERGY = Input.quantity(
+                    "battery_energy",
+                    Dimension.SPECIFIC_ENERGY,
+                    Range.of(10, 1e8),
+                    "Specific energy of the battery pack, not of a cell")
+            .usual(Usual.of(new Spread(120, 170, 230).times(WATT_HOUR), "", Usual.COMMON));
+    public static final Input<Double> BATTERY_POWER = power(
+                    "battery_power", "Specific power of the battery pack at the end of discharge")
+            .usual(Usual.between(1500, 3000, 6000, Usual.COMMON));
+    public static final Input<Double> DISCHARGE_EFFICIENCY = Input.ratio(
+                    "discharge_efficiency", EFFICIENCIES, "Energy delivered over energy stored")
+            .usual(Usual.between(0.85, 0.92, 0.96, Usual.COMMON));
+    public static final Input<Double> USABLE_FRACTION = Input.ratio(
+                    "usable_fraction", EFFICIENCIES, "Share of the stored energy that is used")
+            .usual(Usual.between(0.75, 0.88, 0.95, Usual.COMMON));
+
+    /** All of them. */
+    public static final InputGroup GROUP = InputGroup.table(
+            "electric",
+            "Motors, inverters and battery",
+            MOTOR_POWER,
+            MOTOR_EFFICIENCY,
+            INVERTER_POWER,
+            INVERTER_EFFICIENCY,
+            BATTERY_ENERGY,
+            BATTERY_POWER,
+            DISCHARGE_EFFICIENCY,
+            USABLE_FRACTION);
+
+    private static Input<Double> power(String key, String title) {
+        return Input.quantity(key, Dimension.SPECIFIC_POWER, Range.of(10, 1e8), title);
+    }
 
     public ElectricDrive {
         String name = "electric drive";
@@ -59,30 +108,23 @@ public record ElectricDrive(
 
     /** @return lithium-polymer pack and permanent-magnet motor of today's practice */
     public static ElectricDrive usual() {
-        List<UncertainInput> inputs = uncertain();
-        return new ElectricDrive(
-                inputs.get(0).spread().mode(),
-                inputs.get(1).spread().mode(),
-                inputs.get(2).spread().mode(),
-                inputs.get(3).spread().mode(),
-                inputs.get(4).spread().mode(),
-                inputs.get(5).spread().mode(),
-                inputs.get(6).spread().mode(),
-                inputs.get(7).spread().mode());
+        return of(input -> input.standing().value());
     }
 
-    /** @return all figures with their spreads, by key, in the order of the components */
-    public static List<UncertainInput> uncertain() {
-        String source = "common practice, no source";
-        return List.of(
-                new UncertainInput("motor_power", "W/kg", new Spread(2500, 5000, 9000), source),
-                new UncertainInput("motor_efficiency", "-", new Spread(0.88, 0.93, 0.96), source),
-                new UncertainInput("inverter_power", "W/kg", new Spread(8000, 15000, 30000), source),
-                new UncertainInput("inverter_efficiency", "-", new Spread(0.94, 0.97, 0.985), source),
-                new UncertainInput("battery_energy", "J/kg", new Spread(120, 170, 230).times(WATT_HOUR), source),
-                new UncertainInput("battery_power", "W/kg", new Spread(1500, 3000, 6000), source),
-                new UncertainInput("discharge_efficiency", "-", new Spread(0.85, 0.92, 0.96), source),
-                new UncertainInput("usable_fraction", "-", new Spread(0.75, 0.88, 0.95), source));
+    /**
+     * @param value value of each input of {@link #GROUP}, SI
+     * @return the drive with these
+     */
+    public static ElectricDrive of(ToDoubleFunction<Input<Double>> value) {
+        return new ElectricDrive(
+                value.applyAsDouble(MOTOR_POWER),
+                value.applyAsDouble(MOTOR_EFFICIENCY),
+                value.applyAsDouble(INVERTER_POWER),
+                value.applyAsDouble(INVERTER_EFFICIENCY),
+                value.applyAsDouble(BATTERY_ENERGY),
+                value.applyAsDouble(BATTERY_POWER),
+                value.applyAsDouble(DISCHARGE_EFFICIENCY),
+                value.applyAsDouble(USABLE_FRACTION));
     }
 
     /**

@@ -14,7 +14,7 @@ public record MassFactors(Map<MassPart, Double> factors) {
     public static final MassFactors NONE = new MassFactors(Map.of());
 
     public MassFactors {
-        factors.forEach((part, factor) -> Require.within("mass", part.key() + " (-)", factor, 0.05, 20));
+        factors.forEach((part, factor) -> Require.within("mass", part.factor().key() + " (-)", factor, 0.05, 20));
         factors = Map.copyOf(factors);
     }
 

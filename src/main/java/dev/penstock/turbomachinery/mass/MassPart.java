@@ -1,8 +1,11 @@
 package dev.penstock.turbomachinery.mass;
 
+import dev.penstock.input.Input;
+import dev.penstock.input.InputGroup;
+import dev.penstock.input.Usual;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.provenance.Spread;
-import dev.penstock.provenance.UncertainInput;
+import dev.penstock.quantities.Range;
 import dev.penstock.turbomachinery.electric.ElectricDrive;
 import dev.penstock.turbomachinery.shaft.TurbopumpMass;
 import java.util.Arrays;
@@ -46,9 +49,13 @@ public enum MassPart {
         return scatter;
     }
 
-    /** @return key of its factor in the table {@code [mass]} of a concept file */
-    public String key() {
-        return name().toLowerCase(Locale.ROOT) + "_factor";
+    /** @return factor on its mass, for who knows a part better than the model */
+    public Input<Double> factor() {
+        return Input.ratio(
+                        name().toLowerCase(Locale.ROOT) + "_factor",
+                        Range.of(0.05, 20),
+                        "Mass of this kind of part over what the model gives")
+                .usual(Usual.of(scatter, "the model as it stands, " + card.id() + "; scatter of built parts", source));
     }
 
     /** @return the parts whose mass a concept may scale: those with a scatter of their own */
@@ -56,10 +63,11 @@ public enum MassPart {
         return Arrays.stream(values()).filter(p -> p.scatter.low() < 1).toList();
     }
 
-    /** @return the factor of every scaled part with its spread */
-    public static List<UncertainInput> uncertain() {
-        return scaled().stream()
-                .map(p -> new UncertainInput(p.key(), "-", p.scatter, p.source))
-                .toList();
+    /** @return the factor of every scaled part, as a table of a concept file */
+    public static InputGroup group() {
+        return InputGroup.table(
+                "mass",
+                "Factors on the masses of parts",
+                scaled().stream().map(MassPart::factor).toArray(Input<?>[]::new));
     }
 }

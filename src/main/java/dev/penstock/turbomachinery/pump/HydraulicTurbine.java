@@ -3,9 +3,8 @@ package dev.penstock.turbomachinery.pump;
 import dev.penstock.errors.Require;
 import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.state.FluidState;
+import dev.penstock.input.Usual;
 import dev.penstock.provenance.ModelCard;
-import dev.penstock.provenance.Spread;
-import dev.penstock.provenance.UncertainInput;
 import java.util.List;
 
 /**
@@ -28,12 +27,10 @@ public final class HydraulicTurbine {
             "15 % on the drive flow",
             List.of("nasa-sp-8107"));
 
-    private HydraulicTurbine() {}
+    /** Usual efficiency (-). */
+    public static final Usual<Double> EFFICIENCY = Usual.between(0.6, 0.7, 0.8, Usual.COMMON);
 
-    /** @return efficiency with its spread, by its key in the concept file */
-    public static UncertainInput efficiency() {
-        return new UncertainInput("drive_efficiency", "-", new Spread(0.6, 0.7, 0.8), "common practice, no source");
-    }
+    private HydraulicTurbine() {}
 
     /**
      * @param power needed at the shaft (W)

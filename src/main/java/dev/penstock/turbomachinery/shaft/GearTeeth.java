@@ -1,8 +1,10 @@
 package dev.penstock.turbomachinery.shaft;
 
+import dev.penstock.input.Input;
+import dev.penstock.input.Usual;
 import dev.penstock.provenance.ModelCard;
-import dev.penstock.provenance.Spread;
-import dev.penstock.provenance.UncertainInput;
+import dev.penstock.quantities.Dimension;
+import dev.penstock.quantities.Range;
 import dev.penstock.turbomachinery.pump.PumpDesign;
 import dev.penstock.turbomachinery.pump.PumpSpeed;
 import dev.penstock.turbomachinery.speed.Smooth;
@@ -28,12 +30,15 @@ public final class GearTeeth {
             "25 % on the speed",
             List.of("nasa-sp-8100"));
 
-    private GearTeeth() {}
+    /** Highest speed at the pitch line (m/s). */
+    public static final Input<Double> SPEED_LIMIT = Input.quantity(
+                    "gear_speed_limit",
+                    Dimension.VELOCITY,
+                    Range.of(5, 400),
+                    "Highest speed of gear teeth at the pitch line")
+            .usual(Usual.between(80, 100, 125, "nasa-sp-8100"));
 
-    /** @return highest speed at the pitch line (m/s) with its spread, by its key in the concept file */
-    public static UncertainInput pitchLineSpeed() {
-        return new UncertainInput("gear_speed_limit", "m/s", new Spread(80, 100, 125), "nasa-sp-8100");
-    }
+    private GearTeeth() {}
 
     /**
      * @param shaftSpeed of the pinion (rad/s)

@@ -1,9 +1,11 @@
 package dev.penstock.turbomachinery.shaft;
 
 import dev.penstock.errors.Require;
+import dev.penstock.input.Input;
+import dev.penstock.input.Usual;
 import dev.penstock.provenance.ModelCard;
-import dev.penstock.provenance.Spread;
-import dev.penstock.provenance.UncertainInput;
+import dev.penstock.quantities.Dimension;
+import dev.penstock.quantities.Range;
 import java.util.List;
 
 /**
@@ -24,6 +26,16 @@ public record MechanicalLosses(double mechanicalEfficiency, double gearEfficienc
             "1 to 2 % on the efficiencies",
             List.of("common practice, no source"));
 
+    public static final Input<Double> MECHANICAL_EFFICIENCY = Input.ratio(
+                    "mechanical_efficiency", Range.of(0.5, 1), "What bearings and seals leave of the turbine power")
+            .usual(Usual.between(0.97, 0.985, 0.995, Usual.COMMON));
+    public static final Input<Double> GEAR_EFFICIENCY = Input.ratio(
+                    "gear_efficiency", Range.of(0.5, 1), "What a gearbox leaves of the turbine power")
+            .usual(Usual.between(0.96, 0.98, 0.99, Usual.COMMON));
+    public static final Input<Double> ACCESSORY_POWER = Input.quantity(
+                    "accessory_power", Dimension.POWER, Range.of(0, 1e8), "Power drawn by hydraulic pumps and the like")
+            .usual(Usual.of(0.0, "none unless stated", ""));
+
     public MechanicalLosses {
         Require.within("mechanical losses", "mechanical efficiency (-)", mechanicalEfficiency, 0.5, 1);
         Require.within("mechanical losses", "gear efficiency (-)", gearEfficiency, 0.5, 1);
@@ -35,15 +47,10 @@ public record MechanicalLosses(double mechanicalEfficiency, double gearEfficienc
      * @return the usual losses
      */
     public static MechanicalLosses usual(boolean geared) {
-        return new MechanicalLosses(0.985, geared ? 0.98 : 1, 0);
-    }
-
-    /** @return efficiencies that are only known within bounds, by their keys in the concept file */
-    public static List<UncertainInput> uncertain() {
-        return List.of(
-                new UncertainInput(
-                        "mechanical_efficiency", "-", new Spread(0.97, 0.985, 0.995), "common practice, no source"),
-                new UncertainInput("gear_efficiency", "-", new Spread(0.96, 0.98, 0.99), "common practice, no source"));
+        return new MechanicalLosses(
+                MECHANICAL_EFFICIENCY.standing().value(),
+                geared ? GEAR_EFFICIENCY.standing().value() : 1,
+                ACCESSORY_POWER.standing().value());
     }
 
     /**

@@ -12,11 +12,12 @@ import dev.penstock.errors.Require;
  */
 public record Allowances(double residual, double startupTime, double boilOff, double ullage) {
 
-    /**
-     * What a concept without figures of its own gets: 1 % residual, 1 s of flow at start, no boil-off (replenished on
-     * the pad), 3 % ullage. Common practice, no source.
-     */
-    public static final Allowances USUAL = new Allowances(0.01, 1.0, 0, 0.03);
+    /** What a stage without figures of its own gets. */
+    public static final Allowances USUAL = new Allowances(
+            StageInputs.RESIDUAL.standing().value(),
+            StageInputs.STARTUP_TIME.standing().value(),
+            StageInputs.BOIL_OFF.standing().value(),
+            StageInputs.ULLAGE.standing().value());
 
     public Allowances {
         Require.within("allowances", "residual (-)", residual, 0, 0.5);

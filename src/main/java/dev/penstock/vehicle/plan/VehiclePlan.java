@@ -1,7 +1,7 @@
 package dev.penstock.vehicle.plan;
 
 import dev.penstock.errors.Require;
-import dev.penstock.input.AskedInput;
+import dev.penstock.input.InputValue;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -36,7 +36,7 @@ public record VehiclePlan(
         Optional<AscentPlan> ascent,
         Map<String, String> sources,
         List<String> notes,
-        List<AskedInput> inputs) {
+        List<InputValue> inputs) {
 
     public VehiclePlan {
         payload.ifPresent(value -> Require.positive(name, "payload (kg)", value));

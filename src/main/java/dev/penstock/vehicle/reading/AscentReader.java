@@ -1,12 +1,11 @@
 package dev.penstock.vehicle.reading;
 
 import dev.penstock.input.InputTable;
-import dev.penstock.quantities.Dimension;
-import dev.penstock.quantities.Range;
 import dev.penstock.vehicle.ascent.AscentMission;
 import dev.penstock.vehicle.ascent.DragTable;
 import dev.penstock.vehicle.ascent.Planet;
 import dev.penstock.vehicle.plan.AscentPlan;
+import dev.penstock.vehicle.plan.MissionInputs;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -24,11 +23,11 @@ final class AscentReader {
 
     /** @return the plan of the flight; empty where the mission names no orbit by its height */
     Optional<AscentPlan> plan() {
-        double pressure = table.quantity("dynamic_pressure_limit", Dimension.PRESSURE, Range.of(1e3, 1e6), 35e3);
-        double acceleration = table.quantity("acceleration_limit", Dimension.ACCELERATION, Range.of(12, 500), 50);
-        double staging = table.quantity("staging_pressure_limit", Dimension.PRESSURE, Range.of(1, 1e6), 3e3);
-        double throttle = table.quantity("minimum_throttle", Dimension.RATIO, Range.of(0.1, 1), 0.5);
-        double coast = table.quantity("stage_coast", Dimension.TIME, Range.of(0, 600), 5);
+        double pressure = table.read(MissionInputs.DYNAMIC_PRESSURE_LIMIT);
+        double acceleration = table.read(MissionInputs.ACCELERATION_LIMIT);
+        double staging = table.read(MissionInputs.STAGING_PRESSURE_LIMIT);
+        double throttle = table.read(MissionInputs.MINIMUM_THROTTLE);
+        double coast = table.read(MissionInputs.STAGE_COAST);
         DragTable drag = drag();
         if (mission.altitude().isEmpty() || !(mission.altitude().getAsDouble() >= mission.insertion())) {
             return Optional.empty();
@@ -48,8 +47,8 @@ final class AscentReader {
     }
 
     private DragTable drag() {
-        List<Double> mach = table.quantities("mach", Dimension.RATIO, Range.of(0, 100));
-        List<Double> coefficient = table.quantities("drag_coefficient", Dimension.RATIO, Range.of(0, 10));
+        List<Double> mach = table.find(MissionInputs.MACH).orElse(List.of());
+        List<Double> coefficient = table.find(MissionInputs.DRAG_COEFFICIENT).orElse(List.of());
         if (mach.isEmpty() && coefficient.isEmpty()) {
             return DragTable.USUAL;
         }

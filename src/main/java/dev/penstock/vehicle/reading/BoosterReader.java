@@ -1,11 +1,9 @@
 package dev.penstock.vehicle.reading;
 
 import dev.penstock.input.InputTable;
-import dev.penstock.quantities.Dimension;
-import dev.penstock.quantities.Range;
 import dev.penstock.vehicle.plan.Allowances;
 import dev.penstock.vehicle.plan.BoosterPlan;
-import dev.penstock.vehicle.plan.EngineCount;
+import dev.penstock.vehicle.plan.StageInputs;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -23,10 +21,10 @@ final class BoosterReader {
 
     /** @return the boosters; empty after a noted problem */
     Optional<BoosterPlan> boosters() {
-        int count = table.integer("count", 1, 12, 2);
-        int engines = table.integer("engines", 1, EngineCount.MOST, 1);
-        double propellant = table.quantity("propellant", Dimension.MASS, Range.POSITIVE);
-        OptionalDouble diameter = table.optionalQuantity("diameter", Dimension.LENGTH, Range.of(0.05, 100));
+        int count = table.read(StageInputs.COUNT);
+        int engines = table.read(StageInputs.BOOSTER_ENGINES);
+        double propellant = table.read(StageInputs.PROPELLANT);
+        OptionalDouble diameter = table.number(StageInputs.DIAMETER);
         Optional<Path> engine = StageReader.engineFile(table, folder);
         Allowances allowances = StageReader.allowances(table);
         DryMassReader dryMass = new DryMassReader(table.table("dry_mass"));

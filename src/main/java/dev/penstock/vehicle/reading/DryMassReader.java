@@ -5,8 +5,7 @@ import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.fluids.UsualFluids;
 import dev.penstock.input.InputTable;
-import dev.penstock.quantities.Dimension;
-import dev.penstock.quantities.Range;
+import dev.penstock.input.Usual;
 import dev.penstock.vehicle.mass.BuiltUpDryMass;
 import dev.penstock.vehicle.mass.DryMassDesign;
 import dev.penstock.vehicle.mass.DryMassModel;
@@ -16,7 +15,7 @@ import dev.penstock.vehicle.mass.RecoveryHardware;
 import dev.penstock.vehicle.mass.StructuralCoefficient;
 import dev.penstock.vehicle.mass.TankMaterial;
 import dev.penstock.vehicle.mass.TankShell;
-import java.util.List;
+import dev.penstock.vehicle.plan.StageInputs;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -37,18 +36,19 @@ final class DryMassReader {
     }
 
     boolean commonBulkhead() {
-        return table.flag("common_bulkhead", false);
+        return table.read(StageInputs.COMMON_BULKHEAD);
     }
 
     DryMassModel model(boolean interstage, boolean recovered) {
-        OptionalDouble mass = table.optionalQuantity("mass", Dimension.MASS, Range.POSITIVE);
-        OptionalDouble coefficient =
-                table.optionalQuantity("structural_coefficient", Dimension.RATIO, Range.of(0.001, 0.9));
+        OptionalDouble mass = table.number(StageInputs.MASS);
+        OptionalDouble coefficient = table.number(StageInputs.STRUCTURAL_COEFFICIENT);
         boolean simple = table.has("mass") || table.has("structural_coefficient");
         if (table.has("mass") && table.has("structural_coefficient")) {
             table.problem("mass", "given together with structural_coefficient", "give one of the two, or neither");
         }
-        double growth = table.quantity("growth_margin", Dimension.RATIO, Range.of(0, 2), simple ? 0 : USUAL_GROWTH);
+        double growth = table.read(
+                StageInputs.GROWTH_MARGIN,
+                simple ? Usual.of(0.0, "the mass as given", "") : Usual.common(USUAL_GROWTH));
         if (mass.isPresent()) {
             return new GivenDryMass(mass.getAsDouble(), growth);
         }
@@ -62,41 +62,33 @@ final class DryMassReader {
     }
 
     private DryMassDesign design(boolean interstage, boolean recovered, double growth) {
-        String tanks = table.choice("tanks", List.of("by-volume", "integral", "pressure-stabilized"), "by-volume");
+        String tanks = table.read(StageInputs.TANKS);
         Optional<TankShell.Kind> kind = tanks.equals("by-volume")
                 ? Optional.empty()
                 : Optional.of(tanks.equals("integral") ? TankShell.Kind.INTEGRAL : TankShell.Kind.PRESSURE_STABILIZED);
-        TankMaterial material = table.choice("material", TankMaterial.class, TankMaterial.ALUMINIUM);
-        String pressurant = table.text("pressurant", UsualFluids.pressurant());
+        TankMaterial material = table.read(StageInputs.MATERIAL);
+        String pressurant = table.read(StageInputs.PRESSURANT);
         return new DryMassDesign(
                 kind,
                 material,
                 supply(pressurant),
                 pressurant.equals(OWN_VAPOUR),
-                table.optionalQuantity("collapse_factor", Dimension.RATIO, Range.of(0.5, 10)),
-                table.optionalQuantity("engine_mass", Dimension.MASS, Range.POSITIVE),
+                table.number(StageInputs.COLLAPSE_FACTOR),
+                table.number(StageInputs.ENGINE_MASS),
                 interstage,
-                table.quantity("fairing", Dimension.MASS, Range.NOT_NEGATIVE, 0),
+                table.read(StageInputs.FAIRING),
                 recovered
-                        ? Optional.of(new RecoveryHardware(
-                                table.quantity(
-                                        "recovery_hardware",
-                                        Dimension.RATIO,
-                                        Range.of(0, 1),
-                                        RecoveryHardware.USUAL_FRACTION),
-                                0))
+                        ? Optional.of(new RecoveryHardware(table.read(StageInputs.RECOVERY_HARDWARE), 0))
                         : Optional.empty(),
                 growth);
     }
 
     /** Storable propellants of a stage with own-vapour pressurisation still need helium, so bottles are there too. */
     private Optional<PressurantSupply> supply(String pressurant) {
-        double pressure = table.quantity("bottle_pressure", Dimension.PRESSURE, Range.of(5e6, 8e7), 30e6);
-        double temperature = table.quantity("bottle_temperature", Dimension.TEMPERATURE, Range.of(60, 400), 290);
-        OptionalDouble heated =
-                table.optionalQuantity("pressurant_temperature", Dimension.TEMPERATURE, Range.of(60, 1000));
-        boolean titanium = table.choice("bottle", List.of("composite", "titanium"), "composite")
-                .equals("titanium");
+        double pressure = table.read(StageInputs.BOTTLE_PRESSURE);
+        double temperature = table.read(StageInputs.BOTTLE_TEMPERATURE);
+        OptionalDouble heated = table.number(StageInputs.PRESSURANT_TEMPERATURE);
+        boolean titanium = table.read(StageInputs.BOTTLE).equals("titanium");
         if (pressurant.equals(NONE)) {
             return Optional.empty();
         }

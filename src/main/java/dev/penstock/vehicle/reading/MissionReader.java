@@ -1,11 +1,11 @@
 package dev.penstock.vehicle.reading;
 
 import dev.penstock.input.InputTable;
-import dev.penstock.quantities.Dimension;
-import dev.penstock.quantities.Range;
+import dev.penstock.input.Usual;
 import dev.penstock.vehicle.ascent.Planet;
 import dev.penstock.vehicle.plan.DeltaVBudget;
 import dev.penstock.vehicle.plan.DeltaVBudget.Kind;
+import dev.penstock.vehicle.plan.MissionInputs;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -19,12 +19,6 @@ import java.util.OptionalDouble;
 final class MissionReader {
 
     private static final String USUAL = "usual figure, from memory: not computed for this vehicle";
-    private static final Range SPEED = Range.of(1, 1e5);
-    private static final Range ALTITUDE = Range.of(100e3, 1e9);
-
-    /** An orbit above this is entered by way of an ellipse that starts here (m): common practice, no source. */
-    private static final double INSERTION = 200e3;
-
     private final InputTable table;
     private final List<String> notes;
     private final List<DeltaVBudget.Term> terms = new ArrayList<>();
@@ -39,7 +33,7 @@ final class MissionReader {
     }
 
     Optional<DeltaVBudget> budget() {
-        OptionalDouble whole = table.optionalQuantity("delta_v", Dimension.VELOCITY, SPEED);
+        OptionalDouble whole = table.number(MissionInputs.DELTA_V);
         boolean orbit = table.has("orbit_altitude") || table.has("orbital_speed");
         if (table.has("delta_v") == orbit) {
             table.problem(
@@ -81,14 +75,19 @@ final class MissionReader {
     }
 
     private void addOrbit() {
-        OptionalDouble speed = table.optionalQuantity("orbital_speed", Dimension.VELOCITY, SPEED);
-        altitude = table.optionalQuantity("orbit_altitude", Dimension.LENGTH, ALTITUDE);
-        double target = altitude.orElse(INSERTION);
-        insertion = table.quantity(
-                "insertion_altitude",
-                Dimension.LENGTH,
-                Range.of(100e3, Math.min(2e6, target)),
-                Math.min(target, INSERTION));
+        OptionalDouble speed = table.number(MissionInputs.ORBITAL_SPEED);
+        altitude = table.number(MissionInputs.ORBIT_ALTITUDE);
+        double usual = MissionInputs.INSERTION.value();
+        double target = altitude.orElse(usual);
+        insertion = table.read(
+                MissionInputs.INSERTION_ALTITUDE,
+                Usual.of(Math.min(target, usual), "200 km, or the orbit where that is lower", Usual.COMMON));
+        if (insertion > target) {
+            table.problem(
+                    MissionInputs.INSERTION_ALTITUDE.key(),
+                    text("%.0f km", insertion / 1e3),
+                    text("it must not be above the orbit of %.0f km", target / 1e3));
+        }
         if (speed.isPresent()) {
             add(Kind.SPEED, "orbital speed", speed.getAsDouble(), "given");
         } else if (altitude.isPresent()) {
@@ -119,8 +118,8 @@ final class MissionReader {
     }
 
     private void addRotation() {
-        OptionalDouble latitude = table.optionalQuantity("latitude", Dimension.ANGLE, Range.of(-1.5708, 1.5708));
-        OptionalDouble given = table.optionalQuantity("inclination", Dimension.ANGLE, Range.of(0, Math.PI));
+        OptionalDouble latitude = table.number(MissionInputs.LATITUDE);
+        OptionalDouble given = table.number(MissionInputs.INCLINATION);
         if (given.isPresent() && latitude.isPresent() && unreachable(given.getAsDouble(), latitude.getAsDouble())) {
             table.problem(
                     "inclination",
@@ -147,7 +146,7 @@ final class MissionReader {
     private void addLosses(boolean orbit) {
         InputTable losses = table.table("losses");
         for (String name : losses.keys()) {
-            losses.optionalQuantity(name, Dimension.VELOCITY, Range.of(-1e4, 1e4))
+            losses.number(MissionInputs.loss(name))
                     .ifPresent(value -> add(Kind.LOSS, name.replace('_', ' ') + " loss", value, "given"));
         }
         if (orbit && losses.keys().isEmpty()) {
@@ -161,9 +160,9 @@ final class MissionReader {
     }
 
     private void addReserves(boolean orbit) {
-        table.optionalQuantity("deorbit", Dimension.VELOCITY, Range.of(0, 1e4))
-                .ifPresent(value -> add(Kind.MANOEUVRE, "deorbit", value, "given"));
-        double fraction = table.quantity("reserve_fraction", Dimension.RATIO, Range.of(0, 0.2), orbit ? 0.01 : 0);
+        table.number(MissionInputs.DEORBIT).ifPresent(value -> add(Kind.MANOEUVRE, "deorbit", value, "given"));
+        double fraction =
+                table.read(MissionInputs.RESERVE_FRACTION, orbit ? Usual.common(0.01) : Usual.of(0.0, "none", ""));
         if (fraction > 0) {
             double sum = terms.stream().mapToDouble(DeltaVBudget.Term::value).sum();
             String source = table.has("reserve_fraction") ? "given" : "1 % of the sum: common practice, no source";

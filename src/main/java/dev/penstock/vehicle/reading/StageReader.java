@@ -1,12 +1,11 @@
 package dev.penstock.vehicle.reading;
 
 import dev.penstock.input.InputTable;
-import dev.penstock.quantities.Constants;
-import dev.penstock.quantities.Dimension;
-import dev.penstock.quantities.Range;
+import dev.penstock.input.Usual;
 import dev.penstock.vehicle.plan.Allowances;
 import dev.penstock.vehicle.plan.EngineCount;
 import dev.penstock.vehicle.plan.Recovery;
+import dev.penstock.vehicle.plan.StageInputs;
 import dev.penstock.vehicle.plan.StagePlan;
 import java.nio.file.Path;
 import java.util.List;
@@ -32,10 +31,10 @@ final class StageReader {
 
     StagePlan stage(String defaultName, int index, int count) {
         boolean ownTable = !table.path().isEmpty() && !table.path().equals("vehicle");
-        String name = ownTable ? table.text("name", defaultName) : defaultName;
+        String name = ownTable ? table.read(StageInputs.NAME, Usual.of(defaultName, "its number", "")) : defaultName;
         Optional<Path> engine = engineFile(table, folder);
-        OptionalDouble share = table.optionalQuantity("delta_v_share", Dimension.RATIO, Range.of(0.001, 1));
-        OptionalDouble diameter = table.optionalQuantity("diameter", Dimension.LENGTH, Range.of(0.05, 100));
+        OptionalDouble share = table.number(StageInputs.DELTA_V_SHARE);
+        OptionalDouble diameter = table.number(StageInputs.DIAMETER);
         EngineCount engines = engines(index);
         Recovery recovery = recovery();
         DryMassReader dryMass = new DryMassReader(table.table("dry_mass"));
@@ -53,21 +52,21 @@ final class StageReader {
     }
 
     static Optional<Path> engineFile(InputTable table, Optional<Path> folder) {
-        return folder.map(f -> f.resolve(table.text("engine")).normalize());
+        return folder.map(f -> f.resolve(table.read(StageInputs.ENGINE)).normalize());
     }
 
     private double groundPressure() {
-        return table.quantity(
-                "ignition_pressure", Dimension.PRESSURE, Range.of(0, 1.2e5), Constants.STANDARD_ATMOSPHERE);
+        return table.read(StageInputs.IGNITION_PRESSURE);
     }
 
     private EngineCount engines(int index) {
-        List<Double> counts = table.quantities("engines", Dimension.RATIO, Range.of(1, EngineCount.MOST));
-        List<Double> ratios = table.quantities("thrust_to_weight", Dimension.RATIO, Range.of(0.01, 50));
+        List<Double> counts = table.find(StageInputs.ENGINES).orElse(List.of());
+        List<Double> ratios = table.find(StageInputs.THRUST_TO_WEIGHT).orElse(List.of());
         double usual = index == 0 ? LIFTOFF_RATIO : UPPER_STAGE_RATIO;
         double ratio = ratios.isEmpty() ? usual : ratios.get(Math.min(index, ratios.size() - 1));
-        int out = table.integer("engines_out", 0, 20, 0);
-        double ratioOut = table.quantity("thrust_to_weight_engine_out", Dimension.RATIO, Range.of(0, 50), ratio);
+        int out = table.read(StageInputs.ENGINES_OUT);
+        double ratioOut =
+                table.read(StageInputs.THRUST_TO_WEIGHT_ENGINE_OUT, Usual.of(ratio, "as thrust_to_weight", ""));
         if (!counts.isEmpty() && !ratios.isEmpty()) {
             table.problem("engines", "given together with thrust_to_weight", "give one of the two, the other follows");
         }
@@ -88,24 +87,22 @@ final class StageReader {
 
     static Allowances allowances(InputTable table) {
         InputTable t = table.table("allowances");
-        Allowances usual = Allowances.USUAL;
         return new Allowances(
-                t.quantity("residual", Dimension.RATIO, Range.of(0, 0.4), usual.residual()),
-                t.quantity("startup_time", Dimension.TIME, Range.of(0, 60), usual.startupTime()),
-                t.quantity("boil_off", Dimension.RATIO, Range.of(0, 0.4), usual.boilOff()),
-                t.quantity("ullage", Dimension.RATIO, Range.of(0, 0.9), usual.ullage()));
+                t.read(StageInputs.RESIDUAL),
+                t.read(StageInputs.STARTUP_TIME),
+                t.read(StageInputs.BOIL_OFF),
+                t.read(StageInputs.ULLAGE));
     }
 
     private Recovery recovery() {
         InputTable t = table.table("recovery");
-        Recovery.Mode mode = t.choice("mode", Recovery.Mode.class, Recovery.Mode.NONE);
+        Recovery.Mode mode = t.read(StageInputs.MODE);
         Recovery usual = Recovery.usual(mode);
-        Range range = Range.of(0, 1e4);
         Recovery read = new Recovery(
                 mode,
-                t.quantity("boostback", Dimension.VELOCITY, range, usual.boostback()),
-                t.quantity("entry", Dimension.VELOCITY, range, usual.entry()),
-                t.quantity("landing", Dimension.VELOCITY, range, usual.landing()));
+                t.read(StageInputs.BOOSTBACK, Usual.common(usual.boostback())),
+                t.read(StageInputs.ENTRY, Usual.common(usual.entry())),
+                t.read(StageInputs.LANDING, Usual.common(usual.landing())));
         return mode == Recovery.Mode.NONE ? Recovery.NONE : read;
     }
 }

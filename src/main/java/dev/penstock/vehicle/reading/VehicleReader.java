@@ -3,20 +3,16 @@ package dev.penstock.vehicle.reading;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.ConceptDocument;
 import dev.penstock.errors.InvalidInput;
-import dev.penstock.input.AskedInput;
 import dev.penstock.input.InputFile;
 import dev.penstock.input.InputTable;
-import dev.penstock.quantities.Dimension;
-import dev.penstock.quantities.Range;
 import dev.penstock.vehicle.plan.AscentPlan;
 import dev.penstock.vehicle.plan.BoosterPlan;
 import dev.penstock.vehicle.plan.DeltaVBudget;
 import dev.penstock.vehicle.plan.StagePlan;
+import dev.penstock.vehicle.plan.VehicleInputs;
 import dev.penstock.vehicle.plan.VehiclePlan;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -52,9 +48,9 @@ public final class VehicleReader {
     }
 
     private static VehiclePlan read(Path file, InputFile input) {
-        InputTable root = input.root();
+        InputTable root = input.root().as(VehicleInputs.FILE);
         Path folder = Optional.ofNullable(file.toAbsolutePath().getParent()).orElse(Path.of("."));
-        String name = root.text("name");
+        String name = root.read(VehicleInputs.NAME);
         Optional<VehiclePlan> plan = plan(root, name, Optional.of(folder), input);
         input.finish();
         return plan.orElseThrow();
@@ -74,7 +70,7 @@ public final class VehicleReader {
         if (!input.root().has("vehicle")) {
             return Optional.empty();
         }
-        InputTable table = input.root().table("vehicle");
+        InputTable table = input.root().table("vehicle").as(VehicleInputs.IN_CONCEPT);
         Optional<VehiclePlan> plan = plan(table, input.root().text("name"), Optional.empty(), input);
         input.finish(table);
         return Optional.of(plan.orElseThrow());
@@ -91,9 +87,11 @@ public final class VehicleReader {
     }
 
     private static Optional<VehiclePlan> plan(InputTable table, String name, Optional<Path> folder, InputFile file) {
-        String description = table.text("description", "");
-        OptionalDouble payload = table.optionalQuantity("payload", Dimension.MASS, Range.POSITIVE);
-        OptionalDouble startMass = table.optionalQuantity("start_mass", Dimension.MASS, Range.POSITIVE);
+        String prefix = table.path().isEmpty() ? "" : table.path() + ".";
+        Map<String, String> sources = file.sources(table.table("sources"), prefix, "vehicle file, no source given");
+        String description = table.read(VehicleInputs.DESCRIPTION);
+        OptionalDouble payload = table.number(VehicleInputs.PAYLOAD);
+        OptionalDouble startMass = table.number(VehicleInputs.START_MASS);
         if (!table.has("payload") && !table.has("start_mass")) {
             table.problem(
                     "payload",
@@ -109,14 +107,21 @@ public final class VehicleReader {
                 ? new BoosterReader(table.table("boosters"), folder).boosters()
                 : Optional.empty();
         sharesAllOrNone(table, stages);
-        Map<String, String> sources = sources(table);
         if (!file.sound() || budget.isEmpty()) {
             return Optional.empty();
         }
-        List<AskedInput> inputs =
-                file.inputs().stream().filter(i -> !i.key().contains("sources")).toList();
         return Optional.of(new VehiclePlan(
-                name, description, payload, startMass, budget.get(), stages, boosters, ascent, sources, notes, inputs));
+                name,
+                description,
+                payload,
+                startMass,
+                budget.get(),
+                stages,
+                boosters,
+                ascent,
+                sources,
+                notes,
+                file.inputs()));
     }
 
     private static List<StagePlan> stages(InputTable table, Optional<Path> folder) {
@@ -132,7 +137,7 @@ public final class VehicleReader {
         } else if (folder.isPresent()) {
             table.problem("stage", "missing", "write a table [[stage]] for each stage, lowest stage first");
         } else {
-            int count = table.integer("stages", 1, 6, 1);
+            int count = table.read(VehicleInputs.STAGES);
             for (int i = 0; i < count; i++) {
                 String name = count == 1 ? "single stage" : "stage " + (i + 1);
                 stages.add(new StageReader(table, folder).stage(name, i, count));
@@ -157,14 +162,5 @@ public final class VehicleReader {
         } else if (stages.size() > 1 && !(Math.abs(sum - 1) < 1e-6)) {
             table.problem("stage", "delta_v_share adds up to " + sum, "the shares of all stages must add up to 1");
         }
-    }
-
-    private static Map<String, String> sources(InputTable table) {
-        Map<String, String> sources = new LinkedHashMap<>();
-        InputTable list = table.table("sources");
-        for (String key : list.keys()) {
-            sources.put(key, list.text(key));
-        }
-        return new HashMap<>(sources);
     }
 }

@@ -11,14 +11,15 @@ import dev.penstock.cycles.arrangements.StagedCombustion;
 import dev.penstock.cycles.arrangements.TapOff;
 import dev.penstock.cycles.concept.Burner;
 import dev.penstock.cycles.concept.Concept;
-import dev.penstock.cycles.concept.ConceptInput;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.errors.InvalidInput;
+import dev.penstock.input.InputValue;
+import dev.penstock.provenance.Spread;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class ConceptReaderTest {
@@ -85,11 +86,11 @@ class ConceptReaderTest {
                 "x",
                 TEXT + "[sources]\nengine = \"study of the booster\"\n\"nozzle.area_ratio\" = \"transport height\"\n",
                 Map.of());
-        Map<String, ConceptInput> inputs = new java.util.HashMap<>();
+        Map<String, InputValue> inputs = new java.util.HashMap<>();
         concept.document().inputs().forEach(i -> inputs.put(i.key(), i));
         assertThat(inputs.get("engine.chamber_pressure").source()).isEqualTo("study of the booster");
         assertThat(inputs.get("nozzle.area_ratio").source()).isEqualTo("transport height");
-        assertThat(inputs.get("pumps.fuel.tip_speed_limit").source()).startsWith("default: nasa-sp-8109");
+        assertThat(inputs.get("pumps.fuel.tip_speed_limit").source()).isEqualTo("default: nickel alloy, nasa-sp-8109");
         assertThat(inputs.get("engine.chamber_pressure").unit()).isEqualTo("Pa");
     }
 
@@ -100,17 +101,39 @@ class ConceptReaderTest {
     }
 
     @Test
-    void theVehicleTableIsHandedOnUnread() throws Exception {
-        Path file = Files.createTempFile("concept", ".toml");
-        Files.writeString(file, TEXT + "[vehicle]\npayload = \"2 t\"\n");
-        List<String> seen = new ArrayList<>();
-        Concepts.READER.read(file, Map.of(), table -> {
-            seen.addAll(table.keys());
-            table.leave("payload");
-        });
-        assertThat(seen).containsExactly("payload");
-        assertThat(Concepts.READER.read(file).name()).isEqualTo("Example");
-        Files.delete(file);
+    void theVehicleTableIsLeftUnread() {
+        assertThat(Concepts.READER
+                        .parse("x", TEXT + "[vehicle]\npayload = \"heavy\"\n", Map.of())
+                        .name())
+                .isEqualTo("Example");
+    }
+
+    @Test
+    void aSpreadIsAboutTheValueInUse() {
+        String sure = "[uncertainty]\n\"injector.fuel_loss\" = [0.1, 0.18, 0.2]\n";
+        Concept concept = Concepts.READER.parse("x", TEXT + sure, Map.of());
+        assertThat(spread(concept, "injector.fuel_loss")).contains(new Spread(0.1, 0.18, 0.2));
+        // a change takes the bounds along
+        Concept changed = Concepts.READER.parse("x", TEXT + sure, Map.of("injector.fuel_loss", "0.36"));
+        assertThat(spread(changed, "injector.fuel_loss")).contains(new Spread(0.2, 0.36, 0.4));
+
+        assertThat(refused(TEXT + "[uncertainty]\n\"injector.fuel_loss\" = [0.1, 0.15, 0.2]\n", Map.of())
+                        .getMessage())
+                .contains("uncertainty.\"injector.fuel_loss\" is 0.15")
+                .contains("the most likely value must be the one in use, which is 0.18");
+        assertThat(refused(TEXT + "[uncertainty]\n\"pumps.fuel.efficiency\" = [0.6, 0.7, 0.8]\n", Map.of())
+                        .getMessage())
+                .contains("the calculation finds this value: state it together with its spread");
+        assertThat(refused(TEXT + "[uncertainty]\n\"nozzle.shape\" = [1, 2, 3]\n", Map.of())
+                        .getMessage())
+                .contains("only a number with a range may be uncertain");
+    }
+
+    private static Optional<Spread> spread(Concept concept, String key) {
+        return concept.document().inputs().stream()
+                .filter(i -> i.key().equals(key))
+                .findFirst()
+                .flatMap(InputValue::spread);
     }
 
     @Test

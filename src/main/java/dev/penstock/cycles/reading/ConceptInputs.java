@@ -1,0 +1,250 @@
+package dev.penstock.cycles.reading;
+
+import dev.penstock.chamber.design.ChamberInputs;
+import dev.penstock.cooling.design.JacketInputs;
+import dev.penstock.cycles.arrangements.Cycle;
+import dev.penstock.cycles.concept.Burner;
+import dev.penstock.cycles.concept.CycleTraits;
+import dev.penstock.cycles.concept.ShaftDesign;
+import dev.penstock.cycles.concept.Side;
+import dev.penstock.cycles.concept.ThrustTarget;
+import dev.penstock.cycles.concept.TurbinePlace;
+import dev.penstock.input.Input;
+import dev.penstock.input.InputGroup;
+import dev.penstock.input.InputKind;
+import dev.penstock.input.Usual;
+import dev.penstock.quantities.Dimension;
+import dev.penstock.quantities.Range;
+import dev.penstock.turbomachinery.electric.ElectricDrive;
+import dev.penstock.turbomachinery.mass.MassPart;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+/** Every input of a concept file, table by table, as far as a cycle has a use for it. */
+public final class ConceptInputs {
+
+    static final Input<String> NAME = Input.text("name", "Name of the engine").example("\"New engine\"");
+    static final Input<String> DESCRIPTION =
+            Input.text("description", "A sentence about it").usual(Usual.of("", "", ""));
+    static final Input<String> CYCLE = Input.word(
+                    "cycle", Cycle.all().stream().map(Cycle::id).toList(), "How the pumps are driven")
+            .example("\"gas-generator\"");
+    static final Input<Double> MIXTURE_RATIO = Input.ratio(
+                    "mixture_ratio", Range.of(0.05, 50), "Oxidizer over fuel leaving the tanks, by mass")
+            .example("2.5");
+    static final Input<Double> CHAMBER_PRESSURE = Input.quantity(
+                    "chamber_pressure", Dimension.PRESSURE, Range.of(2e4, 1e8), "Stagnation pressure before the nozzle")
+            .example("\"7 MPa\"");
+
+    static final Input<Double> DISCHARGE_PRESSURE_LIMIT = Input.quantity(
+                    "discharge_pressure", Dimension.PRESSURE, Range.of(1e5, 5e8), "Highest pressure behind a pump")
+            .usual(Usual.between(60e6, 80e6, 92e6, Usual.COMMON).because("about the highest in service"));
+    static final Input<Double> TANK_PRESSURE_LIMIT = Input.quantity(
+                    "tank_pressure", Dimension.PRESSURE, Range.of(1e5, 6e7), "Highest pressure in a tank")
+            .usual(Usual.between(4e6, 5e6, 6.5e6, Usual.COMMON).because("heavy beyond"));
+    static final Input<Double> TURBINE_TEMPERATURE_LIMIT = Input.quantity(
+                    "turbine_temperature", Dimension.TEMPERATURE, Range.of(200, 3000), "Hottest gas of every turbine")
+            .computed("by gas, see the turbines");
+
+    static final Input<String> COOLANT = Input.word(
+                    "coolant", List.of("fuel", "oxidizer", "none"), "Propellant that cools")
+            .usual(Usual.common("fuel"));
+    static final Input<Double> FLOW_FRACTION = Input.ratio(
+                    "flow_fraction", Range.of(0.01, 1), "Share of that propellant's chamber flow that cools")
+            .usual(Usual.of(1.0, "all of its chamber flow", ""));
+
+    static final Input<Double> BATTERY_BURN_TIME = Input.quantity(
+                    "burn_time", Dimension.TIME, Range.of(1, 1e4), "Time that the battery has to last")
+            .usual(Usual.common(150.0).because("a first stage"));
+
+    private final Optional<CycleTraits> traits;
+
+    private ConceptInputs(Optional<CycleTraits> traits) {
+        this.traits = traits;
+    }
+
+    /**
+     * @param cycle a cycle
+     * @param vehicle what the table {@code [vehicle]} may hold; it belongs to whoever sizes the vehicle
+     * @return every table and input that a concept of this cycle may have
+     */
+    public static InputGroup of(Cycle cycle, InputGroup vehicle) {
+        return new ConceptInputs(Optional.of(cycle.traits())).top(vehicle);
+    }
+
+    /**
+     * @param vehicle what the table {@code [vehicle]} may hold
+     * @return every table and input that a concept of any cycle may have
+     */
+    public static InputGroup ofAll(InputGroup vehicle) {
+        return new ConceptInputs(Optional.empty()).top(vehicle);
+    }
+
+    private boolean with(Predicate<CycleTraits> trait) {
+        return traits.map(trait::test).orElse(true);
+    }
+
+    private InputGroup top(InputGroup vehicle) {
+        List<InputGroup> groups = new ArrayList<>(List.of(propellants(), engine()));
+        groups.add(ChamberInputs.NOZZLE);
+        groups.add(ChamberInputs.CHAMBER);
+        groups.add(ChamberInputs.EFFICIENCIES);
+        groups.add(bySide("tanks", "Tanks", FeedInputs::tank));
+        groups.add(lines());
+        groups.add(injector());
+        if (with(CycleTraits::pumped)) {
+            groups.add(bySide("pumps", "Pumps", FeedInputs::pump));
+            groups.add(bySide("boost_pumps", "Boost pumps are there if their tables are", FeedInputs::boostPump));
+        }
+        groups.add(cooling());
+        if (with(CycleTraits::pumped)) {
+            groups.add(GasInputs.shafts());
+        }
+        if (with(CycleTraits::turbines)) {
+            groups.add(InputGroup.table("turbines", "Turbines").with(turbines()));
+        }
+        groups.addAll(burners());
+        if (with(CycleTraits::livesOnJacketHeat)) {
+            groups.add(expander());
+        }
+        if (with(CycleTraits::dumps)) {
+            groups.add(GasInputs.exhaust());
+        }
+        if (with(t -> t.closure() == CycleTraits.Closure.MOTOR_POWER)) {
+            groups.add(ElectricDrive.GROUP.and(BATTERY_BURN_TIME));
+        }
+        groups.add(limits());
+        if (with(t -> !t.pumped())) {
+            groups.add(PressurizationInputs.group());
+        }
+        groups.add(MassPart.group());
+        groups.add(vehicle);
+        groups.add(InputGroup.free(
+                "sources", "Where values come from, by key or by table; shown in reports", new InputKind.Text()));
+        groups.add(InputGroup.free(
+                "uncertainty",
+                "How sure values are, by key: lowest, most likely, highest; sampled by a study of uncertainty",
+                new InputKind.Bounds()));
+        return InputGroup.table("", "A rocket engine", NAME, DESCRIPTION, CYCLE)
+                .with(groups.toArray(InputGroup[]::new));
+    }
+
+    private static InputGroup bySide(
+            String key, String title, java.util.function.Function<FeedInputs, InputGroup> table) {
+        return InputGroup.table(key, title)
+                .with(table.apply(new FeedInputs(Side.OXIDIZER)), table.apply(new FeedInputs(Side.FUEL)));
+    }
+
+    private static InputGroup propellants() {
+        FeedInputs oxidizer = new FeedInputs(Side.OXIDIZER);
+        FeedInputs fuel = new FeedInputs(Side.FUEL);
+        return InputGroup.table(
+                "propellants",
+                "Propellants",
+                oxidizer.propellant(),
+                fuel.propellant(),
+                MIXTURE_RATIO,
+                oxidizer.loading(),
+                fuel.loading());
+    }
+
+    private static InputGroup engine() {
+        return InputGroup.table("engine", "Size of the engine: exactly one of a thrust and the throat diameter")
+                .and(Arrays.stream(ThrustTarget.Kind.values())
+                        .map(ThrustTarget.Kind::input)
+                        .toArray(Input<?>[]::new))
+                .and(CHAMBER_PRESSURE);
+    }
+
+    private InputGroup lines() {
+        InputGroup group = InputGroup.table("lines", "Losses of pressure in lines and valves");
+        for (Side side : Side.values()) {
+            FeedInputs feed = new FeedInputs(side);
+            group = group.and(feed.suctionLoss(), feed.dischargeLoss(), feed.valveLoss());
+        }
+        return with(CycleTraits::turbines) ? group.and(GasInputs.HOT_GAS_LOSS) : group;
+    }
+
+    private InputGroup injector() {
+        InputGroup group = InputGroup.table(
+                "injector",
+                "Losses of pressure in the injector",
+                new FeedInputs(Side.OXIDIZER).injectorLoss(),
+                new FeedInputs(Side.FUEL).injectorLoss());
+        return with(CycleTraits::gasInjector) ? group.and(GasInputs.GAS_INJECTOR_LOSS) : group;
+    }
+
+    private static InputGroup cooling() {
+        return new InputGroup(
+                "cooling",
+                "A cooling jacket; without this table the chamber is not cooled",
+                InputGroup.Presence.IF_WRITTEN,
+                java.util.stream.Stream.concat(
+                                java.util.stream.Stream.of(COOLANT, FLOW_FRACTION),
+                                JacketInputs.GROUP.inputs().stream())
+                        .toList(),
+                JacketInputs.GROUP.groups(),
+                Optional.empty());
+    }
+
+    private InputGroup[] turbines() {
+        List<InputGroup> groups = new ArrayList<>();
+        for (TurbinePlace place : TurbinePlace.values()) {
+            ShaftDesign.Arrangement two = ShaftDesign.Arrangement.DUAL;
+            boolean there = with(t -> place == TurbinePlace.MAIN
+                    ? t.arrangements().stream().anyMatch(a -> a != two)
+                    : t.arrangements().contains(two));
+            boolean ownRatio = with(t ->
+                    t.closure() != CycleTraits.Closure.RATIO && (place != TurbinePlace.OXIDIZER || t.ownBurners()));
+            if (there) {
+                groups.add(GasInputs.turbine(place, ownRatio));
+            }
+        }
+        return groups.toArray(InputGroup[]::new);
+    }
+
+    /** A dotted key leads into a table that several burners share. */
+    private List<InputGroup> burners() {
+        Map<String, InputGroup> groups = new LinkedHashMap<>();
+        for (Burner burner : Burner.values()) {
+            if (!with(t -> t.burners().contains(burner))) {
+                continue;
+            }
+            int dot = burner.key().indexOf('.');
+            if (dot < 0) {
+                groups.put(burner.key(), GasInputs.burner(burner.key(), burner));
+            } else {
+                groups.merge(
+                        burner.key().substring(0, dot),
+                        InputGroup.table(burner.key().substring(0, dot), "Preburners")
+                                .with(GasInputs.burner(burner.key().substring(dot + 1), burner)),
+                        (a, b) -> a.with(b.groups().toArray(InputGroup[]::new)));
+            }
+        }
+        return List.copyOf(groups.values());
+    }
+
+    private InputGroup expander() {
+        InputGroup group = InputGroup.table("expander", "Fuel that takes up the heat of the jacket");
+        if (with(t -> t.heatedShare() < 1)) {
+            group = group.and(GasInputs.HEATED_SHARE);
+        }
+        return with(t -> !t.dumps()) ? group.and(GasInputs.TURBINE_BYPASS) : group;
+    }
+
+    private InputGroup limits() {
+        InputGroup group = InputGroup.table("limits", "Limits of the hardware");
+        if (with(CycleTraits::pumped)) {
+            group = group.and(DISCHARGE_PRESSURE_LIMIT);
+        }
+        if (with(t -> !t.pumped())) {
+            group = group.and(TANK_PRESSURE_LIMIT);
+        }
+        return with(CycleTraits::turbines) ? group.and(TURBINE_TEMPERATURE_LIMIT) : group;
+    }
+}

@@ -1,0 +1,141 @@
+package dev.penstock.cycles.reading;
+
+import dev.penstock.cycles.concept.BoostDesign;
+import dev.penstock.cycles.concept.Side;
+import dev.penstock.fluids.UsualFluids;
+import dev.penstock.input.Input;
+import dev.penstock.input.InputGroup;
+import dev.penstock.input.Usual;
+import dev.penstock.provenance.Scatter;
+import dev.penstock.quantities.Dimension;
+import dev.penstock.quantities.Range;
+import dev.penstock.turbomachinery.pump.HydraulicTurbine;
+import dev.penstock.turbomachinery.pump.PumpInputs;
+import java.util.List;
+
+/**
+ * What a concept may say of one propellant from tank to injector.
+ *
+ * @param side oxidizer or fuel
+ */
+record FeedInputs(Side side) {
+
+    private static final Range LOSSES = Range.of(0, 1);
+    private static final double MAIN_VALVE = 0.03;
+    private static final double TRIM = 0.07;
+    private static final Usual<Double> GEAR = Usual.common(0.96);
+    private static final String DRIVES = "hydraulic turbine or gear";
+    private static final Scatter VALVES = Scatter.factors(0.5, 1.6);
+
+    // ---- tank
+
+    static final Input<Double> TANK_PRESSURE = Input.quantity(
+                    "pressure", Dimension.PRESSURE, Range.of(1e4, 6e7), "Pressure in the tank")
+            .follows("by propellant; without pumps what the chamber pressure asks for");
+    static final Input<Double> TANK_TEMPERATURE = Input.quantity(
+                    "temperature", Dimension.TEMPERATURE, Range.POSITIVE, "Temperature of the propellant in the tank")
+            .follows("by propellant and loading");
+
+    // ---- boost pump
+
+    static final Input<Double> PRESSURE_RISE = Input.quantity(
+                    "pressure_rise", Dimension.PRESSURE, Range.of(1e4, 2e7), "Pressure that the boost pump adds")
+            .computed("what the main pump's suction needs at the speed that its other limits allow");
+    static final Input<BoostDesign.Drive> DRIVE = Input.choice(
+                    "drive", BoostDesign.Drive.class, "What turns the boost pump")
+            .usual(Usual.common(BoostDesign.Drive.LIQUID).because("hydraulic turbine"));
+    static final Input<Double> DRIVE_EFFICIENCY = Input.ratio(
+                    "drive_efficiency", Range.of(0.05, 1), "Shaft power of the boost pump over that of what drives it")
+            .follows("hydraulic turbine or gear, " + Usual.COMMON);
+
+    Input<String> propellant() {
+        return Input.text(side.key(), "The " + side.key() + ", a file in fluids")
+                .example('"' + (side == Side.FUEL ? UsualFluids.fuel() : UsualFluids.oxidizer()) + '"');
+    }
+
+    Input<String> loading() {
+        return Input.word(
+                        side.key() + "_loading",
+                        List.of("normal", "subcooled"),
+                        "Whether the " + side.key() + " is loaded colder than it boils")
+                .usual(Usual.common("normal"));
+    }
+
+    Input<Double> suctionLoss() {
+        return Input.quantity(
+                        side.key() + "_suction_loss",
+                        Dimension.PRESSURE,
+                        Range.of(0, 5e6),
+                        "Pressure lost between tank and pump, " + side.key())
+                .usual(Usual.between(20e3, 40e3, 70e3, Usual.COMMON).because("35 to 50 kPa are usual"));
+    }
+
+    Input<Double> dischargeLoss() {
+        return Input.ratio(
+                        side.key() + "_discharge_loss",
+                        LOSSES,
+                        "Pressure lost in the lines behind the pump over chamber pressure, " + side.key())
+                .usual(Usual.between(0.01, 0.02, 0.04, Usual.COMMON).because("of chamber pressure"));
+    }
+
+    Input<Double> valveLoss() {
+        return Input.ratio(
+                        side.key() + "_valve_loss",
+                        LOSSES,
+                        "Pressure lost in valves and trim over chamber pressure, " + side.key())
+                .follows(
+                        "main valve 3 % of chamber pressure, and 7 % for the orifice that trims flow and mixture ratio")
+                .scatter(VALVES);
+    }
+
+    /**
+     * @param trimmed whether an orifice that trims flow and mixture ratio sits in this propellant
+     * @return default of {@link #valveLoss()}
+     */
+    static Usual<Double> valveLoss(boolean trimmed) {
+        return trimmed
+                ? Usual.of(
+                        MAIN_VALVE + TRIM,
+                        "of chamber pressure: main valve 3 %, calibration orifice that trims flow and mixture ratio 7 %",
+                        Usual.COMMON)
+                : Usual.of(
+                        MAIN_VALVE,
+                        "of chamber pressure, main valve only: the flows are trimmed in the other propellant",
+                        Usual.COMMON);
+    }
+
+    Input<Double> injectorLoss() {
+        return Input.ratio(
+                        side.key() + "_loss",
+                        LOSSES,
+                        "Pressure lost in the injector over chamber pressure, " + side.key())
+                .usual(Usual.between(0.15, 0.18, 0.22, "nasa-sp-125").because("15 to 20 % of chamber pressure"));
+    }
+
+    /**
+     * @param drive what turns a boost pump
+     * @return default of {@link #DRIVE_EFFICIENCY}
+     */
+    static Usual<Double> driveEfficiency(BoostDesign.Drive drive) {
+        return (drive == BoostDesign.Drive.LIQUID ? HydraulicTurbine.EFFICIENCY : GEAR).because(DRIVES);
+    }
+
+    InputGroup tank() {
+        return InputGroup.table(side.key(), "Tank of the " + side.key(), TANK_PRESSURE, TANK_TEMPERATURE);
+    }
+
+    InputGroup pump() {
+        return PumpInputs.GROUP.as(side.key(), "Pump of the " + side.key());
+    }
+
+    InputGroup boostPump() {
+        return InputGroup.table(
+                        side.key(),
+                        "Slow pump before the pump of the " + side.key(),
+                        PRESSURE_RISE,
+                        DRIVE,
+                        DRIVE_EFFICIENCY)
+                .and(PumpInputs.GROUP.inputs().toArray(Input<?>[]::new))
+                .ifWritten();
+    }
+}

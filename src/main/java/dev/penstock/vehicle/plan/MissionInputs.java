@@ -1,0 +1,112 @@
+package dev.penstock.vehicle.plan;
+
+import dev.penstock.input.Input;
+import dev.penstock.input.InputGroup;
+import dev.penstock.input.InputKind;
+import dev.penstock.input.Usual;
+import dev.penstock.quantities.Dimension;
+import dev.penstock.quantities.Range;
+import java.util.List;
+
+/** What a vehicle may say of where it goes and how it flies there. */
+public final class MissionInputs {
+
+    private static final Range SPEED = Range.of(1, 1e5);
+
+    /** An orbit above this is entered by way of an ellipse that starts here (m). */
+    public static final Usual<Double> INSERTION = Usual.common(200e3);
+
+    public static final Input<Double> DELTA_V = Input.quantity(
+                    "delta_v", Dimension.VELOCITY, SPEED, "The whole ideal speed gain")
+            .computed("from the orbit and the losses on the way")
+            .example("\"9400 m/s\"");
+    public static final Input<Double> ORBITAL_SPEED = Input.quantity(
+                    "orbital_speed", Dimension.VELOCITY, SPEED, "Speed in the orbit")
+            .computed("from its height");
+    public static final Input<Double> ORBIT_ALTITUDE = Input.quantity(
+                    "orbit_altitude", Dimension.LENGTH, Range.of(100e3, 1e9), "Height of the circular orbit")
+            .computed("not known where the speed is given");
+    public static final Input<Double> INSERTION_ALTITUDE = Input.quantity(
+                    "insertion_altitude",
+                    Dimension.LENGTH,
+                    Range.of(100e3, 2e6),
+                    "Height at which the ascent ends, at most that of the orbit")
+            .follows("200 km, or the orbit where that is lower, " + Usual.COMMON);
+    public static final Input<Double> LATITUDE = Input.quantity(
+                    "latitude", Dimension.ANGLE, Range.of(-1.5708, 1.5708), "Latitude of the launch site")
+            .computed("the speed of the rotating ground does not count");
+    public static final Input<Double> INCLINATION = Input.quantity(
+                    "inclination", Dimension.ANGLE, Range.of(0, Math.PI), "Inclination of the orbit")
+            .computed("that of the launch site's latitude");
+    public static final Input<Double> DEORBIT = Input.quantity(
+                    "deorbit", Dimension.VELOCITY, Range.of(0, 1e4), "Speed change kept for leaving the orbit")
+            .computed("none");
+    public static final Input<Double> RESERVE_FRACTION = Input.ratio(
+                    "reserve_fraction", Range.of(0, 0.2), "Speed kept as a reserve over the whole")
+            .follows("1 % of the way to an orbit, else none, " + Usual.COMMON);
+
+    private static final InputKind<Double> LOSS = new InputKind.Quantity(Dimension.VELOCITY, Range.of(-1e4, 1e4));
+
+    public static final InputGroup MISSION = InputGroup.table(
+                    "mission",
+                    "Where it goes: delta_v, or an orbit with the losses on the way to it",
+                    DELTA_V,
+                    ORBITAL_SPEED,
+                    ORBIT_ALTITUDE,
+                    INSERTION_ALTITUDE,
+                    LATITUDE,
+                    INCLINATION,
+                    DEORBIT,
+                    RESERVE_FRACTION)
+            .with(InputGroup.free("losses", "Speed lost on the way, by names of your own", LOSS));
+
+    public static final Input<Double> DYNAMIC_PRESSURE_LIMIT = Input.quantity(
+                    "dynamic_pressure_limit", Dimension.PRESSURE, Range.of(1e3, 1e6), "Highest dynamic pressure")
+            .usual(Usual.common(35e3));
+    public static final Input<Double> ACCELERATION_LIMIT = Input.quantity(
+                    "acceleration_limit", Dimension.ACCELERATION, Range.of(12, 500), "Highest acceleration")
+            .usual(Usual.common(50.0));
+    public static final Input<Double> STAGING_PRESSURE_LIMIT = Input.quantity(
+                    "staging_pressure_limit",
+                    Dimension.PRESSURE,
+                    Range.of(1, 1e6),
+                    "Highest dynamic pressure at which stages part")
+            .usual(Usual.common(3e3));
+    public static final Input<Double> MINIMUM_THROTTLE = Input.ratio(
+                    "minimum_throttle", Range.of(0.1, 1), "Lowest thrust of an engine over its full thrust")
+            .usual(Usual.common(0.5));
+    public static final Input<Double> STAGE_COAST = Input.quantity(
+                    "stage_coast", Dimension.TIME, Range.of(0, 600), "Time without thrust between stages")
+            .usual(Usual.common(5.0));
+    public static final Input<List<Double>> MACH = Input.quantities(
+                    "mach", Dimension.RATIO, Range.of(0, 100), "Mach numbers of the drag curve, rising")
+            .computed("usual drag of a launcher");
+    public static final Input<List<Double>> DRAG_COEFFICIENT = Input.quantities(
+                    "drag_coefficient", Dimension.RATIO, Range.of(0, 10), "Drag coefficient at each Mach number")
+            .computed("usual drag of a launcher");
+
+    public static final InputGroup ASCENT = InputGroup.table(
+            "ascent",
+            "What the flight must not exceed, and the drag",
+            DYNAMIC_PRESSURE_LIMIT,
+            ACCELERATION_LIMIT,
+            STAGING_PRESSURE_LIMIT,
+            MINIMUM_THROTTLE,
+            STAGE_COAST,
+            MACH,
+            DRAG_COEFFICIENT);
+
+    private MissionInputs() {}
+
+    public static Input<Double> loss(String name) {
+        return new Input<>(
+                name,
+                "Speed lost to " + name.replace('_', ' '),
+                LOSS,
+                Input.Silence.COMPUTED,
+                java.util.Optional.empty(),
+                "",
+                java.util.Optional.empty(),
+                "");
+    }
+}
