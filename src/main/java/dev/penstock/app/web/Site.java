@@ -68,7 +68,7 @@ final class Site {
     String style() {
         return ":root{" + Ink.lightTheme() + "}\n@media screen and (prefers-color-scheme:dark){:root{"
                 + Ink.darkTheme() + "}}\n"
-                + resource("/dev/penstock/reports/page.css").orElseThrow()
+                + resource("/dev/penstock/reports/page/page.css").orElseThrow()
                 + resource("workbench.css").orElseThrow();
     }
 

@@ -211,8 +211,7 @@ final class CellBalance {
         flow.distanceOverDiameter = (before.distance() + 0.5 * length) / diameter;
         curvature = CurvedChannel.factor(flow.reynolds, bend);
         flow.frictionFactor = ChannelFriction.factor(flow.reynolds, relativeRoughness) * curvature;
-        double newFriction =
-                0.25 * flow.frictionFactor * length / diameter * massFlux * massFlux / flow.bulkDensity;
+        double newFriction = 0.25 * flow.frictionFactor * length / diameter * massFlux * massFlux / flow.bulkDensity;
         change = (flow.bulkDensity - density) / density;
         drift = Math.max(Math.abs(change), Math.abs(newFriction - friction) / pressure);
         density += share * (flow.bulkDensity - density);

@@ -97,8 +97,8 @@ public final class FlightView {
                 "What does the way to orbit cost?",
                 List.of(
                         "Thrust and specific impulse are those of the engine at every height. Losses are counted in"
-                            + " the frame that turns with the air; together with the speed reached they add up to the"
-                            + " ideal gain.",
+                                + " the frame that turns with the air; together with the speed reached they add up to the"
+                                + " ideal gain.",
                         "The mean specific impulse is what a fixed figure would have to be for the same impulse from"
                                 + " the same propellant."),
                 figures(a),

@@ -61,7 +61,7 @@ class EnginePageTest extends BrowserTest {
         assertThat(browser.findElement(By.cssSelector("#flow .fault")).getText())
                 .contains("gas generator")
                 .contains("no balance");
-        assertThat(id("problems").getText()).contains("no mixture of oxygen and rp-1");
+        assertThat(id("problems").getText()).contains("no mixture of Liquid oxygen and Kerosene (RP-1)");
         assertThat(id("results").getAttribute("class")).contains("stale");
     }
 

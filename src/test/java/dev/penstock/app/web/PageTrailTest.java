@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.penstock.quantities.Constants;
 import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
@@ -41,6 +42,7 @@ class PageTrailTest {
             Map.entry("kPa", 1e3),
             Map.entry("m/s²", 1.0),
             Map.entry("kN", 1e3),
+            Map.entry("kJ/kg", 1e3),
             Map.entry("W", 1.0),
             Map.entry("kW", 1e3),
             Map.entry("MW", 1e6),
@@ -145,11 +147,19 @@ class PageTrailTest {
     private static void addTable(JsonNode table, List<Shown> numbers) {
         JsonNode columns = table.get("columns");
         for (JsonNode row : table.get("rows")) {
+            String rowUnit = "";
+            for (int i = 0; i < columns.size(); i++) {
+                if (columns.get(i).path("title").asText().equals("unit")) {
+                    JsonNode cell = row.get("cells").get(i);
+                    rowUnit =
+                            cell.isTextual() ? cell.asText() : cell.path("text").asText();
+                }
+            }
             for (int i = 0; i < columns.size(); i++) {
                 String title = columns.get(i).get("title").asText();
                 if (!columns.get(i).get("text").asBoolean() && !title.equals("no.")) {
                     Matcher unit = IN_TITLE.matcher(title);
-                    numbers.add(shown(row.get("cells").get(i), unit.matches() ? unit.group(1) : ""));
+                    numbers.add(shown(row.get("cells").get(i), unit.matches() ? unit.group(1) : rowUnit));
                 }
             }
         }
@@ -181,7 +191,8 @@ class PageTrailTest {
                 continue;
             }
             String unit = text.group(2).isEmpty() ? number.unit() : text.group(2);
-            double scale = SCALE.getOrDefault(unit, 1.0);
+            boolean seconds = unit.equals("s") && step.get("unit").asText().equals("m/s");
+            double scale = seconds ? Constants.STANDARD_GRAVITY : SCALE.getOrDefault(unit, 1.0);
             double value = scale * Double.parseDouble(text.group(1).replace('−', '-'));
             if (Math.abs(value - explained) > 5e-3 * Math.abs(explained) + lastDigit(text.group(1)) * scale) {
                 faults.add(number + " shows " + value + ", explained is " + explained + " " + step.get("unit"));

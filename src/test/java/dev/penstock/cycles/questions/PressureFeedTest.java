@@ -128,7 +128,7 @@ class PressureFeedTest {
     void whatIsNoPressurantIsRefused() {
         assertThatThrownBy(() -> Concepts.example(new PressureFed(), "pressurization.gas", "oxygen"))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessageContaining("write a pressurant such as helium or nitrogen");
+                .hasMessageContaining("write a fluid with the role pressurant, such as helium");
         assertThatThrownBy(() -> Concepts.example(new GasGenerator(), "pressurization.feed", "blowdown"))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("pressurization");

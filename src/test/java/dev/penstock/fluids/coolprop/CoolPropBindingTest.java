@@ -31,7 +31,7 @@ class CoolPropBindingTest {
             "long get_param_index(const char *s) { return !strcmp(s, \"T\") ? 1 : !strcmp(s, \"P\") ? 2 : !strcmp(s, \"Dmass\") ? 3"
                     + " : !strcmp(s, \"Hmass\") ? 4 : 5; }",
             "long AbstractState_factory(const char *b, const char *f, long *e, char *m, const long n) {",
-            "  if (strcmp(b, \"HEOS\") || strcmp(f, \"Water\")) { fail(e, m, n, \"unknown fluid\"); return -1; } return 42; }",
+            "  if (strcmp(b, \"HEOS\") || strcmp(f, \"H2O\")) { fail(e, m, n, \"unknown fluid\"); return -1; } return 42; }",
             "void AbstractState_free(const long h, long *e, char *m, const long n) { if (h == 42) freed++; }",
             "void AbstractState_unspecify_phase(const long h, long *e, char *m, const long n) { lifted++; }",
             "void AbstractState_update(const long h, const long i, const double a, const double b, long *e, char *m, const long n) {",
@@ -95,7 +95,7 @@ class CoolPropBindingTest {
     void theSharedLibraryIsServedThroughItsCInterface() throws Exception {
         CoolPropSharedLibrary library = CoolPropSharedLibrary.load(compile("997.047"));
         library.verify();
-        try (CoolPropHandle water = library.open("Water", "water")) {
+        try (CoolPropHandle water = library.open("H2O", "water")) {
             water.update(CoolPropInputs.PRESSURE_TEMPERATURE, 2e5, 310);
             assertThat(water.output(CoolPropOutput.TEMPERATURE)).isEqualTo(310);
             assertThat(water.output(CoolPropOutput.PRESSURE)).isEqualTo(2e5);
