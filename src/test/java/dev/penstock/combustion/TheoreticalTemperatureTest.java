@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import dev.penstock.combustion.equilibrium.EquilibriumSolver;
 import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.combustion.gas.GasState;
+import dev.penstock.validation.Evidence;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,7 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Flame temperature, molar mass and mixture enthalpy against published tables and recomputed cases. */
+/** Flame temperature, molar mass and mixture enthalpy against remembered tables and cases of an independent calculation. */
 class TheoreticalTemperatureTest {
 
     private static final double PRESSURE = 6.894757e6; // 1000 psia
@@ -32,6 +33,7 @@ class TheoreticalTemperatureTest {
     @MethodSource("rows")
     void flameIsThatOfTheTable(String row) {
         String[] cells = row.split(",");
+        assertThat(Evidence.of(cells[8], cells[0])).isIn(Evidence.FROM_MEMORY, Evidence.INDEPENDENT);
         Reactants mixture = Mixtures.of(named(cells[1]), named(cells[2]), Double.parseDouble(cells[3]));
         GasState gas = EquilibriumSolver.of(Mixtures.LIBRARY, mixture).solveEnthalpyPressure(mixture, PRESSURE);
         if (!cells[4].isEmpty()) {

@@ -12,6 +12,7 @@ import dev.penstock.cooling.gas.Bartz;
 import dev.penstock.cooling.gas.RecoveryTemperature;
 import dev.penstock.cooling.gas.SootLayer;
 import dev.penstock.cooling.wall.FinEfficiency;
+import dev.penstock.validation.Evidence;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
@@ -33,6 +34,7 @@ class RelationsTest {
             double tolerance,
             String kind,
             String source) {
+        assertThat(Evidence.of(kind, source)).isEqualTo(Evidence.WORKED);
         double got =
                 switch (relation) {
                     case "gnielinski-friction" -> Gnielinski.smoothFriction(a);

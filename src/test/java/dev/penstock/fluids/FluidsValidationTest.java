@@ -37,7 +37,8 @@ class FluidsValidationTest {
                 "",
                 "    mvn -q test -Dtest=FluidsValidationTest -Dpenstock.docs.write=true",
                 "",
-                "Rows of kind *independent library* are equations of another author in another program; a difference of a few tenths of a",
+                "Rows of kind *from memory* are published figures as remembered, to all the digits shown, which nobody has looked up",
+                "again. Rows of kind *independent library* are equations of another author in another program; a difference of a few tenths of a",
                 "percent is that between the equations. Rows of kind *data file* only show that a figure was entered rightly: the",
                 "correlation was made from the same source. Misses below 1e-4 are shown as such.",
                 "",
@@ -56,7 +57,7 @@ class FluidsValidationTest {
                     row.expected(),
                     row.unit(),
                     miss(computed / row.expected() - 1),
-                    row.kind(),
+                    row.kind().text(),
                     row.source()));
         }
         return text.toString().replace(System.lineSeparator(), "\n");

@@ -2,6 +2,7 @@ package dev.penstock.fluids;
 
 import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.state.FluidState;
+import dev.penstock.validation.Evidence;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,7 +22,7 @@ record PublishedState(
         double expected,
         String unit,
         double tolerance,
-        String kind,
+        Evidence kind,
         String source) {
 
     static final Path HOME = Path.of("").toAbsolutePath();
@@ -62,7 +63,7 @@ record PublishedState(
                 Double.parseDouble(c[5]),
                 c[6],
                 Double.parseDouble(c[7]),
-                c[8],
+                Evidence.of(c[8], c[9]),
                 c[9].replace("\"", ""));
     }
 

@@ -3,6 +3,7 @@ package dev.penstock.validation;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,8 +13,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Holds a generated page against its checked-in copy: the same words in the same order, and numbers that agree within a given
- * relative difference, so that a change of a late digit does not break the build while a change of a result does. With
+ * Holds a generated page against its checked-in copy: the same words in the same order, and numbers that agree within one of
+ * the last place that is printed, so that a rounding that falls the other way does not break the build while any change of a
+ * result that a reader could see does. With
  * {@code -Dpenstock.docs.write=true} the page is written instead.
  */
 final class PageNumbers {
@@ -22,7 +24,7 @@ final class PageNumbers {
 
     private PageNumbers() {}
 
-    static void holdAgainst(Path page, String generated, double relative, double absolute) throws IOException {
+    static void holdAgainst(Path page, String generated) throws IOException {
         if (Boolean.getBoolean("penstock.docs.write")) {
             Files.createDirectories(page.getParent());
             Files.writeString(page, generated, StandardCharsets.UTF_8);
@@ -38,28 +40,29 @@ final class PageNumbers {
             List<Figure> a = numbers(now[i]);
             List<Figure> b = numbers(written[i]);
             for (int k = 0; k < a.size(); k++) {
-                double allowed = Math.max(absolute, relative * Math.abs(b.get(k).value()));
-                if (b.get(k).percent()) {
-                    allowed = Math.max(allowed, 100 * relative);
-                }
                 assertThat(Math.abs(a.get(k).value() - b.get(k).value()))
                         .as(
                                 "number %d in line %d of %s: now \"%s\", written \"%s\"; write it anew with -Dpenstock.docs.write=true",
                                 k + 1, i + 1, page, now[i], written[i])
-                        .isLessThanOrEqualTo(allowed);
+                        .isLessThanOrEqualTo(1.001 * b.get(k).lastPlace());
             }
         }
     }
 
-    /** A number of a line; a percentage may move by as many points as the numbers behind it may in percent. */
-    private record Figure(double value, boolean percent) {}
+    /** A number of a line, and what one of its last place is worth. */
+    private record Figure(double value, double lastPlace) {
+
+        static Figure of(String text) {
+            BigDecimal number = new BigDecimal(text);
+            return new Figure(number.doubleValue(), number.ulp().doubleValue());
+        }
+    }
 
     private static List<Figure> numbers(String line) {
         List<Figure> numbers = new ArrayList<>();
         Matcher matcher = NUMBER.matcher(line);
         while (matcher.find()) {
-            boolean percent = line.startsWith(" %", matcher.end());
-            numbers.add(new Figure(Double.parseDouble(matcher.group()), percent));
+            numbers.add(Figure.of(matcher.group()));
         }
         return numbers;
     }

@@ -21,23 +21,18 @@ import dev.penstock.errors.PenstockException;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.quantities.Constants;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
  * Computes the specific impulse of every published engine from its mixture ratio, chamber pressure, area ratio and thrust,
- * everything else by default, and writes {@code docs/validation/performance.md}.
+ * everything else by default, for {@code docs/validation/performance.md}.
  */
 public final class PerformanceValidation {
-
-    static final Path PAGE = Path.of("docs/validation/performance.md");
 
     /** Published sea-level figures further than this from what the published vacuum figures imply are not compared. */
     private static final double CONTRADICTION = 0.05;
@@ -241,7 +236,7 @@ public final class PerformanceValidation {
                 engines that dump turbine gas are balanced as a whole, at their published engine mixture ratio.
                 Engines that burn hydrazines in a gas generator run it at %s, near the coolest gas that equilibrium gives them.
 
-                The published figures are quoted from secondary pages and from memory, as the CSV says cell by cell; ratings of
+                The published figures are quoted from secondary pages, those with an asterisk from memory; ratings of
                 one engine differ among sources by up to 1 %%.
 
                 ## Vacuum and sea-level specific impulse
@@ -260,14 +255,14 @@ public final class PerformanceValidation {
                     e.cycle(),
                     e.text("oxidizer"),
                     e.text("fuel"),
-                    e.text("mixture_ratio"),
-                    e.text("chamber_pressure_MPa"),
-                    e.text("expansion_ratio"),
+                    e.shown("mixture_ratio"),
+                    e.shown("chamber_pressure_MPa"),
+                    e.shown("expansion_ratio"),
                     row.vacuum(),
-                    e.text("isp_vac_s"),
+                    e.shown("isp_vac_s"),
                     100 * row.vacuumError(),
                     seaLevel.isPresent() ? String.format(Locale.ROOT, "%.1f", row.seaLevel()) : "",
-                    e.text("isp_sl_s"),
+                    e.shown("isp_sl_s"),
                     seaLevel.isEmpty()
                             ? ""
                             : String.format(
@@ -362,24 +357,5 @@ public final class PerformanceValidation {
                     Locale.ROOT, " %.1f | %.1f |%n", row.chamber().vacuumSpecificImpulse(), row.vacuum()));
         }
         return text.toString();
-    }
-
-    /** Writes the page. */
-    static void write(String page) {
-        try {
-            Files.createDirectories(PAGE.getParent());
-            Files.writeString(PAGE, page);
-        } catch (IOException e) {
-            throw new java.io.UncheckedIOException(e);
-        }
-    }
-
-    /** The page as it lies in the repository, if it is there. */
-    static Optional<String> onDisk() {
-        try {
-            return Files.exists(PAGE) ? Optional.of(Files.readString(PAGE)) : Optional.empty();
-        } catch (IOException e) {
-            throw new java.io.UncheckedIOException(e);
-        }
     }
 }

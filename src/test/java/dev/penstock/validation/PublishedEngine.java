@@ -10,6 +10,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** One engine with its published figures, a row of {@code src/test/resources/validation/engines.csv}. */
 record PublishedEngine(Map<String, String> cells) {
@@ -22,6 +24,8 @@ record PublishedEngine(Map<String, String> cells) {
             "N2O4", "nitrogen-tetroxide",
             "Aerozine-50", "hydrazine-50",
             "UH25", "uh-25");
+
+    private static final Pattern SEEN = Pattern.compile("^seen in look-up: (.*?); other numbers from memory");
 
     static List<PublishedEngine> all() {
         try (BufferedReader reader = new BufferedReader(new InputStreamReader(
@@ -60,6 +64,18 @@ record PublishedEngine(Map<String, String> cells) {
 
     String text(String column) {
         return cells.getOrDefault(column, "");
+    }
+
+    /** The figure as a page shows it: with an asterisk if nobody has read it in the source that the row names. */
+    String shown(String column) {
+        String text = text(column);
+        return text.isEmpty() || seen().contains(column) ? text : text + "*";
+    }
+
+    /** Columns that the note says were read, not remembered. */
+    private List<String> seen() {
+        Matcher list = SEEN.matcher(text("note"));
+        return list.find() ? List.of(list.group(1).split("; ")) : List.of();
     }
 
     double number(String column) {

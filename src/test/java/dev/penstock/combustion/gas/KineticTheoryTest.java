@@ -21,8 +21,7 @@ class KineticTheoryTest {
 
     private static final SpeciesSet SET = Mixtures.LIBRARY.speciesFor(Set.of("C", "H", "N", "O"));
 
-    /** Published: [neufeld-1972] checks its fit at T* = 1 and 10: Ω22 1.592 and 0.8244, Ω11 1.440 and 0.7422 (tables of
-     * Hirschfelder, Curtiss and Bird, from memory). */
+    /** From memory: Ω22 and Ω11 of the tables of the 12-6 potential, which [neufeld-1972] fits. */
     @ParameterizedTest
     @CsvSource({"1, 1.593, 1.440", "10, 0.8242, 0.7424"})
     void collisionIntegralsAreThoseOfTheTables(double reduced, double viscosity, double diffusion) {
@@ -31,9 +30,9 @@ class KineticTheoryTest {
     }
 
     /**
-     * Published: reference values of viscosity (µPa·s) and conductivity (mW/(m·K)) at low density, from memory. Known miss:
-     * water vapour, whose conductivity is a quarter high (with Cantera too): strongly polar molecules pass on rotation in
-     * a way that the model leaves out.
+     * From memory: reference values of viscosity (µPa·s) and conductivity (mW/(m·K)) at low density. Known
+     * miss: water vapour, whose conductivity is a quarter high (with Cantera too): strongly polar molecules pass on rotation
+     * in a way that the model leaves out.
      */
     @ParameterizedTest
     @CsvSource({

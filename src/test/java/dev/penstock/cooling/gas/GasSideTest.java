@@ -16,6 +16,8 @@ import dev.penstock.cooling.wall.WallDesign;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Gas side: boundary layer, radiation, film, and what lies beyond the jacket. */
 class GasSideTest {
@@ -89,13 +91,21 @@ class GasSideTest {
         assertThat(trace.heatLoad()).isCloseTo(bare.heatLoad(), within(2e-3 * bare.heatLoad()));
     }
 
-    /** Published form [hatch-papell-1959]: the factor is 1 where film and gas are equally fast. */
+    /** Limits: a film as fast as the gas mixes least, and up to a short way behind the slot the wall is as cool as the film. */
     @Test
-    void hatchPapellFactorIsOneAtEqualVelocity() {
+    void aFilmCoolsFullyAtItsSlotAndMixesLeastAtEqualVelocity() {
+        assertThat(HatchPapell.effectiveness(0.03, 1e4, 1)).isEqualTo(1);
         assertThat(HatchPapell.velocityFactor(200, 200)).isCloseTo(1, within(1e-12));
-        assertThat(HatchPapell.effectiveness(0.04, 1e4, 1)).isCloseTo(1, within(1e-12));
-        assertThat(HatchPapell.effectiveness(1.0, 1e4, 1))
-                .isCloseTo(Math.exp(-0.96 * Math.pow(1e4, 0.125)), within(1e-12));
+        for (double film : new double[] {50, 100, 190, 210, 300, 800}) {
+            assertThat(HatchPapell.velocityFactor(200, film)).isGreaterThan(1);
+        }
+    }
+
+    /** Worked by hand: 10 000^0.125 = √10 = 3.16228, exp(-0.96 · 3.16228) = exp(-3.03579) = 0.048037. */
+    @ParameterizedTest
+    @CsvSource({"1.0, 1e4, 1, 0.048037", "0.29, 1e4, 1, 0.453586", "0.29, 256, 2, 0.367879"})
+    void filmEffectivenessIsTheWorkedNumber(double exchange, double slotGroup, double factor, double expected) {
+        assertThat(HatchPapell.effectiveness(exchange, slotGroup, factor)).isCloseTo(expected, within(1e-5 * expected));
     }
 
     @Test

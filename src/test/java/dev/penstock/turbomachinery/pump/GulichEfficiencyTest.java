@@ -3,6 +3,7 @@ package dev.penstock.turbomachinery.pump;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.penstock.validation.Evidence;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -31,7 +32,9 @@ class GulichEfficiencyTest {
     /** Tolerance: the reading of the chart (1 point) and that each row stands for a band of flows a factor of three wide. */
     @ParameterizedTest
     @CsvFileSource(resources = "/turbomachinery/industrial-efficiency.csv", numLinesToSkip = 1)
-    void agreesWithTheChartOfIndustrialPumps(double gpm, double specificSpeed, double percent) {
+    void agreesWithTheChartOfIndustrialPumps(
+            double gpm, double specificSpeed, double percent, String kind, String source) {
+        assertThat(Evidence.of(kind, source)).isEqualTo(Evidence.PUBLISHED);
         double nq = SpecificSpeed.metric(specificSpeed / SpecificSpeed.inUsUnits(1));
         double flow = gpm * 3.785411784e-3 / 60;
         assertThat(100 * GulichEfficiency.of(nq, flow, 1)).isCloseTo(percent, within(6.0));
