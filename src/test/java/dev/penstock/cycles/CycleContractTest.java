@@ -68,8 +68,9 @@ class CycleContractTest {
                 .filter(c -> c.kind() != Component.Kind.MOTOR)
                 .mapToDouble(Component::workIn)
                 .sum();
-        Station chamber = balance.stations().stream()
-                .filter(s -> s.name().startsWith("chamber"))
+        Station chamber = balance.components().stream()
+                .filter(c -> c.kind() == Component.Kind.CHAMBER)
+                .map(c -> balance.station(c.outlets().get(0)))
                 .findFirst()
                 .orElseThrow();
         assertThat(chamber.enthalpy())

@@ -45,8 +45,12 @@ class HydraulicTurbineTest {
         double drop = 0;
         for (int i = 0; i <= steps; i++) {
             double weight = i == 0 || i == steps ? 1 : i % 2 == 0 ? 2 : 4;
-            drop += weight * step / 3
-                    / OXYGEN.fluid().atPressureEntropy(2.35e6 + i * step, behind.entropy()).density();
+            drop += weight
+                    * step
+                    / 3
+                    / OXYGEN.fluid()
+                            .atPressureEntropy(2.35e6 + i * step, behind.entropy())
+                            .density();
         }
         assertThat(flow).isCloseTo(1.5e6 / (0.7 * drop), withinPercentage(1e-3));
     }
