@@ -109,8 +109,8 @@ final class SweepCommand extends BaseCommand {
                         .orElseThrow(() -> new InvalidInput(List.of(new InvalidInput.Problem(
                                 "",
                                 "--figure",
-                                path + " is no figure of an engine",
-                                "write a path that `explain` lists, for example pumps.fuel-pump.speed_rad_s")))))
+                                path,
+                                "write the path of a figure of an engine, for example pumps.fuel-pump.speed_rad_s")))))
                 .toList();
     }
 
