@@ -27,7 +27,7 @@ public final class FigureJson {
                     : ((Figure<T>) member).value(thing);
             boolean there = !(value instanceof Optional<?> optional) || optional.isPresent();
             if (member.presence() == Presence.ALWAYS || member.presence() == Presence.IF_THERE && there) {
-                map.put(member.key(), value);
+                map.put(member.key(), value instanceof Optional<?> optional && there ? optional.get() : value);
             }
         }
         return map;
