@@ -53,6 +53,7 @@ public final class JacketInputs {
                     SECTION_WIDTH,
                     SECTION_HEIGHT)
             .repeated();
+
     public static final Input<CoolantRoute.Kind> ROUTE = Input.choice(
                     "route", CoolantRoute.Kind.class, "Way of the coolant")
             .usual(Usual.common(CoolantRoute.Kind.COUNTERFLOW));
@@ -82,6 +83,7 @@ public final class JacketInputs {
     public static final String PRESSURE_DROP_REASON =
             "10 to 25 % of chamber pressure are usual up to 10 MPa, more above,"
                     + " 40 to 60 % where the heat drives the pumps";
+
     public static final Input<Double> PRESSURE_DROP_LIMIT = Input.ratio(
                     "pressure_drop_fraction", Range.of(1e-3, 5), "Largest pressure drop over chamber pressure")
             .follows(PRESSURE_DROP_REASON + ", " + Usual.COMMON)

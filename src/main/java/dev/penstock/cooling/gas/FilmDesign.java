@@ -44,7 +44,8 @@ public record FilmDesign(
      * @return a liquid film from the injector's rim, half of which stays on the wall
      */
     public static FilmDesign liquid(double fraction) {
-        return of(Kind.LIQUID, fraction, GasSideInputs.FILM_EFFICIENCY.standing().value());
+        return of(
+                Kind.LIQUID, fraction, GasSideInputs.FILM_EFFICIENCY.standing().value());
     }
 
     /**

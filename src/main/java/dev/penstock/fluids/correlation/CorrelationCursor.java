@@ -4,6 +4,7 @@ import dev.penstock.fluids.correlation.CorrelationFluid.Second;
 import dev.penstock.fluids.state.FluidCursor;
 import dev.penstock.fluids.state.FluidState;
 import dev.penstock.fluids.state.Phase;
+import dev.penstock.numerics.RootFinder;
 import java.util.OptionalDouble;
 
 /** A movable state of a {@link CorrelationFluid}; starts each search for a temperature at the last one. */
@@ -39,7 +40,14 @@ final class CorrelationCursor implements FluidCursor {
         setByNewton(p, Second.ENTROPY, s);
     }
 
-    /** Enthalpy and entropy rise with temperature, so Newton's method, kept within the range, finds the one temperature. */
+    private double value(double p, double t, Second second) {
+        return second == Second.ENTHALPY ? liquid.enthalpy(p, t) : liquid.entropy(p, t);
+    }
+
+    /**
+     * Enthalpy and entropy rise with temperature, so Newton's method, kept within the range, finds the one temperature. Near
+     * boiling a step may leave the liquid, where the relations bend the other way; then the liquid's range is bracketed.
+     */
     private void setByNewton(double p, Second second, double wanted) {
         fluid.requirePressure(p, second, wanted);
         double low = fluid.range().minimumTemperature();
@@ -47,9 +55,8 @@ final class CorrelationCursor implements FluidCursor {
         double t = Math.min(Math.max(temperature, low), high);
         for (int i = 0; i < MAXIMUM_STEPS; i++) {
             double slope = liquid.isobaricHeatCapacity(p, t);
-            double step = second == Second.ENTHALPY
-                    ? (wanted - liquid.enthalpy(p, t)) / slope
-                    : (wanted - liquid.entropy(p, t)) / slope * t;
+            double missing = wanted - value(p, t, second);
+            double step = second == Second.ENTHALPY ? missing / slope : missing / slope * t;
             double next = Math.min(Math.max(t + step, low), high);
             if (Math.abs(step) <= TOLERANCE * t) {
                 fluid.requireLiquid(p, next, second, wanted);
@@ -61,6 +68,14 @@ final class CorrelationCursor implements FluidCursor {
                 break;
             }
             t = next;
+        }
+        double top = fluid.hottestLiquid(p);
+        if (value(p, low, second) <= wanted && wanted <= value(p, top, second)) {
+            temperature = RootFinder.between(
+                            "temperature of a liquid", x -> value(p, x, second) - wanted, low, top, TOLERANCE)
+                    .value();
+            pressure = p;
+            return;
         }
         throw fluid.failure(
                 p, second, wanted, "no temperature from %.6g to %.6g K, its model's range, gives that", low, high);

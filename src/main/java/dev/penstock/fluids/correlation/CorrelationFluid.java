@@ -7,6 +7,7 @@ import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.state.FluidCursor;
 import dev.penstock.fluids.state.FluidRange;
 import dev.penstock.fluids.state.FluidState;
+import dev.penstock.numerics.RootFinder;
 import dev.penstock.provenance.ModelCard;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -239,6 +240,25 @@ public final class CorrelationFluid implements Fluid {
                     boils,
                     temperature);
         }
+    }
+
+    /** Highest temperature of the liquid at a pressure (K): where it boils, or the end of the range. */
+    double hottestLiquid(double pressure) {
+        double low = data.range.minimumTemperature();
+        double high = data.range.maximumTemperature();
+        if (data.vapourPressure.value(high) <= pressure) {
+            return high;
+        }
+        if (data.vapourPressure.value(low) >= pressure) {
+            return low;
+        }
+        return RootFinder.between(
+                        "boiling temperature of " + data.name,
+                        t -> Math.log(data.vapourPressure.value(t) / pressure),
+                        low,
+                        high,
+                        1e-12)
+                .value();
     }
 
     void requirePressure(double pressure, Second second, double value) {

@@ -14,7 +14,8 @@ import java.util.List;
 /** What a vehicle may say of its stages and boosters. */
 public final class StageInputs {
 
-    public static final Input<String> NAME = Input.text("name", "Name of the stage").follows("its number");
+    public static final Input<String> NAME =
+            Input.text("name", "Name of the stage").follows("its number");
     public static final Input<String> ENGINE = Input.text("engine", "Concept file of its engine, relative to this file")
             .example("\"../heron.toml\"");
     public static final Input<Double> DELTA_V_SHARE = Input.ratio(
@@ -32,7 +33,8 @@ public final class StageInputs {
                     Range.of(0.01, 50),
                     "Thrust over weight at ignition, as many engines as this takes")
             .computed("1.3 for the first stage, 0.8 above, " + Usual.COMMON);
-    public static final Input<Integer> ENGINES_OUT = Input.whole("engines_out", 0, 20, "Engines that may fail at ignition")
+    public static final Input<Integer> ENGINES_OUT = Input.whole(
+                    "engines_out", 0, 20, "Engines that may fail at ignition")
             .usual(Usual.of(0, "none", ""));
     public static final Input<Double> THRUST_TO_WEIGHT_ENGINE_OUT = Input.ratio(
                     "thrust_to_weight_engine_out",
@@ -76,7 +78,8 @@ public final class StageInputs {
     public static final Input<Double> ENTRY = Input.quantity(
                     "entry", Dimension.VELOCITY, BURNS, "Speed change that spares it heat and load")
             .follows(BY_MODE);
-    public static final Input<Double> LANDING = Input.quantity("landing", Dimension.VELOCITY, BURNS, "Speed change on landing")
+    public static final Input<Double> LANDING = Input.quantity(
+                    "landing", Dimension.VELOCITY, BURNS, "Speed change on landing")
             .follows(BY_MODE);
 
     public static final InputGroup RECOVERY =
@@ -86,7 +89,8 @@ public final class StageInputs {
 
     public static final Input<Boolean> COMMON_BULKHEAD = Input.flag("common_bulkhead", "Whether the tanks share a head")
             .usual(Usual.of(false, "two heads between them", ""));
-    public static final Input<Double> MASS = Input.quantity("mass", Dimension.MASS, Range.POSITIVE, "The whole dry mass")
+    public static final Input<Double> MASS = Input.quantity(
+                    "mass", Dimension.MASS, Range.POSITIVE, "The whole dry mass")
             .computed("line by line from how the stage is built");
     public static final Input<Double> STRUCTURAL_COEFFICIENT = Input.ratio(
                     "structural_coefficient", Range.of(0.001, 0.9), "Dry mass over dry mass and propellant")
@@ -97,7 +101,8 @@ public final class StageInputs {
     public static final Input<String> TANKS = Input.word(
                     "tanks", List.of("by-volume", "integral", "pressure-stabilized"), "How the tanks are built")
             .usual(Usual.of("by-volume", "mass by volume", ""));
-    public static final Input<TankMaterial> MATERIAL = Input.choice("material", TankMaterial.class, "Material of the tanks")
+    public static final Input<TankMaterial> MATERIAL = Input.choice(
+                    "material", TankMaterial.class, "Material of the tanks")
             .usual(Usual.common(TankMaterial.ALUMINIUM));
     public static final Input<String> PRESSURANT = Input.text(
                     "pressurant", "What keeps the tanks under pressure: a file in fluids, own-vapour or none")
@@ -128,7 +133,8 @@ public final class StageInputs {
                     Range.of(60, 1000),
                     "Temperature to which the pressurant is heated")
             .computed("it is not heated");
-    public static final Input<String> BOTTLE = Input.word("bottle", List.of("composite", "titanium"), "How bottles are built")
+    public static final Input<String> BOTTLE = Input.word(
+                    "bottle", List.of("composite", "titanium"), "How bottles are built")
             .usual(Usual.common("composite"));
 
     public static final InputGroup DRY_MASS = InputGroup.table(
@@ -154,7 +160,8 @@ public final class StageInputs {
 
     public static final Input<Integer> COUNT =
             Input.whole("count", 1, 12, "Number of boosters").usual(Usual.of(2, "a pair", ""));
-    public static final Input<Integer> BOOSTER_ENGINES = Input.whole("engines", 1, EngineCount.MOST, "Engines of each booster")
+    public static final Input<Integer> BOOSTER_ENGINES = Input.whole(
+                    "engines", 1, EngineCount.MOST, "Engines of each booster")
             .usual(Usual.of(1, "one", ""));
     public static final Input<Double> PROPELLANT = Input.quantity(
                     "propellant", Dimension.MASS, Range.POSITIVE, "Propellant loaded into each booster")

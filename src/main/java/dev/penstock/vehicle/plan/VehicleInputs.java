@@ -12,7 +12,8 @@ import java.util.List;
 /** Every input of a vehicle file, and of the table {@code [vehicle]} of a concept. */
 public final class VehicleInputs {
 
-    public static final Input<String> NAME = Input.text("name", "Name of the vehicle").example("\"New vehicle\"");
+    public static final Input<String> NAME =
+            Input.text("name", "Name of the vehicle").example("\"New vehicle\"");
     public static final Input<String> DESCRIPTION =
             Input.text("description", "What it is for").usual(Usual.of("", "", ""));
     public static final Input<Double> PAYLOAD = Input.quantity("payload", Dimension.MASS, Range.POSITIVE, "Payload")

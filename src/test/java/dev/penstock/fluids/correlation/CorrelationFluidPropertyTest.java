@@ -59,6 +59,17 @@ class CorrelationFluidPropertyTest {
         assertThat(fluid.atPressureEntropy(p, state.entropy()).temperature()).isCloseTo(t, within(1e-8 * t));
     }
 
+    /** Newton's steps from room temperature leave the liquid here; the state exists all the same. */
+    @Example
+    void aStateNearBoilingIsFoundFromItsEnthalpyAndEntropy() {
+        Fluid kerosene = LIBRARY.propellant("rp-1").fluid();
+        FluidState hot = kerosene.atPressureTemperature(465095.9181398995, 579.3217758609767);
+        assertThat(kerosene.atPressureEnthalpy(hot.pressure(), hot.enthalpy()).temperature())
+                .isCloseTo(hot.temperature(), within(1e-8 * hot.temperature()));
+        assertThat(kerosene.atPressureEntropy(hot.pressure(), hot.entropy()).temperature())
+                .isCloseTo(hot.temperature(), within(1e-8 * hot.temperature()));
+    }
+
     @Example
     void belowItsVapourPressureThereIsNoState() {
         Fluid tetroxide = LIBRARY.propellant("nitrogen-tetroxide").fluid();
