@@ -70,7 +70,7 @@ def install(folder, name, version):
     scratch = tempfile.mkdtemp(prefix=name + "-", dir=folder)
     try:
         command = [sys.executable, "-m", "pip", "install", "--quiet", "--disable-pip-version-check", "--no-input"]
-        command += ["--target", scratch, "%s==%s" % (name, version)]
+        command += ["--only-binary", ":all:", "--target", scratch, "%s==%s" % (name, version)]
         done = subprocess.run(command, stdout=subprocess.PIPE, stderr=subprocess.STDOUT, text=True, check=False)
         if done.returncode != 0:
             lines = [line for line in done.stdout.splitlines() if "ERROR" in line]

@@ -4,7 +4,9 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.javalin.http.Context;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -30,7 +32,7 @@ final class Body {
     static Body of(Context request) {
         byte[] bytes;
         try {
-            bytes = request.req().getInputStream().readNBytes(LARGEST + 1);
+            bytes = read(request.req().getInputStream());
         } catch (IOException e) {
             throw new Refusal(400, "the request broke off");
         }
@@ -46,6 +48,20 @@ final class Body {
             throw new Refusal(400, "the request is not JSON");
         }
         throw new Refusal(400, "the request is not a JSON object");
+    }
+
+    /** Reads it all, but neither more than is allowed nor for longer than anybody needs to send it. */
+    private static byte[] read(InputStream in) throws IOException {
+        long end = System.nanoTime() + Workbench.REQUEST_PATIENCE.toNanos();
+        ByteArrayOutputStream all = new ByteArrayOutputStream();
+        byte[] part = new byte[8192];
+        for (int n = in.read(part); n >= 0 && all.size() <= LARGEST; n = in.read(part)) {
+            all.write(part, 0, n);
+            if (System.nanoTime() - end > 0) {
+                throw new Refusal(408, "a request must be sent within " + Workbench.REQUEST_PATIENCE.toSeconds() + " s");
+            }
+        }
+        return all.toByteArray();
     }
 
     /**

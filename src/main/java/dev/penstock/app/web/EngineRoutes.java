@@ -15,7 +15,7 @@ import dev.penstock.study.VehicleRuns;
 import dev.penstock.vehicle.plan.VehiclePlan;
 import dev.penstock.vehicle.reading.VehicleReader;
 import dev.penstock.vehicle.stage.VehicleSizing;
-import io.javalin.Javalin;
+import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -55,21 +55,21 @@ final class EngineRoutes {
         this.software = software;
     }
 
-    void addTo(Javalin server) {
-        server.get(
+    void addTo(RoutesConfig routes) {
+        routes.get(
                 "/api/files",
                 request -> Workbench.json(
                         request, Map.of("concepts", workspace.concepts(), "vehicles", workspace.vehicles())));
-        server.get("/api/file", this::open);
-        server.post("/api/inputs", this::inputs);
-        server.post("/api/balance", this::balance);
-        server.post("/api/flow", request -> answer(request, EngineAnswer::flow));
-        server.post("/api/charts", request -> answer(request, EngineAnswer::charts));
-        server.post("/api/cooling", request -> answer(request, EngineAnswer::cooling));
-        server.post("/api/why", this::why);
-        server.post("/api/report", this::report);
-        server.post("/api/text", this::text);
-        server.post("/api/save", this::save);
+        routes.get("/api/file", this::open);
+        routes.post("/api/inputs", this::inputs);
+        routes.post("/api/balance", this::balance);
+        routes.post("/api/flow", request -> answer(request, EngineAnswer::flow));
+        routes.post("/api/charts", request -> answer(request, EngineAnswer::charts));
+        routes.post("/api/cooling", request -> answer(request, EngineAnswer::cooling));
+        routes.post("/api/why", this::why);
+        routes.post("/api/report", this::report);
+        routes.post("/api/text", this::text);
+        routes.post("/api/save", this::save);
     }
 
     private void open(Context request) {

@@ -2,7 +2,7 @@ package dev.penstock.app.web;
 
 import dev.penstock.errors.PenstockException;
 import dev.penstock.numerics.Cancellation;
-import io.javalin.Javalin;
+import io.javalin.config.RoutesConfig;
 import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -95,11 +95,11 @@ final class Jobs<T> implements AutoCloseable {
     }
 
     /** Lets a page ask how far a job is, and stop it. */
-    void addTo(Javalin server, String path) {
-        server.get(
+    void addTo(RoutesConfig routes, String path) {
+        routes.get(
                 path + "/{id}",
                 request -> Workbench.json(request, job(request.pathParam("id")).state()));
-        server.post(path + "/{id}/stop", request -> {
+        routes.post(path + "/{id}/stop", request -> {
             job(request.pathParam("id")).cancel();
             Workbench.json(request, Map.of());
         });

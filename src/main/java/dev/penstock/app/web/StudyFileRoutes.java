@@ -2,7 +2,7 @@ package dev.penstock.app.web;
 
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.study.StudyFile;
-import io.javalin.Javalin;
+import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -23,10 +23,10 @@ final class StudyFileRoutes {
         this.workspace = workspace;
     }
 
-    void addTo(Javalin server) {
-        server.get("/api/studies", this::list);
-        server.get("/api/study", this::open);
-        server.post("/api/study", this::save);
+    void addTo(RoutesConfig routes) {
+        routes.get("/api/studies", this::list);
+        routes.get("/api/study", this::open);
+        routes.post("/api/study", this::save);
     }
 
     /** Names the studies that can be read; one that cannot is named with its problem when it is opened. */

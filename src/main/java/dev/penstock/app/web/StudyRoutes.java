@@ -12,7 +12,7 @@ import dev.penstock.reports.text.JsonText;
 import dev.penstock.study.Axis;
 import dev.penstock.study.Measure;
 import dev.penstock.study.Sweep;
-import io.javalin.Javalin;
+import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -37,16 +37,16 @@ final class StudyRoutes {
         this.sweeps = sweeps;
     }
 
-    void addTo(Javalin server) {
-        server.post("/api/together", this::together);
-        server.post("/api/sweep", this::start);
-        sweeps.addTo(server, "/api/sweep");
-        server.get("/api/sweep/{id}/charts", this::charts);
-        server.get("/api/sweep/{id}/table.csv", request -> {
+    void addTo(RoutesConfig routes) {
+        routes.post("/api/together", this::together);
+        routes.post("/api/sweep", this::start);
+        sweeps.addTo(routes, "/api/sweep");
+        routes.get("/api/sweep/{id}/charts", this::charts);
+        routes.get("/api/sweep/{id}/table.csv", request -> {
             download(request, "sweep.csv");
             request.contentType("text/csv;charset=utf-8").result(new SweepView(result(request)).csv());
         });
-        server.get("/api/sweep/{id}/table.json", request -> {
+        routes.get("/api/sweep/{id}/table.json", request -> {
             download(request, "sweep.json");
             request.contentType("application/json;charset=utf-8")
                     .result(JsonText.of(new SweepView(result(request)).json()));

@@ -2,7 +2,7 @@ package dev.penstock.app.web;
 
 import dev.penstock.study.Axis;
 import dev.penstock.study.Sweep;
-import io.javalin.Javalin;
+import io.javalin.config.RoutesConfig;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -64,8 +64,8 @@ final class SweepJobs implements AutoCloseable {
         }
     }
 
-    void addTo(Javalin server, String path) {
-        jobs.addTo(server, path);
+    void addTo(RoutesConfig routes, String path) {
+        jobs.addTo(routes, path);
     }
 
     Sweep.Result result(String id) {

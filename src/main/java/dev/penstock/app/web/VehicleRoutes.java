@@ -17,7 +17,7 @@ import dev.penstock.vehicle.ascent.AscentResult;
 import dev.penstock.vehicle.plan.VehiclePlan;
 import dev.penstock.vehicle.reading.VehicleReader;
 import dev.penstock.vehicle.stage.VehicleSizing;
-import io.javalin.Javalin;
+import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -73,22 +73,22 @@ final class VehicleRoutes implements AutoCloseable {
         this.flights = new Jobs<>("flight", longest);
     }
 
-    void addTo(Javalin server) {
-        server.post("/api/vehicle", request -> {
+    void addTo(RoutesConfig routes) {
+        routes.post("/api/vehicle", request -> {
             Body body = Body.of(request);
             Workbench.json(request, sized(body).answer());
         });
-        server.post("/api/vehicle/why", request -> {
+        routes.post("/api/vehicle/why", request -> {
             Body body = Body.of(request);
             Sized sized = flownOrSized(body);
             Trail trail = VehicleTrail.of(sized.sizing(), sized.flight(), sized.engines());
             Workbench.json(request, EngineRoutes.step(trail, sized.sizing().warnings(), body.text("path")));
         });
-        server.post("/api/vehicle/report", this::report);
-        server.post("/api/vehicle/save", this::save);
-        server.post("/api/flight", this::fly);
-        flights.addTo(server, "/api/flight");
-        server.get(
+        routes.post("/api/vehicle/report", this::report);
+        routes.post("/api/vehicle/save", this::save);
+        routes.post("/api/flight", this::fly);
+        flights.addTo(routes, "/api/flight");
+        routes.get(
                 "/api/flight/{id}/result",
                 request -> Workbench.json(
                         request, flights.result(request.pathParam("id")).answer()));

@@ -9,6 +9,7 @@ import dev.penstock.reports.text.Software;
 import dev.penstock.study.EngineRuns;
 import dev.penstock.study.Sweep;
 import io.javalin.Javalin;
+import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -17,6 +18,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
+import org.eclipse.jetty.server.HttpConfiguration;
+import org.eclipse.jetty.server.HttpConnectionFactory;
+import org.eclipse.jetty.server.Server;
+import org.eclipse.jetty.server.ServerConnector;
 
 /** The running workbench: a server for one person's browser, on the loopback interface only. */
 public final class Workbench implements AutoCloseable {
@@ -27,6 +32,8 @@ public final class Workbench implements AutoCloseable {
 
     private static final String JSON = "application/json;charset=utf-8";
     private static final int WORKERS = 2;
+    /** How long a request may keep the server waiting for its next bytes, and for all of them. */
+    static final Duration REQUEST_PATIENCE = Duration.ofSeconds(5);
     private static final int LONG_WORK = 20;
 
     private final Javalin server;
@@ -66,20 +73,32 @@ public final class Workbench implements AutoCloseable {
         Duration longest = settings.patience().multipliedBy(LONG_WORK);
         sweeps = new SweepJobs(new Sweep(runs), longest);
         Shelf shelf = new Shelf();
-        server = Javalin.create(config -> {
-            config.showJavalinBanner = false;
-            config.startupWatcherEnabled = false;
-        });
-        server.before(gate::check);
-        pages(new Site());
         engines = new EngineRoutes(workspace, reader, desk, shelf, settings.software());
-        engines.addTo(server);
-        new StudyRoutes(workspace, reader, desk, sweeps).addTo(server);
-        new StudyFileRoutes(workspace).addTo(server);
         vehicles = new VehicleRoutes(workspace, reader, desk, shelf, settings.software(), longest);
-        vehicles.addTo(server);
-        server.get("/shown/{id}", shelf::show);
-        failures(settings.defects());
+        server = Javalin.create(config -> {
+            config.startup.showJavalinBanner = false;
+            config.startup.showOldJavalinVersionWarning = false;
+            config.startup.startupWatcherEnabled = false;
+            config.jetty.addConnector((jetty, http) -> connector(jetty, http, settings.port()));
+            RoutesConfig routes = config.routes;
+            routes.before(gate::check);
+            pages(new Site(), routes);
+            engines.addTo(routes);
+            new StudyRoutes(workspace, reader, desk, sweeps).addTo(routes);
+            new StudyFileRoutes(workspace).addTo(routes);
+            vehicles.addTo(routes);
+            routes.get("/shown/{id}", shelf::show);
+            failures(settings.defects(), routes);
+        });
+    }
+
+    /** Who begins a request and does not send the rest of it loses the connection; an answer may take longer. */
+    private static ServerConnector connector(Server jetty, HttpConfiguration http, int port) {
+        ServerConnector connector = new ServerConnector(jetty, new HttpConnectionFactory(http));
+        connector.setHost(LOOPBACK);
+        connector.setPort(port);
+        connector.setIdleTimeout(REQUEST_PATIENCE.toMillis());
+        return connector;
     }
 
     /**
@@ -88,7 +107,7 @@ public final class Workbench implements AutoCloseable {
      */
     public static Workbench start(Settings settings) {
         Workbench workbench = new Workbench(settings);
-        workbench.server.start(LOOPBACK, settings.port());
+        workbench.server.start();
         return workbench;
     }
 
@@ -111,9 +130,9 @@ public final class Workbench implements AutoCloseable {
         return engines.balances();
     }
 
-    private void pages(Site site) {
+    private void pages(Site site, RoutesConfig routes) {
         for (Site.Page page : Site.PAGES) {
-            server.get(page.path(), request -> {
+            routes.get(page.path(), request -> {
                 if (request.queryParam("token") == null) {
                     request.contentType(HTML).result(site.html(page));
                 } else {
@@ -122,21 +141,21 @@ public final class Workbench implements AutoCloseable {
                 }
             });
         }
-        server.get("/workbench.css", request -> request.contentType("text/css;charset=utf-8")
+        routes.get("/workbench.css", request -> request.contentType("text/css;charset=utf-8")
                 .result(site.style()));
-        server.get("/script/{name}", request -> request.contentType("text/javascript;charset=utf-8")
+        routes.get("/script/{name}", request -> request.contentType("text/javascript;charset=utf-8")
                 .result(site.script(request.pathParam("name"))
                         .orElseThrow(() -> new Refusal(404, "there is no such script"))));
-        server.get("/favicon.ico", request -> request.status(204));
+        routes.get("/favicon.ico", request -> request.status(204));
     }
 
-    private void failures(Consumer<Throwable> defects) {
-        server.exception(Refusal.class, (refusal, request) -> {
+    private static void failures(Consumer<Throwable> defects, RoutesConfig routes) {
+        routes.exception(Refusal.class, (refusal, request) -> {
             Map<String, Object> map = new LinkedHashMap<>(refusal.details());
             map.put("problems", List.of(refusal.getMessage()));
             json(request.status(refusal.status()), map);
         });
-        server.exception(
+        routes.exception(
                 InvalidInput.class,
                 (e, request) -> json(
                         request.status(422),
@@ -149,16 +168,16 @@ public final class Workbench implements AutoCloseable {
                                 e.problems().stream()
                                         .map(InvalidInput.Problem::key)
                                         .toList())));
-        server.exception(
+        routes.exception(
                 PenstockException.class,
                 (e, request) -> json(request.status(422), Map.of("problems", List.of(e.getMessage()))));
-        server.exception(Exception.class, (e, request) -> {
+        routes.exception(Exception.class, (e, request) -> {
             defects.accept(e);
             json(
                     request.status(500),
                     Map.of("problems", List.of("this is a defect of Penstock; the terminal shows its trace")));
         });
-        server.error(404, request -> {
+        routes.error(404, request -> {
             if (!JSON.equals(request.res().getContentType())) {
                 request.contentType("text/plain;charset=utf-8").result("there is nothing at this address");
             }

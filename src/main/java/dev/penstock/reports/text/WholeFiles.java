@@ -1,18 +1,23 @@
 package dev.penstock.reports.text;
 
 import dev.penstock.errors.InvalidInput;
+import java.io.File;
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
  * Files that appear whole or not at all: every one is written beside its place under a temporary name, and moved into
- * place only when all are complete. A reader never sees half a page; a failure leaves the old files.
+ * place only when all are complete. A reader never sees half a page; a failure leaves the old files. When they are written,
+ * they are on the disk: a power cut afterwards takes nothing back.
  */
 public final class WholeFiles {
 
@@ -41,17 +46,38 @@ public final class WholeFiles {
             for (Map.Entry<String, byte[]> entry : contents.entrySet()) {
                 Path draft = Files.createTempFile(folder, "." + entry.getKey() + ".", ".part");
                 waiting.put(draft, folder.resolve(entry.getKey()));
-                Files.write(draft, entry.getValue());
+                writeThrough(draft, entry.getValue());
                 readableByOthers(draft);
             }
             for (Map.Entry<Path, Path> entry : waiting.entrySet()) {
                 move(entry.getKey(), entry.getValue());
             }
+            keep(folder);
         } catch (IOException e) {
             throw new InvalidInput(
                     "", "folder", folder.toString(), "it must be a folder that can be written (" + e + ")");
         } finally {
             waiting.keySet().forEach(WholeFiles::discard);
+        }
+    }
+
+    /** Returns when the bytes are on the disk, not only in the memory of the machine. */
+    private static void writeThrough(Path file, byte[] bytes) throws IOException {
+        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
+            ByteBuffer left = ByteBuffer.wrap(bytes);
+            while (left.hasRemaining()) {
+                channel.write(left);
+            }
+            channel.force(true);
+        }
+    }
+
+    /** The new names are on the disk too. Windows opens no folders, and needs none of this. */
+    private static void keep(Path folder) throws IOException {
+        if (File.separatorChar == '/') {
+            try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+                channel.force(true);
+            }
         }
     }
 

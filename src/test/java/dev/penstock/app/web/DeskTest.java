@@ -5,10 +5,13 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.input.HomeFolder;
+import dev.penstock.numerics.RootFinder;
 import dev.penstock.study.EngineRuns;
 import java.time.Duration;
+import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class DeskTest {
@@ -80,6 +83,58 @@ class DeskTest {
             assertThatThrownBy(() -> desk.draw("page", 1, () -> "old"))
                     .isInstanceOfSatisfying(
                             Refusal.class, r -> assertThat(r.details()).containsKey("superseded"));
+        }
+    }
+
+    @Test
+    void workWhoseTimeRanOutGivesItsThreadBack() {
+        try (Desk desk = desk(1, Duration.ofMillis(500))) {
+            assertThatThrownBy(() -> desk.ask("page", 1, study -> solveForEver()))
+                    .isInstanceOfSatisfying(
+                            Refusal.class, r -> assertThat(r.status()).isEqualTo(504));
+            assertThat(desk.<String>ask("page", 2, study -> "next")).isEqualTo("next");
+        }
+    }
+
+    @Test
+    void aNewerQuestionStopsTheOneItReplaces() {
+        CountDownLatch begun = new CountDownLatch(1);
+        try (Desk desk = desk(1, Duration.ofSeconds(60))) {
+            CompletableFuture<String> old = CompletableFuture.supplyAsync(() -> desk.ask("page", 1, study -> {
+                begun.countDown();
+                return solveForEver();
+            }));
+            await(begun);
+            assertThat(desk.<String>ask("page", 2, study -> "new")).isEqualTo("new");
+            assertThatThrownBy(old::join).hasCauseInstanceOf(Refusal.class);
+        }
+    }
+
+    @Test
+    void onePageCannotTakeAllThreads() {
+        CountDownLatch go = new CountDownLatch(1);
+        CountDownLatch begun = new CountDownLatch(1);
+        try (Desk desk = desk(2, Duration.ofSeconds(60))) {
+            List<CompletableFuture<String>> greedy = IntStream.range(0, 4)
+                    .mapToObj(i -> CompletableFuture.supplyAsync(
+                            () -> desk.ask("", 0, study -> {
+                                begun.countDown();
+                                return await(go);
+                            }),
+                            task -> new Thread(task).start()))
+                    .toList();
+            await(begun);
+            assertThat(desk.<String>ask("other page", 1, study -> "mine")).isEqualTo("mine");
+            assertThat(greedy).noneMatch(CompletableFuture::isDone);
+            go.countDown();
+            greedy.forEach(CompletableFuture::join);
+        }
+    }
+
+    /** A root search that has no end of its own, as a solver that is far from its answer. */
+    private static String solveForEver() {
+        while (true) {
+            RootFinder.between("x", x -> x, -1, 2, 1e-12);
         }
     }
 
