@@ -61,7 +61,7 @@ class ArchitectureTest {
             "chamber", List.of("flow", "atmosphere", "design", "contour", "loss", ""),
             "cooling", List.of("coolant", "wall", "gas", "design", "march", "jacket", "search", "protection"),
             "turbomachinery", List.of("speed", "pump", "turbine", "shaft", "electric", "start", "feed", "mass"),
-            "cycles", List.of("concept", "sheet", "arrangements", "reading", "solving", "questions", "trail"),
+            "cycles", List.of("concept", "origin", "sheet", "arrangements", "reading", "solving", "questions", "trail"),
             "vehicle", List.of("engine", "mass", "ascent", "plan", "stage", "", "reading", "trade"),
             "reports",
                     List.of(

@@ -36,9 +36,10 @@ public final class ChamberTrail {
     /**
      * @param chamber thrust chamber
      * @param gas path of the station of the chamber gas
+     * @param size what the concept asks of the engine's size, and what others give of it
      * @param given paths of concept inputs that fix its shape and efficiencies
      */
-    public void chamber(ChamberPerformance chamber, String gas, List<String> given) {
+    public void chamber(ChamberPerformance chamber, String gas, Size size, List<String> given) {
         put(
                 "chamber.ideal_characteristic_velocity_m_s",
                 chamber.ideal().characteristicVelocity(),
@@ -71,19 +72,7 @@ public final class ChamberTrail {
                 "m/s",
                 DELIVERED,
                 join(List.of("chamber.ideal_vacuum_impulse_m_s"), factors));
-        put("chamber.mass_flow_kg_s", chamber.massFlow(), "kg/s", THROAT, List.of(gas + ".mass_flow_kg_s"));
-        put(
-                "chamber.vacuum_thrust_N",
-                chamber.vacuumThrust(),
-                "N",
-                DELIVERED,
-                List.of("chamber.mass_flow_kg_s", "chamber.vacuum_impulse_m_s"));
-        put(
-                "chamber.throat_area_m2",
-                chamber.throatArea(),
-                "m²",
-                THROAT,
-                List.of("chamber.mass_flow_kg_s", "chamber.characteristic_velocity_m_s", gas + ".pressure_Pa"));
+        size(chamber, gas, size);
         put(
                 "chamber.exit_area_m2",
                 chamber.exitArea(),
@@ -95,7 +84,7 @@ public final class ChamberTrail {
                 chamber.vacuumThrustCoefficient(),
                 "",
                 DELIVERED,
-                List.of("chamber.vacuum_thrust_N", "chamber.throat_area_m2", gas + ".pressure_Pa"));
+                List.of("chamber.vacuum_impulse_m_s", "chamber.characteristic_velocity_m_s"));
         put(
                 "chamber.length_m",
                 chamber.contour().chamberLength(),
@@ -108,6 +97,37 @@ public final class ChamberTrail {
                 "m",
                 ContourBuilder.CARD,
                 join(List.of("chamber.throat_area_m2", "chamber.area_ratio"), given));
+    }
+
+    /**
+     * What an engine's size follows from.
+     *
+     * @param throat paths of a throat that is given; empty if it follows from thrust
+     * @param thrust paths of the thrust asked for, and of what else gives thrust
+     */
+    public record Size(List<String> throat, List<String> thrust) {}
+
+    /** A given throat passes what it must; else the flow follows from thrust and the throat from the flow. */
+    private void size(ChamberPerformance chamber, String gas, Size size) {
+        List<String> choked = List.of("chamber.characteristic_velocity_m_s", gas + ".pressure_Pa");
+        List<String> area = List.of("chamber.throat_area_m2");
+        List<String> flow = List.of("chamber.mass_flow_kg_s");
+        List<String> impulse = List.of("chamber.vacuum_impulse_m_s");
+        List<String> thrust = List.of("chamber.vacuum_thrust_N");
+        boolean given = !size.throat().isEmpty();
+        put("chamber.throat_area_m2", chamber.throatArea(), "m²", THROAT, given ? size.throat() : join(flow, choked));
+        put(
+                "chamber.mass_flow_kg_s",
+                chamber.massFlow(),
+                "kg/s",
+                given ? THROAT : DELIVERED,
+                given ? join(area, choked) : join(thrust, impulse));
+        put(
+                "chamber.vacuum_thrust_N",
+                chamber.vacuumThrust(),
+                "N",
+                DELIVERED,
+                given ? join(flow, impulse) : size.thrust());
     }
 
     /**

@@ -2,6 +2,7 @@ package dev.penstock.combustion;
 
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.errors.Require;
+import dev.penstock.provenance.ModelCard;
 import dev.penstock.quantities.Constants;
 
 /**
@@ -53,6 +54,11 @@ public final class EmpiricalWorkingFluid implements WorkingFluid {
     @Override
     public String description() {
         return description;
+    }
+
+    @Override
+    public ModelCard model() {
+        return MeasuredGeneratorGas.CARD;
     }
 
     @Override

@@ -2,6 +2,7 @@ package dev.penstock.combustion;
 
 import dev.penstock.combustion.equilibrium.EquilibriumSolver;
 import dev.penstock.combustion.equilibrium.Reactants;
+import dev.penstock.provenance.ModelCard;
 
 /**
  * Burnt gas that stays in chemical equilibrium as it expands. Several such fluids may share a solver; each question starts
@@ -24,6 +25,11 @@ public final class EquilibriumWorkingFluid implements WorkingFluid {
     @Override
     public String description() {
         return "burnt gas of " + reactants.names(" and ") + " in chemical equilibrium";
+    }
+
+    @Override
+    public ModelCard model() {
+        return EquilibriumSolver.CARD;
     }
 
     @Override

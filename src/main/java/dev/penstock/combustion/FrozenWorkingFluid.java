@@ -1,6 +1,8 @@
 package dev.penstock.combustion;
 
+import dev.penstock.combustion.equilibrium.EquilibriumSolver;
 import dev.penstock.combustion.equilibrium.FrozenGas;
+import dev.penstock.provenance.ModelCard;
 
 /**
  * Burnt or decomposed gas whose composition does not change as it expands. Every search starts at the temperature that the
@@ -11,12 +13,23 @@ public final class FrozenWorkingFluid implements WorkingFluid {
     private final FrozenGas gas;
     private final String description;
     private final double start;
+    private final ModelCard model;
 
     /**
      * @param gas the gas; moved by every question put to this fluid, and by nothing else from now on
      * @param description what it is, for reports
      */
     public FrozenWorkingFluid(FrozenGas gas, String description) {
+        this(gas, description, EquilibriumSolver.CARD);
+    }
+
+    /**
+     * @param gas the gas
+     * @param description what it is, for reports
+     * @param model the model that its composition comes from
+     */
+    public FrozenWorkingFluid(FrozenGas gas, String description, ModelCard model) {
+        this.model = model;
         this.gas = gas;
         this.description = description;
         this.start = gas.temperature();
@@ -25,6 +38,11 @@ public final class FrozenWorkingFluid implements WorkingFluid {
     @Override
     public String description() {
         return description;
+    }
+
+    @Override
+    public ModelCard model() {
+        return model;
     }
 
     @Override

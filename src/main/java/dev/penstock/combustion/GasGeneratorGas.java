@@ -95,7 +95,7 @@ public final class GasGeneratorGas {
         FrozenGas gas = HydrazineDecomposition.decompose(library, dissociation, reactants.enthalpy(), pressure);
         String text = String.format(
                 Locale.ROOT, "%s, ammonia %.0f %% dissociated", reactants.names(" with "), 100 * dissociation);
-        FrozenWorkingFluid fluid = new FrozenWorkingFluid(gas, text);
+        FrozenWorkingFluid fluid = new FrozenWorkingFluid(gas, text, HydrazineDecomposition.CARD);
         WorkingState inlet = fluid.atPressureEnthalpy(pressure, reactants.enthalpy());
         return new TurbineGas(fluid, inlet, gas.molarMass(), GasModel.EMPIRICAL, List.of());
     }

@@ -2,6 +2,7 @@ package dev.penstock.combustion;
 
 import dev.penstock.fluids.Propellant;
 import dev.penstock.fluids.state.FluidState;
+import dev.penstock.provenance.ModelCard;
 
 /**
  * A heated propellant that drives a turbine unburnt, with the properties of the real fluid and enthalpies relative to the
@@ -19,6 +20,11 @@ public final class RealFluidWorkingFluid implements WorkingFluid {
     @Override
     public String description() {
         return "heated " + propellant.fluid().name() + ", real fluid";
+    }
+
+    @Override
+    public ModelCard model() {
+        return propellant.fluid().model();
     }
 
     @Override

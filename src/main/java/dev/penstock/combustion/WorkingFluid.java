@@ -1,5 +1,7 @@
 package dev.penstock.combustion;
 
+import dev.penstock.provenance.ModelCard;
+
 /**
  * Whatever drives a turbine: burnt gas in equilibrium or frozen, an empirical gas, or a heated real fluid. Enthalpies are
  * absolute (relative to the elements at 298.15 K), so that an energy audit can add them up.
@@ -8,6 +10,9 @@ public interface WorkingFluid {
 
     /** @return what the gas is and how it is modelled, for reports */
     String description();
+
+    /** @return the model that its states come from */
+    ModelCard model();
 
     /**
      * @param pressure absolute pressure (Pa)

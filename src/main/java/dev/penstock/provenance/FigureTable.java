@@ -228,7 +228,7 @@ public final class FigureTable<T> {
     }
 
     /**
-     * Records every number that has an origin, of a thing and its parts.
+     * Records every number that has an origin, of a thing and its parts. What the calculation wrote down itself stands.
      *
      * @param thing a thing
      * @param at where it stands
@@ -239,13 +239,12 @@ public final class FigureTable<T> {
             @Override
             public <C> void visit(FigureTable<C> table, C part, Place place) {
                 for (Figure<C> figure : table.figures()) {
-                    figure.number(part).ifPresent(value -> figure.origin(part, place)
-                            .ifPresent(origin -> trail.record(
-                                    place.own(figure.key()),
-                                    value,
-                                    figure.notation(part).siUnit(),
-                                    origin.model(),
-                                    origin.inputs().toArray(String[]::new))));
+                    String path = place.own(figure.key());
+                    if (!trail.has(path)) {
+                        figure.number(part).ifPresent(value -> figure.origin(part, place)
+                                .ifPresent(origin -> trail.record(
+                                        path, value, figure.notation(part).siUnit(), origin)));
+                    }
                 }
             }
         });

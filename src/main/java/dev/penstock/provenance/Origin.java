@@ -1,17 +1,33 @@
 package dev.penstock.provenance;
 
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Where one value comes from.
  *
  * @param model model that made it
- * @param inputs paths of the values that went in
+ * @param inputs paths of the values that went in, what decides first
  */
 public record Origin(ModelCard model, List<String> inputs) {
 
     public Origin {
         inputs = List.copyOf(inputs);
+    }
+
+    /**
+     * @param model model that made the value
+     * @param parts lists of paths of the values that went in
+     * @return the origin with each path once
+     */
+    @SafeVarargs
+    public static Origin of(ModelCard model, List<String>... parts) {
+        Set<String> all = new LinkedHashSet<>();
+        for (List<String> part : parts) {
+            all.addAll(part);
+        }
+        return new Origin(model, List.copyOf(all));
     }
 
     /**

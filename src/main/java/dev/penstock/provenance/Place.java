@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Where a thing stands in a result: its own path, and the paths of those around it that it is made from. Immutable.
@@ -20,8 +21,6 @@ public final class Place {
         GAS,
         /** stations at the tanks */
         TANKS,
-        /** boost pumps that liquid from behind this pump drives */
-        DRIVE,
         /** pumps on a shaft */
         PUMPS,
         /** turbines on a shaft */
@@ -124,13 +123,13 @@ public final class Place {
     /**
      * A source among what people state.
      *
-     * @param words words that the last part of an input's key may have; none for every input that belongs here
+     * @param keys last parts of inputs' keys; none for every input that belongs here
      * @return paths of those inputs, at any place
      */
-    public static Source given(String... words) {
+    public static Source given(String... keys) {
+        Set<String> wanted = Set.of(keys);
         return at -> at.all(Role.GIVEN).stream()
-                .filter(path -> words.length == 0
-                        || java.util.Arrays.stream(words).anyMatch(path.substring(path.lastIndexOf('.'))::contains))
+                .filter(path -> keys.length == 0 || wanted.contains(path.substring(path.lastIndexOf('.') + 1)))
                 .toList();
     }
 

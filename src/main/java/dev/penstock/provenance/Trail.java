@@ -47,6 +47,16 @@ public final class Trail {
     }
 
     /**
+     * @param path dotted path of the value
+     * @param value the value, SI
+     * @param unit SI unit as text
+     * @param origin model and paths of the values that went in
+     */
+    public void record(String path, double value, String unit, Origin origin) {
+        entries.put(path, new Entry(path, value, unit, origin.model(), origin.inputs()));
+    }
+
+    /**
      * Records a value that comes from outside the calculation and hands it back.
      *
      * @param path dotted path of the value
@@ -65,6 +75,11 @@ public final class Trail {
                 "as its origin says",
                 List.of(source));
         return record(path, value, unit, card);
+    }
+
+    /** @param entry a value that a calculation wrote down */
+    public void add(Entry entry) {
+        entries.put(entry.path(), entry);
     }
 
     /**

@@ -1,7 +1,7 @@
 package dev.penstock.study;
 
+import dev.penstock.cycles.origin.Definitions;
 import dev.penstock.cycles.sheet.EngineBalance;
-import dev.penstock.cycles.trail.Definitions;
 import dev.penstock.provenance.Figure;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.provenance.Trail;

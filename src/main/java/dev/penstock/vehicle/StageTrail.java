@@ -1,6 +1,6 @@
 package dev.penstock.vehicle;
 
-import dev.penstock.cycles.trail.Definitions;
+import dev.penstock.cycles.origin.Definitions;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.provenance.Trail;
 import dev.penstock.vehicle.mass.FeedLines;

@@ -2,7 +2,9 @@ package dev.penstock.turbomachinery;
 
 import dev.penstock.combustion.WorkingFluid;
 import dev.penstock.combustion.WorkingState;
+import dev.penstock.provenance.ModelCard;
 import dev.penstock.quantities.Constants;
+import java.util.List;
 
 /** Gas of constant heat capacity, for worked examples that assume one. Enthalpy zero at 0 K, entropy zero at 1 K and 1 Pa. */
 public record PerfectGas(double heatCapacity, double gamma) implements WorkingFluid {
@@ -18,6 +20,11 @@ public record PerfectGas(double heatCapacity, double gamma) implements WorkingFl
     @Override
     public String description() {
         return "perfect gas";
+    }
+
+    @Override
+    public ModelCard model() {
+        return new ModelCard("test.perfect-gas", "Perfect gas", "p = ρ R T", "tests", "exact", List.of("definition"));
     }
 
     @Override

@@ -1,13 +1,11 @@
 package dev.penstock.app.web;
 
 import dev.penstock.cooling.jacket.JacketResult;
-import dev.penstock.cycles.sheet.Component;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.Warning;
 import dev.penstock.input.InputValue;
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.LimitCheck;
-import dev.penstock.provenance.Trail;
 import dev.penstock.reports.chart.Figure;
 import dev.penstock.reports.engine.EngineCharts;
 import dev.penstock.reports.table.EngineTables;
@@ -19,7 +17,6 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -137,47 +134,16 @@ final class EngineAnswer {
                 .toList()) {
             Map<String, Object> map = new LinkedHashMap<>();
             map.put("name", Figures.limitName(l.name()));
-            String path = "limits." + Trail.slug(l.name());
+            String path = l.path();
             map.put("value", new Cell(Figures.withUnit(l.value(), l.unit()), path + ".value").map());
             map.put("bound", new Cell(Figures.bound(l), path + ".limit").map());
             map.put("margin", new Cell(Figures.margin(l.margin()), path + ".margin").map());
             map.put("met", l.met());
             map.put("source", l.source());
-            component(balance.components(), l.name()).ifPresent(id -> map.put("component", id));
+            balance.origins().place(l.owner()).ifPresent(place -> map.put("component", place.component()));
             limits.add(map);
         }
         return limits;
-    }
-
-    /**
-     * @param components components of the engine
-     * @param limit dotted name of a limit, for example "fuel pump.tip_speed"
-     * @return id of the component where it applies
-     */
-    static Optional<String> component(List<Component> components, String limit) {
-        String[] words = limit.toLowerCase(java.util.Locale.ROOT).split("[^a-z]+");
-        List<String> all = List.of(words);
-        Optional<Component> best = Optional.empty();
-        int most = 0;
-        for (Component component : components) {
-            List<String> own = List.of((component.id() + " " + component.label())
-                    .toLowerCase(java.util.Locale.ROOT)
-                    .split("[^a-z]+"));
-            boolean named = limit.startsWith(component.label() + ".");
-            int shared = named ? words.length : 0;
-            for (String word : all) {
-                String singular = word.endsWith("s") ? word.substring(0, word.length() - 1) : word;
-                String place = singular.equals("wall") || singular.equals("cooling") ? "jacket" : singular;
-                if (own.contains(word) || own.contains(place)) {
-                    shared++;
-                }
-            }
-            if (shared > most) {
-                most = shared;
-                best = Optional.of(component);
-            }
-        }
-        return best.map(Component::id);
     }
 
     /**

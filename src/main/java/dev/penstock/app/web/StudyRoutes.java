@@ -4,7 +4,6 @@ import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.reading.ConceptReader;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.PenstockException;
-import dev.penstock.provenance.Trail;
 import dev.penstock.reports.study.SweepCharts;
 import dev.penstock.reports.study.SweepView;
 import dev.penstock.reports.text.Figures;
@@ -96,7 +95,7 @@ final class StudyRoutes {
             map.put("met", limit.met());
             map.put("limit", Figures.limitName(limit.name()));
             String text = Figures.withUnit(limit.value(), limit.unit()) + ", " + Figures.bound(limit);
-            map.put("binding", new Cell(text, "limits." + Trail.slug(limit.name()) + ".margin").map());
+            map.put("binding", new Cell(text, limit.path() + ".margin").map());
         });
     }
 

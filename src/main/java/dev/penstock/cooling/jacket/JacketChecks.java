@@ -36,6 +36,9 @@ final class JacketChecks {
         this.walls = walls;
     }
 
+    /** Name of the jacket in limits. */
+    private static final String JACKET = "cooling";
+
     List<LimitCheck> of(
             ChannelGrid channels,
             List<JacketStation> stations,
@@ -57,7 +60,8 @@ final class JacketChecks {
     private void temperatures(List<JacketStation> stations) {
         JacketLimits own = run.question.design().limits();
         checks.add(LimitCheck.atMost(
-                "cooling.wall_temperature",
+                JacketLimit.WALL_TEMPERATURE,
+                JACKET,
                 most(stations, JacketStation::gasSideWallTemperature),
                 own.wallTemperature().orElse(run.material.maximumTemperature()),
                 "K",
@@ -66,7 +70,8 @@ final class JacketChecks {
         double floor = most(stations, JacketStation::coolantSideWallTemperature);
         ChannelSizing.coolantWallLimit(run.question)
                 .ifPresent(limit -> checks.add(LimitCheck.atMost(
-                        "cooling.coolant_wall_temperature",
+                        JacketLimit.COOLANT_WALL_TEMPERATURE,
+                        JACKET,
                         floor,
                         limit,
                         "K",
@@ -75,15 +80,16 @@ final class JacketChecks {
         PropellantLimits limits = run.question.coolant().limits();
         limits.decomposition()
                 .ifPresent(limit -> checks.add(LimitCheck.atMost(
-                        "cooling.coolant_temperature", bulk, limit, "K", coolantFile + ", decomposition")));
+                        JacketLimit.COOLANT_TEMPERATURE, JACKET, bulk, limit, "K", coolantFile + ", decomposition")));
         checks.add(LimitCheck.atMost(
-                "cooling.coolant_model_range", bulk, run.properties.highestTemperature(), "K", coolantFile));
+                JacketLimit.COOLANT_MODEL_RANGE, JACKET, bulk, run.properties.highestTemperature(), "K", coolantFile));
         run.question
                 .design()
                 .wall()
                 .coating()
                 .ifPresent(coating -> checks.add(LimitCheck.atMost(
-                        "cooling.coating_temperature",
+                        JacketLimit.COATING_TEMPERATURE,
+                        JACKET,
                         hottestSurface(),
                         coating.maximumTemperature(),
                         "K",
@@ -105,14 +111,15 @@ final class JacketChecks {
     private void flow() {
         JacketCase question = run.question;
         checks.add(LimitCheck.atMost(
-                "cooling.pressure_drop",
+                JacketLimit.PRESSURE_DROP,
+                JACKET,
                 question.inletPressure() - run.outletPressure,
                 question.design().limits().pressureDropFraction() * run.grid.gas.pressure(),
                 "Pa",
                 "concept or " + PRACTICE));
         double[] mach = new double[1];
         run.forEachCell((field, c) -> mach[0] = Math.max(mach[0], field.velocity[c] / field.soundSpeed[c]));
-        checks.add(LimitCheck.atMost("cooling.coolant_mach", mach[0], LARGEST_MACH, "", PRACTICE));
+        checks.add(LimitCheck.atMost(JacketLimit.COOLANT_MACH, JACKET, mach[0], LARGEST_MACH, "", PRACTICE));
     }
 
     /** Room to boiling in the bulk, and wall flux over the critical one; only where the coolant can boil. */
@@ -129,7 +136,8 @@ final class JacketChecks {
         });
         if (worst[1] > 0) {
             checks.add(LimitCheck.atMost(
-                    "cooling.enthalpy_rise_to_boiling",
+                    JacketLimit.ENTHALPY_RISE_TO_BOILING,
+                    JACKET,
                     worst[0] * worst[1],
                     worst[1],
                     "J/kg",
@@ -137,7 +145,7 @@ final class JacketChecks {
         }
         if (worst[2] > 0) {
             checks.add(LimitCheck.atMost(
-                    "cooling.critical_heat_flux_ratio", worst[2], LARGEST_BURNOUT_RATIO, "", PRACTICE));
+                    JacketLimit.CRITICAL_HEAT_FLUX_RATIO, JACKET, worst[2], LARGEST_BURNOUT_RATIO, "", PRACTICE));
         }
     }
 
@@ -152,37 +160,41 @@ final class JacketChecks {
             land = Math.min(land, channels.land[c]);
             aspect = Math.max(aspect, channels.height[c] / channels.width[c]);
         }
-        checks.add(LimitCheck.atLeast("cooling.channel_width", width, SMALLEST_WIDTH, "m", PRACTICE));
-        checks.add(LimitCheck.atLeast("cooling.channel_height", height, SMALLEST_HEIGHT, "m", PRACTICE));
+        checks.add(LimitCheck.atLeast(JacketLimit.CHANNEL_WIDTH, JACKET, width, SMALLEST_WIDTH, "m", PRACTICE));
+        checks.add(LimitCheck.atLeast(JacketLimit.CHANNEL_HEIGHT, JACKET, height, SMALLEST_HEIGHT, "m", PRACTICE));
         if (channels.kind != ChannelKind.TUBE) {
-            checks.add(LimitCheck.atLeast("cooling.land_width", land, SMALLEST_LAND, "m", PRACTICE));
+            checks.add(LimitCheck.atLeast(JacketLimit.LAND_WIDTH, JACKET, land, SMALLEST_LAND, "m", PRACTICE));
         }
-        checks.add(LimitCheck.atMost("cooling.channel_aspect_ratio", aspect, LARGEST_ASPECT, "", PRACTICE));
+        checks.add(LimitCheck.atMost(JacketLimit.CHANNEL_ASPECT_RATIO, JACKET, aspect, LARGEST_ASPECT, "", PRACTICE));
     }
 
     private void strength(ChannelGrid channels, List<WallAssessment> wall) {
         checks.add(LimitCheck.atMost(
-                "cooling.pressure_stress_over_yield",
+                JacketLimit.PRESSURE_STRESS_OVER_YIELD,
+                JACKET,
                 most(wall, w -> w.pressureStress() / w.yieldStrength()),
                 1 / YIELD_FACTOR,
                 "",
                 PRACTICE));
         if (channels.kind != ChannelKind.TUBE) {
             checks.add(LimitCheck.atMost(
-                    "cooling.land_stress_over_yield",
+                    JacketLimit.LAND_STRESS_OVER_YIELD,
+                    JACKET,
                     most(wall, w -> w.landStress() / w.landStrength()),
                     1 / YIELD_FACTOR,
                     "",
                     PRACTICE));
         }
         checks.add(LimitCheck.atLeast(
-                "cooling.life",
+                JacketLimit.LIFE,
+                JACKET,
                 wall.stream().mapToDouble(WallAssessment::life).min().orElse(Double.MAX_VALUE),
                 run.question.design().limits().life(),
                 "cycles",
                 "concept or " + PRACTICE));
         checks.add(LimitCheck.atMost(
-                "cooling.thermal_strain_over_buckling",
+                JacketLimit.THERMAL_STRAIN_OVER_BUCKLING,
+                JACKET,
                 most(wall, w -> w.thermalStrain() / w.bucklingStrain()),
                 1,
                 "",
@@ -191,7 +203,8 @@ final class JacketChecks {
 
     private void extension(ExtensionResult extension) {
         checks.add(LimitCheck.atMost(
-                "cooling.extension_temperature",
+                JacketLimit.EXTENSION_TEMPERATURE,
+                JACKET,
                 Math.max(extension.startTemperature(), extension.exitTemperature()),
                 walls.material(extension.material()).maximumTemperature(),
                 "K",

@@ -12,6 +12,7 @@ import dev.penstock.cycles.sheet.Values;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.numerics.BoundedSystemSolver.Unknown;
+import dev.penstock.provenance.Traced;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -61,26 +62,27 @@ public record DecompositionGenerator() implements Cycle {
     @Override
     public void layOut(Flowsheet sheet, Values x) {
         Side side = decomposing(sheet.concept());
-        double gas = x.next();
-        double total = sheet.chamberFlow() + gas;
-        double oxidizer = sheet.oxidizerOf(total);
-        double fuel = total - oxidizer;
-        double discharge = sheet.upstream(side, sheet.injectorInlet(side));
-        double otherDischarge = sheet.upstream(side.other(), sheet.injectorInlet(side.other()));
+        Traced gas = x.next();
+        Traced total = sheet.chamberFlow().plus(gas);
+        Traced oxidizer = sheet.oxidizerOf(total);
+        Traced fuel = total.minus(oxidizer);
+        Traced discharge = sheet.upstream(side, sheet.injectorInlet(side));
+        Traced otherDischarge = sheet.upstream(side.other(), sheet.injectorInlet(side.other()));
         boolean oxidizing = side == Side.OXIDIZER;
         Machinery.Pumped pumped = sheet.machinery()
                 .mainPumps(
                         oxidizer, oxidizing ? discharge : otherDischarge, fuel, oxidizing ? otherDischarge : discharge);
         Stream own = oxidizing ? pumped.oxidizer() : pumped.fuel();
         Stream other = oxidizing ? pumped.fuel() : pumped.oxidizer();
-        List<Stream> ways = sheet.split("split." + side.key(), side.key() + " to the generator", own, gas / own.flow());
+        List<Stream> ways =
+                sheet.split("split." + side.key(), side.key() + " to the generator", own, gas.over(sheet.flowOf(own)));
 
-        double available = discharge - sheet.upstreamOfValve(side, 0);
-        double loss = sheet.concept().burners().get(Burner.DECOMPOSITION).injectorLoss();
+        Traced available = discharge.minus(sheet.valveDrop(side));
+        Traced share = sheet.burnerLoss(Burner.DECOMPOSITION).onePlus();
         Stream in = sheet.valve(side, "valve.generator", "generator valve", ways.get(0), available);
         GasFlow.dump(
                 sheet,
-                sheet.decompose(Burner.DECOMPOSITION, in, sheet.generatorPressure(available / (1 + loss), gas)),
+                sheet.decompose(Burner.DECOMPOSITION, in, sheet.generatorPressure(available.over(share), gas)),
                 x);
 
         sheet.chamber(List.of(delivered(sheet, side, ways.get(1)), delivered(sheet, side.other(), other)));

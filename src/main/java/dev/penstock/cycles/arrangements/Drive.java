@@ -10,6 +10,7 @@ import dev.penstock.cycles.sheet.Machinery;
 import dev.penstock.cycles.sheet.Stream;
 import dev.penstock.cycles.sheet.Values;
 import dev.penstock.numerics.BoundedSystemSolver.Unknown;
+import dev.penstock.provenance.Traced;
 import java.util.List;
 
 /**
@@ -30,15 +31,19 @@ final class Drive {
         return List.of(new Unknown("share of the fuel turbine", "-", 0.01, 0.99, 0.2, fuel / (fuel + oxidizer)));
     }
 
-    static Stream expand(Flowsheet sheet, Stream gas, double exitPressure, Values x) {
+    static Stream expand(Flowsheet sheet, Stream gas, Traced exitPressure, Values x) {
         ShaftDesign shafts = sheet.concept().shafts();
         Machinery machinery = sheet.machinery();
         if (shafts.oneTurbine()) {
             return machinery.turbine(TurbinePlace.MAIN, gas, exitPressure);
         }
-        double share = x.next();
+        Traced share = x.next();
         if (shafts.gas() == ShaftDesign.GasPath.SERIES) {
-            double between = gas.pressure() * Math.pow(exitPressure / gas.pressure(), share);
+            Traced between = Traced.made(
+                    gas.pressure() * Math.pow(exitPressure.value() / gas.pressure(), share.value()),
+                    sheet.pressureOf(gas),
+                    exitPressure,
+                    share);
             Stream middle = machinery.turbine(TurbinePlace.FUEL, gas, between);
             return machinery.turbine(TurbinePlace.OXIDIZER, middle, exitPressure);
         }

@@ -9,6 +9,7 @@ import dev.penstock.cycles.sheet.Machinery;
 import dev.penstock.cycles.sheet.Stream;
 import dev.penstock.cycles.sheet.Values;
 import dev.penstock.numerics.BoundedSystemSolver.Unknown;
+import dev.penstock.provenance.Traced;
 import java.util.List;
 
 /**
@@ -53,12 +54,12 @@ public record ElectricPump() implements Cycle {
 
     @Override
     public void layOut(Flowsheet sheet, Values x) {
-        double oxidizer = sheet.oxidizerOf(sheet.chamberFlow());
+        Traced oxidizer = sheet.oxidizerOf(sheet.chamberFlow());
         Machinery.Pumped pumped = sheet.machinery()
                 .mainPumps(
                         oxidizer,
                         sheet.upstream(Side.OXIDIZER, sheet.injectorInlet(Side.OXIDIZER)),
-                        sheet.chamberFlow() - oxidizer,
+                        sheet.chamberFlow().minus(oxidizer),
                         sheet.upstream(Side.FUEL, sheet.injectorInlet(Side.FUEL)));
         sheet.machinery().motors();
         sheet.chamber(List.of(

@@ -10,6 +10,7 @@ import dev.penstock.cycles.sheet.Machinery;
 import dev.penstock.cycles.sheet.Stream;
 import dev.penstock.cycles.sheet.Values;
 import dev.penstock.numerics.BoundedSystemSolver.Unknown;
+import dev.penstock.provenance.Traced;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -89,14 +90,14 @@ public enum Expander implements Cycle {
     @Override
     public void layOut(Flowsheet sheet, Values x) {
         GasPathDesign path = sheet.concept().gasPath();
-        double duct = 1 - path.ductLoss();
-        double ratio = x.next();
-        double exit = sheet.gasInjectorInlet() / duct;
-        double heatedOutlet = exit * ratio / duct;
-        double oxidizer = sheet.oxidizerOf(sheet.chamberFlow());
-        double fuel = sheet.chamberFlow() - oxidizer;
-        double heatedDischarge = sheet.upstream(Side.FUEL, heatedOutlet);
-        double plainDischarge = sheet.upstreamOfValve(Side.FUEL, exit);
+        Traced duct = sheet.ductShare();
+        Traced ratio = x.next();
+        Traced exit = sheet.gasInjectorInlet().over(duct);
+        Traced heatedOutlet = exit.times(ratio).over(duct);
+        Traced oxidizer = sheet.oxidizerOf(sheet.chamberFlow());
+        Traced fuel = sheet.chamberFlow().minus(oxidizer);
+        Traced heatedDischarge = sheet.upstream(Side.FUEL, heatedOutlet);
+        Traced plainDischarge = sheet.upstreamOfValve(Side.FUEL, exit);
         boolean split = path.heatedShare() < 1;
 
         Machinery.Pumped pumped = sheet.machinery()
@@ -106,7 +107,7 @@ public enum Expander implements Cycle {
                         fuel,
                         split ? plainDischarge : heatedDischarge);
         if (split) {
-            List<Stream> ways = sheet.split("split.fuel", "fuel to the jacket", pumped.fuel(), path.heatedShare());
+            List<Stream> ways = sheet.split("split.fuel", "fuel to the jacket", pumped.fuel(), sheet.heatedShare());
             Stream raised = sheet.machinery().secondPump(Side.FUEL, ways.get(0), heatedDischarge);
             Stream warm = throughTurbines(sheet, raised, heatedOutlet, exit, x);
             Stream cold = sheet.valve(Side.FUEL, "valve.fuel_direct", "direct fuel valve", ways.get(1), exit);
@@ -116,15 +117,16 @@ public enum Expander implements Cycle {
         }
     }
 
-    private static Stream throughTurbines(Flowsheet sheet, Stream pumped, double heatedOutlet, double exit, Values x) {
-        double bypass = sheet.built() ? x.next() : sheet.concept().gasPath().turbineBypass();
+    private static Stream throughTurbines(Flowsheet sheet, Stream pumped, Traced heatedOutlet, Traced exit, Values x) {
+        double usual = sheet.concept().gasPath().turbineBypass();
+        Traced bypass = sheet.built() ? x.next() : sheet.given(usual, "expander.turbine_bypass");
         Stream heated = sheet.heated(sheet.deliver(Side.FUEL, pumped, heatedOutlet));
-        if (bypass == 0) {
+        if (bypass.value() == 0) {
             Stream expanded = Drive.expand(sheet, sheet.hotDuct("line.hot_gas", "turbine duct", heated), exit, x);
             sheet.machinery().closesShafts();
             return expanded;
         }
-        List<Stream> ways = sheet.split("split.bypass", "turbine bypass branch", heated, 1 - bypass);
+        List<Stream> ways = sheet.split("split.bypass", "turbine bypass branch", heated, bypass.oneMinus());
         Stream inlet = sheet.hotDuct("line.hot_gas", "turbine duct", ways.get(0));
         Stream expanded = Drive.expand(sheet, inlet, exit, x);
         sheet.machinery().closesShafts();

@@ -10,6 +10,7 @@ import dev.penstock.cycles.sheet.Machinery;
 import dev.penstock.cycles.sheet.Stream;
 import dev.penstock.cycles.sheet.Values;
 import dev.penstock.numerics.BoundedSystemSolver.Unknown;
+import dev.penstock.provenance.Traced;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -68,12 +69,12 @@ public record ExpanderBleed() implements Cycle {
     @Override
     public void layOut(Flowsheet sheet, Values x) {
         GasPathDesign path = sheet.concept().gasPath();
-        double bleed = x.next();
-        double total = sheet.chamberFlow() + bleed;
-        double oxidizer = sheet.oxidizerOf(total);
-        double fuel = total - oxidizer;
-        double injection = sheet.injectorInlet(Side.FUEL);
-        double heatedOutlet = sheet.upstreamOfValve(Side.FUEL, injection);
+        Traced bleed = x.next();
+        Traced total = sheet.chamberFlow().plus(bleed);
+        Traced oxidizer = sheet.oxidizerOf(total);
+        Traced fuel = total.minus(oxidizer);
+        Traced injection = sheet.injectorInlet(Side.FUEL);
+        Traced heatedOutlet = sheet.upstreamOfValve(Side.FUEL, injection);
         Machinery.Pumped pumped = sheet.machinery()
                 .mainPumps(
                         oxidizer,
@@ -84,16 +85,12 @@ public record ExpanderBleed() implements Cycle {
         boolean all = path.heatedShare() >= 1;
         List<Stream> ways = all
                 ? List.of(pumped.fuel())
-                : sheet.split("split.fuel", "fuel to the jacket", pumped.fuel(), path.heatedShare());
+                : sheet.split("split.fuel", "fuel to the jacket", pumped.fuel(), sheet.heatedShare());
         Stream heated = sheet.heated(sheet.deliver(Side.FUEL, ways.get(0), heatedOutlet));
-        List<Stream> parts = sheet.split("split.bleed", "bleed branch", heated, bleed / heated.flow());
+        List<Stream> parts = sheet.split("split.bleed", "bleed branch", heated, bleed.over(sheet.flowOf(heated)));
         Stream inlet = sheet.hotDuct("line.hot_gas", "turbine duct", parts.get(0));
-        double ratio = sheet.concept()
-                .turbines()
-                .get(Drive.leading(sheet.concept()))
-                .pressureRatio()
-                .orElseThrow();
-        sheet.exhaust(Drive.expand(sheet, inlet, inlet.pressure() / ratio, x));
+        Traced ratio = sheet.statedRatio(Drive.leading(sheet.concept())).orElseThrow();
+        sheet.exhaust(Drive.expand(sheet, inlet, sheet.pressureOf(inlet).over(ratio), x));
         sheet.machinery().closesShafts();
 
         Stream warm = sheet.valve(Side.FUEL, "valve.fuel_warm", "warm fuel valve", parts.get(1), injection);

@@ -11,6 +11,7 @@ import dev.penstock.cycles.sheet.Machinery;
 import dev.penstock.cycles.sheet.Stream;
 import dev.penstock.cycles.sheet.Values;
 import dev.penstock.numerics.BoundedSystemSolver.Unknown;
+import dev.penstock.provenance.Traced;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -66,27 +67,30 @@ public record FullFlow() implements Cycle {
     public void layOut(Flowsheet sheet, Values x) {
         Preburner fuelRich = Preburner.of(sheet, Burner.FUEL_RICH, TurbinePlace.FUEL, x);
         Preburner oxidizerRich = Preburner.of(sheet, Burner.OXIDIZER_RICH, TurbinePlace.OXIDIZER, x);
-        double oxidizer = sheet.oxidizerOf(sheet.chamberFlow());
-        double fuel = sheet.chamberFlow() - oxidizer;
+        Traced oxidizer = sheet.oxidizerOf(sheet.chamberFlow());
+        Traced fuel = sheet.chamberFlow().minus(oxidizer);
         // What each preburner burns of its own propellant, from both mixtures and both totals.
-        double crossed = 1 - fuelRich.ratio() * oxidizerRich.ratio();
-        double fuelOfFuelRich = (fuel - oxidizerRich.ratio() * oxidizer) / crossed;
-        double oxidizerOfFuelRich = fuelRich.ratio() * fuelOfFuelRich;
+        Traced crossed = fuelRich.ratio().times(oxidizerRich.ratio()).oneMinus();
+        Traced fuelOfFuelRich = fuel.minus(oxidizerRich.ratio().times(oxidizer)).over(crossed);
+        Traced oxidizerOfFuelRich = fuelRich.ratio().times(fuelOfFuelRich);
 
-        double fuelDischarge = Math.max(
+        Traced fuelDischarge = Traced.largest(
                 sheet.upstream(Side.FUEL, fuelRich.injectorInlet()),
                 sheet.upstreamOfValve(Side.FUEL, oxidizerRich.injectorInlet()));
-        double oxidizerDischarge = Math.max(
+        Traced oxidizerDischarge = Traced.largest(
                 sheet.upstream(Side.OXIDIZER, oxidizerRich.injectorInlet()),
                 sheet.upstreamOfValve(Side.OXIDIZER, fuelRich.injectorInlet()));
         Machinery.Pumped pumped = sheet.machinery().mainPumps(oxidizer, oxidizerDischarge, fuel, fuelDischarge);
         List<Stream> fuelWays = sheet.split(
-                "split.fuel", "fuel to the oxidizer-rich preburner", pumped.fuel(), 1 - fuelOfFuelRich / fuel);
+                "split.fuel",
+                "fuel to the oxidizer-rich preburner",
+                pumped.fuel(),
+                fuelOfFuelRich.over(fuel).oneMinus());
         List<Stream> oxidizerWays = sheet.split(
                 "split.oxidizer",
                 "oxidizer to the fuel-rich preburner",
                 pumped.oxidizer(),
-                oxidizerOfFuelRich / oxidizer);
+                oxidizerOfFuelRich.over(oxidizer));
 
         Stream fuelGas = sheet.burn(
                 Burner.FUEL_RICH,
@@ -119,7 +123,7 @@ public record FullFlow() implements Cycle {
     }
 
     private static Stream throughTurbine(
-            Flowsheet sheet, TurbinePlace place, String side, Stream gas, double exitPressure) {
+            Flowsheet sheet, TurbinePlace place, String side, Stream gas, Traced exitPressure) {
         Stream inlet = sheet.hotDuct("line." + side + "_hot_gas", side + "-side hot-gas duct", gas);
         Stream expanded = sheet.machinery().turbine(place, inlet, exitPressure);
         Stream returned = sheet.hotDuct("line." + side + "_exhaust", side + " turbine exhaust duct", expanded);

@@ -7,6 +7,7 @@ import dev.penstock.cycles.sheet.Flowsheet;
 import dev.penstock.cycles.sheet.Stream;
 import dev.penstock.cycles.sheet.Values;
 import dev.penstock.numerics.BoundedSystemSolver.Unknown;
+import dev.penstock.provenance.Traced;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -37,12 +38,8 @@ final class GasFlow {
     /** Duct, turbines at the concept's pressure ratio, exhaust; states the power of the shafts. */
     static void dump(Flowsheet sheet, Stream hot, Values x) {
         Stream inlet = sheet.hotDuct("line.hot_gas", "hot-gas duct", hot);
-        double ratio = sheet.concept()
-                .turbines()
-                .get(Drive.leading(sheet.concept()))
-                .pressureRatio()
-                .orElseThrow();
-        sheet.exhaust(Drive.expand(sheet, inlet, inlet.pressure() / ratio, x));
+        Traced ratio = sheet.statedRatio(Drive.leading(sheet.concept())).orElseThrow();
+        sheet.exhaust(Drive.expand(sheet, inlet, sheet.pressureOf(inlet).over(ratio), x));
         sheet.machinery().closesShafts();
     }
 }

@@ -1,7 +1,6 @@
 package dev.penstock.cycles.arrangements;
 
 import dev.penstock.cycles.concept.Burner;
-import dev.penstock.cycles.concept.BurnerDesign;
 import dev.penstock.cycles.concept.CycleTraits;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.sheet.FirstGuess;
@@ -10,6 +9,7 @@ import dev.penstock.cycles.sheet.Machinery;
 import dev.penstock.cycles.sheet.Stream;
 import dev.penstock.cycles.sheet.Values;
 import dev.penstock.numerics.BoundedSystemSolver.Unknown;
+import dev.penstock.provenance.Traced;
 import java.util.List;
 
 /**
@@ -51,26 +51,29 @@ public record GasGenerator() implements Cycle {
 
     @Override
     public void layOut(Flowsheet sheet, Values x) {
-        double gas = x.next();
-        double mixture = x.next();
-        double total = sheet.chamberFlow() + gas;
-        double oxidizer = sheet.oxidizerOf(total);
-        double fuel = total - oxidizer;
-        double gasOxidizer = gas * mixture / (1 + mixture);
+        Traced gas = x.next();
+        Traced mixture = x.next();
+        Traced total = sheet.chamberFlow().plus(gas);
+        Traced oxidizer = sheet.oxidizerOf(total);
+        Traced fuel = total.minus(oxidizer);
+        Traced gasOxidizer = gas.times(mixture).over(mixture.onePlus());
 
-        double oxidizerDischarge = sheet.upstream(Side.OXIDIZER, sheet.injectorInlet(Side.OXIDIZER));
-        double fuelDischarge = sheet.upstream(Side.FUEL, sheet.injectorInlet(Side.FUEL));
+        Traced oxidizerDischarge = sheet.upstream(Side.OXIDIZER, sheet.injectorInlet(Side.OXIDIZER));
+        Traced fuelDischarge = sheet.upstream(Side.FUEL, sheet.injectorInlet(Side.FUEL));
         Machinery.Pumped pumped = sheet.machinery().mainPumps(oxidizer, oxidizerDischarge, fuel, fuelDischarge);
-        List<Stream> oxidizerWays =
-                sheet.split("split.oxidizer", "oxidizer to the generator", pumped.oxidizer(), gasOxidizer / oxidizer);
-        List<Stream> fuelWays =
-                sheet.split("split.fuel", "fuel to the generator", pumped.fuel(), (gas - gasOxidizer) / fuel);
+        List<Stream> oxidizerWays = sheet.split(
+                "split.oxidizer", "oxidizer to the generator", pumped.oxidizer(), gasOxidizer.over(oxidizer));
+        List<Stream> fuelWays = sheet.split(
+                "split.fuel",
+                "fuel to the generator",
+                pumped.fuel(),
+                gas.minus(gasOxidizer).over(fuel));
 
-        BurnerDesign burner = sheet.concept().burners().get(Burner.GENERATOR);
-        double available = Math.min(
-                oxidizerDischarge - sheet.upstreamOfValve(Side.OXIDIZER, 0),
-                fuelDischarge - sheet.upstreamOfValve(Side.FUEL, 0));
-        double pressure = sheet.generatorPressure(available / (1 + burner.injectorLoss()), gas);
+        Traced available = Traced.least(
+                oxidizerDischarge.minus(sheet.valveDrop(Side.OXIDIZER)),
+                fuelDischarge.minus(sheet.valveDrop(Side.FUEL)));
+        Traced pressure = sheet.generatorPressure(
+                available.over(sheet.burnerLoss(Burner.GENERATOR).onePlus()), gas);
         Stream hot = sheet.burn(
                 Burner.GENERATOR,
                 sheet.valve(

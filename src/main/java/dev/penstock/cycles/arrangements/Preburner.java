@@ -6,6 +6,7 @@ import dev.penstock.cycles.sheet.FirstGuess;
 import dev.penstock.cycles.sheet.Flowsheet;
 import dev.penstock.cycles.sheet.Values;
 import dev.penstock.numerics.BoundedSystemSolver.Unknown;
+import dev.penstock.provenance.Traced;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -19,7 +20,7 @@ import java.util.OptionalDouble;
  * @param pressure pressure in the burner (Pa)
  * @param injectorInlet pressure before its injectors (Pa)
  */
-record Preburner(double ratio, double turbineExit, double pressure, double injectorInlet) {
+record Preburner(Traced ratio, Traced turbineExit, Traced pressure, Traced injectorInlet) {
 
     private static final double LOWEST_PRESSURE_RATIO = 1.002;
     private static final double HIGHEST_PRESSURE_RATIO = 25;
@@ -48,13 +49,12 @@ record Preburner(double ratio, double turbineExit, double pressure, double injec
     }
 
     static Preburner of(Flowsheet sheet, Burner burner, TurbinePlace place, Values x) {
-        double ratio = x.next();
-        double pressureRatio =
-                sheet.concept().turbines().get(place).pressureRatio().orElseGet(x::next);
-        double duct = 1 - sheet.concept().gasPath().ductLoss();
-        double exit = sheet.gasInjectorInlet() / duct;
-        double pressure = exit * pressureRatio / duct;
-        double loss = sheet.concept().burners().get(burner).injectorLoss();
-        return new Preburner(ratio, exit, pressure, pressure * (1 + loss));
+        Traced ratio = x.next();
+        Traced pressureRatio = sheet.statedRatio(place).orElseGet(x::next);
+        Traced duct = sheet.ductShare();
+        Traced exit = sheet.gasInjectorInlet().over(duct);
+        Traced pressure = exit.times(pressureRatio).over(duct);
+        return new Preburner(
+                ratio, exit, pressure, pressure.times(sheet.burnerLoss(burner).onePlus()));
     }
 }

@@ -8,6 +8,7 @@ import dev.penstock.cycles.sheet.Flowsheet;
 import dev.penstock.cycles.sheet.Stream;
 import dev.penstock.cycles.sheet.Values;
 import dev.penstock.numerics.BoundedSystemSolver.Unknown;
+import dev.penstock.provenance.Traced;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -49,16 +50,17 @@ public record PressureFed() implements Cycle {
 
     @Override
     public void layOut(Flowsheet sheet, Values x) {
-        double oxidizer = sheet.oxidizerOf(sheet.chamberFlow());
-        sheet.chamber(
-                List.of(line(sheet, Side.OXIDIZER, oxidizer), line(sheet, Side.FUEL, sheet.chamberFlow() - oxidizer)));
+        Traced oxidizer = sheet.oxidizerOf(sheet.chamberFlow());
+        sheet.chamber(List.of(
+                line(sheet, Side.OXIDIZER, oxidizer),
+                line(sheet, Side.FUEL, sheet.chamberFlow().minus(oxidizer))));
     }
 
-    private static Stream line(Flowsheet sheet, Side side, double flow) {
+    private static Stream line(Flowsheet sheet, Side side, Traced flow) {
         FeedDesign feed = sheet.concept().feed(side);
-        double needed = sheet.upstream(side, sheet.injectorInlet(side)) + feed.suctionLoss();
+        Traced needed = sheet.upstream(side, sheet.injectorInlet(side)).plus(sheet.suctionLoss(side));
         OptionalDouble given = feed.tankPressure();
-        if (given.isPresent() && given.getAsDouble() < needed * (1 - 1e-12)) {
+        if (given.isPresent() && given.getAsDouble() < needed.value() * (1 - 1e-12)) {
             throw new dev.penstock.errors.LimitReached(
                     "tanks." + side.key() + ".pressure",
                     String.format(
@@ -66,12 +68,19 @@ public record PressureFed() implements Cycle {
                             "a chamber pressure of %.4g MPa needs %.4g MPa in the %s tank, which holds %.4g MPa; "
                                     + "raise tanks.%s.pressure or lower the chamber pressure",
                             sheet.concept().chamberPressure() / 1e6,
-                            needed / 1e6,
+                            needed.value() / 1e6,
                             side.key(),
                             given.getAsDouble() / 1e6,
                             side.key()));
         }
-        Stream stream = sheet.suctionLine(side, sheet.tank(side, flow, given.orElse(needed)));
+        Stream stream = sheet.suctionLine(
+                side,
+                sheet.tank(
+                        side,
+                        flow,
+                        given.isPresent()
+                                ? sheet.given(given.getAsDouble(), "tanks." + side.key() + ".pressure")
+                                : needed));
         return sheet.liquidInjector(side, sheet.deliver(side, stream, sheet.injectorInlet(side)));
     }
 }

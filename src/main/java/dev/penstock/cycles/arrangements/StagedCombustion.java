@@ -9,6 +9,7 @@ import dev.penstock.cycles.sheet.Machinery;
 import dev.penstock.cycles.sheet.Stream;
 import dev.penstock.cycles.sheet.Values;
 import dev.penstock.numerics.BoundedSystemSolver.Unknown;
+import dev.penstock.provenance.Traced;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -71,13 +72,13 @@ public enum StagedCombustion implements Cycle {
     public void layOut(Flowsheet sheet, Values x) {
         Side lean = rich.other();
         Preburner preburner = Preburner.of(sheet, burner, Drive.leading(sheet.concept()), x);
-        double oxidizer = sheet.oxidizerOf(sheet.chamberFlow());
-        double fuel = sheet.chamberFlow() - oxidizer;
-        double richFlow = rich == Side.FUEL ? fuel : oxidizer;
-        double leanFlow = sheet.chamberFlow() - richFlow;
+        Traced oxidizer = sheet.oxidizerOf(sheet.chamberFlow());
+        Traced fuel = sheet.chamberFlow().minus(oxidizer);
+        Traced richFlow = rich == Side.FUEL ? fuel : oxidizer;
+        Traced leanFlow = sheet.chamberFlow().minus(richFlow);
 
-        double richDischarge = sheet.upstream(rich, preburner.injectorInlet());
-        double leanDischarge = sheet.upstream(lean, sheet.injectorInlet(lean));
+        Traced richDischarge = sheet.upstream(rich, preburner.injectorInlet());
+        Traced leanDischarge = sheet.upstream(lean, sheet.injectorInlet(lean));
         Machinery.Pumped pumped = rich == Side.FUEL
                 ? sheet.machinery().mainPumps(oxidizer, leanDischarge, fuel, richDischarge)
                 : sheet.machinery().mainPumps(oxidizer, richDischarge, fuel, leanDischarge);
@@ -88,7 +89,7 @@ public enum StagedCombustion implements Cycle {
                 "split." + lean.key(),
                 lean.key() + " to the preburner",
                 leanPumped,
-                preburner.ratio() * richFlow / leanFlow);
+                preburner.ratio().times(richFlow).over(leanFlow));
         Stream richIn = sheet.deliver(rich, richPumped, preburner.injectorInlet());
         Stream leanIn = toPreburner(sheet, lean, leanWays.get(0), preburner.injectorInlet());
         Stream gas = rich == Side.FUEL
@@ -108,9 +109,10 @@ public enum StagedCombustion implements Cycle {
     }
 
     /** The part of the lean propellant that goes to the preburner needs more pressure than the chamber's part. */
-    private static Stream toPreburner(Flowsheet sheet, Side lean, Stream in, double injectorInlet) {
-        double needed = sheet.upstreamOfValve(lean, injectorInlet);
-        Stream raised = needed > in.pressure() * 1.0001 ? sheet.machinery().kickPump(lean, in, needed) : in;
+    private static Stream toPreburner(Flowsheet sheet, Side lean, Stream in, Traced injectorInlet) {
+        Traced needed = sheet.upstreamOfValve(lean, injectorInlet);
+        Stream raised =
+                needed.value() > in.pressure() * 1.0001 ? sheet.machinery().kickPump(lean, in, needed) : in;
         return sheet.valve(
                 lean, "valve.preburner_" + lean.key(), "preburner " + lean.key() + " valve", raised, injectorInlet);
     }

@@ -9,6 +9,7 @@ import dev.penstock.cycles.sheet.Machinery;
 import dev.penstock.cycles.sheet.Stream;
 import dev.penstock.cycles.sheet.Values;
 import dev.penstock.numerics.BoundedSystemSolver.Unknown;
+import dev.penstock.provenance.Traced;
 import java.util.List;
 
 /**
@@ -51,12 +52,12 @@ public record TapOff() implements Cycle {
 
     @Override
     public void layOut(Flowsheet sheet, Values x) {
-        double gas = x.next();
-        double mixture = x.next();
-        double total = sheet.chamberFlow() + gas;
-        double oxidizer = sheet.oxidizerOf(total);
-        double fuel = total - oxidizer;
-        double gasOxidizer = gas * mixture / (1 + mixture);
+        Traced gas = x.next();
+        Traced mixture = x.next();
+        Traced total = sheet.chamberFlow().plus(gas);
+        Traced oxidizer = sheet.oxidizerOf(total);
+        Traced fuel = total.minus(oxidizer);
+        Traced gasOxidizer = gas.times(mixture).over(mixture.onePlus());
         Machinery.Pumped pumped = sheet.machinery()
                 .mainPumps(
                         oxidizer,
@@ -66,8 +67,12 @@ public record TapOff() implements Cycle {
         Stream oxidizerFace = injected(sheet, Side.OXIDIZER, pumped.oxidizer());
         Stream fuelFace = injected(sheet, Side.FUEL, pumped.fuel());
         List<Stream> oxidizerWays =
-                sheet.split("split.oxidizer", "oxidizer near the tap", oxidizerFace, gasOxidizer / oxidizer);
-        List<Stream> fuelWays = sheet.split("split.fuel", "fuel near the tap", fuelFace, (gas - gasOxidizer) / fuel);
+                sheet.split("split.oxidizer", "oxidizer near the tap", oxidizerFace, gasOxidizer.over(oxidizer));
+        List<Stream> fuelWays = sheet.split(
+                "split.fuel",
+                "fuel near the tap",
+                fuelFace,
+                gas.minus(gasOxidizer).over(fuel));
         Stream hot = sheet.burn(Burner.TAP_OFF, oxidizerWays.get(0), fuelWays.get(0), sheet.facePressure());
         sheet.closesTemperature(Burner.TAP_OFF);
         GasFlow.dump(sheet, hot, x);

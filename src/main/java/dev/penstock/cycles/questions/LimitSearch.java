@@ -1,9 +1,11 @@
 package dev.penstock.cycles.questions;
 
+import dev.penstock.cooling.jacket.JacketLimit;
 import dev.penstock.cycles.concept.Burner;
 import dev.penstock.cycles.concept.BurnerDesign;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.CycleTraits;
+import dev.penstock.cycles.origin.TankLimit;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.solving.Approach;
 import dev.penstock.cycles.solving.BalanceReport;
@@ -13,6 +15,9 @@ import dev.penstock.errors.LimitReached;
 import dev.penstock.errors.NotConverged;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.provenance.LimitCheck;
+import dev.penstock.provenance.LimitKind;
+import dev.penstock.turbomachinery.pump.PumpLimit;
+import dev.penstock.turbomachinery.turbine.TurbineLimit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -20,6 +25,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -32,13 +38,13 @@ import java.util.stream.Stream;
 public final class LimitSearch {
 
     /** Limits that stop a search; other checks of a design do not depend on chamber pressure or can be designed away. */
-    private static final List<String> STOPPING = List.of(
-            ".inlet_temperature",
-            ".discharge_pressure",
-            ".tip_speed",
-            "tank.pressure",
-            ".wall_temperature",
-            ".coolant_wall_temperature");
+    private static final Set<LimitKind> STOPPING = Set.of(
+            TurbineLimit.INLET_TEMPERATURE,
+            PumpLimit.DISCHARGE_PRESSURE,
+            PumpLimit.TIP_SPEED,
+            TankLimit.PRESSURE,
+            JacketLimit.WALL_TEMPERATURE,
+            JacketLimit.COOLANT_WALL_TEMPERATURE);
 
     private static final double GROWTH = 1.35;
     private static final double STEP_WITHOUT_BALANCE = 1.8;
@@ -325,9 +331,9 @@ public final class LimitSearch {
     }
 
     private boolean stops(LimitCheck check) {
-        boolean temperature = check.name().endsWith(".inlet_temperature");
+        boolean temperature = check.kind() == TurbineLimit.INLET_TEMPERATURE;
         boolean set = temperature && (temperatureIsSet() || temperatureIsHeld(check));
-        return STOPPING.stream().anyMatch(check.name()::endsWith) && !set;
+        return STOPPING.contains(check.kind()) && !set;
     }
 
     private double bound(LimitCheck check) {
@@ -336,14 +342,21 @@ public final class LimitSearch {
 
     /** What the concept would change to move a limit: one key for all pumps and tanks, else the limit's own name. */
     public static String key(LimitCheck check) {
-        if (check.name().endsWith(".discharge_pressure")) {
+        if (check.kind() == PumpLimit.DISCHARGE_PRESSURE) {
             return "limits.discharge_pressure";
         }
-        return check.name().endsWith("tank.pressure") ? "limits.tank_pressure" : check.name();
+        return check.kind() == TankLimit.PRESSURE ? "limits.tank_pressure" : check.name();
     }
 
     private double margin(LimitCheck check) {
-        return new LimitCheck(check.name(), check.value(), bound(check), check.unit(), check.upper(), check.source())
+        return new LimitCheck(
+                        check.kind(),
+                        check.owner(),
+                        check.value(),
+                        bound(check),
+                        check.unit(),
+                        check.upper(),
+                        check.source())
                 .margin();
     }
 

@@ -26,7 +26,9 @@ import dev.penstock.errors.ConservationViolated;
 import dev.penstock.errors.NotConverged;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.quantities.Constants;
+import dev.penstock.turbomachinery.pump.PumpLimit;
 import dev.penstock.turbomachinery.pump.PumpPoint;
+import dev.penstock.turbomachinery.turbine.TurbineLimit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -245,11 +247,12 @@ final class OffDesign {
         for (Map.Entry<String, PumpPoint> entry : sheet.machinery().pumpPoints().entrySet()) {
             PumpPoint point = entry.getValue();
             limits.add(LimitCheck.atLeast(
-                    entry.getKey() + ".stall_margin", point.stallMargin(), SMALLEST_STALL_MARGIN, "-", COMMON));
+                    PumpLimit.STALL_MARGIN, entry.getKey(), point.stallMargin(), SMALLEST_STALL_MARGIN, "-", COMMON));
             limits.add(LimitCheck.atLeast(
-                    entry.getKey() + ".cavitation_margin", point.cavitationMargin(), 0, "-", "nasa-sp-8052"));
+                    PumpLimit.CAVITATION_MARGIN, entry.getKey(), point.cavitationMargin(), 0, "-", "nasa-sp-8052"));
             limits.add(LimitCheck.atMost(
-                    entry.getKey() + ".discharge_pressure",
+                    PumpLimit.DISCHARGE_PRESSURE,
+                    entry.getKey(),
                     point.dischargePressure(),
                     own.dischargePressure(),
                     "Pa",
@@ -258,7 +261,8 @@ final class OffDesign {
         for (Shaft shaft : sheet.machinery().shafts()) {
             shaft.turbines()
                     .forEach(use -> limits.add(LimitCheck.atMost(
-                            use.name() + ".inlet_temperature",
+                            TurbineLimit.INLET_TEMPERATURE,
+                            use.name(),
                             temperatures.get(use.name()),
                             use.design().inletTemperatureLimit(),
                             "K",

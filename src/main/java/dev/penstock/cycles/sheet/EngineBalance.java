@@ -5,6 +5,7 @@ import dev.penstock.chamber.loss.NamedLoss;
 import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.Side;
+import dev.penstock.cycles.origin.Origins;
 import dev.penstock.errors.Require;
 import dev.penstock.errors.Warning;
 import dev.penstock.provenance.LimitCheck;
@@ -39,6 +40,7 @@ import java.util.OptionalDouble;
  * @param residuals what is left of every closing equation
  * @param audit mass and energy added up again from the stations
  * @param effort what the solution cost
+ * @param origins what the calculation wrote down of where its numbers come from and where its parts stand
  */
 public record EngineBalance(
         Concept concept,
@@ -58,7 +60,8 @@ public record EngineBalance(
         List<Warning> warnings,
         List<Residual> residuals,
         EnergyAudit audit,
-        Effort effort) {
+        Effort effort,
+        Origins origins) {
 
     public EngineBalance {
         stations = List.copyOf(stations);

@@ -8,11 +8,13 @@ import dev.penstock.cycles.concept.Burner;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.FeedDesign;
 import dev.penstock.cycles.concept.Side;
+import dev.penstock.cycles.concept.TurbinePlace;
 import dev.penstock.errors.LimitReached;
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.errors.PropertyFailure;
 import dev.penstock.errors.Warning;
 import dev.penstock.fluids.state.FluidState;
+import dev.penstock.provenance.Traced;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
@@ -20,12 +22,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 
 /**
  * One pass through an arrangement, from the tanks to the chamber. A cycle calls the components in the order of the flow;
  * each takes a stream and hands on the next. At the end the cycle states what must vanish ({@link #closes}). With
- * recording on, every stream becomes a numbered station and every call a component; without, nothing but numbers moves.
+ * recording on, every stream becomes a numbered station and every call a component, and each says what it was made from;
+ * without, nothing but numbers moves.
  */
 public final class Flowsheet {
 
@@ -36,15 +41,15 @@ public final class Flowsheet {
     private final double chamberPressure;
     private final double facePressure;
     private final Machinery machinery;
+    private final Optional<StationRecorder> recorder;
     private final List<Residual> residuals = new ArrayList<>();
-    private final List<Station> stations = new ArrayList<>();
     private final List<Component> components = new ArrayList<>();
-    private final List<PressureStep> ladder = new ArrayList<>();
     private final List<Stream> tankStreams = new ArrayList<>();
     private final List<Stream> chamberStreams = new ArrayList<>();
     private final List<Stream> exhaustStreams = new ArrayList<>();
     private final Map<String, Warning> warnings = new LinkedHashMap<>();
     private final Map<Burner, TurbineGas> gases = new EnumMap<>(Burner.class);
+    private final Map<Burner, Stream> burnt = new EnumMap<>(Burner.class);
     private Stream coolantInlet;
     private int stationCount;
 
@@ -55,6 +60,7 @@ public final class Flowsheet {
         this.recording = recording;
         this.chamberPressure = concept.chamberPressure();
         this.facePressure = chamberPressure * assumed.faceRatio();
+        this.recorder = recording ? Optional.of(new StationRecorder(concept, assumed)) : Optional.empty();
         this.machinery = new Machinery(this, plant);
     }
 
@@ -70,10 +76,10 @@ public final class Flowsheet {
     }
 
     /** Pressure of a burner whose gas is dumped: what is available, or what the built turbine nozzles make of the flow. */
-    public double generatorPressure(double available, double gasFlow) {
+    public Traced generatorPressure(Traced available, Traced gasFlow) {
         return plant.built()
-                .flatMap(b -> b.generatorPressure(gasFlow))
-                .map(p -> Math.min(p, available))
+                .flatMap(b -> b.generatorPressure(gasFlow.value()))
+                .map(p -> Traced.made(Math.min(p, available.value()), available, gasFlow))
                 .orElse(available);
     }
 
@@ -81,61 +87,138 @@ public final class Flowsheet {
         return machinery;
     }
 
+    /** A number that the concept states or takes as usual, under one of the keys. */
+    public Traced given(double value, String... keys) {
+        return new Traced(value, recorder.map(r -> r.inputs().of(keys)).orElse(List.of()));
+    }
+
+    /** A number that has an entry in the trail. */
+    private Traced known(double value, String path) {
+        return recording ? new Traced(value, List.of(path)) : Traced.of(value);
+    }
+
+    /** Pressure of a stream, as other pressures are made from it (Pa). */
+    public Traced pressureOf(Stream stream) {
+        return recording ? known(stream.pressure(), StationRecorder.pressure(stream)) : Traced.of(stream.pressure());
+    }
+
+    /** Flow of a stream, as other flows are made from it (kg/s). */
+    public Traced flowOf(Stream stream) {
+        return recording ? known(stream.flow(), StationRecorder.flow(stream)) : Traced.of(stream.flow());
+    }
+
     /** Flow through the throat (kg/s). */
-    public double chamberFlow() {
-        return assumed.chamberFlow();
+    public Traced chamberFlow() {
+        return known(assumed.chamberFlow(), "chamber.mass_flow_kg_s");
     }
 
     /** Oxidizer out of the tank for a total flow at the concept's mixture ratio (kg/s). */
-    public double oxidizerOf(double totalFlow) {
-        return totalFlow * concept.mixtureRatio() / (1 + concept.mixtureRatio());
+    public Traced oxidizerOf(Traced totalFlow) {
+        double ratio = concept.mixtureRatio();
+        return Traced.made(
+                totalFlow.value() * ratio / (1 + ratio), totalFlow, given(ratio, "propellants.mixture_ratio"));
+    }
+
+    /** Pressure at the nozzle entrance (Pa). */
+    public Traced chamberPressure() {
+        return given(chamberPressure, "engine.chamber_pressure");
     }
 
     /** Pressure at the injector face (Pa). */
-    public double facePressure() {
-        return facePressure;
+    public Traced facePressure() {
+        return Traced.made(facePressure, chamberPressure(), known(assumed.faceRatio(), StationRecorder.FACE_RATIO));
     }
 
-    boolean cooledBy(Side side) {
+    public boolean cooledBy(Side side) {
         return concept.cooling().map(c -> c.coolant() == side).orElse(false);
     }
 
     /** Pressure before the injector of a liquid (Pa). */
-    public double injectorInlet(Side side) {
-        return facePressure + concept.feed(side).injectorLoss() * chamberPressure;
+    public Traced injectorInlet(Side side) {
+        double loss = concept.feed(side).injectorLoss();
+        return facePressure()
+                .plus(given(loss, "injector." + side.key() + "_loss").times(chamberPressure()));
     }
 
     /** Pressure before the injector of hot gas (Pa). */
-    public double gasInjectorInlet() {
-        return facePressure + concept.gasPath().injectorLoss() * chamberPressure;
+    public Traced gasInjectorInlet() {
+        double loss = concept.gasPath().injectorLoss();
+        return facePressure().plus(given(loss, "injector.gas_loss").times(chamberPressure()));
+    }
+
+    /** Share of the fuel that goes through the jacket (-). */
+    public Traced heatedShare() {
+        return given(concept.gasPath().heatedShare(), "expander.heated_share");
+    }
+
+    /** Loss between a tank and what follows it (Pa). */
+    public Traced suctionLoss(Side side) {
+        return given(concept.feed(side).suctionLoss(), "lines." + side.key() + "_suction_loss");
+    }
+
+    private Traced lineLoss(Side side) {
+        return given(concept.feed(side).lineLoss(), "lines." + side.key() + "_discharge_loss");
+    }
+
+    private Traced valveLoss(Side side) {
+        return given(concept.feed(side).valveLoss(), "lines." + side.key() + "_valve_loss");
+    }
+
+    private Traced jacketDrop() {
+        return known(assumed.jacketDrop(), "cooling.coolant_pressure_drop_Pa");
+    }
+
+    /** What a duct of hot gas leaves of a pressure (-). */
+    public Traced ductShare() {
+        return given(concept.gasPath().ductLoss(), "lines.hot_gas_loss").oneMinus();
+    }
+
+    /** Pressure loss of a burner's injectors over burner pressure (-). */
+    public Traced burnerLoss(Burner burner) {
+        return given(concept.burners().get(burner).injectorLoss(), burner.key() + ".injector_loss");
+    }
+
+    /** Pressure ratio that the concept states for a turbine (-). */
+    public Optional<Traced> statedRatio(TurbinePlace place) {
+        OptionalDouble ratio = concept.turbines().get(place).pressureRatio();
+        return ratio.isEmpty()
+                ? Optional.empty()
+                : Optional.of(given(ratio.getAsDouble(), "turbines." + place.key() + ".pressure_ratio"));
     }
 
     /** Discharge pressure that line, jacket and valve need upstream of a pressure (Pa). */
-    public double upstream(Side side, double pressure) {
-        FeedDesign feed = concept.feed(side);
-        double jacket = cooledBy(side) ? assumed.jacketDrop() : 0;
-        return pressure + (feed.lineLoss() + feed.valveLoss()) * chamberPressure + jacket;
+    public Traced upstream(Side side, Traced pressure) {
+        Traced losses = lineLoss(side).plus(valveLoss(side)).times(chamberPressure());
+        Traced needed = pressure.plus(losses);
+        return cooledBy(side) ? needed.plus(jacketDrop()) : needed;
     }
 
     /** Discharge pressure that a branch with a valve but no jacket needs (Pa). */
-    public double upstreamOfValve(Side side, double pressure) {
-        return pressure + concept.feed(side).valveLoss() * chamberPressure;
+    public Traced upstreamOfValve(Side side, Traced pressure) {
+        return pressure.plus(valveLoss(side).times(chamberPressure()));
+    }
+
+    /** What line, jacket and valve leave of nothing: the loss of a valve alone (Pa). */
+    public Traced valveDrop(Side side) {
+        return valveLoss(side).times(chamberPressure());
     }
 
     // ---- components
 
-    public Stream tank(Side side, double flow, double tankPressure) {
+    public Stream tank(Side side, Traced flow, Traced tankPressure) {
         FeedDesign feed = concept.feed(side);
-        FluidState state = plant.tankState(feed, tankPressure);
+        double pressure = tankPressure.value();
+        FluidState state = plant.tankState(feed, pressure);
         double enthalpy = feed.propellant().absoluteEnthalpy(state.enthalpy());
         boolean oxidizer = side == Side.OXIDIZER;
         Stream out = outlet(
                 side.key() + " tank outlet",
                 new Medium.Liquid(feed.propellant()),
-                tankPressure,
+                pressure,
                 enthalpy,
-                oxidizer ? flow : 0,
-                oxidizer ? 0 : flow);
+                oxidizer ? flow.value() : 0,
+                oxidizer ? 0 : flow.value());
+        recorder.ifPresent(r -> r.tank(out, side, flow, tankPressure));
         component("tank." + side.key(), Component.Kind.TANK, side.key() + " tank", List.of(), List.of(out), 0, 0);
         tankStreams.add(out);
         return out;
@@ -148,30 +231,31 @@ public final class Flowsheet {
                 side.key() + " suction line",
                 side.key(),
                 in,
-                in.pressure() - concept.feed(side).suctionLoss());
+                pressureOf(in).minus(suctionLoss(side)));
     }
 
     /** Discharge line, then the jacket if this propellant cools, then the valve, which takes what is left. */
-    public Stream deliver(Side side, Stream in, double targetPressure) {
+    public Stream deliver(Side side, Stream in, Traced targetPressure) {
         Stream stream = drop(
                 "line." + side.key() + "_discharge",
                 Component.Kind.LINE,
                 side.key() + " discharge line",
                 side.key(),
                 in,
-                in.pressure() - concept.feed(side).lineLoss() * chamberPressure);
+                pressureOf(in).minus(lineLoss(side).times(chamberPressure())));
         if (cooledBy(side)) {
             stream = jacket(side, stream);
         }
         return valve(side, "valve." + side.key(), side.key() + " valve", stream, targetPressure);
     }
 
-    public Stream valve(Side side, String id, String label, Stream in, double targetPressure) {
+    public Stream valve(Side side, String id, String label, Stream in, Traced targetPressure) {
         return drop(id, Component.Kind.VALVE, label, side.key(), in, targetPressure);
     }
 
     /** Isenthalpic pressure loss. */
-    Stream drop(String id, Component.Kind kind, String label, String line, Stream in, double pressure) {
+    public Stream drop(String id, Component.Kind kind, String label, String line, Stream in, Traced behind) {
+        double pressure = behind.value();
         if (!(pressure > 0) || pressure > in.pressure() * (1 + 1e-12)) {
             throw new OutsideValidity(
                     label,
@@ -181,13 +265,15 @@ public final class Flowsheet {
         }
         Stream out =
                 outlet("behind the " + label, in.medium(), pressure, in.enthalpy(), in.oxidizerFlow(), in.fuelFlow());
+        recorder.ifPresent(r -> r.passage(out, in, behind, kind));
         component(id, kind, label, List.of(in), List.of(out), 0, 0);
-        step(line, label, in.pressure(), pressure);
+        step(line, label, in, out);
         return out;
     }
 
     /** Parts a stream in two: the first takes the share. */
-    public List<Stream> split(String id, String label, Stream in, double share) {
+    public List<Stream> split(String id, String label, Stream in, Traced part) {
+        double share = part.value();
         if (!(share > 0 && share < 1)) {
             throw new OutsideValidity(label, "share (-)", share, "between 0 and 1");
         }
@@ -205,6 +291,10 @@ public final class Flowsheet {
                 in.enthalpy(),
                 in.oxidizerFlow() - first.oxidizerFlow(),
                 in.fuelFlow() - first.fuelFlow());
+        recorder.ifPresent(r -> {
+            r.branch(first, in, part);
+            r.branch(second, in, part);
+        });
         component(id, Component.Kind.SPLIT, label, List.of(in), List.of(first, second), 0, 0);
         return List.of(first, second);
     }
@@ -219,6 +309,7 @@ public final class Flowsheet {
                 enthalpy,
                 a.oxidizerFlow() + b.oxidizerFlow(),
                 a.fuelFlow() + b.fuelFlow());
+        recorder.ifPresent(r -> r.merged(out, List.of(a, b), Traced.least(pressureOf(a), pressureOf(b))));
         component(id, Component.Kind.MERGE, label, List.of(a, b), List.of(out), 0, 0);
         return out;
     }
@@ -228,7 +319,7 @@ public final class Flowsheet {
         if (share >= 1) {
             return jacketPassage(side, in);
         }
-        List<Stream> ways = split("split.coolant", "coolant branch", in, share);
+        List<Stream> ways = split("split.coolant", "coolant branch", in, given(share, "cooling.flow_fraction"));
         Stream warm = jacketPassage(side, ways.get(0));
         Stream cold = drop(
                 "orifice.bypass",
@@ -236,18 +327,23 @@ public final class Flowsheet {
                 "jacket bypass",
                 side.key() + " bypass",
                 ways.get(1),
-                warm.pressure());
+                pressureOf(warm));
         return merge("merge.coolant", "coolant merge", warm, cold);
     }
 
     private Stream jacketPassage(Side side, Stream in) {
         coolantInlet = in;
-        double pressure = in.pressure() - assumed.jacketDrop();
+        Traced behind = pressureOf(in).minus(jacketDrop());
+        double pressure = behind.value();
         double enthalpy = in.enthalpy() + assumed.heatLoad() / in.flow();
         refuseOverheating(in, pressure, enthalpy);
         Stream out = outlet("jacket outlet", in.medium(), pressure, enthalpy, in.oxidizerFlow(), in.fuelFlow());
+        recorder.ifPresent(r -> {
+            r.heated(out, in, behind);
+            r.place("cooling", "jacket", "cooling", in, out);
+        });
         component("jacket", Component.Kind.JACKET, "cooling jacket", List.of(in), List.of(out), assumed.heatLoad(), 0);
-        step(side.key(), "cooling jacket", in.pressure(), pressure);
+        step(side.key(), "cooling jacket", in, out);
         return out;
     }
 
@@ -279,7 +375,8 @@ public final class Flowsheet {
     }
 
     /** Burns a stream of each propellant at a pressure; both must arrive above it. */
-    public Stream burn(Burner burner, Stream oxidizer, Stream fuel, double pressure) {
+    public Stream burn(Burner burner, Stream oxidizer, Stream fuel, Traced burnerPressure) {
+        double pressure = burnerPressure.value();
         double flow = oxidizer.flow() + fuel.flow();
         double enthalpy = (oxidizer.enthalpyFlow() + fuel.enthalpyFlow()) / flow;
         double oxidizerFlow = oxidizer.oxidizerFlow() + fuel.oxidizerFlow();
@@ -287,40 +384,53 @@ public final class Flowsheet {
         Reactants mixture = plant.mixture(oxidizerFlow, fuelFlow, enthalpy);
         TurbineGas gas = plant.gas(burner, mixture, pressure);
         gases.put(burner, gas);
-        Medium medium =
-                new Medium.Gas(burner == Burner.OXIDIZER_RICH ? "oxidizer-rich gas" : "fuel-rich gas", gas.fluid());
+        List<Stream> inlets = List.of(oxidizer, fuel);
+        Medium medium = new Medium.Gas(
+                burner == Burner.OXIDIZER_RICH ? "oxidizer-rich gas" : "fuel-rich gas",
+                gas.fluid(),
+                composedOf(inlets));
         Stream out = outlet(burner.title() + " outlet", medium, pressure, enthalpy, oxidizerFlow, fuelFlow);
+        burnt.put(burner, out);
+        recorder.ifPresent(r -> r.merged(out, inlets, burnerPressure));
         boolean dumped = burner == Burner.GENERATOR || burner == Burner.TAP_OFF;
         Component.Kind kind = dumped ? Component.Kind.GAS_GENERATOR : Component.Kind.PREBURNER;
-        component(burner.key(), kind, burner.title(), List.of(oxidizer, fuel), List.of(out), 0, 0);
+        component(burner.key(), kind, burner.title(), inlets, List.of(out), 0, 0);
         if (oxidizer.pressure() > pressure) {
-            step("oxidizer to the " + burner.title(), burner.title() + " injector", oxidizer.pressure(), pressure);
-            step("fuel to the " + burner.title(), burner.title() + " injector", fuel.pressure(), pressure);
+            step("oxidizer to the " + burner.title(), burner.title() + " injector", oxidizer, out);
+            step("fuel to the " + burner.title(), burner.title() + " injector", fuel, out);
         }
         return out;
     }
 
     /** Lets a monopropellant decompose at a pressure. */
-    public Stream decompose(Burner burner, Stream in, double pressure) {
+    public Stream decompose(Burner burner, Stream in, Traced burnerPressure) {
+        double pressure = burnerPressure.value();
         Medium.Liquid liquid = (Medium.Liquid) in.medium();
         TurbineGas gas = plant.gas(burner, Reactants.single(liquid.propellant(), in.enthalpy()), pressure);
         gases.put(burner, gas);
         Stream out = outlet(
                 burner.title() + " outlet",
-                new Medium.Gas("decomposed " + liquid.name(), gas.fluid()),
+                new Medium.Gas("decomposed " + liquid.name(), gas.fluid(), liquid.madeFrom()),
                 pressure,
                 in.enthalpy(),
                 in.oxidizerFlow(),
                 in.fuelFlow());
+        burnt.put(burner, out);
+        recorder.ifPresent(r -> r.merged(out, List.of(in), burnerPressure));
         component(burner.key(), Component.Kind.GAS_GENERATOR, burner.title(), List.of(in), List.of(out), 0, 0);
-        step(liquid.name(), burner.title() + " injector", in.pressure(), pressure);
+        step(liquid.name(), burner.title() + " injector", in, out);
         return out;
+    }
+
+    /** The flows whose ratio makes up a gas. */
+    private List<String> composedOf(List<Stream> inlets) {
+        return recording ? inlets.stream().map(StationRecorder::flow).toList() : List.of();
     }
 
     /** A propellant heated so far that it drives turbines. */
     public Stream heated(Stream in) {
         Medium.Liquid liquid = (Medium.Liquid) in.medium();
-        Medium gas = new Medium.Gas(liquid.name(), new RealFluidWorkingFluid(liquid.propellant()));
+        Medium gas = new Medium.Gas(liquid.name(), new RealFluidWorkingFluid(liquid.propellant()), liquid.madeFrom());
         return new Stream(in.station(), gas, in.pressure(), in.enthalpy(), in.oxidizerFlow(), in.fuelFlow());
     }
 
@@ -332,11 +442,11 @@ public final class Flowsheet {
                 label,
                 in.medium().name(),
                 in,
-                in.pressure() * (1 - concept.gasPath().ductLoss()));
+                pressureOf(in).times(ductShare()));
     }
 
     public Stream injector(String id, String label, String line, Stream in) {
-        return drop("injector." + id, Component.Kind.INJECTOR, label, line, in, facePressure);
+        return drop("injector." + id, Component.Kind.INJECTOR, label, line, in, facePressure());
     }
 
     public Stream liquidInjector(Side side, Stream in) {
@@ -351,7 +461,7 @@ public final class Flowsheet {
         if (recording) {
             var gas = assumed.chamber().ideal().chamber();
             int number = ++stationCount;
-            stations.add(new Station(
+            Station station = new Station(
                     number,
                     "chamber, nozzle entrance",
                     "combustion gas",
@@ -359,7 +469,13 @@ public final class Flowsheet {
                     gas.temperature(),
                     gas.density(),
                     chamberEnthalpy(),
-                    oxidizerFlow + fuelFlow));
+                    oxidizerFlow + fuelFlow);
+            recorder.orElseThrow()
+                    .chamber(
+                            station,
+                            streams,
+                            chamberPressure(),
+                            concept.cooling().isPresent());
             components.add(new Component(
                     "chamber",
                     Component.Kind.CHAMBER,
@@ -369,7 +485,12 @@ public final class Flowsheet {
                     -assumed.heatLoad(),
                     0));
             components.add(new Component("nozzle", Component.Kind.NOZZLE, "nozzle", List.of(number), List.of(), 0, 0));
-            step("chamber", "combustion at finite speed", facePressure, chamberPressure);
+            recorder.orElseThrow()
+                    .step(
+                            "chamber",
+                            "combustion at finite speed",
+                            facePressure(),
+                            known(chamberPressure, StationRecorder.pressure(number)));
         }
     }
 
@@ -383,22 +504,23 @@ public final class Flowsheet {
 
     /** Dumps gas through a nozzle of its own. */
     public void exhaust(Stream gas) {
+        double loss = concept.gasPath().exhaust().ductLoss();
         Stream ducted = drop(
                 "line.exhaust",
                 Component.Kind.LINE,
                 "exhaust duct",
                 gas.medium().name(),
                 gas,
-                gas.pressure() * (1 - concept.gasPath().exhaust().ductLoss()));
+                pressureOf(gas).times(given(loss, "exhaust.duct_loss").oneMinus()));
         exhaustStreams.add(ducted);
         component("exhaust", Component.Kind.EXHAUST, "turbine exhaust nozzle", List.of(ducted), List.of(), 0, 0);
     }
 
     // ---- closing equations
 
-    /** States that a value must vanish; the scale is the size of what is balanced. */
-    void closes(String name, String unit, double value, double scale) {
-        residuals.add(new Residual(name, unit, value, scale));
+    /** States that a value must vanish; the scale is the size of what is balanced, the paths those of its terms. */
+    public void closes(String name, String unit, double value, double scale, Supplier<List<String>> terms) {
+        residuals.add(new Residual(name, unit, value, scale, recording ? terms.get() : List.of()));
     }
 
     /** States that the gas of a burner has the temperature of the concept, if that gives one. */
@@ -410,20 +532,27 @@ public final class Flowsheet {
                     "temperature of the " + burner.title(),
                     "K",
                     temperature - wanted.getAsDouble(),
-                    wanted.getAsDouble());
+                    wanted.getAsDouble(),
+                    () -> temperatures(burner));
         }
+    }
+
+    private List<String> temperatures(Burner burner) {
+        List<String> terms = new ArrayList<>(List.of(StationRecorder.temperature(burnt.get(burner))));
+        terms.addAll(recorder.orElseThrow().inputs().of(burner.key() + ".temperature"));
+        return terms;
     }
 
     // ---- recording
 
-    Stream outlet(String name, Medium medium, double pressure, double enthalpy, double oxidizerFlow, double fuelFlow) {
+    public Stream outlet(String name, Medium medium, double pressure, double enthalpy, double oxidizerFlow, double fuelFlow) {
         int number = ++stationCount;
         if (recording) {
             Medium.Condition condition = medium.at(pressure, enthalpy);
             for (Warning warning : condition.warnings()) {
                 warnings.putIfAbsent(warning.message(), warning);
             }
-            stations.add(new Station(
+            Station station = new Station(
                     number,
                     name,
                     medium.name(),
@@ -431,12 +560,13 @@ public final class Flowsheet {
                     condition.temperature(),
                     condition.density(),
                     enthalpy,
-                    oxidizerFlow + fuelFlow));
+                    oxidizerFlow + fuelFlow);
+            recorder.orElseThrow().station(station, medium);
         }
         return new Stream(number, medium, pressure, enthalpy, oxidizerFlow, fuelFlow);
     }
 
-    void component(
+    public void component(
             String id, Component.Kind kind, String label, List<Stream> in, List<Stream> out, double heat, double work) {
         if (recording) {
             components.add(new Component(
@@ -450,10 +580,13 @@ public final class Flowsheet {
         }
     }
 
-    void step(String line, String component, double from, double to) {
-        if (recording) {
-            ladder.add(new PressureStep(line, component, from, to));
-        }
+    /** What is recorded of stations beyond their numbers; present while recording. */
+    public Optional<StationRecorder> recorder() {
+        return recorder;
+    }
+
+    public void step(String line, String component, Stream in, Stream out) {
+        recorder.ifPresent(r -> r.step(line, component, pressureOf(in), pressureOf(out)));
     }
 
     // ---- results
@@ -463,7 +596,7 @@ public final class Flowsheet {
     }
 
     public List<Station> stations() {
-        return stations;
+        return recorder.map(StationRecorder::stations).orElse(List.of());
     }
 
     public List<Component> components() {
@@ -471,7 +604,7 @@ public final class Flowsheet {
     }
 
     public List<PressureStep> ladder() {
-        return ladder;
+        return recorder.map(StationRecorder::ladder).orElse(List.of());
     }
 
     public List<Stream> tankStreams() {

@@ -5,14 +5,18 @@ import dev.penstock.cycles.concept.CycleTraits;
 import dev.penstock.cycles.concept.ShaftDesign;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.concept.TurbinePlace;
+import dev.penstock.cycles.origin.PumpKey;
+import dev.penstock.cycles.origin.ShaftKey;
 import dev.penstock.errors.LimitReached;
 import dev.penstock.fluids.state.FluidState;
+import dev.penstock.provenance.Traced;
 import dev.penstock.turbomachinery.pump.HydraulicTurbine;
 import dev.penstock.turbomachinery.pump.PumpDesign;
 import dev.penstock.turbomachinery.pump.PumpDuty;
 import dev.penstock.turbomachinery.pump.PumpPoint;
 import dev.penstock.turbomachinery.pump.PumpWork;
 import dev.penstock.turbomachinery.shaft.MechanicalLosses;
+import dev.penstock.turbomachinery.speed.SpeedBound;
 import dev.penstock.turbomachinery.speed.SpeedLimit;
 import dev.penstock.turbomachinery.turbine.TurbineDesign;
 import dev.penstock.turbomachinery.turbine.TurbineDuty;
@@ -24,13 +28,13 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 
 /** Pumps, turbines and shafts of one pass through an arrangement. */
 public final class Machinery {
 
-    private static final String BUILT = "the pressure asked for";
     private static final double NEAR = 1.05;
     private static final double SMALLEST_BOOST = 0.01;
     private static final double LARGEST_BOOST = 0.08;
@@ -41,11 +45,12 @@ public final class Machinery {
     private final Plant plant;
     private final ShaftDesign coupling;
     private final ShaftSpeeds speeds;
-    private final Map<String, Shaft> shafts = new TreeMap<>();
+    private final BoundPaths paths;
+    private final Map<ShaftKey, Shaft> shafts = new EnumMap<>(ShaftKey.class);
     private final Map<Side, Shaft> boosts = new EnumMap<>(Side.class);
     private final Map<String, PumpPoint> pumpPoints = new TreeMap<>();
     private final Map<String, TurbinePoint> turbinePoints = new TreeMap<>();
-    private final Map<Side, Double> pumpSpeeds = new TreeMap<>();
+    private final Map<Side, SpeedLimit> pumpSpeeds = new TreeMap<>();
 
     /** Both propellants behind their main pumps. */
     public record Pumped(Stream oxidizer, Stream fuel) {}
@@ -54,29 +59,33 @@ public final class Machinery {
         this.sheet = sheet;
         this.plant = plant;
         this.coupling = plant.concept().shafts();
-        this.speeds = new ShaftSpeeds(plant);
+        this.paths = new BoundPaths(sheet.recorder());
+        this.speeds = new ShaftSpeeds(plant, paths);
     }
 
     /**
      * Tanks, suction lines, boost pumps and main pumps. A shaft turns at the tightest of the limits of what is on it.
      */
-    public Pumped mainPumps(double oxidizerFlow, double oxidizerDischarge, double fuelFlow, double fuelDischarge) {
+    public Pumped mainPumps(Traced oxidizerFlow, Traced oxidizerDischarge, Traced fuelFlow, Traced fuelDischarge) {
         Map<Side, Stream> inlets = new EnumMap<>(Side.class);
         Map<Side, PumpDuty> duties = new EnumMap<>(Side.class);
         inlets.put(Side.OXIDIZER, suction(Side.OXIDIZER, oxidizerFlow));
         inlets.put(Side.FUEL, suction(Side.FUEL, fuelFlow));
-        duties.put(Side.OXIDIZER, duty(inlets.get(Side.OXIDIZER), oxidizerDischarge));
-        duties.put(Side.FUEL, duty(inlets.get(Side.FUEL), fuelDischarge));
+        inlets.forEach(paths::inlet);
+        duties.put(Side.OXIDIZER, duty(inlets.get(Side.OXIDIZER), oxidizerDischarge.value()));
+        duties.put(Side.FUEL, duty(inlets.get(Side.FUEL), fuelDischarge.value()));
         Map<Side, SpeedLimit> wanted = boost(inlets, duties);
+        inlets.forEach(paths::inlet);
         setSpeeds(duties, wanted);
         return new Pumped(
-                mainPump(Side.OXIDIZER, inlets.get(Side.OXIDIZER), duties.get(Side.OXIDIZER)),
-                mainPump(Side.FUEL, inlets.get(Side.FUEL), duties.get(Side.FUEL)));
+                mainPump(Side.OXIDIZER, inlets.get(Side.OXIDIZER), duties.get(Side.OXIDIZER), oxidizerDischarge),
+                mainPump(Side.FUEL, inlets.get(Side.FUEL), duties.get(Side.FUEL), fuelDischarge));
     }
 
-    private Stream suction(Side side, double flow) {
+    private Stream suction(Side side, Traced flow) {
         double pressure = plant.concept().feed(side).tankPressure().orElseThrow();
-        return sheet.suctionLine(side, sheet.tank(side, flow, pressure));
+        Traced stated = sheet.given(pressure, "tanks." + side.key() + ".pressure");
+        return sheet.suctionLine(side, sheet.tank(side, flow, stated));
     }
 
     // ---- boost pumps
@@ -98,9 +107,7 @@ public final class Machinery {
                 : speeds.of(duties, unsettled(duties), boosted);
         for (Side side : boosted) {
             BoostDesign boost = plant.concept().feed(side).boost().orElseThrow();
-            double rise = plant.built().flatMap(b -> b.boostRise(side)).orElseGet(() -> boost.pressureRise()
-                    .orElseGet(() ->
-                            neededRise(side, duties.get(side), wanted.get(side).speed())));
+            Traced rise = boostRise(side, boost, duties.get(side), wanted);
             double discharge = duties.get(side).dischargePressure();
             Stream behind = boostPump(side, inlets.get(side), boost, rise);
             inlets.put(side, behind);
@@ -111,6 +118,20 @@ public final class Machinery {
                             : duty(behind, discharge));
         }
         return wanted;
+    }
+
+    private Traced boostRise(Side side, BoostDesign boost, PumpDuty main, Map<Side, SpeedLimit> wanted) {
+        Optional<Double> built = plant.built().flatMap(b -> b.boostRise(side));
+        if (built.isPresent()) {
+            return Traced.of(built.get());
+        }
+        if (boost.pressureRise().isPresent()) {
+            return sheet.given(boost.pressureRise().getAsDouble(), "boost_pumps." + side.key() + ".pressure_rise");
+        }
+        SpeedLimit limit = wanted.get(side);
+        List<String> needs = new ArrayList<>(limit.from());
+        needs.addAll(paths.pump(side, SpeedBound.SUCTION));
+        return new Traced(neededRise(side, main, limit.speed()), needs);
     }
 
     /**
@@ -124,19 +145,19 @@ public final class Machinery {
         return Math.min(Math.max(needed, SMALLEST_BOOST * own), LARGEST_BOOST * own);
     }
 
-    private Stream boostPump(Side side, Stream in, BoostDesign boost, double rise) {
-        String id = "pump." + side.key() + "_boost";
-        String label = side.key() + " boost pump";
-        PumpDuty duty = duty(in, in.pressure() + rise);
+    private Stream boostPump(Side side, Stream in, BoostDesign boost, Traced rise) {
+        PumpKey key = new PumpKey(side, PumpKey.Role.BOOST);
+        Traced discharge = sheet.pressureOf(in).plus(rise);
+        PumpDuty duty = duty(in, discharge.value());
         PumpDesign design =
-                plant.settle(id, boost.pump(), d -> plant.pumpModel().choose(duty, d));
-        SpeedLimit fastest = speeds.alone(label, duty, design);
+                plant.settle(key.id(), boost.pump(), d -> plant.pumpModel().choose(duty, d));
+        SpeedLimit fastest = speeds.alone(key.label(), duty, design, bound -> paths.boostPump(key, in, bound));
         boolean gear = boost.drive() == BoostDesign.Drive.GEAR;
         Shaft own = new Shaft(
-                side.key() + " boost shaft", new MechanicalLosses(gear ? boost.driveEfficiency() : BEARINGS, 1, 0));
-        own.turnAt(fastest);
+                ShaftKey.boostOf(side), new MechanicalLosses(gear ? boost.driveEfficiency() : BEARINGS, 1, 0));
+        turn(own, fastest);
         boosts.put(side, own);
-        Stream out = pump(id, label, own, fastest.speed(), side, in, duty, design, 0);
+        Stream out = pump(key, own, fastest, in, duty, design, 0, discharge);
         if (gear) {
             shaftOf(side).takeOff(own.neededPower());
         }
@@ -163,6 +184,7 @@ public final class Machinery {
         boosts.get(side)
                 .drivenBy(String.format(
                         Locale.ROOT, "hydraulic turbine on %.3g kg/s from the %s pump", drive, side.key()));
+        sheet.recorder().ifPresent(r -> r.driving(side.key() + " pump", in, in.flow() + drive, boosts.get(side), side));
         double mixed = HydraulicTurbine.mixedEnthalpy(in.enthalpy(), in.flow(), drive, work, power);
         return new PumpDuty(
                 liquid.propellant(), plant.liquidState(liquid, in.pressure(), mixed), discharge, in.flow() + drive);
@@ -188,26 +210,29 @@ public final class Machinery {
             oxidizerRatio = Math.max(oxidizerRatio, fuelRatio);
             fuelRatio = oxidizerRatio;
         }
-        pumpSpeeds.put(Side.OXIDIZER, oxidizerRatio * built.pump(Side.OXIDIZER).speed());
-        pumpSpeeds.put(Side.FUEL, fuelRatio * built.pump(Side.FUEL).speed());
+        turn(Side.OXIDIZER, oxidizerRatio * built.pump(Side.OXIDIZER).speed());
+        turn(Side.FUEL, fuelRatio * built.pump(Side.FUEL).speed());
+    }
+
+    private void turn(Side side, double speed) {
+        pumpSpeeds.put(side, new SpeedLimit(SpeedBound.BUILT, speed));
     }
 
     private void setSpeeds(Map<Side, PumpDuty> duties, Map<Side, SpeedLimit> wanted) {
         if (plant.built().isPresent()) {
             runBuilt(plant.built().get(), duties.get(Side.OXIDIZER), duties.get(Side.FUEL));
-            turnShafts(BUILT, BUILT);
+            turnShafts();
             return;
         }
         Map<Side, SpeedLimit> set = speeds.of(duties, designs(duties), Set.of());
-        set.forEach((side, limit) -> pumpSpeeds.put(side, limit.speed()));
-        turnShafts(setter(set, wanted, Side.OXIDIZER), setter(set, wanted, Side.FUEL));
+        set.forEach((side, limit) -> pumpSpeeds.put(side, setter(limit, wanted.getOrDefault(side, limit))));
+        turnShafts();
     }
 
     /** A boost pump that gives just the suction head that another limit can use leaves that limit in charge. */
-    private static String setter(Map<Side, SpeedLimit> set, Map<Side, SpeedLimit> wanted, Side side) {
-        SpeedLimit own = set.get(side);
-        SpeedLimit other = wanted.getOrDefault(side, own);
-        return other.speed() < NEAR * own.speed() ? other.name() : own.name();
+    private static SpeedLimit setter(SpeedLimit own, SpeedLimit other) {
+        SpeedLimit first = other.speed() < NEAR * own.speed() ? other : own;
+        return first.at(own.speed()).with(own.from());
     }
 
     private Map<Side, PumpDesign> unsettled(Map<Side, PumpDuty> duties) {
@@ -218,7 +243,7 @@ public final class Machinery {
 
     /** The design as held, or what would be chosen, without holding it. */
     private PumpDesign unsettled(Side side, PumpDuty duty) {
-        return plant.heldPump("pump." + side.key()).orElseGet(() -> plant.pumpModel()
+        return plant.heldPump(PumpKey.main(side).id()).orElseGet(() -> plant.pumpModel()
                 .choose(duty, plant.concept().feed(side).pump()));
     }
 
@@ -228,89 +253,101 @@ public final class Machinery {
         return designs;
     }
 
-    private void turnShafts(String oxidizerSetBy, String fuelSetBy) {
+    private void turnShafts() {
         double gear = coupling.geared() ? coupling.gearRatio() : 1;
-        shaftOf(Side.OXIDIZER).turnAt(new SpeedLimit(oxidizerSetBy, pumpSpeeds.get(Side.OXIDIZER)));
-        shaftOf(Side.FUEL).turnAt(new SpeedLimit(fuelSetBy, pumpSpeeds.get(Side.FUEL) * gear));
+        SpeedLimit fuel = pumpSpeeds.get(Side.FUEL);
+        turn(shaftOf(Side.OXIDIZER), pumpSpeeds.get(Side.OXIDIZER));
+        turn(shaftOf(Side.FUEL), fuel.at(fuel.speed() * gear).with(paths.gear("gear_ratio")));
+    }
+
+    private void turn(Shaft shaft, SpeedLimit limit) {
+        shaft.turnAt(limit);
+        sheet.recorder().ifPresent(r -> r.shaft(shaft));
     }
 
     private PumpDesign settled(Side side, PumpDuty duty) {
-        return plant.settle("pump." + side.key(), plant.concept().feed(side).pump(), d -> plant.pumpModel()
+        return plant.settle(PumpKey.main(side).id(), plant.concept().feed(side).pump(), d -> plant.pumpModel()
                 .choose(duty, d));
     }
 
-    private Stream builtPump(BuiltMachines built, Side side, Stream in, PumpDuty duty) {
-        String label = side.key() + " pump";
-        PumpPoint point = built.at(side, duty, pumpSpeeds.get(side));
+    private Stream builtPump(BuiltMachines built, Side side, Stream in, PumpDuty duty, Traced discharge) {
+        PumpKey key = PumpKey.main(side);
+        String label = key.label();
+        PumpPoint point = built.at(side, duty, pumpSpeeds.get(side).speed());
         pumpPoints.put(label, point);
         shaftOf(side).add(new Shaft.PumpUse(label, duty, built.pump(side).design()), point.power());
-        return pumped("pump." + side.key(), label, side, in, point.dischargePressure(), point.power() - drawn(side));
+        Traced reached = Traced.made(point.dischargePressure(), discharge);
+        return pumped(key, in, reached, point.power(), drawn(side));
     }
 
-    private Stream mainPump(Side side, Stream in, PumpDuty duty) {
+    private Stream mainPump(Side side, Stream in, PumpDuty duty, Traced discharge) {
         if (plant.built().isPresent()) {
-            return builtPump(plant.built().get(), side, in, duty);
+            return builtPump(plant.built().get(), side, in, duty, discharge);
         }
         return pump(
-                "pump." + side.key(),
-                side.key() + " pump",
+                PumpKey.main(side),
                 shaftOf(side),
                 pumpSpeeds.get(side),
-                side,
                 in,
                 duty,
                 settled(side, duty),
-                drawn(side));
+                drawn(side),
+                discharge);
     }
 
     /** A small pump on the shaft of a main pump, for the little flow that needs more pressure. */
-    public Stream kickPump(Side side, Stream in, double discharge) {
+    public Stream kickPump(Side side, Stream in, Traced discharge) {
         PumpDesign design = plant.concept().feed(side).pump().withEfficiency(plant.kickPumpEfficiency());
-        return secondPump("_kick", " kick pump", side, in, discharge, design);
+        return secondPump(new PumpKey(side, PumpKey.Role.KICK), in, discharge, design);
     }
 
     /** A second stage group on the shaft of a main pump, for a large part of the flow. */
-    public Stream secondPump(Side side, Stream in, double discharge) {
+    public Stream secondPump(Side side, Stream in, Traced discharge) {
         return secondPump(
-                "_second",
-                " second pump",
-                side,
+                new PumpKey(side, PumpKey.Role.SECOND),
                 in,
                 discharge,
                 plant.concept().feed(side).pump());
     }
 
-    private Stream secondPump(String suffix, String label, Side side, Stream in, double discharge, PumpDesign asked) {
-        PumpDuty duty = duty(in, discharge);
-        double speed = pumpSpeeds.get(side);
-        PumpDesign design = plant.settle(
-                "pump." + side.key() + suffix, asked, d -> plant.pumpModel().choose(duty, d.withSpeed(speed)));
-        return pump("pump." + side.key() + suffix, side.key() + label, shaftOf(side), speed, side, in, duty, design, 0);
+    private Stream secondPump(PumpKey key, Stream in, Traced discharge, PumpDesign asked) {
+        PumpDuty duty = duty(in, discharge.value());
+        SpeedLimit speed = pumpSpeeds.get(key.side());
+        PumpDesign design =
+                plant.settle(key.id(), asked, d -> plant.pumpModel().choose(duty, d.withSpeed(speed.speed())));
+        return pump(key, shaftOf(key.side()), speed, in, duty, design, 0, discharge);
     }
 
     private Stream pump(
-            String id,
-            String label,
+            PumpKey key,
             Shaft shaft,
-            double speed,
-            Side side,
+            SpeedLimit speed,
             Stream in,
             PumpDuty duty,
             PumpDesign design,
-            double drawn) {
-        PumpDesign running = design.withSpeed(speed);
+            double drawn,
+            Traced discharge) {
+        PumpDesign running = design.withSpeed(speed.speed());
         PumpWork work = plant.pumpModel().work(duty, running);
-        shaft.add(new Shaft.PumpUse(label, duty, running), work.power());
-        return pumped(id, label, side, in, duty.dischargePressure(), work.power() - drawn);
+        shaft.add(new Shaft.PumpUse(key.label(), duty, running), work.power());
+        sheet.recorder().ifPresent(r -> r.pump(key.label(), speed));
+        return pumped(key, in, discharge, work.power(), drawn);
     }
 
-    /** What leaves a pump that gives its stream so much power (W). */
-    private Stream pumped(String id, String label, Side side, Stream in, double pressure, double power) {
+    /** What leaves a pump of so much power, part of which its liquid may give to a boost pump (W). */
+    private Stream pumped(PumpKey key, Stream in, Traced target, double shaftPower, double drawn) {
+        String label = key.label();
+        double power = shaftPower - drawn;
         double enthalpy = in.enthalpy() + power / in.flow();
-        Stream out =
-                sheet.outlet(label + " discharge", in.medium(), pressure, enthalpy, in.oxidizerFlow(), in.fuelFlow());
-        sheet.component(id, Component.Kind.PUMP, label, List.of(in), List.of(out), 0, power);
-        sheet.step(side.key(), label, in.pressure(), out.pressure());
+        Stream out = sheet.outlet(
+                label + " discharge", in.medium(), target.value(), enthalpy, in.oxidizerFlow(), in.fuelFlow());
+        Optional<Shaft> driven = Optional.ofNullable(boosts.get(key.side())).filter(s -> drawn > 0);
+        sheet.recorder().ifPresent(r -> {
+            r.pumped(out, in, target, label, driven);
+            r.place(label, key.id(), key.table(), in, out);
+        });
+        sheet.component(key.id(), Component.Kind.PUMP, label, List.of(in), List.of(out), 0, power);
+        sheet.step(key.side().key(), label, in, out);
         return out;
     }
 
@@ -332,13 +369,19 @@ public final class Machinery {
     }
 
     /** Expands gas through a turbine that drives the shaft of a place. */
-    public Stream turbine(TurbinePlace place, Stream in, double exitPressure) {
+    public Stream turbine(TurbinePlace place, Stream in, Traced exit) {
+        double exitPressure = exit.value();
         Medium.Gas gas = (Medium.Gas) in.medium();
         TurbineDuty duty = new TurbineDuty(gas.fluid(), in.pressure(), in.enthalpy(), exitPressure, in.flow());
-        Shaft shaft = shaftOf(place);
+        Shaft shaft = shaft(ShaftKey.of(place));
         TurbineWork work = turbineWork(place, shaft, duty);
         Stream out = sheet.outlet(
                 place.title() + " exit", gas, exitPressure, work.outletEnthalpy(), in.oxidizerFlow(), in.fuelFlow());
+        sheet.recorder().ifPresent(r -> {
+            r.expanded(out, in, exit, place);
+            r.turns(place, shaft);
+            r.place(place.title(), "turbine." + place.key(), "turbines." + place.key(), in, out);
+        });
         sheet.component(
                 "turbine." + place.key(),
                 Component.Kind.TURBINE,
@@ -347,7 +390,7 @@ public final class Machinery {
                 List.of(out),
                 0,
                 -work.power());
-        sheet.step(gas.name(), place.title(), in.pressure(), exitPressure);
+        sheet.step(gas.name(), place.title(), in, out);
         return out;
     }
 
@@ -360,7 +403,7 @@ public final class Machinery {
                         .choose(duty, shaft.speed(), d));
         plant.holdAnnulusLimit(place, shaft.speed(), () -> plant.turbineModel()
                 .annulusLimit(duty, shaft.speed(), design)
-                .of(place.title()));
+                .of(place.title(), bound -> List.of()));
         TurbineWork work = plant.turbineModel().work(duty, shaft.speed(), design);
         shaft.add(new Shaft.TurbineUse(place.title(), duty, shaft.speed(), design), work.power());
         return work;
@@ -377,7 +420,8 @@ public final class Machinery {
                     "flow through the nozzles of the " + place.title(),
                     "kg/s",
                     duty.massFlow() - point.massFlow(),
-                    duty.massFlow());
+                    duty.massFlow(),
+                    List::of);
         }
         double power = duty.massFlow() * point.efficiency() * point.isentropicDrop();
         shaft.add(
@@ -401,7 +445,12 @@ public final class Machinery {
     public void closesShafts() {
         for (Shaft shaft : mainShafts()) {
             double needed = shaft.neededPower();
-            sheet.closes("power of the " + shaft.name(), "W", shaft.turbinePower() - needed, needed);
+            sheet.closes(
+                    "power of the " + shaft.name(),
+                    "W",
+                    shaft.turbinePower() - needed,
+                    needed,
+                    () -> StationRecorder.powers(shaft));
         }
     }
 
@@ -409,7 +458,7 @@ public final class Machinery {
     public void motors() {
         for (Shaft shaft : mainShafts()) {
             sheet.component(
-                    "motor." + shaft.name().replace(" shaft", ""),
+                    "motor." + shaft.key().id(),
                     Component.Kind.MOTOR,
                     "motor of the " + shaft.name(),
                     List.of(),
@@ -431,14 +480,10 @@ public final class Machinery {
     }
 
     private Shaft shaftOf(Side side) {
-        return shaft(coupling.oneTurbine() ? "main shaft" : side.key() + " shaft");
+        return shaft(coupling.oneTurbine() ? ShaftKey.MAIN : ShaftKey.of(side));
     }
 
-    private Shaft shaftOf(TurbinePlace place) {
-        return shaft(place == TurbinePlace.MAIN ? "main shaft" : place.key() + " shaft");
-    }
-
-    private Shaft shaft(String name) {
-        return shafts.computeIfAbsent(name, n -> new Shaft(n, coupling.losses()));
+    private Shaft shaft(ShaftKey key) {
+        return shafts.computeIfAbsent(key, k -> new Shaft(k, coupling.losses()));
     }
 }

@@ -4,6 +4,7 @@ import dev.penstock.combustion.WorkingFluid;
 import dev.penstock.errors.Warning;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.fluids.state.FluidState;
+import dev.penstock.provenance.ModelCard;
 import java.util.List;
 
 /** What flows between components: a propellant, or burnt gas. Enthalpies are relative to the elements. */
@@ -11,6 +12,12 @@ public sealed interface Medium {
 
     /** Name for tables. */
     String name();
+
+    /** Model that gives its states. */
+    ModelCard model();
+
+    /** Paths of what it is made of, apart from its pressure and enthalpy. */
+    List<String> madeFrom();
 
     /** Temperature (K) and density (kg/m³) at a pressure (Pa) and absolute enthalpy (J/kg). */
     Condition at(double pressure, double enthalpy);
@@ -24,6 +31,21 @@ public sealed interface Medium {
         @Override
         public String name() {
             return propellant.id();
+        }
+
+        @Override
+        public ModelCard model() {
+            return propellant.fluid().model();
+        }
+
+        @Override
+        public List<String> madeFrom() {
+            return List.of(formationEnthalpy(propellant));
+        }
+
+        /** Path of the enthalpy of formation of a propellant. */
+        static String formationEnthalpy(Propellant propellant) {
+            return "fluids." + propellant.id() + ".formation_enthalpy_J_kg";
         }
 
         @Override
@@ -44,7 +66,12 @@ public sealed interface Medium {
     }
 
     /** Gas from a burner. */
-    record Gas(String name, WorkingFluid fluid) implements Medium {
+    record Gas(String name, WorkingFluid fluid, List<String> madeFrom) implements Medium {
+
+        @Override
+        public ModelCard model() {
+            return fluid.model();
+        }
 
         @Override
         public Condition at(double pressure, double enthalpy) {

@@ -190,7 +190,7 @@ public final class Plant {
         SpeedLimit found = limit.get();
         double bounded = Math.max(found.speed(), SLOWEST_CHANGE * speed);
         double step = Math.floor(Math.log(bounded) / ANNULUS_STEP - ANNULUS_MARGIN);
-        SpeedLimit held = new SpeedLimit(found.name(), Math.exp(step * ANNULUS_STEP));
+        SpeedLimit held = found.at(Math.exp(step * ANNULUS_STEP));
         SpeedLimit before = annuli.put(place, held);
         boolean binds = before != null && Math.min(before.speed(), held.speed()) < 1.1 * speed;
         chosenDiffer |= before == null || binds && !held.equals(before);

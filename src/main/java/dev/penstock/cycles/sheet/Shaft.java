@@ -1,5 +1,6 @@
 package dev.penstock.cycles.sheet;
 
+import dev.penstock.cycles.origin.ShaftKey;
 import dev.penstock.turbomachinery.pump.PumpDesign;
 import dev.penstock.turbomachinery.pump.PumpDuty;
 import dev.penstock.turbomachinery.shaft.MechanicalLosses;
@@ -19,23 +20,27 @@ public final class Shaft {
     /** A turbine as asked for. */
     public record TurbineUse(String name, TurbineDuty duty, double speed, TurbineDesign design) {}
 
-    private final String name;
+    private final ShaftKey key;
     private final List<PumpUse> pumps = new ArrayList<>();
     private final List<TurbineUse> turbines = new ArrayList<>();
     private MechanicalLosses losses;
     private double speed;
-    private String speedSetBy = "";
+    private Optional<SpeedLimit> speedSetBy = Optional.empty();
     private Optional<String> driver = Optional.empty();
     private double pumpPower;
     private double turbinePower;
 
-    Shaft(String name, MechanicalLosses losses) {
-        this.name = name;
+    public Shaft(ShaftKey key, MechanicalLosses losses) {
+        this.key = key;
         this.losses = losses;
     }
 
+    public ShaftKey key() {
+        return key;
+    }
+
     public String name() {
-        return name;
+        return key.title();
     }
 
     public MechanicalLosses losses() {
@@ -43,18 +48,18 @@ public final class Shaft {
     }
 
     /** Speed of the turbine's end (rad/s). */
-    double speed() {
+    public double speed() {
         return speed;
     }
 
     /** What keeps it from turning faster. */
-    public String speedSetBy() {
-        return speedSetBy;
+    public SpeedLimit speedSetBy() {
+        return speedSetBy.orElseThrow();
     }
 
-    void turnAt(SpeedLimit limit) {
+    public void turnAt(SpeedLimit limit) {
         speed = limit.speed();
-        speedSetBy = limit.name();
+        speedSetBy = Optional.of(limit);
     }
 
     /** What drives it, where that is neither a turbine of the gas path nor a motor. */
@@ -62,22 +67,22 @@ public final class Shaft {
         return driver;
     }
 
-    void drivenBy(String what) {
+    public void drivenBy(String what) {
         driver = Optional.of(what);
     }
 
-    void add(PumpUse pump, double power) {
+    public void add(PumpUse pump, double power) {
         pumps.add(pump);
         pumpPower += power;
     }
 
-    void add(TurbineUse turbine, double power) {
+    public void add(TurbineUse turbine, double power) {
         turbines.add(turbine);
         turbinePower += power;
     }
 
     /** Power taken off for something that is not on the shaft (W). */
-    void takeOff(double power) {
+    public void takeOff(double power) {
         losses = new MechanicalLosses(
                 losses.mechanicalEfficiency(), losses.gearEfficiency(), losses.accessoryPower() + power);
     }
@@ -95,7 +100,7 @@ public final class Shaft {
         return losses.turbinePower(pumpPower);
     }
 
-    double turbinePower() {
+    public double turbinePower() {
         return turbinePower;
     }
 }

@@ -7,6 +7,7 @@ import dev.penstock.turbomachinery.pump.PumpDesign;
 import dev.penstock.turbomachinery.pump.PumpDuty;
 import dev.penstock.turbomachinery.pump.PumpModel;
 import dev.penstock.turbomachinery.shaft.GearTeeth;
+import dev.penstock.turbomachinery.speed.SpeedBound;
 import dev.penstock.turbomachinery.speed.SpeedLimit;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -15,17 +16,18 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Function;
 
 /** Speeds of the main pumps while an engine is sized: the tightest of what pumps, turbines and gears allow. */
 final class ShaftSpeeds {
 
-    static final String STATED = "the concept";
-
     private final Plant plant;
     private final ShaftDesign coupling;
+    private final BoundPaths paths;
 
-    ShaftSpeeds(Plant plant) {
+    ShaftSpeeds(Plant plant, BoundPaths paths) {
         this.plant = plant;
+        this.paths = paths;
         this.coupling = plant.concept().shafts();
     }
 
@@ -41,11 +43,11 @@ final class ShaftSpeeds {
         if (coupled.isPresent()) {
             SpeedLimit fuel = coupledFuelSpeed(duties, designs, boosted, coupled.getAsDouble());
             speeds.put(Side.FUEL, fuel);
-            speeds.put(Side.OXIDIZER, fuel.geared(1 / coupled.getAsDouble()));
+            speeds.put(Side.OXIDIZER, fuel.geared(1 / coupled.getAsDouble()).with(paths.gear("pump_speed_ratio")));
             return speeds;
         }
         for (Side side : Side.values()) {
-            Optional<SpeedLimit> stated = stated(designs.get(side));
+            Optional<SpeedLimit> stated = stated(side, designs.get(side));
             if (stated.isPresent()) {
                 speeds.put(side, stated.get());
                 continue;
@@ -61,14 +63,26 @@ final class ShaftSpeeds {
     }
 
     /** A pump on a shaft of its own. */
-    SpeedLimit alone(String label, PumpDuty duty, PumpDesign design) {
-        return stated(design).orElseGet(() -> SpeedLimit.least(plant.pumpModel().speedLimits(duty, design))
-                .of(label));
+    SpeedLimit alone(String label, PumpDuty duty, PumpDesign design, Function<SpeedBound, List<String>> boundPaths) {
+        return stated(design, boundPaths)
+                .orElseGet(
+                        () -> SpeedLimit.least(owned(plant.pumpModel().speedLimits(duty, design), label, boundPaths)));
     }
 
-    private static Optional<SpeedLimit> stated(PumpDesign design) {
+    private static List<SpeedLimit> owned(
+            List<SpeedLimit> limits, String label, Function<SpeedBound, List<String>> boundPaths) {
+        List<SpeedLimit> owned = new ArrayList<>();
+        limits.forEach(l -> owned.add(l.of(label, boundPaths)));
+        return owned;
+    }
+
+    private Optional<SpeedLimit> stated(Side side, PumpDesign design) {
+        return stated(design, bound -> paths.pump(side, bound));
+    }
+
+    private static Optional<SpeedLimit> stated(PumpDesign design, Function<SpeedBound, List<String>> boundPaths) {
         return design.speed().isPresent()
-                ? Optional.of(new SpeedLimit(STATED, design.speed().getAsDouble()))
+                ? Optional.of(new SpeedLimit(SpeedBound.STATED, design.speed().getAsDouble()).of("", boundPaths))
                 : Optional.empty();
     }
 
@@ -81,21 +95,23 @@ final class ShaftSpeeds {
 
     private SpeedLimit coupledFuelSpeed(
             Map<Side, PumpDuty> duties, Map<Side, PumpDesign> designs, Set<Side> boosted, double ratio) {
-        Optional<SpeedLimit> stated =
-                stated(designs.get(Side.OXIDIZER)).map(l -> l.geared(ratio)).or(() -> stated(designs.get(Side.FUEL)));
+        Optional<SpeedLimit> stated = stated(Side.OXIDIZER, designs.get(Side.OXIDIZER))
+                .map(l -> l.geared(ratio).with(paths.gear("pump_speed_ratio")))
+                .or(() -> stated(Side.FUEL, designs.get(Side.FUEL)));
         if (stated.isPresent()) {
             return stated.get();
         }
         List<SpeedLimit> limits = new ArrayList<>();
         for (Side side : Side.values()) {
             ofPump(side, duties.get(side), designs.get(side), boosted)
-                    .forEach(l -> limits.add(side == Side.FUEL ? l : l.geared(ratio)));
+                    .forEach(l ->
+                            limits.add(side == Side.FUEL ? l : l.geared(ratio).with(paths.gear("pump_speed_ratio"))));
         }
         limits.add(
                 coupling.geared()
                         ? teeth(duties, designs)
                         : PumpModel.sharedBearings(power(duties), designs.values())
-                                .of("main shaft"));
+                                .of("main shaft", this::bothPumps));
         annulus(Side.FUEL).ifPresent(limits::add);
         return SpeedLimit.least(limits);
     }
@@ -104,15 +120,22 @@ final class ShaftSpeeds {
         List<SpeedLimit> own = boosted.contains(side)
                 ? plant.pumpModel().mechanicalLimits(duty, design)
                 : plant.pumpModel().speedLimits(duty, design);
-        List<SpeedLimit> limits = new ArrayList<>();
-        own.forEach(l -> limits.add(l.of(side.key() + " pump")));
-        return limits;
+        return owned(own, side.key() + " pump", bound -> paths.pump(side, bound));
+    }
+
+    private List<String> bothPumps(SpeedBound bound) {
+        List<String> both = new ArrayList<>();
+        for (Side side : Side.values()) {
+            both.addAll(paths.pump(side, bound));
+        }
+        return both;
     }
 
     /** Teeth of the gearbox, on the fuel pump's shaft or, faster, on the turbine's. */
     private SpeedLimit teeth(Map<Side, PumpDuty> duties, Map<Side, PumpDesign> designs) {
         double pinion = GearTeeth.fastest(power(duties), designs.get(Side.FUEL), coupling.gearSpeedLimit());
-        return new SpeedLimit("teeth of the gearbox", pinion / Math.max(1, coupling.gearRatio()));
+        return new SpeedLimit(SpeedBound.TEETH, pinion / Math.max(1, coupling.gearRatio()))
+                .of("gearbox", bound -> paths.teeth());
     }
 
     private double power(Map<Side, PumpDuty> duties) {
@@ -129,6 +152,8 @@ final class ShaftSpeeds {
         TurbinePlace place = coupling.oneTurbine()
                 ? TurbinePlace.MAIN
                 : side == Side.FUEL ? TurbinePlace.FUEL : TurbinePlace.OXIDIZER;
-        return plant.annulusLimit(place).map(l -> l.geared(1 / coupling.gearRatio()));
+        return plant.annulusLimit(place).map(l -> l.geared(1 / coupling.gearRatio())
+                .with(paths.turbine(place))
+                .with(paths.gear("gear_ratio")));
     }
 }

@@ -5,6 +5,7 @@ import dev.penstock.chamber.loss.NamedLoss;
 import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.DesignLimits;
+import dev.penstock.cycles.origin.TankLimit;
 import dev.penstock.cycles.sheet.Assumptions;
 import dev.penstock.cycles.sheet.Auditor;
 import dev.penstock.cycles.sheet.EnergyAudit;
@@ -22,9 +23,11 @@ import dev.penstock.errors.Warning;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.quantities.Constants;
 import dev.penstock.turbomachinery.electric.ElectricSizing;
+import dev.penstock.turbomachinery.pump.PumpLimit;
 import dev.penstock.turbomachinery.pump.PumpSizing;
 import dev.penstock.turbomachinery.shaft.GearTeeth;
 import dev.penstock.turbomachinery.shaft.ShaftBalance;
+import dev.penstock.turbomachinery.shaft.ShaftLimit;
 import dev.penstock.turbomachinery.shaft.ShaftModel;
 import dev.penstock.turbomachinery.turbine.TurbineSizing;
 import java.util.ArrayList;
@@ -43,6 +46,7 @@ public final class BalanceReport {
     private final List<PumpSizing> pumps = new ArrayList<>();
     private final List<TurbineSizing> turbines = new ArrayList<>();
     private final List<ShaftBalance> shafts = new ArrayList<>();
+    private double mainPower;
     private final List<Warning> warnings = new ArrayList<>();
 
     private BalanceReport(Balancer.Solved solved) {
@@ -90,11 +94,13 @@ public final class BalanceReport {
                 warnings,
                 residuals,
                 audit,
-                solved.effort());
+                solved.effort(),
+                sheet.recorder().orElseThrow().origins());
     }
 
     private void sizeMachines() {
         for (Shaft shaft : sheet.machinery().shafts()) {
+            sheet.recorder().orElseThrow().place(shaft);
             List<PumpSizing> own = new ArrayList<>();
             for (Shaft.PumpUse use : shaft.pumps()) {
                 own.add(plant.pumpModel().size(use.name(), use.duty(), use.design()));
@@ -106,16 +112,22 @@ public final class BalanceReport {
             pumps.addAll(own);
             turbines.addAll(drivers);
             ShaftModel model = plant.models().shafts();
-            shafts.add(
-                    drivers.isEmpty()
-                            ? model.balance(
-                                    shaft.name(),
-                                    own,
-                                    shaft.driver(),
-                                    shaft.neededPower(),
-                                    shaft.losses(),
-                                    shaft.speedSetBy())
-                            : model.balance(shaft.name(), own, drivers, shaft.losses(), shaft.speedSetBy()));
+            ShaftBalance balanced = drivers.isEmpty()
+                    ? model.balance(
+                            shaft.name(),
+                            own,
+                            shaft.driver(),
+                            shaft.neededPower(),
+                            shaft.losses(),
+                            shaft.speedSetBy().name())
+                    : model.balance(
+                            shaft.name(),
+                            own,
+                            drivers,
+                            shaft.losses(),
+                            shaft.speedSetBy().name());
+            shafts.add(balanced);
+            mainPower += shaft.key().boost() ? 0 : balanced.powerDelivered();
         }
     }
 
@@ -124,15 +136,25 @@ public final class BalanceReport {
         Assumptions assumed = solved.assumed();
         Assumptions found = solved.update().assumptions();
         residuals.add(new Residual(
-                "flow of the chamber", "kg/s", assumed.chamberFlow() - found.chamberFlow(), found.chamberFlow()));
+                "flow of the chamber",
+                "kg/s",
+                assumed.chamberFlow() - found.chamberFlow(),
+                found.chamberFlow(),
+                List.of("chamber.mass_flow_kg_s")));
         if (found.jacket().isPresent()) {
             double scale = Math.max(Math.abs(found.heatLoad()), 1e3 * found.chamberFlow());
-            residuals.add(new Residual("heat into the jacket", "W", assumed.heatLoad() - found.heatLoad(), scale));
+            residuals.add(new Residual(
+                    "heat into the jacket",
+                    "W",
+                    assumed.heatLoad() - found.heatLoad(),
+                    scale,
+                    List.of("cooling.heat_load_W")));
             residuals.add(new Residual(
                     "pressure drop of the jacket",
                     "Pa",
                     assumed.jacketDrop() - found.jacketDrop(),
-                    concept.chamberPressure()));
+                    concept.chamberPressure(),
+                    List.of("cooling.coolant_pressure_drop_Pa")));
         }
         return residuals;
     }
@@ -172,11 +194,7 @@ public final class BalanceReport {
     }
 
     private Optional<ElectricSizing> electric() {
-        double power = shafts.stream()
-                .filter(s -> !s.name().contains("boost"))
-                .mapToDouble(ShaftBalance::powerDelivered)
-                .sum();
-        return concept.electric().map(e -> e.drive().size(power, e.burnTime()));
+        return concept.electric().map(e -> e.drive().size(mainPower, e.burnTime()));
     }
 
     private double seaLevelThrust() {
@@ -211,7 +229,8 @@ public final class BalanceReport {
         DesignLimits own = concept.limits();
         for (PumpSizing pump : pumps) {
             limits.add(LimitCheck.atMost(
-                    pump.name() + ".discharge_pressure",
+                    PumpLimit.DISCHARGE_PRESSURE,
+                    pump.name(),
                     pump.duty().dischargePressure(),
                     own.dischargePressure(),
                     "Pa",
@@ -223,7 +242,8 @@ public final class BalanceReport {
         if (concept.shafts().geared()) {
             ShaftBalance pinion = shafts.get(0);
             limits.add(LimitCheck.atMost(
-                    pinion.name() + ".gear_speed",
+                    ShaftLimit.GEAR_SPEED,
+                    pinion.name(),
                     GearTeeth.speed(pinion.speed(), pinion.diameter()),
                     concept.shafts().gearSpeedLimit(),
                     "m/s",
@@ -233,7 +253,12 @@ public final class BalanceReport {
             for (Stream tank : sheet.tankStreams()) {
                 String side = tank.oxidizerFlow() > 0 ? "oxidizer" : "fuel";
                 limits.add(LimitCheck.atMost(
-                        side + " tank.pressure", tank.pressure(), own.tankPressure(), "Pa", own.tankSource()));
+                        TankLimit.PRESSURE,
+                        side + " tank",
+                        tank.pressure(),
+                        own.tankPressure(),
+                        "Pa",
+                        own.tankSource()));
             }
         }
         jacket.ifPresent(j -> limits.addAll(j.limits()));

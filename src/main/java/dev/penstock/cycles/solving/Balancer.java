@@ -14,10 +14,11 @@ import dev.penstock.cycles.sheet.Residual;
 import dev.penstock.cycles.sheet.Values;
 import dev.penstock.errors.NotConverged;
 import dev.penstock.errors.PenstockException;
-import dev.penstock.numerics.BoundedSystemSolver;
 import dev.penstock.numerics.BoundedSystemSolver.Solution;
 import dev.penstock.numerics.BoundedSystemSolver.Unknown;
+import dev.penstock.numerics.BoundedSystemSolver;
 import dev.penstock.numerics.FixedPoint;
+import dev.penstock.provenance.Traced;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -75,14 +76,14 @@ public final class Balancer {
         int steps = 0;
         double distance = Double.POSITIVE_INFINITY;
         for (int round = 1; round <= MOST_ROUNDS; round++) {
-            boolean moved = round <= CHOOSING_ROUNDS && choose(plant, assumed, values);
+            boolean moved = round <= CHOOSING_ROUNDS && choose(plant, assumed, unknowns, values);
             if (moved) {
                 solver.reset();
             }
             Solution solution = close(plant, assumed, unknowns, values, solver);
             values = solution.values();
             steps += solution.iterations();
-            Flowsheet sheet = layOut(plant, assumed, values, false);
+            Flowsheet sheet = layOut(plant, assumed, unknowns, values, false);
             Surroundings.Update update = surroundings.update(sheet, assumed, known);
             known = update.known();
             distance = surroundings.distance(assumed, update.assumptions());
@@ -95,7 +96,7 @@ public final class Balancer {
                         assumed,
                         update,
                         surroundings.jacketInFull(known),
-                        layOut(plant, assumed, values, true),
+                        layOut(plant, assumed, unknowns, values, true),
                         effort);
             }
             assumed = surroundings.mixed(mixer, assumed, update);
@@ -133,7 +134,7 @@ public final class Balancer {
                 (x, residuals) -> {
                     Flowsheet sheet = new Flowsheet(plant, assumed, false);
                     plant.countEvaluation();
-                    Cycle.of(plant.concept().cycle()).layOut(sheet, new Values(x));
+                    Cycle.of(plant.concept().cycle()).layOut(sheet, Values.tried(x));
                     List<Residual> list = sheet.residuals();
                     if (list.size() != residuals.length) {
                         throw new IllegalStateException(plant.concept().cycle().id() + " has " + residuals.length
@@ -148,20 +149,29 @@ public final class Balancer {
                 SOLVER_ACCEPTABLE);
     }
 
-    private static boolean choose(Plant plant, Assumptions assumed, List<Double> values) {
+    private static boolean choose(Plant plant, Assumptions assumed, List<Unknown> unknowns, List<Double> values) {
         plant.startChoosing();
         try {
-            layOut(plant, assumed, values, false);
+            layOut(plant, assumed, unknowns, values, false);
         } catch (PenstockException e) {
             // The first guess may lie where a machine has no meaning; the solver finds its way from there.
         }
         return plant.stopChoosing();
     }
 
-    static Flowsheet layOut(Plant plant, Assumptions assumed, List<Double> values, boolean recording) {
+    private static Flowsheet layOut(
+            Plant plant, Assumptions assumed, List<Unknown> unknowns, List<Double> values, boolean recording) {
         Flowsheet sheet = new Flowsheet(plant, assumed, recording);
         plant.countEvaluation();
-        Values x = new Values(values.stream().mapToDouble(Double::doubleValue).toArray());
+        List<Traced> numbers = new ArrayList<>();
+        for (int i = 0; i < values.size(); i++) {
+            Unknown unknown = unknowns.get(i);
+            double value = values.get(i);
+            numbers.add(sheet.recorder()
+                    .map(r -> r.unknown(unknown.name(), value, unknown.unit()))
+                    .orElse(Traced.of(value)));
+        }
+        Values x = Values.of(numbers);
         Cycle.of(plant.concept().cycle()).layOut(sheet, x);
         if (!x.exhausted()) {
             throw new IllegalStateException(plant.concept().cycle().id() + " lists more unknowns than it takes");

@@ -4,20 +4,27 @@ import dev.penstock.chamber.ChamberTrail;
 import dev.penstock.chamber.loss.NamedLoss;
 import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cooling.jacket.JacketTrail;
+import dev.penstock.cycles.concept.Side;
+import dev.penstock.cycles.concept.ThrustTarget;
+import dev.penstock.cycles.origin.Closing;
+import dev.penstock.cycles.origin.Definitions;
+import dev.penstock.cycles.origin.InputPaths;
+import dev.penstock.cycles.origin.PartPlace;
 import dev.penstock.cycles.sheet.Component;
 import dev.penstock.cycles.sheet.EnergyAudit;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.sheet.EngineSummary;
 import dev.penstock.cycles.sheet.ExhaustJet;
 import dev.penstock.cycles.sheet.ExhaustNozzle;
-import dev.penstock.cycles.sheet.PressureStep;
 import dev.penstock.cycles.sheet.Residual;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.input.InputValue;
 import dev.penstock.provenance.LimitCheck;
+import dev.penstock.provenance.LimitKind;
 import dev.penstock.provenance.ModelCard;
-import dev.penstock.provenance.Place;
+import dev.penstock.provenance.Origin;
 import dev.penstock.provenance.Place.Role;
+import dev.penstock.provenance.Place;
 import dev.penstock.provenance.Trail;
 import dev.penstock.quantities.Constants;
 import dev.penstock.turbomachinery.pump.PumpFigures;
@@ -28,6 +35,7 @@ import dev.penstock.turbomachinery.turbine.TurbineFigures;
 import dev.penstock.turbomachinery.turbine.TurbineSizing;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -41,9 +49,11 @@ public final class BalanceTrail {
 
     private final EngineBalance balance;
     private final Trail trail = new Trail();
+    private final InputPaths inputs;
 
     private BalanceTrail(EngineBalance balance) {
         this.balance = balance;
+        this.inputs = new InputPaths(balance.concept());
     }
 
     /**
@@ -57,10 +67,10 @@ public final class BalanceTrail {
     private Trail make() {
         inputs();
         String chamberGas = chamberGas();
-        StationTrail stations = new StationTrail(balance, trail);
-        balance.stations().forEach(stations::station);
+        balance.origins().entries().forEach(trail::add);
         machines();
-        new ChamberTrail(trail).chamber(balance.chamber(), chamberGas, concept("nozzle.", "chamber.", "efficiencies."));
+        new ChamberTrail(trail)
+                .chamber(balance.chamber(), chamberGas, size(), concept("nozzle.", "chamber.", "efficiencies."));
         new ChamberTrail(trail)
                 .gas(
                         balance.chamber(),
@@ -70,7 +80,6 @@ public final class BalanceTrail {
         engine(chamberGas);
         new MassTrail(balance, trail).record();
         components();
-        ladder();
         limits();
         evidence();
         return trail;
@@ -87,14 +96,10 @@ public final class BalanceTrail {
                 "constant by definition",
                 "10th CGPM, 1954");
         for (InputValue input : balance.concept().document().inputs()) {
-            try {
-                double value = Double.parseDouble(input.value());
-                String what = input.given() ? "stated by the concept" : "default of the concept";
-                trail.given("concept." + input.key(), value, input.unit(), what, input.source());
-            } catch (NumberFormatException word) {
-                // A word or an open value: it decides which model is used, and has no number to trace.
-                continue;
-            }
+            String what = input.given() ? "stated by the concept" : "default of the concept";
+            input.number()
+                    .ifPresent(
+                            value -> trail.given("concept." + input.key(), value, input.unit(), what, input.source()));
         }
         for (Propellant propellant :
                 List.of(balance.concept().oxidizer(), balance.concept().fuel())) {
@@ -139,36 +144,39 @@ public final class BalanceTrail {
                 .orElseThrow();
     }
 
-    private List<String> size() {
-        return concept("engine.thrust_vacuum", "engine.thrust_sea_level", "engine.throat_diameter");
+    /** What the concept asks of the engine's size; dumped gas gives part of the thrust. */
+    private ChamberTrail.Size size() {
+        ThrustTarget.Kind kind = balance.concept().thrust().kind();
+        List<String> asked = inputs.of("engine." + kind.key());
+        if (kind == ThrustTarget.Kind.THROAT_DIAMETER) {
+            return new ChamberTrail.Size(asked, List.of());
+        }
+        List<String> thrust = new ArrayList<>(asked);
+        balance.exhausts().forEach(jet -> thrust.add(thrustOf(jet)));
+        if (kind == ThrustTarget.Kind.SEA_LEVEL_THRUST) {
+            thrust.addAll(List.of(
+                    "constants.standard_atmosphere_Pa", "chamber.thrust_coefficient_vacuum", "chamber.area_ratio"));
+            thrust.addAll(inputs.of("engine.chamber_pressure"));
+        }
+        return new ChamberTrail.Size(List.of(), thrust);
+    }
+
+    private static String thrustOf(ExhaustJet jet) {
+        return "exhausts." + Trail.slug(jet.name()) + ".vacuum_thrust_N";
     }
 
     private void machines() {
         for (PumpSizing pump : balance.pumps()) {
-            String side = pump.duty()
-                            .propellant()
-                            .id()
-                            .equals(balance.concept().oxidizer().id())
-                    ? "oxidizer"
-                    : "fuel";
-            Place at = between("pumps", pump.name()).with(Role.GIVEN, concept("pumps." + side + "."));
-            PumpFigures.ALL.record(pump, drives(pump) ? at.with(Role.DRIVE, at.all(Role.OUTLET)) : at, trail);
+            PumpFigures.ALL.record(pump, between("pumps", pump.name()), trail);
         }
         for (TurbineSizing turbine : balance.turbines()) {
-            List<String> shaft = balance.shafts().stream()
-                    .filter(s -> s.turbines().contains(turbine.name()))
-                    .map(s -> "shafts." + Trail.slug(s.name()))
-                    .toList();
-            Place at = between("turbines", turbine.name())
-                    .with(Role.GIVEN, concept("turbines."))
-                    .with(Role.SHAFT, shaft);
-            TurbineFigures.ALL.record(turbine, at, trail);
+            TurbineFigures.ALL.record(turbine, between("turbines", turbine.name()), trail);
         }
         List<String> turbines =
                 balance.turbines().stream().map(TurbineSizing::name).toList();
         for (ShaftBalance shaft : balance.shafts()) {
             Place at = Place.at("shafts." + Trail.slug(shaft.name()))
-                    .with(Role.GIVEN, concept("shafts."))
+                    .with(Role.GIVEN, tables(place(shaft.name())))
                     .with(Role.PUMPS, parts("pumps.", shaft.pumps()))
                     .with(
                             Role.TURBINES,
@@ -181,29 +189,27 @@ public final class BalanceTrail {
         }
     }
 
-    /** Place of a machine between its stations. */
+    /** Place of a machine between its stations, with its tables of the concept file. */
     private Place between(String list, String machine) {
-        Component c = labelled(machine);
+        PartPlace place = place(machine);
         return Place.at(list + "." + Trail.slug(machine))
-                .with(Role.INLET, List.of(at(c.inlets().get(0))))
-                .with(Role.OUTLET, List.of(at(c.outlets().get(0))));
-    }
-
-    /** Whether liquid from behind the pump drives a boost pump and passes it again. */
-    private boolean drives(PumpSizing pump) {
-        double arriving = balance.station(labelled(pump.name()).inlets().get(0)).massFlow();
-        return Math.abs(arriving / pump.duty().massFlow() - 1) > 1e-6;
+                .with(Role.INLET, List.of(at(place.inlets().get(0))))
+                .with(Role.OUTLET, List.of(at(place.outlets().get(0))))
+                .with(Role.GIVEN, tables(place));
     }
 
     private static List<String> parts(String list, List<String> names) {
         return names.stream().map(name -> list + Trail.slug(name)).toList();
     }
 
-    private Component labelled(String name) {
-        return balance.components().stream()
-                .filter(c -> c.label().equals(name))
-                .findFirst()
-                .orElseThrow(() -> new IllegalStateException("no component " + name));
+    private PartPlace place(String part) {
+        return balance.origins().place(part).orElseThrow(() -> new IllegalStateException("no place of the " + part));
+    }
+
+    private List<String> tables(PartPlace place) {
+        List<String> paths = new ArrayList<>();
+        place.tables().forEach(table -> paths.addAll(inputs.table(table)));
+        return paths;
     }
 
     private void cooling(JacketResult jacket, String chamberGas) {
@@ -237,10 +243,17 @@ public final class BalanceTrail {
                 e.seaLevelThrust(),
                 "N",
                 balance.concept().chamber().nozzle().separation().card(),
-                List.of("engine.thrust_vacuum_N", "chamber.exit_area_m2", "constants.standard_atmosphere_Pa"));
-        put(p, "oxidizer_flow_kg_s", e.oxidizerFlow(), "kg/s", Definitions.SUM, tankFlows("oxidizer"));
-        put(p, "fuel_flow_kg_s", e.fuelFlow(), "kg/s", Definitions.SUM, tankFlows("fuel"));
-        put(p, "mass_flow_kg_s", e.massFlow(), "kg/s", Definitions.CLOSING, List.of("chamber.mass_flow_kg_s"), size());
+                List.of("engine.thrust_vacuum_N", "chamber.exit_area_m2", "constants.standard_atmosphere_Pa"),
+                inputs.table("exhaust"));
+        put(p, "oxidizer_flow_kg_s", e.oxidizerFlow(), "kg/s", Definitions.SUM, tankFlow(Side.OXIDIZER));
+        put(p, "fuel_flow_kg_s", e.fuelFlow(), "kg/s", Definitions.SUM, tankFlow(Side.FUEL));
+        put(
+                p,
+                "mass_flow_kg_s",
+                e.massFlow(),
+                "kg/s",
+                Definitions.SUM,
+                List.of(p + ".oxidizer_flow_kg_s", p + ".fuel_flow_kg_s"));
         put(
                 p,
                 "mixture_ratio",
@@ -248,13 +261,7 @@ public final class BalanceTrail {
                 "",
                 Definitions.RATIO,
                 List.of("engine.oxidizer_flow_kg_s", "engine.fuel_flow_kg_s"));
-        put(
-                p,
-                "chamber_mixture_ratio",
-                e.chamberMixtureRatio(),
-                "",
-                Definitions.RATIO,
-                List.of(chamberGas + ".mass_flow_kg_s", "concept.propellants.mixture_ratio"));
+        put(p, "chamber_mixture_ratio", e.chamberMixtureRatio(), "", Definitions.RATIO, chamberFlows());
         put(
                 p,
                 "isp_vacuum_s",
@@ -308,12 +315,16 @@ public final class BalanceTrail {
         return paths;
     }
 
-    private List<String> tankFlows(String side) {
+    private List<String> chamberFlows() {
         return balance.components().stream()
-                .filter(c -> c.kind() == Component.Kind.TANK && c.id().endsWith(side))
-                .flatMap(c -> c.outlets().stream())
+                .filter(c -> c.kind() == Component.Kind.CHAMBER)
+                .flatMap(c -> c.inlets().stream())
                 .map(n -> at(n) + ".mass_flow_kg_s")
                 .toList();
+    }
+
+    private List<String> tankFlow(Side side) {
+        return List.of(at(balance.tankOutlet(side).number()) + ".mass_flow_kg_s");
     }
 
     // ---- what is shown again, and the evidence
@@ -342,81 +353,54 @@ public final class BalanceTrail {
                 .toList();
     }
 
-    private void ladder() {
-        for (int i = 0; i < balance.pressureLadder().size(); i++) {
-            PressureStep step = balance.pressureLadder().get(i);
-            String p = "pressure_ladder." + i;
-            put(p, "from_Pa", step.from(), "Pa", Definitions.SAME, stationWith(step.from()));
-            put(p, "to_Pa", step.to(), "Pa", Definitions.SAME, stationWith(step.to()));
-            put(p, "rise_Pa", step.rise(), "Pa", Definitions.DIFFERENCE, List.of(p + ".from_Pa", p + ".to_Pa"));
-        }
-    }
-
-    private List<String> stationWith(double pressure) {
-        return balance.stations().stream()
-                .filter(s -> s.pressure() == pressure)
-                .map(s -> at(s.number()) + ".pressure_Pa")
-                .limit(1)
-                .toList();
-    }
-
     private void limits() {
         for (LimitCheck limit : balance.limits()) {
-            String p = "limits." + Trail.slug(limit.name());
-            List<String> from = subject(limit);
-            put(p, "value", limit.value(), limit.unit(), model(limit, from), from);
-            trail.given(p + ".limit", limit.limit(), limit.unit(), "limit of the hardware", limit.source());
+            String p = limit.path();
+            LimitKind kind = limit.kind();
+            Optional<PartPlace> place = balance.origins().place(limit.owner());
+            trail.record(p + ".value", limit.value(), limit.unit(), Origin.of(kind.card(), madeFrom(limit, place)));
+            List<String> bounds = new ArrayList<>(inputs.of(kind.bounds().toArray(String[]::new)));
+            place.ifPresent(x -> x.tables().forEach(table -> bounds.addAll(inputs.in(table, kind.bounds()))));
+            if (bounds.isEmpty()) {
+                trail.given(p + ".limit", limit.limit(), limit.unit(), "limit of the hardware", limit.source());
+            } else {
+                trail.record(p + ".limit", limit.limit(), limit.unit(), Origin.of(Definitions.BOUND, bounds));
+            }
             put(p, "margin", limit.margin(), "", Definitions.MARGIN, List.of(p + ".value", p + ".limit"));
         }
     }
 
-    /** A figure that is published is shown again; any other is made from those of the part. */
-    private ModelCard model(LimitCheck limit, List<String> from) {
-        boolean published =
-                from.stream().anyMatch(path -> trail.entry(path).orElseThrow().value() == limit.value());
-        return published
-                ? Definitions.SAME
-                : LimitFigures.card(limit.name().substring(limit.name().indexOf('.') + 1));
-    }
-
-    /** The machine or jacket that a limit is about, and its figure of that name where it is published. */
-    private List<String> subject(LimitCheck limit) {
-        int dot = limit.name().indexOf('.');
-        String owner = Trail.slug(limit.name().substring(0, dot));
-        String figure = limit.name().substring(dot + 1);
-        String kind = owner.equals("cooling")
-                ? ""
-                : owner.endsWith("shaft") ? "shafts." : owner.contains("turbine") ? "turbines." : "pumps.";
-        String base = kind + owner + ".";
-        List<String> all = trail.entries().stream()
-                .map(Trail.Entry::path)
-                .filter(path -> path.startsWith(base) && !path.contains(".profile."))
-                .toList();
-        List<String> same = all.stream()
-                .filter(path -> path.startsWith(base + figure) || path.startsWith(base + "peak_" + figure))
-                .toList();
-        if (!same.isEmpty()) {
-            return same;
+    /** The figures of the part, those of its station where it has none of its own, and its inputs. */
+    private List<String> madeFrom(LimitCheck limit, Optional<PartPlace> place) {
+        List<String> from = new ArrayList<>();
+        for (String figure : limit.kind().figures()) {
+            String own = limit.kind().path(limit.owner()) + "." + figure;
+            from.add(trail.has(own) ? own : at(place.orElseThrow().outlets().get(0)) + "." + figure);
         }
-        return all.isEmpty() ? tankPressures() : all;
+        place.ifPresent(x -> x.tables()
+                .forEach(table -> from.addAll(inputs.in(table, limit.kind().inputs()))));
+        return from;
     }
 
-    private List<String> tankPressures() {
-        return balance.components().stream()
-                .filter(c -> c.kind() == Component.Kind.TANK)
-                .flatMap(c -> c.outlets().stream())
-                .map(n -> at(n) + ".pressure_Pa")
-                .toList();
+    /** What is left of each equation with the terms it was made from, and the loop that they make up. */
+    private List<String> residuals() {
+        List<String> values = new ArrayList<>();
+        List<String> all = new ArrayList<>();
+        double worst = 0;
+        for (Residual residual : balance.residuals()) {
+            String p = "residuals." + Trail.slug(residual.name());
+            put(p, "value", residual.value(), residual.unit(), Definitions.RESIDUAL, residual.terms());
+            put(p, "relative", residual.relative(), "", Definitions.RATIO, List.of(p + ".value"));
+            values.add(p + ".value");
+            all.add(p + ".relative");
+            worst = Math.max(worst, residual.relative());
+        }
+        trail.record(Closing.LOOP, worst, "", new Origin(Definitions.CLOSING, values));
+        return all;
     }
 
     private void evidence() {
-        List<String> all = new ArrayList<>();
-        for (Residual residual : balance.residuals()) {
-            String p = "residuals." + Trail.slug(residual.name());
-            put(p, "value", residual.value(), residual.unit(), Definitions.RESIDUAL, List.of("engine.mass_flow_kg_s"));
-            put(p, "relative", residual.relative(), "", Definitions.RATIO, List.of(p + ".value"));
-            all.add(p + ".relative");
-        }
+        List<String> all = new ArrayList<>(residuals());
         List<String> flows = balance.stations().stream()
                 .map(s -> at(s.number()) + ".enthalpy_J_kg")
                 .toList();

@@ -1,7 +1,8 @@
 package dev.penstock.cycles.trail;
 
-import dev.penstock.cycles.questions.LimitResult;
+import dev.penstock.cycles.origin.Definitions;
 import dev.penstock.cycles.questions.LimitResult.Sensitivity;
+import dev.penstock.cycles.questions.LimitResult;
 import dev.penstock.cycles.questions.LimitSearch;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.provenance.ModelCard;
@@ -41,7 +42,7 @@ public final class LimitTrail {
      */
     public static Trail extend(Trail trail, LimitResult result) {
         String[] held = result.held().stream()
-                .map(l -> "limits." + Trail.slug(l.name()) + ".limit")
+                .map(l -> l.path() + ".limit")
                 .filter(trail::has)
                 .toArray(String[]::new);
         if (held.length == 0) {
@@ -56,7 +57,7 @@ public final class LimitTrail {
         }
         trail.record("chamber_pressure_Pa", result.chamberPressure(), "Pa", Definitions.SAME, PRESSURE);
         for (LimitCheck limit : result.held()) {
-            String from = "limits." + Trail.slug(limit.name());
+            String from = limit.path();
             String to = "held." + Trail.slug(limit.name());
             trail.record(to + ".value", limit.value(), limit.unit(), Definitions.SAME, from + ".value");
             trail.record(to + ".limit", limit.limit(), limit.unit(), Definitions.SAME, from + ".limit");
@@ -93,7 +94,7 @@ public final class LimitTrail {
     private static List<String> changed(Trail trail, LimitResult result, String key) {
         return result.held().stream()
                 .filter(limit -> LimitSearch.key(limit).equals(key))
-                .map(limit -> "limits." + Trail.slug(limit.name()) + ".limit")
+                .map(limit -> limit.path() + ".limit")
                 .filter(trail::has)
                 .toList();
     }

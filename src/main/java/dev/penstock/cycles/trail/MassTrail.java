@@ -1,5 +1,6 @@
 package dev.penstock.cycles.trail;
 
+import dev.penstock.cycles.origin.Definitions;
 import dev.penstock.cycles.sheet.Component;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.provenance.Spread;

@@ -1,5 +1,6 @@
 package dev.penstock.cycles.trail;
 
+import dev.penstock.cycles.origin.Definitions;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.provenance.ModelCard;
 

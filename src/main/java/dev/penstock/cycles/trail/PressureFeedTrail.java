@@ -2,6 +2,7 @@ package dev.penstock.cycles.trail;
 
 import dev.penstock.cycles.concept.PressurizationDesign;
 import dev.penstock.cycles.concept.Side;
+import dev.penstock.cycles.origin.Definitions;
 import dev.penstock.cycles.questions.BlowdownLife;
 import dev.penstock.cycles.questions.PressureFeed;
 import dev.penstock.cycles.sheet.EngineBalance;

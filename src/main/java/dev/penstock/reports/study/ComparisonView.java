@@ -5,7 +5,6 @@ import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.trail.EngineFigures;
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.LimitCheck;
-import dev.penstock.provenance.Trail;
 import dev.penstock.reports.chart.Figure;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.SpanChart;
@@ -234,7 +233,7 @@ public final class ComparisonView {
                                 .map(LimitCheck::margin)
                                 .orElse(Double.MAX_VALUE)))
                 .forEach(o -> Measure.tightest(o.balance().get()).ifPresent(l -> {
-                    String at = "limits." + Trail.slug(l.name());
+                    String at = l.path();
                     table.marked(
                                     l.met() ? "" : "missed",
                                     o.name(),

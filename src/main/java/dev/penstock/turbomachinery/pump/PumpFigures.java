@@ -1,6 +1,5 @@
 package dev.penstock.turbomachinery.pump;
 
-import static dev.penstock.provenance.Place.Role.DRIVE;
 import static dev.penstock.provenance.Place.Role.INLET;
 import static dev.penstock.provenance.Place.Role.OUTLET;
 import static dev.penstock.provenance.Place.given;
@@ -34,9 +33,9 @@ public final class PumpFigures {
             .by(SAME, of(OUTLET, "pressure_Pa"))
             .number("discharge_temperature_K", "discharge", Notation.TEMPERATURE, p -> p.outlet()
                     .temperature())
-            .from((p, at) -> afterMixing(at, of(OUTLET, "temperature_K"), own("mass_flow_kg_s")))
+            .by(PumpHead.CARD, of(INLET, "temperature_K"), own("discharge_pressure_Pa", "efficiency", "mass_flow_kg_s"))
             .number("mass_flow_kg_s", "flow", Notation.MASS_FLOW, p -> p.duty().massFlow())
-            .from((p, at) -> afterMixing(at, of(INLET, "mass_flow_kg_s")))
+            .by(SAME, of(INLET, "mass_flow_kg_s"))
             .number("head_J_kg", "head", significant("J/kg", "kJ/kg", 1e-3, 4), PumpSizing::head)
             .by(PumpHead.CARD, own("inlet_pressure_Pa"), of(INLET, "temperature_K"), own("discharge_pressure_Pa"))
             .number("efficiency", "efficiency", Notation.PERCENT, PumpSizing::efficiency)
@@ -44,12 +43,12 @@ public final class PumpFigures {
             .number("power_W", "power", Notation.POWER, PumpSizing::power)
             .by(PumpHead.CARD, own("mass_flow_kg_s", "head_J_kg", "efficiency"))
             .number("speed_rad_s", "speed", Notation.SPEED, PumpSizing::speed)
-            .by(
-                    PumpSpeed.CARD,
-                    own("mass_flow_kg_s", "suction_head_available_m"),
-                    given("speed", "suction", "inducer", "bearing"))
+            .by(PumpSpeed.CARD)
             .count("stages", "stages", PumpSizing::stages)
-            .by(PumpStages.CARD, own("head_J_kg", "speed_rad_s"), given("tip_speed_limit", "stages"))
+            .by(
+                    PumpStages.CARD,
+                    own("head_J_kg", "speed_rad_s"),
+                    given("tip_speed_limit", "stages", "head_coefficient"))
             .number("specific_speed", "specific speed", significant("", 3), PumpSizing::specificSpeed)
             .by(
                     SpecificSpeed.CARD,
@@ -61,13 +60,13 @@ public final class PumpFigures {
                     "suction specific speed",
                     significant("", 3),
                     PumpSizing::suctionSpecificSpeed)
-            .by(InducerSuction.CARD, given("inducer_flow", "inducer_hub"))
+            .by(InducerSuction.CARD, own("inducer_diameter_m"), given("inducer_hub_ratio"))
             .number(
                     "suction_head_available_m",
                     "suction head there",
                     significant("m", 3),
                     p -> p.netPositiveSuctionHead() + p.suppressionHead())
-            .by(SuppressionHead.CARD, of(INLET, "pressure_Pa"), of(INLET, "temperature_K"), given("suppression"))
+            .by(SuppressionHead.CARD, of(INLET, "pressure_Pa"), of(INLET, "temperature_K"), given("suppression_factor"))
             .number(
                     "suction_head_required_m",
                     "suction head needed",
@@ -77,24 +76,16 @@ public final class PumpFigures {
             .number("impeller_diameter_m", "impeller", significant("m", "mm", 1e3, 3), PumpSizing::impellerDiameter)
             .by(StageShape.CARD, own("tip_speed_m_s", "speed_rad_s"))
             .number("inducer_diameter_m", "inducer", significant("m", "mm", 1e3, 3), PumpSizing::inducerDiameter)
-            .by(InducerSuction.CARD, own("speed_rad_s", "mass_flow_kg_s"), of(INLET, "density_kg_m3"))
+            .by(
+                    InducerSuction.CARD,
+                    own("speed_rad_s", "mass_flow_kg_s"),
+                    of(INLET, "density_kg_m3"),
+                    given("inducer_flow_coefficient", "inducer_hub_ratio", "inducer_tip_speed_limit"))
             .number("tip_speed_m_s", "tip speed", significant("m/s", 3), PumpSizing::tipSpeed)
-            .by(StageShape.CARD, own("head_J_kg", "stages", "specific_speed"))
+            .by(StageShape.CARD, own("head_J_kg", "stages", "specific_speed"), given("head_coefficient"))
             .table();
 
     private PumpFigures() {}
-
-    /** Liquid from behind the pump that drives a boost pump passes it again: its flow is more than that of the inlet. */
-    private static Origin afterMixing(Place at, Place.Source station, Place.Source... drive) {
-        if (at.all(DRIVE).isEmpty()) {
-            return new Origin(SAME, station.paths(at));
-        }
-        List<String> from = new ArrayList<>(station.paths(at));
-        for (Place.Source more : drive) {
-            from.addAll(more.paths(at));
-        }
-        return new Origin(HydraulicTurbine.CARD, from);
-    }
 
     private static Origin efficiency(PumpSizing pump, Place at) {
         if (pump.design().efficiency().isPresent()) {
@@ -102,7 +93,7 @@ public final class PumpFigures {
         }
         List<String> from = new ArrayList<>(
                 own("specific_speed", "mass_flow_kg_s", "stages").paths(at));
-        from.addAll(given("efficiency").paths(at));
+        from.addAll(given("efficiency_factor").paths(at));
         return new Origin(GulichEfficiency.CARD, from);
     }
 }

@@ -4,6 +4,7 @@ import dev.penstock.errors.Warning;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.quantities.Constants;
 import dev.penstock.turbomachinery.speed.ShaftTorsion;
+import dev.penstock.turbomachinery.speed.SpeedBound;
 import dev.penstock.turbomachinery.speed.SpeedLimit;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -100,7 +101,7 @@ public final class PumpModel {
                 .mapToDouble(PumpDesign::bearingSpeedLimit)
                 .max()
                 .orElseThrow();
-        return new SpeedLimit("bearings", PumpSpeed.bearings(hydraulicPower, stress, surface));
+        return new SpeedLimit(SpeedBound.BEARINGS, PumpSpeed.bearings(hydraulicPower, stress, surface));
     }
 
     /**
@@ -179,25 +180,29 @@ public final class PumpModel {
                 shaft,
                 List.of(
                         LimitCheck.atMost(
-                                name + ".tip_speed",
+                                PumpLimit.TIP_SPEED,
+                                name,
                                 tipSpeed,
                                 settled.tipSpeedLimit(),
                                 "m/s",
                                 settled.tipSpeedSource()),
                         LimitCheck.atMost(
-                                name + ".inducer_tip_speed",
+                                PumpLimit.INDUCER_TIP_SPEED,
+                                name,
                                 0.5 * speed * inducer,
                                 settled.inducerTipSpeedLimit(),
                                 "m/s",
                                 "nasa-sp-8052"),
                         LimitCheck.atLeast(
-                                name + ".suction_margin",
+                                PumpLimit.SUCTION_MARGIN,
+                                name,
                                 (available + suppression) / required,
                                 settled.suctionMargin(),
                                 "-",
                                 "nasa-sp-8052"),
                         LimitCheck.atMost(
-                                name + ".bearing_speed",
+                                PumpLimit.BEARING_SPEED,
+                                name,
                                 0.5 * speed * shaft,
                                 settled.bearingSpeedLimit(),
                                 "m/s",

@@ -4,6 +4,7 @@ import dev.penstock.numerics.RootFinder;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.quantities.Constants;
 import dev.penstock.turbomachinery.speed.ShaftTorsion;
+import dev.penstock.turbomachinery.speed.SpeedBound;
 import dev.penstock.turbomachinery.speed.SpeedLimit;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,6 +21,7 @@ import java.util.List;
  */
 public final class PumpSpeed {
 
+    /** Equation, range and source. */
     public static final ModelCard CARD = new ModelCard(
             "turbomachinery.pump-speed",
             "Fastest pump speed",
@@ -59,7 +61,7 @@ public final class PumpSpeed {
      */
     List<SpeedLimit> limits(PumpDuty duty, PumpDesign design, double head) {
         List<SpeedLimit> limits = new ArrayList<>(mechanical(duty, design, head));
-        limits.add(new SpeedLimit("suction", suctionLimited(duty, design)));
+        limits.add(new SpeedLimit(SpeedBound.SUCTION, suctionLimited(duty, design)));
         return limits;
     }
 
@@ -71,13 +73,13 @@ public final class PumpSpeed {
         double surface = design.bearingSpeedLimit();
         double bearing = bearings(duty.massFlow() * head, design.shaftStress(), surface);
         List<SpeedLimit> limits = new ArrayList<>(5);
-        limits.add(new SpeedLimit("inducer tip speed", inducer));
-        limits.add(new SpeedLimit("bearings", bearing));
-        limits.add(new SpeedLimit("smallest bearings", 2 * surface / design.minimumShaftDiameter()));
+        limits.add(new SpeedLimit(SpeedBound.INDUCER_TIP, inducer));
+        limits.add(new SpeedLimit(SpeedBound.BEARINGS, bearing));
+        limits.add(new SpeedLimit(SpeedBound.SMALLEST_BEARINGS, 2 * surface / design.minimumShaftDiameter()));
         if (design.type() != PumpType.AXIAL) {
             double stageHead = head / design.stages().orElse(1);
             double specific = design.specificSpeedLimit() * Math.pow(stageHead, 0.75) / Math.sqrt(q);
-            limits.add(new SpeedLimit("specific speed", specific));
+            limits.add(new SpeedLimit(SpeedBound.SPECIFIC_SPEED, specific));
         }
         return limits;
     }

@@ -21,7 +21,7 @@ public final class ShaftFigures {
     public static final FigureTable<ShaftBalance> ALL = FigureTable.named(ShaftBalance::name)
             .word("name", "shaft", ShaftBalance::name)
             .number("speed_rad_s", "speed", Notation.SPEED, ShaftBalance::speed)
-            .by(PumpSpeed.CARD, of(PUMPS, "speed_rad_s"), given())
+            .by(PumpSpeed.CARD)
             .word("speed_set_by", "speed set by", ShaftBalance::speedSetBy)
             .word("pumps", "pumps", ShaftBalance::pumps)
             .word("turbines", "driven by", ShaftBalance::turbines)

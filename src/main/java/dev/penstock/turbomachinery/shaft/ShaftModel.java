@@ -101,11 +101,12 @@ public final class ShaftModel {
                 .max()
                 .orElseThrow();
         limits.add(LimitCheck.atMost(
-                name + ".bearing_speed", 0.5 * speed * diameter, bearingLimit, "m/s", "nasa-sp-8048"));
+                ShaftLimit.BEARING_SPEED, name, 0.5 * speed * diameter, bearingLimit, "m/s", "nasa-sp-8048"));
         limits.add(LimitCheck.atMost(
-                name + ".seal_speed", 0.5 * speed * diameter, SEAL_SPEED, "m/s", "common practice, no source"));
+                ShaftLimit.SEAL_SPEED, name, 0.5 * speed * diameter, SEAL_SPEED, "m/s", "common practice, no source"));
         limits.add(LimitCheck.atLeast(
-                name + ".critical_speed_distance",
+                ShaftLimit.CRITICAL_SPEED_DISTANCE,
+                name,
                 Math.abs(1 - speed / critical),
                 CRITICAL_DISTANCE,
                 "-",

@@ -51,7 +51,7 @@ public final class TurbineFigures {
             .by(
                     TurbineFigures::blading,
                     own("velocity_ratio", "stages"),
-                    given("efficiency", "nozzle", "blade_coefficient"))
+                    given("efficiency", "efficiency_factor", "nozzle_angle", "nozzle_coefficient", "blade_coefficient"))
             .number("power_W", "power", Notation.POWER, TurbineSizing::power)
             .by(TurbineModel.CARD, own("mass_flow_kg_s", "isentropic_drop_J_kg", "efficiency"))
             .number("speed_rad_s", "speed", Notation.SPEED, TurbineSizing::speed)
@@ -60,13 +60,24 @@ public final class TurbineFigures {
             .word("blading", "kind", TurbineFigures::kind)
             .outsideDocuments()
             .count("stages", "stages", TurbineSizing::stages)
-            .by(TurbineFigures::blading, own("pressure_ratio"), given("stages"))
+            .by(TurbineFigures::blading, own("pressure_ratio", "speed_rad_s", "isentropic_drop_J_kg"), given("stages"))
             .number("velocity_ratio", "blade / jet speed", significant("", 3), TurbineSizing::velocityRatio)
             .by(TurbineFigures::blading, own("pitch_line_speed_m_s", "isentropic_drop_J_kg"))
             .number("mean_diameter_m", "mean diameter", significant("m", "mm", 1e3, 3), TurbineSizing::meanDiameter)
-            .by(TurbineFigures::blading, own("speed_rad_s", "isentropic_drop_J_kg"), given("diameter", "pitch_line"))
+            .by(
+                    TurbineFigures::blading,
+                    own("speed_rad_s", "isentropic_drop_J_kg"),
+                    given(
+                            "mean_diameter",
+                            "diameter_coefficient",
+                            "pitch_line_speed_limit",
+                            "nozzle_angle",
+                            "nozzle_coefficient"))
             .number("blade_height_m", "blade height", significant("m", "mm", 1e3, 3), TurbineSizing::bladeHeight)
-            .by(PartialAdmission.CARD, own("mass_flow_kg_s", "mean_diameter_m", "isentropic_drop_J_kg"))
+            .by(
+                    PartialAdmission.CARD,
+                    own("mass_flow_kg_s", "mean_diameter_m", "isentropic_drop_J_kg", "exit_pressure_Pa"),
+                    given("nozzle_angle", "nozzle_coefficient", "smallest_blade_height"))
             .number("pitch_line_speed_m_s", "pitch-line speed", significant("m/s", 3), TurbineSizing::pitchLineSpeed)
             .by(TurbineFigures::blading, own("mean_diameter_m", "speed_rad_s"))
             .table();

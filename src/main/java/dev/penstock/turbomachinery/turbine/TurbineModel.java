@@ -3,6 +3,7 @@ package dev.penstock.turbomachinery.turbine;
 import dev.penstock.errors.Warning;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.provenance.ModelCard;
+import dev.penstock.turbomachinery.speed.SpeedBound;
 import dev.penstock.turbomachinery.speed.SpeedLimit;
 import java.util.ArrayList;
 import java.util.List;
@@ -130,7 +131,8 @@ public final class TurbineModel {
      * @return speed at which the last rotor's annulus reaches its limit with nozzles of 30° (rad/s)
      */
     public SpeedLimit annulusLimit(TurbineDuty duty, double speed, TurbineDesign design) {
-        return new SpeedLimit("annulus", TurbineWheel.annulusLimitedSpeed(new GasExpansion(duty), speed, design));
+        return new SpeedLimit(
+                SpeedBound.ANNULUS, TurbineWheel.annulusLimitedSpeed(new GasExpansion(duty), speed, design));
     }
 
     private static TurbineWork work(GasExpansion gas, double efficiency) {
@@ -152,15 +154,22 @@ public final class TurbineModel {
         TurbineWork work = work(gas, settled.efficiency().orElse(wheel.efficiency));
         List<LimitCheck> limits = new ArrayList<>();
         limits.add(LimitCheck.atMost(
-                name + ".pitch_line_speed",
+                TurbineLimit.PITCH_LINE_SPEED,
+                name,
                 wheel.pitchLineSpeed,
                 settled.pitchLineSpeedLimit(),
                 "m/s",
                 "nasa-sp-8110"));
         limits.add(LimitCheck.atMost(
-                name + ".annulus_speed", wheel.annulusSpeed, settled.annulusSpeedLimit(), "m/s", "nasa-sp-8110"));
+                TurbineLimit.ANNULUS_SPEED,
+                name,
+                wheel.annulusSpeed,
+                settled.annulusSpeedLimit(),
+                "m/s",
+                "nasa-sp-8110"));
         limits.add(LimitCheck.atMost(
-                name + ".inlet_temperature",
+                TurbineLimit.INLET_TEMPERATURE,
+                name,
                 gas.inlet.temperature(),
                 settled.inletTemperatureLimit(),
                 "K",

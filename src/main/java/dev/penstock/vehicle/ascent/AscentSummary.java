@@ -99,15 +99,26 @@ final class AscentSummary {
                 .orElse(0);
         return List.of(
                 LimitCheck.atMost(
-                        "ascent.staging_dynamic_pressure",
+                        AscentLimit.STAGING_DYNAMIC_PRESSURE,
+                        "ascent",
                         staging,
                         mission.stagingPressureLimit(),
                         "Pa",
                         "mission of the vehicle"),
                 LimitCheck.atMost(
-                        "ascent.dynamic_pressure", q, mission.dynamicPressureLimit(), "Pa", "mission of the vehicle"),
+                        AscentLimit.DYNAMIC_PRESSURE,
+                        "ascent",
+                        q,
+                        mission.dynamicPressureLimit(),
+                        "Pa",
+                        "mission of the vehicle"),
                 LimitCheck.atMost(
-                        "ascent.acceleration", a, mission.accelerationLimit(), "m/s²", "mission of the vehicle"));
+                        AscentLimit.ACCELERATION,
+                        "ascent",
+                        a,
+                        mission.accelerationLimit(),
+                        "m/s²",
+                        "mission of the vehicle"));
     }
 
     private List<Warning> warnings(double margin) {

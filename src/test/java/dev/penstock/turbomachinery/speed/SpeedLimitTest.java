@@ -35,12 +35,14 @@ class SpeedLimitTest {
 
     @Test
     void theTightestLimitIsNamedAndNeverPassed() {
-        SpeedLimit least =
-                SpeedLimit.least(List.of(new SpeedLimit("a", 300), new SpeedLimit("b", 200), new SpeedLimit("c", 1e9)));
-        assertThat(least.name()).isEqualTo("b");
+        SpeedLimit least = SpeedLimit.least(List.of(
+                new SpeedLimit(SpeedBound.SUCTION, 300),
+                new SpeedLimit(SpeedBound.BEARINGS, 200),
+                new SpeedLimit(SpeedBound.ANNULUS, 1e9)));
+        assertThat(least.name()).isEqualTo("bearings");
         assertThat(least.speed()).isLessThanOrEqualTo(200).isCloseTo(200, withinPercentage(0.1));
-        assertThat(least.of("pump").name()).isEqualTo("b of the pump");
-        assertThat(new SpeedLimit("a", 300).geared(0.5).speed()).isEqualTo(150);
+        assertThat(least.of("pump", bound -> List.of()).name()).isEqualTo("bearings of the pump");
+        assertThat(new SpeedLimit(SpeedBound.SUCTION, 300).geared(0.5).speed()).isEqualTo(150);
     }
 
     @Test

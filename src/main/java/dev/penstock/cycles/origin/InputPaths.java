@@ -1,0 +1,51 @@
+package dev.penstock.cycles.origin;
+
+import dev.penstock.cycles.concept.Concept;
+import dev.penstock.input.InputValue;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Paths of a concept's inputs in a trail. An input that is left open, or a word, has no number and so no path. */
+public final class InputPaths {
+
+    private static final String ROOT = "concept.";
+
+    private final Set<String> keys = new LinkedHashSet<>();
+
+    public InputPaths(Concept concept) {
+        for (InputValue input : concept.document().inputs()) {
+            if (input.number().isPresent()) {
+                keys.add(input.key());
+            }
+        }
+    }
+
+    /** Those of the keys that have a number. */
+    public List<String> of(String... wanted) {
+        List<String> paths = new ArrayList<>();
+        for (String key : wanted) {
+            if (keys.contains(key)) {
+                paths.add(ROOT + key);
+            }
+        }
+        return paths;
+    }
+
+    /** Those of a table that have a number, its inner tables included. */
+    public List<String> table(String table) {
+        List<String> paths = new ArrayList<>();
+        for (String key : keys) {
+            if (key.startsWith(table + ".")) {
+                paths.add(ROOT + key);
+            }
+        }
+        return paths;
+    }
+
+    /** Those keys of a table that have a number. */
+    public List<String> in(String table, List<String> wanted) {
+        return of(wanted.stream().map(key -> table + "." + key).toArray(String[]::new));
+    }
+}

@@ -1,0 +1,20 @@
+package dev.penstock.cycles.origin;
+
+import java.util.List;
+
+/**
+ * Where a named part of an engine stands.
+ *
+ * @param component id of its component
+ * @param tables tables of the concept file that describe it
+ * @param inlets numbers of the stations that flow in
+ * @param outlets numbers of the stations that flow out
+ */
+public record PartPlace(String component, List<String> tables, List<Integer> inlets, List<Integer> outlets) {
+
+    public PartPlace {
+        tables = List.copyOf(tables);
+        inlets = List.copyOf(inlets);
+        outlets = List.copyOf(outlets);
+    }
+}

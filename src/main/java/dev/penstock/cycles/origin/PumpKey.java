@@ -1,0 +1,51 @@
+package dev.penstock.cycles.origin;
+
+import dev.penstock.cycles.concept.Side;
+
+/**
+ * A pump of an arrangement.
+ *
+ * @param side whose liquid it pumps
+ * @param role what it is there for
+ */
+public record PumpKey(Side side, Role role) {
+
+    /** What a pump is there for. */
+    public enum Role {
+        /** From the tank to the engine. */
+        MAIN("", " pump"),
+        /** Before the main pump, for its suction. */
+        BOOST("_boost", " boost pump"),
+        /** Behind the main pump, for the little that needs more pressure. */
+        KICK("_kick", " kick pump"),
+        /** Behind the main pump, for a large part of the flow. */
+        SECOND("_second", " second pump");
+
+        private final String suffix;
+        private final String title;
+
+        Role(String suffix, String title) {
+            this.suffix = suffix;
+            this.title = title;
+        }
+    }
+
+    public static PumpKey main(Side side) {
+        return new PumpKey(side, Role.MAIN);
+    }
+
+    /** Id of its component. */
+    public String id() {
+        return "pump." + side.key() + role.suffix;
+    }
+
+    /** Name for people. */
+    public String label() {
+        return side.key() + role.title;
+    }
+
+    /** Table of the concept file that describes it. */
+    public String table() {
+        return (role == Role.BOOST ? "boost_pumps." : "pumps.") + side.key();
+    }
+}

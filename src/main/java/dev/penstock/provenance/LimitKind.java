@@ -1,0 +1,49 @@
+package dev.penstock.provenance;
+
+import java.util.List;
+import java.util.Locale;
+
+/** What a limit bounds: a type of its own, declared by the package whose parts it is held against. */
+public interface LimitKind {
+
+    /** @return last part of the limit's name, for example "tip_speed" */
+    String key();
+
+    /** @return how the value is made from the figures of its part; empty if it is that figure itself */
+    String equation();
+
+    /** @return keys of the part's figures that the value is made from */
+    List<String> figures();
+
+    /** @return keys of the part's tables in the concept file that the value is made from besides */
+    List<String> inputs();
+
+    /** @return keys of the part's tables in the concept file that set the bound */
+    List<String> bounds();
+
+    /**
+     * @param owner name of the part
+     * @return path under which the figures of the part stand
+     */
+    String path(String owner);
+
+    /** @return how the value is made; for a figure that is published anyway, that it is shown again */
+    default ModelCard card() {
+        if (equation().isEmpty()) {
+            return new ModelCard(
+                    "cycles.same",
+                    "The same value, shown in another place",
+                    "x = x",
+                    "everywhere",
+                    "exact",
+                    List.of("definition"));
+        }
+        return new ModelCard(
+                "cycles.limit-figure." + key().replace('_', '-').toLowerCase(Locale.ROOT),
+                "Figure held against a limit: " + key().replace('_', ' '),
+                equation(),
+                "where the figures of the part hold",
+                "that of the figures of the part",
+                List.of("definition"));
+    }
+}

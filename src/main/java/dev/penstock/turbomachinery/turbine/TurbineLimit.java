@@ -1,0 +1,70 @@
+package dev.penstock.turbomachinery.turbine;
+
+import dev.penstock.provenance.LimitKind;
+import dev.penstock.provenance.Trail;
+import java.util.List;
+
+/** Limits of a turbine. */
+public enum TurbineLimit implements LimitKind {
+    /** Blade speed at the mean diameter. */
+    PITCH_LINE_SPEED(
+            "pitch_line_speed", "", List.of("pitch_line_speed_m_s"), List.of(), List.of("pitch_line_speed_limit")),
+    /** Load on the blade roots. */
+    ANNULUS_SPEED(
+            "annulus_speed",
+            "ω √(π d h), d mean diameter, h blade height of full admission",
+            List.of("speed_rad_s", "mean_diameter_m", "blade_height_m", "mass_flow_kg_s", "isentropic_drop_J_kg"),
+            List.of("nozzle_angle"),
+            List.of("annulus_speed_limit")),
+    /** Temperature of the gas before it. */
+    INLET_TEMPERATURE(
+            "inlet_temperature",
+            "",
+            List.of("inlet_temperature_K"),
+            List.of(),
+            List.of("inlet_temperature_limit", "limits.turbine_temperature"));
+
+    private final String key;
+    private final String equation;
+    private final List<String> figures;
+    private final List<String> inputs;
+    private final List<String> bounds;
+
+    TurbineLimit(String key, String equation, List<String> figures, List<String> inputs, List<String> bounds) {
+        this.key = key;
+        this.equation = equation;
+        this.figures = figures;
+        this.inputs = inputs;
+        this.bounds = bounds;
+    }
+
+    @Override
+    public String key() {
+        return key;
+    }
+
+    @Override
+    public String equation() {
+        return equation;
+    }
+
+    @Override
+    public List<String> figures() {
+        return figures;
+    }
+
+    @Override
+    public List<String> inputs() {
+        return inputs;
+    }
+
+    @Override
+    public List<String> bounds() {
+        return bounds;
+    }
+
+    @Override
+    public String path(String owner) {
+        return "turbines." + Trail.slug(owner);
+    }
+}

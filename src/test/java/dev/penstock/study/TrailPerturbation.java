@@ -1,0 +1,178 @@
+package dev.penstock.study;
+
+import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.questions.EngineStudy;
+import dev.penstock.cycles.reading.ConceptReader;
+import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.sheet.Station;
+import dev.penstock.cycles.trail.PressureFeedTrail;
+import dev.penstock.errors.PenstockException;
+import dev.penstock.fluids.FluidLibrary;
+import dev.penstock.input.InputValue;
+import dev.penstock.provenance.Trail;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+
+/**
+ * Asks the calculation itself what its figures depend on: moves each numeric input of a concept by 2 %, balances again,
+ * and holds what has moved against what the trail says.
+ */
+final class TrailPerturbation {
+
+    private static final double MOVE = 0.02;
+
+    /** Relative change of a figure over that of the input, from which the trail must know of it (-). */
+    private static final double FELT = 0.05;
+
+    /** What is left of equations that close: rounding, not figures. */
+    private static final List<String> EVIDENCE = List.of("residual", "audit", "closing.loop");
+
+    /** Known by a number in the order of the arrangement. */
+    private static final List<String> NUMBERED = List.of("stations.", "pressure_ladder.");
+
+    /** A figure that depends on an input without saying so. */
+    record Missing(String figure, String input, double elasticity) {}
+
+    /**
+     * @param pairs pairs of figure and input with an elasticity above the bound
+     * @param missing those that the trail does not know of
+     * @param unmoved inputs that could not be moved, with the reason
+     */
+    record Result(int pairs, List<Missing> missing, Map<String, String> unmoved) {
+
+        /** @return the missing pairs, gathered by input */
+        String text() {
+            Map<String, List<String>> figures = new TreeMap<>();
+            missing.forEach(m -> figures.computeIfAbsent(m.input(), x -> new ArrayList<>())
+                    .add(String.format("%s (%.2g)", m.figure(), m.elasticity())));
+            StringBuilder text = new StringBuilder(missing.size() + " of " + pairs + " pairs missing");
+            figures.forEach((input, list) -> text.append("\n  ")
+                    .append(input)
+                    .append(": ")
+                    .append(list.size())
+                    .append("\n      ")
+                    .append(String.join("\n      ", list)));
+            unmoved.forEach((input, why) ->
+                    text.append("\n  not moved: ").append(input).append(": ").append(why));
+            return text.toString();
+        }
+    }
+
+    private final ConceptReader reader;
+    private final EngineStudy study;
+    private final Map<String, Set<String>> ancestors = new HashMap<>();
+
+    TrailPerturbation(FluidLibrary fluids, Path home) {
+        this.reader = new ConceptReader(fluids);
+        this.study = EngineStudy.open(home);
+    }
+
+    Result of(Concept concept) {
+        Run still = run(concept);
+        Trail trail = still.trail();
+        ancestors.clear();
+        List<Missing> missing = new ArrayList<>();
+        Map<String, String> unmoved = new TreeMap<>();
+        int pairs = 0;
+        for (InputValue input : concept.document().inputs()) {
+            String path = "concept." + input.key();
+            if (!trail.has(path) || trail.entry(path).orElseThrow().value() == 0) {
+                continue;
+            }
+            List<String> reasons = new ArrayList<>();
+            double value = trail.entry(path).orElseThrow().value();
+            Optional<Run> moved = moved(concept, input, value, reasons);
+            if (moved.isEmpty()) {
+                unmoved.put(path, String.join("; ", reasons));
+                continue;
+            }
+            for (Trail.Entry entry : trail.entries()) {
+                double elasticity = elasticity(entry, still, moved.get());
+                if (elasticity > FELT) {
+                    pairs++;
+                    if (!ancestors(trail, entry.path()).contains(path)) {
+                        missing.add(new Missing(entry.path(), path, elasticity));
+                    }
+                }
+            }
+        }
+        return new Result(pairs, missing, unmoved);
+    }
+
+    /** A trail with the names of its stations: where a way appears or goes, numbers mean other places. */
+    private record Run(Trail trail, List<String> stations) {}
+
+    private Run run(Concept concept) {
+        EngineBalance balance = study.balance(concept);
+        Trail trail = EngineTrail.of(balance);
+        study.pressureFeed(balance).ifPresent(feed -> PressureFeedTrail.extend(trail, balance, feed));
+        return new Run(trail, balance.stations().stream().map(Station::name).toList());
+    }
+
+    /** The trail with an input moved up or, where that is not allowed or does not close, down. */
+    private Optional<Run> moved(Concept concept, InputValue input, double value, List<String> reasons) {
+        for (double factor : List.of(1 + MOVE, 1 - MOVE)) {
+            try {
+                Map<String, String> change = Map.of(input.key(), input.written(value * factor));
+                return Optional.of(run(reader.reread(concept, change)));
+            } catch (PenstockException e) {
+                reasons.add(e.getMessage());
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static double elasticity(Trail.Entry entry, Run still, Run run) {
+        Trail moved = run.trail();
+        if (NUMBERED.stream().anyMatch(entry.path()::startsWith)
+                && !still.stations().equals(run.stations())) {
+            return 0;
+        }
+        boolean evidence = EVIDENCE.stream().anyMatch(entry.path()::startsWith);
+        if (evidence || entry.value() == 0 || !moved.has(entry.path())) {
+            return 0;
+        }
+        double after = moved.entry(entry.path()).orElseThrow().value();
+        return Math.abs(after / entry.value() - 1) / MOVE;
+    }
+
+    /** Everything that a value was made from, directly or on the way, itself included. */
+    private Set<String> ancestors(Trail trail, String path) {
+        return ancestors.computeIfAbsent(path, p -> {
+            Set<String> found = new HashSet<>();
+            Deque<String> todo = new ArrayDeque<>(List.of(p));
+            while (!todo.isEmpty()) {
+                String next = todo.pop();
+                if (found.add(next)) {
+                    trail.entry(next).ifPresent(e -> todo.addAll(e.inputs()));
+                }
+            }
+            return found;
+        });
+    }
+
+    /** Prints what is missing for each concept file named. */
+    public static void main(String[] files) {
+        FluidLibrary fluids = FluidLibrary.open();
+        for (String file : files) {
+            long start = System.nanoTime();
+            Concept concept = new ConceptReader(fluids).read(Path.of(file));
+            Result result = new TrailPerturbation(fluids, Path.of(".")).of(concept);
+            System.out.printf(
+                    "%s: %s%n  %.1f s, %d inputs%n",
+                    file,
+                    result.text(),
+                    (System.nanoTime() - start) / 1e9,
+                    concept.document().inputs().size());
+        }
+    }
+}
