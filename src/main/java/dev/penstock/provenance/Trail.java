@@ -7,9 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Where the numbers of one result come from. A calculation records each value it publishes under its path, with the
- * model that made it and the paths of the values that went in; nothing is written a second time by hand. Not
- * thread-safe; one per result.
+ * Where the numbers of one result come from: each value that the result publishes, under its path, with the model that made
+ * it and the paths of the values that went in. Values are taken from the result, never computed again. Not thread-safe; one
+ * per result.
  */
 public final class Trail {
 
@@ -32,7 +32,7 @@ public final class Trail {
     private final Map<String, Entry> entries = new LinkedHashMap<>();
 
     /**
-     * Records a value and hands it back, so that recording stands where the value is made.
+     * Records a value and hands it back.
      *
      * @param path dotted path of the value
      * @param value the value, SI
