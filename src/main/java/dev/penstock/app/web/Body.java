@@ -58,7 +58,8 @@ final class Body {
         for (int n = in.read(part); n >= 0 && all.size() <= LARGEST; n = in.read(part)) {
             all.write(part, 0, n);
             if (System.nanoTime() - end > 0) {
-                throw new Refusal(408, "a request must be sent within " + Workbench.REQUEST_PATIENCE.toSeconds() + " s");
+                throw new Refusal(
+                        408, "a request must be sent within " + Workbench.REQUEST_PATIENCE.toSeconds() + " s");
             }
         }
         return all.toByteArray();

@@ -34,6 +34,7 @@ public final class Workbench implements AutoCloseable {
     private static final int WORKERS = 2;
     /** How long a request may keep the server waiting for its next bytes, and for all of them. */
     static final Duration REQUEST_PATIENCE = Duration.ofSeconds(5);
+
     private static final int LONG_WORK = 20;
 
     private final Javalin server;
