@@ -45,7 +45,6 @@ public record StudyFile(
         boolean fly) {
 
     private static final int MOST_CASES = 100;
-    private static final int MOST_SAMPLES = 1000;
     private static final String PATH = "[\\w-]+(\\[\\d+])?(\\.[\\w-]+(\\[\\d+])?)*";
 
     /** What a study does. */
@@ -86,13 +85,13 @@ public record StudyFile(
     }
 
     private static StudyFile of(InputFile file) {
-        InputTable root = file.root();
-        String name = root.text("name");
-        String kindName = root.choice("study", List.of("compare", "sweep", "vehicle"));
-        List<String> cases = root.texts("cases");
-        List<String> vary = root.texts("vary");
-        int samples = root.integer("samples", 0, MOST_SAMPLES, 0);
-        boolean fly = root.flag("fly", false);
+        InputTable root = file.root().as(StudyInputs.FILE);
+        String name = root.read(StudyInputs.NAME);
+        Kind kind = root.read(StudyInputs.STUDY);
+        List<String> cases = root.read(StudyInputs.CASES);
+        List<String> vary = root.read(StudyInputs.VARY);
+        int samples = root.read(StudyInputs.SAMPLES);
+        boolean fly = root.read(StudyInputs.FLY);
         InputTable set = root.table("set");
         Map<String, String> changes = new LinkedHashMap<>();
         for (String key : set.keys()) {
@@ -102,7 +101,6 @@ public record StudyFile(
             }
             changes.put(key, value);
         }
-        Kind kind = Kind.valueOf(kindName.toUpperCase(Locale.ROOT));
         check(root, kind, cases, vary, samples, fly);
         file.finish();
         return new StudyFile(name, kind, cases, changes, vary, samples, fly);

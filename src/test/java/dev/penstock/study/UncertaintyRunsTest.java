@@ -81,9 +81,8 @@ class UncertaintyRunsTest {
     void aSpreadOfAWordOrAWholeNumberIsRefusedOnce() {
         for (String key : List.of("propellants.fuel", "cooling.cells")) {
             String text = TEXT + "\"" + key + "\" = [10, 20, 30]\n[cooling]\ncoolant = \"fuel\"\n";
-            Concept concept = new ConceptReader(FLUIDS).parse("sampled", text, Map.of());
-            UncertaintyRuns runs = new UncertaintyRuns(RUNS);
-            InvalidInput e = catchThrowableOfType(InvalidInput.class, () -> runs.run(concept, 12, (d, n, x) -> {}));
+            ConceptReader reader = new ConceptReader(FLUIDS);
+            InvalidInput e = catchThrowableOfType(InvalidInput.class, () -> reader.parse("sampled", text, Map.of()));
             assertThat(e.problems()).hasSize(1);
             assertThat(e.problems().get(0).key()).isEqualTo("uncertainty.\"" + key + "\"");
         }
