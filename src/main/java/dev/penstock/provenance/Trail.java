@@ -7,9 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Where the numbers of one result come from: each value that the result publishes, under its path, with the model that made
- * it and the paths of the values that went in. Values are taken from the result, never computed again. Not thread-safe; one
- * per result.
+ * Where the numbers of one result come from: each under its path, with the model that made it and the paths of the values
+ * that went in. What depends on an arrangement is written down while that is laid out; what lies within a model is declared
+ * with its figures. Not thread-safe; one per result.
  */
 public final class Trail {
 

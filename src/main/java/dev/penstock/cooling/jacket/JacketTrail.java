@@ -83,7 +83,9 @@ public final class JacketTrail {
 
     private void cell(int i, JacketStation s, ModelCard gas, ModelCard film, List<String> hot, List<String> given) {
         String p = "cooling.profile." + i;
-        put(p + ".x_m", s.x(), "m", JacketMarch.CARD, given);
+        List<String> shape = new ArrayList<>(given);
+        shape.addAll(hot);
+        put(p + ".x_m", s.x(), "m", JacketMarch.CARD, shape);
         put(p + ".radius_m", s.radius(), "m", JacketMarch.CARD, p + ".x_m");
         List<String> sides = new ArrayList<>(hot);
         sides.add(p + ".radius_m");

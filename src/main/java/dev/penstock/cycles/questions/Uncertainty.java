@@ -3,6 +3,7 @@ package dev.penstock.cycles.questions;
 import dev.penstock.chamber.design.LossKind;
 import dev.penstock.chamber.loss.NamedLoss;
 import dev.penstock.cooling.design.JacketInputs;
+import dev.penstock.cooling.jacket.JacketLimit;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.input.Input;
 import dev.penstock.input.InputKind;
@@ -71,10 +72,10 @@ public final class Uncertainty {
         for (LossKind kind : LossKind.values()) {
             map.put(kind.efficiency(), balance -> modelled(balance, kind));
         }
-        map.put(JacketInputs.WALL_TEMPERATURE_LIMIT, balance -> limit(balance, "cooling.wall_temperature"));
+        map.put(JacketInputs.WALL_TEMPERATURE_LIMIT, balance -> limit(balance, JacketLimit.WALL_TEMPERATURE));
         map.put(
                 JacketInputs.COOLANT_WALL_TEMPERATURE_LIMIT,
-                balance -> limit(balance, "cooling.coolant_wall_temperature"));
+                balance -> limit(balance, JacketLimit.COOLANT_WALL_TEMPERATURE));
         return map;
     }
 
@@ -87,9 +88,9 @@ public final class Uncertainty {
                 .findFirst();
     }
 
-    private static OptionalDouble limit(EngineBalance balance, String name) {
+    private static OptionalDouble limit(EngineBalance balance, JacketLimit kind) {
         return balance.limits().stream()
-                .filter(check -> check.name().equals(name))
+                .filter(check -> check.kind() == kind)
                 .mapToDouble(LimitCheck::limit)
                 .findFirst();
     }

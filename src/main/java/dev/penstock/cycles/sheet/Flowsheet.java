@@ -545,7 +545,8 @@ public final class Flowsheet {
 
     // ---- recording
 
-    public Stream outlet(String name, Medium medium, double pressure, double enthalpy, double oxidizerFlow, double fuelFlow) {
+    public Stream outlet(
+            String name, Medium medium, double pressure, double enthalpy, double oxidizerFlow, double fuelFlow) {
         int number = ++stationCount;
         if (recording) {
             Medium.Condition condition = medium.at(pressure, enthalpy);

@@ -1,8 +1,8 @@
 package dev.penstock.cycles.trail;
 
 import dev.penstock.cycles.origin.Definitions;
-import dev.penstock.cycles.questions.LimitResult.Sensitivity;
 import dev.penstock.cycles.questions.LimitResult;
+import dev.penstock.cycles.questions.LimitResult.Sensitivity;
 import dev.penstock.cycles.questions.LimitSearch;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.provenance.ModelCard;
