@@ -15,8 +15,7 @@ public final class JsonSchema {
     private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
 
     /** A number with a unit; which units fit is left to the reader. */
-    private static final String WITH_UNIT =
-            "^\\s*[-+]?(\\d[\\d_]*\\.?\\d*|\\.\\d+)([eE][-+]?\\d+)?\\s*[^\\s\\d.].*$";
+    private static final String WITH_UNIT = "^\\s*[-+]?(\\d[\\d_]*\\.?\\d*|\\.\\d+)([eE][-+]?\\d+)?\\s*[^\\s\\d.].*$";
 
     private static final String PLAIN = "^\\s*[-+]?(\\d[\\d_]*\\.?\\d*|\\.\\d+)([eE][-+]?\\d+)?\\s*\\D*$";
 
@@ -47,7 +46,8 @@ public final class JsonSchema {
             }
         }
         for (InputGroup inside : group.groups()) {
-            properties.set(inside.key(), inside.presence() == InputGroup.Presence.REPEATED ? list(inside) : table(inside));
+            properties.set(
+                    inside.key(), inside.presence() == InputGroup.Presence.REPEATED ? list(inside) : table(inside));
             if (inside.presence() == InputGroup.Presence.ALWAYS && mustBeWritten(inside)) {
                 required.add(inside.key());
             }

@@ -28,7 +28,8 @@ public final class StudyInputs {
 
     /** A study file. */
     public static final InputGroup FILE = InputGroup.table("", "A study", NAME, STUDY, CASES, VARY, SAMPLES, FLY)
-            .with(InputGroup.free("set", "Values in place of those of the cases, by dotted path", new InputKind.Text()));
+            .with(InputGroup.free(
+                    "set", "Values in place of those of the cases, by dotted path", new InputKind.Text()));
 
     private StudyInputs() {}
 }

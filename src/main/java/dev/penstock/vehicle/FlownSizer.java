@@ -6,8 +6,8 @@ import dev.penstock.errors.NotConverged;
 import dev.penstock.vehicle.ascent.AscentOptimizer;
 import dev.penstock.vehicle.ascent.AscentResult;
 import dev.penstock.vehicle.ascent.AscentVehicle;
+import dev.penstock.vehicle.ascent.FlightProgress;
 import dev.penstock.vehicle.ascent.FlightSegment;
-import dev.penstock.vehicle.ascent.Progress;
 import dev.penstock.vehicle.ascent.Thrusters;
 import dev.penstock.vehicle.mass.BuiltUpDryMass;
 import dev.penstock.vehicle.mass.RecoveryHardware;
@@ -60,7 +60,7 @@ public final class FlownSizer {
      * @throws NotConverged if sizing and flight do not settle
      * @throws dev.penstock.errors.LimitReached if no vehicle closes or reaches the orbit
      */
-    public FlownSizing size(VehiclePlan plan, EngineSource source, Progress progress) {
+    public FlownSizing size(VehiclePlan plan, EngineSource source, FlightProgress progress) {
         AscentPlan ascent = plan.ascent()
                 .orElseThrow(() -> new InvalidInput(
                         plan.name(), "mission.orbit_altitude", "missing", "a flight needs it, for example \"200 km\""));

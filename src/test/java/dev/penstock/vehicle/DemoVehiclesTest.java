@@ -8,7 +8,7 @@ import dev.penstock.cycles.questions.EngineStudy;
 import dev.penstock.cycles.reading.ConceptReader;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.provenance.LimitCheck;
-import dev.penstock.vehicle.ascent.Progress;
+import dev.penstock.vehicle.ascent.FlightProgress;
 import dev.penstock.vehicle.engine.BalancedEngine;
 import dev.penstock.vehicle.engine.EnginePerformance;
 import dev.penstock.vehicle.plan.VehiclePlan;
@@ -58,7 +58,7 @@ class DemoVehiclesTest {
         assertThat(sized.payload() + sized.dryMass() + sized.propellantMass())
                 .isCloseTo(sized.startMass(), within(1e-9 * sized.startMass()));
 
-        FlownSizing flown = new FlownSizer(new StandardAtmosphere1976()).size(plan, source, Progress.NONE);
+        FlownSizing flown = new FlownSizer(new StandardAtmosphere1976()).size(plan, source, FlightProgress.NONE);
         assertThat(flown.ascent().margin())
                 .isCloseTo(flown.sizing().plan().mission().afterAscent(), within(1.0));
         assertThat(flown.sizing().deltaV())

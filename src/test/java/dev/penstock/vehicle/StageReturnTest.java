@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.penstock.chamber.atmosphere.StandardAtmosphere1976;
 import dev.penstock.vehicle.ascent.AscentMission;
 import dev.penstock.vehicle.ascent.DragTable;
+import dev.penstock.vehicle.ascent.FlightProgress;
 import dev.penstock.vehicle.ascent.Planet;
-import dev.penstock.vehicle.ascent.Progress;
 import dev.penstock.vehicle.mass.BuiltUpDryMass;
 import dev.penstock.vehicle.mass.DryMassDesign;
 import dev.penstock.vehicle.plan.Allowances;
@@ -67,7 +67,7 @@ class StageReturnTest {
                 .size(
                         plan(Recovery.usual(Recovery.Mode.DOWNRANGE)),
                         file -> SampleEngines.kerosene(3300),
-                        Progress.NONE);
+                        FlightProgress.NONE);
     }
 
     @Test

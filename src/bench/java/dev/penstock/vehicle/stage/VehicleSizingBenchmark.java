@@ -16,7 +16,7 @@ import dev.penstock.quantities.Constants;
 import dev.penstock.vehicle.ascent.AscentMission;
 import dev.penstock.vehicle.ascent.DragTable;
 import dev.penstock.vehicle.ascent.Planet;
-import dev.penstock.vehicle.ascent.Progress;
+import dev.penstock.vehicle.ascent.FlightProgress;
 import dev.penstock.vehicle.engine.EnginePerformance;
 import dev.penstock.vehicle.engine.GivenEngine;
 import dev.penstock.vehicle.engine.LoadedPropellant;
@@ -108,6 +108,6 @@ public class VehicleSizingBenchmark {
     public Object flown() {
         return stages == 1
                 ? sizing()
-                : new FlownSizer(new StandardAtmosphere1976()).size(next(), file -> engine, Progress.NONE);
+                : new FlownSizer(new StandardAtmosphere1976()).size(next(), file -> engine, FlightProgress.NONE);
     }
 }

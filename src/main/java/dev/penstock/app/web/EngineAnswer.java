@@ -6,7 +6,7 @@ import dev.penstock.errors.Warning;
 import dev.penstock.input.InputValue;
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.LimitCheck;
-import dev.penstock.reports.chart.Figure;
+import dev.penstock.reports.chart.Drawing;
 import dev.penstock.reports.engine.EngineCharts;
 import dev.penstock.reports.table.EngineTables;
 import dev.penstock.reports.text.FigureJson;
@@ -89,7 +89,7 @@ final class EngineAnswer {
         return map;
     }
 
-    static Map<String, Object> figure(Figure figure) {
+    static Map<String, Object> figure(Drawing figure) {
         return Map.of("svg", figure.themed(), "caption", figure.caption());
     }
 

@@ -31,8 +31,8 @@ final class EngineRoutes {
 
     private final Workspace workspace;
     private final ConceptReader reader;
-    private final Desk desk;
-    private final Shelf shelf;
+    private final RequestWorkers workers;
+    private final FinishedReports finished;
     private final Software software;
     /** Balances of late: the charts of a concept follow its figures, and undo goes back to them. */
     private final Recent<Question, KnownEngine> lately = new Recent<>(KEPT);
@@ -41,17 +41,22 @@ final class EngineRoutes {
 
     private record Question(String name, String text, Map<String, String> changes) {
 
-        static Question of(Body body) {
+        static Question of(RequestBody body) {
             String name = body.text("file").isEmpty() ? "concept" : body.text("file");
             return new Question(name, body.text("text"), body.changes("changes"));
         }
     }
 
-    EngineRoutes(Workspace workspace, ConceptReader reader, Desk desk, Shelf shelf, Software software) {
+    EngineRoutes(
+            Workspace workspace,
+            ConceptReader reader,
+            RequestWorkers workers,
+            FinishedReports finished,
+            Software software) {
         this.workspace = workspace;
         this.reader = reader;
-        this.desk = desk;
-        this.shelf = shelf;
+        this.workers = workers;
+        this.finished = finished;
         this.software = software;
     }
 
@@ -85,7 +90,7 @@ final class EngineRoutes {
     }
 
     private void inputs(Context request) {
-        Question question = Question.of(Body.of(request));
+        Question question = Question.of(RequestBody.of(request));
         Concept concept = concept(question);
         Workbench.json(request, Map.of("name", concept.name(), "inputs", inputs(question, concept)));
     }
@@ -96,10 +101,10 @@ final class EngineRoutes {
     }
 
     private void balance(Context request) {
-        Body body = Body.of(request);
+        RequestBody body = RequestBody.of(request);
         Question question = Question.of(body);
         Concept concept = concept(question);
-        Map<String, Object> map = new LinkedHashMap<>(desk.ask(
+        Map<String, Object> map = new LinkedHashMap<>(workers.ask(
                 body.text("page"),
                 body.number("number"),
                 study -> EngineAnswer.of(engine(question, concept, study).balance())));
@@ -109,19 +114,19 @@ final class EngineRoutes {
 
     /** Draws what has just been balanced; the balance itself is made only if it is not known any more. */
     private void answer(Context request, Function<EngineBalance, Map<String, Object>> part) {
-        Body body = Body.of(request);
+        RequestBody body = RequestBody.of(request);
         Question question = Question.of(body);
         String page = body.text("page");
         long number = body.number("number");
         KnownEngine engine = engine(question, page, number);
-        Workbench.json(request, desk.draw(page, number, () -> part.apply(engine.balance())));
+        Workbench.json(request, workers.draw(page, number, () -> part.apply(engine.balance())));
     }
 
     /** @return the engine of a question; the text is read and balanced only if it is not known any more */
     private KnownEngine engine(Question question, String page, long number) {
         return lately.get(question).orElseGet(() -> {
             Concept concept = concept(question);
-            return desk.ask(page, number, study -> engine(question, concept, study));
+            return workers.ask(page, number, study -> engine(question, concept, study));
         });
     }
 
@@ -143,7 +148,7 @@ final class EngineRoutes {
 
     /** Answers where a number comes from: one step of its trail, which opens the next ones. */
     private void why(Context request) {
-        Body body = Body.of(request);
+        RequestBody body = RequestBody.of(request);
         Question sent = Question.of(body);
         Question question = new Question(sent.name(), workspace.text(body), sent.changes());
         KnownEngine engine = engine(question, "", 0);
@@ -165,28 +170,28 @@ final class EngineRoutes {
     }
 
     private void report(Context request) {
-        Body body = Body.of(request);
+        RequestBody body = RequestBody.of(request);
         Question question = Question.of(body);
         // The report embeds the text with the changes in place, so that the file alone gives its numbers again.
         Concept concept = reader.parse(question.name(), edited(question), Map.of());
-        String id = desk.ask("", 0, study -> {
+        String id = workers.ask("", 0, study -> {
             EngineBalance balance = study.balance(concept);
             Optional<VehiclePlan> plan = VehicleReader.of(concept);
             plan.ifPresent(p -> VehicleRoutes.requireInside(workspace, p));
             Optional<VehicleSizing> vehicle = plan.map(p -> VehicleRuns.size(p, balance));
             ConceptPage page = new ConceptPage(balance, vehicle, Optional.empty(), software);
             FeedAnswer.of(() -> study, balance).addTo(page);
-            return shelf.put(Shelf.fileName(concept.name()), page.html(), body.text("form"));
+            return finished.put(FinishedReports.fileName(concept.name()), page.html(), body.text("form"));
         });
         Workbench.json(request, Map.of("id", id));
     }
 
     private void text(Context request) {
-        Workbench.json(request, Map.of("text", edited(Question.of(Body.of(request)))));
+        Workbench.json(request, Map.of("text", edited(Question.of(RequestBody.of(request)))));
     }
 
     private void save(Context request) {
-        Body body = Body.of(request);
+        RequestBody body = RequestBody.of(request);
         Question question = Question.of(body);
         String text = body.flag("whole") ? question.text() : edited(question);
         Workspace.Document saved = workspace.save(body.text("as"), text, body.text("version"));

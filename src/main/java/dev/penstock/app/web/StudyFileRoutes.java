@@ -79,7 +79,7 @@ final class StudyFileRoutes {
     }
 
     private void save(Context request) {
-        Body body = Body.of(request);
+        RequestBody body = RequestBody.of(request);
         List<String> cases = body.texts("cases");
         cases.forEach(workspace::place);
         StudyFile study = new StudyFile(

@@ -26,13 +26,13 @@ final class StudyRoutes {
 
     private final Workspace workspace;
     private final ConceptReader reader;
-    private final Desk desk;
+    private final RequestWorkers workers;
     private final SweepJobs sweeps;
 
-    StudyRoutes(Workspace workspace, ConceptReader reader, Desk desk, SweepJobs sweeps) {
+    StudyRoutes(Workspace workspace, ConceptReader reader, RequestWorkers workers, SweepJobs sweeps) {
         this.workspace = workspace;
         this.reader = reader;
-        this.desk = desk;
+        this.workers = workers;
         this.sweeps = sweeps;
     }
 
@@ -57,7 +57,7 @@ final class StudyRoutes {
     }
 
     private void together(Context request) {
-        Body body = Body.of(request);
+        RequestBody body = RequestBody.of(request);
         List<String> files = body.texts("files").stream().distinct().toList();
         Map<String, String> changes = body.changes("changes");
         if (files.isEmpty() || files.size() > MOST_TOGETHER) {
@@ -71,7 +71,7 @@ final class StudyRoutes {
             map.put("name", file);
             try {
                 Concept concept = reader.parse(file, document.text(), changes);
-                describe(map, desk.ask("", 0, study -> study.balance(concept)));
+                describe(map, workers.ask("", 0, study -> study.balance(concept)));
             } catch (PenstockException e) {
                 map.put("failure", e.getMessage());
             }
@@ -100,7 +100,7 @@ final class StudyRoutes {
     }
 
     private void start(Context request) {
-        Body body = Body.of(request);
+        RequestBody body = RequestBody.of(request);
         List<Axis> axes = body.texts("vary").stream().map(Axis::parse).toList();
         int samples = (int) Math.min(Math.max(-1, body.number("samples")), SweepJobs.MOST_POINTS);
         Workbench.json(

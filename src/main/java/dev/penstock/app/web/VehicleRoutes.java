@@ -35,8 +35,8 @@ final class VehicleRoutes implements AutoCloseable {
 
     private final Workspace workspace;
     private final ConceptReader reader;
-    private final Desk desk;
-    private final Shelf shelf;
+    private final RequestWorkers workers;
+    private final FinishedReports finished;
     private final Software software;
     private final Jobs<Sized> flights;
     /** Engines of late, by the text of their files: they stay while the vehicle around them changes. */
@@ -64,22 +64,27 @@ final class VehicleRoutes implements AutoCloseable {
     }
 
     VehicleRoutes(
-            Workspace workspace, ConceptReader reader, Desk desk, Shelf shelf, Software software, Duration longest) {
+            Workspace workspace,
+            ConceptReader reader,
+            RequestWorkers workers,
+            FinishedReports finished,
+            Software software,
+            Duration longest) {
         this.workspace = workspace;
         this.reader = reader;
-        this.desk = desk;
-        this.shelf = shelf;
+        this.workers = workers;
+        this.finished = finished;
         this.software = software;
         this.flights = new Jobs<>("flight", longest);
     }
 
     void addTo(RoutesConfig routes) {
         routes.post("/api/vehicle", request -> {
-            Body body = Body.of(request);
+            RequestBody body = RequestBody.of(request);
             Workbench.json(request, sized(body).answer());
         });
         routes.post("/api/vehicle/why", request -> {
-            Body body = Body.of(request);
+            RequestBody body = RequestBody.of(request);
             Sized sized = flownOrSized(body);
             Trail trail = VehicleTrail.of(sized.sizing(), sized.flight(), sized.engines());
             Workbench.json(request, EngineRoutes.step(trail, sized.sizing().warnings(), body.text("path")));
@@ -94,7 +99,7 @@ final class VehicleRoutes implements AutoCloseable {
                         request, flights.result(request.pathParam("id")).answer()));
     }
 
-    private Question question(Body body) {
+    private Question question(RequestBody body) {
         String name = body.text("file");
         return new Question(workspace.place(name), name, workspace.text(body), body.changes("changes"));
     }
@@ -118,10 +123,10 @@ final class VehicleRoutes implements AutoCloseable {
         }
     }
 
-    private Sized sized(Body body) {
+    private Sized sized(RequestBody body) {
         Question question = question(body);
         VehiclePlan plan = plan(question);
-        return desk.ask(body.text("page"), body.number("number"), study -> {
+        return workers.ask(body.text("page"), body.number("number"), study -> {
             Map<Path, EngineBalance> balances = balances(plan, study);
             VehicleSizing sizing = VehicleRuns.size(plan, balances);
             return new Sized(sizing, Optional.empty(), byName(balances), inputs(question, plan));
@@ -129,7 +134,7 @@ final class VehicleRoutes implements AutoCloseable {
     }
 
     /** The vehicle that is on the screen. */
-    private Sized flownOrSized(Body body) {
+    private Sized flownOrSized(RequestBody body) {
         return body.text("flight").isEmpty() ? sized(body) : flights.result(body.text("flight"));
     }
 
@@ -167,10 +172,10 @@ final class VehicleRoutes implements AutoCloseable {
     }
 
     private void fly(Context request) {
-        Body body = Body.of(request);
+        RequestBody body = RequestBody.of(request);
         Question question = question(body);
         VehiclePlan plan = plan(question);
-        Map<Path, EngineBalance> balances = desk.ask("", 0, study -> balances(plan, study));
+        Map<Path, EngineBalance> balances = workers.ask("", 0, study -> balances(plan, study));
         String id = flights.start(HUNDREDTHS, job -> {
             FlownSizing flown = new FlownSizer(new StandardAtmosphere1976())
                     .size(plan, VehicleRuns.source(balances), (fraction, what) -> {
@@ -185,18 +190,19 @@ final class VehicleRoutes implements AutoCloseable {
     }
 
     private void report(Context request) {
-        Body body = Body.of(request);
+        RequestBody body = RequestBody.of(request);
         Sized sized = flownOrSized(body);
         String html = sized.flown()
                 .map(f -> VehicleView.html(f, StageReturn.of(f, new StandardAtmosphere1976()), software))
                 .orElseGet(() -> VehicleView.html(sized.sizing(), software));
-        String name = Shelf.fileName("vehicle-" + sized.sizing().plan().name());
-        Workbench.json(request, Map.of("id", shelf.put(name, html, body.text("form"))));
+        String name =
+                FinishedReports.fileName("vehicle-" + sized.sizing().plan().name());
+        Workbench.json(request, Map.of("id", finished.put(name, html, body.text("form"))));
     }
 
     /** Writes the changes into the text; the plan that it then means must be the one on the screen. */
     private void save(Context request) {
-        Body body = Body.of(request);
+        RequestBody body = RequestBody.of(request);
         Question question = question(body);
         String text = TomlEdit.apply(question.text(), question.changes());
         Path place = workspace.place(body.text("as"));

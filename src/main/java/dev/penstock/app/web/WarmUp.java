@@ -23,12 +23,12 @@ final class WarmUp {
 
     private final FluidLibrary fluids;
     private final ConceptReader reader;
-    private final Desk desk;
+    private final RequestWorkers workers;
 
-    WarmUp(FluidLibrary fluids, ConceptReader reader, Desk desk) {
+    WarmUp(FluidLibrary fluids, ConceptReader reader, RequestWorkers workers) {
         this.fluids = fluids;
         this.reader = reader;
-        this.desk = desk;
+        this.workers = workers;
     }
 
     /** @return done when the example is drawn; true if it could be */
@@ -50,9 +50,9 @@ final class WarmUp {
                     cycle.id(),
                     new ConceptTemplate(fluids, VehicleInputs.IN_CONCEPT).text(cycle, cycle.id()),
                     Map.of());
-            EngineBalance balance = desk.ask(NAME, 0, study -> study.balance(example));
+            EngineBalance balance = workers.ask(NAME, 0, study -> study.balance(example));
             JsonText.of(EngineAnswer.of(balance));
-            desk.draw(
+            workers.draw(
                     NAME, 0, () -> Map.of("flow", EngineAnswer.flow(balance), "charts", EngineAnswer.charts(balance)));
             return true;
         } catch (PenstockException | Refusal e) {

@@ -39,7 +39,7 @@ public final class Workbench implements AutoCloseable {
 
     private final Javalin server;
     private final Gate gate = new Gate();
-    private final Desk desk;
+    private final RequestWorkers workers;
     private final SweepJobs sweeps;
     private final EngineRoutes engines;
     private final WarmUp warmUp;
@@ -69,13 +69,13 @@ public final class Workbench implements AutoCloseable {
         EngineRuns runs = new EngineRuns(settings.home(), settings.fluids());
         Workspace workspace = new Workspace(settings.workspace());
         ConceptReader reader = new ConceptReader(settings.fluids());
-        desk = new Desk(runs, WORKERS, settings.patience());
-        warmUp = new WarmUp(settings.fluids(), reader, desk);
+        workers = new RequestWorkers(runs, WORKERS, settings.patience());
+        warmUp = new WarmUp(settings.fluids(), reader, workers);
         Duration longest = settings.patience().multipliedBy(LONG_WORK);
         sweeps = new SweepJobs(new Sweep(runs), longest);
-        Shelf shelf = new Shelf();
-        engines = new EngineRoutes(workspace, reader, desk, shelf, settings.software());
-        vehicles = new VehicleRoutes(workspace, reader, desk, shelf, settings.software(), longest);
+        FinishedReports finished = new FinishedReports();
+        engines = new EngineRoutes(workspace, reader, workers, finished, settings.software());
+        vehicles = new VehicleRoutes(workspace, reader, workers, finished, settings.software(), longest);
         server = Javalin.create(config -> {
             config.startup.showJavalinBanner = false;
             config.startup.showOldJavalinVersionWarning = false;
@@ -85,10 +85,10 @@ public final class Workbench implements AutoCloseable {
             routes.before(gate::check);
             pages(new Site(), routes);
             engines.addTo(routes);
-            new StudyRoutes(workspace, reader, desk, sweeps).addTo(routes);
+            new StudyRoutes(workspace, reader, workers, sweeps).addTo(routes);
             new StudyFileRoutes(workspace).addTo(routes);
             vehicles.addTo(routes);
-            routes.get("/shown/{id}", shelf::show);
+            routes.get("/shown/{id}", finished::show);
             failures(settings.defects(), routes);
         });
     }
@@ -194,6 +194,6 @@ public final class Workbench implements AutoCloseable {
         server.stop();
         sweeps.close();
         vehicles.close();
-        desk.close();
+        workers.close();
     }
 }

@@ -160,7 +160,7 @@ final class Workspace {
      * @return the text that it sends; if none, that of the file which it names
      * @throws Refusal if there is neither
      */
-    String text(Body body) {
+    String text(RequestBody body) {
         String sent = body.text("text");
         return sent.isEmpty() ? read(body.text("file")).text() : sent;
     }

@@ -13,7 +13,7 @@ import dev.penstock.provenance.Trail;
 import dev.penstock.reports.engine.EngineCharts;
 import dev.penstock.reports.engine.MassView;
 import dev.penstock.reports.engine.PressureFeedView;
-import dev.penstock.reports.page.Assumptions;
+import dev.penstock.reports.page.Cautions;
 import dev.penstock.reports.page.PageSection;
 import dev.penstock.reports.page.Pages;
 import dev.penstock.reports.page.ReportRecord;
@@ -117,8 +117,8 @@ public final class ConceptPage {
         TrailPart trail = new TrailPart(all);
         model.put("models", trail.models());
         model.put("numbers", trail.numbers());
-        model.put("assumptions", Assumptions.of(balance));
-        model.put("cautions", Assumptions.CAUTIONS);
+        model.put("assumptions", Cautions.of(balance));
+        model.put("cautions", Cautions.CAUTIONS);
         model.put("software", software);
         ConceptDocument document = balance.concept().document();
         String file = fileName(document.file());
@@ -222,7 +222,7 @@ public final class ConceptPage {
                 List.of()));
         sections.addAll(further);
         vehicle.ifPresent(v -> sections.add(VehicleTables.section(v)));
-        sections.add(Grounds.of(balance));
+        sections.add(InputsAndWarnings.of(balance));
         sections.add(new PageSection(
                 "evidence",
                 "Evidence",

@@ -8,7 +8,7 @@ import dev.penstock.cooling.search.FeasibilityMap;
 import dev.penstock.cooling.search.JacketSearch;
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.LimitCheck;
-import dev.penstock.reports.chart.Figure;
+import dev.penstock.reports.chart.Drawing;
 import dev.penstock.reports.chart.MapChart;
 import dev.penstock.reports.engine.BalanceText;
 import dev.penstock.reports.page.PageSection;
@@ -227,7 +227,7 @@ public final class CoolingView {
                         Integer.toString(s.evaluation()),
                         Figures.bar(s.pressureDrop()),
                         Figures.percent(s.worstMargin())));
-        List<Figure> figures = new ArrayList<>();
+        List<Drawing> figures = new ArrayList<>();
         map.ifPresent(m -> figures.add(mapFigure(m)));
         return new PageSection(
                 "search",
@@ -243,7 +243,7 @@ public final class CoolingView {
                 List.of(steps.table()));
     }
 
-    private static Figure mapFigure(FeasibilityMap map) {
+    private static Drawing mapFigure(FeasibilityMap map) {
         List<MapChart.Cell> cells = map.points().stream()
                 .map(p -> new MapChart.Cell(
                         p.chamberPressure() / 1e5, Math.log10(p.thrust() / 1e3), 100 * p.margin(), p.feasible()))
@@ -255,7 +255,7 @@ public final class CoolingView {
                 "lg of vacuum thrust in kN",
                 "margin of the tightest limit (%)",
                 cells);
-        return new Figure(
+        return new Drawing(
                 svg,
                 map.title() + ". A cross marks a chamber that no channel of the kind keeps within its limits.",
                 true);

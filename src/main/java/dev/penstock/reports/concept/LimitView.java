@@ -5,7 +5,7 @@ import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.trail.EngineFigures;
 import dev.penstock.cycles.trail.SearchFigures;
 import dev.penstock.quantities.Notation;
-import dev.penstock.reports.chart.Figure;
+import dev.penstock.reports.chart.Drawing;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.SpanChart;
 import dev.penstock.reports.engine.BalanceText;
@@ -87,9 +87,9 @@ public final class LimitView {
                         s.chamberPressure() / 1e5,
                         Ink.GAIN,
                         "+" + Figures.bar(s.chamberPressure() - result.chamberPressure()) + " bar")));
-        List<Figure> figures = bars.isEmpty()
+        List<Drawing> figures = bars.isEmpty()
                 ? List.of()
-                : List.of(new Figure(
+                : List.of(new Drawing(
                         SpanChart.svg("l-worth", "What each limit is worth", "chamber pressure (bar)", false, bars),
                         "Chamber pressure gained when one limit is changed by "
                                 + Figures.percent(result.sensitivities().get(0).change())

@@ -2,7 +2,7 @@ package dev.penstock.reports.engine;
 
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.reports.chart.Curve;
-import dev.penstock.reports.chart.Figure;
+import dev.penstock.reports.chart.Drawing;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.LineChart;
 import dev.penstock.reports.page.PageSection;
@@ -203,7 +203,7 @@ public final class CycleReachView {
                 paragraphs,
                 none
                         ? List.of()
-                        : List.of(new Figure(
+                        : List.of(new Drawing(
                                 svg(),
                                 "Highest chamber pressure within the hardware limits, and within the loss allowed where turbine gas is"
                                         + " dumped, against the temperature before the"

@@ -9,7 +9,7 @@ import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.sheet.PressureStep;
 import dev.penstock.quantities.Constants;
 import dev.penstock.reports.chart.Curve;
-import dev.penstock.reports.chart.Figure;
+import dev.penstock.reports.chart.Drawing;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.LineChart;
 import dev.penstock.reports.chart.SpanChart;
@@ -44,7 +44,7 @@ public final class EngineCharts {
     }
 
     /** @return flow diagram of the cycle */
-    public Figure flow() {
+    public Drawing flow() {
         List<FlowDiagram.Shaft> shafts = balance.shafts().stream()
                 .map(s -> new FlowDiagram.Shaft(s.name(), ids(s.pumps()), ids(s.turbines())))
                 .toList();
@@ -57,7 +57,7 @@ public final class EngineCharts {
                 shafts,
                 balance.concept().oxidizer().id(),
                 balance.concept().fuel().id());
-        return new Figure(
+        return new Drawing(
                 svg,
                 "Flow runs from the tanks above to the chamber below. Numbered plates are the stations of the table:"
                         + " absolute pressure, temperature, flow. Blue is oxidizer, amber fuel, plum burnt gas, teal"
@@ -85,7 +85,7 @@ public final class EngineCharts {
     }
 
     /** @return pressure along every line */
-    public Figure pressures() {
+    public Drawing pressures() {
         Map<String, List<PressureStep>> lines = new LinkedHashMap<>();
         for (PressureStep step : balance.pressureLadder()) {
             lines.computeIfAbsent(step.line(), l -> new ArrayList<>()).add(step);
@@ -103,7 +103,7 @@ public final class EngineCharts {
         });
         String svg =
                 SpanChart.svg(prefix + "-pressure", "Pressure along every line", "absolute pressure (bar)", true, bars);
-        return new Figure(
+        return new Drawing(
                 svg,
                 "Every step from tank to chamber, line by line: teal rises, blue, amber and plum fall. Beside each bar the"
                         + " step and the pressure after it, in bar.",
@@ -111,7 +111,7 @@ public final class EngineCharts {
     }
 
     /** @return what turbines give and pumps take, by shaft */
-    public Figure power() {
+    public Drawing power() {
         List<SpanChart.Bar> bars = new ArrayList<>();
         for (ShaftBalance shaft : balance.shafts()) {
             double at = 0;
@@ -135,7 +135,7 @@ public final class EngineCharts {
             bars.add(power(shaft, "mechanical loss", at, at + shaft.mechanicalLoss(), Ink.STEEL));
         }
         String svg = SpanChart.svg(prefix + "-power", "Power by shaft", "power (MW)", true, bars);
-        return new Figure(svg, "On each shaft the turbine's power is what pumps and mechanical loss take.", false);
+        return new Drawing(svg, "On each shaft the turbine's power is what pumps and mechanical loss take.", false);
     }
 
     private static SpanChart.Bar power(ShaftBalance shaft, String what, double from, double to, Ink ink) {
@@ -144,7 +144,7 @@ public final class EngineCharts {
     }
 
     /** @return thrust and specific impulse against altitude */
-    public Figure altitude() {
+    public Drawing altitude() {
         StandardAtmosphere1976 air = new StandardAtmosphere1976();
         List<Curve.Point> thrust = new ArrayList<>();
         List<Curve.Point> impulse = new ArrayList<>();
@@ -168,11 +168,11 @@ public final class EngineCharts {
                         new LineChart.Panel(
                                 "thrust (kN)", 1, false, List.of(new Curve("thrust", Ink.STEEL, true, thrust)))),
                 420);
-        return new Figure(svg, "Whole engine at full thrust, turbine exhaust and flow separation included.", false);
+        return new Drawing(svg, "Whole engine at full thrust, turbine exhaust and flow separation included.", false);
     }
 
     /** @return from the ideal to the engine's specific impulse, loss by loss */
-    public Figure losses() {
+    public Drawing losses() {
         double g = Constants.STANDARD_GRAVITY;
         double ideal = balance.chamber().ideal().vacuumImpulse() / g;
         double last = balance.engine().vacuumIsp();
@@ -196,7 +196,7 @@ public final class EngineCharts {
                 "specific impulse in vacuum (s)",
                 false,
                 bars);
-        return new Figure(
+        return new Drawing(
                 svg,
                 "What each loss takes off the ideal vacuum specific impulse. The axis does not start at" + " zero.",
                 false);
@@ -215,7 +215,7 @@ public final class EngineCharts {
      * @param jacket jacket
      * @return heat flux, wall temperature and contour along the axis
      */
-    public Figure jacket(JacketResult jacket) {
+    public Drawing jacket(JacketResult jacket) {
         List<JacketStation> s = jacket.stations();
         List<Curve.Point> contour = balance.chamber().contour().points().stream()
                 .map(p -> new Curve.Point(p.x(), p.radius()))
@@ -239,7 +239,7 @@ public final class EngineCharts {
                                 line("coolant", Ink.OXIDIZER, false, s, JacketStation::coolantTemperature)),
                         panel("radius (m)", 2, new Curve("inner wall", Ink.MUTED, false, contour))),
                 560);
-        return new Figure(svg, "Along the chamber from the injector (left) to the nozzle exit (right).", true);
+        return new Drawing(svg, "Along the chamber from the injector (left) to the nozzle exit (right).", true);
     }
 
     private static LineChart.Panel panel(String label, int weight, Curve... curves) {

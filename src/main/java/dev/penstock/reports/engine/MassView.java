@@ -3,7 +3,7 @@ package dev.penstock.reports.engine;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.trail.EngineFigures;
 import dev.penstock.quantities.Notation;
-import dev.penstock.reports.chart.Figure;
+import dev.penstock.reports.chart.Drawing;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.SpanChart;
 import dev.penstock.reports.page.FigureRows;
@@ -40,7 +40,7 @@ public final class MassView {
                 List.of(EngineMass.SCOPE
                         + " Each part by a relation of its own with its scatter; the scatters are taken as independent"
                         + " and add in squares."),
-                List.of(new Figure(
+                List.of(new Drawing(
                         SpanChart.svg("c-mass", "Mass of the parts", "mass (kg)", true, bars),
                         "Mass of each part from the lightest to the heaviest believed; the figure is the most likely.",
                         false)),

@@ -8,7 +8,7 @@ import dev.penstock.cycles.trail.OperatingFigures;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.quantities.Notation;
 import dev.penstock.reports.chart.Curve;
-import dev.penstock.reports.chart.Figure;
+import dev.penstock.reports.chart.Drawing;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.LineChart;
 import dev.penstock.reports.page.FigureRows;
@@ -108,7 +108,7 @@ public final class OffDesignView {
     public PageSection section() {
         List<OperatingPoint> points =
                 outcomes.stream().flatMap(o -> o.point().stream()).toList();
-        List<Figure> figures = points.size() < 2 ? List.of() : List.of(chart(points));
+        List<Drawing> figures = points.size() < 2 ? List.of() : List.of(chart(points));
         return new PageSection(
                 "off-design",
                 "Off design",
@@ -120,7 +120,7 @@ public final class OffDesignView {
                 List.of());
     }
 
-    private Figure chart(List<OperatingPoint> points) {
+    private Drawing chart(List<OperatingPoint> points) {
         List<LineChart.Panel> panels = new ArrayList<>();
         panels.add(panel("specific impulse (s)", curve("vacuum", Ink.GAS, points, OperatingPoint::vacuumIsp)));
         if (points.stream().noneMatch(p -> p.hottestGas().isEmpty())) {
@@ -143,7 +143,7 @@ public final class OffDesignView {
                 "chamber pressure over that of the design (%)",
                 panels,
                 60 + 180 * panels.size());
-        return new Figure(svg, "Along the commanded points, in their order.", true);
+        return new Drawing(svg, "Along the commanded points, in their order.", true);
     }
 
     private static LineChart.Panel panel(String label, Curve curve) {

@@ -4,7 +4,7 @@ import dev.penstock.cycles.concept.PressurizationDesign;
 import dev.penstock.cycles.questions.PressureFeed;
 import dev.penstock.cycles.trail.FeedFigures;
 import dev.penstock.reports.chart.Curve;
-import dev.penstock.reports.chart.Figure;
+import dev.penstock.reports.chart.Drawing;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.LineChart;
 import dev.penstock.reports.chart.SpanChart;
@@ -125,7 +125,7 @@ public final class PressureFeedView {
                 List.of(life()));
     }
 
-    private Figure lifeChart() {
+    private Drawing lifeChart() {
         List<LineChart.Panel> panels = List.of(
                 new LineChart.Panel(
                         "pressure (bar)",
@@ -150,7 +150,7 @@ public final class PressureFeedView {
                         2,
                         false,
                         List.of(curve("mixture ratio", Ink.MUTED, PressureFeed.Point::mixtureRatio))));
-        return new Figure(
+        return new Drawing(
                 LineChart.svg("p-life", "The engine as its tanks empty", "propellant expelled (%)", panels, 640),
                 "Pressures, thrust, specific impulse and mixture ratio against the propellant expelled, with nothing"
                         + " that regulates.",
@@ -167,11 +167,11 @@ public final class PressureFeedView {
                         .toList());
     }
 
-    private Figure massChart() {
+    private Drawing massChart() {
         List<SpanChart.Bar> bars = new ArrayList<>();
         feed.unheated().ifPresent(b -> bars.addAll(masses("unheated", b)));
         feed.bottle().ifPresent(b -> bars.addAll(masses(feed.heater().isPresent() ? "heated" : "regulated", b)));
-        return new Figure(
+        return new Drawing(
                 SpanChart.svg("p-mass", "Pressurant and its bottle", "mass (kg)", true, bars),
                 "Gas loaded and the bottle that holds it.",
                 false);

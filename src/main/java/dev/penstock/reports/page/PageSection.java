@@ -1,6 +1,6 @@
 package dev.penstock.reports.page;
 
-import dev.penstock.reports.chart.Figure;
+import dev.penstock.reports.chart.Drawing;
 import dev.penstock.reports.text.PageTable;
 import java.util.List;
 
@@ -20,7 +20,7 @@ public record PageSection(
         String title,
         String question,
         List<String> paragraphs,
-        List<Figure> figures,
+        List<Drawing> figures,
         List<PageTable> tables,
         List<PageTable> folded) {
 

@@ -5,11 +5,11 @@ import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.trail.EngineFigures;
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.LimitCheck;
-import dev.penstock.reports.chart.Figure;
+import dev.penstock.reports.chart.Drawing;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.SpanChart;
-import dev.penstock.reports.concept.Grounds;
-import dev.penstock.reports.page.Assumptions;
+import dev.penstock.reports.concept.InputsAndWarnings;
+import dev.penstock.reports.page.Cautions;
 import dev.penstock.reports.page.Pages;
 import dev.penstock.reports.text.FigureJson;
 import dev.penstock.reports.text.Figures;
@@ -144,9 +144,9 @@ public final class ComparisonView {
         model.put("failures", failures);
         model.put("charts", charts());
         model.put("binding", binding(pages));
-        model.put("grounds", Grounds.of(outcomes));
+        model.put("grounds", InputsAndWarnings.of(outcomes));
         model.put("assumptions", assumptions());
-        model.put("cautions", Assumptions.CAUTIONS);
+        model.put("cautions", Cautions.CAUTIONS);
         model.put("software", software);
         return Pages.fill("comparison.ftlh", model);
     }
@@ -155,7 +155,7 @@ public final class ComparisonView {
     private List<String> assumptions() {
         return outcomes.stream()
                 .flatMap(o -> o.balance().stream())
-                .flatMap(b -> Assumptions.of(b).stream())
+                .flatMap(b -> Cautions.of(b).stream())
                 .distinct()
                 .toList();
     }
@@ -204,7 +204,7 @@ public final class ComparisonView {
         return Map.of("name", name, "cells", cells, "figures", false);
     }
 
-    private List<Figure> charts() {
+    private List<Drawing> charts() {
         List<SpanChart.Bar> impulse = new ArrayList<>();
         for (Outcome outcome : outcomes) {
             outcome.balance().ifPresent(b -> {
@@ -217,7 +217,7 @@ public final class ComparisonView {
         if (impulse.isEmpty()) {
             return List.of();
         }
-        return List.of(new Figure(
+        return List.of(new Drawing(
                 SpanChart.svg("k-isp", "Specific impulse", "specific impulse (s), sea level to vacuum", false, impulse),
                 "From sea level (left end) to vacuum (right end). The axis does not start at zero.",
                 true));

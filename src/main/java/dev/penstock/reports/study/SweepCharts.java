@@ -3,7 +3,7 @@ package dev.penstock.reports.study;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.reports.chart.Contours;
 import dev.penstock.reports.chart.Curve;
-import dev.penstock.reports.chart.Figure;
+import dev.penstock.reports.chart.Drawing;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.LineChart;
 import dev.penstock.reports.chart.MapChart;
@@ -50,7 +50,7 @@ public final class SweepCharts {
     }
 
     /** @return charts; none if no input is a number, or nothing has a solution */
-    public List<Figure> figures() {
+    public List<Drawing> figures() {
         if (numeric.isEmpty()
                 || sweep.points().stream().noneMatch(p -> p.balance().isPresent())) {
             return List.of();
@@ -65,7 +65,7 @@ public final class SweepCharts {
     }
 
     /** A map; none where every combination has the same figure, to within what anybody would read off it. */
-    private Optional<Figure> map(String key, String label, double scale) {
+    private Optional<Drawing> map(String key, String label, double scale) {
         Measure measure = Measure.named(key).orElseThrow();
         List<MapChart.Cell> cells = new ArrayList<>();
         Contours levels = grid();
@@ -99,7 +99,7 @@ public final class SweepCharts {
                 label,
                 cells,
                 lines);
-        return Optional.of(new Figure(
+        return Optional.of(new Drawing(
                 svg,
                 label + ". A cross marks a missed limit; where nothing is drawn there is no solution." + named(crossed),
                 true));
@@ -163,7 +163,7 @@ public final class SweepCharts {
         return text.isEmpty() ? "" : text + ".";
     }
 
-    private List<Figure> curves() {
+    private List<Drawing> curves() {
         boolean single = sweep.axes().size() == 1;
         List<LineChart.Panel> panels = new ArrayList<>();
         if (single) {
@@ -195,7 +195,7 @@ public final class SweepCharts {
                 60 + 190 * panels.size(),
                 shades,
                 marks);
-        return List.of(new Figure(svg, caption.toString(), true));
+        return List.of(new Drawing(svg, caption.toString(), true));
     }
 
     private void mark(List<LineChart.Mark> marks, StringBuilder caption) {

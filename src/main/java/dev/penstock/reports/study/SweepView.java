@@ -2,8 +2,8 @@ package dev.penstock.reports.study;
 
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.provenance.LimitCheck;
-import dev.penstock.reports.concept.Grounds;
-import dev.penstock.reports.page.Assumptions;
+import dev.penstock.reports.concept.InputsAndWarnings;
+import dev.penstock.reports.page.Cautions;
 import dev.penstock.reports.page.PageSection;
 import dev.penstock.reports.page.Pages;
 import dev.penstock.reports.text.CsvLine;
@@ -233,16 +233,16 @@ public final class SweepView {
                         List.of(),
                         List.of(table()),
                         List.of())));
-        sections.addAll(Grounds.of(sweep));
+        sections.addAll(InputsAndWarnings.of(sweep));
         model.put("sections", sections);
         model.put(
                 "assumptions",
                 sweep.points().stream()
                         .flatMap(p -> p.balance().stream())
                         .limit(1)
-                        .flatMap(b -> Assumptions.of(b).stream())
+                        .flatMap(b -> Cautions.of(b).stream())
                         .toList());
-        model.put("cautions", Assumptions.CAUTIONS);
+        model.put("cautions", Cautions.CAUTIONS);
         model.put("software", software);
         return Pages.fill("sweep.ftlh", model);
     }

@@ -1,6 +1,6 @@
 package dev.penstock.reports.study;
 
-import dev.penstock.reports.chart.Figure;
+import dev.penstock.reports.chart.Drawing;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.SpanChart;
 import dev.penstock.reports.page.PageSection;
@@ -124,7 +124,7 @@ public final class UncertaintyView {
      * @return section of a page
      */
     public static PageSection section(UncertaintyResult result) {
-        List<Figure> figures = new ArrayList<>();
+        List<Drawing> figures = new ArrayList<>();
         for (String key : List.of(
                 "isp_vacuum_s",
                 "chamber_pressure_Pa",
@@ -173,7 +173,7 @@ public final class UncertaintyView {
                 List.of(inputs.table()));
     }
 
-    private static Figure tornado(UncertaintyResult.Tornado tornado) {
+    private static Drawing tornado(UncertaintyResult.Tornado tornado) {
         Measure measure = tornado.measure();
         double scale = scale(measure.notation().siUnit());
         List<SpanChart.Bar> bars = tornado.bars().stream()
@@ -188,7 +188,7 @@ public final class UncertaintyView {
         String label = measure.name() + " (" + axisUnit(measure.notation().siUnit()) + ")";
         String svg = SpanChart.svg(
                 "u-" + measure.key().replace('_', '-'), "What moves " + measure.name(), label, false, bars);
-        return new Figure(
+        return new Drawing(
                 svg,
                 "What moves " + measure.name()
                         + ": each input by itself from its 5th to its 95th percentile, the others"

@@ -2,7 +2,7 @@ package dev.penstock.reports.table;
 
 import dev.penstock.provenance.Trail;
 import dev.penstock.quantities.Notation;
-import dev.penstock.reports.chart.Figure;
+import dev.penstock.reports.chart.Drawing;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.SpanChart;
 import dev.penstock.reports.page.FigureRows;
@@ -23,7 +23,7 @@ public final class VehicleTables {
     private VehicleTables() {}
 
     public static PageSection section(VehicleSizing vehicle) {
-        Figure masses = masses(vehicle);
+        Drawing masses = masses(vehicle);
         List<PageTable> dry =
                 vehicle.stages().stream().map(VehicleTables::dryMass).toList();
         return new PageSection(
@@ -36,7 +36,7 @@ public final class VehicleTables {
                 dry);
     }
 
-    public static Figure masses(VehicleSizing vehicle) {
+    public static Drawing masses(VehicleSizing vehicle) {
         List<SpanChart.Bar> bars = new ArrayList<>();
         double at = 0;
         for (StageSizing s : vehicle.stages()) {
@@ -48,7 +48,7 @@ public final class VehicleTables {
             at = bar(bars, s.name() + ": dry", at, s.dryMass().total(), Ink.STEEL);
         }
         bar(bars, "payload", at, vehicle.payload(), Ink.GAIN);
-        return new Figure(
+        return new Drawing(
                 SpanChart.svg("v-mass", "Start mass by part", "mass (t)", true, bars),
                 "How the start mass adds up, lowest stage first.",
                 false);

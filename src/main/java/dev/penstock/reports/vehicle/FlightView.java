@@ -3,7 +3,7 @@ package dev.penstock.reports.vehicle;
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.reports.chart.Curve;
-import dev.penstock.reports.chart.Figure;
+import dev.penstock.reports.chart.Drawing;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.LineChart;
 import dev.penstock.reports.engine.BalanceText;
@@ -110,11 +110,11 @@ public final class FlightView {
      * @param flight a flight to orbit
      * @return its path and its loads
      */
-    public static List<Figure> figures(AscentResult flight) {
+    public static List<Drawing> figures(AscentResult flight) {
         return List.of(path(flight), loads(flight));
     }
 
-    private static Figure path(AscentResult a) {
+    private static Drawing path(AscentResult a) {
         List<LineChart.Panel> panels = List.of(
                 panel("altitude (km)", curve(a, "altitude", Ink.OXIDIZER, false, p -> p.altitude() / 1e3)),
                 new LineChart.Panel(
@@ -131,13 +131,13 @@ public final class FlightView {
                         List.of(
                                 curve(a, "thrust", Ink.GAIN, false, p -> Math.toDegrees(p.pitch())),
                                 curve(a, "path", Ink.STEEL, true, p -> Math.toDegrees(p.pathAngle())))));
-        return new Figure(
+        return new Drawing(
                 LineChart.svg("f-path", "Path to orbit", "time since release (s)", panels, 520),
                 "Height, speed and angles above the horizon. Thrust follows the path while the air is dense.",
                 false);
     }
 
-    private static Figure loads(AscentResult a) {
+    private static Drawing loads(AscentResult a) {
         List<LineChart.Panel> panels = List.of(
                 panel(
                         "dynamic pressure (kPa)",
@@ -145,7 +145,7 @@ public final class FlightView {
                 panel("acceleration (m/s²)", curve(a, "acceleration", Ink.GAS, false, AscentPoint::acceleration)),
                 panel("specific impulse (s)", new Curve("specific impulse", Ink.GAIN, false, burning(a))),
                 panel("throttle (%)", curve(a, "throttle", Ink.STEEL, false, p -> 100 * p.throttle())));
-        return new Figure(
+        return new Drawing(
                 LineChart.svg("f-loads", "Loads on the way", "time since release (s)", panels, 620),
                 "What the vehicle feels, and what its engines give: specific impulse rises as the air thins.",
                 false);

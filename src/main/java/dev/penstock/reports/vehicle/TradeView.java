@@ -1,11 +1,11 @@
 package dev.penstock.reports.vehicle;
 
 import dev.penstock.reports.chart.Curve;
-import dev.penstock.reports.chart.Figure;
+import dev.penstock.reports.chart.Drawing;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.LineChart;
-import dev.penstock.reports.concept.Grounds;
-import dev.penstock.reports.page.Assumptions;
+import dev.penstock.reports.concept.InputsAndWarnings;
+import dev.penstock.reports.page.Cautions;
 import dev.penstock.reports.page.PageSection;
 import dev.penstock.reports.page.Pages;
 import dev.penstock.reports.table.VehicleTables;
@@ -150,9 +150,9 @@ public final class TradeView {
                         .filter(c -> !reason(c).isEmpty())
                         .map(c -> Map.of("source", c.pair().toString(), "message", reason(c)))
                         .toList());
-        model.put("parts", List.of(section(result), Grounds.of(result.plan())));
-        model.put("assumptions", Assumptions.ofVehicle());
-        model.put("cautions", Assumptions.CAUTIONS);
+        model.put("parts", List.of(section(result), InputsAndWarnings.of(result.plan())));
+        model.put("assumptions", Cautions.ofVehicle());
+        model.put("cautions", Cautions.CAUTIONS);
         model.put("software", software);
         return Pages.fill("vehicle.ftlh", model);
     }
@@ -207,13 +207,13 @@ public final class TradeView {
                 List.of());
     }
 
-    private static Figure chart(TradeResult result) {
+    private static Drawing chart(TradeResult result) {
         List<Curve> curves = new ArrayList<>();
         for (TradeResult.Candidate c : result.candidates()) {
             c.curve().ifPresent(curve -> curves.add(line(curve, INKS.get(curves.size() % INKS.size()))));
         }
         LineChart.Panel panel = new LineChart.Panel("payload (t)", 1, true, curves);
-        return new Figure(
+        return new Drawing(
                 LineChart.svg("t-closing", "Payload of a single stage", "dry mass (t)", List.of(panel), 420),
                 "Payload of a single stage of equal start mass against its dry mass; each line ends where nothing is left.",
                 false);

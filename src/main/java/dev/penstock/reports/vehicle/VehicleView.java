@@ -1,10 +1,10 @@
 package dev.penstock.reports.vehicle;
 
 import dev.penstock.provenance.CheckFigures;
-import dev.penstock.reports.chart.Figure;
-import dev.penstock.reports.concept.Grounds;
+import dev.penstock.reports.chart.Drawing;
+import dev.penstock.reports.concept.InputsAndWarnings;
 import dev.penstock.reports.engine.BalanceText;
-import dev.penstock.reports.page.Assumptions;
+import dev.penstock.reports.page.Cautions;
 import dev.penstock.reports.page.PageSection;
 import dev.penstock.reports.page.Pages;
 import dev.penstock.reports.page.TrailPart;
@@ -75,7 +75,7 @@ public final class VehicleView {
      * @param vehicle sized vehicle
      * @return how its start mass adds up
      */
-    public static Figure masses(VehicleSizing vehicle) {
+    public static Drawing masses(VehicleSizing vehicle) {
         return VehicleTables.masses(vehicle);
     }
 
@@ -120,13 +120,13 @@ public final class VehicleView {
         List<PageSection> parts = new ArrayList<>();
         parts.add(VehicleTables.section(vehicle));
         parts.addAll(more);
-        parts.add(Grounds.of(vehicle));
+        parts.add(InputsAndWarnings.of(vehicle));
         model.put("parts", parts);
         TrailPart trail = new TrailPart(SizingTrail.of(vehicle));
         model.put("models", trail.models());
         model.put("numbers", trail.numbers());
-        model.put("assumptions", Assumptions.ofVehicle());
-        model.put("cautions", Assumptions.CAUTIONS);
+        model.put("assumptions", Cautions.ofVehicle());
+        model.put("cautions", Cautions.CAUTIONS);
         model.put("software", software);
         model.put("file", "CASE");
         return Pages.fill("vehicle.ftlh", model);

@@ -73,7 +73,7 @@ public final class AscentOptimizer {
      * @return the flight
      * @throws LimitReached if the vehicle does not lift off, or no steering of this kind reaches the orbit
      */
-    public AscentResult fly(AscentVehicle vehicle, AscentMission target, Progress progress) {
+    public AscentResult fly(AscentVehicle vehicle, AscentMission target, FlightProgress progress) {
         prepare(vehicle, target);
         return inDetail(vehicle, search(vehicle, OptionalDouble.empty(), progress));
     }
@@ -89,7 +89,7 @@ public final class AscentOptimizer {
      * @throws LimitReached if the vehicle does not lift off, or no steering of this kind reaches the orbit
      */
     public AscentResult estimate(
-            AscentVehicle vehicle, AscentMission target, OptionalDouble likelyTilt, Progress progress) {
+            AscentVehicle vehicle, AscentMission target, OptionalDouble likelyTilt, FlightProgress progress) {
         prepare(vehicle, target);
         return recorded(vehicle, search(vehicle, likelyTilt, progress), COARSE, LONG_STEP);
     }
@@ -115,7 +115,7 @@ public final class AscentOptimizer {
         forget();
     }
 
-    private double search(AscentVehicle vehicle, OptionalDouble likelyTilt, Progress progress) {
+    private double search(AscentVehicle vehicle, OptionalDouble likelyTilt, FlightProgress progress) {
         if (likelyTilt.isPresent()) {
             double at = Math.log(likelyTilt.getAsDouble());
             OptionalDouble near = bestTilt(vehicle, at - NEAR, at + NEAR, SCAN_NEAR, progress);
@@ -172,7 +172,7 @@ public final class AscentOptimizer {
     }
 
     /** Best tilt (rad) between two logarithms; empty if every one misses, or the best lies at an end of a narrow search. */
-    private OptionalDouble bestTilt(AscentVehicle vehicle, double low, double high, int scan, Progress progress) {
+    private OptionalDouble bestTilt(AscentVehicle vehicle, double low, double high, int scan, FlightProgress progress) {
         int best = -1;
         double bestMass = 0;
         for (int i = 0; i < scan; i++) {

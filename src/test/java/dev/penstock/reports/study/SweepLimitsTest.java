@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.input.HomeFolder;
-import dev.penstock.reports.chart.Figure;
+import dev.penstock.reports.chart.Drawing;
 import dev.penstock.study.Axis;
 import dev.penstock.study.EngineRuns;
 import dev.penstock.study.Progress;
@@ -60,14 +60,14 @@ class SweepLimitsTest {
 
     @Test
     void theChartNamesTheLimitAndWhereItBegins() {
-        Figure figure = new SweepCharts(sweep).figures().get(0);
+        Drawing figure = new SweepCharts(sweep).figures().get(0);
         assertThat(figure.caption()).contains("A main turbine: inlet temperature, above 11");
         assertThat(figure.svg()).contains(">A</text>");
     }
 
     @Test
     void theMapDrawsTheLimitAcross() {
-        Figure figure = new SweepCharts(map).figures().get(0);
+        Drawing figure = new SweepCharts(map).figures().get(0);
         assertThat(figure.caption()).contains("Dashed, where a limit begins to be missed: A main turbine");
         assertThat(figure.svg()).contains("A </text>");
     }

@@ -40,7 +40,7 @@ class AscentOptimizerTest {
 
     @BeforeAll
     static void fly() {
-        flight = new AscentOptimizer(new StandardAtmosphere1976()).fly(vehicle(12e3), MISSION, Progress.NONE);
+        flight = new AscentOptimizer(new StandardAtmosphere1976()).fly(vehicle(12e3), MISSION, FlightProgress.NONE);
     }
 
     @Test
@@ -107,7 +107,7 @@ class AscentOptimizerTest {
     @Test
     void aHeavierPayloadFallsShortAndSaysByHowMuch() {
         AscentResult heavy =
-                new AscentOptimizer(new StandardAtmosphere1976()).fly(vehicle(22e3), MISSION, Progress.NONE);
+                new AscentOptimizer(new StandardAtmosphere1976()).fly(vehicle(22e3), MISSION, FlightProgress.NONE);
         assertThat(heavy.margin()).isLessThan(0);
         assertThat(heavy.warnings()).singleElement().satisfies(w -> assertThat(w.message())
                 .contains(String.format("%.0f m/s short", -heavy.margin())));
@@ -120,8 +120,8 @@ class AscentOptimizerTest {
 
     @Test
     void saysWhichMassWouldLiftOff() {
-        assertThatThrownBy(() ->
-                        new AscentOptimizer(new StandardAtmosphere1976()).fly(vehicle(300e3), MISSION, Progress.NONE))
+        assertThatThrownBy(() -> new AscentOptimizer(new StandardAtmosphere1976())
+                        .fly(vehicle(300e3), MISSION, FlightProgress.NONE))
                 .isInstanceOf(LimitReached.class)
                 .hasMessageContaining("does not lift off")
                 .hasMessageContaining("a start mass below 674.20 t"); // 9 (850 kN - 101.325 kN) / 9.7983 m/s2 / 1.02

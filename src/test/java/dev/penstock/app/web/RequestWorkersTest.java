@@ -14,20 +14,21 @@ import java.util.concurrent.CountDownLatch;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
-class DeskTest {
+class RequestWorkersTest {
 
-    private static Desk desk(int workers, Duration patience) {
-        return new Desk(new EngineRuns(HomeFolder.find(), FluidLibrary.open(HomeFolder.find())), workers, patience);
+    private static RequestWorkers workers(int workers, Duration patience) {
+        return new RequestWorkers(
+                new EngineRuns(HomeFolder.find(), FluidLibrary.open(HomeFolder.find())), workers, patience);
     }
 
     @Test
     void workThatTakesTooLongIsGivenUp() {
         CountDownLatch never = new CountDownLatch(1);
-        try (Desk desk = desk(1, Duration.ofMillis(200))) {
-            assertThatThrownBy(() -> desk.ask("", 0, study -> await(never)))
+        try (RequestWorkers workers = workers(1, Duration.ofMillis(200))) {
+            assertThatThrownBy(() -> workers.ask("", 0, study -> await(never)))
                     .isInstanceOfSatisfying(
                             Refusal.class, r -> assertThat(r.status()).isEqualTo(504));
-            assertThatThrownBy(() -> desk.ask("", 0, study -> "next"))
+            assertThatThrownBy(() -> workers.ask("", 0, study -> "next"))
                     .isInstanceOfSatisfying(
                             Refusal.class, r -> assertThat(r.status()).isEqualTo(503));
             never.countDown();
@@ -36,12 +37,12 @@ class DeskTest {
 
     @Test
     void aQuestionThatANewerOneReplacedIsNotAnswered() {
-        try (Desk desk = desk(1, Duration.ofSeconds(20))) {
-            assertThat(desk.<String>ask("page", 2, study -> "new")).isEqualTo("new");
-            assertThatThrownBy(() -> desk.ask("page", 1, study -> "old"))
+        try (RequestWorkers workers = workers(1, Duration.ofSeconds(20))) {
+            assertThat(workers.<String>ask("page", 2, study -> "new")).isEqualTo("new");
+            assertThatThrownBy(() -> workers.ask("page", 1, study -> "old"))
                     .isInstanceOfSatisfying(
                             Refusal.class, r -> assertThat(r.details()).containsKey("superseded"));
-            assertThat(desk.<String>ask("other page", 1, study -> "mine")).isEqualTo("mine");
+            assertThat(workers.<String>ask("other page", 1, study -> "mine")).isEqualTo("mine");
         }
     }
 
@@ -49,13 +50,14 @@ class DeskTest {
     void aSecondQuestionWaitsForTheFirst() {
         CountDownLatch begun = new CountDownLatch(1);
         CountDownLatch go = new CountDownLatch(1);
-        try (Desk desk = desk(1, Duration.ofSeconds(20))) {
-            CompletableFuture<String> first = CompletableFuture.supplyAsync(() -> desk.ask("", 0, study -> {
+        try (RequestWorkers workers = workers(1, Duration.ofSeconds(20))) {
+            CompletableFuture<String> first = CompletableFuture.supplyAsync(() -> workers.ask("", 0, study -> {
                 begun.countDown();
                 return await(go);
             }));
             await(begun);
-            CompletableFuture<String> second = CompletableFuture.supplyAsync(() -> desk.ask("", 0, study -> "second"));
+            CompletableFuture<String> second =
+                    CompletableFuture.supplyAsync(() -> workers.ask("", 0, study -> "second"));
             assertThat(second).isNotDone();
             go.countDown();
             assertThat(first.join()).isEqualTo("done");
@@ -66,10 +68,10 @@ class DeskTest {
     @Test
     void drawingDoesNotWaitForABalance() {
         CountDownLatch go = new CountDownLatch(1);
-        try (Desk desk = desk(1, Duration.ofSeconds(20))) {
+        try (RequestWorkers workers = workers(1, Duration.ofSeconds(20))) {
             CompletableFuture<String> balance =
-                    CompletableFuture.supplyAsync(() -> desk.ask("page", 1, study -> await(go)));
-            assertThat(desk.<String>draw("page", 1, () -> "drawn")).isEqualTo("drawn");
+                    CompletableFuture.supplyAsync(() -> workers.ask("page", 1, study -> await(go)));
+            assertThat(workers.<String>draw("page", 1, () -> "drawn")).isEqualTo("drawn");
             assertThat(balance).isNotDone();
             go.countDown();
             assertThat(balance.join()).isEqualTo("done");
@@ -78,9 +80,9 @@ class DeskTest {
 
     @Test
     void aDrawingOfAnOldQuestionIsNotMade() {
-        try (Desk desk = desk(1, Duration.ofSeconds(20))) {
-            assertThat(desk.<String>ask("page", 2, study -> "new")).isEqualTo("new");
-            assertThatThrownBy(() -> desk.draw("page", 1, () -> "old"))
+        try (RequestWorkers workers = workers(1, Duration.ofSeconds(20))) {
+            assertThat(workers.<String>ask("page", 2, study -> "new")).isEqualTo("new");
+            assertThatThrownBy(() -> workers.draw("page", 1, () -> "old"))
                     .isInstanceOfSatisfying(
                             Refusal.class, r -> assertThat(r.details()).containsKey("superseded"));
         }
@@ -88,24 +90,24 @@ class DeskTest {
 
     @Test
     void workWhoseTimeRanOutGivesItsThreadBack() {
-        try (Desk desk = desk(1, Duration.ofMillis(500))) {
-            assertThatThrownBy(() -> desk.ask("page", 1, study -> solveForEver()))
+        try (RequestWorkers workers = workers(1, Duration.ofMillis(500))) {
+            assertThatThrownBy(() -> workers.ask("page", 1, study -> solveForEver()))
                     .isInstanceOfSatisfying(
                             Refusal.class, r -> assertThat(r.status()).isEqualTo(504));
-            assertThat(desk.<String>ask("page", 2, study -> "next")).isEqualTo("next");
+            assertThat(workers.<String>ask("page", 2, study -> "next")).isEqualTo("next");
         }
     }
 
     @Test
     void aNewerQuestionStopsTheOneItReplaces() {
         CountDownLatch begun = new CountDownLatch(1);
-        try (Desk desk = desk(1, Duration.ofSeconds(60))) {
-            CompletableFuture<String> old = CompletableFuture.supplyAsync(() -> desk.ask("page", 1, study -> {
+        try (RequestWorkers workers = workers(1, Duration.ofSeconds(60))) {
+            CompletableFuture<String> old = CompletableFuture.supplyAsync(() -> workers.ask("page", 1, study -> {
                 begun.countDown();
                 return solveForEver();
             }));
             await(begun);
-            assertThat(desk.<String>ask("page", 2, study -> "new")).isEqualTo("new");
+            assertThat(workers.<String>ask("page", 2, study -> "new")).isEqualTo("new");
             assertThatThrownBy(old::join).hasCauseInstanceOf(Refusal.class);
         }
     }
@@ -114,17 +116,17 @@ class DeskTest {
     void onePageCannotTakeAllThreads() {
         CountDownLatch go = new CountDownLatch(1);
         CountDownLatch begun = new CountDownLatch(1);
-        try (Desk desk = desk(2, Duration.ofSeconds(60))) {
+        try (RequestWorkers workers = workers(2, Duration.ofSeconds(60))) {
             List<CompletableFuture<String>> greedy = IntStream.range(0, 4)
                     .mapToObj(i -> CompletableFuture.supplyAsync(
-                            () -> desk.ask("", 0, study -> {
+                            () -> workers.ask("", 0, study -> {
                                 begun.countDown();
                                 return await(go);
                             }),
                             task -> new Thread(task).start()))
                     .toList();
             await(begun);
-            assertThat(desk.<String>ask("other page", 1, study -> "mine")).isEqualTo("mine");
+            assertThat(workers.<String>ask("other page", 1, study -> "mine")).isEqualTo("mine");
             assertThat(greedy).noneMatch(CompletableFuture::isDone);
             go.countDown();
             greedy.forEach(CompletableFuture::join);

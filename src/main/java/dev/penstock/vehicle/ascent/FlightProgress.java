@@ -2,10 +2,10 @@ package dev.penstock.vehicle.ascent;
 
 /** Told how far a long calculation has come. */
 @FunctionalInterface
-public interface Progress {
+public interface FlightProgress {
 
     /** Tells nobody. */
-    Progress NONE = (fraction, what) -> {};
+    FlightProgress NONE = (fraction, what) -> {};
 
     /**
      * @param fraction how much is done (-), 0 to 1

@@ -7,7 +7,7 @@ package dev.penstock.reports.chart;
  * @param caption what it shows and how to read it
  * @param wide whether it needs the whole width
  */
-public record Figure(String svg, String caption, boolean wide) {
+public record Drawing(String svg, String caption, boolean wide) {
 
     /** @return the drawing in the colours of the page's theme */
     public String themed() {

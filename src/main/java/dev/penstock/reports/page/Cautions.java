@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** What every report says about how far its numbers reach, and about the dangers behind them. */
-public final class Assumptions {
+public final class Cautions {
 
     /** What no estimate may leave out. */
     public static final List<String> CAUTIONS = List.of(
@@ -19,7 +19,7 @@ public final class Assumptions {
             "Pressure vessels and turbomachinery fail with fragments. They need the codes and the licensed practice of"
                     + " the place where they are made and run.");
 
-    private Assumptions() {}
+    private Cautions() {}
 
     public static List<String> of(EngineBalance balance) {
         List<String> list = new ArrayList<>();

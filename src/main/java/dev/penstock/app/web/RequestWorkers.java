@@ -23,7 +23,7 @@ import java.util.function.Supplier;
  * Does the work of requests on a few threads of its own, all with one study. Of the questions of one page only the newest is
  * answered; work on an older one, or on one whose time ran out, is stopped. A page never has all threads at once.
  */
-final class Desk implements AutoCloseable {
+final class RequestWorkers implements AutoCloseable {
 
     private static final int MOST_PAGES = 1000;
 
@@ -35,19 +35,19 @@ final class Desk implements AutoCloseable {
     private final EngineRuns runs;
     private final ExecutorService threads;
     /** What is balanced already is drawn here, so that drawing never holds up the next balance. */
-    private final ExecutorService drawing = Executors.newSingleThreadExecutor(Desk::daemon);
+    private final ExecutorService drawing = Executors.newSingleThreadExecutor(RequestWorkers::daemon);
 
     /**
      * @param runs gives the study
      * @param workers number of threads
      * @param patience how long one request may take
      */
-    Desk(EngineRuns runs, int workers, Duration patience) {
+    RequestWorkers(EngineRuns runs, int workers, Duration patience) {
         this.free = new Semaphore(workers);
         this.share = Math.max(1, workers - 1);
         this.patience = patience;
         this.runs = runs;
-        this.threads = Executors.newFixedThreadPool(workers, Desk::daemon);
+        this.threads = Executors.newFixedThreadPool(workers, RequestWorkers::daemon);
     }
 
     private static Thread daemon(Runnable work) {

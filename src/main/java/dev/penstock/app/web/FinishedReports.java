@@ -7,7 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.UUID;
 
 /** Finished reports, kept for a while so that a frame or a download can fetch them. */
-final class Shelf {
+final class FinishedReports {
 
     private static final int KEPT = 16;
     private static final String PAGE = ".html";

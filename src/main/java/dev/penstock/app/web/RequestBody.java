@@ -13,14 +13,14 @@ import java.util.List;
 import java.util.Map;
 
 /** The JSON object that a request carries. */
-final class Body {
+final class RequestBody {
 
     private static final int LARGEST = 2 * Workspace.LARGEST;
     private static final ObjectMapper JSON = new ObjectMapper();
 
     private final JsonNode object;
 
-    private Body(JsonNode object) {
+    private RequestBody(JsonNode object) {
         this.object = object;
     }
 
@@ -29,7 +29,7 @@ final class Body {
      * @return its object
      * @throws Refusal if it is too large, or no object
      */
-    static Body of(Context request) {
+    static RequestBody of(Context request) {
         byte[] bytes;
         try {
             bytes = read(request.req().getInputStream());
@@ -42,7 +42,7 @@ final class Body {
         try {
             JsonNode node = JSON.readTree(new String(bytes, java.nio.charset.StandardCharsets.UTF_8));
             if (node != null && node.isObject()) {
-                return new Body(node);
+                return new RequestBody(node);
             }
         } catch (JsonProcessingException e) {
             throw new Refusal(400, "the request is not JSON");

@@ -23,7 +23,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /** What the numbers of a page stand on: inputs with their sources, and warnings of many results together. */
-public final class Grounds {
+public final class InputsAndWarnings {
 
     private static final String ID = "inputs";
     private static final String TITLE = "Inputs";
@@ -31,7 +31,7 @@ public final class Grounds {
     private static final String SI = "Values are shown in SI as the calculation used them.";
     private static final String UNSOURCED = "no source given";
 
-    private Grounds() {}
+    private InputsAndWarnings() {}
 
     /** @return inputs of one balanced concept */
     public static PageSection of(EngineBalance balance) {
