@@ -1,0 +1,194 @@
+package dev.penstock.cycles.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
+
+import dev.penstock.chamber.ChamberPerformance;
+import dev.penstock.combustion.species.SpeciesLibrary;
+import dev.penstock.cooling.Cases;
+import dev.penstock.cycles.Concepts;
+import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.concept.Side;
+import dev.penstock.errors.LimitReached;
+import dev.penstock.errors.OutsideValidity;
+import dev.penstock.provenance.Traced;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** Components and machines one by one, outside any cycle: what each conserves and what it refuses. */
+class FlowsheetTest {
+
+    private static final String DEMO =
+            "dotterel.toml"; // pumps driven by motors, so that nothing is left to be solved for
+    private static final double FLOW = 8;
+    private static final double FACE_RATIO = 1.02;
+    private static Concept concept;
+    private static ChamberPerformance chamber;
+
+    @BeforeAll
+    static void balanceOnce() {
+        concept = Concepts.read(DEMO);
+        chamber = Concepts.balance(DEMO).chamber();
+    }
+
+    private static Flowsheet sheet(boolean recording) {
+        Models models = new Models(SpeciesLibrary.open(Path.of("").toAbsolutePath()), Cases.solver());
+        Assumptions assumed = new Assumptions(FLOW, FACE_RATIO, 2e5, 3e5, chamber, Optional.empty());
+        return new Flowsheet(new Plant(concept, models, Optional.empty()), assumed, recording);
+    }
+
+    private static Stream fuel(Flowsheet sheet) {
+        return sheet.tank(Side.FUEL, Traced.of(2.5), Traced.of(4e5));
+    }
+
+    /** Identity: the two flows of a mixture ratio have that ratio and the sum that was asked for. */
+    @Test
+    void theTotalIsPartedAtTheMixtureRatio() {
+        double oxidizer = sheet(false).oxidizerOf(Traced.of(10)).value();
+        assertThat(oxidizer / (10 - oxidizer)).isCloseTo(concept.mixtureRatio(), withinPercentage(1e-10));
+    }
+
+    /** Identity: what a pressure budget adds upstream is what the components take downstream. */
+    @Test
+    void deliveryTakesWhatTheBudgetAllowsFor() {
+        Flowsheet sheet = sheet(false);
+        assertThat(sheet.facePressure().value())
+                .isCloseTo(FACE_RATIO * concept.chamberPressure(), withinPercentage(1e-10));
+        Traced injector = sheet.injectorInlet(Side.OXIDIZER);
+        assertThat(injector.value() - sheet.facePressure().value())
+                .isCloseTo(concept.feed(Side.OXIDIZER).injectorLoss() * concept.chamberPressure(), within(1e-3));
+        double needed = sheet.upstream(Side.OXIDIZER, injector).value();
+        Stream tank = sheet.tank(Side.OXIDIZER, Traced.of(5), Traced.of(needed));
+        Stream delivered = sheet.deliver(Side.OXIDIZER, tank, injector);
+        assertThat(delivered.pressure()).isEqualTo(injector.value());
+        double line = concept.feed(Side.OXIDIZER).lineLoss() * concept.chamberPressure();
+        double valve = concept.feed(Side.OXIDIZER).valveLoss() * concept.chamberPressure();
+        double jacket = sheet.cooledBy(Side.OXIDIZER) ? 3e5 : 0;
+        assertThat(needed - injector.value()).isCloseTo(line + valve + jacket, within(1e-3));
+    }
+
+    /** Identity: a pressure loss keeps flow and enthalpy, and pressure never rises on its own. */
+    @Test
+    void aPressureLossKeepsFlowAndEnthalpy() {
+        Flowsheet sheet = sheet(false);
+        Stream in = fuel(sheet);
+        Stream out = sheet.valve(Side.FUEL, "valve.test", "test valve", in, Traced.of(3e5));
+        assertThat(out.enthalpy()).isEqualTo(in.enthalpy());
+        assertThat(out.fuelFlow()).isEqualTo(2.5);
+        assertThat(out.oxidizerFlow()).isZero();
+        assertThat(out.pressure()).isEqualTo(3e5);
+        for (double wrong : new double[] {0, -1e5, 4.1e5, Double.NaN}) {
+            assertThatThrownBy(() -> sheet.valve(Side.FUEL, "valve.test", "test valve", in, Traced.of(wrong)))
+                    .isInstanceOf(OutsideValidity.class)
+                    .hasMessageContaining("test valve");
+        }
+    }
+
+    /** Identity: branches add up to the stream, and brought together again they are the stream. */
+    @Test
+    void branchesAddUpAndComeTogetherAgain() {
+        Flowsheet sheet = sheet(false);
+        Stream in = fuel(sheet);
+        List<Stream> ways = sheet.split("split.test", "test branch", in, Traced.of(0.3));
+        assertThat(ways.get(0).flow()).isCloseTo(0.75, withinPercentage(1e-10));
+        assertThat(ways.get(0).flow() + ways.get(1).flow()).isEqualTo(in.flow());
+        Stream lower = sheet.valve(Side.FUEL, "valve.test", "test valve", ways.get(1), Traced.of(3e5));
+        Stream merged = sheet.merge("merge.test", "test merge", ways.get(0), lower);
+        assertThat(merged.flow()).isCloseTo(in.flow(), withinPercentage(1e-12));
+        assertThat(merged.enthalpyFlow()).isCloseTo(in.enthalpyFlow(), withinPercentage(1e-12));
+        assertThat(merged.pressure()).isEqualTo(3e5);
+        for (double wrong : new double[] {0, 1, -0.1, Double.NaN}) {
+            assertThatThrownBy(() -> sheet.split("split.test", "test branch", in, Traced.of(wrong)))
+                    .isInstanceOf(OutsideValidity.class)
+                    .hasMessageContaining("test branch");
+        }
+    }
+
+    /** Identity: the chamber has what the streams bring, less the heat into the jacket. */
+    @Test
+    void theChamberHasWhatReachesItLessTheHeatOfTheJacket() {
+        Flowsheet sheet = sheet(false);
+        Stream oxidizer = sheet.tank(Side.OXIDIZER, Traced.of(5.5), Traced.of(4e5));
+        Stream fuel = fuel(sheet);
+        sheet.chamber(List.of(oxidizer, fuel));
+        assertThat(sheet.chamberEnthalpy() * 8)
+                .isCloseTo(5.5 * oxidizer.enthalpy() + 2.5 * fuel.enthalpy() - 2e5, within(1e-3));
+    }
+
+    /**
+     * Identity and limits of a pump: the liquid gains the power of its shaft; that is at least the work of a liquid that does not give
+     * way, dp/ρ, at an efficiency of 1, and for pumps of this size less than three times as much.
+     */
+    @Test
+    void aPumpGivesItsPowerToTheLiquid() {
+        Flowsheet sheet = sheet(true);
+        Machinery.Pumped pumped =
+                sheet.machinery().mainPumps(Traced.of(5.5), Traced.of(60e5), Traced.of(2.5), Traced.of(70e5));
+        sheet.machinery().motors();
+        double given = 0;
+        for (Component c : sheet.components()) {
+            if (c.kind() == Component.Kind.PUMP) {
+                Station in = sheet.stations().get(c.inlets().get(0) - 1);
+                Station out = sheet.stations().get(c.outlets().get(0) - 1);
+                assertThat(out.massFlow()).isEqualTo(in.massFlow());
+                assertThat(c.workIn())
+                        .isCloseTo(out.massFlow() * (out.enthalpy() - in.enthalpy()), withinPercentage(1e-6));
+                double ideal = out.massFlow() * (out.pressure() - in.pressure()) / in.density();
+                assertThat(c.workIn()).isBetween(0.98 * ideal, 3 * ideal);
+                given += c.workIn();
+            }
+        }
+        assertThat(pumped.oxidizer().pressure()).isEqualTo(60e5);
+        assertThat(pumped.fuel().pressure()).isEqualTo(70e5);
+        double motors = sheet.components().stream()
+                .filter(c -> c.kind() == Component.Kind.MOTOR)
+                .mapToDouble(Component::workIn)
+                .sum();
+        double needed = sheet.machinery().shafts().stream()
+                .mapToDouble(Shaft::neededPower)
+                .sum();
+        assertThat(-motors).isCloseTo(needed, withinPercentage(1e-10)).isGreaterThanOrEqualTo(given);
+        assertThat(given).isGreaterThan(0);
+    }
+
+    /** Without recording the same numbers move and nothing is kept. */
+    @Test
+    void recordingChangesNoNumber() {
+        Flowsheet bare = sheet(false);
+        Flowsheet kept = sheet(true);
+        Traced discharge = Traced.of(60e5);
+        Machinery.Pumped one = bare.machinery().mainPumps(Traced.of(5.5), discharge, Traced.of(2.5), discharge);
+        Machinery.Pumped two = kept.machinery().mainPumps(Traced.of(5.5), discharge, Traced.of(2.5), discharge);
+        assertThat(one.fuel().enthalpy()).isEqualTo(two.fuel().enthalpy());
+        assertThat(one.oxidizer().enthalpy()).isEqualTo(two.oxidizer().enthalpy());
+        assertThat(bare.components()).isEmpty();
+        assertThat(bare.stations()).isEmpty();
+        assertThat(kept.stations()).hasSize(6);
+    }
+
+    @Test
+    void aDischargeBelowTheTankPressureNeedsNoPump() {
+        assertThatThrownBy(() -> sheet(false)
+                        .machinery()
+                        .mainPumps(Traced.of(5.5), Traced.of(0.5e5), Traced.of(2.5), Traced.of(70e5)))
+                .isInstanceOf(LimitReached.class)
+                .hasMessageContaining("no pump is needed there");
+    }
+
+    /** A residual is kept with its scale as it was stated. */
+    @Test
+    void whatMustVanishIsKeptAsStated() {
+        Flowsheet sheet = sheet(false);
+        sheet.closes("test balance", "W", 3, 1500, List::of);
+        assertThat(sheet.residuals()).singleElement().satisfies(r -> {
+            assertThat(r.name()).isEqualTo("test balance");
+            assertThat(r.value()).isEqualTo(3);
+            assertThat(r.scale()).isEqualTo(1500);
+        });
+    }
+}
