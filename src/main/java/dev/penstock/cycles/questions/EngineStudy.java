@@ -6,9 +6,9 @@ import dev.penstock.cooling.wall.WallLibrary;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.sheet.Models;
-import dev.penstock.cycles.solving.Approach;
 import dev.penstock.cycles.solving.BalanceReport;
 import dev.penstock.cycles.solving.Balancer;
+import dev.penstock.cycles.solving.PressureContinuation;
 import dev.penstock.errors.ConservationViolated;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PenstockException;
@@ -60,7 +60,7 @@ public final class EngineStudy {
      * @throws dev.penstock.errors.ConservationViolated if the result does not conserve mass and energy
      */
     public EngineBalance balance(Concept concept) {
-        return BalanceReport.of(new Approach(balancer).solve(concept));
+        return BalanceReport.of(new PressureContinuation(balancer).solve(concept));
     }
 
     /**

@@ -7,9 +7,9 @@ import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.CycleTraits;
 import dev.penstock.cycles.origin.TankLimit;
 import dev.penstock.cycles.sheet.EngineBalance;
-import dev.penstock.cycles.solving.Approach;
 import dev.penstock.cycles.solving.BalanceReport;
 import dev.penstock.cycles.solving.Balancer;
+import dev.penstock.cycles.solving.PressureContinuation;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.LimitReached;
 import dev.penstock.errors.NotConverged;
@@ -272,11 +272,11 @@ public final class LimitSearch {
         Optional<Balancer.Solved> near = Stream.concat(
                         starts.stream(), known(t -> t.solved() != null).map(Trial::solved))
                 .min(Comparator.comparingDouble(
-                        n -> Math.abs(Math.log(n.plant().concept().chamberPressure() / pressure))));
+                        n -> Math.abs(Math.log(n.balanceModels().concept().chamberPressure() / pressure))));
         if (near.isPresent()) {
-            return new Approach(balancer).follow(there, near.get());
+            return new PressureContinuation(balancer).follow(there, near.get());
         }
-        return new Approach(balancer).solve(there);
+        return new PressureContinuation(balancer).solve(there);
     }
 
     private Trial next(double pressure) {

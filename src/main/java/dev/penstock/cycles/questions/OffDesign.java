@@ -20,8 +20,8 @@ import dev.penstock.cycles.sheet.Flowsheet;
 import dev.penstock.cycles.sheet.Residual;
 import dev.penstock.cycles.sheet.Shaft;
 import dev.penstock.cycles.sheet.Stream;
-import dev.penstock.cycles.solving.Approach;
 import dev.penstock.cycles.solving.Balancer;
+import dev.penstock.cycles.solving.PressureContinuation;
 import dev.penstock.errors.ConservationViolated;
 import dev.penstock.errors.NotConverged;
 import dev.penstock.provenance.LimitCheck;
@@ -74,7 +74,7 @@ final class OffDesign {
         this.balancer = balancer;
         this.design = design;
         this.machines = new BuiltMachines(design);
-        this.solved.add(new Approach(balancer).solve(design.concept()));
+        this.solved.add(new PressureContinuation(balancer).solve(design.concept()));
     }
 
     /** An engine without pumps whose tanks have whatever pressure a command needs; valves and orifices stay as they are. */
@@ -90,8 +90,8 @@ final class OffDesign {
         try {
             found = balancer.solve(concept, Optional.of(near), Optional.of(machines));
         } catch (NotConverged e) {
-            double ratio = Math.sqrt(near.plant().concept().mixtureRatio() * concept.mixtureRatio());
-            double throttle = Math.sqrt(near.plant().concept().chamberPressure() * concept.chamberPressure())
+            double ratio = Math.sqrt(near.balanceModels().concept().mixtureRatio() * concept.mixtureRatio());
+            double throttle = Math.sqrt(near.balanceModels().concept().chamberPressure() * concept.chamberPressure())
                     / design.concept().chamberPressure();
             OperatingCommand middle = new OperatingCommand(
                     throttle, OptionalDouble.of(ratio), command.oxidizerTankPressure(), command.fuelTankPressure());
@@ -104,7 +104,7 @@ final class OffDesign {
 
     private Balancer.Solved nearest(Concept concept) {
         return solved.stream()
-                .min(Comparator.comparingDouble(s -> distance(s.plant().concept(), concept)))
+                .min(Comparator.comparingDouble(s -> distance(s.balanceModels().concept(), concept)))
                 .orElseThrow();
     }
 
@@ -210,8 +210,8 @@ final class OffDesign {
         Map<String, Double> temperatures = temperatures(sheet);
         return new OperatingPoint(
                 command,
-                solved.plant().concept().chamberPressure(),
-                solved.plant().concept().mixtureRatio(),
+                solved.balanceModels().concept().chamberPressure(),
+                solved.balanceModels().concept().mixtureRatio(),
                 vacuum,
                 sonic ? chamber.thrustAt(ambient) + jetsSea : 0,
                 vacuum / flow / Constants.STANDARD_GRAVITY,

@@ -15,21 +15,21 @@ public final class FirstGuess {
 
     public static final double PUMP_EFFICIENCY = 0.65;
 
-    private final Plant plant;
+    private final BalanceModels balanceModels;
     private final double chamberFlow;
 
-    public FirstGuess(Plant plant, double chamberFlow) {
-        this.plant = plant;
+    public FirstGuess(BalanceModels balanceModels, double chamberFlow) {
+        this.balanceModels = balanceModels;
         this.chamberFlow = chamberFlow;
     }
 
     /** Whether the machines are built already. */
     public boolean built() {
-        return plant.built().isPresent();
+        return balanceModels.built().isPresent();
     }
 
     public Concept concept() {
-        return plant.concept();
+        return balanceModels.concept();
     }
 
     /** Flow through the throat (kg/s). */
@@ -46,8 +46,8 @@ public final class FirstGuess {
     /** Power of a main pump to a multiple of chamber pressure (W). */
     public double pumpPower(Side side, double multiple) {
         FeedDesign feed = concept().feed(side);
-        FluidState tank =
-                plant.tankState(feed, feed.tankPressure().orElse(concept().chamberPressure()));
+        FluidState tank = balanceModels.tankState(
+                feed, feed.tankPressure().orElse(concept().chamberPressure()));
         return flow(side) * multiple * concept().chamberPressure() / (tank.density() * PUMP_EFFICIENCY);
     }
 
@@ -61,9 +61,10 @@ public final class FirstGuess {
         double fuel = tankEnthalpy(Side.FUEL);
         boolean oxidizerRich = burner == Burner.OXIDIZER_RICH;
         try {
-            double ratio = plant.gasMaker(burner)
+            double ratio = balanceModels
+                    .gasMaker(burner)
                     .mixtureRatioFor(
-                            r -> plant.mixture(r, 1, (r * oxidizer + fuel) / (1 + r)),
+                            r -> balanceModels.mixture(r, 1, (r * oxidizer + fuel) / (1 + r)),
                             pressure,
                             temperature,
                             oxidizerRich ? Branch.OXIDIZER_RICH : Branch.FUEL_RICH);
@@ -87,6 +88,6 @@ public final class FirstGuess {
         FeedDesign feed = concept().feed(side);
         double pressure = feed.tankPressure().orElse(concept().chamberPressure());
         return feed.propellant()
-                .absoluteEnthalpy(plant.tankState(feed, pressure).enthalpy());
+                .absoluteEnthalpy(balanceModels.tankState(feed, pressure).enthalpy());
     }
 }

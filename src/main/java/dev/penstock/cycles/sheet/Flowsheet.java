@@ -34,9 +34,9 @@ import java.util.function.Supplier;
  */
 public final class Flowsheet {
 
-    private final Plant plant;
+    private final BalanceModels balanceModels;
     private final Concept concept;
-    private final Assumptions assumed;
+    private final CarriedValues assumed;
     private final boolean recording;
     private final double chamberPressure;
     private final double facePressure;
@@ -53,15 +53,15 @@ public final class Flowsheet {
     private Stream coolantInlet;
     private int stationCount;
 
-    public Flowsheet(Plant plant, Assumptions assumed, boolean recording) {
-        this.plant = plant;
-        this.concept = plant.concept();
+    public Flowsheet(BalanceModels balanceModels, CarriedValues assumed, boolean recording) {
+        this.balanceModels = balanceModels;
+        this.concept = balanceModels.concept();
         this.assumed = assumed;
         this.recording = recording;
         this.chamberPressure = concept.chamberPressure();
         this.facePressure = chamberPressure * assumed.faceRatio();
         this.recorder = recording ? Optional.of(new StationRecorder(concept, assumed)) : Optional.empty();
-        this.machinery = new Machinery(this, plant);
+        this.machinery = new Machinery(this, balanceModels);
     }
 
     // ---- what the arrangement may ask
@@ -72,12 +72,13 @@ public final class Flowsheet {
 
     /** Whether the machines are built already, so that their flows must fit. */
     public boolean built() {
-        return plant.built().isPresent();
+        return balanceModels.built().isPresent();
     }
 
     /** Pressure of a burner whose gas is dumped: what is available, or what the built turbine nozzles make of the flow. */
     public Traced generatorPressure(Traced available, Traced gasFlow) {
-        return plant.built()
+        return balanceModels
+                .built()
                 .flatMap(b -> b.generatorPressure(gasFlow.value()))
                 .map(p -> Traced.made(Math.min(p, available.value()), available, gasFlow))
                 .orElse(available);
@@ -208,7 +209,7 @@ public final class Flowsheet {
     public Stream tank(Side side, Traced flow, Traced tankPressure) {
         FeedDesign feed = concept.feed(side);
         double pressure = tankPressure.value();
-        FluidState state = plant.tankState(feed, pressure);
+        FluidState state = balanceModels.tankState(feed, pressure);
         double enthalpy = feed.propellant().absoluteEnthalpy(state.enthalpy());
         boolean oxidizer = side == Side.OXIDIZER;
         Stream out = outlet(
@@ -381,8 +382,8 @@ public final class Flowsheet {
         double enthalpy = (oxidizer.enthalpyFlow() + fuel.enthalpyFlow()) / flow;
         double oxidizerFlow = oxidizer.oxidizerFlow() + fuel.oxidizerFlow();
         double fuelFlow = oxidizer.fuelFlow() + fuel.fuelFlow();
-        Reactants mixture = plant.mixture(oxidizerFlow, fuelFlow, enthalpy);
-        TurbineGas gas = plant.gas(burner, mixture, pressure);
+        Reactants mixture = balanceModels.mixture(oxidizerFlow, fuelFlow, enthalpy);
+        TurbineGas gas = balanceModels.gas(burner, mixture, pressure);
         gases.put(burner, gas);
         List<Stream> inlets = List.of(oxidizer, fuel);
         Medium medium = new Medium.Gas(
@@ -406,7 +407,7 @@ public final class Flowsheet {
     public Stream decompose(Burner burner, Stream in, Traced burnerPressure) {
         double pressure = burnerPressure.value();
         Medium.Liquid liquid = (Medium.Liquid) in.medium();
-        TurbineGas gas = plant.gas(burner, Reactants.single(liquid.propellant(), in.enthalpy()), pressure);
+        TurbineGas gas = balanceModels.gas(burner, Reactants.single(liquid.propellant(), in.enthalpy()), pressure);
         gases.put(burner, gas);
         Stream out = outlet(
                 burner.title() + " outlet",

@@ -42,7 +42,7 @@ public final class Machinery {
     private static final double BEARINGS = 0.985;
 
     private final Flowsheet sheet;
-    private final Plant plant;
+    private final BalanceModels balanceModels;
     private final ShaftDesign coupling;
     private final ShaftSpeeds speeds;
     private final BoundPaths paths;
@@ -55,12 +55,12 @@ public final class Machinery {
     /** Both propellants behind their main pumps. */
     public record Pumped(Stream oxidizer, Stream fuel) {}
 
-    Machinery(Flowsheet sheet, Plant plant) {
+    Machinery(Flowsheet sheet, BalanceModels balanceModels) {
         this.sheet = sheet;
-        this.plant = plant;
-        this.coupling = plant.concept().shafts();
+        this.balanceModels = balanceModels;
+        this.coupling = balanceModels.concept().shafts();
         this.paths = new BoundPaths(sheet.recorder());
-        this.speeds = new ShaftSpeeds(plant, paths);
+        this.speeds = new ShaftSpeeds(balanceModels, paths);
     }
 
     /**
@@ -83,7 +83,7 @@ public final class Machinery {
     }
 
     private Stream suction(Side side, Traced flow) {
-        double pressure = plant.concept().feed(side).tankPressure().orElseThrow();
+        double pressure = balanceModels.concept().feed(side).tankPressure().orElseThrow();
         Traced stated = sheet.given(pressure, "tanks." + side.key() + ".pressure");
         return sheet.suctionLine(side, sheet.tank(side, flow, stated));
     }
@@ -98,15 +98,16 @@ public final class Machinery {
     private Map<Side, SpeedLimit> boost(Map<Side, Stream> inlets, Map<Side, PumpDuty> duties) {
         Set<Side> boosted = EnumSet.noneOf(Side.class);
         for (Side side : Side.values()) {
-            if (plant.concept().feed(side).boost().isPresent()) {
+            if (balanceModels.concept().feed(side).boost().isPresent()) {
                 boosted.add(side);
             }
         }
-        Map<Side, SpeedLimit> wanted = boosted.isEmpty() || plant.built().isPresent()
-                ? Map.of()
-                : speeds.of(duties, unsettled(duties), boosted);
+        Map<Side, SpeedLimit> wanted =
+                boosted.isEmpty() || balanceModels.built().isPresent()
+                        ? Map.of()
+                        : speeds.of(duties, unsettled(duties), boosted);
         for (Side side : boosted) {
-            BoostDesign boost = plant.concept().feed(side).boost().orElseThrow();
+            BoostDesign boost = balanceModels.concept().feed(side).boost().orElseThrow();
             Traced rise = boostRise(side, boost, duties.get(side), wanted);
             double discharge = duties.get(side).dischargePressure();
             Stream behind = boostPump(side, inlets.get(side), boost, rise);
@@ -121,7 +122,7 @@ public final class Machinery {
     }
 
     private Traced boostRise(Side side, BoostDesign boost, PumpDuty main, Map<Side, SpeedLimit> wanted) {
-        Optional<Double> built = plant.built().flatMap(b -> b.boostRise(side));
+        Optional<Double> built = balanceModels.built().flatMap(b -> b.boostRise(side));
         if (built.isPresent()) {
             return Traced.of(built.get());
         }
@@ -140,7 +141,7 @@ public final class Machinery {
      */
     private double neededRise(Side side, PumpDuty main, double speed) {
         double own = main.dischargePressure() - main.inlet().pressure();
-        double needed = plant.pumpModel().inletPressureFor(main, unsettled(side, main), speed)
+        double needed = balanceModels.pumpModel().inletPressureFor(main, unsettled(side, main), speed)
                 - main.inlet().pressure();
         return Math.min(Math.max(needed, SMALLEST_BOOST * own), LARGEST_BOOST * own);
     }
@@ -149,8 +150,8 @@ public final class Machinery {
         PumpKey key = new PumpKey(side, PumpKey.Role.BOOST);
         Traced discharge = sheet.pressureOf(in).plus(rise);
         PumpDuty duty = duty(in, discharge.value());
-        PumpDesign design =
-                plant.settle(key.id(), boost.pump(), d -> plant.pumpModel().choose(duty, d));
+        PumpDesign design = balanceModels.settle(
+                key.id(), boost.pump(), d -> balanceModels.pumpModel().choose(duty, d));
         SpeedLimit fastest = speeds.alone(key.label(), duty, design, bound -> paths.boostPump(key, in, bound));
         boolean gear = boost.drive() == BoostDesign.Drive.GEAR;
         Shaft own = new Shaft(
@@ -171,14 +172,16 @@ public final class Machinery {
     private PumpDuty driving(Side side, BoostDesign boost, Stream in, double discharge) {
         Medium.Liquid liquid = (Medium.Liquid) in.medium();
         double power = boosts.get(side).neededPower();
-        double density = plant.liquidState(liquid, in.pressure(), in.enthalpy()).density();
+        double density =
+                balanceModels.liquidState(liquid, in.pressure(), in.enthalpy()).density();
         double work = (discharge - in.pressure()) / density / USUAL_EFFICIENCY;
-        double drive = plant.built()
+        double drive = balanceModels
+                .built()
                 .map(b -> b.driveShare(side) * in.flow())
                 .orElseGet(() -> HydraulicTurbine.driveFlow(
                         power,
                         liquid.propellant().fluid(),
-                        plant.liquidState(liquid, discharge, in.enthalpy() + work),
+                        balanceModels.liquidState(liquid, discharge, in.enthalpy() + work),
                         in.pressure(),
                         boost.driveEfficiency()));
         boosts.get(side)
@@ -187,12 +190,16 @@ public final class Machinery {
         sheet.recorder().ifPresent(r -> r.driving(side.key() + " pump", in, in.flow() + drive, boosts.get(side), side));
         double mixed = HydraulicTurbine.mixedEnthalpy(in.enthalpy(), in.flow(), drive, work, power);
         return new PumpDuty(
-                liquid.propellant(), plant.liquidState(liquid, in.pressure(), mixed), discharge, in.flow() + drive);
+                liquid.propellant(),
+                balanceModels.liquidState(liquid, in.pressure(), mixed),
+                discharge,
+                in.flow() + drive);
     }
 
     /** Power that a main pump's liquid gives to the boost pump before it (W). */
     private double drawn(Side side) {
-        return plant.concept()
+        return balanceModels
+                .concept()
                 .feed(side)
                 .boost()
                 .filter(b -> b.drive() == BoostDesign.Drive.LIQUID)
@@ -219,8 +226,8 @@ public final class Machinery {
     }
 
     private void setSpeeds(Map<Side, PumpDuty> duties, Map<Side, SpeedLimit> wanted) {
-        if (plant.built().isPresent()) {
-            runBuilt(plant.built().get(), duties.get(Side.OXIDIZER), duties.get(Side.FUEL));
+        if (balanceModels.built().isPresent()) {
+            runBuilt(balanceModels.built().get(), duties.get(Side.OXIDIZER), duties.get(Side.FUEL));
             turnShafts();
             return;
         }
@@ -243,8 +250,9 @@ public final class Machinery {
 
     /** The design as held, or what would be chosen, without holding it. */
     private PumpDesign unsettled(Side side, PumpDuty duty) {
-        return plant.heldPump(PumpKey.main(side).id()).orElseGet(() -> plant.pumpModel()
-                .choose(duty, plant.concept().feed(side).pump()));
+        return balanceModels.heldPump(PumpKey.main(side).id()).orElseGet(() -> balanceModels
+                .pumpModel()
+                .choose(duty, balanceModels.concept().feed(side).pump()));
     }
 
     private Map<Side, PumpDesign> designs(Map<Side, PumpDuty> duties) {
@@ -266,8 +274,10 @@ public final class Machinery {
     }
 
     private PumpDesign settled(Side side, PumpDuty duty) {
-        return plant.settle(PumpKey.main(side).id(), plant.concept().feed(side).pump(), d -> plant.pumpModel()
-                .choose(duty, d));
+        return balanceModels.settle(
+                PumpKey.main(side).id(),
+                balanceModels.concept().feed(side).pump(),
+                d -> balanceModels.pumpModel().choose(duty, d));
     }
 
     private Stream builtPump(BuiltMachines built, Side side, Stream in, PumpDuty duty, Traced discharge) {
@@ -281,8 +291,8 @@ public final class Machinery {
     }
 
     private Stream mainPump(Side side, Stream in, PumpDuty duty, Traced discharge) {
-        if (plant.built().isPresent()) {
-            return builtPump(plant.built().get(), side, in, duty, discharge);
+        if (balanceModels.built().isPresent()) {
+            return builtPump(balanceModels.built().get(), side, in, duty, discharge);
         }
         return pump(
                 PumpKey.main(side),
@@ -297,7 +307,8 @@ public final class Machinery {
 
     /** A small pump on the shaft of a main pump, for the little flow that needs more pressure. */
     public Stream kickPump(Side side, Stream in, Traced discharge) {
-        PumpDesign design = plant.concept().feed(side).pump().withEfficiency(plant.kickPumpEfficiency());
+        PumpDesign design =
+                balanceModels.concept().feed(side).pump().withEfficiency(balanceModels.kickPumpEfficiency());
         return secondPump(new PumpKey(side, PumpKey.Role.KICK), in, discharge, design);
     }
 
@@ -307,14 +318,14 @@ public final class Machinery {
                 new PumpKey(side, PumpKey.Role.SECOND),
                 in,
                 discharge,
-                plant.concept().feed(side).pump());
+                balanceModels.concept().feed(side).pump());
     }
 
     private Stream secondPump(PumpKey key, Stream in, Traced discharge, PumpDesign asked) {
         PumpDuty duty = duty(in, discharge.value());
         SpeedLimit speed = pumpSpeeds.get(key.side());
-        PumpDesign design =
-                plant.settle(key.id(), asked, d -> plant.pumpModel().choose(duty, d.withSpeed(speed.speed())));
+        PumpDesign design = balanceModels.settle(
+                key.id(), asked, d -> balanceModels.pumpModel().choose(duty, d.withSpeed(speed.speed())));
         return pump(key, shaftOf(key.side()), speed, in, duty, design, 0, discharge);
     }
 
@@ -328,7 +339,7 @@ public final class Machinery {
             double drawn,
             Traced discharge) {
         PumpDesign running = design.withSpeed(speed.speed());
-        PumpWork work = plant.pumpModel().work(duty, running);
+        PumpWork work = balanceModels.pumpModel().work(duty, running);
         shaft.add(new Shaft.PumpUse(key.label(), duty, running), work.power());
         sheet.recorder().ifPresent(r -> r.pump(key.label(), speed));
         return pumped(key, in, discharge, work.power(), drawn);
@@ -364,7 +375,7 @@ public final class Machinery {
                             in.pressure() / 1e5,
                             discharge / 1e5));
         }
-        FluidState state = plant.liquidState(liquid, in.pressure(), in.enthalpy());
+        FluidState state = balanceModels.liquidState(liquid, in.pressure(), in.enthalpy());
         return new PumpDuty(liquid.propellant(), state, discharge, in.flow());
     }
 
@@ -395,16 +406,18 @@ public final class Machinery {
     }
 
     private TurbineWork turbineWork(TurbinePlace place, Shaft shaft, TurbineDuty duty) {
-        if (plant.built().isPresent()) {
-            return builtTurbine(plant.built().get(), place, shaft, duty);
+        if (balanceModels.built().isPresent()) {
+            return builtTurbine(balanceModels.built().get(), place, shaft, duty);
         }
-        TurbineDesign design = plant.settleTurbine(
-                "turbine." + place.key(), plant.concept().turbines().get(place).design(), d -> plant.turbineModel()
-                        .choose(duty, shaft.speed(), d));
-        plant.holdAnnulusLimit(place, shaft.speed(), () -> plant.turbineModel()
+        TurbineDesign design = balanceModels.settleTurbine(
+                "turbine." + place.key(),
+                balanceModels.concept().turbines().get(place).design(),
+                d -> balanceModels.turbineModel().choose(duty, shaft.speed(), d));
+        balanceModels.holdAnnulusLimit(place, shaft.speed(), () -> balanceModels
+                .turbineModel()
                 .annulusLimit(duty, shaft.speed(), design)
                 .of(place.title(), bound -> List.of()));
-        TurbineWork work = plant.turbineModel().work(duty, shaft.speed(), design);
+        TurbineWork work = balanceModels.turbineModel().work(duty, shaft.speed(), design);
         shaft.add(new Shaft.TurbineUse(place.title(), duty, shaft.speed(), design), work.power());
         return work;
     }
@@ -413,7 +426,7 @@ public final class Machinery {
     private TurbineWork builtTurbine(BuiltMachines built, TurbinePlace place, Shaft shaft, TurbineDuty duty) {
         TurbinePoint point = built.at(place, duty, shaft.speed());
         turbinePoints.put(place.title(), point);
-        CycleTraits traits = plant.concept().cycle().traits();
+        CycleTraits traits = balanceModels.concept().cycle().traits();
         boolean leads = place != TurbinePlace.OXIDIZER || traits.ownBurners();
         if (leads && traits.closure() != CycleTraits.Closure.GAS_FLOW) {
             sheet.closes(

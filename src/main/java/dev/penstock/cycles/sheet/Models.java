@@ -14,7 +14,7 @@ import dev.penstock.turbomachinery.turbine.TurbineModel;
 
 /**
  * What a study has opened: data, and models that keep nothing but what follows from them. Solvers that start from their last
- * solution are made anew for each balance ({@link Plant}), so that no balance knows of another. Safe to share between
+ * solution are made anew for each balance ({@link BalanceModels}), so that no balance knows of another. Safe to share between
  * threads.
  */
 public final class Models {

@@ -21,14 +21,14 @@ import java.util.function.Function;
 /** Speeds of the main pumps while an engine is sized: the tightest of what pumps, turbines and gears allow. */
 final class ShaftSpeeds {
 
-    private final Plant plant;
+    private final BalanceModels balanceModels;
     private final ShaftDesign coupling;
     private final BoundPaths paths;
 
-    ShaftSpeeds(Plant plant, BoundPaths paths) {
-        this.plant = plant;
+    ShaftSpeeds(BalanceModels balanceModels, BoundPaths paths) {
+        this.balanceModels = balanceModels;
         this.paths = paths;
-        this.coupling = plant.concept().shafts();
+        this.coupling = balanceModels.concept().shafts();
     }
 
     /**
@@ -65,8 +65,8 @@ final class ShaftSpeeds {
     /** A pump on a shaft of its own. */
     SpeedLimit alone(String label, PumpDuty duty, PumpDesign design, Function<SpeedBound, List<String>> boundPaths) {
         return stated(design, boundPaths)
-                .orElseGet(
-                        () -> SpeedLimit.least(owned(plant.pumpModel().speedLimits(duty, design), label, boundPaths)));
+                .orElseGet(() -> SpeedLimit.least(
+                        owned(balanceModels.pumpModel().speedLimits(duty, design), label, boundPaths)));
     }
 
     private static List<SpeedLimit> owned(
@@ -118,8 +118,8 @@ final class ShaftSpeeds {
 
     private List<SpeedLimit> ofPump(Side side, PumpDuty duty, PumpDesign design, Set<Side> boosted) {
         List<SpeedLimit> own = boosted.contains(side)
-                ? plant.pumpModel().mechanicalLimits(duty, design)
-                : plant.pumpModel().speedLimits(duty, design);
+                ? balanceModels.pumpModel().mechanicalLimits(duty, design)
+                : balanceModels.pumpModel().speedLimits(duty, design);
         return owned(own, side.key() + " pump", bound -> paths.pump(side, bound));
     }
 
@@ -140,7 +140,7 @@ final class ShaftSpeeds {
 
     private double power(Map<Side, PumpDuty> duties) {
         return duties.values().stream()
-                .mapToDouble(plant.pumpModel()::hydraulicPower)
+                .mapToDouble(balanceModels.pumpModel()::hydraulicPower)
                 .sum();
     }
 
@@ -152,7 +152,7 @@ final class ShaftSpeeds {
         TurbinePlace place = coupling.oneTurbine()
                 ? TurbinePlace.MAIN
                 : side == Side.FUEL ? TurbinePlace.FUEL : TurbinePlace.OXIDIZER;
-        return plant.annulusLimit(place).map(l -> l.geared(1 / coupling.gearRatio())
+        return balanceModels.annulusLimit(place).map(l -> l.geared(1 / coupling.gearRatio())
                 .with(paths.turbine(place))
                 .with(paths.gear("gear_ratio")));
     }

@@ -41,7 +41,7 @@ public final class StationRecorder {
     private final Map<String, PartPlace> places = new LinkedHashMap<>();
     private final List<PressureStep> ladder = new ArrayList<>();
 
-    public StationRecorder(Concept concept, Assumptions assumed) {
+    public StationRecorder(Concept concept, CarriedValues assumed) {
         this.inputs = new InputPaths(concept);
         faceRatio(assumed.faceRatio());
     }

@@ -6,15 +6,15 @@ import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.DesignLimits;
 import dev.penstock.cycles.origin.TankLimit;
-import dev.penstock.cycles.sheet.Assumptions;
 import dev.penstock.cycles.sheet.Auditor;
+import dev.penstock.cycles.sheet.BalanceModels;
+import dev.penstock.cycles.sheet.CarriedValues;
 import dev.penstock.cycles.sheet.EnergyAudit;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.sheet.EngineSummary;
 import dev.penstock.cycles.sheet.ExhaustJet;
 import dev.penstock.cycles.sheet.ExhaustNozzle;
 import dev.penstock.cycles.sheet.Flowsheet;
-import dev.penstock.cycles.sheet.Plant;
 import dev.penstock.cycles.sheet.Residual;
 import dev.penstock.cycles.sheet.Shaft;
 import dev.penstock.cycles.sheet.Stream;
@@ -39,7 +39,7 @@ import java.util.Optional;
 public final class BalanceReport {
 
     private final Balancer.Solved solved;
-    private final Plant plant;
+    private final BalanceModels balanceModels;
     private final Concept concept;
     private final Flowsheet sheet;
     private final ChamberPerformance chamber;
@@ -51,8 +51,8 @@ public final class BalanceReport {
 
     private BalanceReport(Balancer.Solved solved) {
         this.solved = solved;
-        this.plant = solved.plant();
-        this.concept = plant.concept();
+        this.balanceModels = solved.balanceModels();
+        this.concept = balanceModels.concept();
         this.sheet = solved.sheet();
         this.chamber = solved.update().assumptions().chamber();
     }
@@ -103,15 +103,15 @@ public final class BalanceReport {
             sheet.recorder().orElseThrow().place(shaft);
             List<PumpSizing> own = new ArrayList<>();
             for (Shaft.PumpUse use : shaft.pumps()) {
-                own.add(plant.pumpModel().size(use.name(), use.duty(), use.design()));
+                own.add(balanceModels.pumpModel().size(use.name(), use.duty(), use.design()));
             }
             List<TurbineSizing> drivers = new ArrayList<>();
             for (Shaft.TurbineUse use : shaft.turbines()) {
-                drivers.add(plant.turbineModel().size(use.name(), use.duty(), use.speed(), use.design()));
+                drivers.add(balanceModels.turbineModel().size(use.name(), use.duty(), use.speed(), use.design()));
             }
             pumps.addAll(own);
             turbines.addAll(drivers);
-            ShaftModel model = plant.models().shafts();
+            ShaftModel model = balanceModels.models().shafts();
             ShaftBalance balanced = drivers.isEmpty()
                     ? model.balance(
                             shaft.name(),
@@ -133,8 +133,8 @@ public final class BalanceReport {
 
     private List<Residual> residuals() {
         List<Residual> residuals = new ArrayList<>(sheet.residuals());
-        Assumptions assumed = solved.assumed();
-        Assumptions found = solved.update().assumptions();
+        CarriedValues assumed = solved.assumed();
+        CarriedValues found = solved.update().assumptions();
         residuals.add(new Residual(
                 "flow of the chamber",
                 "kg/s",

@@ -3,13 +3,13 @@ package dev.penstock.cycles.solving;
 import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cycles.arrangements.Cycle;
 import dev.penstock.cycles.concept.Concept;
-import dev.penstock.cycles.sheet.Assumptions;
+import dev.penstock.cycles.sheet.BalanceModels;
 import dev.penstock.cycles.sheet.BuiltMachines;
+import dev.penstock.cycles.sheet.CarriedValues;
 import dev.penstock.cycles.sheet.Effort;
 import dev.penstock.cycles.sheet.FirstGuess;
 import dev.penstock.cycles.sheet.Flowsheet;
 import dev.penstock.cycles.sheet.Models;
-import dev.penstock.cycles.sheet.Plant;
 import dev.penstock.cycles.sheet.Residual;
 import dev.penstock.cycles.sheet.Values;
 import dev.penstock.errors.NotConverged;
@@ -43,12 +43,12 @@ public final class Balancer {
         this.models = models;
     }
 
-    /** A closed arrangement: the plant, what it was solved with, and what that led to. */
+    /** A closed arrangement: the balanceModels, what it was solved with, and what that led to. */
     public record Solved(
-            Plant plant,
+            BalanceModels balanceModels,
             List<String> names,
             List<Double> values,
-            Assumptions assumed,
+            CarriedValues assumed,
             Surroundings.Update update,
             Optional<JacketResult> jacket,
             Flowsheet sheet,
@@ -56,19 +56,20 @@ public final class Balancer {
 
     /** Solves a concept, starting from a neighbouring solution if there is one. */
     public Solved solve(Concept concept, Optional<Solved> near) {
-        return solve(concept, near, near.flatMap(n -> n.plant().built()));
+        return solve(concept, near, near.flatMap(n -> n.balanceModels().built()));
     }
 
     /** The same, with machines that are built already. */
     public Solved solve(Concept concept, Optional<Solved> near, Optional<BuiltMachines> built) {
-        Plant plant = new Plant(concept, models, built);
-        near.ifPresent(n -> plant.adoptChoices(n.plant()));
-        Surroundings surroundings = new Surroundings(plant);
+        BalanceModels balanceModels = new BalanceModels(concept, models, built);
+        near.ifPresent(n -> balanceModels.adoptChoices(n.balanceModels()));
+        Surroundings surroundings = new Surroundings(balanceModels);
         Surroundings.Start start =
                 near.map(n -> surroundings.startingFrom(n.assumed())).orElseGet(surroundings::first);
-        Assumptions assumed = start.assumptions();
+        CarriedValues assumed = start.assumptions();
         Surroundings.Known known = start.known();
-        List<Unknown> unknowns = Cycle.of(concept.cycle()).unknowns(new FirstGuess(plant, assumed.chamberFlow()));
+        List<Unknown> unknowns =
+                Cycle.of(concept.cycle()).unknowns(new FirstGuess(balanceModels, assumed.chamberFlow()));
         List<Double> values = starts(unknowns, near);
         List<String> unknownNames = unknowns.stream().map(Unknown::name).toList();
         BoundedSystemSolver solver = new BoundedSystemSolver(concept.cycle().title() + " balance", MOST_STEPS);
@@ -76,27 +77,27 @@ public final class Balancer {
         int steps = 0;
         double distance = Double.POSITIVE_INFINITY;
         for (int round = 1; round <= MOST_ROUNDS; round++) {
-            boolean moved = round <= CHOOSING_ROUNDS && choose(plant, assumed, unknowns, values);
+            boolean moved = round <= CHOOSING_ROUNDS && choose(balanceModels, assumed, unknowns, values);
             if (moved) {
                 solver.reset();
             }
-            Solution solution = close(plant, assumed, unknowns, values, solver);
+            Solution solution = close(balanceModels, assumed, unknowns, values, solver);
             values = solution.values();
             steps += solution.iterations();
-            Flowsheet sheet = layOut(plant, assumed, unknowns, values, false);
+            Flowsheet sheet = layOut(balanceModels, assumed, unknowns, values, false);
             Surroundings.Update update = surroundings.update(sheet, assumed, known);
             known = update.known();
             distance = surroundings.distance(assumed, update.assumptions());
             if (distance <= ROUND_TOLERANCE && !moved) {
-                Effort effort = new Effort(round, steps, plant.evaluations(), known.jacketSolutions());
+                Effort effort = new Effort(round, steps, balanceModels.evaluations(), known.jacketSolutions());
                 return new Solved(
-                        plant,
+                        balanceModels,
                         unknownNames,
                         values,
                         assumed,
                         update,
                         surroundings.jacketInFull(known),
-                        layOut(plant, assumed, unknowns, values, true),
+                        layOut(balanceModels, assumed, unknowns, values, true),
                         effort);
             }
             assumed = surroundings.mixed(mixer, assumed, update);
@@ -119,7 +120,11 @@ public final class Balancer {
     }
 
     private static Solution close(
-            Plant plant, Assumptions assumed, List<Unknown> unknowns, List<Double> values, BoundedSystemSolver solver) {
+            BalanceModels balanceModels,
+            CarriedValues assumed,
+            List<Unknown> unknowns,
+            List<Double> values,
+            BoundedSystemSolver solver) {
         List<Unknown> started = new ArrayList<>();
         for (int i = 0; i < unknowns.size(); i++) {
             started.add(unknowns.get(i).startingAt(values.get(i)));
@@ -132,13 +137,14 @@ public final class Balancer {
                 started,
                 names,
                 (x, residuals) -> {
-                    Flowsheet sheet = new Flowsheet(plant, assumed, false);
-                    plant.countEvaluation();
-                    Cycle.of(plant.concept().cycle()).layOut(sheet, Values.tried(x));
+                    Flowsheet sheet = new Flowsheet(balanceModels, assumed, false);
+                    balanceModels.countEvaluation();
+                    Cycle.of(balanceModels.concept().cycle()).layOut(sheet, Values.tried(x));
                     List<Residual> list = sheet.residuals();
                     if (list.size() != residuals.length) {
-                        throw new IllegalStateException(plant.concept().cycle().id() + " has " + residuals.length
-                                + " unknowns but " + list.size() + " equations");
+                        throw new IllegalStateException(
+                                balanceModels.concept().cycle().id() + " has " + residuals.length + " unknowns but "
+                                        + list.size() + " equations");
                     }
                     for (int i = 0; i < residuals.length; i++) {
                         residuals[i] = list.get(i).value() / list.get(i).scale();
@@ -149,20 +155,25 @@ public final class Balancer {
                 SOLVER_ACCEPTABLE);
     }
 
-    private static boolean choose(Plant plant, Assumptions assumed, List<Unknown> unknowns, List<Double> values) {
-        plant.startChoosing();
+    private static boolean choose(
+            BalanceModels balanceModels, CarriedValues assumed, List<Unknown> unknowns, List<Double> values) {
+        balanceModels.startChoosing();
         try {
-            layOut(plant, assumed, unknowns, values, false);
+            layOut(balanceModels, assumed, unknowns, values, false);
         } catch (PenstockException e) {
             // The first guess may lie where a machine has no meaning; the solver finds its way from there.
         }
-        return plant.stopChoosing();
+        return balanceModels.stopChoosing();
     }
 
     private static Flowsheet layOut(
-            Plant plant, Assumptions assumed, List<Unknown> unknowns, List<Double> values, boolean recording) {
-        Flowsheet sheet = new Flowsheet(plant, assumed, recording);
-        plant.countEvaluation();
+            BalanceModels balanceModels,
+            CarriedValues assumed,
+            List<Unknown> unknowns,
+            List<Double> values,
+            boolean recording) {
+        Flowsheet sheet = new Flowsheet(balanceModels, assumed, recording);
+        balanceModels.countEvaluation();
         List<Traced> numbers = new ArrayList<>();
         for (int i = 0; i < values.size(); i++) {
             Unknown unknown = unknowns.get(i);
@@ -172,9 +183,10 @@ public final class Balancer {
                     .orElse(Traced.of(value)));
         }
         Values x = Values.of(numbers);
-        Cycle.of(plant.concept().cycle()).layOut(sheet, x);
+        Cycle.of(balanceModels.concept().cycle()).layOut(sheet, x);
         if (!x.exhausted()) {
-            throw new IllegalStateException(plant.concept().cycle().id() + " lists more unknowns than it takes");
+            throw new IllegalStateException(
+                    balanceModels.concept().cycle().id() + " lists more unknowns than it takes");
         }
         return sheet;
     }

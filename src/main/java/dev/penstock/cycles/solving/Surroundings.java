@@ -18,13 +18,13 @@ import dev.penstock.cycles.concept.CoolingDesign;
 import dev.penstock.cycles.concept.FeedDesign;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.concept.ThrustTarget;
-import dev.penstock.cycles.sheet.Assumptions;
+import dev.penstock.cycles.sheet.BalanceModels;
+import dev.penstock.cycles.sheet.CarriedValues;
 import dev.penstock.cycles.sheet.ExhaustJet;
 import dev.penstock.cycles.sheet.ExhaustNozzle;
 import dev.penstock.cycles.sheet.FirstGuess;
 import dev.penstock.cycles.sheet.Flowsheet;
 import dev.penstock.cycles.sheet.Medium;
-import dev.penstock.cycles.sheet.Plant;
 import dev.penstock.cycles.sheet.Stream;
 import dev.penstock.errors.LimitReached;
 import dev.penstock.errors.PenstockException;
@@ -102,7 +102,7 @@ final class Surroundings {
     public record KnownJacket(List<Double> inputs, ChamberPerformance chamber, JacketCase question, JacketLoad load) {}
 
     /** Where the rounds begin. */
-    public record Start(Assumptions assumptions, Known known) {}
+    public record Start(CarriedValues assumptions, Known known) {}
 
     /**
      * What a round has found.
@@ -112,29 +112,30 @@ final class Surroundings {
      * @param known what the next round may use of it
      * @param resized whether the jacket has got new channels, so that it does not continue the rounds before
      */
-    public record Update(Assumptions assumptions, List<ExhaustJet> jets, Known known, boolean resized) {}
+    public record Update(CarriedValues assumptions, List<ExhaustJet> jets, Known known, boolean resized) {}
 
-    private final Plant plant;
+    private final BalanceModels balanceModels;
     private final Concept concept;
 
-    Surroundings(Plant plant) {
-        this.plant = plant;
-        this.concept = plant.concept();
+    Surroundings(BalanceModels balanceModels) {
+        this.balanceModels = balanceModels;
+        this.concept = balanceModels.concept();
     }
 
     // ---- starting points
 
     Start first() {
-        FirstGuess guess = new FirstGuess(plant, 1);
+        FirstGuess guess = new FirstGuess(balanceModels, 1);
         double ratio = concept.mixtureRatio();
         double enthalpy = (ratio * guess.tankEnthalpy(Side.OXIDIZER) + guess.tankEnthalpy(Side.FUEL)) / (1 + ratio);
-        ChamberPerformance chamber = chamber(plant.mixture(ratio, 1, enthalpy), firstThrust(), OptionalDouble.empty());
+        ChamberPerformance chamber =
+                chamber(balanceModels.mixture(ratio, 1, enthalpy), firstThrust(), OptionalDouble.empty());
         Known known = new Known(Optional.empty(), nextThroatArea(chamber), Optional.empty(), Optional.empty(), 0);
         return new Start(first(chamber), known);
     }
 
-    private Assumptions first(ChamberPerformance chamber) {
-        Assumptions open = new Assumptions(chamber.massFlow(), faceRatio(chamber), 0, 0, chamber, Optional.empty());
+    private CarriedValues first(ChamberPerformance chamber) {
+        CarriedValues open = new CarriedValues(chamber.massFlow(), faceRatio(chamber), 0, 0, chamber, Optional.empty());
         if (concept.cooling().isEmpty()) {
             return open;
         }
@@ -160,7 +161,7 @@ final class Surroundings {
         double pressure = PUMPED_SHARE * concept.chamberPressure();
         try {
             double tankPressure = feed.tankPressure().orElse(concept.chamberPressure());
-            FluidState tank = plant.tankState(feed, tankPressure);
+            FluidState tank = balanceModels.tankState(feed, tankPressure);
             double pumped = tank.enthalpy() + (pressure - tankPressure) / (tank.density() * FirstGuess.PUMP_EFFICIENCY);
             JacketCase question = new JacketCase(
                     HotGasProfiles.of(chamber, concept.fuel().combustion().soot()),
@@ -170,7 +171,7 @@ final class Surroundings {
                     coolantFlow(chamber.massFlow()),
                     cooling.jacket(),
                     cooling.heatFluxFactor());
-            JacketSolver jackets = plant.models().jackets();
+            JacketSolver jackets = balanceModels.models().jackets();
             return Optional.of(jackets.load(jackets.sized(question)));
         } catch (PenstockException e) {
             // a guess that does not pass; the share of the jet's power must do
@@ -199,10 +200,11 @@ final class Surroundings {
         return flow * rise;
     }
 
-    /** Assumptions of a neighbouring concept, moved to this one's chamber pressure. */
-    Start startingFrom(Assumptions near) {
+    /** CarriedValues of a neighbouring concept, moved to this one's chamber pressure. */
+    Start startingFrom(CarriedValues near) {
         double pressure = concept.chamberPressure() / near.chamber().design().chamberPressure();
-        Optional<ChannelLayout> built = plant.built().flatMap(b -> near.jacket().map(JacketLoad::layout));
+        Optional<ChannelLayout> built =
+                balanceModels.built().flatMap(b -> near.jacket().map(JacketLoad::layout));
         return new Start(
                 near.with(near.chamberFlow(), near.heatLoad(), near.jacketDrop() * pressure),
                 Known.NOTHING.withChannels(built));
@@ -227,7 +229,7 @@ final class Surroundings {
      * @param known what the rounds before this one have found
      * @return what follows from it
      */
-    Update update(Flowsheet sheet, Assumptions assumed, Known known) {
+    Update update(Flowsheet sheet, CarriedValues assumed, Known known) {
         List<ExhaustJet> jets = new ArrayList<>();
         for (Stream stream : sheet.exhaustStreams()) {
             Medium.Gas gas = (Medium.Gas) stream.medium();
@@ -249,7 +251,7 @@ final class Surroundings {
         ChamberPerformance chamber = withChamber.chamber.orElseThrow().performance;
         Known found = concept.cooling().isPresent() ? jacketAgain(withChamber, sheet, chamber) : withChamber;
         Optional<JacketLoad> jacket = found.jacket.map(KnownJacket::load);
-        Assumptions next = new Assumptions(
+        CarriedValues next = new CarriedValues(
                 chamber.massFlow(),
                 faceRatio(chamber),
                 jacket.map(JacketLoad::heatLoad).orElse(0.0),
@@ -300,7 +302,7 @@ final class Surroundings {
         if (known.chamber.isPresent() && !moved(inputs, known.chamber.get().inputs)) {
             return known;
         }
-        Reactants mixture = plant.mixture(oxidizerShare, 1 - oxidizerShare, enthalpy);
+        Reactants mixture = balanceModels.mixture(oxidizerShare, 1 - oxidizerShare, enthalpy);
         ChamberPerformance chamber = chamber(mixture, thrust, known.throatArea);
         return known.withChamber(new KnownChamber(inputs, chamber), nextThroatArea(chamber));
     }
@@ -313,7 +315,7 @@ final class Surroundings {
     }
 
     private ChamberPerformance chamber(Reactants mixture, double thrust, OptionalDouble nearArea) {
-        ThrustChamber chambers = plant.chamber(mixture);
+        ThrustChamber chambers = balanceModels.chamber(mixture);
         Injection injection = injection(mixture);
         if (concept.thrust().kind() == ThrustTarget.Kind.THROAT_DIAMETER) {
             double diameter = concept.thrust().value();
@@ -338,7 +340,7 @@ final class Surroundings {
 
     /** The jacket of the last round with everything that a report says of it. */
     Optional<JacketResult> jacketInFull(Known known) {
-        return known.jacket.map(jacket -> plant.models().jackets().solve(jacket.question));
+        return known.jacket.map(jacket -> balanceModels.models().jackets().solve(jacket.question));
     }
 
     private Known jacketAgain(Known known, Flowsheet sheet, ChamberPerformance chamber) {
@@ -355,7 +357,7 @@ final class Surroundings {
             return known;
         }
         JacketCase question = question(known, chamber, inlet.pressure(), own, inlet.flow());
-        JacketLoad load = plant.models().jackets().load(question);
+        JacketLoad load = balanceModels.models().jackets().load(question);
         return known.withJacket(new KnownJacket(inputs, chamber, question, load));
     }
 
@@ -387,7 +389,7 @@ final class Surroundings {
         }
         return known.channels
                 .map(kept -> named.withDesign(named.design().withChannels(kept)))
-                .orElseGet(() -> plant.models().jackets().sized(named));
+                .orElseGet(() -> balanceModels.models().jackets().sized(named));
     }
 
     private static boolean moved(List<Double> now, List<Double> before) {
@@ -401,15 +403,15 @@ final class Surroundings {
 
     // ---- how far the rounds still move
 
-    double[] scales(Assumptions a) {
+    double[] scales(CarriedValues a) {
         return new double[] {a.chamberFlow(), heatScale(a), concept.chamberPressure()};
     }
 
-    private static double heatScale(Assumptions a) {
+    private static double heatScale(CarriedValues a) {
         return Math.max(Math.abs(a.heatLoad()), 1e3 * a.chamberFlow());
     }
 
-    double distance(Assumptions a, Assumptions b) {
+    double distance(CarriedValues a, CarriedValues b) {
         double moved = Math.max(
                 Math.abs(a.chamberFlow() - b.chamberFlow()) / a.chamberFlow(),
                 Math.max(
@@ -418,8 +420,8 @@ final class Surroundings {
         return Math.max(moved, Math.abs(a.faceRatio() - b.faceRatio()));
     }
 
-    Assumptions mixed(FixedPoint mixer, Assumptions assumed, Update found) {
-        Assumptions next = found.assumptions;
+    CarriedValues mixed(FixedPoint mixer, CarriedValues assumed, Update found) {
+        CarriedValues next = found.assumptions;
         double[] x = {assumed.chamberFlow(), assumed.heatLoad(), assumed.jacketDrop()};
         double[] image = {next.chamberFlow(), next.heatLoad(), next.jacketDrop()};
         if (found.resized) {

@@ -8,7 +8,7 @@ import java.util.List;
 /**
  * Work of compressing a real liquid: the isentropic enthalpy rise from the fluid's equation of state.
  * <pre>Δhs = h(p2, s1) - h1,   shaft work = Δhs/η</pre>
- * The rest of the work, (1/η - 1)Δhs, heats the liquid. An inlet state asked for a second time gets an {@link Isentrope}, of
+ * The rest of the work, (1/η - 1)Δhs, heats the liquid. An inlet state asked for a second time gets an {@link LiquidIsentrope}, of
  * which the last {@value #MEMORY} are kept: pumps behind a tank are then nearly free in a solver loop, while pumps whose inlet
  * moves at every step cost one state each. Not thread-safe.
  */
@@ -28,7 +28,7 @@ final class PumpHead {
     /** An inlet asked with this many pressures is likely to be asked with more; the pump behind another is not. */
     private static final int WORTH_AN_INTERPOLANT = 4;
 
-    private final Isentrope[] remembered = new Isentrope[MEMORY];
+    private final LiquidIsentrope[] remembered = new LiquidIsentrope[MEMORY];
     private final FluidState[] asked = new FluidState[MEMORY];
     private final double[] askedPressure = new double[MEMORY];
     private final double[] answered = new double[MEMORY];
@@ -43,7 +43,7 @@ final class PumpHead {
      * @return isentropic enthalpy rise (J/kg)
      */
     double rise(Propellant propellant, FluidState inlet, double pressure) {
-        for (Isentrope isentrope : remembered) {
+        for (LiquidIsentrope isentrope : remembered) {
             if (isentrope != null && isentrope.covers(inlet, pressure)) {
                 return isentrope.rise(pressure);
             }
@@ -66,7 +66,7 @@ final class PumpHead {
         }
         double ceiling = propellant.fluid().range().maximumPressure();
         double top = Math.max(pressure, Math.min(ROOM * pressure, ceiling));
-        Isentrope made = new Isentrope(propellant.fluid(), inlet, top);
+        LiquidIsentrope made = new LiquidIsentrope(propellant.fluid(), inlet, top);
         remembered[next] = made;
         next = (next + 1) % MEMORY;
         return made.rise(pressure);

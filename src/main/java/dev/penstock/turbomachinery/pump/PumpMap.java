@@ -91,7 +91,7 @@ public final class PumpMap {
         double temperature = Math.max(inlet.temperature(), temperatureGuess);
         try (FluidCursor cursor = fluid.cursor()) {
             for (int i = 0; i < MOST_STEPS; i++) {
-                double missing = head - Isentrope.rise(fluid, cursor, inlet, pressure, temperature);
+                double missing = head - LiquidIsentrope.rise(fluid, cursor, inlet, pressure, temperature);
                 temperature = cursor.temperature();
                 pressure += missing * cursor.density();
                 if (Math.abs(missing) < 1e-10 * head) {

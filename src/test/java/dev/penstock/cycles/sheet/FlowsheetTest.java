@@ -38,8 +38,8 @@ class FlowsheetTest {
 
     private static Flowsheet sheet(boolean recording) {
         Models models = new Models(SpeciesLibrary.open(Path.of("").toAbsolutePath()), Cases.solver());
-        Assumptions assumed = new Assumptions(FLOW, FACE_RATIO, 2e5, 3e5, chamber, Optional.empty());
-        return new Flowsheet(new Plant(concept, models, Optional.empty()), assumed, recording);
+        CarriedValues assumed = new CarriedValues(FLOW, FACE_RATIO, 2e5, 3e5, chamber, Optional.empty());
+        return new Flowsheet(new BalanceModels(concept, models, Optional.empty()), assumed, recording);
     }
 
     private static Stream fuel(Flowsheet sheet) {

@@ -45,7 +45,7 @@ class RealPumpWorkTest {
         Propellant hydrogen = LIBRARY.propellant("hydrogen");
         Fluid fluid = hydrogen.fluid();
         FluidState inlet = fluid.atPressureTemperature(0.25e6, 21);
-        Isentrope isentrope = new Isentrope(fluid, inlet, 40e6);
+        LiquidIsentrope isentrope = new LiquidIsentrope(fluid, inlet, 40e6);
         for (double p = 0.5e6; p < 40e6; p *= 1.7) {
             double exact = fluid.atPressureEntropy(p, inlet.entropy()).enthalpy() - inlet.enthalpy();
             assertThat(isentrope.rise(p)).isCloseTo(exact, withinPercentage(1e-6));

@@ -15,7 +15,7 @@ import java.util.Optional;
  * pressure, where power is plentiful, and followed upwards. If it ends on the way there, the pressure at which it ends is
  * the answer.
  */
-public final class Approach {
+public final class PressureContinuation {
 
     private static final double[] STARTS = {0.4, 0.1};
     private static final double FIRST_STEP = 1.5;
@@ -24,7 +24,7 @@ public final class Approach {
 
     private final Balancer balancer;
 
-    public Approach(Balancer balancer) {
+    public PressureContinuation(Balancer balancer) {
         this.balancer = balancer;
     }
 
@@ -54,7 +54,7 @@ public final class Approach {
         } catch (InvalidInput | ConservationViolated e) {
             throw e;
         } catch (PenstockException e) {
-            double from = near.plant().concept().chamberPressure();
+            double from = near.balanceModels().concept().chamberPressure();
             double middle = Math.sqrt(from * concept.chamberPressure());
             if (Math.abs(middle / from - 1) < SMALLEST_STEP - 1) {
                 throw e;
@@ -78,7 +78,7 @@ public final class Approach {
         if (below == null) {
             throw first instanceof NotConverged ? nowhere(concept, first) : first;
         }
-        double reached = below.plant().concept().chamberPressure();
+        double reached = below.balanceModels().concept().chamberPressure();
         double step = FIRST_STEP;
         PenstockException last = first;
         for (int tries = 0; tries < MOST_TRIES && step >= SMALLEST_STEP; tries++) {

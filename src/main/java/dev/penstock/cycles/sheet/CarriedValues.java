@@ -15,7 +15,7 @@ import java.util.Optional;
  * @param chamber the chamber those follow from
  * @param jacket the jacket those follow from
  */
-public record Assumptions(
+public record CarriedValues(
         double chamberFlow,
         double faceRatio,
         double heatLoad,
@@ -23,7 +23,7 @@ public record Assumptions(
         ChamberPerformance chamber,
         Optional<JacketLoad> jacket) {
 
-    public Assumptions with(double newFlow, double newHeat, double newDrop) {
-        return new Assumptions(newFlow, faceRatio, newHeat, newDrop, chamber, jacket);
+    public CarriedValues with(double newFlow, double newHeat, double newDrop) {
+        return new CarriedValues(newFlow, faceRatio, newHeat, newDrop, chamber, jacket);
     }
 }

@@ -27,7 +27,7 @@ import java.util.function.UnaryOperator;
  * inputs that have not moved, burner gas whose mixture has not moved, and the whole-numbered choices (stages, kinds of
  * blading) that are held while equations are solved, so that nothing jumps. Not thread-safe.
  */
-public final class Plant {
+public final class BalanceModels {
 
     private static final int MOST_STATES = 400;
     private static final double ANNULUS_STEP = 0.01;
@@ -58,7 +58,7 @@ public final class Plant {
     private boolean chosenDiffer;
     private int evaluations;
 
-    public Plant(Concept concept, Models models, Optional<BuiltMachines> built) {
+    public BalanceModels(Concept concept, Models models, Optional<BuiltMachines> built) {
         this.concept = concept;
         this.models = models;
         this.built = built;
@@ -200,8 +200,8 @@ public final class Plant {
         return Optional.ofNullable(annuli.get(place));
     }
 
-    /** Takes over the choices of an earlier plant of the same arrangement. */
-    public void adoptChoices(Plant earlier) {
+    /** Takes over the choices of an earlier balanceModels of the same arrangement. */
+    public void adoptChoices(BalanceModels earlier) {
         pumps.putAll(earlier.pumps);
         turbines.putAll(earlier.turbines);
         annuli.putAll(earlier.annuli);

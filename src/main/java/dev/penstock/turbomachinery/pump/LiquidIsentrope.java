@@ -12,7 +12,7 @@ import dev.penstock.fluids.state.FluidState;
  * microsecond where the equation of state needs tens. With {@value #NODES} nodes over a smooth liquid isentrope the
  * difference is below 1e-9 of the rise (tested against the equation of state).
  */
-final class Isentrope {
+final class LiquidIsentrope {
 
     private static final int NODES = 24;
     private static final int MOST_STEPS = 20;
@@ -27,7 +27,7 @@ final class Isentrope {
      * @param top highest pressure to cover (Pa), above the inlet pressure
      * @throws dev.penstock.errors.PropertyFailure if the isentrope leaves the range of the fluid
      */
-    Isentrope(Fluid fluid, FluidState inlet, double top) {
+    LiquidIsentrope(Fluid fluid, FluidState inlet, double top) {
         this.inlet = inlet;
         this.top = top;
         double[] values = new double[NODES];
