@@ -1,59 +1,110 @@
 package dev.penstock.cycles;
 
-import dev.penstock.errors.PenstockException;
+import java.io.IOException;
+import java.io.PrintWriter;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 
 /**
- * Balances many random concepts and says how many close, why the others do not, and how much processor time the slowest
- * took. One engine is balanced before, so that none is charged with the start of the process.
+ * Balances many random concepts and says how many close, why the others do not, and how much processor time they took.
+ * One engine is balanced before, so that none is charged with the start of the process. Each concept is written down as it
+ * ends, so that a run that was stopped is not lost.
  */
 public final class RandomConceptsRun {
 
+    private static final double SLOW = 2;
+
+    private final Map<Verdict.Kind, Integer> kinds = new EnumMap<>(Verdict.Kind.class);
+    private final Map<String, Integer> closed = new TreeMap<>();
+    private final Map<String, Integer> reasons = new TreeMap<>();
+    private double[] seconds = new double[0];
+
     private RandomConceptsRun() {}
 
-    /** @param arguments number of concepts, first number of the sequence */
-    public static void main(String[] arguments) {
-        int count = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 2000;
-        RandomConcepts draws = new RandomConcepts(arguments.length > 1 ? Long.parseLong(arguments[1]) : 1);
-        Map<String, Integer> done = new TreeMap<>();
-        Map<String, Integer> failed = new TreeMap<>();
+    /**
+     * @param arguments "usual" or "wide"; number of concepts; seed; file for one line per concept; longest wall-clock time
+     *     (minutes)
+     * @throws IOException if the file cannot be written
+     */
+    public static void main(String[] arguments) throws IOException {
+        if (arguments.length != 5) {
+            System.err.println("arguments: usual|wide COUNT SEED FILE MINUTES");
+            return;
+        }
+        long seed = Long.parseLong(arguments[2]);
+        Supplier<RandomConcepts.Draw> draws =
+                arguments[0].equals("wide") ? new WideConcepts(seed)::next : new RandomConcepts(seed)::next;
+        Instant end = Instant.now().plus(Duration.ofMinutes(Long.parseLong(arguments[4])));
+        try (PrintWriter lines = new PrintWriter(Files.newBufferedWriter(Path.of(arguments[3])))) {
+            RandomConceptsRun run = new RandomConceptsRun();
+            run.all(draws, Integer.parseInt(arguments[1]), end, lines);
+            run.tell();
+        }
+    }
+
+    private void all(Supplier<RandomConcepts.Draw> draws, int count, Instant end, PrintWriter lines) {
         Concepts.balance("heron.toml");
         ThreadMXBean clock = ManagementFactory.getThreadMXBean();
-        double slowest = 0;
-        int slowestIndex = 0;
-        double sum = 0;
-        for (int i = 0; i < count; i++) {
-            RandomConcepts.Draw draw = draws.next();
+        double[] times = new double[count];
+        int i = 0;
+        for (; i < count && Instant.now().isBefore(end); i++) {
+            RandomConcepts.Draw draw = draws.get();
             long start = clock.getCurrentThreadCpuTime();
-            String id = draw.cycle().id();
-            try {
-                Concepts.STUDY.balance(draw.concept());
-                done.merge(id, 1, Integer::sum);
-            } catch (PenstockException e) {
-                failed.merge(id + ", " + e.getClass().getSimpleName(), 1, Integer::sum);
-                System.out.println(i + " " + draw.values() + "\n    " + e.getMessage());
+            Verdict verdict = Verdict.on(draw);
+            times[i] = (clock.getCurrentThreadCpuTime() - start) * 1e-9;
+            kinds.merge(verdict.kind(), 1, Integer::sum);
+            if (verdict.kind() == Verdict.Kind.CLOSED) {
+                closed.merge(draw.cycle().id(), 1, Integer::sum);
+            } else {
+                reasons.merge(verdict.reason(), 1, Integer::sum);
             }
-            double seconds = (clock.getCurrentThreadCpuTime() - start) * 1e-9;
-            sum += seconds;
-            if (seconds > slowest) {
-                slowest = seconds;
-                slowestIndex = i;
-            }
+            lines.printf(
+                    Locale.ROOT,
+                    "%d\t%s\t%.3f\t%s\t%s\t%s%n",
+                    i,
+                    verdict.kind(),
+                    times[i],
+                    draw.cycle().id(),
+                    draw.values(),
+                    verdict.reason());
+            lines.flush();
         }
-        int closed = done.values().stream().mapToInt(Integer::intValue).sum();
+        seconds = Arrays.copyOf(times, i);
+    }
+
+    private void tell() {
+        double[] sorted = seconds.clone();
+        Arrays.sort(sorted);
+        int count = sorted.length;
+        if (count == 0) {
+            System.out.println("no concept was tried");
+            return;
+        }
         System.out.printf(
                 Locale.ROOT,
-                "%d of %d close (%.2f %%); processor time %.3f s on average, %.2f s for the slowest, number %d%n",
-                closed,
+                "%d concepts: %s%nprocessor time: mean %.3f s, p99 %.2f s, worst %.2f s, %d over %.0f s%n",
                 count,
-                100.0 * closed / count,
-                sum / count,
-                slowest,
-                slowestIndex);
-        System.out.println("closed " + done + "\nfailed " + failed);
+                kinds,
+                Arrays.stream(sorted).sum() / count,
+                sorted[(int) Math.ceil(0.99 * count) - 1],
+                sorted[count - 1],
+                Arrays.stream(sorted).filter(s -> s > SLOW).count(),
+                SLOW);
+        System.out.println("closed " + closed);
+        reasons.entrySet().stream()
+                .sorted(Map.Entry.<String, Integer>comparingByValue(Comparator.reverseOrder()))
+                .forEach(e -> System.out.printf(
+                        Locale.ROOT, "%6.2f %%  %d  %s%n", 100.0 * e.getValue() / count, e.getValue(), e.getKey()));
     }
 }

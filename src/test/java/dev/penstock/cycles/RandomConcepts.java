@@ -1,12 +1,13 @@
 package dev.penstock.cycles;
 
+import static dev.penstock.cycles.Dice.number;
+
 import dev.penstock.cycles.arrangements.Cycle;
 import dev.penstock.cycles.concept.Concept;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Random;
+import java.util.stream.Stream;
 
 /**
  * Concepts that an engineer might ask for, at random: every cycle, the propellants it is used with, sizes from small
@@ -14,7 +15,7 @@ import java.util.Random;
  */
 final class RandomConcepts {
 
-    private record Pair(String oxidizer, String fuel, double mixtureRatio) {}
+    record Pair(String oxidizer, String fuel, double mixtureRatio) {}
 
     private static final List<Pair> CRYOGENIC = List.of(
             new Pair("oxygen", "hydrogen", 5.8),
@@ -31,6 +32,10 @@ final class RandomConcepts {
             new Pair("nitrous-oxide", "ethanol", 4.5),
             new Pair("hydrogen-peroxide-98", "rp-1", 7.0),
             new Pair("hydrogen-peroxide-90", "rp-1", 7.4));
+    /** Every pair that is drawn. */
+    static final List<Pair> PAIRS =
+            Stream.of(CRYOGENIC, STORABLE).flatMap(List::stream).toList();
+
     private static final List<Pair> HEATED =
             List.of(new Pair("oxygen", "hydrogen", 5.8), new Pair("oxygen", "methane", 3.4));
     private static final List<Pair> DECOMPOSING = List.of(
@@ -38,10 +43,10 @@ final class RandomConcepts {
             new Pair("hydrogen-peroxide-98", "rp-1", 7.0),
             new Pair("nitrogen-tetroxide", "hydrazine", 1.2));
 
-    private final Random random;
+    private final Dice dice;
 
     RandomConcepts(long seed) {
-        this.random = new Random(seed);
+        this.dice = new Dice(seed);
     }
 
     /** A concept as the changes to nothing: keys and values of its file. */
@@ -53,46 +58,46 @@ final class RandomConcepts {
     }
 
     Draw next() {
-        Cycle cycle = Cycle.all().get(random.nextInt(Cycle.all().size()));
+        Cycle cycle = dice.of(Cycle.all());
         Pair pair = pair(cycle);
         Map<String, String> v = new LinkedHashMap<>();
         v.put("name", "Random");
         v.put("propellants.oxidizer", pair.oxidizer());
         v.put("propellants.fuel", pair.fuel());
-        v.put("propellants.mixture_ratio", number(pair.mixtureRatio() * between(0.85, 1.15)));
+        v.put("propellants.mixture_ratio", number(pair.mixtureRatio() * dice.between(0.85, 1.15)));
         boolean hydrogen = pair.fuel().equals("hydrogen");
         switch (cycle.id()) {
-            case "pressure-fed" -> size(v, 100, 1e6, 0.2, 3, between(5, 120));
+            case "pressure-fed" -> size(v, 100, 1e6, 0.2, 3, dice.between(5, 120));
             case "gas-generator" -> {
-                size(v, 1e4, 1e7, 1.5, 14, between(8, 60));
+                size(v, 1e4, 1e7, 1.5, 14, dice.between(8, 60));
                 v.put("gas_generator.temperature", number(generatorTemperature(pair)) + " K");
-                v.put("turbines." + leading(v, pair, "gas-generator") + ".pressure_ratio", number(between(6, 24)));
+                v.put("turbines." + leading(v, pair, "gas-generator") + ".pressure_ratio", number(dice.between(6, 24)));
             }
             case "staged-fuel-rich" -> {
-                size(v, 3e4, 5e6, 4, pair.fuel().equals("hydrogen") ? 20 : 11, between(15, 80));
-                v.put("preburner.fuel_rich.temperature", number(between(850, 1050)) + " K");
+                size(v, 3e4, 5e6, 4, pair.fuel().equals("hydrogen") ? 20 : 11, dice.between(15, 80));
+                v.put("preburner.fuel_rich.temperature", number(dice.between(850, 1050)) + " K");
             }
             case "staged-oxygen-rich" -> {
-                size(v, 3e4, 8e6, 4, 17, between(15, 60));
-                v.put("preburner.oxidizer_rich.temperature", number(between(650, 800)) + " K");
+                size(v, 3e4, 8e6, 4, 17, dice.between(15, 60));
+                v.put("preburner.oxidizer_rich.temperature", number(dice.between(650, 800)) + " K");
             }
             case "full-flow" -> {
-                size(v, 5e4, 5e6, 6, 22, between(15, 60));
-                v.put("preburner.fuel_rich.temperature", number(between(800, 1000)) + " K");
-                v.put("preburner.oxidizer_rich.temperature", number(between(650, 800)) + " K");
+                size(v, 5e4, 5e6, 6, 22, dice.between(15, 60));
+                v.put("preburner.fuel_rich.temperature", number(dice.between(800, 1000)) + " K");
+                v.put("preburner.oxidizer_rich.temperature", number(dice.between(650, 800)) + " K");
             }
             case "expander", "split-expander" ->
-                size(v, 2e4, hydrogen ? 1.5e5 : 6e4, 1.2, hydrogen ? 4 : 2.2, between(40, 150));
-            case "expander-bleed" -> size(v, 3e4, 1e6, 2, 6, between(40, 130));
+                size(v, 2e4, hydrogen ? 1.5e5 : 6e4, 1.2, hydrogen ? 4 : 2.2, dice.between(40, 150));
+            case "expander-bleed" -> size(v, 3e4, 1e6, 2, 6, dice.between(40, 130));
             case "tap-off" -> {
-                size(v, 2e4, 2e6, 2, 10, between(10, 60));
-                v.put("tap_off.temperature", number(between(850, 1100)) + " K");
+                size(v, 2e4, 2e6, 2, 10, dice.between(10, 60));
+                v.put("tap_off.temperature", number(dice.between(850, 1100)) + " K");
             }
-            case "electric-pump" -> size(v, 1e3, 2e5, 1, 12, between(8, 60));
-            default -> size(v, 1e4, 1e6, 1, 7, between(8, 50));
+            case "electric-pump" -> size(v, 1e3, 2e5, 1, 12, dice.between(8, 60));
+            default -> size(v, 1e4, 1e6, 1, 7, dice.between(8, 50));
         }
         boolean cool = cycle.traits().livesOnJacketHeat()
-                || random.nextInt(3) == 0
+                || dice.oneIn(3)
                         && CRYOGENIC.subList(0, 3).contains(pair)
                         && !cycle.id().equals("pressure-fed")
                         && !cycle.id().equals("electric-pump");
@@ -114,13 +119,13 @@ final class RandomConcepts {
                     case "tap-off" -> CRYOGENIC.subList(0, 3);
                     case "gas-generator" -> CRYOGENIC;
                     case "electric-pump" -> CRYOGENIC;
-                    default -> random.nextBoolean() ? CRYOGENIC : STORABLE;
+                    default -> dice.coin() ? CRYOGENIC : STORABLE;
                 };
-        return list.get(random.nextInt(list.size()));
+        return dice.of(list);
     }
 
     private double generatorTemperature(Pair pair) {
-        return pair.fuel().equals("ammonia") ? between(900, 1100) : between(870, 1100);
+        return pair.fuel().equals("ammonia") ? dice.between(900, 1100) : dice.between(870, 1100);
     }
 
     private static String leading(Map<String, String> v, Pair pair, String cycle) {
@@ -134,20 +139,8 @@ final class RandomConcepts {
             double lowPressure,
             double highPressure,
             double areaRatio) {
-        v.put("engine.thrust_vacuum", number(logarithmic(lowThrust, highThrust)) + " N");
-        v.put("engine.chamber_pressure", number(logarithmic(lowPressure, highPressure)) + " MPa");
+        v.put("engine.thrust_vacuum", number(dice.logarithmic(lowThrust, highThrust)) + " N");
+        v.put("engine.chamber_pressure", number(dice.logarithmic(lowPressure, highPressure)) + " MPa");
         v.put("nozzle.area_ratio", number(areaRatio));
-    }
-
-    private double between(double low, double high) {
-        return low + (high - low) * random.nextDouble();
-    }
-
-    private double logarithmic(double low, double high) {
-        return low * Math.pow(high / low, random.nextDouble());
-    }
-
-    private static String number(double value) {
-        return String.format(Locale.ROOT, "%.5g", value);
     }
 }
