@@ -2,6 +2,7 @@ package dev.penstock.cycles;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.penstock.cycles.arrangements.Cycle;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.LimitReached;
 import dev.penstock.errors.OutsideValidity;
@@ -18,6 +19,7 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 class RandomConceptsTest {
 
     private static final int COUNT = 50;
+    private static final int WIDE_COUNT = 20;
 
     @Test
     void randomConceptsCloseOrSayWhyNot() {
@@ -37,6 +39,26 @@ class RandomConceptsTest {
             }
         }
         assertThat(failures).hasSizeLessThanOrEqualTo(1);
+    }
+
+    /** Far outside what engines reach a concept closes or is refused in a sentence too. */
+    @Test
+    void wideConceptsNeverEndInADefect() {
+        WideConcepts draws = new WideConcepts(20);
+        for (int i = 0; i < WIDE_COUNT; i++) {
+            RandomConcepts.Draw draw = draws.next();
+            assertThat(Verdict.on(draw).kind())
+                    .as("%s", draw.values())
+                    .isIn(Verdict.Kind.CLOSED, Verdict.Kind.REFUSED);
+        }
+    }
+
+    @Test
+    void aReasonHasNeitherNumbersNorNames() {
+        Map<String, String> values = Map.of("propellants.oxidizer", "oxygen", "propellants.fuel", "rp-1");
+        RandomConcepts.Draw draw = new RandomConcepts.Draw(Cycle.all().get(0), values);
+        assertThat(Verdict.reason("rp-1 is 1.5e-3 K (at \"a b\") of -20.5 MPa", draw))
+                .isEqualTo("PROPELLANT is # K (at \"\") of # MPa");
     }
 
     /** Regression: concepts at corners of the coolant's properties that have a balance and once were said to have none. */
