@@ -1,11 +1,11 @@
 package dev.penstock.cycles;
 
-import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.trail.EngineFigures;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.reports.text.FigureJson;
 import dev.penstock.reports.text.JsonText;
+import java.util.List;
 
 /**
  * What came of a concept.
@@ -35,8 +35,7 @@ record Verdict(Kind kind, String reason) {
     static Verdict on(RandomConcepts.Draw draw) {
         EngineBalance balance;
         try {
-            Concept concept = draw.concept();
-            balance = Concepts.STUDY.balance(concept);
+            balance = Concepts.STUDY.balance(draw.concept());
         } catch (PenstockException e) {
             return new Verdict(Kind.REFUSED, e.getClass().getSimpleName() + ": " + reason(e.getMessage(), draw));
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
@@ -57,9 +56,13 @@ record Verdict(Kind kind, String reason) {
 
     /** The sentence without what differs from one concept to the next: fluids, numbers, the values named in quotes. */
     static String reason(String sentence, RandomConcepts.Draw draw) {
-        return sentence.replace(draw.values().get("propellants.oxidizer"), "PROPELLANT")
-                .replace(draw.values().get("propellants.fuel"), "PROPELLANT")
-                .replaceAll("\"[^\"]*\"", "\"\"")
+        String unnamed = sentence;
+        for (String key : List.of("propellants.oxidizer", "propellants.fuel")) {
+            String id = draw.values().get(key);
+            unnamed = unnamed.replace(id, "PROPELLANT")
+                    .replace(Concepts.FLUIDS.propellant(id).name(), "PROPELLANT");
+        }
+        return unnamed.replaceAll("\"[^\"]*\"", "\"\"")
                 .replaceAll("(?<![A-Za-z])" + NUMBER, "#")
                 .replaceAll("\\s+", " ");
     }
