@@ -1,7 +1,7 @@
 @echo off
 rem Runs Penstock on Windows: fetches CoolProp once, builds when it was not built yet or the sources changed.
 rem Environment: JAVA_HOME (else java on PATH), PENSTOCK_PYTHON (else python or py on PATH),
-rem PENSTOCK_COOLPROP (own CoolProp library instead of the fetched one).
+rem PENSTOCK_COOLPROP (own CoolProp library instead of the fetched one), PENSTOCK_JAVA_OPTIONS (further options for Java).
 setlocal EnableExtensions
 set "home=%~dp0"
 if "%home:~-1%"=="\" set "home=%home:~0,-1%"
@@ -67,5 +67,10 @@ for %%f in ("%home%\target\penstock-*.jar") do copy /y "%%f" "%jar%" >nul
 move /y "%stamp%.new" "%stamp%" >nul
 
 :run
-"%java%" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Djava.awt.headless=true "-Dpenstock.home=%home%" -cp "%jar%" dev.penstock.app.CommandLineProgram %*
+rem Two choices of a collector stop Java, so its own comes only where the options name none.
+set "collector=-XX:+UseSerialGC"
+if not defined PENSTOCK_JAVA_OPTIONS goto java
+if not "%PENSTOCK_JAVA_OPTIONS:GC=%"=="%PENSTOCK_JAVA_OPTIONS%" set "collector="
+:java
+"%java%" %collector% -XX:TieredStopAtLevel=1 -Djava.awt.headless=true "-Dpenstock.home=%home%" %PENSTOCK_JAVA_OPTIONS% -cp "%jar%" dev.penstock.app.CommandLineProgram %*
 exit /b %errorlevel%

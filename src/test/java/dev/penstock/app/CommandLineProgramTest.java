@@ -72,6 +72,30 @@ class CommandLineProgramTest {
     }
 
     @Test
+    void veryManyProblemsAreCounted(@TempDir Path folder) throws IOException {
+        StringBuilder text = new StringBuilder("name = \"A\"\ncycle = \"pressure-fed\"\n");
+        for (int i = 0; i < 500; i++) {
+            text.append("unknown_").append(i).append(" = 1\n");
+        }
+        Run run = Run.of(
+                "balance", Files.writeString(folder.resolve("many.toml"), text).toString());
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.problems()).hasSize(21);
+        assertThat(run.err()).containsPattern("penstock: and \\d+ more problems");
+    }
+
+    @Test
+    void anUncertainWordIsRefusedOnceInAPlainBalance(@TempDir Path folder) throws IOException {
+        String text = Files.readString(HomeFolder.find().resolve("cycles/heron.toml"));
+        Path file = folder.resolve("sure.toml");
+        Files.writeString(file, text + "\n[uncertainty]\n\"propellants.fuel\" = [1, 2, 3]\n");
+        Run run = Run.of("balance", file.toString());
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.problems()).hasSize(1);
+        assertThat(run.err()).contains("only a number with a range may be uncertain");
+    }
+
+    @Test
     void theFamilyOfAFailureDecidesTheExitCode() {
         assertThat(ExitCode.of(new InvalidInput("", "a", "b", "c"))).isEqualTo(2);
         assertThat(ExitCode.of(new NotConverged("cycle", 3, 1, "bounds"))).isEqualTo(1);

@@ -19,6 +19,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
 public final class Failures implements CommandLine.IExecutionExceptionHandler, CommandLine.IParameterExceptionHandler {
 
     private static final String NAME = "penstock: ";
+    /** As many as a terminal shows and a person mends at once. */
+    private static final int MOST_SENTENCES = 20;
 
     private final PrintWriter err;
 
@@ -29,7 +31,11 @@ public final class Failures implements CommandLine.IExecutionExceptionHandler, C
     @Override
     public int handleExecutionException(Exception exception, CommandLine command, ParseResult result) {
         Throwable failure = cause(exception);
-        sentences(failure).forEach(sentence -> err.println(NAME + sentence));
+        List<String> sentences = sentences(failure);
+        sentences.stream().limit(MOST_SENTENCES).forEach(sentence -> err.println(NAME + sentence));
+        if (sentences.size() > MOST_SENTENCES) {
+            err.println(NAME + "and " + (sentences.size() - MOST_SENTENCES) + " more problems; mend these first");
+        }
         if (verbose(result)) {
             failure.printStackTrace(err);
         } else if (!(failure instanceof PenstockException)) {

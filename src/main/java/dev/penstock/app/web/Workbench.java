@@ -1,8 +1,6 @@
 package dev.penstock.app.web;
 
 import dev.penstock.cycles.reading.ConceptReader;
-import dev.penstock.errors.InvalidInput;
-import dev.penstock.errors.PenstockException;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.reports.text.JsonText;
 import dev.penstock.reports.text.Software;
@@ -13,8 +11,6 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
@@ -30,7 +26,7 @@ public final class Workbench implements AutoCloseable {
     /** Charsets are written out: without them the server would send Latin-1 and lose signs. */
     static final String HTML = "text/html;charset=utf-8";
 
-    private static final String JSON = "application/json;charset=utf-8";
+    static final String JSON = "application/json;charset=utf-8";
     private static final int WORKERS = 2;
     /** How long a request may keep the server waiting for its next bytes, and for all of them. */
     static final Duration REQUEST_PATIENCE = Duration.ofSeconds(5);
@@ -89,7 +85,7 @@ public final class Workbench implements AutoCloseable {
             new StudyFileRoutes(workspace).addTo(routes);
             vehicles.addTo(routes);
             routes.get("/shown/{id}", finished::show);
-            failures(settings.defects(), routes);
+            FailureAnswers.addTo(config, settings.defects());
         });
     }
 
@@ -148,41 +144,6 @@ public final class Workbench implements AutoCloseable {
                 .result(site.script(request.pathParam("name"))
                         .orElseThrow(() -> new Refusal(404, "there is no such script"))));
         routes.get("/favicon.ico", request -> request.status(204));
-    }
-
-    private static void failures(Consumer<Throwable> defects, RoutesConfig routes) {
-        routes.exception(Refusal.class, (refusal, request) -> {
-            Map<String, Object> map = new LinkedHashMap<>(refusal.details());
-            map.put("problems", List.of(refusal.getMessage()));
-            json(request.status(refusal.status()), map);
-        });
-        routes.exception(
-                InvalidInput.class,
-                (e, request) -> json(
-                        request.status(422),
-                        Map.of(
-                                "problems",
-                                e.problems().stream()
-                                        .map(InvalidInput.Problem::sentence)
-                                        .toList(),
-                                "keys",
-                                e.problems().stream()
-                                        .map(InvalidInput.Problem::key)
-                                        .toList())));
-        routes.exception(
-                PenstockException.class,
-                (e, request) -> json(request.status(422), Map.of("problems", List.of(e.getMessage()))));
-        routes.exception(Exception.class, (e, request) -> {
-            defects.accept(e);
-            json(
-                    request.status(500),
-                    Map.of("problems", List.of("this is a defect of Penstock; the terminal shows its trace")));
-        });
-        routes.error(404, request -> {
-            if (!JSON.equals(request.res().getContentType())) {
-                request.contentType("text/plain;charset=utf-8").result("there is nothing at this address");
-            }
-        });
     }
 
     static void json(Context request, Map<String, ?> map) {

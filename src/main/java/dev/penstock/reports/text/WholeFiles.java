@@ -6,20 +6,33 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /**
  * Files that appear whole or not at all: every one is written beside its place under a temporary name, and moved into
  * place only when all are complete. A reader never sees half a page; a failure leaves the old files. When they are written,
- * they are on the disk: a power cut afterwards takes nothing back.
+ * they are on the disk: a power cut afterwards takes nothing back. What a killed run left unfinished in a folder is cleared by
+ * the next that writes there.
  */
 public final class WholeFiles {
+
+    private static final Pattern DRAFT = Pattern.compile("\\..+\\.\\d+\\.part");
+    /** Nobody takes so long to write: a draft of this age has no owner. */
+    private static final Duration ABANDONED = Duration.ofMinutes(10);
 
     private WholeFiles() {}
 
@@ -43,6 +56,7 @@ public final class WholeFiles {
         Map<Path, Path> waiting = new LinkedHashMap<>();
         try {
             Files.createDirectories(folder);
+            clear(folder);
             for (Map.Entry<String, byte[]> entry : contents.entrySet()) {
                 Path draft = Files.createTempFile(folder, "." + entry.getKey() + ".", ".part");
                 waiting.put(draft, folder.resolve(entry.getKey()));
@@ -59,6 +73,34 @@ public final class WholeFiles {
         } finally {
             waiting.keySet().forEach(WholeFiles::discard);
         }
+    }
+
+    private static void clear(Path folder) throws IOException {
+        Instant before = Instant.now().minus(ABANDONED);
+        try (DirectoryStream<Path> drafts = Files.newDirectoryStream(folder, WholeFiles::draft)) {
+            for (Path draft : drafts) {
+                try {
+                    if (Files.getLastModifiedTime(draft, LinkOption.NOFOLLOW_LINKS)
+                            .toInstant()
+                            .isBefore(before)) {
+                        Files.deleteIfExists(draft);
+                    }
+                } catch (NoSuchFileException e) {
+                    // Its owner has finished, or another run has cleared it: it is gone, which is what was wanted.
+                    continue;
+                } catch (AccessDeniedException e) {
+                    // Somebody else's: a leftover draft is harmless, and must not keep this file from being written.
+                    continue;
+                }
+            }
+        } catch (DirectoryIteratorException e) {
+            throw e.getCause();
+        }
+    }
+
+    private static boolean draft(Path file) {
+        return DRAFT.matcher(file.getFileName().toString()).matches()
+                && Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS);
     }
 
     /** Returns when the bytes are on the disk, not only in the memory of the machine. */

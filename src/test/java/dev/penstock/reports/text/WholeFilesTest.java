@@ -6,6 +6,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import dev.penstock.errors.InvalidInput;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -38,6 +41,21 @@ class WholeFilesTest {
         try (Stream<Path> files = Files.list(folder)) {
             assertThat(files).hasSize(1);
         }
+    }
+
+    @Test
+    void whatAKilledRunLeftIsClearedByTheNext() throws Exception {
+        Path left = Files.writeString(folder.resolve(".x.html.123456.part"), "half");
+        Path other = Files.writeString(folder.resolve(".notes.part"), "somebody's");
+        Path running = Files.writeString(folder.resolve(".y.html.654321.part"), "half");
+        FileTime yesterday = FileTime.from(Instant.now().minus(Duration.ofDays(1)));
+        Files.setLastModifiedTime(left, yesterday);
+        Files.setLastModifiedTime(other, yesterday);
+        WholeFiles.write(folder, Map.of("x.html", "whole"));
+        assertThat(left).doesNotExist();
+        assertThat(other).exists();
+        assertThat(running).as("a draft of a run that goes on").exists();
+        assertThat(folder.resolve("x.html")).hasContent("whole");
     }
 
     @Test
