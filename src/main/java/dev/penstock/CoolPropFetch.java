@@ -6,12 +6,14 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 
-/** Runs the script that the launcher runs, from the archive. */
+/** Runs the script that the launcher runs, with the lock file of what it may fetch, from the archive. */
 final class CoolPropFetch {
 
-    private static final String SCRIPT = "data/fetch_packages.py";
+    private static final String SCRIPT = "fetch_packages.py";
+    private static final String LOCK = "packages.lock";
 
     private CoolPropFetch() {}
 
@@ -20,10 +22,13 @@ final class CoolPropFetch {
                 .filter(name -> !name.isBlank())
                 .orElse("python3");
         try {
-            Path output = Files.createTempFile("penstock-fetch", ".txt");
-            Path script = Files.createTempFile("penstock-fetch", ".py");
+            Path folder = Files.createTempDirectory("penstock-fetch");
+            Path output = folder.resolve("output.txt");
+            Path script = folder.resolve(SCRIPT);
+            Path lock = folder.resolve(LOCK);
             try {
-                Files.write(script, script());
+                Files.write(script, data(SCRIPT));
+                Files.write(lock, data(LOCK));
                 Process process = new ProcessBuilder(
                                 python,
                                 "-E",
@@ -39,8 +44,9 @@ final class CoolPropFetch {
                             Files.readString(output, StandardCharsets.UTF_8).strip());
                 }
             } finally {
-                Files.deleteIfExists(output);
-                Files.deleteIfExists(script);
+                for (Path made : List.of(output, script, lock, folder)) {
+                    Files.deleteIfExists(made);
+                }
             }
         } catch (IOException e) {
             throw failure(python + " cannot be run (" + e.getMessage()
@@ -51,10 +57,10 @@ final class CoolPropFetch {
         }
     }
 
-    private static byte[] script() throws IOException {
-        try (InputStream in = CoolPropFetch.class.getResourceAsStream(SCRIPT)) {
+    private static byte[] data(String name) throws IOException {
+        try (InputStream in = CoolPropFetch.class.getResourceAsStream("data/" + name)) {
             if (in == null) {
-                throw new IllegalStateException(SCRIPT + " is not on the class path");
+                throw new IllegalStateException(name + " is not on the class path");
             }
             return in.readAllBytes();
         }

@@ -93,7 +93,8 @@ class ReleaseIT {
                 .contains(
                         "META-INF/LICENSE",
                         "dev/penstock/data/fluids/oxygen.toml",
-                        "dev/penstock/data/fetch_packages.py")
+                        "dev/penstock/data/fetch_packages.py",
+                        "dev/penstock/data/packages.lock")
                 .doesNotContain("simplelogger.properties");
     }
 
