@@ -18,13 +18,26 @@ public final class NotConverged extends PenstockException {
      * @param detail bounds touched, or the cause, as the end of a sentence
      */
     public NotConverged(String what, int iterations, double worstResidual, String detail) {
-        super(String.format(
-                Locale.ROOT,
-                "%s did not converge in %d iterations (worst residual %.3g): %s",
-                what,
-                iterations,
-                worstResidual,
-                detail));
+        this(FailureSubject.MODEL, what, iterations, worstResidual, detail);
+    }
+
+    /**
+     * @param subject what could not be solved
+     * @param what the same in words, and for which residual it failed
+     * @param iterations iterations or evaluations done
+     * @param worstResidual worst scaled residual reached (-); may be infinite when none was computed
+     * @param detail bounds touched, or the cause, as the end of a sentence
+     */
+    public NotConverged(FailureSubject subject, String what, int iterations, double worstResidual, String detail) {
+        super(
+                String.format(
+                        Locale.ROOT,
+                        "%s did not converge in %d iterations (worst residual %.3g): %s",
+                        what,
+                        iterations,
+                        worstResidual,
+                        detail),
+                subject);
         this.what = what;
         this.iterations = iterations;
         this.worstResidual = worstResidual;

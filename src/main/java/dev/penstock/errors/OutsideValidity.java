@@ -18,7 +18,18 @@ public final class OutsideValidity extends PenstockException {
      * @param allowed the range, as text with its unit
      */
     public OutsideValidity(String model, String quantity, double value, String allowed) {
-        super(String.format(Locale.ROOT, "%s: %s is %.6g; allowed is %s", model, quantity, value, allowed));
+        this(FailureSubject.MODEL, model, quantity, value, allowed);
+    }
+
+    /**
+     * @param subject what could not be solved
+     * @param model name of the model
+     * @param quantity quantity with its SI unit, for example "pressure (Pa)"
+     * @param value offending value, SI
+     * @param allowed the range, as text with its unit
+     */
+    public OutsideValidity(FailureSubject subject, String model, String quantity, double value, String allowed) {
+        super(String.format(Locale.ROOT, "%s: %s is %.6g; allowed is %s", model, quantity, value, allowed), subject);
         this.model = model;
         this.quantity = quantity;
         this.value = value;

@@ -9,11 +9,24 @@ public abstract sealed class PenstockException extends RuntimeException
 
     private static final long serialVersionUID = 1L;
 
+    private final FailureSubject subject;
+
     PenstockException(String message) {
+        this(message, FailureSubject.MODEL);
+    }
+
+    PenstockException(String message, FailureSubject subject) {
         super(message);
+        this.subject = subject;
     }
 
     PenstockException(String message, Throwable cause) {
         super(message, cause);
+        this.subject = FailureSubject.MODEL;
+    }
+
+    /** @return what could not be solved */
+    public FailureSubject subject() {
+        return subject;
     }
 }

@@ -205,7 +205,8 @@ public final class InputTable {
                 true,
                 file.source(pathOf(key)),
                 Optional.empty(),
-                "")));
+                "",
+                List.of())));
         return value;
     }
 
@@ -221,7 +222,8 @@ public final class InputTable {
                 false,
                 "default: " + usual.map(Usual::basis).orElse(input.basis()),
                 usual.flatMap(u -> u.spread().or(() -> scatter(input, number))),
-                usual.map(Usual::source).orElse(""));
+                usual.map(Usual::source).orElse(""),
+                usual.map(Usual::follows).orElse(List.of()));
     }
 
     private static Optional<Spread> scatter(Input<?> input, OptionalDouble number) {

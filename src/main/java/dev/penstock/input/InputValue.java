@@ -2,6 +2,7 @@ package dev.penstock.input;
 
 import dev.penstock.provenance.Spread;
 import dev.penstock.quantities.Units;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -17,6 +18,7 @@ import java.util.OptionalDouble;
  * @param source the file's own source, or what the default rests on
  * @param spread how sure it is; empty for what counts as exact or is not known before the calculation
  * @param spreadSource where the spread comes from; empty without one
+ * @param follows dotted keys of the inputs that a default is made from; empty for what is given and for constants
  */
 public record InputValue(
         Input<?> input,
@@ -27,7 +29,12 @@ public record InputValue(
         boolean given,
         String source,
         Optional<Spread> spread,
-        String spreadSource) {
+        String spreadSource,
+        List<String> follows) {
+
+    public InputValue {
+        follows = List.copyOf(follows);
+    }
 
     /** What stands for a value that the calculation finds. */
     public static final String COMPUTED = "computed";
@@ -107,6 +114,6 @@ public record InputValue(
      * @return the same value with that spread
      */
     public InputValue known(Spread sure, String from) {
-        return new InputValue(input, key, value, unit, number, given, source, Optional.of(sure), from);
+        return new InputValue(input, key, value, unit, number, given, source, Optional.of(sure), from, follows);
     }
 }

@@ -1,6 +1,7 @@
 package dev.penstock.input;
 
 import dev.penstock.provenance.Spread;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -11,9 +12,14 @@ import java.util.Optional;
  * @param spread how sure it is; empty for what an engineer chooses or counts
  * @param reason why, as part of a sentence; may be empty
  * @param source key into docs/sources.md, {@link #COMMON}, or empty for a mere choice
+ * @param follows dotted keys of the inputs that it is made from; empty for a constant
  * @param <T> type of the value
  */
-public record Usual<T>(T value, Optional<Spread> spread, String reason, String source) {
+public record Usual<T>(T value, Optional<Spread> spread, String reason, String source, List<String> follows) {
+
+    public Usual {
+        follows = List.copyOf(follows);
+    }
 
     /** What a default rests on when no publication is cited. */
     public static final String COMMON = "common practice, no source";
@@ -26,7 +32,7 @@ public record Usual<T>(T value, Optional<Spread> spread, String reason, String s
      * @return a default that counts as exact
      */
     public static <T> Usual<T> of(T value, String reason, String source) {
-        return new Usual<>(value, Optional.empty(), reason, source);
+        return new Usual<>(value, Optional.empty(), reason, source, List.of());
     }
 
     /**
@@ -46,7 +52,7 @@ public record Usual<T>(T value, Optional<Spread> spread, String reason, String s
      */
     public static Usual<Double> of(Spread spread, String reason, String source) {
         boolean exact = spread.low() == spread.high();
-        return new Usual<>(spread.mode(), exact ? Optional.empty() : Optional.of(spread), reason, source);
+        return new Usual<>(spread.mode(), exact ? Optional.empty() : Optional.of(spread), reason, source, List.of());
     }
 
     /**
@@ -65,7 +71,15 @@ public record Usual<T>(T value, Optional<Spread> spread, String reason, String s
      * @return the same for that reason
      */
     public Usual<T> because(String why) {
-        return new Usual<>(value, spread, why, source);
+        return new Usual<>(value, spread, why, source, follows);
+    }
+
+    /**
+     * @param keys dotted keys of the inputs that the value is made from
+     * @return the same, made from those
+     */
+    public Usual<T> following(String... keys) {
+        return new Usual<>(value, spread, reason, source, List.of(keys));
     }
 
     /** @return reason and source */

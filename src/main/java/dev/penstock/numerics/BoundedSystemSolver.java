@@ -1,5 +1,6 @@
 package dev.penstock.numerics;
 
+import dev.penstock.errors.FailureSubject;
 import dev.penstock.errors.NotConverged;
 import dev.penstock.errors.PenstockException;
 import java.util.ArrayList;
@@ -86,6 +87,7 @@ public final class BoundedSystemSolver {
         }
     }
 
+    private final FailureSubject subject;
     private final String what;
     private final int maxIterations;
     private RealMatrix jacobian;
@@ -95,6 +97,16 @@ public final class BoundedSystemSolver {
      * @param maxIterations most steps, accepted or not
      */
     public BoundedSystemSolver(String what, int maxIterations) {
+        this(FailureSubject.MODEL, what, maxIterations);
+    }
+
+    /**
+     * @param subject what a failure is about
+     * @param what what is being solved, for messages
+     * @param maxIterations most steps, accepted or not
+     */
+    public BoundedSystemSolver(FailureSubject subject, String what, int maxIterations) {
+        this.subject = subject;
         this.what = what;
         this.maxIterations = maxIterations;
     }
@@ -352,7 +364,7 @@ public final class BoundedSystemSolver {
             for (int i = 1; i < residuals.length; i++) {
                 index = Math.abs(residuals[i]) > Math.abs(residuals[index]) ? i : index;
             }
-            return new NotConverged(what + ", " + names.get(index), iterations, worst(residuals), detail);
+            return new NotConverged(subject, what + ", " + names.get(index), iterations, worst(residuals), detail);
         }
 
         private String boundsTouched() {

@@ -36,14 +36,24 @@ public record Origin(ModelCard model, List<String> inputs) {
      * @return the origin of a value from outside the calculation
      */
     public static Origin given(String what, String source) {
+        return given(what, source, List.of());
+    }
+
+    /**
+     * @param what what kind of origin, for example "default of the concept"
+     * @param source who says so: a source key, a file, the words of the concept
+     * @param follows paths of the values that a default was made from; empty for a value that stands alone
+     * @return the origin of a value from outside the calculation
+     */
+    public static Origin given(String what, String source, List<String> follows) {
         return new Origin(
                 new ModelCard(
                         "given." + Trail.slug(what),
                         what,
-                        "taken as it stands",
+                        follows.isEmpty() ? "taken as it stands" : "follows other inputs",
                         "as its origin says",
                         "as its origin says",
                         List.of(source)),
-                List.of());
+                follows);
     }
 }

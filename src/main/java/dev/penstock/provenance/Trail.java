@@ -67,14 +67,24 @@ public final class Trail {
      * @return the value
      */
     public double given(String path, double value, String unit, String what, String source) {
-        ModelCard card = new ModelCard(
-                "given." + slug(what),
-                what,
-                "taken as it stands",
-                "as its origin says",
-                "as its origin says",
-                List.of(source));
-        return record(path, value, unit, card);
+        return given(path, value, unit, what, source, List.of());
+    }
+
+    /**
+     * Records a value that comes from outside, or a default that follows such values, and hands it back.
+     *
+     * @param path dotted path of the value
+     * @param value the value, SI
+     * @param unit SI unit as text
+     * @param what what kind of origin, for example "default of the concept"
+     * @param source who says so: a source key, a file, the words of the concept
+     * @param follows paths of the values that it was made from; empty for one that stands alone
+     * @return the value
+     */
+    public double given(
+            String path, double value, String unit, String what, String source, List<String> follows) {
+        record(path, value, unit, Origin.given(what, source, follows));
+        return value;
     }
 
     /** @param entry a value that a calculation wrote down */

@@ -15,6 +15,7 @@ import dev.penstock.cooling.march.JacketRun;
 import dev.penstock.cooling.march.WallSizing;
 import dev.penstock.cooling.wall.WallLibrary;
 import dev.penstock.cooling.wall.WallMaterial;
+import dev.penstock.errors.FailureSubject;
 import dev.penstock.errors.NotConverged;
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.errors.Warning;
@@ -185,23 +186,26 @@ public final class JacketSolver {
         switch (run.outcome) {
             case PRESSURE_EXHAUSTED ->
                 throw new OutsideValidity(
+                        FailureSubject.JACKET,
                         place,
                         "inlet pressure (Pa)",
                         inlet,
                         "more than the pressure drop up to there; make channels larger or raise the pressure");
             case CHOKED ->
                 throw new OutsideValidity(
+                        FailureSubject.JACKET,
                         place,
                         "coolant flow (kg/s)",
                         run.question.massFlow(),
                         "below the flow at which the channel chokes");
             case NO_STATE ->
                 throw new OutsideValidity(
+                        FailureSubject.JACKET,
                         place + ", coolant leaves the range of its fluid model (" + run.reason + ")",
                         "inlet pressure (Pa)",
                         inlet,
                         "inside the fluid's range all the way");
-            default -> throw new NotConverged(place, 1, Double.POSITIVE_INFINITY, "flux and state do not settle");
+            default -> throw new NotConverged(FailureSubject.JACKET, place, 1, Double.POSITIVE_INFINITY, "flux and state do not settle");
         }
     }
 

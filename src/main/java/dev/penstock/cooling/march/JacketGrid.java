@@ -129,6 +129,7 @@ public final class JacketGrid {
             }
         }
         throw new dev.penstock.errors.OutsideValidity(
+                dev.penstock.errors.FailureSubject.JACKET,
                 "cooling jacket", "radius of the jacket's end (m)", endRadius, "at or beyond the throat");
     }
 

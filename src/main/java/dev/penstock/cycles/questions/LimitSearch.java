@@ -12,7 +12,6 @@ import dev.penstock.cycles.solving.Balancer;
 import dev.penstock.cycles.solving.PressureContinuation;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.LimitReached;
-import dev.penstock.errors.NotConverged;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.provenance.LimitKind;
@@ -261,11 +260,11 @@ public final class LimitSearch {
         if (e instanceof LimitReached reached) {
             return reached.limit();
         }
-        boolean equations = e instanceof NotConverged open && open.what().contains(" balance, ");
-        if (equations) {
-            return POWER;
-        }
-        return e.getMessage().contains("cooling jacket") ? "cooling" : "range of a model";
+        return switch (e.subject()) {
+            case BALANCE -> POWER;
+            case JACKET -> "cooling";
+            case MODEL -> "range of a model";
+        };
     }
 
     private Balancer.Solved solve(Concept there, double pressure) {

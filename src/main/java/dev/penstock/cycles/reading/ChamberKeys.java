@@ -22,6 +22,7 @@ import java.util.function.Supplier;
 /** Reads what a concept says about its thrust chamber. */
 final class ChamberKeys {
 
+    private static final String PRESSURE = "engine." + ConceptInputs.CHAMBER_PRESSURE.key();
     private static final double VACUUM_COEFFICIENT = 1.75;
     private static final double SEA_LEVEL_COEFFICIENT = 1.5;
 
@@ -41,8 +42,9 @@ final class ChamberKeys {
                         thrust.filter(t -> pressure > 0)
                                 .map(t -> ContractionRatio.usual(throatDiameter(t, pressure)))
                                 .orElse(2.5),
-                        "usual for a throat of this size",
-                        "humble-1995"));
+                                "usual for a throat of this size",
+                                "humble-1995")
+                        .following(sizeOf(thrust)));
         double length = keys.read(
                 ChamberInputs.CHARACTERISTIC_LENGTH,
                 Usual.of(usualCharacteristicLength, "usual for the pair", "nasa-sp-125"));
@@ -58,6 +60,14 @@ final class ChamberKeys {
                 nozzle.get(),
                 expansion,
                 efficiencies.get());
+    }
+
+    /** Inputs that the throat's diameter is taken from. */
+    private static String[] sizeOf(Optional<ThrustTarget> thrust) {
+        return thrust.map(t -> t.kind() == ThrustTarget.Kind.THROAT_DIAMETER
+                        ? new String[] {"engine." + t.kind().key()}
+                        : new String[] {"engine." + t.kind().key(), PRESSURE})
+                .orElse(new String[0]);
     }
 
     /** Near enough to tell a large engine from a small one (m). */

@@ -31,6 +31,7 @@ final class TurbineKeys {
                 TurbineInputs.INLET_TEMPERATURE_LIMIT,
                 temperatureLimit.isPresent()
                         ? Usual.of(temperatureLimit.getAsDouble(), "limits.turbine_temperature", "")
+                                .following("limits.turbine_temperature")
                         : TurbineInputs.inletTemperature(oxygenRich));
         double nozzle = keys.read(TurbineInputs.NOZZLE_COEFFICIENT);
         double blade = keys.read(TurbineInputs.BLADE_COEFFICIENT);

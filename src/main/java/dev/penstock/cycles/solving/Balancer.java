@@ -12,6 +12,7 @@ import dev.penstock.cycles.sheet.Flowsheet;
 import dev.penstock.cycles.sheet.Models;
 import dev.penstock.cycles.sheet.Residual;
 import dev.penstock.cycles.sheet.Values;
+import dev.penstock.errors.FailureSubject;
 import dev.penstock.errors.NotConverged;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.numerics.BoundedSystemSolver;
@@ -72,7 +73,8 @@ public final class Balancer {
                 Cycle.of(concept.cycle()).unknowns(new FirstGuess(balanceModels, assumed.chamberFlow()));
         List<Double> values = starts(unknowns, near);
         List<String> unknownNames = unknowns.stream().map(Unknown::name).toList();
-        BoundedSystemSolver solver = new BoundedSystemSolver(concept.cycle().title() + " balance", MOST_STEPS);
+        BoundedSystemSolver solver = new BoundedSystemSolver(
+                FailureSubject.BALANCE, concept.cycle().title() + " balance", MOST_STEPS);
         FixedPoint mixer = new FixedPoint(3, surroundings.scales(assumed));
         int steps = 0;
         double distance = Double.POSITIVE_INFINITY;

@@ -97,9 +97,10 @@ public final class BalanceTrail {
                 "10th CGPM, 1954");
         for (InputValue input : balance.concept().document().inputs()) {
             String what = input.given() ? "stated by the concept" : "default of the concept";
+            List<String> follows = inputs.of(input.follows().toArray(String[]::new));
             input.number()
-                    .ifPresent(
-                            value -> trail.given("concept." + input.key(), value, input.unit(), what, input.source()));
+                    .ifPresent(value -> trail.given(
+                            "concept." + input.key(), value, input.unit(), what, input.source(), follows));
         }
         for (Propellant propellant :
                 List.of(balance.concept().oxidizer(), balance.concept().fuel())) {
