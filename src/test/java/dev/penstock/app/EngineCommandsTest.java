@@ -294,6 +294,18 @@ class EngineCommandsTest {
         assertThat(text).contains("pumps.fuel-pump.efficiency = ", "holds for", "uncertainty", "source gulich-2014");
     }
 
+    /** One shaft carries both pumps: the fuel pump turns as slowly as the oxidizer pump's suction asks for. */
+    @Test
+    void explainNamesTheBoundThatSetsASharedShaft() {
+        JsonNode balance = Run.of("balance", "heron", "--json").json();
+        assertThat(balance.toString()).contains("\"speed_set_by\":\"suction of the oxidizer pump\"");
+        String speed = Run.of("explain", "heron", "pumps.fuel-pump.speed_rad_s", "--depth", "1")
+                .out();
+        assertThat(speed)
+                .contains("pumps.oxidizer-pump.suction_head_available_m", "concept.pumps.oxidizer.suction_margin")
+                .doesNotContain("pumps.fuel-pump.suction_head_available_m", "concept.pumps.fuel.suction_margin");
+    }
+
     @Test
     void explainSuggestsTheNearestPath() {
         Run run = Run.of("explain", "heron", "engine.isp_vacum_s");

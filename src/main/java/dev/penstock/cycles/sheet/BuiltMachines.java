@@ -2,6 +2,7 @@ package dev.penstock.cycles.sheet;
 
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.concept.TurbinePlace;
+import dev.penstock.cycles.origin.PumpKey;
 import dev.penstock.errors.LimitReached;
 import dev.penstock.errors.PropertyFailure;
 import dev.penstock.numerics.RootFinder;
@@ -33,10 +34,10 @@ public final class BuiltMachines {
     public BuiltMachines(EngineBalance balance) {
         for (Side side : Side.values()) {
             balance.pumps().stream()
-                    .filter(p -> p.name().equals(side.key() + " pump"))
+                    .filter(p -> p.name().equals(PumpKey.main(side).label()))
                     .forEach(p -> pumps.put(side, new PumpMap(p)));
             balance.pumps().stream()
-                    .filter(p -> p.name().equals(side.key() + " boost pump"))
+                    .filter(p -> p.name().equals(new PumpKey(side, PumpKey.Role.BOOST).label()))
                     .forEach(p -> boosts.put(side, p));
         }
         for (TurbinePlace place : TurbinePlace.values()) {

@@ -1,0 +1,142 @@
+package dev.penstock;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.sun.source.tree.BinaryTree;
+import com.sun.source.tree.CompilationUnitTree;
+import com.sun.source.tree.ExpressionTree;
+import com.sun.source.tree.LiteralTree;
+import com.sun.source.tree.MemberSelectTree;
+import com.sun.source.tree.MethodInvocationTree;
+import com.sun.source.util.JavacTask;
+import com.sun.source.util.TreeScanner;
+import java.io.IOException;
+import java.io.Writer;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import javax.tools.JavaCompiler;
+import javax.tools.StandardJavaFileManager;
+import javax.tools.ToolProvider;
+import org.junit.jupiter.api.Test;
+
+/**
+ * What is calculated does not depend on a message, a label or a name: no text in code is looked for in another text, outside
+ * of what reads files. Packages that only show results or talk to people ({@code app}, {@code reports}) are left out; texts
+ * held in constants are not seen.
+ */
+class ControlFlowOnTextTest {
+
+    private static final Path MAIN = Path.of("src/main/java/dev/penstock").toAbsolutePath();
+
+    private static final Set<String> ASKING =
+            Set.of("contains", "startsWith", "endsWith", "equals", "equalsIgnoreCase", "matches", "indexOf");
+
+    /** They turn files, words of a command or another process's lines into values; text is what they work on. */
+    private static final Set<String> READERS = Set.of(
+            "input/",
+            "cycles/reading/",
+            "vehicle/reading/",
+            "fluids/FluidModelReader.java",
+            "fluids/PropellantTraitsReader.java",
+            "combustion/species/SpeciesFile.java",
+            "combustion/species/SpeciesLibrary.java",
+            "cooling/wall/WallLibrary.java",
+            "fluids/coolprop/CoolPropWorkerProcess.java",
+            "study/Axis.java",
+            "study/PropellantPair.java");
+
+    /** File, and why it may ask texts. */
+    private static final Map<String, String> ALLOWED = Map.ofEntries(
+            Map.entry("chamber/flow/Recombination.java", "species by their formula"),
+            Map.entry("combustion/equilibrium/EquilibriumSolver.java", "species by their formula"),
+            Map.entry("combustion/equilibrium/GasSnapshot.java", "species by their formula"),
+            Map.entry("combustion/equilibrium/HydrazineDecomposition.java", "species by their formula"),
+            Map.entry("combustion/equilibrium/StartingMixture.java", "symbols of elements are what a formula is made of"),
+            Map.entry("cycles/questions/LimitSearch.java", "writes pressures in bar"),
+            Map.entry("cycles/sheet/EngineBalance.java", "finds a tank by the id of its component"),
+            Map.entry("fluids/FluidLibrary.java", "what the name of a fluid's file may be made of"),
+            Map.entry("provenance/CheckFigures.java", "shortens a path for people"),
+            Map.entry("quantities/Units.java", "reads units"),
+            Map.entry("study/VehicleTrail.java", "endings of the declared keys of figures"),
+            Map.entry("vehicle/SizingTrail.java", "terms of the velocity budget have no keys yet"),
+            Map.entry("vehicle/StageTrail.java", "rows of the mass list have no keys yet"));
+
+    @Test
+    void nothingCalculatedDependsOnText() throws IOException {
+        Map<String, Set<String>> found = new TreeMap<>(questions(MAIN));
+        found.keySet()
+                .removeIf(file -> file.startsWith("app/")
+                        || file.startsWith("reports/")
+                        || READERS.stream().anyMatch(file::startsWith));
+        assertThat(found.keySet())
+                .as("files that ask texts and are allowed to; those not here any more go from the list: %s", found)
+                .isEqualTo(ALLOWED.keySet());
+    }
+
+    /** A question would be found, the other way round and in pieces too. */
+    @Test
+    void theScanSeesQuestions() throws IOException {
+        Path sample = Files.createTempDirectory("questions");
+        Files.writeString(sample.resolve("Sample.java"), """
+                class Sample { boolean f(String a) {
+                return a.contains("one") || "two".equals(a) || a.equals(a + "three") || a.equals(a) || a.isEmpty(); } }
+                """);
+        assertThat(questions(sample).get("Sample.java"))
+                .containsExactlyInAnyOrder("a.contains(\"one\")", "\"two\".equals(a)", "a.equals(a + \"three\")");
+    }
+
+    private static Map<String, Set<String>> questions(Path folder) throws IOException {
+        List<Path> files;
+        try (Stream<Path> walk = Files.walk(folder)) {
+            files = walk.filter(path -> path.toString().endsWith(".java")).toList();
+        }
+        Map<String, Set<String>> questions = new TreeMap<>();
+        JavaCompiler compiler = ToolProvider.getSystemJavaCompiler();
+        try (StandardJavaFileManager manager = compiler.getStandardFileManager(null, null, null)) {
+            JavacTask task = (JavacTask) compiler.getTask(
+                    Writer.nullWriter(),
+                    manager,
+                    null,
+                    List.of("-proc:none"),
+                    null,
+                    manager.getJavaFileObjectsFromPaths(files));
+            for (CompilationUnitTree unit : task.parse()) {
+                String file = folder.relativize(Path.of(unit.getSourceFile().toUri()))
+                        .toString()
+                        .replace('\\', '/');
+                new TreeScanner<Void, Void>() {
+                    @Override
+                    public Void visitMethodInvocation(MethodInvocationTree call, Void nothing) {
+                        if (asks(call)) {
+                            questions.computeIfAbsent(file, f -> new TreeSet<>()).add(call.toString());
+                        }
+                        return super.visitMethodInvocation(call, nothing);
+                    }
+                }.scan(unit, null);
+            }
+        }
+        return questions;
+    }
+
+    private static boolean asks(MethodInvocationTree call) {
+        return call.getMethodSelect() instanceof MemberSelectTree method
+                && ASKING.contains(method.getIdentifier().toString())
+                && (text(method.getExpression()) || call.getArguments().stream().anyMatch(a -> text(a)));
+    }
+
+    /** A text in code, or one put together with such. Empty ones ask nothing, single marks are no words. */
+    private static boolean text(ExpressionTree expression) {
+        if (expression instanceof BinaryTree sum) {
+            return text(sum.getLeftOperand()) || text(sum.getRightOperand());
+        }
+        return expression instanceof LiteralTree literal
+                && literal.getValue() instanceof String value
+                && value.chars().anyMatch(Character::isLetter);
+    }
+}
