@@ -76,16 +76,26 @@ final class TrailPerturbation {
         this.study = EngineStudy.open(home);
     }
 
+    /** Moves every input. */
     Result of(Concept concept) {
+        return of(concept, 1, 0);
+    }
+
+    /** Moves one in {@code every} numeric inputs, from the one numbered {@code first} on. */
+    Result of(Concept concept, int every, int first) {
         Run still = run(concept);
         Trail trail = still.trail();
         ancestors.clear();
         List<Missing> missing = new ArrayList<>();
         Map<String, String> unmoved = new TreeMap<>();
         int pairs = 0;
+        int number = 0;
         for (InputValue input : concept.document().inputs()) {
             String path = "concept." + input.key();
             if (!trail.has(path) || trail.entry(path).orElseThrow().value() == 0) {
+                continue;
+            }
+            if (number++ % every != first % every) {
                 continue;
             }
             List<String> reasons = new ArrayList<>();
