@@ -57,7 +57,8 @@ class ControlFlowOnTextTest {
             Map.entry("combustion/equilibrium/EquilibriumSolver.java", "species by their formula"),
             Map.entry("combustion/equilibrium/GasSnapshot.java", "species by their formula"),
             Map.entry("combustion/equilibrium/HydrazineDecomposition.java", "species by their formula"),
-            Map.entry("combustion/equilibrium/StartingMixture.java", "symbols of elements are what a formula is made of"),
+            Map.entry(
+                    "combustion/equilibrium/StartingMixture.java", "symbols of elements are what a formula is made of"),
             Map.entry("cycles/questions/LimitSearch.java", "writes pressures in bar"),
             Map.entry("cycles/sheet/EngineBalance.java", "finds a tank by the id of its component"),
             Map.entry("fluids/FluidLibrary.java", "what the name of a fluid's file may be made of"),
@@ -83,7 +84,9 @@ class ControlFlowOnTextTest {
     @Test
     void theScanSeesQuestions() throws IOException {
         Path sample = Files.createTempDirectory("questions");
-        Files.writeString(sample.resolve("Sample.java"), """
+        Files.writeString(
+                sample.resolve("Sample.java"),
+                """
                 class Sample { boolean f(String a) {
                 return a.contains("one") || "two".equals(a) || a.equals(a + "three") || a.equals(a) || a.isEmpty(); } }
                 """);
@@ -114,7 +117,9 @@ class ControlFlowOnTextTest {
                     @Override
                     public Void visitMethodInvocation(MethodInvocationTree call, Void nothing) {
                         if (asks(call)) {
-                            questions.computeIfAbsent(file, f -> new TreeSet<>()).add(call.toString());
+                            questions
+                                    .computeIfAbsent(file, f -> new TreeSet<>())
+                                    .add(call.toString());
                         }
                         return super.visitMethodInvocation(call, nothing);
                     }

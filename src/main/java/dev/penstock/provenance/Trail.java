@@ -81,8 +81,7 @@ public final class Trail {
      * @param follows paths of the values that it was made from; empty for one that stands alone
      * @return the value
      */
-    public double given(
-            String path, double value, String unit, String what, String source, List<String> follows) {
+    public double given(String path, double value, String unit, String what, String source, List<String> follows) {
         record(path, value, unit, Origin.given(what, source, follows));
         return value;
     }

@@ -205,7 +205,9 @@ public final class JacketSolver {
                         "inlet pressure (Pa)",
                         inlet,
                         "inside the fluid's range all the way");
-            default -> throw new NotConverged(FailureSubject.JACKET, place, 1, Double.POSITIVE_INFINITY, "flux and state do not settle");
+            default ->
+                throw new NotConverged(
+                        FailureSubject.JACKET, place, 1, Double.POSITIVE_INFINITY, "flux and state do not settle");
         }
     }
 

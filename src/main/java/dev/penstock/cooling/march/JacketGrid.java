@@ -130,7 +130,10 @@ public final class JacketGrid {
         }
         throw new dev.penstock.errors.OutsideValidity(
                 dev.penstock.errors.FailureSubject.JACKET,
-                "cooling jacket", "radius of the jacket's end (m)", endRadius, "at or beyond the throat");
+                "cooling jacket",
+                "radius of the jacket's end (m)",
+                endRadius,
+                "at or beyond the throat");
     }
 
     private static int segmentOf(double[] measure, int from, double value) {

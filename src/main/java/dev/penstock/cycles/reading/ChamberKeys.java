@@ -39,9 +39,9 @@ final class ChamberKeys {
         double contraction = keys.read(
                 ChamberInputs.CONTRACTION_RATIO,
                 Usual.of(
-                        thrust.filter(t -> pressure > 0)
-                                .map(t -> ContractionRatio.usual(throatDiameter(t, pressure)))
-                                .orElse(2.5),
+                                thrust.filter(t -> pressure > 0)
+                                        .map(t -> ContractionRatio.usual(throatDiameter(t, pressure)))
+                                        .orElse(2.5),
                                 "usual for a throat of this size",
                                 "humble-1995")
                         .following(sizeOf(thrust)));

@@ -185,7 +185,8 @@ final class CoolingKeys {
         OptionalDouble wall = keys.number(JacketInputs.WALL_TEMPERATURE_LIMIT);
         OptionalDouble coolantWall = keys.number(JacketInputs.COOLANT_WALL_TEMPERATURE_LIMIT);
         double drop = keys.read(
-                JacketInputs.PRESSURE_DROP_LIMIT, Usual.of(usualDrop, JacketInputs.PRESSURE_DROP_REASON, Usual.COMMON)
+                JacketInputs.PRESSURE_DROP_LIMIT,
+                Usual.of(usualDrop, JacketInputs.PRESSURE_DROP_REASON, Usual.COMMON)
                         .following("engine." + ConceptInputs.CHAMBER_PRESSURE.key()));
         double life = keys.read(JacketInputs.LIFE_LIMIT);
         return () -> new JacketLimits(wall, coolantWall, drop, life);

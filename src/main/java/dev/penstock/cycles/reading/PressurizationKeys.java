@@ -33,8 +33,9 @@ final class PressurizationKeys {
         double ullage = keys.read(
                 PressurizationInputs.INITIAL_ULLAGE,
                 blowdown ? Usual.common(0.33).because("pressure falls to a third or more") : Usual.common(0.05));
-        double fuelUllage =
-                keys.read(PressurizationInputs.FUEL_INITIAL_ULLAGE, Usual.of(ullage, "as in the oxidizer tank", "")
+        double fuelUllage = keys.read(
+                PressurizationInputs.FUEL_INITIAL_ULLAGE,
+                Usual.of(ullage, "as in the oxidizer tank", "")
                         .following(keys.pathOf(PressurizationInputs.INITIAL_ULLAGE.key())));
         UllageGas.Law law = blowdown
                 ? keys.read(PressurizationInputs.EXPANSION)

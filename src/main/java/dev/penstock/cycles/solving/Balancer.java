@@ -73,8 +73,8 @@ public final class Balancer {
                 Cycle.of(concept.cycle()).unknowns(new FirstGuess(balanceModels, assumed.chamberFlow()));
         List<Double> values = starts(unknowns, near);
         List<String> unknownNames = unknowns.stream().map(Unknown::name).toList();
-        BoundedSystemSolver solver = new BoundedSystemSolver(
-                FailureSubject.BALANCE, concept.cycle().title() + " balance", MOST_STEPS);
+        BoundedSystemSolver solver =
+                new BoundedSystemSolver(FailureSubject.BALANCE, concept.cycle().title() + " balance", MOST_STEPS);
         FixedPoint mixer = new FixedPoint(3, surroundings.scales(assumed));
         int steps = 0;
         double distance = Double.POSITIVE_INFINITY;

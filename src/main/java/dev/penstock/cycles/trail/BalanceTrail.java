@@ -99,8 +99,8 @@ public final class BalanceTrail {
             String what = input.given() ? "stated by the concept" : "default of the concept";
             List<String> follows = inputs.of(input.follows().toArray(String[]::new));
             input.number()
-                    .ifPresent(value -> trail.given(
-                            "concept." + input.key(), value, input.unit(), what, input.source(), follows));
+                    .ifPresent(value ->
+                            trail.given("concept." + input.key(), value, input.unit(), what, input.source(), follows));
         }
         for (Propellant propellant :
                 List.of(balance.concept().oxidizer(), balance.concept().fuel())) {
