@@ -27,7 +27,11 @@ class BalancePropertiesTest {
     /** Impulse hardly depends on pressure; flow at fixed thrust follows impulse. */
     @ParameterizedTest
     @CsvSource({
-        "gas-generator, 3.1", "gas-generator, 9.7", "staged-oxygen-rich, 12.3", "tap-off, 6.4", "electric-pump, 4.9",
+        "gas-generator, 3.1",
+        "gas-generator, 9.7",
+        "staged-oxygen-rich, 12.3",
+        "tap-off, 6.4",
+        "electric-pump, 4.9",
         "pressure-fed, 0.8"
     })
     void aSmallStepInChamberPressureIsASmallChange(String cycle, double megapascal) {

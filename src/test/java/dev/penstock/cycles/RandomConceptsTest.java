@@ -50,9 +50,7 @@ class RandomConceptsTest {
             if (!draw.cycle().traits().livesOnJacketHeat()) {
                 draw.values().put("cooling.coolant", "none");
             }
-            assertThat(Verdict.on(draw).kind())
-                    .as("%s", draw.values())
-                    .isIn(Verdict.Kind.CLOSED, Verdict.Kind.REFUSED);
+            assertThat(Verdict.on(draw).kind()).as("%s", draw.values()).isIn(Verdict.Kind.CLOSED, Verdict.Kind.REFUSED);
         }
     }
 

@@ -51,7 +51,8 @@ record Verdict(Kind kind, String reason) {
         double worst = balance.audit().worst();
         return worst < AUDIT_LIMIT
                 ? new Verdict(Kind.CLOSED, "")
-                : new Verdict(Kind.AUDIT, "audit " + worst + " of " + draw.cycle().id());
+                : new Verdict(
+                        Kind.AUDIT, "audit " + worst + " of " + draw.cycle().id());
     }
 
     /** The sentence without what differs from one concept to the next: fluids, numbers, the values named in quotes. */
