@@ -55,9 +55,13 @@ class SweepTest {
 
     @Test
     void cancellingKeepsWhatIsDone() {
-        AtomicInteger asked = new AtomicInteger();
+        AtomicInteger ended = new AtomicInteger();
         Sweep.Result result = sweep.run(
-                CONCEPT, Map.of(), List.of(PRESSURE, RATIO), Progress.NONE, () -> asked.incrementAndGet() > 2);
+                CONCEPT,
+                Map.of(),
+                List.of(PRESSURE, RATIO),
+                (done, of, what) -> ended.set(done),
+                () -> ended.get() >= 2);
         assertThat(result.complete()).isFalse();
         assertThat(result.points()).hasSize(2).allMatch(p -> p.balance().isPresent());
     }
@@ -111,9 +115,9 @@ class SweepTest {
 
     @Test
     void cancellingOnTheWayKeepsThePointWithoutItsBand() {
-        AtomicInteger asked = new AtomicInteger();
-        Sweep.Result result =
-                sweep.run(CONCEPT, Map.of(), List.of(RATIO), 20, Progress.NONE, () -> asked.incrementAndGet() > 6);
+        AtomicInteger ended = new AtomicInteger();
+        Sweep.Result result = sweep.run(
+                CONCEPT, Map.of(), List.of(RATIO), 20, (done, of, what) -> ended.set(done), () -> ended.get() >= 6);
         assertThat(result.points()).isNotEmpty().allMatch(p -> p.balance().isPresent());
         assertThat(result.banded()).isFalse();
     }
