@@ -41,6 +41,14 @@ final class ServeCommand extends BaseCommand {
             defaultValue = "60")
     private int timeLimit;
 
+    @Option(
+            names = "--log",
+            paramLabel = "FILE",
+            description = "also write a line for every request, with status and time, and the traces of defects")
+    private Optional<Path> log = Optional.empty();
+
+    private Optional<ServerLog> written = Optional.empty();
+
     ServeCommand(Session session) {
         super(session);
     }
@@ -59,6 +67,7 @@ final class ServeCommand extends BaseCommand {
             reader.problem("--workspace", folder.toString(), "it must be a folder");
         }
         reader.finish();
+        written = log.map(file -> ServerLog.open(file, session.err()));
         try (Workbench workbench = Workbench.start(new Workbench.Settings(
                 session.home(),
                 session.fluids(),
@@ -66,7 +75,8 @@ final class ServeCommand extends BaseCommand {
                 new ConceptReports(session).software(),
                 port,
                 Duration.ofSeconds(timeLimit),
-                this::report))) {
+                this::report,
+                line -> written.ifPresent(file -> file.line(line))))) {
             answer(
                     () -> Map.of("address", workbench.address(), "workspace", folder.toString()),
                     () -> "open " + workbench.address() + System.lineSeparator() + "workspace " + folder
@@ -75,6 +85,8 @@ final class ServeCommand extends BaseCommand {
             new CountDownLatch(1).await();
         } catch (JavalinBindException e) {
             throw new InvalidInput("", "--port", Integer.toString(port), "it is in use; write another, or 0 for any");
+        } finally {
+            written.ifPresent(ServerLog::close);
         }
         return ExitCode.OK;
     }
@@ -83,5 +95,6 @@ final class ServeCommand extends BaseCommand {
         session.err().println("penstock: a request failed; this is a defect of Penstock");
         defect.printStackTrace(session.err());
         session.err().flush();
+        written.ifPresent(file -> file.defect(defect));
     }
 }

@@ -51,6 +51,7 @@ public final class Workbench implements AutoCloseable {
      * @param port port; 0 for any that is free
      * @param patience how long one request may take
      * @param defects told of failures that should not happen
+     * @param requests told of every request in one line: method, path, status and time
      */
     public record Settings(
             Path home,
@@ -59,7 +60,8 @@ public final class Workbench implements AutoCloseable {
             Software software,
             int port,
             Duration patience,
-            Consumer<Throwable> defects) {}
+            Consumer<Throwable> defects,
+            Consumer<String> requests) {}
 
     private Workbench(Settings settings) {
         EngineRuns runs = new EngineRuns(settings.home(), settings.fluids());
@@ -86,6 +88,9 @@ public final class Workbench implements AutoCloseable {
             vehicles.addTo(routes);
             routes.get("/shown/{id}", finished::show);
             FailureAnswers.addTo(config, settings.defects());
+            config.requestLogger.http((request, milliseconds) -> settings.requests()
+                    .accept(request.method() + " " + request.path() + " "
+                            + request.res().getStatus() + " " + Math.round(milliseconds) + " ms"));
         });
     }
 

@@ -28,6 +28,7 @@ final class Served implements AutoCloseable {
     final String base;
     final String cookie;
     final List<Throwable> defects = new CopyOnWriteArrayList<>();
+    final List<String> requests = new CopyOnWriteArrayList<>();
     private final HttpClient client = HttpClient.newHttpClient();
 
     Served(Path folder) throws IOException {
@@ -49,7 +50,8 @@ final class Served implements AutoCloseable {
                 Software.of(home, "test"),
                 0,
                 Duration.ofSeconds(120),
-                defects::add));
+                defects::add,
+                requests::add));
         base = workbench.address().replaceAll("/\\?.*", "");
         HttpResponse<String> entry = send(HttpRequest.newBuilder(URI.create(workbench.address())));
         cookie = entry.headers().firstValue("Set-Cookie").orElse("").split(";")[0];

@@ -49,6 +49,16 @@ class WorkbenchTest {
         return node.toString();
     }
 
+    @Test
+    void everyRequestIsToldInALineWithoutItsToken() {
+        served.get("/workbench.css");
+        assertThat(served.get("/script/nothing.js").statusCode()).isEqualTo(404);
+        assertThat(served.requests)
+                .anyMatch(line -> line.matches("GET /workbench.css 200 \\d+ ms"))
+                .anyMatch(line -> line.matches("GET /script/nothing.js 404 \\d+ ms"))
+                .noneMatch(line -> line.contains("token"));
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"/", "/together", "/explore", "/jacket", "/vehicle"})
     void everyPageIsServedWithAStrictPolicy(String path) {
