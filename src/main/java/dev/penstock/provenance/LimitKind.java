@@ -6,20 +6,31 @@ import java.util.Locale;
 /** What a limit bounds: a type of its own, declared by the package whose parts it is held against. */
 public interface LimitKind {
 
-    /** @return last part of the limit's name, for example "tip_speed" */
-    String key();
+    /**
+     * What is said of a kind of limit.
+     *
+     * @param key last part of the limit's name, for example "tip_speed"
+     * @param equation how the value is made from the figures of its part; empty if it is that figure itself
+     * @param figures keys of the part's figures that the value is made from
+     * @param inputs keys of the part's tables in the concept file that the value is made from besides
+     * @param bounds keys of the part's tables in the concept file that set the bound
+     */
+    record Terms(String key, String equation, List<String> figures, List<String> inputs, List<String> bounds) {
 
-    /** @return how the value is made from the figures of its part; empty if it is that figure itself */
-    String equation();
+        public Terms {
+            figures = List.copyOf(figures);
+            inputs = List.copyOf(inputs);
+            bounds = List.copyOf(bounds);
+        }
+    }
 
-    /** @return keys of the part's figures that the value is made from */
-    List<String> figures();
+    /** @return what is said of this kind */
+    Terms terms();
 
-    /** @return keys of the part's tables in the concept file that the value is made from besides */
-    List<String> inputs();
-
-    /** @return keys of the part's tables in the concept file that set the bound */
-    List<String> bounds();
+    /** @return last part of the limit's name, see {@link Terms} */
+    default String key() {
+        return terms().key();
+    }
 
     /**
      * @param owner name of the part
@@ -29,7 +40,7 @@ public interface LimitKind {
 
     /** @return how the value is made; for a figure that is published anyway, that it is shown again */
     default ModelCard card() {
-        if (equation().isEmpty()) {
+        if (terms().equation().isEmpty()) {
             return new ModelCard(
                     "cycles.same",
                     "The same value, shown in another place",
@@ -41,7 +52,7 @@ public interface LimitKind {
         return new ModelCard(
                 "cycles.limit-figure." + key().replace('_', '-').toLowerCase(Locale.ROOT),
                 "Figure held against a limit: " + key().replace('_', ' '),
-                equation(),
+                terms().equation(),
                 "where the figures of the part hold",
                 "that of the figures of the part",
                 List.of("definition"));

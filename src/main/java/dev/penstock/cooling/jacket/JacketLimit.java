@@ -128,43 +128,15 @@ public enum JacketLimit implements LimitKind {
             List.of(),
             List.of());
 
-    private final String key;
-    private final String equation;
-    private final List<String> figures;
-    private final List<String> inputs;
-    private final List<String> bounds;
+    private final Terms terms;
 
     JacketLimit(String key, String equation, List<String> figures, List<String> inputs, List<String> bounds) {
-        this.key = key;
-        this.equation = equation;
-        this.figures = figures;
-        this.inputs = inputs;
-        this.bounds = bounds;
+        this.terms = new Terms(key, equation, figures, inputs, bounds);
     }
 
     @Override
-    public String key() {
-        return key;
-    }
-
-    @Override
-    public String equation() {
-        return equation;
-    }
-
-    @Override
-    public List<String> figures() {
-        return figures;
-    }
-
-    @Override
-    public List<String> inputs() {
-        return inputs;
-    }
-
-    @Override
-    public List<String> bounds() {
-        return bounds;
+    public Terms terms() {
+        return terms;
     }
 
     @Override

@@ -9,43 +9,15 @@ public enum TankLimit implements LimitKind {
     /** Pressure in the tank. */
     PRESSURE("pressure", "", List.of("pressure_Pa"), List.of(), List.of("limits.tank_pressure"));
 
-    private final String key;
-    private final String equation;
-    private final List<String> figures;
-    private final List<String> inputs;
-    private final List<String> bounds;
+    private final Terms terms;
 
     TankLimit(String key, String equation, List<String> figures, List<String> inputs, List<String> bounds) {
-        this.key = key;
-        this.equation = equation;
-        this.figures = figures;
-        this.inputs = inputs;
-        this.bounds = bounds;
+        this.terms = new Terms(key, equation, figures, inputs, bounds);
     }
 
     @Override
-    public String key() {
-        return key;
-    }
-
-    @Override
-    public String equation() {
-        return equation;
-    }
-
-    @Override
-    public List<String> figures() {
-        return figures;
-    }
-
-    @Override
-    public List<String> inputs() {
-        return inputs;
-    }
-
-    @Override
-    public List<String> bounds() {
-        return bounds;
+    public Terms terms() {
+        return terms;
     }
 
     @Override

@@ -360,8 +360,11 @@ public final class BalanceTrail {
             LimitKind kind = limit.kind();
             Optional<PartPlace> place = balance.origins().place(limit.owner());
             trail.record(p + ".value", limit.value(), limit.unit(), Origin.of(kind.card(), madeFrom(limit, place)));
-            List<String> bounds = new ArrayList<>(inputs.of(kind.bounds().toArray(String[]::new)));
-            place.ifPresent(x -> x.tables().forEach(table -> bounds.addAll(inputs.in(table, kind.bounds()))));
+            List<String> bounds =
+                    new ArrayList<>(inputs.of(kind.terms().bounds().toArray(String[]::new)));
+            place.ifPresent(x -> x.tables()
+                    .forEach(
+                            table -> bounds.addAll(inputs.in(table, kind.terms().bounds()))));
             if (bounds.isEmpty()) {
                 trail.given(p + ".limit", limit.limit(), limit.unit(), "limit of the hardware", limit.source());
             } else {
@@ -374,12 +377,13 @@ public final class BalanceTrail {
     /** The figures of the part, those of its station where it has none of its own, and its inputs. */
     private List<String> madeFrom(LimitCheck limit, Optional<PartPlace> place) {
         List<String> from = new ArrayList<>();
-        for (String figure : limit.kind().figures()) {
+        for (String figure : limit.kind().terms().figures()) {
             String own = limit.kind().path(limit.owner()) + "." + figure;
             from.add(trail.has(own) ? own : at(place.orElseThrow().outlets().get(0)) + "." + figure);
         }
         place.ifPresent(x -> x.tables()
-                .forEach(table -> from.addAll(inputs.in(table, limit.kind().inputs()))));
+                .forEach(table ->
+                        from.addAll(inputs.in(table, limit.kind().terms().inputs()))));
         return from;
     }
 
