@@ -49,6 +49,8 @@ import picocli.CommandLine.Option;
         })
 public final class CommandLineProgram implements Runnable {
 
+    private static final String LOG_LEVEL = "org.slf4j.simpleLogger.defaultLogLevel";
+
     private final Session session;
 
     @Option(
@@ -73,9 +75,17 @@ public final class CommandLineProgram implements Runnable {
      * @param arguments command line
      */
     public static void main(String[] arguments) {
+        quietLibraries();
         PlainOutput out = new PlainOutput(new FileOutputStream(FileDescriptor.out));
         PlainOutput err = new PlainOutput(new FileOutputStream(FileDescriptor.err));
         System.exit(runChecked(HomeFolder.find(), out, err, System.console() != null, arguments));
+    }
+
+    /** Results and problems are printed by the commands themselves; libraries stay quiet unless somebody asks them. */
+    private static void quietLibraries() {
+        if (System.getProperty(LOG_LEVEL) == null) {
+            System.setProperty(LOG_LEVEL, "off");
+        }
     }
 
     /**
