@@ -33,6 +33,9 @@ final class SvgCanvas extends SVGGraphics2D {
     /** Batik breaks lines before the end of each tag. */
     private static final Pattern BREAK_IN_TAG = Pattern.compile("\\n\\s*(?=/?>)");
 
+    /** Batik declares it on every drawing; nothing here links. */
+    private static final String LINK_NAMESPACE = " xmlns:xlink=\"" + SVGConstants.XLINK_NAMESPACE_URI + '"';
+
     private final String id;
     private final Graphics2D ruler;
 
@@ -98,7 +101,7 @@ final class SvgCanvas extends SVGGraphics2D {
             throw new UncheckedIOException(e);
         }
         // A declaration and a document type stand before it, which have no place inside a page.
-        String svg = out.toString();
+        String svg = out.toString().replace(LINK_NAMESPACE, "");
         return BREAK_IN_TAG
                 .matcher(svg.substring(svg.indexOf("<svg")))
                 .replaceAll("")
