@@ -41,7 +41,7 @@ final class Answers {
                 balance.stations().stream().map(Answers::station).toList(),
                 balance.pumps().stream().map(Answers::pump).toList(),
                 balance.turbines().stream().map(Answers::turbine).toList(),
-                balance.cooling().map(Answers::jacket),
+                balance.cooling().stream().map(Answers::jacket).toList(),
                 balance.limits().stream().map(Answers::limit).toList(),
                 sentences(balance.warnings()),
                 balance.residualWorst());
@@ -88,6 +88,7 @@ final class Answers {
 
     private static Engine.Jacket jacket(JacketResult jacket) {
         return new Engine.Jacket(
+                jacket.circuit().name(),
                 jacket.heatLoad(),
                 jacket.pressureDrop(),
                 jacket.coolantTemperatureRise(),

@@ -1,7 +1,6 @@
 package dev.penstock;
 
 import java.util.List;
-import java.util.Optional;
 
 /**
  * A balanced engine. Flows, thrusts and specific impulses are those of the whole engine, turbine exhaust included; area ratio,
@@ -24,7 +23,7 @@ import java.util.Optional;
  * @param stations every numbered station
  * @param pumps pumps; none for pressure-fed cycles
  * @param turbines turbines
- * @param jacket cooling jacket, if the concept has one
+ * @param jackets cooling jackets from the injector to the nozzle exit; none if nothing cools
  * @param limits every limit held against its value
  * @param warnings what a reader must know, one sentence each
  * @param worstResidual largest relative residual of the closing equations and of the audit of mass and energy (-)
@@ -47,7 +46,7 @@ public record Engine(
         List<Station> stations,
         List<Pump> pumps,
         List<Turbine> turbines,
-        Optional<Jacket> jacket,
+        List<Jacket> jackets,
         List<Limit> limits,
         List<String> warnings,
         double worstResidual) {
@@ -128,6 +127,7 @@ public record Engine(
     /**
      * A cooling jacket.
      *
+     * @param name name of its circuit; "cooling" for the one that begins at the injector
      * @param heatLoad heat taken up by the coolant (W)
      * @param pressureDrop from inlet to outlet manifold (Pa)
      * @param temperatureRise of the coolant, from inlet to outlet manifold (K)
@@ -135,6 +135,7 @@ public record Engine(
      * @param peakHeatFlux largest heat flux into the wall (W/m²)
      */
     public record Jacket(
+            String name,
             double heatLoad,
             double pressureDrop,
             double temperatureRise,
@@ -146,6 +147,7 @@ public record Engine(
         stations = List.copyOf(stations);
         pumps = List.copyOf(pumps);
         turbines = List.copyOf(turbines);
+        jackets = List.copyOf(jackets);
         limits = List.copyOf(limits);
         warnings = List.copyOf(warnings);
     }

@@ -50,7 +50,7 @@ class PenstockTest {
         assertThat(built.withinLimits()).isTrue();
         assertThat(built.pumps()).hasSize(2);
         assertThat(built.turbines()).hasSize(1);
-        assertThat(built.jacket()).isPresent();
+        assertThat(built.jackets()).hasSize(1);
     }
 
     @Test

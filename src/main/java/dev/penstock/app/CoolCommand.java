@@ -45,6 +45,13 @@ final class CoolCommand extends BaseCommand {
             description = "jackets to try at most; default ${DEFAULT-VALUE}")
     private String evaluations;
 
+    @Option(
+            names = "--circuit",
+            paramLabel = "NAME",
+            defaultValue = "cooling",
+            description = "which of several cooling circuits; default the one that begins at the injector")
+    private String circuit;
+
     @Option(names = "--map", description = "also map what can be cooled")
     private boolean map;
 
@@ -98,13 +105,13 @@ final class CoolCommand extends BaseCommand {
 
     private JacketSearch.Outcome search(CoolingRuns cooling, EngineBalance balance, int most) {
         try (ConsoleProgress progress = ConsoleProgress.of(session, "searching", most, false)) {
-            return cooling.search(balance, most, told(progress, "jackets"));
+            return cooling.search(balance, circuit, most, told(progress, "jackets"));
         }
     }
 
     private FeasibilityMap mapped(CoolingRuns cooling, EngineBalance balance, List<Double> p, List<Double> t) {
         try (ConsoleProgress progress = ConsoleProgress.of(session, "mapping", p.size() * t.size(), false)) {
-            return cooling.map(balance.concept(), p, t, told(progress, "chambers"));
+            return cooling.map(balance.concept(), circuit, p, t, told(progress, "chambers"));
         }
     }
 

@@ -153,14 +153,14 @@ final class ProtectCommand extends BaseCommand {
         CaseFiles.Case found = CaseFiles.one(session, name, changes.map());
         EngineRuns runs = new EngineRuns(session.home(), session.fluids());
         EngineBalance balance = runs.study().balance(runs.read(found.file(), found.changes()));
-        JacketStation station = balance
-                .cooling()
-                .orElseThrow(() -> new InvalidInput(
-                        name, "cooling", "none", "the load is read from a jacket; give the concept one, or use --flux"))
-                .stations()
-                .stream()
+        JacketStation station = balance.cooling().stream()
+                .flatMap(jacket -> jacket.stations().stream())
                 .max(Comparator.comparingDouble(JacketStation::gasSideCoefficient))
-                .orElseThrow();
+                .orElseThrow(() -> new InvalidInput(
+                        name,
+                        "cooling",
+                        "none",
+                        "the load is read from a jacket; give the concept one, or use --flux"));
         return new ProtectionStudy.Load(
                 station.gasSideCoefficient(), station.adiabaticWallTemperature(), seconds, start);
     }

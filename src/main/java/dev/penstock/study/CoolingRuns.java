@@ -4,6 +4,7 @@ import dev.penstock.chamber.flow.NozzleFlow;
 import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.combustion.species.SpeciesLibrary;
 import dev.penstock.cooling.design.ChannelLayout;
+import dev.penstock.cooling.design.FilmSource;
 import dev.penstock.cooling.design.JacketCase;
 import dev.penstock.cooling.design.JacketDesign;
 import dev.penstock.cooling.gas.HotGasProfiles;
@@ -16,9 +17,9 @@ import dev.penstock.cooling.search.JacketSearch;
 import dev.penstock.cooling.search.SearchProgress;
 import dev.penstock.cooling.wall.WallLibrary;
 import dev.penstock.cycles.concept.Concept;
-import dev.penstock.cycles.concept.CoolingDesign;
+import dev.penstock.cycles.concept.CoolingCircuit;
 import dev.penstock.cycles.concept.Side;
-import dev.penstock.cycles.sheet.Component;
+import dev.penstock.cycles.origin.PartPlace;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.input.DataFolder;
@@ -41,13 +42,15 @@ public final class CoolingRuns {
 
     /**
      * @param balance engine with a jacket
+     * @param circuit name of the circuit whose jacket is meant
      * @param evaluations jackets to try at most
      * @param progress told after each
      * @return the channels of the smallest pressure drop found
-     * @throws InvalidInput if the engine has no jacket
+     * @throws InvalidInput if the engine has no jacket, or no circuit of that name
      */
-    public JacketSearch.Outcome search(EngineBalance balance, int evaluations, SearchProgress progress) {
-        return new JacketSearch(solver).search(question(balance), evaluations, progress);
+    public JacketSearch.Outcome search(
+            EngineBalance balance, String circuit, int evaluations, SearchProgress progress) {
+        return new JacketSearch(solver).search(question(balance, circuit), evaluations, progress);
     }
 
     /**
@@ -59,16 +62,14 @@ public final class CoolingRuns {
     }
 
     /** The jacket as the balance left it, with the channels that the concept asks for. */
-    private static JacketCase question(EngineBalance balance) {
+    private static JacketCase question(EngineBalance balance, String circuit) {
         Concept concept = balance.concept();
-        CoolingDesign cooling = design(concept);
-        JacketResult jacket = balance.cooling().orElseThrow();
-        double flow = balance.components().stream()
-                .filter(c -> c.kind() == Component.Kind.JACKET)
-                .mapToDouble(c -> balance.station(c.inlets().get(0)).massFlow())
-                .findFirst()
-                .orElseThrow();
-        return new JacketCase(
+        CoolingCircuit cooling = circuit(concept, circuit);
+        JacketResult first = balance.cooling().get(0);
+        JacketResult jacket = balance.cooling().get(concept.cooling().indexOf(cooling));
+        PartPlace place = balance.origins().place(cooling.key().owner()).orElseThrow();
+        double flow = balance.station(place.inlets().get(0)).massFlow();
+        JacketCase question = new JacketCase(
                 HotGasProfiles.of(balance.chamber(), concept.fuel().combustion().soot()),
                 concept.feed(cooling.coolant()).propellant(),
                 jacket.inlet().pressure(),
@@ -76,27 +77,41 @@ public final class CoolingRuns {
                 flow,
                 cooling.jacket(),
                 cooling.heatFluxFactor());
+        return jacket == first
+                ? question
+                : question.withFilmOf(new FilmSource(
+                        concept.feed(concept.cooling().get(0).coolant()).propellant(),
+                        first.inlet().enthalpy()));
     }
 
-    private static CoolingDesign design(Concept concept) {
-        return concept.cooling()
-                .orElseThrow(() -> new InvalidInput(
-                        concept.document().file(),
-                        "cooling",
-                        "missing",
-                        "write a table [cooling] with coolant = \"fuel\""));
+    private static CoolingCircuit circuit(Concept concept, String name) {
+        List<String> names = concept.cooling().stream().map(c -> c.key().name()).toList();
+        if (names.isEmpty()) {
+            throw new InvalidInput(
+                    concept.document().file(), "cooling", "missing", "write a table [cooling] with coolant = \"fuel\"");
+        }
+        if (!names.contains(name)) {
+            throw new InvalidInput(
+                    concept.document().file(),
+                    "circuit",
+                    '"' + name + '"',
+                    "the cooling circuits of " + concept.name() + " are " + String.join(", ", names));
+        }
+        return concept.cooling().get(names.indexOf(name));
     }
 
     /**
      * @param concept concept with a jacket; its propellants, nozzle and wall are kept
+     * @param circuit name of the circuit whose jacket is meant
      * @param pressures chamber pressures, rising (Pa)
      * @param thrusts vacuum thrusts, rising (N)
      * @param progress told after each chamber
      * @return which of the chambers can be cooled
-     * @throws InvalidInput if the concept has no jacket
+     * @throws InvalidInput if the concept has no jacket, or no circuit of that name
      */
-    public FeasibilityMap map(Concept concept, List<Double> pressures, List<Double> thrusts, SearchProgress progress) {
-        CoolingDesign cooling = design(concept);
+    public FeasibilityMap map(
+            Concept concept, String circuit, List<Double> pressures, List<Double> thrusts, SearchProgress progress) {
+        CoolingCircuit cooling = circuit(concept, circuit);
         JacketDesign jacket = cooling.jacket()
                 .withChannels(new ChannelLayout(
                         cooling.jacket().channels().kind(),

@@ -138,7 +138,7 @@ public final class TankHeadRuns {
     }
 
     private TankHeadStart.Metal metal(TurbineSizing first, double soak) {
-        JacketResult result = balance.cooling().orElseThrow();
+        JacketResult result = balance.cooling().get(0);
         double difference = result.stations().stream()
                 .mapToDouble((JacketStation s) -> s.coolantSideWallTemperature() - s.coolantTemperature())
                 .average()

@@ -124,7 +124,7 @@ class StudyHistoryTest {
     }
 
     private static double drop(EngineBalance balance) {
-        return balance.cooling().orElseThrow().pressureDrop();
+        return balance.cooling().get(0).pressureDrop();
     }
 
     /** The viscosity's first coefficient is its logarithm's constant. */

@@ -68,13 +68,13 @@ final class EngineAnswer {
         }
         figures.add(figure(charts.losses()));
         figures.add(figure(charts.altitude()));
-        balance.cooling().ifPresent(jacket -> figures.add(figure(charts.jacket(jacket))));
+        balance.cooling().forEach(jacket -> figures.add(figure(charts.jacket(jacket))));
         return Map.of("figures", figures);
     }
 
     /**
      * @param balance balanced engine
-     * @return what its jacket does; a note alone if it has none
+     * @return what its jackets do; a note alone if it has none
      */
     static Map<String, Object> cooling(EngineBalance balance) {
         Map<String, Object> map = new LinkedHashMap<>();
@@ -83,9 +83,16 @@ final class EngineAnswer {
             map.put("note", balance.concept().name() + " has no cooling jacket.");
             return map;
         }
-        JacketResult jacket = balance.cooling().get();
-        map.put("figures", List.of(figure(new EngineCharts(balance, "jacket").jacket(jacket))));
-        map.put("tables", List.of(Grid.of(EngineTables.cooling(jacket)), Grid.of(EngineTables.profile(jacket))));
+        EngineCharts charts = new EngineCharts(balance, "jacket");
+        List<Map<String, Object>> figures = new ArrayList<>();
+        List<Map<String, Object>> tables = new ArrayList<>();
+        for (JacketResult jacket : balance.cooling()) {
+            figures.add(figure(charts.jacket(jacket)));
+            tables.add(Grid.of(EngineTables.cooling(jacket)));
+            tables.add(Grid.of(EngineTables.profile(jacket)));
+        }
+        map.put("figures", figures);
+        map.put("tables", tables);
         return map;
     }
 

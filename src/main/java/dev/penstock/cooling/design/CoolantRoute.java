@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
  * The way of the coolant along the wall.
  *
  * @param kind route
+ * @param startAreaRatio nozzle area ratio at which the jacket begins (-); empty begins it at the injector
  * @param endAreaRatio nozzle area ratio at which the jacket ends (-); empty ends it at the nozzle exit or at
  *     {@value #LARGEST_DEFAULT_AREA_RATIO}, whichever comes first
  * @param entryAreaRatio nozzle area ratio of the inlet manifold for {@link Kind#PASS_AND_A_HALF} and {@link Kind#SPLIT}
@@ -15,7 +16,11 @@ import java.util.OptionalDouble;
  * @param upstreamShare share of the flow that goes towards the injector in a split (-)
  */
 public record CoolantRoute(
-        Kind kind, OptionalDouble endAreaRatio, OptionalDouble entryAreaRatio, double upstreamShare) {
+        Kind kind,
+        OptionalDouble startAreaRatio,
+        OptionalDouble endAreaRatio,
+        OptionalDouble entryAreaRatio,
+        double upstreamShare) {
 
     /** Beyond this area ratio a nozzle is left to an extension unless the design says otherwise. */
     public static final double LARGEST_DEFAULT_AREA_RATIO = 40;
@@ -36,9 +41,23 @@ public record CoolantRoute(
 
     public CoolantRoute {
         Objects.requireNonNull(kind, "kind");
+        startAreaRatio.ifPresent(e -> Require.within("coolant route", "start area ratio (-)", e, 1, 1e4));
         endAreaRatio.ifPresent(e -> Require.within("coolant route", "end area ratio (-)", e, 1, 1e4));
         entryAreaRatio.ifPresent(e -> Require.within("coolant route", "entry area ratio (-)", e, 1, 1e4));
         Require.within("coolant route", "share towards the injector (-)", upstreamShare, 0.01, 0.99);
+    }
+
+    /** A route that begins at the injector. */
+    public CoolantRoute(Kind kind, OptionalDouble endAreaRatio, OptionalDouble entryAreaRatio, double upstreamShare) {
+        this(kind, OptionalDouble.empty(), endAreaRatio, entryAreaRatio, upstreamShare);
+    }
+
+    /**
+     * @param areaRatio nozzle area ratio at which the jacket begins (-)
+     * @return the same route from there
+     */
+    public CoolantRoute from(double areaRatio) {
+        return new CoolantRoute(kind, OptionalDouble.of(areaRatio), endAreaRatio, entryAreaRatio, upstreamShare);
     }
 
     /**

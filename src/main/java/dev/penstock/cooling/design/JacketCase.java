@@ -4,6 +4,7 @@ import dev.penstock.cooling.gas.HotGasProfile;
 import dev.penstock.errors.Require;
 import dev.penstock.fluids.Propellant;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * One question to the jacket solver.
@@ -15,6 +16,7 @@ import java.util.Objects;
  * @param massFlow coolant flow through the jacket (kg/s)
  * @param design jacket as designed
  * @param heatFluxFactor factor on the computed gas-side coefficient, for uncertainty studies (-); 1 is the model itself
+ * @param otherFilm what a film along the wall is made of where that is not this jacket's own coolant
  */
 public record JacketCase(
         HotGasProfile gas,
@@ -23,7 +25,8 @@ public record JacketCase(
         double inletEnthalpy,
         double massFlow,
         JacketDesign design,
-        double heatFluxFactor) {
+        double heatFluxFactor,
+        Optional<FilmSource> otherFilm) {
 
     public JacketCase {
         Objects.requireNonNull(gas, "gas");
@@ -35,12 +38,44 @@ public record JacketCase(
         Require.positive("jacket", "heat flux factor (-)", heatFluxFactor);
     }
 
+    /** A case whose film, if there is one, is made of its own coolant. */
+    public JacketCase(
+            HotGasProfile gas,
+            Propellant coolant,
+            double inletPressure,
+            double inletEnthalpy,
+            double massFlow,
+            JacketDesign design,
+            double heatFluxFactor) {
+        this(gas, coolant, inletPressure, inletEnthalpy, massFlow, design, heatFluxFactor, Optional.empty());
+    }
+
+    /** @return what a film along the wall is made of */
+    public FilmSource film() {
+        return otherFilm.orElseGet(() -> new FilmSource(coolant, inletEnthalpy));
+    }
+
+    /** @return radius of the gas-side wall where the jacket is narrowest (m) */
+    public double narrowestRadius() {
+        return gas.throatRadius() * Math.sqrt(design.route().startAreaRatio().orElse(1));
+    }
+
+    /**
+     * @param source what a film along the wall is made of
+     * @return the same case with that film
+     */
+    public JacketCase withFilmOf(FilmSource source) {
+        return new JacketCase(
+                gas, coolant, inletPressure, inletEnthalpy, massFlow, design, heatFluxFactor, Optional.of(source));
+    }
+
     /**
      * @param newDesign another design
      * @return the same case with that design
      */
     public JacketCase withDesign(JacketDesign newDesign) {
-        return new JacketCase(gas, coolant, inletPressure, inletEnthalpy, massFlow, newDesign, heatFluxFactor);
+        return new JacketCase(
+                gas, coolant, inletPressure, inletEnthalpy, massFlow, newDesign, heatFluxFactor, otherFilm);
     }
 
     /**
@@ -50,6 +85,6 @@ public record JacketCase(
      * @return the same case with another coolant inlet
      */
     public JacketCase withInlet(double pressure, double enthalpy, double flow) {
-        return new JacketCase(gas, coolant, pressure, enthalpy, flow, design, heatFluxFactor);
+        return new JacketCase(gas, coolant, pressure, enthalpy, flow, design, heatFluxFactor, otherFilm);
     }
 }

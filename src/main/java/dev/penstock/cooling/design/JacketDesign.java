@@ -6,10 +6,12 @@ import dev.penstock.cooling.wall.WallDesign;
 import dev.penstock.cooling.wall.WallInputs;
 import dev.penstock.errors.Require;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * A jacket as designed. Whatever is left open is chosen by the solver and reported.
  *
+ * @param circuit which of the engine's circuits it belongs to
  * @param wall wall and shell
  * @param channels channels
  * @param route way of the coolant
@@ -17,9 +19,10 @@ import java.util.Objects;
  * @param coolantSide models of the coolant side
  * @param limits what it is held against
  * @param cells number of cells along the jacket (-)
- * @param extension what follows where the jacket ends before the nozzle does
+ * @param extension what follows where the jacket ends before the nozzle does; empty where another jacket follows
  */
 public record JacketDesign(
+        CircuitKey circuit,
         WallDesign wall,
         ChannelLayout channels,
         CoolantRoute route,
@@ -27,9 +30,10 @@ public record JacketDesign(
         CoolantSideDesign coolantSide,
         JacketLimits limits,
         int cells,
-        ExtensionDesign extension) {
+        Optional<ExtensionDesign> extension) {
 
     public JacketDesign {
+        Objects.requireNonNull(circuit, "circuit");
         Objects.requireNonNull(wall, "wall");
         Objects.requireNonNull(channels, "channels");
         Objects.requireNonNull(route, "route");
@@ -40,7 +44,7 @@ public record JacketDesign(
         Require.within("jacket", "number of cells (-)", cells, 4, 10_000);
     }
 
-    /** A jacket whose extension, if the nozzle needs one, is the standard one. */
+    /** The only jacket of an engine, whose extension, if the nozzle needs one, is the standard one. */
     public JacketDesign(
             WallDesign wall,
             ChannelLayout channels,
@@ -49,7 +53,16 @@ public record JacketDesign(
             CoolantSideDesign coolantSide,
             JacketLimits limits,
             int cells) {
-        this(wall, channels, route, gasSide, coolantSide, limits, cells, ExtensionDesign.standard());
+        this(
+                CircuitKey.FIRST,
+                wall,
+                channels,
+                route,
+                gasSide,
+                coolantSide,
+                limits,
+                cells,
+                Optional.of(ExtensionDesign.standard()));
     }
 
     /** @return milled copper-silver-zirconium liner in counterflow, sized by the solver */
@@ -69,7 +82,7 @@ public record JacketDesign(
      * @return the same jacket with those channels, for example the ones that an earlier solution was sized to
      */
     public JacketDesign withChannels(ChannelLayout layout) {
-        return new JacketDesign(wall, layout, route, gasSide, coolantSide, limits, cells, extension);
+        return new JacketDesign(circuit, wall, layout, route, gasSide, coolantSide, limits, cells, extension);
     }
 
     /**
@@ -77,7 +90,7 @@ public record JacketDesign(
      * @return the same jacket with that wall
      */
     public JacketDesign withWall(WallDesign newWall) {
-        return new JacketDesign(newWall, channels, route, gasSide, coolantSide, limits, cells, extension);
+        return new JacketDesign(circuit, newWall, channels, route, gasSide, coolantSide, limits, cells, extension);
     }
 
     /**
@@ -85,7 +98,7 @@ public record JacketDesign(
      * @return the same jacket with that route
      */
     public JacketDesign withRoute(CoolantRoute newRoute) {
-        return new JacketDesign(wall, channels, newRoute, gasSide, coolantSide, limits, cells, extension);
+        return new JacketDesign(circuit, wall, channels, newRoute, gasSide, coolantSide, limits, cells, extension);
     }
 
     /**
@@ -93,7 +106,7 @@ public record JacketDesign(
      * @return the same jacket with those models
      */
     public JacketDesign withGasSide(GasSideDesign newGasSide) {
-        return new JacketDesign(wall, channels, route, newGasSide, coolantSide, limits, cells, extension);
+        return new JacketDesign(circuit, wall, channels, route, newGasSide, coolantSide, limits, cells, extension);
     }
 
     /**
@@ -101,7 +114,7 @@ public record JacketDesign(
      * @return the same jacket with those models
      */
     public JacketDesign withCoolantSide(CoolantSideDesign newCoolantSide) {
-        return new JacketDesign(wall, channels, route, gasSide, newCoolantSide, limits, cells, extension);
+        return new JacketDesign(circuit, wall, channels, route, gasSide, newCoolantSide, limits, cells, extension);
     }
 
     /**
@@ -109,7 +122,7 @@ public record JacketDesign(
      * @return the same jacket with those limits
      */
     public JacketDesign withLimits(JacketLimits newLimits) {
-        return new JacketDesign(wall, channels, route, gasSide, coolantSide, newLimits, cells, extension);
+        return new JacketDesign(circuit, wall, channels, route, gasSide, coolantSide, newLimits, cells, extension);
     }
 
     /**
@@ -117,6 +130,6 @@ public record JacketDesign(
      * @return the same jacket with that many cells
      */
     public JacketDesign withCells(int newCells) {
-        return new JacketDesign(wall, channels, route, gasSide, coolantSide, limits, newCells, extension);
+        return new JacketDesign(circuit, wall, channels, route, gasSide, coolantSide, limits, newCells, extension);
     }
 }

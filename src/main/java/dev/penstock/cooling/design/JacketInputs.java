@@ -10,6 +10,8 @@ import dev.penstock.input.Usual;
 import dev.penstock.provenance.Scatter;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
+import java.util.List;
+import java.util.Set;
 
 /** What a file may say of a cooling jacket. */
 public final class JacketInputs {
@@ -58,7 +60,7 @@ public final class JacketInputs {
                     "route", CoolantRoute.Kind.class, "Way of the coolant")
             .usual(Usual.common(CoolantRoute.Kind.COUNTERFLOW));
     public static final Input<Double> END_AREA_RATIO = Input.ratio(
-                    "end_area_ratio", RATIOS, "Area ratio at which the jacket ends")
+                    "end_area_ratio", RATIOS, "Area ratio at which the jacket ends, where the next circuit begins")
             .computed("nozzle exit, at most " + CoolantRoute.LARGEST_DEFAULT_AREA_RATIO);
     public static final Input<Double> ENTRY_AREA_RATIO = Input.ratio(
                     "entry_area_ratio", RATIOS, "Area ratio at which the coolant enters")
@@ -129,6 +131,21 @@ public final class JacketInputs {
                     EXTENSION_MATERIAL)
             .ifWritten()
             .with(WallInputs.COATING, SECTIONS, GasSideInputs.FILM, LIMITS);
+
+    /** What belongs to the wall as a whole: it is stated once, whatever cools the wall. */
+    private static final Set<Input<?>> OF_THE_WALL = Set.of(
+            GasSideInputs.HEAT_FLUX_FACTOR,
+            GasSideInputs.GAS_SIDE,
+            GasSideInputs.GAS_PROPERTIES,
+            GasSideInputs.RADIATION,
+            GasSideInputs.SOOT,
+            GasSideInputs.SOOT_RESISTANCE,
+            EXTENSION_MATERIAL);
+
+    /** Inputs of a jacket that does not begin at the injector. */
+    public static final List<Input<?>> OF_ONE_CIRCUIT = GROUP.inputs().stream()
+            .filter(input -> !OF_THE_WALL.contains(input))
+            .toList();
 
     private JacketInputs() {}
 }

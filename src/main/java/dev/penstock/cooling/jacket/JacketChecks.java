@@ -29,15 +29,16 @@ final class JacketChecks {
 
     private final JacketRun run;
     private final WallLibrary walls;
+    /** Name of the jacket in limits. */
+    private final String jacket;
+
     private final List<LimitCheck> checks = new ArrayList<>();
 
     JacketChecks(JacketRun run, WallLibrary walls) {
         this.run = run;
         this.walls = walls;
+        this.jacket = run.question.design().circuit().owner();
     }
-
-    /** Name of the jacket in limits. */
-    private static final String JACKET = "cooling";
 
     List<LimitCheck> of(
             ChannelGrid channels,
@@ -61,7 +62,7 @@ final class JacketChecks {
         JacketLimits own = run.question.design().limits();
         checks.add(LimitCheck.atMost(
                 JacketLimit.WALL_TEMPERATURE,
-                JACKET,
+                jacket,
                 most(stations, JacketStation::gasSideWallTemperature),
                 own.wallTemperature().orElse(run.material.maximumTemperature()),
                 "K",
@@ -71,7 +72,7 @@ final class JacketChecks {
         ChannelSizing.coolantWallLimit(run.question)
                 .ifPresent(limit -> checks.add(LimitCheck.atMost(
                         JacketLimit.COOLANT_WALL_TEMPERATURE,
-                        JACKET,
+                        jacket,
                         floor,
                         limit,
                         "K",
@@ -80,16 +81,16 @@ final class JacketChecks {
         PropellantLimits limits = run.question.coolant().limits();
         limits.decomposition()
                 .ifPresent(limit -> checks.add(LimitCheck.atMost(
-                        JacketLimit.COOLANT_TEMPERATURE, JACKET, bulk, limit, "K", coolantFile + ", decomposition")));
+                        JacketLimit.COOLANT_TEMPERATURE, jacket, bulk, limit, "K", coolantFile + ", decomposition")));
         checks.add(LimitCheck.atMost(
-                JacketLimit.COOLANT_MODEL_RANGE, JACKET, bulk, run.properties.highestTemperature(), "K", coolantFile));
+                JacketLimit.COOLANT_MODEL_RANGE, jacket, bulk, run.properties.highestTemperature(), "K", coolantFile));
         run.question
                 .design()
                 .wall()
                 .coating()
                 .ifPresent(coating -> checks.add(LimitCheck.atMost(
                         JacketLimit.COATING_TEMPERATURE,
-                        JACKET,
+                        jacket,
                         hottestSurface(),
                         coating.maximumTemperature(),
                         "K",
@@ -112,14 +113,14 @@ final class JacketChecks {
         JacketCase question = run.question;
         checks.add(LimitCheck.atMost(
                 JacketLimit.PRESSURE_DROP,
-                JACKET,
+                jacket,
                 question.inletPressure() - run.outletPressure,
                 question.design().limits().pressureDropFraction() * run.grid.gas.pressure(),
                 "Pa",
                 "concept or " + PRACTICE));
         double[] mach = new double[1];
         run.forEachCell((field, c) -> mach[0] = Math.max(mach[0], field.velocity[c] / field.soundSpeed[c]));
-        checks.add(LimitCheck.atMost(JacketLimit.COOLANT_MACH, JACKET, mach[0], LARGEST_MACH, "", PRACTICE));
+        checks.add(LimitCheck.atMost(JacketLimit.COOLANT_MACH, jacket, mach[0], LARGEST_MACH, "", PRACTICE));
     }
 
     /** Room to boiling in the bulk, and wall flux over the critical one; only where the coolant can boil. */
@@ -137,7 +138,7 @@ final class JacketChecks {
         if (worst[1] > 0) {
             checks.add(LimitCheck.atMost(
                     JacketLimit.ENTHALPY_RISE_TO_BOILING,
-                    JACKET,
+                    jacket,
                     worst[0] * worst[1],
                     worst[1],
                     "J/kg",
@@ -145,7 +146,7 @@ final class JacketChecks {
         }
         if (worst[2] > 0) {
             checks.add(LimitCheck.atMost(
-                    JacketLimit.CRITICAL_HEAT_FLUX_RATIO, JACKET, worst[2], LARGEST_BURNOUT_RATIO, "", PRACTICE));
+                    JacketLimit.CRITICAL_HEAT_FLUX_RATIO, jacket, worst[2], LARGEST_BURNOUT_RATIO, "", PRACTICE));
         }
     }
 
@@ -154,24 +155,24 @@ final class JacketChecks {
         double height = Double.POSITIVE_INFINITY;
         double land = Double.POSITIVE_INFINITY;
         double aspect = 0;
-        for (int c = 0; c < channels.width.length; c++) {
+        for (int c = run.grid.first; c < channels.width.length; c++) {
             width = Math.min(width, channels.width[c]);
             height = Math.min(height, channels.height[c]);
             land = Math.min(land, channels.land[c]);
             aspect = Math.max(aspect, channels.height[c] / channels.width[c]);
         }
-        checks.add(LimitCheck.atLeast(JacketLimit.CHANNEL_WIDTH, JACKET, width, SMALLEST_WIDTH, "m", PRACTICE));
-        checks.add(LimitCheck.atLeast(JacketLimit.CHANNEL_HEIGHT, JACKET, height, SMALLEST_HEIGHT, "m", PRACTICE));
+        checks.add(LimitCheck.atLeast(JacketLimit.CHANNEL_WIDTH, jacket, width, SMALLEST_WIDTH, "m", PRACTICE));
+        checks.add(LimitCheck.atLeast(JacketLimit.CHANNEL_HEIGHT, jacket, height, SMALLEST_HEIGHT, "m", PRACTICE));
         if (channels.kind != ChannelKind.TUBE) {
-            checks.add(LimitCheck.atLeast(JacketLimit.LAND_WIDTH, JACKET, land, SMALLEST_LAND, "m", PRACTICE));
+            checks.add(LimitCheck.atLeast(JacketLimit.LAND_WIDTH, jacket, land, SMALLEST_LAND, "m", PRACTICE));
         }
-        checks.add(LimitCheck.atMost(JacketLimit.CHANNEL_ASPECT_RATIO, JACKET, aspect, LARGEST_ASPECT, "", PRACTICE));
+        checks.add(LimitCheck.atMost(JacketLimit.CHANNEL_ASPECT_RATIO, jacket, aspect, LARGEST_ASPECT, "", PRACTICE));
     }
 
     private void strength(ChannelGrid channels, List<WallAssessment> wall) {
         checks.add(LimitCheck.atMost(
                 JacketLimit.PRESSURE_STRESS_OVER_YIELD,
-                JACKET,
+                jacket,
                 most(wall, w -> w.pressureStress() / w.yieldStrength()),
                 1 / YIELD_FACTOR,
                 "",
@@ -179,7 +180,7 @@ final class JacketChecks {
         if (channels.kind != ChannelKind.TUBE) {
             checks.add(LimitCheck.atMost(
                     JacketLimit.LAND_STRESS_OVER_YIELD,
-                    JACKET,
+                    jacket,
                     most(wall, w -> w.landStress() / w.landStrength()),
                     1 / YIELD_FACTOR,
                     "",
@@ -187,14 +188,14 @@ final class JacketChecks {
         }
         checks.add(LimitCheck.atLeast(
                 JacketLimit.LIFE,
-                JACKET,
+                jacket,
                 wall.stream().mapToDouble(WallAssessment::life).min().orElse(Double.MAX_VALUE),
                 run.question.design().limits().life(),
                 "cycles",
                 "concept or " + PRACTICE));
         checks.add(LimitCheck.atMost(
                 JacketLimit.THERMAL_STRAIN_OVER_BUCKLING,
-                JACKET,
+                jacket,
                 most(wall, w -> w.thermalStrain() / w.bucklingStrain()),
                 1,
                 "",
@@ -204,7 +205,7 @@ final class JacketChecks {
     private void extension(ExtensionResult extension) {
         checks.add(LimitCheck.atMost(
                 JacketLimit.EXTENSION_TEMPERATURE,
-                JACKET,
+                jacket,
                 Math.max(extension.startTemperature(), extension.exitTemperature()),
                 walls.material(extension.material()).maximumTemperature(),
                 "K",

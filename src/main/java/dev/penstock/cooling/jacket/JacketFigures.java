@@ -29,31 +29,47 @@ public final class JacketFigures {
             .table();
 
     /** Figures of a jacket. */
-    public static final FigureTable<JacketResult> ALL = FigureTable.<JacketResult>ofOne()
-            .word("coolant", "coolant", jacket -> jacket.inlet().fluid())
-            .number(
-                    "coolant_temperature_rise_K",
-                    "coolant temperature rise",
-                    Notation.TEMPERATURE,
-                    JacketResult::coolantTemperatureRise)
-            .lessIsBetter()
-            .number("coolant_pressure_drop_Pa", "coolant pressure drop", Notation.PRESSURE, JacketResult::pressureDrop)
-            .lessIsBetter()
-            .number("peak_wall_temperature_K", "hottest wall", Notation.TEMPERATURE, JacketResult::peakWallTemperature)
-            .lessIsBetter()
-            .number("peak_heat_flux_W_m2", "peak heat flux", Notation.HEAT_FLUX, JacketResult::peakHeatFlux)
-            .lessIsBetter()
-            .number("heat_load_W", "heat taken up", significant("W", "MW", 1e-6, 4), JacketResult::heatLoad)
-            .number("inlet_pressure_Pa", "coolant in, pressure", Notation.PRESSURE, j -> j.inlet()
-                    .pressure())
-            .number("inlet_temperature_K", "coolant in, temperature", Notation.TEMPERATURE, j -> j.inlet()
-                    .temperature())
-            .number("outlet_pressure_Pa", "coolant out, pressure", Notation.PRESSURE, j -> j.outlet()
-                    .pressure())
-            .number("outlet_temperature_K", "coolant out, temperature", Notation.TEMPERATURE, j -> j.outlet()
-                    .temperature())
-            .each("profile", JacketResult::stations, CELLS)
-            .table();
+    public static final FigureTable<JacketResult> ALL = of(FigureTable.<JacketResult>ofOne());
+
+    /** Figures of a jacket that does not begin at the injector. */
+    public static final FigureTable<JacketResult> BEHIND =
+            of(FigureTable.<JacketResult>named(j -> j.circuit().label())
+                    .word("name", "jacket", j -> j.circuit().name()));
 
     private JacketFigures() {}
+
+    private static FigureTable<JacketResult> of(FigureTable.Builder<JacketResult> builder) {
+        return builder.word("coolant", "coolant", jacket -> jacket.inlet().fluid())
+                .number(
+                        "coolant_temperature_rise_K",
+                        "coolant temperature rise",
+                        Notation.TEMPERATURE,
+                        JacketResult::coolantTemperatureRise)
+                .lessIsBetter()
+                .number(
+                        "coolant_pressure_drop_Pa",
+                        "coolant pressure drop",
+                        Notation.PRESSURE,
+                        JacketResult::pressureDrop)
+                .lessIsBetter()
+                .number(
+                        "peak_wall_temperature_K",
+                        "hottest wall",
+                        Notation.TEMPERATURE,
+                        JacketResult::peakWallTemperature)
+                .lessIsBetter()
+                .number("peak_heat_flux_W_m2", "peak heat flux", Notation.HEAT_FLUX, JacketResult::peakHeatFlux)
+                .lessIsBetter()
+                .number("heat_load_W", "heat taken up", significant("W", "MW", 1e-6, 4), JacketResult::heatLoad)
+                .number("inlet_pressure_Pa", "coolant in, pressure", Notation.PRESSURE, j -> j.inlet()
+                        .pressure())
+                .number("inlet_temperature_K", "coolant in, temperature", Notation.TEMPERATURE, j -> j.inlet()
+                        .temperature())
+                .number("outlet_pressure_Pa", "coolant out, pressure", Notation.PRESSURE, j -> j.outlet()
+                        .pressure())
+                .number("outlet_temperature_K", "coolant out, temperature", Notation.TEMPERATURE, j -> j.outlet()
+                        .temperature())
+                .each("profile", JacketResult::stations, CELLS)
+                .table();
+    }
 }

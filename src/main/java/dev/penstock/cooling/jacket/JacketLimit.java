@@ -1,5 +1,6 @@
 package dev.penstock.cooling.jacket;
 
+import dev.penstock.cooling.design.CircuitKey;
 import dev.penstock.provenance.LimitKind;
 import java.util.List;
 
@@ -141,6 +142,6 @@ public enum JacketLimit implements LimitKind {
 
     @Override
     public String path(String owner) {
-        return owner;
+        return CircuitKey.path(owner);
     }
 }

@@ -1,6 +1,7 @@
 package dev.penstock.cooling.jacket;
 
 import dev.penstock.cooling.design.ChannelLayout;
+import dev.penstock.cooling.design.CircuitKey;
 import dev.penstock.errors.Require;
 import dev.penstock.errors.Warning;
 import dev.penstock.fluids.state.FluidState;
@@ -13,7 +14,8 @@ import java.util.Optional;
 /**
  * A jacket that has been marched through.
  *
- * @param stations cells from the injector to the end of the jacket, x rising
+ * @param circuit which of the engine's circuits it belongs to
+ * @param stations cells from its beginning, mostly at the injector, to the end of the jacket, x rising
  * @param inlet coolant in the inlet manifold
  * @param outlet coolant in the outlet manifold
  * @param heatLoad heat taken up by the coolant (W)
@@ -30,6 +32,7 @@ import java.util.Optional;
  * @param iterations wall balances solved, all passes and the sizing included
  */
 public record JacketResult(
+        CircuitKey circuit,
         List<JacketStation> stations,
         FluidState inlet,
         FluidState outlet,

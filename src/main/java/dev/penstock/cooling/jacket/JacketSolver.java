@@ -72,7 +72,7 @@ public final class JacketSolver {
         if (!question.design().channels().open()) {
             return question;
         }
-        return sized(question, ChannelRule.usual(2 * question.gas().throatRadius()));
+        return sized(question, ChannelRule.usual(2 * question.narrowestRadius()));
     }
 
     /**
@@ -179,7 +179,8 @@ public final class JacketSolver {
         }
         String place = String.format(
                 Locale.ROOT,
-                "cooling jacket at x = %.4g m (area ratio %.4g)",
+                "%s at x = %.4g m (area ratio %.4g)",
+                run.question.design().circuit().label(),
                 run.grid.x[run.stoppedAt],
                 run.grid.areaRatio[run.stoppedAt]);
         double inlet = run.question.inletPressure();
@@ -218,11 +219,10 @@ public final class JacketSolver {
         FluidState outlet = outlet(run, inlet);
         List<JacketStation> stations = JacketStations.of(run, channels);
         List<WallAssessment> wall = JacketStations.wall(run, channels, stations);
-        Optional<ExtensionResult> extension = RadiationSkirt.beyond(
-                question,
-                JacketRun.endAreaRatio(question),
-                walls.material(question.design().extension().material()),
-                models);
+        Optional<ExtensionResult> extension = question.design()
+                .extension()
+                .flatMap(e -> RadiationSkirt.beyond(
+                        question, JacketRun.endAreaRatio(question), walls.material(e.material()), models));
         List<Warning> warnings = new JacketWarnings(run, inlet, outlet).collect(extension);
         double peakWall = 0;
         double peakFlux = Double.NEGATIVE_INFINITY;
@@ -231,6 +231,7 @@ public final class JacketSolver {
             peakFlux = Math.max(peakFlux, station.heatFlux());
         }
         return new JacketResult(
+                question.design().circuit(),
                 stations,
                 inlet,
                 outlet,

@@ -37,7 +37,11 @@ final class JacketStations {
         List<WallAssessment> wall = new ArrayList<>(stations.size());
         for (int c = 0; c < stations.size(); c++) {
             wall.add(WallAssessment.of(
-                    stations.get(c), run.grid.pressure[c], run.material, channels.kind, channels.thickness));
+                    stations.get(c),
+                    run.grid.pressure[run.grid.first + c],
+                    run.material,
+                    channels.kind,
+                    channels.thickness));
         }
         return wall;
     }

@@ -1,6 +1,7 @@
 package dev.penstock.cooling.jacket;
 
 import dev.penstock.cooling.coolant.ChannelFriction;
+import dev.penstock.cooling.design.CircuitKey;
 import dev.penstock.cooling.gas.Bartz;
 import dev.penstock.cooling.march.JacketMarch;
 import dev.penstock.cooling.march.WallBalance;
@@ -13,10 +14,15 @@ import java.util.List;
 public final class JacketTrail {
 
     private final Trail trail;
+    private final CircuitKey circuit;
 
-    /** @param trail where to record */
-    public JacketTrail(Trail trail) {
+    /**
+     * @param trail where to record
+     * @param circuit circuit of the jacket
+     */
+    public JacketTrail(Trail trail, CircuitKey circuit) {
         this.trail = trail;
+        this.circuit = circuit;
     }
 
     /**
@@ -31,22 +37,17 @@ public final class JacketTrail {
                 .filter(JacketTrail::isCoolantFilm)
                 .findFirst()
                 .orElse(WallBalance.CARD);
-        String end = "cooling.outlet_";
-        put("cooling.inlet_pressure_Pa", jacket.inlet().pressure(), "Pa", JacketMarch.CARD, inlet + ".pressure_Pa");
-        put(
-                "cooling.inlet_temperature_K",
-                jacket.inlet().temperature(),
-                "K",
-                JacketMarch.CARD,
-                inlet + ".temperature_K");
+        String end = own("outlet_");
+        put(own("inlet_pressure_Pa"), jacket.inlet().pressure(), "Pa", JacketMarch.CARD, inlet + ".pressure_Pa");
+        put(own("inlet_temperature_K"), jacket.inlet().temperature(), "K", JacketMarch.CARD, inlet + ".temperature_K");
         for (int i = 0; i < jacket.stations().size(); i++) {
             cell(i, jacket.stations().get(i), gas, film, hot, given);
         }
         List<String> fluxes = every(jacket, "heat_flux_W_m2");
-        put("cooling.heat_load_W", jacket.heatLoad(), "W", JacketMarch.CARD, fluxes);
-        put("cooling.peak_heat_flux_W_m2", jacket.peakHeatFlux(), "W/m²", gas, fluxes);
+        put(own("heat_load_W"), jacket.heatLoad(), "W", JacketMarch.CARD, fluxes);
+        put(own("peak_heat_flux_W_m2"), jacket.peakHeatFlux(), "W/m²", gas, fluxes);
         put(
-                "cooling.peak_wall_temperature_K",
+                own("peak_wall_temperature_K"),
                 jacket.peakWallTemperature(),
                 "K",
                 WallBalance.CARD,
@@ -56,25 +57,25 @@ public final class JacketTrail {
                 jacket.outlet().temperature(),
                 "K",
                 JacketMarch.CARD,
-                "cooling.inlet_temperature_K",
-                "cooling.heat_load_W",
+                own("inlet_temperature_K"),
+                own("heat_load_W"),
                 inlet + ".mass_flow_kg_s");
         put(
                 end + "pressure_Pa",
                 jacket.outlet().pressure(),
                 "Pa",
                 JacketMarch.CARD,
-                "cooling.inlet_pressure_Pa",
-                "cooling.coolant_pressure_drop_Pa");
+                own("inlet_pressure_Pa"),
+                own("coolant_pressure_drop_Pa"));
         put(
-                "cooling.coolant_temperature_rise_K",
+                own("coolant_temperature_rise_K"),
                 jacket.coolantTemperatureRise(),
                 "K",
                 JacketMarch.CARD,
-                "cooling.inlet_temperature_K",
+                own("inlet_temperature_K"),
                 end + "temperature_K");
         put(
-                "cooling.coolant_pressure_drop_Pa",
+                own("coolant_pressure_drop_Pa"),
                 jacket.pressureDrop(),
                 "Pa",
                 ChannelFriction.CARD,
@@ -82,7 +83,7 @@ public final class JacketTrail {
     }
 
     private void cell(int i, JacketStation s, ModelCard gas, ModelCard film, List<String> hot, List<String> given) {
-        String p = "cooling.profile." + i;
+        String p = own("profile." + i);
         List<String> shape = new ArrayList<>(given);
         shape.addAll(hot);
         put(p + ".x_m", s.x(), "m", JacketMarch.CARD, shape);
@@ -112,14 +113,14 @@ public final class JacketTrail {
                 "K",
                 JacketMarch.CARD,
                 p + ".heat_flux_W_m2",
-                "cooling.inlet_temperature_K");
+                own("inlet_temperature_K"));
         put(
                 p + ".coolant_pressure_Pa",
                 s.coolantPressure(),
                 "Pa",
                 ChannelFriction.CARD,
                 p + ".coolant_velocity_m_s",
-                "cooling.inlet_pressure_Pa");
+                own("inlet_pressure_Pa"));
         put(
                 p + ".coolant_velocity_m_s",
                 s.coolantVelocity(),
@@ -150,12 +151,16 @@ public final class JacketTrail {
                 .orElse(otherwise);
     }
 
-    private static List<String> every(JacketResult jacket, String key) {
+    private List<String> every(JacketResult jacket, String key) {
         List<String> paths = new ArrayList<>();
         for (int i = 0; i < jacket.stations().size(); i++) {
-            paths.add("cooling.profile." + i + "." + key);
+            paths.add(own("profile." + i + "." + key));
         }
         return paths;
+    }
+
+    private String own(String key) {
+        return circuit.figure(key);
     }
 
     private void put(String path, double value, String unit, ModelCard card, String... inputs) {

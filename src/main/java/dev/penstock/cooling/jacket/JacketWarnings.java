@@ -17,10 +17,10 @@ import java.util.Set;
 /** What the reader of a marched jacket must know. */
 final class JacketWarnings {
 
-    private static final String JACKET = "cooling jacket";
     private static final double BRANCH_MISMATCH = 0.05;
 
     private final JacketRun run;
+    private final String jacket;
     private final FluidState inlet;
     private final FluidState outlet;
     private final List<Warning> warnings = new ArrayList<>();
@@ -34,6 +34,7 @@ final class JacketWarnings {
 
     JacketWarnings(JacketRun run, FluidState inlet, FluidState outlet) {
         this.run = run;
+        this.jacket = run.question.design().circuit().label();
         this.inlet = inlet;
         this.outlet = outlet;
     }
@@ -52,7 +53,7 @@ final class JacketWarnings {
         }
         if (twoPhase > 0) {
             add(
-                    JACKET,
+                    jacket,
                     "coolant is two-phase in %d of %d cells, nearest the injector at x = %.4g m (area ratio %.4g); heat"
                             + " transfer there is that of a saturated mixture and uncertain",
                     twoPhase,
@@ -62,7 +63,7 @@ final class JacketWarnings {
         }
         if (hotWall > 0) {
             add(
-                    JACKET,
+                    jacket,
                     "channel floor is hotter than %.4g K, the end of the fluid's model, in %d of %d cells; properties"
                             + " at the wall are those at the end",
                     run.properties.highestTemperature(),
@@ -82,7 +83,7 @@ final class JacketWarnings {
         branches();
         fluidModel();
         extension.ifPresent(e -> add(
-                JACKET,
+                jacket,
                 "the jacket ends at area ratio %.4g; beyond it a radiating extension of %s is assumed, at %.0f K where it"
                         + " starts",
                 e.startAreaRatio(),
@@ -125,7 +126,7 @@ final class JacketWarnings {
         double spread = run.highestBranchPressure - run.outletPressure;
         if (run.branches.size() > 1 && spread > BRANCH_MISMATCH * drop) {
             add(
-                    JACKET,
+                    jacket,
                     "the branches of the split arrive with pressures %.3g MPa apart; the lower one is taken, so the other"
                             + " needs an orifice or another share",
                     spread / 1e6);

@@ -74,9 +74,9 @@ public final class ChannelGrid {
         double wallsBetween = layout.kind() == ChannelKind.TUBE ? 2 * thickness : narrowest;
         double count = layout.count()
                 .orElseGet(() -> Math.max(
-                        1, Math.floor(2 * Math.PI * (grid.throatRadius + thickness) / (narrowest + wallsBetween))));
+                        1, Math.floor(2 * Math.PI * (grid.narrowestRadius + thickness) / (narrowest + wallsBetween))));
         ChannelGrid channels = new ChannelGrid(grid, layout.kind(), count, layout.roughnessUsed(), thickness);
-        for (int c = 0; c < grid.cells; c++) {
+        for (int c = grid.first; c < grid.cells; c++) {
             double w = sizeAt(sections, grid.place[c], true);
             double h = sizeAt(sections, grid.place[c], false);
             channels.set(grid, c, w, h);

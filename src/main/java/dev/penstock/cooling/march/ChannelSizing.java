@@ -67,7 +67,7 @@ public final class ChannelSizing {
         this.run = run;
         this.rule = rule;
         JacketGrid grid = run.grid;
-        double floor = 2 * Math.PI * (grid.throatRadius + run.thickness);
+        double floor = 2 * Math.PI * (grid.narrowestRadius + run.thickness);
         count = run.question.design().channels().count().orElse(Math.max(FEWEST, floor / rule.pitch()));
         share = flowPerChannel();
         JacketCase question = run.question;
@@ -87,8 +87,7 @@ public final class ChannelSizing {
      * @return a layout with every size
      */
     public static Sized size(JacketCase question, WallMaterial material, CoolantModels models) {
-        return size(
-                question, material, models, ChannelRule.usual(2 * question.gas().throatRadius()));
+        return size(question, material, models, ChannelRule.usual(2 * question.narrowestRadius()));
     }
 
     /** As above, with another rule for the shape of the channels. */
@@ -144,7 +143,7 @@ public final class ChannelSizing {
     private double tallest(double logFlux, double allowed) {
         ChannelGrid channels = channels(Math.exp(logFlux));
         double aspect = 0;
-        for (int c = 0; c < run.grid.cells; c++) {
+        for (int c = run.grid.first; c < run.grid.cells; c++) {
             aspect = Math.max(aspect, channels.height[c] / channels.width[c]);
         }
         return logFlux + Math.log(aspect / allowed);
@@ -188,9 +187,9 @@ public final class ChannelSizing {
         double bending = run.material.yieldStrength().at(FLOOR_TEMPERATURE) / FLOOR_FACTOR;
         double widest = run.thickness * Math.sqrt(2 * bending / run.question.inletPressure());
         double tallest = Math.max(rule.slenderness(), aspectAtThroat(throatFlux, widest));
-        for (int c = 0; c < grid.cells; c++) {
+        for (int c = grid.first; c < grid.cells; c++) {
             double pitch = channels.pitch(grid, c);
-            double flux = throatFlux * Math.pow(grid.throatRadius / grid.radius[c], rule.massFluxExponent());
+            double flux = throatFlux * Math.pow(grid.narrowestRadius / grid.radius[c], rule.massFluxExponent());
             double area = run.question.massFlow() / count * share[c] / flux;
             double width = width(pitch, widest);
             double height = tube() ? area / width * 4 / Math.PI : area / width;
@@ -201,7 +200,7 @@ public final class ChannelSizing {
 
     /** Height over width that the wanted mass flux asks for at the throat; nowhere else are channels more slender. */
     private double aspectAtThroat(double throatFlux, double widest) {
-        double pitch = 2 * Math.PI * (run.grid.throatRadius + run.thickness) / count;
+        double pitch = 2 * Math.PI * (run.grid.narrowestRadius + run.thickness) / count;
         double width = width(pitch, widest);
         double largestShare = 0;
         for (double s : share) {
@@ -225,8 +224,8 @@ public final class ChannelSizing {
         ChannelGrid channels = channels(throatFlux);
         List<ChannelSection> sections = new ArrayList<>();
         double previous = Double.NEGATIVE_INFINITY;
-        int stride = Math.max(1, run.grid.cells / SECTIONS);
-        for (int c = 0; c < run.grid.cells; c += stride) {
+        int stride = Math.max(1, (run.grid.cells - run.grid.first) / SECTIONS);
+        for (int c = run.grid.first; c < run.grid.cells; c += stride) {
             if (run.grid.place[c] > previous + 1e-6) {
                 sections.add(new ChannelSection(
                         run.grid.areaRatio[c], run.grid.x[c] < 0, channels.width[c], channels.height[c]));

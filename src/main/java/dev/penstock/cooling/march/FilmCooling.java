@@ -29,7 +29,7 @@ final class FilmCooling {
         double throatArea = Math.PI * grid.throatRadius * grid.throatRadius;
         double flow = film.fraction() * gas.pressure() * throatArea / gas.characteristicVelocity();
         int entry = entryCell(grid, film);
-        Fluid fluid = question.coolant().fluid();
+        Fluid fluid = question.film().propellant().fluid();
         double pressure = Math.min(grid.pressure[entry], fluid.range().maximumPressure());
         FluidState inlet = inlet(question, film, fluid, pressure);
         double[] temperatures = new double[grid.cells];
@@ -47,7 +47,7 @@ final class FilmCooling {
     private static FluidState inlet(JacketCase question, FilmDesign film, Fluid fluid, double pressure) {
         return film.temperature().isPresent()
                 ? fluid.atPressureTemperature(pressure, film.temperature().getAsDouble())
-                : fluid.atPressureEnthalpy(pressure, question.inletEnthalpy());
+                : fluid.atPressureEnthalpy(pressure, question.film().enthalpy());
     }
 
     private static int entryCell(JacketGrid grid, FilmDesign film) {

@@ -5,16 +5,25 @@ import dev.penstock.cooling.gas.HotGasProfile;
 import dev.penstock.cooling.gas.HotGasStation;
 import dev.penstock.errors.Require;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
- * Cells along the wall from the injector to the end of the jacket, with the gas at the middle of each. Half of them are
+ * Cells along the wall from the injector to the end of the jacket, with the gas at the middle of each; a jacket that begins
+ * on the nozzle has as many cells before it as in it, since boundary layer and film come from the injector. Half of them are
  * spent evenly on ∫ds/r, so they are short where the wall is narrow, and half on the change of √ln(A/A_t), so that the
  * throat is resolved however long the chamber. Package-private arrays, written once here and only read afterwards.
  */
 public final class JacketGrid {
 
+    /** All cells, and the first that the jacket covers. */
     public final int cells;
+
+    public final int first;
     final double throatRadius;
+
+    /** Radius of the wall where the jacket is narrowest (m). */
+    final double narrowestRadius;
+
     public final HotGas gas;
 
     /** Middle of each cell: position (m), wall radius (m), area ratio (-), logarithm of area ratio negative upstream. */
@@ -47,8 +56,21 @@ public final class JacketGrid {
      * @param cells number of cells
      */
     public JacketGrid(HotGasProfile profile, double endAreaRatio, int cells) {
-        this.cells = cells;
+        this(profile, OptionalDouble.empty(), endAreaRatio, cells);
+    }
+
+    /**
+     * @param profile hot side
+     * @param startAreaRatio nozzle area ratio at which the jacket begins (-); empty begins it at the injector
+     * @param endAreaRatio nozzle area ratio at which it ends (-)
+     * @param ownCells number of cells of the jacket
+     * @throws dev.penstock.errors.OutsideValidity if it ends before it begins
+     */
+    public JacketGrid(HotGasProfile profile, OptionalDouble startAreaRatio, double endAreaRatio, int ownCells) {
+        this.first = startAreaRatio.isPresent() ? ownCells : 0;
+        this.cells = first + ownCells;
         this.throatRadius = profile.throatRadius();
+        this.narrowestRadius = throatRadius * Math.sqrt(startAreaRatio.orElse(1));
         this.gas = profile.gas();
         x = new double[cells];
         radius = new double[cells];
@@ -63,10 +85,10 @@ public final class JacketGrid {
         length = new double[cells];
         area = new double[cells];
         curvature = new double[cells];
-        fill(profile, endAreaRatio);
+        fill(profile, startAreaRatio, endAreaRatio);
     }
 
-    private void fill(HotGasProfile profile, double endAreaRatio) {
+    private void fill(HotGasProfile profile, OptionalDouble startAreaRatio, double endAreaRatio) {
         List<HotGasStation> s = profile.stations();
         int n = s.size();
         double[] measure = new double[n];
@@ -80,13 +102,27 @@ public final class JacketGrid {
             double even = distance(s, i) / meanRadius(s, i) / slender;
             measure[i] = measure[i - 1] + even + Math.abs(opening(s, i) - opening(s, i - 1)) / change;
         }
-        double total = measureOfEnd(s, measure, throatRadius * Math.sqrt(endAreaRatio));
+        double end = measureOf(s, measure, throatRadius * Math.sqrt(endAreaRatio));
+        double start = startAreaRatio.isPresent() ? measureOf(s, measure, narrowestRadius) : 0;
+        if (!(start < end)) {
+            throw new dev.penstock.errors.OutsideValidity(
+                    dev.penstock.errors.FailureSubject.JACKET,
+                    "cooling jacket",
+                    "area ratio at which it ends (-)",
+                    endAreaRatio,
+                    "beyond the area ratio at which it begins, " + startAreaRatio.getAsDouble());
+        }
         double previousX = s.get(0).x();
         double previousR = s.get(0).radius();
         int segment = 1;
         for (int c = 0; c < cells; c++) {
-            double middle = total * (c + 0.5) / cells;
-            double face = total * (c + 1.0) / cells;
+            boolean before = c < first;
+            double from = before ? 0 : start;
+            double part = before ? start : end - start;
+            int count = before ? first : cells - first;
+            double within = before ? c : c - first;
+            double middle = from + part * (within + 0.5) / count;
+            double face = from + part * (within + 1.0) / count;
             segment = segmentOf(measure, segment, middle);
             readGas(s, measure, segment, middle, c);
             int faceSegment = segmentOf(measure, segment, face);
@@ -118,7 +154,8 @@ public final class JacketGrid {
         return 0.5 * (s.get(i).radius() + s.get(i - 1).radius());
     }
 
-    private static double measureOfEnd(List<HotGasStation> s, double[] measure, double endRadius) {
+    /** Measure of the place on the nozzle with that radius. */
+    private static double measureOf(List<HotGasStation> s, double[] measure, double endRadius) {
         int last = s.size() - 1;
         for (int i = last; i > 0 && s.get(i).x() > 0; i--) {
             double low = s.get(i - 1).radius();
@@ -131,7 +168,7 @@ public final class JacketGrid {
         throw new dev.penstock.errors.OutsideValidity(
                 dev.penstock.errors.FailureSubject.JACKET,
                 "cooling jacket",
-                "radius of the jacket's end (m)",
+                "radius at which it begins or ends (m)",
                 endRadius,
                 "at or beyond the throat");
     }

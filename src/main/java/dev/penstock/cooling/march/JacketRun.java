@@ -62,7 +62,7 @@ public final class JacketRun implements AutoCloseable {
         this.material = material;
         JacketDesign design = question.design();
         double end = endAreaRatio(question);
-        grid = new JacketGrid(question.gas(), end, cells);
+        grid = new JacketGrid(question.gas(), design.route().startAreaRatio(), end, cells);
         gasSide = GasSides.of(grid, question, models);
         thickness = WallSizing.thickness(design, material, question.gas().throatRadius());
         correlation = CoolantCorrelations.of(

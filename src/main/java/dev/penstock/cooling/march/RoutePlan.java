@@ -16,11 +16,12 @@ final class RoutePlan {
      * @return branches, each with its legs in flow order
      */
     static List<List<Leg>> of(CoolantRoute route, JacketGrid grid, double endAreaRatio) {
+        int start = grid.first;
         int end = grid.cells - 1;
         return switch (route.kind()) {
-            case COUNTERFLOW -> List.of(List.of(new Leg(end, 0, 1, 1)));
-            case PARALLEL -> List.of(List.of(new Leg(0, end, 1, 1)));
-            case TWO_PASS -> List.of(List.of(new Leg(0, end, 0.5, 1), new Leg(end, 0, 0.5, 1)));
+            case COUNTERFLOW -> List.of(List.of(new Leg(end, start, 1, 1)));
+            case PARALLEL -> List.of(List.of(new Leg(start, end, 1, 1)));
+            case TWO_PASS -> List.of(List.of(new Leg(start, end, 0.5, 1), new Leg(end, start, 0.5, 1)));
             case PASS_AND_A_HALF ->
                 passAndAHalf(grid, cellAt(grid, route.entryAreaRatio().orElse(Math.max(1, endAreaRatio / 2))));
             case SPLIT -> split(grid, cellAt(grid, route.entryAreaRatio().orElse(1)), route.upstreamShare());
@@ -32,22 +33,23 @@ final class RoutePlan {
         List<Leg> legs = new ArrayList<>();
         legs.add(new Leg(entry, end, 0.5, 1));
         legs.add(new Leg(end, entry, 0.5, 1));
-        if (entry > 0) {
-            legs.add(new Leg(entry - 1, 0, 1, 1));
+        if (entry > grid.first) {
+            legs.add(new Leg(entry - 1, grid.first, 1, 1));
         }
         return List.of(legs);
     }
 
     private static List<List<Leg>> split(JacketGrid grid, int entry, double upstreamShare) {
         int end = grid.cells - 1;
-        int first = Math.max(1, Math.min(end, entry));
+        int first = Math.max(grid.first + 1, Math.min(end, entry));
         return List.of(
-                List.of(new Leg(first - 1, 0, 1, upstreamShare)), List.of(new Leg(first, end, 1, 1 - upstreamShare)));
+                List.of(new Leg(first - 1, grid.first, 1, upstreamShare)),
+                List.of(new Leg(first, end, 1, 1 - upstreamShare)));
     }
 
-    /** First cell on the nozzle whose area ratio reaches the given one. */
+    /** First cell of the jacket on the nozzle whose area ratio reaches the given one. */
     private static int cellAt(JacketGrid grid, double areaRatio) {
-        for (int c = 0; c < grid.cells; c++) {
+        for (int c = grid.first; c < grid.cells; c++) {
             if (grid.x[c] >= 0 && grid.areaRatio[c] >= areaRatio) {
                 return c;
             }

@@ -93,9 +93,9 @@ public final class JacketSearch {
         JacketResult start = solver.solve(base);
         Trial trial = new Trial(base, evaluations, progress);
         trial.consider(base.withDesign(base.design().withChannels(start.layout())), solver.solve(trial.coarse(base)));
-        double throat = 2 * question.gas().throatRadius();
+        double narrowest = 2 * question.narrowestRadius();
         double pitch =
-                Math.min(HIGH[0], Math.max(LOW[0], ChannelRule.usual(throat).pitch()));
+                Math.min(HIGH[0], Math.max(LOW[0], ChannelRule.usual(narrowest).pitch()));
         int variables = question.design().wall().thickness().isPresent() ? 3 : 4;
         double[] usual = {pitch, 0.5, 1.2, 0.7e-3};
         double[] fine = {Math.max(LOW[0], 0.6 * pitch), 0.6, 1.2, 0.5e-3};

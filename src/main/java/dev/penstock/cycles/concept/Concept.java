@@ -7,6 +7,7 @@ import dev.penstock.fluids.Propellant;
 import dev.penstock.turbomachinery.mass.MassFactors;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -24,7 +25,7 @@ import java.util.OptionalDouble;
  * @param mixtureRatio oxidizer over fuel leaving the tanks, by mass (-)
  * @param thrust what fixes its size
  * @param chamber thrust chamber, with the chamber pressure
- * @param cooling regenerative cooling, if any
+ * @param cooling circuits of regenerative cooling, from the injector to the nozzle exit; none if nothing cools
  * @param burners gas generator or preburners that the cycle has
  * @param turbines turbines that the cycle has
  * @param shafts coupling of the machines
@@ -44,7 +45,7 @@ public record Concept(
         double mixtureRatio,
         ThrustTarget thrust,
         ChamberDesign chamber,
-        Optional<CoolingDesign> cooling,
+        List<CoolingCircuit> cooling,
         Map<Burner, BurnerDesign> burners,
         Map<TurbinePlace, TurbineOption> turbines,
         ShaftDesign shafts,
@@ -56,6 +57,7 @@ public record Concept(
 
     public Concept {
         Require.positive("concept", "mixture ratio (-)", mixtureRatio);
+        cooling = List.copyOf(cooling);
         burners = Collections.unmodifiableMap(new LinkedHashMap<>(burners));
         turbines = Collections.unmodifiableMap(new LinkedHashMap<>(turbines));
     }
@@ -76,6 +78,14 @@ public record Concept(
     /** @return the fuel */
     public Propellant fuel() {
         return fuelFeed.propellant();
+    }
+
+    /**
+     * @param side oxidizer or fuel
+     * @return whether it cools any part of the wall
+     */
+    public boolean cooledBy(Side side) {
+        return cooling.stream().anyMatch(circuit -> circuit.coolant() == side);
     }
 
     /** @return nozzle stagnation pressure (Pa) */

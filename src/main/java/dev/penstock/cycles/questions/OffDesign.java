@@ -206,7 +206,7 @@ final class OffDesign {
                 .sum();
         double flow = sheet.tankStreams().stream().mapToDouble(Stream::flow).sum();
         double vacuum = chamber.vacuumThrust() + jets;
-        Optional<JacketResult> jacket = solved.jacket();
+        List<JacketResult> jackets = solved.jackets();
         Map<String, Double> temperatures = temperatures(sheet);
         return new OperatingPoint(
                 command,
@@ -219,9 +219,11 @@ final class OffDesign {
                 sheet.machinery().pumpPoints(),
                 sheet.machinery().turbinePoints(),
                 temperatures,
-                jacket.map(j -> OptionalDouble.of(j.coolantTemperatureRise())).orElse(OptionalDouble.empty()),
-                jacket.map(j -> OptionalDouble.of(j.peakWallTemperature())).orElse(OptionalDouble.empty()),
-                limits(sheet, temperatures, jacket),
+                jackets.stream()
+                        .mapToDouble(JacketResult::coolantTemperatureRise)
+                        .max(),
+                jackets.stream().mapToDouble(JacketResult::peakWallTemperature).max(),
+                limits(sheet, temperatures, jackets),
                 worst);
     }
 
@@ -241,7 +243,7 @@ final class OffDesign {
         return map;
     }
 
-    private List<LimitCheck> limits(Flowsheet sheet, Map<String, Double> temperatures, Optional<JacketResult> jacket) {
+    private List<LimitCheck> limits(Flowsheet sheet, Map<String, Double> temperatures, List<JacketResult> jackets) {
         List<LimitCheck> limits = new ArrayList<>();
         DesignLimits own = design.concept().limits();
         for (Map.Entry<String, PumpPoint> entry : sheet.machinery().pumpPoints().entrySet()) {
@@ -268,7 +270,7 @@ final class OffDesign {
                             "K",
                             "nasa-sp-125")));
         }
-        jacket.ifPresent(j -> limits.addAll(j.limits()));
+        jackets.forEach(j -> limits.addAll(j.limits()));
         return limits;
     }
 }

@@ -22,7 +22,7 @@ import java.util.OptionalDouble;
  * @param pumps main pumps by name, with stall and cavitation margins
  * @param turbines turbines by name
  * @param gasTemperatures temperature before each turbine by name (K)
- * @param coolantTemperatureRise temperature rise of the coolant (K), if there is a jacket
+ * @param coolantTemperatureRise largest temperature rise of a coolant (K), if there is a jacket
  * @param peakWallTemperature hottest wall (K), if there is a jacket
  * @param limits margins held against their bounds
  * @param residualWorst largest relative residual (-)

@@ -2,6 +2,7 @@ package dev.penstock.cycles.reading;
 
 import dev.penstock.chamber.design.ChamberInputs;
 import dev.penstock.cooling.design.JacketInputs;
+import dev.penstock.cooling.wall.WallInputs;
 import dev.penstock.cycles.arrangements.Cycle;
 import dev.penstock.cycles.concept.Burner;
 import dev.penstock.cycles.concept.CycleTraits;
@@ -57,6 +58,15 @@ public final class ConceptInputs {
     static final Input<Double> FLOW_FRACTION = Input.ratio(
                     "flow_fraction", Range.of(0.01, 1), "Share of that propellant's chamber flow that cools")
             .usual(Usual.of(1.0, "all of its chamber flow", ""));
+
+    /** Key of the tables of further cooling circuits. */
+    static final String CIRCUITS = "circuits";
+
+    static final Input<String> CIRCUIT_NAME =
+            Input.text("name", "Name of the circuit in results").example("\"nozzle\"");
+    static final Input<String> CIRCUIT_COOLANT = Input.word(
+                    "coolant", List.of("fuel", "oxidizer"), "Propellant that cools")
+            .example("\"oxidizer\"");
 
     static final Input<Double> BATTERY_BURN_TIME = Input.quantity(
                     "burn_time", Dimension.TIME, Range.of(1, 1e4), "Time that the battery has to last")
@@ -179,17 +189,32 @@ public final class ConceptInputs {
         return with(CycleTraits::gasInjector) ? group.and(GasInputs.GAS_INJECTOR_LOSS) : group;
     }
 
+    /** Further circuits: what belongs to the wall as a whole stands in {@code [cooling]}. */
+    private static InputGroup circuits() {
+        return new InputGroup(
+                CIRCUITS,
+                "A further cooling circuit; it begins where the one before it ends",
+                InputGroup.Presence.REPEATED,
+                java.util.stream.Stream.concat(
+                                java.util.stream.Stream.of(CIRCUIT_NAME, CIRCUIT_COOLANT, FLOW_FRACTION),
+                                JacketInputs.OF_ONE_CIRCUIT.stream())
+                        .toList(),
+                List.of(WallInputs.COATING, JacketInputs.SECTIONS, JacketInputs.LIMITS),
+                Optional.empty());
+    }
+
     private static InputGroup cooling() {
         return new InputGroup(
-                "cooling",
-                "A cooling jacket; without this table the chamber is not cooled",
-                InputGroup.Presence.IF_WRITTEN,
-                java.util.stream.Stream.concat(
-                                java.util.stream.Stream.of(COOLANT, FLOW_FRACTION),
-                                JacketInputs.GROUP.inputs().stream())
-                        .toList(),
-                JacketInputs.GROUP.groups(),
-                Optional.empty());
+                        "cooling",
+                        "A cooling jacket; without this table the chamber is not cooled",
+                        InputGroup.Presence.IF_WRITTEN,
+                        java.util.stream.Stream.concat(
+                                        java.util.stream.Stream.of(COOLANT, FLOW_FRACTION),
+                                        JacketInputs.GROUP.inputs().stream())
+                                .toList(),
+                        JacketInputs.GROUP.groups(),
+                        Optional.empty())
+                .with(circuits());
     }
 
     private InputGroup[] turbines() {

@@ -5,7 +5,7 @@ import dev.penstock.chamber.design.InjectionState;
 import dev.penstock.cycles.arrangements.Cycle;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.ConceptDocument;
-import dev.penstock.cycles.concept.CoolingDesign;
+import dev.penstock.cycles.concept.CoolingCircuit;
 import dev.penstock.cycles.concept.CycleTraits;
 import dev.penstock.cycles.concept.DesignLimits;
 import dev.penstock.cycles.concept.ElectricDesign;
@@ -142,9 +142,7 @@ public final class ConceptReader {
             }
         });
         changes.put("cycle", cycle.id());
-        boolean fuelJacket =
-                concept.cooling().map(c -> c.coolant() == Side.FUEL).orElse(false);
-        if (cycle.traits().livesOnJacketHeat() && !fuelJacket) {
+        if (cycle.traits().livesOnJacketHeat() && !concept.cooledBy(Side.FUEL)) {
             changes.put("cooling.coolant", "fuel");
         }
         String text = InputFile.without(concept.document().text(), dropped);
@@ -200,7 +198,7 @@ public final class ConceptReader {
                 ChamberKeys.read(root, pressure, thrust, characteristicLength(head), injection(head));
         Supplier<FeedDesign> oxidizerFeed = feeds.read(root, Side.OXIDIZER, head.oxidizer(), traits);
         Supplier<FeedDesign> fuelFeed = feeds.read(root, Side.FUEL, head.fuel(), traits);
-        Supplier<Optional<CoolingDesign>> cooling = CoolingKeys.read(root, traits, pressure);
+        Supplier<List<CoolingCircuit>> cooling = CoolingKeys.read(root, traits, pressure);
         GasKeys gas = new GasKeys(root, traits, head.fuel());
         Supplier<Optional<ElectricDesign>> electric = ElectricKeys.read(root, traits);
         Supplier<DesignLimits> limits = limits(root.table("limits"), traits);

@@ -4,6 +4,7 @@ import dev.penstock.cooling.coolant.CoolantSideDesign;
 import dev.penstock.cooling.coolant.CoolantSideInputs;
 import dev.penstock.cooling.design.ChannelLayout;
 import dev.penstock.cooling.design.ChannelSection;
+import dev.penstock.cooling.design.CircuitKey;
 import dev.penstock.cooling.design.CoolantRoute;
 import dev.penstock.cooling.design.ExtensionDesign;
 import dev.penstock.cooling.design.JacketDesign;
@@ -16,61 +17,123 @@ import dev.penstock.cooling.wall.ChannelKind;
 import dev.penstock.cooling.wall.Coating;
 import dev.penstock.cooling.wall.WallDesign;
 import dev.penstock.cooling.wall.WallInputs;
-import dev.penstock.cycles.concept.CoolingDesign;
+import dev.penstock.cycles.concept.CoolingCircuit;
 import dev.penstock.cycles.concept.CycleTraits;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.input.InputTable;
 import dev.penstock.input.Usual;
+import dev.penstock.provenance.Trail;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Function;
 import java.util.function.Supplier;
 
-/** Reads the table {@code [cooling]}: which propellant cools, and the jacket. Absent means an uncooled chamber. */
+/**
+ * Reads the table {@code [cooling]}: which propellant cools, and the jacket; and the tables {@code [[cooling.circuits]]}
+ * inside it, each a jacket that begins where the one before it ends, so that neither gaps nor overlaps can be written.
+ * Absent means an uncooled chamber.
+ */
 final class CoolingKeys {
 
     private static final double HEATER_DROP = 0.4;
     private static final double LARGEST_DROP = 0.6;
+    private static final String NOTHING = "none";
 
-    private CoolingKeys() {}
+    private final CycleTraits traits;
+    private final double chamberPressure;
+    private final Set<String> names = new HashSet<>();
+    private OptionalDouble end = OptionalDouble.empty();
 
-    static Supplier<Optional<CoolingDesign>> read(InputTable root, CycleTraits traits, double chamberPressure) {
+    private CoolingKeys(CycleTraits traits, double chamberPressure) {
+        this.traits = traits;
+        this.chamberPressure = chamberPressure;
+    }
+
+    static Supplier<List<CoolingCircuit>> read(InputTable root, CycleTraits traits, double chamberPressure) {
         if (!root.has("cooling")) {
             root.without("cooling", "none", "no jacket without a table [cooling]");
-            return Optional::empty;
+            return List::of;
         }
-        InputTable keys = root.table("cooling");
+        return new CoolingKeys(traits, chamberPressure).all(root.table("cooling"));
+    }
+
+    private Supplier<List<CoolingCircuit>> all(InputTable keys) {
         String coolant = keys.read(ConceptInputs.COOLANT);
         double share = keys.read(ConceptInputs.FLOW_FRACTION);
         double factor = keys.read(GasSideInputs.HEAT_FLUX_FACTOR);
+        names.add(CircuitKey.FIRST.name());
+        List<InputTable> behind = keys.tables(ConceptInputs.CIRCUITS);
+        Function<Optional<ExtensionDesign>, JacketDesign> first =
+                jacket(keys, CircuitKey.FIRST, behind.isEmpty(), CoolingKeys::gasSide);
+        Optional<ExtensionDesign> extension =
+                Optional.of(new ExtensionDesign(keys.read(JacketInputs.EXTENSION_MATERIAL)));
+        Optional<ExtensionDesign> none = Optional.empty();
+        List<Supplier<CoolingCircuit>> circuits = new ArrayList<>();
+        circuits.add(() ->
+                new CoolingCircuit(side(coolant), share, first.apply(behind.isEmpty() ? extension : none), factor));
+        for (int i = 0; i < behind.size(); i++) {
+            InputTable own = behind.get(i);
+            boolean last = i == behind.size() - 1;
+            CircuitKey key = CircuitKey.behind(i, name(own));
+            Side side = side(own.read(ConceptInputs.CIRCUIT_COOLANT));
+            double part = own.read(ConceptInputs.FLOW_FRACTION);
+            Function<Optional<ExtensionDesign>, JacketDesign> jacket =
+                    jacket(own, key, last, k -> () -> first.apply(none).gasSide());
+            circuits.add(() -> new CoolingCircuit(side, part, jacket.apply(last ? extension : none), factor));
+        }
+        if (coolant.equals(NOTHING)) {
+            if (!behind.isEmpty()) {
+                keys.problem(
+                        "coolant",
+                        "\"none\"",
+                        "circuits follow in [[cooling.circuits]]: write fuel or oxidizer, or leave the circuits out");
+            }
+            return List::of;
+        }
+        return () -> circuits.stream().map(Supplier::get).toList();
+    }
+
+    private static Side side(String coolant) {
+        return coolant.equals("oxidizer") ? Side.OXIDIZER : Side.FUEL;
+    }
+
+    /** Name of a circuit behind the first, which no other has: letters, digits, spaces and hyphens. */
+    private String name(InputTable own) {
+        String name = own.read(ConceptInputs.CIRCUIT_NAME);
+        if (!name.isEmpty() && !name.matches("[A-Za-z0-9][A-Za-z0-9 -]{0,39}")) {
+            own.problem("name", '"' + name + '"', "write up to 40 letters, digits, spaces and hyphens");
+        } else if (!names.add(Trail.slug(name))) {
+            own.problem("name", '"' + name + '"', "another circuit has that name; the first is called cooling");
+        }
+        return name;
+    }
+
+    /** A jacket, which still has to be told what follows it. */
+    private Function<Optional<ExtensionDesign>, JacketDesign> jacket(
+            InputTable keys, CircuitKey key, boolean last, Function<InputTable, Supplier<GasSideDesign>> gasSideOf) {
         Supplier<WallDesign> wall = wall(keys);
         Supplier<ChannelLayout> channels = channels(keys);
-        Supplier<CoolantRoute> route = route(keys);
-        Supplier<GasSideDesign> gasSide = gasSide(keys);
+        Supplier<CoolantRoute> route = route(keys, last);
+        Supplier<GasSideDesign> gasSide = gasSideOf.apply(keys);
         CoolantSideDesign.Correlation correlation = keys.read(CoolantSideInputs.CORRELATION);
         boolean curvature = keys.read(CoolantSideInputs.CURVATURE);
         boolean rough = keys.read(CoolantSideInputs.ROUGH_WALL);
         Supplier<JacketLimits> limits = limits(keys.table("limits"), usualDrop(traits, chamberPressure));
         int cells = keys.read(JacketInputs.CELLS);
-        ExtensionDesign extension = new ExtensionDesign(keys.read(JacketInputs.EXTENSION_MATERIAL));
-        if (coolant.equals("none")) {
-            return Optional::empty;
-        }
-        Side side = coolant.equals("fuel") ? Side.FUEL : Side.OXIDIZER;
-        return () -> Optional.of(new CoolingDesign(
-                side,
-                share,
-                new JacketDesign(
-                        wall.get(),
-                        channels.get(),
-                        route.get(),
-                        gasSide.get(),
-                        new CoolantSideDesign(correlation, curvature, rough),
-                        limits.get(),
-                        cells,
-                        extension),
-                factor));
+        return extension -> new JacketDesign(
+                key,
+                wall.get(),
+                channels.get(),
+                route.get(),
+                gasSide.get(),
+                new CoolantSideDesign(correlation, curvature, rough),
+                limits.get(),
+                cells,
+                extension);
     }
 
     private static Supplier<WallDesign> wall(InputTable keys) {
@@ -136,12 +199,34 @@ final class CoolingKeys {
         return sections;
     }
 
-    private static Supplier<CoolantRoute> route(InputTable keys) {
+    /** The way of the coolant, from where the circuit before ended. */
+    private Supplier<CoolantRoute> route(InputTable keys, boolean last) {
         CoolantRoute.Kind kind = keys.read(JacketInputs.ROUTE);
-        OptionalDouble end = keys.number(JacketInputs.END_AREA_RATIO);
+        OptionalDouble start = end;
+        end = keys.number(JacketInputs.END_AREA_RATIO);
+        OptionalDouble stop = end;
         OptionalDouble entry = keys.number(JacketInputs.ENTRY_AREA_RATIO);
         double share = keys.read(JacketInputs.UPSTREAM_SHARE);
-        return () -> new CoolantRoute(kind, end, entry, share);
+        if (!last && stop.isEmpty() && !keys.has(JacketInputs.END_AREA_RATIO.key())) {
+            keys.problem(
+                    JacketInputs.END_AREA_RATIO.key(),
+                    "missing",
+                    "write the area ratio at which this circuit ends and the next begins");
+        }
+        if (start.isPresent() && stop.isPresent() && stop.getAsDouble() <= start.getAsDouble()) {
+            keys.problem(
+                    JacketInputs.END_AREA_RATIO.key(),
+                    Double.toString(stop.getAsDouble()),
+                    "it must lie beyond " + start.getAsDouble()
+                            + ", where the circuit before it ends; list the circuits from the injector to the nozzle exit");
+        }
+        if (entry.isPresent() && entry.getAsDouble() < start.orElse(0)) {
+            keys.problem(
+                    JacketInputs.ENTRY_AREA_RATIO.key(),
+                    Double.toString(entry.getAsDouble()),
+                    "this circuit begins at " + start.getAsDouble() + ", where the one before it ends");
+        }
+        return () -> new CoolantRoute(kind, start, stop, entry, share);
     }
 
     private static Supplier<GasSideDesign> gasSide(InputTable keys) {

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Adds up mass and energy again from the station table, the machines as sized and the jacket as solved. Nothing of the
+ * Adds up mass and energy again from the station table, the machines as sized and the jackets as solved. Nothing of the
  * solver's own equations is used.
  * <pre>
  * mass:    Σ ṁ_in = Σ ṁ_out
@@ -29,10 +29,10 @@ public final class Auditor {
     }
 
     /**
-     * @param heatLoad heat into the jacket as the jacket was solved (W)
+     * @param heatLoads heat into each jacket, by the id of its component, as the jacket was solved (W)
      * @param shafts shafts with the power of the machines as sized
      */
-    public EnergyAudit audit(double heatLoad, List<ShaftBalance> shafts) {
+    public EnergyAudit audit(Map<String, Double> heatLoads, List<ShaftBalance> shafts) {
         List<EnergyAudit.Item> items = new ArrayList<>();
         for (Component component : components) {
             if (!component.inlets().isEmpty() && !component.outlets().isEmpty()) {
@@ -40,7 +40,7 @@ public final class Auditor {
                         component.id(),
                         component.inlets(),
                         component.outlets(),
-                        heatOf(component, heatLoad),
+                        heatOf(component, heatLoads),
                         component.workIn()));
             }
         }
@@ -67,10 +67,11 @@ public final class Auditor {
         }
     }
 
-    private static double heatOf(Component component, double heatLoad) {
+    private static double heatOf(Component component, Map<String, Double> heatLoads) {
         return switch (component.kind()) {
-            case JACKET -> heatLoad;
-            case CHAMBER -> -heatLoad;
+            case JACKET -> heatLoads.get(component.id());
+            case CHAMBER ->
+                -heatLoads.values().stream().mapToDouble(Double::doubleValue).sum();
             default -> component.heatIn();
         };
     }

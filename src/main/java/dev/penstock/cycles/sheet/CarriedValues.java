@@ -1,29 +1,34 @@
 package dev.penstock.cycles.sheet;
 
 import dev.penstock.chamber.ChamberPerformance;
-import dev.penstock.cooling.design.JacketLoad;
-import java.util.Optional;
+import java.util.List;
 
 /**
  * What an arrangement takes for granted while it is solved, and what is computed again from its solution: the chamber and
- * the jacket depend on the flows, and the flows on them.
+ * the jackets depend on the flows, and the flows on them.
  *
  * @param chamberFlow flow through the throat (kg/s)
  * @param faceRatio pressure at the injector face over nozzle stagnation pressure (-)
- * @param heatLoad heat taken up by the jacket (W)
- * @param jacketDrop pressure drop of the jacket (Pa)
+ * @param jackets jackets, in the order of the concept's circuits
  * @param chamber the chamber those follow from
- * @param jacket the jacket those follow from
  */
 public record CarriedValues(
-        double chamberFlow,
-        double faceRatio,
-        double heatLoad,
-        double jacketDrop,
-        ChamberPerformance chamber,
-        Optional<JacketLoad> jacket) {
+        double chamberFlow, double faceRatio, List<CarriedJacket> jackets, ChamberPerformance chamber) {
 
-    public CarriedValues with(double newFlow, double newHeat, double newDrop) {
-        return new CarriedValues(newFlow, faceRatio, newHeat, newDrop, chamber, jacket);
+    public CarriedValues {
+        jackets = List.copyOf(jackets);
+    }
+
+    public CarriedValues with(double newFlow, List<CarriedJacket> newJackets) {
+        return new CarriedValues(newFlow, faceRatio, newJackets, chamber);
+    }
+
+    /** Heat taken up by all jackets (W). */
+    public double heatLoad() {
+        double sum = 0;
+        for (CarriedJacket jacket : jackets) {
+            sum += jacket.heatLoad();
+        }
+        return sum;
     }
 }

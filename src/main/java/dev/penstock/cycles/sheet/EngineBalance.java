@@ -30,12 +30,12 @@ import java.util.OptionalDouble;
  * @param turbines turbines as sized
  * @param shafts shafts with their power balance
  * @param chamber thrust chamber
- * @param cooling jacket, if the concept has one
+ * @param cooling jackets, in the order of the concept's circuits
  * @param pressureLadder pressure steps, line by line, from tank to chamber
  * @param exhausts dumped turbine gas
  * @param electric electric drive, for the cycle that has one
  * @param engineLosses what lies between the chamber's and the engine's specific impulse
- * @param limits every limit held against its value: cycle, machines and jacket
+ * @param limits every limit held against its value: cycle, machines and jackets
  * @param warnings what the reader must know
  * @param residuals what is left of every closing equation
  * @param audit mass and energy added up again from the stations
@@ -51,7 +51,7 @@ public record EngineBalance(
         List<TurbineSizing> turbines,
         List<ShaftBalance> shafts,
         ChamberPerformance chamber,
-        Optional<JacketResult> cooling,
+        List<JacketResult> cooling,
         List<PressureStep> pressureLadder,
         List<ExhaustJet> exhausts,
         Optional<ElectricSizing> electric,
@@ -66,6 +66,7 @@ public record EngineBalance(
     public EngineBalance {
         stations = List.copyOf(stations);
         components = List.copyOf(components);
+        cooling = List.copyOf(cooling);
         pumps = List.copyOf(pumps);
         turbines = List.copyOf(turbines);
         shafts = List.copyOf(shafts);

@@ -23,12 +23,11 @@ public final class EngineMasses {
      * @return its mass, part by part
      */
     public static EngineMass of(EngineBalance balance) {
-        double cooled = balance.cooling()
-                .map(jacket -> jacket.stations().stream()
-                        .filter(s -> s.x() > 0)
-                        .mapToDouble(JacketStation::areaRatio)
-                        .max()
-                        .orElse(1))
+        double cooled = balance.cooling().stream()
+                .flatMap(jacket -> jacket.stations().stream())
+                .filter(s -> s.x() > 0)
+                .mapToDouble(JacketStation::areaRatio)
+                .max()
                 .orElse(1.0);
         return new EngineMassModel()
                 .estimate(new EngineParts(

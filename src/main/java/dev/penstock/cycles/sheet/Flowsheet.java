@@ -3,9 +3,11 @@ package dev.penstock.cycles.sheet;
 import dev.penstock.combustion.RealFluidWorkingFluid;
 import dev.penstock.combustion.TurbineGas;
 import dev.penstock.combustion.equilibrium.Reactants;
+import dev.penstock.cooling.design.CircuitKey;
 import dev.penstock.cooling.design.JacketLoad;
 import dev.penstock.cycles.concept.Burner;
 import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.concept.CoolingCircuit;
 import dev.penstock.cycles.concept.FeedDesign;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.concept.TurbinePlace;
@@ -18,6 +20,7 @@ import dev.penstock.provenance.Traced;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -50,7 +53,7 @@ public final class Flowsheet {
     private final Map<String, Warning> warnings = new LinkedHashMap<>();
     private final Map<Burner, TurbineGas> gases = new EnumMap<>(Burner.class);
     private final Map<Burner, Stream> burnt = new EnumMap<>(Burner.class);
-    private Stream coolantInlet;
+    private final Map<CircuitKey, Stream> coolantInlets = new HashMap<>();
     private int stationCount;
 
     public Flowsheet(BalanceModels balanceModels, CarriedValues assumed, boolean recording) {
@@ -130,10 +133,6 @@ public final class Flowsheet {
         return Traced.made(facePressure, chamberPressure(), known(assumed.faceRatio(), StationRecorder.FACE_RATIO));
     }
 
-    public boolean cooledBy(Side side) {
-        return concept.cooling().map(c -> c.coolant() == side).orElse(false);
-    }
-
     /** Pressure before the injector of a liquid (Pa). */
     public Traced injectorInlet(Side side) {
         double loss = concept.feed(side).injectorLoss();
@@ -165,8 +164,10 @@ public final class Flowsheet {
         return given(concept.feed(side).valveLoss(), "lines." + side.key() + "_valve_loss");
     }
 
-    private Traced jacketDrop() {
-        return known(assumed.jacketDrop(), "cooling.coolant_pressure_drop_Pa");
+    private Traced jacketDrop(int circuit) {
+        return known(
+                assumed.jackets().get(circuit).pressureDrop(),
+                concept.cooling().get(circuit).key().drop());
     }
 
     /** What a duct of hot gas leaves of a pressure (-). */
@@ -187,11 +188,16 @@ public final class Flowsheet {
                 : Optional.of(given(ratio.getAsDouble(), "turbines." + place.key() + ".pressure_ratio"));
     }
 
-    /** Discharge pressure that line, jacket and valve need upstream of a pressure (Pa). */
+    /** Discharge pressure that line, jackets and valve need upstream of a pressure (Pa). */
     public Traced upstream(Side side, Traced pressure) {
         Traced losses = lineLoss(side).plus(valveLoss(side)).times(chamberPressure());
         Traced needed = pressure.plus(losses);
-        return cooledBy(side) ? needed.plus(jacketDrop()) : needed;
+        for (int i = 0; i < concept.cooling().size(); i++) {
+            if (concept.cooling().get(i).coolant() == side) {
+                needed = needed.plus(jacketDrop(i));
+            }
+        }
+        return needed;
     }
 
     /** Discharge pressure that a branch with a valve but no jacket needs (Pa). */
@@ -235,7 +241,10 @@ public final class Flowsheet {
                 pressureOf(in).minus(suctionLoss(side)));
     }
 
-    /** Discharge line, then the jacket if this propellant cools, then the valve, which takes what is left. */
+    /**
+     * Discharge line, then the jackets that this propellant cools, from the nozzle exit towards the injector, then the valve,
+     * which takes what is left.
+     */
     public Stream deliver(Side side, Stream in, Traced targetPressure) {
         Stream stream = drop(
                 "line." + side.key() + "_discharge",
@@ -244,8 +253,10 @@ public final class Flowsheet {
                 side.key(),
                 in,
                 pressureOf(in).minus(lineLoss(side).times(chamberPressure())));
-        if (cooledBy(side)) {
-            stream = jacket(side, stream);
+        for (int i = concept.cooling().size() - 1; i >= 0; i--) {
+            if (concept.cooling().get(i).coolant() == side) {
+                stream = jacket(i, stream);
+            }
         }
         return valve(side, "valve." + side.key(), side.key() + " valve", stream, targetPressure);
     }
@@ -315,41 +326,52 @@ public final class Flowsheet {
         return out;
     }
 
-    private Stream jacket(Side side, Stream in) {
-        double share = concept.cooling().orElseThrow().flowFraction();
+    private Stream jacket(int number, Stream in) {
+        CoolingCircuit circuit = concept.cooling().get(number);
+        CircuitKey key = circuit.key();
+        double share = circuit.flowFraction();
         if (share >= 1) {
-            return jacketPassage(side, in);
+            return jacketPassage(number, in);
         }
-        List<Stream> ways = split("split.coolant", "coolant branch", in, given(share, "cooling.flow_fraction"));
-        Stream warm = jacketPassage(side, ways.get(0));
+        List<Stream> ways = split(
+                key.id("split.coolant"),
+                key.word() + "coolant branch",
+                in,
+                given(share, key.table() + ".flow_fraction"));
+        Stream warm = jacketPassage(number, ways.get(0));
         Stream cold = drop(
-                "orifice.bypass",
+                key.id("orifice.bypass"),
                 Component.Kind.ORIFICE,
-                "jacket bypass",
-                side.key() + " bypass",
+                key.word() + "jacket bypass",
+                circuit.coolant().key() + " bypass",
                 ways.get(1),
                 pressureOf(warm));
-        return merge("merge.coolant", "coolant merge", warm, cold);
+        return merge(key.id("merge.coolant"), key.word() + "coolant merge", warm, cold);
     }
 
-    private Stream jacketPassage(Side side, Stream in) {
-        coolantInlet = in;
-        Traced behind = pressureOf(in).minus(jacketDrop());
+    private Stream jacketPassage(int number, Stream in) {
+        CoolingCircuit circuit = concept.cooling().get(number);
+        CircuitKey key = circuit.key();
+        CarriedJacket jacket = assumed.jackets().get(number);
+        coolantInlets.put(key, in);
+        Traced behind = pressureOf(in).minus(jacketDrop(number));
         double pressure = behind.value();
-        double enthalpy = in.enthalpy() + assumed.heatLoad() / in.flow();
-        refuseOverheating(in, pressure, enthalpy);
-        Stream out = outlet("jacket outlet", in.medium(), pressure, enthalpy, in.oxidizerFlow(), in.fuelFlow());
+        double enthalpy = in.enthalpy() + jacket.heatLoad() / in.flow();
+        refuseOverheating(jacket, in, pressure, enthalpy);
+        Stream out =
+                outlet(key.word() + "jacket outlet", in.medium(), pressure, enthalpy, in.oxidizerFlow(), in.fuelFlow());
         recorder.ifPresent(r -> {
-            r.heated(out, in, behind);
-            r.place("cooling", "jacket", "cooling", in, out);
+            r.heated(out, in, behind, key.heat());
+            r.place(key.owner(), key.id("jacket"), key.table(), in, out);
         });
-        component("jacket", Component.Kind.JACKET, "cooling jacket", List.of(in), List.of(out), assumed.heatLoad(), 0);
-        step(side.key(), "cooling jacket", in, out);
+        component(
+                key.id("jacket"), Component.Kind.JACKET, key.label(), List.of(in), List.of(out), jacket.heatLoad(), 0);
+        step(circuit.coolant().key(), key.label(), in, out);
         return out;
     }
 
     /** Checked where the outlet state is used: in the station table, and by cycles that live on the heat. */
-    private void refuseOverheating(Stream in, double pressure, double enthalpy) {
+    private void refuseOverheating(CarriedJacket jacket, Stream in, double pressure, double enthalpy) {
         if (!recording && !concept.cycle().traits().livesOnJacketHeat()) {
             return;
         }
@@ -362,17 +384,17 @@ public final class Flowsheet {
                             Locale.ROOT,
                             "%.4g MW into the jacket heats %.4g kg/s of %s beyond what its properties are known for%s (%s); "
                                     + "cool less of the chamber, add a film or use the other propellant",
-                            assumed.heatLoad() / 1e6,
+                            jacket.heatLoad() / 1e6,
                             in.flow(),
                             in.medium().name(),
-                            assumed.jacket().map(Flowsheet::hottestPlace).orElse(""),
+                            jacket.load().map(Flowsheet::hottestPlace).orElse(""),
                             e.getMessage()));
         }
     }
 
-    private static String hottestPlace(JacketLoad jacket) {
+    private static String hottestPlace(JacketLoad load) {
         return String.format(
-                Locale.ROOT, ", hottest at x = %.4g m (area ratio %.4g)", jacket.hottestX(), jacket.hottestAreaRatio());
+                Locale.ROOT, ", hottest at x = %.4g m (area ratio %.4g)", load.hottestX(), load.hottestAreaRatio());
     }
 
     /** Burns a stream of each propellant at a pressure; both must arrive above it. */
@@ -454,7 +476,7 @@ public final class Flowsheet {
         return injector(side.key(), side.key() + " injector", side.key(), in);
     }
 
-    /** Everything that reaches the injector face burns in the chamber, less the heat that goes into the jacket. */
+    /** Everything that reaches the injector face burns in the chamber, less the heat that goes into the jackets. */
     public void chamber(List<Stream> streams) {
         chamberStreams.addAll(streams);
         double oxidizerFlow = streams.stream().mapToDouble(Stream::oxidizerFlow).sum();
@@ -476,7 +498,7 @@ public final class Flowsheet {
                             station,
                             streams,
                             chamberPressure(),
-                            concept.cooling().isPresent());
+                            concept.cooling().stream().map(c -> c.key().heat()).toList());
             components.add(new Component(
                     "chamber",
                     Component.Kind.CHAMBER,
@@ -631,8 +653,8 @@ public final class Flowsheet {
         return gases;
     }
 
-    /** Coolant at the jacket inlet; present after {@link #deliver} if the concept has a jacket. */
-    public Stream coolantInlet() {
-        return coolantInlet;
+    /** Coolant at the inlet of a circuit's jacket; there after {@link #deliver}. */
+    public Stream coolantInlet(CircuitKey circuit) {
+        return coolantInlets.get(circuit);
     }
 }

@@ -32,7 +32,6 @@ public final class StationRecorder {
     /** Path of the pressure at the injector face over that at the nozzle entrance. */
     public static final String FACE_RATIO = "chamber.face_pressure_ratio";
 
-    private static final String HEAT = "cooling.heat_load_W";
     private static final ModelCard STEP = Definitions.PRODUCT;
 
     private final Trail trail = new Trail();
@@ -166,11 +165,12 @@ public final class StationRecorder {
                 new Origin(Definitions.FLOW, flows));
     }
 
-    public void heated(Stream out, Stream in, Traced behind) {
+    /** A stream behind a jacket, and the path of the heat that it took up there. */
+    public void heated(Stream out, Stream in, Traced behind, String heat) {
         set(
                 out,
                 new Origin(Definitions.DIFFERENCE, behind.from()),
-                new Origin(Definitions.HEAT, List.of(enthalpy(in), HEAT, flow(in))),
+                new Origin(Definitions.HEAT, List.of(enthalpy(in), heat, flow(in))),
                 passed(in));
     }
 
@@ -183,8 +183,8 @@ public final class StationRecorder {
                 passed(in));
     }
 
-    /** Gas at the nozzle entrance. */
-    public void chamber(Station station, List<Stream> in, Traced pressure, boolean cooled) {
+    /** Gas at the nozzle entrance, and the paths of the heat that it gave to jackets. */
+    public void chamber(Station station, List<Stream> in, Traced pressure, List<String> heat) {
         stations.add(station);
         String p = at(station.number());
         List<String> flows = in.stream().map(StationRecorder::flow).toList();
@@ -197,7 +197,7 @@ public final class StationRecorder {
                         Definitions.MIXING,
                         in.stream().map(StationRecorder::enthalpy).toList(),
                         flows,
-                        cooled ? List.of(HEAT) : List.of()));
+                        heat));
         Origin gas = new Origin(
                 EquilibriumSolver.CARD,
                 List.of(p + ".pressure_Pa", p + ".enthalpy_J_kg", "engine.chamber_mixture_ratio"));

@@ -2,12 +2,14 @@ package dev.penstock.cycles.solving;
 
 import dev.penstock.chamber.ChamberPerformance;
 import dev.penstock.chamber.loss.NamedLoss;
+import dev.penstock.cooling.design.CircuitKey;
 import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.DesignLimits;
 import dev.penstock.cycles.origin.TankLimit;
 import dev.penstock.cycles.sheet.Auditor;
 import dev.penstock.cycles.sheet.BalanceModels;
+import dev.penstock.cycles.sheet.CarriedJacket;
 import dev.penstock.cycles.sheet.CarriedValues;
 import dev.penstock.cycles.sheet.EnergyAudit;
 import dev.penstock.cycles.sheet.EngineBalance;
@@ -31,8 +33,10 @@ import dev.penstock.turbomachinery.shaft.ShaftLimit;
 import dev.penstock.turbomachinery.shaft.ShaftModel;
 import dev.penstock.turbomachinery.turbine.TurbineSizing;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** Makes the result of a closed arrangement: machines sized, limits held against their values, conservation checked. */
@@ -64,18 +68,17 @@ public final class BalanceReport {
 
     private EngineBalance make() {
         sizeMachines();
-        Optional<JacketResult> jacket = solved.jacket();
+        List<JacketResult> jackets = solved.jackets();
         List<Residual> residuals = residuals();
         for (Residual residual : residuals) {
             if (!(residual.relative() <= Auditor.ALLOWED)) {
                 throw new ConservationViolated(residual.name(), residual.relative(), Auditor.ALLOWED);
             }
         }
-        EnergyAudit audit = new Auditor(sheet.stations(), sheet.components())
-                .audit(jacket.map(JacketResult::heatLoad).orElse(0.0), shafts);
+        EnergyAudit audit = new Auditor(sheet.stations(), sheet.components()).audit(heatLoads(jackets), shafts);
         Auditor.check(audit);
         EngineSummary summary = summary();
-        collectWarnings(jacket);
+        collectWarnings(jackets);
         return new EngineBalance(
                 concept,
                 summary,
@@ -85,17 +88,23 @@ public final class BalanceReport {
                 turbines,
                 shafts,
                 chamber,
-                jacket,
+                jackets,
                 sheet.ladder(),
                 solved.update().jets(),
                 electric(),
                 losses(summary),
-                limits(jacket),
+                limits(jackets),
                 warnings,
                 residuals,
                 audit,
                 solved.effort(),
                 sheet.recorder().orElseThrow().origins());
+    }
+
+    private static Map<String, Double> heatLoads(List<JacketResult> jackets) {
+        Map<String, Double> loads = new LinkedHashMap<>();
+        jackets.forEach(j -> loads.put(j.circuit().id("jacket"), j.heatLoad()));
+        return loads;
     }
 
     private void sizeMachines() {
@@ -141,20 +150,23 @@ public final class BalanceReport {
                 assumed.chamberFlow() - found.chamberFlow(),
                 found.chamberFlow(),
                 List.of("chamber.mass_flow_kg_s")));
-        if (found.jacket().isPresent()) {
-            double scale = Math.max(Math.abs(found.heatLoad()), 1e3 * found.chamberFlow());
+        for (int i = 0; i < found.jackets().size(); i++) {
+            CircuitKey circuit = concept.cooling().get(i).key();
+            CarriedJacket before = assumed.jackets().get(i);
+            CarriedJacket after = found.jackets().get(i);
+            double scale = Math.max(Math.abs(after.heatLoad()), 1e3 * found.chamberFlow());
             residuals.add(new Residual(
-                    "heat into the jacket",
+                    "heat into the " + circuit.word() + "jacket",
                     "W",
-                    assumed.heatLoad() - found.heatLoad(),
+                    before.heatLoad() - after.heatLoad(),
                     scale,
-                    List.of("cooling.heat_load_W")));
+                    List.of(circuit.heat())));
             residuals.add(new Residual(
-                    "pressure drop of the jacket",
+                    "pressure drop of the " + circuit.word() + "jacket",
                     "Pa",
-                    assumed.jacketDrop() - found.jacketDrop(),
+                    before.pressureDrop() - after.pressureDrop(),
                     concept.chamberPressure(),
-                    List.of("cooling.coolant_pressure_drop_Pa")));
+                    List.of(circuit.drop())));
         }
         return residuals;
     }
@@ -224,7 +236,7 @@ public final class BalanceReport {
         return losses;
     }
 
-    private List<LimitCheck> limits(Optional<JacketResult> jacket) {
+    private List<LimitCheck> limits(List<JacketResult> jackets) {
         List<LimitCheck> limits = new ArrayList<>();
         DesignLimits own = concept.limits();
         for (PumpSizing pump : pumps) {
@@ -261,15 +273,15 @@ public final class BalanceReport {
                         own.tankSource()));
             }
         }
-        jacket.ifPresent(j -> limits.addAll(j.limits()));
+        jackets.forEach(j -> limits.addAll(j.limits()));
         return limits;
     }
 
-    private void collectWarnings(Optional<JacketResult> jacket) {
+    private void collectWarnings(List<JacketResult> jackets) {
         warnings.addAll(chamber.warnings());
         warnings.addAll(sheet.warnings());
         sheet.gases().values().forEach(gas -> warnings.addAll(gas.warnings()));
-        jacket.ifPresent(j -> warnings.addAll(j.warnings()));
+        jackets.forEach(j -> warnings.addAll(j.warnings()));
         pumps.forEach(p -> warnings.addAll(p.warnings()));
         turbines.forEach(t -> warnings.addAll(t.warnings()));
         shafts.forEach(s -> warnings.addAll(s.warnings()));

@@ -51,7 +51,7 @@ public final class Balancer {
             List<Double> values,
             CarriedValues assumed,
             Surroundings.Update update,
-            Optional<JacketResult> jacket,
+            List<JacketResult> jackets,
             Flowsheet sheet,
             Effort effort) {}
 
@@ -98,7 +98,7 @@ public final class Balancer {
                         values,
                         assumed,
                         update,
-                        surroundings.jacketInFull(known),
+                        surroundings.jacketsInFull(known),
                         layOut(balanceModels, assumed, unknowns, values, true),
                         effort);
             }

@@ -5,20 +5,13 @@ import dev.penstock.chamber.ThrustChamber;
 import dev.penstock.chamber.design.Injection;
 import dev.penstock.chamber.flow.CombustorPressure;
 import dev.penstock.combustion.equilibrium.Reactants;
-import dev.penstock.cooling.coolant.CoolantSideDesign;
-import dev.penstock.cooling.design.ChannelLayout;
-import dev.penstock.cooling.design.JacketCase;
 import dev.penstock.cooling.design.JacketLoad;
-import dev.penstock.cooling.gas.HotGasProfile;
-import dev.penstock.cooling.gas.HotGasProfiles;
 import dev.penstock.cooling.jacket.JacketResult;
-import dev.penstock.cooling.jacket.JacketSolver;
 import dev.penstock.cycles.concept.Concept;
-import dev.penstock.cycles.concept.CoolingDesign;
-import dev.penstock.cycles.concept.FeedDesign;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.concept.ThrustTarget;
 import dev.penstock.cycles.sheet.BalanceModels;
+import dev.penstock.cycles.sheet.CarriedJacket;
 import dev.penstock.cycles.sheet.CarriedValues;
 import dev.penstock.cycles.sheet.ExhaustJet;
 import dev.penstock.cycles.sheet.ExhaustNozzle;
@@ -27,9 +20,6 @@ import dev.penstock.cycles.sheet.Flowsheet;
 import dev.penstock.cycles.sheet.Medium;
 import dev.penstock.cycles.sheet.Stream;
 import dev.penstock.errors.LimitReached;
-import dev.penstock.errors.PenstockException;
-import dev.penstock.fluids.state.Fluid;
-import dev.penstock.fluids.state.FluidState;
 import dev.penstock.numerics.FixedPoint;
 import dev.penstock.quantities.Constants;
 import java.util.ArrayList;
@@ -39,67 +29,42 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * Chamber, jacket and exhaust around a cycle: computed from a solved arrangement, and held while it is solved. What has
+ * Chamber, jackets and exhaust around a cycle: computed from a solved arrangement, and held while it is solved. What has
  * not moved is not computed again: each round is handed what the rounds before it have found. Keeps nothing itself.
  */
 final class Surroundings {
 
     private static final double UNMOVED = 1e-12;
 
-    /** Guess of the jacket's heat over the power of the jet (-), before the jacket is known. */
-    private static final double HEAT_SHARE = 0.02;
-
-    /** Guess of the jacket's pressure drop over chamber pressure (-), before the jacket is known. */
-    private static final double DROP_SHARE = 0.15;
-
-    /** Guess of the pressure before a jacket whose coolant drives turbines, over chamber pressure (-). */
-    private static final double PUMPED_SHARE = 2;
-
-    /** Solutions of the jacket that may choose the correlation by pressure; later ones keep it. */
-    private static final int CHOOSING_SOLUTIONS = 3;
-
     /**
      * What the rounds so far have found.
      *
      * @param chamber chamber of the last round, with what it was asked
      * @param throatArea where the next search for a throat starts (m²)
-     * @param jacket jacket of the last round, with what it was asked
-     * @param channels channels to keep where the concept leaves them open; empty if they are to be sized
-     * @param jacketSolutions jackets solved
+     * @param jackets jackets, in the order of the concept's circuits
      */
-    public record Known(
-            Optional<KnownChamber> chamber,
-            OptionalDouble throatArea,
-            Optional<KnownJacket> jacket,
-            Optional<ChannelLayout> channels,
-            int jacketSolutions) {
+    public record Known(Optional<KnownChamber> chamber, OptionalDouble throatArea, List<JacketRounds.Known> jackets) {
 
-        private static final Known NOTHING =
-                new Known(Optional.empty(), OptionalDouble.empty(), Optional.empty(), Optional.empty(), 0);
-
-        private Known withChannels(Optional<ChannelLayout> kept) {
-            return new Known(chamber, throatArea, jacket, kept, jacketSolutions);
+        public Known {
+            jackets = List.copyOf(jackets);
         }
 
         private Known withChamber(KnownChamber found, OptionalDouble area) {
-            return new Known(Optional.of(found), area, jacket, channels, jacketSolutions);
+            return new Known(Optional.of(found), area, jackets);
         }
 
-        private Known withJacket(KnownJacket found) {
-            return new Known(
-                    chamber,
-                    throatArea,
-                    Optional.of(found),
-                    Optional.of(found.question.design().channels()),
-                    jacketSolutions + 1);
+        private Known withJackets(List<JacketRounds.Known> found) {
+            return new Known(chamber, throatArea, found);
+        }
+
+        /** Jackets solved. */
+        int jacketSolutions() {
+            return jackets.stream().mapToInt(JacketRounds.Known::solutions).sum();
         }
     }
 
     /** A chamber and the numbers that it was computed from. */
     public record KnownChamber(List<Double> inputs, ChamberPerformance performance) {}
-
-    /** A jacket, the numbers that it was computed from, the chamber it cools, and the question as it was put. */
-    public record KnownJacket(List<Double> inputs, ChamberPerformance chamber, JacketCase question, JacketLoad load) {}
 
     /** Where the rounds begin. */
     public record Start(CarriedValues assumptions, Known known) {}
@@ -116,10 +81,14 @@ final class Surroundings {
 
     private final BalanceModels balanceModels;
     private final Concept concept;
+    private final List<JacketRounds> circuits;
 
     Surroundings(BalanceModels balanceModels) {
         this.balanceModels = balanceModels;
         this.concept = balanceModels.concept();
+        this.circuits = concept.cooling().stream()
+                .map(circuit -> new JacketRounds(balanceModels, circuit))
+                .toList();
     }
 
     // ---- starting points
@@ -130,84 +99,31 @@ final class Surroundings {
         double enthalpy = (ratio * guess.tankEnthalpy(Side.OXIDIZER) + guess.tankEnthalpy(Side.FUEL)) / (1 + ratio);
         ChamberPerformance chamber =
                 chamber(balanceModels.mixture(ratio, 1, enthalpy), firstThrust(), OptionalDouble.empty());
-        Known known = new Known(Optional.empty(), nextThroatArea(chamber), Optional.empty(), Optional.empty(), 0);
+        List<JacketRounds.Known> nothing =
+                circuits.stream().map(c -> JacketRounds.Known.NOTHING).toList();
+        Known known = new Known(Optional.empty(), nextThroatArea(chamber), nothing);
         return new Start(first(chamber), known);
     }
 
     private CarriedValues first(ChamberPerformance chamber) {
-        CarriedValues open = new CarriedValues(chamber.massFlow(), faceRatio(chamber), 0, 0, chamber, Optional.empty());
-        if (concept.cooling().isEmpty()) {
-            return open;
-        }
-        if (concept.cycle().traits().livesOnJacketHeat()) {
-            Optional<JacketLoad> rough = roughly(chamber);
-            if (rough.isPresent()) {
-                return open.with(
-                        chamber.massFlow(), rough.get().heatLoad(), rough.get().pressureDrop());
-            }
-        }
-        double jet = 0.5 * chamber.massFlow() * chamber.vacuumImpulse() * chamber.vacuumImpulse();
-        double heat = Math.min(HEAT_SHARE * jet, mostHeat(chamber.massFlow()));
-        return open.with(chamber.massFlow(), heat, DROP_SHARE * concept.chamberPressure());
-    }
-
-    /**
-     * A jacket at a guessed inlet. Where the heat drives the pumps, no balance is found from a heat load that is half the
-     * true one.
-     */
-    private Optional<JacketLoad> roughly(ChamberPerformance chamber) {
-        CoolingDesign cooling = concept.cooling().orElseThrow();
-        FeedDesign feed = concept.feed(cooling.coolant());
-        double pressure = PUMPED_SHARE * concept.chamberPressure();
-        try {
-            double tankPressure = feed.tankPressure().orElse(concept.chamberPressure());
-            FluidState tank = balanceModels.tankState(feed, tankPressure);
-            double pumped = tank.enthalpy() + (pressure - tankPressure) / (tank.density() * FirstGuess.PUMP_EFFICIENCY);
-            JacketCase question = new JacketCase(
-                    HotGasProfiles.of(chamber, concept.fuel().combustion().soot()),
-                    feed.propellant(),
-                    pressure,
-                    pumped,
-                    coolantFlow(chamber.massFlow()),
-                    cooling.jacket(),
-                    cooling.heatFluxFactor());
-            JacketSolver jackets = balanceModels.models().jackets();
-            return Optional.of(jackets.load(jackets.sized(question)));
-        } catch (PenstockException e) {
-            // a guess that does not pass; the share of the jet's power must do
-            return Optional.empty();
-        }
-    }
-
-    /** Flow through the jacket for a flow through the throat (kg/s). */
-    private double coolantFlow(double chamberFlow) {
-        CoolingDesign cooling = concept.cooling().orElseThrow();
-        double ratio = concept.mixtureRatio();
-        double share = cooling.coolant() == Side.OXIDIZER ? ratio / (1 + ratio) : 1 / (1 + ratio);
-        return chamberFlow * share * cooling.flowFraction() * concept.gasPath().heatedShare();
-    }
-
-    /** Heat that warms the coolant half-way to the end of its fluid's model (W). */
-    private double mostHeat(double chamberFlow) {
-        CoolingDesign cooling = concept.cooling().orElseThrow();
-        FeedDesign feed = concept.feed(cooling.coolant());
-        double flow = coolantFlow(chamberFlow);
-        Fluid fluid = feed.propellant().fluid();
-        double pressure = 1.5 * concept.chamberPressure();
-        double warm = 0.5 * (feed.tankTemperature() + Math.min(fluid.range().maximumTemperature(), 700));
-        double rise = fluid.atPressureTemperature(pressure, warm).enthalpy()
-                - fluid.atPressureTemperature(pressure, feed.tankTemperature()).enthalpy();
-        return flow * rise;
+        List<CarriedJacket> jackets =
+                circuits.stream().map(circuit -> circuit.first(chamber)).toList();
+        return new CarriedValues(chamber.massFlow(), faceRatio(chamber), jackets, chamber);
     }
 
     /** CarriedValues of a neighbouring concept, moved to this one's chamber pressure. */
     Start startingFrom(CarriedValues near) {
         double pressure = concept.chamberPressure() / near.chamber().design().chamberPressure();
-        Optional<ChannelLayout> built =
-                balanceModels.built().flatMap(b -> near.jacket().map(JacketLoad::layout));
+        boolean built = balanceModels.built().isPresent();
+        List<CarriedJacket> jackets = near.jackets().stream()
+                .map(j -> j.with(j.heatLoad(), j.pressureDrop() * pressure))
+                .toList();
+        List<JacketRounds.Known> kept = near.jackets().stream()
+                .map(j -> JacketRounds.Known.withChannels(
+                        j.load().filter(load -> built).map(JacketLoad::layout)))
+                .toList();
         return new Start(
-                near.with(near.chamberFlow(), near.heatLoad(), near.jacketDrop() * pressure),
-                Known.NOTHING.withChannels(built));
+                near.with(near.chamberFlow(), jackets), new Known(Optional.empty(), OptionalDouble.empty(), kept));
     }
 
     private double firstThrust() {
@@ -249,19 +165,19 @@ final class Surroundings {
         Known withChamber = chamberAgain(
                 known, oxidizer / (oxidizer + fuel), sheet.chamberEnthalpy(), thrust(jets, assumed.chamber()));
         ChamberPerformance chamber = withChamber.chamber.orElseThrow().performance;
-        Known found = concept.cooling().isPresent() ? jacketAgain(withChamber, sheet, chamber) : withChamber;
-        Optional<JacketLoad> jacket = found.jacket.map(KnownJacket::load);
-        CarriedValues next = new CarriedValues(
-                chamber.massFlow(),
-                faceRatio(chamber),
-                jacket.map(JacketLoad::heatLoad).orElse(0.0),
-                jacket.map(JacketLoad::pressureDrop).orElse(0.0),
-                chamber,
-                jacket);
-        boolean resized = found.jacket.isPresent()
-                && known.channels.isEmpty()
-                && concept.cooling().orElseThrow().jacket().channels().open();
-        return new Update(next, jets, found, resized);
+        List<JacketRounds.Known> jackets = new ArrayList<>();
+        List<CarriedJacket> carried = new ArrayList<>();
+        boolean resized = false;
+        for (int i = 0; i < circuits.size(); i++) {
+            JacketRounds.Known before = known.jackets.get(i);
+            JacketRounds.Known after = circuits.get(i).again(before, sheet, chamber);
+            JacketLoad load = after.found().orElseThrow().load();
+            jackets.add(after);
+            carried.add(new CarriedJacket(load.heatLoad(), load.pressureDrop(), Optional.of(load)));
+            resized |= circuits.get(i).resized(before, after);
+        }
+        CarriedValues next = new CarriedValues(chamber.massFlow(), faceRatio(chamber), carried, chamber);
+        return new Update(next, jets, withChamber.withJackets(jackets), resized);
     }
 
     /** Vacuum thrust left for the chamber (N). */
@@ -338,61 +254,16 @@ final class Surroundings {
                 chamber.profile().at(concept.chamber().combustor().contractionRatio(), false));
     }
 
-    /** The jacket of the last round with everything that a report says of it. */
-    Optional<JacketResult> jacketInFull(Known known) {
-        return known.jacket.map(jacket -> balanceModels.models().jackets().solve(jacket.question));
-    }
-
-    private Known jacketAgain(Known known, Flowsheet sheet, ChamberPerformance chamber) {
-        Stream inlet = sheet.coolantInlet();
-        Medium.Liquid liquid = (Medium.Liquid) inlet.medium();
-        double own = liquid.ownEnthalpy(inlet.enthalpy());
-        List<Double> inputs = List.of(
-                inlet.pressure(),
-                own,
-                inlet.flow(),
-                chamber.massFlow(),
-                chamber.ideal().chamber().enthalpy());
-        if (known.jacket.isPresent() && !moved(inputs, known.jacket.get().inputs)) {
-            return known;
+    /** The jackets of the last round with everything that a report says of them. */
+    List<JacketResult> jacketsInFull(Known known) {
+        List<JacketResult> jackets = new ArrayList<>();
+        for (int i = 0; i < circuits.size(); i++) {
+            jackets.add(circuits.get(i).inFull(known.jackets.get(i)));
         }
-        JacketCase question = question(known, chamber, inlet.pressure(), own, inlet.flow());
-        JacketLoad load = balanceModels.models().jackets().load(question);
-        return known.withJacket(new KnownJacket(inputs, chamber, question, load));
+        return jackets;
     }
 
-    /** The gas along the wall; that of the last jacket if it cools the same chamber. */
-    private HotGasProfile profile(Known known, ChamberPerformance chamber) {
-        Optional<KnownJacket> same = known.jacket.filter(jacket -> jacket.chamber == chamber);
-        return same.isPresent()
-                ? same.get().question.gas()
-                : HotGasProfiles.of(chamber, concept.fuel().combustion().soot());
-    }
-
-    private JacketCase question(
-            Known known, ChamberPerformance chamber, double pressure, double ownEnthalpy, double flow) {
-        CoolingDesign cooling = concept.cooling().orElseThrow();
-        JacketCase asked = new JacketCase(
-                profile(known, chamber),
-                concept.feed(cooling.coolant()).propellant(),
-                pressure,
-                ownEnthalpy,
-                flow,
-                cooling.jacket(),
-                cooling.heatFluxFactor());
-        CoolantSideDesign side = known.jacketSolutions < CHOOSING_SOLUTIONS
-                ? JacketSolver.withCorrelation(asked).design().coolantSide()
-                : known.jacket.orElseThrow().question.design().coolantSide();
-        JacketCase named = asked.withDesign(cooling.jacket().withCoolantSide(side));
-        if (!cooling.jacket().channels().open()) {
-            return named;
-        }
-        return known.channels
-                .map(kept -> named.withDesign(named.design().withChannels(kept)))
-                .orElseGet(() -> balanceModels.models().jackets().sized(named));
-    }
-
-    private static boolean moved(List<Double> now, List<Double> before) {
+    static boolean moved(List<Double> now, List<Double> before) {
         for (int i = 0; i < now.size(); i++) {
             if (Math.abs(now.get(i) - before.get(i)) > UNMOVED * Math.abs(before.get(i))) {
                 return true;
@@ -403,38 +274,60 @@ final class Surroundings {
 
     // ---- how far the rounds still move
 
-    double[] scales(CarriedValues a) {
-        return new double[] {a.chamberFlow(), heatScale(a), concept.chamberPressure()};
+    /** Flow, then heat and pressure drop of each jacket. */
+    private double[] vector(CarriedValues a) {
+        double[] x = new double[1 + 2 * circuits.size()];
+        x[0] = a.chamberFlow();
+        for (int i = 0; i < circuits.size(); i++) {
+            x[1 + 2 * i] = a.jackets().get(i).heatLoad();
+            x[2 + 2 * i] = a.jackets().get(i).pressureDrop();
+        }
+        return x;
     }
 
-    private static double heatScale(CarriedValues a) {
-        return Math.max(Math.abs(a.heatLoad()), 1e3 * a.chamberFlow());
+    double[] scales(CarriedValues a) {
+        double[] scales = vector(a);
+        for (int i = 0; i < circuits.size(); i++) {
+            scales[1 + 2 * i] = heatScale(a, i);
+            scales[2 + 2 * i] = concept.chamberPressure();
+        }
+        return scales;
+    }
+
+    private static double heatScale(CarriedValues a, int circuit) {
+        return Math.max(Math.abs(a.jackets().get(circuit).heatLoad()), 1e3 * a.chamberFlow());
     }
 
     double distance(CarriedValues a, CarriedValues b) {
-        double moved = Math.max(
-                Math.abs(a.chamberFlow() - b.chamberFlow()) / a.chamberFlow(),
-                Math.max(
-                        Math.abs(a.heatLoad() - b.heatLoad()) / heatScale(a),
-                        Math.abs(a.jacketDrop() - b.jacketDrop()) / concept.chamberPressure()));
-        return Math.max(moved, Math.abs(a.faceRatio() - b.faceRatio()));
+        double[] scales = scales(a);
+        double[] before = vector(a);
+        double[] after = vector(b);
+        double moved = Math.abs(a.faceRatio() - b.faceRatio());
+        for (int i = 0; i < scales.length; i++) {
+            moved = Math.max(moved, Math.abs(before[i] - after[i]) / scales[i]);
+        }
+        return moved;
     }
 
     CarriedValues mixed(FixedPoint mixer, CarriedValues assumed, Update found) {
         CarriedValues next = found.assumptions;
-        double[] x = {assumed.chamberFlow(), assumed.heatLoad(), assumed.jacketDrop()};
-        double[] image = {next.chamberFlow(), next.heatLoad(), next.jacketDrop()};
         if (found.resized) {
             mixer.reset();
             return next;
         }
-        double[] mixed = mixer.next(x, image);
-        boolean sane = alike(mixed[0], next.chamberFlow()) && alike(mixed[1], next.heatLoad()) && mixed[2] >= 0;
+        double[] image = vector(next);
+        double[] mixed = mixer.next(vector(assumed), image);
+        boolean sane = alike(mixed[0], image[0]);
+        List<CarriedJacket> jackets = new ArrayList<>();
+        for (int i = 0; i < circuits.size(); i++) {
+            sane &= alike(mixed[1 + 2 * i], image[1 + 2 * i]) && mixed[2 + 2 * i] >= 0;
+            jackets.add(next.jackets().get(i).with(mixed[1 + 2 * i], mixed[2 + 2 * i]));
+        }
         if (!sane) {
             mixer.reset();
             return next;
         }
-        return next.with(mixed[0], mixed[1], mixed[2]);
+        return next.with(mixed[0], jackets);
     }
 
     /** Whether an extrapolated value is of the size of the one that was computed. */

@@ -2,6 +2,7 @@ package dev.penstock.cycles.trail;
 
 import dev.penstock.chamber.ChamberTrail;
 import dev.penstock.chamber.loss.NamedLoss;
+import dev.penstock.cooling.design.CircuitKey;
 import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cooling.jacket.JacketTrail;
 import dev.penstock.cycles.concept.Side;
@@ -76,7 +77,7 @@ public final class BalanceTrail {
                         balance.chamber(),
                         chamberGas,
                         trail.entry(chamberGas + ".temperature_K").orElseThrow().model());
-        balance.cooling().ifPresent(jacket -> cooling(jacket, chamberGas));
+        balance.cooling().forEach(jacket -> cooling(jacket, chamberGas));
         engine(chamberGas);
         new MassTrail(balance, trail).record();
         components();
@@ -215,10 +216,10 @@ public final class BalanceTrail {
 
     private void cooling(JacketResult jacket, String chamberGas) {
         Component c = balance.components().stream()
-                .filter(x -> x.kind() == Component.Kind.JACKET)
+                .filter(x -> x.id().equals(jacket.circuit().id("jacket")))
                 .findFirst()
                 .orElseThrow();
-        new JacketTrail(trail)
+        new JacketTrail(trail, jacket.circuit())
                 .jacket(
                         jacket,
                         at(c.inlets().get(0)),
@@ -336,16 +337,25 @@ public final class BalanceTrail {
             List<String> ends = new ArrayList<>();
             c.inlets().forEach(n -> ends.add(at(n) + ".enthalpy_J_kg"));
             c.outlets().forEach(n -> ends.add(at(n) + ".enthalpy_J_kg"));
-            boolean heated = c.heatIn() != 0 && balance.cooling().isPresent();
+            List<String> heats = heats(c);
             put(
                     p,
                     "heat_in_W",
                     c.heatIn(),
                     "W",
-                    heated ? Definitions.SAME : Definitions.HEAT,
-                    heated ? List.of("cooling.heat_load_W") : ends.isEmpty() ? shaftPowers() : ends);
+                    heats.isEmpty() ? Definitions.HEAT : heats.size() > 1 ? Definitions.SUM : Definitions.SAME,
+                    heats.isEmpty() ? ends.isEmpty() ? shaftPowers() : ends : heats);
             put(p, "work_in_W", c.workIn(), "W", Definitions.WORK, ends.isEmpty() ? shaftPowers() : ends);
         }
+    }
+
+    /** Paths of the heat that a jacket takes up, or that the chamber gives to all of them. */
+    private List<String> heats(Component c) {
+        return balance.cooling().stream()
+                .map(JacketResult::circuit)
+                .filter(circuit -> c.kind() == Component.Kind.CHAMBER || c.id().equals(circuit.id("jacket")))
+                .map(CircuitKey::heat)
+                .toList();
     }
 
     private List<String> shaftPowers() {

@@ -1,5 +1,7 @@
 package dev.penstock.cycles.trail;
 
+import dev.penstock.cooling.design.CircuitKey;
+import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cycles.origin.Definitions;
 import dev.penstock.cycles.sheet.Component;
 import dev.penstock.cycles.sheet.EngineBalance;
@@ -104,7 +106,10 @@ final class MassTrail {
                         "nozzle.",
                         "cooling.");
             case EXTENSION ->
-                with(List.of("engine.throat_diameter_m", "engine.area_ratio"), "nozzle.", "cooling.end_area_ratio");
+                with(
+                        List.of("engine.throat_diameter_m", "engine.area_ratio"),
+                        "nozzle.",
+                        lastCircuit() + ".end_area_ratio");
             case INJECTOR -> with(List.of("engine.throat_diameter_m"), "chamber.");
             case TURBOPUMP -> List.of("shafts." + Trail.slug(item.name().replaceFirst(" turbopump$", "")) + ".mass_kg");
             case BURNER -> outletOf(item.name());
@@ -118,6 +123,15 @@ final class MassTrail {
                         "electric.");
             default -> List.of("engine.thrust_vacuum_N");
         };
+    }
+
+    /** Table of the circuit that the extension follows. */
+    private String lastCircuit() {
+        List<JacketResult> jackets = balance.cooling();
+        CircuitKey last = jackets.isEmpty()
+                ? CircuitKey.FIRST
+                : jackets.get(jackets.size() - 1).circuit();
+        return last.table();
     }
 
     private List<String> with(List<String> paths, String... prefixes) {

@@ -201,15 +201,16 @@ public final class ConceptPage {
                 List.of(charts.losses(), charts.altitude()),
                 List.of(EngineTables.chamber(balance)),
                 List.of(EngineTables.losses(balance))));
-        balance.cooling()
-                .ifPresent(jacket -> sections.add(new PageSection(
-                        "cooling",
-                        "Cooling",
-                        "Does the wall stay cool enough?",
-                        List.of(),
-                        List.of(charts.jacket(jacket)),
-                        List.of(EngineTables.cooling(jacket)),
-                        List.of())));
+        if (!balance.cooling().isEmpty()) {
+            sections.add(new PageSection(
+                    "cooling",
+                    "Cooling",
+                    "Does the wall stay cool enough?",
+                    List.of(),
+                    balance.cooling().stream().map(charts::jacket).toList(),
+                    balance.cooling().stream().map(EngineTables::cooling).toList(),
+                    List.of()));
+        }
         sections.add(MassView.section(balance));
         sections.add(new PageSection(
                 "limits",

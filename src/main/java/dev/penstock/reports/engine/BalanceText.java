@@ -13,6 +13,7 @@ import dev.penstock.reports.text.TextTable;
 import dev.penstock.turbomachinery.pump.PumpFigures;
 import dev.penstock.turbomachinery.shaft.ShaftFigures;
 import dev.penstock.turbomachinery.turbine.TurbineFigures;
+import java.util.ArrayList;
 import java.util.List;
 
 /** A balanced engine as tables for a terminal: which of its figures fit side by side there. */
@@ -45,53 +46,55 @@ public final class BalanceText {
     }
 
     private static List<PageTable> tables(EngineBalance balance) {
-        PageTable cooling = balance.cooling()
+        List<PageTable> cooling = balance.cooling().stream()
                 .map(jacket -> FigureRows.sheet(
-                        "cooling",
+                        jacket.circuit().owner(),
                         JacketFigures.ALL,
                         jacket,
-                        "cooling",
+                        jacket.circuit().path(),
                         "coolant_temperature_rise_K coolant_pressure_drop_Pa heat_load_W peak_heat_flux_W_m2"
                                 + " peak_wall_temperature_K"))
-                .orElse(new PageTable("", List.of(), List.of()));
-        return List.of(
-                FigureRows.sheet(
-                        "engine",
-                        EngineFigures.HEADLINE,
-                        balance,
-                        "engine",
-                        "thrust_vacuum_N thrust_sea_level_N isp_vacuum_s isp_sea_level_s chamber_pressure_Pa"
-                                + " mixture_ratio chamber_mixture_ratio mass_flow_kg_s area_ratio throat_diameter_m"
-                                + " exit_diameter_m characteristic_velocity_m_s mass_kg mass_low_kg mass_high_kg"
-                                + " thrust_to_weight thrust_to_weight_low thrust_to_weight_high"),
-                FigureRows.list(
-                        "",
-                        EngineFigures.STATIONS,
-                        "stations",
-                        balance.stations(),
-                        "number name medium pressure_Pa temperature_K density_kg_m3 mass_flow_kg_s"),
-                FigureRows.list(
-                        "",
-                        PumpFigures.ALL,
-                        "pumps",
-                        balance.pumps(),
-                        "name discharge_pressure_Pa power_W efficiency speed_rad_s stages impeller_diameter_m"
-                                + " tip_speed_m_s"),
-                FigureRows.list(
-                        "",
-                        TurbineFigures.ALL,
-                        "turbines",
-                        balance.turbines(),
-                        "name inlet_temperature_K pressure_ratio power_W efficiency speed_rad_s mass_flow_kg_s"
-                                + " mean_diameter_m"),
-                FigureRows.list(
-                        "",
-                        ShaftFigures.ALL,
-                        "shafts",
-                        balance.shafts(),
-                        "name speed_rad_s power_delivered_W power_absorbed_W mechanical_loss_W mass_kg turbines pumps"),
-                cooling,
-                EngineTables.mass(balance));
+                .toList();
+        List<PageTable> tables = new ArrayList<>(
+                List.of(
+                        FigureRows.sheet(
+                                "engine",
+                                EngineFigures.HEADLINE,
+                                balance,
+                                "engine",
+                                "thrust_vacuum_N thrust_sea_level_N isp_vacuum_s isp_sea_level_s chamber_pressure_Pa"
+                                        + " mixture_ratio chamber_mixture_ratio mass_flow_kg_s area_ratio throat_diameter_m"
+                                        + " exit_diameter_m characteristic_velocity_m_s mass_kg mass_low_kg mass_high_kg"
+                                        + " thrust_to_weight thrust_to_weight_low thrust_to_weight_high"),
+                        FigureRows.list(
+                                "",
+                                EngineFigures.STATIONS,
+                                "stations",
+                                balance.stations(),
+                                "number name medium pressure_Pa temperature_K density_kg_m3 mass_flow_kg_s"),
+                        FigureRows.list(
+                                "",
+                                PumpFigures.ALL,
+                                "pumps",
+                                balance.pumps(),
+                                "name discharge_pressure_Pa power_W efficiency speed_rad_s stages impeller_diameter_m"
+                                        + " tip_speed_m_s"),
+                        FigureRows.list(
+                                "",
+                                TurbineFigures.ALL,
+                                "turbines",
+                                balance.turbines(),
+                                "name inlet_temperature_K pressure_ratio power_W efficiency speed_rad_s mass_flow_kg_s"
+                                        + " mean_diameter_m"),
+                        FigureRows.list(
+                                "",
+                                ShaftFigures.ALL,
+                                "shafts",
+                                balance.shafts(),
+                                "name speed_rad_s power_delivered_W power_absorbed_W mechanical_loss_W mass_kg turbines pumps")));
+        tables.addAll(cooling);
+        tables.add(EngineTables.mass(balance));
+        return tables;
     }
 
     /**

@@ -221,7 +221,7 @@ public final class EngineCharts {
                 .map(p -> new Curve.Point(p.x(), p.radius()))
                 .toList();
         String svg = LineChart.svg(
-                prefix + "-jacket",
+                prefix + "-" + jacket.circuit().id("jacket").replace('.', '-'),
                 "Heat flux and wall temperature along the axis",
                 "distance from the throat (m), flow to the right",
                 List.of(
@@ -239,7 +239,12 @@ public final class EngineCharts {
                                 line("coolant", Ink.OXIDIZER, false, s, JacketStation::coolantTemperature)),
                         panel("radius (m)", 2, new Curve("inner wall", Ink.MUTED, false, contour))),
                 560);
-        return new Drawing(svg, "Along the chamber from the injector (left) to the nozzle exit (right).", true);
+        String where = jacket.circuit().word();
+        return new Drawing(
+                svg,
+                (where.isEmpty() ? "" : Figures.capitalized(where + "jacket: "))
+                        + "Along the chamber from the injector (left) to the nozzle exit (right).",
+                true);
     }
 
     private static LineChart.Panel panel(String label, int weight, Curve... curves) {

@@ -46,7 +46,7 @@ public final class Cautions {
                     "Machines are sized for this one point; their efficiencies come from correlations with a scatter of"
                             + " several points.");
         }
-        if (balance.cooling().isPresent()) {
+        if (!balance.cooling().isEmpty()) {
             list.add("The jacket is a steady one-dimensional march; heat-transfer correlations scatter by 15 to 25 %.");
         }
         return list;

@@ -55,11 +55,12 @@ public final class ComparisonView {
                         List.of("oxidizer", "fuel", "engine", "pumps", "turbines", "shafts", "within_limits")) {
                     map.put(key, all.get(key));
                 }
-                b.cooling().ifPresent(jacket -> {
-                    Map<String, Object> cooling = FigureJson.of(JacketFigures.ALL, jacket);
-                    cooling.remove("profile");
-                    map.put("cooling", cooling);
-                });
+                List<Map<String, Object>> jackets = FigureJson.each(JacketFigures.ALL, b.cooling());
+                jackets.forEach(jacket -> jacket.remove("profile"));
+                jackets.stream().findFirst().ifPresent(first -> map.put("cooling", first));
+                if (jackets.size() > 1) {
+                    map.put("circuits", jackets.subList(1, jackets.size()));
+                }
                 map.put("tightest_limit", Measure.tightest(b).map(l -> (Object) FigureJson.of(CheckFigures.LIMITS, l)));
                 map.put("residual_worst", b.residualWorst());
             });

@@ -10,6 +10,7 @@ import dev.penstock.cycles.trail.EngineFigures;
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.reports.page.FigureRows;
+import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.text.PageTable;
 import dev.penstock.turbomachinery.mass.MassFigures;
 import dev.penstock.turbomachinery.mass.MassItem;
@@ -111,10 +112,10 @@ public final class EngineTables {
     /** @return what the jacket does as a whole */
     public static PageTable cooling(JacketResult jacket) {
         return FigureRows.sheet(
-                "Jacket",
+                Figures.capitalized(jacket.circuit().word() + "jacket"),
                 JacketFigures.ALL,
                 jacket,
-                "cooling",
+                jacket.circuit().path(),
                 "inlet_temperature_K outlet_temperature_K coolant_temperature_rise_K"
                         + " inlet_pressure_Pa outlet_pressure_Pa coolant_pressure_drop_Pa heat_load_W"
                         + " peak_heat_flux_W_m2 peak_wall_temperature_K");
@@ -125,7 +126,7 @@ public final class EngineTables {
         return FigureRows.list(
                 "Along the wall, from the place that the coolant reaches first; distances from the throat",
                 JacketFigures.CELLS,
-                "cooling.profile",
+                jacket.circuit().figure("profile"),
                 jacket.stations(),
                 "x_m radius_m heat_flux_W_m2 wall_temperature_gas_side_K wall_temperature_coolant_side_K"
                         + " coolant_temperature_K coolant_pressure_Pa coolant_velocity_m_s");

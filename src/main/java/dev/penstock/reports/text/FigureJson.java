@@ -25,7 +25,8 @@ public final class FigureJson {
             Object value = member instanceof FigureTable.Branch<T, ?> branch
                     ? parts(branch, thing)
                     : ((Figure<T>) member).value(thing);
-            boolean there = !(value instanceof Optional<?> optional) || optional.isPresent();
+            boolean there = !(value instanceof Optional<?> optional && optional.isEmpty()
+                    || value instanceof List<?> list && list.isEmpty());
             if (member.presence() == Presence.ALWAYS || member.presence() == Presence.IF_THERE && there) {
                 map.put(member.key(), value instanceof Optional<?> optional && there ? optional.get() : value);
             }

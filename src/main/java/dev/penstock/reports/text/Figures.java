@@ -100,6 +100,14 @@ public final class Figures {
     }
 
     /**
+     * @param words words, with or without spaces around them
+     * @return the words with a capital at their beginning
+     */
+    public static String capitalized(String words) {
+        return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    }
+
+    /**
      * @param name dotted name of a limit, for example "fuel pump.tip_speed"
      * @return the name for people
      */

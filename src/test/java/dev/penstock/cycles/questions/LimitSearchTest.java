@@ -82,7 +82,7 @@ class LimitSearchTest {
         String text = new FullFlow().example().shortest("full-flow", "Limit");
         LimitResult result = Concepts.STUDY.limit(Concepts.READER.parse("limit", text, Map.of()));
         assertThat(result.bindingLimit()).isEqualTo("cooling.wall_temperature");
-        double wall = result.balance().cooling().orElseThrow().peakWallTemperature();
+        double wall = result.balance().cooling().get(0).peakWallTemperature();
         double allowed = result.held().stream()
                 .filter(l -> l.name().equals("cooling.wall_temperature"))
                 .findFirst()

@@ -38,7 +38,8 @@ class FlowsheetTest {
 
     private static Flowsheet sheet(boolean recording) {
         Models models = new Models(SpeciesLibrary.open(Path.of("").toAbsolutePath()), Cases.solver());
-        CarriedValues assumed = new CarriedValues(FLOW, FACE_RATIO, 2e5, 3e5, chamber, Optional.empty());
+        CarriedValues assumed =
+                new CarriedValues(FLOW, FACE_RATIO, List.of(new CarriedJacket(2e5, 3e5, Optional.empty())), chamber);
         return new Flowsheet(new BalanceModels(concept, models, Optional.empty()), assumed, recording);
     }
 
@@ -68,7 +69,7 @@ class FlowsheetTest {
         assertThat(delivered.pressure()).isEqualTo(injector.value());
         double line = concept.feed(Side.OXIDIZER).lineLoss() * concept.chamberPressure();
         double valve = concept.feed(Side.OXIDIZER).valveLoss() * concept.chamberPressure();
-        double jacket = sheet.cooledBy(Side.OXIDIZER) ? 3e5 : 0;
+        double jacket = concept.cooledBy(Side.OXIDIZER) ? 3e5 : 0;
         assertThat(needed - injector.value()).isCloseTo(line + valve + jacket, within(1e-3));
     }
 

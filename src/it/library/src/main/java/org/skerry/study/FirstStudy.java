@@ -49,7 +49,7 @@ public final class FirstStudy {
                 pump.dischargePressure() / 1e5, pump.power() / 1e6));
         require(Math.abs(engine.vacuumThrust() / 500e3 - 1) < 1e-6, "the thrust asked for");
         require(engine.worstResidual() < 1e-8, "a balance that closes");
-        require(engine.pumps().size() == 2 && engine.jacket().isPresent(), "two pumps and a jacket");
+        require(engine.pumps().size() == 2 && engine.jackets().size() == 1, "two pumps and a jacket");
 
         Reach reach = penstock.limit(concept);
         System.out.println(reach.explanation());

@@ -1,0 +1,234 @@
+package dev.penstock.cycles.solving;
+
+import dev.penstock.chamber.ChamberPerformance;
+import dev.penstock.cooling.coolant.CoolantSideDesign;
+import dev.penstock.cooling.design.ChannelLayout;
+import dev.penstock.cooling.design.FilmSource;
+import dev.penstock.cooling.design.JacketCase;
+import dev.penstock.cooling.design.JacketLoad;
+import dev.penstock.cooling.gas.HotGasProfile;
+import dev.penstock.cooling.gas.HotGasProfiles;
+import dev.penstock.cooling.jacket.JacketResult;
+import dev.penstock.cooling.jacket.JacketSolver;
+import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.concept.CoolingCircuit;
+import dev.penstock.cycles.concept.FeedDesign;
+import dev.penstock.cycles.concept.Side;
+import dev.penstock.cycles.sheet.BalanceModels;
+import dev.penstock.cycles.sheet.CarriedJacket;
+import dev.penstock.cycles.sheet.FirstGuess;
+import dev.penstock.cycles.sheet.Flowsheet;
+import dev.penstock.cycles.sheet.Medium;
+import dev.penstock.cycles.sheet.Stream;
+import dev.penstock.errors.PenstockException;
+import dev.penstock.fluids.state.Fluid;
+import dev.penstock.fluids.state.FluidState;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The jacket of one cooling circuit in the rounds of {@link Surroundings}. Keeps nothing itself. */
+final class JacketRounds {
+
+    /** Guess of the heat of all jackets over the power of the jet (-), before they are known. */
+    private static final double HEAT_SHARE = 0.02;
+
+    /** Guess of the jacket's pressure drop over chamber pressure (-), before the jacket is known. */
+    private static final double DROP_SHARE = 0.15;
+
+    /** Guess of the pressure before a jacket whose coolant drives turbines, over chamber pressure (-). */
+    private static final double PUMPED_SHARE = 2;
+
+    /** Solutions of the jacket that may choose the correlation by pressure; later ones keep it. */
+    private static final int CHOOSING_SOLUTIONS = 3;
+
+    /**
+     * What the rounds so far have found.
+     *
+     * @param found jacket of the last round, with what it was asked
+     * @param channels channels to keep where the concept leaves them open; empty if they are to be sized
+     * @param solutions jackets solved
+     */
+    record Known(Optional<Found> found, Optional<ChannelLayout> channels, int solutions) {
+
+        static final Known NOTHING = new Known(Optional.empty(), Optional.empty(), 0);
+
+        static Known withChannels(Optional<ChannelLayout> kept) {
+            return new Known(Optional.empty(), kept, 0);
+        }
+
+        private Known with(Found jacket) {
+            return new Known(
+                    Optional.of(jacket), Optional.of(jacket.question.design().channels()), solutions + 1);
+        }
+    }
+
+    /** A jacket, the numbers that it was computed from, the chamber it cools, and the question as it was put. */
+    record Found(List<Double> inputs, ChamberPerformance chamber, JacketCase question, JacketLoad load) {}
+
+    private final BalanceModels balanceModels;
+    private final Concept concept;
+    private final CoolingCircuit circuit;
+
+    JacketRounds(BalanceModels balanceModels, CoolingCircuit circuit) {
+        this.balanceModels = balanceModels;
+        this.concept = balanceModels.concept();
+        this.circuit = circuit;
+    }
+
+    // ---- starting points
+
+    /** What is taken for granted before anything is known. */
+    CarriedJacket first(ChamberPerformance chamber) {
+        if (concept.cycle().traits().livesOnJacketHeat()) {
+            Optional<JacketLoad> rough = roughly(chamber);
+            if (rough.isPresent()) {
+                return new CarriedJacket(rough.get().heatLoad(), rough.get().pressureDrop(), Optional.empty());
+            }
+        }
+        double jet = 0.5 * chamber.massFlow() * chamber.vacuumImpulse() * chamber.vacuumImpulse();
+        double heat = Math.min(HEAT_SHARE * jet / concept.cooling().size(), mostHeat(chamber.massFlow()));
+        return new CarriedJacket(heat, DROP_SHARE * concept.chamberPressure(), Optional.empty());
+    }
+
+    /**
+     * A jacket at a guessed inlet. Where the heat drives the pumps, no balance is found from a heat load that is half the
+     * true one.
+     */
+    private Optional<JacketLoad> roughly(ChamberPerformance chamber) {
+        FeedDesign feed = concept.feed(circuit.coolant());
+        double pressure = PUMPED_SHARE * concept.chamberPressure();
+        try {
+            double pumped = pumped(feed, pressure);
+            JacketCase question = new JacketCase(
+                    HotGasProfiles.of(chamber, concept.fuel().combustion().soot()),
+                    feed.propellant(),
+                    pressure,
+                    pumped,
+                    coolantFlow(chamber.massFlow()),
+                    circuit.jacket(),
+                    circuit.heatFluxFactor(),
+                    first() ? Optional.empty() : Optional.of(guessedFilm(pressure)));
+            JacketSolver jackets = balanceModels.models().jackets();
+            return Optional.of(jackets.load(jackets.sized(question)));
+        } catch (PenstockException e) {
+            // a guess that does not pass; the share of the jet's power must do
+            return Optional.empty();
+        }
+    }
+
+    /** Enthalpy behind a pump that raises a propellant from its tank to a pressure, on its fluid's own zero (J/kg). */
+    private double pumped(FeedDesign feed, double pressure) {
+        double tankPressure = feed.tankPressure().orElse(concept.chamberPressure());
+        FluidState tank = balanceModels.tankState(feed, tankPressure);
+        return tank.enthalpy() + (pressure - tankPressure) / (tank.density() * FirstGuess.PUMP_EFFICIENCY);
+    }
+
+    private FilmSource guessedFilm(double pressure) {
+        FeedDesign feed = concept.feed(concept.cooling().get(0).coolant());
+        return new FilmSource(feed.propellant(), pumped(feed, pressure));
+    }
+
+    private boolean first() {
+        return circuit.equals(concept.cooling().get(0));
+    }
+
+    /** Flow through the jacket for a flow through the throat (kg/s). */
+    private double coolantFlow(double chamberFlow) {
+        double ratio = concept.mixtureRatio();
+        boolean oxidizer = circuit.coolant() == Side.OXIDIZER;
+        double share = oxidizer ? ratio / (1 + ratio) : 1 / (1 + ratio);
+        double heated = oxidizer ? 1 : concept.gasPath().heatedShare();
+        return chamberFlow * share * circuit.flowFraction() * heated;
+    }
+
+    /** Heat that warms the coolant half-way to the end of its fluid's model (W). */
+    private double mostHeat(double chamberFlow) {
+        FeedDesign feed = concept.feed(circuit.coolant());
+        double flow = coolantFlow(chamberFlow);
+        Fluid fluid = feed.propellant().fluid();
+        double pressure = 1.5 * concept.chamberPressure();
+        double warm = 0.5 * (feed.tankTemperature() + Math.min(fluid.range().maximumTemperature(), 700));
+        double rise = fluid.atPressureTemperature(pressure, warm).enthalpy()
+                - fluid.atPressureTemperature(pressure, feed.tankTemperature()).enthalpy();
+        return flow * rise;
+    }
+
+    // ---- one round
+
+    /** The jacket with the coolant of a solved arrangement; that of the last round if nothing has moved. */
+    Known again(Known known, Flowsheet sheet, ChamberPerformance chamber) {
+        Stream inlet = sheet.coolantInlet(circuit.key());
+        double own = ownEnthalpy(inlet);
+        List<Double> inputs = new ArrayList<>(List.of(
+                inlet.pressure(),
+                own,
+                inlet.flow(),
+                chamber.massFlow(),
+                chamber.ideal().chamber().enthalpy()));
+        Optional<FilmSource> film = first() ? Optional.empty() : Optional.of(film(sheet));
+        film.ifPresent(f -> inputs.add(f.enthalpy()));
+        if (known.found.isPresent() && !Surroundings.moved(inputs, known.found.get().inputs)) {
+            return known;
+        }
+        JacketCase asked = new JacketCase(
+                profile(known, chamber),
+                concept.feed(circuit.coolant()).propellant(),
+                inlet.pressure(),
+                own,
+                inlet.flow(),
+                circuit.jacket(),
+                circuit.heatFluxFactor(),
+                film);
+        JacketCase question = withChannels(known, withCorrelation(known, asked));
+        JacketLoad load = balanceModels.models().jackets().load(question);
+        return known.with(new Found(inputs, chamber, question, load));
+    }
+
+    private static double ownEnthalpy(Stream coolant) {
+        return ((Medium.Liquid) coolant.medium()).ownEnthalpy(coolant.enthalpy());
+    }
+
+    /** A film is made of the coolant of the circuit that begins at the injector. */
+    private FilmSource film(Flowsheet sheet) {
+        CoolingCircuit at = concept.cooling().get(0);
+        return new FilmSource(concept.feed(at.coolant()).propellant(), ownEnthalpy(sheet.coolantInlet(at.key())));
+    }
+
+    /** The gas along the wall; that of the last jacket if it cools the same chamber. */
+    private HotGasProfile profile(Known known, ChamberPerformance chamber) {
+        return known.found
+                .filter(jacket -> jacket.chamber == chamber)
+                .map(jacket -> jacket.question.gas())
+                .orElseGet(() ->
+                        HotGasProfiles.of(chamber, concept.fuel().combustion().soot()));
+    }
+
+    private JacketCase withCorrelation(Known known, JacketCase asked) {
+        CoolantSideDesign side = known.solutions < CHOOSING_SOLUTIONS
+                ? JacketSolver.withCorrelation(asked).design().coolantSide()
+                : known.found.orElseThrow().question.design().coolantSide();
+        return asked.withDesign(circuit.jacket().withCoolantSide(side));
+    }
+
+    private JacketCase withChannels(Known known, JacketCase named) {
+        if (!circuit.jacket().channels().open()) {
+            return named;
+        }
+        return known.channels
+                .map(kept -> named.withDesign(named.design().withChannels(kept)))
+                .orElseGet(() -> balanceModels.models().jackets().sized(named));
+    }
+
+    /** Whether a round has chosen new channels, so that it does not continue the rounds before. */
+    boolean resized(Known before, Known after) {
+        return after.found.isPresent()
+                && before.channels.isEmpty()
+                && circuit.jacket().channels().open();
+    }
+
+    /** The jacket of the last round with everything that a report says of it. */
+    JacketResult inFull(Known known) {
+        return balanceModels.models().jackets().solve(known.found.orElseThrow().question);
+    }
+}
