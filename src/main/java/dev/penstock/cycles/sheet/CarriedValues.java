@@ -1,7 +1,9 @@
 package dev.penstock.cycles.sheet;
 
 import dev.penstock.chamber.ChamberPerformance;
+import dev.penstock.cooling.design.JacketLoad;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What an arrangement takes for granted while it is solved, and what is computed again from its solution: the chamber and
@@ -13,20 +15,35 @@ import java.util.List;
  * @param chamber the chamber those follow from
  */
 public record CarriedValues(
-        double chamberFlow, double faceRatio, List<CarriedJacket> jackets, ChamberPerformance chamber) {
+        double chamberFlow, double faceRatio, List<Jacket> jackets, ChamberPerformance chamber) {
+
+    /**
+     * The same of one cooling circuit.
+     *
+     * @param heatLoad heat taken up by the jacket (W)
+     * @param pressureDrop pressure drop of the jacket (Pa)
+     * @param load the jacket those follow from; empty before it is known
+     */
+    public record Jacket(double heatLoad, double pressureDrop, Optional<JacketLoad> load) {
+
+        /** The same jacket with other numbers. */
+        public Jacket with(double newHeat, double newDrop) {
+            return new Jacket(newHeat, newDrop, load);
+        }
+    }
 
     public CarriedValues {
         jackets = List.copyOf(jackets);
     }
 
-    public CarriedValues with(double newFlow, List<CarriedJacket> newJackets) {
+    public CarriedValues with(double newFlow, List<Jacket> newJackets) {
         return new CarriedValues(newFlow, faceRatio, newJackets, chamber);
     }
 
     /** Heat taken up by all jackets (W). */
     public double heatLoad() {
         double sum = 0;
-        for (CarriedJacket jacket : jackets) {
+        for (Jacket jacket : jackets) {
             sum += jacket.heatLoad();
         }
         return sum;

@@ -352,7 +352,7 @@ public final class Flowsheet {
     private Stream jacketPassage(int number, Stream in) {
         CoolingCircuit circuit = concept.cooling().get(number);
         CircuitKey key = circuit.key();
-        CarriedJacket jacket = assumed.jackets().get(number);
+        CarriedValues.Jacket jacket = assumed.jackets().get(number);
         coolantInlets.put(key, in);
         Traced behind = pressureOf(in).minus(jacketDrop(number));
         double pressure = behind.value();
@@ -371,7 +371,7 @@ public final class Flowsheet {
     }
 
     /** Checked where the outlet state is used: in the station table, and by cycles that live on the heat. */
-    private void refuseOverheating(CarriedJacket jacket, Stream in, double pressure, double enthalpy) {
+    private void refuseOverheating(CarriedValues.Jacket jacket, Stream in, double pressure, double enthalpy) {
         if (!recording && !concept.cycle().traits().livesOnJacketHeat()) {
             return;
         }

@@ -9,7 +9,6 @@ import dev.penstock.cycles.concept.DesignLimits;
 import dev.penstock.cycles.origin.TankLimit;
 import dev.penstock.cycles.sheet.Auditor;
 import dev.penstock.cycles.sheet.BalanceModels;
-import dev.penstock.cycles.sheet.CarriedJacket;
 import dev.penstock.cycles.sheet.CarriedValues;
 import dev.penstock.cycles.sheet.EnergyAudit;
 import dev.penstock.cycles.sheet.EngineBalance;
@@ -152,8 +151,8 @@ public final class BalanceReport {
                 List.of("chamber.mass_flow_kg_s")));
         for (int i = 0; i < found.jackets().size(); i++) {
             CircuitKey circuit = concept.cooling().get(i).key();
-            CarriedJacket before = assumed.jackets().get(i);
-            CarriedJacket after = found.jackets().get(i);
+            CarriedValues.Jacket before = assumed.jackets().get(i);
+            CarriedValues.Jacket after = found.jackets().get(i);
             double scale = Math.max(Math.abs(after.heatLoad()), 1e3 * found.chamberFlow());
             residuals.add(new Residual(
                     "heat into the " + circuit.word() + "jacket",

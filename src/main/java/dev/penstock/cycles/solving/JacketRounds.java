@@ -15,7 +15,6 @@ import dev.penstock.cycles.concept.CoolingCircuit;
 import dev.penstock.cycles.concept.FeedDesign;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.sheet.BalanceModels;
-import dev.penstock.cycles.sheet.CarriedJacket;
 import dev.penstock.cycles.sheet.FirstGuess;
 import dev.penstock.cycles.sheet.Flowsheet;
 import dev.penstock.cycles.sheet.Medium;
@@ -79,16 +78,16 @@ final class JacketRounds {
     // ---- starting points
 
     /** What is taken for granted before anything is known. */
-    CarriedJacket first(ChamberPerformance chamber) {
+    CarriedValues.Jacket first(ChamberPerformance chamber) {
         if (concept.cycle().traits().livesOnJacketHeat()) {
             Optional<JacketLoad> rough = roughly(chamber);
             if (rough.isPresent()) {
-                return new CarriedJacket(rough.get().heatLoad(), rough.get().pressureDrop(), Optional.empty());
+                return new CarriedValues.Jacket(rough.get().heatLoad(), rough.get().pressureDrop(), Optional.empty());
             }
         }
         double jet = 0.5 * chamber.massFlow() * chamber.vacuumImpulse() * chamber.vacuumImpulse();
         double heat = Math.min(HEAT_SHARE * jet / concept.cooling().size(), mostHeat(chamber.massFlow()));
-        return new CarriedJacket(heat, DROP_SHARE * concept.chamberPressure(), Optional.empty());
+        return new CarriedValues.Jacket(heat, DROP_SHARE * concept.chamberPressure(), Optional.empty());
     }
 
     /**

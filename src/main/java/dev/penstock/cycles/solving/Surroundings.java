@@ -11,7 +11,6 @@ import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.concept.ThrustTarget;
 import dev.penstock.cycles.sheet.BalanceModels;
-import dev.penstock.cycles.sheet.CarriedJacket;
 import dev.penstock.cycles.sheet.CarriedValues;
 import dev.penstock.cycles.sheet.ExhaustJet;
 import dev.penstock.cycles.sheet.ExhaustNozzle;
@@ -106,7 +105,7 @@ final class Surroundings {
     }
 
     private CarriedValues first(ChamberPerformance chamber) {
-        List<CarriedJacket> jackets =
+        List<CarriedValues.Jacket> jackets =
                 circuits.stream().map(circuit -> circuit.first(chamber)).toList();
         return new CarriedValues(chamber.massFlow(), faceRatio(chamber), jackets, chamber);
     }
@@ -115,7 +114,7 @@ final class Surroundings {
     Start startingFrom(CarriedValues near) {
         double pressure = concept.chamberPressure() / near.chamber().design().chamberPressure();
         boolean built = balanceModels.built().isPresent();
-        List<CarriedJacket> jackets = near.jackets().stream()
+        List<CarriedValues.Jacket> jackets = near.jackets().stream()
                 .map(j -> j.with(j.heatLoad(), j.pressureDrop() * pressure))
                 .toList();
         List<JacketRounds.Known> kept = near.jackets().stream()
@@ -166,14 +165,14 @@ final class Surroundings {
                 known, oxidizer / (oxidizer + fuel), sheet.chamberEnthalpy(), thrust(jets, assumed.chamber()));
         ChamberPerformance chamber = withChamber.chamber.orElseThrow().performance;
         List<JacketRounds.Known> jackets = new ArrayList<>();
-        List<CarriedJacket> carried = new ArrayList<>();
+        List<CarriedValues.Jacket> carried = new ArrayList<>();
         boolean resized = false;
         for (int i = 0; i < circuits.size(); i++) {
             JacketRounds.Known before = known.jackets.get(i);
             JacketRounds.Known after = circuits.get(i).again(before, sheet, chamber);
             JacketLoad load = after.found().orElseThrow().load();
             jackets.add(after);
-            carried.add(new CarriedJacket(load.heatLoad(), load.pressureDrop(), Optional.of(load)));
+            carried.add(new CarriedValues.Jacket(load.heatLoad(), load.pressureDrop(), Optional.of(load)));
             resized |= circuits.get(i).resized(before, after);
         }
         CarriedValues next = new CarriedValues(chamber.massFlow(), faceRatio(chamber), carried, chamber);
@@ -318,7 +317,7 @@ final class Surroundings {
         double[] image = vector(next);
         double[] mixed = mixer.next(vector(assumed), image);
         boolean sane = alike(mixed[0], image[0]);
-        List<CarriedJacket> jackets = new ArrayList<>();
+        List<CarriedValues.Jacket> jackets = new ArrayList<>();
         for (int i = 0; i < circuits.size(); i++) {
             sane &= alike(mixed[1 + 2 * i], image[1 + 2 * i]) && mixed[2 + 2 * i] >= 0;
             jackets.add(next.jackets().get(i).with(mixed[1 + 2 * i], mixed[2 + 2 * i]));
