@@ -96,7 +96,7 @@ public final class AnswersRun {
         arguments.add("--json");
         int[] code = new int[1];
         Thread thread = new Thread(() -> {
-            Session session = new Session(HomeFolder.find(), new PrintWriter(out), new PrintWriter(err), false);
+            Session session = Session.open(HomeFolder.find(), java.io.InputStream.nullInputStream(), new PrintWriter(out), new PrintWriter(err), false);
             code[0] = CommandLineProgram.run(session, arguments.toArray(String[]::new));
         });
         thread.start();

@@ -51,7 +51,7 @@ final class BalanceCommand extends BaseCommand {
     public Integer call() {
         int count = samples.count();
         CaseFiles.Case found = CaseFiles.one(session, file, changes.map());
-        EngineRuns runs = new EngineRuns(session.home(), session.fluids());
+        EngineRuns runs = session.runs();
         Concept concept = runs.read(found.file(), found.changes());
         EngineStudy study = runs.study();
         EngineBalance balance = study.balance(concept);

@@ -42,6 +42,7 @@ import picocli.CommandLine.Option;
             TradeCommand.class,
             CombustCommand.class,
             FluidCommand.class,
+            AnswerCommand.class,
             NewCommand.class,
             ServeCommand.class,
             ReproduceCommand.class,
@@ -99,7 +100,7 @@ public final class CommandLineProgram implements Runnable {
      * @return exit code
      */
     static int runChecked(Path home, PlainOutput out, PlainOutput err, boolean terminal, String... arguments) {
-        Session session = new Session(home, new PrintWriter(out), new PrintWriter(err), terminal);
+        Session session = Session.open(home, System.in, new PrintWriter(out), new PrintWriter(err), terminal);
         int code = run(session, arguments);
         session.out().flush();
         Optional<String> lost = out.failure();

@@ -36,7 +36,7 @@ final class CompareCommand extends BaseCommand {
 
     @Override
     public Integer call() {
-        EngineRuns runs = new EngineRuns(session.home(), session.fluids());
+        EngineRuns runs = session.runs();
         List<Path> cases = CaseFiles.find(session, files);
         List<Outcome> outcomes;
         try (ConsoleProgress progress = ConsoleProgress.of(session, "balancing", cases.size(), false)) {

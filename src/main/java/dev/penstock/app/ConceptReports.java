@@ -2,7 +2,6 @@ package dev.penstock.app;
 
 import dev.penstock.app.console.Session;
 import dev.penstock.cycles.concept.ConceptDocument;
-import dev.penstock.cycles.questions.EngineStudy;
 import dev.penstock.cycles.questions.LimitResult;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.reports.concept.ConceptPage;
@@ -111,7 +110,7 @@ final class ConceptReports {
     }
 
     private String page(EngineBalance balance) {
-        return page(balance, FeedAnswer.of(() -> EngineStudy.open(session.home()), balance))
+        return page(balance, FeedAnswer.of(() -> session.runs().study(), balance))
                 .html();
     }
 

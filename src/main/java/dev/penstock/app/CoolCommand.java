@@ -90,7 +90,7 @@ final class CoolCommand extends BaseCommand {
         List<Double> t = sorted(reader.series("--thrusts", thrusts, Dimension.FORCE, Range.of(1, 1e8), SERIES));
         reader.finish();
         CaseFiles.Case concept = CaseFiles.one(session, file, changes.map());
-        EngineRuns runs = new EngineRuns(session.home(), session.fluids());
+        EngineRuns runs = session.runs();
         EngineStudy study = runs.study();
         EngineBalance balance = study.balance(runs.read(concept.file(), concept.changes()));
         CoolingRuns cooling = new CoolingRuns(session.home());

@@ -30,7 +30,7 @@ import picocli.CommandLine.Option;
         name = "demo",
         description = "Runs every concept in cycles/ and every vehicle in cycles/vehicles/, prints the comparison and"
                 + " writes a page for each into reports/out.")
-final class DemoCommand extends BaseCommand {
+final class DemoCommand extends BaseCommand implements LocalAction {
 
     @Option(names = "--output", paramLabel = "DIR", description = "folder for the pages instead of reports/out")
     private Optional<Path> output = Optional.empty();
@@ -53,7 +53,7 @@ final class DemoCommand extends BaseCommand {
         if (cases.isEmpty()) {
             throw new InvalidInput("", "cycles", "empty", "there must be concept files in " + session.home());
         }
-        EngineRuns runs = new EngineRuns(session.home(), session.fluids());
+        EngineRuns runs = session.runs();
         List<Outcome> outcomes;
         try (ConsoleProgress progress = ConsoleProgress.of(session, "balancing", cases.size(), true)) {
             outcomes = runs.balance(cases, Map.of(), progress);

@@ -79,7 +79,7 @@ final class ExplainCommand extends BaseCommand {
         }
         reader.finish();
         CaseFiles.Case found = CaseFiles.one(session, file, changes.map());
-        EngineRuns runs = new EngineRuns(session.home(), session.fluids());
+        EngineRuns runs = session.runs();
         if (!InputFile.read(found.file(), found.changes()).root().has("cycle")) {
             VehicleSizing vehicle = new VehicleRuns(runs).size(found.file(), found.changes(), Progress.NONE);
             return explain(SizingTrail.of(vehicle), vehicle.warnings());

@@ -89,7 +89,7 @@ final class LimitCommand extends BaseCommand {
         options.finish();
         int count = samples.count();
         CaseFiles.Case found = CaseFiles.one(session, file, changes.map());
-        EngineRuns runs = new EngineRuns(session.home(), session.fluids());
+        EngineRuns runs = session.runs();
         Concept concept = runs.read(found.file(), found.changes());
         LimitResult result = runs.study().limit(concept);
         Optional<CycleReachView> others = cycles ? Optional.of(others(runs, concept, range, loss)) : Optional.empty();

@@ -25,7 +25,7 @@ import picocli.CommandLine.Parameters;
                     + " with its default and what that rests on.",
             "Without a cycle it lists the cycles."
         })
-final class NewCommand extends BaseCommand {
+final class NewCommand extends BaseCommand implements LocalAction {
 
     @Parameters(index = "0", arity = "0..1", paramLabel = "CYCLE", description = "cycle, for example gas-generator")
     private Optional<String> cycle = Optional.empty();

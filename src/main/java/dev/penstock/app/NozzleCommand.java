@@ -55,7 +55,7 @@ final class NozzleCommand extends BaseCommand {
         double decay = options.quantity("--pressure-decay", Optional.of(pressureDecay), Dimension.TIME, TIMES);
         options.finish();
         CaseFiles.Case found = CaseFiles.one(session, file, changes.map());
-        EngineRuns runs = new EngineRuns(session.home(), session.fluids());
+        EngineRuns runs = session.runs();
         EngineBalance balance = runs.study().balance(runs.read(found.file(), found.changes()));
         NozzleView view = new NozzleView(balance, burn, decay);
         return answer(view::json, csv ? view::csv : view::text);

@@ -80,7 +80,7 @@ final class OffDesignCommand extends BaseCommand {
     public Integer call() {
         List<OperatingCommand> commands = commands();
         CaseFiles.Case found = CaseFiles.one(session, file, changes.map());
-        EngineRuns runs = new EngineRuns(session.home(), session.fluids());
+        EngineRuns runs = session.runs();
         EngineStudy study = runs.study();
         EngineBalance design = study.balance(runs.read(found.file(), found.changes()));
         List<OperatingOutcome> outcomes = study.offDesign(design, commands);

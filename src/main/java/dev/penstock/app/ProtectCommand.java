@@ -151,7 +151,7 @@ final class ProtectCommand extends BaseCommand {
 
     private ProtectionStudy.Load hottest(String name, double seconds, double start) {
         CaseFiles.Case found = CaseFiles.one(session, name, changes.map());
-        EngineRuns runs = new EngineRuns(session.home(), session.fluids());
+        EngineRuns runs = session.runs();
         EngineBalance balance = runs.study().balance(runs.read(found.file(), found.changes()));
         JacketStation station = balance.cooling().stream()
                 .flatMap(jacket -> jacket.stations().stream())

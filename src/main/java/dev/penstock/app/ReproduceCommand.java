@@ -30,7 +30,7 @@ import picocli.CommandLine.Parameters;
         description =
                 "Makes a page again from the files that it holds, tells which versions differ from those it was made"
                         + " with, and compares every number. The exit code is 1 if one of them moved.")
-final class ReproduceCommand extends BaseCommand {
+final class ReproduceCommand extends BaseCommand implements LocalAction {
 
     /** Commands that write pages; a page from somebody else must not start anything but these. */
     private static final Set<String> COMMANDS =
@@ -113,12 +113,7 @@ final class ReproduceCommand extends BaseCommand {
                 .subList(record.cases().size(), record.arguments().size()));
         line.addAll(List.of("--report", page.toString()));
         StringWriter problems = new StringWriter();
-        Session quiet = new Session(
-                session.home(),
-                new PrintWriter(new StringWriter()),
-                new PrintWriter(problems),
-                false,
-                session.fluids());
+        Session quiet = session.into(new PrintWriter(new StringWriter()), new PrintWriter(problems));
         CommandLineProgram.run(quiet, line.toArray(String[]::new));
         page.toFile().deleteOnExit();
         try {

@@ -20,7 +20,7 @@ import picocli.CommandLine.Option;
         name = "serve",
         description = "Opens a page on this machine for concepts: change an input and see the engine balance anew,"
                 + " compare, sweep, size vehicles, save. Ends with Ctrl-C.")
-final class ServeCommand extends BaseCommand {
+final class ServeCommand extends BaseCommand implements LocalAction {
 
     private static final int HIGHEST_PORT = 65_535;
     private static final int LONGEST = 3600;

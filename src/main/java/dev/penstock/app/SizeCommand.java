@@ -8,7 +8,6 @@ import dev.penstock.chamber.atmosphere.StandardAtmosphere1976;
 import dev.penstock.reports.vehicle.FlightView;
 import dev.penstock.reports.vehicle.ReuseView;
 import dev.penstock.reports.vehicle.VehicleView;
-import dev.penstock.study.EngineRuns;
 import dev.penstock.study.Progress;
 import dev.penstock.study.VehicleRuns;
 import dev.penstock.vehicle.FlownSizing;
@@ -60,7 +59,7 @@ final class SizeCommand extends BaseCommand {
 
     @Override
     public Integer call() {
-        VehicleRuns runs = new VehicleRuns(new EngineRuns(session.home(), session.fluids()));
+        VehicleRuns runs = new VehicleRuns(session.runs());
         CaseFiles.Case found = CaseFiles.one(session, file, changes.map());
         if (reuse) {
             List<ReuseTrade.Row> rows = runs.reuse(found.file(), found.changes(), Progress.NONE);

@@ -143,7 +143,7 @@ final class StartCommand extends BaseCommand {
 
     private EngineBalance balanced() {
         CaseFiles.Case found = CaseFiles.one(session, file, changes.map());
-        EngineRuns runs = new EngineRuns(session.home(), session.fluids());
+        EngineRuns runs = session.runs();
         return runs.study().balance(runs.read(found.file(), found.changes()));
     }
 

@@ -8,7 +8,6 @@ import dev.penstock.app.console.Session;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.reports.study.SweepView;
 import dev.penstock.study.Axis;
-import dev.penstock.study.EngineRuns;
 import dev.penstock.study.Measure;
 import dev.penstock.study.Sweep;
 import java.nio.file.Path;
@@ -73,7 +72,7 @@ final class SweepCommand extends BaseCommand {
         List<Axis> axes = axes();
         List<Measure> further = further();
         CaseFiles.Case found = CaseFiles.one(session, file, changes.map());
-        Sweep sweep = new Sweep(new EngineRuns(session.home(), session.fluids()));
+        Sweep sweep = new Sweep(session.runs());
         int count = axes.stream().mapToInt(a -> a.values().size()).reduce(1, (a, b) -> Math.min(a * b, 1_000_000))
                 * (1 + Math.min(Math.max(0, samples), 1000));
         try (Interruption interruption = new Interruption()) {

@@ -5,7 +5,6 @@ import dev.penstock.app.console.ConsoleProgress;
 import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.Session;
 import dev.penstock.reports.vehicle.TradeView;
-import dev.penstock.study.EngineRuns;
 import dev.penstock.study.PropellantPair;
 import dev.penstock.study.TradeResult;
 import dev.penstock.study.TradeRuns;
@@ -53,7 +52,7 @@ final class TradeCommand extends BaseCommand {
                 ? PropellantPair.usual()
                 : pairs.stream().map(PropellantPair::parse).toList();
         CaseFiles.Case found = CaseFiles.one(session, file, changes.map());
-        TradeRuns runs = new TradeRuns(new EngineRuns(session.home(), session.fluids()));
+        TradeRuns runs = new TradeRuns(session.runs());
         TradeResult result;
         try (ConsoleProgress progress = ConsoleProgress.of(session, "balancing", tried.size(), false)) {
             result = runs.trade(found.file(), tried, found.changes(), progress);

@@ -6,8 +6,11 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import dev.penstock.app.console.Session;
 import dev.penstock.input.HomeFolder;
+import java.io.ByteArrayInputStream;
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -26,9 +29,15 @@ record Run(int code, String out, String err) {
 
     /** With another folder of data. */
     static Run in(Path home, String... arguments) {
+        return fed(home, "", arguments);
+    }
+
+    /** With text on standard input. */
+    static Run fed(Path home, String text, String... arguments) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        Session session = new Session(home, new PrintWriter(out), new PrintWriter(err), false);
+        InputStream in = new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8));
+        Session session = Session.open(home, in, new PrintWriter(out), new PrintWriter(err), false);
         int code = CommandLineProgram.run(session, arguments);
         return new Run(code, out.toString(), err.toString());
     }

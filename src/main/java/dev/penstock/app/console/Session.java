@@ -1,6 +1,8 @@
 package dev.penstock.app.console;
 
 import dev.penstock.fluids.FluidLibrary;
+import dev.penstock.study.EngineRuns;
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 
@@ -8,14 +10,41 @@ import java.nio.file.Path;
  * What a command works with.
  *
  * @param home folder that holds the data of Penstock
+ * @param in where requests come from, for the command that takes them
  * @param out where results go
  * @param err where progress and problems go
  * @param terminal whether a person watches {@code err}
  * @param fluids fluids of the home folder
+ * @param runs balances with the data of the home folder; all commands of a session share what it has opened
  */
-public record Session(Path home, PrintWriter out, PrintWriter err, boolean terminal, FluidLibrary fluids) {
+public record Session(
+        Path home,
+        InputStream in,
+        PrintWriter out,
+        PrintWriter err,
+        boolean terminal,
+        FluidLibrary fluids,
+        EngineRuns runs) {
 
-    public Session(Path home, PrintWriter out, PrintWriter err, boolean terminal) {
-        this(home, out, err, terminal, FluidLibrary.open(home));
+    /**
+     * @param home folder that holds the data of Penstock
+     * @param in where requests come from
+     * @param out where results go
+     * @param err where progress and problems go
+     * @param terminal whether a person watches {@code err}
+     * @return a session with the data of that folder
+     */
+    public static Session open(Path home, InputStream in, PrintWriter out, PrintWriter err, boolean terminal) {
+        FluidLibrary fluids = FluidLibrary.open(home);
+        return new Session(home, in, out, err, terminal, fluids, new EngineRuns(home, fluids));
+    }
+
+    /**
+     * @param results where results go
+     * @param problems where problems go
+     * @return this session, for one command of several, with nobody watching
+     */
+    public Session into(PrintWriter results, PrintWriter problems) {
+        return new Session(home, InputStream.nullInputStream(), results, problems, false, fluids, runs);
     }
 }

@@ -1,0 +1,158 @@
+package dev.penstock.app;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.NullNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.penstock.app.console.ExitCode;
+import dev.penstock.app.console.Session;
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.input.InputFile;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.PrintWriter;
+import java.io.Reader;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Command;
+
+/** Answers the requests of another program, one after the other, until there are no more. */
+@Command(
+        name = "answer",
+        description = {
+            "Answers requests of another program without a start for each: a JSON object a line on standard input, one a"
+                    + " line on standard output.",
+            "A request: {\"id\": 1, \"command\": \"balance\", \"case\": \"heron\", \"set\": {\"engine.chamber_pressure\": \"9 MPa\"}};"
+                    + " in place of \"case\", \"concept\" holds a concept file as text or as an object of its keys; \"options\""
+                    + " is a list of further words of the command line.",
+            "An answer: {\"id\": 1, \"exit_code\": 0, \"answer\": what the command prints with --json}, or \"problems\","
+                    + " a list of sentences, where the exit code is not 0."
+        })
+final class AnswerCommand extends BaseCommand implements LocalAction {
+
+    private static final ObjectMapper JSON = new ObjectMapper();
+    private static final String PREFIX = "penstock: ";
+
+    /** A concept and its changes, with all that JSON adds in signs. */
+    private static final int LONGEST = 4 * InputFile.LARGEST;
+
+    AnswerCommand(Session session) {
+        super(session);
+    }
+
+    @Override
+    public Integer call() {
+        Set<String> commands = CommandLineProgram.commandLine(session).getSubcommands().entrySet().stream()
+                .filter(entry -> !(entry.getValue().getCommand() instanceof LocalAction))
+                .map(java.util.Map.Entry::getKey)
+                .collect(Collectors.toUnmodifiableSet());
+        Reader requests = new BufferedReader(new InputStreamReader(session.in(), StandardCharsets.UTF_8));
+        try {
+            for (String line = next(requests); line != null; line = next(requests)) {
+                if (!line.isBlank()) {
+                    session.out().print(JSON.writeValueAsString(reply(line, commands)) + "\n");
+                    // A program that no longer reads wants no more answers.
+                    if (session.out().checkError()) {
+                        break;
+                    }
+                }
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return ExitCode.OK;
+    }
+
+    /** Reads a line, of one that is too long as much as shows it; null at the end. */
+    private static String next(Reader requests) throws IOException {
+        StringBuilder line = new StringBuilder();
+        int c = requests.read();
+        if (c < 0) {
+            return null;
+        }
+        for (; c >= 0 && c != '\n'; c = requests.read()) {
+            if (line.length() <= LONGEST) {
+                line.append((char) c);
+            }
+        }
+        return line.toString();
+    }
+
+    private ObjectNode reply(String line, Set<String> commands) {
+        ObjectNode reply = JSON.createObjectNode();
+        reply.set("id", NullNode.getInstance());
+        try {
+            if (line.length() > LONGEST) {
+                throw new InvalidInput(
+                        "", "request", line.substring(0, 40), "a request may hold " + LONGEST / 1024 + " KiB");
+            }
+            ObjectNode object = AnswerRequest.object(line);
+            reply.set("id", AnswerRequest.id(object));
+            run(AnswerRequest.of(object, commands), reply);
+        } catch (InvalidInput e) {
+            refuse(
+                    reply,
+                    ExitCode.BAD_INPUT,
+                    e.problems().stream().map(InvalidInput.Problem::sentence).toList());
+        } catch (IOException e) {
+            refuse(reply, ExitCode.NO_SOLUTION, List.of("the concept could not be put where it can be read: " + e));
+        }
+        return reply;
+    }
+
+    private void run(AnswerRequest request, ObjectNode reply) throws IOException {
+        if (request.concept().isEmpty()) {
+            run(request, request.named().map(List::of).orElse(List.of()), reply);
+            return;
+        }
+        Path folder = Files.createTempDirectory("penstock-answer");
+        Path file = folder.resolve("concept.toml");
+        try {
+            Files.writeString(file, request.concept().get());
+            run(request, List.of(file.toString()), reply);
+        } finally {
+            Files.deleteIfExists(file);
+            Files.deleteIfExists(folder);
+        }
+    }
+
+    private void run(AnswerRequest request, List<String> cases, ObjectNode reply) throws JsonProcessingException {
+        List<String> words = new ArrayList<>(List.of(request.command()));
+        words.addAll(cases);
+        words.addAll(request.options());
+        request.changes().forEach((path, value) -> words.addAll(List.of("--set", path + "=" + value)));
+        words.add("--json");
+        StringWriter results = new StringWriter();
+        StringWriter problems = new StringWriter();
+        int code = CommandLineProgram.run(
+                session.into(new PrintWriter(results), new PrintWriter(problems)), words.toArray(String[]::new));
+        if (code == ExitCode.OK) {
+            reply.put("exit_code", code);
+            reply.set("answer", JSON.readTree(results.toString()));
+        } else {
+            refuse(
+                    reply,
+                    code,
+                    problems.toString().lines().map(AnswerCommand::plain).toList());
+        }
+    }
+
+    private static String plain(String sentence) {
+        return sentence.startsWith(PREFIX) ? sentence.substring(PREFIX.length()) : sentence;
+    }
+
+    private static void refuse(ObjectNode reply, int code, List<String> problems) {
+        reply.put("exit_code", code);
+        ArrayNode list = reply.putArray("problems");
+        problems.forEach(list::add);
+    }
+}
