@@ -42,6 +42,7 @@ import picocli.CommandLine.Option;
             TradeCommand.class,
             CombustCommand.class,
             FluidCommand.class,
+            ListCommand.class,
             AnswerCommand.class,
             NewCommand.class,
             ServeCommand.class,
