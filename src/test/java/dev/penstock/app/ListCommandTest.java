@@ -1,0 +1,75 @@
+package dev.penstock.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import dev.penstock.input.HomeFolder;
+import dev.penstock.provenance.LimitKind;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class ListCommandTest {
+
+    private static List<JsonNode> entries(String kind) {
+        List<JsonNode> entries = new ArrayList<>();
+        Run.of("list", kind, "--json").json().get("entries").forEach(entries::add);
+        return entries;
+    }
+
+    private static List<String> keys(String kind) {
+        return entries(kind).stream().map(e -> e.get("key").asText()).toList();
+    }
+
+    @ParameterizedTest
+    @EnumSource(Listing.Kind.class)
+    void everyKindIsListedAndEveryPageItNamesIsThere(Listing.Kind kind) {
+        assertThat(Run.of("list", kind.word()).out().lines().count()).isGreaterThan(3);
+        for (JsonNode entry : entries(kind.word())) {
+            assertThat(entry.get("key").asText()).isNotBlank();
+            String page = entry.get("documented_in").asText();
+            if (page.contains("/")) {
+                Path file = HomeFolder.find().resolve(page);
+                assertThat(Files.exists(file)).as(page).isTrue();
+            }
+        }
+    }
+
+    @Test
+    void keysAreThoseOfDataAndDeclarations() {
+        assertThat(keys("fluids")).contains("oxygen", "rp-1");
+        assertThat(keys("gas")).contains("H2O");
+        assertThat(keys("walls")).contains("grcop-42");
+        assertThat(keys("cycles")).contains("gas-generator", "full-flow");
+        assertThat(keys("inputs")).contains("engine.chamber_pressure", "cooling.sections[].width");
+        assertThat(keys("figures")).contains("engine.isp_vacuum_s", "pumps.NAME.speed_rad_s");
+    }
+
+    /** Every enum of limits in the program is listed. */
+    @Test
+    void noKindOfLimitIsLeftOut() {
+        List<Class<?>> kinds = new ArrayList<>();
+        for (JavaClass one : new ClassFileImporter()
+                .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+                .importPackages("dev.penstock")) {
+            if (one.isAssignableTo(LimitKind.class) && one.isEnum()) {
+                kinds.add(one.reflect());
+            }
+        }
+        assertThat(Listing.limitKinds().toList()).containsExactlyInAnyOrderElementsOf(kinds);
+    }
+
+    @Test
+    void anUnknownKindNamesThoseThereAre() {
+        Run run = Run.of("list", "fluidz");
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.err()).contains("fluidz", "fluids, gas, walls");
+    }
+}
