@@ -5,7 +5,9 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.NullNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.penstock.app.console.AnswerRequest;
 import dev.penstock.app.console.ExitCode;
+import dev.penstock.app.console.LocalAction;
 import dev.penstock.app.console.Session;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.input.InputFile;
@@ -97,7 +99,7 @@ final class AnswerCommand extends BaseCommand implements LocalAction {
             }
             ObjectNode object = AnswerRequest.object(line);
             reply.set("id", AnswerRequest.id(object));
-            run(AnswerRequest.of(object, commands), reply);
+            run(AnswerRequest.of(object, commands, OUTPUT), reply);
         } catch (InvalidInput e) {
             refuse(
                     reply,

@@ -2,6 +2,7 @@ package dev.penstock.app;
 
 import dev.penstock.app.console.ChangeOptions;
 import dev.penstock.app.console.ConsoleProgress;
+import dev.penstock.app.console.ReportOption;
 import dev.penstock.app.console.SamplesOption;
 import dev.penstock.app.console.Session;
 import dev.penstock.cycles.concept.Concept;

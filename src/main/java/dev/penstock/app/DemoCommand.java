@@ -2,6 +2,7 @@ package dev.penstock.app;
 
 import dev.penstock.app.console.ConsoleProgress;
 import dev.penstock.app.console.ExitCode;
+import dev.penstock.app.console.LocalAction;
 import dev.penstock.app.console.ReportFiles;
 import dev.penstock.app.console.Session;
 import dev.penstock.cycles.sheet.EngineBalance;

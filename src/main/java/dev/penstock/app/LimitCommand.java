@@ -5,6 +5,7 @@ import dev.penstock.app.console.ConsoleProgress;
 import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.Interruption;
 import dev.penstock.app.console.OptionReader;
+import dev.penstock.app.console.ReportOption;
 import dev.penstock.app.console.SamplesOption;
 import dev.penstock.app.console.Session;
 import dev.penstock.cycles.concept.Concept;

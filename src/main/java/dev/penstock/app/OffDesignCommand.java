@@ -3,6 +3,7 @@ package dev.penstock.app;
 import dev.penstock.app.console.ChangeOptions;
 import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.OptionReader;
+import dev.penstock.app.console.ReportOption;
 import dev.penstock.app.console.Session;
 import dev.penstock.cycles.questions.EngineStudy;
 import dev.penstock.cycles.questions.OperatingCommand;

@@ -1,7 +1,9 @@
 package dev.penstock.app;
 
 import dev.penstock.app.console.ExitCode;
+import dev.penstock.app.console.LocalAction;
 import dev.penstock.app.console.PageFiles;
+import dev.penstock.app.console.ReportOption;
 import dev.penstock.app.console.Session;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.reports.page.PageComparison;

@@ -1,7 +1,9 @@
 package dev.penstock.app;
 
 import dev.penstock.app.console.ExitCode;
+import dev.penstock.app.console.LocalAction;
 import dev.penstock.app.console.OptionReader;
+import dev.penstock.app.console.ServerLog;
 import dev.penstock.app.console.Session;
 import dev.penstock.app.web.Workbench;
 import dev.penstock.errors.InvalidInput;

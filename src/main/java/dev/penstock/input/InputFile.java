@@ -84,6 +84,15 @@ public final class InputFile {
     }
 
     /**
+     * @param table tables and values, as JSON has them
+     * @return the text of a file that says the same
+     * @throws JsonProcessingException if it holds what TOML has no place for, such as null
+     */
+    public static String textOf(JsonNode table) throws JsonProcessingException {
+        return TOML.writeValueAsString(table);
+    }
+
+    /**
      * @param text text of a file
      * @return the text without the mark that some editors put at its beginning
      */

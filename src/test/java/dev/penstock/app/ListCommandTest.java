@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import dev.penstock.app.console.Listing;
 import dev.penstock.input.HomeFolder;
 import dev.penstock.provenance.LimitKind;
 import java.nio.file.Files;

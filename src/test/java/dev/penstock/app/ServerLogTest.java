@@ -3,6 +3,7 @@ package dev.penstock.app;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import dev.penstock.app.console.ServerLog;
 import dev.penstock.errors.InvalidInput;
 import java.io.PrintWriter;
 import java.io.StringWriter;

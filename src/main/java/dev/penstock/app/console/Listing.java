@@ -1,6 +1,5 @@
-package dev.penstock.app;
+package dev.penstock.app.console;
 
-import dev.penstock.app.console.Session;
 import dev.penstock.combustion.species.Species;
 import dev.penstock.combustion.species.SpeciesLibrary;
 import dev.penstock.cooling.jacket.JacketLimit;
@@ -43,14 +42,14 @@ import java.util.stream.Stream;
  * @param columns keys of the columns
  * @param rows a cell for each column
  */
-record Listing(Kind kind, List<String> columns, List<List<String>> rows) {
+public record Listing(Kind kind, List<String> columns, List<List<String>> rows) {
 
     private static final String KEY = "key";
     private static final String TITLE = "title";
     private static final String DOCUMENTED = "documented_in";
 
     /** What can be listed. */
-    enum Kind {
+    public enum Kind {
         /** propellants, coolants, pressurants */
         FLUIDS(Listing::fluids),
         /** species of the equilibrium */
@@ -73,11 +72,11 @@ record Listing(Kind kind, List<String> columns, List<List<String>> rows) {
         }
 
         /** @return how it is written */
-        String word() {
+        public String word() {
             return name().toLowerCase(Locale.ROOT);
         }
 
-        Listing of(Session session) {
+        public Listing of(Session session) {
             return make.apply(session);
         }
     }
@@ -206,7 +205,7 @@ record Listing(Kind kind, List<String> columns, List<List<String>> rows) {
     }
 
     /** @return the limits of all parts, for those who check that none is left out */
-    static Stream<Class<?>> limitKinds() {
+    public static Stream<Class<?>> limitKinds() {
         return Stream.of(
                 JacketLimit.class,
                 PumpLimit.class,
@@ -217,7 +216,7 @@ record Listing(Kind kind, List<String> columns, List<List<String>> rows) {
     }
 
     /** @return JSON document */
-    Map<String, Object> json() {
+    public Map<String, Object> json() {
         List<Map<String, Object>> entries = new ArrayList<>();
         for (List<String> row : rows) {
             Map<String, Object> entry = new LinkedHashMap<>();
@@ -233,7 +232,7 @@ record Listing(Kind kind, List<String> columns, List<List<String>> rows) {
     }
 
     /** @return table for a terminal */
-    String text() {
+    public String text() {
         TextTable table = new TextTable()
                 .header(columns.stream().map(c -> "<" + c.replace('_', ' ')).toArray(String[]::new));
         rows.forEach(row -> table.row(row.toArray(String[]::new)));

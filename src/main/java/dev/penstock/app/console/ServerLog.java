@@ -1,4 +1,4 @@
-package dev.penstock.app;
+package dev.penstock.app.console;
 
 import dev.penstock.errors.InvalidInput;
 import java.io.BufferedWriter;
@@ -12,7 +12,7 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 
 /** A file to which a server adds a line for every request, and the trace of every defect. Safe for many threads. */
-final class ServerLog implements AutoCloseable {
+public final class ServerLog implements AutoCloseable {
 
     private final BufferedWriter file;
     private final PrintWriter err;
@@ -29,7 +29,7 @@ final class ServerLog implements AutoCloseable {
      * @return the log
      * @throws InvalidInput if the file cannot be written
      */
-    static ServerLog open(Path path, PrintWriter err) {
+    public static ServerLog open(Path path, PrintWriter err) {
         try {
             return new ServerLog(
                     Files.newBufferedWriter(path, StandardOpenOption.CREATE, StandardOpenOption.APPEND), err);
@@ -39,12 +39,12 @@ final class ServerLog implements AutoCloseable {
     }
 
     /** @param text what happened; control characters in it, such as in an address, are shown as question marks */
-    void line(String text) {
+    public void line(String text) {
         write(text.replaceAll("\\p{Cntrl}", "?") + System.lineSeparator());
     }
 
     /** @param failure failure that should not happen */
-    void defect(Throwable failure) {
+    public void defect(Throwable failure) {
         StringWriter trace = new StringWriter();
         failure.printStackTrace(new PrintWriter(trace));
         write("defect " + trace);

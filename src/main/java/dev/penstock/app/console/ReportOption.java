@@ -1,6 +1,5 @@
-package dev.penstock.app;
+package dev.penstock.app.console;
 
-import dev.penstock.app.console.ReportFiles;
 import dev.penstock.reports.print.PaperSize;
 import java.nio.file.Path;
 import java.util.List;
@@ -10,7 +9,7 @@ import java.util.function.Supplier;
 import picocli.CommandLine.Option;
 
 /** The options that ask for a page, on screen or on paper. */
-final class ReportOption {
+public final class ReportOption {
 
     @Option(
             names = "--report",
@@ -30,7 +29,7 @@ final class ReportOption {
      * @param pages makes text by file name, the page of the answer first; called only where a page was asked for
      * @return the files written
      */
-    List<Path> write(Supplier<Map<String, String>> pages) {
+    public List<Path> write(Supplier<Map<String, String>> pages) {
         ReportFiles files = new ReportFiles(paper);
         return place.map(p -> files.write(p, pages.get())).orElse(List.of());
     }

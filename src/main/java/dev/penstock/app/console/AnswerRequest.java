@@ -1,13 +1,12 @@
-package dev.penstock.app;
+package dev.penstock.app.console;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.NullNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.fasterxml.jackson.dataformat.toml.TomlMapper;
-import dev.penstock.app.console.OptionReader;
 import dev.penstock.errors.InvalidInput;
+import dev.penstock.input.InputFile;
 import dev.penstock.input.Spelling;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -26,7 +25,7 @@ import java.util.Set;
  * @param changes values by dotted path that replace or add to what the case says
  * @param options further words of the command line, as one would write them there
  */
-record AnswerRequest(
+public record AnswerRequest(
         String command,
         Optional<String> named,
         Optional<String> concept,
@@ -34,7 +33,6 @@ record AnswerRequest(
         List<String> options) {
 
     private static final ObjectMapper JSON = new ObjectMapper();
-    private static final TomlMapper TOML = new TomlMapper();
 
     private static final String ID = "id";
     private static final String COMMAND = "command";
@@ -49,7 +47,7 @@ record AnswerRequest(
      * @return the object on it
      * @throws InvalidInput if there is none
      */
-    static ObjectNode object(String line) {
+    public static ObjectNode object(String line) {
         try {
             if (JSON.readTree(line) instanceof ObjectNode object) {
                 return object;
@@ -62,17 +60,18 @@ record AnswerRequest(
     }
 
     /** @return what the sender calls the request, given back with the answer; null if nothing */
-    static JsonNode id(ObjectNode object) {
+    public static JsonNode id(ObjectNode object) {
         return object.has(ID) ? object.get(ID) : NullNode.getInstance();
     }
 
     /**
      * @param object a request
      * @param commands commands that answer
+     * @param elsewhere options that say where an answer goes, which a request cannot
      * @return the request
      * @throws InvalidInput naming every field that cannot be used
      */
-    static AnswerRequest of(ObjectNode object, Set<String> commands) {
+    public static AnswerRequest of(ObjectNode object, Set<String> commands, Set<String> elsewhere) {
         OptionReader reader = new OptionReader();
         object.fieldNames().forEachRemaining(name -> {
             if (!FIELDS.contains(name)) {
@@ -103,7 +102,7 @@ record AnswerRequest(
             reader.problem(CASE, named.get(), "give either " + CASE + " or " + CONCEPT);
         }
         Map<String, String> changes = changes(object.path(SET), reader);
-        List<String> options = options(object.path(OPTIONS), reader);
+        List<String> options = options(object.path(OPTIONS), elsewhere, reader);
         reader.finish();
         return new AnswerRequest(command, named, concept, changes, options);
     }
@@ -111,7 +110,7 @@ record AnswerRequest(
     private static Optional<String> concept(JsonNode node, OptionReader reader) {
         try {
             if (node.isTextual() || node.isObject()) {
-                return Optional.of(node.isTextual() ? node.asText() : TOML.writeValueAsString(node));
+                return Optional.of(node.isTextual() ? node.asText() : InputFile.textOf(node));
             }
         } catch (JsonProcessingException e) {
             reader.problem(
@@ -142,7 +141,7 @@ record AnswerRequest(
         return changes;
     }
 
-    private static List<String> options(JsonNode node, OptionReader reader) {
+    private static List<String> options(JsonNode node, Set<String> elsewhere, OptionReader reader) {
         List<String> options = new ArrayList<>();
         if (!node.isMissingNode() && !node.isArray()) {
             reader.problem(OPTIONS, node.toString(), "write a list of texts");
@@ -151,7 +150,7 @@ record AnswerRequest(
             String name = word.asText().replaceFirst("=.*", "");
             if (!word.isTextual()) {
                 reader.problem(OPTIONS, word.toString(), "write a list of texts");
-            } else if (BaseCommand.OUTPUT.contains(name)) {
+            } else if (elsewhere.contains(name)) {
                 reader.problem(
                         OPTIONS,
                         word.asText(),

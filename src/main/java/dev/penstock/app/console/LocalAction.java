@@ -1,4 +1,4 @@
-package dev.penstock.app;
+package dev.penstock.app.console;
 
 /** A command that does more on this machine than answer: it writes files, opens a page, or takes requests itself. */
-interface LocalAction {}
+public interface LocalAction {}
