@@ -105,8 +105,7 @@ final class EngineRoutes {
         Question question = Question.of(body);
         Concept concept = concept(question);
         Map<String, Object> map = new LinkedHashMap<>(workers.ask(
-                body.text("page"),
-                body.number("number"),
+                Asker.of(request, body),
                 study -> EngineAnswer.of(engine(question, concept, study).balance())));
         map.put("inputs", inputs(question, concept));
         Workbench.json(request, map);
@@ -116,17 +115,16 @@ final class EngineRoutes {
     private void answer(Context request, Function<EngineBalance, Map<String, Object>> part) {
         RequestBody body = RequestBody.of(request);
         Question question = Question.of(body);
-        String page = body.text("page");
-        long number = body.number("number");
-        KnownEngine engine = engine(question, page, number);
-        Workbench.json(request, workers.draw(page, number, () -> part.apply(engine.balance())));
+        Asker asker = Asker.of(request, body);
+        KnownEngine engine = engine(question, asker);
+        Workbench.json(request, workers.draw(asker, () -> part.apply(engine.balance())));
     }
 
     /** @return the engine of a question; the text is read and balanced only if it is not known any more */
-    private KnownEngine engine(Question question, String page, long number) {
+    private KnownEngine engine(Question question, Asker asker) {
         return lately.get(question).orElseGet(() -> {
             Concept concept = concept(question);
-            return workers.ask(page, number, study -> engine(question, concept, study));
+            return workers.ask(asker, study -> engine(question, concept, study));
         });
     }
 
@@ -151,7 +149,7 @@ final class EngineRoutes {
         RequestBody body = RequestBody.of(request);
         Question sent = Question.of(body);
         Question question = new Question(sent.name(), workspace.text(body), sent.changes());
-        KnownEngine engine = engine(question, "", 0);
+        KnownEngine engine = engine(question, Asker.of(request));
         Workbench.json(request, step(engine.trail(), engine.balance().warnings(), body.text("path")));
     }
 
@@ -174,15 +172,16 @@ final class EngineRoutes {
         Question question = Question.of(body);
         // The report embeds the text with the changes in place, so that the file alone gives its numbers again.
         Concept concept = reader.parse(question.name(), edited(question), Map.of());
-        String id = workers.ask("", 0, study -> {
+        String html = workers.ask(Asker.of(request), study -> {
             EngineBalance balance = study.balance(concept);
             Optional<VehiclePlan> plan = VehicleReader.of(concept);
             plan.ifPresent(p -> VehicleRoutes.requireInside(workspace, p));
             Optional<VehicleSizing> vehicle = plan.map(p -> VehicleRuns.size(p, balance));
             ConceptPage page = new ConceptPage(balance, vehicle, Optional.empty(), software);
             FeedAnswer.of(() -> study, balance).addTo(page);
-            return finished.put(FinishedReports.fileName(concept.name()), page.html(), body.text("form"));
+            return page.html();
         });
+        String id = finished.put(Asker.of(request), FinishedReports.fileName(concept.name()), html, body.text("form"));
         Workbench.json(request, Map.of("id", id));
     }
 

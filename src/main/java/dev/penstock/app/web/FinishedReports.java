@@ -15,22 +15,30 @@ final class FinishedReports {
 
     private final Recent<String, Report> reports = new Recent<>(KEPT);
 
+    private final RequestWorkers workers;
+
+    /** @param workers print the papers */
+    FinishedReports(RequestWorkers workers) {
+        this.workers = workers;
+    }
+
     private record Report(String name, byte[] content) {}
 
     /**
+     * @param asker who asks for it
      * @param name file name for a download, without ending
      * @param html page
      * @param form "html", or the paper to print it on
      * @return its id
      * @throws Refusal if there is no such form
      */
-    String put(String name, String html, String form) {
+    String put(Asker asker, String name, String html, String form) {
         if (form.isEmpty() || form.equals("html")) {
             return put(name + PAGE, html.getBytes(StandardCharsets.UTF_8));
         }
         PaperSize paper = PaperSize.named(form)
                 .orElseThrow(() -> new Refusal(422, "a report comes as html, or on paper: a4 or letter"));
-        return put(name + PRINT, PdfReport.of(html, paper));
+        return put(name + PRINT, workers.print(asker, () -> PdfReport.of(html, paper)));
     }
 
     private String put(String name, byte[] content) {

@@ -5,9 +5,9 @@ import dev.penstock.errors.PenstockException;
 import dev.penstock.numerics.Cancellation;
 import dev.penstock.study.EngineRuns;
 import java.time.Duration;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.concurrent.CancellationException;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -15,27 +15,37 @@ import java.util.concurrent.Future;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
-import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Function;
 import java.util.function.Supplier;
 
 /**
  * Does the work of requests on a few threads of its own, all with one study. Of the questions of one page only the newest is
- * answered; work on an older one, or on one whose time ran out, is stopped. A page never has all threads at once.
+ * answered; work on an older one, or on one whose time ran out, is stopped. No client has all threads at once, whatever pages
+ * it names, and none has more than {@link ClientShare#MOST_OPEN} questions open.
  */
 final class RequestWorkers implements AutoCloseable {
 
-    private static final int MOST_PAGES = 1000;
+    /** Fewer than the server has threads for requests, so that some are left to refuse. */
+    private static final int MOST_OPEN = 120;
 
+    private static final int MOST_CLIENTS = 1000;
+    static final int MOST_PAPERS = 3;
+
+    private final Semaphore open = new Semaphore(MOST_OPEN);
     private final Semaphore free;
+    private final Semaphore papers = new Semaphore(MOST_PAPERS);
     private final Duration patience;
-    private final Map<String, AtomicLong> newest = new ConcurrentHashMap<>();
-    private final Map<String, Semaphore> shares = new ConcurrentHashMap<>();
+    private final Map<String, ClientShare> clients = new LinkedHashMap<>();
     private final int share;
     private final EngineRuns runs;
     private final ExecutorService threads;
     /** What is balanced already is drawn here, so that drawing never holds up the next balance. */
     private final ExecutorService drawing = Executors.newSingleThreadExecutor(RequestWorkers::daemon);
+    /**
+     * Papers take long and much memory: one at a time, and apart from the drawings of pages. Few may wait, for a paper that
+     * begins when its time is nearly over is work for nobody, and makes the next one late too.
+     */
+    private final ExecutorService printing = Executors.newSingleThreadExecutor(RequestWorkers::daemon);
 
     /**
      * @param runs gives the study
@@ -43,7 +53,7 @@ final class RequestWorkers implements AutoCloseable {
      * @param patience how long one request may take
      */
     RequestWorkers(EngineRuns runs, int workers, Duration patience) {
-        this.free = new Semaphore(workers);
+        this.free = new Semaphore(workers, true);
         this.share = Math.max(1, workers - 1);
         this.patience = patience;
         this.runs = runs;
@@ -56,85 +66,144 @@ final class RequestWorkers implements AutoCloseable {
         return thread;
     }
 
+    /** A question between its coming and its answer. */
+    private record Question(Asker asker, ClientShare mine, long end) {
+
+        void refuseReplaced() {
+            if (mine.replaced(asker)) {
+                throw new Refusal(409, "a newer question has replaced this one", Map.of("superseded", true));
+            }
+        }
+
+        boolean unwanted() {
+            return System.nanoTime() - end > 0 || mine.replaced(asker);
+        }
+
+        void acquire(Semaphore semaphore) throws InterruptedException {
+            if (!semaphore.tryAcquire(end - System.nanoTime(), TimeUnit.NANOSECONDS)) {
+                throw new Refusal(503, "the workbench is busy with other requests; try again");
+            }
+        }
+    }
+
     /**
-     * @param page which page asks; empty if its questions do not replace each other
-     * @param number number of the question on that page, rising
+     * @param asker who asks
      * @param work what to do
      * @param <T> kind of answer
      * @return the answer
      * @throws Refusal with status 409 if the page has asked anew meanwhile, 503 or 504 if time runs out
      * @throws PenstockException if the work has no answer
      */
-    <T> T ask(String page, long number, Function<EngineStudy, T> work) {
-        if (!page.isEmpty()) {
-            if (newest.size() > MOST_PAGES) {
-                newest.clear();
-                shares.clear();
-            }
-            newest.computeIfAbsent(page, p -> new AtomicLong()).accumulateAndGet(number, Math::max);
-        }
-        long end = System.nanoTime() + patience.toNanos();
-        Semaphore mine = shares.computeIfAbsent(page, p -> new Semaphore(share));
-        try {
-            acquire(mine, end);
-            try {
-                acquire(free, end);
-            } catch (InterruptedException | Refusal e) {
-                mine.release();
-                throw e;
-            }
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new Refusal(503, "the workbench is closing");
-        }
-        Future<T> answer = threads.submit(() -> {
-            try {
-                return stoppable(end, page, number, () -> work.apply(runs.study()));
-            } finally {
-                free.release();
-                mine.release();
-            }
+    <T> T ask(Asker asker, Function<EngineStudy, T> work) {
+        return opened(asker, question -> {
+            acquire(question);
+            Future<T> answer = threads.submit(() -> {
+                try {
+                    return stoppable(question, () -> work.apply(runs.study()));
+                } finally {
+                    release(question);
+                }
+            });
+            return answerOf(answer, question);
         });
-        return answerOf(answer, end);
-    }
-
-    private static void acquire(Semaphore semaphore, long end) throws InterruptedException {
-        if (!semaphore.tryAcquire(end - System.nanoTime(), TimeUnit.NANOSECONDS)) {
-            throw new Refusal(503, "the workbench is busy with other requests; try again");
-        }
-    }
-
-    private <T> T stoppable(long end, String page, long number, Supplier<T> work) {
-        refuseStale(page, number);
-        try {
-            return Cancellation.during(() -> System.nanoTime() - end > 0 || stale(page, number), work);
-        } catch (CancellationException e) {
-            refuseStale(page, number);
-            throw late();
-        }
     }
 
     /**
      * Does work that needs no study.
      *
-     * @param page which page asks; empty if its questions do not replace each other
-     * @param number number of the question on that page, rising
+     * @param asker who asks
      * @param work what to do
      * @param <T> kind of answer
      * @return the answer
-     * @throws Refusal with status 409 if the page has asked anew meanwhile, 504 if time runs out
+     * @throws Refusal with status 409 if the page has asked anew meanwhile, 503 if too much waits, 504 if time runs out
      */
-    <T> T draw(String page, long number, Supplier<T> work) {
-        long end = System.nanoTime() + patience.toNanos();
-        return answerOf(drawing.submit(() -> stoppable(end, page, number, work)), end);
+    <T> T draw(Asker asker, Supplier<T> work) {
+        return opened(asker, question -> answerOf(drawing.submit(() -> stoppable(question, work)), question));
     }
 
-    private <T> T answerOf(Future<T> answer, long end) {
+    /** As {@link #draw}, for papers; with status 503 at once if {@value #MOST_PAPERS} are printed or wait already. */
+    <T> T print(Asker asker, Supplier<T> work) {
+        return opened(asker, question -> {
+            if (!papers.tryAcquire()) {
+                throw new Refusal(503, MOST_PAPERS + " papers are being printed already; try again in a few seconds");
+            }
+            return answerOf(
+                    printing.submit(() -> {
+                        try {
+                            return stoppable(question, work);
+                        } finally {
+                            papers.release();
+                        }
+                    }),
+                    question);
+        });
+    }
+
+    private <T> T opened(Asker asker, Function<Question, T> answer) {
+        if (!open.tryAcquire()) {
+            throw new Refusal(503, "the workbench is busy with other requests; try again");
+        }
         try {
-            return answer.get(Math.max(1, end - System.nanoTime()), TimeUnit.NANOSECONDS);
+            ClientShare mine = opened(asker);
+            try {
+                return answer.apply(new Question(asker, mine, System.nanoTime() + patience.toNanos()));
+            } finally {
+                mine.closed();
+            }
+        } finally {
+            open.release();
+        }
+    }
+
+    /** Counts a question in, and forgets a client that asks nothing if there are very many. */
+    private ClientShare opened(Asker asker) {
+        synchronized (clients) {
+            if (clients.size() >= MOST_CLIENTS) {
+                clients.values().removeIf(ClientShare::idle);
+            }
+            ClientShare mine = clients.computeIfAbsent(asker.client(), c -> new ClientShare(share));
+            mine.opened(asker);
+            return mine;
+        }
+    }
+
+    private void acquire(Question question) {
+        try {
+            question.acquire(question.mine().threads());
+            try {
+                question.acquire(free);
+            } catch (InterruptedException | Refusal e) {
+                question.mine().threads().release();
+                throw e;
+            }
         } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new Refusal(503, "the workbench is closing");
+            throw closing();
+        }
+    }
+
+    private void release(Question question) {
+        free.release();
+        question.mine().threads().release();
+    }
+
+    private <T> T stoppable(Question question, Supplier<T> work) {
+        question.refuseReplaced();
+        if (question.unwanted()) {
+            throw late();
+        }
+        try {
+            return Cancellation.during(question::unwanted, work);
+        } catch (CancellationException e) {
+            question.refuseReplaced();
+            throw late();
+        }
+    }
+
+    private <T> T answerOf(Future<T> answer, Question question) {
+        try {
+            return answer.get(Math.max(1, question.end() - System.nanoTime()), TimeUnit.NANOSECONDS);
+        } catch (InterruptedException e) {
+            throw closing();
         } catch (TimeoutException e) {
             throw late();
         } catch (ExecutionException e) {
@@ -145,24 +214,19 @@ final class RequestWorkers implements AutoCloseable {
         }
     }
 
+    private static Refusal closing() {
+        Thread.currentThread().interrupt();
+        return new Refusal(503, "the workbench is closing");
+    }
+
     private Refusal late() {
         return new Refusal(504, "no answer within " + patience.toSeconds() + " s; the work was given up");
-    }
-
-    private boolean stale(String page, long number) {
-        AtomicLong last = page.isEmpty() ? null : newest.get(page);
-        return last != null && last.get() > number;
-    }
-
-    private void refuseStale(String page, long number) {
-        if (stale(page, number)) {
-            throw new Refusal(409, "a newer question has replaced this one", Map.of("superseded", true));
-        }
     }
 
     @Override
     public void close() {
         threads.shutdownNow();
         drawing.shutdownNow();
+        printing.shutdownNow();
     }
 }

@@ -71,7 +71,7 @@ final class StudyRoutes {
             map.put("name", file);
             try {
                 Concept concept = reader.parse(file, document.text(), changes);
-                describe(map, workers.ask("", 0, study -> study.balance(concept)));
+                describe(map, workers.ask(Asker.of(request), study -> study.balance(concept)));
             } catch (PenstockException e) {
                 map.put("failure", e.getMessage());
             }

@@ -81,12 +81,13 @@ final class VehicleRoutes implements AutoCloseable {
     void addTo(RoutesConfig routes) {
         routes.post("/api/vehicle", request -> {
             RequestBody body = RequestBody.of(request);
-            Workbench.json(request, sized(body).answer());
+            Workbench.json(request, sized(request, body).answer());
         });
         routes.post("/api/vehicle/why", request -> {
             RequestBody body = RequestBody.of(request);
-            Sized sized = flownOrSized(body);
-            Trail trail = VehicleTrail.of(sized.sizing(), sized.flight(), sized.engines());
+            Sized sized = flownOrSized(request, body);
+            Trail trail = workers.draw(
+                    Asker.of(request), () -> VehicleTrail.of(sized.sizing(), sized.flight(), sized.engines()));
             Workbench.json(request, EngineRoutes.step(trail, sized.sizing().warnings(), body.text("path")));
         });
         routes.post("/api/vehicle/report", this::report);
@@ -123,10 +124,10 @@ final class VehicleRoutes implements AutoCloseable {
         }
     }
 
-    private Sized sized(RequestBody body) {
+    private Sized sized(Context request, RequestBody body) {
         Question question = question(body);
         VehiclePlan plan = plan(question);
-        return workers.ask(body.text("page"), body.number("number"), study -> {
+        return workers.ask(Asker.of(request, body), study -> {
             Map<Path, EngineBalance> balances = balances(plan, study);
             VehicleSizing sizing = VehicleRuns.size(plan, balances);
             return new Sized(sizing, Optional.empty(), byName(balances), inputs(question, plan));
@@ -134,8 +135,8 @@ final class VehicleRoutes implements AutoCloseable {
     }
 
     /** The vehicle that is on the screen. */
-    private Sized flownOrSized(RequestBody body) {
-        return body.text("flight").isEmpty() ? sized(body) : flights.result(body.text("flight"));
+    private Sized flownOrSized(Context request, RequestBody body) {
+        return body.text("flight").isEmpty() ? sized(request, body) : flights.result(body.text("flight"));
     }
 
     private Map<Path, EngineBalance> balances(VehiclePlan plan, EngineStudy study) {
@@ -175,7 +176,7 @@ final class VehicleRoutes implements AutoCloseable {
         RequestBody body = RequestBody.of(request);
         Question question = question(body);
         VehiclePlan plan = plan(question);
-        Map<Path, EngineBalance> balances = workers.ask("", 0, study -> balances(plan, study));
+        Map<Path, EngineBalance> balances = workers.ask(Asker.of(request), study -> balances(plan, study));
         String id = flights.start(HUNDREDTHS, job -> {
             FlownSizing flown = new FlownSizer(new StandardAtmosphere1976())
                     .size(plan, VehicleRuns.source(balances), (fraction, what) -> {
@@ -191,13 +192,14 @@ final class VehicleRoutes implements AutoCloseable {
 
     private void report(Context request) {
         RequestBody body = RequestBody.of(request);
-        Sized sized = flownOrSized(body);
-        String html = sized.flown()
+        Sized sized = flownOrSized(request, body);
+        Asker asker = Asker.of(request);
+        String html = workers.draw(asker, () -> sized.flown()
                 .map(f -> VehicleView.html(f, StageReturn.of(f, new StandardAtmosphere1976()), software))
-                .orElseGet(() -> VehicleView.html(sized.sizing(), software));
+                .orElseGet(() -> VehicleView.html(sized.sizing(), software)));
         String name =
                 FinishedReports.fileName("vehicle-" + sized.sizing().plan().name());
-        Workbench.json(request, Map.of("id", finished.put(name, html, body.text("form"))));
+        Workbench.json(request, Map.of("id", finished.put(asker, name, html, body.text("form"))));
     }
 
     /** Writes the changes into the text; the plan that it then means must be the one on the screen. */

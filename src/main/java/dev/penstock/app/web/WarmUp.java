@@ -18,8 +18,8 @@ import java.util.concurrent.CompletableFuture;
  */
 final class WarmUp {
 
-    /** Asks as a page of its own, so that it holds up no other. */
-    private static final String NAME = "warm-up";
+    /** Asks as a client of its own, so that it holds up no other. */
+    private static final Asker ASKER = new Asker("warm-up", "", 0);
 
     private final FluidLibrary fluids;
     private final ConceptReader reader;
@@ -50,10 +50,10 @@ final class WarmUp {
                     cycle.id(),
                     new ConceptTemplate(fluids, VehicleInputs.IN_CONCEPT).text(cycle, cycle.id()),
                     Map.of());
-            EngineBalance balance = workers.ask(NAME, 0, study -> study.balance(example));
+            EngineBalance balance = workers.ask(ASKER, study -> study.balance(example));
             JsonText.of(EngineAnswer.of(balance));
             workers.draw(
-                    NAME, 0, () -> Map.of("flow", EngineAnswer.flow(balance), "charts", EngineAnswer.charts(balance)));
+                    ASKER, () -> Map.of("flow", EngineAnswer.flow(balance), "charts", EngineAnswer.charts(balance)));
             return true;
         } catch (PenstockException | Refusal e) {
             return false;

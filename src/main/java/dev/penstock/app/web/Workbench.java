@@ -27,7 +27,8 @@ public final class Workbench implements AutoCloseable {
     static final String HTML = "text/html;charset=utf-8";
 
     static final String JSON = "application/json;charset=utf-8";
-    private static final int WORKERS = 2;
+    /** One more than a client may have, so that another one finds one. */
+    private static final int WORKERS = 3;
     /** How long a request may keep the server waiting for its next bytes, and for all of them. */
     static final Duration REQUEST_PATIENCE = Duration.ofSeconds(5);
 
@@ -71,7 +72,7 @@ public final class Workbench implements AutoCloseable {
         warmUp = new WarmUp(settings.fluids(), reader, workers);
         Duration longest = settings.patience().multipliedBy(LONG_WORK);
         sweeps = new SweepJobs(new Sweep(runs), longest);
-        FinishedReports finished = new FinishedReports();
+        FinishedReports finished = new FinishedReports(workers);
         engines = new EngineRoutes(workspace, reader, workers, finished, settings.software());
         vehicles = new VehicleRoutes(workspace, reader, workers, finished, settings.software(), longest);
         server = Javalin.create(config -> {

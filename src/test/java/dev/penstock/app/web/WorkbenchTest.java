@@ -85,6 +85,29 @@ class WorkbenchTest {
                 .contains("SameSite=Strict");
     }
 
+    @Test
+    void eachBrowserIsNamedByTheServerAndNobodyCanInventAName() {
+        HttpResponse<String> another = served.send(HttpRequest.newBuilder(URI.create(served.workbench.address())));
+        String cookie = another.headers().firstValue("Set-Cookie").orElse("").split(";")[0];
+        assertThat(cookie).isNotEqualTo(served.cookie);
+        assertThat(files(cookie)).isEqualTo(200);
+        String invented = cookie.replaceFirst("=[0-9a-f]+", "=000000000000000000");
+        assertThat(invented).isNotEqualTo(cookie);
+        assertThat(files(invented)).isEqualTo(403);
+        HttpResponse<String> again = served.send(
+                HttpRequest.newBuilder(URI.create(served.workbench.address())).header("Cookie", cookie));
+        assertThat(again.statusCode()).isEqualTo(302);
+        assertThat(again.headers().firstValue("Set-Cookie"))
+                .as("who has a name keeps it")
+                .isEmpty();
+    }
+
+    private static int files(String cookie) {
+        return served.send(HttpRequest.newBuilder(URI.create(served.base + "/api/files"))
+                        .header("Cookie", cookie))
+                .statusCode();
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"/", "/?token=0123", "/api/files", "/script/engine.js", "/workbench.css", "/nothing"})
     void nothingIsServedWithoutTheToken(String path) {
