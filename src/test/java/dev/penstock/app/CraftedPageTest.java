@@ -3,17 +3,27 @@ package dev.penstock.app;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.penstock.app.console.ExitCode;
+import dev.penstock.reports.print.PdfReport;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Base64;
 import java.util.List;
+import java.util.Map;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentNameDictionary;
+import org.apache.pdfbox.pdmodel.PDEmbeddedFilesNameTreeNode;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.filespecification.PDComplexFileSpecification;
+import org.apache.pdfbox.pdmodel.common.filespecification.PDEmbeddedFile;
 import org.assertj.core.api.InstanceOfAssertFactories;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -73,6 +83,31 @@ class CraftedPageTest {
         assertThat(run.problems())
                 .singleElement(InstanceOfAssertFactories.STRING)
                 .contains(why);
+    }
+
+    /** Some kilobytes that unpack to more than a page may hold, as they could to more than memory holds. */
+    @Test
+    void aPackedPageThatNeverEndsIsRefused() throws IOException {
+        Path file = folder.resolve("packed.pdf");
+        try (PDDocument pdf = new PDDocument()) {
+            pdf.addPage(new PDPage());
+            PDComplexFileSpecification page = new PDComplexFileSpecification();
+            page.setFile("page.html");
+            page.setEmbeddedFile(new PDEmbeddedFile(
+                    pdf, new ByteArrayInputStream(new byte[PdfReport.LARGEST_PAGE + 1]), COSName.FLATE_DECODE));
+            PDEmbeddedFilesNameTreeNode files = new PDEmbeddedFilesNameTreeNode();
+            files.setNames(Map.of("page.html", page));
+            PDDocumentNameDictionary names = new PDDocumentNameDictionary(pdf.getDocumentCatalog());
+            names.setEmbeddedFiles(files);
+            pdf.getDocumentCatalog().setNames(names);
+            pdf.save(file.toFile());
+        }
+        assertThat(Files.size(file)).isLessThan(1 << 20);
+        Run run = Run.of("reproduce", file.toString());
+        assertThat(run.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(run.problems())
+                .singleElement(InstanceOfAssertFactories.STRING)
+                .contains("a page may hold 64 MiB");
     }
 
     @Test

@@ -20,9 +20,6 @@ import java.util.Set;
 /** The files that a page or its print holds. */
 public final class PageFiles {
 
-    /** Far more than a page of ours has. */
-    private static final int LARGEST_PAGE = 64 << 20;
-
     private static final int MOST_FILES = 64;
     private static final int LONGEST_NAME = 200;
 
@@ -44,8 +41,9 @@ public final class PageFiles {
      */
     public static String page(Path file) {
         try {
-            if (Files.size(file) > LARGEST_PAGE) {
-                throw new InvalidInput("", "CASE", file.toString(), "a page may hold " + (LARGEST_PAGE >> 20) + " MiB");
+            if (Files.size(file) > PdfReport.LARGEST_PAGE) {
+                throw new InvalidInput(
+                        "", "CASE", file.toString(), "a page may hold " + (PdfReport.LARGEST_PAGE >> 20) + " MiB");
             }
             byte[] bytes = Files.readAllBytes(file);
             return file.toString().toLowerCase(Locale.ROOT).endsWith(".pdf")

@@ -2,14 +2,17 @@ package dev.penstock.reports.print;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.zip.InflaterInputStream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -67,8 +70,23 @@ final class Attachments {
             if (files == null || !files.containsKey(PAGE)) {
                 return Optional.empty();
             }
-            PDEmbeddedFile page = files.get(PAGE).getEmbeddedFile();
-            return Optional.of(new String(page.toByteArray(), StandardCharsets.UTF_8));
+            return Optional.of(text(files.get(PAGE).getEmbeddedFile()));
+        }
+    }
+
+    /** Unpacks as far as a page goes: a few packed bytes of a file from elsewhere may stand for more than memory holds. */
+    private static String text(PDEmbeddedFile packed) throws IOException {
+        List<COSName> filters = packed.getFilters();
+        if (!filters.isEmpty() && !filters.equals(List.of(COSName.FLATE_DECODE))) {
+            throw new IOException("its page is packed in a way that is not read: " + filters);
+        }
+        try (InputStream raw = packed.getCOSObject().createRawInputStream();
+                InputStream in = filters.isEmpty() ? raw : new InflaterInputStream(raw)) {
+            byte[] bytes = in.readNBytes(PdfReport.LARGEST_PAGE + 1);
+            if (bytes.length > PdfReport.LARGEST_PAGE) {
+                throw new IOException("a page may hold " + (PdfReport.LARGEST_PAGE >> 20) + " MiB");
+            }
+            return new String(bytes, StandardCharsets.UTF_8);
         }
     }
 }

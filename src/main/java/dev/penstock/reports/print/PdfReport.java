@@ -1,10 +1,15 @@
 package dev.penstock.reports.print;
 
+import com.openhtmltopdf.css.style.CssContext;
+import com.openhtmltopdf.extend.OutputDevice;
 import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.render.Box;
+import com.openhtmltopdf.render.RenderingContext;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.util.XRLog;
+import dev.penstock.numerics.Cancellation;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -12,6 +17,7 @@ import java.io.UncheckedIOException;
 import java.util.Optional;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.w3c.dom.Element;
 
 /**
  * Prints a page as PDF: no browser, nothing from outside, the same bytes each time. Fonts are embedded and drawings stay
@@ -20,7 +26,38 @@ import org.apache.pdfbox.pdmodel.PDDocumentInformation;
  */
 public final class PdfReport {
 
+    /** Bytes that a page may hold when it is read again: far more than one of ours has. */
+    public static final int LARGEST_PAGE = 64 << 20;
+
     private PdfReport() {}
+
+    /** Printing is drawing for most of its time: work that nobody wants any more ends at the next drawing. */
+    private static final class StoppableDrawer extends BatikSVGDrawer {
+
+        @Override
+        public SVGImage buildSVGImage(
+                Element drawing, Box box, CssContext context, double width, double height, double dots) {
+            Cancellation.check();
+            SVGImage image = super.buildSVGImage(drawing, box, context, width, height, dots);
+            return new SVGImage() {
+                @Override
+                public int getIntrinsicWidth() {
+                    return image.getIntrinsicWidth();
+                }
+
+                @Override
+                public int getIntrinsicHeight() {
+                    return image.getIntrinsicHeight();
+                }
+
+                @Override
+                public void drawSVG(OutputDevice device, RenderingContext rendering, double x, double y) {
+                    Cancellation.check();
+                    image.drawSVG(device, rendering, x, y);
+                }
+            };
+        }
+    }
 
     /**
      * @param html a page that one of the views made
@@ -38,13 +75,14 @@ public final class PdfReport {
      * @param size paper
      * @param out where the PDF goes; it stays open
      * @throws UncheckedIOException if that cannot be written
+     * @throws java.util.concurrent.CancellationException if the work on this thread is to stop
      */
     public static void write(String html, PaperSize size, OutputStream out) {
         XRLog.setLoggingEnabled(false);
         PrintForm form = PrintForm.of(html, size);
         PdfRendererBuilder builder = new PdfRendererBuilder();
         builder.useFastMode();
-        builder.useSVGDrawer(new BatikSVGDrawer());
+        builder.useSVGDrawer(new StoppableDrawer());
         builder.usePdfUaAccessibility(true);
         builder.useReplacementText("\u25a1");
         builder.useExternalResourceAccessControl(
@@ -67,7 +105,7 @@ public final class PdfReport {
     /**
      * @param pdf a PDF that was printed here, or any other
      * @return the page that it was printed from; empty if it does not hold one
-     * @throws IOException if it is not a PDF
+     * @throws IOException if it is not a PDF, or holds a page larger than {@link #LARGEST_PAGE}
      */
     public static Optional<String> page(byte[] pdf) throws IOException {
         return Attachments.page(pdf);
