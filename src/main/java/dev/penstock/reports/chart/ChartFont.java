@@ -1,11 +1,11 @@
 package dev.penstock.reports.chart;
 
+import dev.penstock.errors.InvalidInput;
 import java.awt.Font;
 import java.awt.FontFormatException;
 import java.awt.font.FontRenderContext;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
@@ -21,7 +21,7 @@ public final class ChartFont {
     private static final String RESOURCE = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
     private static final String FONT_CONFIGURATION = "sun.awt.fontconfig";
     private static final FontRenderContext MEASURE = new FontRenderContext(null, true, true);
-    private static final Font BASE = load();
+    private static volatile Font base;
 
     private ChartFont() {}
 
@@ -30,7 +30,7 @@ public final class ChartFont {
      * @return the font
      */
     public static Font of(double size) {
-        return BASE.deriveFont((float) size);
+        return base().deriveFont((float) size);
     }
 
     /**
@@ -38,7 +38,7 @@ public final class ChartFont {
      * @return the bold font
      */
     public static Font bold(double size) {
-        return BASE.deriveFont(Font.BOLD, (float) size);
+        return base().deriveFont(Font.BOLD, (float) size);
     }
 
     /**
@@ -50,7 +50,23 @@ public final class ChartFont {
         return text.isEmpty() ? 0 : of(size).getStringBounds(text, MEASURE).getWidth();
     }
 
-    private static Font load() {
+    /**
+     * Not when the class is loaded: Java puts fonts into temporary files, and a failure there would last as long as the
+     * process.
+     */
+    private static Font base() {
+        Font known = base;
+        return known == null ? load() : known;
+    }
+
+    private static synchronized Font load() {
+        if (base == null) {
+            base = readWhateverFontsThereAre();
+        }
+        return base;
+    }
+
+    private static Font readWhateverFontsThereAre() {
         try {
             return read();
         } catch (IOException | LinkageError e) {
@@ -61,7 +77,7 @@ public final class ChartFont {
         try {
             return read();
         } catch (IOException e) {
-            throw new UncheckedIOException(e);
+            throw withoutTemporaryFiles(e);
         }
     }
 
@@ -82,6 +98,16 @@ public final class ChartFont {
         }
     }
 
+    /** @return what to tell when a font cannot be put into a temporary file */
+    public static InvalidInput withoutTemporaryFiles(IOException failure) {
+        String folder = System.getProperty("java.io.tmpdir");
+        return new InvalidInput(
+                "",
+                "java.io.tmpdir",
+                folder,
+                "fonts of drawings need a folder for temporary files that can be written (" + failure + ")");
+    }
+
     private static Path fontList() {
         try {
             Path file = Files.createTempFile("penstock-fonts", ".properties");
@@ -89,7 +115,7 @@ public final class ChartFont {
             return Files.writeString(
                     file, "version=1\nsequence.allfonts=default\nallfonts.default=-misc-liberation-*\n");
         } catch (IOException e) {
-            throw new UncheckedIOException(e);
+            throw withoutTemporaryFiles(e);
         }
     }
 }

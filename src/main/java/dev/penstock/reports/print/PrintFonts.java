@@ -7,10 +7,10 @@ import dev.penstock.reports.chart.ChartFont;
 import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumSet;
+import java.util.function.Supplier;
 
 /**
  * The fonts on paper. DejaVu has every sign of the reports, Greek, indices and arrows included; the drawings are laid out
@@ -30,8 +30,8 @@ final class PrintFonts {
         builder.useFont(() -> open("DejaVuSansCondensed-Bold.ttf"), TEXT, 700, FontStyle.NORMAL, true);
         builder.useFont(() -> open("DejaVuSansMono.ttf"), CODE, 400, FontStyle.NORMAL, true);
         EnumSet<FSFontUseCase> drawings = EnumSet.of(FSFontUseCase.SVG);
-        builder.useFont(DrawingFonts.REGULAR, DRAWING, 400, FontStyle.NORMAL, true, drawings);
-        builder.useFont(DrawingFonts.BOLD, DRAWING, 700, FontStyle.NORMAL, true, drawings);
+        builder.useFont(DrawingFonts.REGULAR.file(), DRAWING, 400, FontStyle.NORMAL, true, drawings);
+        builder.useFont(DrawingFonts.BOLD.file(), DRAWING, 700, FontStyle.NORMAL, true, drawings);
     }
 
     private static InputStream open(String name) {
@@ -42,20 +42,32 @@ final class PrintFonts {
         return in;
     }
 
-    /** The drawing library takes fonts from files only. */
-    private static final class DrawingFonts {
+    /** The drawing library takes fonts from files only: temporary ones, made anew if somebody has cleared them away. */
+    private enum DrawingFonts {
+        REGULAR(ChartFont::open),
+        BOLD(() -> PrintFonts.open("DejaVuSansCondensed-Bold.ttf"));
 
-        static final File REGULAR = file(ChartFont.open());
-        static final File BOLD = file(PrintFonts.open("DejaVuSansCondensed-Bold.ttf"));
+        private final Supplier<InputStream> font;
+        private Path made;
 
-        private static File file(InputStream font) {
-            try (font) {
+        DrawingFonts(Supplier<InputStream> font) {
+            this.font = font;
+        }
+
+        synchronized File file() {
+            if (made == null || !Files.exists(made)) {
+                made = make();
+            }
+            return made.toFile();
+        }
+
+        private Path make() {
+            try (InputStream in = font.get()) {
                 Path file = Files.createTempFile("penstock-font", ".ttf");
                 file.toFile().deleteOnExit();
-                Files.write(file, font.readAllBytes());
-                return file.toFile();
+                return Files.write(file, in.readAllBytes());
             } catch (IOException e) {
-                throw new UncheckedIOException(e);
+                throw ChartFont.withoutTemporaryFiles(e);
             }
         }
     }
