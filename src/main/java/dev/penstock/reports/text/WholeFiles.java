@@ -55,6 +55,7 @@ public final class WholeFiles {
     public static void writeBytes(Path folder, Map<String, byte[]> contents) {
         Map<Path, Path> waiting = new LinkedHashMap<>();
         try {
+            Path known = existing(folder);
             Files.createDirectories(folder);
             clear(folder);
             for (Map.Entry<String, byte[]> entry : contents.entrySet()) {
@@ -67,12 +68,24 @@ public final class WholeFiles {
                 move(entry.getKey(), entry.getValue());
             }
             keep(folder);
+            for (Path made = folder.toAbsolutePath(); !made.equals(known); made = made.getParent()) {
+                keep(made.getParent());
+            }
         } catch (IOException e) {
             throw new InvalidInput(
                     "", "folder", folder.toString(), "it must be a folder that can be written (" + e + ")");
         } finally {
             waiting.keySet().forEach(WholeFiles::discard);
         }
+    }
+
+    /** @return the folder, or the nearest one above it that is there already */
+    private static Path existing(Path folder) {
+        Path place = folder.toAbsolutePath();
+        while (!Files.exists(place) && place.getParent() != null) {
+            place = place.getParent();
+        }
+        return place;
     }
 
     private static void clear(Path folder) throws IOException {
