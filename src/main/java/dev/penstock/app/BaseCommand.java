@@ -44,6 +44,10 @@ abstract class BaseCommand implements Callable<Integer> {
         this.session = session;
     }
 
+    protected boolean verbose() {
+        return verbose;
+    }
+
     protected boolean json() {
         return json;
     }

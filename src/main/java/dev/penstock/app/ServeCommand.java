@@ -46,7 +46,9 @@ final class ServeCommand extends BaseCommand implements LocalAction {
     @Option(
             names = "--log",
             paramLabel = "FILE",
-            description = "also write a line for every request, with status and time, and the traces of defects")
+            description =
+                    "also write a line for every request, with status and time, and the traces of defects; with --verbose the"
+                            + " terminal shows these lines")
     private Optional<Path> log = Optional.empty();
 
     private Optional<ServerLog> written = Optional.empty();
@@ -78,7 +80,7 @@ final class ServeCommand extends BaseCommand implements LocalAction {
                 port,
                 Duration.ofSeconds(timeLimit),
                 this::report,
-                line -> written.ifPresent(file -> file.line(line))))) {
+                this::told))) {
             answer(
                     () -> Map.of("address", workbench.address(), "workspace", folder.toString()),
                     () -> "open " + workbench.address() + System.lineSeparator() + "workspace " + folder
@@ -91,6 +93,15 @@ final class ServeCommand extends BaseCommand implements LocalAction {
             written.ifPresent(ServerLog::close);
         }
         return ExitCode.OK;
+    }
+
+    private void told(String request) {
+        String line = ServerLog.plain(request);
+        if (verbose()) {
+            session.err().println(line);
+            session.err().flush();
+        }
+        written.ifPresent(file -> file.line(line));
     }
 
     private void report(Throwable defect) {

@@ -38,9 +38,14 @@ public final class ServerLog implements AutoCloseable {
         }
     }
 
-    /** @param text what happened; control characters in it, such as in an address, are shown as question marks */
+    /** @return a text in which control characters, such as those of an address, are shown as question marks */
+    public static String plain(String text) {
+        return text.replaceAll("\\p{Cntrl}", "?");
+    }
+
+    /** @param text what happened */
     public void line(String text) {
-        write(text.replaceAll("\\p{Cntrl}", "?") + System.lineSeparator());
+        write(plain(text) + System.lineSeparator());
     }
 
     /** @param failure failure that should not happen */
