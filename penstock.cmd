@@ -27,7 +27,17 @@ if not defined stale (
 )
 rem What cannot work is said before anything is built.
 if not defined stale goto fetch
-where mvn >nul 2>&1
+if not exist "%home%\target" mkdir "%home%\target"
+"%java%" -version > "%home%\target\java-version.txt" 2>&1
+set "major=0"
+set "version=0"
+for /f "usebackq tokens=2,3" %%a in ("%home%\target\java-version.txt") do if "%%a"=="version" set "version=%%~b"
+for /f "tokens=1 delims=.-" %%m in ("%version%") do set "major=%%m"
+if %major% LSS 17 (
+  echo penstock: %java% is Java %major%; install a JDK, version 17 or later, or set JAVA_HOME to one 1>&2
+  exit /b 1
+)
+call mvn -v >nul 2>&1
 if errorlevel 1 (
   echo penstock: Maven was not found; install Maven 3.8 or later so that mvn is on the PATH 1>&2
   exit /b 1
@@ -37,8 +47,9 @@ if errorlevel 1 (
 if defined PENSTOCK_COOLPROP goto build
 set "python=%PENSTOCK_PYTHON%"
 if defined python goto python
+rem A Windows without Python has a program of that name all the same, which only opens a shop.
 set "python=python"
-where python >nul 2>&1
+"%python%" -c "" >nul 2>&1
 if errorlevel 1 set "python=py"
 :python
 "%python%" -c "" >nul 2>&1
@@ -52,18 +63,26 @@ if errorlevel 1 exit /b 1
 :build
 if not defined stale goto run
 echo penstock: building ^(needed once, and after a change of the sources^) ... 1>&2
-if not exist "%home%\target" mkdir "%home%\target"
 type nul > "%stamp%.new"
 pushd "%home%"
 call mvn -B -q compile jar:jar dependency:copy-dependencies@runtime-libraries > "%home%\target\penstock-build.log" 2>&1
 set "built=%errorlevel%"
 popd
 if not "%built%"=="0" (
-  findstr /b "[ERROR]" "%home%\target\penstock-build.log" 1>&2
+  findstr /b /l /c:"[ERROR]" "%home%\target\penstock-build.log" 1>&2
   echo penstock: the build failed; everything that Maven said is in %home%\target\penstock-build.log 1>&2
   exit /b 1
 )
-for %%f in ("%home%\target\penstock-*.jar") do copy /y "%%f" "%jar%" >nul
+rem Not the archives of sources and of Javadoc, which mvn install leaves there too.
+pushd "%home%\target"
+set "archive="
+for %%f in (penstock-*.jar) do set "file=%%f" & call :choose
+if defined archive copy /y "%archive%" penstock.jar >nul
+popd
+if not defined archive (
+  echo penstock: the build left no archive in %home%\target 1>&2
+  exit /b 1
+)
 move /y "%stamp%.new" "%stamp%" >nul
 
 :run
@@ -72,5 +91,10 @@ set "collector=-XX:+UseSerialGC"
 if not defined PENSTOCK_JAVA_OPTIONS goto java
 if not "%PENSTOCK_JAVA_OPTIONS:GC=%"=="%PENSTOCK_JAVA_OPTIONS%" set "collector="
 :java
-"%java%" %collector% -XX:TieredStopAtLevel=1 -Djava.awt.headless=true "-Dpenstock.home=%home%" %PENSTOCK_JAVA_OPTIONS% -cp "%jar%" dev.penstock.app.CommandLineProgram %*
+rem Standard output belongs to the answer: what the virtual machine itself has to say goes to standard error, errors only.
+"%java%" -Xlog:disable -Xlog:all=error:stderr %collector% -XX:TieredStopAtLevel=1 -Djava.awt.headless=true "-Dpenstock.home=%home%" %PENSTOCK_JAVA_OPTIONS% -jar "%jar%" %*
 exit /b %errorlevel%
+
+:choose
+if "%file:-sources=%"=="%file%" if "%file:-javadoc=%"=="%file%" set "archive=%file%"
+exit /b 0
