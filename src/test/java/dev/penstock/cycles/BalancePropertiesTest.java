@@ -5,8 +5,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.penstock.cycles.arrangements.Cycle;
 import dev.penstock.cycles.sheet.EngineBalance;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -15,7 +19,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Properties that hold whatever the numbers are: small steps give small changes, more nozzle and better pumps never cost
- * impulse, and an engine scaled at fixed pressure keeps it but for the losses that depend on size. Engines are uncooled:
+ * impulse, and an engine scaled at fixed pressure keeps it but for the losses that depend on size. Most engines are uncooled:
  * the sizing of cooling channels can settle on either of two fixed points, so that an answer may jump between two close
  * chamber pressures; cooled engines belong here once it has one.
  */
@@ -55,6 +59,23 @@ class BalancePropertiesTest {
             double now = balance(cycle, "nozzle.area_ratio", text(areaRatio))
                     .chamber()
                     .vacuumSpecificImpulse();
+            assertThat(now).as("area ratio %s", areaRatio).isGreaterThan(before);
+            before = now;
+        }
+    }
+
+    /** In engines that live on their jacket's heat a larger nozzle also changes what the coolant brings to the turbine. */
+    @ParameterizedTest
+    @CsvSource({"avocet.toml, 120", "curlew.toml, 100", "heron.toml, 16"})
+    void aLargerAreaRatioNeverLowersTheVacuumImpulseOfACooledEngine(String file, double smallest) throws IOException {
+        String text = Files.readString(Path.of("cycles", file));
+        double before = 0;
+        for (double factor : new double[] {1, 1.1, 1.2, 1.35, 1.5}) {
+            String areaRatio = text(factor * smallest);
+            double now = Concepts.STUDY
+                    .balance(Concepts.READER.parse(file, text, Map.of("nozzle.area_ratio", areaRatio)))
+                    .engine()
+                    .vacuumIsp();
             assertThat(now).as("area ratio %s", areaRatio).isGreaterThan(before);
             before = now;
         }
