@@ -161,7 +161,8 @@ public final class Penstock {
      * @throws dev.penstock.errors.PenstockException if the engine or the vehicle has no solution
      */
     public Vehicle size(EngineConcept concept) {
-        VehiclePlan plan = VehicleReader.readConcept(concept.source(), concept.text(), concept.changes())
+        VehiclePlan plan = new VehicleReader(fluids)
+                .readConcept(concept.source(), concept.text(), concept.changes())
                 .orElseThrow(() -> new InvalidInput(
                         concept.source(), "vehicle", "missing", "write what the vehicle is to carry and where to"));
         return Answers.vehicle(VehicleRuns.size(plan, balanced(concept)));

@@ -62,7 +62,10 @@ final class CaseFiles {
                 .ifPresent(warning -> session.err().println("penstock: " + warning));
         Map<String, String> all = new LinkedHashMap<>(record.changes());
         all.putAll(changes);
-        return new Case(PageFiles.unpack(record).resolve(record.cases().get(0)), all);
+        return new Case(
+                PageFiles.unpack(record, session.fluids())
+                        .resolve(record.cases().get(0)),
+                all);
     }
 
     /**
@@ -78,7 +81,9 @@ final class CaseFiles {
             InputFile input = InputFile.read(one.file(), one.changes());
             texts.put(place(one.file()), input.text());
             if (!input.root().has("cycle")) {
-                for (Path engine : VehicleReader.read(one.file(), one.changes()).engineFiles()) {
+                for (Path engine : new VehicleReader(session.fluids())
+                        .read(one.file(), one.changes())
+                        .engineFiles()) {
                     texts.put(place(engine), InputFile.read(engine, Map.of()).text());
                 }
             }

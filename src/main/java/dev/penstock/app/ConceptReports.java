@@ -116,8 +116,8 @@ final class ConceptReports {
 
     private ConceptPage page(EngineBalance balance, FeedAnswer feed) {
         ConceptDocument document = balance.concept().document();
-        Optional<VehicleSizing> vehicle = VehicleReader.readConcept(
-                        document.file(), document.text(), document.changes())
+        Optional<VehicleSizing> vehicle = new VehicleReader(session.fluids())
+                .readConcept(document.file(), document.text(), document.changes())
                 .map(plan -> VehicleRuns.size(plan, balance));
         ConceptPage page = new ConceptPage(balance, vehicle, Optional.empty(), software());
         feed.addTo(page);

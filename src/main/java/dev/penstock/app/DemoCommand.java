@@ -93,7 +93,7 @@ final class DemoCommand extends BaseCommand implements LocalAction {
         Vehicles vehicles = new Vehicles(new LinkedHashMap<>(), new LinkedHashMap<>());
         for (Path file : CaseFiles.in(session.home().resolve("cycles/vehicles"))) {
             try {
-                VehiclePlan plan = VehicleReader.read(file, Map.of());
+                VehiclePlan plan = new VehicleReader(session.fluids()).read(file, Map.of());
                 vehicles.sized().put(file, VehicleRuns.size(plan, named(plan, balances)));
             } catch (InvalidInput e) {
                 throw e;

@@ -7,6 +7,7 @@ import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.questions.EngineStudy;
 import dev.penstock.cycles.questions.LimitResult;
 import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.trail.BalanceTrail;
 import dev.penstock.cycles.trail.LimitTrail;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.Warning;
@@ -16,12 +17,11 @@ import dev.penstock.provenance.Trail;
 import dev.penstock.reports.concept.FeedAnswer;
 import dev.penstock.reports.page.TrailView;
 import dev.penstock.study.EngineRuns;
-import dev.penstock.study.EngineTrail;
 import dev.penstock.study.Progress;
 import dev.penstock.study.VehicleRuns;
 import dev.penstock.study.VehicleTrail;
-import dev.penstock.vehicle.SizingTrail;
 import dev.penstock.vehicle.reading.VehicleReader;
+import dev.penstock.vehicle.stage.VehicleFigures;
 import dev.penstock.vehicle.stage.VehicleSizing;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -82,19 +82,20 @@ final class ExplainCommand extends BaseCommand {
         EngineRuns runs = session.runs();
         if (!InputFile.read(found.file(), found.changes()).root().has("cycle")) {
             VehicleSizing vehicle = new VehicleRuns(runs).size(found.file(), found.changes(), Progress.NONE);
-            return explain(SizingTrail.of(vehicle), vehicle.warnings());
+            return explain(VehicleFigures.trail(vehicle), vehicle.warnings());
         }
         Concept concept = runs.read(found.file(), found.changes());
         EngineStudy study = runs.study();
         Optional<LimitResult> reach = limit ? Optional.of(study.limit(concept)) : Optional.empty();
         EngineBalance balance = reach.map(LimitResult::balance).orElseGet(() -> study.balance(concept));
-        Trail trail = EngineTrail.of(balance);
+        Trail trail = BalanceTrail.of(balance);
         reach.ifPresent(r -> LimitTrail.extend(trail, r));
         if (limit) {
             return explain(trail, balance.warnings());
         }
         FeedAnswer.of(() -> study, balance).addTo(trail, balance);
-        VehicleReader.of(concept)
+        new VehicleReader(session.fluids())
+                .of(concept)
                 .ifPresent(plan -> trail.include(VehicleTrail.ofConcept(VehicleRuns.size(plan, balance), balance)));
         return explain(trail, balance.warnings());
     }

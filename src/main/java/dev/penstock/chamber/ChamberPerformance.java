@@ -4,6 +4,7 @@ import dev.penstock.chamber.contour.BellTable;
 import dev.penstock.chamber.contour.ChamberContour;
 import dev.penstock.chamber.contour.TruncatedIdeal;
 import dev.penstock.chamber.design.ChamberDesign;
+import dev.penstock.chamber.design.LossKind;
 import dev.penstock.chamber.design.NozzleDesign;
 import dev.penstock.chamber.flow.CombustorPressure;
 import dev.penstock.chamber.flow.GasProfile;
@@ -83,6 +84,16 @@ public record ChamberPerformance(
     /** @return delivered over ideal vacuum thrust coefficient (-) */
     public double nozzleEfficiency() {
         return vacuumThrustCoefficient() / ideal.vacuumThrustCoefficient();
+    }
+
+    /**
+     * @param kind which loss
+     * @return that loss; empty if the chamber has none of the kind
+     */
+    public Optional<NamedLoss> loss(LossKind kind) {
+        return losses.stream()
+                .filter(loss -> loss.kind().filter(kind::equals).isPresent())
+                .findFirst();
     }
 
     /** @return delivered vacuum thrust coefficient (-) */

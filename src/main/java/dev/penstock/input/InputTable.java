@@ -237,7 +237,8 @@ public final class InputTable {
     }
 
     private static OptionalDouble numberOf(Object value) {
-        return value instanceof Number n ? OptionalDouble.of(n.doubleValue()) : OptionalDouble.empty();
+        Object one = value instanceof List<?> list && list.size() == 1 ? list.get(0) : value;
+        return one instanceof Number n ? OptionalDouble.of(n.doubleValue()) : OptionalDouble.empty();
     }
 
     /** @return the keys of this table in file order */

@@ -2,19 +2,40 @@ package dev.penstock.provenance;
 
 import dev.penstock.errors.Warning;
 import dev.penstock.quantities.Notation;
+import java.util.List;
 
 /** What a limit check and a warning publish. */
 public final class CheckFigures {
+
+    private static final ModelCard STATED = new ModelCard(
+            "cycles.bound",
+            "Bound of a limit",
+            "as its inputs state it",
+            "where the part holds",
+            "exact",
+            List.of("definition"));
+    private static final ModelCard MARGIN = new ModelCard(
+            "cycles.margin",
+            "Margin to a limit",
+            "(limit − value)/|limit|, or the reverse for a lower limit",
+            "everywhere",
+            "exact",
+            List.of("definition"));
 
     /** Figures of a limit check. */
     public static final FigureTable<LimitCheck> LIMITS = FigureTable.named(LimitCheck::name)
             .word("name", "name", LimitCheck::name)
             .number("value", "value", limit -> unit(limit).namingUnit(), LimitCheck::value)
+            .from((limit, at) -> Origin.of(limit.kind().card(), at.all(Place.Role.BEFORE)))
             .number("limit", "bound", CheckFigures::bound, LimitCheck::limit)
+            .from((limit, at) -> at.all(Place.Role.BOUND).isEmpty()
+                    ? Origin.given("limit of the hardware", limit.source())
+                    : Origin.of(STATED, at.all(Place.Role.BOUND)))
             .word("unit", "unit", LimitCheck::unit)
             .word("bound", "side", limit -> limit.upper() ? "upper" : "lower")
             .word("met", "met", LimitCheck::met)
             .number("margin", "margin", Notation.MARGIN, LimitCheck::margin)
+            .by(MARGIN, Place.own("value", "limit"))
             .word("source", "source", LimitCheck::source)
             .word("title", "limit", CheckFigures::title)
             .outsideDocuments()
@@ -45,6 +66,30 @@ public final class CheckFigures {
     public static String title(String name) {
         String plain = name.startsWith("limits.") ? name.substring("limits.".length()) : name;
         return plain.replace(".", ": ").replace('_', ' ');
+    }
+
+    /**
+     * @param limit a limit check
+     * @return its value with the unit
+     */
+    public static String value(LimitCheck limit) {
+        return LIMITS.figure("value").text(limit);
+    }
+
+    /**
+     * @param limit a limit check
+     * @return its bound with side and unit, for example "at most 800.0 bar"
+     */
+    public static String boundary(LimitCheck limit) {
+        return LIMITS.figure("limit").text(limit);
+    }
+
+    /**
+     * @param limit a limit check
+     * @return its name with its margin, or by how much it is missed
+     */
+    public static String verdict(LimitCheck limit) {
+        return title(limit) + (limit.met() ? " " : " MISSED by ") + Notation.PERCENT.write(Math.abs(limit.margin()));
     }
 
     private static Notation unit(LimitCheck limit) {

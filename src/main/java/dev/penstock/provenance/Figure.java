@@ -20,6 +20,7 @@ public final class Figure<T> implements FigureTable.Member<T> {
 
     private final String key;
     private final String title;
+    private final String brief;
     private final Function<T, ?> value;
     private final Optional<Notation> shared;
     private final Optional<Function<T, Notation>> notation;
@@ -30,6 +31,7 @@ public final class Figure<T> implements FigureTable.Member<T> {
     private Figure(
             String key,
             String title,
+            String brief,
             Function<T, ?> value,
             Optional<Notation> shared,
             Optional<Function<T, Notation>> notation,
@@ -38,6 +40,7 @@ public final class Figure<T> implements FigureTable.Member<T> {
             Presence presence) {
         this.key = key;
         this.title = title;
+        this.brief = brief;
         this.value = value;
         this.shared = shared;
         this.notation = notation;
@@ -47,16 +50,15 @@ public final class Figure<T> implements FigureTable.Member<T> {
     }
 
     static <T> Figure<T> word(String key, String title, Function<T, ?> value) {
-        return new Figure<>(key, title, value, Optional.empty(), Optional.empty(), nowhere(), 0, Presence.ALWAYS);
+        return new Figure<>(key, title, title, value, Optional.empty(), Optional.empty(), nowhere(), 0, Presence.ALWAYS);
     }
 
     static <T> Figure<T> number(String key, String title, Notation notation, Function<T, ?> value) {
-        return new Figure<>(
-                key, title, value, Optional.of(notation), Optional.of(t -> notation), nowhere(), 0, Presence.ALWAYS);
+        return new Figure<>(key, title, title, value, Optional.of(notation), Optional.of(t -> notation), nowhere(), 0, Presence.ALWAYS);
     }
 
     static <T> Figure<T> number(String key, String title, Function<T, Notation> notation, Function<T, ?> value) {
-        return new Figure<>(key, title, value, Optional.empty(), Optional.of(notation), nowhere(), 0, Presence.ALWAYS);
+        return new Figure<>(key, title, title, value, Optional.empty(), Optional.of(notation), nowhere(), 0, Presence.ALWAYS);
     }
 
     private static <T> BiFunction<T, Place, Optional<Origin>> nowhere() {
@@ -67,6 +69,7 @@ public final class Figure<T> implements FigureTable.Member<T> {
         return new Figure<>(
                 key,
                 title,
+                brief,
                 thing -> value(owner.apply(thing)),
                 shared,
                 notation.map(n -> (Function<S, Notation>) thing -> n.apply(owner.apply(thing))),
@@ -80,6 +83,7 @@ public final class Figure<T> implements FigureTable.Member<T> {
         return new Figure<>(
                 key,
                 wholeTitle,
+                wholeTitle.equals(title) ? brief : wholeTitle,
                 whole -> part.apply(whole).map(this::value).flatMap(Figure::held),
                 shared,
                 notation.map(n -> (Function<S, Notation>)
@@ -94,15 +98,19 @@ public final class Figure<T> implements FigureTable.Member<T> {
     }
 
     Figure<T> from(BiFunction<T, Place, Optional<Origin>> made) {
-        return new Figure<>(key, title, value, shared, notation, made, better, presence);
+        return new Figure<>(key, title, brief, value, shared, notation, made, better, presence);
     }
 
     Figure<T> better(int direction) {
-        return new Figure<>(key, title, value, shared, notation, origin, direction, presence);
+        return new Figure<>(key, title, brief, value, shared, notation, origin, direction, presence);
+    }
+
+    Figure<T> briefly(String head) {
+        return new Figure<>(key, title, head, value, shared, notation, origin, better, presence);
     }
 
     Figure<T> shown(Presence where) {
-        return new Figure<>(key, title, value, shared, notation, origin, better, where);
+        return new Figure<>(key, title, brief, value, shared, notation, origin, better, where);
     }
 
     /** @return key in documents and paths; of a number with a unit it ends in the SI unit */
@@ -165,9 +173,9 @@ public final class Figure<T> implements FigureTable.Member<T> {
         return notation().unit();
     }
 
-    /** @return title with the unit, for the head of a column */
+    /** @return title, or what stands for it in few letters, with the unit: for the head of a column */
     public String heading() {
-        return unit().isEmpty() ? title : title + " (" + unit() + ")";
+        return unit().isEmpty() ? brief : brief + " (" + unit() + ")";
     }
 
     /**
@@ -187,6 +195,14 @@ public final class Figure<T> implements FigureTable.Member<T> {
             return joined.toString();
         }
         return held.toString();
+    }
+
+    /**
+     * @param thing a thing of this kind
+     * @return the value as documents hold it, as text: a number in SI with every digit; empty text if the thing lacks it
+     */
+    public String plain(T thing) {
+        return held(value(thing)).map(Object::toString).orElse("");
     }
 
     /**

@@ -104,7 +104,8 @@ public final class FigureTable<T> {
          * @return where the part stands
          */
         public Place place(T thing, C part, int index, Place at) {
-            Place here = at.part(shape == Shape.ONE ? key : key + "." + table.path(part, index));
+            Place here = at.part(shape == Shape.ONE ? key : key + "." + table.path(part, index))
+                    .with(Place.Role.WHOLE, List.of(at.path()));
             return placing.place(thing, part, here);
         }
     }
@@ -189,6 +190,13 @@ public final class FigureTable<T> {
         return figures;
     }
 
+    /** @return the figures that documents hold, in order */
+    public List<Figure<T>> documented() {
+        return figures().stream()
+                .filter(figure -> figure.presence() != Presence.NEVER)
+                .toList();
+    }
+
     /**
      * @param key key of a figure
      * @return the figure
@@ -253,30 +261,6 @@ public final class FigureTable<T> {
     /**
      * @param thing a thing
      * @param at where it stands
-     * @return every number of it and its parts
-     */
-    public List<Reading> readings(T thing, Place at) {
-        List<Reading> readings = new ArrayList<>();
-        walk(thing, at, new Visitor() {
-            @Override
-            public <C> void visit(FigureTable<C> table, C part, Place place) {
-                for (Figure<C> figure : table.figures()) {
-                    figure.number(part)
-                            .ifPresent(value -> readings.add(new Reading(
-                                    place.own(figure.key()),
-                                    figure.title(),
-                                    value,
-                                    figure.notation(part),
-                                    figure.better())));
-                }
-            }
-        });
-        return readings;
-    }
-
-    /**
-     * @param thing a thing
-     * @param at where it stands
      * @param visitor told of the thing, then of each of its parts
      */
     public void walk(T thing, Place at, Visitor visitor) {
@@ -293,17 +277,6 @@ public final class FigureTable<T> {
             }
         }
     }
-
-    /**
-     * A number of a thing, ready to be shown or compared.
-     *
-     * @param path dotted path
-     * @param title name for people
-     * @param value the number in SI
-     * @param notation how people read it
-     * @param better +1 if more is better, −1 if less is, 0 if neither
-     */
-    public record Reading(String path, String title, double value, Notation notation, int better) {}
 
     /**
      * A thing where it stands.
@@ -325,6 +298,25 @@ public final class FigureTable<T> {
             placed.add(new Placed<>(things.get(i), Place.at(list + "." + path(things.get(i), i))));
         }
         return placed;
+    }
+
+    /**
+     * @param list path of the list that things of this kind stand in
+     * @param things the things, in the order of that list
+     * @param key key of a figure
+     * @return path of that figure of each
+     */
+    public List<String> paths(String list, List<T> things, String key) {
+        return placed(list, things).stream().map(thing -> thing.at().own(key)).toList();
+    }
+
+    /**
+     * @param list path of the list that things of this kind stand in
+     * @param things the things, in the order of that list
+     * @return path of each
+     */
+    public List<String> paths(String list, List<T> things) {
+        return placed(list, things).stream().map(thing -> thing.at().path()).toList();
     }
 
     /** Declares the figures of a kind of thing one after the other. */
@@ -425,6 +417,14 @@ public final class FigureTable<T> {
          */
         public Builder<T> from(BiFunction<T, Place, Origin> origin) {
             return change(figure -> figure.from((thing, at) -> Optional.of(origin.apply(thing, at))));
+        }
+
+        /**
+         * @param head what stands for the last figure's title above a narrow column
+         * @return this builder
+         */
+        public Builder<T> briefly(String head) {
+            return change(figure -> figure.briefly(head));
         }
 
         /** @return this builder; of the last figure more is better */

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Where a thing stands in a result: its own path, and the paths of those around it that it is made from. Immutable.
@@ -25,10 +26,28 @@ public final class Place {
         PUMPS,
         /** turbines on a shaft */
         TURBINES,
-        /** shaft of a machine */
+        /** shaft of a machine; of the whole, every shaft */
         SHAFT,
-        /** inputs that people state */
-        GIVEN
+        /** engine of a stage */
+        ENGINE,
+        /** cooling jackets */
+        JACKET,
+        /** thing that this one is a part of */
+        WHOLE,
+        /** values that this one starts from */
+        BEFORE,
+        /** values that it has to come to */
+        TARGET,
+        /** values that set the throat; none where thrust sets the size */
+        THROAT,
+        /** values that set the thrust; none where the throat sets the size */
+        THRUST,
+        /** inputs that people state of this one */
+        GIVEN,
+        /** inputs that people state of the whole */
+        PLAN,
+        /** inputs that set a bound */
+        BOUND
     }
 
     private final String path;
@@ -94,7 +113,7 @@ public final class Place {
      * @return paths of that figure of each
      */
     public List<String> all(Role role, String key) {
-        return all(role).stream().map(p -> p + "." + key).toList();
+        return all(role).stream().map(p -> p.isEmpty() ? key : p + "." + key).toList();
     }
 
     /**
@@ -121,6 +140,16 @@ public final class Place {
     }
 
     /**
+     * A source that is the values around the thing.
+     *
+     * @param role what they are to this one: values themselves, not things with figures
+     * @return their paths, at any place
+     */
+    public static Source values(Role role) {
+        return at -> at.all(role);
+    }
+
+    /**
      * A source among what people state.
      *
      * @param keys last parts of inputs' keys; none for every input that belongs here
@@ -130,6 +159,30 @@ public final class Place {
         Set<String> wanted = Set.of(keys);
         return at -> at.all(Role.GIVEN).stream()
                 .filter(path -> keys.length == 0 || wanted.contains(path.substring(path.lastIndexOf('.') + 1)))
+                .toList();
+    }
+
+    /**
+     * A source among what people state.
+     *
+     * @param starts beginnings of inputs' keys, for example "nozzle."
+     * @return paths of those inputs, at any place
+     */
+    public static Source stated(String... starts) {
+        return at -> at.all(Role.GIVEN).stream()
+                .filter(path -> Stream.of(starts).anyMatch(start -> path.startsWith(start, path.indexOf('.') + 1)))
+                .toList();
+    }
+
+    /**
+     * A source among what people state.
+     *
+     * @param table last table of inputs' keys, for example "dry_mass"
+     * @return paths of its inputs, at any place
+     */
+    public static Source table(String table) {
+        return at -> at.all(Role.GIVEN).stream()
+                .filter(path -> List.of(path.split("\\.")).contains(table))
                 .toList();
     }
 

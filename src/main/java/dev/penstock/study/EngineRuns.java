@@ -8,6 +8,7 @@ import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.fluids.FluidLibrary;
+import dev.penstock.vehicle.reading.VehicleReader;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,6 +29,11 @@ public final class EngineRuns {
     public EngineRuns(Path home, FluidLibrary fluids) {
         this.home = home;
         this.reader = new ConceptReader(fluids);
+    }
+
+    /** @return a reader of vehicles with the fluids of these data */
+    public VehicleReader vehicles() {
+        return new VehicleReader(reader.fluids());
     }
 
     /** @return the study of these data, opened when it is first asked for and the same ever after */

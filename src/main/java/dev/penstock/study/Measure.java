@@ -46,6 +46,14 @@ public record Measure(String path, String key, Figure<EngineBalance> figure) {
                     EngineFigures.ALL.at(path).orElseThrow()))
             .toList();
 
+    /**
+     * @param keys keys of usual figures
+     * @return the figures, in that order
+     */
+    public static List<Figure<EngineBalance>> figures(List<String> keys) {
+        return keys.stream().map(key -> named(key).orElseThrow().figure()).toList();
+    }
+
     /** @return name for people */
     public String name() {
         return figure.title();

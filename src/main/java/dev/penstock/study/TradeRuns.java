@@ -9,7 +9,6 @@ import dev.penstock.vehicle.engine.BalancedEngine;
 import dev.penstock.vehicle.engine.EnginePerformance;
 import dev.penstock.vehicle.plan.StagePlan;
 import dev.penstock.vehicle.plan.VehiclePlan;
-import dev.penstock.vehicle.reading.VehicleReader;
 import dev.penstock.vehicle.stage.StageSizing;
 import dev.penstock.vehicle.stage.VehicleSizing;
 import dev.penstock.vehicle.trade.ClosingCurve;
@@ -55,12 +54,12 @@ public final class TradeRuns {
         return new TradeResult(plan, candidates(plan, balanced));
     }
 
-    private static VehiclePlan plan(Path file, Map<String, String> changes, boolean concept) {
+    private VehiclePlan plan(Path file, Map<String, String> changes, boolean concept) {
         if (!concept) {
-            return VehicleReader.read(file, changes);
+            return engines.vehicles().read(file, changes);
         }
-        return VehicleReader.readConcept(
-                        file.toString(), InputFile.read(file, changes).text(), changes)
+        return engines.vehicles()
+                .readConcept(file.toString(), InputFile.read(file, changes).text(), changes)
                 .orElseThrow(() -> new InvalidInput(
                         file.toString(), "vehicle", "missing", "write a table [vehicle], or name a vehicle file"));
     }

@@ -11,7 +11,6 @@ import dev.penstock.vehicle.VehicleSizer;
 import dev.penstock.vehicle.engine.BalancedEngine;
 import dev.penstock.vehicle.engine.EnginePerformance;
 import dev.penstock.vehicle.plan.VehiclePlan;
-import dev.penstock.vehicle.reading.VehicleReader;
 import dev.penstock.vehicle.stage.VehicleSizing;
 import dev.penstock.vehicle.trade.ReuseTrade;
 import java.nio.file.Path;
@@ -84,7 +83,7 @@ public final class VehicleRuns {
     private Request request(Path file, Map<String, String> changes, Progress progress) {
         InputFile input = InputFile.read(file, changes);
         if (input.root().has("cycle")) {
-            Optional<VehiclePlan> plan = VehicleReader.readConcept(file.toString(), input.text(), changes);
+            Optional<VehiclePlan> plan = engines.vehicles().readConcept(file.toString(), input.text(), changes);
             if (plan.isEmpty()) {
                 throw new InvalidInput(
                         file.toString(), "vehicle", "missing", "write a table [vehicle], or name a vehicle file");
@@ -93,7 +92,7 @@ public final class VehicleRuns {
                     balances(List.of(file), changes, progress).get(0));
             return new Request(plan.get(), concept -> engine);
         }
-        VehiclePlan plan = VehicleReader.read(file, changes);
+        VehiclePlan plan = engines.vehicles().read(file, changes);
         List<Path> files = engineFiles(plan);
         List<EngineBalance> balances = balances(files, Map.of(), progress);
         Map<Path, EngineBalance> byFile = new LinkedHashMap<>();

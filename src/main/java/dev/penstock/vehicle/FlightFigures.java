@@ -1,13 +1,18 @@
 package dev.penstock.vehicle;
 
+import static dev.penstock.provenance.Place.Role.BEFORE;
+import static dev.penstock.provenance.Place.values;
 import static dev.penstock.quantities.Notation.fixed;
 import static dev.penstock.quantities.Notation.significant;
 
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.FigureTable;
 import dev.penstock.quantities.Notation;
+import dev.penstock.vehicle.ascent.AscentDynamics;
+import dev.penstock.vehicle.ascent.AscentOptimizer;
 import dev.penstock.vehicle.ascent.AscentPoint;
 import dev.penstock.vehicle.ascent.AscentResult;
+import dev.penstock.vehicle.stage.RocketEquation;
 
 /** What a flight to orbit and the way back of a stage publish. */
 public final class FlightFigures {
@@ -60,19 +65,33 @@ public final class FlightFigures {
             .number("apogee_altitude_m", "altitude of the apogee", HEIGHT, a -> a.mission()
                     .apogeeAltitude())
             .number("insertion_time_s", "time to orbit", fixed("s", "s", 1, 0), AscentResult::insertionTime)
+            .by(AscentDynamics.CARD, values(BEFORE))
             .number("inertial_speed_m_s", "speed in orbit", SPEED, AscentResult::inertialSpeed)
+            .by(AscentDynamics.CARD, values(BEFORE))
             .number("final_mass_kg", "mass in orbit", significant("kg", "t", 1e-3, 4), AscentResult::finalMass)
+            .by(AscentDynamics.CARD, values(BEFORE))
             .number("delta_v_left_m_s", "left in the stages", SPEED, AscentResult::margin)
+            .by(RocketEquation.CARD, values(BEFORE))
             .number("ideal_delta_v_m_s", "ideal speed gain", SPEED, AscentResult::idealDeltaV)
+            .by(AscentDynamics.CARD, values(BEFORE))
             .number("gravity_loss_m_s", "gravity loss", SPEED, AscentResult::gravityLoss)
+            .by(AscentDynamics.CARD, values(BEFORE))
             .number("drag_loss_m_s", "drag loss", SPEED, AscentResult::dragLoss)
+            .by(AscentDynamics.CARD, values(BEFORE))
             .number("steering_loss_m_s", "steering loss", SPEED, AscentResult::steeringLoss)
+            .by(AscentOptimizer.CARD, values(BEFORE))
             .number("back_pressure_loss_m_s", "back-pressure loss", SPEED, AscentResult::backPressureLoss)
+            .by(AscentDynamics.CARD, values(BEFORE))
             .number("rotation_credit_m_s", "speed of the turning air there", SPEED, AscentResult::rotationCredit)
+            .by(AscentDynamics.CARD, values(BEFORE))
             .number("isp_mean_s", "mean specific impulse", ISP, AscentResult::meanIsp)
+            .by(AscentDynamics.CARD, values(BEFORE))
             .number("tilt_rad", "tilt after release", ANGLE, AscentResult::tilt)
+            .by(AscentOptimizer.CARD, values(BEFORE))
             .number("dynamic_pressure_max_Pa", "highest dynamic pressure", KILOPASCAL, AscentResult::maxDynamicPressure)
+            .by(AscentDynamics.CARD, values(BEFORE))
             .number("acceleration_max_m_s2", "highest acceleration", ACCELERATION, AscentResult::maxAcceleration)
+            .by(AscentDynamics.CARD, values(BEFORE))
             .table();
 
     /** Figures of the way back of a stage. */

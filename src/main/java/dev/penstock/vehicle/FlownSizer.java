@@ -122,14 +122,19 @@ public final class FlownSizer {
         return plan.withStages(stages);
     }
 
+    private static DeltaVBudget.Term flown(Kind kind, String name, double value) {
+        return new DeltaVBudget.Term(
+                kind, name, value, FLOWN, Optional.of(AscentOptimizer.CARD), List.of("ascent.", "mission."));
+    }
+
     private static List<DeltaVBudget.Term> terms(AscentResult flight) {
         return List.of(
-                new DeltaVBudget.Term(Kind.SPEED, "orbital speed", flight.inertialSpeed(), FLOWN),
-                new DeltaVBudget.Term(Kind.CREDIT, "speed of the rotating air", -flight.rotationCredit(), FLOWN),
-                new DeltaVBudget.Term(Kind.LOSS, "gravity loss", flight.gravityLoss(), FLOWN),
-                new DeltaVBudget.Term(Kind.LOSS, "drag loss", flight.dragLoss(), FLOWN),
-                new DeltaVBudget.Term(Kind.LOSS, "steering loss", flight.steeringLoss(), FLOWN),
-                new DeltaVBudget.Term(Kind.LOSS, "back-pressure loss", flight.backPressureLoss(), FLOWN));
+                flown(Kind.SPEED, "orbital speed", flight.inertialSpeed()),
+                flown(Kind.CREDIT, "speed of the rotating air", -flight.rotationCredit()),
+                flown(Kind.LOSS, "gravity loss", flight.gravityLoss()),
+                flown(Kind.LOSS, "drag loss", flight.dragLoss()),
+                flown(Kind.LOSS, "steering loss", flight.steeringLoss()),
+                flown(Kind.LOSS, "back-pressure loss", flight.backPressureLoss()));
     }
 
     /**

@@ -43,9 +43,8 @@ class FigureTableTest {
 
     @Test
     void everyNumberHasAPathByTheNameOfItsPart() {
-        assertThat(CARTS.readings(cart, Place.at("")))
-                .extracting(FigureTable.Reading::path)
-                .containsExactly("load_kg", "wheels.front-left.speed_rad_s", "wheels.rear.speed_rad_s");
+        assertThat(WHEELS.paths("wheels", cart.wheels(), "speed_rad_s"))
+                .containsExactly("wheels.front-left.speed_rad_s", "wheels.rear.speed_rad_s");
     }
 
     @Test
@@ -89,5 +88,6 @@ class FigureTableTest {
     void headingsNameTheUnitUnlessTheNumberDoes() {
         assertThat(WHEELS.figure("speed_rad_s").heading()).isEqualTo("speed (rpm)");
         assertThat(CARTS.figure("slope").heading()).isEqualTo("slope");
+        assertThat(WHEELS.figure("speed_rad_s").briefly("v").heading()).isEqualTo("v (rpm)");
     }
 }

@@ -9,9 +9,10 @@ import dev.penstock.cycles.questions.PressureFeed;
 import dev.penstock.cycles.reading.ConceptReader;
 import dev.penstock.cycles.reading.ConceptTemplate;
 import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.trail.BalanceTrail;
 import dev.penstock.cycles.trail.EngineFigures;
+import dev.penstock.cycles.trail.FeedFigures;
 import dev.penstock.cycles.trail.LimitTrail;
-import dev.penstock.cycles.trail.PressureFeedTrail;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.provenance.Trail;
 import dev.penstock.reports.concept.ConceptPage;
@@ -22,14 +23,13 @@ import dev.penstock.reports.text.FigureJson;
 import dev.penstock.reports.text.Software;
 import dev.penstock.reports.vehicle.VehicleView;
 import dev.penstock.study.EngineRuns;
-import dev.penstock.study.EngineTrail;
 import dev.penstock.study.Outcome;
 import dev.penstock.study.Progress;
 import dev.penstock.study.VehicleRuns;
 import dev.penstock.study.VehicleTrail;
-import dev.penstock.vehicle.SizingTrail;
 import dev.penstock.vehicle.plan.VehicleInputs;
 import dev.penstock.vehicle.reading.VehicleReader;
+import dev.penstock.vehicle.stage.VehicleFigures;
 import dev.penstock.vehicle.stage.VehicleSizing;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -104,7 +104,7 @@ class TrailWalkTest {
             return files.sorted().toList().stream()
                     .map(f -> DynamicTest.dynamicTest(f.getFileName().toString(), () -> {
                         VehicleSizing vehicle = runs.size(f, Map.of(), Progress.NONE);
-                        Trail trail = SizingTrail.of(vehicle);
+                        Trail trail = VehicleFigures.trail(vehicle);
                         walk(VehicleView.json(vehicle), trail);
                         PageWalk.walk(VehicleView.html(vehicle, SOFTWARE), trail);
                     }))
@@ -117,7 +117,7 @@ class TrailWalkTest {
     void everyNumberOfASearchForTheHighestPressureLeadsToItsSources(String name) {
         LimitResult result =
                 EngineStudy.open().limit(new ConceptReader(FLUIDS).read(Path.of("cycles", name + ".toml")));
-        Trail trail = LimitTrail.extend(EngineTrail.of(result.balance()), result);
+        Trail trail = LimitTrail.extend(BalanceTrail.of(result.balance()), result);
         Map<String, Object> document = new LinkedHashMap<>(LimitView.json(result));
         Object engine = document.remove("balance");
         assertThat(engine).isInstanceOf(Map.class);
@@ -140,7 +140,7 @@ class TrailWalkTest {
             ((Map<?, ?>) ((List<?>) concepts).get(i)).forEach((key, value) -> shown.put(key.toString(), value));
             Object tightest = shown.remove("tightest_limit");
             shown.put("limits", List.of(tightest));
-            Trail trail = EngineTrail.of(outcomes.get(i).balance().orElseThrow());
+            Trail trail = BalanceTrail.of(outcomes.get(i).balance().orElseThrow());
             walk(shown, trail);
             PageWalk.walkTo(outcomes.get(i).name().toLowerCase(Locale.ROOT) + ".html", page, trail);
         }
@@ -148,13 +148,14 @@ class TrailWalkTest {
 
     private static void walk(dev.penstock.cycles.concept.Concept concept) {
         EngineBalance balance = EngineStudy.open().balance(concept);
-        Trail trail = EngineTrail.of(balance);
+        Trail trail = BalanceTrail.of(balance);
         Optional<PressureFeed> feed = EngineStudy.open().pressureFeed(balance);
-        feed.ifPresent(f -> PressureFeedTrail.extend(trail, balance, f));
+        feed.ifPresent(f -> FeedFigures.record(balance, f, trail));
         Map<String, Object> document = new LinkedHashMap<>(FigureJson.of(EngineFigures.ALL, balance));
         feed.ifPresent(f -> document.put("pressure_feed", new PressureFeedView(f).json()));
         walk(document, trail);
-        Optional<VehicleSizing> vehicle = VehicleReader.of(concept).map(plan -> VehicleRuns.size(plan, balance));
+        Optional<VehicleSizing> vehicle =
+                new VehicleReader(FLUIDS).of(concept).map(plan -> VehicleRuns.size(plan, balance));
         vehicle.ifPresent(v -> trail.include(VehicleTrail.ofConcept(v, balance)));
         ConceptPage page = new ConceptPage(balance, vehicle, Optional.empty(), SOFTWARE);
         feed.ifPresent(page::fedBy);

@@ -5,11 +5,13 @@ import dev.penstock.cycles.questions.EngineStudy;
 import dev.penstock.cycles.reading.ConceptReader;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.sheet.Station;
-import dev.penstock.cycles.trail.PressureFeedTrail;
+import dev.penstock.cycles.trail.BalanceTrail;
+import dev.penstock.cycles.trail.FeedFigures;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.input.InputValue;
 import dev.penstock.provenance.Trail;
+import dev.penstock.vehicle.stage.VehicleFigures;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -21,10 +23,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Function;
 
 /**
- * Asks the calculation itself what its figures depend on: moves each numeric input of a concept by 2 %, balances again,
- * and holds what has moved against what the trail says.
+ * Asks the calculation itself what its figures depend on: moves each numeric input of a concept or vehicle by 2 %, balances
+ * or sizes again, and holds what has moved against what the trail says.
  */
 final class TrailPerturbation {
 
@@ -69,29 +72,48 @@ final class TrailPerturbation {
 
     private final ConceptReader reader;
     private final EngineStudy study;
+    private final VehicleRuns vehicles;
     private final Map<String, Set<String>> ancestors = new HashMap<>();
 
     TrailPerturbation(FluidLibrary fluids, Path home) {
         this.reader = new ConceptReader(fluids);
         this.study = EngineStudy.open(home);
-    }
-
-    /** Moves every input. */
-    Result of(Concept concept) {
-        return of(concept, 1, 0);
+        this.vehicles = new VehicleRuns(new EngineRuns(home, fluids));
     }
 
     /** Moves one in {@code every} numeric inputs, from the one numbered {@code first} on. */
     Result of(Concept concept, int every, int first) {
-        Run still = run(concept);
+        return of(
+                concept.document().inputs(),
+                "concept.",
+                changes -> run(changes.isEmpty() ? concept : reader.reread(concept, changes)),
+                every,
+                first);
+    }
+
+    /** Moves one in {@code every} numeric inputs of a vehicle file, from the one numbered {@code first} on. */
+    Result of(Path vehicle, int every, int first) {
+        List<InputValue> inputs =
+                vehicles.size(vehicle, Map.of(), Progress.NONE).plan().inputs();
+        return of(
+                inputs,
+                "plan.",
+                changes -> new Run(VehicleFigures.trail(vehicles.size(vehicle, changes, Progress.NONE)), List.of()),
+                every,
+                first);
+    }
+
+    private Result of(
+            List<InputValue> inputs, String root, Function<Map<String, String>, Run> runs, int every, int first) {
+        Run still = runs.apply(Map.of());
         Trail trail = still.trail();
         ancestors.clear();
         List<Missing> missing = new ArrayList<>();
         Map<String, String> unmoved = new TreeMap<>();
         int pairs = 0;
         int number = 0;
-        for (InputValue input : concept.document().inputs()) {
-            String path = "concept." + input.key();
+        for (InputValue input : inputs) {
+            String path = root + input.key();
             if (!trail.has(path) || trail.entry(path).orElseThrow().value() == 0) {
                 continue;
             }
@@ -100,7 +122,7 @@ final class TrailPerturbation {
             }
             List<String> reasons = new ArrayList<>();
             double value = trail.entry(path).orElseThrow().value();
-            Optional<Run> moved = moved(concept, input, value, reasons);
+            Optional<Run> moved = moved(runs, input, value, reasons);
             if (moved.isEmpty()) {
                 unmoved.put(path, String.join("; ", reasons));
                 continue;
@@ -123,17 +145,18 @@ final class TrailPerturbation {
 
     private Run run(Concept concept) {
         EngineBalance balance = study.balance(concept);
-        Trail trail = EngineTrail.of(balance);
-        study.pressureFeed(balance).ifPresent(feed -> PressureFeedTrail.extend(trail, balance, feed));
+        Trail trail = BalanceTrail.of(balance);
+        study.pressureFeed(balance).ifPresent(feed -> FeedFigures.record(balance, feed, trail));
         return new Run(trail, balance.stations().stream().map(Station::name).toList());
     }
 
     /** The trail with an input moved up or, where that is not allowed or does not close, down. */
-    private Optional<Run> moved(Concept concept, InputValue input, double value, List<String> reasons) {
+    private static Optional<Run> moved(
+            Function<Map<String, String>, Run> runs, InputValue input, double value, List<String> reasons) {
         for (double factor : List.of(1 + MOVE, 1 - MOVE)) {
             try {
                 Map<String, String> change = Map.of(input.key(), input.written(value * factor));
-                return Optional.of(run(reader.reread(concept, change)));
+                return Optional.of(runs.apply(change));
             } catch (PenstockException e) {
                 reasons.add(e.getMessage());
             }
@@ -170,19 +193,16 @@ final class TrailPerturbation {
         });
     }
 
-    /** Prints what is missing for each concept file named. */
+    /** Prints what is missing for each concept or vehicle file named. */
     public static void main(String[] files) {
         FluidLibrary fluids = FluidLibrary.open();
         for (String file : files) {
             long start = System.nanoTime();
-            Concept concept = new ConceptReader(fluids).read(Path.of(file));
-            Result result = new TrailPerturbation(fluids, Path.of(".")).of(concept);
-            System.out.printf(
-                    "%s: %s%n  %.1f s, %d inputs%n",
-                    file,
-                    result.text(),
-                    (System.nanoTime() - start) / 1e9,
-                    concept.document().inputs().size());
+            TrailPerturbation perturbation = new TrailPerturbation(fluids, Path.of("."));
+            Result result = file.contains("vehicles")
+                    ? perturbation.of(Path.of(file), 1, 0)
+                    : perturbation.of(new ConceptReader(fluids).read(Path.of(file)), 1, 0);
+            System.out.printf("%s: %s%n  %.1f s%n", file, result.text(), (System.nanoTime() - start) / 1e9);
         }
     }
 }

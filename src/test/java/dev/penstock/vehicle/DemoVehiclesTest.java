@@ -28,6 +28,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Every vehicle of the demo, from its file through the balance of its engines to orbit. */
 class DemoVehiclesTest {
 
+    private static final FluidLibrary FLUIDS = FluidLibrary.open();
+
     private static final Path FOLDER = Path.of("cycles/vehicles");
     private static final Map<Path, EnginePerformance> ENGINES = new HashMap<>();
 
@@ -52,7 +54,7 @@ class DemoVehiclesTest {
     @ParameterizedTest
     @MethodSource("files")
     void isSizedAndFlown(Path file) {
-        VehiclePlan plan = VehicleReader.read(file, Map.of());
+        VehiclePlan plan = new VehicleReader(FLUIDS).read(file, Map.of());
         EngineSource source = concept -> engine(concept.orElseThrow());
         VehicleSizing sized = new VehicleSizer().size(plan, source);
         assertThat(sized.payload() + sized.dryMass() + sized.propellantMass())

@@ -1,6 +1,7 @@
 package dev.penstock.app.console;
 
 import dev.penstock.errors.InvalidInput;
+import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.input.InputFile;
 import dev.penstock.reports.page.ReportRecord;
 import dev.penstock.reports.print.PdfReport;
@@ -77,11 +78,12 @@ public final class PageFiles {
      * Everything that a page holds is data from somebody else: only the files that it embeds are read.
      *
      * @param record what a page holds
+     * @param fluids fluids that a vehicle among them may name
      * @return a new folder with its files, gone when the program ends
      * @throws InvalidInput if a file is too large, a name among them cannot be one in that folder, or a case is not among
      *     them or names an engine that is not
      */
-    public static Path unpack(ReportRecord record) {
+    public static Path unpack(ReportRecord record, FluidLibrary fluids) {
         checkSizes(record);
         try {
             Path folder = Files.createTempDirectory("penstock-page");
@@ -92,7 +94,7 @@ public final class PageFiles {
                 Files.writeString(file, entry.getValue());
                 file.toFile().deleteOnExit();
             }
-            record.cases().forEach(name -> checkEngines(folder, within(folder, name), record));
+            record.cases().forEach(name -> checkEngines(folder, within(folder, name), record, fluids));
             return folder;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -136,11 +138,12 @@ public final class PageFiles {
     }
 
     /** A vehicle names its engines by path. */
-    private static void checkEngines(Path folder, Path file, ReportRecord record) {
+    private static void checkEngines(Path folder, Path file, ReportRecord record, FluidLibrary fluids) {
         if (InputFile.read(file, record.changes()).root().has("cycle")) {
             return;
         }
-        for (Path engine : VehicleReader.read(file, record.changes()).engineFiles()) {
+        for (Path engine :
+                new VehicleReader(fluids).read(file, record.changes()).engineFiles()) {
             if (!engine.startsWith(folder) || !Files.isRegularFile(engine)) {
                 throw new InvalidInput("", "engine", engine.toString(), "a page must hold the engines of its vehicles");
             }

@@ -1,5 +1,7 @@
 package dev.penstock.app.web;
 
+import dev.penstock.provenance.FigureTable;
+import dev.penstock.provenance.Place;
 import java.util.Map;
 
 /**
@@ -9,6 +11,11 @@ import java.util.Map;
  * @param path path in the trail
  */
 record Cell(String text, String path) {
+
+    /** A figure of a thing where it stands. */
+    static <T> Map<String, Object> of(FigureTable<T> table, String key, T thing, String at) {
+        return new Cell(table.figure(key).text(thing), Place.at(at).own(key)).map();
+    }
 
     Map<String, Object> map() {
         return Map.of("text", text, "path", path);

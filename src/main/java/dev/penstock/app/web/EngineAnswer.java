@@ -6,11 +6,11 @@ import dev.penstock.errors.Warning;
 import dev.penstock.input.InputValue;
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.LimitCheck;
+import dev.penstock.quantities.Notation;
 import dev.penstock.reports.chart.Drawing;
 import dev.penstock.reports.engine.EngineCharts;
 import dev.penstock.reports.table.EngineTables;
 import dev.penstock.reports.text.FigureJson;
-import dev.penstock.reports.text.Figures;
 import dev.penstock.study.Measure;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -40,7 +40,7 @@ final class EngineAnswer {
                         + balance.concept().fuel().fluid().name());
         map.put("measures", measures(balance));
         map.put("missed", (int) balance.limits().stream().filter(l -> !l.met()).count());
-        map.put("residual", new Cell(Figures.significant(balance.residualWorst(), 2), "residual_worst").map());
+        map.put("residual", new Cell(Notation.significant(balance.residualWorst(), 2), "residual_worst").map());
         map.put("warnings", warnings(balance.warnings()));
         map.put("limits", limits(balance));
         map.put("tables", tables(balance));
@@ -140,11 +140,10 @@ final class EngineAnswer {
                 .sorted(Comparator.comparingDouble(LimitCheck::margin))
                 .toList()) {
             Map<String, Object> map = new LinkedHashMap<>();
-            map.put("name", Figures.limitName(l.name()));
-            String path = l.path();
-            map.put("value", new Cell(Figures.withUnit(l.value(), l.unit()), path + ".value").map());
-            map.put("bound", new Cell(Figures.bound(l), path + ".limit").map());
-            map.put("margin", new Cell(Figures.margin(l.margin()), path + ".margin").map());
+            map.put("name", CheckFigures.title(l));
+            map.put("value", Cell.of(CheckFigures.LIMITS, "value", l, l.path()));
+            map.put("bound", Cell.of(CheckFigures.LIMITS, "limit", l, l.path()));
+            map.put("margin", Cell.of(CheckFigures.LIMITS, "margin", l, l.path()));
             map.put("met", l.met());
             map.put("source", l.source());
             balance.origins().place(l.owner()).ifPresent(place -> map.put("component", place.component()));

@@ -31,6 +31,7 @@ final class EngineRoutes {
 
     private final Workspace workspace;
     private final ConceptReader reader;
+    private final VehicleReader vehicles;
     private final RequestWorkers workers;
     private final FinishedReports finished;
     private final Software software;
@@ -55,6 +56,7 @@ final class EngineRoutes {
             Software software) {
         this.workspace = workspace;
         this.reader = reader;
+        this.vehicles = new VehicleReader(reader.fluids());
         this.workers = workers;
         this.finished = finished;
         this.software = software;
@@ -174,7 +176,7 @@ final class EngineRoutes {
         Concept concept = reader.parse(question.name(), edited(question), Map.of());
         String html = workers.ask(Asker.of(request), study -> {
             EngineBalance balance = study.balance(concept);
-            Optional<VehiclePlan> plan = VehicleReader.of(concept);
+            Optional<VehiclePlan> plan = vehicles.of(concept);
             plan.ifPresent(p -> VehicleRoutes.requireInside(workspace, p));
             Optional<VehicleSizing> vehicle = plan.map(p -> VehicleRuns.size(p, balance));
             ConceptPage page = new ConceptPage(balance, vehicle, Optional.empty(), software);

@@ -6,20 +6,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** A table as the pages' script draws it. Column titles that start with {@code <} hold text. Not thread-safe. */
+/** A table as the pages' script draws it. */
 final class Grid {
 
-    private final String caption;
-    private final List<Map<String, Object>> columns = new ArrayList<>();
-    private final List<Map<String, Object>> rows = new ArrayList<>();
-
-    Grid(String caption, String... titles) {
-        this.caption = caption;
-        for (String title : titles) {
-            boolean text = title.startsWith("<");
-            columns.add(Map.of("title", text ? title.substring(1) : title, "text", text));
-        }
-    }
+    private Grid() {}
 
     /**
      * @param table a table of a report
@@ -43,27 +33,6 @@ final class Grid {
                         .map(c -> Map.of("title", c.title(), "text", c.text()))
                         .toList());
         map.put("rows", lines);
-        return map;
-    }
-
-    /**
-     * @param cells texts, and {@link Cell}s for numbers that have a trail; the first is the heading of the row
-     * @return this table
-     */
-    Grid row(Object... cells) {
-        List<Object> shown = new ArrayList<>();
-        for (Object cell : cells) {
-            shown.add(cell instanceof Cell number ? number.map() : cell);
-        }
-        rows.add(Map.of("cells", shown));
-        return this;
-    }
-
-    Map<String, Object> map() {
-        Map<String, Object> map = new LinkedHashMap<>();
-        map.put("caption", caption);
-        map.put("columns", columns);
-        map.put("rows", rows);
         return map;
     }
 }

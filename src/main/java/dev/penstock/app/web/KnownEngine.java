@@ -1,8 +1,8 @@
 package dev.penstock.app.web;
 
 import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.trail.BalanceTrail;
 import dev.penstock.provenance.Trail;
-import dev.penstock.study.EngineTrail;
 
 /** A balanced engine and, once somebody asks, the trail of its numbers. */
 final class KnownEngine {
@@ -21,7 +21,7 @@ final class KnownEngine {
     /** @return the trail, made once; nobody writes into it afterwards */
     synchronized Trail trail() {
         if (trail == null) {
-            trail = EngineTrail.of(balance);
+            trail = BalanceTrail.of(balance);
         }
         return trail;
     }

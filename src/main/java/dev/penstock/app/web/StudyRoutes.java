@@ -4,9 +4,9 @@ import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.reading.ConceptReader;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.PenstockException;
+import dev.penstock.provenance.CheckFigures;
 import dev.penstock.reports.study.SweepCharts;
 import dev.penstock.reports.study.SweepView;
-import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.text.JsonText;
 import dev.penstock.study.Axis;
 import dev.penstock.study.Measure;
@@ -93,8 +93,8 @@ final class StudyRoutes {
         Measure.tightest(balance).ifPresent(limit -> {
             map.put("margin", limit.margin());
             map.put("met", limit.met());
-            map.put("limit", Figures.limitName(limit.name()));
-            String text = Figures.withUnit(limit.value(), limit.unit()) + ", " + Figures.bound(limit);
+            map.put("limit", CheckFigures.title(limit));
+            String text = CheckFigures.value(limit) + ", " + CheckFigures.boundary(limit);
             map.put("binding", new Cell(text, limit.path() + ".margin").map());
         });
     }

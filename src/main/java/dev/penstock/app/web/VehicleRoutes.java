@@ -35,6 +35,7 @@ final class VehicleRoutes implements AutoCloseable {
 
     private final Workspace workspace;
     private final ConceptReader reader;
+    private final VehicleReader vehicles;
     private final RequestWorkers workers;
     private final FinishedReports finished;
     private final Software software;
@@ -72,6 +73,7 @@ final class VehicleRoutes implements AutoCloseable {
             Duration longest) {
         this.workspace = workspace;
         this.reader = reader;
+        this.vehicles = new VehicleReader(reader.fluids());
         this.workers = workers;
         this.finished = finished;
         this.software = software;
@@ -106,7 +108,7 @@ final class VehicleRoutes implements AutoCloseable {
     }
 
     private VehiclePlan plan(Question question) {
-        VehiclePlan plan = VehicleReader.parse(question.place(), question.text(), question.changes());
+        VehiclePlan plan = vehicles.parse(question.place(), question.text(), question.changes());
         requireInside(workspace, plan);
         return plan;
     }
@@ -208,7 +210,7 @@ final class VehicleRoutes implements AutoCloseable {
         Question question = question(body);
         String text = TomlEdit.apply(question.text(), question.changes());
         Path place = workspace.place(body.text("as"));
-        if (!VehicleReader.parse(question.place(), text, Map.of())
+        if (!vehicles.parse(question.place(), text, Map.of())
                 .toString()
                 .equals(plan(question).toString())) {
             throw new Refusal(422, "the changes do not fit into this file's way of writing; change it in an editor");

@@ -25,7 +25,8 @@ public final class LossAccount {
 
     public void takeOff(LossKind kind, LossModel.Result result, Optional<ModelCard> card) {
         double after = vacuumImpulse * result.factor();
-        losses.add(new NamedLoss(kind.title(), result.factor(), vacuumImpulse - after, card, result.note()));
+        losses.add(new NamedLoss(
+                Optional.of(kind), kind.title(), result.factor(), vacuumImpulse - after, card, result.note()));
         result.warning().ifPresent(warnings::add);
         vacuumImpulse = after;
         characteristicVelocity *= result.velocityFactor();

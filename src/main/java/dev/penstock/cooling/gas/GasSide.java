@@ -1,7 +1,6 @@
 package dev.penstock.cooling.gas;
 
 import dev.penstock.provenance.ModelCard;
-import java.util.List;
 
 /** Heat from the gas in every cell of a grid. Implementations are filled once and only read afterwards. */
 public interface GasSide {
@@ -31,6 +30,6 @@ public interface GasSide {
      */
     double layers(int cell);
 
-    /** @return the models at work */
-    List<ModelCard> cards();
+    /** @return model of the convective coefficient */
+    ModelCard model();
 }

@@ -1,7 +1,6 @@
 package dev.penstock.cooling.gas;
 
 import dev.penstock.provenance.ModelCard;
-import java.util.List;
 
 /**
  * Heat from the gas as arrays over the cells. Both convection models end in the same dependence on the surface
@@ -17,7 +16,7 @@ public final class GasSideField implements GasSide {
     private final double[] adiabatic;
     private final double[] radiation;
     private final double[] layers;
-    private final List<ModelCard> cards;
+    private final ModelCard model;
 
     /**
      * @param coefficient coefficient where a + b T_s is 1 (W/(m²·K))
@@ -26,7 +25,7 @@ public final class GasSideField implements GasSide {
      * @param adiabatic adiabatic wall temperature (K)
      * @param radiation radiative flux (W/m²)
      * @param layers resistance of soot and coating (m²·K/W)
-     * @param cards models at work
+     * @param model model of the coefficient
      */
     public GasSideField(
             double[] coefficient,
@@ -35,14 +34,14 @@ public final class GasSideField implements GasSide {
             double[] adiabatic,
             double[] radiation,
             double[] layers,
-            List<ModelCard> cards) {
+            ModelCard model) {
         this.coefficient = coefficient;
         this.constant = constant;
         this.slope = slope;
         this.adiabatic = adiabatic;
         this.radiation = radiation;
         this.layers = layers;
-        this.cards = List.copyOf(cards);
+        this.model = model;
     }
 
     @Override
@@ -66,14 +65,12 @@ public final class GasSideField implements GasSide {
     }
 
     @Override
-    public List<ModelCard> cards() {
-        return cards;
+    public ModelCard model() {
+        return model;
     }
 
     /** The same field with another adiabatic wall temperature, as a film makes it. */
-    public GasSideField withAdiabatic(double[] temperatures, ModelCard card) {
-        List<ModelCard> all = new java.util.ArrayList<>(cards);
-        all.add(card);
-        return new GasSideField(coefficient, constant, slope, temperatures, radiation, layers, all);
+    public GasSideField withAdiabatic(double[] temperatures) {
+        return new GasSideField(coefficient, constant, slope, temperatures, radiation, layers, model);
     }
 }

@@ -28,7 +28,8 @@ import java.util.Optional;
  * @param extension what follows where the jacket ends before the nozzle
  * @param limits every limit held against its value
  * @param warnings what the reader must know
- * @param models models at work
+ * @param gasModel model of the heat flux from the gas
+ * @param coolantModel model of the heat transfer to the coolant
  * @param iterations wall balances solved, all passes and the sizing included
  */
 public record JacketResult(
@@ -46,7 +47,8 @@ public record JacketResult(
         Optional<ExtensionResult> extension,
         List<LimitCheck> limits,
         List<Warning> warnings,
-        List<ModelCard> models,
+        ModelCard gasModel,
+        ModelCard coolantModel,
         int iterations) {
 
     public JacketResult {
@@ -57,7 +59,6 @@ public record JacketResult(
         Require.finite("jacket", "peak heat flux (W/m²)", peakHeatFlux);
         stations = List.copyOf(stations);
         wall = List.copyOf(wall);
-        models = List.copyOf(models);
         limits = List.copyOf(limits);
         warnings = List.copyOf(warnings);
     }

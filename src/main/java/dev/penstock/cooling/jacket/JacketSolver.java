@@ -245,7 +245,8 @@ public final class JacketSolver {
                 extension,
                 new JacketChecks(run, walls).of(channels, stations, wall, extension),
                 warnings,
-                run.cards(),
+                run.gasSide.model(),
+                run.coolantModel(),
                 sizing + run.evaluations());
     }
 

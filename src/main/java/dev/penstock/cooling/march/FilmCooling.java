@@ -38,10 +38,10 @@ final class FilmCooling {
         }
         if (film.kind() == FilmDesign.Kind.GASEOUS) {
             gaseous(grid, bare, film, flow, entry, inlet, temperatures);
-            return bare.withAdiabatic(temperatures, HatchPapell.CARD);
+            return bare.withAdiabatic(temperatures);
         }
         liquid(grid, bare, film, flow, entry, inlet, Evaporation.of(fluid, inlet, models), temperatures);
-        return bare.withAdiabatic(temperatures, LiquidFilm.CARD);
+        return bare.withAdiabatic(temperatures);
     }
 
     private static FluidState inlet(JacketCase question, FilmDesign film, Fluid fluid, double pressure) {

@@ -15,8 +15,6 @@ import dev.penstock.cooling.gas.RecoveryTemperature;
 import dev.penstock.cooling.gas.SootLayer;
 import dev.penstock.cooling.wall.Coating;
 import dev.penstock.provenance.ModelCard;
-import java.util.ArrayList;
-import java.util.List;
 
 /** Makes the gas side that a design asks for: convection model, radiation, soot and coating, film. */
 public final class GasSides {
@@ -40,28 +38,20 @@ public final class GasSides {
         double[] coefficient = new double[grid.cells];
         double[] constant = new double[grid.cells];
         double[] slope = new double[grid.cells];
-        List<ModelCard> cards = new ArrayList<>();
-        if (options.model() == GasSideDesign.Model.BARTZ) {
+        boolean closedForm = options.model() == GasSideDesign.Model.BARTZ;
+        if (closedForm) {
             bartz(grid, profile, heatCapacity, prandtl, coefficient, constant, slope);
-            cards.add(Bartz.CARD);
         } else {
             boundaryLayer(grid, heatCapacity, prandtl, adiabatic, coefficient, constant, slope);
-            cards.add(BoundaryLayer.CARD);
         }
         for (int c = 0; c < grid.cells; c++) {
             coefficient[c] *= question.heatFluxFactor();
         }
-        cards.add(RecoveryTemperature.CARD);
         double[] radiation = radiation(grid, options.radiation());
-        if (options.radiation()) {
-            cards.add(GasRadiation.CARD);
-        }
         boolean soot = profile.sooty() && options.soot();
         double[] layers = layers(grid, question.design(), soot);
-        if (soot) {
-            cards.add(SootLayer.CARD);
-        }
-        GasSideField bare = new GasSideField(coefficient, constant, slope, adiabatic, radiation, layers, cards);
+        ModelCard model = closedForm ? Bartz.CARD : BoundaryLayer.CARD;
+        GasSideField bare = new GasSideField(coefficient, constant, slope, adiabatic, radiation, layers, model);
         return options.film().isPresent()
                 ? FilmCooling.apply(grid, question, bare, options.film().get(), models)
                 : bare;

@@ -1,13 +1,10 @@
 package dev.penstock.cooling.march;
 
-import dev.penstock.cooling.coolant.Boiling;
 import dev.penstock.cooling.coolant.ChannelFlow;
-import dev.penstock.cooling.coolant.ChannelFriction;
 import dev.penstock.cooling.coolant.CoolantCorrelations;
 import dev.penstock.cooling.coolant.CoolantModels;
 import dev.penstock.cooling.coolant.CoolantProperties;
 import dev.penstock.cooling.coolant.CoolantSideHeatTransfer;
-import dev.penstock.cooling.coolant.CurvedChannel;
 import dev.penstock.cooling.coolant.PseudoCriticalLine;
 import dev.penstock.cooling.coolant.SaturationLine;
 import dev.penstock.cooling.design.CoolantRoute;
@@ -15,12 +12,7 @@ import dev.penstock.cooling.design.JacketCase;
 import dev.penstock.cooling.design.JacketDesign;
 import dev.penstock.cooling.gas.GasSide;
 import dev.penstock.cooling.gas.HotGasProfile;
-import dev.penstock.cooling.wall.FatigueLife;
-import dev.penstock.cooling.wall.FinEfficiency;
-import dev.penstock.cooling.wall.LinerBuckling;
 import dev.penstock.cooling.wall.WallMaterial;
-import dev.penstock.cooling.wall.WallStress;
-import dev.penstock.fluids.table.FluidTable;
 import dev.penstock.provenance.ModelCard;
 import java.util.ArrayList;
 import java.util.List;
@@ -156,22 +148,9 @@ public final class JacketRun implements AutoCloseable {
         return wall.evaluations;
     }
 
-    public List<ModelCard> cards() {
-        List<ModelCard> cards = new ArrayList<>(gasSide.cards());
-        cards.add(WallBalance.CARD);
-        cards.add(FinEfficiency.CARD);
-        cards.add(correlation.card());
-        cards.add(ChannelFriction.CARD);
-        cards.add(CurvedChannel.CARD);
-        cards.add(JacketMarch.CARD);
-        cards.add(FluidTable.CARD);
-        cards.add(WallStress.CARD);
-        cards.add(FatigueLife.CARD);
-        cards.add(LinerBuckling.CARD);
-        if (saturation.isPresent()) {
-            cards.add(Boiling.CARD);
-        }
-        return cards;
+    /** Model of the heat transfer to the coolant. */
+    public ModelCard coolantModel() {
+        return correlation.card();
     }
 
     @Override

@@ -34,14 +34,8 @@ public final class Definitions {
     public static final ModelCard RATIO = card("ratio", "Ratio", "r = a/b", "everywhere");
     public static final ModelCard IMPULSE =
             card("specific-impulse", "Specific impulse", "Isp = F/(ṁ g₀)", "everywhere");
-    public static final ModelCard THRUST_TO_WEIGHT =
-            card("thrust-to-weight", "Thrust over weight", "F/(m g₀), F in vacuum", "everywhere");
     public static final ModelCard DIAMETER = card("diameter", "Diameter of a circle", "d = √(4 A/π)", "round sections");
     public static final ModelCard SAME = card("same", "The same value, shown in another place", "x = x", "everywhere");
-    public static final ModelCard BOUND =
-            card("bound", "Bound of a limit", "as its inputs state it", "where the part holds");
-    public static final ModelCard MARGIN = card(
-            "margin", "Margin to a limit", "(limit − value)/|limit|, or the reverse for a lower limit", "everywhere");
     public static final ModelCard AUDIT = card(
             "audit",
             "Audit of mass and energy",

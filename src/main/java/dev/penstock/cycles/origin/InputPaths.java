@@ -33,6 +33,11 @@ public final class InputPaths {
         return paths;
     }
 
+    /** Every input that has a number. */
+    public List<String> all() {
+        return keys.stream().map(key -> ROOT + key).toList();
+    }
+
     /** Those of a table that have a number, its inner tables included. */
     public List<String> table(String table) {
         List<String> paths = new ArrayList<>();

@@ -2,6 +2,7 @@ package dev.penstock.cycles.questions;
 
 import dev.penstock.cycles.concept.PressurizationDesign;
 import dev.penstock.cycles.concept.Side;
+import dev.penstock.fluids.Propellant;
 import dev.penstock.turbomachinery.feed.PressurantBottle;
 import java.util.List;
 import java.util.Optional;
@@ -29,6 +30,7 @@ public record PressureFeed(
      * One tank.
      *
      * @param side oxidizer or fuel
+     * @param propellant what is in it
      * @param propellantMass propellant loaded (kg)
      * @param volume tank volume (m³)
      * @param beginPressure tank pressure at the start (Pa)
@@ -39,6 +41,7 @@ public record PressureFeed(
      */
     public record Tank(
             Side side,
+            Propellant propellant,
             double propellantMass,
             double volume,
             double beginPressure,

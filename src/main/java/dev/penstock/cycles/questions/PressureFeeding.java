@@ -55,7 +55,15 @@ final class PressureFeeding {
             double mass = load(side);
             double volume = mass / outlet.density() / (1 - design.initialUllage(side));
             tanks.add(new PressureFeed.Tank(
-                    side, mass, volume, outlet.pressure(), outlet.pressure(), 0, vapourPressure(side), 0));
+                    side,
+                    balance.concept().feed(side).propellant(),
+                    mass,
+                    volume,
+                    outlet.pressure(),
+                    outlet.pressure(),
+                    0,
+                    vapourPressure(side),
+                    0));
             demands.add(new PressurantBottle.Demand(outlet.pressure(), volume, design.collapse(side)));
         }
         PressurantBottle plain = bottle(OptionalDouble.empty(), demands);
@@ -142,6 +150,7 @@ final class PressureFeeding {
             double volume = mass / balance.tankOutlet(side).density() / (1 - design.initialUllage(side));
             tanks.add(new PressureFeed.Tank(
                     side,
+                    balance.concept().feed(side).propellant(),
                     mass,
                     volume,
                     begin[side.ordinal()],

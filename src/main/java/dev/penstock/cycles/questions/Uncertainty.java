@@ -81,8 +81,7 @@ public final class Uncertainty {
 
     /** What a loss leaves by its model; none where there is no such loss. */
     private static OptionalDouble modelled(EngineBalance balance, LossKind kind) {
-        return balance.chamber().losses().stream()
-                .filter(loss -> loss.name().equals(kind.title()))
+        return balance.chamber().loss(kind).stream()
                 .filter(loss -> loss.factor() < 1 && loss.model().isPresent())
                 .mapToDouble(NamedLoss::factor)
                 .findFirst();

@@ -21,10 +21,13 @@ import dev.penstock.turbomachinery.mass.MassPart;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** Every input of a concept file, table by table, as far as a cycle has a use for it. */
 public final class ConceptInputs {
@@ -72,6 +75,16 @@ public final class ConceptInputs {
                     "burn_time", Dimension.TIME, Range.of(1, 1e4), "Time that the battery has to last")
             .usual(Usual.common(150.0).because("a first stage"));
 
+    private static final String TANKS = "tanks";
+    private static final String INJECTOR = "injector";
+    private static final String LIMITS = "limits";
+    private static final InputGroup SOURCES = InputGroup.free(
+            "sources", "Where values come from, by key or by table; shown in reports", new InputKind.Text());
+    private static final InputGroup UNCERTAINTY = InputGroup.free(
+            "uncertainty",
+            "How sure values are, by key: lowest, most likely, highest; sampled by a study of uncertainty",
+            new InputKind.Bounds());
+
     private final Optional<CycleTraits> traits;
 
     private ConceptInputs(Optional<CycleTraits> traits) {
@@ -104,7 +117,7 @@ public final class ConceptInputs {
         groups.add(ChamberInputs.NOZZLE);
         groups.add(ChamberInputs.CHAMBER);
         groups.add(ChamberInputs.EFFICIENCIES);
-        groups.add(bySide("tanks", "Tanks", FeedInputs::tank));
+        groups.add(bySide(TANKS, "Tanks", FeedInputs::tank));
         groups.add(lines());
         groups.add(injector());
         if (with(CycleTraits::pumped)) {
@@ -112,6 +125,21 @@ public final class ConceptInputs {
             groups.add(bySide("boost_pumps", "Boost pumps are there if their tables are", FeedInputs::boostPump));
         }
         groups.add(cooling());
+        groups.addAll(drive());
+        groups.add(limits());
+        if (with(t -> !t.pumped())) {
+            groups.add(PressurizationInputs.group());
+        }
+        groups.add(MassPart.group());
+        groups.add(vehicle);
+        groups.addAll(List.of(SOURCES, UNCERTAINTY));
+        return InputGroup.table("", "A rocket engine", NAME, DESCRIPTION, CYCLE)
+                .with(groups.toArray(InputGroup[]::new));
+    }
+
+    /** What drives the pumps: tables that mean nothing, or something else, to another cycle. */
+    private List<InputGroup> drive() {
+        List<InputGroup> groups = new ArrayList<>();
         if (with(CycleTraits::pumped)) {
             groups.add(GasInputs.shafts());
         }
@@ -128,20 +156,24 @@ public final class ConceptInputs {
         if (with(t -> t.closure() == CycleTraits.Closure.MOTOR_POWER)) {
             groups.add(ElectricDrive.GROUP.and(BATTERY_BURN_TIME));
         }
-        groups.add(limits());
-        if (with(t -> !t.pumped())) {
-            groups.add(PressurizationInputs.group());
-        }
-        groups.add(MassPart.group());
-        groups.add(vehicle);
-        groups.add(InputGroup.free(
-                "sources", "Where values come from, by key or by table; shown in reports", new InputKind.Text()));
-        groups.add(InputGroup.free(
-                "uncertainty",
-                "How sure values are, by key: lowest, most likely, highest; sampled by a study of uncertainty",
-                new InputKind.Bounds()));
-        return InputGroup.table("", "A rocket engine", NAME, DESCRIPTION, CYCLE)
-                .with(groups.toArray(InputGroup[]::new));
+        return groups;
+    }
+
+    /**
+     * @param vehicle what the table {@code [vehicle]} may hold
+     * @return keys of tables and inputs that mean nothing, or something else, to a concept of another cycle
+     */
+    static Set<String> ofOneCycle(InputGroup vehicle) {
+        Set<String> keys = new LinkedHashSet<>(List.of(CYCLE.key()));
+        Stream.concat(new ConceptInputs(Optional.empty()).drive().stream(), Stream.of(SOURCES, UNCERTAINTY, vehicle))
+                .forEach(group -> keys.add(group.key()));
+        keys.add(INJECTOR + "." + GasInputs.GAS_INJECTOR_LOSS.key());
+        return keys;
+    }
+
+    /** @return keys of tables in which a pressure-fed concept says of its tanks what does not suit pumps */
+    static Set<String> ofPressureFeed() {
+        return Set.of(TANKS, LIMITS, PressurizationInputs.group().key());
     }
 
     private static InputGroup bySide(
@@ -182,7 +214,7 @@ public final class ConceptInputs {
 
     private InputGroup injector() {
         InputGroup group = InputGroup.table(
-                "injector",
+                INJECTOR,
                 "Losses of pressure in the injector",
                 new FeedInputs(Side.OXIDIZER).injectorLoss(),
                 new FeedInputs(Side.FUEL).injectorLoss());
@@ -195,8 +227,8 @@ public final class ConceptInputs {
                 CIRCUITS,
                 "A further cooling circuit; it begins where the one before it ends",
                 InputGroup.Presence.REPEATED,
-                java.util.stream.Stream.concat(
-                                java.util.stream.Stream.of(CIRCUIT_NAME, CIRCUIT_COOLANT, FLOW_FRACTION),
+                Stream.concat(
+                                Stream.of(CIRCUIT_NAME, CIRCUIT_COOLANT, FLOW_FRACTION),
                                 JacketInputs.OF_ONE_CIRCUIT.stream())
                         .toList(),
                 List.of(WallInputs.COATING, JacketInputs.SECTIONS, JacketInputs.LIMITS),
@@ -208,8 +240,8 @@ public final class ConceptInputs {
                         "cooling",
                         "A cooling jacket; without this table the chamber is not cooled",
                         InputGroup.Presence.IF_WRITTEN,
-                        java.util.stream.Stream.concat(
-                                        java.util.stream.Stream.of(COOLANT, FLOW_FRACTION),
+                        Stream.concat(
+                                        Stream.of(COOLANT, FLOW_FRACTION),
                                         JacketInputs.GROUP.inputs().stream())
                                 .toList(),
                         JacketInputs.GROUP.groups(),
@@ -263,7 +295,7 @@ public final class ConceptInputs {
     }
 
     private InputGroup limits() {
-        InputGroup group = InputGroup.table("limits", "Limits of the hardware");
+        InputGroup group = InputGroup.table(LIMITS, "Limits of the hardware");
         if (with(CycleTraits::pumped)) {
             group = group.and(DISCHARGE_PRESSURE_LIMIT);
         }

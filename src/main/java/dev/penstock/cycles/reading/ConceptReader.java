@@ -44,26 +44,6 @@ import java.util.function.Supplier;
  */
 public final class ConceptReader {
 
-    /** Tables and keys that mean nothing, or something else, to another cycle. */
-    private static final Set<String> OF_ONE_CYCLE = Set.of(
-            "cycle",
-            "gas_generator",
-            "preburner",
-            "tap_off",
-            "decomposition",
-            "turbines",
-            "shafts",
-            "exhaust",
-            "expander",
-            "electric",
-            "injector.gas_loss",
-            "sources",
-            "uncertainty",
-            "vehicle");
-
-    /** What a pressure-fed concept says of its tanks does not suit pumps. */
-    private static final Set<String> OF_PRESSURE_FEED = Set.of("tanks", "limits", "pressurization");
-
     /** Left to whoever sizes the vehicle. */
     private static final InputGroup VEHICLE = InputGroup.table("vehicle", "The vehicle that the engine drives");
 
@@ -74,6 +54,11 @@ public final class ConceptReader {
     /** @param fluids where propellants are looked up */
     public ConceptReader(FluidLibrary fluids) {
         this.fluids = fluids;
+    }
+
+    /** @return where propellants are looked up */
+    public FluidLibrary fluids() {
+        return fluids;
     }
 
     /**
@@ -131,9 +116,9 @@ public final class ConceptReader {
      * @throws InvalidInput if what stays does not suit the other cycle
      */
     public Concept withCycle(Concept concept, Cycle cycle) {
-        Set<String> dropped = new LinkedHashSet<>(OF_ONE_CYCLE);
+        Set<String> dropped = new LinkedHashSet<>(ConceptInputs.ofOneCycle(VEHICLE));
         if (!concept.cycle().traits().pumped()) {
-            dropped.addAll(OF_PRESSURE_FEED);
+            dropped.addAll(ConceptInputs.ofPressureFeed());
         }
         Map<String, String> changes = new LinkedHashMap<>();
         concept.document().changes().forEach((key, value) -> {

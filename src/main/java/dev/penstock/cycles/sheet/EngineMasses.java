@@ -82,6 +82,7 @@ public final class EngineMasses {
         return new MassItem(
                 MassPart.ELECTRIC,
                 name,
+                name,
                 new Spread(mass * s.mode() / s.high(), mass, mass * s.mode() / s.low()),
                 specific.standing().source());
     }

@@ -226,6 +226,7 @@ public final class BalanceReport {
         List<NamedLoss> losses = new ArrayList<>();
         if (!solved.update().jets().isEmpty()) {
             losses.add(new NamedLoss(
+                    Optional.empty(),
                     "turbine exhaust",
                     engine / chamber.vacuumImpulse(),
                     chamber.vacuumImpulse() - engine,

@@ -1,29 +1,41 @@
 package dev.penstock.cycles.trail;
 
+import static dev.penstock.provenance.Place.Role.INLET;
+import static dev.penstock.provenance.Place.Role.JACKET;
+import static dev.penstock.provenance.Place.Role.OUTLET;
+import static dev.penstock.provenance.Place.Role.SHAFT;
+import static dev.penstock.provenance.Place.fixed;
+import static dev.penstock.provenance.Place.of;
+import static dev.penstock.provenance.Place.own;
+import static dev.penstock.provenance.Place.stated;
 import static dev.penstock.quantities.Notation.significant;
 
 import dev.penstock.chamber.ChamberFigures;
 import dev.penstock.chamber.loss.LossFigures;
 import dev.penstock.cooling.jacket.JacketFigures;
+import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.origin.Definitions;
 import dev.penstock.cycles.sheet.Component;
 import dev.penstock.cycles.sheet.EnergyAudit;
 import dev.penstock.cycles.sheet.EngineBalance;
-import dev.penstock.cycles.sheet.EngineSummary;
+import dev.penstock.cycles.sheet.ExhaustJet;
+import dev.penstock.cycles.sheet.ExhaustNozzle;
 import dev.penstock.cycles.sheet.PressureStep;
 import dev.penstock.cycles.sheet.Residual;
 import dev.penstock.cycles.sheet.Station;
 import dev.penstock.input.InputValue;
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.FigureTable;
-import dev.penstock.provenance.FigureTable.Placed;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.provenance.Origin;
+import dev.penstock.provenance.Place;
 import dev.penstock.quantities.Notation;
+import dev.penstock.turbomachinery.mass.EngineMass;
 import dev.penstock.turbomachinery.mass.MassFigures;
 import dev.penstock.turbomachinery.pump.PumpFigures;
 import dev.penstock.turbomachinery.shaft.ShaftFigures;
 import dev.penstock.turbomachinery.turbine.TurbineFigures;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -34,42 +46,77 @@ public final class EngineFigures {
     private static final Notation IMPULSE = Notation.fixed("s", "s", 1, 1);
     private static final Notation RELATIVE = significant("", 2);
 
+    private static final Place.Source GRAVITY = fixed("constants.standard_gravity_m_s2");
+
     /** Headline figures. */
-    public static final FigureTable<EngineSummary> SUMMARY = FigureTable.<EngineSummary>ofOne()
-            .word("cycle", "cycle", EngineSummary::cycle)
-            .number("chamber_pressure_Pa", "chamber pressure", Notation.PRESSURE, EngineSummary::chamberPressure)
-            .number("mixture_ratio", "mixture ratio", significant("", 4), EngineSummary::mixtureRatio)
-            .number(
-                    "chamber_mixture_ratio",
-                    "mixture ratio in the chamber",
-                    significant("", 4),
-                    EngineSummary::chamberMixtureRatio)
-            .number("thrust_vacuum_N", "thrust, vacuum", Notation.FORCE, EngineSummary::vacuumThrust)
-            .number("thrust_sea_level_N", "thrust, sea level", Notation.FORCE, EngineSummary::seaLevelThrust)
-            .number("isp_vacuum_s", "specific impulse, vacuum", IMPULSE, EngineSummary::vacuumIsp)
+    public static final FigureTable<EngineBalance> SUMMARY = FigureTable.<EngineBalance>ofOne()
+            .word("cycle", "cycle", b -> b.engine().cycle())
+            .number("chamber_pressure_Pa", "chamber pressure", Notation.PRESSURE, b -> b.engine()
+                    .chamberPressure())
+            .briefly("chamber")
+            .by(Definitions.SAME, fixed("concept.engine.chamber_pressure"))
+            .number("mixture_ratio", "mixture ratio", significant("", 4), b -> b.engine()
+                    .mixtureRatio())
+            .by(Definitions.RATIO, own("oxidizer_flow_kg_s", "fuel_flow_kg_s"))
+            .number("chamber_mixture_ratio", "mixture ratio in the chamber", significant("", 4), b -> b.engine()
+                    .chamberMixtureRatio())
+            .from((b, at) -> new Origin(Definitions.RATIO, new EnginePlaces(b).chamberFlows()))
+            .number("thrust_vacuum_N", "thrust, vacuum", Notation.FORCE, b -> b.engine()
+                    .vacuumThrust())
+            .briefly("thrust vac")
+            .from((b, at) -> Origin.of(Definitions.SUM, List.of("chamber.vacuum_thrust_N"), EnginePlaces.jets(b)))
+            .number("thrust_sea_level_N", "thrust, sea level", Notation.FORCE, b -> b.engine()
+                    .seaLevelThrust())
+            .by(
+                    b -> b.concept().chamber().nozzle().separation().card(),
+                    own("thrust_vacuum_N"),
+                    fixed("chamber.exit_area_m2", "constants.standard_atmosphere_Pa"),
+                    stated("exhaust."))
+            .number("isp_vacuum_s", "specific impulse, vacuum", IMPULSE, b -> b.engine()
+                    .vacuumIsp())
+            .briefly("Isp vac")
+            .by(Definitions.IMPULSE, own("thrust_vacuum_N", "mass_flow_kg_s"), GRAVITY)
             .moreIsBetter()
-            .number("isp_sea_level_s", "specific impulse, sea level", IMPULSE, EngineSummary::seaLevelIsp)
+            .number("isp_sea_level_s", "specific impulse, sea level", IMPULSE, b -> b.engine()
+                    .seaLevelIsp())
+            .briefly("Isp s.l.")
+            .by(Definitions.IMPULSE, own("thrust_sea_level_N", "mass_flow_kg_s"), GRAVITY)
             .moreIsBetter()
-            .number("mass_flow_kg_s", "mass flow", Notation.MASS_FLOW, EngineSummary::massFlow)
-            .number("oxidizer_flow_kg_s", "oxidizer flow", Notation.MASS_FLOW, EngineSummary::oxidizerFlow)
-            .number("fuel_flow_kg_s", "fuel flow", Notation.MASS_FLOW, EngineSummary::fuelFlow)
-            .number("area_ratio", "area ratio", significant("", 4), EngineSummary::areaRatio)
-            .number("throat_diameter_m", "throat diameter", Notation.LENGTH, EngineSummary::throatDiameter)
-            .number("exit_diameter_m", "exit diameter", Notation.LENGTH, EngineSummary::exitDiameter)
+            .number("mass_flow_kg_s", "mass flow", Notation.MASS_FLOW, b -> b.engine()
+                    .massFlow())
+            .briefly("flow")
+            .by(Definitions.SUM, own("oxidizer_flow_kg_s", "fuel_flow_kg_s"))
+            .number("oxidizer_flow_kg_s", "oxidizer flow", Notation.MASS_FLOW, b -> b.engine()
+                    .oxidizerFlow())
+            .from((b, at) -> tankFlow(b, Side.OXIDIZER))
+            .number("fuel_flow_kg_s", "fuel flow", Notation.MASS_FLOW, b -> b.engine()
+                    .fuelFlow())
+            .from((b, at) -> tankFlow(b, Side.FUEL))
+            .number("area_ratio", "area ratio", significant("", 4), b -> b.engine()
+                    .areaRatio())
+            .by(Definitions.SAME, fixed("chamber.area_ratio"))
+            .number("throat_diameter_m", "throat diameter", Notation.LENGTH, b -> b.engine()
+                    .throatDiameter())
+            .by(Definitions.DIAMETER, fixed("chamber.throat_area_m2"))
+            .number("exit_diameter_m", "exit diameter", Notation.LENGTH, b -> b.engine()
+                    .exitDiameter())
+            .by(Definitions.DIAMETER, fixed("chamber.exit_area_m2"))
             .lessIsBetter()
             .number(
                     "characteristic_velocity_m_s",
                     "characteristic velocity, delivered",
                     Notation.fixed("m/s", "m/s", 1, 1),
-                    EngineSummary::characteristicVelocity)
+                    b -> b.engine().characteristicVelocity())
+            .by(Definitions.SAME, fixed("chamber.characteristic_velocity_m_s"))
             .table();
 
     /** Headline figures with those of the mass. */
     public static final FigureTable<EngineBalance> HEADLINE = FigureTable.<EngineBalance>ofOne()
-            .with(SUMMARY, EngineBalance::engine)
+            .with(SUMMARY, balance -> balance)
             .with(MassFigures.TOTALS, EngineBalance::mass)
             .number("chamber_isp_vacuum_s", "chamber specific impulse in vacuum", IMPULSE, b -> b.chamber()
                     .vacuumSpecificImpulse())
+            .by(Definitions.IMPULSE, fixed("chamber.vacuum_impulse_m_s"), GRAVITY)
             .outsideDocuments()
             .table();
 
@@ -93,7 +140,13 @@ public final class EngineFigures {
             .word("inlets", "from", Component::inlets)
             .word("outlets", "to", Component::outlets)
             .number("heat_in_W", "heat in", Notation.POWER, Component::heatIn)
+            .from((c, at) -> at.all(JACKET).isEmpty()
+                    ? new Origin(Definitions.HEAT, ends(at))
+                    : new Origin(
+                            at.all(JACKET).size() > 1 ? Definitions.SUM : Definitions.SAME,
+                            at.all(JACKET, "heat_load_W")))
             .number("work_in_W", "work in", Notation.POWER, Component::workIn)
+            .from((c, at) -> new Origin(Definitions.WORK, ends(at)))
             .table();
 
     /** Figures of a pressure step. */
@@ -110,15 +163,37 @@ public final class EngineFigures {
     public static final FigureTable<Residual> RESIDUALS = FigureTable.named(Residual::name)
             .word("name", "equation", Residual::name)
             .number("value", "left over", r -> significant(r.unit(), 3).namingUnit(), Residual::value)
+            .from((r, at) -> new Origin(Definitions.RESIDUAL, r.terms()))
             .word("unit", "unit", Residual::unit)
             .number("relative", "relative", RELATIVE, Residual::relative)
+            .by(Definitions.RATIO, own("value"))
             .table();
 
     /** Figures of the audit of one component. */
     public static final FigureTable<EnergyAudit.Item> AUDIT = FigureTable.named(EnergyAudit.Item::component)
             .word("component", "component", EnergyAudit.Item::component)
             .number("mass_imbalance", "mass imbalance", RELATIVE, EnergyAudit.Item::massImbalance)
+            .by(Definitions.AUDIT, of(INLET, "mass_flow_kg_s"), of(INLET, "enthalpy_J_kg"))
             .number("energy_imbalance", "energy imbalance", RELATIVE, EnergyAudit.Item::energyImbalance)
+            .by(Definitions.AUDIT, of(INLET, "mass_flow_kg_s"), of(INLET, "enthalpy_J_kg"))
+            .table();
+
+    /** Figures of a jet of dumped gas. */
+    public static final FigureTable<ExhaustJet> EXHAUSTS = FigureTable.named(ExhaustJet::name)
+            .number("vacuum_thrust_N", "thrust in vacuum", Notation.FORCE, ExhaustJet::vacuumThrust)
+            .by(
+                    ExhaustNozzle.CARD,
+                    stated("exhaust."),
+                    of(INLET, "pressure_Pa"),
+                    of(INLET, "temperature_K"),
+                    of(INLET, "mass_flow_kg_s"))
+            .table();
+
+    /** Mass part by part. */
+    private static final FigureTable<EngineBalance> MASS = FigureTable.<EngineBalance>ofOne()
+            .each("items", b -> b.mass().items(), MassFigures.ITEMS, EnginePlaces::mass)
+            .each("whole_engine", b -> b.mass().wholeEngine(), MassFigures.ITEMS)
+            .word("scope", "what it counts", b -> EngineMass.SCOPE)
             .table();
 
     /** Words of an input. */
@@ -135,7 +210,8 @@ public final class EngineFigures {
             .optional("turbine_temperature_K", "hottest turbine gas", Notation.TEMPERATURE, b -> b.turbines().stream()
                     .mapToDouble(t -> t.inlet().temperature())
                     .max())
-            .from((b, at) -> of(Definitions.EXTREME, turbines(b), "inlet_temperature_K"))
+            .briefly("turbine")
+            .from((b, at) -> turbines(Definitions.EXTREME, b, "inlet_temperature_K"))
             .lessIsBetter()
             .optional(
                     "turbine_pressure_ratio",
@@ -144,19 +220,22 @@ public final class EngineFigures {
                     b -> b.turbines().stream()
                             .mapToDouble(t -> t.inlet().pressure() / t.outlet().pressure())
                             .max())
-            .from((b, at) -> of(Definitions.EXTREME, turbines(b), "pressure_ratio"))
+            .from((b, at) -> turbines(Definitions.EXTREME, b, "pressure_ratio"))
             .optional("discharge_pressure_Pa", "highest pump discharge", Notation.PRESSURE, b -> b.pumps().stream()
                     .mapToDouble(p -> p.duty().dischargePressure())
                     .max())
-            .from((b, at) -> of(Definitions.EXTREME, pumps(b), "discharge_pressure_Pa"))
+            .briefly("discharge")
+            .from((b, at) -> pumps(Definitions.EXTREME, b, "discharge_pressure_Pa"))
             .lessIsBetter()
             .optional("pump_power_W", "pump power, all", Notation.POWER, EngineBalance::pumpPower)
-            .from((b, at) -> of(Definitions.SUM, pumps(b), "power_W"))
+            .briefly("pumps")
+            .from((b, at) -> pumps(Definitions.SUM, b, "power_W"))
             .lessIsBetter()
             .optional("tightest_margin", "margin of the tightest limit", Notation.MARGIN, b -> b.limits().stream()
                     .mapToDouble(l -> l.margin())
                     .min())
-            .from((b, at) -> of(Definitions.SMALLEST, CheckFigures.LIMITS.placed("limits", b.limits()), "margin"))
+            .from((b, at) ->
+                    new Origin(Definitions.SMALLEST, CheckFigures.LIMITS.paths("limits", b.limits(), "margin")))
             .moreIsBetter()
             .table();
 
@@ -167,28 +246,35 @@ public final class EngineFigures {
             .word("fuel", "fuel", b -> b.concept().fuel().id())
             .part("engine", Optional::of, HEADLINE)
             .each("stations", EngineBalance::stations, STATIONS)
-            .each("components", EngineBalance::components, COMPONENTS)
-            .each("pumps", EngineBalance::pumps, PumpFigures.ALL)
-            .each("turbines", EngineBalance::turbines, TurbineFigures.ALL)
-            .each("shafts", EngineBalance::shafts, ShaftFigures.ALL)
-            .part("mass", b -> Optional.of(b.mass()), MassFigures.ALL)
-            .part("cooling", b -> b.cooling().stream().findFirst(), JacketFigures.ALL)
-            .each("circuits", b -> b.cooling().stream().skip(1).toList(), JacketFigures.BEHIND)
+            .each("components", EngineBalance::components, COMPONENTS, EnginePlaces::component)
+            .each("pumps", EngineBalance::pumps, PumpFigures.ALL, EnginePlaces::pump)
+            .each("turbines", EngineBalance::turbines, TurbineFigures.ALL, EnginePlaces::turbine)
+            .each("shafts", EngineBalance::shafts, ShaftFigures.ALL, EnginePlaces::shaft)
+            .part("mass", Optional::of, MASS)
+            .part("cooling", b -> b.cooling().stream().findFirst(), JacketFigures.ALL, EnginePlaces::jacket)
+            .each("circuits", b -> b.cooling().stream().skip(1).toList(), JacketFigures.BEHIND, EnginePlaces::jacket)
             .leftOutIfAbsent()
-            .each("losses", b -> b.chamber().losses(), LossFigures.ALL)
-            .each("engine_losses", EngineBalance::engineLosses, LossFigures.ALL)
+            .each("losses", b -> b.chamber().losses(), LossFigures.ALL, EnginePlaces::loss)
+            .each("engine_losses", EngineBalance::engineLosses, LossFigures.ALL, EnginePlaces::engineLoss)
             .each("pressure_ladder", EngineBalance::pressureLadder, LADDER)
-            .each("limits", EngineBalance::limits, CheckFigures.LIMITS)
+            .each("limits", EngineBalance::limits, CheckFigures.LIMITS, EnginePlaces::limit)
             .word("within_limits", "within limits", EngineBalance::withinLimits)
             .each("warnings", EngineBalance::warnings, CheckFigures.WARNINGS)
             .number("residual_worst", "worst relative residual", RELATIVE, EngineBalance::residualWorst)
+            .from((b, at) -> Origin.of(
+                    Definitions.EXTREME,
+                    RESIDUALS.paths("residuals", b.residuals(), "relative"),
+                    own("audit_worst").paths(at)))
             .each("residuals", EngineBalance::residuals, RESIDUALS)
             .number("audit_worst", "worst of the audit", RELATIVE, b -> b.audit()
                     .worst())
+            .from((b, at) -> new Origin(Definitions.AUDIT, EnginePlaces.enthalpies(b)))
             .each("inputs", b -> b.concept().document().inputs(), INPUTS)
-            .part("chamber", b -> Optional.of(b.chamber()), ChamberFigures.ALL)
+            .part("chamber", b -> Optional.of(b.chamber()), ChamberFigures.ALL, EnginePlaces::chamber)
             .outsideDocuments()
-            .each("audit", b -> b.audit().items(), AUDIT)
+            .each("audit", b -> b.audit().items(), AUDIT, EnginePlaces::audited)
+            .outsideDocuments()
+            .each("exhausts", EngineBalance::exhausts, EXHAUSTS, EnginePlaces::exhaust)
             .outsideDocuments()
             .part("figures", Optional::of, EXTREMES)
             .outsideDocuments()
@@ -196,15 +282,22 @@ public final class EngineFigures {
 
     private EngineFigures() {}
 
-    private static List<? extends Placed<?>> pumps(EngineBalance balance) {
-        return PumpFigures.ALL.placed("pumps", balance.pumps());
+    private static Origin pumps(ModelCard model, EngineBalance balance, String key) {
+        return new Origin(model, PumpFigures.ALL.paths("pumps", balance.pumps(), key));
     }
 
-    private static List<? extends Placed<?>> turbines(EngineBalance balance) {
-        return TurbineFigures.ALL.placed("turbines", balance.turbines());
+    private static Origin turbines(ModelCard model, EngineBalance balance, String key) {
+        return new Origin(model, TurbineFigures.ALL.paths("turbines", balance.turbines(), key));
     }
 
-    private static Origin of(ModelCard model, List<? extends Placed<?>> parts, String key) {
-        return new Origin(model, parts.stream().map(part -> part.at().own(key)).toList());
+    private static Origin tankFlow(EngineBalance balance, Side side) {
+        return new Origin(Definitions.SUM, List.of(new EnginePlaces(balance).tank(side) + ".mass_flow_kg_s"));
+    }
+
+    /** Enthalpies at the ends of a component; what the shafts deliver where it has none. */
+    private static List<String> ends(Place at) {
+        List<String> ends = new ArrayList<>(at.all(INLET, "enthalpy_J_kg"));
+        ends.addAll(at.all(OUTLET, "enthalpy_J_kg"));
+        return ends.isEmpty() ? at.all(SHAFT, "power_delivered_W") : ends;
     }
 }

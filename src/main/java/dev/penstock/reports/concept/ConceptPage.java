@@ -4,12 +4,13 @@ import dev.penstock.cycles.concept.ConceptDocument;
 import dev.penstock.cycles.questions.LimitResult;
 import dev.penstock.cycles.questions.PressureFeed;
 import dev.penstock.cycles.sheet.EngineBalance;
-import dev.penstock.cycles.sheet.EngineSummary;
+import dev.penstock.cycles.trail.BalanceTrail;
 import dev.penstock.cycles.trail.EngineFigures;
+import dev.penstock.cycles.trail.FeedFigures;
 import dev.penstock.cycles.trail.LimitTrail;
-import dev.penstock.cycles.trail.PressureFeedTrail;
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.Trail;
+import dev.penstock.quantities.Notation;
 import dev.penstock.reports.engine.EngineCharts;
 import dev.penstock.reports.engine.MassView;
 import dev.penstock.reports.engine.PressureFeedView;
@@ -21,9 +22,7 @@ import dev.penstock.reports.page.TrailPart;
 import dev.penstock.reports.table.EngineTables;
 import dev.penstock.reports.table.VehicleTables;
 import dev.penstock.reports.text.FigureJson;
-import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.text.Software;
-import dev.penstock.study.EngineTrail;
 import dev.penstock.study.VehicleTrail;
 import dev.penstock.vehicle.stage.VehicleSizing;
 import java.util.ArrayList;
@@ -101,7 +100,7 @@ public final class ConceptPage {
                 balance.concept().cycle().title() + ": "
                         + balance.concept().oxidizer().fluid().name() + " and "
                         + balance.concept().fuel().fluid().name());
-        model.put("figures", headline(balance.engine()));
+        model.put("figures", headline(balance));
         model.put("verdict", verdict());
         model.put("good", balance.withinLimits());
         model.put(
@@ -110,9 +109,9 @@ public final class ConceptPage {
                         CheckFigures.WARNINGS,
                         balance.warnings().stream().distinct().toList()));
         model.put("sections", sections());
-        Trail all = EngineTrail.of(balance);
+        Trail all = BalanceTrail.of(balance);
         reach.ifPresent(r -> LimitTrail.extend(all, r));
-        feed.ifPresent(f -> PressureFeedTrail.extend(all, balance, f));
+        feed.ifPresent(f -> FeedFigures.record(balance, f, all));
         vehicle.ifPresent(v -> all.include(VehicleTrail.ofConcept(v, balance)));
         TrailPart trail = new TrailPart(all);
         model.put("models", trail.models());
@@ -142,7 +141,7 @@ public final class ConceptPage {
         return Character.toUpperCase(text.charAt(0)) + text.substring(1) + (text.endsWith(".") ? "" : ".");
     }
 
-    static List<Map<String, String>> headline(EngineSummary e) {
+    static List<Map<String, String>> headline(EngineBalance balance) {
         return Stream.of(
                         "thrust_vacuum_N",
                         "isp_vacuum_s",
@@ -151,13 +150,14 @@ public final class ConceptPage {
                         "mixture_ratio",
                         "mass_flow_kg_s")
                 .map(EngineFigures.SUMMARY::figure)
-                .map(f -> Map.of("name", f.title(), "value", f.text(e), "unit", f.unit(), "trail", "engine." + f.key()))
+                .map(f -> Map.of(
+                        "name", f.title(), "value", f.text(balance), "unit", f.unit(), "trail", "engine." + f.key()))
                 .toList();
     }
 
     private String verdict() {
         long missed = balance.limits().stream().filter(l -> !l.met()).count();
-        String closes = "The cycle closes to " + Figures.significant(balance.residualWorst(), 2)
+        String closes = "The cycle closes to " + Notation.significant(balance.residualWorst(), 2)
                 + " (worst relative residual of mass, energy and shaft power)";
         return missed == 0
                 ? closes + " and keeps all " + balance.limits().size() + " limits."

@@ -7,19 +7,21 @@ import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cooling.search.FeasibilityMap;
 import dev.penstock.cooling.search.JacketSearch;
 import dev.penstock.provenance.CheckFigures;
+import dev.penstock.provenance.Figure;
+import dev.penstock.provenance.FigureTable;
 import dev.penstock.provenance.LimitCheck;
+import dev.penstock.quantities.Notation;
 import dev.penstock.reports.chart.Drawing;
 import dev.penstock.reports.chart.MapChart;
 import dev.penstock.reports.engine.BalanceText;
+import dev.penstock.reports.page.FigureRows;
 import dev.penstock.reports.page.PageSection;
 import dev.penstock.reports.page.SectionThinning;
 import dev.penstock.reports.table.EngineTables;
 import dev.penstock.reports.text.FigureJson;
-import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.text.PageTable;
 import dev.penstock.reports.text.TextTable;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -31,6 +33,66 @@ import java.util.stream.Stream;
 public final class CoolingView {
 
     private static final String LINE = System.lineSeparator();
+    private static final Notation FLUX = Notation.fixed("W/m²", "MW/m²", 1e-6, 2);
+    private static final Notation KELVIN = Notation.fixed("K", "K", 1, 0);
+
+    /** Size of the channels at a place. */
+    private static final FigureTable<ChannelSection> SECTIONS = FigureTable.<ChannelSection>ofOne()
+            .number("area_ratio", "area ratio", Notation.significant("", 4), ChannelSection::areaRatio)
+            .word("upstream", "upstream", ChannelSection::upstream)
+            .number("width_m", "width", Notation.LENGTH, ChannelSection::width)
+            .number("height_m", "height", Notation.LENGTH, ChannelSection::height)
+            .table();
+
+    /** Figures of the check by two-dimensional conduction. */
+    private static final FigureTable<CellCheck> CONDUCTION = FigureTable.<CellCheck>ofOne()
+            .number("x_m", "distance", Notation.LENGTH, CellCheck::x)
+            .number("area_ratio", "area ratio", Notation.significant("", 4), CellCheck::areaRatio)
+            .number("heat_flux_fin_model_W_m2", "heat flux, fins", FLUX, CellCheck::finHeatFlux)
+            .number("heat_flux_two_dimensional_W_m2", "heat flux, two-dimensional", FLUX, CellCheck::cellHeatFlux)
+            .number("wall_temperature_fin_model_K", "wall, fins", KELVIN, CellCheck::finWallTemperature)
+            .number(
+                    "wall_temperature_two_dimensional_K",
+                    "wall, two-dimensional",
+                    KELVIN,
+                    CellCheck::cellWallTemperature)
+            .table();
+
+    /** Figures of a point of the map. */
+    private static final FigureTable<FeasibilityMap.Point> MAP = FigureTable.<FeasibilityMap.Point>ofOne()
+            .number("chamber_pressure_Pa", "chamber", Notation.PRESSURE, FeasibilityMap.Point::chamberPressure)
+            .number("thrust_vacuum_N", "thrust, vacuum", Notation.FORCE, FeasibilityMap.Point::thrust)
+            .word("feasible", "feasible", FeasibilityMap.Point::feasible)
+            .word("binding", "binds", FeasibilityMap.Point::binding)
+            .number("margin", "margin", Notation.PERCENT, FeasibilityMap.Point::margin)
+            .table();
+
+    /** How the search went. */
+    private static final FigureTable<JacketSearch.Step> STEPS = FigureTable.<JacketSearch.Step>ofOne()
+            .word("evaluation", "jacket", JacketSearch.Step::evaluation)
+            .number("pressure_drop_Pa", "pressure drop", Notation.PRESSURE, JacketSearch.Step::pressureDrop)
+            .number("worst_margin", "worst margin", Notation.PERCENT, JacketSearch.Step::worstMargin)
+            .table();
+
+    /** The whole search. */
+    private static final FigureTable<CoolingView> ALL = FigureTable.<CoolingView>ofOne()
+            .word("name", "concept", v -> v.name)
+            .word("feasible", "feasible", v -> v.outcome.feasible())
+            .word("evaluations", "jackets tried", v -> v.outcome.evaluations())
+            .part("start", v -> Optional.of(v.outcome.start()), JacketFigures.ALL)
+            .part("best", v -> Optional.of(v.outcome.result()), JacketFigures.ALL)
+            .each("limits", v -> v.outcome.result().limits(), CheckFigures.LIMITS)
+            .optional("channel_count", "channels", Notation.COUNT, CoolingView::count)
+            .leftOutIfAbsent()
+            .optional("wall_thickness_m", "wall", Notation.LENGTH, CoolingView::thickness)
+            .leftOutIfAbsent()
+            .each("sections", CoolingView::sections, SECTIONS)
+            .word("concept_text", "for the concept file", CoolingView::toml)
+            .part("conduction_check", v -> v.check, CONDUCTION)
+            .leftOutIfAbsent()
+            .word("map", "map", v -> v.map.map(m -> FigureJson.each(MAP, m.points())))
+            .leftOutIfAbsent()
+            .table();
 
     private final String name;
     private final JacketSearch.Outcome outcome;
@@ -53,53 +115,7 @@ public final class CoolingView {
 
     /** @return JSON document */
     public Map<String, Object> json() {
-        Map<String, Object> document = new LinkedHashMap<>();
-        document.put("name", name);
-        document.put("feasible", outcome.feasible());
-        document.put("evaluations", outcome.evaluations());
-        document.put("start", FigureJson.of(JacketFigures.ALL, outcome.start()));
-        document.put("best", FigureJson.of(JacketFigures.ALL, outcome.result()));
-        document.put(
-                "limits", FigureJson.each(CheckFigures.LIMITS, outcome.result().limits()));
-        count().ifPresent(n -> document.put("channel_count", n));
-        outcome.best().design().wall().thickness().ifPresent(t -> document.put("wall_thickness_m", t));
-        document.put(
-                "sections",
-                sections().stream()
-                        .map(s -> {
-                            Map<String, Object> section = new LinkedHashMap<>();
-                            section.put("area_ratio", s.areaRatio());
-                            section.put("upstream", s.upstream());
-                            section.put("width_m", s.width());
-                            section.put("height_m", s.height());
-                            return section;
-                        })
-                        .toList());
-        document.put("concept_text", toml());
-        check.ifPresent(c -> {
-            Map<String, Object> cell = new LinkedHashMap<>();
-            cell.put("x_m", c.x());
-            cell.put("area_ratio", c.areaRatio());
-            cell.put("heat_flux_fin_model_W_m2", c.finHeatFlux());
-            cell.put("heat_flux_two_dimensional_W_m2", c.cellHeatFlux());
-            cell.put("wall_temperature_fin_model_K", c.finWallTemperature());
-            cell.put("wall_temperature_two_dimensional_K", c.cellWallTemperature());
-            document.put("conduction_check", cell);
-        });
-        map.ifPresent(m -> document.put(
-                "map",
-                m.points().stream()
-                        .map(p -> {
-                            Map<String, Object> point = new LinkedHashMap<>();
-                            point.put("chamber_pressure_Pa", p.chamberPressure());
-                            point.put("thrust_vacuum_N", p.thrust());
-                            point.put("feasible", p.feasible());
-                            point.put("binding", p.binding());
-                            point.put("margin", p.margin());
-                            return point;
-                        })
-                        .toList()));
-        return document;
+        return FigureJson.of(ALL, this);
     }
 
     private List<ChannelSection> sections() {
@@ -110,14 +126,15 @@ public final class CoolingView {
         return outcome.best().design().channels().count();
     }
 
+    private OptionalDouble thickness() {
+        return outcome.best().design().wall().thickness();
+    }
+
     /** @return the channels found as lines of a concept file */
     public String toml() {
         StringBuilder text = new StringBuilder("[cooling]" + LINE);
         count().ifPresent(n -> text.append(String.format(Locale.ROOT, "channel_count = %.0f%s", n, LINE)));
-        outcome.best()
-                .design()
-                .wall()
-                .thickness()
+        thickness()
                 .ifPresent(
                         t -> text.append(String.format(Locale.ROOT, "wall_thickness = \"%.3f mm\"%s", t * 1e3, LINE)));
         text.append("sections = [").append(LINE);
@@ -140,25 +157,14 @@ public final class CoolingView {
         StringBuilder text = new StringBuilder();
         text.append(name).append(": ").append(verdict()).append(LINE).append(LINE);
         TextTable table = new TextTable().header("jacket", "sized by rule", "searched", "<unit");
-        compare(
-                table,
-                "coolant pressure drop",
-                Figures.bar(outcome.start().pressureDrop()),
-                Figures.bar(outcome.result().pressureDrop()),
-                "bar");
-        compare(
-                table,
-                "hottest wall",
-                Figures.kelvin(outcome.start().peakWallTemperature()),
-                Figures.kelvin(outcome.result().peakWallTemperature()),
-                "K");
-        compare(
-                table,
-                "coolant temperature rise",
-                Figures.kelvin(outcome.start().coolantTemperatureRise()),
-                Figures.kelvin(outcome.result().coolantTemperatureRise()),
-                "K");
-        compare(table, "peak heat flux", flux(outcome.start()), flux(outcome.result()), "MW/m²");
+        for (String key : List.of(
+                "coolant_pressure_drop_Pa",
+                "peak_wall_temperature_K",
+                "coolant_temperature_rise_K",
+                "peak_heat_flux_W_m2")) {
+            Figure<JacketResult> figure = JacketFigures.ALL.figure(key);
+            table.row(figure.title(), figure.text(outcome.start()), figure.text(outcome.result()), figure.unit());
+        }
         text.append(table.text()).append(LINE);
         text.append(BalanceText.limits(outcome.result().limits())).append(LINE);
         check.ifPresent(c -> text.append(checkText(c)).append(LINE));
@@ -171,47 +177,39 @@ public final class CoolingView {
     private static String checkText(CellCheck c) {
         return String.format(
                 Locale.ROOT,
-                "two-dimensional conduction at the hottest station (area ratio %.3f): %.2f MW/m² and %.0f K at most,"
-                        + " where the fin model has %.2f MW/m² and %.0f K%s",
+                "two-dimensional conduction at the hottest station (area ratio %.3f): %s and %s at most,"
+                        + " where the fin model has %s and %s%s",
                 c.areaRatio(),
-                c.cellHeatFlux() / 1e6,
-                c.cellWallTemperature(),
-                c.finHeatFlux() / 1e6,
-                c.finWallTemperature(),
+                FLUX.writeWithUnit(c.cellHeatFlux()),
+                KELVIN.writeWithUnit(c.cellWallTemperature()),
+                FLUX.writeWithUnit(c.finHeatFlux()),
+                KELVIN.writeWithUnit(c.finWallTemperature()),
                 LINE);
-    }
-
-    private static void compare(TextTable table, String what, String before, String after, String unit) {
-        table.row(what, before, after, unit);
-    }
-
-    private static String flux(JacketResult jacket) {
-        return Figures.significant(jacket.peakHeatFlux() / 1e6, 4);
     }
 
     private String verdict() {
         return outcome.feasible()
                 ? "the jacket keeps every limit with a pressure drop of "
-                        + Figures.bar(outcome.result().pressureDrop()) + " bar (" + outcome.evaluations()
+                        + Notation.PRESSURE.write(outcome.result().pressureDrop()) + " bar (" + outcome.evaluations()
                         + " jackets tried)"
                 : "no jacket found keeps every limit; "
                         + outcome.result()
                                 .bindingLimit()
                                 .map(LimitCheck::name)
-                                .map(Figures::limitName)
+                                .map(CheckFigures::title)
                                 .orElse("one") + " is missed in the best of " + outcome.evaluations() + " tried";
     }
 
     private static String mapText(FeasibilityMap map) {
         List<String> head = new ArrayList<>(List.of("chamber bar"));
-        map.thrusts().forEach(t -> head.add(Figures.kilonewton(t) + " kN"));
+        map.thrusts().forEach(t -> head.add(Notation.FORCE.write(t) + " kN"));
         TextTable table = new TextTable().header(head.toArray(String[]::new));
         for (int i = 0; i < map.chamberPressures().size(); i++) {
             List<String> cells = new ArrayList<>();
-            cells.add(Figures.bar(map.chamberPressures().get(i)));
+            cells.add(Notation.PRESSURE.write(map.chamberPressures().get(i)));
             for (int j = 0; j < map.thrusts().size(); j++) {
                 FeasibilityMap.Point p = map.at(i, j);
-                cells.add((p.feasible() ? "yes " : "NO ") + Figures.percent(p.margin()));
+                cells.add((p.feasible() ? "yes " : "NO ") + Notation.PERCENT.write(p.margin()));
             }
             table.row(cells.toArray(String[]::new));
         }
@@ -220,13 +218,9 @@ public final class CoolingView {
 
     /** @return section of a page */
     public PageSection section() {
-        PageTable.Builder steps =
-                PageTable.titled("How the search went", "jacket", "pressure drop (bar)", "worst margin");
-        outcome.steps()
-                .forEach(s -> steps.row(
-                        Integer.toString(s.evaluation()),
-                        Figures.bar(s.pressureDrop()),
-                        Figures.percent(s.worstMargin())));
+        PageTable steps = FigureRows.list(
+                        "How the search went", STEPS, "", outcome.steps(), "evaluation pressure_drop_Pa worst_margin")
+                .untraced();
         List<Drawing> figures = new ArrayList<>();
         map.ifPresent(m -> figures.add(mapFigure(m)));
         return new PageSection(
@@ -240,7 +234,7 @@ public final class CoolingView {
                 List.of(
                         EngineTables.cooling(outcome.result()),
                         EngineTables.limits(outcome.result().limits())),
-                List.of(steps.table()));
+                List.of(steps));
     }
 
     private static Drawing mapFigure(FeasibilityMap map) {

@@ -3,7 +3,7 @@ package dev.penstock.reports.concept;
 import dev.penstock.cycles.questions.EngineStudy;
 import dev.penstock.cycles.questions.PressureFeed;
 import dev.penstock.cycles.sheet.EngineBalance;
-import dev.penstock.cycles.trail.PressureFeedTrail;
+import dev.penstock.cycles.trail.FeedFigures;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.provenance.Trail;
 import dev.penstock.reports.engine.PressureFeedView;
@@ -73,6 +73,6 @@ public final class FeedAnswer {
      * @param balance the balance
      */
     public void addTo(Trail trail, EngineBalance balance) {
-        feed.ifPresent(f -> PressureFeedTrail.extend(trail, balance, f));
+        feed.ifPresent(f -> FeedFigures.record(balance, f, trail));
     }
 }

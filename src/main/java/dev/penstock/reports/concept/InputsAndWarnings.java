@@ -3,8 +3,8 @@ package dev.penstock.reports.concept;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.Warning;
 import dev.penstock.input.InputValue;
+import dev.penstock.quantities.Notation;
 import dev.penstock.reports.page.PageSection;
-import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.text.PageTable;
 import dev.penstock.study.Axis;
 import dev.penstock.study.Outcome;
@@ -168,14 +168,14 @@ public final class InputsAndWarnings {
                     .ifPresent(b -> engines.row(
                             "boosters",
                             b.engine().name(),
-                            Figures.kilonewton(b.engine().vacuumThrust()),
-                            Figures.fixed(b.engine().vacuumIsp(), 1),
+                            Notation.FORCE.write(b.engine().vacuumThrust()),
+                            Notation.fixed(b.engine().vacuumIsp(), 1),
                             file(b.plan().engineFile())));
             engines.row(
                     s.name(),
                     s.engine().name(),
-                    Figures.kilonewton(s.engine().vacuumThrust()),
-                    Figures.fixed(s.engine().vacuumIsp(), 1),
+                    Notation.FORCE.write(s.engine().vacuumThrust()),
+                    Notation.fixed(s.engine().vacuumIsp(), 1),
                     file(plans.get(i).engineFile()));
         }
         List<PageTable> tables = new ArrayList<>(List.of(engines.table()));

@@ -4,6 +4,7 @@ import dev.penstock.cycles.questions.LimitResult;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.trail.EngineFigures;
 import dev.penstock.cycles.trail.SearchFigures;
+import dev.penstock.provenance.CheckFigures;
 import dev.penstock.quantities.Notation;
 import dev.penstock.reports.chart.Drawing;
 import dev.penstock.reports.chart.Ink;
@@ -13,7 +14,6 @@ import dev.penstock.reports.page.FigureRows;
 import dev.penstock.reports.page.PageSection;
 import dev.penstock.reports.table.EngineTables;
 import dev.penstock.reports.text.FigureJson;
-import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.text.PageTable;
 import dev.penstock.reports.text.TextTable;
 import java.util.ArrayList;
@@ -42,9 +42,11 @@ public final class LimitView {
         EngineBalance balance = result.balance();
         String line = System.lineSeparator();
         StringBuilder text = new StringBuilder();
-        text.append(balance.concept().name()).append(" reaches ").append(Figures.bar(result.chamberPressure()));
+        text.append(balance.concept().name())
+                .append(" reaches ")
+                .append(Notation.PRESSURE.write(result.chamberPressure()));
         text.append(" bar; ")
-                .append(Figures.limitName(result.bindingLimit()))
+                .append(CheckFigures.title(result.bindingLimit()))
                 .append(" binds")
                 .append(line);
         text.append(result.explanation()).append(line).append(line);
@@ -61,7 +63,7 @@ public final class LimitView {
         PageTable engine = FigureRows.sheet(
                 "engine there",
                 EngineFigures.SUMMARY,
-                balance.engine(),
+                balance,
                 "engine",
                 "isp_vacuum_s isp_sea_level_s thrust_vacuum_N mass_flow_kg_s");
         PageTable.Builder inlets = PageTable.titled("");
@@ -82,17 +84,18 @@ public final class LimitView {
         double base = result.chamberPressure() / 1e5;
         result.sensitivities()
                 .forEach(s -> bars.add(new SpanChart.Bar(
-                        Figures.limitName(s.limit()),
+                        CheckFigures.title(s.limit()),
                         base,
                         s.chamberPressure() / 1e5,
                         Ink.GAIN,
-                        "+" + Figures.bar(s.chamberPressure() - result.chamberPressure()) + " bar")));
+                        "+" + Notation.PRESSURE.write(s.chamberPressure() - result.chamberPressure()) + " bar")));
         List<Drawing> figures = bars.isEmpty()
                 ? List.of()
                 : List.of(new Drawing(
                         SpanChart.svg("l-worth", "What each limit is worth", "chamber pressure (bar)", false, bars),
                         "Chamber pressure gained when one limit is changed by "
-                                + Figures.percent(result.sensitivities().get(0).change())
+                                + Notation.PERCENT.write(
+                                        result.sensitivities().get(0).change())
                                 + " and all others stay. The axis does not start at zero.",
                         false));
         return new PageSection(
@@ -113,7 +116,7 @@ public final class LimitView {
     /** How hot the gas before each turbine is there, since the search may choose it. */
     private static String turbines(EngineBalance balance) {
         String list = balance.turbines().stream()
-                .map(t -> t.name() + " " + Figures.kelvin(t.inlet().temperature()) + " K")
+                .map(t -> t.name() + " " + Notation.TEMPERATURE.write(t.inlet().temperature()) + " K")
                 .collect(Collectors.joining(", "));
         return list.isEmpty() ? "" : "; gas before the turbine: " + list;
     }

@@ -2,9 +2,9 @@ package dev.penstock.reports.diagram;
 
 import dev.penstock.cycles.sheet.Component;
 import dev.penstock.cycles.sheet.Station;
+import dev.penstock.quantities.Notation;
 import dev.penstock.reports.chart.ChartFont;
 import dev.penstock.reports.chart.Ink;
-import dev.penstock.reports.text.Figures;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -213,10 +213,11 @@ public final class FlowDiagram {
     }
 
     private static String upper(Station station) {
-        return Figures.bar(station.pressure()) + " bar · " + Figures.kelvin(station.temperature()) + " K";
+        return Notation.PRESSURE.write(station.pressure()) + " bar · "
+                + Notation.TEMPERATURE.write(station.temperature()) + " K";
     }
 
     private static String lower(Station station) {
-        return Figures.massFlow(station.massFlow()) + " kg/s";
+        return Notation.MASS_FLOW.write(station.massFlow()) + " kg/s";
     }
 }

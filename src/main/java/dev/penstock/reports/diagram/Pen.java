@@ -1,9 +1,9 @@
 package dev.penstock.reports.diagram;
 
 import dev.penstock.cycles.sheet.Component;
+import dev.penstock.quantities.Notation;
 import dev.penstock.reports.chart.ChartFont;
 import dev.penstock.reports.chart.Ink;
-import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.text.Markup;
 
 /** Writes the parts of a flow diagram as SVG. Not thread-safe. */
@@ -156,6 +156,6 @@ final class Pen {
     }
 
     private static String n(double value) {
-        return Figures.fixed(value, 1);
+        return Notation.fixed(value, 1);
     }
 }

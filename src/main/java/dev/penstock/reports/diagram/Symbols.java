@@ -2,8 +2,8 @@ package dev.penstock.reports.diagram;
 
 import dev.penstock.cycles.sheet.Component;
 import dev.penstock.cycles.sheet.Station;
+import dev.penstock.quantities.Notation;
 import dev.penstock.reports.chart.Ink;
-import dev.penstock.reports.text.Figures;
 import java.util.function.Function;
 
 /** The sign of each kind of component, in a square of 28 px around the origin, and the figure that belongs to it. */
@@ -48,11 +48,12 @@ final class Symbols {
      */
     static String figure(Component component, Function<Component, Station> outlet) {
         return switch (component.kind()) {
-            case PUMP, TURBINE, MOTOR -> Figures.power(Math.abs(component.workIn()));
-            case JACKET -> Figures.power(component.heatIn()) + " heat";
+            case PUMP, TURBINE, MOTOR -> Notation.POWER.write(Math.abs(component.workIn()));
+            case JACKET -> Notation.POWER.write(component.heatIn()) + " heat";
             case GAS_GENERATOR, PREBURNER, CHAMBER -> {
                 Station station = outlet.apply(component);
-                yield Figures.bar(station.pressure()) + " bar, " + Figures.kelvin(station.temperature()) + " K";
+                yield Notation.PRESSURE.write(station.pressure()) + " bar, "
+                        + Notation.TEMPERATURE.write(station.temperature()) + " K";
             }
             default -> "";
         };

@@ -1,14 +1,18 @@
 package dev.penstock.reports.engine;
 
+import static dev.penstock.quantities.Notation.significant;
+
 import dev.penstock.chamber.flow.Expansion;
 import dev.penstock.chamber.flow.ExpansionMode;
 import dev.penstock.chamber.flow.IdealExpansion;
 import dev.penstock.combustion.gas.GasState;
 import dev.penstock.fluids.state.FluidState;
 import dev.penstock.provenance.CheckFigures;
+import dev.penstock.provenance.FigureTable;
 import dev.penstock.quantities.Constants;
+import dev.penstock.quantities.Notation;
+import dev.penstock.reports.page.FigureRows;
 import dev.penstock.reports.text.FigureJson;
-import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.text.TextTable;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -35,6 +39,75 @@ public record CombustView(
 
     private static final double LEAST_FRACTION = 1e-10;
     private static final double SHOWN_FRACTION = 5e-6;
+    private static final Notation HEAT_CAPACITY = significant("J/(kg·K)", "kJ/(kg·K)", 1e-3, 5);
+    private static final Notation ISP = Notation.fixed("s", "s", 1, 2);
+
+    /** Figures of an exit. */
+    private static final FigureTable<IdealExpansion> EXITS = FigureTable.<IdealExpansion>ofOne()
+            .number("area_ratio", "area ratio", significant("", 5), IdealExpansion::areaRatio)
+            .number("pressure_Pa", "exit", significant("Pa", "bar", 1e-5, 4), e -> e.exit()
+                    .pressure())
+            .number("temperature_K", "exit", Notation.TEMPERATURE, e -> e.exit().temperature())
+            .number("mach", "Mach", significant("", 4), e -> e.exit().mach())
+            .number("isp_vacuum_s", "Isp vacuum", ISP, IdealExpansion::vacuumSpecificImpulse)
+            .number("isp_ambient_matched_s", "Isp matched", ISP, e -> e.matchedImpulse() / Constants.STANDARD_GRAVITY)
+            .number(
+                    "thrust_coefficient_vacuum",
+                    "thrust coefficient",
+                    significant("", 5),
+                    e -> e.vacuumThrustCoefficient())
+            .table();
+
+    /** A species and its share. */
+    private static final FigureTable<Map.Entry<String, Double>> SPECIES = FigureTable.<Map.Entry<String, Double>>named(
+                    Map.Entry::getKey)
+            .word("name", "species", Map.Entry::getKey)
+            .number("mole_fraction", "mole fraction", Notation.fixed("", "", 1, 5), Map.Entry::getValue)
+            .table();
+
+    /** Figures of the whole. */
+    private static final FigureTable<CombustView> ALL = FigureTable.<CombustView>ofOne()
+            .word("oxidizer", "oxidizer", v -> v.oxidizer.fluid())
+            .number("oxidizer_temperature_K", "oxidizer", Notation.TEMPERATURE, v -> v.oxidizer.temperature())
+            .word("fuel", "fuel", v -> v.fuel.fluid())
+            .number("fuel_temperature_K", "fuel", Notation.TEMPERATURE, v -> v.fuel.temperature())
+            .number("mixture_ratio", "mixture ratio", significant("", 5), CombustView::mixtureRatio)
+            .number("pressure_Pa", "pressure", Notation.PRESSURE, v -> v.gas().pressure())
+            .word("composition", "composition", v -> v.mode.name().toLowerCase(Locale.ROOT))
+            .number("temperature_K", "temperature", Notation.fixed("K", "K", 1, 1), v -> v.gas()
+                    .temperature())
+            .number("molar_mass_kg_mol", "molar mass", significant("kg/mol", "g/mol", 1e3, 5), v -> v.gas()
+                    .molarMass())
+            .number(
+                    "characteristic_velocity_m_s",
+                    "characteristic velocity",
+                    Notation.fixed("m/s", "m/s", 1, 1),
+                    v -> v.expansion.characteristicVelocity())
+            .number("gamma_s", "isentropic exponent, shifting", significant("", 5), v -> v.gas()
+                    .gammaS())
+            .number("density_kg_m3", "density", significant("kg/m³", 5), v -> v.gas()
+                    .density())
+            .number("enthalpy_J_kg", "enthalpy", significant("J/kg", "kJ/kg", 1e-3, 5), v -> v.gas()
+                    .enthalpy())
+            .number("entropy_J_kg_K", "entropy", HEAT_CAPACITY, v -> v.gas().entropy())
+            .number("cp_equilibrium_J_kg_K", "cp, shifting", HEAT_CAPACITY, v -> v.gas()
+                    .equilibriumHeatCapacity())
+            .number("cp_frozen_J_kg_K", "cp, frozen", HEAT_CAPACITY, v -> v.gas()
+                    .frozenHeatCapacity())
+            .number("sound_speed_m_s", "speed of sound", significant("m/s", 5), v -> v.gas()
+                    .soundSpeed())
+            .number("viscosity_Pa_s", "viscosity", significant("Pa·s", "µPa·s", 1e6, 5), v -> v.gas()
+                    .transport()
+                    .viscosity())
+            .number("prandtl_frozen", "Prandtl number, frozen", significant("", 4), v -> v.gas()
+                    .transport()
+                    .frozenPrandtl())
+            .number("condensed_mass_fraction", "condensed", significant("", 4), v -> v.gas()
+                    .condensedMassFraction())
+            .word("mole_fractions", "mole fractions", CombustView::fractions)
+            .each("expansions", CombustView::expansions, EXITS)
+            .each("warnings", v -> v.gas().warnings(), CheckFigures.WARNINGS)
+            .table();
 
     public CombustView {
         expansions = List.copyOf(expansions);
@@ -42,50 +115,17 @@ public record CombustView(
 
     /** @return JSON document */
     public Map<String, Object> json() {
-        GasState gas = expansion.chamber();
-        Map<String, Object> map = new LinkedHashMap<>();
-        map.put("oxidizer", oxidizer.fluid());
-        map.put("oxidizer_temperature_K", oxidizer.temperature());
-        map.put("fuel", fuel.fluid());
-        map.put("fuel_temperature_K", fuel.temperature());
-        map.put("mixture_ratio", mixtureRatio);
-        map.put("pressure_Pa", gas.pressure());
-        map.put("composition", mode.name().toLowerCase(Locale.ROOT));
-        map.put("temperature_K", gas.temperature());
-        map.put("molar_mass_kg_mol", gas.molarMass());
-        map.put("characteristic_velocity_m_s", expansion.characteristicVelocity());
-        map.put("gamma_s", gas.gammaS());
-        map.put("density_kg_m3", gas.density());
-        map.put("enthalpy_J_kg", gas.enthalpy());
-        map.put("entropy_J_kg_K", gas.entropy());
-        map.put("cp_equilibrium_J_kg_K", gas.equilibriumHeatCapacity());
-        map.put("cp_frozen_J_kg_K", gas.frozenHeatCapacity());
-        map.put("sound_speed_m_s", gas.soundSpeed());
-        map.put("viscosity_Pa_s", gas.transport().viscosity());
-        map.put("prandtl_frozen", gas.transport().frozenPrandtl());
-        map.put("condensed_mass_fraction", gas.condensedMassFraction());
-        Map<String, Object> fractions = new LinkedHashMap<>();
-        gas.moleFractions().forEach((name, x) -> {
-            if (x >= LEAST_FRACTION) {
-                fractions.put(name, x);
-            }
-        });
-        map.put("mole_fractions", fractions);
-        map.put("expansions", expansions.stream().map(CombustView::exit).toList());
-        map.put("warnings", FigureJson.each(CheckFigures.WARNINGS, gas.warnings()));
-        return map;
+        return FigureJson.of(ALL, this);
     }
 
-    private static Map<String, Object> exit(IdealExpansion e) {
-        Map<String, Object> map = new LinkedHashMap<>();
-        map.put("area_ratio", e.areaRatio());
-        map.put("pressure_Pa", e.exit().pressure());
-        map.put("temperature_K", e.exit().temperature());
-        map.put("mach", e.exit().mach());
-        map.put("isp_vacuum_s", e.vacuumSpecificImpulse());
-        map.put("isp_ambient_matched_s", e.matchedImpulse() / Constants.STANDARD_GRAVITY);
-        map.put("thrust_coefficient_vacuum", e.vacuumThrustCoefficient());
-        return map;
+    private GasState gas() {
+        return expansion.chamber();
+    }
+
+    private Map<String, Double> fractions() {
+        Map<String, Double> fractions = new LinkedHashMap<>(gas().moleFractions());
+        fractions.values().removeIf(x -> !(x >= LEAST_FRACTION));
+        return fractions;
     }
 
     /** @return tables for a terminal */
@@ -100,41 +140,40 @@ public record CombustView(
                 oxidizer.temperature(),
                 fuel.fluid(),
                 fuel.temperature(),
-                Figures.significant(mixtureRatio, 5),
-                Figures.bar(gas.pressure()),
+                Notation.significant(mixtureRatio, 5),
+                Notation.PRESSURE.write(gas.pressure()),
                 line,
                 line));
-        TextTable table = new TextTable().header("chamber", "value", "<unit");
-        table.row("temperature", Figures.fixed(gas.temperature(), 1), "K");
-        table.row("molar mass", Figures.significant(gas.molarMass() * 1e3, 5), "g/mol");
-        table.row("isentropic exponent, shifting", Figures.significant(gas.gammaS(), 5), "");
-        table.row("cp, shifting", Figures.significant(gas.equilibriumHeatCapacity() / 1e3, 5), "kJ/(kg·K)");
-        table.row("cp, frozen", Figures.significant(gas.frozenHeatCapacity() / 1e3, 5), "kJ/(kg·K)");
-        table.row("density", Figures.significant(gas.density(), 5), "kg/m³");
-        table.row("characteristic velocity", Figures.fixed(expansion.characteristicVelocity(), 1), "m/s");
-        text.append(table.text()).append(line);
-        TextTable species = new TextTable().header("species", "mole fraction");
-        gas.moleFractions().entrySet().stream()
-                .filter(e -> e.getValue() >= SHOWN_FRACTION)
-                .forEach(e -> species.row(e.getKey(), Figures.fixed(e.getValue(), 5)));
-        text.append(species.text()).append(line);
+        text.append(TextTable.of(FigureRows.sheet(
+                        "chamber",
+                        ALL,
+                        this,
+                        "",
+                        "temperature_K molar_mass_kg_mol gamma_s cp_equilibrium_J_kg_K cp_frozen_J_kg_K density_kg_m3"
+                                + " characteristic_velocity_m_s")))
+                .append(line);
+        text.append(TextTable.of(FigureRows.list(
+                        "",
+                        SPECIES,
+                        "",
+                        gas.moleFractions().entrySet().stream()
+                                .filter(e -> e.getValue() >= SHOWN_FRACTION)
+                                .toList(),
+                        "name mole_fraction")))
+                .append(line);
         if (!expansions.isEmpty()) {
-            TextTable exits =
-                    new TextTable().header("area ratio", "exit bar", "exit K", "Mach", "Isp vacuum s", "Isp matched s");
-            expansions.forEach(e -> exits.row(
-                    Figures.significant(e.areaRatio(), 5),
-                    Figures.significant(e.exit().pressure() / 1e5, 4),
-                    Figures.kelvin(e.exit().temperature()),
-                    Figures.significant(e.exit().mach(), 4),
-                    Figures.fixed(e.vacuumSpecificImpulse(), 2),
-                    Figures.fixed(e.matchedImpulse() / Constants.STANDARD_GRAVITY, 2)));
             String how = mode == ExpansionMode.FROZEN ? "frozen composition" : "shifting equilibrium";
             text.append("expansion with ")
                     .append(how)
                     .append(", no losses")
                     .append(line)
                     .append(line);
-            text.append(exits.text());
+            text.append(TextTable.of(FigureRows.list(
+                    "",
+                    EXITS,
+                    "expansions",
+                    expansions,
+                    "area_ratio pressure_Pa temperature_K mach isp_vacuum_s isp_ambient_matched_s")));
         }
         text.append(BalanceText.warnings(gas.warnings()));
         return text.toString();

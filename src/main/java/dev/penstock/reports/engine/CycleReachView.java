@@ -1,22 +1,30 @@
 package dev.penstock.reports.engine;
 
 import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.sheet.EngineSummary;
+import dev.penstock.provenance.CheckFigures;
+import dev.penstock.provenance.Figure;
+import dev.penstock.provenance.FigureTable;
+import dev.penstock.quantities.Notation;
 import dev.penstock.reports.chart.Curve;
 import dev.penstock.reports.chart.Drawing;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.LineChart;
+import dev.penstock.reports.page.FigureRows;
 import dev.penstock.reports.page.PageSection;
 import dev.penstock.reports.text.CsvLine;
-import dev.penstock.reports.text.Figures;
+import dev.penstock.reports.text.FigureJson;
 import dev.penstock.reports.text.PageTable;
 import dev.penstock.reports.text.TextTable;
 import dev.penstock.study.CycleReach;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /** Chamber pressure against turbine temperature, one line per cycle: JSON object, CSV, terminal table, chart, section. */
 public final class CycleReachView {
@@ -30,6 +38,68 @@ public final class CycleReachView {
                     + " where the dumped gas costs what is allowed of the specific impulse. An expander has no temperature to choose: its line shows what"
                     + " the jacket gives as the chamber pressure rises, and ends at the reach.";
 
+    /**
+     * A point with the line that it stands on.
+     *
+     * @param line the line
+     * @param point the point
+     */
+    private record Spot(CycleReach.Line line, CycleReach.Point point) {
+
+        static List<Spot> of(CycleReach.Line line) {
+            return line.points().stream().map(point -> new Spot(line, point)).toList();
+        }
+
+        static Function<Spot, Optional<Double>> engine(Function<EngineSummary, Double> figure) {
+            return spot -> spot.point().balance().map(EngineBalance::engine).map(figure);
+        }
+    }
+
+    private static final Notation ISP = Notation.fixed("s", "s", 1, 1);
+
+    /** Figures of a point. */
+    private static final FigureTable<Spot> POINTS = FigureTable.<Spot>ofOne()
+            .optional("turbine_temperature_K", "turbine", Notation.TEMPERATURE, s -> s.point()
+                    .temperature())
+            .leftOutIfAbsent()
+            .optional("chamber_pressure_Pa", "chamber", Notation.PRESSURE, Spot.engine(EngineSummary::chamberPressure))
+            .leftOutIfAbsent()
+            .optional("isp_vacuum_s", "Isp vacuum", ISP, Spot.engine(EngineSummary::vacuumIsp))
+            .leftOutIfAbsent()
+            .optional("isp_sea_level_s", "Isp sea level", ISP, Spot.engine(EngineSummary::seaLevelIsp))
+            .leftOutIfAbsent()
+            .word("binding_limit", "limit", s -> s.point().limit())
+            .word("explanation", "explanation", s -> s.point().why())
+            .word("cycle", "cycle", s -> s.line().cycle().title())
+            .outsideDocuments()
+            .word(
+                    "binds",
+                    "binds",
+                    s -> s.point().limit().isEmpty()
+                            ? s.point().why()
+                            : CheckFigures.title(s.point().limit()))
+            .outsideDocuments()
+            .table();
+
+    /** Figures of a line. */
+    private static final FigureTable<CycleReach.Line> LINES = FigureTable.<CycleReach.Line>ofOne()
+            .word("cycle", "cycle", line -> line.cycle().id())
+            .word("temperature_basis", "temperature", line -> line.basis()
+                    .name()
+                    .toLowerCase(Locale.ROOT))
+            .word("failure", "failure", line -> Optional.of(line.failure()).filter(why -> !why.isEmpty()))
+            .leftOutIfAbsent()
+            .each("points", Spot::of, POINTS)
+            .table();
+
+    /** The whole search. */
+    private static final FigureTable<CycleReach> ALL = FigureTable.<CycleReach>ofOne()
+            .word("name", "concept", r -> r.concept().name())
+            .word("complete", "complete", CycleReach::complete)
+            .word("turbine_temperatures_K", "temperatures", CycleReach::temperatures)
+            .each("lines", CycleReach::lines, LINES)
+            .table();
+
     private final CycleReach reach;
 
     /** @param reach finished or cancelled search */
@@ -39,81 +109,57 @@ public final class CycleReachView {
 
     /** @return JSON object */
     public Map<String, Object> json() {
-        Map<String, Object> map = new LinkedHashMap<>();
-        map.put("name", reach.concept().name());
-        map.put("complete", reach.complete());
-        map.put("turbine_temperatures_K", reach.temperatures());
-        map.put("lines", reach.lines().stream().map(CycleReachView::line).toList());
-        return map;
-    }
-
-    private static Map<String, Object> line(CycleReach.Line line) {
-        Map<String, Object> map = new LinkedHashMap<>();
-        map.put("cycle", line.cycle().id());
-        map.put("temperature_basis", line.basis().name().toLowerCase(Locale.ROOT));
-        if (!line.failure().isEmpty()) {
-            map.put("failure", line.failure());
-        }
-        map.put(
-                "points",
-                line.points().stream()
-                        .map(p -> {
-                            Map<String, Object> point = new LinkedHashMap<>();
-                            p.temperature().ifPresent(t -> point.put("turbine_temperature_K", t));
-                            p.balance().ifPresent(b -> {
-                                point.put("chamber_pressure_Pa", b.engine().chamberPressure());
-                                point.put("isp_vacuum_s", b.engine().vacuumIsp());
-                                point.put("isp_sea_level_s", b.engine().seaLevelIsp());
-                            });
-                            point.put("binding_limit", p.limit());
-                            point.put("explanation", p.why());
-                            return point;
-                        })
-                        .toList());
-        return map;
+        return FigureJson.of(ALL, reach);
     }
 
     /** @return table with a heading line, comma-separated, SI units */
     public String csv() {
-        StringBuilder text = new StringBuilder(
-                "cycle,turbine_temperature_K,chamber_pressure_Pa,isp_vacuum_s,isp_sea_level_s,binding_limit,explanation\n");
+        List<Figure<Spot>> figures = POINTS.documented();
+        StringBuilder text = new StringBuilder();
+        CsvLine.add(text, joined("cycle", figures.stream().map(Figure::key).toList()));
         for (CycleReach.Line line : reach.lines()) {
             if (line.points().isEmpty()) {
-                CsvLine.add(text, List.of(line.cycle().id(), "", "", "", "", "", line.failure()));
+                List<String> cells = new ArrayList<>(Collections.nCopies(figures.size() - 1, ""));
+                cells.add(line.failure());
+                CsvLine.add(text, joined(line.cycle().id(), cells));
             }
-            for (CycleReach.Point p : line.points()) {
+            for (Spot spot : Spot.of(line)) {
                 CsvLine.add(
                         text,
-                        List.of(
+                        joined(
                                 line.cycle().id(),
-                                p.temperature().isPresent()
-                                        ? Double.toString(p.temperature().getAsDouble())
-                                        : "",
-                                p.balance()
-                                        .map(b -> Double.toString(b.engine().chamberPressure()))
-                                        .orElse(""),
-                                p.balance()
-                                        .map(b -> Double.toString(b.engine().vacuumIsp()))
-                                        .orElse(""),
-                                p.balance()
-                                        .map(b -> Double.toString(b.engine().seaLevelIsp()))
-                                        .orElse(""),
-                                p.limit(),
-                                p.why()));
+                                figures.stream()
+                                        .map(figure -> figure.plain(spot))
+                                        .toList()));
             }
         }
         return text.toString();
     }
 
+    private static List<String> joined(String first, List<String> others) {
+        List<String> all = new ArrayList<>(List.of(first));
+        all.addAll(others);
+        return all;
+    }
+
     /** @return table for a terminal */
     public String text() {
-        TextTable table = new TextTable().header("<cycle", "turbine K", "chamber bar", "Isp vac s", "<binds");
-        for (CycleReach.Line line : reach.lines()) {
-            line.points().stream().filter(p -> p.balance().isPresent()).forEach(p -> table.row(cells(line, p)));
-        }
-        StringBuilder text = new StringBuilder(table.text());
+        StringBuilder text = new StringBuilder(TextTable.of(closed("")));
         notes().forEach(note -> text.append(note).append(System.lineSeparator()));
         return text.toString();
+    }
+
+    private PageTable closed(String caption) {
+        return FigureRows.list(
+                        caption,
+                        POINTS,
+                        "",
+                        reach.lines().stream()
+                                .flatMap(line -> Spot.of(line).stream())
+                                .filter(spot -> spot.point().balance().isPresent())
+                                .toList(),
+                        "cycle turbine_temperature_K chamber_pressure_Pa isp_vacuum_s binds")
+                .untraced();
     }
 
     /** Why cycles or points are missing, a sentence each. */
@@ -128,7 +174,9 @@ public final class CycleReachView {
                     .filter(p -> p.balance().isEmpty())
                     .forEach(p -> notes.add(line.cycle().title() + " has no point"
                             + (p.asked().isPresent()
-                                    ? " at " + Figures.kelvin(p.asked().getAsDouble()) + " K"
+                                    ? " at "
+                                            + Notation.TEMPERATURE.write(
+                                                    p.asked().getAsDouble()) + " K"
                                     : "")
                             + ": " + p.why()));
         }
@@ -136,17 +184,6 @@ public final class CycleReachView {
             notes.add("Cancelled: not everything was tried.");
         }
         return notes;
-    }
-
-    private static String[] cells(CycleReach.Line line, CycleReach.Point p) {
-        EngineBalance b = p.balance().orElseThrow();
-        return new String[] {
-            line.cycle().title(),
-            Figures.kelvin(p.temperature().orElse(0)),
-            Figures.bar(b.engine().chamberPressure()),
-            Figures.fixed(b.engine().vacuumIsp(), 1),
-            p.limit().isEmpty() ? p.why() : Figures.limitName(p.limit())
-        };
     }
 
     /** @return the chart as SVG with the colours of light paper */
@@ -192,9 +229,6 @@ public final class CycleReachView {
         List<String> paragraphs = new ArrayList<>();
         paragraphs.add(NOTE);
         paragraphs.addAll(notes());
-        PageTable.Builder table = PageTable.titled(
-                "Reach by cycle", "<cycle", "turbine (K)", "chamber (bar)", "Isp vacuum (s)", "<binds");
-        reach.lines().forEach(line -> line.closed().forEach(p -> table.row(cells(line, p))));
         boolean none = reach.lines().stream().allMatch(l -> l.closed().isEmpty());
         return new PageSection(
                 "cycles",
@@ -210,7 +244,7 @@ public final class CycleReachView {
                                         + " turbines, and the specific impulse there. The line of an expander follows what"
                                         + " the jacket gives.",
                                 true)),
-                List.of(table.table()),
+                List.of(closed("Reach by cycle")),
                 List.of());
     }
 }

@@ -1,5 +1,6 @@
 package dev.penstock.reports.engine;
 
+import dev.penstock.reports.text.Markup;
 import dev.penstock.chamber.atmosphere.StandardAtmosphere1976;
 import dev.penstock.chamber.loss.NamedLoss;
 import dev.penstock.cooling.jacket.JacketResult;
@@ -8,13 +9,13 @@ import dev.penstock.cycles.sheet.Component;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.sheet.PressureStep;
 import dev.penstock.quantities.Constants;
+import dev.penstock.quantities.Notation;
 import dev.penstock.reports.chart.Curve;
 import dev.penstock.reports.chart.Drawing;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.LineChart;
 import dev.penstock.reports.chart.SpanChart;
 import dev.penstock.reports.diagram.FlowDiagram;
-import dev.penstock.reports.text.Figures;
 import dev.penstock.turbomachinery.pump.PumpSizing;
 import dev.penstock.turbomachinery.shaft.ShaftBalance;
 import dev.penstock.turbomachinery.turbine.TurbineSizing;
@@ -96,7 +97,8 @@ public final class EngineCharts {
             Ink falling = line.contains("chamber") ? Ink.GAS : Ink.ofMedium(line, "oxidizer", "fuel");
             for (PressureStep step : steps) {
                 boolean rise = step.rise() > 0;
-                String text = (rise ? "+" : "−") + Figures.bar(Math.abs(step.rise())) + " to " + Figures.bar(step.to());
+                String text = (rise ? "+" : "−") + Notation.PRESSURE.write(Math.abs(step.rise())) + " to "
+                        + Notation.PRESSURE.write(step.to());
                 bars.add(new SpanChart.Bar(
                         step.component(), step.from() / 1e5, step.to() / 1e5, rise ? Ink.GAIN : falling, text));
             }
@@ -140,7 +142,7 @@ public final class EngineCharts {
 
     private static SpanChart.Bar power(ShaftBalance shaft, String what, double from, double to, Ink ink) {
         String label = what.contains("loss") ? shaft.name() + ": " + what : what;
-        return new SpanChart.Bar(label, from / 1e6, to / 1e6, ink, Figures.power(to - from));
+        return new SpanChart.Bar(label, from / 1e6, to / 1e6, ink, Notation.POWER.write(to - from));
     }
 
     /** @return thrust and specific impulse against altitude */
@@ -178,18 +180,18 @@ public final class EngineCharts {
         double last = balance.engine().vacuumIsp();
         double base = Math.min(last, ideal) - 0.25 * Math.max(Math.abs(ideal - last), 0.02 * ideal);
         List<SpanChart.Bar> bars = new ArrayList<>();
-        bars.add(new SpanChart.Bar("ideal expansion", base, ideal, Ink.GAIN, Figures.fixed(ideal, 1) + " s"));
+        bars.add(new SpanChart.Bar("ideal expansion", base, ideal, Ink.GAIN, Notation.fixed(ideal, 1) + " s"));
         double at = ideal;
         for (NamedLoss loss : balance.chamber().losses()) {
             at = step(bars, loss, at, Ink.GAS);
         }
         if (!balance.engineLosses().isEmpty()) {
-            bars.add(new SpanChart.Bar("main chamber", base, at, Ink.GAIN, Figures.fixed(at, 1) + " s"));
+            bars.add(new SpanChart.Bar("main chamber", base, at, Ink.GAIN, Notation.fixed(at, 1) + " s"));
             for (NamedLoss loss : balance.engineLosses()) {
                 at = step(bars, loss, at, Ink.STEEL);
             }
         }
-        bars.add(new SpanChart.Bar("engine, vacuum", base, last, Ink.GAIN, Figures.fixed(last, 1) + " s"));
+        bars.add(new SpanChart.Bar("engine, vacuum", base, last, Ink.GAIN, Notation.fixed(last, 1) + " s"));
         String svg = SpanChart.svg(
                 prefix + "-losses",
                 "From ideal to delivered specific impulse",
@@ -204,7 +206,7 @@ public final class EngineCharts {
 
     private static double step(List<SpanChart.Bar> bars, NamedLoss loss, double from, Ink ink) {
         double to = from - loss.impulseLoss() / Constants.STANDARD_GRAVITY;
-        String size = Figures.fixed(Math.abs(from - to), 2);
+        String size = Notation.fixed(Math.abs(from - to), 2);
         String sign = size.equals("0.00") ? "" : loss.impulseLoss() > 0 ? "−" : "+";
         String text = sign + size + " s";
         bars.add(new SpanChart.Bar(loss.name(), from, to, ink, text));
@@ -242,7 +244,7 @@ public final class EngineCharts {
         String where = jacket.circuit().word();
         return new Drawing(
                 svg,
-                (where.isEmpty() ? "" : Figures.capitalized(where + "jacket: "))
+                (where.isEmpty() ? "" : Markup.capitalized(where + "jacket: "))
                         + "Along the chamber from the injector (left) to the nozzle exit (right).",
                 true);
     }

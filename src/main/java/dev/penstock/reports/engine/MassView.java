@@ -20,6 +20,10 @@ public final class MassView {
 
     private MassView() {}
 
+    /**
+     * @param balance balanced engine
+     * @return section of a page
+     */
     public static PageSection section(EngineBalance balance) {
         EngineMass mass = balance.mass();
         List<SpanChart.Bar> bars = new ArrayList<>();
@@ -44,17 +48,15 @@ public final class MassView {
                         SpanChart.svg("c-mass", "Mass of the parts", "mass (kg)", true, bars),
                         "Mass of each part from the lightest to the heaviest believed; the figure is the most likely.",
                         false)),
-                List.of(EngineTables.mass(balance).and(totals(balance))),
+                List.of(EngineTables.mass(balance).and(thrustToWeight(balance))),
                 mass.wholeEngine().isEmpty() ? List.of() : List.of(EngineTables.wholeEngine(balance)));
     }
 
-    private static PageTable totals(EngineBalance balance) {
+    private static PageTable thrustToWeight(EngineBalance balance) {
         return FigureRows.rows(
                 EngineFigures.HEADLINE,
                 balance,
                 "engine",
-                List.of(
-                        "mass_kg mass_low_kg mass_high_kg",
-                        "thrust_to_weight thrust_to_weight_low thrust_to_weight_high"));
+                List.of("thrust_to_weight thrust_to_weight_low thrust_to_weight_high"));
     }
 }

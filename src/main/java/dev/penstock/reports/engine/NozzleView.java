@@ -1,30 +1,98 @@
 package dev.penstock.reports.engine;
 
+import static dev.penstock.quantities.Notation.significant;
+
 import dev.penstock.chamber.PlugNozzle;
 import dev.penstock.chamber.atmosphere.AscentAverage;
 import dev.penstock.chamber.atmosphere.Atmosphere;
 import dev.penstock.chamber.atmosphere.StandardAtmosphere1976;
 import dev.penstock.chamber.contour.ChamberContour;
+import dev.penstock.chamber.contour.ContourPoint;
 import dev.penstock.chamber.design.LossKind;
 import dev.penstock.chamber.loss.NamedLoss;
 import dev.penstock.chamber.loss.ThrottledCombustion;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.OutsideValidity;
+import dev.penstock.provenance.Figure;
+import dev.penstock.provenance.FigureTable;
 import dev.penstock.quantities.Constants;
-import dev.penstock.reports.text.Figures;
+import dev.penstock.quantities.Notation;
+import dev.penstock.reports.page.FigureRows;
+import dev.penstock.reports.text.FigureJson;
 import dev.penstock.reports.text.TextTable;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 
 /** Nozzle of a balanced engine: contour, behaviour with altitude, over an ascent and at part flow. */
 public final class NozzleView {
 
     private static final double[] ALTITUDES = {0, 1e3, 2e3, 5e3, 10e3, 15e3, 20e3, 30e3, 40e3, 60e3, 80e3};
     private static final double[] THROTTLES = {1, 0.8, 0.6, 0.4, 0.2, 0.1};
+
+    /** What the engine gives at an altitude. */
+    private record Height(
+            double altitude, double ambient, double thrust, double isp, OptionalDouble plug, double chamber) {}
+
+    /** What throttled combustion costs. */
+    private record Flow(double share, double factor) {}
+
+    private static final Notation ISP = significant("s", 4);
+
+    /** Figures of a point of the wall. */
+    private static final FigureTable<ContourPoint> WALL = FigureTable.<ContourPoint>ofOne()
+            .number("x_m", "distance", Notation.LENGTH, ContourPoint::x)
+            .number("radius_m", "radius", Notation.LENGTH, ContourPoint::radius)
+            .table();
+
+    private static final FigureTable<Height> HEIGHTS = FigureTable.<Height>ofOne()
+            .number("altitude_m", "altitude", significant("m", "km", 1e-3, 3), Height::altitude)
+            .number("ambient_pressure_Pa", "ambient", significant("Pa", "bar", 1e-5, 4), Height::ambient)
+            .number("thrust_N", "thrust", Notation.FORCE, Height::thrust)
+            .number("isp_s", "engine Isp", ISP, Height::isp)
+            .optional("chamber_isp_with_ideal_plug_s", "ideal plug Isp", ISP, Height::plug)
+            .leftOutIfAbsent()
+            .number("chamber_isp_s", "chamber Isp", ISP, Height::chamber)
+            .table();
+
+    private static final FigureTable<NozzleView> ASCENT = FigureTable.<NozzleView>ofOne()
+            .number("burn_time_s", "burn", Notation.fixed("s", "s", 1, 0), v -> v.ascentTime)
+            .number("isp_average_s", "Isp, averaged", Notation.fixed("s", "s", 1, 1), v -> v.average()
+                    .specificImpulse())
+            .table();
+
+    private static final FigureTable<Flow> FLOWS = FigureTable.<Flow>ofOne()
+            .number(
+                    "mass_flow_fraction",
+                    "mass flow",
+                    new Notation("", "", share -> significant(100 * share, 3) + " %"),
+                    Flow::share)
+            .number("characteristic_velocity_factor", "c* factor", significant("", 4), Flow::factor)
+            .table();
+
+    private static final FigureTable<NozzleView> ALL = FigureTable.<NozzleView>ofOne()
+            .word("name", "concept", v -> v.balance.concept().name())
+            .number("area_ratio", "area ratio", significant("", 4), v -> v.balance
+                    .engine()
+                    .areaRatio())
+            .number("throat_radius_m", "throat radius", Notation.fixed("m", "mm", 1e3, 1), v -> v.contour()
+                    .throatRadius())
+            .number("nozzle_length_m", "throat to exit", Notation.fixed("m", "mm", 1e3, 0), v -> v.contour()
+                    .nozzleLength())
+            .number("chamber_length_m", "injector to throat", Notation.fixed("m", "mm", 1e3, 0), v -> v.contour()
+                    .chamberLength())
+            .each("contour", v -> v.contour().points(), WALL)
+            .each("altitudes", NozzleView::heights, HEIGHTS)
+            .part("ascent", Optional::of, ASCENT)
+            .each("throttle", NozzleView::flows, FLOWS)
+            .word("warnings", "warnings", v -> v.balance.chamber().warnings().stream()
+                    .map(w -> w.source() + ": " + w.message())
+                    .toList())
+            .table();
 
     private final EngineBalance balance;
     private final double ascentTime;
@@ -49,89 +117,63 @@ public final class NozzleView {
 
     /** @return JSON document */
     public Map<String, Object> json() {
-        Map<String, Object> map = new LinkedHashMap<>();
-        ChamberContour contour = balance.chamber().contour();
-        map.put("name", balance.concept().name());
-        map.put("area_ratio", balance.engine().areaRatio());
-        map.put("throat_radius_m", contour.throatRadius());
-        map.put("nozzle_length_m", contour.nozzleLength());
-        map.put("chamber_length_m", contour.chamberLength());
-        List<Map<String, Object>> points = new ArrayList<>();
-        contour.points().forEach(p -> points.add(ordered("x_m", p.x(), "radius_m", p.radius())));
-        map.put("contour", points);
-        List<Map<String, Object>> heights = new ArrayList<>();
+        return FigureJson.of(ALL, this);
+    }
+
+    private ChamberContour contour() {
+        return balance.chamber().contour();
+    }
+
+    private List<Height> heights() {
+        List<Height> heights = new ArrayList<>();
         for (double altitude : ALTITUDES) {
             double pressure = air.at(altitude).pressure();
-            Map<String, Object> row = ordered("altitude_m", altitude, "ambient_pressure_Pa", pressure);
-            row.put("thrust_N", balance.thrustAt(pressure));
-            row.put("isp_s", balance.ispAt(pressure));
-            compensated(pressure).ifPresent(isp -> row.put("chamber_isp_with_ideal_plug_s", isp));
-            row.put("chamber_isp_s", balance.chamber().impulseAt(pressure) / Constants.STANDARD_GRAVITY);
-            heights.add(row);
+            heights.add(new Height(
+                    altitude,
+                    pressure,
+                    balance.thrustAt(pressure),
+                    balance.ispAt(pressure),
+                    compensated(pressure),
+                    balance.chamber().impulseAt(pressure) / Constants.STANDARD_GRAVITY));
         }
-        map.put("altitudes", heights);
-        AscentAverage average = average();
-        map.put("ascent", ordered("burn_time_s", ascentTime, "isp_average_s", average.specificImpulse()));
-        List<Map<String, Object>> flows = new ArrayList<>();
-        for (double throttle : THROTTLES) {
-            flows.add(ordered(
-                    "mass_flow_fraction", throttle, "characteristic_velocity_factor", throttledFactor(throttle)));
-        }
-        map.put("throttle", flows);
-        map.put(
-                "warnings",
-                balance.chamber().warnings().stream()
-                        .map(w -> w.source() + ": " + w.message())
-                        .toList());
-        return map;
+        return heights;
+    }
+
+    private List<Flow> flows() {
+        return DoubleStream.of(THROTTLES)
+                .mapToObj(throttle -> new Flow(throttle, throttledFactor(throttle)))
+                .toList();
     }
 
     /** @return tables for a terminal */
     public String text() {
-        ChamberContour contour = balance.chamber().contour();
-        StringBuilder text = new StringBuilder(String.format(
-                Locale.ROOT,
-                "%s: area ratio %.4g, throat radius %.1f mm, nozzle %.0f mm long, chamber %.0f mm%n%n",
-                balance.concept().name(),
-                balance.engine().areaRatio(),
-                contour.throatRadius() * 1e3,
-                contour.nozzleLength() * 1e3,
-                contour.chamberLength() * 1e3));
-        TextTable heights = new TextTable()
-                .header("altitude km", "ambient bar", "thrust kN", "engine Isp s", "chamber Isp s", "ideal plug Isp s");
-        for (double altitude : ALTITUDES) {
-            double pressure = air.at(altitude).pressure();
-            OptionalDouble plug = compensated(pressure);
-            heights.row(
-                    Figures.significant(altitude / 1e3, 3),
-                    Figures.significant(pressure / 1e5, 4),
-                    Figures.significant(balance.thrustAt(pressure) / 1e3, 4),
-                    Figures.significant(balance.ispAt(pressure), 4),
-                    Figures.significant(balance.chamber().impulseAt(pressure) / Constants.STANDARD_GRAVITY, 4),
-                    plug.isPresent() ? Figures.significant(plug.getAsDouble(), 4) : "-");
-        }
-        text.append(heights.text());
-        text.append(String.format(
-                Locale.ROOT,
-                "%nThe ideal plug is a cluster whose flow expands to the ambient pressure up to the same area ratio; an upper"
-                        + " bound.%nAveraged over an ascent of %.0f s, ambient pressure falling to 1/e every %.0f s:"
-                        + " %.1f s%n%n",
-                ascentTime,
-                pressureDecay,
-                average().specificImpulse()));
-        TextTable flows = new TextTable().header("mass flow", "c* factor");
-        for (double throttle : THROTTLES) {
-            flows.row(Figures.significant(100 * throttle, 3) + " %", Figures.significant(throttledFactor(throttle), 4));
-        }
-        text.append(flows.text());
-        text.append(
-                String.format("%nFactor on c* of a throttled injector with fixed orifices, against design flow.%n"));
-        balance.chamber().warnings().forEach(w -> text.append("warning, ")
-                .append(w.source())
-                .append(": ")
-                .append(w.message())
-                .append(System.lineSeparator()));
-        return text.toString();
+        String line = System.lineSeparator();
+        return balance.concept().name() + ": area ratio " + said("area_ratio") + ", throat radius "
+                + said("throat_radius_m") + ", nozzle " + said("nozzle_length_m") + " long, chamber "
+                + said("chamber_length_m") + line + line
+                + TextTable.of(FigureRows.list(
+                        "",
+                        HEIGHTS,
+                        "altitudes",
+                        heights(),
+                        "altitude_m ambient_pressure_Pa thrust_N isp_s chamber_isp_s chamber_isp_with_ideal_plug_s"))
+                + String.format(
+                        Locale.ROOT,
+                        "%nThe ideal plug is a cluster whose flow expands to the ambient pressure up to the same area"
+                                + " ratio; an upper bound.%nAveraged over an ascent of %.0f s, ambient pressure falling"
+                                + " to 1/e every %.0f s: %s s%n%n",
+                        ascentTime,
+                        pressureDecay,
+                        ASCENT.figure("isp_average_s").text(this))
+                + TextTable.of(FigureRows.list(
+                        "", FLOWS, "throttle", flows(), "mass_flow_fraction characteristic_velocity_factor"))
+                + line + "Factor on c* of a throttled injector with fixed orifices, against design flow." + line
+                + BalanceText.warnings(balance.chamber().warnings());
+    }
+
+    private String said(String key) {
+        Figure<NozzleView> figure = ALL.figure(key);
+        return figure.notation().writeWithUnit(figure.number(this).orElseThrow());
     }
 
     private AscentAverage average() {
@@ -143,11 +185,10 @@ public final class NozzleView {
     }
 
     private double throttledFactor(double throttle) {
-        double design = balance.chamber().losses().stream()
-                .filter(loss -> loss.name().equals(LossKind.ENERGY_RELEASE.title()))
-                .mapToDouble(NamedLoss::factor)
-                .findFirst()
-                .orElse(1);
+        double design = balance.chamber()
+                .loss(LossKind.ENERGY_RELEASE)
+                .map(NamedLoss::factor)
+                .orElse(1.0);
         return ThrottledCombustion.energyRelease(design, throttle) / design;
     }
 
@@ -159,12 +200,5 @@ public final class NozzleView {
         } catch (OutsideValidity e) {
             return OptionalDouble.empty();
         }
-    }
-
-    private static Map<String, Object> ordered(String a, double valueA, String b, double valueB) {
-        Map<String, Object> map = new LinkedHashMap<>();
-        map.put(a, valueA);
-        map.put(b, valueB);
-        return map;
     }
 }

@@ -44,7 +44,7 @@ public final class OffDesignView {
     public Map<String, Object> json() {
         Map<String, Object> map = new LinkedHashMap<>();
         map.put("name", design.concept().name());
-        map.put("design", FigureJson.of(EngineFigures.SUMMARY, design.engine()));
+        map.put("design", FigureJson.of(EngineFigures.SUMMARY, design));
         map.put("points", outcomes.stream().map(OffDesignView::point).toList());
         return map;
     }

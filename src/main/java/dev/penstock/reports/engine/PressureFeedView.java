@@ -3,6 +3,7 @@ package dev.penstock.reports.engine;
 import dev.penstock.cycles.concept.PressurizationDesign;
 import dev.penstock.cycles.questions.PressureFeed;
 import dev.penstock.cycles.trail.FeedFigures;
+import dev.penstock.quantities.Notation;
 import dev.penstock.reports.chart.Curve;
 import dev.penstock.reports.chart.Drawing;
 import dev.penstock.reports.chart.Ink;
@@ -11,7 +12,6 @@ import dev.penstock.reports.chart.SpanChart;
 import dev.penstock.reports.page.FigureRows;
 import dev.penstock.reports.page.PageSection;
 import dev.penstock.reports.text.FigureJson;
-import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.text.PageTable;
 import dev.penstock.reports.text.TextTable;
 import dev.penstock.turbomachinery.feed.PressurantBottle;
@@ -58,7 +58,7 @@ public final class PressureFeedView {
                 "Tanks",
                 FeedFigures.TANKS,
                 "pressure_feed.tanks",
-                feed.tanks(),
+                FeedFigures.FedTank.of(feed),
                 "name propellant_mass_kg volume_m3 pressure_begin_Pa pressure_end_Pa gas_mass_kg residual_kg");
     }
 
@@ -67,7 +67,7 @@ public final class PressureFeedView {
                 "Life",
                 FeedFigures.POINTS,
                 "pressure_feed.points",
-                feed.points(),
+                FeedFigures.Moment.of(feed),
                 "expelled time_s chamber_pressure_Pa mixture_ratio thrust_vacuum_N isp_vacuum_s injector_drop_share");
     }
 
@@ -79,37 +79,37 @@ public final class PressureFeedView {
             PressureFeed.Point end = feed.end();
             list.add(gas + " closed into the tanks expands ("
                     + feed.design().law().name().toLowerCase(Locale.ROOT) + ") from an ullage of "
-                    + Figures.percent(feed.design().oxidizerUllage()) + " (oxidizer) and "
-                    + Figures.percent(feed.design().fuelUllage()) + " (fuel): tank pressure falls by "
-                    + Figures.significant(feed.tanks().get(0).blowdownRatio(), 3) + " (oxidizer) and "
-                    + Figures.significant(feed.tanks().get(1).blowdownRatio(), 3) + " (fuel) to one.");
-            list.add("From start to end of life thrust goes from " + Figures.kilonewton(begin.vacuumThrust()) + " to "
-                    + Figures.kilonewton(end.vacuumThrust()) + " kN, specific impulse from "
-                    + Figures.fixed(begin.vacuumIsp(), 1) + " to " + Figures.fixed(end.vacuumIsp(), 1)
-                    + " s, mixture ratio from " + Figures.significant(begin.mixtureRatio(), 4) + " to "
-                    + Figures.significant(end.mixtureRatio(), 4)
+                    + Notation.PERCENT.write(feed.design().oxidizerUllage()) + " (oxidizer) and "
+                    + Notation.PERCENT.write(feed.design().fuelUllage()) + " (fuel): tank pressure falls by "
+                    + Notation.significant(feed.tanks().get(0).blowdownRatio(), 3) + " (oxidizer) and "
+                    + Notation.significant(feed.tanks().get(1).blowdownRatio(), 3) + " (fuel) to one.");
+            list.add("From start to end of life thrust goes from " + Notation.FORCE.write(begin.vacuumThrust()) + " to "
+                    + Notation.FORCE.write(end.vacuumThrust()) + " kN, specific impulse from "
+                    + Notation.fixed(begin.vacuumIsp(), 1) + " to " + Notation.fixed(end.vacuumIsp(), 1)
+                    + " s, mixture ratio from " + Notation.significant(begin.mixtureRatio(), 4) + " to "
+                    + Notation.significant(end.mixtureRatio(), 4)
                     + "; the tanks are loaded so that they end together.");
         }
         feed.bottle()
-                .ifPresent(b -> list.add("A bottle of " + Figures.significant(b.volume() * 1e3, 3) + " l and "
-                        + Figures.significant(b.bottleMass(), 3) + " kg holds " + Figures.significant(b.loaded(), 3)
+                .ifPresent(b -> list.add("A bottle of " + Notation.significant(b.volume() * 1e3, 3) + " l and "
+                        + Notation.significant(b.bottleMass(), 3) + " kg holds " + Notation.significant(b.loaded(), 3)
                         + " kg of "
-                        + gas + "; it is spent at " + Figures.bar(b.endPressure()) + " bar and "
-                        + Figures.kelvin(b.endTemperature()) + " K, and the gas enters the tanks at "
-                        + Figures.kelvin(b.tankTemperature()) + " K."));
+                        + gas + "; it is spent at " + Notation.PRESSURE.write(b.endPressure()) + " bar and "
+                        + Notation.TEMPERATURE.write(b.endTemperature()) + " K, and the gas enters the tanks at "
+                        + Notation.TEMPERATURE.write(b.tankTemperature()) + " K."));
         feed.heater()
-                .ifPresent(h -> list.add("Heating takes " + Figures.power(h.power()) + " from "
+                .ifPresent(h -> list.add("Heating takes " + Notation.POWER.write(h.power()) + " from "
                         + (h.source() == PressurizationDesign.HeatSource.NOZZLE_COIL
                                 ? "a coil about the nozzle"
                                 : "electric power")
-                        + ", " + Figures.significant(100 * h.jetShare(), 2) + " % of the jet's power, and saves "
-                        + Figures.significant(feed.massSaved(), 3) + " kg of gas and bottle"
+                        + ", " + Notation.significant(100 * h.jetShare(), 2) + " % of the jet's power, and saves "
+                        + Notation.significant(feed.massSaved(), 3) + " kg of gas and bottle"
                         + (h.impulseCost().isPresent()
                                 ? "; the heat missing in the jet costs "
-                                        + Figures.significant(h.impulseCost().getAsDouble(), 2)
+                                        + Notation.significant(h.impulseCost().getAsDouble(), 2)
                                         + " s of specific impulse."
                                 : ".")));
-        list.add("Total impulse in vacuum: " + Figures.significant(feed.totalImpulse() / 1e6, 4) + " MN·s.");
+        list.add("Total impulse in vacuum: " + Notation.significant(feed.totalImpulse() / 1e6, 4) + " MN·s.");
         return list;
     }
 
@@ -179,12 +179,12 @@ public final class PressureFeedView {
 
     private static List<SpanChart.Bar> masses(String what, PressurantBottle b) {
         return List.of(
-                new SpanChart.Bar(what + ": gas", 0, b.loaded(), Ink.GAIN, Figures.significant(b.loaded(), 3) + " kg"),
+                new SpanChart.Bar(what + ": gas", 0, b.loaded(), Ink.GAIN, Notation.significant(b.loaded(), 3) + " kg"),
                 new SpanChart.Bar(
                         what + ": bottle",
                         0,
                         b.bottleMass(),
                         Ink.STEEL,
-                        Figures.significant(b.bottleMass(), 3) + " kg"));
+                        Notation.significant(b.bottleMass(), 3) + " kg"));
     }
 }

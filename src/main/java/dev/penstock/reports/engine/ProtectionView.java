@@ -1,11 +1,16 @@
 package dev.penstock.reports.engine;
 
+import static dev.penstock.quantities.Notation.significant;
+
 import dev.penstock.cooling.protection.HeatSinkWall;
 import dev.penstock.cooling.protection.ProtectionStudy;
-import dev.penstock.reports.text.Figures;
+import dev.penstock.provenance.Figure;
+import dev.penstock.provenance.FigureTable;
+import dev.penstock.quantities.Notation;
+import dev.penstock.reports.page.FigureRows;
+import dev.penstock.reports.text.FigureJson;
+import dev.penstock.reports.text.PageTable;
 import dev.penstock.reports.text.TextTable;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,6 +19,55 @@ import java.util.Optional;
 public final class ProtectionView {
 
     private static final String LINE = System.lineSeparator();
+    private static final Notation THICKNESS = new Notation("m", "mm", t -> t > 0 ? significant(t * 1e3, 3) : "-");
+    private static final Notation HEAT = significant("J/m²", "MJ/m²", 1e-6, 3);
+
+    /** Figures of a way to protect the wall. */
+    private static final FigureTable<ProtectionStudy.Option> OPTIONS = FigureTable.named(ProtectionStudy.Option::name)
+            .word("name", "way", ProtectionStudy.Option::name)
+            .word("possible", "stands it", ProtectionStudy.Option::possible)
+            .number("thickness_m", "thickness", THICKNESS, ProtectionStudy.Option::thickness)
+            .number("areal_mass_kg_m2", "mass", significant("kg/m²", 3), ProtectionStudy.Option::arealMass)
+            .word("reusable", "reusable", ProtectionStudy.Option::reusable)
+            .word("note", "note", ProtectionStudy.Option::note)
+            .word("stands", "stands it", o -> yes(o.possible()))
+            .outsideDocuments()
+            .word("again", "reusable", o -> yes(o.reusable()))
+            .outsideDocuments()
+            .table();
+
+    /** Figures of an instant of a plain wall. */
+    private static final FigureTable<HeatSinkWall.Instant> INSTANTS = FigureTable.<HeatSinkWall.Instant>ofOne()
+            .number("time_s", "time", significant("s", 4), HeatSinkWall.Instant::time)
+            .number("hot_face_K", "hot face", Notation.TEMPERATURE, HeatSinkWall.Instant::hotFace)
+            .number("cold_face_K", "cold face", Notation.TEMPERATURE, HeatSinkWall.Instant::coldFace)
+            .table();
+
+    /** Figures of a plain wall. */
+    private static final FigureTable<HeatSinkWall.Outcome> WALL = FigureTable.<HeatSinkWall.Outcome>ofOne()
+            .number("peak_temperature_K", "hot face at most", Notation.TEMPERATURE, w -> w.peakTemperature())
+            .optional("time_to_limit_s", "time to its limit", significant("s", 3), HeatSinkWall.Outcome::timeToLimit)
+            .leftOutIfAbsent()
+            .number("heat_absorbed_J_m2", "heat taken up", HEAT, HeatSinkWall.Outcome::heatAbsorbed)
+            .number("heat_stored_J_m2", "heat stored", HEAT, HeatSinkWall.Outcome::heatStored)
+            .number("heat_radiated_J_m2", "heat radiated", HEAT, HeatSinkWall.Outcome::heatRadiated)
+            .each("history", HeatSinkWall.Outcome::history, INSTANTS)
+            .table();
+
+    /** Figures of the heat load, with what can be done about it. */
+    private static final FigureTable<ProtectionView> ALL = FigureTable.<ProtectionView>ofOne()
+            .number(
+                    "gas_side_coefficient_W_m2_K",
+                    "coefficient",
+                    significant("W/(m²·K)", "kW/(m²·K)", 1e-3, 3),
+                    v -> v.load.gasCoefficient())
+            .number("adiabatic_wall_temperature_K", "gas", significant("K", 4), v -> v.load.adiabaticWallTemperature())
+            .number("time_s", "time", significant("s", 3), v -> v.load.time())
+            .number("initial_temperature_K", "at start", Notation.TEMPERATURE, v -> v.load.initialTemperature())
+            .each("options", v -> v.options, OPTIONS)
+            .part("plain_wall", v -> v.history, WALL)
+            .leftOutIfAbsent()
+            .table();
 
     private final ProtectionStudy.Load load;
     private final List<ProtectionStudy.Option> options;
@@ -33,72 +87,37 @@ public final class ProtectionView {
 
     /** @return JSON document */
     public Map<String, Object> json() {
-        Map<String, Object> map = new LinkedHashMap<>();
-        map.put("gas_side_coefficient_W_m2_K", load.gasCoefficient());
-        map.put("adiabatic_wall_temperature_K", load.adiabaticWallTemperature());
-        map.put("time_s", load.time());
-        map.put("initial_temperature_K", load.initialTemperature());
-        List<Map<String, Object>> rows = new ArrayList<>();
-        for (ProtectionStudy.Option option : options) {
-            Map<String, Object> row = new LinkedHashMap<>();
-            row.put("name", option.name());
-            row.put("possible", option.possible());
-            row.put("thickness_m", option.thickness());
-            row.put("areal_mass_kg_m2", option.arealMass());
-            row.put("reusable", option.reusable());
-            row.put("note", option.note());
-            rows.add(row);
-        }
-        map.put("options", rows);
-        history.ifPresent(h -> map.put("plain_wall", wallJson(h)));
-        return map;
+        return FigureJson.of(ALL, this);
     }
 
-    private static Map<String, Object> wallJson(HeatSinkWall.Outcome outcome) {
-        Map<String, Object> map = new LinkedHashMap<>();
-        map.put("peak_temperature_K", outcome.peakTemperature());
-        outcome.timeToLimit().ifPresent(t -> map.put("time_to_limit_s", t));
-        map.put("heat_absorbed_J_m2", outcome.heatAbsorbed());
-        map.put("heat_stored_J_m2", outcome.heatStored());
-        map.put("heat_radiated_J_m2", outcome.heatRadiated());
-        List<Map<String, Object>> instants = new ArrayList<>();
-        for (HeatSinkWall.Instant instant : outcome.history()) {
-            Map<String, Object> row = new LinkedHashMap<>();
-            row.put("time_s", instant.time());
-            row.put("hot_face_K", instant.hotFace());
-            row.put("cold_face_K", instant.coldFace());
-            instants.add(row);
-        }
-        map.put("history", instants);
-        return map;
+    private static String yes(boolean truth) {
+        return truth ? "yes" : "no";
     }
 
     /** @return table for a terminal */
     public String text() {
-        TextTable table = new TextTable().header("way", "stands it", "mm", "kg/m²", "reusable", "<note");
-        for (ProtectionStudy.Option option : options) {
-            table.row(
-                    option.name(),
-                    option.possible() ? "yes" : "no",
-                    option.thickness() > 0 ? Figures.significant(option.thickness() * 1e3, 3) : "-",
-                    option.possible() ? Figures.significant(option.arealMass(), 3) : "-",
-                    option.reusable() ? "yes" : "no",
-                    option.note());
-        }
-        return Figures.significant(load.gasCoefficient() / 1e3, 3) + " kW/(m²·K) to gas at "
-                + Figures.significant(load.adiabaticWallTemperature(), 4) + " K for "
-                + Figures.significant(load.time(), 3) + " s" + LINE + LINE + table.text()
+        PageTable table =
+                FigureRows.list("", OPTIONS, "options", options, "name stands thickness_m areal_mass_kg_m2 again note");
+        return said("gas_side_coefficient_W_m2_K") + " to gas at " + said("adiabatic_wall_temperature_K") + " for "
+                + said("time_s") + LINE + LINE + TextTable.of(table)
                 + history.map(ProtectionView::wallText).orElse("");
+    }
+
+    private String said(String key) {
+        Figure<ProtectionView> figure = ALL.figure(key);
+        return figure.text(this) + " " + figure.unit();
     }
 
     private static String wallText(HeatSinkWall.Outcome outcome) {
         HeatSinkWall.Instant end = outcome.history().get(outcome.history().size() - 1);
         String limit = outcome.timeToLimit().isPresent()
                 ? "passes its limit after "
-                        + Figures.significant(outcome.timeToLimit().getAsDouble(), 3) + " s"
+                        + Notation.significant(outcome.timeToLimit().getAsDouble(), 3) + " s"
                 : "stays below its limit";
-        return LINE + "plain wall: hot face " + Figures.kelvin(outcome.peakTemperature()) + " K at most, it " + limit
-                + "; after " + Figures.significant(end.time(), 4) + " s hot face " + Figures.kelvin(end.hotFace())
-                + " K, cold face " + Figures.kelvin(end.coldFace()) + " K" + LINE;
+        return LINE + "plain wall: hot face " + Notation.TEMPERATURE.write(outcome.peakTemperature())
+                + " K at most, it " + limit
+                + "; after " + Notation.significant(end.time(), 4) + " s hot face "
+                + Notation.TEMPERATURE.write(end.hotFace())
+                + " K, cold face " + Notation.TEMPERATURE.write(end.coldFace()) + " K" + LINE;
     }
 }

@@ -1,8 +1,8 @@
 package dev.penstock.reports.engine;
 
+import dev.penstock.quantities.Notation;
 import dev.penstock.reports.page.FigureRows;
 import dev.penstock.reports.text.FigureJson;
-import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.text.PageTable;
 import dev.penstock.reports.text.TextTable;
 import dev.penstock.turbomachinery.start.StartFigures;
@@ -66,14 +66,14 @@ public final class TankHeadView {
         }
         text.append(
                 run.reached()
-                        ? Figures.percent(run.speedFraction()) + " of the design speed is reached in "
-                                + Figures.significant(run.time(), 2) + " s with "
-                                + Figures.significant(run.used(), 3) + " kg through the turbines."
-                        : "The speed is not reached; the shafts come to " + Figures.percent(run.speedFraction()) + ": "
-                                + run.why() + ".");
+                        ? Notation.PERCENT.write(run.speedFraction()) + " of the design speed is reached in "
+                                + Notation.significant(run.time(), 2) + " s with "
+                                + Notation.significant(run.used(), 3) + " kg through the turbines."
+                        : "The speed is not reached; the shafts come to " + Notation.PERCENT.write(run.speedFraction())
+                                + ": " + run.why() + ".");
         text.append(line)
                 .append("The torque at rest is ")
-                .append(Figures.significant(run.breakaway(), 3))
+                .append(Notation.significant(run.breakaway(), 3))
                 .append(" times what breaks the shafts away. Inertia and breakaway torque are first estimates, a"
                         + " factor of 2; so is the time. Opening of valves and filling of lines and jacket come on"
                         + " top; for a small expander they are most of it.")

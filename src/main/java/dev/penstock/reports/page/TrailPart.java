@@ -2,7 +2,7 @@ package dev.penstock.reports.page;
 
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.provenance.Trail;
-import dev.penstock.reports.text.Figures;
+import dev.penstock.quantities.Notation;
 import dev.penstock.reports.text.PageTable;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -56,7 +56,7 @@ public final class TrailPart {
                 entry.inputs().stream().filter(TrailPart::shown).limit(NAMED).toList();
         Map<String, Object> map = new LinkedHashMap<>();
         map.put("path", entry.path());
-        map.put("value", Figures.significant(entry.value(), 6) + (entry.unit().isEmpty() ? "" : " " + entry.unit()));
+        map.put("value", Notation.significant(entry.value(), 6) + (entry.unit().isEmpty() ? "" : " " + entry.unit()));
         map.put("model", entry.model().title());
         map.put("source", given ? String.join(", ", entry.model().sources()) : "");
         map.put("inputs", inputs);

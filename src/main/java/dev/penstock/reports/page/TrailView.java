@@ -3,7 +3,7 @@ package dev.penstock.reports.page;
 import dev.penstock.errors.Warning;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.provenance.Trail;
-import dev.penstock.reports.text.Figures;
+import dev.penstock.quantities.Notation;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -84,7 +84,7 @@ public final class TrailView {
 
     private void write(StringBuilder text, Trail.Entry entry, String indent, int depth, Set<String> seen) {
         String line = System.lineSeparator();
-        text.append(indent).append(entry.path()).append(" = ").append(Figures.significant(entry.value(), 6));
+        text.append(indent).append(entry.path()).append(" = ").append(Notation.significant(entry.value(), 6));
         text.append(entry.unit().isEmpty() ? "" : " " + entry.unit());
         if (!seen.add(entry.path())) {
             text.append("  (explained above)").append(line);

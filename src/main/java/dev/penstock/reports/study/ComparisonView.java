@@ -4,7 +4,9 @@ import dev.penstock.cooling.jacket.JacketFigures;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.trail.EngineFigures;
 import dev.penstock.provenance.CheckFigures;
+import dev.penstock.provenance.Figure;
 import dev.penstock.provenance.LimitCheck;
+import dev.penstock.quantities.Notation;
 import dev.penstock.reports.chart.Drawing;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.SpanChart;
@@ -12,7 +14,6 @@ import dev.penstock.reports.concept.InputsAndWarnings;
 import dev.penstock.reports.page.Cautions;
 import dev.penstock.reports.page.Pages;
 import dev.penstock.reports.text.FigureJson;
-import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.text.PageTable;
 import dev.penstock.reports.text.Software;
 import dev.penstock.reports.text.TextTable;
@@ -30,15 +31,22 @@ import java.util.function.Function;
 /** Several concepts side by side: JSON document, terminal table, page. */
 public final class ComparisonView {
 
+    /** Figures that fit side by side in a terminal. */
+    private static final List<String> COLUMNS = List.of(
+            "isp_vacuum_s",
+            "isp_sea_level_s",
+            "chamber_pressure_Pa",
+            "thrust_vacuum_N",
+            "mass_flow_kg_s",
+            "turbine_temperature_K",
+            "discharge_pressure_Pa",
+            "pump_power_W");
+
     private final List<Outcome> outcomes;
 
     /** @param outcomes the concepts, in the order to show them */
     public ComparisonView(List<Outcome> outcomes) {
         this.outcomes = List.copyOf(outcomes);
-    }
-
-    private static OptionalDouble value(EngineBalance balance, String key) {
-        return Measure.named(key).orElseThrow().of(balance);
     }
 
     /** @return JSON document */
@@ -73,37 +81,22 @@ public final class ComparisonView {
 
     /** @return table for a terminal */
     public String text() {
-        TextTable table = new TextTable()
-                .header(
-                        "concept",
-                        "<cycle",
-                        "Isp vac s",
-                        "Isp s.l. s",
-                        "chamber bar",
-                        "kN vac",
-                        "kg/s",
-                        "turbine K",
-                        "discharge bar",
-                        "pumps MW",
-                        "<tightest limit");
+        List<Figure<EngineBalance>> figures = Measure.figures(COLUMNS);
+        List<String> head = new ArrayList<>(List.of("concept", "<cycle"));
+        figures.forEach(figure -> head.add(figure.heading()));
+        head.add("<tightest limit");
+        TextTable table = new TextTable().header(head.toArray(String[]::new));
         for (Outcome outcome : outcomes) {
             if (outcome.balance().isEmpty()) {
                 table.row(outcome.name(), "no solution");
                 continue;
             }
             EngineBalance b = outcome.balance().get();
-            table.row(
-                    outcome.name(),
-                    b.engine().cycle(),
-                    Figures.fixed(b.engine().vacuumIsp(), 1),
-                    Figures.fixed(b.engine().seaLevelIsp(), 1),
-                    Figures.bar(b.engine().chamberPressure()),
-                    Figures.kilonewton(b.engine().vacuumThrust()),
-                    Figures.massFlow(b.engine().massFlow()),
-                    shown(value(b, "turbine_temperature_K"), Figures::kelvin),
-                    shown(value(b, "discharge_pressure_Pa"), Figures::bar),
-                    shown(value(b, "pump_power_W"), v -> Figures.significant(v / 1e6, 3)),
-                    Measure.tightest(b).map(ComparisonView::limit).orElse("none"));
+            List<String> cells =
+                    new ArrayList<>(List.of(outcome.name(), b.engine().cycle()));
+            figures.forEach(figure -> cells.add(figure.text(b)));
+            cells.add(Measure.tightest(b).map(CheckFigures::verdict).orElse("none"));
+            table.row(cells.toArray(String[]::new));
         }
         StringBuilder text = new StringBuilder(table.text());
         for (Outcome outcome : outcomes) {
@@ -114,11 +107,6 @@ public final class ComparisonView {
                     .append(System.lineSeparator()));
         }
         return text.toString();
-    }
-
-    private static String limit(LimitCheck limit) {
-        return Figures.limitName(limit.name()) + " " + (limit.met() ? "" : "MISSED by ")
-                + Figures.percent(Math.abs(limit.margin()));
     }
 
     private static String shown(OptionalDouble value, DoubleFunction<String> text) {
@@ -211,7 +199,7 @@ public final class ComparisonView {
             outcome.balance().ifPresent(b -> {
                 double sea = b.engine().seaLevelIsp();
                 double vacuum = b.engine().vacuumIsp();
-                String text = Figures.fixed(sea, 0) + " to " + Figures.fixed(vacuum, 0) + " s";
+                String text = Notation.fixed(sea, 0) + " to " + Notation.fixed(vacuum, 0) + " s";
                 impulse.add(new SpanChart.Bar(outcome.name(), sea, vacuum, Ink.GAS, text));
             });
         }
@@ -238,10 +226,10 @@ public final class ComparisonView {
                     table.marked(
                                     l.met() ? "" : "missed",
                                     o.name(),
-                                    Figures.limitName(l.name()),
-                                    Figures.withUnit(l.value(), l.unit()),
-                                    Figures.bound(l),
-                                    Figures.margin(l.margin()),
+                                    CheckFigures.title(l),
+                                    CheckFigures.value(l),
+                                    CheckFigures.boundary(l),
+                                    Notation.MARGIN.write(l.margin()),
                                     l.source())
                             .traced(
                                     "",

@@ -1,13 +1,14 @@
 package dev.penstock.reports.study;
 
 import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.provenance.CheckFigures;
+import dev.penstock.quantities.Notation;
 import dev.penstock.reports.chart.Contours;
 import dev.penstock.reports.chart.Curve;
 import dev.penstock.reports.chart.Drawing;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.LineChart;
 import dev.penstock.reports.chart.MapChart;
-import dev.penstock.reports.text.Figures;
 import dev.penstock.study.Axis;
 import dev.penstock.study.Measure;
 import dev.penstock.study.Sweep;
@@ -145,7 +146,7 @@ public final class SweepCharts {
     }
 
     private static String plain(double level) {
-        return Figures.significant(level, 5).replaceAll("(\\.\\d*?)0+$", "$1").replaceAll("\\.$", "");
+        return Notation.significant(level, 5).replaceAll("(\\.\\d*?)0+$", "$1").replaceAll("\\.$", "");
     }
 
     private static String letter(int i) {
@@ -158,7 +159,7 @@ public final class SweepCharts {
             text.append(i == 0 ? " Dashed, where a limit begins to be missed: " : "; ")
                     .append(letter(i))
                     .append(" ")
-                    .append(Figures.limitName(crossed.get(i)));
+                    .append(CheckFigures.title(crossed.get(i)));
         }
         return text.isEmpty() ? "" : text + ".";
     }
@@ -207,9 +208,9 @@ public final class SweepCharts {
             caption.append(i == 0 ? " Shaded, where a limit is missed: " : "; ")
                     .append(letter(i))
                     .append(" ")
-                    .append(Figures.limitName(boundary.limit()))
+                    .append(CheckFigures.title(boundary.limit()))
                     .append(boundary.above() ? ", above " : ", below ")
-                    .append(Figures.significant(boundary.at(), 4))
+                    .append(Notation.significant(boundary.at(), 4))
                     .append(unit.isEmpty() ? "" : " " + unit);
         }
         if (!boundaries.isEmpty()) {

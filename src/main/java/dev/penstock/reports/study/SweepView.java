@@ -1,13 +1,14 @@
 package dev.penstock.reports.study;
 
 import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.provenance.CheckFigures;
+import dev.penstock.provenance.Figure;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.reports.concept.InputsAndWarnings;
 import dev.penstock.reports.page.Cautions;
 import dev.penstock.reports.page.PageSection;
 import dev.penstock.reports.page.Pages;
 import dev.penstock.reports.text.CsvLine;
-import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.text.PageTable;
 import dev.penstock.reports.text.Software;
 import dev.penstock.reports.text.TextTable;
@@ -27,6 +28,16 @@ import java.util.stream.Stream;
 
 /** A sweep as JSON document, CSV, terminal table and page. */
 public final class SweepView {
+
+    /** Figures that fit side by side in a terminal. */
+    private static final List<String> COLUMNS = List.of(
+            "isp_vacuum_s",
+            "isp_sea_level_s",
+            "chamber_pressure_Pa",
+            "mass_flow_kg_s",
+            "turbine_temperature_K",
+            "discharge_pressure_Pa",
+            "peak_wall_temperature_K");
 
     private final Sweep.Result sweep;
     private final List<Measure> measures;
@@ -149,26 +160,19 @@ public final class SweepView {
     public String text() {
         List<String> head = new ArrayList<>();
         sweep.axes().forEach(a -> head.add(a.path()));
-        head.addAll(List.of("Isp vac s", "Isp s.l. s", "chamber bar", "kg/s", "turbine K", "discharge bar", "wall K"));
-        List<Measure> further = measures.subList(Measure.ALL.size(), measures.size());
-        further.forEach(m -> head.add(m.figure().heading()));
+        List<Figure<EngineBalance>> figures = new ArrayList<>(Measure.figures(COLUMNS));
+        measures.stream().skip(Measure.ALL.size()).forEach(m -> figures.add(m.figure()));
+        figures.forEach(figure -> head.add(figure.heading()));
         head.add("<tightest limit");
         TextTable table = new TextTable().header(head.toArray(String[]::new));
         for (Sweep.Point point : sweep.points()) {
             List<String> cells = new ArrayList<>(point.values());
             if (point.balance().isPresent()) {
                 EngineBalance b = point.balance().get();
-                cells.add(Figures.fixed(b.engine().vacuumIsp(), 1));
-                cells.add(Figures.fixed(b.engine().seaLevelIsp(), 1));
-                cells.add(Figures.bar(b.engine().chamberPressure()));
-                cells.add(Figures.massFlow(b.engine().massFlow()));
-                cells.add(shown(b, "turbine_temperature_K", 1));
-                cells.add(shown(b, "discharge_pressure_Pa", 1e5));
-                cells.add(shown(b, "peak_wall_temperature_K", 1));
-                further.forEach(m -> cells.add(m.figure().text(b)));
-                cells.add(Measure.tightest(b).map(SweepView::limit).orElse("none"));
+                figures.forEach(figure -> cells.add(figure.text(b)));
+                cells.add(Measure.tightest(b).map(CheckFigures::verdict).orElse("none"));
             } else {
-                cells.addAll(Collections.nCopies(7 + further.size(), "-"));
+                cells.addAll(Collections.nCopies(figures.size(), "-"));
                 cells.add(noSolution(point));
             }
             table.row(cells.toArray(String[]::new));
@@ -190,17 +194,6 @@ public final class SweepView {
 
     private String noSolution(Sweep.Point point) {
         return "no solution, reason " + (1 + reasons.indexOf(point.failure().orElse("")));
-    }
-
-    private static String shown(EngineBalance balance, String key, double scale) {
-        OptionalDouble value = Measure.named(key).orElseThrow().of(balance);
-        return value.isPresent() ? Figures.fixed(value.getAsDouble() / scale, 1) : "-";
-    }
-
-    private static String limit(LimitCheck limit) {
-        return Figures.limitName(limit.name())
-                + (limit.met() ? " " : " MISSED by ")
-                + Figures.percent(Math.abs(limit.margin()));
     }
 
     /**
@@ -260,7 +253,7 @@ public final class SweepView {
                 cells.add(value.isPresent() ? m.notation().writeWithUnit(value.getAsDouble()) : "-");
             }
             cells.add(point.balance()
-                    .map(b -> Measure.tightest(b).map(SweepView::limit).orElse("none"))
+                    .map(b -> Measure.tightest(b).map(CheckFigures::verdict).orElse("none"))
                     .orElseGet(() -> noSolution(point)));
             boolean kept = point.balance().map(EngineBalance::withinLimits).orElse(false);
             table.marked(kept ? "" : "missed", cells.toArray(String[]::new));

@@ -1,10 +1,16 @@
 package dev.penstock.reports.study;
 
+import static dev.penstock.quantities.Notation.significant;
+
+import dev.penstock.input.InputValue;
+import dev.penstock.provenance.FigureTable;
+import dev.penstock.quantities.Notation;
 import dev.penstock.reports.chart.Drawing;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.SpanChart;
+import dev.penstock.reports.page.FigureRows;
 import dev.penstock.reports.page.PageSection;
-import dev.penstock.reports.text.Figures;
+import dev.penstock.reports.text.FigureJson;
 import dev.penstock.reports.text.PageTable;
 import dev.penstock.reports.text.TextTable;
 import dev.penstock.study.Measure;
@@ -13,12 +19,70 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 
 /** What an engine's figures may turn out to be: JSON object, terminal tables, section of a page. */
 public final class UncertaintyView {
 
     /** Inputs shown of a tornado; the others move the figure less than all of these. */
     private static final int SHOWN = 8;
+
+    private static final Notation INPUT = significant("", 4);
+    private static final Function<UncertaintyResult.Distribution, Notation> FIGURE =
+            distribution -> distribution.measure().notation().namingUnit();
+
+    /** Figures of an uncertain input. */
+    private static final FigureTable<Map.Entry<String, InputValue>> INPUTS =
+            FigureTable.<Map.Entry<String, InputValue>>named(Map.Entry::getKey)
+                    .number("low", "lowest", INPUT, e -> e.getValue().quantile(0))
+                    .number("likely", "most likely", INPUT, e -> e.getValue()
+                            .spread()
+                            .orElseThrow()
+                            .mode())
+                    .number("high", "highest", INPUT, e -> e.getValue().quantile(1))
+                    .word("unit", "unit", e -> e.getValue().unitOfKind())
+                    .word("source", "source", e -> e.getValue().spreadSource())
+                    .word("key", "input", Map.Entry::getKey)
+                    .outsideDocuments()
+                    .table();
+
+    /** How a figure is spread. */
+    private static final FigureTable<UncertaintyResult.Distribution> FIGURES =
+            FigureTable.<UncertaintyResult.Distribution>named(d -> d.measure().key())
+                    .number("likely", "likely", FIGURE, UncertaintyResult.Distribution::likely)
+                    .number("mean", "mean", FIGURE, UncertaintyResult.Distribution::mean)
+                    .number(
+                            "standard_deviation",
+                            "standard deviation",
+                            FIGURE,
+                            UncertaintyResult.Distribution::standardDeviation)
+                    .number("p5", "5 %", FIGURE, UncertaintyResult.Distribution::percentile5)
+                    .number("p25", "25 %", FIGURE, UncertaintyResult.Distribution::percentile25)
+                    .number("p50", "median", FIGURE, UncertaintyResult.Distribution::median)
+                    .number("p75", "75 %", FIGURE, UncertaintyResult.Distribution::percentile75)
+                    .number("p95", "95 %", FIGURE, UncertaintyResult.Distribution::percentile95)
+                    .word("figure", "figure", d -> d.measure().name())
+                    .outsideDocuments()
+                    .table();
+
+    /** What an input does to a figure. */
+    private static final FigureTable<UncertaintyResult.Bar> BARS = FigureTable.<UncertaintyResult.Bar>ofOne()
+            .word("input", "input", UncertaintyResult.Bar::input)
+            .word("low", "lowest", UncertaintyResult.Bar::low)
+            .word("high", "highest", UncertaintyResult.Bar::high)
+            .word("at_low", "figure at the lowest", UncertaintyResult.Bar::atLow)
+            .word("at_high", "figure at the highest", UncertaintyResult.Bar::atHigh)
+            .table();
+
+    /** The whole sample. */
+    private static final FigureTable<UncertaintyResult> ALL = FigureTable.<UncertaintyResult>ofOne()
+            .word("samples", "samples", UncertaintyResult::samples)
+            .word("closed", "closed", UncertaintyResult::closed)
+            .word("failures", "failures", UncertaintyResult::failures)
+            .keyed("inputs", r -> List.copyOf(r.inputs().entrySet()), INPUTS)
+            .keyed("figures", UncertaintyResult::distributions, FIGURES)
+            .word("drivers", "drivers", UncertaintyView::drivers)
+            .table();
 
     private UncertaintyView() {}
 
@@ -27,52 +91,15 @@ public final class UncertaintyView {
      * @return JSON object
      */
     public static Map<String, Object> json(UncertaintyResult result) {
-        Map<String, Object> map = new LinkedHashMap<>();
-        map.put("samples", result.samples());
-        map.put("closed", result.closed());
-        map.put("failures", result.failures());
-        Map<String, Object> inputs = new LinkedHashMap<>();
-        result.inputs().forEach((key, value) -> {
-            Map<String, Object> entry = new LinkedHashMap<>();
-            entry.put("low", value.quantile(0));
-            entry.put("likely", value.spread().orElseThrow().mode());
-            entry.put("high", value.quantile(1));
-            entry.put("unit", value.unitOfKind());
-            entry.put("source", value.spreadSource());
-            inputs.put(key, entry);
-        });
-        map.put("inputs", inputs);
-        Map<String, Object> figures = new LinkedHashMap<>();
-        result.distributions().forEach(d -> {
-            Map<String, Object> entry = new LinkedHashMap<>();
-            entry.put("likely", d.likely());
-            entry.put("mean", d.mean());
-            entry.put("standard_deviation", d.standardDeviation());
-            entry.put("p5", d.percentile5());
-            entry.put("p25", d.percentile25());
-            entry.put("p50", d.median());
-            entry.put("p75", d.percentile75());
-            entry.put("p95", d.percentile95());
-            figures.put(d.measure().key(), entry);
-        });
-        map.put("figures", figures);
+        return FigureJson.of(ALL, result);
+    }
+
+    /** What moves each figure, by the key of the figure. */
+    private static Map<String, Object> drivers(UncertaintyResult result) {
         Map<String, Object> drivers = new LinkedHashMap<>();
         result.tornados()
-                .forEach(t -> drivers.put(
-                        t.measure().key(),
-                        t.bars().stream()
-                                .map(b -> {
-                                    Map<String, Object> entry = new LinkedHashMap<>();
-                                    entry.put("input", b.input());
-                                    entry.put("low", b.low());
-                                    entry.put("high", b.high());
-                                    entry.put("at_low", b.atLow());
-                                    entry.put("at_high", b.atHigh());
-                                    return entry;
-                                })
-                                .toList()));
-        map.put("drivers", drivers);
-        return map;
+                .forEach(tornado -> drivers.put(tornado.measure().key(), FigureJson.each(BARS, tornado.bars())));
+        return drivers;
     }
 
     /**
@@ -81,29 +108,27 @@ public final class UncertaintyView {
      */
     public static String text(UncertaintyResult result) {
         String line = System.lineSeparator();
-        TextTable table = new TextTable()
-                .header(
-                        result.closed() + " of " + result.samples() + " samples",
-                        "likely",
-                        "5 %",
-                        "median",
-                        "95 %",
-                        "<moved most by");
-        for (UncertaintyResult.Distribution d : result.distributions()) {
-            table.row(
-                    d.measure().name(),
-                    shown(d.measure(), d.likely()),
-                    shown(d.measure(), d.percentile5()),
-                    shown(d.measure(), d.median()),
-                    shown(d.measure(), d.percentile95()),
-                    strongest(result, d.measure()));
-        }
-        StringBuilder text = new StringBuilder(table.text());
+        PageTable table = FigureRows.list(
+                result.closed() + " of " + result.samples() + " samples",
+                spreads(result),
+                "figures",
+                result.distributions(),
+                "figure likely p5 p50 p95 moved_by");
+        StringBuilder text = new StringBuilder(TextTable.of(table));
         result.failures().forEach((why, count) -> text.append(count)
                 .append(" samples do not close: ")
                 .append(why)
                 .append(line));
         return text.toString();
+    }
+
+    /** How figures are spread, and what moves each most. */
+    private static FigureTable<UncertaintyResult.Distribution> spreads(UncertaintyResult result) {
+        return FigureTable.<UncertaintyResult.Distribution>named(
+                        d -> d.measure().key())
+                .with(FIGURES, d -> d)
+                .word("moved_by", "moved most by", d -> strongest(result, d.measure()))
+                .table();
     }
 
     private static String strongest(UncertaintyResult result, Measure measure) {
@@ -113,10 +138,6 @@ public final class UncertaintyView {
                 .map(UncertaintyResult.Bar::input)
                 .reduce((a, b) -> a + ", " + b)
                 .orElse("nothing that is uncertain");
-    }
-
-    private static String shown(Measure measure, double value) {
-        return measure.notation().writeWithUnit(value);
     }
 
     /**
@@ -137,30 +158,18 @@ public final class UncertaintyView {
                     .findFirst()
                     .ifPresent(t -> figures.add(tornado(t)));
         }
-        PageTable.Builder spreads = PageTable.titled(
-                "Figures", "<figure", "likely", "5 %", "25 %", "median", "75 %", "95 %", "standard deviation");
-        for (UncertaintyResult.Distribution d : result.distributions()) {
-            Measure m = d.measure();
-            spreads.row(
-                    m.name(),
-                    shown(m, d.likely()),
-                    shown(m, d.percentile5()),
-                    shown(m, d.percentile25()),
-                    shown(m, d.median()),
-                    shown(m, d.percentile75()),
-                    shown(m, d.percentile95()),
-                    shown(m, d.standardDeviation()));
-        }
-        PageTable.Builder inputs =
-                PageTable.titled("Uncertain inputs", "<input", "lowest", "most likely", "highest", "<unit", "<source");
-        result.inputs()
-                .forEach((key, value) -> inputs.row(
-                        key,
-                        Figures.significant(value.quantile(0), 4),
-                        Figures.significant(value.spread().orElseThrow().mode(), 4),
-                        Figures.significant(value.quantile(1), 4),
-                        value.unitOfKind(),
-                        value.spreadSource()));
+        PageTable spreads = FigureRows.list(
+                "Figures",
+                FIGURES,
+                "figures",
+                result.distributions(),
+                "figure likely p5 p25 p50 p75 p95 standard_deviation");
+        PageTable inputs = FigureRows.list(
+                "Uncertain inputs",
+                INPUTS,
+                "inputs",
+                List.copyOf(result.inputs().entrySet()),
+                "key low likely high unit source");
         return new PageSection(
                 "uncertainty",
                 "Uncertainty",
@@ -169,8 +178,8 @@ public final class UncertaintyView {
                         + " samples close. Inputs are taken as independent; models themselves are taken as right,"
                         + " apart from the factors listed."),
                 figures,
-                List.of(spreads.table()),
-                List.of(inputs.table()));
+                List.of(spreads.untraced()),
+                List.of(inputs.untraced()));
     }
 
     private static Drawing tornado(UncertaintyResult.Tornado tornado) {
@@ -217,7 +226,7 @@ public final class UncertaintyView {
     private static String brief(String value) {
         String[] parts = value.split(" ", 2);
         try {
-            return Figures.significant(Double.parseDouble(parts[0]), 3) + (parts.length > 1 ? " " + parts[1] : "");
+            return Notation.significant(Double.parseDouble(parts[0]), 3) + (parts.length > 1 ? " " + parts[1] : "");
         } catch (NumberFormatException word) {
             return value;
         }

@@ -10,7 +10,7 @@ import dev.penstock.cycles.trail.EngineFigures;
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.reports.page.FigureRows;
-import dev.penstock.reports.text.Figures;
+import dev.penstock.reports.text.Markup;
 import dev.penstock.reports.text.PageTable;
 import dev.penstock.turbomachinery.mass.MassFigures;
 import dev.penstock.turbomachinery.mass.MassItem;
@@ -112,7 +112,7 @@ public final class EngineTables {
     /** @return what the jacket does as a whole */
     public static PageTable cooling(JacketResult jacket) {
         return FigureRows.sheet(
-                Figures.capitalized(jacket.circuit().word() + "jacket"),
+                Markup.capitalized(jacket.circuit().word() + "jacket"),
                 JacketFigures.ALL,
                 jacket,
                 jacket.circuit().path(),
@@ -127,14 +127,16 @@ public final class EngineTables {
                 "Along the wall, from the place that the coolant reaches first; distances from the throat",
                 JacketFigures.CELLS,
                 jacket.circuit().figure("profile"),
-                jacket.stations(),
+                JacketFigures.Cell.of(jacket),
                 "x_m radius_m heat_flux_W_m2 wall_temperature_gas_side_K wall_temperature_coolant_side_K"
                         + " coolant_temperature_K coolant_pressure_Pa coolant_velocity_m_s");
     }
 
-    /** @return mass of each part with its scatter */
+    /** @return mass of each part with its scatter, then that of the engine */
     public static PageTable mass(EngineBalance balance) {
-        return mass("Engine mass", "mass.items", balance.mass().items());
+        return mass("Engine mass", "mass.items", balance.mass().items())
+                .and(FigureRows.rows(
+                        EngineFigures.HEADLINE, balance, "engine", List.of("mass_kg mass_low_kg mass_high_kg")));
     }
 
     /** @return what relations for whole engines say */
@@ -149,11 +151,19 @@ public final class EngineTables {
         return FigureRows.list(caption, MassFigures.ITEMS, list, items, "name mass_kg low_kg high_kg source");
     }
 
-    /** @return limits, the tightest first */
+    /**
+     * @param limits limit checks
+     * @return the limits, the tightest first
+     */
     public static PageTable limits(List<LimitCheck> limits) {
         return limits(limits, "title value limit margin verdict source");
     }
 
+    /**
+     * @param limits limit checks
+     * @param keys keys of the figures that make the columns, parted by blanks
+     * @return the limits, the tightest first
+     */
     public static PageTable limits(List<LimitCheck> limits, String keys) {
         return FigureRows.list(
                 "Limits, the tightest first",

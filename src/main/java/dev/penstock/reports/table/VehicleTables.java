@@ -1,5 +1,6 @@
 package dev.penstock.reports.table;
 
+import dev.penstock.provenance.FigureTable;
 import dev.penstock.provenance.Trail;
 import dev.penstock.quantities.Notation;
 import dev.penstock.reports.chart.Drawing;
@@ -7,10 +8,10 @@ import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.SpanChart;
 import dev.penstock.reports.page.FigureRows;
 import dev.penstock.reports.page.PageSection;
-import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.text.PageTable;
 import dev.penstock.vehicle.mass.MassTable;
 import dev.penstock.vehicle.stage.BoosterSizing;
+import dev.penstock.vehicle.stage.StageFigures;
 import dev.penstock.vehicle.stage.StageSizing;
 import dev.penstock.vehicle.stage.VehicleFigures;
 import dev.penstock.vehicle.stage.VehicleSizing;
@@ -22,6 +23,10 @@ public final class VehicleTables {
 
     private VehicleTables() {}
 
+    /**
+     * @param vehicle sized vehicle
+     * @return section of a page
+     */
     public static PageSection section(VehicleSizing vehicle) {
         Drawing masses = masses(vehicle);
         List<PageTable> dry =
@@ -36,6 +41,10 @@ public final class VehicleTables {
                 dry);
     }
 
+    /**
+     * @param vehicle sized vehicle
+     * @return how its start mass adds up
+     */
     public static Drawing masses(VehicleSizing vehicle) {
         List<SpanChart.Bar> bars = new ArrayList<>();
         double at = 0;
@@ -79,7 +88,7 @@ public final class VehicleTables {
     static PageTable stages(VehicleSizing v) {
         return FigureRows.list(
                 "Stages",
-                VehicleFigures.STAGES,
+                StageFigures.STAGES,
                 "stages",
                 v.stages(),
                 "name engines start_mass_kg oxidizer_mass_kg fuel_mass_kg dry_mass_kg oxidizer_tank_m3 fuel_tank_m3"
@@ -90,15 +99,15 @@ public final class VehicleTables {
     public static PageTable brief(VehicleSizing v) {
         String both = "name engines start_mass_kg propellant_mass_kg oxidizer_mass_kg fuel_mass_kg dry_mass_kg isp_s";
         String keys = both + " delta_v_m_s thrust_to_weight oxidizer_tank_m3 fuel_tank_m3";
-        PageTable table = FigureRows.list("", VehicleFigures.STAGES, "stages", List.of(), keys);
+        PageTable table = FigureRows.list("", StageFigures.STAGES, "stages", List.of(), keys);
         for (StageSizing s : v.stages()) {
             table = table.and(FigureRows.list(
                             "",
-                            VehicleFigures.BOOSTERS,
+                            StageFigures.BOOSTERS,
                             "boosters",
                             s.boosters().stream().toList(),
                             both))
-                    .and(FigureRows.list("", VehicleFigures.STAGES, "stages", List.of(s), keys));
+                    .and(FigureRows.list("", StageFigures.STAGES, "stages", List.of(s), keys));
         }
         return table;
     }
@@ -111,11 +120,27 @@ public final class VehicleTables {
                 "delta_v_budget",
                 v.plan().mission().terms(),
                 "name delta_v_m_s source");
-        PageTable.Row sum = new PageTable.Row(
-                List.of("sum", Notation.fixed(v.plan().mission().total(), 0)),
-                List.of("", "delta_v_budget.total_m_s"),
-                "");
-        return terms.and(new PageTable("", List.of(), List.of(sum)));
+        return terms.and(FigureRows.rows(VehicleFigures.ALL, v, "", List.of("delta_v_budget.total_m_s")));
+    }
+
+    /**
+     * @param v sized vehicle
+     * @return size of every tank
+     */
+    public static PageTable tanks(VehicleSizing v) {
+        PageTable table = PageTable.titled("Tanks", "<tank", "volume (m³)", "diameter (m)", "length (m)")
+                .table();
+        for (FigureTable.Placed<StageSizing> stage : StageFigures.STAGES.placed("stages", v.stages())) {
+            table = table.and(FigureRows.rows(
+                            StageFigures.STAGES,
+                            stage.thing(),
+                            stage.at().path(),
+                            List.of(
+                                    "oxidizer_tank_m3 oxidizer_tank_diameter_m oxidizer_tank_length_m",
+                                    "fuel_tank_m3 fuel_tank_diameter_m fuel_tank_length_m"))
+                    .named(stage.thing().name()));
+        }
+        return table;
     }
 
     /** @return dry mass of a booster, line by line */
@@ -131,9 +156,9 @@ public final class VehicleTables {
     private static PageTable dryMass(String name, String path, MassTable m) {
         PageTable lines = FigureRows.list(
                 "Dry mass of " + name,
-                VehicleFigures.DRY_MASS,
+                StageFigures.DRY_MASS,
                 path + ".dry_mass",
-                VehicleFigures.DryLine.of(m),
+                StageFigures.DryLine.of(m),
                 "name mass_kg share scatter source");
         return lines.and(PageTable.titled("")
                 .row(
@@ -157,7 +182,11 @@ public final class VehicleTables {
         return Notation.significant(mass, 4);
     }
 
+    /**
+     * @param kilograms mass (kg)
+     * @return the number of tonnes
+     */
     public static String tonnes(double kilograms) {
-        return Figures.significant(kilograms / 1e3, 4);
+        return Notation.significant(kilograms / 1e3, 4);
     }
 }

@@ -16,4 +16,12 @@ public final class Markup {
                 .replace("\"", "&quot;")
                 .replace("'", "&#39;");
     }
+
+    /**
+     * @param words words, with or without spaces around them
+     * @return the words with a capital at their beginning
+     */
+    public static String capitalized(String words) {
+        return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    }
 }

@@ -63,6 +63,20 @@ public record PageTable(String caption, List<Column> columns, List<Row> rows) {
         return new PageTable(caption, columns, all);
     }
 
+    /**
+     * @param name what the rows belong to
+     * @return the same table with that name before the title of each row
+     */
+    public PageTable named(String name) {
+        List<Row> all = new ArrayList<>();
+        for (Row row : rows) {
+            List<String> cells = new ArrayList<>(row.cells);
+            cells.set(0, name + ", " + cells.get(0));
+            all.add(new Row(cells, row.trails, row.mark));
+        }
+        return new PageTable(caption, columns, all);
+    }
+
     /** @return the same table on a page that holds no trail of its numbers */
     public PageTable untraced() {
         return new PageTable(
@@ -82,13 +96,6 @@ public record PageTable(String caption, List<Column> columns, List<Row> rows) {
         return new Builder(caption, titles);
     }
 
-    /** Paths of the cells of a row: a base with a key each; an empty key for a cell without a trail. */
-    public static String[] traces(String base, String... keys) {
-        return java.util.Arrays.stream(keys)
-                .map(key -> key.isEmpty() ? "" : base + "." + key)
-                .toArray(String[]::new);
-    }
-
     /** Collects the rows of a table. Not thread-safe. */
     public static final class Builder {
 
@@ -104,17 +111,31 @@ public record PageTable(String caption, List<Column> columns, List<Row> rows) {
             }
         }
 
+        /**
+         * @param cells cells of the next row
+         * @return this builder
+         */
         public Builder row(String... cells) {
             rows.add(new Row(List.of(cells), List.of(), ""));
             return this;
         }
 
+        /**
+         * @param mark "missed", "best" or empty text
+         * @param cells cells of the next row
+         * @return this builder
+         */
         public Builder marked(String mark, String... cells) {
             rows.add(new Row(List.of(cells), List.of(), mark));
             return this;
         }
 
-        /** Ties the cells of the last row to their trails. */
+        /**
+         * Ties the cells of the last row to their trails.
+         *
+         * @param paths path of the trail of each cell; empty text for none
+         * @return this builder
+         */
         public Builder traced(String... paths) {
             Row row = rows.remove(rows.size() - 1);
             rows.add(new Row(row.cells(), List.of(paths), row.mark()));
@@ -126,6 +147,7 @@ public record PageTable(String caption, List<Column> columns, List<Row> rows) {
             return this;
         }
 
+        /** @return the table */
         public PageTable table() {
             return new PageTable(caption, columns, rows);
         }

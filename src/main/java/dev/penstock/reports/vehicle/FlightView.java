@@ -2,6 +2,7 @@ package dev.penstock.reports.vehicle;
 
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.LimitCheck;
+import dev.penstock.quantities.Notation;
 import dev.penstock.reports.chart.Curve;
 import dev.penstock.reports.chart.Drawing;
 import dev.penstock.reports.chart.Ink;
@@ -10,7 +11,6 @@ import dev.penstock.reports.engine.BalanceText;
 import dev.penstock.reports.page.FigureRows;
 import dev.penstock.reports.page.PageSection;
 import dev.penstock.reports.text.FigureJson;
-import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.text.PageTable;
 import dev.penstock.reports.text.TextTable;
 import dev.penstock.vehicle.FlightFigures;
@@ -215,8 +215,8 @@ public final class FlightView {
             table.marked(
                     c.met() ? "" : "missed",
                     c.name(),
-                    Figures.significant(c.value(), 4),
-                    Figures.significant(c.limit(), 4),
+                    Notation.significant(c.value(), 4),
+                    Notation.significant(c.limit(), 4),
                     c.unit(),
                     c.source());
         }

@@ -1,46 +1,73 @@
 package dev.penstock.reports.vehicle;
 
-import dev.penstock.reports.table.VehicleTables;
-import dev.penstock.reports.text.Figures;
+import static dev.penstock.quantities.Notation.significant;
+
+import dev.penstock.provenance.FigureTable;
+import dev.penstock.quantities.Notation;
+import dev.penstock.reports.page.FigureRows;
+import dev.penstock.reports.text.FigureJson;
 import dev.penstock.reports.text.TextTable;
 import dev.penstock.vehicle.plan.Recovery;
-import dev.penstock.vehicle.stage.StageSizing;
+import dev.penstock.vehicle.stage.VehicleSizing;
 import dev.penstock.vehicle.trade.ReuseTrade;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 
 /** What it costs to bring the first stage back, as JSON document and terminal table. */
 public final class ReuseView {
 
+    private static final Notation TONNES = significant("kg", "t", 1e-3, 4);
+    private static final Notation SPEED = Notation.fixed("m/s", "m/s", 1, 0);
+
+    /** Figures of a way of recovery. */
+    private static final FigureTable<ReuseTrade.Row> ROWS = FigureTable.<ReuseTrade.Row>ofOne()
+            .word("mode", "first stage", ReuseView::name)
+            .number("boostback_m_s", "boost back", SPEED, r -> r.recovery().boostback())
+            .number("entry_m_s", "entry", SPEED, r -> r.recovery().entry())
+            .number("landing_m_s", "landing", SPEED, r -> r.recovery().landing())
+            .word("closes", "closes", r -> r.sizing().isPresent())
+            .word("reason", "reason", ReuseTrade.Row::reason)
+            .optional("start_mass_kg", "start", TONNES, of(VehicleSizing::startMass))
+            .leftOutIfAbsent()
+            .optional("payload_kg", "payload", TONNES, of(VehicleSizing::payload))
+            .leftOutIfAbsent()
+            .optional("payload_fraction", "payload", significant("", "%", 100, 3), of(VehicleSizing::payloadFraction))
+            .leftOutIfAbsent()
+            .optional("recovery_propellant_kg", "kept propellant", TONNES, of(v -> v.stages()
+                    .get(0)
+                    .propellant()
+                    .recovery()))
+            .leftOutIfAbsent()
+            .optional("first_stage_dry_mass_kg", "its dry mass", TONNES, of(v -> v.stages()
+                    .get(0)
+                    .dryMass()
+                    .total()))
+            .leftOutIfAbsent()
+            .number(
+                    "burns_m_s",
+                    "burns",
+                    SPEED,
+                    r -> r.recovery().boostback()
+                            + r.recovery().entry()
+                            + r.recovery().landing())
+            .outsideDocuments()
+            .table();
+
     private ReuseView() {}
+
+    private static Function<ReuseTrade.Row, Optional<Double>> of(Function<VehicleSizing, Double> figure) {
+        return row -> row.sizing().map(figure);
+    }
 
     /**
      * @param rows what became of each way of recovery
      * @return JSON document
      */
     public static Map<String, Object> json(List<ReuseTrade.Row> rows) {
-        return Map.of("reuse", rows.stream().map(ReuseView::row).toList());
-    }
-
-    private static Map<String, Object> row(ReuseTrade.Row row) {
-        Map<String, Object> map = new LinkedHashMap<>();
-        map.put("mode", name(row.recovery()));
-        map.put("boostback_m_s", row.recovery().boostback());
-        map.put("entry_m_s", row.recovery().entry());
-        map.put("landing_m_s", row.recovery().landing());
-        map.put("closes", row.sizing().isPresent());
-        map.put("reason", row.reason());
-        row.sizing().ifPresent(s -> {
-            StageSizing first = s.stages().get(0);
-            map.put("start_mass_kg", s.startMass());
-            map.put("payload_kg", s.payload());
-            map.put("payload_fraction", s.payloadFraction());
-            map.put("recovery_propellant_kg", first.propellant().recovery());
-            map.put("first_stage_dry_mass_kg", first.dryMass().total());
-        });
-        return map;
+        return Map.of("reuse", FigureJson.each(ROWS, rows));
     }
 
     /**
@@ -48,45 +75,26 @@ public final class ReuseView {
      * @return table for a terminal
      */
     public static String text(List<ReuseTrade.Row> rows) {
+        StringBuilder text = new StringBuilder(TextTable.of(FigureRows.list(
+                "",
+                ROWS,
+                "reuse",
+                rows,
+                "mode start_mass_kg payload_kg payload_fraction recovery_propellant_kg first_stage_dry_mass_kg"
+                        + " burns_m_s")));
         String line = System.lineSeparator();
-        TextTable table = new TextTable()
-                .header(
-                        "first stage",
-                        "start t",
-                        "payload t",
-                        "payload %",
-                        "kept propellant t",
-                        "its dry mass t",
-                        "burns m/s");
-        StringBuilder reasons = new StringBuilder();
-        for (ReuseTrade.Row row : rows) {
-            Recovery r = row.recovery();
-            if (row.sizing().isEmpty()) {
-                table.row(name(r), "none");
-                reasons.append(line)
-                        .append(name(r))
-                        .append(": ")
-                        .append(row.reason())
-                        .append(line);
-                continue;
-            }
-            StageSizing first = row.sizing().get().stages().get(0);
-            table.row(
-                    name(r),
-                    VehicleTables.tonnes(row.sizing().get().startMass()),
-                    VehicleTables.tonnes(row.sizing().get().payload()),
-                    Figures.significant(100 * row.sizing().get().payloadFraction(), 3),
-                    VehicleTables.tonnes(first.propellant().recovery()),
-                    VehicleTables.tonnes(first.dryMass().total()),
-                    Figures.fixed(r.boostback() + r.entry() + r.landing(), 0));
-        }
-        return table.text() + reasons;
+        rows.stream().filter(row -> row.sizing().isEmpty()).forEach(row -> text.append(line)
+                .append(name(row))
+                .append(": ")
+                .append(row.reason())
+                .append(line));
+        return text.toString();
     }
 
-    private static String name(Recovery recovery) {
-        return switch (recovery.mode()) {
-            case NONE -> "lost";
-            default -> recovery.mode().name().toLowerCase(Locale.ROOT).replace('_', ' ');
-        };
+    private static String name(ReuseTrade.Row row) {
+        Recovery.Mode mode = row.recovery().mode();
+        return mode == Recovery.Mode.NONE
+                ? "lost"
+                : mode.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 }

@@ -1,15 +1,20 @@
 package dev.penstock.reports.vehicle;
 
+import static dev.penstock.quantities.Notation.significant;
+
+import dev.penstock.provenance.FigureTable;
+import dev.penstock.quantities.Notation;
 import dev.penstock.reports.chart.Curve;
 import dev.penstock.reports.chart.Drawing;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.LineChart;
 import dev.penstock.reports.concept.InputsAndWarnings;
 import dev.penstock.reports.page.Cautions;
+import dev.penstock.reports.page.FigureRows;
 import dev.penstock.reports.page.PageSection;
 import dev.penstock.reports.page.Pages;
 import dev.penstock.reports.table.VehicleTables;
-import dev.penstock.reports.text.Figures;
+import dev.penstock.reports.text.FigureJson;
 import dev.penstock.reports.text.PageTable;
 import dev.penstock.reports.text.Software;
 import dev.penstock.reports.text.TextTable;
@@ -21,61 +26,107 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 
 /** Propellant pairs on one mission as JSON document, terminal table and page. */
 public final class TradeView {
 
     private static final List<Ink> INKS = List.of(Ink.FUEL, Ink.OXIDIZER, Ink.GAS, Ink.GAIN, Ink.STEEL, Ink.MUTED);
 
+    private static final Notation TONNES = significant("kg", "t", 1e-3, 4);
+    private static final Notation HEIGHT = Notation.fixed("m", "m", 1, 1);
+    private static final String COLUMNS =
+            "pair isp_s bulk_density_kg_m3 start_mass_kg payload_kg dry_mass_kg tank_volume_m3 height_m"
+                    + " single_stage_dry_mass_kg single_stage_closes_kg";
+
+    /** A point of a closing curve. */
+    private static final FigureTable<ClosingCurve.Point> POINTS = FigureTable.<ClosingCurve.Point>ofOne()
+            .number("dry_mass_kg", "dry mass", TONNES, ClosingCurve.Point::dryMass)
+            .number("payload_kg", "payload", TONNES, ClosingCurve.Point::payload)
+            .table();
+
+    /** A pair whose single stage has a closing curve. */
+    private static final FigureTable<TradeResult.Candidate> SINGLE_STAGE = FigureTable.<TradeResult.Candidate>ofOne()
+            .optional("start_mass_kg", "start mass", TONNES, c -> c.curve().map(ClosingCurve::startMass))
+            .optional("closing_dry_mass_kg", "closes below", TONNES, c -> c.curve()
+                    .map(ClosingCurve::closingDryMass))
+            .number("modelled_dry_mass_kg", "dry mass", TONNES, TradeResult.Candidate::modelledDryMass)
+            .each("points", c -> c.curve().orElseThrow().points(), POINTS)
+            .table();
+
+    /** Figures of a pair. */
+    private static final FigureTable<TradeResult.Candidate> PAIRS = FigureTable.<TradeResult.Candidate>ofOne()
+            .word("oxidizer", "oxidizer", c -> c.pair().oxidizer())
+            .word("fuel", "fuel", c -> c.pair().fuel())
+            .number("mixture_ratio", "mixture ratio", significant("", 4), c -> c.pair()
+                    .mixtureRatio())
+            .word("closes", "closes", c -> sized(c).isPresent())
+            .word("reason", "reason", TradeView::reason)
+            .optional("isp_s", "Isp", Notation.fixed("s", "s", 1, 1), c -> c.row()
+                    .map(r -> r.engine().vacuumIsp()))
+            .leftOutIfAbsent()
+            .optional("bulk_density_kg_m3", "bulk density", Notation.fixed("kg/m³", "kg/m³", 1, 0), c -> c.row()
+                    .map(PropellantTrade.Row::bulkDensity))
+            .leftOutIfAbsent()
+            .optional("start_mass_kg", "start mass", TONNES, c -> sized(c).map(VehicleSizing::startMass))
+            .leftOutIfAbsent()
+            .optional("payload_kg", "payload", TONNES, c -> sized(c).map(VehicleSizing::payload))
+            .leftOutIfAbsent()
+            .optional("dry_mass_kg", "dry", TONNES, c -> sized(c).map(VehicleSizing::dryMass))
+            .leftOutIfAbsent()
+            .optional("propellant_mass_kg", "propellant", TONNES, c -> sized(c).map(VehicleSizing::propellantMass))
+            .leftOutIfAbsent()
+            .optional("tank_volume_m3", "tanks", significant("m³", 3), closing(PropellantTrade.Row::tankVolume))
+            .leftOutIfAbsent()
+            .optional("height_m", "height", HEIGHT, closing(PropellantTrade.Row::height))
+            .leftOutIfAbsent()
+            .optional(
+                    "structural_coefficient",
+                    "structural coefficient",
+                    significant("", 4),
+                    closing(PropellantTrade.Row::structuralCoefficient))
+            .leftOutIfAbsent()
+            .part("single_stage", c -> c.curve().map(curve -> c), SINGLE_STAGE)
+            .leftOutIfAbsent()
+            .word("pair", "pair", c -> c.pair().toString())
+            .outsideDocuments()
+            .optional("single_stage_dry_mass_kg", "single stage: dry mass", TONNES, c -> c.row()
+                    .map(row -> c.modelledDryMass()))
+            .outsideDocuments()
+            .optional("single_stage_closes_kg", "closes below", TONNES, c -> c.curve()
+                    .map(ClosingCurve::closingDryMass))
+            .outsideDocuments()
+            .table();
+
+    /** The whole comparison. */
+    private static final FigureTable<TradeResult> ALL = FigureTable.<TradeResult>ofOne()
+            .word("name", "vehicle", r -> r.plan().name())
+            .number("delta_v_m_s", "ideal speed gain", Notation.fixed("m/s", "m/s", 1, 0), r -> r.plan()
+                    .mission()
+                    .total())
+            .each("pairs", TradeResult::candidates, PAIRS)
+            .table();
+
     private TradeView() {}
+
+    private static Optional<VehicleSizing> sized(TradeResult.Candidate candidate) {
+        return candidate.row().flatMap(PropellantTrade.Row::sizing);
+    }
+
+    /** A figure of a vehicle that closes. */
+    private static Function<TradeResult.Candidate, Optional<Double>> closing(
+            Function<PropellantTrade.Row, Double> figure) {
+        return candidate ->
+                candidate.row().filter(row -> row.sizing().isPresent()).map(figure);
+    }
 
     /**
      * @param result pairs on a mission
      * @return JSON document
      */
     public static Map<String, Object> json(TradeResult result) {
-        Map<String, Object> map = new LinkedHashMap<>();
-        map.put("name", result.plan().name());
-        map.put("delta_v_m_s", result.plan().mission().total());
-        map.put("pairs", result.candidates().stream().map(TradeView::candidate).toList());
-        return map;
-    }
-
-    private static Map<String, Object> candidate(TradeResult.Candidate c) {
-        Map<String, Object> map = new LinkedHashMap<>();
-        map.put("oxidizer", c.pair().oxidizer());
-        map.put("fuel", c.pair().fuel());
-        map.put("mixture_ratio", c.pair().mixtureRatio());
-        map.put("closes", c.row().flatMap(PropellantTrade.Row::sizing).isPresent());
-        map.put(
-                "reason",
-                c.failure().isEmpty() ? c.row().map(PropellantTrade.Row::reason).orElse("") : c.failure());
-        c.row().ifPresent(row -> {
-            map.put("isp_s", row.engine().vacuumIsp());
-            map.put("bulk_density_kg_m3", row.bulkDensity());
-            row.sizing().ifPresent(s -> {
-                map.put("start_mass_kg", s.startMass());
-                map.put("payload_kg", s.payload());
-                map.put("dry_mass_kg", s.dryMass());
-                map.put("propellant_mass_kg", s.propellantMass());
-                map.put("tank_volume_m3", row.tankVolume());
-                map.put("height_m", row.height());
-                map.put("structural_coefficient", row.structuralCoefficient());
-            });
-        });
-        c.curve().ifPresent(curve -> {
-            Map<String, Object> single = new LinkedHashMap<>();
-            single.put("start_mass_kg", curve.startMass());
-            single.put("closing_dry_mass_kg", curve.closingDryMass());
-            single.put("modelled_dry_mass_kg", c.modelledDryMass());
-            single.put(
-                    "points",
-                    curve.points().stream()
-                            .map(p -> Map.of("dry_mass_kg", p.dryMass(), "payload_kg", p.payload()))
-                            .toList());
-            map.put("single_stage", single);
-        });
-        return map;
+        return FigureJson.of(ALL, result);
     }
 
     /**
@@ -84,21 +135,8 @@ public final class TradeView {
      */
     public static String text(TradeResult result) {
         String line = System.lineSeparator();
-        TextTable table = new TextTable()
-                .header(
-                        "pair",
-                        "Isp s",
-                        "bulk kg/m³",
-                        "start t",
-                        "payload t",
-                        "dry t",
-                        "tanks m³",
-                        "height m",
-                        "single stage: dry t",
-                        "closes below t");
-        result.candidates().forEach(c -> table.row(cells(c).toArray(String[]::new)));
         StringBuilder text = new StringBuilder(result.plan().name() + ", ideal speed gain "
-                + Figures.fixed(result.plan().mission().total(), 0) + " m/s" + line + line + table.text());
+                + ALL.figure("delta_v_m_s").text(result) + " m/s" + line + line + TextTable.of(pairs("", result)));
         result.candidates().stream().filter(c -> !reason(c).isEmpty()).forEach(c -> text.append(line)
                 .append(c.pair())
                 .append(": ")
@@ -107,30 +145,13 @@ public final class TradeView {
         return text.toString();
     }
 
-    private static String reason(TradeResult.Candidate c) {
-        return c.failure().isEmpty() ? c.row().map(PropellantTrade.Row::reason).orElse("") : c.failure();
+    private static PageTable pairs(String caption, TradeResult result) {
+        return FigureRows.list(caption, PAIRS, "pairs", result.candidates(), COLUMNS)
+                .untraced();
     }
 
-    private static List<String> cells(TradeResult.Candidate c) {
-        List<String> cells = new ArrayList<>();
-        cells.add(c.pair().toString());
-        if (c.row().isEmpty()) {
-            return cells;
-        }
-        PropellantTrade.Row row = c.row().get();
-        cells.add(Figures.fixed(row.engine().vacuumIsp(), 1));
-        cells.add(Figures.fixed(row.bulkDensity(), 0));
-        boolean closes = row.sizing().isPresent();
-        cells.add(closes ? VehicleTables.tonnes(row.sizing().get().startMass()) : "none");
-        cells.add(closes ? VehicleTables.tonnes(row.sizing().get().payload()) : "");
-        cells.add(closes ? VehicleTables.tonnes(row.sizing().get().dryMass()) : "");
-        cells.add(closes ? Figures.significant(row.tankVolume(), 3) : "");
-        cells.add(closes ? Figures.fixed(row.height(), 1) : "");
-        cells.add(VehicleTables.tonnes(c.modelledDryMass()));
-        cells.add(c.curve()
-                .map(curve -> VehicleTables.tonnes(curve.closingDryMass()))
-                .orElse(""));
-        return cells;
+    private static String reason(TradeResult.Candidate c) {
+        return c.failure().isEmpty() ? c.row().map(PropellantTrade.Row::reason).orElse("") : c.failure();
     }
 
     /**
@@ -174,25 +195,6 @@ public final class TradeView {
     }
 
     private static PageSection section(TradeResult result) {
-        PageTable.Builder table = PageTable.titled(
-                "Pairs",
-                "<pair",
-                "Isp (s)",
-                "bulk density (kg/m³)",
-                "start mass (t)",
-                "payload (t)",
-                "dry (t)",
-                "tanks (m³)",
-                "height (m)",
-                "single stage: dry mass (t)",
-                "closes below (t)");
-        result.candidates().forEach(c -> {
-            List<String> cells = cells(c);
-            while (cells.size() < 10) {
-                cells.add("");
-            }
-            table.row(cells.toArray(String[]::new));
-        });
         return new PageSection(
                 "trade",
                 "Propellants",
@@ -203,7 +205,7 @@ public final class TradeView {
                         "A single stage carries what its final mass leaves over its dry mass. Where a line meets zero, the"
                                 + " stage stops closing; the table says what the dry-mass model gives."),
                 List.of(chart(result)),
-                List.of(table.table()),
+                List.of(pairs("Pairs", result)),
                 List.of());
     }
 

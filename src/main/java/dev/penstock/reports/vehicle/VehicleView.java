@@ -14,7 +14,6 @@ import dev.penstock.reports.text.PageTable;
 import dev.penstock.reports.text.Software;
 import dev.penstock.reports.text.TextTable;
 import dev.penstock.vehicle.FlownSizing;
-import dev.penstock.vehicle.SizingTrail;
 import dev.penstock.vehicle.StageReturn;
 import dev.penstock.vehicle.stage.StageSizing;
 import dev.penstock.vehicle.stage.VehicleFigures;
@@ -122,7 +121,7 @@ public final class VehicleView {
         parts.addAll(more);
         parts.add(InputsAndWarnings.of(vehicle));
         model.put("parts", parts);
-        TrailPart trail = new TrailPart(SizingTrail.of(vehicle));
+        TrailPart trail = new TrailPart(VehicleFigures.trail(vehicle));
         model.put("models", trail.models());
         model.put("numbers", trail.numbers());
         model.put("assumptions", Cautions.ofVehicle());

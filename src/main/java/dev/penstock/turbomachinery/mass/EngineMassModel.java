@@ -49,6 +49,7 @@ public final class EngineMassModel {
         for (ShaftBalance shaft : parts.shafts()) {
             plain.add(new MassItem(
                     MassPart.TURBOPUMP,
+                    shaft.name(),
                     shaft.name() + " turbopump",
                     TurbopumpMass.around(shaft.mass()),
                     "humble-1995"));
@@ -64,7 +65,7 @@ public final class EngineMassModel {
         List<MassItem> items = new ArrayList<>();
         for (MassItem item : plain) {
             Spread mass = item.mass().times(parts.factors().of(item.part()));
-            items.add(new MassItem(item.part(), item.name(), mass, item.source()));
+            items.add(new MassItem(item.part(), item.owner(), item.name(), mass, item.source()));
         }
         double sum = items.stream().mapToDouble(item -> item.mass().mode()).sum();
         items.addAll(parts.others());
@@ -92,13 +93,21 @@ public final class EngineMassModel {
         double wall = Math.max(0.5 * line.pressure() * bore * SAFETY_OVER_STRENGTH, THINNEST);
         double valve = 1 + 40 * Math.sqrt(line.pressure() / 10e6) * Math.pow(bore / 0.15, 2.5);
         return List.of(
-                item(MassPart.LINE, line.name() + " line", Math.PI * bore * wall * METAL * length),
-                item(MassPart.VALVE, line.name() + " valve", valve));
+                item(MassPart.LINE, line.name(), line.name() + " line", Math.PI * bore * wall * METAL * length),
+                item(MassPart.VALVE, line.name(), line.name() + " valve", valve));
     }
 
     /** A part by a model of common practice; no part at all where the model gives nothing. */
     static MassItem item(MassPart part, String name, double mass) {
+        return item(part, name, name, mass);
+    }
+
+    private static MassItem item(MassPart part, String owner, String name, double mass) {
         return new MassItem(
-                part, name, mass == 0 ? Spread.exactly(0) : part.scatter().times(mass), COMMON);
+                part,
+                owner,
+                name,
+                mass == 0 ? Spread.exactly(0) : part.scatter().times(mass),
+                COMMON);
     }
 }

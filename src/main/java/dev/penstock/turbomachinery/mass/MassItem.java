@@ -6,8 +6,9 @@ import dev.penstock.provenance.Spread;
  * Mass of one part, or of a whole engine by one relation.
  *
  * @param part kind of part
+ * @param owner name of the shaft, burner or line that it is a part of; its own name for a part of the engine
  * @param name what it is
  * @param mass mass with the scatter of the relation (kg)
  * @param source source key, or "common practice, no source"
  */
-public record MassItem(MassPart part, String name, Spread mass, String source) {}
+public record MassItem(MassPart part, String owner, String name, Spread mass, String source) {}

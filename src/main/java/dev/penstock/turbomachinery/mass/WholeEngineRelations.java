@@ -66,6 +66,7 @@ public final class WholeEngineRelations {
     }
 
     private static MassItem item(String name, double mass, String source) {
-        return new MassItem(MassPart.WHOLE, name, new Spread(mass * (1 - SCATTER), mass, mass * (1 + SCATTER)), source);
+        return new MassItem(
+                MassPart.WHOLE, name, name, new Spread(mass * (1 - SCATTER), mass, mass * (1 + SCATTER)), source);
     }
 }

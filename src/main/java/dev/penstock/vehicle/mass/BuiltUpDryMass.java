@@ -1,5 +1,6 @@
 package dev.penstock.vehicle.mass;
 
+import dev.penstock.provenance.ModelCard;
 import dev.penstock.vehicle.engine.LoadedPropellant;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,6 +30,21 @@ public record BuiltUpDryMass(DryMassDesign design) implements DryMassModel {
     /** Dry mass over propellant, to tell roughly what the stage weighs and what it carries: judgement. */
     private static final double DRY_GUESS = 0.06;
 
+    private static final ModelCard BULKHEAD = new ModelCard(
+            "vehicle.mass.common-bulkhead",
+            "Common bulkhead",
+            "12 kg/m² of its area",
+            "two thin sheets and a core",
+            "± 30 %, judgement",
+            List.of("common practice, no source"));
+
+    private static final MassLine.Made PRESSURANT = MassLine.Made.of(
+            PressurantSupply.CARD,
+            DryMassInputs.COLLAPSE_FACTOR,
+            DryMassInputs.BOTTLE_PRESSURE,
+            DryMassInputs.BOTTLE_TEMPERATURE,
+            DryMassInputs.PRESSURANT_TEMPERATURE);
+
     @Override
     public MassTable estimate(StageContents stage) {
         List<MassLine> lines = new ArrayList<>(20);
@@ -57,7 +73,14 @@ public record BuiltUpDryMass(DryMassDesign design) implements DryMassModel {
         if (design.interstage()) {
             lines.add(ScalingRelations.shell("interstage", INTERSTAGE_LENGTH * ring));
         }
-        add(lines, new MassLine("payload fairing", design.fairing(), 0.2, "given"));
+        add(
+                lines,
+                new MassLine(
+                        "payload fairing",
+                        design.fairing(),
+                        0.2,
+                        "given",
+                        MassLine.Made.stated(DryMassInputs.FAIRING)));
         design.recovery().ifPresent(recovery -> {
             double rest = 0;
             for (MassLine line : lines) {
@@ -74,7 +97,10 @@ public record BuiltUpDryMass(DryMassDesign design) implements DryMassModel {
                 "engines",
                 stage.engines() * each,
                 design.engineMass().isPresent() ? 0.05 : 0.2, // -14 to +24 % over seven built engines
-                design.engineMass().isPresent() ? "given" : "sum of the engine's parts"));
+                design.engineMass().isPresent() ? "given" : "sum of the engine's parts",
+                design.engineMass().isPresent()
+                        ? MassLine.Made.engines(DryMassInputs.ENGINE_MASS)
+                        : MassLine.Made.engines()));
         lines.add(ScalingRelations.thrustStructure(stage.vacuumThrust()));
         add(
                 lines,
@@ -95,6 +121,7 @@ public record BuiltUpDryMass(DryMassDesign design) implements DryMassModel {
                     "oxidizer tank", oxidizer, stage.oxidizerTank().volume());
             aft = ScalingRelations.tank("fuel tank", fuel, stage.fuelTank().volume());
         } else {
+            MassLine.Made shell = MassLine.Made.of(TankShell.CARD);
             double carried = Math.max(0, stage.startMass() - (1 + DRY_GUESS) * stage.propellantMass());
             double full = stage.vacuumThrust() / stage.startMass();
             double empty = stage.vacuumThrust() / (stage.startMass() - stage.propellantMass());
@@ -103,9 +130,14 @@ public record BuiltUpDryMass(DryMassDesign design) implements DryMassModel {
                     "oxidizer tank",
                     shell(kind.get(), stage.oxidizerTank(), oxidizer, full, carried * empty),
                     0.25,
-                    "nasa-sp-8007");
+                    "nasa-sp-8007",
+                    shell);
             aft = new MassLine(
-                    "fuel tank", shell(kind.get(), stage.fuelTank(), fuel, full, onFuelTank), 0.25, "nasa-sp-8007");
+                    "fuel tank",
+                    shell(kind.get(), stage.fuelTank(), fuel, full, onFuelTank),
+                    0.25,
+                    "nasa-sp-8007",
+                    shell);
         }
         if (!stage.commonBulkhead()) {
             lines.add(forward);
@@ -114,10 +146,15 @@ public record BuiltUpDryMass(DryMassDesign design) implements DryMassModel {
         }
         double headArea = stage.oxidizerTank().headArea();
         double kept = 1 - headArea / stage.oxidizerTank().area();
-        lines.add(new MassLine(forward.name(), kept * forward.mass(), forward.scatter(), forward.source()));
+        lines.add(new MassLine(
+                forward.name(), kept * forward.mass(), forward.scatter(), forward.source(), forward.made()));
         lines.add(aft);
         lines.add(new MassLine(
-                "common bulkhead", BULKHEAD_AREAL_MASS * headArea, 0.3, "areal mass: common practice, no source"));
+                "common bulkhead",
+                BULKHEAD_AREAL_MASS * headArea,
+                0.3,
+                "areal mass: common practice, no source",
+                MassLine.Made.of(BULKHEAD)));
     }
 
     private Optional<TankShell.Kind> kind(LoadedPropellant oxidizer, LoadedPropellant fuel) {
@@ -154,14 +191,22 @@ public record BuiltUpDryMass(DryMassDesign design) implements DryMassModel {
                 bottled += design.pressurant().get().gasFor(propellant.tankPressure(), volume, factor);
             }
         }
-        add(lines, new MassLine("pressurising vapour", vapour, 0.3, "nasa-sp-8112"));
+        add(
+                lines,
+                new MassLine(
+                        "pressurising vapour",
+                        vapour,
+                        0.3,
+                        "nasa-sp-8112",
+                        MassLine.Made.of(OwnVapour.CARD, DryMassInputs.COLLAPSE_FACTOR)));
         if (bottled > 0) {
-            lines.add(new MassLine("pressurant", bottled, 0.2, "sutton-rpe"));
+            lines.add(new MassLine("pressurant", bottled, 0.2, "sutton-rpe", PRESSURANT));
             lines.add(new MassLine(
                     "pressurant bottles",
                     design.pressurant().get().bottleMass(bottled),
                     0.25,
-                    "bottle performance, from memory"));
+                    "bottle performance, from memory",
+                    PRESSURANT));
         }
     }
 

@@ -41,7 +41,8 @@ public final class FeedLines {
                 stage.engine().oxidizer(),
                 stage.fuelTank().length() + bay);
         double fuel = line(flow / (1 + ratio), stage.engine().fuel(), bay);
-        return new MassLine("feed lines", oxidizer + fuel, 0.5, "flow speed: common practice, no source");
+        return new MassLine(
+                "feed lines", oxidizer + fuel, 0.5, "flow speed: common practice, no source", MassLine.Made.of(CARD));
     }
 
     private static double line(double flow, LoadedPropellant propellant, double length) {

@@ -18,6 +18,8 @@ public record GivenDryMass(double mass, double growthMargin) implements DryMassM
 
     @Override
     public MassTable estimate(StageContents stage) {
-        return new MassTable(List.of(new MassLine("stage as given", mass, 0, "given")), growthMargin);
+        return new MassTable(
+                List.of(new MassLine("stage as given", mass, 0, "given", MassLine.Made.stated(DryMassInputs.MASS))),
+                growthMargin);
     }
 }

@@ -54,11 +54,17 @@ public record RecoveryHardware(double fraction, double heatLoad) {
     List<MassLine> lines(StageContents stage, double rest) {
         double base = Math.PI * stage.diameter() * stage.diameter() / 4;
         return List.of(
-                new MassLine("legs, fins and attitude jets", fraction * rest, 0.3, "common practice, no source"),
+                new MassLine(
+                        "legs, fins and attitude jets",
+                        fraction * rest,
+                        0.3,
+                        "common practice, no source",
+                        MassLine.Made.of(CARD, DryMassInputs.RECOVERY_HARDWARE)),
                 new MassLine(
                         "base heat protection",
                         base * (heatLoad / HEAT_PER_MASS + BASE_LAYER),
                         0.5,
-                        "heat load over heat taken per mass, from memory"));
+                        "heat load over heat taken per mass, from memory",
+                        MassLine.Made.of(CARD)));
     }
 }

@@ -33,7 +33,12 @@ public record StructuralCoefficient(double coefficient, double growthMargin) imp
     public MassTable estimate(StageContents stage) {
         double mass = coefficient / (1 - coefficient) * stage.propellantMass();
         return new MassTable(
-                List.of(new MassLine("structure, engines and systems", mass, 0, "structural coefficient given")),
+                List.of(new MassLine(
+                        "structure, engines and systems",
+                        mass,
+                        0,
+                        "structural coefficient given",
+                        MassLine.Made.of(CARD, DryMassInputs.STRUCTURAL_COEFFICIENT))),
                 growthMargin);
     }
 }

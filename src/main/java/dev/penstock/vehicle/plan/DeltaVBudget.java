@@ -1,8 +1,10 @@
 package dev.penstock.vehicle.plan;
 
 import dev.penstock.errors.Require;
+import dev.penstock.provenance.ModelCard;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What a mission asks of the rocket equation, term by term.
@@ -32,11 +34,25 @@ public record DeltaVBudget(List<Term> terms) {
      * @param name name, for example "gravity loss"
      * @param value speed (m/s); negative for a credit
      * @param source where the figure comes from
+     * @param model model that gives it; empty if it comes from outside
+     * @param inputs beginnings of the keys of the plan's inputs that it is made from
      */
-    public record Term(Kind kind, String name, double value, String source) {
+    public record Term(
+            Kind kind, String name, double value, String source, Optional<ModelCard> model, List<String> inputs) {
 
         public Term {
             Require.finite("delta-v budget", name + " (m/s)", value);
+            inputs = List.copyOf(inputs);
+        }
+
+        /** @return whether it is kept for what follows the ascent */
+        public boolean afterAscent() {
+            return kind == Kind.MANOEUVRE || kind == Kind.RESERVE;
+        }
+
+        /** A term from outside. */
+        public Term(Kind kind, String name, double value, String source) {
+            this(kind, name, value, source, Optional.empty(), List.of());
         }
     }
 
@@ -60,10 +76,7 @@ public record DeltaVBudget(List<Term> terms) {
 
     /** @return what must be left when the ascent ends, for manoeuvres and as reserve (m/s) */
     public double afterAscent() {
-        return terms.stream()
-                .filter(t -> t.kind() == Kind.MANOEUVRE || t.kind() == Kind.RESERVE)
-                .mapToDouble(Term::value)
-                .sum();
+        return terms.stream().filter(Term::afterAscent).mapToDouble(Term::value).sum();
     }
 
     /**
@@ -72,9 +85,7 @@ public record DeltaVBudget(List<Term> terms) {
      */
     public DeltaVBudget withAscent(List<Term> flown) {
         List<Term> changed = new ArrayList<>(flown);
-        terms.stream()
-                .filter(t -> t.kind() == Kind.MANOEUVRE || t.kind() == Kind.RESERVE)
-                .forEach(changed::add);
+        terms.stream().filter(Term::afterAscent).forEach(changed::add);
         return new DeltaVBudget(changed);
     }
 

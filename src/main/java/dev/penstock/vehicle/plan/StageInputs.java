@@ -1,14 +1,12 @@
 package dev.penstock.vehicle.plan;
 
-import dev.penstock.fluids.UsualFluids;
 import dev.penstock.input.Input;
 import dev.penstock.input.InputGroup;
 import dev.penstock.input.Usual;
 import dev.penstock.quantities.Constants;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
-import dev.penstock.vehicle.mass.RecoveryHardware;
-import dev.penstock.vehicle.mass.TankMaterial;
+import dev.penstock.vehicle.mass.DryMassInputs;
 import java.util.List;
 
 /** What a vehicle may say of its stages and boosters. */
@@ -85,77 +83,6 @@ public final class StageInputs {
     public static final InputGroup RECOVERY =
             InputGroup.table("recovery", "How the stage comes back", MODE, BOOSTBACK, ENTRY, LANDING);
 
-    // ---- dry mass
-
-    public static final Input<Boolean> COMMON_BULKHEAD = Input.flag("common_bulkhead", "Whether the tanks share a head")
-            .usual(Usual.of(false, "two heads between them", ""));
-    public static final Input<Double> MASS = Input.quantity(
-                    "mass", Dimension.MASS, Range.POSITIVE, "The whole dry mass")
-            .computed("line by line from how the stage is built");
-    public static final Input<Double> STRUCTURAL_COEFFICIENT = Input.ratio(
-                    "structural_coefficient", Range.of(0.001, 0.9), "Dry mass over dry mass and propellant")
-            .computed("line by line from how the stage is built");
-    public static final Input<Double> GROWTH_MARGIN = Input.ratio(
-                    "growth_margin", Range.of(0, 2), "Growth that is added to the dry mass, over it")
-            .follows("15 % of an estimate, none of a given mass, " + Usual.COMMON);
-    public static final Input<String> TANKS = Input.word(
-                    "tanks", List.of("by-volume", "integral", "pressure-stabilized"), "How the tanks are built")
-            .usual(Usual.of("by-volume", "mass by volume", ""));
-    public static final Input<TankMaterial> MATERIAL = Input.choice(
-                    "material", TankMaterial.class, "Material of the tanks")
-            .usual(Usual.common(TankMaterial.ALUMINIUM));
-    public static final Input<String> PRESSURANT = Input.text(
-                    "pressurant", "What keeps the tanks under pressure: a file in fluids, own-vapour or none")
-            .usual(Usual.common(UsualFluids.pressurant()));
-    public static final Input<Double> COLLAPSE_FACTOR = Input.ratio(
-                    "collapse_factor",
-                    Range.of(0.5, 10),
-                    "Pressurant needed over what fills the tank at its own temperature")
-            .computed("by propellant");
-    public static final Input<Double> ENGINE_MASS = Input.quantity(
-                    "engine_mass", Dimension.MASS, Range.POSITIVE, "Mass of one engine")
-            .computed("as the engine's balance estimates it");
-    public static final Input<Double> FAIRING = Input.quantity(
-                    "fairing", Dimension.MASS, Range.NOT_NEGATIVE, "Mass of a fairing that this stage carries")
-            .usual(Usual.of(0.0, "none", ""));
-    public static final Input<Double> RECOVERY_HARDWARE = Input.ratio(
-                    "recovery_hardware", Range.of(0, 1), "Mass of legs, fins and the like over the other dry mass")
-            .usual(Usual.common(RecoveryHardware.USUAL_FRACTION));
-    public static final Input<Double> BOTTLE_PRESSURE = Input.quantity(
-                    "bottle_pressure", Dimension.PRESSURE, Range.of(5e6, 8e7), "Pressure of the full bottles")
-            .usual(Usual.common(30e6));
-    public static final Input<Double> BOTTLE_TEMPERATURE = Input.quantity(
-                    "bottle_temperature", Dimension.TEMPERATURE, Range.of(60, 400), "Temperature of the full bottles")
-            .usual(Usual.of(290.0, "room temperature", ""));
-    public static final Input<Double> PRESSURANT_TEMPERATURE = Input.quantity(
-                    "pressurant_temperature",
-                    Dimension.TEMPERATURE,
-                    Range.of(60, 1000),
-                    "Temperature to which the pressurant is heated")
-            .computed("it is not heated");
-    public static final Input<String> BOTTLE = Input.word(
-                    "bottle", List.of("composite", "titanium"), "How bottles are built")
-            .usual(Usual.common("composite"));
-
-    public static final InputGroup DRY_MASS = InputGroup.table(
-            "dry_mass",
-            "Dry mass: a mass, a structural coefficient, or how the stage is built",
-            MASS,
-            STRUCTURAL_COEFFICIENT,
-            GROWTH_MARGIN,
-            TANKS,
-            MATERIAL,
-            COMMON_BULKHEAD,
-            PRESSURANT,
-            COLLAPSE_FACTOR,
-            BOTTLE_PRESSURE,
-            BOTTLE_TEMPERATURE,
-            PRESSURANT_TEMPERATURE,
-            BOTTLE,
-            ENGINE_MASS,
-            FAIRING,
-            RECOVERY_HARDWARE);
-
     // ---- boosters
 
     public static final Input<Integer> COUNT =
@@ -180,14 +107,14 @@ public final class StageInputs {
                         ENGINES_OUT,
                         THRUST_TO_WEIGHT_ENGINE_OUT,
                         IGNITION_PRESSURE)
-                .with(ALLOWANCES, RECOVERY, DRY_MASS);
+                .with(ALLOWANCES, RECOVERY, DryMassInputs.GROUP);
     }
 
     public static InputGroup boosters(boolean ownEngine) {
         InputGroup group = InputGroup.table("boosters", "Boosters beside the first stage", COUNT);
         group = ownEngine ? group.and(ENGINE) : group;
         return group.and(BOOSTER_ENGINES, PROPELLANT, DIAMETER)
-                .with(ALLOWANCES, DRY_MASS)
+                .with(ALLOWANCES, DryMassInputs.GROUP)
                 .ifWritten();
     }
 }

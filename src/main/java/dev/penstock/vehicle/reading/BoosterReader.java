@@ -1,5 +1,6 @@
 package dev.penstock.vehicle.reading;
 
+import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.input.InputTable;
 import dev.penstock.vehicle.plan.Allowances;
 import dev.penstock.vehicle.plan.BoosterPlan;
@@ -13,10 +14,12 @@ final class BoosterReader {
 
     private final InputTable table;
     private final Optional<Path> folder;
+    private final FluidLibrary fluids;
 
-    BoosterReader(InputTable table, Optional<Path> folder) {
+    BoosterReader(InputTable table, Optional<Path> folder, FluidLibrary fluids) {
         this.table = table;
         this.folder = folder;
+        this.fluids = fluids;
     }
 
     /** @return the boosters; empty after a noted problem */
@@ -27,7 +30,7 @@ final class BoosterReader {
         OptionalDouble diameter = table.number(StageInputs.DIAMETER);
         Optional<Path> engine = StageReader.engineFile(table, folder);
         Allowances allowances = StageReader.allowances(table);
-        DryMassReader dryMass = new DryMassReader(table.table("dry_mass"));
+        DryMassReader dryMass = new DryMassReader(table.table("dry_mass"), fluids);
         var model = dryMass.model(false, false);
         return propellant > 0
                 ? Optional.of(new BoosterPlan(count, engine, engines, propellant, diameter, allowances, model))

@@ -8,6 +8,7 @@ import dev.penstock.input.InputTable;
 import dev.penstock.input.Usual;
 import dev.penstock.vehicle.mass.BuiltUpDryMass;
 import dev.penstock.vehicle.mass.DryMassDesign;
+import dev.penstock.vehicle.mass.DryMassInputs;
 import dev.penstock.vehicle.mass.DryMassModel;
 import dev.penstock.vehicle.mass.GivenDryMass;
 import dev.penstock.vehicle.mass.PressurantSupply;
@@ -15,7 +16,6 @@ import dev.penstock.vehicle.mass.RecoveryHardware;
 import dev.penstock.vehicle.mass.StructuralCoefficient;
 import dev.penstock.vehicle.mass.TankMaterial;
 import dev.penstock.vehicle.mass.TankShell;
-import dev.penstock.vehicle.plan.StageInputs;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -30,24 +30,26 @@ final class DryMassReader {
     private static final String NONE = "none";
 
     private final InputTable table;
+    private final FluidLibrary fluids;
 
-    DryMassReader(InputTable table) {
+    DryMassReader(InputTable table, FluidLibrary fluids) {
         this.table = table;
+        this.fluids = fluids;
     }
 
     boolean commonBulkhead() {
-        return table.read(StageInputs.COMMON_BULKHEAD);
+        return table.read(DryMassInputs.COMMON_BULKHEAD);
     }
 
     DryMassModel model(boolean interstage, boolean recovered) {
-        OptionalDouble mass = table.number(StageInputs.MASS);
-        OptionalDouble coefficient = table.number(StageInputs.STRUCTURAL_COEFFICIENT);
+        OptionalDouble mass = table.number(DryMassInputs.MASS);
+        OptionalDouble coefficient = table.number(DryMassInputs.STRUCTURAL_COEFFICIENT);
         boolean simple = table.has("mass") || table.has("structural_coefficient");
         if (table.has("mass") && table.has("structural_coefficient")) {
             table.problem("mass", "given together with structural_coefficient", "give one of the two, or neither");
         }
         double growth = table.read(
-                StageInputs.GROWTH_MARGIN,
+                DryMassInputs.GROWTH_MARGIN,
                 simple ? Usual.of(0.0, "the mass as given", "") : Usual.common(USUAL_GROWTH));
         if (mass.isPresent()) {
             return new GivenDryMass(mass.getAsDouble(), growth);
@@ -62,33 +64,33 @@ final class DryMassReader {
     }
 
     private DryMassDesign design(boolean interstage, boolean recovered, double growth) {
-        String tanks = table.read(StageInputs.TANKS);
+        String tanks = table.read(DryMassInputs.TANKS);
         Optional<TankShell.Kind> kind = tanks.equals("by-volume")
                 ? Optional.empty()
                 : Optional.of(tanks.equals("integral") ? TankShell.Kind.INTEGRAL : TankShell.Kind.PRESSURE_STABILIZED);
-        TankMaterial material = table.read(StageInputs.MATERIAL);
-        String pressurant = table.read(StageInputs.PRESSURANT);
+        TankMaterial material = table.read(DryMassInputs.MATERIAL);
+        String pressurant = table.read(DryMassInputs.PRESSURANT);
         return new DryMassDesign(
                 kind,
                 material,
                 supply(pressurant),
                 pressurant.equals(OWN_VAPOUR),
-                table.number(StageInputs.COLLAPSE_FACTOR),
-                table.number(StageInputs.ENGINE_MASS),
+                table.number(DryMassInputs.COLLAPSE_FACTOR),
+                table.number(DryMassInputs.ENGINE_MASS),
                 interstage,
-                table.read(StageInputs.FAIRING),
+                table.read(DryMassInputs.FAIRING),
                 recovered
-                        ? Optional.of(new RecoveryHardware(table.read(StageInputs.RECOVERY_HARDWARE), 0))
+                        ? Optional.of(new RecoveryHardware(table.read(DryMassInputs.RECOVERY_HARDWARE), 0))
                         : Optional.empty(),
                 growth);
     }
 
     /** Storable propellants of a stage with own-vapour pressurisation still need helium, so bottles are there too. */
     private Optional<PressurantSupply> supply(String pressurant) {
-        double pressure = table.read(StageInputs.BOTTLE_PRESSURE);
-        double temperature = table.read(StageInputs.BOTTLE_TEMPERATURE);
-        OptionalDouble heated = table.number(StageInputs.PRESSURANT_TEMPERATURE);
-        boolean titanium = table.read(StageInputs.BOTTLE).equals("titanium");
+        double pressure = table.read(DryMassInputs.BOTTLE_PRESSURE);
+        double temperature = table.read(DryMassInputs.BOTTLE_TEMPERATURE);
+        OptionalDouble heated = table.number(DryMassInputs.PRESSURANT_TEMPERATURE);
+        boolean titanium = table.read(DryMassInputs.BOTTLE).equals("titanium");
         if (pressurant.equals(NONE)) {
             return Optional.empty();
         }
@@ -104,7 +106,7 @@ final class DryMassReader {
     /** The gas of an id; empty after a noted problem. */
     private Optional<Propellant> gas(String id) {
         try {
-            Propellant gas = FluidLibrary.open().propellant(id);
+            Propellant gas = fluids.propellant(id);
             if (gas.roles().contains(Propellant.Role.PRESSURANT)) {
                 return Optional.of(gas);
             }

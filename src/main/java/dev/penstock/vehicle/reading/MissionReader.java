@@ -1,7 +1,9 @@
 package dev.penstock.vehicle.reading;
 
+import dev.penstock.cycles.origin.Definitions;
 import dev.penstock.input.InputTable;
 import dev.penstock.input.Usual;
+import dev.penstock.provenance.ModelCard;
 import dev.penstock.vehicle.ascent.Planet;
 import dev.penstock.vehicle.plan.DeltaVBudget;
 import dev.penstock.vehicle.plan.DeltaVBudget.Kind;
@@ -11,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * Reads the {@code [mission]} table: either {@code delta_v}, the whole ideal speed gain, or an orbit with the losses on
@@ -19,6 +22,14 @@ import java.util.OptionalDouble;
 final class MissionReader {
 
     private static final String USUAL = "usual figure, from memory: not computed for this vehicle";
+    private static final String TABLE = "mission.";
+    private static final ModelCard ORBIT = card(
+            "orbit", "Speed on an orbit", "v = √(μ (2/r − 1/a)), or the difference of two such speeds", "round planet");
+    private static final ModelCard ROTATION =
+            card("rotation", "Speed of the rotating ground", "ω R cos i", "launch into the plane of the orbit");
+    private static final ModelCard RESERVE = card("reserve", "Share of the budget kept back", "x Σ Δv", "everywhere");
+    private static final String[] ORBITS = {MissionInputs.ORBIT_ALTITUDE.key(), MissionInputs.INSERTION_ALTITUDE.key()};
+
     private final InputTable table;
     private final List<String> notes;
     private final List<DeltaVBudget.Term> terms = new ArrayList<>();
@@ -44,7 +55,7 @@ final class MissionReader {
         if (orbit) {
             addOrbit();
         } else {
-            whole.ifPresent(value -> add(Kind.SPEED, "ideal speed gain", value, "given"));
+            whole.ifPresent(value -> stated(Kind.SPEED, "ideal speed gain", value, MissionInputs.DELTA_V.key()));
         }
         addLosses(orbit);
         addReserves(orbit);
@@ -70,8 +81,13 @@ final class MissionReader {
         return inclination;
     }
 
-    private void add(Kind kind, String name, double value, String source) {
-        terms.add(new DeltaVBudget.Term(kind, name, value, source));
+    private void add(Kind kind, String name, double value, String source, ModelCard model, String... inputs) {
+        List<String> keys = Stream.of(inputs).map(input -> TABLE + input).toList();
+        terms.add(new DeltaVBudget.Term(kind, name, value, source, Optional.of(model), keys));
+    }
+
+    private void stated(Kind kind, String name, double value, String input) {
+        add(kind, name, value, "given", Definitions.SAME, input);
     }
 
     private void addOrbit() {
@@ -89,7 +105,7 @@ final class MissionReader {
                     text("it must not be above the orbit of %.0f km", target / 1e3));
         }
         if (speed.isPresent()) {
-            add(Kind.SPEED, "orbital speed", speed.getAsDouble(), "given");
+            stated(Kind.SPEED, "orbital speed", speed.getAsDouble(), MissionInputs.ORBITAL_SPEED.key());
         } else if (altitude.isPresent()) {
             addTransfer(target);
         }
@@ -102,19 +118,25 @@ final class MissionReader {
                     Kind.SPEED,
                     "orbital speed",
                     Planet.EARTH.circularSpeed(target),
-                    text("circular at %.0f km", target / 1e3));
+                    text("circular at %.0f km", target / 1e3),
+                    ORBIT,
+                    ORBITS);
             return;
         }
         add(
                 Kind.SPEED,
                 "orbital speed",
                 Planet.EARTH.speed(insertion, insertion, target),
-                text("at the perigee of %.0f by %.0f km", insertion / 1e3, target / 1e3));
+                text("at the perigee of %.0f by %.0f km", insertion / 1e3, target / 1e3),
+                ORBIT,
+                ORBITS);
         add(
                 Kind.MANOEUVRE,
                 "circularisation",
                 Planet.EARTH.circularSpeed(target) - Planet.EARTH.speed(target, insertion, target),
-                text("at the apogee of %.0f km", target / 1e3));
+                text("at the apogee of %.0f km", target / 1e3),
+                ORBIT,
+                ORBITS);
     }
 
     private void addRotation() {
@@ -134,7 +156,10 @@ final class MissionReader {
                     Kind.CREDIT,
                     "speed of the rotating ground",
                     -Planet.EARTH.rotationCredit(inclination),
-                    "ω R cos i, launched into the plane");
+                    "ω R cos i, launched into the plane",
+                    ROTATION,
+                    MissionInputs.INCLINATION.key(),
+                    MissionInputs.LATITUDE.key());
         }
     }
 
@@ -147,27 +172,33 @@ final class MissionReader {
         InputTable losses = table.table("losses");
         for (String name : losses.keys()) {
             losses.number(MissionInputs.loss(name))
-                    .ifPresent(value -> add(Kind.LOSS, name.replace('_', ' ') + " loss", value, "given"));
+                    .ifPresent(value -> stated(Kind.LOSS, name.replace('_', ' ') + " loss", value, "losses." + name));
         }
         if (orbit && losses.keys().isEmpty()) {
-            add(Kind.LOSS, "gravity loss", 1300, USUAL);
-            add(Kind.LOSS, "drag loss", 100, USUAL);
-            add(Kind.LOSS, "steering loss", 100, USUAL);
-            add(Kind.LOSS, "back-pressure loss", 100, USUAL);
+            terms.add(new DeltaVBudget.Term(Kind.LOSS, "gravity loss", 1300, USUAL));
+            terms.add(new DeltaVBudget.Term(Kind.LOSS, "drag loss", 100, USUAL));
+            terms.add(new DeltaVBudget.Term(Kind.LOSS, "steering loss", 100, USUAL));
+            terms.add(new DeltaVBudget.Term(Kind.LOSS, "back-pressure loss", 100, USUAL));
             notes.add("the losses on the way to orbit (1600 m/s together) are usual figures, not computed for this"
                     + " vehicle: state them in [mission.losses] or fly the ascent");
         }
     }
 
     private void addReserves(boolean orbit) {
-        table.number(MissionInputs.DEORBIT).ifPresent(value -> add(Kind.MANOEUVRE, "deorbit", value, "given"));
+        table.number(MissionInputs.DEORBIT)
+                .ifPresent(value -> stated(Kind.MANOEUVRE, "deorbit", value, MissionInputs.DEORBIT.key()));
         double fraction =
                 table.read(MissionInputs.RESERVE_FRACTION, orbit ? Usual.common(0.01) : Usual.of(0.0, "none", ""));
         if (fraction > 0) {
             double sum = terms.stream().mapToDouble(DeltaVBudget.Term::value).sum();
             String source = table.has("reserve_fraction") ? "given" : "1 % of the sum: common practice, no source";
-            add(Kind.RESERVE, "flight reserve", fraction * sum, source);
+            add(Kind.RESERVE, "flight reserve", fraction * sum, source, RESERVE, "");
         }
+    }
+
+    private static ModelCard card(String id, String title, String equation, String range) {
+        return new ModelCard(
+                "vehicle." + id, title, equation, range, "exact within its assumptions", List.of("definition"));
     }
 
     private static String text(String format, Object... values) {

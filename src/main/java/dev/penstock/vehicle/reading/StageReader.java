@@ -1,5 +1,6 @@
 package dev.penstock.vehicle.reading;
 
+import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.input.InputTable;
 import dev.penstock.input.Usual;
 import dev.penstock.vehicle.plan.Allowances;
@@ -23,10 +24,12 @@ final class StageReader {
 
     private final InputTable table;
     private final Optional<Path> folder;
+    private final FluidLibrary fluids;
 
-    StageReader(InputTable table, Optional<Path> folder) {
+    StageReader(InputTable table, Optional<Path> folder, FluidLibrary fluids) {
         this.table = table;
         this.folder = folder;
+        this.fluids = fluids;
     }
 
     StagePlan stage(String defaultName, int index, int count) {
@@ -37,7 +40,7 @@ final class StageReader {
         OptionalDouble diameter = table.number(StageInputs.DIAMETER);
         EngineCount engines = engines(index);
         Recovery recovery = recovery();
-        DryMassReader dryMass = new DryMassReader(table.table("dry_mass"));
+        DryMassReader dryMass = new DryMassReader(table.table("dry_mass"), fluids);
         return new StagePlan(
                 name,
                 engine,

@@ -3,6 +3,7 @@ package dev.penstock.vehicle.reading;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.ConceptDocument;
 import dev.penstock.errors.InvalidInput;
+import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.input.InputFile;
 import dev.penstock.input.InputTable;
 import dev.penstock.vehicle.plan.AscentPlan;
@@ -24,7 +25,12 @@ import java.util.OptionalDouble;
  */
 public final class VehicleReader {
 
-    private VehicleReader() {}
+    private final FluidLibrary fluids;
+
+    /** @param fluids where pressurants are looked up */
+    public VehicleReader(FluidLibrary fluids) {
+        this.fluids = fluids;
+    }
 
     /**
      * @param file vehicle file
@@ -32,7 +38,7 @@ public final class VehicleReader {
      * @return the plan; every stage names its engine's concept file, resolved against the folder of the vehicle file
      * @throws InvalidInput with every problem of the file together
      */
-    public static VehiclePlan read(Path file, Map<String, String> changes) {
+    public VehiclePlan read(Path file, Map<String, String> changes) {
         return read(file, InputFile.read(file, changes));
     }
 
@@ -43,11 +49,11 @@ public final class VehicleReader {
      * @return the plan
      * @throws InvalidInput with every problem of the text together
      */
-    public static VehiclePlan parse(Path file, String text, Map<String, String> changes) {
+    public VehiclePlan parse(Path file, String text, Map<String, String> changes) {
         return read(file, InputFile.parse(String.valueOf(file.getFileName()), text, changes));
     }
 
-    private static VehiclePlan read(Path file, InputFile input) {
+    private VehiclePlan read(Path file, InputFile input) {
         InputTable root = input.root().as(VehicleInputs.FILE);
         Path folder = Optional.ofNullable(file.toAbsolutePath().getParent()).orElse(Path.of("."));
         String name = root.read(VehicleInputs.NAME);
@@ -65,7 +71,7 @@ public final class VehicleReader {
      * @return the plan; empty if the concept has no such table
      * @throws InvalidInput with every problem of the table together
      */
-    public static Optional<VehiclePlan> readConcept(String file, String text, Map<String, String> changes) {
+    public Optional<VehiclePlan> readConcept(String file, String text, Map<String, String> changes) {
         InputFile input = InputFile.parse(file, text, changes);
         if (!input.root().has("vehicle")) {
             return Optional.empty();
@@ -81,12 +87,12 @@ public final class VehicleReader {
      * @return the plan of its {@code [vehicle]} table; empty if it has none
      * @throws InvalidInput with every problem of the table together
      */
-    public static Optional<VehiclePlan> of(Concept concept) {
+    public Optional<VehiclePlan> of(Concept concept) {
         ConceptDocument document = concept.document();
         return readConcept(document.file(), document.text(), document.changes());
     }
 
-    private static Optional<VehiclePlan> plan(InputTable table, String name, Optional<Path> folder, InputFile file) {
+    private Optional<VehiclePlan> plan(InputTable table, String name, Optional<Path> folder, InputFile file) {
         String prefix = table.path().isEmpty() ? "" : table.path() + ".";
         Map<String, String> sources = file.sources(table.table("sources"), prefix, "vehicle file, no source given");
         String description = table.read(VehicleInputs.DESCRIPTION);
@@ -104,7 +110,7 @@ public final class VehicleReader {
         Optional<AscentPlan> ascent = new AscentReader(table.table("ascent"), mission).plan();
         List<StagePlan> stages = stages(table, folder);
         Optional<BoosterPlan> boosters = table.has("boosters")
-                ? new BoosterReader(table.table("boosters"), folder).boosters()
+                ? new BoosterReader(table.table("boosters"), folder, fluids).boosters()
                 : Optional.empty();
         sharesAllOrNone(table, stages);
         if (!file.sound() || budget.isEmpty()) {
@@ -124,12 +130,12 @@ public final class VehicleReader {
                 file.inputs()));
     }
 
-    private static List<StagePlan> stages(InputTable table, Optional<Path> folder) {
+    private List<StagePlan> stages(InputTable table, Optional<Path> folder) {
         List<StagePlan> stages = new ArrayList<>();
         if (table.has("stage")) {
             List<InputTable> tables = table.tables("stage");
             for (int i = 0; i < tables.size(); i++) {
-                stages.add(new StageReader(tables.get(i), folder).stage("stage " + (i + 1), i, tables.size()));
+                stages.add(new StageReader(tables.get(i), folder, fluids).stage("stage " + (i + 1), i, tables.size()));
             }
             if (tables.isEmpty() || tables.size() > 6) {
                 table.problem("stage", tables.size() + " stages", "write 1 to 6 tables [[stage]], lowest stage first");
@@ -140,7 +146,7 @@ public final class VehicleReader {
             int count = table.read(VehicleInputs.STAGES);
             for (int i = 0; i < count; i++) {
                 String name = count == 1 ? "single stage" : "stage " + (i + 1);
-                stages.add(new StageReader(table, folder).stage(name, i, count));
+                stages.add(new StageReader(table, folder, fluids).stage(name, i, count));
             }
         }
         return stages;

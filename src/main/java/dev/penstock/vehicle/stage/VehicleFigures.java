@@ -1,129 +1,124 @@
 package dev.penstock.vehicle.stage;
 
+import static dev.penstock.provenance.Place.given;
+import static dev.penstock.provenance.Place.own;
+import static dev.penstock.provenance.Place.stated;
 import static dev.penstock.quantities.Notation.fixed;
 import static dev.penstock.quantities.Notation.significant;
 
+import dev.penstock.cycles.origin.Definitions;
+import dev.penstock.input.InputValue;
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.FigureTable;
+import dev.penstock.provenance.ModelCard;
+import dev.penstock.provenance.Origin;
+import dev.penstock.provenance.Place;
+import dev.penstock.provenance.Trail;
 import dev.penstock.quantities.Notation;
-import dev.penstock.vehicle.mass.MassLine;
-import dev.penstock.vehicle.mass.MassTable;
+import dev.penstock.vehicle.engine.EnginePerformance;
 import dev.penstock.vehicle.plan.DeltaVBudget;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiFunction;
 
-/** What a sized vehicle publishes: the whole, its speed budget, each stage with its dry mass line by line. */
+/** What a sized vehicle publishes: the whole, its speed budget, its engines, each stage. */
 public final class VehicleFigures {
 
     private static final Notation TONNES = significant("kg", "t", 1e-3, 4);
     private static final Notation SPEED = fixed("m/s", "m/s", 1, 0);
     private static final Notation VOLUME = significant("m³", 4);
     private static final Notation KILOGRAMS = significant("kg", 4);
+    private static final Notation METRES = fixed("m", "m", 1, 2);
     private static final Notation TIME = fixed("s", "s", 1, 0);
     private static final Notation SCATTER = new Notation("", "", share -> "± " + fixed(100 * share, 0) + " %");
 
-    /**
-     * A line of the dry mass with the table that it stands in.
-     *
-     * @param table the table
-     * @param line the line
-     */
-    public record DryLine(MassTable table, MassLine line) {
+    private static final ModelCard CHAIN = StageFigures.card(
+            "chain",
+            "Stage by stage from start mass to payload, or back",
+            "carried = m0 − loaded − dry; the start mass at which it equals what stands on top",
+            "where the stage closes");
+    private static final ModelCard FACTOR = StageFigures.card(
+            "isp-factor",
+            "Specific impulse needed over that there is",
+            "the common factor at which both payload and start mass hold",
+            "where both are given");
 
-        /**
-         * @param table dry mass of a stage or a booster
-         * @return its lines
-         */
-        public static List<DryLine> of(MassTable table) {
-            return table.lines().stream().map(line -> new DryLine(table, line)).toList();
+    /**
+     * An engine of a vehicle with the file that it was balanced from.
+     *
+     * @param engine the engine
+     * @param file name of its concept file
+     */
+    public record FittedEngine(EnginePerformance engine, String file) {
+
+        private static List<FittedEngine> of(VehicleSizing vehicle) {
+            Map<String, FittedEngine> engines = new LinkedHashMap<>();
+            for (int i = 0; i < vehicle.stages().size(); i++) {
+                StageSizing stage = vehicle.stages().get(i);
+                fit(engines, stage.engine(), vehicle.plan().stages().get(i).engineFile());
+                stage.boosters()
+                        .ifPresent(b -> fit(engines, b.engine(), b.plan().engineFile()));
+            }
+            return List.copyOf(engines.values());
+        }
+
+        private static void fit(Map<String, FittedEngine> engines, EnginePerformance engine, Optional<Path> file) {
+            String name = file.map(f -> f.getFileName().toString()).orElse("the same file");
+            engines.putIfAbsent(engine.name(), new FittedEngine(engine, name));
         }
     }
 
-    /** Figures of a line of the dry mass. */
-    public static final FigureTable<DryLine> DRY_MASS = FigureTable.<DryLine>named(
-                    dry -> dry.line().name())
-            .word("name", "part", dry -> dry.line().name())
-            .number("mass_kg", "mass", KILOGRAMS, dry -> dry.line().mass())
-            .number("share", "share", Notation.PERCENT, dry -> dry.table().share(dry.line()))
-            .number("scatter", "scatter", SCATTER, dry -> dry.line().scatter())
-            .word("source", "source", dry -> dry.line().source())
-            .table();
-
-    /** Figures of all boosters of a stage together. */
-    public static final FigureTable<BoosterSizing> BOOSTERS = FigureTable.<BoosterSizing>ofOne()
-            .count("count", "boosters", BoosterSizing::count)
-            .word("engine", "engine", b -> b.engine().name())
-            .number("start_mass_kg", "start mass", TONNES, BoosterSizing::startMass)
-            .number(
-                    "propellant_mass_kg",
-                    "propellant",
-                    TONNES,
-                    b -> b.count() * b.propellant().loaded())
-            .number(
-                    "oxidizer_mass_kg",
-                    "oxidizer",
-                    TONNES,
-                    b -> b.count() * b.propellant().oxidizer())
-            .number(
-                    "fuel_mass_kg",
-                    "fuel",
-                    TONNES,
-                    b -> b.count() * b.propellant().fuel())
-            .number("dry_mass_kg", "dry", TONNES, b -> b.count() * b.dryMass().total())
-            .number("isp_s", "Isp", fixed("s", "s", 1, 1), b -> b.engine().vacuumIsp())
-            .number("burn_time_s", "burn", TIME, BoosterSizing::burnTime)
-            .each("dry_mass_of_one", b -> DryLine.of(b.dryMass()), DRY_MASS)
-            .count("engines", "engines", b -> b.count() * b.plan().engines())
-            .outsideDocuments()
-            .word("name", "stage", b -> b.count() + " boosters")
-            .outsideDocuments()
-            .table();
-
-    /** Figures of a stage. */
-    public static final FigureTable<StageSizing> STAGES = FigureTable.named(StageSizing::name)
-            .word("name", "stage", StageSizing::name)
-            .word("engine", "engine", s -> s.engine().name())
-            .count("engines", "engines", StageSizing::engines)
-            .number("start_mass_kg", "start mass", TONNES, StageSizing::startMass)
-            .number("propellant_mass_kg", "propellant", TONNES, s -> s.propellant()
-                    .loaded())
-            .number("oxidizer_mass_kg", "oxidizer", TONNES, s -> s.propellant().oxidizer())
-            .number("fuel_mass_kg", "fuel", TONNES, s -> s.propellant().fuel())
-            .number("oxidizer_tank_m3", "oxidizer tank", VOLUME, StageSizing::oxidizerTankVolume)
-            .number("fuel_tank_m3", "fuel tank", VOLUME, StageSizing::fuelTankVolume)
-            .number("dry_mass_kg", "dry", TONNES, s -> s.dryMass().total())
-            .number("delta_v_m_s", "speed gain", SPEED, StageSizing::deltaV)
-            .number("isp_s", "Isp", fixed("s", "s", 1, 1), StageSizing::isp)
-            .number("burned_propellant_kg", "burned", TONNES, s -> s.propellant()
-                    .burned())
-            .number("residual_propellant_kg", "residual", TONNES, s -> s.propellant()
-                    .residual())
-            .number("final_mass_kg", "final mass", TONNES, StageSizing::finalMass)
-            .number("mass_ratio", "mass ratio", significant("", 4), StageSizing::massRatio)
-            .number("thrust_to_weight", "thrust / weight", fixed("", "", 1, 2), StageSizing::thrustToWeight)
-            .number("burn_time_s", "burn", TIME, StageSizing::burnTime)
-            .number("diameter_m", "diameter", significant("m", 4), s -> s.contents()
-                    .diameter())
-            .number("length_m", "length", significant("m", 4), s -> s.contents().length())
-            .number("recovery_propellant_kg", "kept for recovery", TONNES, s -> s.propellant()
-                    .recovery())
-            .number(
-                    "structural_coefficient",
-                    "structural coefficient",
-                    significant("", 4),
-                    StageSizing::structuralCoefficient)
-            .number("dry_mass_scatter_kg", "scatter of the dry mass", KILOGRAMS, s -> s.dryMass()
-                    .scatter())
-            .number("dry_mass_growth_margin_kg", "growth margin", KILOGRAMS, s -> s.dryMass()
-                    .growth())
-            .each("dry_mass", s -> DryLine.of(s.dryMass()), DRY_MASS)
-            .part("boosters", StageSizing::boosters, BOOSTERS)
-            .leftOutIfAbsent()
+    /** Figures that a vehicle takes from an engine. */
+    public static final FigureTable<FittedEngine> ENGINES = FigureTable.<FittedEngine>named(
+                    fitted -> fitted.engine().name())
+            .number("isp_vacuum_s", "specific impulse, vacuum", fixed("s", "s", 1, 1), f -> f.engine()
+                    .vacuumIsp())
+            .from(balanced())
+            .number("thrust_vacuum_N", "thrust, vacuum", Notation.FORCE, f -> f.engine()
+                    .vacuumThrust())
+            .from(balanced())
+            .number("mass_flow_kg_s", "mass flow", Notation.MASS_FLOW, f -> f.engine()
+                    .massFlow())
+            .from(balanced())
+            .number("mixture_ratio", "mixture ratio", significant("", 4), f -> f.engine()
+                    .mixtureRatio())
+            .from(balanced())
+            .number("mass_kg", "mass", KILOGRAMS, f -> f.engine().mass())
+            .from(balanced())
+            .number("chamber_pressure_Pa", "chamber pressure", Notation.PRESSURE, f -> f.engine()
+                    .chamberPressure())
+            .from(balanced())
+            .number("oxidizer_density_kg_m3", "density of the oxidizer", Notation.DENSITY, f -> f.engine()
+                    .oxidizer()
+                    .density())
+            .from(balanced())
+            .number("oxidizer_tank_pressure_Pa", "pressure of the oxidizer", Notation.PRESSURE, f -> f.engine()
+                    .oxidizer()
+                    .tankPressure())
+            .from(balanced())
+            .number("fuel_density_kg_m3", "density of the fuel", Notation.DENSITY, f -> f.engine()
+                    .fuel()
+                    .density())
+            .from(balanced())
+            .number("fuel_tank_pressure_Pa", "pressure of the fuel", Notation.PRESSURE, f -> f.engine()
+                    .fuel()
+                    .tankPressure())
+            .from(balanced())
             .table();
 
     /** Figures of a term of the speed budget. */
     public static final FigureTable<DeltaVBudget.Term> BUDGET = FigureTable.named(DeltaVBudget.Term::name)
             .word("name", "term", DeltaVBudget.Term::name)
             .number("delta_v_m_s", "speed", SPEED, DeltaVBudget.Term::value)
+            .from((term, at) -> Optional.of(
+                            stated(term.inputs().toArray(String[]::new)).paths(at))
+                    .filter(inputs -> !inputs.isEmpty())
+                    .map(inputs -> new Origin(term.model().orElseThrow(), inputs))
+                    .orElseGet(() -> Origin.given("term of the speed budget", term.source())))
             .word("source", "source", DeltaVBudget.Term::source)
             .table();
 
@@ -131,26 +126,100 @@ public final class VehicleFigures {
     public static final FigureTable<VehicleSizing> ALL = FigureTable.<VehicleSizing>ofOne()
             .word("name", "vehicle", v -> v.plan().name())
             .number("start_mass_kg", "start mass", TONNES, VehicleSizing::startMass)
+            .from((v, at) -> new Origin(
+                    Definitions.SAME,
+                    v.plan().startMass().isPresent()
+                            ? given("start_mass").paths(at)
+                            : stages(v, "start_mass_kg").subList(0, 1)))
+            .lessIsBetter()
             .number("payload_kg", "payload", TONNES, VehicleSizing::payload)
+            .from((v, at) -> v.plan().payload().isPresent()
+                    ? new Origin(Definitions.SAME, given("payload").paths(at))
+                    : Origin.of(CHAIN, chain(v), given("start_mass").paths(at)))
+            .moreIsBetter()
             .number(
                     "payload_fraction",
                     "payload share of the start mass",
                     significant("", "%", 100, 3),
                     VehicleSizing::payloadFraction)
+            .by(Definitions.RATIO, own("payload_kg", "start_mass_kg"))
+            .moreIsBetter()
             .number("propellant_mass_kg", "propellant mass, all stages", TONNES, VehicleSizing::propellantMass)
+            .from((v, at) -> new Origin(Definitions.SUM, all(v, "propellant_mass_kg")))
+            .lessIsBetter()
             .number("dry_mass_kg", "dry mass, all stages", TONNES, VehicleSizing::dryMass)
+            .from((v, at) -> new Origin(Definitions.SUM, all(v, "dry_mass_kg")))
+            .lessIsBetter()
             .number("delta_v_m_s", "ideal speed gain", SPEED, VehicleSizing::deltaV)
+            .from((v, at) -> new Origin(Definitions.SUM, stages(v, "delta_v_m_s")))
             .optional(
                     "isp_needed_over_isp",
                     "specific impulse needed over that there is",
                     significant("", 4),
                     VehicleSizing::ispFactor)
+            .from((v, at) ->
+                    Origin.of(FACTOR, chain(v), given("payload", "start_mass").paths(at)))
+            .lessIsBetter()
             .leftOutIfAbsent()
-            .each("stages", VehicleSizing::stages, STAGES)
+            .each("stages", VehicleSizing::stages, StageFigures.STAGES, VehiclePlaces::stage)
             .each("delta_v_budget", v -> v.plan().mission().terms(), BUDGET)
             .word("definitions", "definitions", v -> VehicleSizing.DEFINITIONS)
             .each("warnings", VehicleSizing::warnings, CheckFigures.WARNINGS)
+            .number("delta_v_budget.total_m_s", "sum", SPEED, v -> v.plan()
+                    .mission()
+                    .total())
+            .from((v, at) -> new Origin(
+                    Definitions.SUM,
+                    BUDGET.paths("delta_v_budget", v.plan().mission().terms(), "delta_v_m_s")))
+            .outsideDocuments()
+            .each("engines", FittedEngine::of, ENGINES)
+            .outsideDocuments()
             .table();
 
     private VehicleFigures() {}
+
+    /**
+     * @param vehicle sized vehicle
+     * @return the trail of all its numbers, down to the inputs of its plan and what its engines give
+     */
+    public static Trail trail(VehicleSizing vehicle) {
+        Trail trail = new Trail();
+        for (InputValue input : vehicle.plan().inputs()) {
+            String what = input.given() ? "stated by the plan" : "default of the plan";
+            input.number()
+                    .ifPresent(
+                            value -> trail.given(VehiclePlaces.path(input), value, input.unit(), what, input.source()));
+        }
+        ALL.record(vehicle, VehiclePlaces.of(vehicle), trail);
+        return trail;
+    }
+
+    /** What an engine that was balanced gives. */
+    private static BiFunction<FittedEngine, Place, Origin> balanced() {
+        return (fitted, at) -> Origin.given("balance of the engine", "engine balanced from " + fitted.file());
+    }
+
+    private static List<String> stages(VehicleSizing vehicle, String key) {
+        return StageFigures.STAGES.paths("stages", vehicle.stages(), key);
+    }
+
+    /** The same figure of every stage and of the boosters beside it. */
+    private static List<String> all(VehicleSizing vehicle, String key) {
+        List<String> paths = new ArrayList<>(stages(vehicle, key));
+        List<StageSizing> boosted = vehicle.stages().stream()
+                .filter(stage -> stage.boosters().isPresent())
+                .toList();
+        paths.addAll(StageFigures.STAGES.paths("stages", boosted, "boosters." + key));
+        return paths;
+    }
+
+    /** What decides how much goes up: the speed budget, and what every stage does with its propellant. */
+    private static List<String> chain(VehicleSizing vehicle) {
+        List<String> paths = new ArrayList<>(
+                BUDGET.paths("delta_v_budget", vehicle.plan().mission().terms(), "delta_v_m_s"));
+        paths.addAll(stages(vehicle, "isp_s"));
+        paths.addAll(all(vehicle, "dry_mass_kg"));
+        paths.addAll(all(vehicle, "propellant_mass_kg"));
+        return paths;
+    }
 }

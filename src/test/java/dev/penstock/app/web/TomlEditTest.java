@@ -19,6 +19,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 class TomlEditTest {
 
+    private static final FluidLibrary FLUIDS = FluidLibrary.open();
+
     @Test
     void aValueIsReplacedAndItsCommentStays() {
         String text = "[engine]\n  thrust = \"1 kN\"   # as # ordered\nratio = 2\n";
@@ -93,9 +95,10 @@ class TomlEditTest {
         changes.put("stage[0].allowances.residual", "0.02");
         String saved = TomlEdit.apply(text, changes);
         assertThat(saved).contains("# as many engines as this takes");
-        assertThat(VehicleReader.parse(file, saved, Map.of()).toString())
-                .isEqualTo(VehicleReader.parse(file, text, changes).toString())
-                .isNotEqualTo(VehicleReader.parse(file, text, Map.of()).toString());
+        assertThat(new VehicleReader(FLUIDS).parse(file, saved, Map.of()).toString())
+                .isEqualTo(new VehicleReader(FLUIDS).parse(file, text, changes).toString())
+                .isNotEqualTo(
+                        new VehicleReader(FLUIDS).parse(file, text, Map.of()).toString());
     }
 
     static List<Path> demos() throws IOException {

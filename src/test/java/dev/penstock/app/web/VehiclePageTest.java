@@ -71,6 +71,7 @@ class VehiclePageTest extends BrowserTest {
             "stages.first-stage.propellant_mass_kg",
             "stages.first-stage.burned_propellant_kg",
             "stages.first-stage.isp_s",
+            "engines.Heron.isp_vacuum_s",
             "engines.Heron.engine.isp_vacuum_s"
         }) {
             patience().until(b -> !b.findElements(By.xpath("//dialog//li/button[.='" + next + "']"))

@@ -14,6 +14,7 @@ import dev.penstock.chamber.design.NozzleDesign;
 import dev.penstock.chamber.flow.ExpansionMode;
 import dev.penstock.chamber.flow.NozzleFlow;
 import dev.penstock.combustion.equilibrium.Reactants;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
@@ -35,7 +36,7 @@ class KineticsLossTest {
 
     private static double kinetics(ChamberPerformance chamber) {
         return chamber.losses().stream()
-                .filter(loss -> loss.name().equals(LossKind.KINETICS.title()))
+                .filter(loss -> loss.kind().equals(Optional.of(LossKind.KINETICS)))
                 .findFirst()
                 .orElseThrow()
                 .factor();

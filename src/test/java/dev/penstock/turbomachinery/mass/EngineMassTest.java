@@ -41,8 +41,8 @@ class EngineMassTest {
     void independentScattersAddInSquares() {
         EngineMass mass = new EngineMass(
                 List.of(
-                        new MassItem(MassPart.VALVE, "a", new Spread(7, 10, 14), "invented"),
-                        new MassItem(MassPart.LINE, "b", new Spread(16, 20, 23), "invented")),
+                        new MassItem(MassPart.VALVE, "a", "a", new Spread(7, 10, 14), "invented"),
+                        new MassItem(MassPart.LINE, "b", "b", new Spread(16, 20, 23), "invented")),
                 List.of(),
                 3000);
         assertThat(mass.total().mode()).isEqualTo(30);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import dev.penstock.errors.InvalidInput;
+import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.vehicle.mass.StructuralCoefficient;
 import dev.penstock.vehicle.plan.AscentPlan;
 import dev.penstock.vehicle.plan.DeltaVBudget;
@@ -19,13 +20,15 @@ import org.junit.jupiter.api.io.TempDir;
 
 class VehicleReaderTest {
 
+    private static final FluidLibrary FLUIDS = FluidLibrary.open();
+
     @TempDir
     private Path folder;
 
     private VehiclePlan read(String text, Map<String, String> changes) throws IOException {
         Path file = folder.resolve("sample.toml");
         Files.writeString(file, text);
-        return VehicleReader.read(file, changes);
+        return new VehicleReader(FLUIDS).read(file, changes);
     }
 
     private static final String TWO_STAGES =
@@ -106,7 +109,8 @@ class VehicleReaderTest {
 
     @Test
     void readsTheTableOfAConceptWithAlikeStages() {
-        VehiclePlan plan = VehicleReader.readConcept(
+        VehiclePlan plan = new VehicleReader(FLUIDS)
+                .readConcept(
                         "concept.toml",
                         """
                         name = "Sample"
@@ -128,7 +132,7 @@ class VehicleReaderTest {
 
     @Test
     void aConceptWithoutVehicleHasNoPlan() {
-        assertThat(VehicleReader.readConcept("concept.toml", "name = \"Sample\"", Map.of()))
+        assertThat(new VehicleReader(FLUIDS).readConcept("concept.toml", "name = \"Sample\"", Map.of()))
                 .isEmpty();
     }
 
@@ -143,7 +147,7 @@ class VehicleReaderTest {
                 [vehicle.mission]
                 delta_v = "9400 m/s"
                 """;
-        assertThatThrownBy(() -> VehicleReader.readConcept("concept.toml", text, Map.of()))
+        assertThatThrownBy(() -> new VehicleReader(FLUIDS).readConcept("concept.toml", text, Map.of()))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("vehicle.stags");
     }

@@ -1,11 +1,11 @@
-package dev.penstock.reports.text;
+package dev.penstock.quantities;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class FiguresTest {
+class NotationTest {
 
     @ParameterizedTest
     @CsvSource({
@@ -18,7 +18,7 @@ class FiguresTest {
         "9.9996, 4, 10.00"
     })
     void significantDigitsAreKept(double value, int digits, String expected) {
-        assertThat(Figures.significant(value, digits)).isEqualTo(expected);
+        assertThat(Notation.significant(value, digits)).isEqualTo(expected);
     }
 
     @ParameterizedTest
@@ -36,12 +36,12 @@ class FiguresTest {
         "N, 1.5e6, 1500 kN"
     })
     void valuesComeInTheUnitsOfTheTrade(String unit, double value, String expected) {
-        assertThat(Figures.withUnit(value, unit)).isEqualTo(expected);
+        assertThat(Notation.ofUnit(unit).writeWithUnit(value)).isEqualTo(expected);
     }
 
     @ParameterizedTest
     @CsvSource({"-0.04, 1, 0.0", "0.05, 2, 0.05", "-1.25, 1, -1.3"})
     void fixedDecimalsHaveNoNegativeZero(double value, int decimals, String expected) {
-        assertThat(Figures.fixed(value, decimals)).isEqualTo(expected);
+        assertThat(Notation.fixed(value, decimals)).isEqualTo(expected);
     }
 }

@@ -1,0 +1,270 @@
+package dev.penstock.cycles.trail;
+
+import dev.penstock.chamber.ChamberPerformance;
+import dev.penstock.chamber.loss.LossFigures;
+import dev.penstock.chamber.loss.NamedLoss;
+import dev.penstock.cooling.jacket.JacketResult;
+import dev.penstock.cycles.concept.Side;
+import dev.penstock.cycles.concept.ThrustTarget;
+import dev.penstock.cycles.origin.InputPaths;
+import dev.penstock.cycles.origin.PartPlace;
+import dev.penstock.cycles.sheet.Component;
+import dev.penstock.cycles.sheet.EnergyAudit;
+import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.sheet.ExhaustJet;
+import dev.penstock.cycles.sheet.StationRecorder;
+import dev.penstock.provenance.LimitCheck;
+import dev.penstock.provenance.LimitKind;
+import dev.penstock.provenance.Place;
+import dev.penstock.provenance.Place.Role;
+import dev.penstock.provenance.Trail;
+import dev.penstock.turbomachinery.mass.MassFigures;
+import dev.penstock.turbomachinery.mass.MassItem;
+import dev.penstock.turbomachinery.mass.MassPart;
+import dev.penstock.turbomachinery.pump.PumpFigures;
+import dev.penstock.turbomachinery.pump.PumpSizing;
+import dev.penstock.turbomachinery.shaft.ShaftBalance;
+import dev.penstock.turbomachinery.shaft.ShaftFigures;
+import dev.penstock.turbomachinery.turbine.TurbineFigures;
+import dev.penstock.turbomachinery.turbine.TurbineSizing;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * What is around each part of a balanced engine: its stations, its shaft, its tables of the concept. The arrangement wrote
+ * down where its parts stand, so a new cycle needs nothing here.
+ */
+final class EnginePlaces {
+
+    private static final String SEA_LEVEL = "constants.standard_atmosphere_Pa";
+
+    private final EngineBalance balance;
+    private final InputPaths inputs;
+
+    EnginePlaces(EngineBalance balance) {
+        this.balance = balance;
+        this.inputs = new InputPaths(balance.concept());
+    }
+
+    /** Place of the engine as a whole, with every input of the concept. */
+    static Place of(EngineBalance balance) {
+        EnginePlaces places = new EnginePlaces(balance);
+        return Place.at("")
+                .with(Role.GIVEN, places.inputs.all())
+                .with(
+                        Role.GAS,
+                        stations(places.component(Component.Kind.CHAMBER).outlets()))
+                .with(Role.SHAFT, shafts(balance))
+                .with(Role.TANKS, List.of(places.tank(Side.OXIDIZER), places.tank(Side.FUEL)));
+    }
+
+    /** Flows into the main chamber. */
+    List<String> chamberFlows() {
+        return component(Component.Kind.CHAMBER).inlets().stream()
+                .map(number -> StationRecorder.at(number) + ".mass_flow_kg_s")
+                .toList();
+    }
+
+    /** Station behind a tank. */
+    String tank(Side side) {
+        return StationRecorder.at(balance.tankOutlet(side).number());
+    }
+
+    /** Thrust of every jet of dumped gas. */
+    static List<String> jets(EngineBalance balance) {
+        return EngineFigures.EXHAUSTS.paths("exhausts", balance.exhausts(), "vacuum_thrust_N");
+    }
+
+    /** The enthalpy at every station. */
+    static List<String> enthalpies(EngineBalance balance) {
+        return EngineFigures.STATIONS.paths("stations", balance.stations(), "enthalpy_J_kg");
+    }
+
+    // ---- parts
+
+    static Place pump(EngineBalance balance, PumpSizing pump, Place at) {
+        return new EnginePlaces(balance).between(pump.name(), at);
+    }
+
+    static Place turbine(EngineBalance balance, TurbineSizing turbine, Place at) {
+        return new EnginePlaces(balance).between(turbine.name(), at);
+    }
+
+    private Place between(String machine, Place at) {
+        PartPlace place = place(machine);
+        return at.with(Role.INLET, stations(place.inlets()))
+                .with(Role.OUTLET, stations(place.outlets()))
+                .with(Role.GIVEN, tables(place));
+    }
+
+    static Place shaft(EngineBalance balance, ShaftBalance shaft, Place at) {
+        EnginePlaces places = new EnginePlaces(balance);
+        List<TurbineSizing> turbines = balance.turbines().stream()
+                .filter(turbine -> shaft.turbines().contains(turbine.name()))
+                .toList();
+        List<PumpSizing> pumps = balance.pumps().stream()
+                .filter(pump -> shaft.pumps().contains(pump.name()))
+                .toList();
+        return at.with(Role.GIVEN, places.tables(places.place(shaft.name())))
+                .with(Role.PUMPS, PumpFigures.ALL.paths("pumps", pumps))
+                .with(Role.TURBINES, TurbineFigures.ALL.paths("turbines", turbines));
+    }
+
+    /** A thrust chamber has either its throat given, or what it must thrust; dumped gas gives part of the thrust. */
+    static Place chamber(EngineBalance balance, ChamberPerformance chamber, Place at) {
+        InputPaths inputs = new EnginePlaces(balance).inputs;
+        Place here = shaped(at, inputs, "nozzle", "chamber", "efficiencies");
+        ThrustTarget.Kind kind = balance.concept().thrust().kind();
+        List<String> asked = inputs.of("engine." + kind.key());
+        if (kind == ThrustTarget.Kind.THROAT_DIAMETER) {
+            return here.with(Role.THROAT, asked);
+        }
+        List<String> thrust = new ArrayList<>(asked);
+        thrust.addAll(jets(balance));
+        if (kind == ThrustTarget.Kind.SEA_LEVEL_THRUST) {
+            thrust.addAll(List.of(SEA_LEVEL, at.own("thrust_coefficient_vacuum"), at.own("area_ratio")));
+            thrust.addAll(inputs.of("engine.chamber_pressure"));
+        }
+        return here.with(Role.THRUST, thrust);
+    }
+
+    private static Place shaped(Place at, InputPaths inputs, String... tables) {
+        List<String> shape = new ArrayList<>();
+        for (String table : tables) {
+            shape.addAll(inputs.table(table));
+        }
+        return at.with(Role.GIVEN, shape);
+    }
+
+    /** Each loss starts from the one before it, the first from the ideal impulse. */
+    static Place loss(EngineBalance balance, NamedLoss loss, Place at) {
+        List<NamedLoss> losses = balance.chamber().losses();
+        int index = losses.indexOf(loss);
+        String before = index == 0
+                ? "chamber.ideal_vacuum_impulse_m_s"
+                : LossFigures.ALL.paths("losses", losses, "factor").get(index - 1);
+        return shaped(at, new EnginePlaces(balance).inputs, "nozzle", "chamber", "efficiencies")
+                .with(Role.BEFORE, List.of(before));
+    }
+
+    /** What dumped gas costs. */
+    static Place engineLoss(EngineBalance balance, NamedLoss loss, Place at) {
+        List<String> before = new ArrayList<>(List.of("chamber.vacuum_impulse_m_s"));
+        before.addAll(jets(balance));
+        return at.with(Role.GIVEN, List.of()).with(Role.BEFORE, before);
+    }
+
+    static Place jacket(EngineBalance balance, JacketResult jacket, Place at) {
+        return shaped(at, new EnginePlaces(balance).inputs, "cooling", "chamber", "nozzle")
+                .with(
+                        Role.INLET,
+                        balance.components().stream()
+                                .filter(component -> component.id().equals(component(jacket)))
+                                .flatMap(component -> component.inlets().stream())
+                                .map(StationRecorder::at)
+                                .toList());
+    }
+
+    private static String component(JacketResult jacket) {
+        return jacket.circuit().id("jacket");
+    }
+
+    static Place exhaust(EngineBalance balance, ExhaustJet jet, Place at) {
+        Component exhaust = new EnginePlaces(balance).component(Component.Kind.EXHAUST);
+        return at.with(Role.INLET, stations(exhaust.inlets()));
+    }
+
+    /** A jacket takes up its heat; the chamber gives that of all of them. */
+    static Place component(EngineBalance balance, Component component, Place at) {
+        return at.with(Role.INLET, stations(component.inlets()))
+                .with(Role.OUTLET, stations(component.outlets()))
+                .with(
+                        Role.JACKET,
+                        balance.cooling().stream()
+                                .filter(jacket -> component.kind() == Component.Kind.CHAMBER
+                                        || component.id().equals(component(jacket)))
+                                .map(jacket -> jacket.circuit().path())
+                                .toList());
+    }
+
+    /** A component is audited between its stations, the whole engine over all of them. */
+    static Place audited(EngineBalance balance, EnergyAudit.Item item, Place at) {
+        List<Integer> ends = balance.components().stream()
+                .filter(component -> component.id().equals(item.component()))
+                .flatMap(component -> Stream.concat(component.inlets().stream(), component.outlets().stream()))
+                .toList();
+        return at.with(
+                Role.INLET,
+                ends.isEmpty() ? EngineFigures.STATIONS.paths("stations", balance.stations()) : stations(ends));
+    }
+
+    /** The station behind what an item belongs to, the shaft that it is, the parts that it adds to. */
+    static Place mass(EngineBalance balance, MassItem item, Place at) {
+        List<MassItem> items = balance.mass().items();
+        Place here = at.with(
+                Role.OUTLET,
+                balance.components().stream()
+                        .filter(component -> component.label().equals(item.owner()))
+                        .limit(1)
+                        .flatMap(component -> component.outlets().stream().limit(1))
+                        .map(StationRecorder::at)
+                        .toList());
+        return item.part() == MassPart.TURBOPUMP
+                ? here.with(Role.SHAFT, List.of("shafts." + Trail.slug(item.owner())))
+                : here.with(
+                        Role.BEFORE,
+                        MassFigures.ITEMS
+                                .paths("mass.items", items, "mass_kg")
+                                .subList(0, Math.max(0, items.indexOf(item))));
+    }
+
+    /** A limit is made from figures of its part, or of its station where the part does not publish them. */
+    static Place limit(EngineBalance balance, LimitCheck limit, Place at) {
+        EnginePlaces places = new EnginePlaces(balance);
+        Optional<PartPlace> place = balance.origins().place(limit.owner());
+        LimitKind.Terms terms = limit.kind().terms();
+        List<String> from = new ArrayList<>();
+        for (String figure : terms.figures()) {
+            String own = limit.kind().path(limit.owner()) + "." + figure;
+            from.add(
+                    EngineFigures.ALL.at(own).isPresent()
+                            ? own
+                            : StationRecorder.at(place.orElseThrow().outlets().get(0)) + "." + figure);
+        }
+        List<String> bounds = new ArrayList<>(places.inputs.of(terms.bounds().toArray(String[]::new)));
+        place.ifPresent(part -> part.tables().forEach(table -> {
+            from.addAll(places.inputs.in(table, terms.inputs()));
+            bounds.addAll(places.inputs.in(table, terms.bounds()));
+        }));
+        return at.with(Role.BEFORE, from).with(Role.BOUND, bounds);
+    }
+
+    // ---- paths
+
+    private static List<String> stations(List<Integer> numbers) {
+        return numbers.stream().map(StationRecorder::at).toList();
+    }
+
+    private static List<String> shafts(EngineBalance balance) {
+        return ShaftFigures.ALL.paths("shafts", balance.shafts());
+    }
+
+    private Component component(Component.Kind kind) {
+        return balance.components().stream()
+                .filter(component -> component.kind() == kind)
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("no " + kind));
+    }
+
+    private PartPlace place(String part) {
+        return balance.origins().place(part).orElseThrow(() -> new IllegalStateException("no place of the " + part));
+    }
+
+    private List<String> tables(PartPlace place) {
+        List<String> paths = new ArrayList<>();
+        place.tables().forEach(table -> paths.addAll(inputs.table(table)));
+        return paths;
+    }
+}
