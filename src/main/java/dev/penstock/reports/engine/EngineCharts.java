@@ -1,6 +1,5 @@
 package dev.penstock.reports.engine;
 
-import dev.penstock.reports.text.Markup;
 import dev.penstock.chamber.atmosphere.StandardAtmosphere1976;
 import dev.penstock.chamber.loss.NamedLoss;
 import dev.penstock.cooling.jacket.JacketResult;
@@ -16,6 +15,7 @@ import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.LineChart;
 import dev.penstock.reports.chart.SpanChart;
 import dev.penstock.reports.diagram.FlowDiagram;
+import dev.penstock.reports.text.Markup;
 import dev.penstock.turbomachinery.pump.PumpSizing;
 import dev.penstock.turbomachinery.shaft.ShaftBalance;
 import dev.penstock.turbomachinery.turbine.TurbineSizing;
