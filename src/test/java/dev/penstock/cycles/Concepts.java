@@ -59,7 +59,8 @@ public final class Concepts {
                 example.vacuumThrust(),
                 example.chamberPressure(),
                 example.areaRatio(),
-                cycle.traits().livesOnJacketHeat());
+                cycle.traits().livesOnJacketHeat(),
+                example.oxidizerFrom());
         Map<String, String> changes = new java.util.LinkedHashMap<>();
         for (int i = 0; i < keysAndValues.length; i += 2) {
             changes.put(keysAndValues[i], keysAndValues[i + 1]);

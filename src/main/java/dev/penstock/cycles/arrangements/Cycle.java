@@ -19,6 +19,7 @@ public sealed interface Cycle extends CycleKind
                 FullFlow,
                 Expander,
                 ExpanderBleed,
+                DualExpander,
                 TapOff,
                 ElectricPump,
                 DecompositionGenerator {

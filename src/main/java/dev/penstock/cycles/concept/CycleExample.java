@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
+import java.util.OptionalDouble;
 
 /**
  * An ordinary engine of a cycle, to start a concept file from; those of all cycles are in the resource {@code examples.toml}.
@@ -22,6 +23,7 @@ import java.util.Objects;
  * @param chamberPressure chamber pressure, with its unit
  * @param areaRatio nozzle area ratio (-)
  * @param cooled whether the fuel cools the chamber
+ * @param oxidizerFrom nozzle area ratio from which on the oxidizer cools the wall instead (-), if it does
  */
 public record CycleExample(
         String oxidizer,
@@ -30,7 +32,8 @@ public record CycleExample(
         String vacuumThrust,
         String chamberPressure,
         double areaRatio,
-        boolean cooled) {
+        boolean cooled,
+        OptionalDouble oxidizerFrom) {
 
     private static final String RESOURCE = "/dev/penstock/cycles/examples.toml";
 
@@ -59,7 +62,8 @@ public record CycleExample(
                 table.text("thrust_vacuum"),
                 table.text("chamber_pressure"),
                 table.quantity("area_ratio", Dimension.RATIO, Range.POSITIVE),
-                table.flag("cooled", false));
+                table.flag("cooled", false),
+                table.optionalQuantity("oxidizer_cools_from", Dimension.RATIO, Range.POSITIVE));
     }
 
     /** @return the shortest concept file of this example */
@@ -80,6 +84,18 @@ public record CycleExample(
                 area_ratio = %s
                 """
                         .formatted(name, cycle, oxidizer, fuel, mixtureRatio, vacuumThrust, chamberPressure, areaRatio);
-        return cooled ? text + "[cooling]\ncoolant = \"fuel\"\n" : text;
+        return cooled ? text + "[cooling]\ncoolant = \"fuel\"\n" + behind() : text;
+    }
+
+    private String behind() {
+        return oxidizerFrom.isPresent()
+                ? """
+                end_area_ratio = %s
+                [[cooling.circuits]]
+                name = "nozzle"
+                coolant = "oxidizer"
+                """
+                        .formatted(oxidizerFrom.getAsDouble())
+                : "";
     }
 }

@@ -12,6 +12,7 @@ import java.util.List;
  * @param gasInjector whether gas enters the chamber through an injector of its own
  * @param heatedShare share of the fuel that the jacket heats unless the concept says otherwise (-); zero where the cycle
  *     does not live on that heat
+ * @param heated propellants that take up heat in jackets and drive turbines with it
  */
 public record CycleTraits(
         Closure closure,
@@ -19,7 +20,8 @@ public record CycleTraits(
         List<ShaftDesign.Arrangement> arrangements,
         boolean dumps,
         boolean gasInjector,
-        double heatedShare) {
+        double heatedShare,
+        List<Side> heated) {
 
     /** What the balance finds, besides the pump discharge pressures. */
     public enum Closure {
@@ -42,6 +44,25 @@ public record CycleTraits(
     public CycleTraits {
         burners = List.copyOf(burners);
         arrangements = List.copyOf(arrangements);
+        heated = List.copyOf(heated);
+    }
+
+    /** A cycle whose fuel alone takes up heat for turbines, if any does. */
+    public CycleTraits(
+            Closure closure,
+            List<Burner> burners,
+            List<ShaftDesign.Arrangement> arrangements,
+            boolean dumps,
+            boolean gasInjector,
+            double heatedShare) {
+        this(
+                closure,
+                burners,
+                arrangements,
+                dumps,
+                gasInjector,
+                heatedShare,
+                heatedShare > 0 ? List.of(Side.FUEL) : List.of());
     }
 
     /** @return whether it has pumps */
@@ -56,11 +77,11 @@ public record CycleTraits(
 
     /** @return whether it lives on the heat of the jacket */
     public boolean livesOnJacketHeat() {
-        return heatedShare > 0;
+        return !heated.isEmpty();
     }
 
-    /** @return whether two burners each drive a turbine of their own */
-    public boolean ownBurners() {
-        return burners.size() > 1;
+    /** @return whether each of two turbines has gas of its own: from two burners, or from two heated propellants */
+    public boolean ownGas() {
+        return burners.size() > 1 || heated.size() > 1;
     }
 }

@@ -257,7 +257,7 @@ public final class ConceptInputs {
                     ? t.arrangements().stream().anyMatch(a -> a != two)
                     : t.arrangements().contains(two));
             boolean ownRatio = with(t ->
-                    t.closure() != CycleTraits.Closure.RATIO && (place != TurbinePlace.OXIDIZER || t.ownBurners()));
+                    t.closure() != CycleTraits.Closure.RATIO && (place != TurbinePlace.OXIDIZER || t.ownGas()));
             if (there) {
                 groups.add(GasInputs.turbine(place, ownRatio));
             }

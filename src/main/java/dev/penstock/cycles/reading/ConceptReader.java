@@ -108,7 +108,8 @@ public final class ConceptReader {
     /**
      * Reads the concept's own text again with another cycle: propellants, thrust, chamber, nozzle, feeds and pumps stay;
      * what belongs to burners, turbines, shafts and exhaust takes the defaults of the other cycle. A cycle that lives on
-     * the jacket's heat gets a jacket with the fuel if the concept has none.
+     * the jacket's heat gets a jacket with the fuel if the concept has none, and one with the oxidizer behind it if that drives
+     * a turbine too.
      *
      * @param concept a concept
      * @param cycle another cycle
@@ -130,8 +131,25 @@ public final class ConceptReader {
         if (cycle.traits().livesOnJacketHeat() && !concept.cooledBy(Side.FUEL)) {
             changes.put("cooling.coolant", "fuel");
         }
+        if (cycle.traits().heated().contains(Side.OXIDIZER) && !concept.cooledBy(Side.OXIDIZER)) {
+            changes.putAll(oxidizerBehind(concept, cycle));
+        }
         String text = InputFile.without(concept.document().text(), dropped);
         return parse(concept.document().file(), text, changes);
+    }
+
+    /** A jacket of the oxidizer behind that of the fuel, up to where the wall was cooled before. */
+    private static Map<String, String> oxidizerBehind(Concept concept, Cycle cycle) {
+        OptionalDouble end = concept.cooling().stream()
+                .map(circuit -> circuit.jacket().route().endAreaRatio())
+                .reduce(OptionalDouble.empty(), (before, last) -> last);
+        String circuit = "name = \"nozzle\", coolant = \"oxidizer\""
+                + (end.isPresent() ? ", end_area_ratio = " + end.getAsDouble() : "");
+        return Map.of(
+                "cooling.end_area_ratio",
+                Double.toString(cycle.example().oxidizerFrom().orElseThrow()),
+                "cooling.circuits",
+                "[{" + circuit + "}]");
     }
 
     private Concept read(InputFile file, Map<String, String> changes) {
@@ -273,7 +291,7 @@ public final class ConceptReader {
 
     private static InjectionState injection(Head head) {
         CycleTraits traits = head.cycle().traits();
-        if (traits.ownBurners()) {
+        if (traits.ownGas()) {
             return InjectionState.GAS_GAS;
         }
         return traits.gasInjector() || head.fuel().combustion().injectedAsGas()

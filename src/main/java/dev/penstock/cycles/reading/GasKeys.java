@@ -7,6 +7,7 @@ import dev.penstock.cycles.concept.CycleTraits;
 import dev.penstock.cycles.concept.ExhaustDesign;
 import dev.penstock.cycles.concept.GasPathDesign;
 import dev.penstock.cycles.concept.ShaftDesign;
+import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.concept.TurbineOption;
 import dev.penstock.cycles.concept.TurbinePlace;
 import dev.penstock.fluids.Propellant;
@@ -114,12 +115,13 @@ final class GasKeys {
 
     /** The oxidizer turbine takes the pressures that the fuel turbine leaves it, where one burner feeds both. */
     private static boolean sharesPressures(CycleTraits traits, TurbinePlace place) {
-        return place == TurbinePlace.OXIDIZER && !traits.ownBurners();
+        return place == TurbinePlace.OXIDIZER && !traits.ownGas();
     }
 
     private static boolean oxygenRich(CycleTraits traits, TurbinePlace place) {
         boolean only = traits.burners().equals(List.of(Burner.OXIDIZER_RICH));
-        boolean own = traits.burners().contains(Burner.OXIDIZER_RICH) && place == TurbinePlace.OXIDIZER;
+        boolean own = place == TurbinePlace.OXIDIZER
+                && (traits.burners().contains(Burner.OXIDIZER_RICH) || traits.heated().contains(Side.OXIDIZER));
         return only || own;
     }
 
@@ -127,7 +129,7 @@ final class GasKeys {
         if (shafts.oneTurbine()) {
             return TurbinePlace.MAIN;
         }
-        boolean own = traits.ownBurners() && burner == Burner.OXIDIZER_RICH;
+        boolean own = traits.ownGas() && burner == Burner.OXIDIZER_RICH;
         return own ? TurbinePlace.OXIDIZER : TurbinePlace.FUEL;
     }
 
@@ -154,7 +156,7 @@ final class GasKeys {
             keys.problem("arrangement", wanted.name().toLowerCase(java.util.Locale.ROOT), "this cycle allows " + names);
         }
         ShaftDesign.Arrangement arrangement = allowed.contains(wanted) ? wanted : usual;
-        boolean sharing = arrangement == ShaftDesign.Arrangement.DUAL && traits.turbines() && !traits.ownBurners();
+        boolean sharing = arrangement == ShaftDesign.Arrangement.DUAL && traits.turbines() && !traits.ownGas();
         ShaftDesign.GasPath path = sharing ? keys.read(GasInputs.GAS_PATH) : ShaftDesign.GasPath.PARALLEL;
         double gear = 1;
         OptionalDouble pumpRatio = OptionalDouble.empty();
@@ -192,17 +194,28 @@ final class GasKeys {
                     ? keys.read(GasInputs.HEATED_SHARE, Usual.common(traits.heatedShare()))
                     : 1;
             bypass = traits.dumps() ? 0 : keys.read(GasInputs.TURBINE_BYPASS);
-            boolean cooled = root.has("cooling")
-                    && root.table("cooling").text("coolant", "fuel").equals("fuel");
-            if (!cooled) {
-                root.problem(
-                        "cooling.coolant",
-                        "not fuel",
-                        "this cycle lives on the heat that the fuel takes up in the jacket");
-            }
+            traits.heated().forEach(side -> needsJacket(root, side));
         }
         return new GasPathDesign(
                 sound(duct), sound(injector), exhaust(root, traits), heated > 0 ? heated : 1, sound(bypass));
+    }
+
+    private static void needsJacket(InputTable root, Side side) {
+        List<String> coolants = new ArrayList<>();
+        if (root.has("cooling")) {
+            InputTable keys = root.table("cooling");
+            coolants.add(keys.text("coolant", "fuel"));
+            keys.tables(ConceptInputs.CIRCUITS).forEach(circuit -> coolants.add(circuit.text("coolant", "")));
+        }
+        if (!coolants.contains(side.key())) {
+            boolean first = side == Side.FUEL;
+            root.problem(
+                    first ? "cooling.coolant" : "cooling.circuits",
+                    "no circuit of the " + side.key(),
+                    "this cycle lives on the heat that the " + side.key() + " takes up in a jacket: write coolant = \""
+                            + side.key() + "\" in " + (first ? "[cooling]" : "a table [[cooling.circuits]]")
+                            + " or in another circuit");
+        }
     }
 
     /** A placeholder after a noted problem is no number; the concept is refused anyway. */

@@ -427,7 +427,7 @@ public final class Machinery {
         TurbinePoint point = built.at(place, duty, shaft.speed());
         turbinePoints.put(place.title(), point);
         CycleTraits traits = balanceModels.concept().cycle().traits();
-        boolean leads = place != TurbinePlace.OXIDIZER || traits.ownBurners();
+        boolean leads = place != TurbinePlace.OXIDIZER || traits.ownGas();
         if (leads && traits.closure() != CycleTraits.Closure.GAS_FLOW) {
             sheet.closes(
                     "flow through the nozzles of the " + place.title(),

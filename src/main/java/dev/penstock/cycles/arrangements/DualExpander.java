@@ -1,0 +1,144 @@
+package dev.penstock.cycles.arrangements;
+
+import dev.penstock.cycles.concept.CycleTraits;
+import dev.penstock.cycles.concept.ShaftDesign;
+import dev.penstock.cycles.concept.Side;
+import dev.penstock.cycles.concept.TurbinePlace;
+import dev.penstock.cycles.sheet.FirstGuess;
+import dev.penstock.cycles.sheet.Flowsheet;
+import dev.penstock.cycles.sheet.Machinery;
+import dev.penstock.cycles.sheet.Stream;
+import dev.penstock.cycles.sheet.Values;
+import dev.penstock.numerics.BoundedSystemSolver.Unknown;
+import dev.penstock.provenance.Traced;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Each propellant is heated in a jacket of its own, drives the turbine of its own pump and burns in the chamber.
+ * <pre>
+ * each side: tank - pump - line - jackets - valve -+- duct - turbine -+- duct - gas injector - chamber
+ *                                                  +- bypass valve ---+
+ * </pre>
+ * Unknown: the pressure ratio of each turbine. Closed by: power of each shaft. The temperatures before the turbines are what
+ * the jackets give. No shaft carries both propellants, so that no seal has to part them.
+ */
+public record DualExpander() implements Cycle {
+
+    private static final double LOWEST_PRESSURE_RATIO = 1.005;
+    private static final double HIGHEST_PRESSURE_RATIO = 20;
+    private static final double FIRST_PRESSURE_RATIO = 1.25;
+
+    @Override
+    public String id() {
+        return "dual-expander";
+    }
+
+    @Override
+    public String title() {
+        return "Dual expander";
+    }
+
+    @Override
+    public String summary() {
+        return "fuel and oxidizer are heated by the chamber, each drives its own pump, and both burn";
+    }
+
+    @Override
+    public CycleTraits traits() {
+        return new CycleTraits(
+                CycleTraits.Closure.RATIO,
+                List.of(),
+                List.of(ShaftDesign.Arrangement.DUAL),
+                false,
+                true,
+                1,
+                List.of(Side.FUEL, Side.OXIDIZER));
+    }
+
+    @Override
+    public List<Unknown> unknowns(FirstGuess guess) {
+        List<Unknown> unknowns = new ArrayList<>();
+        for (Side side : List.of(Side.FUEL, Side.OXIDIZER)) {
+            unknowns.add(new Unknown(
+                    "pressure ratio of the " + place(side).title(),
+                    "-",
+                    LOWEST_PRESSURE_RATIO,
+                    HIGHEST_PRESSURE_RATIO,
+                    0.2,
+                    FIRST_PRESSURE_RATIO));
+            if (guess.built()) {
+                double bypass = guess.concept().gasPath().turbineBypass();
+                unknowns.add(new Unknown(
+                        "bypass of the " + place(side).title(), "-", 1e-4, 0.9, 0.05, Math.max(bypass, 0.01)));
+            }
+        }
+        return unknowns;
+    }
+
+    @Override
+    public void layOut(Flowsheet sheet, Values x) {
+        Way fuel = Way.of(sheet, Side.FUEL, x);
+        Way oxidizer = Way.of(sheet, Side.OXIDIZER, x);
+        Traced oxidizerFlow = sheet.oxidizerOf(sheet.chamberFlow());
+        Machinery.Pumped pumped = sheet.machinery()
+                .mainPumps(
+                        oxidizerFlow,
+                        sheet.upstream(Side.OXIDIZER, oxidizer.heatedOutlet),
+                        sheet.chamberFlow().minus(oxidizerFlow),
+                        sheet.upstream(Side.FUEL, fuel.heatedOutlet));
+        Stream oxidizerGas = oxidizer.throughTurbine(sheet, pumped.oxidizer());
+        Stream fuelGas = fuel.throughTurbine(sheet, pumped.fuel());
+        sheet.machinery().closesShafts();
+        sheet.chamber(List.of(fuelGas, oxidizerGas));
+    }
+
+    private static TurbinePlace place(Side side) {
+        return side == Side.FUEL ? TurbinePlace.FUEL : TurbinePlace.OXIDIZER;
+    }
+
+    /**
+     * The way of one propellant behind its pump.
+     *
+     * @param side propellant
+     * @param exit pressure behind the turbine (Pa)
+     * @param heatedOutlet pressure behind jackets and valve (Pa)
+     * @param bypass share that passes by the turbine (-)
+     */
+    private record Way(Side side, Traced exit, Traced heatedOutlet, Traced bypass) {
+
+        static Way of(Flowsheet sheet, Side side, Values x) {
+            Traced ratio = x.next();
+            double usual = sheet.concept().gasPath().turbineBypass();
+            Traced bypass = sheet.built() ? x.next() : sheet.given(usual, "expander.turbine_bypass");
+            Traced duct = sheet.ductShare();
+            Traced exit = sheet.gasInjectorInlet().over(duct);
+            return new Way(side, exit, exit.times(ratio).over(duct), bypass);
+        }
+
+        Stream throughTurbine(Flowsheet sheet, Stream pumped) {
+            String word = side.key();
+            Stream heated = sheet.heated(sheet.deliver(side, pumped, heatedOutlet));
+            Stream expanded = bypass.value() == 0 ? expanded(sheet, heated) : past(sheet, heated);
+            Stream returned =
+                    sheet.hotDuct("line." + word + "_turbine_exhaust", word + " turbine exhaust duct", expanded);
+            return sheet.injector(word + "_gas", word + " gas injector", word, returned);
+        }
+
+        private Stream expanded(Flowsheet sheet, Stream heated) {
+            String word = side.key();
+            Stream inlet = sheet.hotDuct("line." + word + "_hot_gas", word + " turbine duct", heated);
+            return sheet.machinery().turbine(place(side), inlet, exit);
+        }
+
+        private Stream past(Flowsheet sheet, Stream heated) {
+            String word = side.key();
+            List<Stream> ways = sheet.split(
+                    "split." + word + "_bypass", word + " turbine bypass branch", heated, bypass.oneMinus());
+            Stream expanded = expanded(sheet, ways.get(0));
+            Stream cold = sheet.valve(
+                    side, "valve." + word + "_bypass", word + " turbine bypass valve", ways.get(1), exit);
+            return sheet.merge("merge." + word + "_bypass", word + " turbine bypass merge", expanded, cold);
+        }
+    }
+}
