@@ -4,6 +4,7 @@ import dev.penstock.combustion.WorkingState;
 import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cooling.jacket.JacketStation;
 import dev.penstock.cycles.concept.Burner;
+import dev.penstock.cycles.concept.CoolingCircuit;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.concept.ThrustTarget;
 import dev.penstock.cycles.sheet.EngineBalance;
@@ -38,12 +39,13 @@ public final class TankHeadRuns {
         this.balance = balance;
         this.jacket = balance.concept().cycle().traits().livesOnJacketHeat();
         boolean generator = balance.concept().cycle().traits().burners().equals(List.of(Burner.GENERATOR));
-        if (!jacket && !generator) {
+        if (!jacket && !generator || balance.concept().cycle().traits().ownGas()) {
             throw new InvalidInput(
                     "",
                     "cycle",
                     balance.concept().cycle().id(),
-                    "a start on tank head is followed for expanders and gas generators; other cycles take bottled gas");
+                    "a start on tank head is followed for expanders and gas generators with one gas for all turbines; other"
+                            + " cycles take bottled gas");
         }
     }
 
@@ -138,7 +140,7 @@ public final class TankHeadRuns {
     }
 
     private TankHeadStart.Metal metal(TurbineSizing first, double soak) {
-        JacketResult result = balance.cooling().get(0);
+        JacketResult result = fuelJacket();
         double difference = result.stations().stream()
                 .mapToDouble((JacketStation s) -> s.coolantSideWallTemperature() - s.coolantTemperature())
                 .average()
@@ -155,6 +157,17 @@ public final class TankHeadRuns {
                 first.duty().massFlow(),
                 METAL * mass,
                 soak);
+    }
+
+    /** The jacket that the fuel passes last. */
+    private JacketResult fuelJacket() {
+        List<CoolingCircuit> circuits = balance.concept().cooling();
+        for (int i = 0; i < circuits.size(); i++) {
+            if (circuits.get(i).coolant() == Side.FUEL) {
+                return balance.cooling().get(i);
+            }
+        }
+        throw new IllegalStateException("no jacket of the fuel");
     }
 
     private List<PumpSizing> pumps(Side side) {

@@ -43,6 +43,9 @@ final class RandomConcepts {
             new Pair("hydrogen-peroxide-98", "rp-1", 7.0),
             new Pair("nitrogen-tetroxide", "hydrazine", 1.2));
 
+    /** A circuit of the oxidizer behind that of the fuel. */
+    static final String OXIDIZER_NOZZLE = "[{name = \"nozzle\", coolant = \"oxidizer\"}]";
+
     private final Dice dice;
 
     RandomConcepts(long seed) {
@@ -93,6 +96,11 @@ final class RandomConcepts {
                 size(v, 2e4, 2e6, 2, 10, dice.between(10, 60));
                 v.put("tap_off.temperature", number(dice.between(850, 1100)) + " K");
             }
+            case "dual-expander" -> {
+                size(v, 2e4, 1.2e5, 2.5, 4.5, dice.between(50, 150));
+                v.put("cooling.end_area_ratio", number(dice.between(3, 6)));
+                v.put("cooling.circuits", OXIDIZER_NOZZLE);
+            }
             case "electric-pump" -> size(v, 1e3, 2e5, 1, 12, dice.between(8, 60));
             default -> size(v, 1e4, 1e6, 1, 7, dice.between(8, 50));
         }
@@ -111,7 +119,7 @@ final class RandomConcepts {
         List<Pair> list =
                 switch (cycle.id()) {
                     case "expander" -> HEATED;
-                    case "split-expander", "expander-bleed" -> HEATED.subList(0, 1);
+                    case "split-expander", "expander-bleed", "dual-expander" -> HEATED.subList(0, 1);
                     case "decomposition-generator" -> DECOMPOSING;
                     case "staged-fuel-rich" -> CRYOGENIC.subList(0, 2);
                     case "full-flow" -> CRYOGENIC.subList(0, 2);

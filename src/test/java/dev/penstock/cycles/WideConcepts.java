@@ -51,6 +51,10 @@ final class WideConcepts {
             v.put("shafts.arrangement", arrangement.name().toLowerCase(Locale.ROOT));
         }
         v.put("cooling.coolant", cycle.traits().livesOnJacketHeat() ? "fuel" : dice.of(COOLANTS));
+        if (cycle.traits().heated().size() > 1) {
+            v.put("cooling.end_area_ratio", number(dice.logarithmic(1.2, 30)));
+            v.put("cooling.circuits", RandomConcepts.OXIDIZER_NOZZLE);
+        }
         return new RandomConcepts.Draw(cycle, v);
     }
 }

@@ -4,6 +4,7 @@ import dev.penstock.cooling.coolant.DeteriorationOnset;
 import dev.penstock.cooling.march.JacketRun;
 import dev.penstock.cooling.march.LegField;
 import dev.penstock.errors.Warning;
+import dev.penstock.fluids.Propellant;
 import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.state.FluidCursor;
 import dev.penstock.fluids.state.FluidState;
@@ -81,6 +82,7 @@ final class JacketWarnings {
                     run.grid.areaRatio[firstDeteriorated]);
         }
         branches();
+        oxidizer();
         fluidModel();
         extension.ifPresent(e -> add(
                 jacket,
@@ -118,6 +120,18 @@ final class JacketWarnings {
         }
         double flux = field.coolantCoefficient[c] * (field.floor[c] - field.bulk[c]);
         return flux / field.massFlux[c] > DeteriorationOnset.fluxOverMassFlux(cursor, field.pressure[c], middle);
+    }
+
+    /** A crack lets an oxidizer through the wall into gas that is rich in fuel there. Common practice, no source. */
+    private void oxidizer() {
+        Propellant coolant = run.question.coolant();
+        if (coolant.roles().contains(Propellant.Role.OXIDIZER)) {
+            add(
+                    jacket,
+                    "%s is an oxidizer: through a crack in the wall it meets hot gas that is richer in fuel near the wall,"
+                            + " and outside the jacket whatever burns in it; leaks are not estimated",
+                    coolant.name());
+        }
     }
 
     /** The branches of a split end in one manifold; sized apart, they need not arrive with one pressure. */

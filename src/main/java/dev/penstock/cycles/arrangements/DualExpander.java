@@ -136,8 +136,8 @@ public record DualExpander() implements Cycle {
             List<Stream> ways = sheet.split(
                     "split." + word + "_bypass", word + " turbine bypass branch", heated, bypass.oneMinus());
             Stream expanded = expanded(sheet, ways.get(0));
-            Stream cold = sheet.valve(
-                    side, "valve." + word + "_bypass", word + " turbine bypass valve", ways.get(1), exit);
+            Stream cold =
+                    sheet.valve(side, "valve." + word + "_bypass", word + " turbine bypass valve", ways.get(1), exit);
             return sheet.merge("merge." + word + "_bypass", word + " turbine bypass merge", expanded, cold);
         }
     }

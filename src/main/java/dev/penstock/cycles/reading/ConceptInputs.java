@@ -256,8 +256,8 @@ public final class ConceptInputs {
             boolean there = with(t -> place == TurbinePlace.MAIN
                     ? t.arrangements().stream().anyMatch(a -> a != two)
                     : t.arrangements().contains(two));
-            boolean ownRatio = with(t ->
-                    t.closure() != CycleTraits.Closure.RATIO && (place != TurbinePlace.OXIDIZER || t.ownGas()));
+            boolean ownRatio = with(
+                    t -> t.closure() != CycleTraits.Closure.RATIO && (place != TurbinePlace.OXIDIZER || t.ownGas()));
             if (there) {
                 groups.add(GasInputs.turbine(place, ownRatio));
             }

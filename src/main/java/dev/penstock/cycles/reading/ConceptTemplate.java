@@ -87,7 +87,7 @@ public final class ConceptTemplate {
             Map<String, InputValue> opened) {
         boolean there = group.inputs().stream().anyMatch(i -> used.containsKey(path + i.key()));
         if (!path.isEmpty() && (!group.inputs().isEmpty() || group.free().isPresent())) {
-            String name = path.substring(0, path.length() - 1);
+            String name = path.substring(0, path.length() - 1).replaceAll("\\[\\d+]", "");
             String header = group.presence() == InputGroup.Presence.REPEATED ? "[[" + name + "]]" : "[" + name + "]";
             out.append("\n# ").append(group.title()).append(".\n");
             out.append(there ? "" : "## ").append(header).append('\n');
@@ -105,8 +105,20 @@ public final class ConceptTemplate {
                                     ""));
         }
         for (InputGroup inside : group.groups()) {
-            write(out, inside, path + inside.key() + ".", used, opened);
+            String table = path + inside.key();
+            int number = 0;
+            while (inside.presence() == InputGroup.Presence.REPEATED && there(used, table + "[" + number + "].")) {
+                write(out, inside, table + "[" + number + "].", used, opened);
+                number++;
+            }
+            if (number == 0) {
+                write(out, inside, table + ".", used, opened);
+            }
         }
+    }
+
+    private static boolean there(Map<String, InputValue> used, String table) {
+        return used.keySet().stream().anyMatch(key -> key.startsWith(table));
     }
 
     private static String line(String mark, Input<?> input, Optional<String> value, String source) {

@@ -121,7 +121,8 @@ final class GasKeys {
     private static boolean oxygenRich(CycleTraits traits, TurbinePlace place) {
         boolean only = traits.burners().equals(List.of(Burner.OXIDIZER_RICH));
         boolean own = place == TurbinePlace.OXIDIZER
-                && (traits.burners().contains(Burner.OXIDIZER_RICH) || traits.heated().contains(Side.OXIDIZER));
+                && (traits.burners().contains(Burner.OXIDIZER_RICH)
+                        || traits.heated().contains(Side.OXIDIZER));
         return only || own;
     }
 

@@ -14,8 +14,7 @@ import java.util.Optional;
  * @param jackets jackets, in the order of the concept's circuits
  * @param chamber the chamber those follow from
  */
-public record CarriedValues(
-        double chamberFlow, double faceRatio, List<Jacket> jackets, ChamberPerformance chamber) {
+public record CarriedValues(double chamberFlow, double faceRatio, List<Jacket> jackets, ChamberPerformance chamber) {
 
     /**
      * The same of one cooling circuit.

@@ -83,7 +83,8 @@ final class JacketRounds {
         if (concept.cycle().traits().livesOnJacketHeat()) {
             Optional<JacketLoad> rough = roughly(chamber);
             if (rough.isPresent()) {
-                return new CarriedValues.Jacket(rough.get().heatLoad(), rough.get().pressureDrop(), Optional.empty());
+                return new CarriedValues.Jacket(
+                        rough.get().heatLoad(), rough.get().pressureDrop(), Optional.empty());
             }
         }
         double jet = 0.5 * chamber.massFlow() * chamber.vacuumImpulse() * chamber.vacuumImpulse();

@@ -1,6 +1,7 @@
 package dev.penstock.reports.concept;
 
 import dev.penstock.cooling.design.ChannelSection;
+import dev.penstock.cooling.design.CircuitKey;
 import dev.penstock.cooling.jacket.CellCheck;
 import dev.penstock.cooling.jacket.JacketFigures;
 import dev.penstock.cooling.jacket.JacketResult;
@@ -118,6 +119,14 @@ public final class CoolingView {
         return FigureJson.of(ALL, this);
     }
 
+    /** Table of the concept file that the lines belong to. */
+    private String header() {
+        CircuitKey circuit = outcome.result().circuit();
+        return circuit.word().isEmpty()
+                ? "[cooling]"
+                : "# in the table [[cooling.circuits]] with name = \"" + circuit.name() + '"';
+    }
+
     private List<ChannelSection> sections() {
         return outcome.best().design().channels().sections();
     }
@@ -132,7 +141,7 @@ public final class CoolingView {
 
     /** @return the channels found as lines of a concept file */
     public String toml() {
-        StringBuilder text = new StringBuilder("[cooling]" + LINE);
+        StringBuilder text = new StringBuilder(header() + LINE);
         count().ifPresent(n -> text.append(String.format(Locale.ROOT, "channel_count = %.0f%s", n, LINE)));
         thickness()
                 .ifPresent(

@@ -8,12 +8,13 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /** The trail of a result as parts of a page: the models at work, and every number with what it was made from. */
 public final class TrailPart {
 
     /** The many like values along a jacket are traced on the command line; a page names their first. */
-    private static final String PROFILE = "cooling.profile.";
+    private static final Pattern PROFILE = Pattern.compile("(cooling|circuits\\.[^.]+)\\.profile\\.(?!0\\.).*");
 
     private static final int NAMED = 8;
 
@@ -47,7 +48,7 @@ public final class TrailPart {
     }
 
     static boolean shown(String path) {
-        return !path.startsWith(PROFILE) || path.startsWith(PROFILE + "0.");
+        return !PROFILE.matcher(path).matches();
     }
 
     private static Map<String, Object> number(Trail.Entry entry) {

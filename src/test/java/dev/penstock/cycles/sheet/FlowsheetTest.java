@@ -38,8 +38,8 @@ class FlowsheetTest {
 
     private static Flowsheet sheet(boolean recording) {
         Models models = new Models(SpeciesLibrary.open(Path.of("").toAbsolutePath()), Cases.solver());
-        CarriedValues assumed =
-                new CarriedValues(FLOW, FACE_RATIO, List.of(new CarriedValues.Jacket(2e5, 3e5, Optional.empty())), chamber);
+        CarriedValues assumed = new CarriedValues(
+                FLOW, FACE_RATIO, List.of(new CarriedValues.Jacket(2e5, 3e5, Optional.empty())), chamber);
         return new Flowsheet(new BalanceModels(concept, models, Optional.empty()), assumed, recording);
     }
 
