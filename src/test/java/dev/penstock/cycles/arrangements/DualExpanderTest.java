@@ -12,6 +12,7 @@ import dev.penstock.cycles.sheet.Component;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.sheet.Station;
 import dev.penstock.cycles.trail.BalanceTrail;
+import dev.penstock.provenance.LimitCheck;
 import dev.penstock.provenance.Trail;
 import java.util.List;
 import java.util.Map;
@@ -72,9 +73,11 @@ class DualExpanderTest {
         for (String path : List.of("cooling.heat_load_W", "circuits.nozzle-jacket.heat_load_W")) {
             assertThat(trail.has(path)).as(path).isTrue();
         }
-        assertThat(trail.entry("limits.nozzle-jacket-pressure-drop.limit")
-                        .orElseThrow()
-                        .inputs())
+        LimitCheck drop = balance.limits().stream()
+                .filter(l -> l.name().equals("nozzle jacket.pressure_drop"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(trail.entry(drop.path() + ".limit").orElseThrow().inputs())
                 .contains("concept.cooling.circuits[0].limits.pressure_drop_fraction");
         assertThat(balance.concept().document().inputs())
                 .anyMatch(i -> i.key().equals("cooling.circuits[0].limits.pressure_drop_fraction")
