@@ -15,10 +15,9 @@ import java.util.Locale;
  * p_a &lt; p_e   the plug is full: F = η F_vac,ideal − p_a A_e
  * </pre>
  * p_e is the one-dimensional exit pressure at the cluster's overall area ratio and η the bell chamber's delivered over ideal
- * impulse times a plug factor. Source of the idea: [nasa-sp-8120]; the plug factor, 0.98 unless stated, covers gaps between
- * chambers, a truncated plug with its base, and waves along the plug (common practice, no source). Limits: an upper bound at
- * low altitude, where real plugs recompress and separate locally (1 to 3 % more); no slip-stream effect in flight, which
- * lowers base pressure between Mach 1 and 3; no cooling or mass penalty of the larger wall.
+ * impulse. Source of the idea: [nasa-sp-8120]. An upper bound: it has no loss that the bell does not have, so it is never below
+ * the bell of the same area ratio. Built plugs lose 1 to 3 % more by gaps between chambers, a truncated plug with its base, waves
+ * along the plug and the slip stream between Mach 1 and 3 (common practice, no source); nor is there a penalty for cooling or mass.
  */
 public final class PlugNozzle {
 
@@ -27,27 +26,14 @@ public final class PlugNozzle {
             "Ideal altitude compensation of a plug cluster",
             "p_a ≥ p_e: F = η ṁ v(p_a); p_a < p_e: F = η F_vac − p_a A_e",
             "ambient pressure below the throat pressure; still air",
-            "upper bound; 1 to 3 % at low altitude",
+            "upper bound; built plugs lose 1 to 3 % more",
             List.of("nasa-sp-8120", "common practice, no source"));
 
-    /** Plug factor when none is stated (-). */
-    public static final double USUAL_FACTOR = 0.98;
-
     private final ChamberPerformance chamber;
-    private final double factor;
 
     /** @param chamber one chamber of the cluster, its area ratio that of the whole cluster and plug */
     public PlugNozzle(ChamberPerformance chamber) {
-        this(chamber, USUAL_FACTOR);
-    }
-
-    /**
-     * @param chamber one chamber of the cluster, its area ratio that of the whole cluster and plug
-     * @param factor impulse over that of a bell of the same area ratio in vacuum (-), 0.8 to 1
-     */
-    public PlugNozzle(ChamberPerformance chamber, double factor) {
         this.chamber = chamber;
-        this.factor = Require.within(CARD.title(), "plug factor (-)", factor, 0.8, 1);
     }
 
     /**
@@ -68,7 +54,7 @@ public final class PlugNozzle {
                             "below the throat pressure of %.6g Pa",
                             profile.throat().pressure()));
         }
-        double efficiency = factor * chamber.vacuumImpulse() / chamber.ideal().vacuumImpulse();
+        double efficiency = chamber.vacuumImpulse() / chamber.ideal().vacuumImpulse();
         if (ambientPressure < profile.exit().pressure()) {
             double vacuum = efficiency * chamber.massFlow() * chamber.ideal().vacuumImpulse();
             double matched = efficiency * chamber.massFlow() * profile.exit().velocity();

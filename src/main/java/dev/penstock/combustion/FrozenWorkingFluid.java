@@ -13,23 +13,12 @@ public final class FrozenWorkingFluid implements WorkingFluid {
     private final FrozenGas gas;
     private final String description;
     private final double start;
-    private final ModelCard model;
 
     /**
      * @param gas the gas; moved by every question put to this fluid, and by nothing else from now on
      * @param description what it is, for reports
      */
     public FrozenWorkingFluid(FrozenGas gas, String description) {
-        this(gas, description, EquilibriumSolver.CARD);
-    }
-
-    /**
-     * @param gas the gas
-     * @param description what it is, for reports
-     * @param model the model that its composition comes from
-     */
-    public FrozenWorkingFluid(FrozenGas gas, String description, ModelCard model) {
-        this.model = model;
         this.gas = gas;
         this.description = description;
         this.start = gas.temperature();
@@ -42,7 +31,7 @@ public final class FrozenWorkingFluid implements WorkingFluid {
 
     @Override
     public ModelCard model() {
-        return model;
+        return EquilibriumSolver.CARD;
     }
 
     @Override

@@ -95,7 +95,7 @@ public final class GasGeneratorGas {
         FrozenGas gas = HydrazineDecomposition.decompose(library, dissociation, reactants.enthalpy(), pressure);
         String text = String.format(
                 Locale.ROOT, "%s, ammonia %.0f %% dissociated", reactants.names(" with "), 100 * dissociation);
-        FrozenWorkingFluid fluid = new FrozenWorkingFluid(gas, text, HydrazineDecomposition.CARD);
+        DenseWorkingFluid fluid = new DenseWorkingFluid(gas, text, HydrazineDecomposition.CARD);
         WorkingState inlet = fluid.atPressureEnthalpy(pressure, reactants.enthalpy());
         return new TurbineGas(fluid, inlet, gas.molarMass(), GasModel.EMPIRICAL, List.of());
     }
@@ -112,12 +112,14 @@ public final class GasGeneratorGas {
     private static TurbineGas measured(MeasuredGeneratorGas table, Reactants reactants, double pressure) {
         double ratio = table.mixtureRatio(reactants);
         EmpiricalWorkingFluid fluid = table.at(ratio, reactants.enthalpy());
+        List<Warning> warnings = new ArrayList<>(table.warning(ratio).stream().toList());
+        warnings.addAll(DenseWorkingFluid.takenAsIdeal(pressure));
         return new TurbineGas(
                 fluid,
                 fluid.atPressureTemperature(pressure, fluid.inletTemperature()),
                 fluid.molarMass(),
                 GasModel.EMPIRICAL,
-                table.warning(ratio).stream().toList());
+                warnings);
     }
 
     private TurbineGas burnt(Reactants reactants, double pressure) {
@@ -130,13 +132,15 @@ public final class GasGeneratorGas {
         if (model == GasModel.EQUILIBRIUM) {
             EquilibriumWorkingFluid fluid = new EquilibriumWorkingFluid(solver, reactants);
             WorkingState inlet = fluid.atPressureEnthalpy(pressure, reactants.enthalpy());
+            warnings.addAll(DenseWorkingFluid.takenAsIdeal(pressure));
             return new TurbineGas(fluid, inlet, molarMass, GasModel.EQUILIBRIUM, warnings);
         }
         String text = "burnt gas of "
                 + reactants.names(" and ")
                 + (model == GasModel.AUTOMATIC ? ", frozen after burning without soot" : ", frozen after burning");
-        FrozenWorkingFluid fluid = new FrozenWorkingFluid(solver.freeze(), text);
-        WorkingState inlet = fluid.atPressureTemperature(pressure, solver.temperature());
+        DenseWorkingFluid fluid = new DenseWorkingFluid(solver.freeze(), text);
+        WorkingState inlet = fluid.atPressureEnthalpy(pressure, reactants.enthalpy());
+        warnings.addAll(fluid.warning(pressure).stream().toList());
         return new TurbineGas(fluid, inlet, molarMass, GasModel.FROZEN, warnings);
     }
 

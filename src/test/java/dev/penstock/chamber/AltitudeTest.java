@@ -32,15 +32,24 @@ class AltitudeTest {
         return new ThrustChamber(Mixtures.nozzle(MIXTURE)).forVacuumThrust(design, MIXTURE, 1e6);
     }
 
-    /** Limit: a plug of factor 1 equals the bell where both are matched, and beats it at sea level. */
+    /** Limit: the ideal plug equals the bell where both are matched, and beats it at sea level. */
     @Test
     void plugEqualsTheMatchedBellAndBeatsItAtSeaLevel() {
-        PlugNozzle plug = new PlugNozzle(BELL, 1);
+        PlugNozzle plug = new PlugNozzle(BELL);
         double matched = BELL.ideal().exit().pressure();
         // The bell's losses act on the vacuum impulse, the plug's on the matched one: they differ by η on p_e A_e.
         assertThat(plug.thrustAt(matched) / BELL.thrustAt(matched)).isCloseTo(1, within(3e-3));
         assertThat(plug.thrustAt(101_325)).isGreaterThan(BELL.thrustAt(101_325));
         assertThat(plug.thrustAt(0)).isCloseTo(BELL.vacuumThrust(), within(1.0));
+    }
+
+    /** Limit: an upper bound is nowhere below what it bounds. */
+    @Test
+    void plugIsNeverBelowTheBell() {
+        PlugNozzle plug = new PlugNozzle(BELL);
+        for (double p = 0; p < 3e5; p += 2e3) {
+            assertThat(plug.thrustAt(p)).as(p + " Pa").isGreaterThan(BELL.thrustAt(p) * (1 - 1e-9));
+        }
     }
 
     @Test

@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param atoms atoms per molecule by element symbol
  * @param intervals thermodynamic fit, ascending in temperature and adjoining
  * @param collision figures for transport properties, if known
+ * @param critical critical point, if known; without it the species counts as an ideal gas
  * @param record what the source calls the entry
  * @param source key into docs/sources
  */
@@ -23,6 +24,7 @@ public record Species(
         Map<String, Integer> atoms,
         List<ThermoInterval> intervals,
         Optional<Collision> collision,
+        Optional<Critical> critical,
         String record,
         String source) {
 

@@ -15,6 +15,7 @@ import java.util.TreeMap;
 final class SpeciesFile {
 
     private static final double ANGSTROM = 1e-10;
+    private static final double MEGAPASCAL = 1e6;
     /** 1 debye = 1e-21/c C·m with c = 299 792 458 m/s. */
     private static final double DEBYE = 1e-21 / 299792458.0;
 
@@ -55,6 +56,8 @@ final class SpeciesFile {
         List<Double> figures = table.quantities("coefficients", Dimension.RATIO, Range.ANY);
         Optional<Collision> collision =
                 table.has("collision") ? Optional.of(collision(table.table("collision"))) : Optional.empty();
+        Optional<Critical> critical =
+                table.has("critical") ? Optional.of(critical(table.table("critical"))) : Optional.empty();
         if (atoms.isEmpty()) {
             table.problem("atoms", "empty", "write the atoms of the molecule, for example { H = 2, O = 1 }");
         }
@@ -74,7 +77,7 @@ final class SpeciesFile {
         if (!file.sound()) {
             return null;
         }
-        return new Species(name, condensed, atoms, intervals(temperatures, figures), collision, record, source);
+        return new Species(name, condensed, atoms, intervals(temperatures, figures), collision, critical, record, source);
     }
 
     private static List<ThermoInterval> intervals(List<Double> t, List<Double> a) {
@@ -94,5 +97,13 @@ final class SpeciesFile {
         double dipole = table.quantity("dipole_D", Dimension.RATIO, Range.of(0, 100), 0);
         double rotational = table.quantity("rotational", Dimension.RATIO, Range.of(0, 1e4), 1);
         return new Collision(shape, depth, diameter * ANGSTROM, dipole * DEBYE, rotational);
+    }
+
+    private static Critical critical(InputTable table) {
+        table.text("source");
+        return new Critical(
+                table.quantity("temperature_K", Dimension.RATIO, Range.of(1, 5000)),
+                MEGAPASCAL * table.quantity("pressure_MPa", Dimension.RATIO, Range.of(0.01, 1000)),
+                table.quantity("acentric", Dimension.RATIO, Range.of(-0.5, 2)));
     }
 }

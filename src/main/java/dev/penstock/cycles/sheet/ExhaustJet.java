@@ -1,30 +1,98 @@
 package dev.penstock.cycles.sheet;
 
+import dev.penstock.chamber.design.SeparationCriterion;
 import dev.penstock.errors.Require;
+import dev.penstock.numerics.RootFinder;
 
 /**
- * Turbine gas dumped through a nozzle of its own.
+ * Turbine gas dumped through a nozzle of its own. Where the ambient pressure is so high that the flow leaves the wall
+ * ({@link SeparationCriterion#SCHMUCKER}), the nozzle counts as cut off there and what is behind is at ambient pressure; the flow up to
+ * there is that of a perfect gas with the exponent at the throat.
  *
  * @param name which exhaust
  * @param massFlow mass flow (kg/s)
  * @param vacuumThrust delivered thrust in vacuum (N)
  * @param exitArea exit area (m²)
  * @param throatArea throat area (m²)
+ * @param totalPressure total pressure before it (Pa)
+ * @param gamma isentropic exponent at the throat (-)
  */
-public record ExhaustJet(String name, double massFlow, double vacuumThrust, double exitArea, double throatArea) {
+public record ExhaustJet(
+        String name,
+        double massFlow,
+        double vacuumThrust,
+        double exitArea,
+        double throatArea,
+        double totalPressure,
+        double gamma) {
+
+    private static final double FASTEST = 30;
 
     public ExhaustJet {
         Require.positive(name, "mass flow (kg/s)", massFlow);
         Require.positive(name, "vacuum thrust (N)", vacuumThrust);
         Require.positive(name, "exit area (m²)", exitArea);
         Require.positive(name, "throat area (m²)", throatArea);
+        Require.positive(name, "total pressure (Pa)", totalPressure);
+        Require.within(name, "isentropic exponent (-)", gamma, 1.0001, 5);
     }
 
     /**
      * @param ambientPressure ambient pressure (Pa)
-     * @return thrust there (N); never below that of a nozzle cut off at its throat pressure, zero at least
+     * @return thrust there (N), zero at least; with the nozzle full, or cut off where the flow separates
      */
     public double thrustAt(double ambientPressure) {
-        return Math.max(0, vacuumThrust - ambientPressure * exitArea);
+        Require.notNegative(name, "ambient pressure (Pa)", ambientPressure);
+        double exit = machAt(exitArea / throatArea);
+        double mach = Math.min(exit, separation(ambientPressure, exit));
+        double vacuum = mach == exit ? vacuumThrust : vacuumThrust * vacuumCoefficient(mach) / vacuumCoefficient(exit);
+        double area = mach == exit ? exitArea : throatArea * areaRatio(mach);
+        return Math.max(0, vacuum - ambientPressure * area);
+    }
+
+    /** @return whether the flow has left the wall before the exit at an ambient pressure (Pa) */
+    public boolean separatedAt(double ambientPressure) {
+        double exit = machAt(exitArea / throatArea);
+        return separation(ambientPressure, exit) < exit;
+    }
+
+    /** Mach number at which the wall pressure has fallen to that of separation, at most the exit's, at least 1. */
+    private double separation(double ambient, double exit) {
+        if (excess(exit, ambient) >= 0) {
+            return exit;
+        }
+        if (excess(1, ambient) <= 0) {
+            return 1;
+        }
+        return RootFinder.between("separation in the " + name, m -> excess(m, ambient), 1, exit, 1e-12)
+                .value();
+    }
+
+    /** Wall pressure over that of separation, less 1; falls with the Mach number. */
+    private double excess(double mach, double ambient) {
+        return ambient <= 0 ? 1 : pressure(mach) / (ambient * SeparationCriterion.SCHMUCKER.pressureRatio(mach)) - 1;
+    }
+
+    private double pressure(double mach) {
+        return totalPressure * Math.pow(1 + 0.5 * (gamma - 1) * mach * mach, -gamma / (gamma - 1));
+    }
+
+    private double areaRatio(double mach) {
+        double heat = 2 / (gamma + 1) * (1 + 0.5 * (gamma - 1) * mach * mach);
+        return Math.pow(heat, (gamma + 1) / (2 * (gamma - 1))) / mach;
+    }
+
+    /** Vacuum thrust over total pressure and throat area (-). */
+    private double vacuumCoefficient(double mach) {
+        return pressure(mach) / totalPressure * areaRatio(mach) * (1 + gamma * mach * mach);
+    }
+
+    private double machAt(double areaRatio) {
+        if (areaRatio <= 1) {
+            return 1;
+        }
+        return RootFinder.between(
+                        "exit of the " + name, m -> Math.log(areaRatio(m) / areaRatio), 1, FASTEST, 1e-13)
+                .value();
     }
 }

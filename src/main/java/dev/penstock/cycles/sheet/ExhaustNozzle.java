@@ -13,7 +13,7 @@ import java.util.List;
  * <pre>
  * throat: v = a, v = √(2(h₀ − h(p, s₀)));   exit: ρ v = ρ_t v_t/ε;   F_vac = η ṁ (v_e + p_e/(ρ_e v_e))
  * </pre>
- * Source: [nasa-sp-125]. Area ratio 1 or more. The efficiency stands for friction, divergence and leakage together.
+ * Source: [nasa-sp-125]. Area ratio 1 or more. Against the ambient pressure see {@link ExhaustJet}. The efficiency stands for friction, divergence and leakage together.
  */
 public final class ExhaustNozzle {
 
@@ -59,7 +59,13 @@ public final class ExhaustNozzle {
         double impulse = velocity + exit.pressure() / (exit.density() * velocity);
         double throatArea = massFlow / throatFlux;
         return new ExhaustJet(
-                name, massFlow, design.efficiency() * massFlow * impulse, throatArea * design.areaRatio(), throatArea);
+                name,
+                massFlow,
+                design.efficiency() * massFlow * impulse,
+                throatArea * Math.max(1, design.areaRatio()),
+                throatArea,
+                pressure,
+                throat.gamma());
     }
 
     private static WorkingState exit(

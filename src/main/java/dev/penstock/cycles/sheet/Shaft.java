@@ -23,11 +23,12 @@ public final class Shaft {
     private final ShaftKey key;
     private final List<PumpUse> pumps = new ArrayList<>();
     private final List<TurbineUse> turbines = new ArrayList<>();
-    private MechanicalLosses losses;
+    private final MechanicalLosses losses;
     private double speed;
     private Optional<SpeedLimit> speedSetBy = Optional.empty();
     private Optional<String> driver = Optional.empty();
     private double pumpPower;
+    private double takenOff;
     private double turbinePower;
 
     public Shaft(ShaftKey key, MechanicalLosses losses) {
@@ -83,8 +84,12 @@ public final class Shaft {
 
     /** Power taken off for something that is not on the shaft (W). */
     public void takeOff(double power) {
-        losses = new MechanicalLosses(
-                losses.mechanicalEfficiency(), losses.gearEfficiency(), losses.accessoryPower() + power);
+        takenOff += power;
+    }
+
+    /** Power taken off for something that is not on the shaft (W). */
+    public double takenOff() {
+        return takenOff;
     }
 
     public List<PumpUse> pumps() {
@@ -97,7 +102,7 @@ public final class Shaft {
 
     /** Power that turbines or a motor must give (W). */
     public double neededPower() {
-        return losses.turbinePower(pumpPower);
+        return losses.turbinePower(pumpPower + takenOff);
     }
 
     public double turbinePower() {

@@ -127,12 +127,14 @@ public final class BalanceReport {
                             shaft.driver(),
                             shaft.neededPower(),
                             shaft.losses(),
+                            shaft.takenOff(),
                             shaft.speedSetBy().name())
                     : model.balance(
                             shaft.name(),
                             own,
                             drivers,
                             shaft.losses(),
+                            shaft.takenOff(),
                             shaft.speedSetBy().name());
             shafts.add(balanced);
             mainPower += shaft.key().boost() ? 0 : balanced.powerDelivered();

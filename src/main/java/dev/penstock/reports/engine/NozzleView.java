@@ -192,11 +192,12 @@ public final class NozzleView {
         return ThrottledCombustion.energyRelease(design, throttle) / design;
     }
 
-    /** Empty where the ambient pressure is too high for the model. */
+    /** Impulse of the engine with a plug for its bell; empty where the ambient pressure is too high for the model. */
     private OptionalDouble compensated(double pressure) {
         try {
-            return OptionalDouble.of(
-                    new PlugNozzle(balance.chamber()).impulseAt(pressure) / Constants.STANDARD_GRAVITY);
+            double thrust = new PlugNozzle(balance.chamber()).thrustAt(pressure)
+                    + balance.exhausts().stream().mapToDouble(j -> j.thrustAt(pressure)).sum();
+            return OptionalDouble.of(thrust / balance.engine().massFlow() / Constants.STANDARD_GRAVITY);
         } catch (OutsideValidity e) {
             return OptionalDouble.empty();
         }

@@ -5,6 +5,7 @@ import dev.penstock.errors.Require;
 import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.state.FluidState;
 import dev.penstock.provenance.ModelCard;
+import dev.penstock.turbomachinery.start.Bottle;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -51,9 +52,6 @@ public record PressurantBottle(
 
     /** Spent bottle over tank pressure, for regulator and lines: common practice, no source. */
     private static final double SPENT = 1.5;
-
-    /** Working pressure times volume over mass of a wound carbon-fibre bottle (J/kg): from memory. */
-    private static final double BOTTLE_PERFORMANCE = 2.2e5;
 
     /**
      * A volume to fill.
@@ -117,7 +115,7 @@ public record PressurantBottle(
                 loaded,
                 used,
                 volume,
-                fullPressure * volume / BOTTLE_PERFORMANCE,
+                Bottle.shellMass(fullPressure, volume),
                 end,
                 spent.temperature(),
                 warmth / used,

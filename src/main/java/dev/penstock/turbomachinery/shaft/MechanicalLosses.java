@@ -10,7 +10,7 @@ import java.util.List;
 
 /**
  * What lies between the power of the turbines and that of the pumps.
- * <pre>pump power = turbine power · η_m · η_g - accessories</pre>
+ * <pre>pump power + power taken off for another shaft = turbine power · η_m · η_g - accessories</pre>
  *
  * @param mechanicalEfficiency η_m, what bearings and seals leave (-)
  * @param gearEfficiency η_g, what a gearbox leaves (-); 1 without one
@@ -21,7 +21,7 @@ public record MechanicalLosses(double mechanicalEfficiency, double gearEfficienc
     public static final ModelCard CARD = new ModelCard(
             "turbomachinery.mechanical-losses",
             "Power balance of a shaft",
-            "P_pumps = P_turbines η_m η_g − P_accessories",
+            "P_pumps + P_taken off = P_turbines η_m η_g − P_accessories",
             "steady speed",
             "1 to 2 % on the efficiencies",
             List.of("common practice, no source"));

@@ -15,6 +15,7 @@ import java.util.List;
  * @param turbines names of the turbines (or the motor) on it
  * @param powerDelivered by the turbines (W)
  * @param powerAbsorbed by the pumps (W)
+ * @param powerTakenOff by a gear for a pump on another shaft (W)
  * @param mechanicalLoss bearings, seals, gears and accessories (W)
  * @param diameter from torque and allowed stress (m)
  * @param mass turbopump mass: pumps, turbines, shaft and housing (kg)
@@ -33,6 +34,7 @@ public record ShaftBalance(
         List<String> turbines,
         double powerDelivered,
         double powerAbsorbed,
+        double powerTakenOff,
         double mechanicalLoss,
         double diameter,
         double mass,
@@ -47,6 +49,7 @@ public record ShaftBalance(
         Require.positive(name, "speed (rad/s)", speed);
         Require.positive(name, "power delivered (W)", powerDelivered);
         Require.positive(name, "power absorbed (W)", powerAbsorbed);
+        Require.notNegative(name, "power taken off (W)", powerTakenOff);
         Require.notNegative(name, "mechanical loss (W)", mechanicalLoss);
         Require.positive(name, "diameter (m)", diameter);
         Require.notNegative(name, "mass (kg)", mass);
@@ -61,6 +64,6 @@ public record ShaftBalance(
 
     /** @return power left over relative to what the shaft delivers (-); zero when balanced */
     public double imbalance() {
-        return (powerDelivered - powerAbsorbed - mechanicalLoss) / powerDelivered;
+        return (powerDelivered - powerAbsorbed - powerTakenOff - mechanicalLoss) / powerDelivered;
     }
 }

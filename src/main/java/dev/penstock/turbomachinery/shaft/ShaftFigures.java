@@ -29,8 +29,10 @@ public final class ShaftFigures {
             .from(ShaftFigures::delivered)
             .number("power_absorbed_W", "absorbed", Notation.POWER, ShaftBalance::powerAbsorbed)
             .by(MechanicalLosses.CARD, of(PUMPS, "power_W"))
+            .number("power_taken_off_W", "taken off by gear", Notation.POWER, ShaftBalance::powerTakenOff)
+            .by(MechanicalLosses.CARD, of(PUMPS, "power_W"))
             .number("mechanical_loss_W", "mechanical loss", Notation.POWER, ShaftBalance::mechanicalLoss)
-            .by(MechanicalLosses.CARD, own("power_absorbed_W"), given())
+            .by(MechanicalLosses.CARD, own("power_absorbed_W", "power_taken_off_W"), given())
             .number("diameter_m", "diameter", significant("m", "mm", 1e3, 3), ShaftBalance::diameter)
             .by(ShaftTorsion.CARD, own("power_delivered_W", "speed_rad_s"), given())
             .number("mass_kg", "mass", Notation.MASS, ShaftBalance::mass)
@@ -42,7 +44,7 @@ public final class ShaftFigures {
     /** A motor is no turbine: what it delivers is what the pumps take and the shaft loses. */
     private static Origin delivered(ShaftBalance shaft, Place at) {
         Place.Source from =
-                at.all(TURBINES).isEmpty() ? own("power_absorbed_W", "mechanical_loss_W") : of(TURBINES, "power_W");
+                at.all(TURBINES).isEmpty() ? own("power_absorbed_W", "power_taken_off_W", "mechanical_loss_W") : of(TURBINES, "power_W");
         return new Origin(MechanicalLosses.CARD, from.paths(at));
     }
 }

@@ -29,6 +29,7 @@ public final class ShaftModel {
      * @param pumps pumps on it, directly or through a gearbox
      * @param turbines turbines on it
      * @param losses mechanical losses
+     * @param takenOff power that a gear takes off for a pump on another shaft (W)
      * @param speedSetBy what keeps it from turning faster
      * @return the shaft
      */
@@ -37,10 +38,11 @@ public final class ShaftModel {
             List<PumpSizing> pumps,
             List<TurbineSizing> turbines,
             MechanicalLosses losses,
+            double takenOff,
             String speedSetBy) {
         double delivered = turbines.stream().mapToDouble(TurbineSizing::power).sum();
         List<String> names = turbines.stream().map(TurbineSizing::name).toList();
-        return balance(name, pumps, turbines, names, delivered, turbines.get(0).speed(), losses, speedSetBy);
+        return balance(name, pumps, turbines, names, delivered, turbines.get(0).speed(), losses, takenOff, speedSetBy);
     }
 
     /**
@@ -51,6 +53,7 @@ public final class ShaftModel {
      * @param driver what takes its power out of the propellants; empty for a motor or a gear
      * @param power power delivered to the shaft (W)
      * @param losses mechanical losses
+     * @param takenOff power that a gear takes off for a pump on another shaft (W)
      * @param speedSetBy what keeps it from turning faster
      * @return the shaft
      */
@@ -60,6 +63,7 @@ public final class ShaftModel {
             Optional<String> driver,
             double power,
             MechanicalLosses losses,
+            double takenOff,
             String speedSetBy) {
         return balance(
                 name,
@@ -69,6 +73,7 @@ public final class ShaftModel {
                 power,
                 pumps.get(0).speed(),
                 losses,
+                takenOff,
                 speedSetBy);
     }
 
@@ -80,6 +85,7 @@ public final class ShaftModel {
             double delivered,
             double speed,
             MechanicalLosses losses,
+            double takenOff,
             String speedSetBy) {
         double absorbed = pumps.stream().mapToDouble(PumpSizing::power).sum();
         double torque = pumps.stream().mapToDouble(PumpSizing::torque).sum();
@@ -135,6 +141,7 @@ public final class ShaftModel {
                 drivers,
                 delivered,
                 absorbed,
+                takenOff,
                 delivered - losses.powerForPumps(delivered),
                 diameter,
                 TurbopumpMass.of(torque),

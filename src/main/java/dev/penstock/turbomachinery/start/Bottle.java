@@ -29,11 +29,23 @@ public record Bottle(Fluid gas, double volume, FluidState state) {
             "conservative: wall heat leaves 5 to 15 % more gas usable",
             List.of("common practice, no source"));
 
+    /** Working pressure times volume over mass of a wound carbon-fibre bottle (J/kg): from memory. */
+    public static final double SHELL_PERFORMANCE = 2.2e5;
+
     private static final int NEWTON_STEPS = 8;
     private static final double TOLERANCE = 1e-8;
 
     public Bottle {
         Require.positive("bottle", "volume (m³)", volume);
+    }
+
+    /**
+     * @param pressure pressure of the full bottle (Pa)
+     * @param volume volume (m³)
+     * @return mass of the empty bottle (kg), whatever the gas: a vessel is sized by p V
+     */
+    public static double shellMass(double pressure, double volume) {
+        return pressure * volume / SHELL_PERFORMANCE;
     }
 
     /** @return mass of the gas in it (kg) */

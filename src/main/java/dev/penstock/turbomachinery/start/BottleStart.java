@@ -29,9 +29,6 @@ public record BottleStart(
     private static final int STEPS = 12;
     private static final int MOST_STARTS = 1000;
 
-    /** Empty bottle over contents (-) [akin-mass, from memory]. */
-    private static final double BOTTLE_OVER_CONTENTS = 2;
-
     public BottleStart {
         Require.positive("start bottle", "full pressure (Pa)", fullPressure);
         Require.positive("start bottle", "temperature (K)", temperature);
@@ -99,7 +96,7 @@ public record BottleStart(
                 run.used,
                 loaded,
                 volume,
-                BOTTLE_OVER_CONTENTS * loaded,
+                Bottle.shellMass(fullPressure, volume),
                 run.bottle.state().pressure(),
                 run.bottle.state().temperature());
     }

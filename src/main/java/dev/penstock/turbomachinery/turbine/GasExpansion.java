@@ -22,4 +22,15 @@ final class GasExpansion {
         drop = duty.inletEnthalpy() - ideal.enthalpy();
         spoutingVelocity = Math.sqrt(2 * drop);
     }
+
+    /**
+     * @param efficiency total to static (-)
+     * @param leavingVelocity velocity behind the last rotor (m/s)
+     * @return static state there: warmer, and so thinner, than behind an isentropic expansion
+     */
+    WorkingState behind(double efficiency, double leavingVelocity) {
+        double enthalpy = duty.inletEnthalpy() - efficiency * drop - 0.5 * leavingVelocity * leavingVelocity;
+        // at a wild velocity ratio the triangles' leaving velocity can hold more than the loss; no state is colder than the ideal one
+        return duty.gas().atPressureEnthalpy(duty.exitPressure(), Math.max(enthalpy, ideal.enthalpy()));
+    }
 }

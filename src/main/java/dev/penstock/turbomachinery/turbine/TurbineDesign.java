@@ -18,7 +18,7 @@ import java.util.OptionalInt;
  * @param nozzleAngle smallest angle of the nozzle jet to the plane of rotation (rad); in a sizing the angle it came to
  * @param nozzleCoefficient nozzle velocity coefficient (-)
  * @param bladeCoefficient velocity coefficient of a rotor or turning row of impulse blades (-)
- * @param efficiencyFactor what tip leakage, disk friction and other secondary losses leave of the blading efficiency (-)
+ * @param efficiencyFactor what a tip gap of 2 %, disk friction and secondary flow leave of the blading efficiency (-)
  * @param diameterCoefficient largest pitch diameter over the cube root of torque (m/(N·m)^(1/3))
  * @param minimumBladeHeight smallest blade that is built (m); below it only a part of the annulus is admitted
  * @param oxygenRich whether the gas is oxygen-rich, which bars many materials

@@ -46,7 +46,7 @@ public final class TurbineInputs {
     public static final Input<Double> EFFICIENCY_FACTOR = Input.ratio(
                     "efficiency_factor",
                     Range.of(0.3, 1),
-                    "What leakage, partial admission and disk friction leave of the efficiency")
+                    "What secondary flow, disk friction and a tip gap of 2 % leave of the efficiency")
             .usual(Usual.between(0.85, 0.93, 0.98, "nasa-sp-8110"));
     public static final Input<Double> DIAMETER_COEFFICIENT = Input.ratio(
                     "diameter_coefficient",

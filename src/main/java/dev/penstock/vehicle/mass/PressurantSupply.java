@@ -4,6 +4,7 @@ import dev.penstock.errors.Require;
 import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.state.FluidState;
 import dev.penstock.provenance.ModelCard;
+import dev.penstock.turbomachinery.start.Bottle;
 import dev.penstock.quantities.Constants;
 import java.util.ArrayList;
 import java.util.List;
@@ -70,7 +71,7 @@ public record PressurantSupply(
             List.of("sutton-rpe", "nasa-sp-8112"));
 
     /** Working pressure times volume over mass (J/kg): wound carbon fibre over a liner; from memory. */
-    public static final double COMPOSITE_BOTTLE = 2.2e5;
+    public static final double COMPOSITE_BOTTLE = Bottle.SHELL_PERFORMANCE;
 
     /** The same for a titanium sphere with a burst factor of 1.5; from memory. */
     public static final double TITANIUM_BOTTLE = 1.1e5;

@@ -57,10 +57,23 @@ class ShaftModelTest {
         MechanicalLosses losses = new MechanicalLosses(0.985, 0.98, 20e3);
         double needed = losses.turbinePower(oxidizerPump.power() + fuelPump.power());
         ShaftBalance shaft = new ShaftModel()
-                .balance("shaft", List.of(oxidizerPump, fuelPump), List.of(turbine(needed, false)), losses, "stated");
+                .balance("shaft", List.of(oxidizerPump, fuelPump), List.of(turbine(needed, false)), losses, 0, "stated");
         assertThat(shaft.imbalance()).isCloseTo(0, within(1e-12));
         assertThat(shaft.powerDelivered())
                 .isCloseTo(shaft.powerAbsorbed() + shaft.mechanicalLoss(), withinPercentage(1e-9));
+    }
+
+    /** Identity: what a gear takes off for a boost pump is no loss of the shaft's own bearings. */
+    @Test
+    void powerTakenOffIsNoMechanicalLoss() {
+        MechanicalLosses losses = new MechanicalLosses(0.985, 1, 0);
+        double boost = 50e3;
+        double needed = losses.turbinePower(oxidizerPump.power() + boost);
+        ShaftBalance shaft = new ShaftModel()
+                .balance("shaft", List.of(oxidizerPump), List.of(turbine(needed, false)), losses, boost, "stated");
+        assertThat(shaft.imbalance()).isCloseTo(0, within(1e-12));
+        assertThat(shaft.powerTakenOff()).isEqualTo(boost);
+        assertThat(shaft.mechanicalLoss()).isCloseTo(0.015 * shaft.powerDelivered(), withinPercentage(1e-6));
     }
 
     @Test
@@ -74,16 +87,16 @@ class ShaftModelTest {
     void onlyShaftsWithOxidizerAndFuelArePurged() {
         ShaftModel model = new ShaftModel();
         MechanicalLosses losses = MechanicalLosses.usual(false);
-        assertThat(model.balance("s", List.of(oxidizerPump), List.of(turbine(2e6, true)), losses, "stated")
+        assertThat(model.balance("s", List.of(oxidizerPump), List.of(turbine(2e6, true)), losses, 0, "stated")
                         .purgeFlow())
                 .isZero();
-        assertThat(model.balance("s", List.of(fuelPump), List.of(turbine(2e6, false)), losses, "stated")
+        assertThat(model.balance("s", List.of(fuelPump), List.of(turbine(2e6, false)), losses, 0, "stated")
                         .purgeFlow())
                 .isZero();
-        assertThat(model.balance("s", List.of(oxidizerPump), List.of(turbine(2e6, false)), losses, "stated")
+        assertThat(model.balance("s", List.of(oxidizerPump), List.of(turbine(2e6, false)), losses, 0, "stated")
                         .purgeFlow())
                 .isPositive();
-        assertThat(model.balance("s", List.of(oxidizerPump, fuelPump), Optional.empty(), 3e6, losses, "stated")
+        assertThat(model.balance("s", List.of(oxidizerPump, fuelPump), Optional.empty(), 3e6, losses, 0, "stated")
                         .purgeFlow())
                 .isPositive();
     }
@@ -91,7 +104,7 @@ class ShaftModelTest {
     @Test
     void shaftCarriesItsTorque() {
         ShaftBalance shaft = new ShaftModel()
-                .balance("s", List.of(fuelPump), Optional.empty(), 4e6, MechanicalLosses.usual(false), "stated");
+                .balance("s", List.of(fuelPump), Optional.empty(), 4e6, MechanicalLosses.usual(false), 0, "stated");
         double torque = shaft.powerDelivered() / shaft.speed();
         // identity: torsional stress of a round bar is 16 τ/(π d³)
         assertThat(16 * torque / (Math.PI * Math.pow(shaft.diameter(), 3)))

@@ -87,6 +87,17 @@ class BottleStartTest {
         assertThat(nitrogen.bottleVolume() / helium.bottleVolume()).isBetween(0.25, 1.5);
     }
 
+    /** From memory: p V/m of wound carbon fibre is 2.2e5 J/kg; a vessel is sized by pressure and volume, not by its gas. */
+    @Test
+    void theVesselWeighsTheSameWhateverIsInIt() {
+        for (Fluid gas : new Fluid[] {HELIUM, NITROGEN}) {
+            BottleStart start = start(gas);
+            StartGas sized = start.sizeFor(demand, turbine, 2);
+            assertThat(start.fullPressure() * sized.bottleVolume() / sized.bottleMass())
+                    .isCloseTo(2.2e5, withinPercentage(1e-9));
+        }
+    }
+
     @Test
     void aBottleTooSmallForOneStartSaysWhichWouldDo() {
         assertThatThrownBy(() -> start(HELIUM).startsOf(demand, turbine, 1e-4))
