@@ -169,7 +169,8 @@ public final class ThrustChamber {
         for (LossModel model : models) {
             OptionalDouble stated = chamber.design().efficiencies().of(model.kind());
             if (stated.isPresent()) {
-                account.takeOff(model.kind(), stated(model.kind(), stated.getAsDouble()), Optional.empty());
+                double now = model.kind() == LossKind.ENERGY_RELEASE ? EnergyReleaseLoss.partFlow(chamber) : 1;
+                account.takeOff(model.kind(), stated(model.kind(), now * stated.getAsDouble()), Optional.empty());
             } else {
                 LossModel.Result result = model.dependsOnSize()
                         ? model.evaluate(chamber)

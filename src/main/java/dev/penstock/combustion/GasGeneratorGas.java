@@ -112,7 +112,7 @@ public final class GasGeneratorGas {
     private static TurbineGas measured(MeasuredGeneratorGas table, Reactants reactants, double pressure) {
         double ratio = table.mixtureRatio(reactants);
         EmpiricalWorkingFluid fluid = table.at(ratio, reactants.enthalpy());
-        List<Warning> warnings = new ArrayList<>(table.warning(ratio).stream().toList());
+        List<Warning> warnings = new ArrayList<>(table.warnings(ratio));
         warnings.addAll(DenseWorkingFluid.takenAsIdeal(pressure));
         return new TurbineGas(
                 fluid,

@@ -8,6 +8,7 @@ import dev.penstock.fluids.Propellant;
 import dev.penstock.fluids.property.ElementalComposition;
 import dev.penstock.fluids.traits.GeneratorGasData;
 import dev.penstock.provenance.ModelCard;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -25,7 +26,7 @@ public final class MeasuredGeneratorGas {
             "Fuel-rich generator gas, measured",
             "T, cp and gamma interpolated linearly in mixture ratio",
             "the mixture ratios in the fuel's file, continued with a warning as far as it allows",
-            "temperature about 30 K, cp and gamma about 3 percent (common practice, no source)",
+            "temperature about 30 K, cp and gamma about 3 percent, or what the fuel's file says of its own (common practice, no source)",
             List.of("nasa-sp-125"));
 
     private static final double SAME_ATOMS = 1e-6;
@@ -88,7 +89,9 @@ public final class MeasuredGeneratorGas {
         Require.within(CARD.title(), "mixture ratio (-)", mixtureRatio, data.lowest(), data.highest());
         return new EmpiricalWorkingFluid(
                 String.format(
-                        Locale.ROOT, "fuel-rich gas of %s at mixture ratio %.3f, measured", fuel.name(), mixtureRatio),
+                        Locale.ROOT, data.doubt().isPresent()
+                                ? "fuel-rich gas of %s at mixture ratio %.3f, tabulated"
+                                : "fuel-rich gas of %s at mixture ratio %.3f, measured", fuel.name(), mixtureRatio),
                 interpolate(data.mixtureRatio(), data.heatCapacity(), mixtureRatio),
                 interpolate(data.mixtureRatio(), data.gamma(), mixtureRatio),
                 interpolate(data.mixtureRatio(), data.temperature(), mixtureRatio),
@@ -118,22 +121,26 @@ public final class MeasuredGeneratorGas {
 
     /**
      * @param mixtureRatio oxidizer over fuel by mass (-)
-     * @return a warning if the measured values do not reach that far
+     * @return warnings: that the values do not reach that far, or are themselves in doubt
      */
-    public Optional<Warning> warning(double mixtureRatio) {
+    public List<Warning> warnings(double mixtureRatio) {
+        List<Warning> warnings = new ArrayList<>();
         double first = data.mixtureRatio().get(0);
         double last = data.mixtureRatio().get(data.mixtureRatio().size() - 1);
-        if (mixtureRatio >= first && mixtureRatio <= last) {
-            return Optional.empty();
+        if (mixtureRatio < first || mixtureRatio > last) {
+            warnings.add(new Warning(
+                    CARD.id(),
+                    String.format(
+                            Locale.ROOT,
+                            "mixture ratio %.3f is outside the measured %.3f to %.3f; the end slopes are continued",
+                            mixtureRatio,
+                            first,
+                            last)));
         }
-        return Optional.of(new Warning(
-                CARD.id(),
-                String.format(
-                        Locale.ROOT,
-                        "mixture ratio %.3f is outside the measured %.3f to %.3f; the end slopes are continued",
-                        mixtureRatio,
-                        first,
-                        last)));
+        data.doubt()
+                .ifPresent(doubt ->
+                        warnings.add(new Warning(CARD.id(), "fuel-rich gas of " + fuel.name() + ": " + doubt)));
+        return warnings;
     }
 
     private static double interpolate(List<Double> x, List<Double> y, double at) {

@@ -3,7 +3,6 @@ package dev.penstock.fluids;
 import dev.penstock.fluids.property.Composition;
 import dev.penstock.fluids.traits.CombustionTraits;
 import dev.penstock.fluids.traits.CoolantTraits;
-import dev.penstock.fluids.traits.EnergyRelease;
 import dev.penstock.fluids.traits.GeneratorGasData;
 import dev.penstock.fluids.traits.Metal;
 import dev.penstock.fluids.traits.MetalAttack;
@@ -26,7 +25,6 @@ import java.util.Set;
  */
 final class PropellantTraitsReader {
 
-    private static final Range EFFICIENCY = Range.of(0.5, 1);
     private static final Range COLLAPSE = Range.of(1, 10);
     private static final List<String> STATES = List.of("liquid", "gas");
     private static final List<String> VERDICTS = List.of("caution", "barred");
@@ -55,7 +53,13 @@ final class PropellantTraitsReader {
 
     private CombustionTraits combustion() {
         InputTable table = root.table("combustion");
-        Optional<EnergyRelease> release = energyRelease(table);
+        OptionalDouble zone = quantity(
+                table,
+                "wall_zone_loss",
+                Dimension.RATIO,
+                Range.of(0, 0.3),
+                fuel || monopropellant,
+                "a share of the theoretical characteristic velocity; every fuel and monopropellant states it");
         OptionalDouble length = quantity(
                 table,
                 "characteristic_length",
@@ -70,26 +74,7 @@ final class PropellantTraitsReader {
         boolean ammonia = flag(table, "releases_ammonia");
         OptionalDouble fails = table.optionalQuantity("equilibrium_fails_below", Dimension.RATIO, Range.of(0.01, 50));
         table.optionalText("source");
-        return new CombustionTraits(release, length, gas, soot, ammonia, fails, generatorGas(table));
-    }
-
-    private Optional<EnergyRelease> energyRelease(InputTable table) {
-        InputTable release = table.table("energy_release");
-        if (!table.has("energy_release")) {
-            if (fuel || monopropellant) {
-                table.problem(
-                        "energy_release",
-                        "missing",
-                        "write a table with liquid_liquid, gas_liquid and gas_gas, shares of the theoretical"
-                                + " characteristic velocity; every fuel and monopropellant states them");
-            }
-            return Optional.empty();
-        }
-        release.optionalText("source");
-        return Optional.of(new EnergyRelease(
-                release.quantity("liquid_liquid", Dimension.RATIO, EFFICIENCY),
-                release.quantity("gas_liquid", Dimension.RATIO, EFFICIENCY),
-                release.quantity("gas_gas", Dimension.RATIO, EFFICIENCY)));
+        return new CombustionTraits(zone, length, gas, soot, ammonia, fails, generatorGas(table));
     }
 
     private static Optional<GeneratorGasData> generatorGas(InputTable combustion) {
@@ -105,6 +90,7 @@ final class PropellantTraitsReader {
         List<Double> gamma = table.quantities("gamma", Dimension.RATIO, Range.of(1.001, 1.7));
         double lowest = table.quantity("lowest_mixture_ratio", Dimension.RATIO, Range.of(0.001, 100));
         double highest = table.quantity("highest_mixture_ratio", Dimension.RATIO, Range.of(0.001, 100));
+        Optional<String> doubt = table.optionalText("doubt");
         int rows = ratio.size();
         if (rows < 2 || temperature.size() != rows || heat.size() != rows || gamma.size() != rows) {
             table.problem(
@@ -114,7 +100,8 @@ final class PropellantTraitsReader {
         } else if (!rises(ratio) || !rises(temperature)) {
             table.problem("mixture_ratio", ratio.toString(), "mixture_ratio and temperature must rise");
         }
-        return Optional.of(new GeneratorGasData(oxidizer.elements(), ratio, temperature, heat, gamma, lowest, highest));
+        return Optional.of(new GeneratorGasData(
+                oxidizer.elements(), ratio, temperature, heat, gamma, lowest, highest, doubt));
     }
 
     private static boolean rises(List<Double> values) {

@@ -124,4 +124,20 @@ class GasGeneratorGasTest {
                 .enthalpy();
         assertThat(a).isCloseTo(b, withinPercentage(1e-5));
     }
+
+    /** Published: 1667 °F of the YLR87-AJ-7 [nasa-sp-8107], at a mixture ratio from memory; equilibrium has no gas so cool. */
+    @Test
+    void fuelRichHydrazinesAreCoolerThanEquilibriumAndSaySo() {
+        Reactants mixture = of(TETROXIDE, HYDRAZINE_50, 0.08);
+        TurbineGas gas = new GasGeneratorGas(LIBRARY, GasModel.AUTOMATIC).burn(mixture, PRESSURE);
+        assertThat(gas.inlet().temperature()).isCloseTo((1667 + 459.67) / 1.8, withinPercentage(0.1));
+        assertThat(gas.molarMass()).isBetween(0.012, 0.02);
+        assertThat(gas.inlet().enthalpy()).isCloseTo(mixture.enthalpy(), withinPercentage(1e-9));
+        assertThat(gas.warnings()).anySatisfy(w -> assertThat(w.message()).contains("from memory"));
+        for (Reactants fuel : new Reactants[] {UDMH, MMH}) {
+            double ratio = new GasGeneratorGas(LIBRARY, GasModel.AUTOMATIC)
+                    .mixtureRatioFor(r -> of(TETROXIDE, fuel, r), PRESSURE, 1050, Branch.FUEL_RICH);
+            assertThat(ratio).isBetween(0.02, 0.5);
+        }
+    }
 }

@@ -31,6 +31,14 @@ public record ChamberDesign(
     }
 
     /**
+     * @param injector main injector
+     * @return this design with that injector
+     */
+    public ChamberDesign withInjector(InjectorDesign injector) {
+        return new ChamberDesign(chamberPressure, combustor.withInjector(injector), nozzle, expansion, efficiencies);
+    }
+
+    /**
      * @param pressure chamber pressure (Pa)
      * @return this design at another chamber pressure
      */

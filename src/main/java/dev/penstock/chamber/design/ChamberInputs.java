@@ -4,6 +4,7 @@ import dev.penstock.chamber.flow.ExpansionMode;
 import dev.penstock.input.Input;
 import dev.penstock.input.InputGroup;
 import dev.penstock.input.Usual;
+import dev.penstock.provenance.Scatter;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
 import java.util.Arrays;
@@ -33,7 +34,14 @@ public final class ChamberInputs {
             .usual(Usual.of(0.0, "no film", ""));
     public static final Input<InjectionState> INJECTION = Input.choice(
                     "injection", InjectionState.class, "State in which the propellants are injected")
-            .follows("by cycle and fuel");
+            .follows("by cycle, fuel and coolant");
+    public static final Input<Double> DROP_RADIUS = Input.quantity(
+                    "drop_radius",
+                    Dimension.LENGTH,
+                    Range.of(5e-6, 5e-4),
+                    "Radius of the drops that halve the mass of the spray, at the design point")
+            .computed("that of an injector developed for the usual characteristic length")
+            .scatter(Scatter.factors(0.8, 1.3));
     public static final Input<ExpansionMode> EXPANSION = Input.choice(
                     "expansion", ExpansionMode.class, "Composition of the gas in the ideal expansion")
             .usual(Usual.of(ExpansionMode.SHIFTING, "losses are taken off shifting equilibrium", ""));
@@ -47,6 +55,7 @@ public final class ChamberInputs {
             CONVERGENT_HALF_ANGLE,
             FILM_FUEL_FRACTION,
             INJECTION,
+            DROP_RADIUS,
             EXPANSION);
 
     public static final Input<Double> AREA_RATIO = Input.ratio(

@@ -9,14 +9,14 @@ import dev.penstock.errors.Require;
  * @param characteristicLength L*: volume from injector face to throat over throat area (m)
  * @param convergentHalfAngle half angle of the convergent cone (rad)
  * @param filmFuelFraction share of the chamber's fuel injected as a film along the wall (-)
- * @param injection how the propellants arrive at the injector
+ * @param injector main injector
  */
 public record CombustorDesign(
         double contractionRatio,
         double characteristicLength,
         double convergentHalfAngle,
         double filmFuelFraction,
-        InjectionState injection) {
+        InjectorDesign injector) {
 
     private static final String MODEL = "combustor";
 
@@ -43,7 +43,7 @@ public record CombustorDesign(
                 characteristicLength,
                 convergentHalfAngle,
                 filmFuelFraction,
-                InjectionState.LIQUID_LIQUID);
+                InjectorDesign.of(InjectionState.LIQUID_LIQUID));
     }
 
     /**
@@ -60,15 +60,15 @@ public record CombustorDesign(
      * @return this combustor with that film
      */
     public CombustorDesign withFilm(double share) {
-        return new CombustorDesign(contractionRatio, characteristicLength, convergentHalfAngle, share, injection);
+        return new CombustorDesign(contractionRatio, characteristicLength, convergentHalfAngle, share, injector);
     }
 
     /**
-     * @param state how the propellants arrive at the injector
-     * @return this combustor with that injection
+     * @param newInjector main injector
+     * @return this combustor with that injector
      */
-    public CombustorDesign withInjection(InjectionState state) {
+    public CombustorDesign withInjector(InjectorDesign newInjector) {
         return new CombustorDesign(
-                contractionRatio, characteristicLength, convergentHalfAngle, filmFuelFraction, state);
+                contractionRatio, characteristicLength, convergentHalfAngle, filmFuelFraction, newInjector);
     }
 }

@@ -5,30 +5,33 @@ import dev.penstock.chamber.design.LossKind;
 import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.fluids.Propellant;
-import dev.penstock.fluids.traits.EnergyRelease;
 import dev.penstock.provenance.ModelCard;
 import java.util.List;
 import java.util.Locale;
 
 /**
- * Share of the theoretical characteristic velocity that a developed injector releases, by kind of injection, as the fuel's
- * file states it in {@code [combustion.energy_release]}. Of several fuels that which weighs most decides; of
- * monopropellants it is their own.
- *
- * <p>Where the values come from: [nasa-sp-125] takes 0.975 as nominal (range 0.93 to 0.99); developed hydrogen coaxial
- * injectors reach 0.98 to 0.995, small storable ones 0.92 to 0.96 (common practice, no source); large baffled kerosene
- * injectors, which also film-cool the wall, about 0.94 [oefelein-yang-1993]. One round choice within these ranges for all
- * engines: the file does not know the injector. Uncertainty ±1.5 %.
+ * Share of the theoretical characteristic velocity that the combustor releases.
+ * <pre>
+ * η = (1 − u) η_mix (1 − z max(0, 1 − film/3 %))
+ * </pre>
+ * u is what {@link Vaporisation} leaves. η_mix is what the elements of a developed injector leave by mixing: 0.975 where two liquids
+ * meet (nominal value of [nasa-sp-125]), 0.9875 where a gas meets a liquid (middle of the 0.98 to 0.995 of coaxial elements, from
+ * memory), 0.99 for two gases (common practice, no source). z is what the fuel-rich outer zone costs that injectors of carbon and
+ * hydrazine fuels lay along the wall, from the fuel's file; a stated film of 3 % of the fuel takes its place. What engines say of the
+ * constants, each left out in turn, is on the page of delivered performance.
  */
 public final class EnergyReleaseLoss implements LossModel {
 
     public static final ModelCard CARD = new ModelCard(
             "chamber.energy_release",
-            "Energy release of a developed injector",
-            "c*_delivered/c*_ideal = value of the fuel's file by injection",
-            "developed injectors at their design point",
+            "Energy release by vaporisation, mixing and wall zone",
+            "c*_delivered/c*_ideal = (1 − u) η_mix (1 − z), η_mix 0.975, 0.9875, 0.99 for two liquids, gas and liquid, two gases",
+            "developed injectors of fixed orifices",
             "1.5 %",
-            List.of("nasa-sp-125", "oefelein-yang-1993", "common practice, no source"));
+            List.of("nasa-sp-125", "oefelein-yang-1993", "priem-heidmann-1960", "common practice, no source"));
+
+    /** Share of the fuel in a stated film that takes the place of the usual wall zone (-): common practice, no source. */
+    private static final double FILM_FOR_ZONE = 0.03;
 
     @Override
     public LossKind kind() {
@@ -47,25 +50,50 @@ public final class EnergyReleaseLoss implements LossModel {
 
     @Override
     public Result evaluate(LossCase chamber) {
-        InjectionState state = chamber.design().combustor().injection();
-        Propellant burnt = chamber.injection()
-                .mixed()
-                .leading()
+        Propellant burnt = burnt(chamber.injection().mixed());
+        InjectionState state = chamber.design().combustor().injector().state();
+        double film = chamber.design().combustor().filmFuelFraction();
+        double zone = burnt.combustion().wallZone().orElseThrow(() -> burnt.missing(
+                        "combustion.wall_zone_loss", "what a fuel-rich zone along the wall costs in characteristic velocity"))
+                * Math.max(0, 1 - film / FILM_FOR_ZONE);
+        Vaporisation spray = vaporisation(chamber);
+        double unvaporised = spray.unvaporised();
+        String drops = spray.liquid()
+                ? String.format(
+                        Locale.ROOT,
+                        ", %.2f %% unvaporised (drops of %.0f µm radius at the design point)",
+                        100 * unvaporised,
+                        1e6 * spray.dropRadius())
+                : "";
+        return Result.combustor(
+                (1 - unvaporised) * mixing(state) * (1 - zone),
+                state.name().toLowerCase(Locale.ROOT).replace('_', '-') + " injection, " + burnt.name() + drops);
+    }
+
+    /** Vaporised share over that at the injector's design point (-), by which an efficiency stated for that point falls. */
+    public static double partFlow(LossCase chamber) {
+        return vaporisation(chamber).partFlow();
+    }
+
+    private static Vaporisation vaporisation(LossCase chamber) {
+        return new Vaporisation(
+                chamber.design().combustor(),
+                chamber.design().chamberPressure(),
+                chamber.injection().mixed());
+    }
+
+    private static double mixing(InjectionState state) {
+        return switch (state) {
+            case LIQUID_LIQUID -> 0.975;
+            case GAS_LIQUID -> 0.9875;
+            case GAS_GAS -> 0.99;
+        };
+    }
+
+    private static Propellant burnt(Reactants mixture) {
+        return mixture.leading()
                 .map(Reactants.Part::propellant)
                 .orElseThrow(() -> new InvalidInput(
                         "", "injection", "a mixture of unnamed propellants", "the injector's losses are kept by fuel"));
-        EnergyRelease release = burnt.combustion()
-                .energyRelease()
-                .orElseThrow(() -> burnt.missing(
-                        "combustion.energy_release",
-                        "what a developed injector releases of the characteristic velocity"));
-        double efficiency =
-                switch (state) {
-                    case LIQUID_LIQUID -> release.liquidLiquid();
-                    case GAS_LIQUID -> release.gasLiquid();
-                    case GAS_GAS -> release.gasGas();
-                };
-        return Result.combustor(
-                efficiency, state.name().toLowerCase(Locale.ROOT).replace('_', '-') + " injection, " + burnt.name());
     }
 }

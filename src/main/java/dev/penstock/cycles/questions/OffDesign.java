@@ -1,6 +1,7 @@
 package dev.penstock.cycles.questions;
 
 import dev.penstock.chamber.ChamberPerformance;
+import dev.penstock.chamber.design.InjectorDesign;
 import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cycles.concept.Burner;
 import dev.penstock.cycles.concept.BurnerDesign;
@@ -12,6 +13,7 @@ import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.concept.ThrustTarget;
 import dev.penstock.cycles.concept.TurbineOption;
 import dev.penstock.cycles.concept.TurbinePlace;
+import dev.penstock.cycles.origin.InjectorLimit;
 import dev.penstock.cycles.sheet.Auditor;
 import dev.penstock.cycles.sheet.BuiltMachines;
 import dev.penstock.cycles.sheet.EngineBalance;
@@ -142,7 +144,15 @@ final class OffDesign {
                 feed(Side.FUEL, command, ratio, command.fuelTankPressure()),
                 ratio,
                 new ThrustTarget(ThrustTarget.Kind.THROAT_DIAMETER, throat),
-                own.chamber().withChamberPressure(pressure),
+                own.chamber()
+                        .withChamberPressure(pressure)
+                        .withInjector(own.chamber()
+                                .combustor()
+                                .injector()
+                                .at(
+                                        command.throttle(),
+                                        command.throttle() * share(Side.OXIDIZER, ratio),
+                                        command.throttle() * share(Side.FUEL, ratio))),
                 own.cooling(),
                 burners,
                 turbines,
@@ -154,11 +164,15 @@ final class OffDesign {
                 own.pressurization());
     }
 
+    /** A side's share of the flow over that of the design. */
+    private double share(Side side, double ratio) {
+        double before = design.concept().mixtureRatio();
+        return side == Side.OXIDIZER ? ratio / (1 + ratio) * (1 + before) / before : (1 + before) / (1 + ratio);
+    }
+
     private FeedDesign feed(Side side, OperatingCommand command, double ratio, OptionalDouble tankPressure) {
         FeedDesign own = design.concept().feed(side);
-        double before = design.concept().mixtureRatio();
-        double share = side == Side.OXIDIZER ? ratio / (1 + ratio) * (1 + before) / before : (1 + before) / (1 + ratio);
-        double flow = command.throttle() * share;
+        double flow = command.throttle() * share(side, ratio);
         double scale = flow * flow / command.throttle();
         OptionalDouble held = tankPressure.isPresent() ? tankPressure : tankOf(side, own);
         OptionalDouble tank = regulated ? held : OptionalDouble.empty();
@@ -227,6 +241,11 @@ final class OffDesign {
                 worst);
     }
 
+    private boolean gas(Side side) {
+        InjectorDesign injector = design.concept().chamber().combustor().injector();
+        return side == Side.OXIDIZER ? injector.oxidizer().gas() : injector.fuel().gas();
+    }
+
     private static Map<String, Double> temperatures(Flowsheet sheet) {
         Map<String, Double> map = new LinkedHashMap<>();
         for (Shaft shaft : sheet.machinery().shafts()) {
@@ -269,6 +288,17 @@ final class OffDesign {
                             use.design().inletTemperatureLimit(),
                             "K",
                             "nasa-sp-125")));
+        }
+        for (Side side : Side.values()) {
+            if (!gas(side)) {
+                limits.add(LimitCheck.atLeast(
+                        InjectorLimit.DROP,
+                        side.key() + " injector",
+                        sheet.concept().feed(side).injectorLoss(),
+                        InjectorLimit.LEAST_DROP,
+                        "-",
+                        COMMON));
+            }
         }
         jackets.forEach(j -> limits.addAll(j.limits()));
         return limits;

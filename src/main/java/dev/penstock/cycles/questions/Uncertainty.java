@@ -1,7 +1,9 @@
 package dev.penstock.cycles.questions;
 
+import dev.penstock.chamber.design.ChamberInputs;
 import dev.penstock.chamber.design.LossKind;
 import dev.penstock.chamber.loss.NamedLoss;
+import dev.penstock.chamber.loss.Vaporisation;
 import dev.penstock.cooling.design.JacketInputs;
 import dev.penstock.cooling.jacket.JacketLimit;
 import dev.penstock.cycles.sheet.EngineBalance;
@@ -72,11 +74,18 @@ public final class Uncertainty {
         for (LossKind kind : LossKind.values()) {
             map.put(kind.efficiency(), balance -> modelled(balance, kind));
         }
+        map.put(ChamberInputs.DROP_RADIUS, Uncertainty::dropRadius);
         map.put(JacketInputs.WALL_TEMPERATURE_LIMIT, balance -> limit(balance, JacketLimit.WALL_TEMPERATURE));
         map.put(
                 JacketInputs.COOLANT_WALL_TEMPERATURE_LIMIT,
                 balance -> limit(balance, JacketLimit.COOLANT_WALL_TEMPERATURE));
         return map;
+    }
+
+    /** Drops of the developed injector; none where nothing is injected as a liquid. */
+    private static OptionalDouble dropRadius(EngineBalance balance) {
+        Vaporisation spray = balance.vaporisation(1);
+        return spray.liquid() ? OptionalDouble.of(spray.dropRadius()) : OptionalDouble.empty();
     }
 
     /** What a loss leaves by its model; none where there is no such loss. */

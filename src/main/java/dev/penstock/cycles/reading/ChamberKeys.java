@@ -6,6 +6,7 @@ import dev.penstock.chamber.design.CombustorDesign;
 import dev.penstock.chamber.design.ContractionRatio;
 import dev.penstock.chamber.design.Efficiencies;
 import dev.penstock.chamber.design.InjectionState;
+import dev.penstock.chamber.design.InjectorDesign;
 import dev.penstock.chamber.design.LossKind;
 import dev.penstock.chamber.design.NozzleDesign;
 import dev.penstock.chamber.design.SeparationCriterion;
@@ -33,7 +34,7 @@ final class ChamberKeys {
             double pressure,
             Optional<ThrustTarget> thrust,
             double usualCharacteristicLength,
-            InjectionState usualInjection) {
+            InjectorDesign usualInjector) {
         Supplier<NozzleDesign> nozzle = nozzle(root.table("nozzle"), pressure);
         InputTable keys = root.table("chamber");
         double contraction = keys.read(
@@ -50,13 +51,18 @@ final class ChamberKeys {
                 Usual.of(usualCharacteristicLength, "usual for the pair", "nasa-sp-125"));
         double angle = keys.read(ChamberInputs.CONVERGENT_HALF_ANGLE);
         double film = keys.read(ChamberInputs.FILM_FUEL_FRACTION);
-        InjectionState injection =
-                keys.read(ChamberInputs.INJECTION, Usual.of(usualInjection, "by cycle and fuel", ""));
+        InjectionState state = keys.read(
+                ChamberInputs.INJECTION, Usual.of(usualInjector.state(), "by cycle, fuel and coolant", ""));
+        OptionalDouble drops = keys.number(ChamberInputs.DROP_RADIUS);
+        InjectorDesign injector = (state == usualInjector.state()
+                        ? usualInjector
+                        : InjectorDesign.of(state, usualInjector.oxidizer().gas()))
+                .developedFor(usualCharacteristicLength, drops);
         ExpansionMode expansion = keys.read(ChamberInputs.EXPANSION);
         Supplier<Efficiencies> efficiencies = efficiencies(root.table("efficiencies"));
         return () -> new ChamberDesign(
                 pressure,
-                new CombustorDesign(contraction, length, angle, film, injection),
+                new CombustorDesign(contraction, length, angle, film, injector),
                 nozzle.get(),
                 expansion,
                 efficiencies.get());

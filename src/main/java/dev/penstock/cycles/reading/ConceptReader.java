@@ -1,7 +1,6 @@
 package dev.penstock.cycles.reading;
 
 import dev.penstock.chamber.design.ChamberDesign;
-import dev.penstock.chamber.design.InjectionState;
 import dev.penstock.cycles.arrangements.Cycle;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.ConceptDocument;
@@ -198,7 +197,7 @@ public final class ConceptReader {
         Optional<ThrustTarget> thrust = thrust(root.table("engine"));
         double pressure = root.table("engine").read(ConceptInputs.CHAMBER_PRESSURE);
         Supplier<ChamberDesign> chamber =
-                ChamberKeys.read(root, pressure, thrust, characteristicLength(head), injection(head));
+                ChamberKeys.read(root, pressure, thrust, characteristicLength(head), UsualInjector.of(root, head.cycle().traits(), head.fuel()));
         Supplier<FeedDesign> oxidizerFeed = feeds.read(root, Side.OXIDIZER, head.oxidizer(), traits);
         Supplier<FeedDesign> fuelFeed = feeds.read(root, Side.FUEL, head.fuel(), traits);
         Supplier<List<CoolingCircuit>> cooling = CoolingKeys.read(root, traits, pressure);
@@ -217,7 +216,7 @@ public final class ConceptReader {
                 fuelFeed.get(),
                 ratio,
                 thrust.orElseThrow(),
-                chamber.get(),
+                UsualInjector.withLosses(chamber.get(), oxidizerFeed.get(), fuelFeed.get()),
                 cooling.get(),
                 gas.burners(),
                 gas.turbines(),
@@ -287,16 +286,6 @@ public final class ConceptReader {
                         head.fuel().combustion().characteristicLength(),
                         "combustion.characteristic_length",
                         "a length, or chamber.characteristic_length in the concept"));
-    }
-
-    private static InjectionState injection(Head head) {
-        CycleTraits traits = head.cycle().traits();
-        if (traits.ownGas()) {
-            return InjectionState.GAS_GAS;
-        }
-        return traits.gasInjector() || head.fuel().combustion().injectedAsGas()
-                ? InjectionState.GAS_LIQUID
-                : InjectionState.LIQUID_LIQUID;
     }
 
     private static void checkKeys(InputTable table, List<InputValue> inputs) {

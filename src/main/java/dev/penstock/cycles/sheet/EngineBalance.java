@@ -1,7 +1,10 @@
 package dev.penstock.cycles.sheet;
 
 import dev.penstock.chamber.ChamberPerformance;
+import dev.penstock.chamber.design.CombustorDesign;
 import dev.penstock.chamber.loss.NamedLoss;
+import dev.penstock.chamber.loss.Vaporisation;
+import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.Side;
@@ -91,6 +94,21 @@ public record EngineBalance(
     /** @return its mass, part by part, without tanks and pressurant, which are the vehicle's */
     public EngineMass mass() {
         return EngineMasses.of(this);
+    }
+
+    /**
+     * Of the chamber with all flows and the pressure in proportion, as an engine run off its design point has it, nearly.
+     *
+     * @param throttle flow over that of the design (-)
+     * @return what its injector leaves unvaporised
+     */
+    public Vaporisation vaporisation(double throttle) {
+        CombustorDesign combustor = concept.chamber().combustor();
+        Reactants mixture = Reactants.of(concept.oxidizer(), 0, concept.fuel(), 0, engine.chamberMixtureRatio());
+        return new Vaporisation(
+                combustor.withInjector(combustor.injector().at(throttle, throttle, throttle)),
+                throttle * concept.chamberPressure(),
+                mixture);
     }
 
     /** @return power of all pumps (W); empty without pumps */

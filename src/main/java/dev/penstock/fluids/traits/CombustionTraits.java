@@ -6,7 +6,8 @@ import java.util.OptionalDouble;
 /**
  * What chamber and burners must know of a propellant, from the table {@code [combustion]} of its file.
  *
- * @param energyRelease what a developed injector releases; there for fuels and monopropellants
+ * @param wallZone share of the characteristic velocity that a usual fuel-rich zone along the wall costs (-); there for fuels and
+ *     monopropellants
  * @param characteristicLength usual L* of a chamber (m); there for fuels; that of an oxidizer goes before its fuel's
  * @param injectedAsGas whether it usually reaches the injector warm and thin enough to count as a gas
  * @param soot whether its fuel-rich flame lays soot on the wall
@@ -15,7 +16,7 @@ import java.util.OptionalDouble;
  * @param generatorGas measured gas of a gas generator
  */
 public record CombustionTraits(
-        Optional<EnergyRelease> energyRelease,
+        OptionalDouble wallZone,
         OptionalDouble characteristicLength,
         boolean injectedAsGas,
         boolean soot,
@@ -25,5 +26,5 @@ public record CombustionTraits(
 
     /** Nothing known, as of a fluid that does not burn. */
     public static final CombustionTraits NONE = new CombustionTraits(
-            Optional.empty(), OptionalDouble.empty(), false, false, false, OptionalDouble.empty(), Optional.empty());
+            OptionalDouble.empty(), OptionalDouble.empty(), false, false, false, OptionalDouble.empty(), Optional.empty());
 }

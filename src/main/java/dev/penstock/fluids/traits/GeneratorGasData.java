@@ -3,6 +3,7 @@ package dev.penstock.fluids.traits;
 import dev.penstock.errors.Warning;
 import dev.penstock.fluids.property.ElementalComposition;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Gas of a fuel-rich gas generator as measured: temperature, heat capacity and gamma against mixture ratio, from the table
@@ -15,6 +16,7 @@ import java.util.List;
  * @param gamma ratio of the heat capacities (-)
  * @param lowest mixture ratio down to which the first slope may be continued, with a {@link Warning} (-)
  * @param highest mixture ratio up to which the last slope may be continued, with a warning (-)
+ * @param doubt what the reader must know of the figures, as part of a sentence; empty where they are as good as the model says
  */
 public record GeneratorGasData(
         ElementalComposition oxidizer,
@@ -23,7 +25,8 @@ public record GeneratorGasData(
         List<Double> heatCapacity,
         List<Double> gamma,
         double lowest,
-        double highest) {
+        double highest,
+        Optional<String> doubt) {
 
     public GeneratorGasData {
         mixtureRatio = List.copyOf(mixtureRatio);

@@ -8,9 +8,6 @@ import dev.penstock.chamber.atmosphere.Atmosphere;
 import dev.penstock.chamber.atmosphere.StandardAtmosphere1976;
 import dev.penstock.chamber.contour.ChamberContour;
 import dev.penstock.chamber.contour.ContourPoint;
-import dev.penstock.chamber.design.LossKind;
-import dev.penstock.chamber.loss.NamedLoss;
-import dev.penstock.chamber.loss.ThrottledCombustion;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.provenance.Figure;
@@ -54,7 +51,7 @@ public final class NozzleView {
             .number("ambient_pressure_Pa", "ambient", significant("Pa", "bar", 1e-5, 4), Height::ambient)
             .number("thrust_N", "thrust", Notation.FORCE, Height::thrust)
             .number("isp_s", "engine Isp", ISP, Height::isp)
-            .optional("chamber_isp_with_ideal_plug_s", "ideal plug Isp", ISP, Height::plug)
+            .optional("isp_with_ideal_plug_s", "ideal plug Isp", ISP, Height::plug)
             .leftOutIfAbsent()
             .number("chamber_isp_s", "chamber Isp", ISP, Height::chamber)
             .table();
@@ -141,7 +138,7 @@ public final class NozzleView {
 
     private List<Flow> flows() {
         return DoubleStream.of(THROTTLES)
-                .mapToObj(throttle -> new Flow(throttle, throttledFactor(throttle)))
+                .mapToObj(throttle -> new Flow(throttle, balance.vaporisation(throttle).partFlow()))
                 .toList();
     }
 
@@ -156,11 +153,11 @@ public final class NozzleView {
                         HEIGHTS,
                         "altitudes",
                         heights(),
-                        "altitude_m ambient_pressure_Pa thrust_N isp_s chamber_isp_s chamber_isp_with_ideal_plug_s"))
+                        "altitude_m ambient_pressure_Pa thrust_N isp_s chamber_isp_s isp_with_ideal_plug_s"))
                 + String.format(
                         Locale.ROOT,
-                        "%nThe ideal plug is a cluster whose flow expands to the ambient pressure up to the same area"
-                                + " ratio; an upper bound.%nAveraged over an ascent of %.0f s, ambient pressure falling"
+                        "%nThe ideal plug is the engine with a cluster whose flow expands to the ambient pressure up to the"
+                                + " same area ratio; an upper bound.%nAveraged over an ascent of %.0f s, ambient pressure falling"
                                 + " to 1/e every %.0f s: %s s%n%n",
                         ascentTime,
                         pressureDecay,
@@ -184,19 +181,13 @@ public final class NozzleView {
                 ascentTime);
     }
 
-    private double throttledFactor(double throttle) {
-        double design = balance.chamber()
-                .loss(LossKind.ENERGY_RELEASE)
-                .map(NamedLoss::factor)
-                .orElse(1.0);
-        return ThrottledCombustion.energyRelease(design, throttle) / design;
-    }
-
     /** Impulse of the engine with a plug for its bell; empty where the ambient pressure is too high for the model. */
     private OptionalDouble compensated(double pressure) {
         try {
             double thrust = new PlugNozzle(balance.chamber()).thrustAt(pressure)
-                    + balance.exhausts().stream().mapToDouble(j -> j.thrustAt(pressure)).sum();
+                    + balance.exhausts().stream()
+                            .mapToDouble(j -> j.thrustAt(pressure))
+                            .sum();
             return OptionalDouble.of(thrust / balance.engine().massFlow() / Constants.STANDARD_GRAVITY);
         } catch (OutsideValidity e) {
             return OptionalDouble.empty();

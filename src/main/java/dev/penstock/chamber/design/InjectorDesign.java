@@ -1,0 +1,115 @@
+package dev.penstock.chamber.design;
+
+import dev.penstock.errors.Require;
+import java.util.OptionalDouble;
+
+/**
+ * The main injector: what arrives at it as a liquid, how hard that is driven, and how far it is from its design point.
+ *
+ * @param oxidizer side of the oxidizer
+ * @param fuel side of the fuel
+ * @param usualLength L* that the pair usually needs (m), for which an injector of no stated drop size is developed
+ * @param dropRadius mass-median drop radius at the design point (m); empty for a developed injector
+ * @param pressureShare chamber pressure over that of the design point (-)
+ */
+public record InjectorDesign(
+        Side oxidizer, Side fuel, OptionalDouble usualLength, OptionalDouble dropRadius, double pressureShare) {
+
+    private static final double USUAL_LOSS = 0.2;
+
+    /**
+     * One side of an injector of fixed orifices.
+     *
+     * @param gas whether its propellant arrives as a gas, or as light as one
+     * @param loss pressure loss over chamber pressure, both at the design point (-)
+     * @param flowShare mass flow over that of the design point (-)
+     */
+    public record Side(boolean gas, double loss, double flowShare) {
+
+        public Side {
+            Require.within("injector", "loss (-)", loss, 0, 2);
+            Require.within("injector", "flow share (-)", flowShare, 0.005, 3);
+        }
+    }
+
+    public InjectorDesign {
+        usualLength.ifPresent(x -> Require.within("injector", "usual characteristic length (m)", x, 0.1, 10));
+        dropRadius.ifPresent(x -> Require.within("injector", "drop radius (m)", x, 1e-6, 2e-3));
+        Require.within("injector", "pressure share (-)", pressureShare, 0.005, 3);
+    }
+
+    /**
+     * @param state how the propellants arrive; a single gas is taken to be the fuel
+     * @return a developed injector at its design point, with usual losses, for the L* that its chamber has
+     */
+    public static InjectorDesign of(InjectionState state) {
+        return of(state, false);
+    }
+
+    /**
+     * @param state how the propellants arrive
+     * @param oxidizerGas whether a single gas is the oxidizer
+     * @return a developed injector at its design point, with usual losses, for the L* that its chamber has
+     */
+    public static InjectorDesign of(InjectionState state, boolean oxidizerGas) {
+        boolean one = state == InjectionState.GAS_LIQUID;
+        boolean both = state == InjectionState.GAS_GAS;
+        return new InjectorDesign(
+                new Side(both || one && oxidizerGas, USUAL_LOSS, 1),
+                new Side(both || one && !oxidizerGas, USUAL_LOSS, 1),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                1);
+    }
+
+    /** @return how the propellants arrive */
+    public InjectionState state() {
+        if (oxidizer.gas() && fuel.gas()) {
+            return InjectionState.GAS_GAS;
+        }
+        return oxidizer.gas() || fuel.gas() ? InjectionState.GAS_LIQUID : InjectionState.LIQUID_LIQUID;
+    }
+
+    /**
+     * @param length L* that the pair usually needs (m)
+     * @param radius stated drop radius (m), if any
+     * @return this injector, developed for that
+     */
+    public InjectorDesign developedFor(double length, OptionalDouble radius) {
+        return new InjectorDesign(oxidizer, fuel, OptionalDouble.of(length), radius, pressureShare);
+    }
+
+    /**
+     * @param oxidizerLoss pressure loss of the oxidizer's side over chamber pressure at the design point (-)
+     * @param fuelLoss the same of the fuel's side (-)
+     * @return this injector with those losses
+     */
+    public InjectorDesign withLosses(double oxidizerLoss, double fuelLoss) {
+        return new InjectorDesign(
+                new Side(oxidizer.gas(), oxidizerLoss, oxidizer.flowShare()),
+                new Side(fuel.gas(), fuelLoss, fuel.flowShare()),
+                usualLength,
+                dropRadius,
+                pressureShare);
+    }
+
+    /**
+     * @param newPressureShare chamber pressure over that of the design point (-)
+     * @param oxidizerShare oxidizer flow over that of the design point (-)
+     * @param fuelShare fuel flow over that of the design point (-)
+     * @return the same injector at that operating point
+     */
+    public InjectorDesign at(double newPressureShare, double oxidizerShare, double fuelShare) {
+        return new InjectorDesign(
+                new Side(oxidizer.gas(), oxidizer.loss(), oxidizerShare),
+                new Side(fuel.gas(), fuel.loss(), fuelShare),
+                usualLength,
+                dropRadius,
+                newPressureShare);
+    }
+
+    /** @return the same injector at its design point */
+    public InjectorDesign atDesign() {
+        return at(1, 1, 1);
+    }
+}
