@@ -113,14 +113,15 @@ class GasGeneratorGasTest {
     /** Limit: gas of hydrogen and steam at 900 K has nothing to react, so shifting and frozen expansion agree. */
     @Test
     void equilibriumAndFrozenExpansionAgreeWhereNothingReacts() {
+        double thin = 10; // where both are ideal gases
         Reactants mixture = of(OXYGEN, HYDROGEN, 0.7);
-        TurbineGas shifting = new GasGeneratorGas(LIBRARY, GasModel.EQUILIBRIUM).burn(mixture, PRESSURE);
-        TurbineGas frozen = new GasGeneratorGas(LIBRARY, GasModel.FROZEN).burn(mixture, PRESSURE);
+        TurbineGas shifting = new GasGeneratorGas(LIBRARY, GasModel.EQUILIBRIUM).burn(mixture, thin);
+        TurbineGas frozen = new GasGeneratorGas(LIBRARY, GasModel.FROZEN).burn(mixture, thin);
         double a = shifting.fluid()
-                .atPressureEntropy(PRESSURE / 2, shifting.inlet().entropy())
+                .atPressureEntropy(thin / 2, shifting.inlet().entropy())
                 .enthalpy();
         double b = frozen.fluid()
-                .atPressureEntropy(PRESSURE / 2, frozen.inlet().entropy())
+                .atPressureEntropy(thin / 2, frozen.inlet().entropy())
                 .enthalpy();
         assertThat(a).isCloseTo(b, withinPercentage(1e-5));
     }

@@ -27,7 +27,7 @@ public final class SoaveGas {
             "Dense burner gas by a cubic equation of state",
             "p = RT/(v − b) − a(T)/(v(v + b)), b = Σ x b_i, √a = Σ x √a_i; h, s, cv by its departure functions",
             "gas of fixed composition, 300 K to 1500 K, to 60 MPa, up to a quarter of steam or ammonia",
-            "1 % in density and isentropic drop, 1 K in the temperature behind it",
+            "1 % in density and isentropic drop, 2 K in the temperature behind it",
             List.of("soave-1972", "poling-2001"));
 
     private static final double R = Constants.MOLAR_GAS_CONSTANT;
@@ -92,7 +92,7 @@ public final class SoaveGas {
         double slope = -c1 / (2 * rootT);
         double a = root * root;
         double a1 = 2 * root * slope;
-        double a2 = 2 * slope * slope + root * c1 / (temperature * rootT);
+        double a2 = 2 * slope * slope + root * c1 / (2 * temperature * rootT);
         double volume = rt / pressure * largestRoot(a * pressure / (rt * rt), covolume * pressure / rt);
         // ln(1 + b/v)/b, which stays where b vanishes
         double log = covolume > 0 ? Math.log1p(covolume / volume) / covolume : 1 / volume;
