@@ -174,7 +174,7 @@ class PropellantFilesTest {
         "udmh, releases_ammonia = true, combustion.releases_ammonia",
         "udmh, 'injected_as = \"liquid\"', combustion.injected_as",
         "udmh, 'characteristic_length = \"0.9 m\"', combustion.characteristic_length",
-        "udmh, wall_zone_loss = 0.03, combustion.wall_zone_loss",
+        "udmh, wall_zone_loss = 0.02, combustion.wall_zone_loss",
         "udmh, collapse_factor = 1.15, tank.collapse_factor",
         "udmh, 'correlation = \"sieder-tate\"', cooling.correlation",
         "nitrogen-tetroxide, [metals.titanium], metals",

@@ -24,10 +24,12 @@ import dev.penstock.fluids.Propellant;
 import dev.penstock.quantities.Constants;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 
 /**
  * Computes the specific impulse of every published engine from its mixture ratio, chamber pressure, area ratio and thrust,
@@ -231,8 +233,8 @@ public final class PerformanceValidation {
                 Each engine is computed from four published figures: mixture ratio, chamber pressure, area ratio and vacuum
                 thrust. Everything else is what the program assumes when a concept says nothing: an 80 %% bell, the contraction
                 ratio usual for the throat, every loss by its model. **Nothing is tuned to a single engine.** Of energy release, vaporisation
-                and mixing come from the literature; one number, what a fuel-rich zone along the wall costs engines of carbon and
-                hydrazine fuels, is chosen with these engines in view (below, each left out in turn). Propellants enter at their storage
+                and mixing come from the literature; two numbers, what a fuel-rich zone along the wall costs engines of kerosene and of
+                hydrazines, are chosen with these engines in view (below, each left out in turn). Propellants enter at their storage
                 state. Closed cycles pass everything through the throat with tank enthalpy, so the thrust chamber decides;
                 engines that dump turbine gas are balanced as a whole, at their published engine mixture ratio.
                 Engines that burn hydrazines in a gas generator run it at %s, the published temperature of one of them.
@@ -298,58 +300,43 @@ public final class PerformanceValidation {
         return text.toString().replace(System.lineSeparator(), "\n");
     }
 
-    /** What each engine with a usual wall zone says of it, and what it misses by the mean of the others. */
+    /** What each engine with a usual wall zone says of it, and what it misses by the mean of the others of its group. */
     private static String leftOut(Outcome outcome) {
         FluidLibrary fluids = FluidLibrary.open(Path.of("").toAbsolutePath());
-        List<Row> rows = new ArrayList<>();
-        List<Double> needed = new ArrayList<>();
+        Map<Double, Map<String, Double>> groups = new TreeMap<>();
         for (Row row : outcome.rows()) {
             double zone = fluids.propellant(row.engine().fuel())
                     .combustion()
                     .wallZone()
                     .orElse(0);
             if (zone > 0) {
-                rows.add(row);
-                needed.add(1 - (1 - zone) / (1 + row.vacuumError()));
+                groups.computeIfAbsent(zone, z -> new LinkedHashMap<>())
+                        .put(row.engine().name(), 1 - (1 - zone) / (1 + row.vacuumError()));
             }
         }
-        double mean = needed.stream().mapToDouble(z -> z).average().orElseThrow();
         StringBuilder text = new StringBuilder(
                 """
 
-                ## The one number that is chosen: the wall zone
+                ## The two numbers that are chosen: the wall zone
 
-                What a fuel-rich zone along the wall costs of c*, as each engine of a carbon or hydrazine fuel says of it if every other
-                model is right; the mean of the others; and what the engine misses if the number in use were that mean.
+                What a fuel-rich zone along the wall costs of c*, as each engine says of it if every other model is right; what is in use
+                for its fuel; the mean of the other engines of that group; and what the engine misses if that mean were in use.
 
-                | Engine | says %% of c* | mean of the others %% | miss by that %% |
-                |---|--:|--:|--:|
-                """
-                        .formatted());
-        double sum = 0;
-        double worst = 0;
-        for (int i = 0; i < rows.size(); i++) {
-            double others = (mean * rows.size() - needed.get(i)) / (rows.size() - 1);
-            double miss = (1 - others) / (1 - needed.get(i)) - 1;
-            sum += Math.abs(miss);
-            worst = Math.max(worst, Math.abs(miss));
+                | Engine | says % of c* | in use % | mean of the others % | miss by that % |
+                |---|--:|--:|--:|--:|
+                """);
+        groups.forEach((zone, says) -> says.forEach((engine, own) -> {
+            double sum = says.values().stream().mapToDouble(z -> z).sum();
+            double others = (sum - own) / (says.size() - 1);
             text.append(String.format(
                     Locale.ROOT,
-                    "| %s | %.1f | %.1f | %+.2f |%n",
-                    rows.get(i).engine().name(),
-                    100 * needed.get(i),
+                    "| %s | %.1f | %.1f | %.1f | %+.2f |%n",
+                    engine,
+                    100 * own,
+                    100 * zone,
                     100 * others,
-                    100 * miss));
-        }
-        text.append(String.format(
-                Locale.ROOT,
-                """
-
-                Mean of all: %.1f %%; 3 %% is in use. Each by the mean of the others: %.2f %% in the mean, %.2f %% at worst.
-                """,
-                100 * mean,
-                100 * sum / rows.size(),
-                100 * worst));
+                    100 * ((1 - others) / (1 - own) - 1)));
+        }));
         return text.toString();
     }
 

@@ -32,10 +32,11 @@ final class UsualInjector {
     static InjectorDesign of(InputTable root, CycleTraits traits, Propellant fuel) {
         boolean oxidizerGas = traits.gasInjector() && traits.burners().contains(Burner.OXIDIZER_RICH);
         boolean jacket = traits.livesOnJacketHeat()
-                || root.table("cooling")
-                        .optionalText(ConceptInputs.COOLANT.key())
-                        .filter("fuel"::equals)
-                        .isPresent();
+                || root.has("cooling")
+                        && root.table("cooling")
+                                .optionalText(ConceptInputs.COOLANT.key())
+                                .orElse(ConceptInputs.COOLANT.standing().value())
+                                .equals("fuel");
         boolean heated = jacket && fuel.fluid().criticalTemperature().orElse(Double.MAX_VALUE) < HEATED_BEYOND;
         boolean fuelGas = traits.ownBurners()
                 || traits.gasInjector() && !oxidizerGas
