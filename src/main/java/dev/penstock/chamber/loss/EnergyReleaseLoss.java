@@ -12,12 +12,12 @@ import java.util.Locale;
 /**
  * Share of the theoretical characteristic velocity that the combustor releases.
  * <pre>
- * η = (1 − u) η_mix (1 − z max(0, 1 − film/3 %))
+ * η = (1 − u) η_mix (1 − z)
  * </pre>
  * u is what {@link Vaporisation} leaves. η_mix is what the elements of a developed injector leave by mixing: 0.975 where two liquids
  * meet (nominal value of [nasa-sp-125]), 0.9875 where a gas meets a liquid (middle of the 0.98 to 0.995 of coaxial elements, from
  * memory), 0.99 for two gases (common practice, no source). z is what the fuel-rich outer zone costs that injectors of carbon and
- * hydrazine fuels lay along the wall, from the fuel's file; a stated film of 3 % of the fuel takes its place. What engines say of the
+ * hydrazine fuels lay along the wall, from the fuel's file; a stated film comes on top of it. What engines say of the
  * constants, each left out in turn, is on the page of delivered performance.
  */
 public final class EnergyReleaseLoss implements LossModel {
@@ -29,9 +29,6 @@ public final class EnergyReleaseLoss implements LossModel {
             "developed injectors of fixed orifices",
             "1.5 %",
             List.of("nasa-sp-125", "oefelein-yang-1993", "priem-heidmann-1960", "common practice, no source"));
-
-    /** Share of the fuel in a stated film that takes the place of the usual wall zone (-): common practice, no source. */
-    private static final double FILM_FOR_ZONE = 0.03;
 
     @Override
     public LossKind kind() {
@@ -52,10 +49,8 @@ public final class EnergyReleaseLoss implements LossModel {
     public Result evaluate(LossCase chamber) {
         Propellant burnt = burnt(chamber.injection().mixed());
         InjectionState state = chamber.design().combustor().injector().state();
-        double film = chamber.design().combustor().filmFuelFraction();
         double zone = burnt.combustion().wallZone().orElseThrow(() -> burnt.missing(
-                        "combustion.wall_zone_loss", "what a fuel-rich zone along the wall costs in characteristic velocity"))
-                * Math.max(0, 1 - film / FILM_FOR_ZONE);
+                        "combustion.wall_zone_loss", "what a fuel-rich zone along the wall costs in characteristic velocity"));
         Vaporisation spray = vaporisation(chamber);
         double unvaporised = spray.unvaporised();
         String drops = spray.liquid()
