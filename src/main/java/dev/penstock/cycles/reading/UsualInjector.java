@@ -30,7 +30,8 @@ final class UsualInjector {
      * @return the injector, with usual losses
      */
     static InjectorDesign of(InputTable root, CycleTraits traits, Propellant fuel) {
-        boolean oxidizerGas = traits.gasInjector() && traits.burners().contains(Burner.OXIDIZER_RICH);
+        boolean oxidizerGas =
+                traits.ownGas() || traits.gasInjector() && traits.burners().contains(Burner.OXIDIZER_RICH);
         boolean jacket = traits.livesOnJacketHeat()
                 || root.has("cooling")
                         && root.table("cooling")
@@ -38,7 +39,7 @@ final class UsualInjector {
                                 .orElse(ConceptInputs.COOLANT.standing().value())
                                 .equals("fuel");
         boolean heated = jacket && fuel.fluid().criticalTemperature().orElse(Double.MAX_VALUE) < HEATED_BEYOND;
-        boolean fuelGas = traits.ownBurners()
+        boolean fuelGas = traits.ownGas()
                 || traits.gasInjector() && !oxidizerGas
                 || fuel.combustion().injectedAsGas()
                 || heated;
