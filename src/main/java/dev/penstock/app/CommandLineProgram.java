@@ -35,6 +35,7 @@ import picocli.CommandLine.Option;
             ExplainCommand.class,
             SweepCommand.class,
             StudyCommand.class,
+            JudgeCommand.class,
             NozzleCommand.class,
             StartCommand.class,
             ProtectCommand.class,

@@ -5,9 +5,14 @@ import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.LocalAction;
 import dev.penstock.app.console.ReportFiles;
 import dev.penstock.app.console.Session;
+import dev.penstock.claims.answer.JudgeEffort;
+import dev.penstock.claims.answer.Judgement;
+import dev.penstock.claims.file.ClaimsFile;
+import dev.penstock.claims.file.ClaimsReader;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PenstockException;
+import dev.penstock.reports.claims.JudgementView;
 import dev.penstock.reports.print.PaperSize;
 import dev.penstock.reports.study.ComparisonView;
 import dev.penstock.reports.vehicle.VehicleView;
@@ -19,6 +24,7 @@ import dev.penstock.vehicle.reading.VehicleReader;
 import dev.penstock.vehicle.stage.VehicleSizing;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,9 +35,12 @@ import picocli.CommandLine.Option;
 /** Runs everything in {@code cycles/} and writes its reports. */
 @Command(
         name = "demo",
-        description = "Runs every concept in cycles/ and every vehicle in cycles/vehicles/, prints the comparison and"
-                + " writes a page for each into reports/out.")
+        description = "Runs every concept in cycles/, every vehicle in cycles/vehicles/ and, roughly, every story in"
+                + " cycles/claims/, prints the comparison and writes a page for each into reports/out.")
 final class DemoCommand extends BaseCommand implements LocalAction {
+
+    /** Engines of each kind that a story carries here: a rough answer, for people who wait. */
+    private static final int CLAIMED = JudgeEffort.FEWEST;
 
     @Option(names = "--output", paramLabel = "DIR", description = "folder for the pages instead of reports/out")
     private Optional<Path> output = Optional.empty();
@@ -73,12 +82,36 @@ final class DemoCommand extends BaseCommand implements LocalAction {
                         ConceptReports.vehicleFile(sizing),
                         CaseFiles.record(session, "size", List.of(), List.of(new CaseFiles.Case(file, Map.of())))
                                 .addTo(VehicleView.html(sizing, reports.software()))));
+        Map<Path, Judgement> claims = claims();
+        claims.forEach((file, judgement) -> pages.put(
+                JudgeCommand.slug(judgement) + ".html",
+                JudgeCommand.record(session, "judge", List.of("--samples", Integer.toString(CLAIMED)), file, Map.of())
+                        .addTo(JudgementView.html(judgement, reports.software()))));
         List<Path> written = files.write(output.orElse(session.home().resolve("reports/out")), pages);
         ComparisonView view = new ComparisonView(outcomes);
-        answer(() -> json(view, vehicles), () -> text(view, vehicles) + written(written));
+        answer(
+                () -> json(view, vehicles, claims),
+                () -> text(view, vehicles) + text(claims.values()) + written(written));
         boolean all = outcomes.stream().allMatch(o -> o.balance().isPresent())
                 && vehicles.failures().isEmpty();
         return all ? ExitCode.OK : ExitCode.NO_SOLUTION;
+    }
+
+    /** Judges the stories of the demo, each roughly. */
+    private Map<Path, Judgement> claims() {
+        Map<Path, Judgement> claims = new LinkedHashMap<>();
+        for (Path file : CaseFiles.in(session.home().resolve("cycles/claims"))) {
+            ClaimsFile read = new ClaimsReader(session.fluids()).read(file, Map.of());
+            claims.put(
+                    file, JudgeCommand.judged(session, read, new JudgeEffort(CLAIMED, JudgeEffort.USUAL.seed())));
+        }
+        return claims;
+    }
+
+    private static String text(Collection<Judgement> claims) {
+        StringBuilder text = new StringBuilder(claims.isEmpty() ? "" : System.lineSeparator());
+        claims.forEach(c -> text.append(JudgementView.brief(c)).append(System.lineSeparator()));
+        return text.toString();
     }
 
     /**
@@ -120,11 +153,13 @@ final class DemoCommand extends BaseCommand implements LocalAction {
         return named;
     }
 
-    private static Map<String, Object> json(ComparisonView view, Vehicles vehicles) {
+    private static Map<String, Object> json(
+            ComparisonView view, Vehicles vehicles, Map<Path, Judgement> claims) {
         Map<String, Object> map = new LinkedHashMap<>(view.json());
         List<Map<String, Object>> list = new ArrayList<>();
         vehicles.sized().values().forEach(v -> list.add(VehicleView.json(v)));
         map.put("vehicles", list);
+        map.put("claims", claims.values().stream().map(JudgementView::json).toList());
         return map;
     }
 

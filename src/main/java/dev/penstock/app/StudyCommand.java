@@ -16,9 +16,9 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "study",
         description = {
-            "Does again what a study file says: puts concepts side by side, sweeps, or sizes a vehicle. The workbench saves"
-                    + " such files; they can be written by hand.",
-            "It answers with what compare, sweep or size would answer."
+            "Does again what a study file says: puts concepts side by side, sweeps, sizes a vehicle, or judges claims. The"
+                    + " workbench saves such files; they can be written by hand.",
+            "It answers with what compare, sweep, size or judge would answer."
         })
 final class StudyCommand extends BaseCommand {
 
@@ -64,6 +64,7 @@ final class StudyCommand extends BaseCommand {
                     case COMPARE -> "compare";
                     case SWEEP -> "sweep";
                     case VEHICLE -> "size";
+                    case CLAIMS -> "judge";
                 });
         Path folder = path.toAbsolutePath().getParent();
         study.cases().forEach(c -> arguments.add(folder.resolve(c).normalize().toString()));

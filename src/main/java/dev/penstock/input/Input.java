@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param basis what a default follows from, or how the calculation finds the value; empty otherwise
  * @param scatter how far a value that follows or is computed may be off; empty for what counts as exact
  * @param example a value as a TOML file has it, for templates; empty where there is a default to show
+ * @param belief where the value lies if nothing is known of it, for studies of many engines; empty where nobody asks
  * @param <T> type of the value
  */
 public record Input<T>(
@@ -28,7 +29,8 @@ public record Input<T>(
         Optional<Usual<T>> usual,
         String basis,
         Optional<Scatter> scatter,
-        String example) {
+        String example,
+        Optional<Belief> belief) {
 
     /** What a file means that leaves an input out. */
     public enum Silence {
@@ -43,7 +45,8 @@ public record Input<T>(
     }
 
     private static <T> Input<T> of(String key, InputKind<T> kind, String title) {
-        return new Input<>(key, title, kind, Silence.REQUIRED, Optional.empty(), "", Optional.empty(), "");
+        return new Input<>(
+                key, title, kind, Silence.REQUIRED, Optional.empty(), "", Optional.empty(), "", Optional.empty());
     }
 
     /**
@@ -142,7 +145,7 @@ public record Input<T>(
      * @return the same input with that default
      */
     public Input<T> usual(Usual<T> standing) {
-        return new Input<>(key, title, kind, Silence.USUAL, Optional.of(standing), "", scatter, example);
+        return new Input<>(key, title, kind, Silence.USUAL, Optional.of(standing), "", scatter, example, belief);
     }
 
     /**
@@ -150,7 +153,7 @@ public record Input<T>(
      * @return the same input with a default that is known once the rest of the file is
      */
     public Input<T> follows(String from) {
-        return new Input<>(key, title, kind, Silence.FOLLOWS, Optional.empty(), from, scatter, example);
+        return new Input<>(key, title, kind, Silence.FOLLOWS, Optional.empty(), from, scatter, example, belief);
     }
 
     /**
@@ -158,7 +161,7 @@ public record Input<T>(
      * @return the same input, left to the calculation
      */
     public Input<T> computed(String how) {
-        return new Input<>(key, title, kind, Silence.COMPUTED, Optional.empty(), how, scatter, example);
+        return new Input<>(key, title, kind, Silence.COMPUTED, Optional.empty(), how, scatter, example, belief);
     }
 
     /**
@@ -166,7 +169,7 @@ public record Input<T>(
      * @return the same input, known within bounds
      */
     public Input<T> scatter(Scatter bounds) {
-        return new Input<>(key, title, kind, silence, usual, basis, Optional.of(bounds), example);
+        return new Input<>(key, title, kind, silence, usual, basis, Optional.of(bounds), example, belief);
     }
 
     /**
@@ -174,7 +177,15 @@ public record Input<T>(
      * @return the same input with that value to start from
      */
     public Input<T> example(String toml) {
-        return new Input<>(key, title, kind, silence, usual, basis, scatter, toml);
+        return new Input<>(key, title, kind, silence, usual, basis, scatter, toml, belief);
+    }
+
+    /**
+     * @param range where the value lies if nothing is known of it
+     * @return the same input with that belief
+     */
+    public Input<T> believed(Belief range) {
+        return new Input<>(key, title, kind, silence, usual, basis, scatter, example, Optional.of(range));
     }
 
     /**

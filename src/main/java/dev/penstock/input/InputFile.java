@@ -168,6 +168,22 @@ public final class InputFile {
         }
     }
 
+    /**
+     * @param text TOML text
+     * @param changes values by dotted path that replace or add to what the text says
+     * @return the text with them; comments are lost
+     * @throws InvalidInput if the text is no TOML, or a path leads through a value
+     */
+    public static String with(String text, Map<String, String> changes) {
+        try {
+            ObjectNode tree = (ObjectNode) TOML.readTree(text);
+            changes.forEach((path, value) -> change(tree, path, value));
+            return TOML.writeValueAsString(tree);
+        } catch (JsonProcessingException e) {
+            throw new InvalidInput("", "text", "not TOML", e.getOriginalMessage());
+        }
+    }
+
     static ObjectNode emptyTable() {
         return JsonNodeFactory.instance.objectNode();
     }

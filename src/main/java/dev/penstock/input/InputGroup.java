@@ -32,7 +32,9 @@ public record InputGroup(
         /** What it describes is there if the table is. */
         IF_WRITTEN,
         /** Headed {@code [[key]]}, as often as needed. */
-        REPEATED
+        REPEATED,
+        /** Headed {@code [key.name]} for each of some names of the file's own choice. */
+        NAMED
     }
 
     public InputGroup {
@@ -90,6 +92,11 @@ public record InputGroup(
         return new InputGroup(key, title, Presence.REPEATED, inputs, groups, free);
     }
 
+    /** @return the same table, headed {@code [key.name]} for each of some names of the file's own choice */
+    public InputGroup named() {
+        return new InputGroup(key, title, Presence.NAMED, inputs, groups, free);
+    }
+
     /**
      * @param newKey key of the table
      * @param newTitle what it is about
@@ -124,6 +131,14 @@ public record InputGroup(
 
     private void collect(String path, Map<String, Input<?>> all) {
         inputs.forEach(i -> all.put(path + i.key(), i));
-        groups.forEach(g -> g.collect(path + g.key() + (g.presence() == Presence.REPEATED ? "[]." : "."), all));
+        groups.forEach(g -> g.collect(path + g.key() + mark(g.presence()) + ".", all));
+    }
+
+    private static String mark(Presence presence) {
+        return switch (presence) {
+            case REPEATED -> "[]";
+            case NAMED -> ".*";
+            case ALWAYS, IF_WRITTEN -> "";
+        };
     }
 }

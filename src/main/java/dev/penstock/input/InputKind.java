@@ -355,6 +355,46 @@ public sealed interface InputKind<T> {
         }
     }
 
+    /** A value of another input, whatever kind that is: kept as the text that a TOML file has for it. */
+    record Any() implements InputKind<String> {
+
+        @Override
+        public Optional<String> read(JsonNode node, Consumer<String> problem) {
+            if (node.isObject()) {
+                problem.accept("write a value, not a table");
+                return Optional.empty();
+            }
+            return node.isTextual()
+                    ? new Text().read(node, problem).map(new Text()::toml)
+                    : Optional.of(node.toString());
+        }
+
+        @Override
+        public String text(String value) {
+            return value;
+        }
+
+        @Override
+        public String toml(String value) {
+            return value;
+        }
+
+        @Override
+        public String allowed() {
+            return "what its input allows";
+        }
+
+        @Override
+        public String placeholder() {
+            return "";
+        }
+
+        @Override
+        public String description() {
+            return "a value as a concept file has it";
+        }
+    }
+
     /** Lowest, most likely and highest value of another input. */
     record Bounds() implements InputKind<List<String>> {
 

@@ -459,8 +459,16 @@ public final class InputTable {
     }
 
     private Optional<InputGroup> inside(String key) {
+        if (named()) {
+            // A name with dots may be written as tables inside tables; whoever reads it tells where the inputs begin.
+            return group;
+        }
         return group.map(g -> g.group(key)
                 .orElseThrow(() -> new IllegalArgumentException("no table " + pathOf(key) + " is declared")));
+    }
+
+    private boolean named() {
+        return group.map(g -> g.presence() == InputGroup.Presence.NAMED).orElse(false);
     }
 
     /**

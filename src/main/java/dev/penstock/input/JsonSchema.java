@@ -47,7 +47,12 @@ public final class JsonSchema {
         }
         for (InputGroup inside : group.groups()) {
             properties.set(
-                    inside.key(), inside.presence() == InputGroup.Presence.REPEATED ? list(inside) : table(inside));
+                    inside.key(),
+                    switch (inside.presence()) {
+                        case REPEATED -> list(inside);
+                        case NAMED -> named(inside);
+                        case ALWAYS, IF_WRITTEN -> table(inside);
+                    });
             if (inside.presence() == InputGroup.Presence.ALWAYS && mustBeWritten(inside)) {
                 required.add(inside.key());
             }
@@ -61,6 +66,13 @@ public final class JsonSchema {
             table.put("additionalProperties", false);
         }
         return table;
+    }
+
+    private static ObjectNode named(InputGroup group) {
+        ObjectNode tables = JSON.objectNode();
+        tables.put("type", "object");
+        tables.set("additionalProperties", table(group));
+        return tables;
     }
 
     private static ObjectNode list(InputGroup group) {
@@ -115,6 +127,8 @@ public final class JsonSchema {
             return words(word.names());
         } else if (kind instanceof InputKind.Choice<?> choice) {
             return words(choice.names());
+        } else if (kind instanceof InputKind.Any) {
+            return node;
         } else if (kind instanceof InputKind.Flag) {
             return node.put("type", "boolean");
         } else if (kind instanceof InputKind.Bounds) {

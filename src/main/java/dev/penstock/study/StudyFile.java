@@ -17,10 +17,10 @@ import java.util.Map;
  *
  * <pre>
  * name = "Heron over chamber pressure"
- * study = "sweep"                      # or "compare", "vehicle"
+ * study = "sweep"                      # or "compare", "vehicle", "claims"
  * cases = ["../heron.toml"]            # relative to this file
  * vary = ["engine.chamber_pressure=5..14MPa:8"]
- * samples = 24                         # sweep only; bands from the uncertain inputs
+ * samples = 24                         # sweep: bands from the uncertain inputs; claims: engines of each kind
  * fly = true                           # vehicle only; sized on the losses of its flight
  *
  * [set]                                # values in place of those of the cases
@@ -29,10 +29,11 @@ import java.util.Map;
  *
  * @param name name for people
  * @param kind what is done
- * @param cases concept or vehicle files, relative to the folder of the study
+ * @param cases concept, vehicle or claims files, relative to the folder of the study
  * @param changes values by dotted path that replace or add to what the cases say
  * @param vary inputs to vary, as {@link Axis#parse} reads them
- * @param samples engines to sample about each combination of a sweep; 0 for none
+ * @param samples engines to sample about each combination of a sweep, or of each kind that claims allow; 0 for none, or for
+ *     the usual number of claims
  * @param fly whether a vehicle is flown
  */
 public record StudyFile(
@@ -51,7 +52,8 @@ public record StudyFile(
     public enum Kind {
         COMPARE,
         SWEEP,
-        VEHICLE;
+        VEHICLE,
+        CLAIMS;
 
         /** @return its name in files */
         public String key() {
@@ -124,8 +126,8 @@ public record StudyFile(
         if (vary.isEmpty() == (kind == Kind.SWEEP)) {
             root.problem("vary", vary.toString(), "a sweep varies one input or more, other studies none");
         }
-        if (samples == 1 || samples > 0 && kind != Kind.SWEEP) {
-            root.problem("samples", Integer.toString(samples), "only a sweep has them, 2 or more");
+        if (samples == 1 || samples > 0 && kind != Kind.SWEEP && kind != Kind.CLAIMS) {
+            root.problem("samples", Integer.toString(samples), "only a sweep and claims have them, 2 or more");
         }
         if (fly && kind != Kind.VEHICLE) {
             root.problem("fly", "true", "only a vehicle flies");

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.dataformat.toml.TomlMapper;
 import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
+import dev.penstock.claims.file.ClaimsInputs;
 import dev.penstock.cycles.reading.ConceptInputs;
 import dev.penstock.input.InputGroup;
 import dev.penstock.input.JsonSchema;
@@ -31,7 +32,8 @@ class JsonSchemaTest {
         return Stream.of(
                 Arguments.of("concept", ConceptInputs.ofAll(VehicleInputs.IN_CONCEPT)),
                 Arguments.of("vehicle", VehicleInputs.FILE),
-                Arguments.of("study", StudyInputs.FILE));
+                Arguments.of("study", StudyInputs.FILE),
+                Arguments.of("claims", ClaimsInputs.FILE));
     }
 
     /** Rewritten with {@code -Dpenstock.docs.write=true}. */
@@ -63,11 +65,12 @@ class JsonSchemaTest {
 
     static Stream<Arguments> demos() throws IOException {
         Stream.Builder<Arguments> all = Stream.builder();
-        for (String kind : List.of("concept", "vehicle", "study")) {
+        for (String kind : List.of("concept", "vehicle", "study", "claims")) {
             Path folder = Path.of(
                     switch (kind) {
                         case "concept" -> "cycles";
                         case "vehicle" -> "cycles/vehicles";
+                        case "claims" -> "cycles/claims";
                         default -> "cycles/studies";
                     });
             try (Stream<Path> files = Files.list(folder)) {

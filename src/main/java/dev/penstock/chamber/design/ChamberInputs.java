@@ -1,6 +1,7 @@
 package dev.penstock.chamber.design;
 
 import dev.penstock.chamber.flow.ExpansionMode;
+import dev.penstock.input.Belief;
 import dev.penstock.input.Input;
 import dev.penstock.input.InputGroup;
 import dev.penstock.input.Usual;
@@ -60,10 +61,12 @@ public final class ChamberInputs {
 
     public static final Input<Double> AREA_RATIO = Input.ratio(
                     "area_ratio", Range.of(1.05, 2000), "Area of the exit over that of the throat")
-            .computed("from the exit pressure");
+            .computed("from the exit pressure")
+            .believed(Belief.factors(5, 300));
     public static final Input<Double> EXIT_PRESSURE = Input.quantity(
                     "exit_pressure", Dimension.PRESSURE, Range.of(10, 1e7), "Pressure of the gas at the exit")
-            .computed("from the area ratio");
+            .computed("from the area ratio")
+            .believed(Belief.factors(500, 1.5e5));
     public static final Input<NozzleDesign.Shape> SHAPE = Input.choice(
                     "shape", NozzleDesign.Shape.class, "Shape of the divergent wall")
             .usual(Usual.common(NozzleDesign.Shape.BELL));

@@ -1,6 +1,7 @@
 package dev.penstock.cycles.concept;
 
 import dev.penstock.errors.Require;
+import dev.penstock.input.Belief;
 import dev.penstock.input.Input;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
@@ -15,14 +16,17 @@ public record ThrustTarget(Kind kind, double value) {
 
     /** Quantities that can fix the size. */
     public enum Kind {
-        VACUUM_THRUST("thrust_vacuum", Dimension.FORCE, Range.of(1, 1e8), "Thrust of the engine in vacuum"),
-        SEA_LEVEL_THRUST("thrust_sea_level", Dimension.FORCE, Range.of(1, 1e8), "Thrust of the engine at sea level"),
-        THROAT_DIAMETER("throat_diameter", Dimension.LENGTH, Range.of(5e-4, 5), "Diameter of the throat");
+        VACUUM_THRUST("thrust_vacuum", Dimension.FORCE, Range.of(1, 1e8), "Thrust of the engine in vacuum", 500, 1e7),
+        SEA_LEVEL_THRUST(
+                "thrust_sea_level", Dimension.FORCE, Range.of(1, 1e8), "Thrust of the engine at sea level", 500, 1e7),
+        THROAT_DIAMETER("throat_diameter", Dimension.LENGTH, Range.of(5e-4, 5), "Diameter of the throat", 0.01, 0.9);
 
         private final Input<Double> input;
 
-        Kind(String key, Dimension dimension, Range range, String title) {
-            this.input = Input.quantity(key, dimension, range, title).computed("from the size given");
+        Kind(String key, Dimension dimension, Range range, String title, double smallest, double largest) {
+            this.input = Input.quantity(key, dimension, range, title)
+                    .computed("from the size given")
+                    .believed(Belief.factors(smallest, largest));
         }
 
         /** @return the input that gives it */

@@ -10,6 +10,7 @@ import dev.penstock.cycles.concept.ShaftDesign;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.concept.ThrustTarget;
 import dev.penstock.cycles.concept.TurbinePlace;
+import dev.penstock.input.Belief;
 import dev.penstock.input.Input;
 import dev.penstock.input.InputGroup;
 import dev.penstock.input.InputKind;
@@ -40,10 +41,12 @@ public final class ConceptInputs {
             .example("\"gas-generator\"");
     static final Input<Double> MIXTURE_RATIO = Input.ratio(
                     "mixture_ratio", Range.of(0.05, 50), "Oxidizer over fuel leaving the tanks, by mass")
-            .example("2.5");
+            .example("2.5")
+            .believed(Belief.differences(0.55, 1).ofStoichiometric());
     static final Input<Double> CHAMBER_PRESSURE = Input.quantity(
                     "chamber_pressure", Dimension.PRESSURE, Range.of(2e4, 1e8), "Stagnation pressure before the nozzle")
-            .example("\"7 MPa\"");
+            .example("\"7 MPa\"")
+            .believed(Belief.factors(0.5e6, 35e6));
 
     static final Input<Double> DISCHARGE_PRESSURE_LIMIT = Input.quantity(
                     "discharge_pressure", Dimension.PRESSURE, Range.of(1e5, 5e8), "Highest pressure behind a pump")

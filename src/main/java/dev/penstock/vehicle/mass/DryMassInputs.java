@@ -1,6 +1,7 @@
 package dev.penstock.vehicle.mass;
 
 import dev.penstock.fluids.UsualFluids;
+import dev.penstock.input.Belief;
 import dev.penstock.input.Input;
 import dev.penstock.input.InputGroup;
 import dev.penstock.input.Usual;
@@ -18,7 +19,8 @@ public final class DryMassInputs {
             .computed("line by line from how the stage is built");
     public static final Input<Double> STRUCTURAL_COEFFICIENT = Input.ratio(
                     "structural_coefficient", Range.of(0.001, 0.9), "Dry mass over dry mass and propellant")
-            .computed("line by line from how the stage is built");
+            .computed("line by line from how the stage is built")
+            .believed(Belief.factors(0.03, 0.2));
     public static final Input<Double> GROWTH_MARGIN = Input.ratio(
                     "growth_margin", Range.of(0, 2), "Growth that is added to the dry mass, over it")
             .follows("15 % of an estimate, none of a given mass, " + Usual.COMMON);

@@ -1,5 +1,6 @@
 package dev.penstock.vehicle.plan;
 
+import dev.penstock.input.Belief;
 import dev.penstock.input.Input;
 import dev.penstock.input.InputGroup;
 import dev.penstock.input.InputKind;
@@ -19,6 +20,7 @@ public final class MissionInputs {
     public static final Input<Double> DELTA_V = Input.quantity(
                     "delta_v", Dimension.VELOCITY, SPEED, "The whole ideal speed gain")
             .computed("from the orbit and the losses on the way")
+            .believed(Belief.differences(9000, 9700))
             .example("\"9400 m/s\"");
     public static final Input<Double> ORBITAL_SPEED = Input.quantity(
                     "orbital_speed", Dimension.VELOCITY, SPEED, "Speed in the orbit")
@@ -107,6 +109,7 @@ public final class MissionInputs {
                 java.util.Optional.empty(),
                 "",
                 java.util.Optional.empty(),
-                "");
+                "",
+                java.util.Optional.empty());
     }
 }

@@ -1,5 +1,6 @@
 package dev.penstock.vehicle.plan;
 
+import dev.penstock.input.Belief;
 import dev.penstock.input.Input;
 import dev.penstock.input.InputGroup;
 import dev.penstock.input.Usual;
@@ -21,7 +22,8 @@ public final class StageInputs {
             .computed("the split with the least start mass");
     public static final Input<Double> DIAMETER = Input.quantity(
                     "diameter", Dimension.LENGTH, Range.of(0.05, 100), "Outer diameter")
-            .computed("tanks six diameters long");
+            .computed("tanks six diameters long")
+            .believed(Belief.factors(0.3, 12));
     public static final Input<List<Double>> ENGINES = Input.quantities(
                     "engines", Dimension.RATIO, Range.of(1, EngineCount.MOST), "Number of engines")
             .computed("as many as thrust_to_weight takes");

@@ -1,5 +1,6 @@
 package dev.penstock.vehicle.plan;
 
+import dev.penstock.input.Belief;
 import dev.penstock.input.Input;
 import dev.penstock.input.InputGroup;
 import dev.penstock.input.InputKind;
@@ -18,10 +19,12 @@ public final class VehicleInputs {
             Input.text("description", "What it is for").usual(Usual.of("", "", ""));
     public static final Input<Double> PAYLOAD = Input.quantity("payload", Dimension.MASS, Range.POSITIVE, "Payload")
             .computed("follows from the start mass")
+            .believed(Belief.factors(10, 1e5))
             .example("\"1000 kg\"");
     public static final Input<Double> START_MASS = Input.quantity(
                     "start_mass", Dimension.MASS, Range.POSITIVE, "Mass of the whole vehicle at the start")
-            .computed("follows from the payload");
+            .computed("follows from the payload")
+            .believed(Belief.factors(500, 5e6));
     public static final Input<Integer> STAGES = Input.whole("stages", 1, 6, "Number of stages, all with this engine")
             .usual(Usual.of(1, "a single stage", ""));
 

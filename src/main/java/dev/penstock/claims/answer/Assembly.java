@@ -1,0 +1,285 @@
+package dev.penstock.claims.answer;
+
+import dev.penstock.claims.figure.ClaimFigure;
+import dev.penstock.claims.figure.ClaimPaths;
+import dev.penstock.claims.file.Claim;
+import dev.penstock.claims.file.ClaimsFile;
+import dev.penstock.claims.prior.Unknown;
+import dev.penstock.numerics.sampling.Workers;
+import dev.penstock.quantities.Notation;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+
+/** Puts an answer together from what was sampled. */
+final class Assembly {
+
+    /** Fewer effective samples leave percentiles that move by a third of their distance: said to the reader. */
+    private static final double FEW = 60;
+
+    private static final int PAIRS = 5;
+    private static final int PLOTTED = 300;
+
+    private final ClaimsFile file;
+    private final JudgeEffort effort;
+    private final List<Judge.LeftOutClaim> held;
+    private final Workers workers;
+    private final Mixture mixture;
+    private boolean complete;
+
+    Assembly(
+            ClaimsFile file,
+            JudgeEffort effort,
+            List<Cloud> clouds,
+            List<Judge.LeftOutClaim> held,
+            Workers workers,
+            boolean complete) {
+        this.file = file;
+        this.effort = effort;
+        this.held = held;
+        this.workers = workers;
+        this.mixture = new Mixture(clouds);
+        this.complete = complete;
+    }
+
+    Judgement judgement(int balances, int impossible) {
+        List<Judgement.Held> claims = claims();
+        Judgement.Verdict verdict = mixture.empty() || excluded() ? Judgement.Verdict.IMPOSSIBLE : Verdicts.of(claims);
+        String about = Judge.about(file);
+        List<Judgement.Finding> unknowns = unknowns();
+        List<String> sentences = sentences(verdict, claims);
+        return new Judgement(
+                file.name(),
+                verdict,
+                sentences,
+                kinds(),
+                claims,
+                unknowns,
+                figures(),
+                about,
+                mixture.empty() ? List.of() : NextFacts.of(mixture, file, about),
+                mixture.empty() ? List.of() : pairs(unknowns, about),
+                mixture.empty() ? Optional.empty() : BestConcept.of(file.name(), mixture),
+                mixture.effective(),
+                balances,
+                impossible,
+                effort.seed(),
+                complete,
+                cautions());
+    }
+
+    /** Whether a hard range is missed by every sample, far beyond its edge. */
+    private boolean excluded() {
+        return missed().isPresent();
+    }
+
+    private Optional<Claim> missed() {
+        return file.claims().stream()
+                .filter(c -> c.value().isEmpty())
+                .filter(c -> mixture.samples().stream()
+                        .allMatch(s -> Math.abs(c.surplus(LeftOut.value(s, c))) > Claim.NINETY * 2))
+                .findFirst();
+    }
+
+    private List<Judgement.Held> claims() {
+        List<Judgement.Held> claims = new ArrayList<>();
+        for (Claim claim : file.claims()) {
+            Optional<Band> posterior =
+                    mixture.collected(s -> LeftOut.value(s, claim)).band();
+            Optional<Judge.LeftOutClaim> left =
+                    held.stream().filter(h -> h.claim() == claim).findFirst();
+            Optional<Band> predicted = left.flatMap(Judge.LeftOutClaim::predicted);
+            claims.add(new Judgement.Held(
+                    claim,
+                    ClaimPaths.figure(claim.path())
+                            .map(ClaimFigure::title)
+                            .or(() -> ClaimPaths.input(claim.path()).map(i -> i.title()))
+                            .orElse(claim.path()),
+                    Reasons.notation(claim),
+                    posterior,
+                    predicted,
+                    LeftOut.tension(claim, predicted)));
+        }
+        return claims;
+    }
+
+    private List<String> sentences(Judgement.Verdict verdict, List<Judgement.Held> claims) {
+        List<String> sentences = new ArrayList<>();
+        if (verdict == Judgement.Verdict.IMPOSSIBLE) {
+            missed().filter(c -> !mixture.empty())
+                    .ifPresent(c -> sentences.add(String.format(
+                            Locale.ROOT,
+                            "no engine of the kinds allowed has %s of %s; the nearest have %s",
+                            c.path(),
+                            Reasons.said(c),
+                            mixture.collected(s -> LeftOut.value(s, c))
+                                    .band()
+                                    .map(b -> Reasons.notation(c).writeWithUnit(b.p50()))
+                                    .orElse("none"))));
+            if (mixture.empty()) {
+                sentences.add("no engine of the kinds allowed was found that closes");
+            }
+            return sentences;
+        }
+        if (held.isEmpty() || claims.isEmpty()) {
+            sentences.add("the claims were not held against each other");
+            return sentences;
+        }
+        if (claims.size() == 1) {
+            sentences.add("one claim alone can only be held against what is believed of any engine; little follows");
+        }
+        sentences.add(Verdicts.most(claims));
+        if (verdict != Judgement.Verdict.CONSISTENT) {
+            Judgement.Held worst = claims.stream()
+                    .max(Comparator.comparingDouble(h -> Math.abs(h.tension())))
+                    .orElseThrow();
+            Judge.LeftOutClaim left = held.stream()
+                    .filter(h -> h.claim() == worst.claim())
+                    .findFirst()
+                    .orElseThrow();
+            try {
+                sentences.addAll(new LeastChange(file, workers)
+                        .sentences(left.claim(), left.others(), left.predicted().orElseThrow()));
+            } catch (CancellationException e) {
+                complete = false;
+            }
+        }
+        return sentences;
+    }
+
+    private List<Judgement.Kind> kinds() {
+        List<Judgement.Kind> kinds = new ArrayList<>();
+        for (int i = 0; i < mixture.clouds().size(); i++) {
+            Cloud cloud = mixture.clouds().get(i);
+            Map<String, Double> medians = new LinkedHashMap<>();
+            for (ClaimFigure f : WatchList.of(file)) {
+                mixture.collected(s -> s.cloud() == cloud ? Mixture.value(s, f.path()) : Double.NaN)
+                        .band()
+                        .ifPresent(b -> medians.put(f.path(), b.p50()));
+            }
+            kinds.add(new Judgement.Kind(
+                    cloud.hypothesis(),
+                    mixture.probability(i),
+                    cloud.logEvidence(),
+                    cloud.posterior().map(p -> p.evidenceError()).orElse(0.0),
+                    Reasons.of(cloud),
+                    medians));
+        }
+        kinds.sort(Comparator.comparingDouble(k -> -k.probability()));
+        return kinds;
+    }
+
+    private List<Judgement.Finding> unknowns() {
+        List<Judgement.Finding> findings = new ArrayList<>();
+        for (String path : Judge.unknowns(mixture.clouds())) {
+            Unknown unknown = mixture.clouds().stream()
+                    .flatMap(c -> c.model().stream())
+                    .flatMap(m -> m.unknowns().stream())
+                    .filter(u -> u.path().equals(path))
+                    .findFirst()
+                    .orElseThrow();
+            mixture.collected(s -> Mixture.value(s, path)).band().ifPresent(band -> findings.add(
+                    new Judgement.Finding(
+                            path, unknown.title(), unknown.notation(), prior(unknown), band, unknown.prior().source())));
+        }
+        return findings;
+    }
+
+    private Optional<Band> prior(Unknown unknown) {
+        return unknown.prior().aboutModel()
+                ? priorSeen(unknown.path())
+                : Optional.of(new Band(
+                        unknown.value(-Claim.NINETY, 0), unknown.value(0, 0), unknown.value(Claim.NINETY, 0)));
+    }
+
+    /** Of the candidates of the prior that close, kinds alike. */
+    private Optional<Band> priorSeen(String path) {
+        Band.Collected collected = new Band.Collected();
+        for (Cloud cloud : mixture.clouds()) {
+            cloud.prior()
+                    .forEach(s -> collected.add(
+                            Mixture.value(new Mixture.Weighted(cloud, s, 1), path),
+                            1.0 / cloud.prior().size()));
+        }
+        return collected.band();
+    }
+
+    private List<Judgement.Finding> figures() {
+        List<Judgement.Finding> findings = new ArrayList<>();
+        for (ClaimFigure f : WatchList.of(file)) {
+            mixture.collected(s -> Mixture.value(s, f.path()))
+                    .band()
+                    .ifPresent(band -> findings.add(
+                            new Judgement.Finding(f.path(), f.title(), f.notation(), priorSeen(f.path()), band, "")));
+        }
+        return findings;
+    }
+
+    /** The figure in question and the unknowns that are tied to it or to each other most. */
+    private List<Judgement.Series> pairs(List<Judgement.Finding> unknowns, String about) {
+        record Tied(Judgement.Finding finding, double tie) {}
+        List<Tied> tied = new ArrayList<>();
+        for (Judgement.Finding one : unknowns) {
+            double most = 0;
+            for (Judgement.Finding other : unknowns) {
+                if (other != one) {
+                    most = Math.max(most, Math.abs(correlation(one.path(), other.path())));
+                }
+            }
+            tied.add(new Tied(one, most));
+        }
+        tied.sort(Comparator.comparingDouble(t -> -t.tie()));
+        List<Judgement.Series> series = new ArrayList<>();
+        int step = Math.max(1, mixture.samples().size() / PLOTTED);
+        tied.stream().limit(PAIRS).forEach(t -> {
+            Notation n = t.finding().notation();
+            List<Double> values = new ArrayList<>();
+            for (int i = 0; i < mixture.samples().size(); i += step) {
+                Mixture.Weighted s = mixture.samples().get(i);
+                values.add(s.weight() > 0 ? Mixture.value(s, t.finding().path()) : Double.NaN);
+            }
+            series.add(new Judgement.Series(
+                    t.finding().path() + (n.siUnit().isEmpty() ? "" : " (" + n.siUnit() + ")"), values));
+        });
+        return series;
+    }
+
+    private double correlation(String a, String b) {
+        Band.Collected as = mixture.collected(s -> Mixture.value(s, a));
+        Band.Collected bs = mixture.collected(s -> Mixture.value(s, b));
+        double ma = as.mean();
+        double mb = bs.mean();
+        double scale = as.deviation() * bs.deviation();
+        double product = mixture.collected(s -> (Mixture.value(s, a) - ma) * (Mixture.value(s, b) - mb))
+                .mean();
+        return scale > 0 && Double.isFinite(product) ? product / scale : 0;
+    }
+
+    private List<String> cautions() {
+        List<String> cautions = new ArrayList<>();
+        cautions.add("The models themselves are taken as right, apart from the inputs listed; cycles are alike before the"
+                + " claims.");
+        if (mixture.clouds().stream()
+                .anyMatch(c -> !c.hypothesis().cycle().traits().livesOnJacketHeat()
+                        && file.given().keySet().stream().noneMatch(p -> p.startsWith("cooling.")))) {
+            cautions.add("Without a table [given] on cooling, engines that do not live on the heat of a jacket are taken"
+                    + " without one: their pumps deliver less pressure than with it.");
+        }
+        double effective = mixture.effective();
+        if (!mixture.empty() && effective < FEW) {
+            cautions.add(String.format(
+                    Locale.ROOT,
+                    "%.0f effective samples are few: percentiles are rough; ask for more with --samples.",
+                    effective));
+        }
+        if (!complete) {
+            cautions.add("It was stopped: this is the answer of what was done.");
+        }
+        return cautions;
+    }
+}

@@ -1,0 +1,71 @@
+package dev.penstock.claims.answer;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Percentiles of a number.
+ *
+ * @param p05 5th percentile, SI
+ * @param p50 median, SI
+ * @param p95 95th percentile, SI
+ */
+public record Band(double p05, double p50, double p95) {
+
+    /**
+     * Numbers with weights. Not thread-safe.
+     */
+    static final class Collected {
+
+        private record Item(double value, double weight) {}
+
+        private final List<Item> items = new ArrayList<>();
+        private double sum;
+
+        void add(double value, double weight) {
+            if (Double.isFinite(value) && weight > 0) {
+                items.add(new Item(value, weight));
+                sum += weight;
+            }
+        }
+
+        double mean() {
+            return items.stream().mapToDouble(i -> i.value * i.weight / sum).sum();
+        }
+
+        double deviation() {
+            double mean = mean();
+            return Math.sqrt(items.stream()
+                    .mapToDouble(i -> i.weight / sum * (i.value - mean) * (i.value - mean))
+                    .sum());
+        }
+
+        /** The percentiles; empty without a number. */
+        Optional<Band> band() {
+            if (items.isEmpty()) {
+                return Optional.empty();
+            }
+            items.sort(Comparator.comparingDouble(Item::value).thenComparingDouble(Item::weight));
+            return Optional.of(new Band(quantile(0.05), quantile(0.5), quantile(0.95)));
+        }
+
+        private double quantile(double share) {
+            double below = 0;
+            for (int i = 0; i < items.size(); i++) {
+                double middle = (below + 0.5 * items.get(i).weight) / sum;
+                if (middle >= share) {
+                    if (i == 0) {
+                        return items.get(0).value;
+                    }
+                    double before = (below - 0.5 * items.get(i - 1).weight) / sum;
+                    double part = (share - before) / (middle - before);
+                    return items.get(i - 1).value + part * (items.get(i).value - items.get(i - 1).value);
+                }
+                below += items.get(i).weight;
+            }
+            return items.get(items.size() - 1).value;
+        }
+    }
+}

@@ -1,0 +1,45 @@
+package dev.penstock.claims.answer;
+
+import dev.penstock.claims.likelihood.EngineModel;
+import dev.penstock.claims.likelihood.Failures;
+import dev.penstock.claims.likelihood.Hypothesis;
+import dev.penstock.claims.likelihood.Sighting;
+import dev.penstock.numerics.sampling.SampledPosterior;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What was sampled of one kind of engine.
+ *
+ * @param hypothesis the kind
+ * @param model its model with all unknowns; empty if no candidate closes
+ * @param further standard deviation of the prediction of each claim by what is held at its most likely value, SI
+ * @param prior candidates of the prior that close
+ * @param tried candidates of the prior that were tried
+ * @param posterior samples of the posterior
+ * @param failures why candidates do not close
+ */
+record Cloud(
+        Hypothesis hypothesis,
+        Optional<EngineModel> model,
+        List<Double> further,
+        List<Sighting> prior,
+        int tried,
+        Optional<SampledPosterior<Sighting>> posterior,
+        Failures failures) {
+
+    Cloud with(SampledPosterior<Sighting> newer) {
+        return new Cloud(hypothesis, model, further, prior, tried, Optional.of(newer), failures);
+    }
+
+    double logEvidence() {
+        return posterior
+                .filter(p -> !p.samples().isEmpty())
+                .map(SampledPosterior::logEvidence)
+                .orElse(Double.NEGATIVE_INFINITY);
+    }
+
+    List<SampledPosterior.Sample<Sighting>> samples() {
+        return posterior.map(SampledPosterior::samples).orElse(List.of());
+    }
+}

@@ -1,0 +1,48 @@
+package dev.penstock.claims.answer;
+
+import dev.penstock.errors.InvalidInput;
+
+/**
+ * How much is spent on a judgement.
+ *
+ * @param samples points carried for each kind of engine
+ * @param seed what the random numbers start from
+ */
+public record JudgeEffort(int samples, long seed) {
+
+    /** Fewer say nothing of percentiles. */
+    public static final int FEWEST = 16;
+
+    private static final int MOST = 20_000;
+    /** Points that the chamber alone leads for one that is balanced. */
+    private static final int CHAMBERS = 4;
+
+    private static final int ROUGH = 4;
+
+    /** The usual effort. */
+    public static final JudgeEffort USUAL = new JudgeEffort(160, 1);
+
+    public JudgeEffort {
+        if (samples < FEWEST || samples > MOST) {
+            throw new InvalidInput("", "samples", Integer.toString(samples), "allowed is " + FEWEST + " to " + MOST);
+        }
+    }
+
+    int chambers(int points) {
+        return CHAMBERS * points;
+    }
+
+    /** Points of a first answer; none where the whole is hardly more. */
+    int rough() {
+        int points = samples / ROUGH;
+        return points >= FEWEST ? points : 0;
+    }
+
+    int leftOut() {
+        return Math.max(FEWEST, samples / 2);
+    }
+
+    int prior() {
+        return Math.max(FEWEST, samples / 2);
+    }
+}

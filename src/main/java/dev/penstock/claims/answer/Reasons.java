@@ -1,0 +1,98 @@
+package dev.penstock.claims.answer;
+
+import dev.penstock.claims.figure.ClaimPaths;
+import dev.penstock.claims.file.Claim;
+import dev.penstock.claims.likelihood.EngineModel;
+import dev.penstock.claims.likelihood.Sighting;
+import dev.penstock.numerics.sampling.SampledPosterior;
+import dev.penstock.quantities.Notation;
+import java.util.Comparator;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Says in words why a kind of engine is as probable as it is. */
+final class Reasons {
+
+    /** Below this a claim or limit does not weigh. */
+    private static final double LIGHT = 1;
+
+    private Reasons() {}
+
+    static Notation notation(Claim claim) {
+        return ClaimPaths.figure(claim.path())
+                .map(f -> f.notation())
+                .orElseGet(() -> Notation.ofUnit(
+                        ClaimPaths.dimension(claim.path()).map(d -> d.siUnit()).orElse("")));
+    }
+
+    /** A claim as people state it. */
+    static String said(Claim claim) {
+        Notation n = notation(claim);
+        if (claim.value().isPresent()) {
+            return n.writeWithUnit(claim.value().getAsDouble()) + " ± "
+                    + n.writeWithUnit(claim.high().getAsDouble() - claim.value().getAsDouble());
+        }
+        if (claim.low().isPresent() && claim.high().isPresent()) {
+            return n.writeWithUnit(claim.low().getAsDouble()) + " to "
+                    + n.writeWithUnit(claim.high().getAsDouble());
+        }
+        return claim.low().isPresent()
+                ? "at least " + n.writeWithUnit(claim.low().getAsDouble())
+                : "at most " + n.writeWithUnit(claim.high().orElseThrow());
+    }
+
+    static String of(Cloud cloud) {
+        if (cloud.samples().isEmpty()) {
+            String most = cloud.failures().foremost().orElse("no reason was given");
+            return cloud.posterior().isPresent() || cloud.model().isEmpty()
+                    ? "no engine of it was found, of " + Math.max(cloud.tried(), cloud.failures().all())
+                            + " tried; most often: " + most
+                    : "it was not sampled to the end";
+        }
+        EngineModel model = cloud.model().orElseThrow();
+        StringBuilder text = new StringBuilder();
+        Sighting best = best(cloud).evaluation().detail().orElseThrow();
+        int worst = 0;
+        for (int i = 0; i < model.claims().size(); i++) {
+            if (Math.abs(surplus(cloud, best, i)) > Math.abs(surplus(cloud, best, worst))) {
+                worst = i;
+            }
+        }
+        double off = surplus(cloud, best, worst);
+        Claim claim = model.claims().get(worst);
+        if (Math.abs(off) > LIGHT) {
+            text.append(String.format(
+                    Locale.ROOT,
+                    "its best engine has %s of %s where %s is claimed (%.1f deviations %s)",
+                    claim.path(),
+                    notation(claim).writeWithUnit(best.claims().get(worst)),
+                    said(claim),
+                    Math.abs(off),
+                    off > 0 ? "high" : "low"));
+        } else {
+            text.append("its best engine meets every claim");
+        }
+        if (best.margin() < 0) {
+            text.append(String.format(
+                    Locale.ROOT, ", misses the limit %s by %.0f %%", best.limit(), -100 * best.margin()));
+        }
+        if (cloud.tried() > 0) {
+            text.append(String.format(
+                    Locale.ROOT,
+                    "; %d of %d engines drawn before any claim close",
+                    cloud.prior().size(),
+                    cloud.tried()));
+        }
+        return text.toString();
+    }
+
+    private static double surplus(Cloud cloud, Sighting sighting, int claim) {
+        return cloud.model().orElseThrow().claims().get(claim).surplus(sighting.claims().get(claim));
+    }
+
+    static SampledPosterior.Sample<Sighting> best(Cloud cloud) {
+        Optional<SampledPosterior.Sample<Sighting>> best = cloud.samples().stream()
+                .max(Comparator.comparingDouble(s -> s.evaluation().logLikelihood()));
+        return best.orElseThrow();
+    }
+}

@@ -1,0 +1,51 @@
+package dev.penstock.claims.answer;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+
+/** Whether claims fit together: by the largest tension among them. */
+final class Verdicts {
+
+    /** Standard deviations from which claims strain, and contradict, each other: common practice, no source. */
+    static final double STRAINS = 2;
+
+    static final double CONTRADICTS = 3;
+
+    /** A claim this near to the most strained one strains with it. */
+    private static final double PAIRED = 0.7;
+
+    private Verdicts() {}
+
+    static Judgement.Verdict of(List<Judgement.Held> claims) {
+        double most = claims.stream().mapToDouble(h -> Math.abs(h.tension())).max().orElse(0);
+        return most > CONTRADICTS
+                ? Judgement.Verdict.CONTRADICTED
+                : most > STRAINS ? Judgement.Verdict.STRAINED : Judgement.Verdict.CONSISTENT;
+    }
+
+    /** The claim or pair of claims that strains most, in words. */
+    static String most(List<Judgement.Held> claims) {
+        List<Judgement.Held> order = new ArrayList<>(claims);
+        order.sort(Comparator.comparingDouble(h -> -Math.abs(h.tension())));
+        Judgement.Held first = order.get(0);
+        double tension = Math.abs(first.tension());
+        if (order.size() > 1 && Math.abs(order.get(1).tension()) > PAIRED * tension && tension > STRAINS) {
+            return String.format(
+                    Locale.ROOT,
+                    "%s and %s strain each other most, by %.1f and %.1f standard deviations",
+                    first.claim().path(),
+                    order.get(1).claim().path(),
+                    tension,
+                    Math.abs(order.get(1).tension()));
+        }
+        return String.format(
+                Locale.ROOT,
+                "%s strains most: stated as %s it lies %.1f standard deviations %s what the other claims predict",
+                first.claim().path(),
+                Reasons.said(first.claim()),
+                tension,
+                first.tension() >= 0 ? "above" : "below");
+    }
+}

@@ -1,0 +1,95 @@
+package dev.penstock.claims.file;
+
+import dev.penstock.provenance.ModelCard;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * A fact that somebody states of an engine or a vehicle.
+ * <pre>
+ * ln L = −½ (d/σ)²,  d = distance of the predicted value from the value, or from the range, that is claimed
+ * </pre>
+ * The half of a 90 % interval is 1.645 σ. The edges of a hard range are not quite hard, so that a search finds its way into
+ * it: σ is a fiftieth of the range, or half a per cent of a bound with nothing on its other side (a choice, no source).
+ *
+ * @param path path as the file has it
+ * @param value the value claimed, SI; empty for a range
+ * @param low lower end of a 90 % interval or of the range, SI; empty if there is none
+ * @param high upper end, SI; empty if there is none
+ * @param sigma standard deviation, of an edge for a range, SI
+ * @param source where it was stated
+ */
+public record Claim(
+        String path, OptionalDouble value, OptionalDouble low, OptionalDouble high, double sigma, String source) {
+
+    public static final ModelCard CARD = new ModelCard(
+            "claims.likelihood",
+            "Likelihood of a claim",
+            "ln L = -(d/sigma)^2/2, sigma = half of a 90 % interval / 1.645",
+            "claims whose errors are independent of each other",
+            "not stated: it is what the claims file says of its own claims",
+            List.of("common practice, no source"));
+
+    /** Standard deviations to the 95th percentile of a normal distribution. */
+    public static final double NINETY = 1.6448536269514722;
+
+    private static final double EDGE_OF_RANGE = 0.02;
+    private static final double EDGE_OF_BOUND = 0.005;
+
+    public Claim {
+        if (!(sigma > 0) || value.isEmpty() && low.isEmpty() && high.isEmpty()) {
+            throw new IllegalArgumentException(path + " needs a value or a bound, and a positive deviation");
+        }
+    }
+
+    /** A value with half of its 90 % interval. */
+    static Claim within(String path, double value, double half, String source) {
+        return new Claim(
+                path,
+                OptionalDouble.of(value),
+                OptionalDouble.of(value - half),
+                OptionalDouble.of(value + half),
+                half / NINETY,
+                source);
+    }
+
+    /** A range that is open on one side or on none. */
+    static Claim range(String path, OptionalDouble low, OptionalDouble high, OptionalDouble half, String source) {
+        double edge = low.isPresent() && high.isPresent()
+                ? EDGE_OF_RANGE * (high.getAsDouble() - low.getAsDouble())
+                : EDGE_OF_BOUND * Math.abs(low.orElse(high.orElse(0)));
+        double sigma = half.isPresent() ? half.getAsDouble() / NINETY : edge > 0 ? edge : EDGE_OF_BOUND;
+        return new Claim(path, OptionalDouble.empty(), low, high, sigma, source);
+    }
+
+    /**
+     * @param predicted a predicted value, SI
+     * @return how many standard deviations it lies above the claim (-); negative below, zero within a range
+     */
+    public double surplus(double predicted) {
+        if (value.isPresent()) {
+            return (predicted - value.getAsDouble()) / sigma;
+        }
+        if (low.isPresent() && predicted < low.getAsDouble()) {
+            return (predicted - low.getAsDouble()) / sigma;
+        }
+        return high.isPresent() && predicted > high.getAsDouble() ? (predicted - high.getAsDouble()) / sigma : 0;
+    }
+
+    /**
+     * @param predicted a predicted value, SI
+     * @param further standard deviation of the prediction itself, SI
+     * @return natural logarithm of the likelihood but for a constant
+     */
+    public double logLikelihood(double predicted, double further) {
+        double distance = surplus(predicted) * sigma;
+        return -0.5 * distance * distance / (sigma * sigma + further * further);
+    }
+
+    /** @return the value in the middle of the claim, or the bound that there is, SI */
+    public double centre() {
+        return value.orElseGet(() -> low.isPresent() && high.isPresent()
+                ? 0.5 * (low.getAsDouble() + high.getAsDouble())
+                : low.orElse(high.orElse(0)));
+    }
+}

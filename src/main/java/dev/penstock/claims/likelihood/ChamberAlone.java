@@ -1,0 +1,84 @@
+package dev.penstock.claims.likelihood;
+
+import dev.penstock.chamber.ChamberPerformance;
+import dev.penstock.chamber.ThrustChamber;
+import dev.penstock.chamber.design.Injection;
+import dev.penstock.chamber.design.LossKind;
+import dev.penstock.chamber.flow.NozzleFlow;
+import dev.penstock.combustion.equilibrium.Reactants;
+import dev.penstock.combustion.species.SpeciesLibrary;
+import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.concept.ThrustTarget;
+import dev.penstock.quantities.Constants;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+/**
+ * What the thrust chamber of a concept does by itself, fed at the mixture ratio and enthalpy of the tanks: nearly what the
+ * engine does, at a fraction of the cost of a balance. The same for every thread, since each has a solver of its own.
+ */
+final class ChamberAlone {
+
+    private final Concept concept;
+    private final ChamberPerformance performance;
+
+    ChamberAlone(Concept concept, SpeciesLibrary species) {
+        this.concept = concept;
+        Reactants reactants = Reactants.of(
+                concept.oxidizer(),
+                concept.oxidizer()
+                        .absoluteEnthalpy(concept.oxidizer().storageState().enthalpy()),
+                concept.fuel(),
+                concept.fuel().absoluteEnthalpy(concept.fuel().storageState().enthalpy()),
+                concept.mixtureRatio());
+        ThrustChamber chamber = new ThrustChamber(NozzleFlow.of(species, reactants));
+        this.performance = sized(chamber, Injection.of(reactants));
+    }
+
+    private ChamberPerformance sized(ThrustChamber chamber, Injection injection) {
+        ThrustTarget target = concept.thrust();
+        double value = target.value();
+        return switch (target.kind()) {
+            case VACUUM_THRUST -> chamber.forVacuumThrust(concept.chamber(), injection, value);
+            case THROAT_DIAMETER -> chamber.forThroatArea(concept.chamber(), injection, Math.PI / 4 * value * value);
+            case SEA_LEVEL_THRUST -> {
+                ChamberPerformance first = chamber.forVacuumThrust(concept.chamber(), injection, value);
+                double there = first.thrustAt(Constants.STANDARD_ATMOSPHERE);
+                yield there > 0.1 * value
+                        ? chamber.forVacuumThrust(concept.chamber(), injection, value * value / there)
+                        : first;
+            }
+        };
+    }
+
+    /** What the model of a loss leaves; one where there is no such loss. */
+    double lossFactor(LossKind kind) {
+        return performance.losses().stream()
+                .filter(loss -> loss.name().equals(kind.title()))
+                .mapToDouble(loss -> loss.factor())
+                .findFirst()
+                .orElse(1);
+    }
+
+    /**
+     * Figures by the path that the engine publishes them under.
+     *
+     * @param efficiency efficiency of all stated losses over what their models give (-)
+     */
+    Map<String, Double> figures(double efficiency) {
+        double area = performance.throatArea();
+        double flow = performance.massFlow() / efficiency;
+        Map<String, Double> figures = new LinkedHashMap<>();
+        figures.put("engine.isp_vacuum_s", performance.vacuumSpecificImpulse() * efficiency);
+        figures.put("engine.thrust_vacuum_N", performance.vacuumThrust());
+        figures.put("engine.mass_flow_kg_s", flow);
+        figures.put("engine.throat_diameter_m", Math.sqrt(4 * area / Math.PI));
+        figures.put("engine.exit_diameter_m", Math.sqrt(4 * performance.exitArea() / Math.PI));
+        figures.put("engine.area_ratio", performance.areaRatio());
+        OptionalDouble atSeaLevel = OptionalDouble.of(performance.thrustAt(Constants.STANDARD_ATMOSPHERE));
+        figures.put("engine.thrust_sea_level_N", atSeaLevel.getAsDouble());
+        figures.put("engine.isp_sea_level_s", atSeaLevel.getAsDouble() / flow / Constants.STANDARD_GRAVITY);
+        return figures;
+    }
+}
