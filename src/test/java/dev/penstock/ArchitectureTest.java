@@ -60,13 +60,22 @@ class ArchitectureTest {
             Map.entry("fluids", List.of("state", "property", "traits", "coolprop", "correlation", "table", "")),
             Map.entry("combustion", List.of("species", "gas", "equilibrium", "")),
             Map.entry("chamber", List.of("flow", "atmosphere", "design", "contour", "loss", "")),
-            Map.entry("cooling", List.of("coolant", "wall", "gas", "design", "march", "jacket", "search", "protection")),
-            Map.entry("turbomachinery", List.of("speed", "pump", "turbine", "shaft", "electric", "start", "feed", "mass")),
-            Map.entry("cycles", List.of("concept", "origin", "sheet", "arrangements", "reading", "solving", "questions", "trail")),
+            Map.entry(
+                    "cooling", List.of("coolant", "wall", "gas", "design", "march", "jacket", "search", "protection")),
+            Map.entry(
+                    "turbomachinery",
+                    List.of("speed", "pump", "turbine", "shaft", "electric", "start", "feed", "mass")),
+            Map.entry(
+                    "cycles",
+                    List.of("concept", "origin", "sheet", "arrangements", "reading", "solving", "questions", "trail")),
             Map.entry("claims", List.of("figure", "file", "prior", "likelihood", "answer")),
             Map.entry("numerics", List.of("", "sampling")),
             Map.entry("vehicle", List.of("engine", "mass", "ascent", "plan", "stage", "", "reading", "trade")),
-            Map.entry("reports", List.of("text", "chart", "diagram", "page", "print", "table", "engine", "concept", "study", "vehicle", "claims")),
+            Map.entry(
+                    "reports",
+                    List.of(
+                            "text", "chart", "diagram", "page", "print", "table", "engine", "concept", "study",
+                            "vehicle", "claims")),
             Map.entry("app", List.of("console", "web", "")));
 
     private static JavaClasses classes;

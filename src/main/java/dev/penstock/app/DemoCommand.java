@@ -102,8 +102,7 @@ final class DemoCommand extends BaseCommand implements LocalAction {
         Map<Path, Judgement> claims = new LinkedHashMap<>();
         for (Path file : CaseFiles.in(session.home().resolve("cycles/claims"))) {
             ClaimsFile read = new ClaimsReader(session.fluids()).read(file, Map.of());
-            claims.put(
-                    file, JudgeCommand.judged(session, read, new JudgeEffort(CLAIMED, JudgeEffort.USUAL.seed())));
+            claims.put(file, JudgeCommand.judged(session, read, new JudgeEffort(CLAIMED, JudgeEffort.USUAL.seed())));
         }
         return claims;
     }
@@ -153,8 +152,7 @@ final class DemoCommand extends BaseCommand implements LocalAction {
         return named;
     }
 
-    private static Map<String, Object> json(
-            ComparisonView view, Vehicles vehicles, Map<Path, Judgement> claims) {
+    private static Map<String, Object> json(ComparisonView view, Vehicles vehicles, Map<Path, Judgement> claims) {
         Map<String, Object> map = new LinkedHashMap<>(view.json());
         List<Map<String, Object>> list = new ArrayList<>();
         vehicles.sized().values().forEach(v -> list.add(VehicleView.json(v)));

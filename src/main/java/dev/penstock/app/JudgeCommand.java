@@ -53,7 +53,7 @@ final class JudgeCommand extends BaseCommand {
     private Optional<Integer> samples = Optional.empty();
 
     @Option(names = "--seed", paramLabel = "S", description = "what the random numbers start from; 1 otherwise")
-    private Optional<Long> seed = Optional.empty();
+    private Optional<Integer> seed = Optional.empty();
 
     @Option(
             names = "--write-concept",
@@ -74,7 +74,8 @@ final class JudgeCommand extends BaseCommand {
     @Override
     public Integer call() {
         JudgeEffort effort = new JudgeEffort(
-                samples.orElse(JudgeEffort.USUAL.samples()), seed.orElse(JudgeEffort.USUAL.seed()));
+                samples.orElse(JudgeEffort.USUAL.samples()),
+                seed.map(Long::valueOf).orElse(JudgeEffort.USUAL.seed()));
         Path path = find(session, file);
         ClaimsFile claims = new ClaimsReader(session.fluids()).read(path, changes.map());
         Judgement judgement = judged(session, claims, effort);
@@ -111,20 +112,13 @@ final class JudgeCommand extends BaseCommand {
                 Progress.NONE);
         try (Interruption interruption = new Interruption();
                 ConsoleProgress progress = ConsoleProgress.of(session, "judging", 2, false)) {
-            return new Judge(
-                            workshop,
-                            claims,
-                            effort,
-                            workers,
-                            interruption::requested,
-                            progress::done,
-                            rough -> {
-                                if (session.terminal()) {
-                                    session.err().println();
-                                    session.err().println("so far: " + JudgementView.brief(rough));
-                                    session.err().flush();
-                                }
-                            })
+            return new Judge(workshop, claims, effort, workers, interruption::requested, progress::done, rough -> {
+                        if (session.terminal()) {
+                            session.err().println();
+                            session.err().println("so far: " + JudgementView.brief(rough));
+                            session.err().flush();
+                        }
+                    })
                     .judge();
         }
     }

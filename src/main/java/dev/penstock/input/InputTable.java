@@ -468,7 +468,9 @@ public final class InputTable {
     }
 
     private boolean named() {
-        return group.map(g -> g.presence() == InputGroup.Presence.NAMED).orElse(false);
+        return group.map(g ->
+                        g.presence() == InputGroup.Presence.NAMED || g.free().isPresent())
+                .orElse(false);
     }
 
     /**

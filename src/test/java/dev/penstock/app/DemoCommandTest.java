@@ -25,7 +25,8 @@ class DemoCommandTest {
         try (Stream<Path> files = Files.list(folder)) {
             files.forEach(pages::add);
         }
-        assertThat(pages).hasSize(concepts.size() + vehicles.size() + 1);
+        List<Path> claims = CaseFiles.in(Path.of("cycles/claims"));
+        assertThat(pages).hasSize(concepts.size() + vehicles.size() + claims.size() + 1);
         for (Path page : pages) {
             String html = Files.readString(page);
             assertThat(html).as("%s", page).endsWith("</html>\n").doesNotContain("http://www.w3.org/1999/xlink");
@@ -45,6 +46,8 @@ class DemoCommandTest {
                 .hasSize(CaseFiles.in(Path.of("cycles")).size());
         assertThat(run.json().get("vehicles"))
                 .hasSize(CaseFiles.in(Path.of("cycles/vehicles")).size());
+        assertThat(run.json().get("claims"))
+                .hasSize(CaseFiles.in(Path.of("cycles/claims")).size());
     }
 
     @Test

@@ -6,7 +6,6 @@ import dev.penstock.claims.file.Claim;
 import dev.penstock.claims.file.ClaimsFile;
 import dev.penstock.claims.prior.Unknown;
 import dev.penstock.numerics.sampling.Workers;
-import dev.penstock.quantities.Notation;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -49,7 +48,7 @@ final class Assembly {
 
     Judgement judgement(int balances, int impossible) {
         List<Judgement.Held> claims = claims();
-        Judgement.Verdict verdict = mixture.empty() || excluded() ? Judgement.Verdict.IMPOSSIBLE : Verdicts.of(claims);
+        Judgement.Verdict verdict = verdict(claims);
         String about = Judge.about(file);
         List<Judgement.Finding> unknowns = unknowns();
         List<String> sentences = sentences(verdict, claims);
@@ -73,11 +72,16 @@ final class Assembly {
                 cautions());
     }
 
-    /** Whether a hard range is missed by every sample, far beyond its edge. */
-    private boolean excluded() {
-        return missed().isPresent();
+    private Judgement.Verdict verdict(List<Judgement.Held> claims) {
+        boolean sampled = mixture.clouds().stream()
+                .allMatch(c -> c.posterior().isPresent() || c.model().isEmpty());
+        if (mixture.empty() && !sampled || !mixture.empty() && held.size() < claims.size()) {
+            return Judgement.Verdict.UNDECIDED;
+        }
+        return mixture.empty() || missed().isPresent() ? Judgement.Verdict.IMPOSSIBLE : Verdicts.of(claims);
     }
 
+    /** A hard range that every sample misses, far beyond its edge. */
     private Optional<Claim> missed() {
         return file.claims().stream()
                 .filter(c -> c.value().isEmpty())
@@ -126,7 +130,7 @@ final class Assembly {
             }
             return sentences;
         }
-        if (held.isEmpty() || claims.isEmpty()) {
+        if (verdict == Judgement.Verdict.UNDECIDED || claims.isEmpty()) {
             sentences.add("the claims were not held against each other");
             return sentences;
         }
@@ -134,17 +138,14 @@ final class Assembly {
             sentences.add("one claim alone can only be held against what is believed of any engine; little follows");
         }
         sentences.add(Verdicts.most(claims));
-        if (verdict != Judgement.Verdict.CONSISTENT) {
-            Judgement.Held worst = claims.stream()
-                    .max(Comparator.comparingDouble(h -> Math.abs(h.tension())))
-                    .orElseThrow();
-            Judge.LeftOutClaim left = held.stream()
-                    .filter(h -> h.claim() == worst.claim())
-                    .findFirst()
-                    .orElseThrow();
+        if (verdict == Judgement.Verdict.STRAINED || verdict == Judgement.Verdict.CONTRADICTED) {
             try {
-                sentences.addAll(new LeastChange(file, workers)
-                        .sentences(left.claim(), left.others(), left.predicted().orElseThrow()));
+                for (Judgement.Held strained : Verdicts.strained(claims)) {
+                    held.stream()
+                            .filter(h -> h.claim() == strained.claim())
+                            .forEach(h -> sentences.addAll(new LeastChange(file, workers)
+                                    .sentences(h.claim(), h.others(), h.predicted().orElseThrow())));
+                }
             } catch (CancellationException e) {
                 complete = false;
             }
@@ -183,9 +184,15 @@ final class Assembly {
                     .filter(u -> u.path().equals(path))
                     .findFirst()
                     .orElseThrow();
-            mixture.collected(s -> Mixture.value(s, path)).band().ifPresent(band -> findings.add(
-                    new Judgement.Finding(
-                            path, unknown.title(), unknown.notation(), prior(unknown), band, unknown.prior().source())));
+            mixture.collected(s -> Mixture.value(s, path))
+                    .band()
+                    .ifPresent(band -> findings.add(new Judgement.Finding(
+                            path,
+                            unknown.title(),
+                            unknown.notation(),
+                            prior(unknown),
+                            band,
+                            unknown.prior().source())));
         }
         return findings;
     }
@@ -193,8 +200,8 @@ final class Assembly {
     private Optional<Band> prior(Unknown unknown) {
         return unknown.prior().aboutModel()
                 ? priorSeen(unknown.path())
-                : Optional.of(new Band(
-                        unknown.value(-Claim.NINETY, 0), unknown.value(0, 0), unknown.value(Claim.NINETY, 0)));
+                : Optional.of(
+                        new Band(unknown.value(-Claim.NINETY, 0), unknown.value(0, 0), unknown.value(Claim.NINETY, 0)));
     }
 
     /** Of the candidates of the prior that close, kinds alike. */
@@ -237,14 +244,13 @@ final class Assembly {
         List<Judgement.Series> series = new ArrayList<>();
         int step = Math.max(1, mixture.samples().size() / PLOTTED);
         tied.stream().limit(PAIRS).forEach(t -> {
-            Notation n = t.finding().notation();
             List<Double> values = new ArrayList<>();
             for (int i = 0; i < mixture.samples().size(); i += step) {
                 Mixture.Weighted s = mixture.samples().get(i);
-                values.add(s.weight() > 0 ? Mixture.value(s, t.finding().path()) : Double.NaN);
+                values.add(
+                        s.weight() > 0 ? Mixture.value(s, t.finding().path()) : Double.NaN);
             }
-            series.add(new Judgement.Series(
-                    t.finding().path() + (n.siUnit().isEmpty() ? "" : " (" + n.siUnit() + ")"), values));
+            series.add(new Judgement.Series(t.finding().path(), t.finding().notation(), values));
         });
         return series;
     }
@@ -262,13 +268,15 @@ final class Assembly {
 
     private List<String> cautions() {
         List<String> cautions = new ArrayList<>();
-        cautions.add("The models themselves are taken as right, apart from the inputs listed; cycles are alike before the"
-                + " claims.");
+        cautions.add(
+                "The models themselves are taken as right, apart from the inputs listed; cycles are alike before the"
+                        + " claims.");
         if (mixture.clouds().stream()
                 .anyMatch(c -> !c.hypothesis().cycle().traits().livesOnJacketHeat()
                         && file.given().keySet().stream().noneMatch(p -> p.startsWith("cooling.")))) {
-            cautions.add("Without a table [given] on cooling, engines that do not live on the heat of a jacket are taken"
-                    + " without one: their pumps deliver less pressure than with it.");
+            cautions.add(
+                    "Without a table [given] on cooling, engines that do not live on the heat of a jacket are taken"
+                            + " without one: their pumps deliver less pressure than with it.");
         }
         double effective = mixture.effective();
         if (!mixture.empty() && effective < FEW) {

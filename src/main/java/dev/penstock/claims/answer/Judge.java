@@ -82,8 +82,10 @@ public final class Judge {
 
     /** From runs: a kind takes about ten balances for each of its points, a claim left out as many for half of them. */
     private int expected() {
-        int kinds = file.cycles().size() * file.oxidizers().size() * file.fuels().size();
-        int leftOut = file.claims().size() > 1 ? Math.min(kinds, 2) * file.claims().size() : 0;
+        int kinds =
+                file.cycles().size() * file.oxidizers().size() * file.fuels().size();
+        int leftOut =
+                file.claims().size() > 1 ? Math.min(kinds, 2) * file.claims().size() : 0;
         return 10 * effort.samples() * kinds + 5 * effort.samples() * leftOut;
     }
 
@@ -142,8 +144,7 @@ public final class Judge {
             Cloud cloud = clouds.get(i);
             if (cloud.model().isPresent()) {
                 what = cloud.hypothesis().cycle().id();
-                var posterior =
-                        sampling.sampled(cloud.model().get(), cloud.further(), cloud.failures(), points);
+                var posterior = sampling.sampled(cloud.model().get(), cloud.further(), cloud.failures(), points);
                 if (posterior.complete()) {
                     clouds.set(i, cloud.with(posterior));
                 }

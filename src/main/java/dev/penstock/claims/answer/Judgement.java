@@ -53,8 +53,10 @@ public record Judgement(
         CONSISTENT,
         STRAINED,
         CONTRADICTED,
-        /** no engine is found at all */
-        IMPOSSIBLE;
+        /** no engine is found at all, or none within a hard range */
+        IMPOSSIBLE,
+        /** the claims were not held against each other */
+        UNDECIDED;
 
         /** @return its name in documents */
         public String key() {
@@ -91,7 +93,12 @@ public record Judgement(
      * @param tension how many standard deviations the claim lies above that (-)
      */
     public record Held(
-            Claim claim, String title, Notation notation, Optional<Band> posterior, Optional<Band> predicted, double tension) {}
+            Claim claim,
+            String title,
+            Notation notation,
+            Optional<Band> posterior,
+            Optional<Band> predicted,
+            double tension) {}
 
     /**
      * A number before and after the claims.
@@ -118,10 +125,11 @@ public record Judgement(
     /**
      * Samples of a number, for a plot.
      *
-     * @param title what it is, with its unit
-     * @param values the samples, in the unit of the title
+     * @param path what it is
+     * @param notation how people read it
+     * @param values the samples, SI; NaN where there is none
      */
-    public record Series(String title, List<Double> values) {
+    public record Series(String path, Notation notation, List<Double> values) {
 
         public Series {
             values = List.copyOf(values);

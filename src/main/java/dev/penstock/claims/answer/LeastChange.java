@@ -77,10 +77,13 @@ final class LeastChange {
         Optional<Mixture.Weighted> middle = others.samples().stream()
                 .filter(s -> Double.isFinite(LeftOut.value(s, claim)) && s.weight() > 0)
                 .min(Comparator.comparingDouble(s -> Math.abs(LeftOut.value(s, claim) - predicted.p50())));
-        if (middle.isEmpty() || middle.get().cloud().model().isEmpty()) {
+        if (middle.isEmpty()) {
             return List.of();
         }
-        EngineModel model = middle.get().cloud().model().get();
+        EngineModel model = middle.get().cloud().model().orElseThrow();
+        if (model.unknowns().stream().anyMatch(u -> u.path().equals(claim.path()))) {
+            return List.of(); // an input of its own, which no other input moves
+        }
         Sighting sighting = middle.get().sighting();
         List<Tried> questions = new ArrayList<>();
         Map<String, Double> now = new LinkedHashMap<>();
@@ -91,7 +94,9 @@ final class LeastChange {
                 .flatMap(d -> dev.penstock.quantities.Units.parse(text.replace("\"", ""), d))
                 .ifPresent(value -> now.put(path, value)));
         now.forEach((path, value) -> ClaimPaths.input(path).ifPresent(input -> {
-            if (input.belief().isPresent() && input.kind() instanceof InputKind.Quantity kind && value > 0
+            if (input.belief().isPresent()
+                    && input.kind() instanceof InputKind.Quantity kind
+                    && value > 0
                     && !path.equals(claim.path())) {
                 for (int k = -STEPS; k <= STEPS; k++) {
                     double tried = value * Math.pow(BEYOND, (double) k / STEPS);
@@ -167,7 +172,8 @@ final class LeastChange {
                 .filter(t -> Double.isFinite(t.reached()))
                 .min(Comparator.comparingDouble(t -> Math.abs(t.reached() - claim.centre())));
         return best.map(t -> {
-            Notation n = Notation.ofUnit(ClaimPaths.dimension(t.path()).orElseThrow().siUnit());
+            Notation n =
+                    Notation.ofUnit(ClaimPaths.dimension(t.path()).orElseThrow().siUnit());
             return String.format(
                     Locale.ROOT,
                     "no single input does it within a factor of %.0f; nearest comes %s of %s (now %s), with %s",

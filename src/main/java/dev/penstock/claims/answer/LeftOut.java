@@ -56,8 +56,7 @@ final class LeftOut {
     static Mixture without(Sampling sampling, List<Cloud> counted, int claim, int claims) {
         List<Cloud> clouds = new ArrayList<>();
         for (Cloud cloud : counted) {
-            clouds.add(
-                    claims == 1 ? cloud.with(prior(cloud)) : cloud.with(sampling.without(cloud, claim)));
+            clouds.add(claims == 1 ? cloud.with(prior(cloud)) : cloud.with(sampling.without(cloud, claim)));
         }
         return new Mixture(clouds);
     }

@@ -64,9 +64,8 @@ final class NextFacts {
 
     private static double gain(Mixture mixture, double[] x, double[] y) {
         int n = x.length;
-        double[] w = mixture.samples().stream()
-                .mapToDouble(Mixture.Weighted::weight)
-                .toArray();
+        double[] w =
+                mixture.samples().stream().mapToDouble(Mixture.Weighted::weight).toArray();
         double whole = deviation(x, w);
         if (!(whole > 0)) {
             return 0;

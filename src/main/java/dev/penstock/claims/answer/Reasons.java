@@ -45,8 +45,8 @@ final class Reasons {
         if (cloud.samples().isEmpty()) {
             String most = cloud.failures().foremost().orElse("no reason was given");
             return cloud.posterior().isPresent() || cloud.model().isEmpty()
-                    ? "no engine of it was found, of " + Math.max(cloud.tried(), cloud.failures().all())
-                            + " tried; most often: " + most
+                    ? "no engine of it was found, of "
+                            + Math.max(cloud.tried(), cloud.failures().all()) + " tried; most often: " + most
                     : "it was not sampled to the end";
         }
         EngineModel model = cloud.model().orElseThrow();
@@ -73,8 +73,8 @@ final class Reasons {
             text.append("its best engine meets every claim");
         }
         if (best.margin() < 0) {
-            text.append(String.format(
-                    Locale.ROOT, ", misses the limit %s by %.0f %%", best.limit(), -100 * best.margin()));
+            text.append(
+                    String.format(Locale.ROOT, ", misses the limit %s by %.0f %%", best.limit(), -100 * best.margin()));
         }
         if (cloud.tried() > 0) {
             text.append(String.format(
@@ -87,7 +87,11 @@ final class Reasons {
     }
 
     private static double surplus(Cloud cloud, Sighting sighting, int claim) {
-        return cloud.model().orElseThrow().claims().get(claim).surplus(sighting.claims().get(claim));
+        return cloud.model()
+                .orElseThrow()
+                .claims()
+                .get(claim)
+                .surplus(sighting.claims().get(claim));
     }
 
     static SampledPosterior.Sample<Sighting> best(Cloud cloud) {

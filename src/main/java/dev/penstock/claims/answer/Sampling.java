@@ -92,7 +92,8 @@ final class Sampling {
         });
         List<Sighting> closed = seen.stream().flatMap(Optional::stream).toList();
         count(points.size(), points.size() - closed.size());
-        return new Cloud(hypothesis, Optional.of(model), found.further(), closed, points.size(), Optional.empty(), failures);
+        return new Cloud(
+                hypothesis, Optional.of(model), found.further(), closed, points.size(), Optional.empty(), failures);
     }
 
     /** The posterior of a kind of engine. */

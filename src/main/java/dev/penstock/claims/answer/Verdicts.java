@@ -19,26 +19,36 @@ final class Verdicts {
     private Verdicts() {}
 
     static Judgement.Verdict of(List<Judgement.Held> claims) {
-        double most = claims.stream().mapToDouble(h -> Math.abs(h.tension())).max().orElse(0);
+        double most =
+                claims.stream().mapToDouble(h -> Math.abs(h.tension())).max().orElse(0);
         return most > CONTRADICTS
                 ? Judgement.Verdict.CONTRADICTED
                 : most > STRAINS ? Judgement.Verdict.STRAINED : Judgement.Verdict.CONSISTENT;
     }
 
-    /** The claim or pair of claims that strains most, in words. */
-    static String most(List<Judgement.Held> claims) {
+    /** The claim that strains most, and the one that strains with it, if any. */
+    static List<Judgement.Held> strained(List<Judgement.Held> claims) {
         List<Judgement.Held> order = new ArrayList<>(claims);
         order.sort(Comparator.comparingDouble(h -> -Math.abs(h.tension())));
-        Judgement.Held first = order.get(0);
+        double tension = Math.abs(order.get(0).tension());
+        boolean pair =
+                order.size() > 1 && tension > STRAINS && Math.abs(order.get(1).tension()) > PAIRED * tension;
+        return order.subList(0, pair ? 2 : 1);
+    }
+
+    /** The claim or pair of claims that strains most, in words. */
+    static String most(List<Judgement.Held> claims) {
+        List<Judgement.Held> strained = strained(claims);
+        Judgement.Held first = strained.get(0);
         double tension = Math.abs(first.tension());
-        if (order.size() > 1 && Math.abs(order.get(1).tension()) > PAIRED * tension && tension > STRAINS) {
+        if (strained.size() > 1) {
             return String.format(
                     Locale.ROOT,
                     "%s and %s strain each other most, by %.1f and %.1f standard deviations",
                     first.claim().path(),
-                    order.get(1).claim().path(),
+                    strained.get(1).claim().path(),
                     tension,
-                    Math.abs(order.get(1).tension()));
+                    Math.abs(strained.get(1).tension()));
         }
         return String.format(
                 Locale.ROOT,

@@ -26,8 +26,11 @@ public final class CandidateFigures {
                     "acceleration at lift-off",
                     Notation.significant("m/s²", 4),
                     c -> first(c, s -> (s.thrustToWeight() - 1) * Constants.STANDARD_GRAVITY))
-            .optional("height_m", "height of all stages", Notation.significant("m", 4), c -> all(c, s -> s.contents()
-                    .length()))
+            .optional(
+                    "height_m",
+                    "height of all stages",
+                    Notation.significant("m", 4),
+                    c -> all(c, s -> s.contents().length()))
             .optional(
                     "tank_volume_m3",
                     "volume of all tanks",

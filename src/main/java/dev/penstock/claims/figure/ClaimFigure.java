@@ -13,8 +13,7 @@ import java.util.function.Function;
  * @param notation how people read it
  * @param of its value of a candidate, SI; empty where that has none
  */
-public record ClaimFigure(
-        String path, String title, Notation notation, Function<Candidate, OptionalDouble> of) {
+public record ClaimFigure(String path, String title, Notation notation, Function<Candidate, OptionalDouble> of) {
 
     static <T> ClaimFigure of(String path, Figure<T> figure, Function<Candidate, java.util.Optional<T>> owner) {
         return new ClaimFigure(path, figure.title(), figure.notation(), c -> owner.apply(c)

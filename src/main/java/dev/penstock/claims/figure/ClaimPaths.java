@@ -75,10 +75,8 @@ public final class ClaimPaths {
     }
 
     private static Optional<ClaimFigure> exact(String path) {
-        Optional<ClaimFigure> own = CandidateFigures.ALL
-                .at(path)
-                .filter(f -> f.isNumber())
-                .map(f -> ClaimFigure.of(path, f, Optional::of));
+        Optional<ClaimFigure> own =
+                CandidateFigures.ALL.at(path).filter(f -> f.isNumber()).map(f -> ClaimFigure.of(path, f, Optional::of));
         if (own.isPresent()) {
             return own;
         }

@@ -159,9 +159,7 @@ final class ClaimKeys {
         String plain = text.replace("\"", "").strip();
         if (plain.endsWith("%")) {
             OptionalDouble share = parsed("within", plain.substring(0, plain.length() - 1), Dimension.RATIO);
-            half = share.isPresent()
-                    ? OptionalDouble.of(share.getAsDouble() / 100 * Math.abs(about.orElse(0)))
-                    : share;
+            half = share.isPresent() ? OptionalDouble.of(share.getAsDouble() / 100 * Math.abs(about.orElse(0))) : share;
         } else {
             Dimension own = dimension.orElseThrow();
             half = parsed("within", text, own == Dimension.TEMPERATURE ? Dimension.TEMPERATURE_DIFFERENCE : own);

@@ -31,12 +31,11 @@ public final class ClaimsInputs {
                     "",
                     Optional.empty())
             .usual(Usual.of(List.of(ANY), "each cycle as likely as any other", ""));
-    static final Input<String> ABOUT = Input.text(
-                    "about", "Figure that further facts should narrow, by its path")
+    static final Input<String> ABOUT = Input.text("about", "Figure that further facts should narrow, by its path")
             .computed("the chamber pressure, or the first figure that is not certain");
 
-    static final Input<List<String>> OXIDIZER = Input.texts("oxidizer", "Oxidizer: a file in fluids; or several")
-            .example("\"oxygen\"");
+    static final Input<List<String>> OXIDIZER =
+            Input.texts("oxidizer", "Oxidizer: a file in fluids; or several").example("\"oxygen\"");
     static final Input<List<String>> FUEL =
             Input.texts("fuel", "Fuel: a file in fluids; or several").example("\"methane\"");
 
@@ -97,12 +96,7 @@ public final class ClaimsInputs {
     /** A claims file. */
     public static final InputGroup FILE = InputGroup.table(
                     "", "Claims about an engine or a vehicle", NAME, DESCRIPTION, CYCLE, ABOUT)
-            .with(
-                    InputGroup.table("propellants", "Propellants", OXIDIZER, FUEL),
-                    CLAIMS,
-                    GIVEN,
-                    PRIOR,
-                    BODY);
+            .with(InputGroup.table("propellants", "Propellants", OXIDIZER, FUEL), CLAIMS, GIVEN, PRIOR, BODY);
 
     private ClaimsInputs() {}
 

@@ -22,8 +22,8 @@ import java.util.stream.Stream;
 /** Reads claims files. Everything that is wrong with one is reported together, with line, key, value and what is allowed. */
 public final class ClaimsReader {
 
-    private static final Set<String> TOP = Set.of(
-            "name", "description", "cycle", "about", "propellants", "claims", "given", "prior", "body");
+    private static final Set<String> TOP =
+            Set.of("name", "description", "cycle", "about", "propellants", "claims", "given", "prior", "body");
 
     private final FluidLibrary fluids;
 
@@ -105,8 +105,7 @@ public final class ClaimsReader {
                 || claims.stream().anyMatch(c -> ClaimPaths.ofVehicle(c.path()))
                 || Stream.concat(given.keySet().stream(), priors.keySet().stream())
                         .anyMatch(ClaimPaths::ofVehicle);
-        return new ClaimsFile(
-                file.name(), name, cycles, oxidizers, fuels, claims, given, priors, body, vehicle, about);
+        return new ClaimsFile(file.name(), name, cycles, oxidizers, fuels, claims, given, priors, body, vehicle, about);
     }
 
     private List<String> propellants(InputTable table, Input<List<String>> input) {

@@ -19,8 +19,7 @@ final class NamedTables {
         return found;
     }
 
-    private static void collect(
-            InputTable table, String path, InputGroup group, Map<String, List<InputTable>> found) {
+    private static void collect(InputTable table, String path, InputGroup group, Map<String, List<InputTable>> found) {
         Map<String, InputTable> inside = table.tables();
         if (!path.isEmpty() && table.keys().stream().anyMatch(k -> !inside.containsKey(k))) {
             found.computeIfAbsent(path, p -> new ArrayList<>()).add(table);

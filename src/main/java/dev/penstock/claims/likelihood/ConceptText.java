@@ -20,11 +20,14 @@ final class ConceptText {
         }
         all.putAll(given);
         StringBuilder text = new StringBuilder();
-        text.append("name = \"").append(name.replace("\\", "").replace("\"", "")).append("\"\n");
+        text.append("name = \"")
+                .append(name.replace("\\", "").replace("\"", ""))
+                .append("\"\n");
         text.append("cycle = \"").append(hypothesis.cycle().id()).append("\"\n");
         tables(all).forEach((table, keys) -> {
             text.append("\n[").append(table).append("]\n");
-            keys.forEach((key, value) -> text.append(key).append(" = ").append(value).append('\n'));
+            keys.forEach(
+                    (key, value) -> text.append(key).append(" = ").append(value).append('\n'));
         });
         return text.toString();
     }

@@ -129,9 +129,8 @@ public final class EngineModel {
         double[] values = new double[point.length];
         for (int i = 0; i < point.length; i++) {
             Unknown u = unknowns.get(i);
-            double model = u.prior().aboutModel()
-                    ? chamber.orElseThrow().lossFactor(loss(u).orElseThrow())
-                    : Double.NaN;
+            double model =
+                    u.prior().aboutModel() ? chamber.orElseThrow().lossFactor(loss(u).orElseThrow()) : Double.NaN;
             values[i] = u.value(point[i], model);
         }
         return values;
@@ -179,15 +178,13 @@ public final class EngineModel {
 
     /** What is kept of a candidate. */
     Sighting sighting(double[] values, Candidate candidate) {
-        List<Double> claimed = file.claims().stream()
-                .map(c -> predicted(c, values, candidate))
-                .toList();
+        List<Double> claimed =
+                file.claims().stream().map(c -> predicted(c, values, candidate)).toList();
         List<Double> seen = watched.stream()
                 .map(f -> f.of().apply(candidate).orElse(Double.NaN))
                 .toList();
         LimitPenalty.Tightest tightest = LimitPenalty.of(candidate.balance());
-        return new Sighting(
-                Arrays.stream(values).boxed().toList(), seen, claimed, tightest.margin(), tightest.name());
+        return new Sighting(Arrays.stream(values).boxed().toList(), seen, claimed, tightest.margin(), tightest.name());
     }
 
     /** Value that a candidate has for a claim; NaN where it has none. */
@@ -197,11 +194,13 @@ public final class EngineModel {
             OptionalDouble value = figure.get().of().apply(candidate);
             return value.orElse(Double.NaN);
         }
-        return unknownOf(claim).map(i -> values[i]).orElseGet(() -> candidate.balance().concept().document().inputs().stream()
-                .filter(i -> i.key().equals(claim.path()) && i.number().isPresent())
-                .mapToDouble(i -> i.number().getAsDouble())
-                .findFirst()
-                .orElse(Double.NaN));
+        return unknownOf(claim)
+                .map(i -> values[i])
+                .orElseGet(() -> candidate.balance().concept().document().inputs().stream()
+                        .filter(i -> i.key().equals(claim.path()) && i.number().isPresent())
+                        .mapToDouble(i -> i.number().getAsDouble())
+                        .findFirst()
+                        .orElse(Double.NaN));
     }
 
     /**

@@ -39,7 +39,8 @@ public final class Failures {
     /** @return the reason that was met most often, as a sentence with the numbers of one case */
     public Optional<String> foremost() {
         return reasons.entrySet().stream()
-                .max(Comparator.<Map.Entry<String, Reason>>comparingInt(e -> e.getValue().count.get())
+                .max(Comparator.<Map.Entry<String, Reason>>comparingInt(
+                                e -> e.getValue().count.get())
                         .thenComparing(Map.Entry::getKey))
                 .map(e -> e.getValue().example);
     }

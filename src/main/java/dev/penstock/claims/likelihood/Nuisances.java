@@ -30,6 +30,7 @@ public final class Nuisances {
     private static final double WORTH = 0.2;
     /** More unknowns than that cost more than they tell. */
     private static final int MOST = 6;
+
     private static final int TRIES = 32;
 
     /**
@@ -70,8 +71,8 @@ public final class Nuisances {
         Effect[] effects = new Effect[inputs.size()];
         workers.forEach(inputs.size(), i -> effects[i] = effect(values, likely, inputs.get(i)));
         List<Effect> byWeight = new ArrayList<>(Arrays.asList(effects));
-        byWeight.sort(Comparator.<Effect>comparingDouble(e -> -weight(e)).thenComparing(e -> e.input()
-                .key()));
+        byWeight.sort(Comparator.<Effect>comparingDouble(e -> -weight(e))
+                .thenComparing(e -> e.input().key()));
         List<Unknown> all = new ArrayList<>(model.unknowns());
         double[] squares = new double[model.claims().size()];
         for (int i = 0; i < byWeight.size(); i++) {
@@ -90,7 +91,8 @@ public final class Nuisances {
 
     /** A place that closes, the middle of the prior first. */
     private Optional<double[]> centre(Failures failures) {
-        List<double[]> tries = new ArrayList<>(List.of(new double[model.unknowns().size()]));
+        List<double[]> tries =
+                new ArrayList<>(List.of(new double[model.unknowns().size()]));
         tries.addAll(TemperedSampler.prior(model.unknowns().size(), TRIES));
         for (double[] point : tries) {
             try {
@@ -130,7 +132,8 @@ public final class Nuisances {
 
     private static Unknown unknown(InputValue input) {
         InputKind.Quantity kind = (InputKind.Quantity) input.input().kind();
-        boolean loss = Arrays.stream(LossKind.values()).anyMatch(k -> input.key().equals("efficiencies." + k.key()));
+        boolean loss =
+                Arrays.stream(LossKind.values()).anyMatch(k -> input.key().equals("efficiencies." + k.key()));
         Prior prior = loss
                 ? new Prior.About(input.input().scatter().orElseThrow(), kind.range(), input.spreadSource())
                 : new Prior.Triangle(input.spread().orElseThrow(), input.spreadSource());

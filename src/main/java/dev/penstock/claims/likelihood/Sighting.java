@@ -11,8 +11,7 @@ import java.util.List;
  * @param margin margin of the tightest limit that counts (-)
  * @param limit name of that limit
  */
-public record Sighting(
-        List<Double> unknowns, List<Double> figures, List<Double> claims, double margin, String limit) {
+public record Sighting(List<Double> unknowns, List<Double> figures, List<Double> claims, double margin, String limit) {
 
     public Sighting {
         unknowns = List.copyOf(unknowns);

@@ -57,13 +57,14 @@ public final class MainUnknowns {
         List<InvalidInput.Problem> problems = new ArrayList<>();
         double stoichiometric = Stoichiometry.mixtureRatio(oxidizer, fuel);
         for (String path : paths) {
-            unknown(file, path, stoichiometric).ifPresentOrElse(
-                    u -> unknowns.put(path, u),
-                    () -> problems.add(new InvalidInput.Problem(
-                            file.file(),
-                            path,
-                            "nothing is believed of it",
-                            "write a table [prior.\"" + path + "\"] with low and high")));
+            unknown(file, path, stoichiometric)
+                    .ifPresentOrElse(
+                            u -> unknowns.put(path, u),
+                            () -> problems.add(new InvalidInput.Problem(
+                                    file.file(),
+                                    path,
+                                    "nothing is believed of it",
+                                    "write a table [prior.\"" + path + "\"] with low and high")));
         }
         if (!problems.isEmpty()) {
             throw new InvalidInput(problems);

@@ -29,7 +29,8 @@ public record SamplerEffort(
         int before = Integer.MAX_VALUE;
         for (int count : particles) {
             if (count < FEWEST || count > before) {
-                throw new IllegalArgumentException("particles must be " + FEWEST + " or more and not rise: " + particles);
+                throw new IllegalArgumentException(
+                        "particles must be " + FEWEST + " or more and not rise: " + particles);
             }
             before = count;
         }

@@ -160,7 +160,8 @@ public final class TemperedSampler<T> {
         List<Particle<T>> known = new ArrayList<>(cloud);
         int[] failed = new int[cloud.size()];
         workers.forEach(cloud.size(), i -> {
-            Evaluation<T> evaluation = ladder.evaluate(level, cloud.get(i).point().clone());
+            Evaluation<T> evaluation =
+                    ladder.evaluate(level, cloud.get(i).point().clone());
             known.set(i, cloud.get(i).with(evaluation));
             failed[i] = evaluation.possible() ? 0 : 1;
         });
@@ -198,8 +199,7 @@ public final class TemperedSampler<T> {
         }
     }
 
-    private List<Particle<T>> swept(
-            List<Particle<T>> cloud, List<double[]> past, int level, double temper, int sweep) {
+    private List<Particle<T>> swept(List<Particle<T>> cloud, List<double[]> past, int level, double temper, int sweep) {
         List<Particle<T>> next = new ArrayList<>(cloud);
         int[][] spent = new int[cloud.size()][];
         workers.forEach(cloud.size(), i -> {
@@ -221,9 +221,7 @@ public final class TemperedSampler<T> {
     private Particle<T> move(
             Particle<T> from, List<double[]> past, int level, double temper, SplittableRandom random, int[] spent) {
         DifferentialMoves.Proposal proposal = DifferentialMoves.propose(from.point(), past, random);
-        double ratio = Particle.logPrior(proposal.point())
-                - Particle.logPrior(from.point())
-                + proposal.logFactor();
+        double ratio = Particle.logPrior(proposal.point()) - Particle.logPrior(from.point()) + proposal.logFactor();
         Particle<T> to = new Particle<>(proposal.point(), List.of(), from.ancestor());
         for (int k = 0; k <= level; k++) {
             Evaluation<T> evaluation = ladder.evaluate(k, proposal.point().clone());

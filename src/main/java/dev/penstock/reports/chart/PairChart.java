@@ -1,9 +1,11 @@
 package dev.penstock.reports.chart;
 
 import java.awt.BasicStroke;
+import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import java.util.function.DoubleFunction;
 
 /** Numbers against each other, two by two: a cloud for each pair, told apart by row and column. */
 public final class PairChart {
@@ -18,8 +20,9 @@ public final class PairChart {
      *
      * @param label what it is, with its unit
      * @param values the samples, in the order of those of the others; NaN where there is none
+     * @param written number at the end of an axis
      */
-    public record Series(String label, List<Double> values) {
+    public record Series(String label, List<Double> values, DoubleFunction<String> written) {
 
         public Series {
             values = List.copyOf(values);
@@ -53,7 +56,7 @@ public final class PairChart {
         }
         for (int row = 1; row <= cells; row++) {
             double y = PAD + (row - 1) * (size + GAP);
-            var upright = canvas.getTransform();
+            AffineTransform upright = canvas.getTransform();
             canvas.rotate(-Math.PI / 2, LABELS, y + size);
             labelled(canvas, series.get(row), LABELS, y + size - LABELS + 4, size);
             canvas.setTransform(upright);
@@ -82,8 +85,8 @@ public final class PairChart {
     /** Name and ends of an axis: the ends at both sides, the name between them. */
     private static void labelled(SvgCanvas canvas, Series series, double x, double y, double size) {
         double[] range = range(series);
-        String low = written(range[0]);
-        String high = written(range[1]);
+        String low = series.written().apply(range[0]);
+        String high = series.written().apply(range[1]);
         canvas.setFont(ChartFont.of(10.5));
         canvas.setColor(Ink.MUTED.color());
         canvas.drawString(low, (float) x, (float) (y + 8));
@@ -92,10 +95,6 @@ public final class PairChart {
         canvas.setFont(ChartFont.of(11));
         double middle = x + 0.5 * (size - ChartFont.width(series.label(), 11));
         canvas.drawString(series.label(), (float) Math.max(x, middle), (float) (y + 22));
-    }
-
-    private static String written(double value) {
-        return dev.penstock.quantities.Notation.significant(value, 3);
     }
 
     private static double[] range(Series series) {

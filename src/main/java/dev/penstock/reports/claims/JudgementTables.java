@@ -97,8 +97,8 @@ final class JudgementTables {
         }
         PageTable.Builder table = PageTable.titled(caption, titles.toArray(String[]::new));
         for (Judgement.Finding f : findings) {
-            List<String> cells =
-                    new ArrayList<>(List.of(sources ? f.path() : f.title(), f.notation().unit()));
+            List<String> cells = new ArrayList<>(
+                    List.of(sources ? f.path() : f.title(), f.notation().unit()));
             cells.addAll(band(f.prior(), f.notation()));
             cells.addAll(band(Optional.of(f.posterior()), f.notation()));
             if (sources) {
@@ -110,29 +110,27 @@ final class JudgementTables {
     }
 
     static PageTable nextFacts(Judgement j) {
-        PageTable.Builder table = PageTable.titled(
-                "What would tell most", "<fact", "<path", "narrows " + j.about() + " by");
+        PageTable.Builder table =
+                PageTable.titled("What would tell most", "<fact", "<path", "narrows " + j.about() + " by");
         j.nextFacts().forEach(f -> table.row(f.title(), f.path(), Figures.percent(f.gain())));
         return table.table();
     }
 
     /** Medians of headline figures of each kind, side by side; nothing where there is one kind. */
     static Optional<PageTable> medians(Judgement j) {
-        List<Judgement.Kind> kinds = j.kinds().stream()
-                .filter(k -> !k.medians().isEmpty())
-                .limit(6)
-                .toList();
+        List<Judgement.Kind> kinds =
+                j.kinds().stream().filter(k -> !k.medians().isEmpty()).limit(6).toList();
         if (kinds.size() < 2) {
             return Optional.empty();
         }
         List<String> titles = new ArrayList<>(List.of("<figure", "<unit"));
-        boolean fuels = kinds.stream().map(k -> k.hypothesis().fuel().id()).distinct().count() > 1;
-        kinds.forEach(k -> titles.add(
-                k.hypothesis().cycle().id() + (fuels ? ", " + k.hypothesis().fuel().id() : "")));
+        boolean fuels =
+                kinds.stream().map(k -> k.hypothesis().fuel().id()).distinct().count() > 1;
+        kinds.forEach(k -> titles.add(k.hypothesis().cycle().id()
+                + (fuels ? ", " + k.hypothesis().fuel().id() : "")));
         PageTable.Builder table = PageTable.titled("Medians of each kind", titles.toArray(String[]::new));
         for (Judgement.Finding f : j.figures()) {
-            List<String> cells =
-                    new ArrayList<>(List.of(f.title(), f.notation().unit()));
+            List<String> cells = new ArrayList<>(List.of(f.title(), f.notation().unit()));
             for (Judgement.Kind k : kinds) {
                 Double median = k.medians().get(f.path());
                 cells.add(median == null ? NONE : f.notation().write(median));

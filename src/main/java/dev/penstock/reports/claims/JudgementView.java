@@ -23,6 +23,8 @@ import java.util.Optional;
 public final class JudgementView {
 
     private static final double WHOLE = 100;
+    /** A band narrower than this share of its median is one number. */
+    private static final double CERTAIN = 1e-6;
     /** Where most of a page's room would go to a band that hardly anything is left of. */
     private static final double WIDEST = 160;
 
@@ -43,7 +45,10 @@ public final class JudgementView {
     public static String text(Judgement judgement) {
         String line = System.lineSeparator();
         StringBuilder text = new StringBuilder();
-        text.append(judgement.name()).append(": ").append(judgement.verdict().key()).append(line);
+        text.append(judgement.name())
+                .append(": ")
+                .append(judgement.verdict().key())
+                .append(line);
         judgement.sentences().forEach(s -> text.append("  ").append(s).append(line));
         for (PageTable table : tables(judgement)) {
             text.append(line).append(TextTable.of(table));
@@ -62,10 +67,7 @@ public final class JudgementView {
                 .filter(k -> k.probability() > 0)
                 .findFirst()
                 .map(k -> String.format(
-                        Locale.ROOT,
-                        ", %s %.0f %%",
-                        k.hypothesis().cycle().id(),
-                        100 * k.probability()))
+                        Locale.ROOT, ", %s %.0f %%", k.hypothesis().cycle().id(), 100 * k.probability()))
                 .orElse("");
         String about = judgement.figures().stream()
                 .filter(f -> f.path().equals(judgement.about()))
@@ -156,7 +158,12 @@ public final class JudgementView {
     }
 
     private static PageSection section(
-            String id, String title, String question, List<String> text, List<Drawing> figures, List<PageTable> tables) {
+            String id,
+            String title,
+            String question,
+            List<String> text,
+            List<Drawing> figures,
+            List<PageTable> tables) {
         return new PageSection(id, title, question, text, figures, tables, List.of());
     }
 
@@ -169,7 +176,7 @@ public final class JudgementView {
                             "c-pairs",
                             "Unknowns that are tied to each other",
                             j.pairs().stream()
-                                    .map(s -> new PairChart.Series(s.title(), s.values()))
+                                    .map(JudgementView::series)
                                     .toList()),
                     "Samples of the unknowns that are tied to each other most, two by two.",
                     true));
@@ -181,6 +188,11 @@ public final class JudgementView {
                 List.of(),
                 drawings,
                 List.of(JudgementTables.findings("Unknowns", j.unknowns(), true)));
+    }
+
+    private static PairChart.Series series(Judgement.Series s) {
+        String unit = s.notation().unit().isEmpty() ? "" : " (" + s.notation().unit() + ")";
+        return new PairChart.Series(s.path() + unit, s.values(), s.notation().writer());
     }
 
     private static PageSection figures(Judgement j) {
@@ -200,7 +212,7 @@ public final class JudgementView {
         List<SpanChart.Bar> bars = new ArrayList<>();
         for (Judgement.Finding f : findings) {
             String name = titled ? f.title() : f.path();
-            Optional<Band> prior = f.prior().filter(b -> b.p95() > b.p05());
+            Optional<Band> prior = f.prior().filter(b -> b.p95() - b.p05() > CERTAIN * Math.abs(b.p50()));
             if (prior.isEmpty()) {
                 continue;
             }

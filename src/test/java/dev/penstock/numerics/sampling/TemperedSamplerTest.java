@@ -81,8 +81,7 @@ class TemperedSamplerTest {
         assertThat(mean(posterior, sum)).isCloseTo(meanOfSum, within(4 * spreadOfSum * error));
         assertThat(spread(posterior, sum)).isCloseTo(spreadOfSum, within(4 * spreadOfSum * error));
         assertThat(mean(posterior, difference)).isCloseTo(2 / (2 + s2 * s2), within(4 * spreadOfDifference * error));
-        assertThat(spread(posterior, difference))
-                .isCloseTo(spreadOfDifference, within(4 * spreadOfDifference * error));
+        assertThat(spread(posterior, difference)).isCloseTo(spreadOfDifference, within(4 * spreadOfDifference * error));
         double evidence = normal(3, Math.sqrt(d + s1 * s1)) + normal(1, Math.sqrt(2 + s2 * s2));
         assertThat(posterior.logEvidence()).isCloseTo(evidence, within(4 * posterior.evidenceError()));
         assertThat(posterior.evidenceError()).isLessThan(0.15);
@@ -103,8 +102,7 @@ class TemperedSamplerTest {
     @Test
     void spreadsInTenDimensionsAreRightWithinTwoPercent() {
         SamplerEffort effort = new SamplerEffort(List.of(2000), 0.5, 2, 4, 30, 15, 5);
-        SampledPosterior<Integer> posterior =
-                sampled(ladder(10, x -> linear(x, 1, 1)), effort, Workers.HERE);
+        SampledPosterior<Integer> posterior = sampled(ladder(10, x -> linear(x, 1, 1)), effort, Workers.HERE);
         assertThat(posterior.evaluations().get(0)).isLessThan(100_000);
         // Variance of an unknown that is in the sum only: 1 − 1/(d + s²).
         double expected = Math.sqrt(1 - 1.0 / 11);
@@ -164,8 +162,7 @@ class TemperedSamplerTest {
     /** What is impossible has no likelihood and is counted; half of the prior here, so half of the evidence. */
     @Test
     void impossiblePointsAreCountedAndWeighNothing() {
-        SampledPosterior<Integer> posterior =
-                sampled(ladder(3, x -> x[0] > 0 ? 0 : Double.NEGATIVE_INFINITY), 1, 1000);
+        SampledPosterior<Integer> posterior = sampled(ladder(3, x -> x[0] > 0 ? 0 : Double.NEGATIVE_INFINITY), 1, 1000);
         assertThat(posterior.impossible()).isGreaterThan(400);
         assertThat(posterior.samples()).allMatch(s -> s.point().get(0) > 0);
         assertThat(posterior.logEvidence()).isCloseTo(Math.log(0.5), within(0.02));
