@@ -42,6 +42,8 @@ class ControlFlowOnTextTest {
             "input/",
             "cycles/reading/",
             "vehicle/reading/",
+            "claims/figure/",
+            "claims/file/",
             "fluids/FluidModelReader.java",
             "fluids/PropellantTraitsReader.java",
             "combustion/species/SpeciesFile.java",

@@ -273,7 +273,7 @@ final class Assembly {
                         + " claims.");
         if (mixture.clouds().stream()
                 .anyMatch(c -> !c.hypothesis().cycle().traits().livesOnJacketHeat()
-                        && file.given().keySet().stream().noneMatch(p -> p.startsWith("cooling.")))) {
+                        && !file.jacketGiven())) {
             cautions.add(
                     "Without a table [given] on cooling, engines that do not live on the heat of a jacket are taken"
                             + " without one: their pumps deliver less pressure than with it.");

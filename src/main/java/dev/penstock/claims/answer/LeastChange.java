@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The least change that would bring a claim together with the others: of the claim itself, of the losses, or of one input
@@ -24,6 +25,7 @@ import java.util.Optional;
 final class LeastChange {
 
     private static final String EFFICIENCY = "engine.impulse_efficiency";
+    private static final Set<String> IMPULSES = Set.of("engine.isp_vacuum_s", "engine.isp_sea_level_s");
     private static final int STEPS = 6;
     private static final double BEYOND = 4;
     private static final int SHOWN = 3;
@@ -57,7 +59,10 @@ final class LeastChange {
     }
 
     private Optional<String> losses(Claim claim, Mixture others, Band predicted) {
-        if (!claim.path().contains("isp")) {
+        boolean impulse = ClaimPaths.figure(claim.path())
+                .filter(f -> IMPULSES.contains(f.path()))
+                .isPresent();
+        if (!impulse) {
             return Optional.empty();
         }
         Optional<Band> reached =

@@ -65,4 +65,9 @@ public record ClaimsFile(
         others.remove(left);
         return new ClaimsFile(file, name, cycles, oxidizers, fuels, others, given, priors, body, aboutVehicle, about);
     }
+
+    /** @return whether anything is given of a cooling jacket */
+    public boolean jacketGiven() {
+        return given.keySet().stream().anyMatch(path -> path.startsWith("cooling"));
+    }
 }

@@ -12,7 +12,6 @@ import dev.penstock.cycles.concept.ThrustTarget;
 import dev.penstock.quantities.Constants;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.OptionalDouble;
 
 /**
  * What the thrust chamber of a concept does by itself, fed at the mixture ratio and enthalpy of the tanks: nearly what the
@@ -61,24 +60,35 @@ final class ChamberAlone {
                 .orElse(1);
     }
 
+    /** Figures that vary with the back pressure: a share of a small number is little. */
+    private static final double AT_SEA_LEVEL = 3;
+
+    /** A figure, and how much less sure it is than one in vacuum (-). */
+    record Alone(double value, double looseness) {}
+
     /**
      * Figures by the path that the engine publishes them under.
      *
      * @param efficiency efficiency of all stated losses over what their models give (-)
      */
-    Map<String, Double> figures(double efficiency) {
+    Map<String, Alone> figures(double efficiency) {
         double area = performance.throatArea();
         double flow = performance.massFlow() / efficiency;
-        Map<String, Double> figures = new LinkedHashMap<>();
-        figures.put("engine.isp_vacuum_s", performance.vacuumSpecificImpulse() * efficiency);
-        figures.put("engine.thrust_vacuum_N", performance.vacuumThrust());
-        figures.put("engine.mass_flow_kg_s", flow);
-        figures.put("engine.throat_diameter_m", Math.sqrt(4 * area / Math.PI));
-        figures.put("engine.exit_diameter_m", Math.sqrt(4 * performance.exitArea() / Math.PI));
-        figures.put("engine.area_ratio", performance.areaRatio());
-        OptionalDouble atSeaLevel = OptionalDouble.of(performance.thrustAt(Constants.STANDARD_ATMOSPHERE));
-        figures.put("engine.thrust_sea_level_N", atSeaLevel.getAsDouble());
-        figures.put("engine.isp_sea_level_s", atSeaLevel.getAsDouble() / flow / Constants.STANDARD_GRAVITY);
+        Map<String, Alone> figures = new LinkedHashMap<>();
+        vacuum(figures, "engine.isp_vacuum_s", performance.vacuumSpecificImpulse() * efficiency);
+        vacuum(figures, "engine.thrust_vacuum_N", performance.vacuumThrust());
+        vacuum(figures, "engine.mass_flow_kg_s", flow);
+        vacuum(figures, "engine.throat_diameter_m", Math.sqrt(4 * area / Math.PI));
+        vacuum(figures, "engine.exit_diameter_m", Math.sqrt(4 * performance.exitArea() / Math.PI));
+        vacuum(figures, "engine.area_ratio", performance.areaRatio());
+        double atSeaLevel = performance.thrustAt(Constants.STANDARD_ATMOSPHERE);
+        figures.put("engine.thrust_sea_level_N", new Alone(atSeaLevel, AT_SEA_LEVEL));
+        figures.put(
+                "engine.isp_sea_level_s", new Alone(atSeaLevel / flow / Constants.STANDARD_GRAVITY, AT_SEA_LEVEL));
         return figures;
+    }
+
+    private static void vacuum(Map<String, Alone> figures, String path, double value) {
+        figures.put(path, new Alone(value, 1));
     }
 }

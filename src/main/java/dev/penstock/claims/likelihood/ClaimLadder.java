@@ -23,9 +23,6 @@ public final class ClaimLadder implements Ladder<Sighting> {
 
     private static final double DUMPED = 0.04;
 
-    /** Figures that vary with the back pressure: a share of a small number is little. */
-    private static final double SEA_LEVEL = 3;
-
     private final EngineModel model;
     private final List<Double> further;
     private final Failures failures;
@@ -79,20 +76,19 @@ public final class ClaimLadder implements Ladder<Sighting> {
     private Evaluation<Sighting> byChamber(double[] point) {
         ChamberAlone chamber = chamber(point);
         double[] values = model.values(point, Optional.of(chamber));
-        Map<String, Double> figures = chamber.figures(model.efficiency(values, chamber));
+        Map<String, ChamberAlone.Alone> figures = chamber.figures(model.efficiency(values, chamber));
         double share = model.hypothesis().cycle().traits().dumps() ? DUMPED : CLOSED;
         double sum = 0;
         for (Claim claim : model.claims()) {
             Optional<Integer> unknown = model.unknownOf(claim);
-            Double figure = model.figureOf(claim)
-                    .map(ClaimFigure::path)
-                    .map(figures::get)
-                    .orElse(null);
+            Optional<ChamberAlone.Alone> figure =
+                    model.figureOf(claim).map(ClaimFigure::path).map(figures::get);
             if (unknown.isPresent()) {
                 sum += claim.logLikelihood(values[unknown.get()], 0);
-            } else if (figure != null) {
-                boolean seaLevel = claim.path().contains("sea_level");
-                sum += claim.logLikelihood(figure, share * Math.abs(figure) * (seaLevel ? SEA_LEVEL : 1));
+            } else if (figure.isPresent()) {
+                double value = figure.get().value();
+                sum += claim.logLikelihood(
+                        value, share * figure.get().looseness() * Math.abs(value));
             }
         }
         return new Evaluation<>(sum, Optional.empty());

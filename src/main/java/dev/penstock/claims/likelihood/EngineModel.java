@@ -1,5 +1,6 @@
 package dev.penstock.claims.likelihood;
 
+import dev.penstock.chamber.design.ChamberInputs;
 import dev.penstock.chamber.design.LossKind;
 import dev.penstock.claims.figure.Candidate;
 import dev.penstock.claims.figure.ClaimFigure;
@@ -20,7 +21,7 @@ import java.util.Set;
 /** Makes the candidate of a hypothesis at given values of its unknowns, and reads off it what claims speak of. */
 public final class EngineModel {
 
-    private static final String EFFICIENCIES = "efficiencies.";
+    private static final String EFFICIENCIES = ChamberInputs.EFFICIENCIES.key() + ".";
 
     private final Workshop workshop;
     private final ClaimsFile file;

@@ -1,5 +1,6 @@
 package dev.penstock.claims.likelihood;
 
+import dev.penstock.cooling.jacket.JacketLimit;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.provenance.ModelCard;
@@ -16,8 +17,6 @@ final class LimitPenalty {
 
     static final double SOFTNESS = 0.1;
 
-    private static final String JACKET = "cooling.";
-
     private LimitPenalty() {}
 
     /** The tightest limit: its name, empty if there is none, and its margin (-). */
@@ -25,7 +24,7 @@ final class LimitPenalty {
 
     static Tightest of(EngineBalance balance) {
         return balance.limits().stream()
-                .filter(l -> !l.name().startsWith(JACKET))
+                .filter(l -> !(l.kind() instanceof JacketLimit))
                 .min(Comparator.comparingDouble(LimitCheck::margin))
                 .map(l -> new Tightest(l.name(), l.margin()))
                 .orElse(new Tightest("", 1));
