@@ -144,7 +144,8 @@ final class Assembly {
                     held.stream()
                             .filter(h -> h.claim() == strained.claim())
                             .forEach(h -> sentences.addAll(new LeastChange(file, workers)
-                                    .sentences(h.claim(), h.others(), h.predicted().orElseThrow())));
+                                    .sentences(
+                                            h.claim(), h.others(), h.predicted().orElseThrow())));
                 }
             } catch (CancellationException e) {
                 complete = false;
@@ -247,8 +248,7 @@ final class Assembly {
             List<Double> values = new ArrayList<>();
             for (int i = 0; i < mixture.samples().size(); i += step) {
                 Mixture.Weighted s = mixture.samples().get(i);
-                values.add(
-                        s.weight() > 0 ? Mixture.value(s, t.finding().path()) : Double.NaN);
+                values.add(s.weight() > 0 ? Mixture.value(s, t.finding().path()) : Double.NaN);
             }
             series.add(new Judgement.Series(t.finding().path(), t.finding().notation(), values));
         });
@@ -272,8 +272,7 @@ final class Assembly {
                 "The models themselves are taken as right, apart from the inputs listed; cycles are alike before the"
                         + " claims.");
         if (mixture.clouds().stream()
-                .anyMatch(c -> !c.hypothesis().cycle().traits().livesOnJacketHeat()
-                        && !file.jacketGiven())) {
+                .anyMatch(c -> !c.hypothesis().cycle().traits().livesOnJacketHeat() && !file.jacketGiven())) {
             cautions.add(
                     "Without a table [given] on cooling, engines that do not live on the heat of a jacket are taken"
                             + " without one: their pumps deliver less pressure than with it.");

@@ -83,8 +83,7 @@ final class ChamberAlone {
         vacuum(figures, "engine.area_ratio", performance.areaRatio());
         double atSeaLevel = performance.thrustAt(Constants.STANDARD_ATMOSPHERE);
         figures.put("engine.thrust_sea_level_N", new Alone(atSeaLevel, AT_SEA_LEVEL));
-        figures.put(
-                "engine.isp_sea_level_s", new Alone(atSeaLevel / flow / Constants.STANDARD_GRAVITY, AT_SEA_LEVEL));
+        figures.put("engine.isp_sea_level_s", new Alone(atSeaLevel / flow / Constants.STANDARD_GRAVITY, AT_SEA_LEVEL));
         return figures;
     }
 

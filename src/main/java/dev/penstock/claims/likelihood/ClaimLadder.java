@@ -87,8 +87,7 @@ public final class ClaimLadder implements Ladder<Sighting> {
                 sum += claim.logLikelihood(values[unknown.get()], 0);
             } else if (figure.isPresent()) {
                 double value = figure.get().value();
-                sum += claim.logLikelihood(
-                        value, share * figure.get().looseness() * Math.abs(value));
+                sum += claim.logLikelihood(value, share * figure.get().looseness() * Math.abs(value));
             }
         }
         return new Evaluation<>(sum, Optional.empty());

@@ -132,8 +132,8 @@ public final class Nuisances {
 
     private static Unknown unknown(InputValue input) {
         InputKind.Quantity kind = (InputKind.Quantity) input.input().kind();
-        boolean loss = Arrays.stream(LossKind.values())
-                .anyMatch(k -> input.input().equals(k.efficiency()));
+        boolean loss =
+                Arrays.stream(LossKind.values()).anyMatch(k -> input.input().equals(k.efficiency()));
         Prior prior = loss
                 ? new Prior.About(input.input().scatter().orElseThrow(), kind.range(), input.spreadSource())
                 : new Prior.Triangle(input.spread().orElseThrow(), input.spreadSource());

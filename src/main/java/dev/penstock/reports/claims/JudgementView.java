@@ -175,9 +175,7 @@ public final class JudgementView {
                     PairChart.svg(
                             "c-pairs",
                             "Unknowns that are tied to each other",
-                            j.pairs().stream()
-                                    .map(JudgementView::series)
-                                    .toList()),
+                            j.pairs().stream().map(JudgementView::series).toList()),
                     "Samples of the unknowns that are tied to each other most, two by two.",
                     true));
         }
