@@ -34,8 +34,8 @@ abstract class BaseCommand implements Callable<Integer> {
     private boolean help;
 
     /** Options that say where an answer goes; they do not belong to what made it. */
-    protected static final Set<String> OUTPUT =
-            Set.of("--report", "--paper", "--json", "--csv", "--verbose", "--output", "--set", "--help");
+    protected static final Set<String> OUTPUT = Set.of(
+            "--report", "--paper", "--json", "--csv", "--verbose", "--output", "--write-concept", "--set", "--help");
 
     @Spec
     private CommandSpec spec;
