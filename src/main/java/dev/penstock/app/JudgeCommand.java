@@ -18,7 +18,6 @@ import dev.penstock.reports.claims.JudgementView;
 import dev.penstock.reports.page.ReportRecord;
 import dev.penstock.reports.text.Software;
 import dev.penstock.reports.text.WholeFiles;
-import dev.penstock.study.EngineRuns;
 import dev.penstock.study.Parallel;
 import dev.penstock.study.Progress;
 import java.nio.file.Files;
@@ -100,8 +99,8 @@ final class JudgeCommand extends BaseCommand {
 
     /** Judges, with progress for whoever watches; an interrupt keeps what is done. */
     static Judgement judged(Session session, ClaimsFile claims, JudgeEffort effort) {
-        EngineRuns runs = new EngineRuns(session.home(), session.fluids());
-        Workshop workshop = new Workshop(session.home(), session.fluids(), runs.study());
+        Workshop workshop = new Workshop(
+                session.home(), session.fluids(), session.runs().study());
         Workers workers = (count, work) -> Parallel.map(
                 IntStream.range(0, count).boxed().toList(),
                 i -> "",

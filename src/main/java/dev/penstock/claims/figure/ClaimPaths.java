@@ -8,6 +8,7 @@ import dev.penstock.input.Spelling;
 import dev.penstock.provenance.FigureTable;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.vehicle.plan.VehicleInputs;
+import dev.penstock.vehicle.stage.StageFigures;
 import dev.penstock.vehicle.stage.VehicleFigures;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -91,7 +92,7 @@ public final class ClaimPaths {
                 .at(rest)
                 .filter(f -> f.isNumber())
                 .map(f -> ClaimFigure.of(path, f, Candidate::vehicle))
-                .or(() -> VehicleFigures.STAGES
+                .or(() -> StageFigures.STAGES
                         .at(rest)
                         .filter(f -> f.isNumber())
                         .map(f -> ClaimFigure.of(
@@ -133,7 +134,7 @@ public final class ClaimPaths {
         collect("engine.", EngineFigures.HEADLINE, known);
         collect("figures.", EngineFigures.EXTREMES, known);
         collect(VEHICLE, VehicleFigures.ALL, known);
-        collect(VEHICLE, VehicleFigures.STAGES, known);
+        collect(VEHICLE, StageFigures.STAGES, known);
         return known.stream()
                 .min(Comparator.comparingInt(k -> Spelling.distance(k, path)))
                 .filter(k -> Spelling.distance(k, path) <= 2 + path.length() / 3)
