@@ -4,6 +4,7 @@ import dev.penstock.app.console.ChangeOptions;
 import dev.penstock.app.console.ConsoleProgress;
 import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.Interruption;
+import dev.penstock.app.console.ReportOption;
 import dev.penstock.app.console.Session;
 import dev.penstock.claims.answer.Judge;
 import dev.penstock.claims.answer.JudgeEffort;

@@ -4,7 +4,6 @@ import dev.penstock.claims.answer.Band;
 import dev.penstock.claims.answer.Judgement;
 import dev.penstock.claims.file.Claim;
 import dev.penstock.quantities.Notation;
-import dev.penstock.reports.text.Figures;
 import dev.penstock.reports.text.PageTable;
 import java.util.ArrayList;
 import java.util.List;
@@ -82,7 +81,7 @@ final class JudgementTables {
                 cells.add(k.hypothesis().oxidizer().id() + " / "
                         + k.hypothesis().fuel().id());
             }
-            cells.add(Figures.percent(k.probability()));
+            cells.add(Notation.PERCENT.write(k.probability()));
             cells.add(k.reason());
             table.marked(k == j.kinds().get(0) && k.probability() > 0 ? "best" : "", cells.toArray(String[]::new));
         }
@@ -112,7 +111,7 @@ final class JudgementTables {
     static PageTable nextFacts(Judgement j) {
         PageTable.Builder table =
                 PageTable.titled("What would tell most", "<fact", "<path", "narrows " + j.about() + " by");
-        j.nextFacts().forEach(f -> table.row(f.title(), f.path(), Figures.percent(f.gain())));
+        j.nextFacts().forEach(f -> table.row(f.title(), f.path(), Notation.PERCENT.write(f.gain())));
         return table.table();
     }
 
