@@ -83,7 +83,7 @@ public final class JacketFigures {
     /** Figures of a jacket that does not begin at the injector. */
     public static final FigureTable<JacketResult> BEHIND =
             of(FigureTable.<JacketResult>named(j -> j.circuit().label())
-                    .word("name", "jacket", j -> j.circuit().name()));
+                    .word("name", "jacket", j -> j.circuit().label()));
 
     private JacketFigures() {}
 
