@@ -89,9 +89,12 @@ public final class MeasuredGeneratorGas {
         Require.within(CARD.title(), "mixture ratio (-)", mixtureRatio, data.lowest(), data.highest());
         return new EmpiricalWorkingFluid(
                 String.format(
-                        Locale.ROOT, data.doubt().isPresent()
+                        Locale.ROOT,
+                        data.doubt().isPresent()
                                 ? "fuel-rich gas of %s at mixture ratio %.3f, tabulated"
-                                : "fuel-rich gas of %s at mixture ratio %.3f, measured", fuel.name(), mixtureRatio),
+                                : "fuel-rich gas of %s at mixture ratio %.3f, measured",
+                        fuel.name(),
+                        mixtureRatio),
                 interpolate(data.mixtureRatio(), data.heatCapacity(), mixtureRatio),
                 interpolate(data.mixtureRatio(), data.gamma(), mixtureRatio),
                 interpolate(data.mixtureRatio(), data.temperature(), mixtureRatio),

@@ -100,8 +100,8 @@ final class PropellantTraitsReader {
         } else if (!rises(ratio) || !rises(temperature)) {
             table.problem("mixture_ratio", ratio.toString(), "mixture_ratio and temperature must rise");
         }
-        return Optional.of(new GeneratorGasData(
-                oxidizer.elements(), ratio, temperature, heat, gamma, lowest, highest, doubt));
+        return Optional.of(
+                new GeneratorGasData(oxidizer.elements(), ratio, temperature, heat, gamma, lowest, highest, doubt));
     }
 
     private static boolean rises(List<Double> values) {

@@ -32,9 +32,7 @@ class DenseGasTest {
             fractions.put(words[i], Double.parseDouble(words[i + 1]));
         }
         Set<String> elements = new TreeSet<>();
-        fractions
-                .keySet()
-                .forEach(s -> elements.addAll(LIBRARY.named(s).atoms().keySet()));
+        fractions.keySet().forEach(s -> elements.addAll(LIBRARY.named(s).atoms().keySet()));
         SpeciesSet set = LIBRARY.speciesFor(elements);
         double mass = fractions.entrySet().stream()
                 .mapToDouble(e -> e.getValue() * LIBRARY.named(e.getKey()).molarMass())
@@ -76,33 +74,40 @@ class DenseGasTest {
     /** Independent library: CoolProp through the program's own fluids; enthalpy against that of the thin gas. */
     @ParameterizedTest
     @CsvSource({
-        "oxygen, O2, 700, 55e6", "oxygen, O2, 500, 40e6", "hydrogen, H2, 900, 45e6", "methane, CH4, 620, 40e6",
-        "nitrogen, N2, 900, 40e6", "oxygen, O2, 700, 10e6"
+        "oxygen, O2, 700, 55e6",
+        "oxygen, O2, 500, 40e6",
+        "hydrogen, H2, 900, 45e6",
+        "methane, CH4, 620, 40e6",
+        "nitrogen, N2, 900, 40e6",
+        "oxygen, O2, 700, 10e6"
     })
     void pureGasAgreesWithItsReferenceEquation(String id, String species, double temperature, double pressure) {
         Fluid reference = FLUIDS.propellant(id).fluid();
         DenseWorkingFluid fluid = new DenseWorkingFluid(gas(species + " 1"), id);
         WorkingState dense = fluid.atPressureTemperature(pressure, temperature);
         WorkingState thin = fluid.atPressureTemperature(1e4, temperature);
-        double published = reference.atPressureTemperature(pressure, temperature).enthalpy()
-                - reference.atPressureTemperature(1e4, temperature).enthalpy();
+        double published =
+                reference.atPressureTemperature(pressure, temperature).enthalpy()
+                        - reference.atPressureTemperature(1e4, temperature).enthalpy();
         double heat = dense.isobaricHeatCapacity() * temperature;
         assertThat(dense.density())
-                .isCloseTo(reference.atPressureTemperature(pressure, temperature).density(), withinPercentage(1.5));
+                .isCloseTo(
+                        reference.atPressureTemperature(pressure, temperature).density(), withinPercentage(1.5));
         assertThat((dense.enthalpy() - thin.enthalpy() - published) / heat).isCloseTo(0, within(0.015));
         assertThat(dense.soundSpeed())
-                .isCloseTo(reference.atPressureTemperature(pressure, temperature).soundSpeed(), withinPercentage(2.5));
+                .isCloseTo(
+                        reference.atPressureTemperature(pressure, temperature).soundSpeed(), withinPercentage(2.5));
     }
 
     /** Independent library: critical points of the fluids that the program has of the same molecules. */
     @ParameterizedTest
-    @CsvSource({"oxygen, O2", "hydrogen, H2", "methane, CH4", "nitrogen, N2", "water, H2O", "ammonia, NH3", "helium, He"})
+    @CsvSource({"oxygen, O2", "hydrogen, H2", "methane, CH4", "nitrogen, N2", "water, H2O", "ammonia, NH3", "helium, He"
+    })
     void criticalPointsAreThoseOfTheFluids(String id, String species) {
         Critical point = LIBRARY.named(species).critical().orElseThrow();
         Fluid fluid = FLUIDS.propellant(id).fluid();
         // parahydrogen and normal hydrogen differ by 0.7 % in pressure
-        assertThat(point.temperature())
-                .isCloseTo(fluid.criticalTemperature().orElseThrow(), withinPercentage(1));
+        assertThat(point.temperature()).isCloseTo(fluid.criticalTemperature().orElseThrow(), withinPercentage(1));
         assertThat(point.pressure()).isCloseTo(fluid.criticalPressure().orElseThrow(), withinPercentage(1));
     }
 

@@ -296,7 +296,10 @@ public final class PerformanceValidation {
                 100 * nominal.meanVacuumError(),
                 100 * nominal.worstVacuumError(),
                 nominal.rows().size()));
-        text.append(leftOut(outcome)).append(contradictions(outcome)).append(missing(outcome)).append(waterfall(outcome));
+        text.append(leftOut(outcome))
+                .append(contradictions(outcome))
+                .append(missing(outcome))
+                .append(waterfall(outcome));
         return text.toString().replace(System.lineSeparator(), "\n");
     }
 

@@ -49,8 +49,11 @@ public final class EnergyReleaseLoss implements LossModel {
     public Result evaluate(LossCase chamber) {
         Propellant burnt = burnt(chamber.injection().mixed());
         InjectionState state = chamber.design().combustor().injector().state();
-        double zone = burnt.combustion().wallZone().orElseThrow(() -> burnt.missing(
-                        "combustion.wall_zone_loss", "what a fuel-rich zone along the wall costs in characteristic velocity"));
+        double zone = burnt.combustion()
+                .wallZone()
+                .orElseThrow(() -> burnt.missing(
+                        "combustion.wall_zone_loss",
+                        "what a fuel-rich zone along the wall costs in characteristic velocity"));
         Vaporisation spray = vaporisation(chamber);
         double unvaporised = spray.unvaporised();
         String drops = spray.liquid()

@@ -66,7 +66,8 @@ record Spray(
             return USUAL_ACENTRIC_FACTOR;
         }
         try {
-            double pressure = fluid.vapourPressure(0.7 * fluid.criticalTemperature().getAsDouble());
+            double pressure =
+                    fluid.vapourPressure(0.7 * fluid.criticalTemperature().getAsDouble());
             double omega = -Math.log10(pressure / fluid.criticalPressure().getAsDouble()) - 1;
             return Math.max(0, Math.min(1, omega));
         } catch (OutsideValidity e) {

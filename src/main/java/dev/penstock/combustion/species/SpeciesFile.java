@@ -77,7 +77,8 @@ final class SpeciesFile {
         if (!file.sound()) {
             return null;
         }
-        return new Species(name, condensed, atoms, intervals(temperatures, figures), collision, critical, record, source);
+        return new Species(
+                name, condensed, atoms, intervals(temperatures, figures), collision, critical, record, source);
     }
 
     private static List<ThermoInterval> intervals(List<Double> t, List<Double> a) {

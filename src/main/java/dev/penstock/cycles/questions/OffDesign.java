@@ -243,7 +243,9 @@ final class OffDesign {
 
     private boolean gas(Side side) {
         InjectorDesign injector = design.concept().chamber().combustor().injector();
-        return side == Side.OXIDIZER ? injector.oxidizer().gas() : injector.fuel().gas();
+        return side == Side.OXIDIZER
+                ? injector.oxidizer().gas()
+                : injector.fuel().gas();
     }
 
     private static Map<String, Double> temperatures(Flowsheet sheet) {

@@ -51,8 +51,8 @@ final class ChamberKeys {
                 Usual.of(usualCharacteristicLength, "usual for the pair", "nasa-sp-125"));
         double angle = keys.read(ChamberInputs.CONVERGENT_HALF_ANGLE);
         double film = keys.read(ChamberInputs.FILM_FUEL_FRACTION);
-        InjectionState state = keys.read(
-                ChamberInputs.INJECTION, Usual.of(usualInjector.state(), "by cycle, fuel and coolant", ""));
+        InjectionState state =
+                keys.read(ChamberInputs.INJECTION, Usual.of(usualInjector.state(), "by cycle, fuel and coolant", ""));
         OptionalDouble drops = keys.number(ChamberInputs.DROP_RADIUS);
         InjectorDesign injector = (state == usualInjector.state()
                         ? usualInjector

@@ -243,9 +243,7 @@ public final class ConceptInputs {
                         "cooling",
                         "A cooling jacket; without this table the chamber is not cooled",
                         InputGroup.Presence.IF_WRITTEN,
-                        Stream.concat(
-                                        Stream.of(COOLANT, FLOW_FRACTION),
-                                        JacketInputs.GROUP.inputs().stream())
+                        Stream.concat(Stream.of(COOLANT, FLOW_FRACTION), JacketInputs.GROUP.inputs().stream())
                                 .toList(),
                         JacketInputs.GROUP.groups(),
                         Optional.empty())

@@ -196,9 +196,8 @@ public final class ConceptReader {
         double ratio = root.table("propellants").read(ConceptInputs.MIXTURE_RATIO);
         Optional<ThrustTarget> thrust = thrust(root.table("engine"));
         double pressure = root.table("engine").read(ConceptInputs.CHAMBER_PRESSURE);
-        Supplier<ChamberDesign> chamber =
-                ChamberKeys.read(
-                        root, pressure, thrust, characteristicLength(head), UsualInjector.of(root, traits, head.fuel()));
+        Supplier<ChamberDesign> chamber = ChamberKeys.read(
+                root, pressure, thrust, characteristicLength(head), UsualInjector.of(root, traits, head.fuel()));
         Supplier<FeedDesign> oxidizerFeed = feeds.read(root, Side.OXIDIZER, head.oxidizer(), traits);
         Supplier<FeedDesign> fuelFeed = feeds.read(root, Side.FUEL, head.fuel(), traits);
         Supplier<List<CoolingCircuit>> cooling = CoolingKeys.read(root, traits, pressure);

@@ -91,8 +91,7 @@ public record ExhaustJet(
         if (areaRatio <= 1) {
             return 1;
         }
-        return RootFinder.between(
-                        "exit of the " + name, m -> Math.log(areaRatio(m) / areaRatio), 1, FASTEST, 1e-13)
+        return RootFinder.between("exit of the " + name, m -> Math.log(areaRatio(m) / areaRatio), 1, FASTEST, 1e-13)
                 .value();
     }
 }

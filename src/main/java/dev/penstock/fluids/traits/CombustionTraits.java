@@ -26,5 +26,11 @@ public record CombustionTraits(
 
     /** Nothing known, as of a fluid that does not burn. */
     public static final CombustionTraits NONE = new CombustionTraits(
-            OptionalDouble.empty(), OptionalDouble.empty(), false, false, false, OptionalDouble.empty(), Optional.empty());
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            false,
+            false,
+            false,
+            OptionalDouble.empty(),
+            Optional.empty());
 }

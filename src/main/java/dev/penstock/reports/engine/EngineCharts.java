@@ -141,7 +141,10 @@ public final class EngineCharts {
             bars.add(power(shaft, "mechanical loss", at, at + shaft.mechanicalLoss(), Ink.STEEL));
         }
         String svg = SpanChart.svg(prefix + "-power", "Power by shaft", "power (MW)", true, bars);
-        return new Drawing(svg, "On each shaft the turbine's power is what pumps, a geared boost pump and mechanical loss take.", false);
+        return new Drawing(
+                svg,
+                "On each shaft the turbine's power is what pumps, a geared boost pump and mechanical loss take.",
+                false);
     }
 
     private static SpanChart.Bar power(ShaftBalance shaft, String what, double from, double to, Ink ink) {

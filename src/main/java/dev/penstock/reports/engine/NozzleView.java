@@ -138,7 +138,8 @@ public final class NozzleView {
 
     private List<Flow> flows() {
         return DoubleStream.of(THROTTLES)
-                .mapToObj(throttle -> new Flow(throttle, balance.vaporisation(throttle).partFlow()))
+                .mapToObj(throttle ->
+                        new Flow(throttle, balance.vaporisation(throttle).partFlow()))
                 .toList();
     }
 

@@ -43,8 +43,9 @@ public final class ShaftFigures {
 
     /** A motor is no turbine: what it delivers is what the pumps take and the shaft loses. */
     private static Origin delivered(ShaftBalance shaft, Place at) {
-        Place.Source from =
-                at.all(TURBINES).isEmpty() ? own("power_absorbed_W", "power_taken_off_W", "mechanical_loss_W") : of(TURBINES, "power_W");
+        Place.Source from = at.all(TURBINES).isEmpty()
+                ? own("power_absorbed_W", "power_taken_off_W", "mechanical_loss_W")
+                : of(TURBINES, "power_W");
         return new Origin(MechanicalLosses.CARD, from.paths(at));
     }
 }

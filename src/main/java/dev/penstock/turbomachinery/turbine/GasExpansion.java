@@ -30,7 +30,8 @@ final class GasExpansion {
      */
     WorkingState behind(double efficiency, double leavingVelocity) {
         double enthalpy = duty.inletEnthalpy() - efficiency * drop - 0.5 * leavingVelocity * leavingVelocity;
-        // at a wild velocity ratio the triangles' leaving velocity can hold more than the loss; no state is colder than the ideal one
+        // at a wild velocity ratio the triangles' leaving velocity can hold more than the loss; no state is colder than
+        // the ideal one
         return duty.gas().atPressureEnthalpy(duty.exitPressure(), Math.max(enthalpy, ideal.enthalpy()));
     }
 }

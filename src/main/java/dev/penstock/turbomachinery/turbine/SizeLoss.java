@@ -58,8 +58,7 @@ public final class SizeLoss {
     }
 
     private static double viscosity(WorkingState gas) {
-        double molarMass =
-                1e3 * gas.density() * Constants.MOLAR_GAS_CONSTANT * gas.temperature() / gas.pressure();
+        double molarMass = 1e3 * gas.density() * Constants.MOLAR_GAS_CONSTANT * gas.temperature() / gas.pressure();
         return 1.184e-7 * Math.sqrt(molarMass) * Math.pow(gas.temperature(), 0.6);
     }
 }

@@ -1,8 +1,8 @@
 package dev.penstock.vehicle.stage;
 
 import dev.penstock.input.InputValue;
-import dev.penstock.provenance.Place.Role;
 import dev.penstock.provenance.Place;
+import dev.penstock.provenance.Place.Role;
 import dev.penstock.provenance.Trail;
 import dev.penstock.vehicle.engine.EnginePerformance;
 import dev.penstock.vehicle.mass.MassTable;

@@ -57,7 +57,8 @@ class ShaftModelTest {
         MechanicalLosses losses = new MechanicalLosses(0.985, 0.98, 20e3);
         double needed = losses.turbinePower(oxidizerPump.power() + fuelPump.power());
         ShaftBalance shaft = new ShaftModel()
-                .balance("shaft", List.of(oxidizerPump, fuelPump), List.of(turbine(needed, false)), losses, 0, "stated");
+                .balance(
+                        "shaft", List.of(oxidizerPump, fuelPump), List.of(turbine(needed, false)), losses, 0, "stated");
         assertThat(shaft.imbalance()).isCloseTo(0, within(1e-12));
         assertThat(shaft.powerDelivered())
                 .isCloseTo(shaft.powerAbsorbed() + shaft.mechanicalLoss(), withinPercentage(1e-9));

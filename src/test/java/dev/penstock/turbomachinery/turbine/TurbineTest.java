@@ -147,7 +147,8 @@ class TurbineTest {
         double stage = turbine.spoutingVelocity() / Math.sqrt(turbine.stages());
         double axial = Triangles.of(settled, turbine.pitchLineSpeed() / stage).axialVelocity() * stage;
         double density = duty.massFlow() / (area * axial);
-        double isentropic = gas.atPressureEntropy(0.5e6, turbine.inlet().entropy()).density();
+        double isentropic =
+                gas.atPressureEntropy(0.5e6, turbine.inlet().entropy()).density();
         assertThat(density).isLessThan(0.97 * isentropic);
         assertThat(density).isCloseTo(turbine.outlet().density(), withinPercentage(4));
     }
