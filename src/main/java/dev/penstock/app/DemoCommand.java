@@ -52,6 +52,11 @@ final class DemoCommand extends BaseCommand implements LocalAction {
             description = "print the pages as PDF too, on a4 or letter")
     private Optional<PaperSize> paper = Optional.empty();
 
+    @Option(
+            names = "--without-claims",
+            description = "leave out the stories in cycles/claims/, which take longer than all else")
+    private boolean withoutClaims;
+
     DemoCommand(Session session) {
         super(session);
     }
@@ -82,7 +87,7 @@ final class DemoCommand extends BaseCommand implements LocalAction {
                         ConceptReports.vehicleFile(sizing),
                         CaseFiles.record(session, "size", List.of(), List.of(new CaseFiles.Case(file, Map.of())))
                                 .addTo(VehicleView.html(sizing, reports.software()))));
-        Map<Path, Judgement> claims = claims();
+        Map<Path, Judgement> claims = withoutClaims ? Map.of() : claims();
         claims.forEach((file, judgement) -> pages.put(
                 JudgeCommand.slug(judgement) + ".html",
                 JudgeCommand.record(session, "judge", List.of("--samples", Integer.toString(CLAIMED)), file, Map.of())
@@ -102,7 +107,8 @@ final class DemoCommand extends BaseCommand implements LocalAction {
         Map<Path, Judgement> claims = new LinkedHashMap<>();
         for (Path file : CaseFiles.in(session.home().resolve("cycles/claims"))) {
             ClaimsFile read = new ClaimsReader(session.fluids()).read(file, Map.of());
-            claims.put(file, JudgeCommand.judged(session, read, new JudgeEffort(CLAIMED, JudgeEffort.USUAL.seed())));
+            claims.put(file, JudgeCommand.judged(
+                            session, read, new JudgeEffort(CLAIMED, JudgeEffort.USUAL.seed()), () -> false));
         }
         return claims;
     }

@@ -27,6 +27,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -78,7 +79,13 @@ final class JudgeCommand extends BaseCommand {
                 seed.map(Long::valueOf).orElse(JudgeEffort.USUAL.seed()));
         Path path = find(session, file);
         ClaimsFile claims = new ClaimsReader(session.fluids()).read(path, changes.map());
-        Judgement judgement = judged(session, claims, effort);
+        // Whoever interrupts the program waits until the answer of what was done is written.
+        try (Interruption interruption = new Interruption()) {
+            return told(path, judged(session, claims, effort, interruption::requested));
+        }
+    }
+
+    private int told(Path path, Judgement judgement) {
         List<Path> written = new ArrayList<>(report.write(() -> Map.of(
                 slug(judgement) + ".html", record(path).addTo(JudgementView.html(judgement, software(session))))));
         concept.ifPresent(to -> judgement.bestConcept().ifPresent(text -> {
@@ -99,7 +106,7 @@ final class JudgeCommand extends BaseCommand {
     }
 
     /** Judges, with progress for whoever watches; an interrupt keeps what is done. */
-    static Judgement judged(Session session, ClaimsFile claims, JudgeEffort effort) {
+    static Judgement judged(Session session, ClaimsFile claims, JudgeEffort effort, BooleanSupplier stopped) {
         Workshop workshop = new Workshop(
                 session.home(), session.fluids(), session.runs().study());
         Workers workers = (count, work) -> Parallel.map(
@@ -110,9 +117,8 @@ final class JudgeCommand extends BaseCommand {
                     return i;
                 },
                 Progress.NONE);
-        try (Interruption interruption = new Interruption();
-                ConsoleProgress progress = ConsoleProgress.of(session, "judging", 2, false)) {
-            return new Judge(workshop, claims, effort, workers, interruption::requested, progress::done, rough -> {
+        try (ConsoleProgress progress = ConsoleProgress.of(session, "judging", 2, false)) {
+            return new Judge(workshop, claims, effort, workers, stopped, progress::done, rough -> {
                         if (session.terminal()) {
                             session.err().println();
                             session.err().println("so far: " + JudgementView.brief(rough));

@@ -17,7 +17,7 @@ class DemoCommandTest {
 
     @Test
     void everyConceptAndVehicleHasAPageWithoutAnythingFromOutside() throws Exception {
-        Run run = Run.of("demo", "--output", folder.toString());
+        Run run = Run.of("demo", "--without-claims", "--output", folder.toString());
         assertThat(run.code()).as(run.err()).isZero();
         List<Path> concepts = CaseFiles.in(Path.of("cycles"));
         List<Path> vehicles = CaseFiles.in(Path.of("cycles/vehicles"));
@@ -25,8 +25,7 @@ class DemoCommandTest {
         try (Stream<Path> files = Files.list(folder)) {
             files.forEach(pages::add);
         }
-        List<Path> claims = CaseFiles.in(Path.of("cycles/claims"));
-        assertThat(pages).hasSize(concepts.size() + vehicles.size() + claims.size() + 1);
+        assertThat(pages).hasSize(concepts.size() + vehicles.size() + 1);
         for (Path page : pages) {
             String html = Files.readString(page);
             assertThat(html).as("%s", page).endsWith("</html>\n").doesNotContain("http://www.w3.org/1999/xlink");
@@ -41,13 +40,11 @@ class DemoCommandTest {
 
     @Test
     void theDocumentHasConceptsAndVehicles() {
-        Run run = Run.of("demo", "--output", folder.toString(), "--json");
+        Run run = Run.of("demo", "--without-claims", "--output", folder.toString(), "--json");
         assertThat(run.json().get("concepts"))
                 .hasSize(CaseFiles.in(Path.of("cycles")).size());
         assertThat(run.json().get("vehicles"))
                 .hasSize(CaseFiles.in(Path.of("cycles/vehicles")).size());
-        assertThat(run.json().get("claims"))
-                .hasSize(CaseFiles.in(Path.of("cycles/claims")).size());
     }
 
     @Test
