@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.penstock.numerics.sampling.Workers;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 
 /** A small part of {@code ClaimsCoverageRun}: one built engine, whose row of the tables is the source. */
+@EnabledIfSystemProperty(named = "penstock.claims.long", matches = "true")
 class ClaimsCoverageTest {
 
     @Test

@@ -7,8 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 
 /** A small part of the run of {@code dev.penstock.claims.answer.CalibrationRun}. */
+@EnabledIfSystemProperty(named = "penstock.claims.long", matches = "true")
 class CalibrationTest {
 
     private static final int BINS = 3;
