@@ -135,12 +135,13 @@ public final class Penstock {
     }
 
     /**
-     * Finds the highest chamber pressure at which a concept closes within its hardware limits.
+     * Finds the highest chamber pressure at which a concept closes within all its limits, and the best one for impulse.
      *
-     * @param concept what is asked for; its own chamber pressure is where the search starts
-     * @return the engine there and the limit that binds
+     * @param concept what is asked for; its own chamber pressure has no part in the answer
+     * @return the engines there and the limit that binds
      * @throws InvalidInput with every key or value that cannot be used
      * @throws dev.penstock.errors.LimitReached if no chamber pressure keeps the limits, or none is ever reached
+     * @throws dev.penstock.errors.SearchFailed if nothing could be computed where the search ends
      * @throws dev.penstock.errors.PropertyFailure if CoolProp is not there or has no answer
      */
     public Reach limit(EngineConcept concept) {
@@ -149,7 +150,9 @@ public final class Penstock {
                 result.chamberPressure(),
                 result.bindingLimit(),
                 result.explanation(),
-                Answers.engine(result.balance()));
+                Answers.engine(result.balance()),
+                result.best().map(LimitResult.Best::why).orElseThrow(),
+                Answers.engine(result.best().orElseThrow().balance()));
     }
 
     /**

@@ -10,6 +10,7 @@ import dev.penstock.app.console.SamplesOption;
 import dev.penstock.app.console.Session;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.questions.LimitResult;
+import dev.penstock.cycles.questions.Merit;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
 import dev.penstock.reports.concept.LimitView;
@@ -20,10 +21,12 @@ import dev.penstock.study.CycleReachRuns;
 import dev.penstock.study.EngineRuns;
 import dev.penstock.study.UncertaintyResult;
 import dev.penstock.study.UncertaintyRuns;
+import dev.penstock.study.VehicleRuns;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -34,8 +37,8 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "limit",
         description =
-                "Finds the highest chamber pressure that keeps every hardware limit, names the limit that binds, and"
-                        + " what each limit is worth.")
+                "Finds the highest chamber pressure that keeps every limit and names the limit that binds, the one that is best"
+                        + " for impulse or start mass, and what each limit is worth.")
 final class LimitCommand extends BaseCommand {
 
     private static final Range TEMPERATURES = Range.of(300, 2500);
@@ -60,7 +63,7 @@ final class LimitCommand extends BaseCommand {
     @Option(
             names = "--exhaust-loss",
             paramLabel = "SHARE",
-            description = "what dumped turbine gas may cost of the specific impulse, for --cycles; 5 %% unless given")
+            description = "what dumped turbine gas may cost of the specific impulse, for --cycles; limits.exhaust_loss unless given")
     private Optional<String> exhaustLoss = Optional.empty();
 
     @Option(
@@ -85,14 +88,14 @@ final class LimitCommand extends BaseCommand {
     public Integer call() {
         OptionReader options = new OptionReader();
         List<Double> range = temperatures(options);
-        double loss = options.optional("--exhaust-loss", exhaustLoss, Dimension.RATIO, SHARES)
-                .orElse(CycleReachRuns.USUAL_EXHAUST_LOSS);
+        OptionalDouble loss = options.optional("--exhaust-loss", exhaustLoss, Dimension.RATIO, SHARES);
         options.finish();
         int count = samples.count();
         CaseFiles.Case found = CaseFiles.one(session, file, changes.map());
         EngineRuns runs = session.runs();
         Concept concept = runs.read(found.file(), found.changes());
-        LimitResult result = runs.study().limit(concept);
+        LimitResult result = runs.study()
+                .limit(concept, VehicleRuns.leastStartMass(concept).orElseGet(() -> Merit.impulse(concept)));
         Optional<CycleReachView> others = cycles ? Optional.of(others(runs, concept, range, loss)) : Optional.empty();
         Optional<UncertaintyResult> uncertainty =
                 count == 0 ? Optional.empty() : Optional.of(sample(runs, concept, count));
@@ -127,7 +130,7 @@ final class LimitCommand extends BaseCommand {
         }
     }
 
-    private CycleReachView others(EngineRuns runs, Concept concept, List<Double> range, double loss) {
+    private CycleReachView others(EngineRuns runs, Concept concept, List<Double> range, OptionalDouble loss) {
         CycleReachRuns reach = new CycleReachRuns(runs, loss);
         try (Interruption interruption = new Interruption();
                 ConsoleProgress progress = ConsoleProgress.of(session, "searching", 2, false)) {

@@ -5,7 +5,13 @@ package dev.penstock.errors;
  * message; {@code app} alone turns a kind into an exit code.
  */
 public abstract sealed class PenstockException extends RuntimeException
-        permits InvalidInput, OutsideValidity, PropertyFailure, NotConverged, LimitReached, ConservationViolated {
+        permits InvalidInput,
+                OutsideValidity,
+                PropertyFailure,
+                NotConverged,
+                LimitReached,
+                SearchFailed,
+                ConservationViolated {
 
     private static final long serialVersionUID = 1L;
 

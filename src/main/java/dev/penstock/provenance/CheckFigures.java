@@ -34,12 +34,13 @@ public final class CheckFigures {
             .word("unit", "unit", LimitCheck::unit)
             .word("bound", "side", limit -> limit.upper() ? "upper" : "lower")
             .word("met", "met", LimitCheck::met)
+            .word("sets", "sets", l -> l.sets().title())
             .number("margin", "margin", Notation.MARGIN, LimitCheck::margin)
             .by(MARGIN, Place.own("value", "limit"))
             .word("source", "source", LimitCheck::source)
             .word("title", "limit", CheckFigures::title)
             .outsideDocuments()
-            .word("verdict", "", limit -> limit.met() ? "kept" : "MISSED")
+            .word("verdict", "", LimitCheck::verdict)
             .outsideDocuments()
             .table();
 

@@ -27,6 +27,32 @@ public interface LimitKind {
     /** @return what is said of this kind */
     Terms terms();
 
+    /** What a sizing chooses so that a limit is kept. */
+    enum Choice {
+        /** Nothing: the margin tells how far the machine is from its limit. */
+        NOTHING("nothing"),
+        /** Speed of a shaft, unless it is stated or built. */
+        SPEED("the speed"),
+        /** Stiffness of the bearings. */
+        BEARINGS("the bearings");
+
+        private final String title;
+
+        Choice(String title) {
+            this.title = title;
+        }
+
+        /** @return name for people */
+        public String title() {
+            return title;
+        }
+    }
+
+    /** @return what the sizing chooses to keep it, where that is free, so that its margin says nothing */
+    default Choice sets() {
+        return Choice.NOTHING;
+    }
+
     /** @return last part of the limit's name, see {@link Terms} */
     default String key() {
         return terms().key();

@@ -4,6 +4,7 @@ import dev.penstock.cycles.arrangements.Cycle;
 import dev.penstock.cycles.concept.Burner;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.questions.LimitResult;
+import dev.penstock.cycles.reading.ConceptReader;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PenstockException;
 import java.util.ArrayList;
@@ -28,17 +29,15 @@ public final class CycleReachRuns {
     /** Chamber pressures of a jacket's line, over the reach. */
     private static final List<Double> SHARES = List.of(0.4, 0.55, 0.7, 0.85);
 
-    /** Built gas-generator engines lose 1 to 4 % of their specific impulse: common practice, no source (-). */
-    public static final double USUAL_EXHAUST_LOSS = 0.05;
-
     private final EngineRuns runs;
-    private final double exhaustLoss;
+    private final OptionalDouble exhaustLoss;
 
     /**
      * @param runs reads and balances concepts
-     * @param exhaustLoss what dumped turbine gas may cost of the specific impulse in vacuum (-)
+     * @param exhaustLoss what dumped turbine gas may cost of the specific impulse in vacuum (-); empty for what the concept
+     *     says, or the default of the other cycles
      */
-    public CycleReachRuns(EngineRuns runs, double exhaustLoss) {
+    public CycleReachRuns(EngineRuns runs, OptionalDouble exhaustLoss) {
         this.exhaustLoss = exhaustLoss;
         this.runs = runs;
     }
@@ -88,7 +87,10 @@ public final class CycleReachRuns {
     }
 
     private Concept sibling(Concept concept, Cycle cycle) {
-        return concept.cycle().equals(cycle) ? concept : runs.withCycle(concept, cycle);
+        Concept same = concept.cycle().equals(cycle) ? concept : runs.withCycle(concept, cycle);
+        return exhaustLoss.isPresent() && cycle.traits().dumps()
+                ? runs.reread(same, Map.of(ConceptReader.EXHAUST_LOSS, Double.toString(exhaustLoss.getAsDouble())))
+                : same;
     }
 
     private static CycleReach.Basis basis(Cycle cycle) {
@@ -128,9 +130,6 @@ public final class CycleReachRuns {
             Concept concept = item.concept().withTurbineTemperature(temperature);
             LimitResult reach = runs.study().limit(item.concept(), temperature);
             CycleReach.Point end = CycleReach.Point.reached(item.temperature(), reach);
-            if (item.cycle().traits().dumps()) {
-                end = new ExhaustLoss(runs.study(), exhaustLoss).upTo(concept, end);
-            }
             List<CycleReach.Point> points = new ArrayList<>();
             if (basis(item.cycle()) == CycleReach.Basis.JACKET && end.balance().isPresent()) {
                 double highest = end.balance().orElseThrow().engine().chamberPressure();

@@ -5,7 +5,6 @@ import dev.penstock.cycles.trail.EngineFigures;
 import dev.penstock.provenance.Figure;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.quantities.Notation;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -79,10 +78,10 @@ public record Measure(String path, String key, Figure<EngineBalance> figure) {
 
     /**
      * @param balance balanced engine
-     * @return its limit with the least margin: what binds it
+     * @return its limit with the least margin, those aside by which a speed was chosen: what binds it
      */
     public static Optional<LimitCheck> tightest(EngineBalance balance) {
-        return balance.limits().stream().min(Comparator.comparingDouble(LimitCheck::margin));
+        return LimitCheck.tightest(balance.limits());
     }
 
     /**

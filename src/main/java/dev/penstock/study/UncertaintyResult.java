@@ -4,6 +4,7 @@ import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.input.InputValue;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * What an engine's figures may turn out to be, given how sure its inputs are.
@@ -47,7 +48,23 @@ public record UncertaintyResult(
             double percentile25,
             double median,
             double percentile75,
-            double percentile95) {}
+            double percentile95) {
+
+        /**
+         * @return why the most likely value lies outside nine tenths of the samples, in a sentence; empty where it does not, or
+         *     where all samples give the same
+         */
+        public Optional<String> aside() {
+            double round = 1e-6 * Math.abs(likely);
+            if (likely >= percentile5 - round && likely <= percentile95 + round) {
+                return Optional.empty();
+            }
+            return Optional.of("the most likely " + measure.name() + " lies "
+                    + (likely > percentile95 ? "above" : "below")
+                    + " nine tenths of the samples: of several bounds the least counts, and most spreads reach farther to one"
+                    + " side than to the other");
+        }
+    }
 
     /**
      * What moves one figure.

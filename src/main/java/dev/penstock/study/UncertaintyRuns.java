@@ -2,6 +2,7 @@ package dev.penstock.study;
 
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.questions.EngineStudy;
+import dev.penstock.cycles.questions.LimitResult;
 import dev.penstock.cycles.questions.Uncertainty;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.InvalidInput;
@@ -14,7 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.BiFunction;
+import java.util.function.Function;
 import org.apache.commons.math3.stat.descriptive.DescriptiveStatistics;
 
 /**
@@ -45,7 +46,8 @@ public final class UncertaintyRuns {
      * @throws PenstockException if the engine does not close with every input at its most likely value
      */
     public UncertaintyResult run(Concept concept, int samples, Progress progress) {
-        return run(concept, samples, EngineStudy::balance, progress);
+        EngineStudy study = runs.study();
+        return run(concept, study.balance(concept), samples, study::balance, progress);
     }
 
     /**
@@ -58,15 +60,20 @@ public final class UncertaintyRuns {
      * @throws PenstockException if nothing is reached with every input at its most likely value
      */
     public UncertaintyResult runReach(Concept concept, int samples, Progress progress) {
-        return run(concept, samples, EngineStudy::reach, progress);
+        EngineStudy study = runs.study();
+        LimitResult likely = study.reach(concept);
+        return run(concept, likely.balance(), samples, c -> study.reach(c, likely).balance(), progress);
     }
 
     private UncertaintyResult run(
-            Concept concept, int samples, BiFunction<EngineStudy, Concept, EngineBalance> question, Progress progress) {
+            Concept concept,
+            EngineBalance likely,
+            int samples,
+            Function<Concept, EngineBalance> question,
+            Progress progress) {
         if (samples < 2) {
             throw new InvalidInput("", "samples", Integer.toString(samples), "2 or more are needed");
         }
-        EngineBalance likely = question.apply(runs.study(), concept);
         Map<String, InputValue> inputs = Uncertainty.of(likely);
         List<String> keys = List.copyOf(inputs.keySet());
         List<Map<String, String>> changes = new ArrayList<>(UncertainSamples.of(inputs, samples));
@@ -92,9 +99,9 @@ public final class UncertaintyRuns {
     }
 
     private Run answer(
-            Concept concept, Map<String, String> changes, BiFunction<EngineStudy, Concept, EngineBalance> question) {
+            Concept concept, Map<String, String> changes, Function<Concept, EngineBalance> question) {
         try {
-            return new Run(Optional.of(question.apply(runs.study(), runs.reread(concept, changes))), "");
+            return new Run(Optional.of(question.apply(runs.reread(concept, changes))), "");
         } catch (PenstockException e) {
             return new Run(Optional.empty(), e.getMessage());
         }

@@ -1,6 +1,9 @@
 package dev.penstock.study;
 
 import dev.penstock.chamber.atmosphere.StandardAtmosphere1976;
+import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.concept.ConceptDocument;
+import dev.penstock.cycles.questions.Merit;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.input.InputFile;
@@ -100,6 +103,20 @@ public final class VehicleRuns {
             byFile.put(files.get(i), balances.get(i));
         }
         return new Request(plan, source(byFile));
+    }
+
+    /**
+     * @param concept an engine
+     * @return that the vehicle in its file should start as light as possible for its payload; empty if it has none
+     * @throws InvalidInput if what it says of a vehicle cannot be used
+     */
+    public static Optional<Merit> leastStartMass(Concept concept) {
+        ConceptDocument document = concept.document();
+        return VehicleReader.readConcept(document.file(), document.text(), document.changes())
+                .map(plan -> new Merit("start mass over payload", "", true, balance -> {
+                    VehicleSizing sizing = size(plan, balance);
+                    return sizing.startMass() / sizing.payload();
+                }));
     }
 
     /**

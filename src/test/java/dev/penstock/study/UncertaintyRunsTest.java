@@ -77,6 +77,21 @@ class UncertaintyRunsTest {
         assertThat(run(24).distributions().get(0).median()).isCloseTo(isp.median(), within(1e-9 * isp.median()));
     }
 
+    /** Identity: a reach that the tank's pressure ends lies where that pressure's spread does. */
+    @Test
+    void theLikelyReachLiesInsideItsOwnBand() {
+        Concept concept = new ConceptReader(FLUIDS).parse("sampled", TEXT, Map.of());
+        UncertaintyResult result = new UncertaintyRuns(RUNS).runReach(concept, 24, (d, n, x) -> {});
+        UncertaintyResult.Distribution pressure = result.distributions().stream()
+                .filter(d -> d.measure().key().equals("chamber_pressure_Pa"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(result.closed()).isEqualTo(24);
+        assertThat(pressure.likely()).isBetween(pressure.percentile5(), pressure.percentile95());
+        assertThat(pressure.aside()).isEmpty();
+        assertThat(pressure.percentile95()).isGreaterThan(1.2 * pressure.percentile5());
+    }
+
     @Test
     void aSpreadOfAWordOrAWholeNumberIsRefusedOnce() {
         for (String key : List.of("propellants.fuel", "cooling.cells")) {

@@ -13,7 +13,6 @@ import dev.penstock.reports.table.EngineTables;
 import dev.penstock.reports.text.FigureJson;
 import dev.penstock.study.Measure;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -40,6 +39,7 @@ final class EngineAnswer {
                         + balance.concept().fuel().fluid().name());
         map.put("measures", measures(balance));
         map.put("missed", (int) balance.limits().stream().filter(l -> !l.met()).count());
+        map.put("doubts", balance.doubts().size());
         map.put("residual", new Cell(Notation.significant(balance.residualWorst(), 2), "residual_worst").map());
         map.put("warnings", warnings(balance.warnings()));
         map.put("limits", limits(balance));
@@ -137,7 +137,7 @@ final class EngineAnswer {
     private static List<Map<String, Object>> limits(EngineBalance balance) {
         List<Map<String, Object>> limits = new ArrayList<>();
         for (LimitCheck l : balance.limits().stream()
-                .sorted(Comparator.comparingDouble(LimitCheck::margin))
+                .sorted(LimitCheck.TIGHTEST_FIRST)
                 .toList()) {
             Map<String, Object> map = new LinkedHashMap<>();
             map.put("name", CheckFigures.title(l));
@@ -145,6 +145,7 @@ final class EngineAnswer {
             map.put("bound", Cell.of(CheckFigures.LIMITS, "limit", l, l.path()));
             map.put("margin", Cell.of(CheckFigures.LIMITS, "margin", l, l.path()));
             map.put("met", l.met());
+            map.put("verdict", l.verdict());
             map.put("source", l.source());
             balance.origins().place(l.owner()).ifPresent(place -> map.put("component", place.component()));
             limits.add(map);

@@ -13,8 +13,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * All that an engineer asked for, validated and in SI. {@link ConceptReader} makes it from a concept file; methods that
- * return a changed concept keep the document of the original.
+ * All that an engineer asked for, validated and in SI. {@link ConceptReader} makes it from a concept file. At another chamber
+ * pressure it is made anew from its text, so that no value that follows the pressure where the file is silent can stay behind.
  *
  * @param document the text it was read from
  * @param name name of the engine
@@ -34,6 +34,7 @@ import java.util.OptionalDouble;
  * @param limits hardware limits
  * @param mass what the masses of the models are multiplied by
  * @param pressurization how the tanks are kept under pressure, for the cycle without pumps
+ * @param atPressure how it is made at another chamber pressure
  */
 public record Concept(
         ConceptDocument document,
@@ -53,7 +54,19 @@ public record Concept(
         Optional<ElectricDesign> electric,
         DesignLimits limits,
         MassFactors mass,
-        Optional<PressurizationDesign> pressurization) {
+        Optional<PressurizationDesign> pressurization,
+        AtPressure atPressure) {
+
+    /** Makes a concept at a chamber pressure. */
+    @FunctionalInterface
+    public interface AtPressure {
+
+        /**
+         * @param pressure chamber pressure (Pa)
+         * @return the concept at that pressure, with everything that follows it
+         */
+        Concept at(double pressure);
+    }
 
     public Concept {
         Require.positive("concept", "mixture ratio (-)", mixtureRatio);
@@ -95,10 +108,11 @@ public record Concept(
 
     /**
      * @param pressure chamber pressure (Pa)
-     * @return the same concept at that chamber pressure
+     * @return the concept at that chamber pressure, with every default that follows it
+     * @throws dev.penstock.errors.LimitReached if what the concept states cannot be read at that pressure
      */
     public Concept withChamberPressure(double pressure) {
-        return copy(chamber.withChamberPressure(pressure), burners, turbines);
+        return pressure == chamberPressure() ? this : atPressure.at(pressure);
     }
 
     /** @return highest inlet temperature that any of its turbines stands (K); empty without turbines */
@@ -122,12 +136,24 @@ public record Concept(
                         turbine.design()
                                 .withInletTemperatureLimit(
                                         Math.min(temperature, turbine.design().inletTemperatureLimit())))));
-        Concept cooler = withGas(burners, limited);
+        AtPressure cooled = pressure -> atPressure.at(pressure).withTurbineTemperature(temperature);
+        return withGas(burners, limited, cooled).withHottestGas(1, cooled);
+    }
+
+    /**
+     * @param factor factor on the limits of the turbines (-)
+     * @return the same concept, with the gas of burners whose temperature is stated as hot as the turbine behind them stands
+     */
+    public Concept withHottestGas(double factor) {
+        return withHottestGas(factor, pressure -> atPressure.at(pressure).withHottestGas(factor));
+    }
+
+    private Concept withHottestGas(double factor, AtPressure again) {
         Map<Burner, BurnerDesign> heated = new LinkedHashMap<>();
         burners.forEach((burner, design) -> heated.put(
                 burner,
-                design.temperature().isPresent() ? design.withTemperature(cooler.turbineLimit(burner)) : design));
-        return withGas(heated, limited);
+                design.temperature().isPresent() ? design.withTemperature(factor * turbineLimit(burner)) : design));
+        return withGas(heated, turbines, again);
     }
 
     /**
@@ -144,19 +170,8 @@ public record Concept(
         return least.orElseThrow();
     }
 
-    /**
-     * @param newBurners burners
-     * @param newTurbines turbines
-     * @return the same concept with these
-     */
-    public Concept withGas(Map<Burner, BurnerDesign> newBurners, Map<TurbinePlace, TurbineOption> newTurbines) {
-        return copy(chamber, newBurners, newTurbines);
-    }
-
-    private Concept copy(
-            ChamberDesign newChamber,
-            Map<Burner, BurnerDesign> newBurners,
-            Map<TurbinePlace, TurbineOption> newTurbines) {
+    private Concept withGas(
+            Map<Burner, BurnerDesign> newBurners, Map<TurbinePlace, TurbineOption> newTurbines, AtPressure again) {
         return new Concept(
                 document,
                 name,
@@ -166,7 +181,7 @@ public record Concept(
                 fuelFeed,
                 mixtureRatio,
                 thrust,
-                newChamber,
+                chamber,
                 cooling,
                 newBurners,
                 newTurbines,
@@ -175,6 +190,7 @@ public record Concept(
                 electric,
                 limits,
                 mass,
-                pressurization);
+                pressurization,
+                again);
     }
 }

@@ -9,11 +9,20 @@ import dev.penstock.errors.Require;
  * @param dischargeSource where that comes from
  * @param tankPressure highest tank pressure (Pa), for pressure-fed cycles
  * @param tankSource where that comes from
+ * @param exhaustLoss largest share of the specific impulse that dumped turbine gas may cost (-)
+ * @param exhaustSource where that comes from
  */
-public record DesignLimits(double dischargePressure, String dischargeSource, double tankPressure, String tankSource) {
+public record DesignLimits(
+        double dischargePressure,
+        String dischargeSource,
+        double tankPressure,
+        String tankSource,
+        double exhaustLoss,
+        String exhaustSource) {
 
     public DesignLimits {
         Require.positive("limits", "discharge pressure (Pa)", dischargePressure);
         Require.positive("limits", "tank pressure (Pa)", tankPressure);
+        Require.positive("limits", "exhaust loss (-)", exhaustLoss);
     }
 }

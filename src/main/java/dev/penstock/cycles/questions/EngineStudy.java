@@ -64,26 +64,54 @@ public final class EngineStudy {
     }
 
     /**
-     * Finds the highest chamber pressure at which a concept closes within its hardware limits: turbine gas temperature,
-     * pump discharge pressure and tip speed, wall temperature, tank pressure.
+     * Finds the highest chamber pressure at which a concept closes within all limits of its balance, and the one at or below it
+     * that is best for the delivered specific impulse.
      *
-     * @param concept what is asked for; its own chamber pressure is where the search starts
-     * @return the highest chamber pressure, the engine there, and the limit that binds
+     * @param concept what is asked for; its own chamber pressure has no part in the answer
+     * @return both pressures, the engines there, and what ends each
      * @throws dev.penstock.errors.LimitReached if no chamber pressure keeps the limits, or none is ever reached
+     * @throws dev.penstock.errors.SearchFailed if nothing could be computed where the search ends
      */
     public LimitResult limit(Concept concept) {
-        return new LimitSearch(balancer, concept).search();
+        return limit(concept, Merit.impulse(concept));
     }
 
     /**
-     * The same search without what each limit is worth, which takes half the time.
+     * The same with a best pressure for something else.
+     *
+     * @param concept what is asked for; its own chamber pressure has no part in the answer
+     * @param merit what the best pressure is best for
+     * @return both pressures, the engines there, and what ends each
+     * @throws dev.penstock.errors.LimitReached if no chamber pressure keeps the limits, or none is ever reached
+     * @throws dev.penstock.errors.SearchFailed if nothing could be computed where the search ends
+     */
+    public LimitResult limit(Concept concept, Merit merit) {
+        return new LimitSearch(balancer, concept).search(Optional.of(merit));
+    }
+
+    /**
+     * The highest chamber pressure alone, which takes half the time.
      *
      * @param concept what is asked for
-     * @return the engine at its highest chamber pressure
+     * @return the highest chamber pressure and the engine there
      * @throws dev.penstock.errors.LimitReached if no chamber pressure keeps the limits, or none is ever reached
+     * @throws dev.penstock.errors.SearchFailed if nothing could be computed where the search ends
      */
-    public EngineBalance reach(Concept concept) {
-        return new LimitSearch(balancer, concept).search(false).balance();
+    public LimitResult reach(Concept concept) {
+        return new LimitSearch(balancer, concept).search(Optional.empty());
+    }
+
+    /**
+     * The same, begun at the reach of a concept that differs little, which takes a few balances.
+     *
+     * @param concept what is asked for
+     * @param near reach of the other concept
+     * @return the highest chamber pressure and the engine there
+     * @throws dev.penstock.errors.LimitReached if no chamber pressure keeps the limits, or none is ever reached
+     * @throws dev.penstock.errors.SearchFailed if nothing could be computed where the search ends
+     */
+    public LimitResult reach(Concept concept, LimitResult near) {
+        return new LimitSearch(balancer, concept).search(near, near.solutions());
     }
 
     /**
@@ -96,7 +124,7 @@ public final class EngineStudy {
      * @throws dev.penstock.errors.LimitReached if no chamber pressure keeps the limits, or none is ever reached
      */
     public LimitResult limit(Concept concept, double turbineTemperature) {
-        return new LimitSearch(balancer, concept.withTurbineTemperature(turbineTemperature)).search(false);
+        return reach(concept.withTurbineTemperature(turbineTemperature));
     }
 
     /**

@@ -1,43 +1,40 @@
 package dev.penstock.cycles.questions;
 
 import dev.penstock.cooling.jacket.JacketLimit;
-import dev.penstock.cycles.concept.Burner;
-import dev.penstock.cycles.concept.BurnerDesign;
 import dev.penstock.cycles.concept.Concept;
-import dev.penstock.cycles.concept.CycleTraits;
 import dev.penstock.cycles.origin.TankLimit;
 import dev.penstock.cycles.sheet.EngineBalance;
-import dev.penstock.cycles.solving.BalanceReport;
 import dev.penstock.cycles.solving.Balancer;
-import dev.penstock.cycles.solving.PressureContinuation;
-import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.LimitReached;
 import dev.penstock.errors.PenstockException;
+import dev.penstock.errors.SearchFailed;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.provenance.LimitKind;
 import dev.penstock.turbomachinery.pump.PumpLimit;
 import dev.penstock.turbomachinery.turbine.TurbineLimit;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
-import java.util.function.Predicate;
-import java.util.stream.Stream;
 
 /**
- * Searches the highest chamber pressure at which a concept closes within its hardware limits, with the balance as inner
- * problem. Where the balance may choose between gas temperature and turbine pressure ratio, the gas is taken as hot as
- * the turbine stands, so that the end of the search is the end of the turbine.
+ * Searches the highest chamber pressure at which a concept closes within its limits, with the balance as inner problem. It
+ * climbs a ladder of pressures that is the same for every engine, so that the pressure written in the concept has no part in
+ * the answer, and closes in on the end between two rungs. All limits of a balance count; one that no chamber pressure keeps with the
+ * others is left out by name, unless the hardware would fail by it.
  */
 public final class LimitSearch {
 
-    /** Limits that stop a search; other checks of a design do not depend on chamber pressure or can be designed away. */
-    private static final Set<LimitKind> STOPPING = Set.of(
+    /** Name of the limit where gas as hot as the turbine stands closes no further. */
+    static final String TURBINE = "turbine inlet temperature";
+
+    private static final String POWER = "power balance";
+
+    /** Limits that are never left out: beyond them the hardware fails, whatever the chamber pressure. */
+    private static final Set<LimitKind> NEVER_LEFT_OUT = Set.of(
             TurbineLimit.INLET_TEMPERATURE,
             PumpLimit.DISCHARGE_PRESSURE,
             PumpLimit.TIP_SPEED,
@@ -45,172 +42,201 @@ public final class LimitSearch {
             JacketLimit.WALL_TEMPERATURE,
             JacketLimit.COOLANT_WALL_TEMPERATURE);
 
-    private static final double GROWTH = 1.35;
-    private static final double STEP_WITHOUT_BALANCE = 1.8;
-    private static final double SMALLEST_GROWTH = 1.003;
-    private static final double LARGEST_GROWTH = 2.5;
-    private static final double OVERSHOOT = 1.15;
-    private static final int TRIES_PER_HALVING = 3;
-    private static final Comparator<Trial> BY_PRESSURE = Comparator.comparingDouble(Trial::pressure);
+    private static final double LADDER = 1e6;
+    private static final double RUNG = 1.5;
     private static final double LOWEST = 4e4;
     private static final double HIGHEST = 1e8;
-    private static final double TOLERANCE = 2e-4;
-    private static final int MOST_TRIES = 60;
+    private static final double TOLERANCE = 3e-4;
+    private static final int MOST_TRIES = 40;
+    private static final int TRIES_PER_HALVING = 3;
+    private static final int MISSES_IN_A_ROW = 2;
     private static final double CHANGE = 0.02;
-    private static final double ROUND_OFF = 1e-6;
-    private static final String POWER = "power balance";
-    private static final String TURBINE = "turbine inlet temperature";
 
     private final Balancer balancer;
     private final Concept concept;
-    private final Map<String, Double> factors = new TreeMap<>();
-    private final Map<Double, Trial> trials = new TreeMap<>();
-    private final List<Balancer.Solved> starts = new ArrayList<>();
-
-    /** One chamber pressure: the solution if there is one, else why not. */
-    private record Trial(
-            double pressure,
-            Optional<EngineBalance> balance,
-            Balancer.Solved solved,
-            double margin,
-            String limit,
-            String why) {
-
-        boolean within() {
-            return margin >= 0;
-        }
-    }
 
     LimitSearch(Balancer balancer, Concept concept) {
         this.balancer = balancer;
         this.concept = concept;
     }
 
-    LimitResult search() {
-        return search(true);
-    }
-
-    /** The same; what each limit is worth only if asked for, which takes about as long again. */
-    LimitResult search(boolean worths) {
-        Trial best = highest(concept);
-        Trial beyond = next(best.pressure());
-        EngineBalance balance = best.balance().orElseThrow();
-        List<LimitCheck> held = balance.limits().stream().filter(this::stops).toList();
-        List<LimitResult.Point> points = trials.values().stream()
-                .map(t -> new LimitResult.Point(t.pressure(), t.within(), t.limit()))
-                .toList();
-        String explanation = String.format(
-                Locale.ROOT,
-                "%s reaches a chamber pressure of %.4g MPa; %s stops it there (%s)",
-                concept.name(),
-                best.pressure() / 1e6,
-                beyond.limit().replace(".", ": ").replace('_', ' '),
-                beyond.why());
-        return new LimitResult(
-                best.pressure(),
-                balance,
-                beyond.limit(),
-                explanation,
-                held,
-                worths ? sensitivities(best, beyond.limit(), held) : List.of(),
-                points);
-    }
-
-    // ---- the search
-
-    private Trial highest(Concept asked) {
-        Trial low = known(Trial::within).max(BY_PRESSURE).orElse(null);
-        Trial high = known(t -> !t.within()).min(BY_PRESSURE).orElse(null);
-        if (low == null && high == null) {
-            Trial first = attempt(asked, asked.chamberPressure());
-            low = first.within() ? first : null;
-            high = first.within() ? null : first;
-        }
-        Trial before = null;
-        while (low == null) {
-            if (high.pressure() <= LOWEST) {
-                Trial asItWas = known(t -> true).max(BY_PRESSURE).orElse(high);
-                throw new LimitReached(
-                        asItWas.limit(),
-                        String.format(
-                                Locale.ROOT,
-                                "no chamber pressure down to %.3g MPa keeps the limits; at %.3g MPa it is: %s (%s)",
-                                high.pressure() / 1e6,
-                                asItWas.pressure() / 1e6,
-                                asItWas.limit(),
-                                asItWas.why()));
-            }
-            double step = high.solved() == null ? STEP_WITHOUT_BALANCE : growth(high, before);
-            Trial trial = attempt(asked, Math.max(LOWEST, high.pressure() / step));
-            before = high;
-            low = trial.within() ? trial : null;
-            high = trial.within() ? high : trial;
-        }
-        before = null;
-        while (high == null) {
-            if (low.pressure() >= HIGHEST) {
-                throw new LimitReached(
-                        "search",
-                        String.format(
-                                Locale.ROOT,
-                                "no limit is met up to %.4g MPa; state limits.discharge_pressure or others",
-                                low.pressure() / 1e6));
-            }
-            Trial trial = attempt(asked, Math.min(HIGHEST, low.pressure() * growth(low, before)));
-            before = low;
-            high = trial.within() ? null : trial;
-            low = trial.within() ? trial : low;
-        }
-        return closeIn(asked, low, high);
-    }
-
-    private Stream<Trial> known(Predicate<Trial> wanted) {
-        return trials.values().stream().filter(wanted);
-    }
-
     /**
-     * Factor to the next pressure: a little beyond the place where a straight line through the last two margins vanishes, in
-     * logarithmic pressure, where there is one.
+     * @param merit what the best pressure is best for; empty to leave out the best pressure and what each limit is worth
+     * @return the reach
      */
-    private static double growth(Trial last, Trial before) {
-        boolean line = before != null && before.solved() != null && last.solved() != null;
-        if (!line || last.limit().equals(before.limit()) && last.margin() == before.margin()) {
-            return GROWTH;
-        }
-        double step = Math.log(last.pressure() / before.pressure());
-        double factor = Math.exp(OVERSHOOT * Math.abs(step * last.margin() / (before.margin() - last.margin())));
-        boolean closer = Math.abs(last.margin()) < Math.abs(before.margin());
-        return closer ? Math.max(SMALLEST_GROWTH, Math.min(LARGEST_GROWTH, factor)) : GROWTH;
+    LimitResult search(Optional<Merit> merit) {
+        PressureTrials trials = new PressureTrials(balancer, concept);
+        End end = overLadder(trials);
+        return result(trials, end, merit);
     }
+
+    /** The same without best pressure and worths, from the reach of a concept that differs little. */
+    LimitResult search(LimitResult near, List<Balancer.Solved> solutions) {
+        PressureTrials trials = new PressureTrials(balancer, concept);
+        trials.startFrom(solutions);
+        trials.leaveOut(Set.copyOf(
+                near.leftOut().stream().map(LimitResult.LeftOut::name).toList()));
+        Optional<End> end = beside(trials, near.chamberPressure());
+        return result(trials, end.isPresent() ? end.get() : overLadder(new PressureTrials(balancer, concept)), Optional.empty());
+    }
+
+    /** Where a search ends: the last pressure that keeps the limits, and the first that does not. */
+    private record End(PressureTrial last, PressureTrial beyond, String limit, String why, List<LimitResult.LeftOut> leftOut) {}
+
+    // ---- over the whole ladder
+
+    private End overLadder(PressureTrials trials) {
+        climb(trials);
+        List<LimitResult.LeftOut> leftOut = new ArrayList<>();
+        if (highest(trials).isEmpty()) {
+            Map<String, LimitCheck> missed = trials.leastMissed(NEVER_LEFT_OUT);
+            trials.leaveOut(missed.keySet());
+            missed.values().forEach(check -> leftOut.add(new LimitResult.LeftOut(
+                    check.name(),
+                    String.format(
+                            Locale.ROOT,
+                            "no chamber pressure tried keeps it with the others; missed by %.3g %% at least",
+                            -100 * check.margin()))));
+            climb(trials);
+        }
+        PressureTrial low = highest(trials).orElseThrow(() -> nothingKept(trials));
+        PressureTrial high = above(trials, low);
+        return ended(trials, closeIn(trials, low, high), leftOut);
+    }
+
+    /** From the lowest rung that closes upwards, until nothing closes or limits are missed for good; then downwards if need be. */
+    private static void climb(PressureTrials trials) {
+        int first = -1;
+        for (int k = 0; rung(k) < HIGHEST && first < 0; k++) {
+            first = trials.at(rung(k)).closed() ? k : -1;
+        }
+        int missed = 0;
+        boolean any = false;
+        for (int k = Math.max(first, 0); first >= 0 && rung(k) < HIGHEST && missed < MISSES_IN_A_ROW; k++) {
+            PressureTrial trial = trials.at(rung(k));
+            boolean over = !trial.closed() && !trials.at(Math.min(HIGHEST, rung(k + 1))).closed();
+            if (over) {
+                break;
+            }
+            any |= trial.kept();
+            missed = any && !trial.kept() ? missed + 1 : 0;
+        }
+        for (int k = Math.min(first, 0) - (first < 0 ? 0 : 1); !any && rung(k) > LOWEST; k--) {
+            any = trials.at(rung(k)).kept();
+        }
+    }
+
+    private static double rung(int k) {
+        return LADDER * Math.pow(RUNG, k);
+    }
+
+    private static Optional<PressureTrial> highest(PressureTrials trials) {
+        return trials.tried().descendingMap().values().stream()
+                .filter(PressureTrial::kept)
+                .findFirst();
+    }
+
+    private static PressureTrial above(PressureTrials trials, PressureTrial low) {
+        Map.Entry<Double, PressureTrial> next = trials.tried().higherEntry(low.pressure());
+        if (next == null) {
+            throw new LimitReached(
+                    "search",
+                    String.format(
+                            Locale.ROOT,
+                            "no limit is met up to %.4g MPa; state limits.discharge_pressure or others",
+                            low.pressure() / 1e6));
+        }
+        return next.getValue();
+    }
+
+    private PenstockException nothingKept(PressureTrials trials) {
+        Optional<PressureTrial> nearest = trials.tried().values().stream()
+                .filter(PressureTrial::closed)
+                .max((a, b) -> Double.compare(a.margin(), b.margin()));
+        double low = trials.tried().firstKey();
+        double high = trials.tried().lastKey();
+        if (nearest.isEmpty()) {
+            PressureTrial any = trials.tried().ceilingEntry(LADDER).getValue();
+            return new SearchFailed(
+                    Double.NaN,
+                    String.format(
+                            Locale.ROOT,
+                            "%s: no balance was found at any of %d chamber pressures tried from %.3g to %.3g MPa; at %.3g MPa: %s",
+                            concept.name(),
+                            trials.tried().size(),
+                            low / 1e6,
+                            high / 1e6,
+                            any.pressure() / 1e6,
+                            any.why()));
+        }
+        PressureTrial trial = nearest.get();
+        return new LimitReached(
+                trial.limit(),
+                String.format(
+                        Locale.ROOT,
+                        "no chamber pressure tried from %.3g to %.3g MPa keeps the limits; the nearest to it, %.3g MPa, misses"
+                                + " %s by %.3g %% (%s)",
+                        low / 1e6,
+                        high / 1e6,
+                        trial.pressure() / 1e6,
+                        words(trial.limit()),
+                        -100 * trial.margin(),
+                        trial.why()));
+    }
+
+    // ---- near a known reach
+
+    private Optional<End> beside(PressureTrials trials, double pressure) {
+        double step = 1.02;
+        double at = pressure;
+        for (int tries = 0; tries < MISSES_IN_A_ROW * 6; tries++) {
+            PressureTrial here = trials.at(at);
+            Map.Entry<Double, PressureTrial> next = trials.tried().higherEntry(at);
+            Map.Entry<Double, PressureTrial> before = trials.tried().lowerEntry(at);
+            if (here.kept() && next != null && !next.getValue().kept()) {
+                return Optional.of(ended(trials, closeIn(trials, here, next.getValue()), List.of()));
+            }
+            if (!here.kept() && before != null && before.getValue().kept()) {
+                return Optional.of(ended(trials, closeIn(trials, before.getValue(), here), List.of()));
+            }
+            at = here.kept() ? at * step : at / step;
+            step = Math.min(1.5, step * step);
+        }
+        return Optional.empty();
+    }
+
+    // ---- between two rungs
+
+    private record Bracket(PressureTrial low, PressureTrial high) {}
 
     /** Narrows the bracket between a pressure that keeps the limits and one that does not. */
-    private Trial closeIn(Concept asked, Trial first, Trial beyond) {
-        Trial low = first;
-        Trial high = beyond;
+    private static Bracket closeIn(PressureTrials trials, PressureTrial first, PressureTrial beyond) {
+        PressureTrial low = first;
+        PressureTrial high = beyond;
         double width = high.pressure() - low.pressure();
         for (int tries = 1;
                 tries <= MOST_TRIES && high.pressure() - low.pressure() > TOLERANCE * low.pressure();
                 tries++) {
             boolean stalls = tries % TRIES_PER_HALVING == 0 && high.pressure() - low.pressure() > 0.5 * width;
             width = tries % TRIES_PER_HALVING == 0 ? high.pressure() - low.pressure() : width;
-            Trial middle = attempt(asked, between(low, high, stalls));
-            if (middle.within()) {
+            PressureTrial middle = trials.at(between(low, high, stalls));
+            if (middle.kept()) {
                 low = middle;
             } else {
                 high = middle;
             }
         }
-        return low;
+        return new Bracket(low, high);
     }
 
     /**
      * Straight line through both margins where both exist, and a little towards the farther end, so that the next pair
      * encloses the limit closely; else the middle.
      */
-    private static double between(Trial low, Trial high, boolean stalls) {
+    private static double between(PressureTrial low, PressureTrial high, boolean stalls) {
         double width = high.pressure() - low.pressure();
         double nudge = 0.4 * TOLERANCE * low.pressure() / width;
-        boolean sloped = high.solved() != null && low.margin() < 5 && !stalls;
+        boolean sloped = high.closed() && low.margin() < 5 && !stalls;
         if (!sloped) {
             return low.pressure() + 0.5 * width;
         }
@@ -219,124 +245,104 @@ public final class LimitSearch {
         return low.pressure() + Math.min(1 - nudge, Math.max(nudge, share)) * width;
     }
 
-    private Trial attempt(Concept asked, double pressure) {
-        Trial trial = evaluate(asked, pressure);
-        trials.put(pressure, trial);
-        return trial;
-    }
-
-    private Trial evaluate(Concept asked, double pressure) {
-        Concept there = asHotAsAllowed(asked).withChamberPressure(pressure);
-        try {
-            Balancer.Solved solved = solve(there, pressure);
-            return judged(pressure, BalanceReport.of(solved), solved);
-        } catch (InvalidInput e) {
-            throw e;
-        } catch (PenstockException e) {
-            String limit = limitBehind(e);
-            boolean turbine = limit.equals(POWER) && temperatureIsSet();
-            String why = turbine ? "beyond it no turbine pressure ratio closes the power balance" : e.getMessage();
-            return new Trial(pressure, Optional.empty(), null, -1, turbine ? TURBINE : limit, why);
+    /** @throws SearchFailed if the bracket ends where nothing closes, and no limit is seen to be behind it */
+    private End ended(PressureTrials trials, Bracket bracket, List<LimitResult.LeftOut> leftOut) {
+        PressureTrial beyond = bracket.high;
+        if (beyond.closed()) {
+            return new End(bracket.low, beyond, beyond.limit(), beyond.why(), leftOut);
         }
+        PenstockException failure = beyond.failure().orElseThrow();
+        if (failure instanceof LimitReached reached) {
+            return new End(bracket.low, beyond, reached.limit(), reached.getMessage(), leftOut);
+        }
+        NavigableMap<Double, PressureTrial> below = trials.tried().headMap(bracket.low.pressure(), true);
+        if (SolutionFold.endsAt(below, beyond.pressure())) {
+            boolean turbine = trials.hottestGas();
+            String why = turbine
+                    ? "beyond it no turbine pressure ratio closes the power balance with gas as hot as the turbine stands"
+                    : "the solution turns back there: beyond it the turbines cannot make the power";
+            return new End(bracket.low, beyond, turbine ? TURBINE : POWER, why, leftOut);
+        }
+        throw new SearchFailed(
+                bracket.low.pressure(),
+                String.format(
+                        Locale.ROOT,
+                        "%s closes within its limits up to a chamber pressure of %.4g MPa, but the search failed beyond: at"
+                                + " %.4g MPa no balance was found, and no limit is seen to be behind it (%s); how far the engine"
+                                + " reaches is not known",
+                        concept.name(),
+                        bracket.low.pressure() / 1e6,
+                        beyond.pressure() / 1e6,
+                        failure.getMessage()));
     }
 
-    private Trial judged(double pressure, EngineBalance balance, Balancer.Solved solved) {
-        LimitCheck least = balance.limits().stream()
-                .filter(this::stops)
-                .min(Comparator.comparingDouble(this::margin))
-                .orElseThrow(() -> new IllegalStateException("no limit to keep"));
-        boolean inBar = least.unit().equals("Pa");
-        String why = String.format(
+    // ---- the answer
+
+    private LimitResult result(PressureTrials trials, End end, Optional<Merit> merit) {
+        EngineBalance balance = end.last.balance().orElseThrow();
+        String explanation = String.format(
                 Locale.ROOT,
-                "%.5g %s against %.5g",
-                inBar ? least.value() / 1e5 : least.value(),
-                inBar ? "bar" : least.unit(),
-                inBar ? bound(least) / 1e5 : bound(least));
-        return new Trial(pressure, Optional.of(balance), solved, margin(least), least.name(), why);
+                "%s reaches a chamber pressure of %.4g MPa; %s stops it there (%s)%s",
+                concept.name(),
+                end.last.pressure() / 1e6,
+                words(end.limit),
+                end.why,
+                end.leftOut.isEmpty() ? "" : "; left out: " + leftOut(end.leftOut));
+        List<LimitCheck> counted = trials.counted(balance);
+        Optional<LimitResult.Best> best = merit.map(m -> new BestPressure(trials, m).below(end.last, end.limit));
+        List<LimitResult.Sensitivity> worths =
+                merit.isPresent() ? sensitivities(trials, end, counted) : List.of();
+        List<LimitResult.Point> points = trials.tried().values().stream()
+                .map(t -> new LimitResult.Point(t.pressure(), t.kept(), t.closed() ? t.limit() : "no balance found"))
+                .toList();
+        return new LimitResult(
+                end.last.pressure(),
+                balance,
+                end.limit,
+                explanation,
+                best,
+                counted,
+                end.leftOut,
+                worths,
+                points,
+                trials.solutions());
     }
 
-    /** What a missing balance comes from: the limit that says so, the cycle's own equations, or a model around them. */
-    private static String limitBehind(PenstockException e) {
-        if (e instanceof LimitReached reached) {
-            return reached.limit();
+    private static String leftOut(List<LimitResult.LeftOut> list) {
+        return String.join(
+                ", ",
+                list.stream().map(l -> words(l.name()) + " (" + l.reason() + ")").toList());
+    }
+
+    private static String words(String limit) {
+        return limit.replace(".", ": ").replace('_', ' ');
+    }
+
+    /** What the limit that binds is worth, the others being worth nothing there. */
+    private List<LimitResult.Sensitivity> sensitivities(PressureTrials trials, End end, List<LimitCheck> counted) {
+        Optional<LimitCheck> binding =
+                counted.stream().filter(c -> c.name().equals(end.limit)).findFirst();
+        if (binding.isEmpty() && !end.limit.equals(TURBINE)) {
+            return List.of();
         }
-        return switch (e.subject()) {
-            case BALANCE -> POWER;
-            case JACKET -> "cooling";
-            case MODEL -> "range of a model";
-        };
-    }
-
-    private Balancer.Solved solve(Concept there, double pressure) {
-        Optional<Balancer.Solved> near = Stream.concat(
-                        starts.stream(), known(t -> t.solved() != null).map(Trial::solved))
-                .min(Comparator.comparingDouble(
-                        n -> Math.abs(Math.log(n.balanceModels().concept().chamberPressure() / pressure))));
-        if (near.isPresent()) {
-            return new PressureContinuation(balancer).follow(there, near.get());
+        String moved = binding.map(LimitSearch::key).orElse(TURBINE);
+        double at = end.last.pressure();
+        PressureTrials relaxed = trials.relaxed(moved, 1 + CHANGE);
+        double reached;
+        try {
+            reached = beside(relaxed, at).map(e -> e.last.pressure()).orElse(at);
+        } catch (SearchFailed e) {
+            reached = e.last();
         }
-        return new PressureContinuation(balancer).solve(there);
-    }
-
-    private Trial next(double pressure) {
-        return trials.values().stream()
-                .filter(t -> t.pressure() > pressure && !t.within())
-                .findFirst()
-                .orElseThrow();
-    }
-
-    /** Takes over what another search has solved, held against this one's limits; nothing if engines themselves differ. */
-    private void learnFrom(LimitSearch other, String moved) {
-        if (moved.equals(TURBINE)) {
-            other.known(Trial::within).max(BY_PRESSURE).ifPresent(t -> starts.add(t.solved()));
-            return;
-        }
-        for (Trial trial : other.trials.values()) {
-            trials.put(
-                    trial.pressure(),
-                    trial.balance()
-                            .map(b -> judged(trial.pressure(), b, trial.solved()))
-                            .orElse(trial));
-        }
-    }
-
-    // ---- limits
-
-    private boolean temperatureIsSet() {
-        return concept.cycle().traits().closure() == CycleTraits.Closure.RATIO_OR_TEMPERATURE
-                && concept.burners().values().stream()
-                        .anyMatch(b -> b.temperature().isPresent());
-    }
-
-    /** Gas of one temperature at every chamber pressure cannot end the search, unless it is too hot from the start. */
-    private boolean temperatureIsHeld(LimitCheck check) {
-        boolean held = concept.cycle().traits().closure() == CycleTraits.Closure.GAS_FLOW
-                && concept.burners().values().stream()
-                        .anyMatch(b -> b.temperature().isPresent());
-        return held && check.margin() > -ROUND_OFF;
-    }
-
-    /** Burners with a given temperature run as hot as their turbine stands. */
-    private Concept asHotAsAllowed(Concept asked) {
-        if (!temperatureIsSet()) {
-            return asked;
-        }
-        Map<Burner, BurnerDesign> burners = new EnumMap<>(Burner.class);
-        asked.burners().forEach((burner, design) -> {
-            double limit = asked.turbineLimit(burner) * factors.getOrDefault(TURBINE, 1.0);
-            burners.put(burner, design.temperature().isPresent() ? design.withTemperature(limit) : design);
-        });
-        return asked.withGas(burners, asked.turbines());
-    }
-
-    private boolean stops(LimitCheck check) {
-        boolean temperature = check.kind() == TurbineLimit.INLET_TEMPERATURE;
-        boolean set = temperature && (temperatureIsSet() || temperatureIsHeld(check));
-        return STOPPING.contains(check.kind()) && !set;
-    }
-
-    private double bound(LimitCheck check) {
-        return check.limit() * factors.getOrDefault(key(check), 1.0);
+        List<LimitResult.Sensitivity> list = new ArrayList<>();
+        list.add(new LimitResult.Sensitivity(moved, (reached / at - 1) / CHANGE, CHANGE, reached));
+        counted.stream()
+                .filter(c -> !c.sizing())
+                .map(LimitSearch::key)
+                .distinct()
+                .filter(key -> !key.equals(moved))
+                .forEach(key -> list.add(new LimitResult.Sensitivity(key, 0, CHANGE, at)));
+        return list;
     }
 
     /** What the concept would change to move a limit: one key for all pumps and tanks, else the limit's own name. */
@@ -345,46 +351,5 @@ public final class LimitSearch {
             return "limits.discharge_pressure";
         }
         return check.kind() == TankLimit.PRESSURE ? "limits.tank_pressure" : check.name();
-    }
-
-    private double margin(LimitCheck check) {
-        return new LimitCheck(
-                        check.kind(),
-                        check.owner(),
-                        check.value(),
-                        bound(check),
-                        check.unit(),
-                        check.upper(),
-                        check.source())
-                .margin();
-    }
-
-    private List<LimitResult.Sensitivity> sensitivities(Trial best, String binding, List<LimitCheck> held) {
-        List<LimitResult.Sensitivity> list = new ArrayList<>();
-        String moved = held.stream()
-                .filter(h -> h.name().equals(binding))
-                .map(LimitSearch::key)
-                .findFirst()
-                .orElse(binding);
-        boolean known =
-                binding.equals(TURBINE) || held.stream().anyMatch(h -> h.name().equals(binding));
-        if (known) {
-            LimitSearch relaxed = new LimitSearch(balancer, concept);
-            relaxed.factors.put(moved, 1 + CHANGE);
-            relaxed.learnFrom(this, moved);
-            double reached = best.pressure();
-            try {
-                reached = relaxed.highest(concept).pressure();
-            } catch (LimitReached e) {
-                // relaxed beyond what the search looks at: no number to give
-            }
-            list.add(new LimitResult.Sensitivity(moved, (reached / best.pressure() - 1) / CHANGE, CHANGE, reached));
-        }
-        held.stream()
-                .map(LimitSearch::key)
-                .distinct()
-                .filter(key -> !key.equals(moved))
-                .forEach(key -> list.add(new LimitResult.Sensitivity(key, 0, CHANGE, best.pressure())));
-        return list;
     }
 }

@@ -6,6 +6,7 @@ import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cycles.concept.Burner;
 import dev.penstock.cycles.concept.BurnerDesign;
 import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.concept.Concept.AtPressure;
 import dev.penstock.cycles.concept.CycleTraits;
 import dev.penstock.cycles.concept.DesignLimits;
 import dev.penstock.cycles.concept.FeedDesign;
@@ -25,7 +26,8 @@ import dev.penstock.cycles.sheet.Stream;
 import dev.penstock.cycles.solving.Balancer;
 import dev.penstock.cycles.solving.PressureContinuation;
 import dev.penstock.errors.ConservationViolated;
-import dev.penstock.errors.NotConverged;
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.errors.PenstockException;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.quantities.Constants;
 import dev.penstock.turbomachinery.pump.PumpLimit;
@@ -59,6 +61,7 @@ final class OffDesign {
     /** What is left of the valve's loss when its orifice is opened (-): common practice, no source. */
     private static final double OPEN_VALVE = 0.3;
 
+    private static final int MOST_HALVINGS = 3;
     private static final String COMMON = "common practice, no source";
 
     private final Balancer balancer;
@@ -88,20 +91,31 @@ final class OffDesign {
     OperatingPoint at(OperatingCommand command) {
         Concept concept = concept(command);
         Balancer.Solved near = nearest(concept);
-        Balancer.Solved found;
-        try {
-            found = balancer.solve(concept, Optional.of(near), Optional.of(machines));
-        } catch (NotConverged e) {
-            double ratio = Math.sqrt(near.balanceModels().concept().mixtureRatio() * concept.mixtureRatio());
-            double throttle = Math.sqrt(near.balanceModels().concept().chamberPressure() * concept.chamberPressure())
-                    / design.concept().chamberPressure();
-            OperatingCommand middle = new OperatingCommand(
-                    throttle, OptionalDouble.of(ratio), command.oxidizerTankPressure(), command.fuelTankPressure());
-            Balancer.Solved between = balancer.solve(concept(middle), Optional.of(near), Optional.of(machines));
-            found = balancer.solve(concept, Optional.of(between), Optional.of(machines));
-        }
+        Balancer.Solved found = lead(command, near, MOST_HALVINGS);
         solved.add(found);
         return point(command, found);
+    }
+
+    /** Straight from a solved point, else by way of the middle, and again: whatever fails on a long way may do on a short one. */
+    private Balancer.Solved lead(OperatingCommand command, Balancer.Solved near, int halvings) {
+        Concept concept = concept(command);
+        try {
+            return balancer.solve(concept, Optional.of(near), Optional.of(machines));
+        } catch (InvalidInput | ConservationViolated e) {
+            throw e;
+        } catch (PenstockException e) {
+            if (halvings == 0) {
+                throw e;
+            }
+            Concept from = near.balanceModels().concept();
+            OperatingCommand middle = new OperatingCommand(
+                    Math.sqrt(from.chamberPressure() * concept.chamberPressure())
+                            / design.concept().chamberPressure(),
+                    OptionalDouble.of(Math.sqrt(from.mixtureRatio() * concept.mixtureRatio())),
+                    command.oxidizerTankPressure(),
+                    command.fuelTankPressure());
+            return lead(command, lead(middle, near, halvings - 1), halvings - 1);
+        }
     }
 
     private Balancer.Solved nearest(Concept concept) {
@@ -134,6 +148,11 @@ final class OffDesign {
         own.turbines()
                 .forEach((place, option) -> turbines.put(
                         place, floats ? new TurbineOption(OptionalDouble.empty(), option.design()) : option));
+        AtPressure built = other -> concept(new OperatingCommand(
+                other / own.chamberPressure(),
+                command.mixtureRatio(),
+                command.oxidizerTankPressure(),
+                command.fuelTankPressure()));
         double throat = 2 * Math.sqrt(design.chamber().throatArea() / Math.PI);
         return new Concept(
                 own.document(),
@@ -161,7 +180,8 @@ final class OffDesign {
                 own.electric(),
                 own.limits(),
                 own.mass(),
-                own.pressurization());
+                own.pressurization(),
+                built);
     }
 
     /** A side's share of the flow over that of the design. */

@@ -23,7 +23,8 @@ import java.util.function.Supplier;
 /** Reads what a concept says about its thrust chamber. */
 final class ChamberKeys {
 
-    private static final String PRESSURE = "engine." + ConceptInputs.CHAMBER_PRESSURE.key();
+    /** Dotted key of the chamber pressure. */
+    static final String PRESSURE = "engine." + ConceptInputs.CHAMBER_PRESSURE.key();
     private static final double VACUUM_COEFFICIENT = 1.75;
     private static final double SEA_LEVEL_COEFFICIENT = 1.5;
 

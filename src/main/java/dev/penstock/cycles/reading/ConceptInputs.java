@@ -54,6 +54,11 @@ public final class ConceptInputs {
     static final Input<Double> TANK_PRESSURE_LIMIT = Input.quantity(
                     "tank_pressure", Dimension.PRESSURE, Range.of(1e5, 6e7), "Highest pressure in a tank")
             .usual(Usual.between(4e6, 5e6, 6.5e6, Usual.COMMON).because("heavy beyond"));
+    static final Input<Double> EXHAUST_LOSS_LIMIT = Input.ratio(
+                    "exhaust_loss",
+                    Range.of(1e-4, 0.9),
+                    "Largest share of the specific impulse that dumped turbine gas may cost")
+            .usual(Usual.between(0.03, 0.05, 0.07, Usual.COMMON).because("built engines lose 1 to 4 %, and more gas always makes more pressure"));
     static final Input<Double> TURBINE_TEMPERATURE_LIMIT = Input.quantity(
                     "turbine_temperature", Dimension.TEMPERATURE, Range.of(200, 3000), "Hottest gas of every turbine")
             .computed("by gas, see the turbines");
@@ -302,6 +307,9 @@ public final class ConceptInputs {
         }
         if (with(t -> !t.pumped())) {
             group = group.and(TANK_PRESSURE_LIMIT);
+        }
+        if (with(CycleTraits::dumps)) {
+            group = group.and(EXHAUST_LOSS_LIMIT);
         }
         return with(CycleTraits::turbines) ? group.and(TURBINE_TEMPERATURE_LIMIT) : group;
     }

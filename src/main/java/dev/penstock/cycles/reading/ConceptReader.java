@@ -13,6 +13,7 @@ import dev.penstock.cycles.concept.PressurizationDesign;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.concept.ThrustTarget;
 import dev.penstock.errors.InvalidInput;
+import dev.penstock.errors.LimitReached;
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.fluids.Propellant;
@@ -31,6 +32,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -42,6 +44,9 @@ import java.util.function.Supplier;
  * The table {@code [vehicle]} belongs to whoever sizes the vehicle and is handed on unread.
  */
 public final class ConceptReader {
+
+    /** Dotted key of what dumped turbine gas may cost. */
+    public static final String EXHAUST_LOSS = "limits." + ConceptInputs.EXHAUST_LOSS_LIMIT.key();
 
     /** Left to whoever sizes the vehicle. */
     private static final InputGroup VEHICLE = InputGroup.table("vehicle", "The vehicle that the engine drives");
@@ -207,8 +212,10 @@ public final class ConceptReader {
         Supplier<Optional<PressurizationDesign>> pressurization =
                 PressurizationKeys.read(root, fluids, traits, head.oxidizer(), head.fuel());
         Supplier<MassFactors> mass = mass(root.table("mass"));
-        return () -> new Concept(
-                document.get(),
+        return () -> {
+            ConceptDocument text = document.get();
+            return new Concept(
+                text,
                 head.name(),
                 head.description(),
                 head.cycle(),
@@ -225,7 +232,24 @@ public final class ConceptReader {
                 electric.get(),
                 limits.get(),
                 mass.get(),
-                pressurization.get());
+                pressurization.get(),
+                other -> again(text, other));
+        };
+    }
+
+    /** The concept read again with another chamber pressure, so that whatever follows the pressure does follow. */
+    private Concept again(ConceptDocument document, double pressure) {
+        Map<String, String> changes = new LinkedHashMap<>(document.changes());
+        changes.put(ChamberKeys.PRESSURE, pressure + " Pa");
+        try {
+            return parse(document.file(), document.text(), changes);
+        } catch (InvalidInput e) {
+            InvalidInput.Problem problem = e.problems().get(0);
+            throw new LimitReached(
+                    problem.key(),
+                    String.format(
+                            Locale.ROOT, "at a chamber pressure of %.4g MPa %s", pressure / 1e6, problem.sentence()));
+        }
     }
 
     private static Optional<ThrustTarget> thrust(InputTable keys) {
@@ -260,9 +284,13 @@ public final class ConceptReader {
         double tank = traits.pumped()
                 ? ConceptInputs.TANK_PRESSURE_LIMIT.standing().value()
                 : keys.read(ConceptInputs.TANK_PRESSURE_LIMIT);
+        double exhaust = traits.dumps()
+                ? keys.read(ConceptInputs.EXHAUST_LOSS_LIMIT)
+                : ConceptInputs.EXHAUST_LOSS_LIMIT.standing().value();
+        String exhaustSource = sourceOf(keys, ConceptInputs.EXHAUST_LOSS_LIMIT.key());
         String dischargeSource = sourceOf(keys, "discharge_pressure");
         String tankSource = sourceOf(keys, "tank_pressure");
-        return () -> new DesignLimits(discharge, dischargeSource, tank, tankSource);
+        return () -> new DesignLimits(discharge, dischargeSource, tank, tankSource, exhaust, exhaustSource);
     }
 
     /** Factors on the masses of parts, for who knows a part better than the model. */

@@ -272,7 +272,7 @@ final class CoolingKeys {
         double drop = keys.read(
                 JacketInputs.PRESSURE_DROP_LIMIT,
                 Usual.of(usualDrop, JacketInputs.PRESSURE_DROP_REASON, Usual.COMMON)
-                        .following("engine." + ConceptInputs.CHAMBER_PRESSURE.key()));
+                        .following(ChamberKeys.PRESSURE));
         double life = keys.read(JacketInputs.LIFE_LIMIT);
         return () -> new JacketLimits(wall, coolantWall, drop, life);
     }

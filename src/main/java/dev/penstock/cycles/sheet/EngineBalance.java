@@ -86,7 +86,12 @@ public record EngineBalance(
         return residuals.stream().mapToDouble(Residual::relative).reduce(audit.worst(), Math::max);
     }
 
-    /** @return whether every limit is kept */
+    /** @return warnings by which a limit that is kept may be missed, or the reverse */
+    public List<Warning> doubts() {
+        return warnings.stream().filter(w -> !w.aside()).toList();
+    }
+
+    /** @return whether every limit is kept, as the models have it; {@link #doubts()} may turn that */
     public boolean withinLimits() {
         return limits.stream().allMatch(LimitCheck::met);
     }

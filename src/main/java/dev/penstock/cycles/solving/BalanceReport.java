@@ -6,6 +6,7 @@ import dev.penstock.cooling.design.CircuitKey;
 import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.DesignLimits;
+import dev.penstock.cycles.origin.ExhaustLimit;
 import dev.penstock.cycles.origin.TankLimit;
 import dev.penstock.cycles.sheet.Auditor;
 import dev.penstock.cycles.sheet.BalanceModels;
@@ -32,11 +33,13 @@ import dev.penstock.turbomachinery.shaft.ShaftLimit;
 import dev.penstock.turbomachinery.shaft.ShaftModel;
 import dev.penstock.turbomachinery.turbine.TurbineSizing;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Makes the result of a closed arrangement: machines sized, limits held against their values, conservation checked. */
 public final class BalanceReport {
@@ -49,6 +52,7 @@ public final class BalanceReport {
     private final List<PumpSizing> pumps = new ArrayList<>();
     private final List<TurbineSizing> turbines = new ArrayList<>();
     private final List<ShaftBalance> shafts = new ArrayList<>();
+    private final Set<String> chosenSpeed = new HashSet<>();
     private double mainPower;
     private final List<Warning> warnings = new ArrayList<>();
 
@@ -119,6 +123,11 @@ public final class BalanceReport {
             }
             pumps.addAll(own);
             turbines.addAll(drivers);
+            if (shaft.speedSetBy().chosen()) {
+                chosenSpeed.add(shaft.name());
+                own.forEach(pump -> chosenSpeed.add(pump.name()));
+                drivers.forEach(turbine -> chosenSpeed.add(turbine.name()));
+            }
             ShaftModel model = balanceModels.models().shafts();
             ShaftBalance balanced = drivers.isEmpty()
                     ? model.balance(
@@ -214,7 +223,7 @@ public final class BalanceReport {
         double ambient = Constants.STANDARD_ATMOSPHERE;
         if (chamber.profile().throat().pressure() <= ambient) {
             warnings.add(new Warning(
-                    "engine", "the throat is not sonic against one atmosphere; sea-level thrust is given as zero"));
+                    "engine", "the throat is not sonic against one atmosphere; sea-level thrust is given as zero").asAside());
             return 0;
         }
         return chamber.thrustAt(ambient)
@@ -249,19 +258,28 @@ public final class BalanceReport {
                     own.dischargePressure(),
                     "Pa",
                     own.dischargeSource()));
-            limits.addAll(pump.limits());
+            limits.addAll(sizing(pump.limits()));
         }
-        turbines.forEach(t -> limits.addAll(t.limits()));
-        shafts.forEach(s -> limits.addAll(s.limits()));
+        turbines.forEach(t -> limits.addAll(sizing(t.limits())));
+        shafts.forEach(s -> limits.addAll(sizing(s.limits())));
         if (concept.shafts().geared()) {
             ShaftBalance pinion = shafts.get(0);
-            limits.add(LimitCheck.atMost(
+            limits.addAll(sizing(List.of(LimitCheck.atMost(
                     ShaftLimit.GEAR_SPEED,
                     pinion.name(),
                     GearTeeth.speed(pinion.speed(), pinion.diameter()),
                     concept.shafts().gearSpeedLimit(),
                     "m/s",
-                    GearTeeth.SPEED_LIMIT.standing().source()));
+                    GearTeeth.SPEED_LIMIT.standing().source()))));
+        }
+        if (!solved.update().jets().isEmpty()) {
+            limits.add(LimitCheck.atMost(
+                    ExhaustLimit.IMPULSE_LOSS,
+                    ExhaustLimit.OWNER,
+                    1 - summary().vacuumIsp() * Constants.STANDARD_GRAVITY / chamber.vacuumImpulse(),
+                    own.exhaustLoss(),
+                    "",
+                    own.exhaustSource()));
         }
         if (!concept.cycle().traits().pumped()) {
             for (Stream tank : sheet.tankStreams()) {
@@ -279,8 +297,23 @@ public final class BalanceReport {
         return limits;
     }
 
+    /** The same limits; those by which speed or bearings were chosen are marked. */
+    private List<LimitCheck> sizing(List<LimitCheck> limits) {
+        return limits.stream()
+                .map(l -> chosen(l) ? l.asSizing() : l)
+                .toList();
+    }
+
+    private boolean chosen(LimitCheck limit) {
+        return switch (limit.kind().sets()) {
+            case NOTHING -> false;
+            case SPEED -> chosenSpeed.contains(limit.owner());
+            case BEARINGS -> true;
+        };
+    }
+
     private void collectWarnings(List<JacketResult> jackets) {
-        warnings.addAll(chamber.warnings());
+        chamber.warnings().forEach(w -> warnings.add(w.asAside()));
         warnings.addAll(sheet.warnings());
         sheet.gases().values().forEach(gas -> warnings.addAll(gas.warnings()));
         jackets.forEach(j -> warnings.addAll(j.warnings()));
@@ -295,7 +328,7 @@ public final class BalanceReport {
                                 Locale.ROOT,
                                 "turbine exhaust has %.3g MPa, too little to leave a nozzle at sonic speed at sea level; "
                                         + "lower the turbine pressure ratio for use near the ground",
-                                exhaust.pressure() / 1e6)));
+                                exhaust.pressure() / 1e6)).asAside());
             }
         }
     }

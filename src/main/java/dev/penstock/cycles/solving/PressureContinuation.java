@@ -5,22 +5,35 @@ import dev.penstock.cycles.concept.CycleTraits;
 import dev.penstock.errors.ConservationViolated;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.LimitReached;
-import dev.penstock.errors.NotConverged;
 import dev.penstock.errors.PenstockException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
+import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
- * Finds a balance from afar: where the first guess is not good enough, the same concept is closed at a lower chamber
- * pressure, where power is plentiful, and followed upwards. If it ends on the way there, the pressure at which it ends is
- * the answer.
+ * Finds a balance from afar: where the first guess is not good enough, the same concept is closed at chamber pressures of a
+ * fixed ladder, and each solution is followed towards the pressure that is asked for, in steps that shrink where they fail
+ * and grow where they do not. If none arrives, pressures between are tried by their own first guess; what closes there is
+ * followed in turn. The failure then names the pressures between which it was seen: one that closes, and those that were tried
+ * in vain. The ladder does not depend on the pressure asked for, so that two questions about one engine agree.
  */
 public final class PressureContinuation {
 
-    private static final double[] STARTS = {0.4, 0.1};
-    private static final double FIRST_STEP = 1.5;
-    private static final double SMALLEST_STEP = 1.04;
-    private static final int MOST_TRIES = 12;
+    private static final double LADDER = 1e6;
+    private static final double RUNG = Math.log(1.5);
+    private static final double LOWEST_SHARE = 0.08;
+    private static final double HIGHEST_SHARE = 2;
+    private static final double FIRST_STEP = Math.log(1.3);
+    private static final double LARGEST_STEP = Math.log(1.7);
+    private static final double SMALLEST_STEP = 0.015;
+    private static final double GROWTH = 1.6;
+    private static final double SHRINKING = 0.35;
+    private static final double GAP = Math.log(1.12);
+    private static final int MOST_WALKS = 3;
 
     private final Balancer balancer;
 
@@ -39,92 +52,172 @@ public final class PressureContinuation {
             if (elsewhere) {
                 throw e;
             }
-            return fromBelow(concept, e);
+            return new Way(concept, e).find();
         }
     }
 
     /**
-     * Follows a neighbouring solution to a concept: straight, else by way of the middle.
+     * Follows a neighbouring solution to a concept, in steps that shrink where they fail.
      *
      * @throws PenstockException if that does not lead there
      */
     public Balancer.Solved follow(Concept concept, Balancer.Solved near) {
-        try {
-            return balancer.solve(concept, Optional.of(near));
-        } catch (InvalidInput | ConservationViolated e) {
-            throw e;
-        } catch (PenstockException e) {
-            double from = near.balanceModels().concept().chamberPressure();
-            double middle = Math.sqrt(from * concept.chamberPressure());
-            if (Math.abs(middle / from - 1) < SMALLEST_STEP - 1) {
-                throw e;
-            }
-            Balancer.Solved between = balancer.solve(concept.withChamberPressure(middle), Optional.of(near));
-            return balancer.solve(concept, Optional.of(between));
-        }
+        Way way = new Way(concept, null);
+        return way.walk(near).orElseThrow(() -> way.last);
     }
 
-    private Balancer.Solved fromBelow(Concept concept, PenstockException first) {
-        double target = concept.chamberPressure();
-        Balancer.Solved below = null;
-        for (double share : STARTS) {
-            try {
-                below = balancer.solve(concept.withChamberPressure(share * target), Optional.empty());
-                break;
-            } catch (PenstockException e) {
-                // a still lower pressure may do
+    /** All that was tried for one concept. */
+    private final class Way {
+
+        private final Concept concept;
+        private final double target;
+        private final NavigableMap<Double, Balancer.Solved> closed = new TreeMap<>();
+        private final NavigableMap<Double, PenstockException> open = new TreeMap<>();
+        private PenstockException last;
+
+        Way(Concept concept, PenstockException first) {
+            this.concept = concept;
+            this.target = concept.chamberPressure();
+            this.last = first;
+            if (first != null) {
+                open.put(target, first);
             }
         }
-        if (below == null) {
-            throw first instanceof NotConverged ? nowhere(concept, first) : first;
-        }
-        double reached = below.balanceModels().concept().chamberPressure();
-        double step = FIRST_STEP;
-        PenstockException last = first;
-        for (int tries = 0; tries < MOST_TRIES && step >= SMALLEST_STEP; tries++) {
-            double next = Math.min(target, reached * step);
-            try {
-                below = balancer.solve(concept.withChamberPressure(next), Optional.of(below));
-                reached = next;
-                if (next == target) {
-                    return below;
+
+        Balancer.Solved find() {
+            int walks = 0;
+            for (double start : starts()) {
+                Optional<Balancer.Solved> found = attempt(start, Optional.empty());
+                if (found.isPresent() && walks < MOST_WALKS) {
+                    walks++;
+                    Optional<Balancer.Solved> arrived = walk(found.get());
+                    if (arrived.isPresent()) {
+                        return arrived.get();
+                    }
                 }
+            }
+            return acrossGaps().orElseThrow(this::refusal);
+        }
+
+        /** Rungs of the ladder around the target, the nearest first. */
+        private List<Double> starts() {
+            List<Double> starts = new ArrayList<>();
+            int low = (int) Math.ceil(Math.log(LOWEST_SHARE * target / LADDER) / RUNG);
+            int high = (int) Math.floor(Math.log(HIGHEST_SHARE * target / LADDER) / RUNG);
+            for (int k = low; k <= high; k++) {
+                starts.add(LADDER * Math.exp(k * RUNG));
+            }
+            starts.sort(Comparator.comparingDouble(p -> Math.abs(Math.log(p / target))));
+            return starts;
+        }
+
+        /** The solution at the target, if one leads there from a solution elsewhere. */
+        Optional<Balancer.Solved> walk(Balancer.Solved from) {
+            Balancer.Solved here = from;
+            double at = from.balanceModels().concept().chamberPressure();
+            double step = FIRST_STEP;
+            while (step >= SMALLEST_STEP) {
+                double left = Math.log(target / at);
+                double next = Math.abs(left) <= step ? target : at * Math.exp(Math.copySign(step, left));
+                Optional<Balancer.Solved> found = attempt(next, Optional.of(here));
+                if (found.isEmpty()) {
+                    step *= SHRINKING;
+                    continue;
+                }
+                if (next == target) {
+                    return found;
+                }
+                here = found.get();
+                at = next;
+                step = Math.min(LARGEST_STEP, step * GROWTH);
+            }
+            return Optional.empty();
+        }
+
+        /** Pressures between the last that closes and the target, by their own first guess. */
+        private Optional<Balancer.Solved> acrossGaps() {
+            for (int round = 0; round < MOST_WALKS; round++) {
+                Double reached = closed.lowerKey(target);
+                if (reached == null) {
+                    return Optional.empty();
+                }
+                int parts = (int) Math.ceil(Math.log(target / reached) / GAP);
+                Optional<Balancer.Solved> beyond = Optional.empty();
+                for (int i = parts - 1; i > 0 && beyond.isEmpty(); i--) {
+                    beyond = attempt(reached * Math.pow(target / reached, (double) i / parts), Optional.empty());
+                }
+                if (beyond.isEmpty()) {
+                    return Optional.empty();
+                }
+                Optional<Balancer.Solved> arrived = walk(beyond.get());
+                if (arrived.isPresent()) {
+                    return arrived;
+                }
+            }
+            return Optional.empty();
+        }
+
+        private Optional<Balancer.Solved> attempt(double pressure, Optional<Balancer.Solved> near) {
+            try {
+                Balancer.Solved solved = balancer.solve(concept.withChamberPressure(pressure), near);
+                closed.put(pressure, solved);
+                open.remove(pressure);
+                return Optional.of(solved);
+            } catch (InvalidInput | ConservationViolated e) {
+                throw e;
             } catch (PenstockException e) {
                 last = e;
-                step = Math.sqrt(step);
+                open.put(pressure, e);
+                return Optional.empty();
             }
         }
-        throw new LimitReached(
-                "power balance",
-                String.format(
-                        Locale.ROOT,
-                        "%s closes only up to a chamber pressure of about %.4g MPa, %.4g MPa is asked for; %s (beyond: %s)",
-                        concept.cycle().title().toLowerCase(Locale.ROOT),
-                        reached / 1e6,
-                        target / 1e6,
-                        advice(concept),
-                        last.getMessage()));
-    }
 
-    private static LimitReached nowhere(Concept concept, PenstockException first) {
-        return new LimitReached(
-                "power balance",
-                String.format(
-                        Locale.ROOT,
-                        "%s closes neither at a chamber pressure of %.4g MPa nor down to %.2g of it; %s (%s)",
-                        concept.cycle().title().toLowerCase(Locale.ROOT),
-                        concept.chamberPressure() / 1e6,
-                        STARTS[STARTS.length - 1],
-                        advice(concept),
-                        first.getMessage()));
+        private LimitReached refusal() {
+            String title = concept.cycle().title().toLowerCase(Locale.ROOT);
+            Double below = closed.lowerKey(target);
+            Double above = closed.higherKey(target);
+            String reason = open.get(target).getMessage();
+            if (below == null && above == null) {
+                return new LimitReached(
+                        "balance",
+                        String.format(
+                                Locale.ROOT,
+                                "%s: no balance was found at a chamber pressure of %.4g MPa, nor at any of %d tried from"
+                                        + " %.4g to %.4g MPa; %s (%s)",
+                                title,
+                                target / 1e6,
+                                open.size(),
+                                open.firstKey() / 1e6,
+                                open.lastKey() / 1e6,
+                                advice(concept),
+                                reason));
+            }
+            boolean upwards = below != null;
+            double reached = upwards ? below : above;
+            NavigableMap<Double, PenstockException> between =
+                    upwards ? open.subMap(reached, false, target, true) : open.subMap(target, true, reached, false);
+            double nearest = upwards ? between.firstKey() : between.lastKey();
+            return new LimitReached(
+                    "balance",
+                    String.format(
+                            Locale.ROOT,
+                            "%s closes at a chamber pressure of %.4g MPa; at %d pressures tried from %.4g MPa to the %.4g MPa"
+                                    + " asked for no balance was found; %s (there: %s)",
+                            title,
+                            reached / 1e6,
+                            between.size(),
+                            nearest / 1e6,
+                            target / 1e6,
+                            advice(concept),
+                            reason));
+        }
     }
 
     private static String advice(Concept concept) {
         return switch (concept.cycle().traits().closure()) {
-            case GAS_FLOW -> "raise gas temperature, turbine pressure ratio or pump efficiency";
-            case RATIO_OR_TEMPERATURE -> "raise gas temperature or pump efficiency, or lower the pressure losses";
-            case RATIO ->
-                "let the jacket heat the fuel more, for example by a longer chamber, or raise pump efficiency";
+            case GAS_FLOW -> "what may help: hotter gas, a higher turbine pressure ratio or better pumps";
+            case RATIO_OR_TEMPERATURE -> "what may help: hotter gas, better pumps or lower pressure losses";
+            case RATIO -> "what may help: more heat for the fuel, for example by a longer chamber, or better pumps";
             case TANK_PRESSURE, MOTOR_POWER -> "change the pressures";
         };
     }

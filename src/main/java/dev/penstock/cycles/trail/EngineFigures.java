@@ -25,6 +25,7 @@ import dev.penstock.cycles.sheet.Residual;
 import dev.penstock.cycles.sheet.Station;
 import dev.penstock.input.InputValue;
 import dev.penstock.provenance.CheckFigures;
+import dev.penstock.provenance.LimitCheck;
 import dev.penstock.provenance.FigureTable;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.provenance.Origin;
@@ -231,11 +232,11 @@ public final class EngineFigures {
             .briefly("pumps")
             .from((b, at) -> pumps(Definitions.SUM, b, "power_W"))
             .lessIsBetter()
-            .optional("tightest_margin", "margin of the tightest limit", Notation.MARGIN, b -> b.limits().stream()
-                    .mapToDouble(l -> l.margin())
+            .optional("tightest_margin", "margin of the tightest limit", Notation.MARGIN, b -> LimitCheck.margins(b.limits()).stream()
+                    .mapToDouble(LimitCheck::margin)
                     .min())
             .from((b, at) ->
-                    new Origin(Definitions.SMALLEST, CheckFigures.LIMITS.paths("limits", b.limits(), "margin")))
+                    new Origin(Definitions.SMALLEST, CheckFigures.LIMITS.paths("limits", LimitCheck.margins(b.limits()), "margin")))
             .moreIsBetter()
             .table();
 
@@ -259,6 +260,7 @@ public final class EngineFigures {
             .each("pressure_ladder", EngineBalance::pressureLadder, LADDER)
             .each("limits", EngineBalance::limits, CheckFigures.LIMITS, EnginePlaces::limit)
             .word("within_limits", "within limits", EngineBalance::withinLimits)
+            .word("limits_in_doubt", "limits in doubt", b -> !b.doubts().isEmpty())
             .each("warnings", EngineBalance::warnings, CheckFigures.WARNINGS)
             .number("residual_worst", "worst relative residual", RELATIVE, EngineBalance::residualWorst)
             .from((b, at) -> Origin.of(

@@ -20,10 +20,17 @@ public final class LimitTrail {
 
     private static final ModelCard SEARCH = new ModelCard(
             "cycles.limit-search",
-            "Highest chamber pressure that keeps every held limit",
-            "p_c such that the least margin of the held limits is zero, or the end of what closes",
+            "Highest chamber pressure that keeps every limit that counts",
+            "p_c such that the least margin of the limits that count is zero, or where solutions turn back",
             "one crossing between the last pressure that keeps them and the first that does not",
             "tolerance of the search",
+            List.of("definition"));
+    private static final ModelCard BEST = new ModelCard(
+            "cycles.best-pressure",
+            "Best chamber pressure within the limits",
+            "p_c at or below the highest at which impulse is greatest, or start mass over payload least",
+            "one best pressure between two rungs of the search",
+            "1.5 % of the pressure; impulse is flat there",
             List.of("definition"));
     private static final ModelCard WORTH = new ModelCard(
             "cycles.limit-worth",
@@ -56,6 +63,10 @@ public final class LimitTrail {
             trail.record(PRESSURE, result.chamberPressure(), "Pa", SEARCH, held);
         }
         trail.record("chamber_pressure_Pa", result.chamberPressure(), "Pa", Definitions.SAME, PRESSURE);
+        result.best().ifPresent(best -> {
+            trail.record("best.chamber_pressure_Pa", best.chamberPressure(), "Pa", BEST, "chamber_pressure_Pa");
+            trail.record("best.value", best.value(), best.unit(), BEST, "best.chamber_pressure_Pa");
+        });
         for (LimitCheck limit : result.held()) {
             String from = limit.path();
             String to = "held." + Trail.slug(limit.name());

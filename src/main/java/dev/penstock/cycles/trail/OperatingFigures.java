@@ -9,7 +9,6 @@ import dev.penstock.provenance.FigureTable;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.quantities.Notation;
 import dev.penstock.turbomachinery.pump.PumpPoint;
-import java.util.Comparator;
 import java.util.Map;
 import java.util.Optional;
 
@@ -84,6 +83,6 @@ public final class OperatingFigures {
      * @return the limit with the least margin there
      */
     public static Optional<LimitCheck> tightest(OperatingPoint point) {
-        return point.limits().stream().min(Comparator.comparingDouble(LimitCheck::margin));
+        return LimitCheck.tightest(point.limits());
     }
 }

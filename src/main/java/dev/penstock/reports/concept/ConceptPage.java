@@ -102,7 +102,7 @@ public final class ConceptPage {
                         + balance.concept().fuel().fluid().name());
         model.put("figures", headline(balance));
         model.put("verdict", verdict());
-        model.put("good", balance.withinLimits());
+        model.put("state", !balance.withinLimits() ? "bad" : balance.doubts().isEmpty() ? "good" : "doubt");
         model.put(
                 "warnings",
                 FigureJson.each(
@@ -160,8 +160,16 @@ public final class ConceptPage {
         String closes = "The cycle closes to " + Notation.significant(balance.residualWorst(), 2)
                 + " (worst relative residual of mass, energy and shaft power)";
         return missed == 0
-                ? closes + " and keeps all " + balance.limits().size() + " limits."
+                ? closes + " and keeps all " + balance.limits().size() + " limits" + doubt() + "."
                 : closes + ", but misses " + missed + " of " + balance.limits().size() + " limits.";
+    }
+
+    /** Nothing is within limits for sure where a model says that it is used outside its fit. */
+    private String doubt() {
+        int doubts = balance.doubts().size();
+        return doubts == 0
+                ? ""
+                : doubts == 1 ? ", which a warning could turn" : ", which " + doubts + " warnings could turn";
     }
 
     private List<PageSection> sections() {

@@ -19,7 +19,9 @@ import dev.penstock.reports.text.TextTable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** How far a concept reaches, as JSON document, terminal tables and section of a page. */
 public final class LimitView {
@@ -49,7 +51,9 @@ public final class LimitView {
                 .append(CheckFigures.title(result.bindingLimit()))
                 .append(" binds")
                 .append(line);
-        text.append(result.explanation()).append(line).append(line);
+        text.append(result.explanation()).append(line);
+        best(result).ifPresent(sentence -> text.append(sentence).append(line));
+        text.append(line);
         text.append(BalanceText.limits(result.held())).append(line);
         if (!result.sensitivities().isEmpty()) {
             text.append(TextTable.of(FigureRows.list(
@@ -101,8 +105,10 @@ public final class LimitView {
         return new PageSection(
                 "reach",
                 "Reach",
-                "How high can the chamber pressure go, and what stops it?",
-                List.of(result.explanation() + turbines(result.balance())),
+                "How high can the chamber pressure go, what stops it, and where is it best?",
+                Stream.of(Optional.of(result.explanation() + turbines(result.balance())), best(result))
+                        .flatMap(Optional::stream)
+                        .toList(),
                 figures,
                 List.of(EngineTables.limits(result.held())),
                 List.of(FigureRows.list(
@@ -111,6 +117,13 @@ public final class LimitView {
                         "points",
                         result.points(),
                         "chamber_pressure_Pa kept title")));
+    }
+
+    /** The best pressure, and what ends it. */
+    private static Optional<String> best(LimitResult result) {
+        return result.best()
+                .map(b -> "Best for " + b.merit() + ": " + Figures.bar(b.chamberPressure()) + " bar ("
+                        + Figures.withUnit(b.value(), b.unit()) + "); " + b.why());
     }
 
     /** How hot the gas before each turbine is there, since the search may choose it. */

@@ -20,6 +20,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** What an engine's figures may turn out to be: JSON object, terminal tables, section of a page. */
 public final class UncertaintyView {
@@ -115,6 +116,7 @@ public final class UncertaintyView {
                 result.distributions(),
                 "figure likely p5 p50 p95 moved_by");
         StringBuilder text = new StringBuilder(TextTable.of(table));
+        asides(result).forEach(sentence -> text.append(sentence).append(line));
         result.failures().forEach((why, count) -> text.append(count)
                 .append(" samples do not close: ")
                 .append(why)
@@ -129,6 +131,10 @@ public final class UncertaintyView {
                 .with(FIGURES, d -> d)
                 .word("moved_by", "moved most by", d -> strongest(result, d.measure()))
                 .table();
+    }
+
+    private static List<String> asides(UncertaintyResult result) {
+        return result.distributions().stream().flatMap(d -> d.aside().stream()).toList();
     }
 
     private static String strongest(UncertaintyResult result, Measure measure) {
@@ -174,9 +180,12 @@ public final class UncertaintyView {
                 "uncertainty",
                 "Uncertainty",
                 "How sure is all this, and what would make it surer?",
-                List.of(result.closed() + " of " + result.samples()
-                        + " samples close. Inputs are taken as independent; models themselves are taken as right,"
-                        + " apart from the factors listed."),
+                Stream.concat(
+                                Stream.of(result.closed() + " of " + result.samples()
+                                        + " samples close. Inputs are taken as independent; models themselves are taken as"
+                                        + " right, apart from the factors listed."),
+                                asides(result).stream())
+                        .toList(),
                 figures,
                 List.of(spreads.untraced()),
                 List.of(inputs.untraced()));

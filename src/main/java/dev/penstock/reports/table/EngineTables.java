@@ -166,11 +166,10 @@ public final class EngineTables {
      */
     public static PageTable limits(List<LimitCheck> limits, String keys) {
         return FigureRows.list(
-                "Limits, the tightest first",
+                "Limits, the tightest first; those that set a speed last",
                 CheckFigures.LIMITS,
                 CheckFigures.LIMITS.placed("limits", limits).stream()
-                        .sorted(Comparator.comparingDouble(
-                                limit -> limit.thing().margin()))
+                        .sorted((a, b) -> LimitCheck.TIGHTEST_FIRST.compare(a.thing(), b.thing()))
                         .toList(),
                 limit -> limit.met() ? "" : "missed",
                 keys);

@@ -63,6 +63,11 @@ public enum PumpLimit implements LimitKind {
     }
 
     @Override
+    public Choice sets() {
+        return this == SUCTION_MARGIN || this == INDUCER_TIP_SPEED || this == BEARING_SPEED ? Choice.SPEED : Choice.NOTHING;
+    }
+
+    @Override
     public String path(String owner) {
         return "pumps." + Trail.slug(owner);
     }

@@ -42,6 +42,15 @@ public enum ShaftLimit implements LimitKind {
     }
 
     @Override
+    public Choice sets() {
+        return switch (this) {
+            case BEARING_SPEED, GEAR_SPEED -> Choice.SPEED;
+            case CRITICAL_SPEED_DISTANCE -> Choice.BEARINGS;
+            case SEAL_SPEED -> Choice.NOTHING;
+        };
+    }
+
+    @Override
     public String path(String owner) {
         return "shafts." + Trail.slug(owner);
     }

@@ -123,7 +123,7 @@ public final class ShaftModel {
             warnings.add(
                     new Warning(
                             name,
-                            "oxidizer and fuel share this shaft: the seal between them needs an inert purge and a drain on each side"));
+                            "oxidizer and fuel share this shaft: the seal between them needs an inert purge and a drain on each side").asAside());
         }
         if (thrust > PLAIN_BEARING_THRUST) {
             warnings.add(new Warning(

@@ -32,6 +32,11 @@ public record SpeedLimit(SpeedBound bound, String owner, double speed, List<Stri
         this(bound, "", speed, List.of(), Optional.empty());
     }
 
+    /** @return whether it is a limit by which the speed was chosen, not the speed of a concept or of a built machine */
+    public boolean chosen() {
+        return bound != SpeedBound.STATED && bound != SpeedBound.BUILT;
+    }
+
     /** @return what sets it, for people, for example "suction of the fuel pump" */
     public String name() {
         return owner.isEmpty() ? bound.title() : bound.title() + " of the " + owner;

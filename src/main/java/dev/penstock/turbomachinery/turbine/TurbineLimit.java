@@ -36,6 +36,11 @@ public enum TurbineLimit implements LimitKind {
     }
 
     @Override
+    public Choice sets() {
+        return this == ANNULUS_SPEED ? Choice.SPEED : Choice.NOTHING;
+    }
+
+    @Override
     public String path(String owner) {
         return "turbines." + Trail.slug(owner);
     }

@@ -213,7 +213,7 @@ public final class TurbineModel {
             warnings.add(
                     new Warning(
                             name,
-                            "oxygen-rich hot gas: metals can ignite; needs burn-resistant alloys or coatings, clean passages and no rubbing"));
+                            "oxygen-rich hot gas: metals can ignite; needs burn-resistant alloys or coatings, clean passages and no rubbing").asAside());
         }
         if (wheel.admission < LITTLE_ADMISSION) {
             warnings.add(new Warning(

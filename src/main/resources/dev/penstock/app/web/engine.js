@@ -117,9 +117,11 @@ function show(answer) {
   byId("kind").textContent = answer.kind + (answer.description ? ". " + answer.description : "");
   const verdict = byId("verdict");
   verdict.hidden = false;
-  verdict.className = "verdict " + (answer.missed ? "bad" : "good");
+  verdict.className = "verdict " + (answer.missed ? "bad" : answer.doubts ? "doubt" : "good");
   verdict.replaceChildren("Closes to ", traced(answer.residual.text, answer.residual.path), ", " +
-    (answer.missed ? "but misses " + answer.missed + " of " + answer.limits.length + " limits." : "within all " + answer.limits.length + " limits."));
+    (answer.missed ? "but misses " + answer.missed + " of " + answer.limits.length + " limits." : answer.doubts ?
+      "keeps all " + answer.limits.length + " limits, which " + (answer.doubts === 1 ? "a warning" : answer.doubts + " warnings") + " could turn." :
+      "within all " + answer.limits.length + " limits."));
   figures(byId("headline"), answer.measures, state.before ? state.before.measures : [], traced);
   byId("warnings").replaceChildren(...warnings(answer.warnings));
   byId("limits").replaceChildren(table(limits(answer.limits), traced));
@@ -136,7 +138,7 @@ function limits(all) {
     columns: ["limit", "value", "bound", "margin", "state", "source"].map((title) => ({ title, text: title !== "value" && title !== "margin" })),
     rows: all.map((l) => ({
       mark: l.met ? "" : "missed",
-      cells: [l.name, l.value, l.bound, l.margin, l.met ? "kept" : "missed", l.source],
+      cells: [l.name, l.value, l.bound, l.margin, l.verdict, l.source],
     })),
   };
 }

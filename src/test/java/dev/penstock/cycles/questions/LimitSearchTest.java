@@ -5,17 +5,46 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.penstock.cycles.Concepts;
+import dev.penstock.cycles.arrangements.ExpanderBleed;
 import dev.penstock.cycles.arrangements.FullFlow;
 import dev.penstock.cycles.arrangements.GasGenerator;
 import dev.penstock.cycles.arrangements.PressureFed;
 import dev.penstock.cycles.arrangements.StagedCombustion;
+import dev.penstock.cycles.arrangements.TapOff;
 import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.concept.ThrustTarget;
+import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.sheet.Station;
 import dev.penstock.errors.LimitReached;
+import dev.penstock.provenance.LimitCheck;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 class LimitSearchTest {
+
+    /** Methane generator engine of 800 kN at sea level, cooled by its fuel. */
+    private static final String KNOT =
+            """
+            cycle = "gas-generator"
+            name = "Knot"
+            [propellants]
+            oxidizer = "oxygen"
+            fuel = "methane"
+            mixture_ratio = 3.3
+            [engine]
+            thrust_sea_level = "800 kN"
+            chamber_pressure = "10 MPa"
+            [nozzle]
+            exit_pressure = "50 kPa"
+            [cooling]
+            coolant = "fuel"
+            material = "grcop-42"
+            wall_thickness = "0.7 mm"
+            """;
+
+    private static LimitResult knot(String pressure) {
+        return Concepts.STUDY.limit(Concepts.READER.parse("knot", KNOT, Map.of("engine.chamber_pressure", pressure)));
+    }
 
     /** Identity: tank pressure = chamber pressure × (face ratio + losses) + suction loss, so the limit is known in closed form. */
     @Test
@@ -24,7 +53,7 @@ class LimitSearchTest {
         LimitResult result = Concepts.STUDY.limit(concept);
         Station tank = result.balance().station(1);
         double factor = (tank.pressure() - 40e3) / result.chamberPressure();
-        assertThat(result.chamberPressure()).isCloseTo((2.5e6 - 40e3) / factor, within(500.0));
+        assertThat(result.chamberPressure()).isCloseTo((2.5e6 - 40e3) / factor, within(1000.0));
         assertThat(result.bindingLimit()).endsWith("tank.pressure");
     }
 
@@ -39,7 +68,63 @@ class LimitSearchTest {
                 .orElseThrow();
         assertThat(highest).isCloseTo(9e6, within(9e6 * 5e-4)).isLessThanOrEqualTo(9e6);
         assertThat(result.sensitivities().get(0).elasticity()).isCloseTo(1, within(0.1));
-        assertThat(result.points()).hasSizeLessThanOrEqualTo(8);
+        assertThat(result.points()).hasSizeLessThanOrEqualTo(25);
+    }
+
+    /** Identity: the pressure that is written in the file is only where somebody began. */
+    @Test
+    void theAnswerForgetsThePressureInTheFile() {
+        LimitResult from10 = knot("10 MPa");
+        LimitResult from5 = knot("5 MPa");
+        LimitResult from20 = knot("20 MPa");
+        assertThat(from5.chamberPressure()).isEqualTo(from10.chamberPressure());
+        assertThat(from20.chamberPressure()).isEqualTo(from10.chamberPressure());
+        assertThat(from5.best().orElseThrow().chamberPressure())
+                .isEqualTo(from20.best().orElseThrow().chamberPressure());
+    }
+
+    @Test
+    void everyLimitOfTheBalanceCountsOrIsNamed() {
+        LimitResult result = knot("10 MPa");
+        EngineBalance engine = result.balance();
+        assertThat(engine.limits())
+                .filteredOn(l -> result.leftOut().stream().noneMatch(o -> o.name().equals(l.name())))
+                .isNotEmpty()
+                .isEqualTo(result.held())
+                .allSatisfy(l -> assertThat(l.met()).as(l.name()).isTrue());
+        assertThat(result.leftOut()).allSatisfy(l -> {
+            assertThat(l.reason()).isNotEmpty();
+            assertThat(result.explanation()).contains(l.name().replace(".", ": ").replace('_', ' '));
+        });
+    }
+
+    /** Identity of the best pressure: at the highest one, and at half of it, impulse is no better. */
+    @Test
+    void theBestPressureIsNoWorseThanOthersWithinTheLimits() {
+        Concept concept = Concepts.example(new TapOff());
+        LimitResult result = Concepts.STUDY.limit(concept);
+        LimitResult.Best best = result.best().orElseThrow();
+        boolean seaLevel = concept.thrust().kind() == ThrustTarget.Kind.SEA_LEVEL_THRUST;
+        EngineBalance half = Concepts.STUDY.balance(concept.withChamberPressure(0.5 * best.chamberPressure()));
+        for (EngineBalance other : java.util.List.of(result.balance(), half)) {
+            double impulse =
+                    seaLevel ? other.engine().seaLevelIsp() : other.engine().vacuumIsp();
+            assertThat(best.value()).isGreaterThanOrEqualTo(impulse * (1 - 1e-4));
+        }
+        assertThat(best.chamberPressure()).isLessThanOrEqualTo(result.chamberPressure());
+        assertThat(best.why()).isNotEmpty();
+    }
+
+    /** Identity: the loss is one less the engine's impulse over the chamber's; its bound is the input's. */
+    @Test
+    void dumpedGasMayCostNoMoreThanIsAllowed() {
+        Concept concept = Concepts.example(new TapOff(), "limits.exhaust_loss", "0.03");
+        LimitResult result = Concepts.STUDY.limit(concept);
+        assertThat(result.bindingLimit()).isEqualTo("turbine exhaust.impulse_loss");
+        double chamber = result.balance().chamber().vacuumImpulse() / 9.80665;
+        assertThat(1 - result.balance().engine().vacuumIsp() / chamber)
+                .isCloseTo(0.03, within(5e-5))
+                .isLessThanOrEqualTo(0.03);
     }
 
     @Test
@@ -53,8 +138,22 @@ class LimitSearchTest {
         assertThat(low.explanation()).contains("MPa").contains("turbine");
     }
 
+    /** A thinner wall is cooler and needs narrower channels, of which there are more: it cannot lower the reach. */
     @Test
-    void aBalanceBeyondReachNamesThePressureThatCanBeReached() {
+    void aThinnerWallDoesNotLowerTheReach() {
+        double thick = wall("0.8 mm");
+        double thin = wall("0.5 mm");
+        assertThat(thin).isGreaterThanOrEqualTo(0.995 * thick);
+    }
+
+    private static double wall(String thickness) {
+        Concept concept = Concepts.READER.reread(
+                Concepts.read("tern.toml"), Map.of("cooling.material", "grcop-42", "cooling.wall_thickness", thickness));
+        return Concepts.STUDY.reach(concept).chamberPressure();
+    }
+
+    @Test
+    void aBalanceBeyondReachNamesThePressuresTried() {
         Concept concept = Concepts.example(
                 StagedCombustion.OXYGEN_RICH,
                 "engine.chamber_pressure",
@@ -63,8 +162,8 @@ class LimitSearchTest {
                 "500 K");
         assertThatThrownBy(() -> Concepts.STUDY.balance(concept))
                 .isInstanceOf(LimitReached.class)
-                .hasMessageContaining("closes only up to a chamber pressure of about")
-                .hasMessageContaining("40.00 MPa is asked for");
+                .hasMessageContaining("closes at a chamber pressure of")
+                .hasMessageContaining("to the 40.00 MPa asked for no balance was found");
     }
 
     @Test
@@ -76,19 +175,29 @@ class LimitSearchTest {
                 .hasMessageContaining("tanks.fuel.pressure");
     }
 
-    /** Effort by count: margins are nearly straight lines over pressure, so few pressures are tried. */
+    /** A sample beside a known reach ends where the whole ladder does, with a few balances. */
     @Test
-    void aCooledFullFlowEngineIsFollowedDownToItsWallLimitInFewSteps() {
+    void aSearchBesideAKnownReachFindsTheSameEnd() {
+        Concept likely = Concepts.example(new ExpanderBleed());
+        Concept other = Concepts.example(new ExpanderBleed(), "pumps.fuel.efficiency", "0.6");
+        LimitResult near = Concepts.STUDY.reach(likely);
+        LimitResult beside = Concepts.STUDY.reach(other, near);
+        LimitResult alone = Concepts.STUDY.reach(other);
+        assertThat(beside.chamberPressure()).isCloseTo(alone.chamberPressure(), within(1e-3 * alone.chamberPressure()));
+        assertThat(beside.bindingLimit()).isEqualTo(alone.bindingLimit());
+        assertThat(beside.points().size()).isLessThan(alone.points().size());
+    }
+
+    /** The bound of a limit that says where a cooled engine ends is met there to the tolerance of the search. */
+    @Test
+    void aCooledFullFlowEngineEndsAtItsLimit() {
         String text = new FullFlow().example().shortest("full-flow", "Limit");
         LimitResult result = Concepts.STUDY.limit(Concepts.READER.parse("limit", text, Map.of()));
-        assertThat(result.bindingLimit()).isEqualTo("cooling.wall_temperature");
-        double wall = result.balance().cooling().get(0).peakWallTemperature();
-        double allowed = result.held().stream()
-                .filter(l -> l.name().equals("cooling.wall_temperature"))
+        LimitCheck binding = result.held().stream()
+                .filter(l -> l.name().equals(result.bindingLimit()))
                 .findFirst()
-                .orElseThrow()
-                .limit();
-        assertThat(wall).isLessThanOrEqualTo(allowed).isCloseTo(allowed, within(2e-3 * allowed));
-        assertThat(result.points()).hasSizeLessThanOrEqualTo(12);
+                .orElseThrow();
+        assertThat(binding.margin()).isBetween(0.0, 5e-3);
+        assertThat(result.points()).hasSizeLessThanOrEqualTo(30);
     }
 }

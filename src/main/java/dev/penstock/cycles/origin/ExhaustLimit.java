@@ -1,0 +1,34 @@
+package dev.penstock.cycles.origin;
+
+import dev.penstock.provenance.LimitKind;
+import java.util.List;
+
+/** Limits of turbine gas that is dumped. */
+public enum ExhaustLimit implements LimitKind {
+    /** What it costs of the specific impulse. */
+    IMPULSE_LOSS(
+            "impulse_loss",
+            "1 − Isp of the engine over Isp of its chamber, in vacuum",
+            List.of("isp_vacuum_s", "mass_flow_kg_s"),
+            List.of(),
+            List.of("limits.exhaust_loss"));
+
+    /** Part that these limits are held against. */
+    public static final String OWNER = "turbine exhaust";
+
+    private final Terms terms;
+
+    ExhaustLimit(String key, String equation, List<String> figures, List<String> inputs, List<String> bounds) {
+        this.terms = new Terms(key, equation, figures, inputs, bounds);
+    }
+
+    @Override
+    public Terms terms() {
+        return terms;
+    }
+
+    @Override
+    public String path(String owner) {
+        return "engine";
+    }
+}
