@@ -33,6 +33,8 @@ public interface LimitKind {
         NOTHING("nothing"),
         /** Speed of a shaft, unless it is stated or built. */
         SPEED("the speed"),
+        /** Diameter of a turbine wheel, unless it is stated. */
+        WHEEL("the wheel"),
         /** Stiffness of the bearings. */
         BEARINGS("the bearings");
 

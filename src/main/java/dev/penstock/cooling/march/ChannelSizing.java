@@ -21,7 +21,6 @@ import java.util.function.DoubleUnaryOperator;
  * <pre>
  * pitch at the throat   2 mm √(D_t/0.25 m), 1.2 to 6 mm, at least 6 channels
  * width                 half the pitch, at most t √(2 σ/p) with two thirds of yield at 700 K as σ; tubes touch
- *                       where that is less than half the pitch, the pitch becomes twice as much, down to 1 mm
  * height                at most 10 widths if 0.7 of the largest mass flux does that, 14 if the largest does
  * mass flux             G = G_t (r_t/r)^1.2; height follows, G_t is the unknown
  * </pre>
@@ -41,9 +40,6 @@ public final class ChannelSizing {
     private static final int SIZING_CELLS = 40;
     private static final int SECTIONS = 40;
     private static final double FEWEST = 6;
-    /** Half a millimetre of channel and half a millimetre of land are milled (m): common practice, no source. */
-    private static final double SMALLEST_PITCH = 1e-3;
-
     private static final double FLOOR_TEMPERATURE = 700;
     private static final double FLOOR_FACTOR = 1.5;
     private static final double USED_BUDGET = 0.95;
@@ -72,7 +68,7 @@ public final class ChannelSizing {
         this.rule = rule;
         JacketGrid grid = run.grid;
         double floor = 2 * Math.PI * (grid.narrowestRadius + run.thickness);
-        count = run.question.design().channels().count().orElseGet(() -> Math.max(FEWEST, floor / pitch()));
+        count = run.question.design().channels().count().orElse(Math.max(FEWEST, floor / rule.pitch()));
         share = flowPerChannel();
         JacketCase question = run.question;
         budget = USED_BUDGET
@@ -102,18 +98,6 @@ public final class ChannelSizing {
             double massFlux = sizing.solve();
             return new Sized(sizing.layout(massFlux), run.evaluations());
         }
-    }
-
-    /** The rule's pitch; less where a thin floor bears only narrow channels, so that lands do not take what width they lose. */
-    private double pitch() {
-        double narrow = Math.max(SMALLEST_PITCH, widest() / rule.widthShare());
-        return tube() ? rule.pitch() : Math.min(rule.pitch(), narrow);
-    }
-
-    /** Widest channel whose floor stands the pressure at the inlet (m). */
-    private double widest() {
-        double bending = run.material.yieldStrength().at(FLOOR_TEMPERATURE) / FLOOR_FACTOR;
-        return run.thickness * Math.sqrt(2 * bending / run.question.inletPressure());
     }
 
     /** Coolant flow of one channel over jacket flow per channel, per cell (-). */
@@ -200,7 +184,8 @@ public final class ChannelSizing {
         ChannelLayout wanted = run.question.design().channels();
         JacketGrid grid = run.grid;
         ChannelGrid channels = new ChannelGrid(grid, wanted.kind(), count, wanted.roughnessUsed(), run.thickness);
-        double widest = widest();
+        double bending = run.material.yieldStrength().at(FLOOR_TEMPERATURE) / FLOOR_FACTOR;
+        double widest = run.thickness * Math.sqrt(2 * bending / run.question.inletPressure());
         double tallest = Math.max(rule.slenderness(), aspectAtThroat(throatFlux, widest));
         for (int c = grid.first; c < grid.cells; c++) {
             double pitch = channels.pitch(grid, c);

@@ -11,7 +11,6 @@ import dev.penstock.errors.SearchFailed;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.provenance.LimitKind;
 import dev.penstock.turbomachinery.pump.PumpLimit;
-import dev.penstock.turbomachinery.turbine.TurbineLimit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -24,7 +23,7 @@ import java.util.Set;
  * Searches the highest chamber pressure at which a concept closes within its limits, with the balance as inner problem. It
  * climbs a ladder of pressures that is the same for every engine, so that the pressure written in the concept has no part in
  * the answer, and closes in on the end between two rungs. All limits of a balance count; one that no chamber pressure keeps with the
- * others is left out by name, unless the hardware would fail by it.
+ * others is left out by name if it is one of the shape of channels, which an engineer may state.
  */
 public final class LimitSearch {
 
@@ -33,14 +32,12 @@ public final class LimitSearch {
 
     private static final String POWER = "power balance";
 
-    /** Limits that are never left out: beyond them the hardware fails, whatever the chamber pressure. */
-    private static final Set<LimitKind> NEVER_LEFT_OUT = Set.of(
-            TurbineLimit.INLET_TEMPERATURE,
-            PumpLimit.DISCHARGE_PRESSURE,
-            PumpLimit.TIP_SPEED,
-            TankLimit.PRESSURE,
-            JacketLimit.WALL_TEMPERATURE,
-            JacketLimit.COOLANT_WALL_TEMPERATURE);
+    /** Limits of what can be made, which other channels than the sized ones may keep: no other limit is ever left out. */
+    private static final Set<LimitKind> MAY_BE_LEFT_OUT = Set.of(
+            JacketLimit.CHANNEL_WIDTH,
+            JacketLimit.CHANNEL_HEIGHT,
+            JacketLimit.LAND_WIDTH,
+            JacketLimit.CHANNEL_ASPECT_RATIO);
 
     private static final double LADDER = 1e6;
     private static final double RUNG = 1.5;
@@ -89,7 +86,7 @@ public final class LimitSearch {
         climb(trials);
         List<LimitResult.LeftOut> leftOut = new ArrayList<>();
         if (highest(trials).isEmpty()) {
-            Map<String, LimitCheck> missed = trials.leastMissed(NEVER_LEFT_OUT);
+            Map<String, LimitCheck> missed = trials.leastMissed(MAY_BE_LEFT_OUT);
             trials.leaveOut(missed.keySet());
             missed.values().forEach(check -> leftOut.add(new LimitResult.LeftOut(
                     check.name(),

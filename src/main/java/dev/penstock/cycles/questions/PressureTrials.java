@@ -185,13 +185,13 @@ final class PressureTrials {
 
     /**
      * What would have to be left out to keep the rest: the limits missed at the pressure that misses least among those at which
-     * the given ones are kept, with the smallest miss of each there.
+     * all but some kinds are kept, with the smallest miss of each there.
      */
-    Map<String, LimitCheck> leastMissed(Set<LimitKind> never) {
+    Map<String, LimitCheck> leastMissed(Set<LimitKind> some) {
         List<List<LimitCheck>> holding = trials.values().stream()
                 .flatMap(t -> t.balance().stream())
                 .map(b -> b.limits().stream().filter(this::tells).toList())
-                .filter(l -> l.stream().allMatch(c -> c.met() || !never.contains(c.kind())))
+                .filter(l -> l.stream().allMatch(c -> c.met() || some.contains(c.kind())))
                 .toList();
         Map<String, LimitCheck> missed = new TreeMap<>();
         holding.stream()

@@ -6,13 +6,14 @@ import java.util.NavigableMap;
 
 /**
  * Whether solutions over chamber pressure end because they turn back: near such an end an unknown goes with the root of the
- * distance to it, x = x* ± a √(p* − p), so that three solutions tell where p* is. An end where no unknown does so is none that
+ * distance to it, x = x* ± a √(p* − p), or pressure with the square of the
+ * unknown's distance, so that three solutions on whichever side tell where p* is. An end where no unknown does so is none that
  * the equations have, but one of the solver or of a model's range.
  */
 final class SolutionFold {
 
     private static final int NEEDED = 3;
-    private static final int HALVINGS = 60;
+    private static final double ROUND_OFF = 1e-4;
 
     /** How far beyond the first pressure that failed the turn may lie, over the span of the three solutions (-). */
     private static final double BEYOND = 0.5;
@@ -44,7 +45,7 @@ final class SolutionFold {
                 x[j] = index < 0 ? Double.NaN : last.get(j).values().get(index);
             }
             double turn = turn(p, x);
-            if (turn <= failed + BEYOND * (failed - p[NEEDED - 1])) {
+            if (turn >= p[0] * (1 - ROUND_OFF) && turn <= failed + BEYOND * (failed - p[NEEDED - 1])) {
                 return true;
             }
         }
@@ -52,35 +53,20 @@ final class SolutionFold {
     }
 
     /**
-     * @param p three pressures, falling (Pa)
+     * Vertex of the parabola p(x) through three solutions, on either side of the turn.
+     *
+     * @param p three pressures (Pa)
      * @param x an unknown at each
-     * @return the pressure at which it turns back (Pa); infinite if it does not
+     * @return the highest pressure on the parabola (Pa); infinite if there is none
      */
     static double turn(double[] p, double[] x) {
-        double near = (x[0] - x[1]) / (p[0] - p[1]);
-        double far = (x[1] - x[2]) / (p[1] - p[2]);
-        double ratio = near / far;
-        if (!(ratio > 1)) {
+        double first = (p[1] - p[0]) / (x[1] - x[0]);
+        double second = (p[2] - p[1]) / (x[2] - x[1]);
+        double curvature = (second - first) / (x[2] - x[0]);
+        if (!(curvature < 0) || !Double.isFinite(curvature)) {
             return Double.POSITIVE_INFINITY;
         }
-        double low = p[0];
-        double high = p[0] + 1e3 * (p[0] - p[2]);
-        if (steepening(p, high) > ratio) {
-            return Double.POSITIVE_INFINITY;
-        }
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = 0.5 * (low + high);
-            if (steepening(p, middle) > ratio) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
-    }
-
-    /** Slope of the nearer chord over that of the farther of √(turn − p). */
-    private static double steepening(double[] p, double turn) {
-        return (Math.sqrt(turn - p[1]) + Math.sqrt(turn - p[2])) / (Math.sqrt(turn - p[0]) + Math.sqrt(turn - p[1]));
+        double slope = first + curvature * (x[0] - x[1]);
+        return p[0] - slope * slope / (4 * curvature);
     }
 }

