@@ -233,8 +233,17 @@ public final class ConceptReader {
                 limits.get(),
                 mass.get(),
                 pressurization.get(),
-                other -> again(text, other));
+                new Again(this, text));
         };
+    }
+
+    /** Two are the same if reader and text are. */
+    private record Again(ConceptReader reader, ConceptDocument text) implements Concept.AtPressure {
+
+        @Override
+        public Concept at(double pressure) {
+            return reader.again(text, pressure);
+        }
     }
 
     /** The concept read again with another chamber pressure, so that whatever follows the pressure does follow. */
