@@ -95,7 +95,7 @@ final class LimitCommand extends BaseCommand {
         EngineRuns runs = session.runs();
         Concept concept = runs.read(found.file(), found.changes());
         LimitResult result = runs.study()
-                .limit(concept, VehicleRuns.leastStartMass(concept).orElseGet(() -> Merit.impulse(concept)));
+                .limit(concept, new VehicleRuns(runs).leastStartMass(concept).orElseGet(() -> Merit.impulse(concept)));
         Optional<CycleReachView> others = cycles ? Optional.of(others(runs, concept, range, loss)) : Optional.empty();
         Optional<UncertaintyResult> uncertainty =
                 count == 0 ? Optional.empty() : Optional.of(sample(runs, concept, count));

@@ -110,9 +110,10 @@ public final class VehicleRuns {
      * @return that the vehicle in its file should start as light as possible for its payload; empty if it has none
      * @throws InvalidInput if what it says of a vehicle cannot be used
      */
-    public static Optional<Merit> leastStartMass(Concept concept) {
+    public Optional<Merit> leastStartMass(Concept concept) {
         ConceptDocument document = concept.document();
-        return VehicleReader.readConcept(document.file(), document.text(), document.changes())
+        return engines.vehicles()
+                .readConcept(document.file(), document.text(), document.changes())
                 .map(plan -> new Merit("start mass over payload", "", true, balance -> {
                     VehicleSizing sizing = size(plan, balance);
                     return sizing.startMass() / sizing.payload();

@@ -122,8 +122,8 @@ public final class LimitView {
     /** The best pressure, and what ends it. */
     private static Optional<String> best(LimitResult result) {
         return result.best()
-                .map(b -> "Best for " + b.merit() + ": " + Figures.bar(b.chamberPressure()) + " bar ("
-                        + Figures.withUnit(b.value(), b.unit()) + "); " + b.why());
+                .map(b -> "Best for " + b.merit() + ": " + Notation.PRESSURE.writeWithUnit(b.chamberPressure()) + " ("
+                        + Notation.ofUnit(b.unit()).writeWithUnit(b.value()) + "); " + b.why());
     }
 
     /** How hot the gas before each turbine is there, since the search may choose it. */
