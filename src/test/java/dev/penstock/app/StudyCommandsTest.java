@@ -105,7 +105,7 @@ class StudyCommandsTest {
         assertThat(Files.readString(folder.resolve("dunlin-cycles.csv")))
                 .startsWith("cycle,turbine_temperature_K,chamber_pressure_Pa,")
                 .contains("staged-oxygen-rich,");
-        assertThat(Files.readString(folder.resolve("dunlin-cycles.svg"))).contains("Staged combustion, oxygen-rich");
+        assertThat(Files.readString(folder.resolve("dunlin-cycles.svg"))).contains("Gas generator");
         assertThat(Files.readString(folder.resolve("dunlin-limit.html"))).contains("id=\"cycle-reach\"");
     }
 
