@@ -35,8 +35,8 @@ import picocli.CommandLine.Option;
 /** Runs everything in {@code cycles/} and writes its reports. */
 @Command(
         name = "demo",
-        description = "Runs every concept in cycles/, every vehicle in cycles/vehicles/ and, roughly, every story in"
-                + " cycles/claims/, prints the comparison and writes a page for each into reports/out.")
+        description = "Runs every concept in cycles/ and every vehicle in cycles/vehicles/, prints the comparison and"
+                + " writes a page for each into reports/out.")
 final class DemoCommand extends BaseCommand implements LocalAction {
 
     /** Engines of each kind that a story carries here: a rough answer, for people who wait. */
@@ -52,10 +52,8 @@ final class DemoCommand extends BaseCommand implements LocalAction {
             description = "print the pages as PDF too, on a4 or letter")
     private Optional<PaperSize> paper = Optional.empty();
 
-    @Option(
-            names = "--without-claims",
-            description = "leave out the stories in cycles/claims/, which take longer than all else")
-    private boolean withoutClaims;
+    @Option(names = "--claims", description = "also judge the stories in cycles/claims/, which takes many minutes")
+    private boolean withClaims;
 
     DemoCommand(Session session) {
         super(session);
@@ -87,7 +85,7 @@ final class DemoCommand extends BaseCommand implements LocalAction {
                         ConceptReports.vehicleFile(sizing),
                         CaseFiles.record(session, "size", List.of(), List.of(new CaseFiles.Case(file, Map.of())))
                                 .addTo(VehicleView.html(sizing, reports.software()))));
-        Map<Path, Judgement> claims = withoutClaims ? Map.of() : claims();
+        Map<Path, Judgement> claims = withClaims ? claims() : Map.of();
         claims.forEach((file, judgement) -> pages.put(
                 JudgeCommand.slug(judgement) + ".html",
                 JudgeCommand.record(session, "judge", List.of("--samples", Integer.toString(CLAIMED)), file, Map.of())
@@ -107,7 +105,9 @@ final class DemoCommand extends BaseCommand implements LocalAction {
         Map<Path, Judgement> claims = new LinkedHashMap<>();
         for (Path file : CaseFiles.in(session.home().resolve("cycles/claims"))) {
             ClaimsFile read = new ClaimsReader(session.fluids()).read(file, Map.of());
-            claims.put(file, JudgeCommand.judged(
+            claims.put(
+                    file,
+                    JudgeCommand.judged(
                             session, read, new JudgeEffort(CLAIMED, JudgeEffort.USUAL.seed()), () -> false));
         }
         return claims;

@@ -107,8 +107,8 @@ final class JudgeCommand extends BaseCommand {
 
     /** Judges, with progress for whoever watches; an interrupt keeps what is done. */
     static Judgement judged(Session session, ClaimsFile claims, JudgeEffort effort, BooleanSupplier stopped) {
-        Workshop workshop = new Workshop(
-                session.home(), session.fluids(), session.runs().study());
+        Workshop workshop =
+                new Workshop(session.home(), session.fluids(), session.runs().study());
         Workers workers = (count, work) -> Parallel.map(
                 IntStream.range(0, count).boxed().toList(),
                 i -> "",

@@ -63,7 +63,8 @@ final class LimitCommand extends BaseCommand {
     @Option(
             names = "--exhaust-loss",
             paramLabel = "SHARE",
-            description = "what dumped turbine gas may cost of the specific impulse, for --cycles; limits.exhaust_loss unless given")
+            description =
+                    "what dumped turbine gas may cost of the specific impulse, for --cycles; limits.exhaust_loss unless given")
     private Optional<String> exhaustLoss = Optional.empty();
 
     @Option(

@@ -50,15 +50,26 @@ public final class Figure<T> implements FigureTable.Member<T> {
     }
 
     static <T> Figure<T> word(String key, String title, Function<T, ?> value) {
-        return new Figure<>(key, title, title, value, Optional.empty(), Optional.empty(), nowhere(), 0, Presence.ALWAYS);
+        return new Figure<>(
+                key, title, title, value, Optional.empty(), Optional.empty(), nowhere(), 0, Presence.ALWAYS);
     }
 
     static <T> Figure<T> number(String key, String title, Notation notation, Function<T, ?> value) {
-        return new Figure<>(key, title, title, value, Optional.of(notation), Optional.of(t -> notation), nowhere(), 0, Presence.ALWAYS);
+        return new Figure<>(
+                key,
+                title,
+                title,
+                value,
+                Optional.of(notation),
+                Optional.of(t -> notation),
+                nowhere(),
+                0,
+                Presence.ALWAYS);
     }
 
     static <T> Figure<T> number(String key, String title, Function<T, Notation> notation, Function<T, ?> value) {
-        return new Figure<>(key, title, title, value, Optional.empty(), Optional.of(notation), nowhere(), 0, Presence.ALWAYS);
+        return new Figure<>(
+                key, title, title, value, Optional.empty(), Optional.of(notation), nowhere(), 0, Presence.ALWAYS);
     }
 
     private static <T> BiFunction<T, Place, Optional<Origin>> nowhere() {

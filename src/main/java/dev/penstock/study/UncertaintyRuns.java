@@ -62,7 +62,8 @@ public final class UncertaintyRuns {
     public UncertaintyResult runReach(Concept concept, int samples, Progress progress) {
         EngineStudy study = runs.study();
         LimitResult likely = study.reach(concept);
-        return run(concept, likely.balance(), samples, c -> study.reach(c, likely).balance(), progress);
+        return run(
+                concept, likely.balance(), samples, c -> study.reach(c, likely).balance(), progress);
     }
 
     private UncertaintyResult run(
@@ -98,8 +99,7 @@ public final class UncertaintyRuns {
                 tornados(likely, inputs, keys, answers.subList(samples, answers.size())));
     }
 
-    private Run answer(
-            Concept concept, Map<String, String> changes, Function<Concept, EngineBalance> question) {
+    private Run answer(Concept concept, Map<String, String> changes, Function<Concept, EngineBalance> question) {
         try {
             return new Run(Optional.of(question.apply(runs.reread(concept, changes))), "");
         } catch (PenstockException e) {

@@ -17,7 +17,7 @@ class DemoCommandTest {
 
     @Test
     void everyConceptAndVehicleHasAPageWithoutAnythingFromOutside() throws Exception {
-        Run run = Run.of("demo", "--without-claims", "--output", folder.toString());
+        Run run = Run.of("demo", "--output", folder.toString());
         assertThat(run.code()).as(run.err()).isZero();
         List<Path> concepts = CaseFiles.in(Path.of("cycles"));
         List<Path> vehicles = CaseFiles.in(Path.of("cycles/vehicles"));
@@ -40,7 +40,7 @@ class DemoCommandTest {
 
     @Test
     void theDocumentHasConceptsAndVehicles() {
-        Run run = Run.of("demo", "--without-claims", "--output", folder.toString(), "--json");
+        Run run = Run.of("demo", "--output", folder.toString(), "--json");
         assertThat(run.json().get("concepts"))
                 .hasSize(CaseFiles.in(Path.of("cycles")).size());
         assertThat(run.json().get("vehicles"))

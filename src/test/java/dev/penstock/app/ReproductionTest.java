@@ -31,7 +31,7 @@ class ReproductionTest {
 
     @BeforeAll
     static void demo() {
-        Run run = Run.of("demo", "--without-claims", "--output", folder.toString());
+        Run run = Run.of("demo", "--output", folder.toString());
         assertThat(run.code()).as(run.err()).isZero();
     }
 

@@ -28,7 +28,8 @@ class CycleReachRunsTest {
     /** Not in an initialiser: workers run a lambda of this class, which would wait for the class to be ready. */
     @BeforeAll
     static void search() {
-        reach = new CycleReachRuns(RUNS, OptionalDouble.of(0.05)).run(CONCEPT, List.of(750.0, 950.0), Progress.NONE, () -> false);
+        reach = new CycleReachRuns(RUNS, OptionalDouble.of(0.05))
+                .run(CONCEPT, List.of(750.0, 950.0), Progress.NONE, () -> false);
     }
 
     private static CycleReach.Line line(String cycle) {

@@ -136,9 +136,8 @@ final class EngineAnswer {
 
     private static List<Map<String, Object>> limits(EngineBalance balance) {
         List<Map<String, Object>> limits = new ArrayList<>();
-        for (LimitCheck l : balance.limits().stream()
-                .sorted(LimitCheck.TIGHTEST_FIRST)
-                .toList()) {
+        for (LimitCheck l :
+                balance.limits().stream().sorted(LimitCheck.TIGHTEST_FIRST).toList()) {
             Map<String, Object> map = new LinkedHashMap<>();
             map.put("name", CheckFigures.title(l));
             map.put("value", Cell.of(CheckFigures.LIMITS, "value", l, l.path()));

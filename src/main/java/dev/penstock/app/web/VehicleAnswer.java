@@ -50,8 +50,7 @@ final class VehicleAnswer {
         List<PageTable> tables = new ArrayList<>();
         flight.ifPresent(
                 a -> tables.add(FigureRows.sheet("Flight to orbit", FlightFigures.FLIGHT, a, "flight", FLIGHT)));
-        tables.addAll(
-                List.of(stages(), VehicleTables.tanks(vehicle), VehicleTables.budget(vehicle)));
+        tables.addAll(List.of(stages(), VehicleTables.tanks(vehicle), VehicleTables.budget(vehicle)));
         vehicle.stages().forEach(stage -> tables.add(VehicleTables.dryMass(stage)));
         map.put("tables", tables.stream().map(Grid::of).toList());
         List<Map<String, Object>> figures = new ArrayList<>();

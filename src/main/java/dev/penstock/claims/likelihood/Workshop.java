@@ -51,7 +51,9 @@ public final class Workshop {
         EngineBalance balance = study.balance(concept);
         return new Candidate(
                 balance,
-                withVehicle ? new VehicleReader(fluids).of(concept).map(plan -> VehicleRuns.size(plan, balance)) : Optional.empty(),
+                withVehicle
+                        ? new VehicleReader(fluids).of(concept).map(plan -> VehicleRuns.size(plan, balance))
+                        : Optional.empty(),
                 body);
     }
 }

@@ -89,39 +89,47 @@ public final class JacketFigures {
 
     private static FigureTable<JacketResult> of(FigureTable.Builder<JacketResult> builder) {
         return builder.word("coolant", "coolant", jacket -> jacket.inlet().fluid())
-            .number(
-                    "coolant_temperature_rise_K",
-                    "coolant temperature rise",
-                    Notation.TEMPERATURE,
-                    JacketResult::coolantTemperatureRise)
-            .by(JacketMarch.CARD, own("inlet_temperature_K", "outlet_temperature_K"))
-            .lessIsBetter()
-            .number("coolant_pressure_drop_Pa", "coolant pressure drop", Notation.PRESSURE, JacketResult::pressureDrop)
-            .from(along(jacket -> ChannelFriction.CARD, "coolant_velocity_m_s"))
-            .lessIsBetter()
-            .number("peak_wall_temperature_K", "hottest wall", Notation.TEMPERATURE, JacketResult::peakWallTemperature)
-            .briefly("wall")
-            .from(along(jacket -> WallBalance.CARD, "wall_temperature_gas_side_K"))
-            .lessIsBetter()
-            .number("peak_heat_flux_W_m2", "peak heat flux", Notation.HEAT_FLUX, JacketResult::peakHeatFlux)
-            .from(along(JacketResult::gasModel, "heat_flux_W_m2"))
-            .lessIsBetter()
-            .number("heat_load_W", "heat taken up", significant("W", "MW", 1e-6, 4), JacketResult::heatLoad)
-            .from(along(jacket -> JacketMarch.CARD, "heat_flux_W_m2"))
-            .number("inlet_pressure_Pa", "coolant in, pressure", Notation.PRESSURE, j -> j.inlet()
-                    .pressure())
-            .by(JacketMarch.CARD, Place.of(INLET, "pressure_Pa"))
-            .number("inlet_temperature_K", "coolant in, temperature", Notation.TEMPERATURE, j -> j.inlet()
-                    .temperature())
-            .by(JacketMarch.CARD, Place.of(INLET, "temperature_K"))
-            .number("outlet_pressure_Pa", "coolant out, pressure", Notation.PRESSURE, j -> j.outlet()
-                    .pressure())
-            .by(JacketMarch.CARD, own("inlet_pressure_Pa", "coolant_pressure_drop_Pa"))
-            .number("outlet_temperature_K", "coolant out, temperature", Notation.TEMPERATURE, j -> j.outlet()
-                    .temperature())
-            .by(JacketMarch.CARD, own("inlet_temperature_K", "heat_load_W"), Place.of(INLET, "mass_flow_kg_s"))
-            .each("profile", Cell::of, CELLS)
-            .table();
+                .number(
+                        "coolant_temperature_rise_K",
+                        "coolant temperature rise",
+                        Notation.TEMPERATURE,
+                        JacketResult::coolantTemperatureRise)
+                .by(JacketMarch.CARD, own("inlet_temperature_K", "outlet_temperature_K"))
+                .lessIsBetter()
+                .number(
+                        "coolant_pressure_drop_Pa",
+                        "coolant pressure drop",
+                        Notation.PRESSURE,
+                        JacketResult::pressureDrop)
+                .from(along(jacket -> ChannelFriction.CARD, "coolant_velocity_m_s"))
+                .lessIsBetter()
+                .number(
+                        "peak_wall_temperature_K",
+                        "hottest wall",
+                        Notation.TEMPERATURE,
+                        JacketResult::peakWallTemperature)
+                .briefly("wall")
+                .from(along(jacket -> WallBalance.CARD, "wall_temperature_gas_side_K"))
+                .lessIsBetter()
+                .number("peak_heat_flux_W_m2", "peak heat flux", Notation.HEAT_FLUX, JacketResult::peakHeatFlux)
+                .from(along(JacketResult::gasModel, "heat_flux_W_m2"))
+                .lessIsBetter()
+                .number("heat_load_W", "heat taken up", significant("W", "MW", 1e-6, 4), JacketResult::heatLoad)
+                .from(along(jacket -> JacketMarch.CARD, "heat_flux_W_m2"))
+                .number("inlet_pressure_Pa", "coolant in, pressure", Notation.PRESSURE, j -> j.inlet()
+                        .pressure())
+                .by(JacketMarch.CARD, Place.of(INLET, "pressure_Pa"))
+                .number("inlet_temperature_K", "coolant in, temperature", Notation.TEMPERATURE, j -> j.inlet()
+                        .temperature())
+                .by(JacketMarch.CARD, Place.of(INLET, "temperature_K"))
+                .number("outlet_pressure_Pa", "coolant out, pressure", Notation.PRESSURE, j -> j.outlet()
+                        .pressure())
+                .by(JacketMarch.CARD, own("inlet_pressure_Pa", "coolant_pressure_drop_Pa"))
+                .number("outlet_temperature_K", "coolant out, temperature", Notation.TEMPERATURE, j -> j.outlet()
+                        .temperature())
+                .by(JacketMarch.CARD, own("inlet_temperature_K", "heat_load_W"), Place.of(INLET, "mass_flow_kg_s"))
+                .each("profile", Cell::of, CELLS)
+                .table();
     }
 
     /** Made from a figure of every place along the wall. */

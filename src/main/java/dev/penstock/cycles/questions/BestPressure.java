@@ -50,7 +50,8 @@ final class BestPressure {
         } else if (lower != null) {
             best = golden(lower, best.pressure(), best);
         }
-        boolean atEnd = best.pressure() > reach.pressure() * (1 - TOLERANCE) && value(reach) >= value(best) * (1 - ALIKE * Math.signum(value(best)));
+        boolean atEnd = best.pressure() > reach.pressure() * (1 - TOLERANCE)
+                && value(reach) >= value(best) * (1 - ALIKE * Math.signum(value(best)));
         PressureTrial found = atEnd ? reach : best;
         return new LimitResult.Best(
                 found.pressure(),
@@ -59,7 +60,10 @@ final class BestPressure {
                 merit.value().applyAsDouble(found.balance().orElseThrow()),
                 merit.unit(),
                 atEnd ? limit : "optimum",
-                atEnd ? merit.title() + " is best where " + limit.replace(".", ": ").replace('_', ' ') + " stops the engine" : why(found, reach));
+                atEnd
+                        ? merit.title() + " is best where "
+                                + limit.replace(".", ": ").replace('_', ' ') + " stops the engine"
+                        : why(found, reach));
     }
 
     private PressureTrial golden(double from, double to, PressureTrial start) {
@@ -138,7 +142,8 @@ final class BestPressure {
 
     private static Map<String, Double> losses(EngineBalance balance) {
         Map<String, Double> map = new HashMap<>();
-        for (NamedLoss loss : Stream.of(balance.engineLosses(), balance.chamber().losses())
+        for (NamedLoss loss : Stream.of(
+                        balance.engineLosses(), balance.chamber().losses())
                 .flatMap(List::stream)
                 .toList()) {
             map.merge(loss.name(), loss.factor(), (x, y) -> x * y);

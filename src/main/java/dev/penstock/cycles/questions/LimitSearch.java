@@ -74,11 +74,15 @@ public final class LimitSearch {
         trials.leaveOut(Set.copyOf(
                 near.leftOut().stream().map(LimitResult.LeftOut::name).toList()));
         Optional<End> end = beside(trials, near.chamberPressure());
-        return result(trials, end.isPresent() ? end.get() : overLadder(new PressureTrials(balancer, concept)), Optional.empty());
+        return result(
+                trials,
+                end.isPresent() ? end.get() : overLadder(new PressureTrials(balancer, concept)),
+                Optional.empty());
     }
 
     /** Where a search ends: the last pressure that keeps the limits, and the first that does not. */
-    private record End(PressureTrial last, PressureTrial beyond, String limit, String why, List<LimitResult.LeftOut> leftOut) {}
+    private record End(
+            PressureTrial last, PressureTrial beyond, String limit, String why, List<LimitResult.LeftOut> leftOut) {}
 
     // ---- over the whole ladder
 
@@ -88,12 +92,13 @@ public final class LimitSearch {
         if (highest(trials).isEmpty()) {
             Map<String, LimitCheck> missed = trials.leastMissed(MAY_BE_LEFT_OUT);
             trials.leaveOut(missed.keySet());
-            missed.values().forEach(check -> leftOut.add(new LimitResult.LeftOut(
-                    check.name(),
-                    String.format(
-                            Locale.ROOT,
-                            "no chamber pressure tried keeps it with the others; missed by %.3g %% at least",
-                            -100 * check.margin()))));
+            missed.values()
+                    .forEach(check -> leftOut.add(new LimitResult.LeftOut(
+                            check.name(),
+                            String.format(
+                                    Locale.ROOT,
+                                    "no chamber pressure tried keeps it with the others; missed by %.3g %% at least",
+                                    -100 * check.margin()))));
             climb(trials);
         }
         PressureTrial low = highest(trials).orElseThrow(() -> nothingKept(trials));
@@ -111,7 +116,8 @@ public final class LimitSearch {
         boolean any = false;
         for (int k = Math.max(first, 0); first >= 0 && rung(k) < HIGHEST && missed < MISSES_IN_A_ROW; k++) {
             PressureTrial trial = trials.at(rung(k));
-            boolean over = !trial.closed() && !trials.at(Math.min(HIGHEST, rung(k + 1))).closed();
+            boolean over = !trial.closed()
+                    && !trials.at(Math.min(HIGHEST, rung(k + 1))).closed();
             if (over) {
                 break;
             }
@@ -287,8 +293,7 @@ public final class LimitSearch {
                 end.leftOut.isEmpty() ? "" : "; left out: " + leftOut(end.leftOut));
         List<LimitCheck> counted = trials.counted(balance);
         Optional<LimitResult.Best> best = merit.map(m -> new BestPressure(trials, m).below(end.last, end.limit));
-        List<LimitResult.Sensitivity> worths =
-                merit.isPresent() ? sensitivities(trials, end, counted) : List.of();
+        List<LimitResult.Sensitivity> worths = merit.isPresent() ? sensitivities(trials, end, counted) : List.of();
         List<LimitResult.Point> points = trials.tried().values().stream()
                 .map(t -> new LimitResult.Point(t.pressure(), t.kept(), t.closed() ? t.limit() : "no balance found"))
                 .toList();
@@ -308,7 +313,9 @@ public final class LimitSearch {
     private static String leftOut(List<LimitResult.LeftOut> list) {
         return String.join(
                 ", ",
-                list.stream().map(l -> words(l.name()) + " (" + l.reason() + ")").toList());
+                list.stream()
+                        .map(l -> words(l.name()) + " (" + l.reason() + ")")
+                        .toList());
     }
 
     private static String words(String limit) {

@@ -21,7 +21,9 @@ public record Merit(String title, String unit, boolean least, ToDoubleFunction<E
      */
     public static Merit impulse(Concept concept) {
         return concept.thrust().kind() == ThrustTarget.Kind.SEA_LEVEL_THRUST
-                ? new Merit("specific impulse, sea level", "s", false, b -> b.engine().seaLevelIsp())
-                : new Merit("specific impulse, vacuum", "s", false, b -> b.engine().vacuumIsp());
+                ? new Merit("specific impulse, sea level", "s", false, b -> b.engine()
+                        .seaLevelIsp())
+                : new Merit(
+                        "specific impulse, vacuum", "s", false, b -> b.engine().vacuumIsp());
     }
 }

@@ -99,8 +99,9 @@ final class PressureTrials {
     }
 
     private void judgeAgain() {
-        trials.replaceAll((pressure, t) ->
-                t.closed() ? judged(pressure, t.balance().orElseThrow(), t.solved().orElseThrow()) : t);
+        trials.replaceAll((pressure, t) -> t.closed()
+                ? judged(pressure, t.balance().orElseThrow(), t.solved().orElseThrow())
+                : t);
     }
 
     private PressureTrial evaluate(double pressure) {
@@ -121,8 +122,8 @@ final class PressureTrials {
     private Balancer.Solved solve(Concept there) {
         PressureContinuation continuation = new PressureContinuation(balancer);
         Optional<Balancer.Solved> near = java.util.stream.Stream.concat(starts.stream(), solutions().stream())
-                .min(Comparator.comparingDouble(s -> Math.abs(
-                        Math.log(s.balanceModels().concept().chamberPressure() / there.chamberPressure()))));
+                .min(Comparator.comparingDouble(s ->
+                        Math.abs(Math.log(s.balanceModels().concept().chamberPressure() / there.chamberPressure()))));
         if (near.isEmpty()) {
             return balancer.solve(there, Optional.empty());
         }
@@ -136,9 +137,8 @@ final class PressureTrials {
     }
 
     private PressureTrial judged(double pressure, EngineBalance balance, Balancer.Solved solved) {
-        Optional<LimitCheck> least = balance.limits().stream()
-                .filter(this::tells)
-                .min(Comparator.comparingDouble(this::margin));
+        Optional<LimitCheck> least =
+                balance.limits().stream().filter(this::tells).min(Comparator.comparingDouble(this::margin));
         return new PressureTrial(
                 pressure,
                 Optional.of(balance),
@@ -153,8 +153,7 @@ final class PressureTrials {
         boolean inBar = check.unit().equals("Pa");
         double scale = inBar ? 1e5 : 1;
         String unit = inBar ? "bar" : check.unit().equals("-") ? "" : check.unit();
-        return String.format(
-                        Locale.ROOT, "%.5g %s against %.5g", check.value() / scale, unit, bound(check) / scale)
+        return String.format(Locale.ROOT, "%.5g %s against %.5g", check.value() / scale, unit, bound(check) / scale)
                 .replace("  ", " ");
     }
 

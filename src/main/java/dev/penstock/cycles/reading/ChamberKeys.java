@@ -25,6 +25,7 @@ final class ChamberKeys {
 
     /** Dotted key of the chamber pressure. */
     static final String PRESSURE = "engine." + ConceptInputs.CHAMBER_PRESSURE.key();
+
     private static final double VACUUM_COEFFICIENT = 1.75;
     private static final double SEA_LEVEL_COEFFICIENT = 1.5;
 

@@ -58,7 +58,8 @@ public final class ConceptInputs {
                     "exhaust_loss",
                     Range.of(1e-4, 0.9),
                     "Largest share of the specific impulse that dumped turbine gas may cost")
-            .usual(Usual.between(0.03, 0.05, 0.07, Usual.COMMON).because("built engines lose 1 to 4 %, and more gas always makes more pressure"));
+            .usual(Usual.between(0.03, 0.05, 0.07, Usual.COMMON)
+                    .because("built engines lose 1 to 4 %, and more gas always makes more pressure"));
     static final Input<Double> TURBINE_TEMPERATURE_LIMIT = Input.quantity(
                     "turbine_temperature", Dimension.TEMPERATURE, Range.of(200, 3000), "Hottest gas of every turbine")
             .computed("by gas, see the turbines");

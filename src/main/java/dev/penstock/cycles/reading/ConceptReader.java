@@ -215,25 +215,25 @@ public final class ConceptReader {
         return () -> {
             ConceptDocument text = document.get();
             return new Concept(
-                text,
-                head.name(),
-                head.description(),
-                head.cycle(),
-                oxidizerFeed.get(),
-                fuelFeed.get(),
-                ratio,
-                thrust.orElseThrow(),
-                UsualInjector.withLosses(chamber.get(), oxidizerFeed.get(), fuelFeed.get()),
-                cooling.get(),
-                gas.burners(),
-                gas.turbines(),
-                gas.shafts(),
-                gas.path(),
-                electric.get(),
-                limits.get(),
-                mass.get(),
-                pressurization.get(),
-                new Again(this, text));
+                    text,
+                    head.name(),
+                    head.description(),
+                    head.cycle(),
+                    oxidizerFeed.get(),
+                    fuelFeed.get(),
+                    ratio,
+                    thrust.orElseThrow(),
+                    UsualInjector.withLosses(chamber.get(), oxidizerFeed.get(), fuelFeed.get()),
+                    cooling.get(),
+                    gas.burners(),
+                    gas.turbines(),
+                    gas.shafts(),
+                    gas.path(),
+                    electric.get(),
+                    limits.get(),
+                    mass.get(),
+                    pressurization.get(),
+                    new Again(this, text));
         };
     }
 

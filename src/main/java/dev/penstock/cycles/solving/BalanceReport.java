@@ -223,7 +223,9 @@ public final class BalanceReport {
         double ambient = Constants.STANDARD_ATMOSPHERE;
         if (chamber.profile().throat().pressure() <= ambient) {
             warnings.add(new Warning(
-                    "engine", "the throat is not sonic against one atmosphere; sea-level thrust is given as zero").asAside());
+                            "engine",
+                            "the throat is not sonic against one atmosphere; sea-level thrust is given as zero")
+                    .asAside());
             return 0;
         }
         return chamber.thrustAt(ambient)
@@ -299,9 +301,7 @@ public final class BalanceReport {
 
     /** The same limits; those by which speed or bearings were chosen are marked. */
     private List<LimitCheck> sizing(List<LimitCheck> limits) {
-        return limits.stream()
-                .map(l -> chosen(l) ? l.asSizing() : l)
-                .toList();
+        return limits.stream().map(l -> chosen(l) ? l.asSizing() : l).toList();
     }
 
     private boolean chosen(LimitCheck limit) {
@@ -326,12 +326,13 @@ public final class BalanceReport {
         for (Stream exhaust : sheet.exhaustStreams()) {
             if (exhaust.pressure() < 2 * Constants.STANDARD_ATMOSPHERE) {
                 warnings.add(new Warning(
-                        "exhaust",
-                        String.format(
-                                Locale.ROOT,
-                                "turbine exhaust has %.3g MPa, too little to leave a nozzle at sonic speed at sea level; "
-                                        + "lower the turbine pressure ratio for use near the ground",
-                                exhaust.pressure() / 1e6)).asAside());
+                                "exhaust",
+                                String.format(
+                                        Locale.ROOT,
+                                        "turbine exhaust has %.3g MPa, too little to leave a nozzle at sonic speed at sea level; "
+                                                + "lower the turbine pressure ratio for use near the ground",
+                                        exhaust.pressure() / 1e6))
+                        .asAside());
             }
         }
     }

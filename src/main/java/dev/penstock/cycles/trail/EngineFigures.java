@@ -25,8 +25,8 @@ import dev.penstock.cycles.sheet.Residual;
 import dev.penstock.cycles.sheet.Station;
 import dev.penstock.input.InputValue;
 import dev.penstock.provenance.CheckFigures;
-import dev.penstock.provenance.LimitCheck;
 import dev.penstock.provenance.FigureTable;
+import dev.penstock.provenance.LimitCheck;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.provenance.Origin;
 import dev.penstock.provenance.Place;
@@ -232,11 +232,16 @@ public final class EngineFigures {
             .briefly("pumps")
             .from((b, at) -> pumps(Definitions.SUM, b, "power_W"))
             .lessIsBetter()
-            .optional("tightest_margin", "margin of the tightest limit", Notation.MARGIN, b -> LimitCheck.margins(b.limits()).stream()
-                    .mapToDouble(LimitCheck::margin)
-                    .min())
-            .from((b, at) ->
-                    new Origin(Definitions.SMALLEST, CheckFigures.LIMITS.paths("limits", LimitCheck.margins(b.limits()), "margin")))
+            .optional(
+                    "tightest_margin",
+                    "margin of the tightest limit",
+                    Notation.MARGIN,
+                    b -> LimitCheck.margins(b.limits()).stream()
+                            .mapToDouble(LimitCheck::margin)
+                            .min())
+            .from((b, at) -> new Origin(
+                    Definitions.SMALLEST,
+                    CheckFigures.LIMITS.paths("limits", LimitCheck.margins(b.limits()), "margin")))
             .moreIsBetter()
             .table();
 

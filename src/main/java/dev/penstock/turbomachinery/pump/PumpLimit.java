@@ -64,7 +64,9 @@ public enum PumpLimit implements LimitKind {
 
     @Override
     public Choice sets() {
-        return this == SUCTION_MARGIN || this == INDUCER_TIP_SPEED || this == BEARING_SPEED ? Choice.SPEED : Choice.NOTHING;
+        return this == SUCTION_MARGIN || this == INDUCER_TIP_SPEED || this == BEARING_SPEED
+                ? Choice.SPEED
+                : Choice.NOTHING;
     }
 
     @Override

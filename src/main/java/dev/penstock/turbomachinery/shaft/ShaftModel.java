@@ -120,10 +120,10 @@ public final class ShaftModel {
         List<Warning> warnings = new ArrayList<>();
         boolean purge = needsPurge(pumps, turbines);
         if (purge) {
-            warnings.add(
-                    new Warning(
+            warnings.add(new Warning(
                             name,
-                            "oxidizer and fuel share this shaft: the seal between them needs an inert purge and a drain on each side").asAside());
+                            "oxidizer and fuel share this shaft: the seal between them needs an inert purge and a drain on each side")
+                    .asAside());
         }
         if (thrust > PLAIN_BEARING_THRUST) {
             warnings.add(new Warning(

@@ -210,10 +210,10 @@ public final class TurbineModel {
     private static List<Warning> warnings(String name, TurbineDesign design, TurbineWheel wheel, double velocityRatio) {
         List<Warning> warnings = new ArrayList<>();
         if (design.oxygenRich()) {
-            warnings.add(
-                    new Warning(
+            warnings.add(new Warning(
                             name,
-                            "oxygen-rich hot gas: metals can ignite; needs burn-resistant alloys or coatings, clean passages and no rubbing").asAside());
+                            "oxygen-rich hot gas: metals can ignite; needs burn-resistant alloys or coatings, clean passages and no rubbing")
+                    .asAside());
         }
         if (wheel.admission < LITTLE_ADMISSION) {
             warnings.add(new Warning(

@@ -34,7 +34,8 @@ class SolutionFoldTest {
     @Test
     void aLineDoesNot() {
         double[] p = falling(9.99, 9.9, 9.6);
-        assertThat(SolutionFold.turn(p, new double[] {2 * 9.99, 2 * 9.9, 2 * 9.6})).isGreaterThan(1e3);
+        assertThat(SolutionFold.turn(p, new double[] {2 * 9.99, 2 * 9.9, 2 * 9.6}))
+                .isGreaterThan(1e3);
         assertThat(SolutionFold.turn(p, new double[] {Math.sqrt(9.99), Math.sqrt(9.9), Math.sqrt(9.6)}))
                 .isInfinite();
     }

@@ -35,9 +35,7 @@ class AnotherPressureTest {
             same(from.withChamberPressure(0.7 * stated).withChamberPressure(asked), read);
         }
         if (!concept.turbines().isEmpty()) {
-            same(
-                    concept.withTurbineTemperature(700).withChamberPressure(asked),
-                    read.withTurbineTemperature(700));
+            same(concept.withTurbineTemperature(700).withChamberPressure(asked), read.withTurbineTemperature(700));
             same(concept.withHottestGas(0.9).withChamberPressure(asked), read.withHottestGas(0.9));
         }
     }
