@@ -104,7 +104,10 @@ class LauncherTest {
         program(bin, "java", "echo 'openjdk version \"21\" 2023-09-19' >&2");
         program(bin, "javac", "exit 0");
         program(bin, "python3", "exit 0");
-        program(bin, "mvn", "echo '[INFO] noise'; echo '[ERROR] A.java:[1,2] broken'; exit 1");
+        program(
+                bin,
+                "mvn",
+                "[ \"$1\" = -v ] && echo 'Apache Maven 3.9.9' && exit; echo '[INFO] noise'; echo '[ERROR] A.java:[1,2] broken'; exit 1");
         Run run = run(project(), bin);
         assertThat(run.code()).isEqualTo(1);
         assertThat(run.err())

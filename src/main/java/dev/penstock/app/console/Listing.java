@@ -5,6 +5,8 @@ import dev.penstock.combustion.species.SpeciesLibrary;
 import dev.penstock.cooling.jacket.JacketLimit;
 import dev.penstock.cooling.wall.WallLibrary;
 import dev.penstock.cycles.arrangements.Cycle;
+import dev.penstock.cycles.origin.ExhaustLimit;
+import dev.penstock.cycles.origin.InjectorLimit;
 import dev.penstock.cycles.origin.TankLimit;
 import dev.penstock.cycles.reading.ConceptInputs;
 import dev.penstock.cycles.trail.EngineFigures;
@@ -142,6 +144,8 @@ public record Listing(Kind kind, List<String> columns, List<List<String>> rows) 
                 new Part("turbine", "docs/theory/turbomachinery.md", TurbineLimit.values()),
                 new Part("shaft", "docs/theory/turbomachinery.md", ShaftLimit.values()),
                 new Part("tank", "docs/theory/cycles.md", TankLimit.values()),
+                new Part("injector", "docs/theory/chamber.md", InjectorLimit.values()),
+                new Part("turbine exhaust", "docs/theory/cycles.md", ExhaustLimit.values()),
                 new Part("ascent", "docs/theory/vehicle.md", AscentLimit.values()));
         for (Part part : parts) {
             for (LimitKind kind : part.limits()) {
@@ -212,6 +216,8 @@ public record Listing(Kind kind, List<String> columns, List<List<String>> rows) 
                 TurbineLimit.class,
                 ShaftLimit.class,
                 TankLimit.class,
+                InjectorLimit.class,
+                ExhaustLimit.class,
                 AscentLimit.class);
     }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.node.TextNode;
 import dev.penstock.quantities.Constants;
 import java.io.IOException;
 import java.net.http.HttpResponse;
@@ -157,7 +158,9 @@ class PageTrailTest {
             }
             for (int i = 0; i < columns.size(); i++) {
                 String title = columns.get(i).get("title").asText();
-                if (!columns.get(i).get("text").asBoolean() && !title.equals("no.")) {
+                // A row of totals has no number below some of the titles.
+                boolean number = !row.get("cells").get(i).equals(TextNode.valueOf(""));
+                if (number && !columns.get(i).get("text").asBoolean() && !title.equals("no.")) {
                     Matcher unit = IN_TITLE.matcher(title);
                     numbers.add(shown(row.get("cells").get(i), unit.matches() ? unit.group(1) : rowUnit));
                 }
