@@ -76,8 +76,9 @@ class DemoVehiclesTest {
         EnginePerformance engine = engine(FOLDER.resolve("../heron.toml").normalize());
         assertThat(engine.thrustAt(101325)).isLessThan(engine.thrustAt(0));
         assertThat(engine.ispAt(0)).isCloseTo(engine.vacuumIsp(), within(1e-9));
-        assertThat(engine.thrustAt(50_000))
-                .isCloseTo((engine.thrustAt(0) + engine.thrustAt(100_000)) / 2, within(1e-4 * engine.vacuumThrust()));
+        // Linear but for the exhaust nozzle, in which the flow separates low down, so that it loses less there.
+        double mean = (engine.thrustAt(0) + engine.thrustAt(100_000)) / 2;
+        assertThat(engine.thrustAt(50_000)).isBetween(0.995 * mean, mean);
         assertThat(engine.oxidizer().id()).isEqualTo("oxygen");
         assertThat(engine.oxidizer().density()).isCloseTo(1141, within(2.0)); // boiling oxygen, [schmidt-wagner-1985]
         assertThat(engine.oxidizer().cryogenic()).isTrue();
