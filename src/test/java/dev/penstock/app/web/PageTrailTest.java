@@ -25,7 +25,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class PageTrailTest {
 
     private static final Pattern SHOWN =
-            Pattern.compile("(?:at most |at least )?([-+−]?[\\d.]+(?:e[-+]?\\d+)?)\\s*(.*)");
+            Pattern.compile("(?:at most |at least |± )?([-+−]?[\\d.]+(?:e[-+]?\\d+)?)\\s*(.*)");
     private static final Pattern IN_TITLE = Pattern.compile(".*\\((.+)\\)");
     private static final Map<String, Double> SCALE = Map.ofEntries(
             Map.entry("", 1.0),
