@@ -168,17 +168,18 @@ public final class ThrustChamber {
         LossAccount account = new LossAccount(chamber.ideal());
         for (LossModel model : models) {
             OptionalDouble stated = chamber.design().efficiencies().of(model.kind());
-            if (stated.isPresent()) {
-                double now = model.kind() == LossKind.ENERGY_RELEASE ? EnergyReleaseLoss.partFlow(chamber) : 1;
-                account.takeOff(model.kind(), stated(model.kind(), now * stated.getAsDouble()), Optional.empty());
-            } else {
-                LossModel.Result result = model.dependsOnSize()
-                        ? model.evaluate(chamber)
-                        : fixed.computeIfAbsent(model.kind(), kind -> model.evaluate(chamber));
-                account.takeOff(model.kind(), result, Optional.of(model.card()));
-            }
+            LossModel.Result result = model.dependsOnSize()
+                    ? lost(model, stated, chamber)
+                    : fixed.computeIfAbsent(model.kind(), kind -> lost(model, stated, chamber));
+            account.takeOff(model.kind(), result, stated.isPresent() ? Optional.empty() : Optional.of(model.card()));
         }
         return account;
+    }
+
+    private static LossModel.Result lost(LossModel model, OptionalDouble stated, LossCase chamber) {
+        return stated.isPresent()
+                ? stated(model.kind(), model.partFlow(chamber) * stated.getAsDouble())
+                : model.evaluate(chamber);
     }
 
     private static LossModel.Result stated(LossKind kind, double efficiency) {

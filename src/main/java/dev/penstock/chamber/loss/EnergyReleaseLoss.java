@@ -68,8 +68,9 @@ public final class EnergyReleaseLoss implements LossModel {
                 state.name().toLowerCase(Locale.ROOT).replace('_', '-') + " injection, " + burnt.name() + drops);
     }
 
-    /** Vaporised share over that at the injector's design point (-), by which an efficiency stated for that point falls. */
-    public static double partFlow(LossCase chamber) {
+    /** Vaporised share over that at the injector's design point. */
+    @Override
+    public double partFlow(LossCase chamber) {
         return vaporisation(chamber).partFlow();
     }
 

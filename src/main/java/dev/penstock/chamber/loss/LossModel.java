@@ -27,6 +27,14 @@ public interface LossModel {
     Result evaluate(LossCase chamber);
 
     /**
+     * @param chamber chamber whose efficiency is stated for its design point
+     * @return what that efficiency is multiplied by at the operating point (-)
+     */
+    default double partFlow(LossCase chamber) {
+        return 1;
+    }
+
+    /**
      * A loss factor and its evidence.
      *
      * @param factor impulse after over impulse before this loss (-)
