@@ -96,7 +96,7 @@ public final class BalanceReport {
                 solved.update().jets(),
                 electric(),
                 losses(summary),
-                limits(jackets),
+                limits(summary, jackets),
                 warnings,
                 residuals,
                 audit,
@@ -221,17 +221,17 @@ public final class BalanceReport {
 
     private double seaLevelThrust() {
         double ambient = Constants.STANDARD_ATMOSPHERE;
-        if (chamber.profile().throat().pressure() <= ambient) {
-            warnings.add(new Warning(
-                            "engine",
-                            "the throat is not sonic against one atmosphere; sea-level thrust is given as zero")
-                    .asAside());
+        if (!sonicAgainst(ambient)) {
             return 0;
         }
         return chamber.thrustAt(ambient)
                 + solved.update().jets().stream()
                         .mapToDouble(j -> j.thrustAt(ambient))
                         .sum();
+    }
+
+    private boolean sonicAgainst(double ambient) {
+        return chamber.profile().throat().pressure() > ambient;
     }
 
     private List<NamedLoss> losses(EngineSummary summary) {
@@ -249,7 +249,7 @@ public final class BalanceReport {
         return losses;
     }
 
-    private List<LimitCheck> limits(List<JacketResult> jackets) {
+    private List<LimitCheck> limits(EngineSummary summary, List<JacketResult> jackets) {
         List<LimitCheck> limits = new ArrayList<>();
         DesignLimits own = concept.limits();
         for (PumpSizing pump : pumps) {
@@ -278,7 +278,7 @@ public final class BalanceReport {
             limits.add(LimitCheck.atMost(
                     ExhaustLimit.IMPULSE_LOSS,
                     ExhaustLimit.OWNER,
-                    1 - summary().vacuumIsp() * Constants.STANDARD_GRAVITY / chamber.vacuumImpulse(),
+                    1 - summary.vacuumIsp() * Constants.STANDARD_GRAVITY / chamber.vacuumImpulse(),
                     own.exhaustLoss(),
                     "",
                     own.exhaustSource()));
@@ -316,6 +316,12 @@ public final class BalanceReport {
     }
 
     private void collectWarnings(List<JacketResult> jackets) {
+        if (!sonicAgainst(Constants.STANDARD_ATMOSPHERE)) {
+            warnings.add(new Warning(
+                            "engine",
+                            "the throat is not sonic against one atmosphere; sea-level thrust is given as zero")
+                    .asAside());
+        }
         chamber.warnings().forEach(w -> warnings.add(w.asAside()));
         warnings.addAll(sheet.warnings());
         sheet.gases().values().forEach(gas -> warnings.addAll(gas.warnings()));
