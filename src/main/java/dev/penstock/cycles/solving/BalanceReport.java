@@ -164,7 +164,7 @@ public final class BalanceReport {
             CircuitKey circuit = concept.cooling().get(i).key();
             CarriedValues.Jacket before = assumed.jackets().get(i);
             CarriedValues.Jacket after = found.jackets().get(i);
-            double scale = Math.max(Math.abs(after.heatLoad()), 1e3 * found.chamberFlow());
+            double scale = Surroundings.heatScale(found, i);
             residuals.add(new Residual(
                     "heat into the " + circuit.word() + "jacket",
                     "W",

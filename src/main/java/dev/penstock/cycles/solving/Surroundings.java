@@ -110,7 +110,7 @@ final class Surroundings {
         return new CarriedValues(chamber.massFlow(), faceRatio(chamber), jackets, chamber);
     }
 
-    /** CarriedValues of a neighbouring concept, moved to this one's chamber pressure. */
+    /** Assumptions of a neighbouring concept, moved to this one's chamber pressure. */
     Start startingFrom(CarriedValues near) {
         double pressure = concept.chamberPressure() / near.chamber().design().chamberPressure();
         boolean built = balanceModels.built().isPresent();
@@ -293,7 +293,8 @@ final class Surroundings {
         return scales;
     }
 
-    private static double heatScale(CarriedValues a, int circuit) {
+    /** What a change of the heat of a jacket is measured by (W). */
+    static double heatScale(CarriedValues a, int circuit) {
         return Math.max(Math.abs(a.jackets().get(circuit).heatLoad()), 1e3 * a.chamberFlow());
     }
 
