@@ -54,9 +54,18 @@ public record InjectorDesign(
     public static InjectorDesign of(InjectionState state, boolean oxidizerGas) {
         boolean one = state == InjectionState.GAS_LIQUID;
         boolean both = state == InjectionState.GAS_GAS;
+        return of(both || one && oxidizerGas, both || one && !oxidizerGas);
+    }
+
+    /**
+     * @param oxidizerGas whether the oxidizer arrives as a gas
+     * @param fuelGas whether the fuel does
+     * @return a developed injector at its design point, with usual losses, for the L* that its chamber has
+     */
+    public static InjectorDesign of(boolean oxidizerGas, boolean fuelGas) {
         return new InjectorDesign(
-                new Side(both || one && oxidizerGas, USUAL_LOSS, 1),
-                new Side(both || one && !oxidizerGas, USUAL_LOSS, 1),
+                new Side(oxidizerGas, USUAL_LOSS, 1),
+                new Side(fuelGas, USUAL_LOSS, 1),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 1);

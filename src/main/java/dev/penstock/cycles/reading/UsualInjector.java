@@ -1,7 +1,6 @@
 package dev.penstock.cycles.reading;
 
 import dev.penstock.chamber.design.ChamberDesign;
-import dev.penstock.chamber.design.InjectionState;
 import dev.penstock.chamber.design.InjectorDesign;
 import dev.penstock.cycles.concept.Burner;
 import dev.penstock.cycles.concept.CycleTraits;
@@ -43,10 +42,7 @@ final class UsualInjector {
                 || traits.gasInjector() && !oxidizerGas
                 || fuel.combustion().injectedAsGas()
                 || heated;
-        InjectionState state = oxidizerGas && fuelGas
-                ? InjectionState.GAS_GAS
-                : oxidizerGas || fuelGas ? InjectionState.GAS_LIQUID : InjectionState.LIQUID_LIQUID;
-        return InjectorDesign.of(state, oxidizerGas);
+        return InjectorDesign.of(oxidizerGas, fuelGas);
     }
 
     /** The chamber with the injector losses that its feeds have. */
