@@ -3,6 +3,7 @@ package dev.penstock.chamber.loss;
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.fluids.state.Fluid;
+import dev.penstock.quantities.Constants;
 
 /**
  * A propellant as the spray of an injector, with what its drops' life depends on.
@@ -27,7 +28,6 @@ record Spray(
     private static final double USUAL_ACENTRIC_FACTOR = 0.3;
     private static final double USUAL_CRITICAL_TEMPERATURE = 600;
     private static final double HIGHEST = 0.98;
-    private static final double GAS_CONSTANT = 8.314462618;
 
     /**
      * Of a propellant at its storage temperature: drops heat up on their way whatever the jacket has done, so the usual state is
@@ -47,7 +47,7 @@ record Spray(
                 : USUAL_REDUCED_TEMPERATURE;
         double omega = acentricFactor(fluid);
         double left = 1 - reduced;
-        double latent = GAS_CONSTANT
+        double latent = Constants.MOLAR_GAS_CONSTANT
                 * critical
                 / fluid.molarMass()
                 * (7.08 * Math.pow(left, 0.354) + 10.95 * omega * Math.pow(left, 0.456));
