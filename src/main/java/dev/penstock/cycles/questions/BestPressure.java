@@ -3,6 +3,7 @@ package dev.penstock.cycles.questions;
 import dev.penstock.chamber.loss.NamedLoss;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.PenstockException;
+import dev.penstock.provenance.CheckFigures;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -61,8 +62,7 @@ final class BestPressure {
                 merit.unit(),
                 atEnd ? limit : "optimum",
                 atEnd
-                        ? merit.title() + " is best where "
-                                + limit.replace(".", ": ").replace('_', ' ') + " stops the engine"
+                        ? merit.title() + " is best where " + CheckFigures.title(limit) + " stops the engine"
                         : why(found, reach));
     }
 
