@@ -3,6 +3,8 @@ package dev.penstock.cooling.march;
 import dev.penstock.cooling.gas.HotGas;
 import dev.penstock.cooling.gas.HotGasProfile;
 import dev.penstock.cooling.gas.HotGasStation;
+import dev.penstock.errors.FailureSubject;
+import dev.penstock.errors.OutsideValidity;
 import dev.penstock.errors.Require;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -64,7 +66,7 @@ public final class JacketGrid {
      * @param startAreaRatio nozzle area ratio at which the jacket begins (-); empty begins it at the injector
      * @param endAreaRatio nozzle area ratio at which it ends (-)
      * @param ownCells number of cells of the jacket
-     * @throws dev.penstock.errors.OutsideValidity if it ends before it begins
+     * @throws OutsideValidity if it ends before it begins
      */
     public JacketGrid(HotGasProfile profile, OptionalDouble startAreaRatio, double endAreaRatio, int ownCells) {
         this.first = startAreaRatio.isPresent() ? ownCells : 0;
@@ -105,8 +107,8 @@ public final class JacketGrid {
         double end = measureOf(s, measure, throatRadius * Math.sqrt(endAreaRatio));
         double start = startAreaRatio.isPresent() ? measureOf(s, measure, narrowestRadius) : 0;
         if (!(start < end)) {
-            throw new dev.penstock.errors.OutsideValidity(
-                    dev.penstock.errors.FailureSubject.JACKET,
+            throw new OutsideValidity(
+                    FailureSubject.JACKET,
                     "cooling jacket",
                     "area ratio at which it ends (-)",
                     endAreaRatio,
@@ -165,8 +167,8 @@ public final class JacketGrid {
                 return between(measure[i - 1], measure[i], Math.max(0, along));
             }
         }
-        throw new dev.penstock.errors.OutsideValidity(
-                dev.penstock.errors.FailureSubject.JACKET,
+        throw new OutsideValidity(
+                FailureSubject.JACKET,
                 "cooling jacket",
                 "radius at which it begins or ends (m)",
                 endRadius,
