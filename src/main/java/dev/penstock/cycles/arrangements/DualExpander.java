@@ -67,11 +67,8 @@ public record DualExpander() implements Cycle {
                     HIGHEST_PRESSURE_RATIO,
                     0.2,
                     FIRST_PRESSURE_RATIO));
-            if (guess.built()) {
-                double bypass = guess.concept().gasPath().turbineBypass();
-                unknowns.add(new Unknown(
-                        "bypass of the " + place(side).title(), "-", 1e-4, 0.9, 0.05, Math.max(bypass, 0.01)));
-            }
+            unknowns.addAll(
+                    TurbineBypass.unknowns(guess, "bypass of the " + place(side).title()));
         }
         return unknowns;
     }
@@ -109,8 +106,7 @@ public record DualExpander() implements Cycle {
 
         static Way of(Flowsheet sheet, Side side, Values x) {
             Traced ratio = x.next();
-            double usual = sheet.concept().gasPath().turbineBypass();
-            Traced bypass = sheet.built() ? x.next() : sheet.given(usual, "expander.turbine_bypass");
+            Traced bypass = TurbineBypass.share(sheet, x);
             Traced duct = sheet.ductShare();
             Traced exit = sheet.gasInjectorInlet().over(duct);
             return new Way(side, exit, exit.times(ratio).over(duct), bypass);
@@ -119,26 +115,11 @@ public record DualExpander() implements Cycle {
         Stream throughTurbine(Flowsheet sheet, Stream pumped) {
             String word = side.key();
             Stream heated = sheet.heated(sheet.deliver(side, pumped, heatedOutlet));
-            Stream expanded = bypass.value() == 0 ? expanded(sheet, heated) : past(sheet, heated);
+            Stream expanded = TurbineBypass.around(sheet, side, word, heated, bypass, exit, inlet -> sheet.machinery()
+                    .turbine(place(side), inlet, exit));
             Stream returned =
                     sheet.hotDuct("line." + word + "_turbine_exhaust", word + " turbine exhaust duct", expanded);
             return sheet.injector(word + "_gas", word + " gas injector", word, returned);
-        }
-
-        private Stream expanded(Flowsheet sheet, Stream heated) {
-            String word = side.key();
-            Stream inlet = sheet.hotDuct("line." + word + "_hot_gas", word + " turbine duct", heated);
-            return sheet.machinery().turbine(place(side), inlet, exit);
-        }
-
-        private Stream past(Flowsheet sheet, Stream heated) {
-            String word = side.key();
-            List<Stream> ways = sheet.split(
-                    "split." + word + "_bypass", word + " turbine bypass branch", heated, bypass.oneMinus());
-            Stream expanded = expanded(sheet, ways.get(0));
-            Stream cold =
-                    sheet.valve(side, "valve." + word + "_bypass", word + " turbine bypass valve", ways.get(1), exit);
-            return sheet.merge("merge." + word + "_bypass", word + " turbine bypass merge", expanded, cold);
         }
     }
 }

@@ -79,10 +79,7 @@ public enum Expander implements Cycle {
     public List<Unknown> unknowns(FirstGuess guess) {
         List<Unknown> unknowns = new ArrayList<>();
         unknowns.add(new Unknown("turbine pressure ratio", "-", 1.005, HIGHEST_PRESSURE_RATIO, 0.2, 1.2));
-        if (guess.built()) {
-            double bypass = guess.concept().gasPath().turbineBypass();
-            unknowns.add(new Unknown("turbine bypass", "-", 1e-4, 0.9, 0.05, Math.max(bypass, 0.01)));
-        }
+        unknowns.addAll(TurbineBypass.unknowns(guess, "turbine bypass"));
         unknowns.addAll(Drive.unknowns(guess));
         return unknowns;
     }
@@ -118,20 +115,13 @@ public enum Expander implements Cycle {
     }
 
     private static Stream throughTurbines(Flowsheet sheet, Stream pumped, Traced heatedOutlet, Traced exit, Values x) {
-        double usual = sheet.concept().gasPath().turbineBypass();
-        Traced bypass = sheet.built() ? x.next() : sheet.given(usual, "expander.turbine_bypass");
+        Traced bypass = TurbineBypass.share(sheet, x);
         Stream heated = sheet.heated(sheet.deliver(Side.FUEL, pumped, heatedOutlet));
-        if (bypass.value() == 0) {
-            Stream expanded = Drive.expand(sheet, sheet.hotDuct("line.hot_gas", "turbine duct", heated), exit, x);
+        return TurbineBypass.around(sheet, Side.FUEL, "", heated, bypass, exit, inlet -> {
+            Stream expanded = Drive.expand(sheet, inlet, exit, x);
             sheet.machinery().closesShafts();
             return expanded;
-        }
-        List<Stream> ways = sheet.split("split.bypass", "turbine bypass branch", heated, bypass.oneMinus());
-        Stream inlet = sheet.hotDuct("line.hot_gas", "turbine duct", ways.get(0));
-        Stream expanded = Drive.expand(sheet, inlet, exit, x);
-        sheet.machinery().closesShafts();
-        Stream past = sheet.valve(Side.FUEL, "valve.bypass", "turbine bypass valve", ways.get(1), exit);
-        return sheet.merge("merge.bypass", "turbine bypass merge", expanded, past);
+        });
     }
 
     private static void toChamber(Flowsheet sheet, Stream oxidizerPumped, Stream fuel) {
