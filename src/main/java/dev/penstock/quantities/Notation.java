@@ -56,6 +56,9 @@ public record Notation(String siUnit, String unit, DoubleFunction<String> writer
     /** Mass of a part in kg. */
     public static final Notation MASS = significant("kg", 3);
 
+    /** mass of a stage or a vehicle, read in tonnes */
+    public static final Notation TONNES = significant("kg", "t", 1e-3, 4);
+
     /** Whole number. */
     public static final Notation COUNT = new Notation("", "", count -> Long.toString(Math.round(count)));
 

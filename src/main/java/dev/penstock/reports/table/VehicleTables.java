@@ -72,7 +72,7 @@ public final class VehicleTables {
     }
 
     private static double bar(List<SpanChart.Bar> bars, String label, double from, double mass, Ink ink) {
-        bars.add(new SpanChart.Bar(label, from / 1e3, (from + mass) / 1e3, ink, tonnes(mass) + " t"));
+        bars.add(new SpanChart.Bar(label, from / 1e3, (from + mass) / 1e3, ink, Notation.TONNES.writeWithUnit(mass)));
         return from + mass;
     }
 
@@ -180,13 +180,5 @@ public final class VehicleTables {
 
     private static String kilograms(double mass) {
         return Notation.significant(mass, 4);
-    }
-
-    /**
-     * @param kilograms mass (kg)
-     * @return the number of tonnes
-     */
-    public static String tonnes(double kilograms) {
-        return Notation.significant(kilograms / 1e3, 4);
     }
 }

@@ -1,5 +1,6 @@
 package dev.penstock.reports.vehicle;
 
+import static dev.penstock.quantities.Notation.TONNES;
 import static dev.penstock.quantities.Notation.significant;
 
 import dev.penstock.provenance.FigureTable;
@@ -19,7 +20,6 @@ import java.util.function.Function;
 /** What it costs to bring the first stage back, as JSON document and terminal table. */
 public final class ReuseView {
 
-    private static final Notation TONNES = significant("kg", "t", 1e-3, 4);
     private static final Notation SPEED = Notation.fixed("m/s", "m/s", 1, 0);
 
     /** Figures of a way of recovery. */

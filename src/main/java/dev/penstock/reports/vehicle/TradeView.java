@@ -1,5 +1,6 @@
 package dev.penstock.reports.vehicle;
 
+import static dev.penstock.quantities.Notation.TONNES;
 import static dev.penstock.quantities.Notation.significant;
 
 import dev.penstock.provenance.FigureTable;
@@ -13,7 +14,6 @@ import dev.penstock.reports.page.Cautions;
 import dev.penstock.reports.page.FigureRows;
 import dev.penstock.reports.page.PageSection;
 import dev.penstock.reports.page.Pages;
-import dev.penstock.reports.table.VehicleTables;
 import dev.penstock.reports.text.FigureJson;
 import dev.penstock.reports.text.PageTable;
 import dev.penstock.reports.text.Software;
@@ -34,7 +34,6 @@ public final class TradeView {
 
     private static final List<Ink> INKS = List.of(Ink.FUEL, Ink.OXIDIZER, Ink.GAS, Ink.GAIN, Ink.STEEL, Ink.MUTED);
 
-    private static final Notation TONNES = significant("kg", "t", 1e-3, 4);
     private static final Notation HEIGHT = Notation.fixed("m", "m", 1, 1);
     private static final String COLUMNS =
             "pair isp_s bulk_density_kg_m3 start_mass_kg payload_kg dry_mass_kg tank_volume_m3 height_m"
@@ -184,12 +183,7 @@ public final class TradeView {
             c.row()
                     .flatMap(PropellantTrade.Row::sizing)
                     .ifPresent((VehicleSizing s) -> figures.add(Map.of(
-                            "name",
-                            "start mass, " + c.pair(),
-                            "value",
-                            VehicleTables.tonnes(s.startMass()),
-                            "unit",
-                            "t")));
+                            "name", "start mass, " + c.pair(), "value", TONNES.write(s.startMass()), "unit", "t")));
         }
         return figures;
     }

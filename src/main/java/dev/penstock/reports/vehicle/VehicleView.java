@@ -1,6 +1,7 @@
 package dev.penstock.reports.vehicle;
 
 import dev.penstock.provenance.CheckFigures;
+import dev.penstock.quantities.Notation;
 import dev.penstock.reports.chart.Drawing;
 import dev.penstock.reports.concept.InputsAndWarnings;
 import dev.penstock.reports.engine.BalanceText;
@@ -64,10 +65,11 @@ public final class VehicleView {
     public static String brief(VehicleSizing vehicle) {
         String line = System.lineSeparator();
         PageTable table = VehicleTables.brief(vehicle);
-        return vehicle.plan().name() + ": start mass " + VehicleTables.tonnes(vehicle.startMass())
+        return vehicle.plan().name() + ": start mass " + Notation.TONNES.write(vehicle.startMass())
                 + " t (of it propellant "
-                + VehicleTables.tonnes(vehicle.propellantMass()) + " t, dry " + VehicleTables.tonnes(vehicle.dryMass())
-                + " t, payload " + VehicleTables.tonnes(vehicle.payload()) + " t)" + line + line + TextTable.of(table);
+                + Notation.TONNES.write(vehicle.propellantMass()) + " t, dry "
+                + Notation.TONNES.write(vehicle.dryMass())
+                + " t, payload " + Notation.TONNES.write(vehicle.payload()) + " t)" + line + line + TextTable.of(table);
     }
 
     /**

@@ -7,9 +7,9 @@ import static dev.penstock.provenance.Place.Role.WHOLE;
 import static dev.penstock.provenance.Place.given;
 import static dev.penstock.provenance.Place.of;
 import static dev.penstock.provenance.Place.own;
-import static dev.penstock.provenance.Place.stated;
 import static dev.penstock.provenance.Place.table;
 import static dev.penstock.provenance.Place.values;
+import static dev.penstock.quantities.Notation.TONNES;
 import static dev.penstock.quantities.Notation.fixed;
 import static dev.penstock.quantities.Notation.significant;
 
@@ -29,10 +29,10 @@ import java.util.stream.Stream;
 /** What a sized stage publishes, with its boosters and its dry mass line by line. */
 public final class StageFigures {
 
-    private static final Notation TONNES = significant("kg", "t", 1e-3, 4);
-    private static final Notation SPEED = fixed("m/s", "m/s", 1, 0);
+    static final Notation SPEED = fixed("m/s", "m/s", 1, 0);
+    static final Notation KILOGRAMS = significant("kg", 4);
+
     private static final Notation VOLUME = significant("m³", 4);
-    private static final Notation KILOGRAMS = significant("kg", 4);
     private static final Notation METRES = fixed("m", "m", 1, 2);
     private static final Notation TIME = fixed("s", "s", 1, 0);
     private static final Notation SCATTER = new Notation("", "", share -> "± " + fixed(100 * share, 0) + " %");

@@ -3,8 +3,11 @@ package dev.penstock.vehicle.stage;
 import static dev.penstock.provenance.Place.given;
 import static dev.penstock.provenance.Place.own;
 import static dev.penstock.provenance.Place.stated;
+import static dev.penstock.quantities.Notation.TONNES;
 import static dev.penstock.quantities.Notation.fixed;
 import static dev.penstock.quantities.Notation.significant;
+import static dev.penstock.vehicle.stage.StageFigures.KILOGRAMS;
+import static dev.penstock.vehicle.stage.StageFigures.SPEED;
 
 import dev.penstock.cycles.origin.Definitions;
 import dev.penstock.input.InputValue;
@@ -27,14 +30,6 @@ import java.util.function.BiFunction;
 
 /** What a sized vehicle publishes: the whole, its speed budget, its engines, each stage. */
 public final class VehicleFigures {
-
-    private static final Notation TONNES = significant("kg", "t", 1e-3, 4);
-    private static final Notation SPEED = fixed("m/s", "m/s", 1, 0);
-    private static final Notation VOLUME = significant("m³", 4);
-    private static final Notation KILOGRAMS = significant("kg", 4);
-    private static final Notation METRES = fixed("m", "m", 1, 2);
-    private static final Notation TIME = fixed("s", "s", 1, 0);
-    private static final Notation SCATTER = new Notation("", "", share -> "± " + fixed(100 * share, 0) + " %");
 
     private static final ModelCard CHAIN = StageFigures.card(
             "chain",
