@@ -2,9 +2,13 @@ package dev.penstock.input;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** Writes numbers the way people write them in a file: no more digits than asked for, in the unit that goes with the size. */
 final class Digits {
+
+    private static final Pattern ZEROS = Pattern.compile("(\\.\\d*?)0+($|e)");
+    private static final Pattern POINT = Pattern.compile("\\.($|e)");
 
     private Digits() {}
 
@@ -26,9 +30,9 @@ final class Digits {
      * @return the number without zeros at its end
      */
     static String number(double value, int digits) {
-        return String.format(Locale.ROOT, "%." + digits + "g", value)
-                .replaceAll("(\\.\\d*?)0+($|e)", "$1$2")
-                .replaceAll("\\.($|e)", "$1");
+        String padded = String.format(Locale.ROOT, "%." + digits + "g", value);
+        String shorter = ZEROS.matcher(padded).replaceAll("$1$2");
+        return POINT.matcher(shorter).replaceAll("$1");
     }
 
     /**

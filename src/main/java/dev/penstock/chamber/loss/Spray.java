@@ -3,6 +3,7 @@ package dev.penstock.chamber.loss;
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.fluids.state.Fluid;
+import dev.penstock.fluids.state.FluidState;
 import dev.penstock.quantities.Constants;
 
 /**
@@ -41,9 +42,10 @@ record Spray(
      */
     static Spray of(Propellant propellant, double share, double pressureDrop, double flowShare) {
         Fluid fluid = propellant.fluid();
+        FluidState stored = propellant.storageState();
         double critical = fluid.criticalTemperature().orElse(USUAL_CRITICAL_TEMPERATURE);
         double reduced = fluid.criticalTemperature().isPresent()
-                ? Math.min(HIGHEST, propellant.storageState().temperature() / critical)
+                ? Math.min(HIGHEST, stored.temperature() / critical)
                 : USUAL_REDUCED_TEMPERATURE;
         double omega = acentricFactor(fluid);
         double left = 1 - reduced;
@@ -51,10 +53,9 @@ record Spray(
                 * critical
                 / fluid.molarMass()
                 * (7.08 * Math.pow(left, 0.354) + 10.95 * omega * Math.pow(left, 0.456));
-        double density = propellant.storageState().density();
         return new Spray(
                 share,
-                DISCHARGE * Math.sqrt(2 * pressureDrop / density),
+                DISCHARGE * Math.sqrt(2 * pressureDrop / stored.density()),
                 flowShare,
                 reduced,
                 latent,

@@ -5,13 +5,16 @@ import dev.penstock.chamber.ThrustChamber;
 import dev.penstock.chamber.design.Injection;
 import dev.penstock.chamber.design.LossKind;
 import dev.penstock.chamber.flow.NozzleFlow;
+import dev.penstock.chamber.loss.NamedLoss;
 import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.combustion.species.SpeciesLibrary;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.ThrustTarget;
+import dev.penstock.fluids.Propellant;
 import dev.penstock.quantities.Constants;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 
 /**
  * What the thrust chamber of a concept does by itself, fed at the mixture ratio and enthalpy of the tanks: nearly what the
@@ -22,14 +25,18 @@ final class ChamberAlone {
     private final Concept concept;
     private final ChamberPerformance performance;
 
-    ChamberAlone(Concept concept, SpeciesLibrary species) {
+    /**
+     * @param concept concept
+     * @param species gas species
+     * @param storedEnthalpy absolute enthalpy of a propellant in its tank (J/kg)
+     */
+    ChamberAlone(Concept concept, SpeciesLibrary species, ToDoubleFunction<Propellant> storedEnthalpy) {
         this.concept = concept;
         Reactants reactants = Reactants.of(
                 concept.oxidizer(),
-                concept.oxidizer()
-                        .absoluteEnthalpy(concept.oxidizer().storageState().enthalpy()),
+                storedEnthalpy.applyAsDouble(concept.oxidizer()),
                 concept.fuel(),
-                concept.fuel().absoluteEnthalpy(concept.fuel().storageState().enthalpy()),
+                storedEnthalpy.applyAsDouble(concept.fuel()),
                 concept.mixtureRatio());
         ThrustChamber chamber = new ThrustChamber(NozzleFlow.of(species, reactants));
         this.performance = sized(chamber, Injection.of(reactants));
@@ -53,11 +60,7 @@ final class ChamberAlone {
 
     /** What the model of a loss leaves; one where there is no such loss. */
     double lossFactor(LossKind kind) {
-        return performance.losses().stream()
-                .filter(loss -> loss.name().equals(kind.title()))
-                .mapToDouble(loss -> loss.factor())
-                .findFirst()
-                .orElse(1);
+        return performance.loss(kind).map(NamedLoss::factor).orElse(1.0);
     }
 
     /** Figures that vary with the back pressure: a share of a small number is little. */

@@ -122,7 +122,7 @@ public final class EngineModel {
                 changes.put(u.path(), u.written(u.value(point[i], Double.NaN)));
             }
         }
-        return new ChamberAlone(workshop.concept(file.file(), text, changes), workshop.species());
+        return workshop.chamber(workshop.concept(file.file(), text, changes));
     }
 
     /** Values of the unknowns; those about a model's value need the chamber. */
