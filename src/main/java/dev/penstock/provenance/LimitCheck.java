@@ -32,11 +32,8 @@ public record LimitCheck(
     public static final Comparator<LimitCheck> TIGHTEST_FIRST =
             Comparator.<LimitCheck, Boolean>comparing(l -> l.sizing && l.met()).thenComparingDouble(LimitCheck::margin);
 
-    /**
-     * What is left of a limit that something was held to (-): by a solver, and by the little that a gas still changes between
-     * the burner, whose temperature is chosen, and the turbine, whose temperature is bounded.
-     */
-    public static final double ROUND_OFF = 1e-3;
+    /** What a solver leaves of a limit that it was held to (-). */
+    public static final double ROUND_OFF = 1e-6;
 
     /** What the choice of a speed, made in the first rounds of a balance, leaves of the limits it was made by (-). */
     public static final double SIZING_SLACK = 5e-3;

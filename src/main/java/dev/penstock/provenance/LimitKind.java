@@ -36,7 +36,9 @@ public interface LimitKind {
         /** Diameter of a turbine wheel, unless it is stated. */
         WHEEL("the wheel"),
         /** Stiffness of the bearings. */
-        BEARINGS("the bearings");
+        BEARINGS("the bearings"),
+        /** Temperature of a burner's gas, where a search chooses it. */
+        GAS_TEMPERATURE("the gas temperature");
 
         private final String title;
 

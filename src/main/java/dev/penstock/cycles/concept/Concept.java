@@ -151,8 +151,7 @@ public record Concept(
     private Concept withHottestGas(double factor, AtPressure again) {
         Map<Burner, BurnerDesign> heated = new LinkedHashMap<>();
         burners.forEach((burner, design) -> heated.put(
-                burner,
-                design.temperature().isPresent() ? design.withTemperature(factor * turbineLimit(burner)) : design));
+                burner, design.temperature().isPresent() ? design.asHotAs(factor * turbineLimit(burner)) : design));
         return withGas(heated, turbines, again);
     }
 

@@ -162,9 +162,10 @@ final class PressureTrials {
      * every pressure, is kept but has no margin to lose.
      */
     private boolean tells(LimitCheck check) {
-        boolean temperature = check.kind() == TurbineLimit.INLET_TEMPERATURE;
-        boolean held = temperature && (hottestGas() || check.margin() > -LimitCheck.ROUND_OFF && heldTemperature());
-        boolean chosen = check.sizing() && check.met();
+        boolean held = check.kind() == TurbineLimit.INLET_TEMPERATURE
+                && heldTemperature()
+                && check.margin() > -LimitCheck.ROUND_OFF;
+        boolean chosen = check.sizing() && check.against(bound(check)).met();
         return !leftOut.contains(check.name()) && !held && !chosen;
     }
 
@@ -179,7 +180,9 @@ final class PressureTrials {
     }
 
     private double bound(LimitCheck check) {
-        return check.limit() * factors.getOrDefault(LimitSearch.key(check), 1.0);
+        boolean setsGas = check.sizing() && check.kind().sets() == LimitKind.Choice.GAS_TEMPERATURE;
+        String key = setsGas ? LimitSearch.TURBINE : LimitSearch.key(check);
+        return check.limit() * factors.getOrDefault(key, 1.0);
     }
 
     /**

@@ -4,6 +4,7 @@ import dev.penstock.chamber.ChamberPerformance;
 import dev.penstock.chamber.loss.NamedLoss;
 import dev.penstock.cooling.design.CircuitKey;
 import dev.penstock.cooling.jacket.JacketResult;
+import dev.penstock.cycles.concept.BurnerDesign;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.DesignLimits;
 import dev.penstock.cycles.origin.ExhaustLimit;
@@ -307,6 +308,7 @@ public final class BalanceReport {
     private boolean chosen(LimitCheck limit) {
         return switch (limit.kind().sets()) {
             case NOTHING -> false;
+            case GAS_TEMPERATURE -> concept.burners().values().stream().anyMatch(BurnerDesign::asHotAsTurbine);
             case SPEED -> chosenSpeed.contains(limit.owner());
             case WHEEL ->
                 concept.turbines().values().stream()

@@ -40,7 +40,7 @@ public enum TurbineLimit implements LimitKind {
         return switch (this) {
             case PITCH_LINE_SPEED -> Choice.WHEEL;
             case ANNULUS_SPEED -> Choice.SPEED;
-            case INLET_TEMPERATURE -> Choice.NOTHING;
+            case INLET_TEMPERATURE -> Choice.GAS_TEMPERATURE;
         };
     }
 
