@@ -60,6 +60,26 @@ public final class InputTable {
     }
 
     /**
+     * @param input an input of this table
+     * @return whether the file states it
+     */
+    public boolean has(Input<?> input) {
+        return has(input.key());
+    }
+
+    /**
+     * @param table a table of this one, by its path from here
+     * @return that table, empty where the file has none
+     */
+    public InputTable at(TableKey table) {
+        InputTable found = this;
+        for (String key : table.path().split("\\.")) {
+            found = found.table(key);
+        }
+        return found;
+    }
+
+    /**
      * @param declared what this table may hold
      * @return this table, whose keys are checked against the declaration from now on
      */
@@ -501,6 +521,17 @@ public final class InputTable {
         Map<String, InputTable> map = new LinkedHashMap<>();
         keys().stream().filter(k -> node.get(k).isObject()).forEach(k -> map.put(k, table(k)));
         return map;
+    }
+
+    /**
+     * Notes that an input cannot be used as it stands.
+     *
+     * @param input an input of this table
+     * @param value what the file says
+     * @param allowed what it may say
+     */
+    public void problem(Input<?> input, String value, String allowed) {
+        problem(input.key(), value, allowed);
     }
 
     /**

@@ -1,12 +1,15 @@
 package dev.penstock.cycles.arrangements;
 
+import dev.penstock.cycles.concept.ConceptTables;
 import dev.penstock.cycles.concept.CycleTraits;
 import dev.penstock.cycles.concept.FeedDesign;
+import dev.penstock.cycles.concept.FeedInputs;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.sheet.FirstGuess;
 import dev.penstock.cycles.sheet.Flowsheet;
 import dev.penstock.cycles.sheet.Stream;
 import dev.penstock.cycles.sheet.Values;
+import dev.penstock.input.InputKey;
 import dev.penstock.numerics.BoundedSystemSolver.Unknown;
 import dev.penstock.provenance.Traced;
 import java.util.List;
@@ -60,18 +63,19 @@ public record PressureFed() implements Cycle {
         FeedDesign feed = sheet.concept().feed(side);
         Traced needed = sheet.upstream(side, sheet.injectorInlet(side)).plus(sheet.suctionLoss(side));
         OptionalDouble given = feed.tankPressure();
+        InputKey stated = ConceptTables.tank(side).of(FeedInputs.TANK_PRESSURE);
         if (given.isPresent() && given.getAsDouble() < needed.value() * (1 - 1e-12)) {
             throw new dev.penstock.errors.LimitReached(
-                    "tanks." + side.key() + ".pressure",
+                    stated.path(),
                     String.format(
                             Locale.ROOT,
                             "a chamber pressure of %.4g MPa needs %.4g MPa in the %s tank, which holds %.4g MPa; "
-                                    + "raise tanks.%s.pressure or lower the chamber pressure",
+                                    + "raise %s or lower the chamber pressure",
                             sheet.concept().chamberPressure() / 1e6,
                             needed.value() / 1e6,
                             side.key(),
                             given.getAsDouble() / 1e6,
-                            side.key()));
+                            stated.path()));
         }
         Stream stream = sheet.suctionLine(
                 side,
@@ -79,7 +83,7 @@ public record PressureFed() implements Cycle {
                         side,
                         flow,
                         given.isPresent()
-                                ? sheet.given(given.getAsDouble(), "tanks." + side.key() + ".pressure")
+                                ? sheet.given(given.getAsDouble(), stated)
                                 : needed));
         return sheet.liquidInjector(side, sheet.deliver(side, stream, sheet.injectorInlet(side)));
     }

@@ -1,5 +1,7 @@
 package dev.penstock.cycles.arrangements;
 
+import dev.penstock.cycles.concept.ConceptTables;
+import dev.penstock.cycles.concept.GasInputs;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.sheet.FirstGuess;
 import dev.penstock.cycles.sheet.Flowsheet;
@@ -30,7 +32,7 @@ final class TurbineBypass {
     /** Share that passes by the turbines (-). */
     static Traced share(Flowsheet sheet, Values x) {
         double usual = sheet.concept().gasPath().turbineBypass();
-        return sheet.built() ? x.next() : sheet.given(usual, "expander.turbine_bypass");
+        return sheet.built() ? x.next() : sheet.given(usual, ConceptTables.EXPANDER.of(GasInputs.TURBINE_BYPASS));
     }
 
     /**

@@ -1,5 +1,7 @@
 package dev.penstock.cycles.origin;
 
+import dev.penstock.cycles.concept.ConceptTables;
+import dev.penstock.cycles.concept.EngineInputs;
 import dev.penstock.provenance.LimitKind;
 import java.util.List;
 
@@ -11,7 +13,7 @@ public enum ExhaustLimit implements LimitKind {
             "1 − Isp of the engine over Isp of its chamber, in vacuum",
             List.of("isp_vacuum_s", "mass_flow_kg_s"),
             List.of(),
-            List.of("limits.exhaust_loss"));
+            List.of(ConceptTables.LIMITS.of(EngineInputs.EXHAUST_LOSS_LIMIT).path()));
 
     /** Part that these limits are held against. */
     public static final String OWNER = "turbine exhaust";

@@ -1,7 +1,9 @@
 package dev.penstock.cycles.origin;
 
 import dev.penstock.cycles.concept.Concept;
+import dev.penstock.input.InputKey;
 import dev.penstock.input.InputValue;
+import dev.penstock.input.TableKey;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -22,6 +24,11 @@ public final class InputPaths {
         }
     }
 
+    /** The input's path, if it has a number. */
+    public List<String> of(InputKey input) {
+        return of(input.path());
+    }
+
     /** Those of the keys that have a number. */
     public List<String> of(String... wanted) {
         List<String> paths = new ArrayList<>();
@@ -39,10 +46,10 @@ public final class InputPaths {
     }
 
     /** Those of a table that have a number, its inner tables included. */
-    public List<String> table(String table) {
+    public List<String> table(TableKey table) {
         List<String> paths = new ArrayList<>();
         for (String key : keys) {
-            if (key.startsWith(table + ".")) {
+            if (key.startsWith(table.path() + ".")) {
                 paths.add(ROOT + key);
             }
         }
@@ -50,7 +57,7 @@ public final class InputPaths {
     }
 
     /** Those keys of a table that have a number. */
-    public List<String> in(String table, List<String> wanted) {
-        return of(wanted.stream().map(key -> table + "." + key).toArray(String[]::new));
+    public List<String> in(TableKey table, List<String> wanted) {
+        return of(wanted.stream().map(key -> table.path() + "." + key).toArray(String[]::new));
     }
 }

@@ -1,5 +1,6 @@
 package dev.penstock.cycles.origin;
 
+import dev.penstock.input.TableKey;
 import java.util.List;
 
 /**
@@ -10,7 +11,7 @@ import java.util.List;
  * @param inlets numbers of the stations that flow in
  * @param outlets numbers of the stations that flow out
  */
-public record PartPlace(String component, List<String> tables, List<Integer> inlets, List<Integer> outlets) {
+public record PartPlace(String component, List<TableKey> tables, List<Integer> inlets, List<Integer> outlets) {
 
     public PartPlace {
         tables = List.copyOf(tables);

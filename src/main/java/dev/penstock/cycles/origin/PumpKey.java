@@ -1,6 +1,8 @@
 package dev.penstock.cycles.origin;
 
+import dev.penstock.cycles.concept.ConceptTables;
 import dev.penstock.cycles.concept.Side;
+import dev.penstock.input.TableKey;
 
 /**
  * A pump of an arrangement.
@@ -45,7 +47,7 @@ public record PumpKey(Side side, Role role) {
     }
 
     /** Table of the concept file that describes it. */
-    public String table() {
-        return (role == Role.BOOST ? "boost_pumps." : "pumps.") + side.key();
+    public TableKey table() {
+        return role == Role.BOOST ? ConceptTables.boostPump(side) : ConceptTables.pump(side);
     }
 }

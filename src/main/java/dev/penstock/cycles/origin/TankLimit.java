@@ -1,5 +1,7 @@
 package dev.penstock.cycles.origin;
 
+import dev.penstock.cycles.concept.ConceptTables;
+import dev.penstock.cycles.concept.EngineInputs;
 import dev.penstock.provenance.LimitKind;
 import dev.penstock.provenance.Trail;
 import java.util.List;
@@ -7,7 +9,7 @@ import java.util.List;
 /** Limits of a tank of a cycle without pumps. */
 public enum TankLimit implements LimitKind {
     /** Pressure in the tank. */
-    PRESSURE("pressure", "", List.of("pressure_Pa"), List.of(), List.of("limits.tank_pressure"));
+    PRESSURE("pressure", "", List.of("pressure_Pa"), List.of(), List.of(ConceptTables.LIMITS.of(EngineInputs.TANK_PRESSURE_LIMIT).path()));
 
     private final Terms terms;
 

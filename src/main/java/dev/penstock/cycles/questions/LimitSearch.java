@@ -2,6 +2,8 @@ package dev.penstock.cycles.questions;
 
 import dev.penstock.cooling.jacket.JacketLimit;
 import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.concept.ConceptTables;
+import dev.penstock.cycles.concept.EngineInputs;
 import dev.penstock.cycles.origin.TankLimit;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.solving.Balancer;
@@ -352,8 +354,8 @@ public final class LimitSearch {
     /** What the concept would change to move a limit: one key for all pumps and tanks, else the limit's own name. */
     public static String key(LimitCheck check) {
         if (check.kind() == PumpLimit.DISCHARGE_PRESSURE) {
-            return "limits.discharge_pressure";
+            return ConceptTables.LIMITS.of(EngineInputs.DISCHARGE_PRESSURE_LIMIT).path();
         }
-        return check.kind() == TankLimit.PRESSURE ? "limits.tank_pressure" : check.name();
+        return check.kind() == TankLimit.PRESSURE ? ConceptTables.LIMITS.of(EngineInputs.TANK_PRESSURE_LIMIT).path() : check.name();
     }
 }

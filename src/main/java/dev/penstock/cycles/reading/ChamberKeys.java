@@ -11,6 +11,8 @@ import dev.penstock.chamber.design.LossKind;
 import dev.penstock.chamber.design.NozzleDesign;
 import dev.penstock.chamber.design.SeparationCriterion;
 import dev.penstock.chamber.flow.ExpansionMode;
+import dev.penstock.cycles.concept.ConceptTables;
+import dev.penstock.cycles.concept.EngineInputs;
 import dev.penstock.cycles.concept.ThrustTarget;
 import dev.penstock.input.InputTable;
 import dev.penstock.input.Usual;
@@ -24,7 +26,7 @@ import java.util.function.Supplier;
 final class ChamberKeys {
 
     /** Dotted key of the chamber pressure. */
-    static final String PRESSURE = "engine." + ConceptInputs.CHAMBER_PRESSURE.key();
+    static final String PRESSURE = ConceptTables.ENGINE.of(EngineInputs.CHAMBER_PRESSURE).path();
 
     private static final double VACUUM_COEFFICIENT = 1.75;
     private static final double SEA_LEVEL_COEFFICIENT = 1.5;
@@ -37,8 +39,8 @@ final class ChamberKeys {
             Optional<ThrustTarget> thrust,
             double usualCharacteristicLength,
             InjectorDesign usualInjector) {
-        Supplier<NozzleDesign> nozzle = nozzle(root.table("nozzle"), pressure);
-        InputTable keys = root.table("chamber");
+        Supplier<NozzleDesign> nozzle = nozzle(root.at(ConceptTables.NOZZLE), pressure);
+        InputTable keys = root.at(ConceptTables.CHAMBER);
         double contraction = keys.read(
                 ChamberInputs.CONTRACTION_RATIO,
                 Usual.of(
@@ -61,7 +63,7 @@ final class ChamberKeys {
                         : InjectorDesign.of(state, usualInjector.oxidizer().gas()))
                 .developedFor(usualCharacteristicLength, drops);
         ExpansionMode expansion = keys.read(ChamberInputs.EXPANSION);
-        Supplier<Efficiencies> efficiencies = efficiencies(root.table("efficiencies"));
+        Supplier<Efficiencies> efficiencies = efficiencies(root.at(ConceptTables.EFFICIENCIES));
         return () -> new ChamberDesign(
                 pressure,
                 new CombustorDesign(contraction, length, angle, film, injector),
@@ -72,9 +74,12 @@ final class ChamberKeys {
 
     /** Inputs that the throat's diameter is taken from. */
     private static String[] sizeOf(Optional<ThrustTarget> thrust) {
-        return thrust.map(t -> t.kind() == ThrustTarget.Kind.THROAT_DIAMETER
-                        ? new String[] {"engine." + t.kind().key()}
-                        : new String[] {"engine." + t.kind().key(), PRESSURE})
+        return thrust.map(t -> {
+                    String size = ConceptTables.ENGINE.of(t.kind().input()).path();
+                    return t.kind() == ThrustTarget.Kind.THROAT_DIAMETER
+                            ? new String[] {size}
+                            : new String[] {size, PRESSURE};
+                })
                 .orElse(new String[0]);
     }
 
@@ -92,18 +97,21 @@ final class ChamberKeys {
     }
 
     private static Supplier<NozzleDesign> nozzle(InputTable keys, double chamberPressure) {
-        boolean ratioGiven = keys.has("area_ratio");
-        boolean pressureGiven = keys.has("exit_pressure");
+        boolean ratioGiven = keys.has(ChamberInputs.AREA_RATIO);
+        boolean pressureGiven = keys.has(ChamberInputs.EXIT_PRESSURE);
         OptionalDouble ratio = keys.number(ChamberInputs.AREA_RATIO);
         OptionalDouble exit = keys.number(ChamberInputs.EXIT_PRESSURE);
         if (ratioGiven == pressureGiven) {
             keys.problem(
-                    "area_ratio",
+                    ChamberInputs.AREA_RATIO,
                     ratioGiven ? "given together with exit_pressure" : "missing",
                     "write exactly one of area_ratio and exit_pressure");
         }
         if (exit.isPresent() && chamberPressure <= exit.getAsDouble() * 1.9) {
-            keys.problem("exit_pressure", exit.getAsDouble() + " Pa", "it must lie below half the chamber pressure");
+            keys.problem(
+                    ChamberInputs.EXIT_PRESSURE,
+                    exit.getAsDouble() + " Pa",
+                    "it must lie below half the chamber pressure");
         }
         NozzleDesign.Shape shape = keys.read(ChamberInputs.SHAPE);
         double length = keys.read(ChamberInputs.LENGTH_FRACTION);

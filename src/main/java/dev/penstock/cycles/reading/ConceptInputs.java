@@ -5,15 +5,19 @@ import dev.penstock.cooling.design.JacketInputs;
 import dev.penstock.cooling.wall.WallInputs;
 import dev.penstock.cycles.arrangements.Cycle;
 import dev.penstock.cycles.concept.Burner;
+import dev.penstock.cycles.concept.ConceptTables;
 import dev.penstock.cycles.concept.CycleTraits;
+import dev.penstock.cycles.concept.EngineInputs;
+import dev.penstock.cycles.concept.FeedInputs;
+import dev.penstock.cycles.concept.GasInputs;
 import dev.penstock.cycles.concept.ShaftDesign;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.concept.ThrustTarget;
 import dev.penstock.cycles.concept.TurbinePlace;
-import dev.penstock.input.Belief;
 import dev.penstock.input.Input;
 import dev.penstock.input.InputGroup;
 import dev.penstock.input.InputKind;
+import dev.penstock.input.TableKey;
 import dev.penstock.input.Usual;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
@@ -39,38 +43,10 @@ public final class ConceptInputs {
     static final Input<String> CYCLE = Input.word(
                     "cycle", Cycle.all().stream().map(Cycle::id).toList(), "How the pumps are driven")
             .example("\"gas-generator\"");
-    static final Input<Double> MIXTURE_RATIO = Input.ratio(
-                    "mixture_ratio", Range.of(0.05, 50), "Oxidizer over fuel leaving the tanks, by mass")
-            .example("2.5")
-            .believed(Belief.differences(0.55, 1).ofStoichiometric());
-    static final Input<Double> CHAMBER_PRESSURE = Input.quantity(
-                    "chamber_pressure", Dimension.PRESSURE, Range.of(2e4, 1e8), "Stagnation pressure before the nozzle")
-            .example("\"7 MPa\"")
-            .believed(Belief.factors(0.5e6, 35e6));
-
-    static final Input<Double> DISCHARGE_PRESSURE_LIMIT = Input.quantity(
-                    "discharge_pressure", Dimension.PRESSURE, Range.of(1e5, 5e8), "Highest pressure behind a pump")
-            .usual(Usual.between(60e6, 80e6, 92e6, Usual.COMMON).because("about the highest in service"));
-    static final Input<Double> TANK_PRESSURE_LIMIT = Input.quantity(
-                    "tank_pressure", Dimension.PRESSURE, Range.of(1e5, 6e7), "Highest pressure in a tank")
-            .usual(Usual.between(4e6, 5e6, 6.5e6, Usual.COMMON).because("heavy beyond"));
-    static final Input<Double> EXHAUST_LOSS_LIMIT = Input.ratio(
-                    "exhaust_loss",
-                    Range.of(1e-4, 0.9),
-                    "Largest share of the specific impulse that dumped turbine gas may cost")
-            .usual(Usual.between(0.03, 0.05, 0.07, Usual.COMMON)
-                    .because("built engines lose 1 to 4 %, and more gas always makes more pressure"));
-    static final Input<Double> TURBINE_TEMPERATURE_LIMIT = Input.quantity(
-                    "turbine_temperature", Dimension.TEMPERATURE, Range.of(200, 3000), "Hottest gas of every turbine")
-            .computed("by gas, see the turbines");
 
     static final Input<String> COOLANT = Input.word(
                     "coolant", List.of("fuel", "oxidizer", "none"), "Propellant that cools")
             .usual(Usual.common("fuel"));
-    static final Input<Double> FLOW_FRACTION = Input.ratio(
-                    "flow_fraction", Range.of(0.01, 1), "Share of that propellant's chamber flow that cools")
-            .usual(Usual.of(1.0, "all of its chamber flow", ""));
-
     /** Key of the tables of further cooling circuits. */
     static final String CIRCUITS = "circuits";
 
@@ -84,12 +60,9 @@ public final class ConceptInputs {
                     "burn_time", Dimension.TIME, Range.of(1, 1e4), "Time that the battery has to last")
             .usual(Usual.common(150.0).because("a first stage"));
 
-    private static final String TANKS = "tanks";
-    private static final String INJECTOR = "injector";
-    private static final String LIMITS = "limits";
-    private static final InputGroup SOURCES = InputGroup.free(
+    static final InputGroup SOURCES = InputGroup.free(
             "sources", "Where values come from, by key or by table; shown in reports", new InputKind.Text());
-    private static final InputGroup UNCERTAINTY = InputGroup.free(
+    static final InputGroup UNCERTAINTY = InputGroup.free(
             "uncertainty",
             "How sure values are, by key: lowest, most likely, highest; sampled by a study of uncertainty",
             new InputKind.Bounds());
@@ -126,12 +99,12 @@ public final class ConceptInputs {
         groups.add(ChamberInputs.NOZZLE);
         groups.add(ChamberInputs.CHAMBER);
         groups.add(ChamberInputs.EFFICIENCIES);
-        groups.add(bySide(TANKS, "Tanks", FeedInputs::tank));
+        groups.add(bySide(ConceptTables.TANKS, "Tanks", FeedInputs::tank));
         groups.add(lines());
         groups.add(injector());
         if (with(CycleTraits::pumped)) {
-            groups.add(bySide("pumps", "Pumps", FeedInputs::pump));
-            groups.add(bySide("boost_pumps", "Boost pumps are there if their tables are", FeedInputs::boostPump));
+            groups.add(bySide(ConceptTables.PUMPS, "Pumps", FeedInputs::pump));
+            groups.add(bySide(ConceptTables.BOOST_PUMPS, "Boost pumps are there if their tables are", FeedInputs::boostPump));
         }
         groups.add(cooling());
         groups.addAll(drive());
@@ -153,7 +126,7 @@ public final class ConceptInputs {
             groups.add(GasInputs.shafts());
         }
         if (with(CycleTraits::turbines)) {
-            groups.add(InputGroup.table("turbines", "Turbines").with(turbines()));
+            groups.add(InputGroup.table(ConceptTables.TURBINES.key(), "Turbines").with(turbines()));
         }
         groups.addAll(burners());
         if (with(CycleTraits::livesOnJacketHeat)) {
@@ -176,18 +149,18 @@ public final class ConceptInputs {
         Set<String> keys = new LinkedHashSet<>(List.of(CYCLE.key()));
         Stream.concat(new ConceptInputs(Optional.empty()).drive().stream(), Stream.of(SOURCES, UNCERTAINTY, vehicle))
                 .forEach(group -> keys.add(group.key()));
-        keys.add(INJECTOR + "." + GasInputs.GAS_INJECTOR_LOSS.key());
+        keys.add(ConceptTables.INJECTOR.of(GasInputs.GAS_INJECTOR_LOSS).path());
         return keys;
     }
 
     /** @return keys of tables in which a pressure-fed concept says of its tanks what does not suit pumps */
     static Set<String> ofPressureFeed() {
-        return Set.of(TANKS, LIMITS, PressurizationInputs.group().key());
+        return Set.of(ConceptTables.TANKS.key(), ConceptTables.LIMITS.key(), PressurizationInputs.group().key());
     }
 
     private static InputGroup bySide(
-            String key, String title, java.util.function.Function<FeedInputs, InputGroup> table) {
-        return InputGroup.table(key, title)
+            TableKey key, String title, java.util.function.Function<FeedInputs, InputGroup> table) {
+        return InputGroup.table(key.key(), title)
                 .with(table.apply(new FeedInputs(Side.OXIDIZER)), table.apply(new FeedInputs(Side.FUEL)));
     }
 
@@ -195,25 +168,26 @@ public final class ConceptInputs {
         FeedInputs oxidizer = new FeedInputs(Side.OXIDIZER);
         FeedInputs fuel = new FeedInputs(Side.FUEL);
         return InputGroup.table(
-                "propellants",
+                ConceptTables.PROPELLANTS.key(),
                 "Propellants",
                 oxidizer.propellant(),
                 fuel.propellant(),
-                MIXTURE_RATIO,
+                EngineInputs.MIXTURE_RATIO,
                 oxidizer.loading(),
                 fuel.loading());
     }
 
     private static InputGroup engine() {
-        return InputGroup.table("engine", "Size of the engine: exactly one of a thrust and the throat diameter")
+        return InputGroup.table(
+                        ConceptTables.ENGINE.key(), "Size of the engine: exactly one of a thrust and the throat diameter")
                 .and(Arrays.stream(ThrustTarget.Kind.values())
                         .map(ThrustTarget.Kind::input)
                         .toArray(Input<?>[]::new))
-                .and(CHAMBER_PRESSURE);
+                .and(EngineInputs.CHAMBER_PRESSURE);
     }
 
     private InputGroup lines() {
-        InputGroup group = InputGroup.table("lines", "Losses of pressure in lines and valves");
+        InputGroup group = InputGroup.table(ConceptTables.LINES.key(), "Losses of pressure in lines and valves");
         for (Side side : Side.values()) {
             FeedInputs feed = new FeedInputs(side);
             group = group.and(feed.suctionLoss(), feed.dischargeLoss(), feed.valveLoss());
@@ -223,7 +197,7 @@ public final class ConceptInputs {
 
     private InputGroup injector() {
         InputGroup group = InputGroup.table(
-                INJECTOR,
+                ConceptTables.INJECTOR.key(),
                 "Losses of pressure in the injector",
                 new FeedInputs(Side.OXIDIZER).injectorLoss(),
                 new FeedInputs(Side.FUEL).injectorLoss());
@@ -237,7 +211,7 @@ public final class ConceptInputs {
                 "A further cooling circuit; it begins where the one before it ends",
                 InputGroup.Presence.REPEATED,
                 Stream.concat(
-                                Stream.of(CIRCUIT_NAME, CIRCUIT_COOLANT, FLOW_FRACTION),
+                                Stream.of(CIRCUIT_NAME, CIRCUIT_COOLANT, EngineInputs.FLOW_FRACTION),
                                 JacketInputs.OF_ONE_CIRCUIT.stream())
                         .toList(),
                 List.of(WallInputs.COATING, JacketInputs.SECTIONS, JacketInputs.LIMITS),
@@ -246,10 +220,10 @@ public final class ConceptInputs {
 
     private static InputGroup cooling() {
         return new InputGroup(
-                        "cooling",
+                        ConceptTables.COOLING.key(),
                         "A cooling jacket; without this table the chamber is not cooled",
                         InputGroup.Presence.IF_WRITTEN,
-                        Stream.concat(Stream.of(COOLANT, FLOW_FRACTION), JacketInputs.GROUP.inputs().stream())
+                        Stream.concat(Stream.of(COOLANT, EngineInputs.FLOW_FRACTION), JacketInputs.GROUP.inputs().stream())
                                 .toList(),
                         JacketInputs.GROUP.groups(),
                         Optional.empty())
@@ -294,7 +268,7 @@ public final class ConceptInputs {
     }
 
     private InputGroup expander() {
-        InputGroup group = InputGroup.table("expander", "Fuel that takes up the heat of the jacket");
+        InputGroup group = InputGroup.table(ConceptTables.EXPANDER.key(), "Fuel that takes up the heat of the jacket");
         if (with(t -> t.heatedShare() < 1)) {
             group = group.and(GasInputs.HEATED_SHARE);
         }
@@ -302,16 +276,16 @@ public final class ConceptInputs {
     }
 
     private InputGroup limits() {
-        InputGroup group = InputGroup.table(LIMITS, "Limits of the hardware");
+        InputGroup group = InputGroup.table(ConceptTables.LIMITS.key(), "Limits of the hardware");
         if (with(CycleTraits::pumped)) {
-            group = group.and(DISCHARGE_PRESSURE_LIMIT);
+            group = group.and(EngineInputs.DISCHARGE_PRESSURE_LIMIT);
         }
         if (with(t -> !t.pumped())) {
-            group = group.and(TANK_PRESSURE_LIMIT);
+            group = group.and(EngineInputs.TANK_PRESSURE_LIMIT);
         }
         if (with(CycleTraits::dumps)) {
-            group = group.and(EXHAUST_LOSS_LIMIT);
+            group = group.and(EngineInputs.EXHAUST_LOSS_LIMIT);
         }
-        return with(CycleTraits::turbines) ? group.and(TURBINE_TEMPERATURE_LIMIT) : group;
+        return with(CycleTraits::turbines) ? group.and(EngineInputs.TURBINE_TEMPERATURE_LIMIT) : group;
     }
 }

@@ -1,13 +1,16 @@
 package dev.penstock.cycles.reading;
 
 import dev.penstock.chamber.design.ChamberDesign;
+import dev.penstock.cooling.design.JacketInputs;
 import dev.penstock.cycles.arrangements.Cycle;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.ConceptDocument;
+import dev.penstock.cycles.concept.ConceptTables;
 import dev.penstock.cycles.concept.CoolingCircuit;
 import dev.penstock.cycles.concept.CycleTraits;
 import dev.penstock.cycles.concept.DesignLimits;
 import dev.penstock.cycles.concept.ElectricDesign;
+import dev.penstock.cycles.concept.EngineInputs;
 import dev.penstock.cycles.concept.FeedDesign;
 import dev.penstock.cycles.concept.PressurizationDesign;
 import dev.penstock.cycles.concept.Side;
@@ -18,6 +21,7 @@ import dev.penstock.errors.OutsideValidity;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.fluids.UsualFluids;
+import dev.penstock.input.Input;
 import dev.penstock.input.InputFile;
 import dev.penstock.input.InputGroup;
 import dev.penstock.input.InputTable;
@@ -46,7 +50,7 @@ import java.util.function.Supplier;
 public final class ConceptReader {
 
     /** Dotted key of what dumped turbine gas may cost. */
-    public static final String EXHAUST_LOSS = "limits." + ConceptInputs.EXHAUST_LOSS_LIMIT.key();
+    public static final String EXHAUST_LOSS = ConceptTables.LIMITS.of(EngineInputs.EXHAUST_LOSS_LIMIT).path();
 
     /** Left to whoever sizes the vehicle. */
     private static final InputGroup VEHICLE = InputGroup.table("vehicle", "The vehicle that the engine drives");
@@ -131,9 +135,9 @@ public final class ConceptReader {
                 changes.put(key, value);
             }
         });
-        changes.put("cycle", cycle.id());
+        changes.put(ConceptInputs.CYCLE.key(), cycle.id());
         if (cycle.traits().livesOnJacketHeat() && !concept.cooledBy(Side.FUEL)) {
-            changes.put("cooling.coolant", "fuel");
+            changes.put(ConceptTables.COOLING.of(ConceptInputs.COOLANT).path(), Side.FUEL.key());
         }
         if (cycle.traits().heated().contains(Side.OXIDIZER) && !concept.cooledBy(Side.OXIDIZER)) {
             changes.putAll(oxidizerBehind(concept, cycle));
@@ -147,20 +151,27 @@ public final class ConceptReader {
         OptionalDouble end = concept.cooling().stream()
                 .map(circuit -> circuit.jacket().route().endAreaRatio())
                 .reduce(OptionalDouble.empty(), (before, last) -> last);
-        String circuit = "name = \"nozzle\", coolant = \"oxidizer\""
-                + (end.isPresent() ? ", end_area_ratio = " + end.getAsDouble() : "");
+        String ending = JacketInputs.END_AREA_RATIO.key();
+        String circuit = String.format(
+                        Locale.ROOT,
+                        "%s = %s, %s = \"%s\"",
+                        ConceptInputs.CIRCUIT_NAME.key(),
+                        ConceptInputs.CIRCUIT_NAME.example(),
+                        ConceptInputs.CIRCUIT_COOLANT.key(),
+                        Side.OXIDIZER.key())
+                + (end.isPresent() ? ", " + ending + " = " + end.getAsDouble() : "");
         return Map.of(
-                "cooling.end_area_ratio",
+                ConceptTables.COOLING.of(JacketInputs.END_AREA_RATIO).path(),
                 Double.toString(cycle.example().oxidizerFrom().orElseThrow()),
-                "cooling.circuits",
+                ConceptTables.COOLING.in(ConceptInputs.CIRCUITS).path(),
                 "[{" + circuit + "}]");
     }
 
     private Concept read(InputFile file, Map<String, String> changes) {
         InputTable root = file.root().as(ANY_CYCLE);
-        InputTable sourceTable = root.table("sources");
+        InputTable sourceTable = root.table(ConceptInputs.SOURCES.key());
         Map<String, String> sources = file.sources(sourceTable, "", "concept file, no source given");
-        InputTable uncertainty = root.table("uncertainty");
+        InputTable uncertainty = root.table(ConceptInputs.UNCERTAINTY.key());
         String name = root.read(ConceptInputs.NAME);
         String description = root.read(ConceptInputs.DESCRIPTION);
         String id = root.read(ConceptInputs.CYCLE);
@@ -198,9 +209,9 @@ public final class ConceptReader {
 
     private Supplier<Concept> rest(InputTable root, FeedKeys feeds, Head head, Supplier<ConceptDocument> document) {
         CycleTraits traits = head.cycle().traits();
-        double ratio = root.table("propellants").read(ConceptInputs.MIXTURE_RATIO);
-        Optional<ThrustTarget> thrust = thrust(root.table("engine"));
-        double pressure = root.table("engine").read(ConceptInputs.CHAMBER_PRESSURE);
+        double ratio = root.at(ConceptTables.PROPELLANTS).read(EngineInputs.MIXTURE_RATIO);
+        Optional<ThrustTarget> thrust = thrust(root.at(ConceptTables.ENGINE));
+        double pressure = root.at(ConceptTables.ENGINE).read(EngineInputs.CHAMBER_PRESSURE);
         Supplier<ChamberDesign> chamber = ChamberKeys.read(
                 root, pressure, thrust, characteristicLength(head), UsualInjector.of(root, traits, head.fuel()));
         Supplier<FeedDesign> oxidizerFeed = feeds.read(root, Side.OXIDIZER, head.oxidizer(), traits);
@@ -208,10 +219,10 @@ public final class ConceptReader {
         Supplier<List<CoolingCircuit>> cooling = CoolingKeys.read(root, traits, pressure);
         GasKeys gas = new GasKeys(root, traits, head.fuel());
         Supplier<Optional<ElectricDesign>> electric = ElectricKeys.read(root, traits);
-        Supplier<DesignLimits> limits = limits(root.table("limits"), traits);
+        Supplier<DesignLimits> limits = limits(root.at(ConceptTables.LIMITS), traits);
         Supplier<Optional<PressurizationDesign>> pressurization =
                 PressurizationKeys.read(root, fluids, traits, head.oxidizer(), head.fuel());
-        Supplier<MassFactors> mass = mass(root.table("mass"));
+        Supplier<MassFactors> mass = mass(root.table(MassPart.group().key()));
         return () -> {
             ConceptDocument text = document.get();
             return new Concept(
@@ -277,7 +288,7 @@ public final class ConceptReader {
                     : "given together with "
                             + given.stream().skip(1).map(ThrustTarget.Kind::key).toList();
             keys.problem(
-                    ThrustTarget.Kind.VACUUM_THRUST.key(),
+                    ThrustTarget.Kind.VACUUM_THRUST.input(),
                     found,
                     "write exactly one of thrust_vacuum, thrust_sea_level and throat_diameter");
         }
@@ -288,17 +299,17 @@ public final class ConceptReader {
 
     private static Supplier<DesignLimits> limits(InputTable keys, CycleTraits traits) {
         double discharge = traits.pumped()
-                ? keys.read(ConceptInputs.DISCHARGE_PRESSURE_LIMIT)
-                : ConceptInputs.DISCHARGE_PRESSURE_LIMIT.standing().value();
+                ? keys.read(EngineInputs.DISCHARGE_PRESSURE_LIMIT)
+                : EngineInputs.DISCHARGE_PRESSURE_LIMIT.standing().value();
         double tank = traits.pumped()
-                ? ConceptInputs.TANK_PRESSURE_LIMIT.standing().value()
-                : keys.read(ConceptInputs.TANK_PRESSURE_LIMIT);
+                ? EngineInputs.TANK_PRESSURE_LIMIT.standing().value()
+                : keys.read(EngineInputs.TANK_PRESSURE_LIMIT);
         double exhaust = traits.dumps()
-                ? keys.read(ConceptInputs.EXHAUST_LOSS_LIMIT)
-                : ConceptInputs.EXHAUST_LOSS_LIMIT.standing().value();
-        String exhaustSource = sourceOf(keys, ConceptInputs.EXHAUST_LOSS_LIMIT.key());
-        String dischargeSource = sourceOf(keys, "discharge_pressure");
-        String tankSource = sourceOf(keys, "tank_pressure");
+                ? keys.read(EngineInputs.EXHAUST_LOSS_LIMIT)
+                : EngineInputs.EXHAUST_LOSS_LIMIT.standing().value();
+        String exhaustSource = sourceOf(keys, EngineInputs.EXHAUST_LOSS_LIMIT);
+        String dischargeSource = sourceOf(keys, EngineInputs.DISCHARGE_PRESSURE_LIMIT);
+        String tankSource = sourceOf(keys, EngineInputs.TANK_PRESSURE_LIMIT);
         return () -> new DesignLimits(discharge, dischargeSource, tank, tankSource, exhaust, exhaustSource);
     }
 
@@ -311,8 +322,10 @@ public final class ConceptReader {
         return () -> new MassFactors(factors);
     }
 
-    private static String sourceOf(InputTable keys, String key) {
-        return keys.has(key) ? "concept file, limits." + key : Usual.COMMON;
+    private static String sourceOf(InputTable keys, Input<Double> limit) {
+        return keys.has(limit)
+                ? "concept file, " + ConceptTables.LIMITS.of(limit).path()
+                : Usual.COMMON;
     }
 
     /** L* that the pair usually needs (m): what the oxidizer's file states goes before what the fuel's does. */

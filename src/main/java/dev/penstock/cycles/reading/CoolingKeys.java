@@ -19,6 +19,7 @@ import dev.penstock.cooling.wall.WallDesign;
 import dev.penstock.cooling.wall.WallInputs;
 import dev.penstock.cycles.concept.CoolingCircuit;
 import dev.penstock.cycles.concept.CycleTraits;
+import dev.penstock.cycles.concept.EngineInputs;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.input.InputTable;
 import dev.penstock.input.Usual;
@@ -63,7 +64,7 @@ final class CoolingKeys {
 
     private Supplier<List<CoolingCircuit>> all(InputTable keys) {
         String coolant = keys.read(ConceptInputs.COOLANT);
-        double share = keys.read(ConceptInputs.FLOW_FRACTION);
+        double share = keys.read(EngineInputs.FLOW_FRACTION);
         double factor = keys.read(GasSideInputs.HEAT_FLUX_FACTOR);
         names.add(CircuitKey.FIRST.name());
         List<InputTable> behind = keys.tables(ConceptInputs.CIRCUITS);
@@ -80,7 +81,7 @@ final class CoolingKeys {
             boolean last = i == behind.size() - 1;
             CircuitKey key = CircuitKey.behind(i, name(own));
             Side side = side(own.read(ConceptInputs.CIRCUIT_COOLANT));
-            double part = own.read(ConceptInputs.FLOW_FRACTION);
+            double part = own.read(EngineInputs.FLOW_FRACTION);
             Function<Optional<ExtensionDesign>, JacketDesign> jacket =
                     jacket(own, key, last, k -> () -> first.apply(none).gasSide());
             circuits.add(() -> new CoolingCircuit(side, part, jacket.apply(last ? extension : none), factor));

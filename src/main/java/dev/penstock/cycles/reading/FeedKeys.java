@@ -2,12 +2,15 @@ package dev.penstock.cycles.reading;
 
 import dev.penstock.cycles.concept.BoostDesign;
 import dev.penstock.cycles.concept.Burner;
+import dev.penstock.cycles.concept.ConceptTables;
 import dev.penstock.cycles.concept.CycleTraits;
 import dev.penstock.cycles.concept.FeedDesign;
+import dev.penstock.cycles.concept.FeedInputs;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.fluids.Propellant;
+import dev.penstock.input.Input;
 import dev.penstock.input.InputTable;
 import dev.penstock.input.Usual;
 import dev.penstock.quantities.Range;
@@ -29,8 +32,9 @@ final class FeedKeys {
 
     /** The propellant of a side; empty after a noted problem. */
     Optional<Propellant> propellant(InputTable root, Side side) {
-        InputTable keys = root.table("propellants");
-        String id = keys.read(new FeedInputs(side).propellant());
+        InputTable keys = root.at(ConceptTables.PROPELLANTS);
+        Input<String> input = new FeedInputs(side).propellant();
+        String id = keys.read(input);
         if (id.isEmpty()) {
             return Optional.empty();
         }
@@ -38,39 +42,39 @@ final class FeedKeys {
             Propellant propellant = fluids.propellant(id);
             Propellant.Role role = side == Side.OXIDIZER ? Propellant.Role.OXIDIZER : Propellant.Role.FUEL;
             if (!propellant.roles().contains(role)) {
-                keys.problem(side.key(), '"' + id + '"', "this fluid serves as " + propellant.roles());
+                keys.problem(input, '"' + id + '"', "this fluid serves as " + propellant.roles());
                 return Optional.empty();
             }
             return Optional.of(propellant);
         } catch (InvalidInput e) {
-            e.problems().forEach(p -> keys.problem(side.key(), p.value(), p.allowed()));
+            e.problems().forEach(p -> keys.problem(input, p.value(), p.allowed()));
             return Optional.empty();
         }
     }
 
     Supplier<FeedDesign> read(InputTable root, Side side, Propellant propellant, CycleTraits traits) {
         FeedInputs feed = new FeedInputs(side);
-        boolean subcooled = root.table("propellants").read(feed.loading()).equals("subcooled");
+        boolean subcooled = root.at(ConceptTables.PROPELLANTS).read(feed.loading()).equals("subcooled");
         if (subcooled && propellant.subcooledTemperature().isEmpty()) {
-            root.table("propellants")
+            root.at(ConceptTables.PROPELLANTS)
                     .problem(
-                            side.key() + "_loading",
+                            feed.loading(),
                             "\"subcooled\"",
                             propellant.file() + " states no subcooled loading");
         }
-        InputTable tank = root.table("tanks").table(side.key());
+        InputTable tank = root.at(ConceptTables.tank(side));
         OptionalDouble pressure = traits.pumped()
                 ? OptionalDouble.of(tank.read(
                         FeedInputs.TANK_PRESSURE, Usual.of(propellant.storagePressure(), "", fileOf(propellant))))
                 : tank.number(FeedInputs.TANK_PRESSURE, "what the chamber pressure asks for");
         double temperature = temperature(tank, propellant, subcooled);
-        InputTable lines = root.table("lines");
+        InputTable lines = root.at(ConceptTables.LINES);
         double suction = lines.read(feed.suctionLoss());
         double line = lines.read(feed.dischargeLoss());
         double valve = lines.read(feed.valveLoss(), FeedInputs.valveLoss(!allThroughPreburner(side, traits)));
-        double injector = root.table("injector").read(feed.injectorLoss());
+        double injector = root.at(ConceptTables.INJECTOR).read(feed.injectorLoss());
         Supplier<PumpDesign> pump = traits.pumped()
-                ? PumpKeys.read(root.table("pumps").table(side.key()), propellant, !traits.turbines())
+                ? PumpKeys.read(root.at(ConceptTables.pump(side)), propellant, !traits.turbines())
                 : () -> PumpDefaults.of(propellant);
         Supplier<Optional<BoostDesign>> boost = boost(root, side, propellant, traits);
         return () -> new FeedDesign(
@@ -86,7 +90,7 @@ final class FeedKeys {
                 propellant.fluid().range().minimumTemperature(),
                 propellant.fluid().range().maximumTemperature());
         if (!known.contains(temperature)) {
-            tank.problem(FeedInputs.TANK_TEMPERATURE.key(), temperature + " K", "allowed is " + known.describe("K"));
+            tank.problem(FeedInputs.TANK_TEMPERATURE, temperature + " K", "allowed is " + known.describe("K"));
         }
         return temperature;
     }
@@ -100,11 +104,11 @@ final class FeedKeys {
     private static Supplier<Optional<BoostDesign>> boost(
             InputTable root, Side side, Propellant propellant, CycleTraits traits) {
         if (!traits.pumped()
-                || !root.has("boost_pumps")
-                || !root.table("boost_pumps").has(side.key())) {
+                || !root.has(ConceptTables.BOOST_PUMPS.key())
+                || !root.at(ConceptTables.BOOST_PUMPS).has(side.key())) {
             return Optional::empty;
         }
-        InputTable keys = root.table("boost_pumps").table(side.key());
+        InputTable keys = root.at(ConceptTables.boostPump(side));
         OptionalDouble rise = keys.number(FeedInputs.PRESSURE_RISE);
         BoostDesign.Drive drive = keys.read(FeedInputs.DRIVE);
         double efficiency = keys.read(FeedInputs.DRIVE_EFFICIENCY, FeedInputs.driveEfficiency(drive));

@@ -3,8 +3,11 @@ package dev.penstock.cycles.reading;
 import dev.penstock.combustion.GasModel;
 import dev.penstock.cycles.concept.Burner;
 import dev.penstock.cycles.concept.BurnerDesign;
+import dev.penstock.cycles.concept.ConceptTables;
 import dev.penstock.cycles.concept.CycleTraits;
+import dev.penstock.cycles.concept.EngineInputs;
 import dev.penstock.cycles.concept.ExhaustDesign;
+import dev.penstock.cycles.concept.GasInputs;
 import dev.penstock.cycles.concept.GasPathDesign;
 import dev.penstock.cycles.concept.ShaftDesign;
 import dev.penstock.cycles.concept.Side;
@@ -35,10 +38,10 @@ final class GasKeys {
     GasKeys(InputTable root, CycleTraits traits, Propellant fuel) {
         shafts = shafts(root, traits, fuel);
         OptionalDouble temperatureLimit = traits.turbines()
-                ? root.table("limits").number(ConceptInputs.TURBINE_TEMPERATURE_LIMIT)
+                ? root.at(ConceptTables.LIMITS).number(EngineInputs.TURBINE_TEMPERATURE_LIMIT)
                 : OptionalDouble.empty();
         for (TurbinePlace place : places(traits)) {
-            InputTable keys = root.table("turbines").table(place.key());
+            InputTable keys = root.at(ConceptTables.turbine(place));
             OptionalDouble ratio = OptionalDouble.empty();
             if (!sharesPressures(traits, place)) {
                 ratio = traits.closure() == CycleTraits.Closure.GAS_FLOW
@@ -59,7 +62,7 @@ final class GasKeys {
     }
 
     private void readBurner(InputTable root, Burner burner, CycleTraits traits) {
-        InputTable keys = tableOf(root, burner);
+        InputTable keys = root.at(ConceptTables.burner(burner));
         double usual = usualTemperature(burner);
         OptionalDouble temperature;
         if (burner == Burner.DECOMPOSITION) {
@@ -69,12 +72,15 @@ final class GasKeys {
                     GasInputs.BURNER_TEMPERATURE, Usual.of(usual, "850 to 1100 K are usual", "nasa-sp-8081")));
         } else {
             TurbinePlace place = drivenBy(traits, burner);
-            boolean ratioGiven = root.table("turbines").table(place.key()).has("pressure_ratio");
-            boolean given = keys.has("temperature");
+            boolean ratioGiven = root.at(ConceptTables.turbine(place)).has(GasInputs.PRESSURE_RATIO);
+            boolean given = keys.has(GasInputs.BURNER_TEMPERATURE);
             if (given && ratioGiven) {
                 keys.problem(
-                        "temperature",
-                        "given together with turbines." + place.key() + ".pressure_ratio",
+                        GasInputs.BURNER_TEMPERATURE,
+                        "given together with "
+                                + ConceptTables.turbine(place)
+                                        .of(GasInputs.PRESSURE_RATIO)
+                                        .path(),
                         "write one of them; the other closes the power balance");
             }
             temperature = ratioGiven
@@ -96,14 +102,6 @@ final class GasKeys {
             case TAP_OFF -> 1000;
             case DECOMPOSITION -> 0;
         };
-    }
-
-    private static InputTable tableOf(InputTable root, Burner burner) {
-        InputTable keys = root;
-        for (String part : burner.key().split("\\.")) {
-            keys = keys.table(part);
-        }
-        return keys;
     }
 
     private List<TurbinePlace> places(CycleTraits traits) {
@@ -144,7 +142,7 @@ final class GasKeys {
                     GearTeeth.SPEED_LIMIT.standing().value(),
                     MechanicalLosses.usual(false));
         }
-        InputTable keys = root.table("shafts");
+        InputTable keys = root.at(ConceptTables.SHAFTS);
         List<ShaftDesign.Arrangement> allowed = traits.arrangements();
         boolean two = LightLiquid.is(fuel.loadingDensity()) && allowed.contains(ShaftDesign.Arrangement.DUAL);
         ShaftDesign.Arrangement usual = two ? ShaftDesign.Arrangement.DUAL : allowed.get(0);
@@ -154,7 +152,7 @@ final class GasKeys {
         if (!allowed.contains(wanted)) {
             List<String> names = new ArrayList<>();
             allowed.forEach(a -> names.add(a.name().toLowerCase(java.util.Locale.ROOT)));
-            keys.problem("arrangement", wanted.name().toLowerCase(java.util.Locale.ROOT), "this cycle allows " + names);
+            keys.problem(GasInputs.ARRANGEMENT, wanted.name().toLowerCase(java.util.Locale.ROOT), "this cycle allows " + names);
         }
         ShaftDesign.Arrangement arrangement = allowed.contains(wanted) ? wanted : usual;
         boolean sharing = arrangement == ShaftDesign.Arrangement.DUAL && traits.turbines() && !traits.ownGas();
@@ -185,12 +183,12 @@ final class GasKeys {
     }
 
     private static GasPathDesign path(InputTable root, CycleTraits traits) {
-        double duct = traits.turbines() ? root.table("lines").read(GasInputs.HOT_GAS_LOSS) : 0;
-        double injector = traits.gasInjector() ? root.table("injector").read(GasInputs.GAS_INJECTOR_LOSS) : 0;
+        double duct = traits.turbines() ? root.at(ConceptTables.LINES).read(GasInputs.HOT_GAS_LOSS) : 0;
+        double injector = traits.gasInjector() ? root.at(ConceptTables.INJECTOR).read(GasInputs.GAS_INJECTOR_LOSS) : 0;
         double heated = 1;
         double bypass = 0;
         if (traits.livesOnJacketHeat()) {
-            InputTable keys = root.table("expander");
+            InputTable keys = root.at(ConceptTables.EXPANDER);
             heated = traits.heatedShare() < 1
                     ? keys.read(GasInputs.HEATED_SHARE, Usual.common(traits.heatedShare()))
                     : 1;
@@ -203,15 +201,17 @@ final class GasKeys {
 
     private static void needsJacket(InputTable root, Side side) {
         List<String> coolants = new ArrayList<>();
-        if (root.has("cooling")) {
-            InputTable keys = root.table("cooling");
-            coolants.add(keys.text("coolant", "fuel"));
-            keys.tables(ConceptInputs.CIRCUITS).forEach(circuit -> coolants.add(circuit.text("coolant", "")));
+        if (root.has(ConceptTables.COOLING.key())) {
+            InputTable keys = root.at(ConceptTables.COOLING);
+            coolants.add(keys.text(ConceptInputs.COOLANT.key(), ConceptInputs.COOLANT.standing().value()));
+            keys.tables(ConceptInputs.CIRCUITS).forEach(circuit -> coolants.add(circuit.text(ConceptInputs.CIRCUIT_COOLANT.key(), "")));
         }
         if (!coolants.contains(side.key())) {
             boolean first = side == Side.FUEL;
             root.problem(
-                    first ? "cooling.coolant" : "cooling.circuits",
+                    first
+                            ? ConceptTables.COOLING.of(ConceptInputs.COOLANT).path()
+                            : ConceptTables.COOLING.in(ConceptInputs.CIRCUITS).path(),
                     "no circuit of the " + side.key(),
                     "this cycle lives on the heat that the " + side.key() + " takes up in a jacket: write coolant = \""
                             + side.key() + "\" in " + (first ? "[cooling]" : "a table [[cooling.circuits]]")
@@ -228,7 +228,7 @@ final class GasKeys {
         if (!traits.dumps()) {
             return new ExhaustDesign(1, 1, 0);
         }
-        InputTable keys = root.table("exhaust");
+        InputTable keys = root.at(ConceptTables.EXHAUST);
         double ratio = keys.read(GasInputs.EXHAUST_AREA_RATIO);
         double efficiency = keys.read(GasInputs.EXHAUST_EFFICIENCY);
         double loss = keys.read(GasInputs.DUCT_LOSS);

@@ -5,6 +5,7 @@ import dev.penstock.cycles.concept.Side;
 import dev.penstock.fluids.UsualFluids;
 import dev.penstock.input.Input;
 import dev.penstock.input.InputGroup;
+import dev.penstock.input.TableKey;
 import dev.penstock.input.Usual;
 import dev.penstock.provenance.Scatter;
 import dev.penstock.quantities.Dimension;
@@ -15,6 +16,9 @@ import dev.penstock.turbomachinery.feed.UllageGas;
 final class PressurizationInputs {
 
     private static final Range ULLAGES = Range.of(0.01, 0.95);
+
+    /** Where they stand. */
+    static final TableKey TABLE = new TableKey("pressurization");
 
     static final Input<PressurizationDesign.Feed> FEED = Input.choice(
                     "feed", PressurizationDesign.Feed.class, "How the tanks are kept under pressure")
@@ -71,7 +75,7 @@ final class PressurizationInputs {
 
     static InputGroup group() {
         return InputGroup.table(
-                "pressurization",
+                TABLE.key(),
                 "How the tanks are kept under pressure",
                 FEED,
                 GAS,

@@ -24,7 +24,7 @@ final class PressurizationKeys {
         if (traits.pumped()) {
             return Optional::empty;
         }
-        InputTable keys = root.table("pressurization");
+        InputTable keys = root.at(PressurizationInputs.TABLE);
         PressurizationDesign.Feed feed = keys.read(PressurizationInputs.FEED);
         boolean blowdown = feed == PressurizationDesign.Feed.BLOWDOWN;
         Optional<Propellant> gas = gas(keys, fluids);
@@ -87,14 +87,14 @@ final class PressurizationKeys {
             Propellant gas = fluids.propellant(id);
             if (!gas.roles().contains(Propellant.Role.PRESSURANT)) {
                 keys.problem(
-                        "gas",
+                        PressurizationInputs.GAS,
                         '"' + id + '"',
                         "write a fluid with the role pressurant, such as " + UsualFluids.pressurant());
                 return Optional.empty();
             }
             return Optional.of(gas);
         } catch (InvalidInput e) {
-            e.problems().forEach(problem -> keys.problem("gas", problem.value(), problem.allowed()));
+            e.problems().forEach(problem -> keys.problem(PressurizationInputs.GAS, problem.value(), problem.allowed()));
             return Optional.empty();
         }
     }

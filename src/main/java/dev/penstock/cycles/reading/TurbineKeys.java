@@ -1,5 +1,8 @@
 package dev.penstock.cycles.reading;
 
+import dev.penstock.cycles.concept.ConceptTables;
+import dev.penstock.cycles.concept.EngineInputs;
+import dev.penstock.cycles.concept.GasInputs;
 import dev.penstock.input.InputTable;
 import dev.penstock.input.Usual;
 import dev.penstock.turbomachinery.turbine.TurbineDesign;
@@ -11,6 +14,10 @@ import java.util.function.Supplier;
 
 /** Reads the table of a turbine; what is absent is left to the turbine model or takes the usual value. */
 final class TurbineKeys {
+
+    /** Key of the limit of every turbine. */
+    private static final String LIMIT =
+            ConceptTables.LIMITS.of(EngineInputs.TURBINE_TEMPERATURE_LIMIT).path();
 
     private TurbineKeys() {}
 
@@ -30,8 +37,7 @@ final class TurbineKeys {
         double temperature = keys.read(
                 TurbineInputs.INLET_TEMPERATURE_LIMIT,
                 temperatureLimit.isPresent()
-                        ? Usual.of(temperatureLimit.getAsDouble(), "limits.turbine_temperature", "")
-                                .following("limits.turbine_temperature")
+                        ? Usual.of(temperatureLimit.getAsDouble(), LIMIT, "").following(LIMIT)
                         : TurbineInputs.inletTemperature(oxygenRich));
         double nozzle = keys.read(TurbineInputs.NOZZLE_COEFFICIENT);
         double blade = keys.read(TurbineInputs.BLADE_COEFFICIENT);

@@ -3,8 +3,10 @@ package dev.penstock.cycles.reading;
 import dev.penstock.chamber.design.ChamberDesign;
 import dev.penstock.chamber.design.InjectorDesign;
 import dev.penstock.cycles.concept.Burner;
+import dev.penstock.cycles.concept.ConceptTables;
 import dev.penstock.cycles.concept.CycleTraits;
 import dev.penstock.cycles.concept.FeedDesign;
+import dev.penstock.cycles.concept.Side;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.input.InputTable;
 
@@ -32,11 +34,11 @@ final class UsualInjector {
         boolean oxidizerGas =
                 traits.ownGas() || traits.gasInjector() && traits.burners().contains(Burner.OXIDIZER_RICH);
         boolean jacket = traits.livesOnJacketHeat()
-                || root.has("cooling")
-                        && root.table("cooling")
+                || root.has(ConceptTables.COOLING.key())
+                        && root.at(ConceptTables.COOLING)
                                 .optionalText(ConceptInputs.COOLANT.key())
                                 .orElse(ConceptInputs.COOLANT.standing().value())
-                                .equals("fuel");
+                                .equals(Side.FUEL.key());
         boolean heated = jacket && fuel.fluid().criticalTemperature().orElse(Double.MAX_VALUE) < HEATED_BEYOND;
         boolean fuelGas = traits.ownGas()
                 || traits.gasInjector() && !oxidizerGas

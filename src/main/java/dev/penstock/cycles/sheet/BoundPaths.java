@@ -1,8 +1,11 @@
 package dev.penstock.cycles.sheet;
 
+import dev.penstock.cycles.concept.ConceptTables;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.concept.TurbinePlace;
 import dev.penstock.cycles.origin.PumpKey;
+import dev.penstock.input.Input;
+import dev.penstock.input.TableKey;
 import dev.penstock.provenance.Trail;
 import dev.penstock.turbomachinery.speed.SpeedBound;
 import java.util.ArrayList;
@@ -43,12 +46,12 @@ final class BoundPaths {
     }
 
     List<String> turbine(TurbinePlace place) {
-        return of("turbines." + Trail.slug(place.title()), "turbines." + place.key(), SpeedBound.ANNULUS);
+        return of("turbines." + Trail.slug(place.title()), ConceptTables.turbine(place), SpeedBound.ANNULUS);
     }
 
     /** Teeth carry the power of both pumps and stand on the fuel pump's shaft. */
     List<String> teeth() {
-        List<String> paths = of("", "shafts", SpeedBound.TEETH);
+        List<String> paths = of("", ConceptTables.SHAFTS, SpeedBound.TEETH);
         for (Side side : Side.values()) {
             paths.addAll(pump(side, SpeedBound.BEARINGS));
         }
@@ -56,11 +59,11 @@ final class BoundPaths {
         return paths;
     }
 
-    List<String> gear(String... keys) {
-        return recorder.map(r -> r.inputs().in("shafts", List.of(keys))).orElse(List.of());
+    List<String> gear(Input<Double> ratio) {
+        return recorder.map(r -> r.inputs().of(ConceptTables.SHAFTS.of(ratio))).orElse(List.of());
     }
 
-    private List<String> of(String machine, String table, SpeedBound bound) {
+    private List<String> of(String machine, TableKey table, SpeedBound bound) {
         List<String> paths = new ArrayList<>();
         recorder.ifPresent(r -> {
             bound.figures().forEach(figure -> paths.add(machine + "." + figure));

@@ -7,8 +7,12 @@ import dev.penstock.cooling.design.CircuitKey;
 import dev.penstock.cooling.design.JacketLoad;
 import dev.penstock.cycles.concept.Burner;
 import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.concept.ConceptTables;
 import dev.penstock.cycles.concept.CoolingCircuit;
+import dev.penstock.cycles.concept.EngineInputs;
 import dev.penstock.cycles.concept.FeedDesign;
+import dev.penstock.cycles.concept.FeedInputs;
+import dev.penstock.cycles.concept.GasInputs;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.concept.TurbinePlace;
 import dev.penstock.errors.LimitReached;
@@ -16,6 +20,7 @@ import dev.penstock.errors.OutsideValidity;
 import dev.penstock.errors.PropertyFailure;
 import dev.penstock.errors.Warning;
 import dev.penstock.fluids.state.FluidState;
+import dev.penstock.input.InputKey;
 import dev.penstock.provenance.Traced;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -91,9 +96,9 @@ public final class Flowsheet {
         return machinery;
     }
 
-    /** A number that the concept states or takes as usual, under one of the keys. */
-    public Traced given(double value, String... keys) {
-        return new Traced(value, recorder.map(r -> r.inputs().of(keys)).orElse(List.of()));
+    /** A number that the concept states or takes as usual. */
+    public Traced given(double value, InputKey input) {
+        return new Traced(value, recorder.map(r -> r.inputs().of(input)).orElse(List.of()));
     }
 
     /** A number that has an entry in the trail. */
@@ -120,12 +125,12 @@ public final class Flowsheet {
     public Traced oxidizerOf(Traced totalFlow) {
         double ratio = concept.mixtureRatio();
         return Traced.made(
-                totalFlow.value() * ratio / (1 + ratio), totalFlow, given(ratio, "propellants.mixture_ratio"));
+                totalFlow.value() * ratio / (1 + ratio), totalFlow, given(ratio, ConceptTables.PROPELLANTS.of(EngineInputs.MIXTURE_RATIO)));
     }
 
     /** Pressure at the nozzle entrance (Pa). */
     public Traced chamberPressure() {
-        return given(chamberPressure, "engine.chamber_pressure");
+        return given(chamberPressure, ConceptTables.ENGINE.of(EngineInputs.CHAMBER_PRESSURE));
     }
 
     /** Pressure at the injector face (Pa). */
@@ -137,31 +142,31 @@ public final class Flowsheet {
     public Traced injectorInlet(Side side) {
         double loss = concept.feed(side).injectorLoss();
         return facePressure()
-                .plus(given(loss, "injector." + side.key() + "_loss").times(chamberPressure()));
+                .plus(given(loss, ConceptTables.INJECTOR.of(new FeedInputs(side).injectorLoss())).times(chamberPressure()));
     }
 
     /** Pressure before the injector of hot gas (Pa). */
     public Traced gasInjectorInlet() {
         double loss = concept.gasPath().injectorLoss();
-        return facePressure().plus(given(loss, "injector.gas_loss").times(chamberPressure()));
+        return facePressure().plus(given(loss, ConceptTables.INJECTOR.of(GasInputs.GAS_INJECTOR_LOSS)).times(chamberPressure()));
     }
 
     /** Share of the fuel that goes through the jacket (-). */
     public Traced heatedShare() {
-        return given(concept.gasPath().heatedShare(), "expander.heated_share");
+        return given(concept.gasPath().heatedShare(), ConceptTables.EXPANDER.of(GasInputs.HEATED_SHARE));
     }
 
     /** Loss between a tank and what follows it (Pa). */
     public Traced suctionLoss(Side side) {
-        return given(concept.feed(side).suctionLoss(), "lines." + side.key() + "_suction_loss");
+        return given(concept.feed(side).suctionLoss(), ConceptTables.LINES.of(new FeedInputs(side).suctionLoss()));
     }
 
     private Traced lineLoss(Side side) {
-        return given(concept.feed(side).lineLoss(), "lines." + side.key() + "_discharge_loss");
+        return given(concept.feed(side).lineLoss(), ConceptTables.LINES.of(new FeedInputs(side).dischargeLoss()));
     }
 
     private Traced valveLoss(Side side) {
-        return given(concept.feed(side).valveLoss(), "lines." + side.key() + "_valve_loss");
+        return given(concept.feed(side).valveLoss(), ConceptTables.LINES.of(new FeedInputs(side).valveLoss()));
     }
 
     private Traced jacketDrop(int circuit) {
@@ -172,12 +177,12 @@ public final class Flowsheet {
 
     /** What a duct of hot gas leaves of a pressure (-). */
     public Traced ductShare() {
-        return given(concept.gasPath().ductLoss(), "lines.hot_gas_loss").oneMinus();
+        return given(concept.gasPath().ductLoss(), ConceptTables.LINES.of(GasInputs.HOT_GAS_LOSS)).oneMinus();
     }
 
     /** Pressure loss of a burner's injectors over burner pressure (-). */
     public Traced burnerLoss(Burner burner) {
-        return given(concept.burners().get(burner).injectorLoss(), burner.key() + ".injector_loss");
+        return given(concept.burners().get(burner).injectorLoss(), ConceptTables.burner(burner).of(GasInputs.BURNER_INJECTOR_LOSS));
     }
 
     /** Pressure ratio that the concept states for a turbine (-). */
@@ -185,7 +190,7 @@ public final class Flowsheet {
         OptionalDouble ratio = concept.turbines().get(place).pressureRatio();
         return ratio.isEmpty()
                 ? Optional.empty()
-                : Optional.of(given(ratio.getAsDouble(), "turbines." + place.key() + ".pressure_ratio"));
+                : Optional.of(given(ratio.getAsDouble(), ConceptTables.turbine(place).of(GasInputs.PRESSURE_RATIO)));
     }
 
     /** Discharge pressure that line, jackets and valve need upstream of a pressure (Pa). */
@@ -337,7 +342,7 @@ public final class Flowsheet {
                 key.id("split.coolant"),
                 key.word() + "coolant branch",
                 in,
-                given(share, key.table() + ".flow_fraction"));
+                given(share, ConceptTables.circuit(key).of(EngineInputs.FLOW_FRACTION)));
         Stream warm = jacketPassage(number, ways.get(0));
         Stream cold = drop(
                 key.id("orifice.bypass"),
@@ -362,7 +367,7 @@ public final class Flowsheet {
                 outlet(key.word() + "jacket outlet", in.medium(), pressure, enthalpy, in.oxidizerFlow(), in.fuelFlow());
         recorder.ifPresent(r -> {
             r.heated(out, in, behind, key.heat());
-            r.place(key.owner(), key.id("jacket"), key.table(), in, out);
+            r.place(key.owner(), key.id("jacket"), ConceptTables.circuit(key), in, out);
         });
         component(
                 key.id("jacket"), Component.Kind.JACKET, key.label(), List.of(in), List.of(out), jacket.heatLoad(), 0);
@@ -534,7 +539,7 @@ public final class Flowsheet {
                 "exhaust duct",
                 gas.medium().name(),
                 gas,
-                pressureOf(gas).times(given(loss, "exhaust.duct_loss").oneMinus()));
+                pressureOf(gas).times(given(loss, ConceptTables.EXHAUST.of(GasInputs.DUCT_LOSS)).oneMinus()));
         exhaustStreams.add(ducted);
         component("exhaust", Component.Kind.EXHAUST, "turbine exhaust nozzle", List.of(ducted), List.of(), 0, 0);
     }
@@ -562,7 +567,7 @@ public final class Flowsheet {
 
     private List<String> temperatures(Burner burner) {
         List<String> terms = new ArrayList<>(List.of(StationRecorder.temperature(burnt.get(burner))));
-        terms.addAll(recorder.orElseThrow().inputs().of(burner.key() + ".temperature"));
+        terms.addAll(recorder.orElseThrow().inputs().of(ConceptTables.burner(burner).of(GasInputs.BURNER_TEMPERATURE)));
         return terms;
     }
 

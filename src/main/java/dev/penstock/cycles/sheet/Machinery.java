@@ -1,7 +1,10 @@
 package dev.penstock.cycles.sheet;
 
 import dev.penstock.cycles.concept.BoostDesign;
+import dev.penstock.cycles.concept.ConceptTables;
 import dev.penstock.cycles.concept.CycleTraits;
+import dev.penstock.cycles.concept.FeedInputs;
+import dev.penstock.cycles.concept.GasInputs;
 import dev.penstock.cycles.concept.ShaftDesign;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.concept.TurbinePlace;
@@ -84,7 +87,7 @@ public final class Machinery {
 
     private Stream suction(Side side, Traced flow) {
         double pressure = balanceModels.concept().feed(side).tankPressure().orElseThrow();
-        Traced stated = sheet.given(pressure, "tanks." + side.key() + ".pressure");
+        Traced stated = sheet.given(pressure, ConceptTables.tank(side).of(FeedInputs.TANK_PRESSURE));
         return sheet.suctionLine(side, sheet.tank(side, flow, stated));
     }
 
@@ -127,7 +130,7 @@ public final class Machinery {
             return Traced.of(built.get());
         }
         if (boost.pressureRise().isPresent()) {
-            return sheet.given(boost.pressureRise().getAsDouble(), "boost_pumps." + side.key() + ".pressure_rise");
+            return sheet.given(boost.pressureRise().getAsDouble(), ConceptTables.boostPump(side).of(FeedInputs.PRESSURE_RISE));
         }
         SpeedLimit limit = wanted.get(side);
         List<String> needs = new ArrayList<>(limit.from());
@@ -265,7 +268,7 @@ public final class Machinery {
         double gear = coupling.geared() ? coupling.gearRatio() : 1;
         SpeedLimit fuel = pumpSpeeds.get(Side.FUEL);
         turn(shaftOf(Side.OXIDIZER), pumpSpeeds.get(Side.OXIDIZER));
-        turn(shaftOf(Side.FUEL), fuel.at(fuel.speed() * gear).with(paths.gear("gear_ratio")));
+        turn(shaftOf(Side.FUEL), fuel.at(fuel.speed() * gear).with(paths.gear(GasInputs.GEAR_RATIO)));
     }
 
     private void turn(Shaft shaft, SpeedLimit limit) {
@@ -391,7 +394,7 @@ public final class Machinery {
         sheet.recorder().ifPresent(r -> {
             r.expanded(out, in, exit, place);
             r.turns(place, shaft);
-            r.place(place.title(), "turbine." + place.key(), "turbines." + place.key(), in, out);
+            r.place(place.title(), "turbine." + place.key(), ConceptTables.turbine(place), in, out);
         });
         sheet.component(
                 "turbine." + place.key(),

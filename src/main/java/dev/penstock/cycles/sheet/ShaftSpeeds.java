@@ -1,5 +1,6 @@
 package dev.penstock.cycles.sheet;
 
+import dev.penstock.cycles.concept.GasInputs;
 import dev.penstock.cycles.concept.ShaftDesign;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.concept.TurbinePlace;
@@ -43,7 +44,7 @@ final class ShaftSpeeds {
         if (coupled.isPresent()) {
             SpeedLimit fuel = coupledFuelSpeed(duties, designs, boosted, coupled.getAsDouble());
             speeds.put(Side.FUEL, fuel);
-            speeds.put(Side.OXIDIZER, fuel.geared(1 / coupled.getAsDouble()).with(paths.gear("pump_speed_ratio")));
+            speeds.put(Side.OXIDIZER, fuel.geared(1 / coupled.getAsDouble()).with(paths.gear(GasInputs.PUMP_SPEED_RATIO)));
             return speeds;
         }
         for (Side side : Side.values()) {
@@ -96,7 +97,7 @@ final class ShaftSpeeds {
     private SpeedLimit coupledFuelSpeed(
             Map<Side, PumpDuty> duties, Map<Side, PumpDesign> designs, Set<Side> boosted, double ratio) {
         Optional<SpeedLimit> stated = stated(Side.OXIDIZER, designs.get(Side.OXIDIZER))
-                .map(l -> l.geared(ratio).with(paths.gear("pump_speed_ratio")))
+                .map(l -> l.geared(ratio).with(paths.gear(GasInputs.PUMP_SPEED_RATIO)))
                 .or(() -> stated(Side.FUEL, designs.get(Side.FUEL)));
         if (stated.isPresent()) {
             return stated.get();
@@ -105,7 +106,7 @@ final class ShaftSpeeds {
         for (Side side : Side.values()) {
             ofPump(side, duties.get(side), designs.get(side), boosted)
                     .forEach(l ->
-                            limits.add(side == Side.FUEL ? l : l.geared(ratio).with(paths.gear("pump_speed_ratio"))));
+                            limits.add(side == Side.FUEL ? l : l.geared(ratio).with(paths.gear(GasInputs.PUMP_SPEED_RATIO))));
         }
         limits.add(
                 coupling.geared()
@@ -154,6 +155,6 @@ final class ShaftSpeeds {
                 : side == Side.FUEL ? TurbinePlace.FUEL : TurbinePlace.OXIDIZER;
         return balanceModels.annulusLimit(place).map(l -> l.geared(1 / coupling.gearRatio())
                 .with(paths.turbine(place))
-                .with(paths.gear("gear_ratio")));
+                .with(paths.gear(GasInputs.GEAR_RATIO)));
     }
 }

@@ -1,8 +1,11 @@
 package dev.penstock.cycles.sheet;
 
+import dev.penstock.chamber.design.ChamberInputs;
 import dev.penstock.chamber.flow.CombustorPressure;
 import dev.penstock.combustion.equilibrium.EquilibriumSolver;
 import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.concept.ConceptTables;
+import dev.penstock.cycles.concept.FeedInputs;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.concept.TurbinePlace;
 import dev.penstock.cycles.origin.Closing;
@@ -10,6 +13,7 @@ import dev.penstock.cycles.origin.Definitions;
 import dev.penstock.cycles.origin.InputPaths;
 import dev.penstock.cycles.origin.Origins;
 import dev.penstock.cycles.origin.PartPlace;
+import dev.penstock.input.TableKey;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.provenance.Origin;
 import dev.penstock.provenance.Traced;
@@ -57,7 +61,7 @@ public final class StationRecorder {
                 "",
                 Origin.of(
                         CombustorPressure.CARD,
-                        inputs.of("chamber.contraction_ratio"),
+                        inputs.of(ConceptTables.CHAMBER.of(ChamberInputs.CONTRACTION_RATIO)),
                         List.of("chamber.throat_area_m2", "chamber.gas_isentropic_exponent")));
     }
 
@@ -106,8 +110,8 @@ public final class StationRecorder {
         String p = at(out.station());
         places.put(
                 side.key() + " tank",
-                new PartPlace("tank." + side.key(), List.of("tanks." + side.key()), List.of(), List.of(out.station())));
-        boolean stated = !inputs.of("tanks." + side.key() + ".pressure").isEmpty();
+                new PartPlace("tank." + side.key(), List.of(ConceptTables.tank(side)), List.of(), List.of(out.station())));
+        boolean stated = !inputs.of(ConceptTables.tank(side).of(FeedInputs.TANK_PRESSURE)).isEmpty();
         Origin state = Origin.of(
                 out.medium().model(),
                 List.of(p + ".pressure_Pa", p + ".temperature_K"),
@@ -122,7 +126,7 @@ public final class StationRecorder {
                 p + ".temperature_K",
                 station.temperature(),
                 "K",
-                new Origin(Definitions.SAME, inputs.of("tanks." + side.key() + ".temperature")));
+                new Origin(Definitions.SAME, inputs.of(ConceptTables.tank(side).of(FeedInputs.TANK_TEMPERATURE))));
         trail.record(p + ".density_kg_m3", station.density(), "kg/m³", state);
     }
 
@@ -225,7 +229,7 @@ public final class StationRecorder {
     // ---- machines
 
     /** Where a part stands that other results speak of by its name. */
-    public void place(String name, String component, String table, Stream in, Stream out) {
+    public void place(String name, String component, TableKey table, Stream in, Stream out) {
         places.put(name, new PartPlace(component, List.of(table), List.of(in.station()), List.of(out.station())));
     }
 
@@ -234,7 +238,7 @@ public final class StationRecorder {
         List<String> machines = new ArrayList<>();
         shaft.turbines().forEach(t -> machines.add(t.name()));
         shaft.pumps().forEach(p -> machines.add(p.name()));
-        List<String> tables = new ArrayList<>(List.of("shafts"));
+        List<TableKey> tables = new ArrayList<>(List.of(ConceptTables.SHAFTS));
         machines.forEach(m -> tables.addAll(places.get(m).tables()));
         places.put(
                 shaft.name(),
@@ -269,7 +273,7 @@ public final class StationRecorder {
                 Origin.of(
                         HydraulicTurbine.CARD,
                         List.of(flow(in), delivered(boost)),
-                        inputs.of("boost_pumps." + side.key() + ".drive_efficiency")));
+                        inputs.of(ConceptTables.boostPump(side).of(FeedInputs.DRIVE_EFFICIENCY))));
     }
 
     public void shaft(Shaft shaft) {

@@ -4,6 +4,8 @@ import dev.penstock.chamber.ChamberPerformance;
 import dev.penstock.chamber.loss.LossFigures;
 import dev.penstock.chamber.loss.NamedLoss;
 import dev.penstock.cooling.jacket.JacketResult;
+import dev.penstock.cycles.concept.ConceptTables;
+import dev.penstock.cycles.concept.EngineInputs;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.concept.ThrustTarget;
 import dev.penstock.cycles.origin.InputPaths;
@@ -13,6 +15,7 @@ import dev.penstock.cycles.sheet.EnergyAudit;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.sheet.ExhaustJet;
 import dev.penstock.cycles.sheet.StationRecorder;
+import dev.penstock.input.TableKey;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.provenance.LimitKind;
 import dev.penstock.provenance.Place;
@@ -37,6 +40,11 @@ import java.util.stream.Stream;
  * down where its parts stand, so a new cycle needs nothing here.
  */
 final class EnginePlaces {
+
+    private static final List<TableKey> SHAPE =
+            List.of(ConceptTables.NOZZLE, ConceptTables.CHAMBER, ConceptTables.EFFICIENCIES);
+    private static final List<TableKey> COOLED =
+            List.of(ConceptTables.COOLING, ConceptTables.CHAMBER, ConceptTables.NOZZLE);
 
     private static final String SEA_LEVEL = "constants.standard_atmosphere_Pa";
 
@@ -115,9 +123,9 @@ final class EnginePlaces {
     /** A thrust chamber has either its throat given, or what it must thrust; dumped gas gives part of the thrust. */
     static Place chamber(EngineBalance balance, ChamberPerformance chamber, Place at) {
         InputPaths inputs = new EnginePlaces(balance).inputs;
-        Place here = shaped(at, inputs, "nozzle", "chamber", "efficiencies");
+        Place here = shaped(at, inputs, SHAPE);
         ThrustTarget.Kind kind = balance.concept().thrust().kind();
-        List<String> asked = inputs.of("engine." + kind.key());
+        List<String> asked = inputs.of(ConceptTables.ENGINE.of(kind.input()));
         if (kind == ThrustTarget.Kind.THROAT_DIAMETER) {
             return here.with(Role.THROAT, asked);
         }
@@ -125,14 +133,14 @@ final class EnginePlaces {
         thrust.addAll(jets(balance));
         if (kind == ThrustTarget.Kind.SEA_LEVEL_THRUST) {
             thrust.addAll(List.of(SEA_LEVEL, at.own("thrust_coefficient_vacuum"), at.own("area_ratio")));
-            thrust.addAll(inputs.of("engine.chamber_pressure"));
+            thrust.addAll(inputs.of(ConceptTables.ENGINE.of(EngineInputs.CHAMBER_PRESSURE)));
         }
         return here.with(Role.THRUST, thrust);
     }
 
-    private static Place shaped(Place at, InputPaths inputs, String... tables) {
+    private static Place shaped(Place at, InputPaths inputs, List<TableKey> tables) {
         List<String> shape = new ArrayList<>();
-        for (String table : tables) {
+        for (TableKey table : tables) {
             shape.addAll(inputs.table(table));
         }
         return at.with(Role.GIVEN, shape);
@@ -145,7 +153,7 @@ final class EnginePlaces {
         String before = index == 0
                 ? "chamber.ideal_vacuum_impulse_m_s"
                 : LossFigures.ALL.paths("losses", losses, "factor").get(index - 1);
-        return shaped(at, new EnginePlaces(balance).inputs, "nozzle", "chamber", "efficiencies")
+        return shaped(at, new EnginePlaces(balance).inputs, SHAPE)
                 .with(Role.BEFORE, List.of(before));
     }
 
@@ -157,7 +165,7 @@ final class EnginePlaces {
     }
 
     static Place jacket(EngineBalance balance, JacketResult jacket, Place at) {
-        return shaped(at, new EnginePlaces(balance).inputs, "cooling", "chamber", "nozzle")
+        return shaped(at, new EnginePlaces(balance).inputs, COOLED)
                 .with(
                         Role.INLET,
                         balance.components().stream()

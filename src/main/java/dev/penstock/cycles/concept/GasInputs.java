@@ -1,9 +1,6 @@
-package dev.penstock.cycles.reading;
+package dev.penstock.cycles.concept;
 
 import dev.penstock.combustion.GasModel;
-import dev.penstock.cycles.concept.Burner;
-import dev.penstock.cycles.concept.ShaftDesign;
-import dev.penstock.cycles.concept.TurbinePlace;
 import dev.penstock.input.Input;
 import dev.penstock.input.InputGroup;
 import dev.penstock.input.Usual;
@@ -14,17 +11,17 @@ import dev.penstock.turbomachinery.shaft.MechanicalLosses;
 import dev.penstock.turbomachinery.turbine.TurbineInputs;
 
 /** What a concept may say of turbine gas: burners, turbines, shafts, ducts and exhaust. */
-final class GasInputs {
+public final class GasInputs {
 
     // ---- burner
 
-    static final Input<Double> BURNER_TEMPERATURE = Input.quantity(
+    public static final Input<Double> BURNER_TEMPERATURE = Input.quantity(
                     "temperature", Dimension.TEMPERATURE, Range.of(250, 3500), "Temperature of its gas")
             .follows("by burner; closes the power balance where the turbine's pressure ratio is given");
-    static final Input<Double> BURNER_INJECTOR_LOSS = Input.ratio(
+    public static final Input<Double> BURNER_INJECTOR_LOSS = Input.ratio(
                     "injector_loss", Range.of(0, 0.5), "Pressure lost in its injector over its pressure")
             .usual(Usual.between(0.08, 0.12, 0.20, Usual.COMMON).because("10 to 20 % of burner pressure"));
-    static final Input<GasModel> GAS_MODEL = Input.choice("gas_model", GasModel.class, "Model of its gas")
+    public static final Input<GasModel> GAS_MODEL = Input.choice("gas_model", GasModel.class, "Model of its gas")
             .usual(Usual.of(
                     GasModel.AUTOMATIC,
                     "measured data where equilibrium is known to be wrong, else equilibrium without soot, frozen",
@@ -32,65 +29,65 @@ final class GasInputs {
 
     // ---- turbine
 
-    static final Input<Double> PRESSURE_RATIO = Input.ratio(
+    public static final Input<Double> PRESSURE_RATIO = Input.ratio(
                     "pressure_ratio", Range.of(1.01, 100), "Inlet over outlet pressure, total to static")
             .follows("5 to 25 are usual where the gas is dumped; else it closes the power balance");
 
     // ---- shafts
 
-    static final Input<ShaftDesign.Arrangement> ARRANGEMENT = Input.choice(
+    public static final Input<ShaftDesign.Arrangement> ARRANGEMENT = Input.choice(
                     "arrangement", ShaftDesign.Arrangement.class, "How pumps and turbines are coupled")
             .follows("two shafts where the densities differ as with hydrogen, " + Usual.COMMON);
-    static final Input<ShaftDesign.GasPath> GAS_PATH = Input.choice(
+    public static final Input<ShaftDesign.GasPath> GAS_PATH = Input.choice(
                     "gas_path", ShaftDesign.GasPath.class, "Way of one gas through two turbines")
             .usual(Usual.common(ShaftDesign.GasPath.PARALLEL));
-    static final Input<Double> GEAR_RATIO = Input.ratio(
+    public static final Input<Double> GEAR_RATIO = Input.ratio(
                     "gear_ratio", Range.of(0.1, 10), "Speed of the turbine over that of the fuel pump")
             .usual(Usual.of(1.0, "turbine on the fuel pump's shaft", ""));
-    static final Input<Double> PUMP_SPEED_RATIO = Input.ratio(
+    public static final Input<Double> PUMP_SPEED_RATIO = Input.ratio(
                     "pump_speed_ratio", Range.of(0.05, 20), "Speed of the fuel pump over that of the oxidizer pump")
             .computed("each pump at its own best speed");
 
     // ---- ducts, exhaust, jacket heat
 
-    static final Input<Double> HOT_GAS_LOSS = Input.ratio(
+    public static final Input<Double> HOT_GAS_LOSS = Input.ratio(
                     "hot_gas_loss", Range.of(0, 0.3), "Pressure lost in a hot-gas duct over the pressure in it")
             .usual(Usual.between(0.01, 0.02, 0.04, Usual.COMMON).because("of duct pressure"));
-    static final Input<Double> GAS_INJECTOR_LOSS = Input.ratio(
+    public static final Input<Double> GAS_INJECTOR_LOSS = Input.ratio(
                     "gas_loss", Range.of(0, 0.5), "Pressure lost in the gas side of the injector over chamber pressure")
             .usual(Usual.between(0.05, 0.08, 0.12, Usual.COMMON).because("of chamber pressure"));
-    static final Input<Double> EXHAUST_AREA_RATIO = Input.ratio(
+    public static final Input<Double> EXHAUST_AREA_RATIO = Input.ratio(
                     "area_ratio", Range.of(1, 60), "Exit area of the exhaust nozzle over its throat area")
             .usual(Usual.common(4.0));
-    static final Input<Double> EXHAUST_EFFICIENCY = Input.ratio(
+    public static final Input<Double> EXHAUST_EFFICIENCY = Input.ratio(
                     "efficiency", Range.of(0.3, 1), "Thrust of the exhaust nozzle over the ideal one")
             .usual(Usual.between(0.85, 0.93, 0.97, Usual.COMMON));
-    static final Input<Double> DUCT_LOSS = Input.ratio(
+    public static final Input<Double> DUCT_LOSS = Input.ratio(
                     "duct_loss", Range.of(0, 0.8), "Pressure lost before the exhaust nozzle over turbine exit pressure")
             .usual(Usual.between(0.05, 0.15, 0.3, Usual.COMMON).because("of turbine exit pressure"));
-    static final Input<Double> HEATED_SHARE = Input.ratio(
+    public static final Input<Double> HEATED_SHARE = Input.ratio(
                     "heated_share", Range.of(0.05, 1), "Share of the fuel that passes the jacket")
             .follows("by cycle, " + Usual.COMMON);
-    static final Input<Double> TURBINE_BYPASS = Input.ratio(
+    public static final Input<Double> TURBINE_BYPASS = Input.ratio(
                     "turbine_bypass", Range.of(0, 0.6), "Share of the heated fuel that passes the turbines by")
             .usual(Usual.between(0.02, 0.05, 0.10, Usual.COMMON).because("margin for control"));
 
     private GasInputs() {}
 
-    static InputGroup burner(String key, Burner burner) {
+    public static InputGroup burner(String key, Burner burner) {
         return burner == Burner.DECOMPOSITION
                 ? InputGroup.table(key, "The " + burner.title(), BURNER_INJECTOR_LOSS, GAS_MODEL)
                 : InputGroup.table(key, "The " + burner.title(), BURNER_TEMPERATURE, BURNER_INJECTOR_LOSS, GAS_MODEL);
     }
 
-    static InputGroup turbine(TurbinePlace place, boolean ownRatio) {
+    public static InputGroup turbine(TurbinePlace place, boolean ownRatio) {
         InputGroup group = TurbineInputs.GROUP.as(place.key(), "The " + place.title());
         return ownRatio ? group.and(PRESSURE_RATIO) : group;
     }
 
-    static InputGroup shafts() {
+    public static InputGroup shafts() {
         return InputGroup.table(
-                "shafts",
+                ConceptTables.SHAFTS.key(),
                 "How pumps and turbines are coupled",
                 ARRANGEMENT,
                 GAS_PATH,
@@ -102,8 +99,8 @@ final class GasInputs {
                 MechanicalLosses.ACCESSORY_POWER);
     }
 
-    static InputGroup exhaust() {
+    public static InputGroup exhaust() {
         return InputGroup.table(
-                "exhaust", "Nozzle of the turbine gas", EXHAUST_AREA_RATIO, EXHAUST_EFFICIENCY, DUCT_LOSS);
+                ConceptTables.EXHAUST.key(), "Nozzle of the turbine gas", EXHAUST_AREA_RATIO, EXHAUST_EFFICIENCY, DUCT_LOSS);
     }
 }

@@ -1,7 +1,5 @@
-package dev.penstock.cycles.reading;
+package dev.penstock.cycles.concept;
 
-import dev.penstock.cycles.concept.BoostDesign;
-import dev.penstock.cycles.concept.Side;
 import dev.penstock.fluids.UsualFluids;
 import dev.penstock.input.Input;
 import dev.penstock.input.InputGroup;
@@ -18,7 +16,7 @@ import java.util.List;
  *
  * @param side oxidizer or fuel
  */
-record FeedInputs(Side side) {
+public record FeedInputs(Side side) {
 
     private static final Range LOSSES = Range.of(0, 1);
     private static final double MAIN_VALVE = 0.03;
@@ -29,31 +27,31 @@ record FeedInputs(Side side) {
 
     // ---- tank
 
-    static final Input<Double> TANK_PRESSURE = Input.quantity(
+    public static final Input<Double> TANK_PRESSURE = Input.quantity(
                     "pressure", Dimension.PRESSURE, Range.of(1e4, 6e7), "Pressure in the tank")
             .follows("by propellant; without pumps what the chamber pressure asks for");
-    static final Input<Double> TANK_TEMPERATURE = Input.quantity(
+    public static final Input<Double> TANK_TEMPERATURE = Input.quantity(
                     "temperature", Dimension.TEMPERATURE, Range.POSITIVE, "Temperature of the propellant in the tank")
             .follows("by propellant and loading");
 
     // ---- boost pump
 
-    static final Input<Double> PRESSURE_RISE = Input.quantity(
+    public static final Input<Double> PRESSURE_RISE = Input.quantity(
                     "pressure_rise", Dimension.PRESSURE, Range.of(1e4, 2e7), "Pressure that the boost pump adds")
             .computed("what the main pump's suction needs at the speed that its other limits allow");
-    static final Input<BoostDesign.Drive> DRIVE = Input.choice(
+    public static final Input<BoostDesign.Drive> DRIVE = Input.choice(
                     "drive", BoostDesign.Drive.class, "What turns the boost pump")
             .usual(Usual.common(BoostDesign.Drive.LIQUID).because("hydraulic turbine"));
-    static final Input<Double> DRIVE_EFFICIENCY = Input.ratio(
+    public static final Input<Double> DRIVE_EFFICIENCY = Input.ratio(
                     "drive_efficiency", Range.of(0.05, 1), "Shaft power of the boost pump over that of what drives it")
             .follows("hydraulic turbine or gear, " + Usual.COMMON);
 
-    Input<String> propellant() {
+    public Input<String> propellant() {
         return Input.text(side.key(), "The " + side.key() + ", a file in fluids")
                 .example('"' + (side == Side.FUEL ? UsualFluids.fuel() : UsualFluids.oxidizer()) + '"');
     }
 
-    Input<String> loading() {
+    public Input<String> loading() {
         return Input.word(
                         side.key() + "_loading",
                         List.of("normal", "subcooled"),
@@ -61,7 +59,7 @@ record FeedInputs(Side side) {
                 .usual(Usual.common("normal"));
     }
 
-    Input<Double> suctionLoss() {
+    public Input<Double> suctionLoss() {
         return Input.quantity(
                         side.key() + "_suction_loss",
                         Dimension.PRESSURE,
@@ -70,7 +68,7 @@ record FeedInputs(Side side) {
                 .usual(Usual.between(20e3, 40e3, 70e3, Usual.COMMON).because("35 to 50 kPa are usual"));
     }
 
-    Input<Double> dischargeLoss() {
+    public Input<Double> dischargeLoss() {
         return Input.ratio(
                         side.key() + "_discharge_loss",
                         LOSSES,
@@ -78,7 +76,7 @@ record FeedInputs(Side side) {
                 .usual(Usual.between(0.01, 0.02, 0.04, Usual.COMMON).because("of chamber pressure"));
     }
 
-    Input<Double> valveLoss() {
+    public Input<Double> valveLoss() {
         return Input.ratio(
                         side.key() + "_valve_loss",
                         LOSSES,
@@ -92,7 +90,7 @@ record FeedInputs(Side side) {
      * @param trimmed whether an orifice that trims flow and mixture ratio sits in this propellant
      * @return default of {@link #valveLoss()}
      */
-    static Usual<Double> valveLoss(boolean trimmed) {
+    public static Usual<Double> valveLoss(boolean trimmed) {
         return trimmed
                 ? Usual.of(
                         MAIN_VALVE + TRIM,
@@ -104,7 +102,7 @@ record FeedInputs(Side side) {
                         Usual.COMMON);
     }
 
-    Input<Double> injectorLoss() {
+    public Input<Double> injectorLoss() {
         return Input.ratio(
                         side.key() + "_loss",
                         LOSSES,
@@ -116,19 +114,19 @@ record FeedInputs(Side side) {
      * @param drive what turns a boost pump
      * @return default of {@link #DRIVE_EFFICIENCY}
      */
-    static Usual<Double> driveEfficiency(BoostDesign.Drive drive) {
+    public static Usual<Double> driveEfficiency(BoostDesign.Drive drive) {
         return (drive == BoostDesign.Drive.LIQUID ? HydraulicTurbine.EFFICIENCY : GEAR).because(DRIVES);
     }
 
-    InputGroup tank() {
+    public InputGroup tank() {
         return InputGroup.table(side.key(), "Tank of the " + side.key(), TANK_PRESSURE, TANK_TEMPERATURE);
     }
 
-    InputGroup pump() {
+    public InputGroup pump() {
         return PumpInputs.GROUP.as(side.key(), "Pump of the " + side.key());
     }
 
-    InputGroup boostPump() {
+    public InputGroup boostPump() {
         return InputGroup.table(
                         side.key(),
                         "Slow pump before the pump of the " + side.key(),
