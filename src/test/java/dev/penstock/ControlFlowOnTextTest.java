@@ -62,7 +62,6 @@ class ControlFlowOnTextTest {
             Map.entry(
                     "combustion/equilibrium/StartingMixture.java", "symbols of elements are what a formula is made of"),
             Map.entry("cycles/questions/PressureTrials.java", "writes pressures in bar"),
-            Map.entry("cycles/sheet/EngineBalance.java", "finds a tank by the id of its component"),
             Map.entry("fluids/FluidLibrary.java", "what the name of a fluid's file may be made of"),
             Map.entry("provenance/CheckFigures.java", "shortens a path for people"),
             Map.entry("quantities/Units.java", "reads units"));

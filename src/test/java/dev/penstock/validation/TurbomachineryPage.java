@@ -145,7 +145,7 @@ final class TurbomachineryPage {
 
     private static OptionalDouble gasFlow(EngineBalance balance) {
         return balance.components().stream()
-                .filter(c -> c.kind() == dev.penstock.cycles.sheet.Component.Kind.GAS_GENERATOR)
+                .filter(c -> c.kind() == dev.penstock.cycles.origin.PartKind.GAS_GENERATOR)
                 .map(c -> balance.station(c.outlets().get(0)))
                 .mapToDouble(Station::massFlow)
                 .findFirst();

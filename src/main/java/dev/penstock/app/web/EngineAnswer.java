@@ -146,7 +146,9 @@ final class EngineAnswer {
             map.put("met", l.met());
             map.put("verdict", l.verdict());
             map.put("source", l.source());
-            balance.origins().place(l.owner()).ifPresent(place -> map.put("component", place.component()));
+            balance.origins()
+                    .place(l.owner())
+                    .ifPresent(place -> map.put("component", place.part().id()));
             limits.add(map);
         }
         return limits;

@@ -4,6 +4,8 @@ import dev.penstock.cycles.concept.Burner;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.CycleTraits;
 import dev.penstock.cycles.concept.Side;
+import dev.penstock.cycles.origin.PartKey;
+import dev.penstock.cycles.origin.PartKind;
 import dev.penstock.cycles.sheet.FirstGuess;
 import dev.penstock.cycles.sheet.Flowsheet;
 import dev.penstock.cycles.sheet.Machinery;
@@ -26,6 +28,8 @@ import java.util.List;
  * shafts the share of the fuel turbine. Closed by: power of each shaft.
  */
 public record DecompositionGenerator() implements Cycle {
+
+    private static final PartKey GENERATOR_VALVE = PartKey.of(PartKind.VALVE, "generator", "generator valve");
 
     /** Gas temperature to start from (K). */
     private static final double USUAL_TEMPERATURE = 1000;
@@ -74,12 +78,14 @@ public record DecompositionGenerator() implements Cycle {
                         oxidizer, oxidizing ? discharge : otherDischarge, fuel, oxidizing ? otherDischarge : discharge);
         Stream own = oxidizing ? pumped.oxidizer() : pumped.fuel();
         Stream other = oxidizing ? pumped.fuel() : pumped.oxidizer();
-        List<Stream> ways =
-                sheet.split("split." + side.key(), side.key() + " to the generator", own, gas.over(sheet.flowOf(own)));
+        List<Stream> ways = sheet.split(
+                PartKey.of(PartKind.SPLIT, side.key(), side.key() + " to the generator"),
+                own,
+                gas.over(sheet.flowOf(own)));
 
         Traced available = discharge.minus(sheet.valveDrop(side));
         Traced share = sheet.burnerLoss(Burner.DECOMPOSITION).onePlus();
-        Stream in = sheet.valve(side, "valve.generator", "generator valve", ways.get(0), available);
+        Stream in = sheet.valve(side, GENERATOR_VALVE, ways.get(0), available);
         GasFlow.dump(
                 sheet,
                 sheet.decompose(Burner.DECOMPOSITION, in, sheet.generatorPressure(available.over(share), gas)),

@@ -4,6 +4,8 @@ import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.ShaftDesign;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.concept.TurbinePlace;
+import dev.penstock.cycles.origin.PartKey;
+import dev.penstock.cycles.origin.PartKind;
 import dev.penstock.cycles.sheet.FirstGuess;
 import dev.penstock.cycles.sheet.Flowsheet;
 import dev.penstock.cycles.sheet.Machinery;
@@ -19,6 +21,9 @@ import java.util.List;
  * power of the second shaft closes.
  */
 final class Drive {
+
+    private static final PartKey TURBINES_SPLIT = PartKey.of(PartKind.SPLIT, "turbines", "turbine branch");
+    private static final PartKey TURBINES_MERGE = PartKey.of(PartKind.MERGE, "turbines", "turbine exhaust");
 
     private Drive() {}
 
@@ -47,10 +52,10 @@ final class Drive {
             Stream middle = machinery.turbine(TurbinePlace.FUEL, gas, between);
             return machinery.turbine(TurbinePlace.OXIDIZER, middle, exitPressure);
         }
-        List<Stream> ways = sheet.split("split.turbines", "turbine branch", gas, share);
+        List<Stream> ways = sheet.split(TURBINES_SPLIT, gas, share);
         Stream fuel = machinery.turbine(TurbinePlace.FUEL, ways.get(0), exitPressure);
         Stream oxidizer = machinery.turbine(TurbinePlace.OXIDIZER, ways.get(1), exitPressure);
-        return sheet.merge("merge.turbines", "turbine exhaust", fuel, oxidizer);
+        return sheet.merge(TURBINES_MERGE, fuel, oxidizer);
     }
 
     /** Place whose table states the pressure ratio of the whole gas path. */

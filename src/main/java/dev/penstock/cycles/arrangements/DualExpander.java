@@ -4,6 +4,9 @@ import dev.penstock.cycles.concept.CycleTraits;
 import dev.penstock.cycles.concept.ShaftDesign;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.concept.TurbinePlace;
+import dev.penstock.cycles.origin.LineKey;
+import dev.penstock.cycles.origin.PartKey;
+import dev.penstock.cycles.origin.PartKind;
 import dev.penstock.cycles.sheet.FirstGuess;
 import dev.penstock.cycles.sheet.Flowsheet;
 import dev.penstock.cycles.sheet.Machinery;
@@ -117,9 +120,10 @@ public record DualExpander() implements Cycle {
             Stream heated = sheet.heated(sheet.deliver(side, pumped, heatedOutlet));
             Stream expanded = TurbineBypass.around(sheet, side, word, heated, bypass, exit, inlet -> sheet.machinery()
                     .turbine(place(side), inlet, exit));
-            Stream returned =
-                    sheet.hotDuct("line." + word + "_turbine_exhaust", word + " turbine exhaust duct", expanded);
-            return sheet.injector(word + "_gas", word + " gas injector", word, returned);
+            Stream returned = sheet.hotDuct(
+                    PartKey.of(PartKind.LINE, word + "_turbine_exhaust", word + " turbine exhaust duct"), expanded);
+            return sheet.injector(
+                    PartKey.of(PartKind.INJECTOR, word + "_gas", word + " gas injector"), LineKey.of(side), returned);
         }
     }
 }

@@ -4,6 +4,9 @@ import dev.penstock.cycles.concept.CycleTraits;
 import dev.penstock.cycles.concept.GasPathDesign;
 import dev.penstock.cycles.concept.ShaftDesign;
 import dev.penstock.cycles.concept.Side;
+import dev.penstock.cycles.origin.LineKey;
+import dev.penstock.cycles.origin.PartKey;
+import dev.penstock.cycles.origin.PartKind;
 import dev.penstock.cycles.sheet.FirstGuess;
 import dev.penstock.cycles.sheet.Flowsheet;
 import dev.penstock.cycles.sheet.Machinery;
@@ -34,6 +37,13 @@ public enum Expander implements Cycle {
             "Split expander",
             "part of the fuel is heated by the chamber and drives the turbines, the rest goes straight to the injector",
             0.5);
+
+    private static final PartKey FUEL_SPLIT = PartKey.of(PartKind.SPLIT, "fuel", "fuel to the jacket");
+    private static final PartKey FUEL_DIRECT_VALVE = PartKey.of(PartKind.VALVE, "fuel_direct", "direct fuel valve");
+    private static final PartKey FUEL_MERGE = PartKey.of(PartKind.MERGE, "fuel", "fuel merge");
+    private static final PartKey TURBINE_EXHAUST_DUCT =
+            PartKey.of(PartKind.LINE, "turbine_exhaust", "turbine exhaust duct");
+    private static final PartKey GAS_INJECTOR = PartKey.of(PartKind.INJECTOR, "gas", "fuel injector");
 
     private static final double HIGHEST_PRESSURE_RATIO = 20;
 
@@ -104,11 +114,11 @@ public enum Expander implements Cycle {
                         fuel,
                         split ? plainDischarge : heatedDischarge);
         if (split) {
-            List<Stream> ways = sheet.split("split.fuel", "fuel to the jacket", pumped.fuel(), sheet.heatedShare());
+            List<Stream> ways = sheet.split(FUEL_SPLIT, pumped.fuel(), sheet.heatedShare());
             Stream raised = sheet.machinery().secondPump(Side.FUEL, ways.get(0), heatedDischarge);
             Stream warm = throughTurbines(sheet, raised, heatedOutlet, exit, x);
-            Stream cold = sheet.valve(Side.FUEL, "valve.fuel_direct", "direct fuel valve", ways.get(1), exit);
-            toChamber(sheet, pumped.oxidizer(), sheet.merge("merge.fuel", "fuel merge", warm, cold));
+            Stream cold = sheet.valve(Side.FUEL, FUEL_DIRECT_VALVE, ways.get(1), exit);
+            toChamber(sheet, pumped.oxidizer(), sheet.merge(FUEL_MERGE, warm, cold));
         } else {
             toChamber(sheet, pumped.oxidizer(), throughTurbines(sheet, pumped.fuel(), heatedOutlet, exit, x));
         }
@@ -125,10 +135,10 @@ public enum Expander implements Cycle {
     }
 
     private static void toChamber(Flowsheet sheet, Stream oxidizerPumped, Stream fuel) {
-        Stream returned = sheet.hotDuct("line.turbine_exhaust", "turbine exhaust duct", fuel);
+        Stream returned = sheet.hotDuct(TURBINE_EXHAUST_DUCT, fuel);
         Stream oxidizer = sheet.deliver(Side.OXIDIZER, oxidizerPumped, sheet.injectorInlet(Side.OXIDIZER));
         sheet.chamber(List.of(
-                sheet.injector("gas", "fuel injector", "fuel", returned),
+                sheet.injector(GAS_INJECTOR, LineKey.of(Side.FUEL), returned),
                 sheet.liquidInjector(Side.OXIDIZER, oxidizer)));
     }
 }

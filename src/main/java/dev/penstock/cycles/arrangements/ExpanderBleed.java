@@ -4,6 +4,8 @@ import dev.penstock.cycles.concept.CycleTraits;
 import dev.penstock.cycles.concept.GasPathDesign;
 import dev.penstock.cycles.concept.ShaftDesign;
 import dev.penstock.cycles.concept.Side;
+import dev.penstock.cycles.origin.PartKey;
+import dev.penstock.cycles.origin.PartKind;
 import dev.penstock.cycles.sheet.FirstGuess;
 import dev.penstock.cycles.sheet.Flowsheet;
 import dev.penstock.cycles.sheet.Machinery;
@@ -27,6 +29,12 @@ import java.util.List;
  */
 public record ExpanderBleed() implements Cycle {
 
+    private static final PartKey FUEL_SPLIT = PartKey.of(PartKind.SPLIT, "fuel", "fuel to the jacket");
+    private static final PartKey BLEED_SPLIT = PartKey.of(PartKind.SPLIT, "bleed", "bleed branch");
+    private static final PartKey HOT_GAS_DUCT = PartKey.of(PartKind.LINE, "hot_gas", "turbine duct");
+    private static final PartKey FUEL_WARM_VALVE = PartKey.of(PartKind.VALVE, "fuel_warm", "warm fuel valve");
+    private static final PartKey FUEL_MERGE = PartKey.of(PartKind.MERGE, "fuel", "fuel merge");
+    private static final PartKey FUEL_DIRECT_VALVE = PartKey.of(PartKind.VALVE, "fuel_direct", "direct fuel valve");
     private static final double LARGEST_BLEED = 0.6;
 
     @Override
@@ -83,24 +91,18 @@ public record ExpanderBleed() implements Cycle {
                         sheet.upstream(Side.FUEL, heatedOutlet));
 
         boolean all = path.heatedShare() >= 1;
-        List<Stream> ways = all
-                ? List.of(pumped.fuel())
-                : sheet.split("split.fuel", "fuel to the jacket", pumped.fuel(), sheet.heatedShare());
+        List<Stream> ways = all ? List.of(pumped.fuel()) : sheet.split(FUEL_SPLIT, pumped.fuel(), sheet.heatedShare());
         Stream heated = sheet.heated(sheet.deliver(Side.FUEL, ways.get(0), heatedOutlet));
-        List<Stream> parts = sheet.split("split.bleed", "bleed branch", heated, bleed.over(sheet.flowOf(heated)));
-        Stream inlet = sheet.hotDuct("line.hot_gas", "turbine duct", parts.get(0));
+        List<Stream> parts = sheet.split(BLEED_SPLIT, heated, bleed.over(sheet.flowOf(heated)));
+        Stream inlet = sheet.hotDuct(HOT_GAS_DUCT, parts.get(0));
         Traced ratio = sheet.statedRatio(Drive.leading(sheet.concept())).orElseThrow();
         sheet.exhaust(Drive.expand(sheet, inlet, sheet.pressureOf(inlet).over(ratio), x));
         sheet.machinery().closesShafts();
 
-        Stream warm = sheet.valve(Side.FUEL, "valve.fuel_warm", "warm fuel valve", parts.get(1), injection);
+        Stream warm = sheet.valve(Side.FUEL, FUEL_WARM_VALVE, parts.get(1), injection);
         Stream toInjector = all
                 ? warm
-                : sheet.merge(
-                        "merge.fuel",
-                        "fuel merge",
-                        warm,
-                        sheet.valve(Side.FUEL, "valve.fuel_direct", "direct fuel valve", ways.get(1), injection));
+                : sheet.merge(FUEL_MERGE, warm, sheet.valve(Side.FUEL, FUEL_DIRECT_VALVE, ways.get(1), injection));
         Stream oxidizerIn = sheet.deliver(Side.OXIDIZER, pumped.oxidizer(), sheet.injectorInlet(Side.OXIDIZER));
         sheet.chamber(
                 List.of(sheet.liquidInjector(Side.OXIDIZER, oxidizerIn), sheet.liquidInjector(Side.FUEL, toInjector)));

@@ -5,6 +5,8 @@ import dev.penstock.cycles.concept.CycleTraits;
 import dev.penstock.cycles.concept.ShaftDesign;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.concept.TurbinePlace;
+import dev.penstock.cycles.origin.PartKey;
+import dev.penstock.cycles.origin.PartKind;
 import dev.penstock.cycles.sheet.FirstGuess;
 import dev.penstock.cycles.sheet.Flowsheet;
 import dev.penstock.cycles.sheet.Machinery;
@@ -29,6 +31,14 @@ import java.util.List;
  * higher pressure needs; the valve to the other takes the rest.
  */
 public record FullFlow() implements Cycle {
+
+    private static final PartKey FUEL_SPLIT = PartKey.of(PartKind.SPLIT, "fuel", "fuel to the oxidizer-rich preburner");
+    private static final PartKey OXIDIZER_SPLIT =
+            PartKey.of(PartKind.SPLIT, "oxidizer", "oxidizer to the fuel-rich preburner");
+    private static final PartKey FUEL_RICH_OXIDIZER_VALVE =
+            PartKey.of(PartKind.VALVE, "fuel_rich_oxidizer", "oxidizer valve of the fuel-rich preburner");
+    private static final PartKey OXIDIZER_RICH_FUEL_VALVE =
+            PartKey.of(PartKind.VALVE, "oxidizer_rich_fuel", "fuel valve of the oxidizer-rich preburner");
 
     @Override
     public String id() {
@@ -81,37 +91,20 @@ public record FullFlow() implements Cycle {
                 sheet.upstream(Side.OXIDIZER, oxidizerRich.injectorInlet()),
                 sheet.upstreamOfValve(Side.OXIDIZER, fuelRich.injectorInlet()));
         Machinery.Pumped pumped = sheet.machinery().mainPumps(oxidizer, oxidizerDischarge, fuel, fuelDischarge);
-        List<Stream> fuelWays = sheet.split(
-                "split.fuel",
-                "fuel to the oxidizer-rich preburner",
-                pumped.fuel(),
-                fuelOfFuelRich.over(fuel).oneMinus());
-        List<Stream> oxidizerWays = sheet.split(
-                "split.oxidizer",
-                "oxidizer to the fuel-rich preburner",
-                pumped.oxidizer(),
-                oxidizerOfFuelRich.over(oxidizer));
+        List<Stream> fuelWays =
+                sheet.split(FUEL_SPLIT, pumped.fuel(), fuelOfFuelRich.over(fuel).oneMinus());
+        List<Stream> oxidizerWays = sheet.split(OXIDIZER_SPLIT, pumped.oxidizer(), oxidizerOfFuelRich.over(oxidizer));
 
         Stream fuelGas = sheet.burn(
                 Burner.FUEL_RICH,
-                sheet.valve(
-                        Side.OXIDIZER,
-                        "valve.fuel_rich_oxidizer",
-                        "oxidizer valve of the fuel-rich preburner",
-                        oxidizerWays.get(0),
-                        fuelRich.injectorInlet()),
+                sheet.valve(Side.OXIDIZER, FUEL_RICH_OXIDIZER_VALVE, oxidizerWays.get(0), fuelRich.injectorInlet()),
                 sheet.deliver(Side.FUEL, fuelWays.get(1), fuelRich.injectorInlet()),
                 fuelRich.pressure());
         sheet.closesTemperature(Burner.FUEL_RICH);
         Stream oxidizerGas = sheet.burn(
                 Burner.OXIDIZER_RICH,
                 sheet.deliver(Side.OXIDIZER, oxidizerWays.get(1), oxidizerRich.injectorInlet()),
-                sheet.valve(
-                        Side.FUEL,
-                        "valve.oxidizer_rich_fuel",
-                        "fuel valve of the oxidizer-rich preburner",
-                        fuelWays.get(0),
-                        oxidizerRich.injectorInlet()),
+                sheet.valve(Side.FUEL, OXIDIZER_RICH_FUEL_VALVE, fuelWays.get(0), oxidizerRich.injectorInlet()),
                 oxidizerRich.pressure());
         sheet.closesTemperature(Burner.OXIDIZER_RICH);
 
@@ -124,10 +117,11 @@ public record FullFlow() implements Cycle {
 
     private static Stream throughTurbine(
             Flowsheet sheet, TurbinePlace place, String side, Stream gas, Traced exitPressure) {
-        Stream inlet = sheet.hotDuct("line." + side + "_hot_gas", side + "-side hot-gas duct", gas);
+        Stream inlet = sheet.hotDuct(PartKey.of(PartKind.LINE, side + "_hot_gas", side + "-side hot-gas duct"), gas);
         Stream expanded = sheet.machinery().turbine(place, inlet, exitPressure);
-        Stream returned = sheet.hotDuct("line." + side + "_exhaust", side + " turbine exhaust duct", expanded);
+        Stream returned =
+                sheet.hotDuct(PartKey.of(PartKind.LINE, side + "_exhaust", side + " turbine exhaust duct"), expanded);
         return sheet.injector(
-                side + "_gas", side + "-side gas injector", returned.medium().name(), returned);
+                PartKey.of(PartKind.INJECTOR, side + "_gas", side + "-side gas injector"), returned.line(), returned);
     }
 }

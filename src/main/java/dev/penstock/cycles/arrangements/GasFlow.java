@@ -2,6 +2,8 @@ package dev.penstock.cycles.arrangements;
 
 import dev.penstock.cycles.concept.Burner;
 import dev.penstock.cycles.concept.Side;
+import dev.penstock.cycles.origin.PartKey;
+import dev.penstock.cycles.origin.PartKind;
 import dev.penstock.cycles.sheet.FirstGuess;
 import dev.penstock.cycles.sheet.Flowsheet;
 import dev.penstock.cycles.sheet.Stream;
@@ -13,6 +15,8 @@ import java.util.List;
 
 /** What cycles share that make gas for the turbines and dump it: flow and mixture as unknowns, and the way out. */
 final class GasFlow {
+
+    private static final PartKey HOT_GAS_DUCT = PartKey.of(PartKind.LINE, "hot_gas", "hot-gas duct");
 
     /** Half of an isentropic drop of fuel-rich gas over its temperature, order of magnitude (J/(kg·K)). */
     private static final double WORK_PER_KELVIN = 200;
@@ -37,7 +41,7 @@ final class GasFlow {
 
     /** Duct, turbines at the concept's pressure ratio, exhaust; states the power of the shafts. */
     static void dump(Flowsheet sheet, Stream hot, Values x) {
-        Stream inlet = sheet.hotDuct("line.hot_gas", "hot-gas duct", hot);
+        Stream inlet = sheet.hotDuct(HOT_GAS_DUCT, hot);
         Traced ratio = sheet.statedRatio(Drive.leading(sheet.concept())).orElseThrow();
         sheet.exhaust(Drive.expand(sheet, inlet, sheet.pressureOf(inlet).over(ratio), x));
         sheet.machinery().closesShafts();

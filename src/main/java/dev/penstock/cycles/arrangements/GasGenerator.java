@@ -3,6 +3,8 @@ package dev.penstock.cycles.arrangements;
 import dev.penstock.cycles.concept.Burner;
 import dev.penstock.cycles.concept.CycleTraits;
 import dev.penstock.cycles.concept.Side;
+import dev.penstock.cycles.origin.PartKey;
+import dev.penstock.cycles.origin.PartKind;
 import dev.penstock.cycles.sheet.FirstGuess;
 import dev.penstock.cycles.sheet.Flowsheet;
 import dev.penstock.cycles.sheet.Machinery;
@@ -22,6 +24,13 @@ import java.util.List;
  * of the fuel turbine. Closed by: gas temperature, power of each shaft.
  */
 public record GasGenerator() implements Cycle {
+
+    private static final PartKey OXIDIZER_SPLIT = PartKey.of(PartKind.SPLIT, "oxidizer", "oxidizer to the generator");
+    private static final PartKey FUEL_SPLIT = PartKey.of(PartKind.SPLIT, "fuel", "fuel to the generator");
+    private static final PartKey GENERATOR_OXIDIZER_VALVE =
+            PartKey.of(PartKind.VALVE, "generator_oxidizer", "generator oxidizer valve");
+    private static final PartKey GENERATOR_FUEL_VALVE =
+            PartKey.of(PartKind.VALVE, "generator_fuel", "generator fuel valve");
 
     @Override
     public String id() {
@@ -61,13 +70,9 @@ public record GasGenerator() implements Cycle {
         Traced oxidizerDischarge = sheet.upstream(Side.OXIDIZER, sheet.injectorInlet(Side.OXIDIZER));
         Traced fuelDischarge = sheet.upstream(Side.FUEL, sheet.injectorInlet(Side.FUEL));
         Machinery.Pumped pumped = sheet.machinery().mainPumps(oxidizer, oxidizerDischarge, fuel, fuelDischarge);
-        List<Stream> oxidizerWays = sheet.split(
-                "split.oxidizer", "oxidizer to the generator", pumped.oxidizer(), gasOxidizer.over(oxidizer));
-        List<Stream> fuelWays = sheet.split(
-                "split.fuel",
-                "fuel to the generator",
-                pumped.fuel(),
-                gas.minus(gasOxidizer).over(fuel));
+        List<Stream> oxidizerWays = sheet.split(OXIDIZER_SPLIT, pumped.oxidizer(), gasOxidizer.over(oxidizer));
+        List<Stream> fuelWays =
+                sheet.split(FUEL_SPLIT, pumped.fuel(), gas.minus(gasOxidizer).over(fuel));
 
         Traced available = Traced.least(
                 oxidizerDischarge.minus(sheet.valveDrop(Side.OXIDIZER)),
@@ -76,13 +81,8 @@ public record GasGenerator() implements Cycle {
                 available.over(sheet.burnerLoss(Burner.GENERATOR).onePlus()), gas);
         Stream hot = sheet.burn(
                 Burner.GENERATOR,
-                sheet.valve(
-                        Side.OXIDIZER,
-                        "valve.generator_oxidizer",
-                        "generator oxidizer valve",
-                        oxidizerWays.get(0),
-                        available),
-                sheet.valve(Side.FUEL, "valve.generator_fuel", "generator fuel valve", fuelWays.get(0), available),
+                sheet.valve(Side.OXIDIZER, GENERATOR_OXIDIZER_VALVE, oxidizerWays.get(0), available),
+                sheet.valve(Side.FUEL, GENERATOR_FUEL_VALVE, fuelWays.get(0), available),
                 pressure);
         sheet.closesTemperature(Burner.GENERATOR);
 

@@ -78,13 +78,7 @@ public record PressureFed() implements Cycle {
                             stated.path()));
         }
         Stream stream = sheet.suctionLine(
-                side,
-                sheet.tank(
-                        side,
-                        flow,
-                        given.isPresent()
-                                ? sheet.given(given.getAsDouble(), stated)
-                                : needed));
+                side, sheet.tank(side, flow, given.isPresent() ? sheet.given(given.getAsDouble(), stated) : needed));
         return sheet.liquidInjector(side, sheet.deliver(side, stream, sheet.injectorInlet(side)));
     }
 }

@@ -3,6 +3,8 @@ package dev.penstock.cycles.arrangements;
 import dev.penstock.cycles.concept.Burner;
 import dev.penstock.cycles.concept.CycleTraits;
 import dev.penstock.cycles.concept.Side;
+import dev.penstock.cycles.origin.PartKey;
+import dev.penstock.cycles.origin.PartKind;
 import dev.penstock.cycles.sheet.FirstGuess;
 import dev.penstock.cycles.sheet.Flowsheet;
 import dev.penstock.cycles.sheet.Machinery;
@@ -27,6 +29,11 @@ import java.util.List;
 public enum StagedCombustion implements Cycle {
     FUEL_RICH("staged-fuel-rich", "Staged combustion, fuel-rich", Side.FUEL, Burner.FUEL_RICH),
     OXYGEN_RICH("staged-oxygen-rich", "Staged combustion, oxygen-rich", Side.OXIDIZER, Burner.OXIDIZER_RICH);
+
+    private static final PartKey HOT_GAS_DUCT = PartKey.of(PartKind.LINE, "hot_gas", "hot-gas duct");
+    private static final PartKey TURBINE_EXHAUST_DUCT =
+            PartKey.of(PartKind.LINE, "turbine_exhaust", "turbine exhaust duct");
+    private static final PartKey GAS_INJECTOR = PartKey.of(PartKind.INJECTOR, "gas", "gas injector");
 
     private final String id;
     private final String title;
@@ -86,8 +93,7 @@ public enum StagedCombustion implements Cycle {
         Stream leanPumped = rich == Side.FUEL ? pumped.oxidizer() : pumped.fuel();
 
         List<Stream> leanWays = sheet.split(
-                "split." + lean.key(),
-                lean.key() + " to the preburner",
+                PartKey.of(PartKind.SPLIT, lean.key(), lean.key() + " to the preburner"),
                 leanPumped,
                 preburner.ratio().times(richFlow).over(leanFlow));
         Stream richIn = sheet.deliver(rich, richPumped, preburner.injectorInlet());
@@ -97,15 +103,14 @@ public enum StagedCombustion implements Cycle {
                 : sheet.burn(burner, richIn, leanIn, preburner.pressure());
         sheet.closesTemperature(burner);
 
-        Stream inlet = sheet.hotDuct("line.hot_gas", "hot-gas duct", gas);
+        Stream inlet = sheet.hotDuct(HOT_GAS_DUCT, gas);
         Stream expanded = Drive.expand(sheet, inlet, preburner.turbineExit(), x);
         sheet.machinery().closesShafts();
-        Stream returned = sheet.hotDuct("line.turbine_exhaust", "turbine exhaust duct", expanded);
+        Stream returned = sheet.hotDuct(TURBINE_EXHAUST_DUCT, expanded);
 
         Stream leanMain = sheet.deliver(lean, leanWays.get(1), sheet.injectorInlet(lean));
-        sheet.chamber(List.of(
-                sheet.injector("gas", "gas injector", returned.medium().name(), returned),
-                sheet.liquidInjector(lean, leanMain)));
+        sheet.chamber(
+                List.of(sheet.injector(GAS_INJECTOR, returned.line(), returned), sheet.liquidInjector(lean, leanMain)));
     }
 
     /** The part of the lean propellant that goes to the preburner needs more pressure than the chamber's part. */
@@ -114,6 +119,9 @@ public enum StagedCombustion implements Cycle {
         Stream raised =
                 needed.value() > in.pressure() * 1.0001 ? sheet.machinery().kickPump(lean, in, needed) : in;
         return sheet.valve(
-                lean, "valve.preburner_" + lean.key(), "preburner " + lean.key() + " valve", raised, injectorInlet);
+                lean,
+                PartKey.of(PartKind.VALVE, "preburner_" + lean.key(), "preburner " + lean.key() + " valve"),
+                raised,
+                injectorInlet);
     }
 }

@@ -3,6 +3,8 @@ package dev.penstock.cycles.arrangements;
 import dev.penstock.cycles.concept.Burner;
 import dev.penstock.cycles.concept.CycleTraits;
 import dev.penstock.cycles.concept.Side;
+import dev.penstock.cycles.origin.PartKey;
+import dev.penstock.cycles.origin.PartKind;
 import dev.penstock.cycles.sheet.FirstGuess;
 import dev.penstock.cycles.sheet.Flowsheet;
 import dev.penstock.cycles.sheet.Machinery;
@@ -24,6 +26,9 @@ import java.util.List;
  * temperature, power of each shaft.
  */
 public record TapOff() implements Cycle {
+
+    private static final PartKey OXIDIZER_SPLIT = PartKey.of(PartKind.SPLIT, "oxidizer", "oxidizer near the tap");
+    private static final PartKey FUEL_SPLIT = PartKey.of(PartKind.SPLIT, "fuel", "fuel near the tap");
 
     @Override
     public String id() {
@@ -66,13 +71,9 @@ public record TapOff() implements Cycle {
                         sheet.upstream(Side.FUEL, sheet.injectorInlet(Side.FUEL)));
         Stream oxidizerFace = injected(sheet, Side.OXIDIZER, pumped.oxidizer());
         Stream fuelFace = injected(sheet, Side.FUEL, pumped.fuel());
-        List<Stream> oxidizerWays =
-                sheet.split("split.oxidizer", "oxidizer near the tap", oxidizerFace, gasOxidizer.over(oxidizer));
-        List<Stream> fuelWays = sheet.split(
-                "split.fuel",
-                "fuel near the tap",
-                fuelFace,
-                gas.minus(gasOxidizer).over(fuel));
+        List<Stream> oxidizerWays = sheet.split(OXIDIZER_SPLIT, oxidizerFace, gasOxidizer.over(oxidizer));
+        List<Stream> fuelWays =
+                sheet.split(FUEL_SPLIT, fuelFace, gas.minus(gasOxidizer).over(fuel));
         Stream hot = sheet.burn(Burner.TAP_OFF, oxidizerWays.get(0), fuelWays.get(0), sheet.facePressure());
         sheet.closesTemperature(Burner.TAP_OFF);
         GasFlow.dump(sheet, hot, x);

@@ -3,6 +3,8 @@ package dev.penstock.cycles.arrangements;
 import dev.penstock.cycles.concept.ConceptTables;
 import dev.penstock.cycles.concept.GasInputs;
 import dev.penstock.cycles.concept.Side;
+import dev.penstock.cycles.origin.PartKey;
+import dev.penstock.cycles.origin.PartKind;
 import dev.penstock.cycles.sheet.FirstGuess;
 import dev.penstock.cycles.sheet.Flowsheet;
 import dev.penstock.cycles.sheet.Stream;
@@ -57,15 +59,16 @@ final class TurbineBypass {
             UnaryOperator<Stream> turbines) {
         String id = word.isEmpty() ? "" : word + "_";
         String label = word.isEmpty() ? "" : word + " ";
-        UnaryOperator<Stream> expanded =
-                gas -> turbines.apply(sheet.hotDuct("line." + id + "hot_gas", label + "turbine duct", gas));
+        UnaryOperator<Stream> expanded = gas ->
+                turbines.apply(sheet.hotDuct(PartKey.of(PartKind.LINE, id + "hot_gas", label + "turbine duct"), gas));
         if (share.value() == 0) {
             return expanded.apply(heated);
         }
-        List<Stream> ways =
-                sheet.split("split." + id + "bypass", label + "turbine bypass branch", heated, share.oneMinus());
+        List<Stream> ways = sheet.split(
+                PartKey.of(PartKind.SPLIT, id + "bypass", label + "turbine bypass branch"), heated, share.oneMinus());
         Stream driven = expanded.apply(ways.get(0));
-        Stream past = sheet.valve(side, "valve." + id + "bypass", label + "turbine bypass valve", ways.get(1), exit);
-        return sheet.merge("merge." + id + "bypass", label + "turbine bypass merge", driven, past);
+        Stream past = sheet.valve(
+                side, PartKey.of(PartKind.VALVE, id + "bypass", label + "turbine bypass valve"), ways.get(1), exit);
+        return sheet.merge(PartKey.of(PartKind.MERGE, id + "bypass", label + "turbine bypass merge"), driven, past);
     }
 }

@@ -101,6 +101,10 @@ public final class GasInputs {
 
     public static InputGroup exhaust() {
         return InputGroup.table(
-                ConceptTables.EXHAUST.key(), "Nozzle of the turbine gas", EXHAUST_AREA_RATIO, EXHAUST_EFFICIENCY, DUCT_LOSS);
+                ConceptTables.EXHAUST.key(),
+                "Nozzle of the turbine gas",
+                EXHAUST_AREA_RATIO,
+                EXHAUST_EFFICIENCY,
+                DUCT_LOSS);
     }
 }

@@ -6,12 +6,12 @@ import java.util.List;
 /**
  * Where a named part of an engine stands.
  *
- * @param component id of its component
+ * @param part its key among the components
  * @param tables tables of the concept file that describe it
  * @param inlets numbers of the stations that flow in
  * @param outlets numbers of the stations that flow out
  */
-public record PartPlace(String component, List<TableKey> tables, List<Integer> inlets, List<Integer> outlets) {
+public record PartPlace(PartKey part, List<TableKey> tables, List<Integer> inlets, List<Integer> outlets) {
 
     public PartPlace {
         tables = List.copyOf(tables);

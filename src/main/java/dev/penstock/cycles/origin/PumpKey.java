@@ -3,6 +3,7 @@ package dev.penstock.cycles.origin;
 import dev.penstock.cycles.concept.ConceptTables;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.input.TableKey;
+import dev.penstock.provenance.Trail;
 
 /**
  * A pump of an arrangement.
@@ -44,6 +45,11 @@ public record PumpKey(Side side, Role role) {
     /** Name for people. */
     public String label() {
         return side.key() + role.title;
+    }
+
+    /** Path of its figures. */
+    public String path() {
+        return "pumps." + Trail.slug(label());
     }
 
     /** Table of the concept file that describes it. */

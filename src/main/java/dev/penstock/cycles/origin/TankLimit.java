@@ -9,7 +9,12 @@ import java.util.List;
 /** Limits of a tank of a cycle without pumps. */
 public enum TankLimit implements LimitKind {
     /** Pressure in the tank. */
-    PRESSURE("pressure", "", List.of("pressure_Pa"), List.of(), List.of(ConceptTables.LIMITS.of(EngineInputs.TANK_PRESSURE_LIMIT).path()));
+    PRESSURE(
+            "pressure",
+            "",
+            List.of("pressure_Pa"),
+            List.of(),
+            List.of(ConceptTables.LIMITS.of(EngineInputs.TANK_PRESSURE_LIMIT).path()));
 
     private final Terms terms;
 

@@ -1,7 +1,7 @@
 package dev.penstock.cycles.questions;
 
 import dev.penstock.cycles.concept.Side;
-import dev.penstock.cycles.sheet.Component;
+import dev.penstock.cycles.origin.PartKind;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.solving.Balancer;
 import dev.penstock.errors.LimitReached;
@@ -208,7 +208,7 @@ public final class BlowdownLife {
     /** Pressure at the injector face of the design (Pa): behind the injectors. */
     private double facePressure() {
         return design.components().stream()
-                .filter(c -> c.kind() == Component.Kind.INJECTOR)
+                .filter(c -> c.kind() == PartKind.INJECTOR)
                 .mapToDouble(c -> design.station(c.outlets().get(0)).pressure())
                 .min()
                 .orElseThrow();

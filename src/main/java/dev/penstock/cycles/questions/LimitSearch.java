@@ -354,8 +354,12 @@ public final class LimitSearch {
     /** What the concept would change to move a limit: one key for all pumps and tanks, else the limit's own name. */
     public static String key(LimitCheck check) {
         if (check.kind() == PumpLimit.DISCHARGE_PRESSURE) {
-            return ConceptTables.LIMITS.of(EngineInputs.DISCHARGE_PRESSURE_LIMIT).path();
+            return ConceptTables.LIMITS
+                    .of(EngineInputs.DISCHARGE_PRESSURE_LIMIT)
+                    .path();
         }
-        return check.kind() == TankLimit.PRESSURE ? ConceptTables.LIMITS.of(EngineInputs.TANK_PRESSURE_LIMIT).path() : check.name();
+        return check.kind() == TankLimit.PRESSURE
+                ? ConceptTables.LIMITS.of(EngineInputs.TANK_PRESSURE_LIMIT).path()
+                : check.name();
     }
 }

@@ -26,7 +26,8 @@ import java.util.function.Supplier;
 final class ChamberKeys {
 
     /** Dotted key of the chamber pressure. */
-    static final String PRESSURE = ConceptTables.ENGINE.of(EngineInputs.CHAMBER_PRESSURE).path();
+    static final String PRESSURE =
+            ConceptTables.ENGINE.of(EngineInputs.CHAMBER_PRESSURE).path();
 
     private static final double VACUUM_COEFFICIENT = 1.75;
     private static final double SEA_LEVEL_COEFFICIENT = 1.5;

@@ -104,7 +104,8 @@ public final class ConceptInputs {
         groups.add(injector());
         if (with(CycleTraits::pumped)) {
             groups.add(bySide(ConceptTables.PUMPS, "Pumps", FeedInputs::pump));
-            groups.add(bySide(ConceptTables.BOOST_PUMPS, "Boost pumps are there if their tables are", FeedInputs::boostPump));
+            groups.add(bySide(
+                    ConceptTables.BOOST_PUMPS, "Boost pumps are there if their tables are", FeedInputs::boostPump));
         }
         groups.add(cooling());
         groups.addAll(drive());
@@ -126,7 +127,8 @@ public final class ConceptInputs {
             groups.add(GasInputs.shafts());
         }
         if (with(CycleTraits::turbines)) {
-            groups.add(InputGroup.table(ConceptTables.TURBINES.key(), "Turbines").with(turbines()));
+            groups.add(
+                    InputGroup.table(ConceptTables.TURBINES.key(), "Turbines").with(turbines()));
         }
         groups.addAll(burners());
         if (with(CycleTraits::livesOnJacketHeat)) {
@@ -155,7 +157,10 @@ public final class ConceptInputs {
 
     /** @return keys of tables in which a pressure-fed concept says of its tanks what does not suit pumps */
     static Set<String> ofPressureFeed() {
-        return Set.of(ConceptTables.TANKS.key(), ConceptTables.LIMITS.key(), PressurizationInputs.group().key());
+        return Set.of(
+                ConceptTables.TANKS.key(),
+                ConceptTables.LIMITS.key(),
+                PressurizationInputs.group().key());
     }
 
     private static InputGroup bySide(
@@ -179,7 +184,8 @@ public final class ConceptInputs {
 
     private static InputGroup engine() {
         return InputGroup.table(
-                        ConceptTables.ENGINE.key(), "Size of the engine: exactly one of a thrust and the throat diameter")
+                        ConceptTables.ENGINE.key(),
+                        "Size of the engine: exactly one of a thrust and the throat diameter")
                 .and(Arrays.stream(ThrustTarget.Kind.values())
                         .map(ThrustTarget.Kind::input)
                         .toArray(Input<?>[]::new))
@@ -223,7 +229,9 @@ public final class ConceptInputs {
                         ConceptTables.COOLING.key(),
                         "A cooling jacket; without this table the chamber is not cooled",
                         InputGroup.Presence.IF_WRITTEN,
-                        Stream.concat(Stream.of(COOLANT, EngineInputs.FLOW_FRACTION), JacketInputs.GROUP.inputs().stream())
+                        Stream.concat(
+                                        Stream.of(COOLANT, EngineInputs.FLOW_FRACTION),
+                                        JacketInputs.GROUP.inputs().stream())
                                 .toList(),
                         JacketInputs.GROUP.groups(),
                         Optional.empty())

@@ -50,7 +50,8 @@ import java.util.function.Supplier;
 public final class ConceptReader {
 
     /** Dotted key of what dumped turbine gas may cost. */
-    public static final String EXHAUST_LOSS = ConceptTables.LIMITS.of(EngineInputs.EXHAUST_LOSS_LIMIT).path();
+    public static final String EXHAUST_LOSS =
+            ConceptTables.LIMITS.of(EngineInputs.EXHAUST_LOSS_LIMIT).path();
 
     /** Left to whoever sizes the vehicle. */
     private static final InputGroup VEHICLE = InputGroup.table("vehicle", "The vehicle that the engine drives");

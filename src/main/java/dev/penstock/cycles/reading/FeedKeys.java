@@ -54,13 +54,11 @@ final class FeedKeys {
 
     Supplier<FeedDesign> read(InputTable root, Side side, Propellant propellant, CycleTraits traits) {
         FeedInputs feed = new FeedInputs(side);
-        boolean subcooled = root.at(ConceptTables.PROPELLANTS).read(feed.loading()).equals("subcooled");
+        boolean subcooled =
+                root.at(ConceptTables.PROPELLANTS).read(feed.loading()).equals("subcooled");
         if (subcooled && propellant.subcooledTemperature().isEmpty()) {
             root.at(ConceptTables.PROPELLANTS)
-                    .problem(
-                            feed.loading(),
-                            "\"subcooled\"",
-                            propellant.file() + " states no subcooled loading");
+                    .problem(feed.loading(), "\"subcooled\"", propellant.file() + " states no subcooled loading");
         }
         InputTable tank = root.at(ConceptTables.tank(side));
         OptionalDouble pressure = traits.pumped()

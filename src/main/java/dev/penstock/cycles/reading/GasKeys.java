@@ -152,7 +152,10 @@ final class GasKeys {
         if (!allowed.contains(wanted)) {
             List<String> names = new ArrayList<>();
             allowed.forEach(a -> names.add(a.name().toLowerCase(java.util.Locale.ROOT)));
-            keys.problem(GasInputs.ARRANGEMENT, wanted.name().toLowerCase(java.util.Locale.ROOT), "this cycle allows " + names);
+            keys.problem(
+                    GasInputs.ARRANGEMENT,
+                    wanted.name().toLowerCase(java.util.Locale.ROOT),
+                    "this cycle allows " + names);
         }
         ShaftDesign.Arrangement arrangement = allowed.contains(wanted) ? wanted : usual;
         boolean sharing = arrangement == ShaftDesign.Arrangement.DUAL && traits.turbines() && !traits.ownGas();
@@ -203,8 +206,11 @@ final class GasKeys {
         List<String> coolants = new ArrayList<>();
         if (root.has(ConceptTables.COOLING.key())) {
             InputTable keys = root.at(ConceptTables.COOLING);
-            coolants.add(keys.text(ConceptInputs.COOLANT.key(), ConceptInputs.COOLANT.standing().value()));
-            keys.tables(ConceptInputs.CIRCUITS).forEach(circuit -> coolants.add(circuit.text(ConceptInputs.CIRCUIT_COOLANT.key(), "")));
+            coolants.add(keys.text(
+                    ConceptInputs.COOLANT.key(),
+                    ConceptInputs.COOLANT.standing().value()));
+            keys.tables(ConceptInputs.CIRCUITS)
+                    .forEach(circuit -> coolants.add(circuit.text(ConceptInputs.CIRCUIT_COOLANT.key(), "")));
         }
         if (!coolants.contains(side.key())) {
             boolean first = side == Side.FUEL;

@@ -1,5 +1,6 @@
 package dev.penstock.cycles.sheet;
 
+import dev.penstock.cycles.origin.PartKey;
 import dev.penstock.errors.ConservationViolated;
 import dev.penstock.turbomachinery.shaft.ShaftBalance;
 import java.util.ArrayList;
@@ -29,10 +30,10 @@ public final class Auditor {
     }
 
     /**
-     * @param heatLoads heat into each jacket, by the id of its component, as the jacket was solved (W)
+     * @param heatLoads heat into each jacket, as the jacket was solved (W)
      * @param shafts shafts with the power of the machines as sized
      */
-    public EnergyAudit audit(Map<String, Double> heatLoads, List<ShaftBalance> shafts) {
+    public EnergyAudit audit(Map<PartKey, Double> heatLoads, List<ShaftBalance> shafts) {
         List<EnergyAudit.Item> items = new ArrayList<>();
         for (Component component : components) {
             if (!component.inlets().isEmpty() && !component.outlets().isEmpty()) {
@@ -67,9 +68,9 @@ public final class Auditor {
         }
     }
 
-    private static double heatOf(Component component, Map<String, Double> heatLoads) {
+    private static double heatOf(Component component, Map<PartKey, Double> heatLoads) {
         return switch (component.kind()) {
-            case JACKET -> heatLoads.get(component.id());
+            case JACKET -> heatLoads.get(component.key());
             case CHAMBER ->
                 -heatLoads.values().stream().mapToDouble(Double::doubleValue).sum();
             default -> component.heatIn();

@@ -38,7 +38,7 @@ final class BoundPaths {
     }
 
     private List<String> pump(PumpKey key, Optional<Stream> inlet, SpeedBound bound) {
-        List<String> paths = of("pumps." + Trail.slug(key.label()), key.table(), bound);
+        List<String> paths = of(key.path(), key.table(), bound);
         if (recorder.isPresent() && !bound.figures().isEmpty()) {
             inlet.ifPresent(s -> paths.add(StationRecorder.density(s)));
         }

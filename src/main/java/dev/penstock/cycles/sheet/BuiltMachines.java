@@ -2,6 +2,7 @@ package dev.penstock.cycles.sheet;
 
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.concept.TurbinePlace;
+import dev.penstock.cycles.origin.PartKind;
 import dev.penstock.cycles.origin.PumpKey;
 import dev.penstock.errors.LimitReached;
 import dev.penstock.errors.PropertyFailure;
@@ -46,7 +47,7 @@ public final class BuiltMachines {
                     .forEach(t -> turbines.put(place, new TurbineMap(t)));
         }
         generator = balance.components().stream()
-                .filter(c -> c.kind() == Component.Kind.GAS_GENERATOR)
+                .filter(c -> c.kind() == PartKind.GAS_GENERATOR)
                 .findFirst()
                 .map(c -> balance.station(c.outlets().get(0)));
     }

@@ -9,6 +9,7 @@ import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.origin.Origins;
+import dev.penstock.cycles.origin.PartKey;
 import dev.penstock.errors.Require;
 import dev.penstock.errors.Warning;
 import dev.penstock.provenance.LimitCheck;
@@ -141,7 +142,7 @@ public record EngineBalance(
      */
     public Station tankOutlet(Side side) {
         return components.stream()
-                .filter(c -> c.id().equals("tank." + side.key()))
+                .filter(c -> c.key().equals(PartKey.tank(side)))
                 .map(c -> station(c.outlets().get(0)))
                 .findFirst()
                 .orElseThrow();

@@ -1,6 +1,7 @@
 package dev.penstock.cycles.sheet;
 
 import dev.penstock.cooling.jacket.JacketStation;
+import dev.penstock.cycles.origin.PartKind;
 import dev.penstock.input.Input;
 import dev.penstock.provenance.Spread;
 import dev.penstock.turbomachinery.electric.ElectricDrive;
@@ -45,7 +46,7 @@ public final class EngineMasses {
     private static List<EngineParts.Burner> burners(EngineBalance balance) {
         List<EngineParts.Burner> burners = new ArrayList<>();
         for (Component part : balance.components()) {
-            if (part.kind() == Component.Kind.GAS_GENERATOR || part.kind() == Component.Kind.PREBURNER) {
+            if (part.kind() == PartKind.GAS_GENERATOR || part.kind() == PartKind.PREBURNER) {
                 Station gas = balance.station(part.outlets().get(0));
                 burners.add(new EngineParts.Burner(part.label(), gas.massFlow(), gas.pressure(), gas.density()));
             }
@@ -58,7 +59,7 @@ public final class EngineMasses {
         boolean pumped = !balance.pumps().isEmpty();
         List<EngineParts.Line> lines = new ArrayList<>();
         for (Component part : balance.components()) {
-            if (part.kind() == (pumped ? Component.Kind.PUMP : Component.Kind.TANK)) {
+            if (part.kind() == (pumped ? PartKind.PUMP : PartKind.TANK)) {
                 Station outlet = balance.station(part.outlets().get(0));
                 lines.add(new EngineParts.Line(part.label(), outlet.massFlow(), outlet.pressure(), outlet.density()));
             }

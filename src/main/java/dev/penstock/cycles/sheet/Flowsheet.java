@@ -15,6 +15,11 @@ import dev.penstock.cycles.concept.FeedInputs;
 import dev.penstock.cycles.concept.GasInputs;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.concept.TurbinePlace;
+import dev.penstock.cycles.origin.Content;
+import dev.penstock.cycles.origin.LineKey;
+import dev.penstock.cycles.origin.PartKey;
+import dev.penstock.cycles.origin.Port;
+import dev.penstock.cycles.origin.StationKey;
 import dev.penstock.errors.LimitReached;
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.errors.PropertyFailure;
@@ -125,7 +130,9 @@ public final class Flowsheet {
     public Traced oxidizerOf(Traced totalFlow) {
         double ratio = concept.mixtureRatio();
         return Traced.made(
-                totalFlow.value() * ratio / (1 + ratio), totalFlow, given(ratio, ConceptTables.PROPELLANTS.of(EngineInputs.MIXTURE_RATIO)));
+                totalFlow.value() * ratio / (1 + ratio),
+                totalFlow,
+                given(ratio, ConceptTables.PROPELLANTS.of(EngineInputs.MIXTURE_RATIO)));
     }
 
     /** Pressure at the nozzle entrance (Pa). */
@@ -142,13 +149,16 @@ public final class Flowsheet {
     public Traced injectorInlet(Side side) {
         double loss = concept.feed(side).injectorLoss();
         return facePressure()
-                .plus(given(loss, ConceptTables.INJECTOR.of(new FeedInputs(side).injectorLoss())).times(chamberPressure()));
+                .plus(given(loss, ConceptTables.INJECTOR.of(new FeedInputs(side).injectorLoss()))
+                        .times(chamberPressure()));
     }
 
     /** Pressure before the injector of hot gas (Pa). */
     public Traced gasInjectorInlet() {
         double loss = concept.gasPath().injectorLoss();
-        return facePressure().plus(given(loss, ConceptTables.INJECTOR.of(GasInputs.GAS_INJECTOR_LOSS)).times(chamberPressure()));
+        return facePressure()
+                .plus(given(loss, ConceptTables.INJECTOR.of(GasInputs.GAS_INJECTOR_LOSS))
+                        .times(chamberPressure()));
     }
 
     /** Share of the fuel that goes through the jacket (-). */
@@ -177,12 +187,15 @@ public final class Flowsheet {
 
     /** What a duct of hot gas leaves of a pressure (-). */
     public Traced ductShare() {
-        return given(concept.gasPath().ductLoss(), ConceptTables.LINES.of(GasInputs.HOT_GAS_LOSS)).oneMinus();
+        return given(concept.gasPath().ductLoss(), ConceptTables.LINES.of(GasInputs.HOT_GAS_LOSS))
+                .oneMinus();
     }
 
     /** Pressure loss of a burner's injectors over burner pressure (-). */
     public Traced burnerLoss(Burner burner) {
-        return given(concept.burners().get(burner).injectorLoss(), ConceptTables.burner(burner).of(GasInputs.BURNER_INJECTOR_LOSS));
+        return given(
+                concept.burners().get(burner).injectorLoss(),
+                ConceptTables.burner(burner).of(GasInputs.BURNER_INJECTOR_LOSS));
     }
 
     /** Pressure ratio that the concept states for a turbine (-). */
@@ -190,7 +203,8 @@ public final class Flowsheet {
         OptionalDouble ratio = concept.turbines().get(place).pressureRatio();
         return ratio.isEmpty()
                 ? Optional.empty()
-                : Optional.of(given(ratio.getAsDouble(), ConceptTables.turbine(place).of(GasInputs.PRESSURE_RATIO)));
+                : Optional.of(
+                        given(ratio.getAsDouble(), ConceptTables.turbine(place).of(GasInputs.PRESSURE_RATIO)));
     }
 
     /** Discharge pressure that line, jackets and valve need upstream of a pressure (Pa). */
@@ -223,27 +237,23 @@ public final class Flowsheet {
         FluidState state = balanceModels.tankState(feed, pressure);
         double enthalpy = feed.propellant().absoluteEnthalpy(state.enthalpy());
         boolean oxidizer = side == Side.OXIDIZER;
+        PartKey tank = PartKey.tank(side);
         Stream out = outlet(
-                side.key() + " tank outlet",
+                tank.at(Port.OUTLET),
                 new Medium.Liquid(feed.propellant()),
                 pressure,
                 enthalpy,
                 oxidizer ? flow.value() : 0,
                 oxidizer ? 0 : flow.value());
         recorder.ifPresent(r -> r.tank(out, side, flow, tankPressure));
-        component("tank." + side.key(), Component.Kind.TANK, side.key() + " tank", List.of(), List.of(out), 0, 0);
+        component(tank, List.of(), List.of(out), 0, 0);
         tankStreams.add(out);
         return out;
     }
 
     public Stream suctionLine(Side side, Stream in) {
         return drop(
-                "line." + side.key() + "_suction",
-                Component.Kind.LINE,
-                side.key() + " suction line",
-                side.key(),
-                in,
-                pressureOf(in).minus(suctionLoss(side)));
+                PartKey.suctionLine(side), LineKey.of(side), in, pressureOf(in).minus(suctionLoss(side)));
     }
 
     /**
@@ -252,10 +262,8 @@ public final class Flowsheet {
      */
     public Stream deliver(Side side, Stream in, Traced targetPressure) {
         Stream stream = drop(
-                "line." + side.key() + "_discharge",
-                Component.Kind.LINE,
-                side.key() + " discharge line",
-                side.key(),
+                PartKey.dischargeLine(side),
+                LineKey.of(side),
                 in,
                 pressureOf(in).minus(lineLoss(side).times(chamberPressure())));
         for (int i = concept.cooling().size() - 1; i >= 0; i--) {
@@ -263,71 +271,71 @@ public final class Flowsheet {
                 stream = jacket(i, stream);
             }
         }
-        return valve(side, "valve." + side.key(), side.key() + " valve", stream, targetPressure);
+        return valve(side, PartKey.valve(side), stream, targetPressure);
     }
 
-    public Stream valve(Side side, String id, String label, Stream in, Traced targetPressure) {
-        return drop(id, Component.Kind.VALVE, label, side.key(), in, targetPressure);
+    public Stream valve(Side side, PartKey valve, Stream in, Traced targetPressure) {
+        return drop(valve, LineKey.of(side), in, targetPressure);
     }
 
     /** Isenthalpic pressure loss. */
-    public Stream drop(String id, Component.Kind kind, String label, String line, Stream in, Traced behind) {
+    public Stream drop(PartKey part, LineKey line, Stream in, Traced behind) {
         double pressure = behind.value();
         if (!(pressure > 0) || pressure > in.pressure() * (1 + 1e-12)) {
             throw new OutsideValidity(
-                    label,
+                    part.label(),
                     "pressure behind it (Pa)",
                     pressure,
                     String.format(Locale.ROOT, "above 0 and at most the %.6g Pa before it", in.pressure()));
         }
         Stream out =
-                outlet("behind the " + label, in.medium(), pressure, in.enthalpy(), in.oxidizerFlow(), in.fuelFlow());
-        recorder.ifPresent(r -> r.passage(out, in, behind, kind));
-        component(id, kind, label, List.of(in), List.of(out), 0, 0);
-        step(line, label, in, out);
+                outlet(part.at(Port.BEHIND), in.medium(), pressure, in.enthalpy(), in.oxidizerFlow(), in.fuelFlow());
+        recorder.ifPresent(r -> r.passage(out, in, behind, part.kind()));
+        component(part, List.of(in), List.of(out), 0, 0);
+        step(line, part, in, out);
         return out;
     }
 
     /** Parts a stream in two: the first takes the share. */
-    public List<Stream> split(String id, String label, Stream in, Traced part) {
-        double share = part.value();
+    public List<Stream> split(PartKey part, Stream in, Traced taken) {
+        double share = taken.value();
         if (!(share > 0 && share < 1)) {
-            throw new OutsideValidity(label, "share (-)", share, "between 0 and 1");
+            throw new OutsideValidity(part.label(), "share (-)", share, "between 0 and 1");
         }
         Stream first = outlet(
-                label + ", first branch",
+                part.at(Port.FIRST_BRANCH),
                 in.medium(),
                 in.pressure(),
                 in.enthalpy(),
                 share * in.oxidizerFlow(),
                 share * in.fuelFlow());
         Stream second = outlet(
-                label + ", second branch",
+                part.at(Port.SECOND_BRANCH),
                 in.medium(),
                 in.pressure(),
                 in.enthalpy(),
                 in.oxidizerFlow() - first.oxidizerFlow(),
                 in.fuelFlow() - first.fuelFlow());
         recorder.ifPresent(r -> {
-            r.branch(first, in, part);
-            r.branch(second, in, part);
+            r.branch(first, in, taken);
+            r.branch(second, in, taken);
         });
-        component(id, Component.Kind.SPLIT, label, List.of(in), List.of(first, second), 0, 0);
+        component(part, List.of(in), List.of(first, second), 0, 0);
         return List.of(first, second);
     }
 
     /** Brings two streams of the same medium and pressure together. */
-    public Stream merge(String id, String label, Stream a, Stream b) {
+    public Stream merge(PartKey part, Stream a, Stream b) {
         double enthalpy = (a.enthalpyFlow() + b.enthalpyFlow()) / (a.flow() + b.flow());
         Stream out = outlet(
-                "behind the " + label,
+                part.at(Port.BEHIND),
                 a.medium(),
                 Math.min(a.pressure(), b.pressure()),
                 enthalpy,
                 a.oxidizerFlow() + b.oxidizerFlow(),
                 a.fuelFlow() + b.fuelFlow());
         recorder.ifPresent(r -> r.merged(out, List.of(a, b), Traced.least(pressureOf(a), pressureOf(b))));
-        component(id, Component.Kind.MERGE, label, List.of(a, b), List.of(out), 0, 0);
+        component(part, List.of(a, b), List.of(out), 0, 0);
         return out;
     }
 
@@ -339,19 +347,12 @@ public final class Flowsheet {
             return jacketPassage(number, in);
         }
         List<Stream> ways = split(
-                key.id("split.coolant"),
-                key.word() + "coolant branch",
+                PartKey.coolantBranch(key),
                 in,
                 given(share, ConceptTables.circuit(key).of(EngineInputs.FLOW_FRACTION)));
         Stream warm = jacketPassage(number, ways.get(0));
-        Stream cold = drop(
-                key.id("orifice.bypass"),
-                Component.Kind.ORIFICE,
-                key.word() + "jacket bypass",
-                circuit.coolant().key() + " bypass",
-                ways.get(1),
-                pressureOf(warm));
-        return merge(key.id("merge.coolant"), key.word() + "coolant merge", warm, cold);
+        Stream cold = drop(PartKey.bypass(key), LineKey.bypass(circuit.coolant()), ways.get(1), pressureOf(warm));
+        return merge(PartKey.coolantMerge(key), warm, cold);
     }
 
     private Stream jacketPassage(int number, Stream in) {
@@ -363,15 +364,14 @@ public final class Flowsheet {
         double pressure = behind.value();
         double enthalpy = in.enthalpy() + jacket.heatLoad() / in.flow();
         refuseOverheating(jacket, in, pressure, enthalpy);
-        Stream out =
-                outlet(key.word() + "jacket outlet", in.medium(), pressure, enthalpy, in.oxidizerFlow(), in.fuelFlow());
+        PartKey part = PartKey.jacket(key);
+        Stream out = outlet(part.at(Port.OUTLET), in.medium(), pressure, enthalpy, in.oxidizerFlow(), in.fuelFlow());
         recorder.ifPresent(r -> {
             r.heated(out, in, behind, key.heat());
-            r.place(key.owner(), key.id("jacket"), ConceptTables.circuit(key), in, out);
+            r.place(key.owner(), part, ConceptTables.circuit(key), in, out);
         });
-        component(
-                key.id("jacket"), Component.Kind.JACKET, key.label(), List.of(in), List.of(out), jacket.heatLoad(), 0);
-        step(circuit.coolant().key(), key.label(), in, out);
+        component(part, List.of(in), List.of(out), jacket.heatLoad(), 0);
+        step(LineKey.of(circuit.coolant()), part, in, out);
         return out;
     }
 
@@ -416,16 +416,16 @@ public final class Flowsheet {
         Medium medium = new Medium.Gas(
                 burner == Burner.OXIDIZER_RICH ? "oxidizer-rich gas" : "fuel-rich gas",
                 gas.fluid(),
-                composedOf(inlets));
-        Stream out = outlet(burner.title() + " outlet", medium, pressure, enthalpy, oxidizerFlow, fuelFlow);
+                composedOf(inlets),
+                true);
+        PartKey part = PartKey.burner(burner);
+        Stream out = outlet(part.at(Port.OUTLET), medium, pressure, enthalpy, oxidizerFlow, fuelFlow);
         burnt.put(burner, out);
         recorder.ifPresent(r -> r.merged(out, inlets, burnerPressure));
-        boolean dumped = burner == Burner.GENERATOR || burner == Burner.TAP_OFF;
-        Component.Kind kind = dumped ? Component.Kind.GAS_GENERATOR : Component.Kind.PREBURNER;
-        component(burner.key(), kind, burner.title(), inlets, List.of(out), 0, 0);
+        component(part, inlets, List.of(out), 0, 0);
         if (oxidizer.pressure() > pressure) {
-            step("oxidizer to the " + burner.title(), burner.title() + " injector", oxidizer, out);
-            step("fuel to the " + burner.title(), burner.title() + " injector", fuel, out);
+            step(LineKey.to(burner, Side.OXIDIZER), PartKey.injector(burner), oxidizer, out);
+            step(LineKey.to(burner, Side.FUEL), PartKey.injector(burner), fuel, out);
         }
         return out;
     }
@@ -436,17 +436,18 @@ public final class Flowsheet {
         Medium.Liquid liquid = (Medium.Liquid) in.medium();
         TurbineGas gas = balanceModels.gas(burner, Reactants.single(liquid.propellant(), in.enthalpy()), pressure);
         gases.put(burner, gas);
+        PartKey part = PartKey.burner(burner);
         Stream out = outlet(
-                burner.title() + " outlet",
-                new Medium.Gas("decomposed " + liquid.name(), gas.fluid(), liquid.madeFrom()),
+                part.at(Port.OUTLET),
+                new Medium.Gas("decomposed " + liquid.name(), gas.fluid(), liquid.madeFrom(), true),
                 pressure,
                 in.enthalpy(),
                 in.oxidizerFlow(),
                 in.fuelFlow());
         burnt.put(burner, out);
         recorder.ifPresent(r -> r.merged(out, List.of(in), burnerPressure));
-        component(burner.key(), Component.Kind.GAS_GENERATOR, burner.title(), List.of(in), List.of(out), 0, 0);
-        step(liquid.name(), burner.title() + " injector", in, out);
+        component(part, List.of(in), List.of(out), 0, 0);
+        step(in.line(), PartKey.injector(burner), in, out);
         return out;
     }
 
@@ -458,27 +459,22 @@ public final class Flowsheet {
     /** A propellant heated so far that it drives turbines. */
     public Stream heated(Stream in) {
         Medium.Liquid liquid = (Medium.Liquid) in.medium();
-        Medium gas = new Medium.Gas(liquid.name(), new RealFluidWorkingFluid(liquid.propellant()), liquid.madeFrom());
+        Medium gas =
+                new Medium.Gas(liquid.name(), new RealFluidWorkingFluid(liquid.propellant()), liquid.madeFrom(), false);
         return new Stream(in.station(), gas, in.pressure(), in.enthalpy(), in.oxidizerFlow(), in.fuelFlow());
     }
 
     /** Pressure loss of a duct of hot gas, as stated by the concept. */
-    public Stream hotDuct(String id, String label, Stream in) {
-        return drop(
-                id,
-                Component.Kind.LINE,
-                label,
-                in.medium().name(),
-                in,
-                pressureOf(in).times(ductShare()));
+    public Stream hotDuct(PartKey duct, Stream in) {
+        return drop(duct, in.line(), in, pressureOf(in).times(ductShare()));
     }
 
-    public Stream injector(String id, String label, String line, Stream in) {
-        return drop("injector." + id, Component.Kind.INJECTOR, label, line, in, facePressure());
+    public Stream injector(PartKey injector, LineKey line, Stream in) {
+        return drop(injector, line, in, facePressure());
     }
 
     public Stream liquidInjector(Side side, Stream in) {
-        return injector(side.key(), side.key() + " injector", side.key(), in);
+        return injector(PartKey.injector(side), LineKey.of(side), in);
     }
 
     /** Everything that reaches the injector face burns in the chamber, less the heat that goes into the jackets. */
@@ -491,8 +487,9 @@ public final class Flowsheet {
             int number = ++stationCount;
             Station station = new Station(
                     number,
-                    "chamber, nozzle entrance",
+                    PartKey.CHAMBER.at(Port.NOZZLE_ENTRANCE),
                     "combustion gas",
+                    Content.BURNT_GAS,
                     chamberPressure,
                     gas.temperature(),
                     gas.density(),
@@ -505,18 +502,16 @@ public final class Flowsheet {
                             chamberPressure(),
                             concept.cooling().stream().map(c -> c.key().heat()).toList());
             components.add(new Component(
-                    "chamber",
-                    Component.Kind.CHAMBER,
-                    "thrust chamber",
+                    PartKey.CHAMBER,
                     streams.stream().map(Stream::station).toList(),
                     List.of(number),
                     -assumed.heatLoad(),
                     0));
-            components.add(new Component("nozzle", Component.Kind.NOZZLE, "nozzle", List.of(number), List.of(), 0, 0));
+            components.add(new Component(PartKey.NOZZLE, List.of(number), List.of(), 0, 0));
             recorder.orElseThrow()
                     .step(
-                            "chamber",
-                            "combustion at finite speed",
+                            LineKey.CHAMBER,
+                            PartKey.COMBUSTION,
                             facePressure(),
                             known(chamberPressure, StationRecorder.pressure(number)));
         }
@@ -534,14 +529,14 @@ public final class Flowsheet {
     public void exhaust(Stream gas) {
         double loss = concept.gasPath().exhaust().ductLoss();
         Stream ducted = drop(
-                "line.exhaust",
-                Component.Kind.LINE,
-                "exhaust duct",
-                gas.medium().name(),
+                PartKey.EXHAUST_DUCT,
+                gas.line(),
                 gas,
-                pressureOf(gas).times(given(loss, ConceptTables.EXHAUST.of(GasInputs.DUCT_LOSS)).oneMinus()));
+                pressureOf(gas)
+                        .times(given(loss, ConceptTables.EXHAUST.of(GasInputs.DUCT_LOSS))
+                                .oneMinus()));
         exhaustStreams.add(ducted);
-        component("exhaust", Component.Kind.EXHAUST, "turbine exhaust nozzle", List.of(ducted), List.of(), 0, 0);
+        component(PartKey.EXHAUST, List.of(ducted), List.of(), 0, 0);
     }
 
     // ---- closing equations
@@ -567,15 +562,17 @@ public final class Flowsheet {
 
     private List<String> temperatures(Burner burner) {
         List<String> terms = new ArrayList<>(List.of(StationRecorder.temperature(burnt.get(burner))));
-        terms.addAll(recorder.orElseThrow().inputs().of(ConceptTables.burner(burner).of(GasInputs.BURNER_TEMPERATURE)));
+        terms.addAll(
+                recorder.orElseThrow().inputs().of(ConceptTables.burner(burner).of(GasInputs.BURNER_TEMPERATURE)));
         return terms;
     }
 
     // ---- recording
 
     public Stream outlet(
-            String name, Medium medium, double pressure, double enthalpy, double oxidizerFlow, double fuelFlow) {
+            StationKey key, Medium medium, double pressure, double enthalpy, double oxidizerFlow, double fuelFlow) {
         int number = ++stationCount;
+        Stream stream = new Stream(number, medium, pressure, enthalpy, oxidizerFlow, fuelFlow);
         if (recording) {
             Medium.Condition condition = medium.at(pressure, enthalpy);
             for (Warning warning : condition.warnings()) {
@@ -583,8 +580,9 @@ public final class Flowsheet {
             }
             Station station = new Station(
                     number,
-                    name,
+                    key,
                     medium.name(),
+                    stream.content(),
                     pressure,
                     condition.temperature(),
                     condition.density(),
@@ -592,16 +590,13 @@ public final class Flowsheet {
                     oxidizerFlow + fuelFlow);
             recorder.orElseThrow().station(station, medium);
         }
-        return new Stream(number, medium, pressure, enthalpy, oxidizerFlow, fuelFlow);
+        return stream;
     }
 
-    public void component(
-            String id, Component.Kind kind, String label, List<Stream> in, List<Stream> out, double heat, double work) {
+    public void component(PartKey part, List<Stream> in, List<Stream> out, double heat, double work) {
         if (recording) {
             components.add(new Component(
-                    id,
-                    kind,
-                    label,
+                    part,
                     in.stream().map(Stream::station).toList(),
                     out.stream().map(Stream::station).toList(),
                     heat,
@@ -614,8 +609,8 @@ public final class Flowsheet {
         return recorder;
     }
 
-    public void step(String line, String component, Stream in, Stream out) {
-        recorder.ifPresent(r -> r.step(line, component, pressureOf(in), pressureOf(out)));
+    public void step(LineKey line, PartKey part, Stream in, Stream out) {
+        recorder.ifPresent(r -> r.step(line, part, pressureOf(in), pressureOf(out)));
     }
 
     // ---- results

@@ -8,6 +8,9 @@ import dev.penstock.cycles.concept.GasInputs;
 import dev.penstock.cycles.concept.ShaftDesign;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.concept.TurbinePlace;
+import dev.penstock.cycles.origin.LineKey;
+import dev.penstock.cycles.origin.PartKey;
+import dev.penstock.cycles.origin.Port;
 import dev.penstock.cycles.origin.PumpKey;
 import dev.penstock.cycles.origin.ShaftKey;
 import dev.penstock.errors.LimitReached;
@@ -130,7 +133,9 @@ public final class Machinery {
             return Traced.of(built.get());
         }
         if (boost.pressureRise().isPresent()) {
-            return sheet.given(boost.pressureRise().getAsDouble(), ConceptTables.boostPump(side).of(FeedInputs.PRESSURE_RISE));
+            return sheet.given(
+                    boost.pressureRise().getAsDouble(),
+                    ConceptTables.boostPump(side).of(FeedInputs.PRESSURE_RISE));
         }
         SpeedLimit limit = wanted.get(side);
         List<String> needs = new ArrayList<>(limit.from());
@@ -190,7 +195,7 @@ public final class Machinery {
         boosts.get(side)
                 .drivenBy(String.format(
                         Locale.ROOT, "hydraulic turbine on %.3g kg/s from the %s pump", drive, side.key()));
-        sheet.recorder().ifPresent(r -> r.driving(side.key() + " pump", in, in.flow() + drive, boosts.get(side), side));
+        sheet.recorder().ifPresent(r -> r.driving(PumpKey.main(side), in, in.flow() + drive, boosts.get(side)));
         double mixed = HydraulicTurbine.mixedEnthalpy(in.enthalpy(), in.flow(), drive, work, power);
         return new PumpDuty(
                 liquid.propellant(),
@@ -344,24 +349,24 @@ public final class Machinery {
         PumpDesign running = design.withSpeed(speed.speed());
         PumpWork work = balanceModels.pumpModel().work(duty, running);
         shaft.add(new Shaft.PumpUse(key.label(), duty, running), work.power());
-        sheet.recorder().ifPresent(r -> r.pump(key.label(), speed));
+        sheet.recorder().ifPresent(r -> r.pump(key, speed));
         return pumped(key, in, discharge, work.power(), drawn);
     }
 
     /** What leaves a pump of so much power, part of which its liquid may give to a boost pump (W). */
     private Stream pumped(PumpKey key, Stream in, Traced target, double shaftPower, double drawn) {
-        String label = key.label();
+        PartKey part = PartKey.pump(key);
         double power = shaftPower - drawn;
         double enthalpy = in.enthalpy() + power / in.flow();
         Stream out = sheet.outlet(
-                label + " discharge", in.medium(), target.value(), enthalpy, in.oxidizerFlow(), in.fuelFlow());
+                part.at(Port.DISCHARGE), in.medium(), target.value(), enthalpy, in.oxidizerFlow(), in.fuelFlow());
         Optional<Shaft> driven = Optional.ofNullable(boosts.get(key.side())).filter(s -> drawn > 0);
         sheet.recorder().ifPresent(r -> {
-            r.pumped(out, in, target, label, driven);
-            r.place(label, key.id(), key.table(), in, out);
+            r.pumped(out, in, target, key, driven);
+            r.place(key.label(), part, key.table(), in, out);
         });
-        sheet.component(key.id(), Component.Kind.PUMP, label, List.of(in), List.of(out), 0, power);
-        sheet.step(key.side().key(), label, in, out);
+        sheet.component(part, List.of(in), List.of(out), 0, power);
+        sheet.step(LineKey.of(key.side()), part, in, out);
         return out;
     }
 
@@ -389,22 +394,16 @@ public final class Machinery {
         TurbineDuty duty = new TurbineDuty(gas.fluid(), in.pressure(), in.enthalpy(), exitPressure, in.flow());
         Shaft shaft = shaft(ShaftKey.of(place));
         TurbineWork work = turbineWork(place, shaft, duty);
+        PartKey part = PartKey.turbine(place);
         Stream out = sheet.outlet(
-                place.title() + " exit", gas, exitPressure, work.outletEnthalpy(), in.oxidizerFlow(), in.fuelFlow());
+                part.at(Port.EXIT), gas, exitPressure, work.outletEnthalpy(), in.oxidizerFlow(), in.fuelFlow());
         sheet.recorder().ifPresent(r -> {
             r.expanded(out, in, exit, place);
             r.turns(place, shaft);
-            r.place(place.title(), "turbine." + place.key(), ConceptTables.turbine(place), in, out);
+            r.place(place.title(), part, ConceptTables.turbine(place), in, out);
         });
-        sheet.component(
-                "turbine." + place.key(),
-                Component.Kind.TURBINE,
-                place.title(),
-                List.of(in),
-                List.of(out),
-                0,
-                -work.power());
-        sheet.step(gas.name(), place.title(), in, out);
+        sheet.component(part, List.of(in), List.of(out), 0, -work.power());
+        sheet.step(in.line(), part, in, out);
         return out;
     }
 
@@ -413,7 +412,7 @@ public final class Machinery {
             return builtTurbine(balanceModels.built().get(), place, shaft, duty);
         }
         TurbineDesign design = balanceModels.settleTurbine(
-                "turbine." + place.key(),
+                PartKey.turbine(place).id(),
                 balanceModels.concept().turbines().get(place).design(),
                 d -> balanceModels.turbineModel().choose(duty, shaft.speed(), d));
         balanceModels.holdAnnulusLimit(place, shaft.speed(), () -> balanceModels
@@ -473,14 +472,7 @@ public final class Machinery {
     /** Drives each shaft with a motor that gives what it needs. */
     public void motors() {
         for (Shaft shaft : mainShafts()) {
-            sheet.component(
-                    "motor." + shaft.key().id(),
-                    Component.Kind.MOTOR,
-                    "motor of the " + shaft.name(),
-                    List.of(),
-                    List.of(),
-                    0,
-                    -shaft.neededPower());
+            sheet.component(PartKey.motor(shaft.key()), List.of(), List.of(), 0, -shaft.neededPower());
         }
     }
 

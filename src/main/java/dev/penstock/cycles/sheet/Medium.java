@@ -19,6 +19,9 @@ public sealed interface Medium {
     /** Paths of what it is made of, apart from its pressure and enthalpy. */
     List<String> madeFrom();
 
+    /** Whether a reaction made it. */
+    boolean burnt();
+
     /** Temperature (K) and density (kg/m³) at a pressure (Pa) and absolute enthalpy (J/kg). */
     Condition at(double pressure, double enthalpy);
 
@@ -43,6 +46,11 @@ public sealed interface Medium {
             return List.of(formationEnthalpy(propellant));
         }
 
+        @Override
+        public boolean burnt() {
+            return false;
+        }
+
         /** Path of the enthalpy of formation of a propellant. */
         static String formationEnthalpy(Propellant propellant) {
             return "fluids." + propellant.id() + ".formation_enthalpy_J_kg";
@@ -65,8 +73,8 @@ public sealed interface Medium {
         }
     }
 
-    /** Gas from a burner. */
-    record Gas(String name, WorkingFluid fluid, List<String> madeFrom) implements Medium {
+    /** Gas from a burner, or a propellant heated until it works like one. */
+    record Gas(String name, WorkingFluid fluid, List<String> madeFrom, boolean burnt) implements Medium {
 
         @Override
         public ModelCard model() {

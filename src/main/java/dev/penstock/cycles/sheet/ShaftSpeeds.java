@@ -44,7 +44,8 @@ final class ShaftSpeeds {
         if (coupled.isPresent()) {
             SpeedLimit fuel = coupledFuelSpeed(duties, designs, boosted, coupled.getAsDouble());
             speeds.put(Side.FUEL, fuel);
-            speeds.put(Side.OXIDIZER, fuel.geared(1 / coupled.getAsDouble()).with(paths.gear(GasInputs.PUMP_SPEED_RATIO)));
+            speeds.put(
+                    Side.OXIDIZER, fuel.geared(1 / coupled.getAsDouble()).with(paths.gear(GasInputs.PUMP_SPEED_RATIO)));
             return speeds;
         }
         for (Side side : Side.values()) {
@@ -105,8 +106,8 @@ final class ShaftSpeeds {
         List<SpeedLimit> limits = new ArrayList<>();
         for (Side side : Side.values()) {
             ofPump(side, duties.get(side), designs.get(side), boosted)
-                    .forEach(l ->
-                            limits.add(side == Side.FUEL ? l : l.geared(ratio).with(paths.gear(GasInputs.PUMP_SPEED_RATIO))));
+                    .forEach(l -> limits.add(
+                            side == Side.FUEL ? l : l.geared(ratio).with(paths.gear(GasInputs.PUMP_SPEED_RATIO))));
         }
         limits.add(
                 coupling.geared()

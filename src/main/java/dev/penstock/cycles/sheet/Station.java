@@ -1,5 +1,7 @@
 package dev.penstock.cycles.sheet;
 
+import dev.penstock.cycles.origin.Content;
+import dev.penstock.cycles.origin.StationKey;
 import dev.penstock.errors.Require;
 
 /**
@@ -7,8 +9,9 @@ import dev.penstock.errors.Require;
  * chamber, where the nozzle stagnation pressure stands.
  *
  * @param number number of the station, the same in tables, JSON and charts
- * @param name where it is, for example "fuel pump discharge"
- * @param medium what flows, for example "oxygen" or "fuel-rich gas"
+ * @param key where it is
+ * @param medium name of what flows, for example "oxygen" or "fuel-rich gas"
+ * @param content what that is
  * @param pressure absolute pressure (Pa)
  * @param temperature temperature (K)
  * @param density density (kg/m³)
@@ -17,8 +20,9 @@ import dev.penstock.errors.Require;
  */
 public record Station(
         int number,
-        String name,
+        StationKey key,
         String medium,
+        Content content,
         double pressure,
         double temperature,
         double density,
@@ -26,10 +30,15 @@ public record Station(
         double massFlow) {
 
     public Station {
-        Require.positive(name, "pressure (Pa)", pressure);
-        Require.positive(name, "temperature (K)", temperature);
-        Require.positive(name, "density (kg/m³)", density);
-        Require.finite(name, "enthalpy (J/kg)", enthalpy);
-        Require.notNegative(name, "mass flow (kg/s)", massFlow);
+        Require.positive(key.title(), "pressure (Pa)", pressure);
+        Require.positive(key.title(), "temperature (K)", temperature);
+        Require.positive(key.title(), "density (kg/m³)", density);
+        Require.finite(key.title(), "enthalpy (J/kg)", enthalpy);
+        Require.notNegative(key.title(), "mass flow (kg/s)", massFlow);
+    }
+
+    /** Name for people, for example "fuel pump discharge". */
+    public String name() {
+        return key.title();
     }
 }

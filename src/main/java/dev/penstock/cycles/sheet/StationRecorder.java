@@ -11,8 +11,12 @@ import dev.penstock.cycles.concept.TurbinePlace;
 import dev.penstock.cycles.origin.Closing;
 import dev.penstock.cycles.origin.Definitions;
 import dev.penstock.cycles.origin.InputPaths;
+import dev.penstock.cycles.origin.LineKey;
 import dev.penstock.cycles.origin.Origins;
+import dev.penstock.cycles.origin.PartKey;
+import dev.penstock.cycles.origin.PartKind;
 import dev.penstock.cycles.origin.PartPlace;
+import dev.penstock.cycles.origin.PumpKey;
 import dev.penstock.input.TableKey;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.provenance.Origin;
@@ -109,9 +113,11 @@ public final class StationRecorder {
     public void tank(Stream out, Side side, Traced flow, Traced pressure) {
         String p = at(out.station());
         places.put(
-                side.key() + " tank",
-                new PartPlace("tank." + side.key(), List.of(ConceptTables.tank(side)), List.of(), List.of(out.station())));
-        boolean stated = !inputs.of(ConceptTables.tank(side).of(FeedInputs.TANK_PRESSURE)).isEmpty();
+                PartKey.tank(side).label(),
+                new PartPlace(
+                        PartKey.tank(side), List.of(ConceptTables.tank(side)), List.of(), List.of(out.station())));
+        boolean stated = !inputs.of(ConceptTables.tank(side).of(FeedInputs.TANK_PRESSURE))
+                .isEmpty();
         Origin state = Origin.of(
                 out.medium().model(),
                 List.of(p + ".pressure_Pa", p + ".temperature_K"),
@@ -130,7 +136,7 @@ public final class StationRecorder {
         trail.record(p + ".density_kg_m3", station.density(), "kg/m³", state);
     }
 
-    public void passage(Stream out, Stream in, Traced behind, Component.Kind kind) {
+    public void passage(Stream out, Stream in, Traced behind, PartKind kind) {
         set(
                 out,
                 new Origin(model(kind), behind.from()),
@@ -139,7 +145,7 @@ public final class StationRecorder {
     }
 
     /** A valve or injector takes what is left over; a line or duct takes what is stated. */
-    private static ModelCard model(Component.Kind kind) {
+    private static ModelCard model(PartKind kind) {
         return switch (kind) {
             case INJECTOR -> CombustorPressure.CARD;
             case VALVE -> Definitions.BUDGET;
@@ -229,8 +235,8 @@ public final class StationRecorder {
     // ---- machines
 
     /** Where a part stands that other results speak of by its name. */
-    public void place(String name, String component, TableKey table, Stream in, Stream out) {
-        places.put(name, new PartPlace(component, List.of(table), List.of(in.station()), List.of(out.station())));
+    public void place(String name, PartKey part, TableKey table, Stream in, Stream out) {
+        places.put(name, new PartPlace(part, List.of(table), List.of(in.station()), List.of(out.station())));
     }
 
     /** A shaft stands where its machines do. */
@@ -243,14 +249,14 @@ public final class StationRecorder {
         places.put(
                 shaft.name(),
                 new PartPlace(
-                        places.get(machines.get(0)).component(),
+                        places.get(machines.get(0)).part(),
                         tables.stream().distinct().toList(),
                         List.of(),
                         List.of()));
     }
 
-    public void pumped(Stream out, Stream in, Traced target, String pump, Optional<Shaft> driven) {
-        List<String> power = new ArrayList<>(List.of("pumps." + Trail.slug(pump) + ".power_W"));
+    public void pumped(Stream out, Stream in, Traced target, PumpKey pump, Optional<Shaft> driven) {
+        List<String> power = new ArrayList<>(List.of(pump.path() + ".power_W"));
         driven.ifPresent(s -> power.add(delivered(s)));
         worked(out, in, target, power);
     }
@@ -260,20 +266,20 @@ public final class StationRecorder {
     }
 
     /** The speed of a pump, by what bounds it. */
-    public void pump(String pump, SpeedLimit limit) {
-        speed("pumps." + Trail.slug(pump), limit);
+    public void pump(PumpKey pump, SpeedLimit limit) {
+        speed(pump.path(), limit);
     }
 
     /** A main pump that also passes the liquid which drives its boost pump. */
-    public void driving(String pump, Stream in, double flow, Shaft boost, Side side) {
+    public void driving(PumpKey pump, Stream in, double flow, Shaft boost) {
         trail.record(
-                "pumps." + Trail.slug(pump) + ".mass_flow_kg_s",
+                pump.path() + ".mass_flow_kg_s",
                 flow,
                 "kg/s",
                 Origin.of(
                         HydraulicTurbine.CARD,
                         List.of(flow(in), delivered(boost)),
-                        inputs.of(ConceptTables.boostPump(side).of(FeedInputs.DRIVE_EFFICIENCY))));
+                        inputs.of(ConceptTables.boostPump(pump.side()).of(FeedInputs.DRIVE_EFFICIENCY))));
     }
 
     public void shaft(Shaft shaft) {
@@ -323,9 +329,9 @@ public final class StationRecorder {
         return new Traced(value, List.of(path));
     }
 
-    public void step(String line, String component, Traced from, Traced to) {
+    public void step(LineKey line, PartKey part, Traced from, Traced to) {
         String p = "pressure_ladder." + ladder.size();
-        PressureStep step = new PressureStep(line, component, from.value(), to.value());
+        PressureStep step = new PressureStep(line, part, from.value(), to.value());
         trail.record(p + ".from_Pa", step.from(), "Pa", shown(from));
         trail.record(p + ".to_Pa", step.to(), "Pa", shown(to));
         trail.record(

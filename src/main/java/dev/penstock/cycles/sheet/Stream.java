@@ -1,5 +1,8 @@
 package dev.penstock.cycles.sheet;
 
+import dev.penstock.cycles.origin.Content;
+import dev.penstock.cycles.origin.LineKey;
+
 /**
  * A medium on its way from one component to the next.
  *
@@ -16,6 +19,19 @@ public record Stream(
     /** Mass flow (kg/s). */
     public double flow() {
         return oxidizerFlow + fuelFlow;
+    }
+
+    /** What it is. */
+    Content content() {
+        if (medium.burnt()) {
+            return Content.BURNT_GAS;
+        }
+        return oxidizerFlow > fuelFlow ? Content.OXIDIZER : Content.FUEL;
+    }
+
+    /** The line that it flows in, where that is called by what flows. */
+    public LineKey line() {
+        return new LineKey(content(), medium.name());
     }
 
     /** Enthalpy flow (W). */

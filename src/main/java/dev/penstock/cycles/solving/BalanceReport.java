@@ -7,7 +7,9 @@ import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cycles.concept.BurnerDesign;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.DesignLimits;
+import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.origin.ExhaustLimit;
+import dev.penstock.cycles.origin.PartKey;
 import dev.penstock.cycles.origin.TankLimit;
 import dev.penstock.cycles.sheet.Auditor;
 import dev.penstock.cycles.sheet.BalanceModels;
@@ -105,9 +107,9 @@ public final class BalanceReport {
                 sheet.recorder().orElseThrow().origins());
     }
 
-    private static Map<String, Double> heatLoads(List<JacketResult> jackets) {
-        Map<String, Double> loads = new LinkedHashMap<>();
-        jackets.forEach(j -> loads.put(j.circuit().id("jacket"), j.heatLoad()));
+    private static Map<PartKey, Double> heatLoads(List<JacketResult> jackets) {
+        Map<PartKey, Double> loads = new LinkedHashMap<>();
+        jackets.forEach(j -> loads.put(PartKey.jacket(j.circuit()), j.heatLoad()));
         return loads;
     }
 
@@ -286,10 +288,10 @@ public final class BalanceReport {
         }
         if (!concept.cycle().traits().pumped()) {
             for (Stream tank : sheet.tankStreams()) {
-                String side = tank.oxidizerFlow() > 0 ? "oxidizer" : "fuel";
+                Side side = tank.oxidizerFlow() > 0 ? Side.OXIDIZER : Side.FUEL;
                 limits.add(LimitCheck.atMost(
                         TankLimit.PRESSURE,
-                        side + " tank",
+                        PartKey.tank(side).label(),
                         tank.pressure(),
                         own.tankPressure(),
                         "Pa",

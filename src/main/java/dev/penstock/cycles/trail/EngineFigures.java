@@ -152,8 +152,8 @@ public final class EngineFigures {
 
     /** Figures of a pressure step. */
     public static final FigureTable<PressureStep> LADDER = FigureTable.<PressureStep>ofOne()
-            .word("line", "line", PressureStep::line)
-            .word("component", "at", PressureStep::component)
+            .word("line", "line", step -> step.line().title())
+            .word("component", "at", step -> step.part().label())
             .number("from_Pa", "from", Notation.PRESSURE, PressureStep::from)
             .number("to_Pa", "to", Notation.PRESSURE, PressureStep::to)
             .number("rise_Pa", "step", Notation.PRESSURE, PressureStep::rise)

@@ -9,6 +9,8 @@ import dev.penstock.cycles.concept.EngineInputs;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.concept.ThrustTarget;
 import dev.penstock.cycles.origin.InputPaths;
+import dev.penstock.cycles.origin.PartKey;
+import dev.penstock.cycles.origin.PartKind;
 import dev.penstock.cycles.origin.PartPlace;
 import dev.penstock.cycles.sheet.Component;
 import dev.penstock.cycles.sheet.EnergyAudit;
@@ -61,16 +63,14 @@ final class EnginePlaces {
         EnginePlaces places = new EnginePlaces(balance);
         return Place.at("")
                 .with(Role.GIVEN, places.inputs.all())
-                .with(
-                        Role.GAS,
-                        stations(places.component(Component.Kind.CHAMBER).outlets()))
+                .with(Role.GAS, stations(places.component(PartKind.CHAMBER).outlets()))
                 .with(Role.SHAFT, shafts(balance))
                 .with(Role.TANKS, List.of(places.tank(Side.OXIDIZER), places.tank(Side.FUEL)));
     }
 
     /** Flows into the main chamber. */
     List<String> chamberFlows() {
-        return component(Component.Kind.CHAMBER).inlets().stream()
+        return component(PartKind.CHAMBER).inlets().stream()
                 .map(number -> StationRecorder.at(number) + ".mass_flow_kg_s")
                 .toList();
     }
@@ -153,8 +153,7 @@ final class EnginePlaces {
         String before = index == 0
                 ? "chamber.ideal_vacuum_impulse_m_s"
                 : LossFigures.ALL.paths("losses", losses, "factor").get(index - 1);
-        return shaped(at, new EnginePlaces(balance).inputs, SHAPE)
-                .with(Role.BEFORE, List.of(before));
+        return shaped(at, new EnginePlaces(balance).inputs, SHAPE).with(Role.BEFORE, List.of(before));
     }
 
     /** What dumped gas costs. */
@@ -169,18 +168,14 @@ final class EnginePlaces {
                 .with(
                         Role.INLET,
                         balance.components().stream()
-                                .filter(component -> component.id().equals(component(jacket)))
+                                .filter(component -> component.key().equals(PartKey.jacket(jacket.circuit())))
                                 .flatMap(component -> component.inlets().stream())
                                 .map(StationRecorder::at)
                                 .toList());
     }
 
-    private static String component(JacketResult jacket) {
-        return jacket.circuit().id("jacket");
-    }
-
     static Place exhaust(EngineBalance balance, ExhaustJet jet, Place at) {
-        Component exhaust = new EnginePlaces(balance).component(Component.Kind.EXHAUST);
+        Component exhaust = new EnginePlaces(balance).component(PartKind.EXHAUST);
         return at.with(Role.INLET, stations(exhaust.inlets()));
     }
 
@@ -191,8 +186,8 @@ final class EnginePlaces {
                 .with(
                         Role.JACKET,
                         balance.cooling().stream()
-                                .filter(jacket -> component.kind() == Component.Kind.CHAMBER
-                                        || component.id().equals(component(jacket)))
+                                .filter(jacket -> component.kind() == PartKind.CHAMBER
+                                        || component.key().equals(PartKey.jacket(jacket.circuit())))
                                 .map(jacket -> jacket.circuit().path())
                                 .toList());
     }
@@ -259,7 +254,7 @@ final class EnginePlaces {
         return ShaftFigures.ALL.paths("shafts", balance.shafts());
     }
 
-    private Component component(Component.Kind kind) {
+    private Component component(PartKind kind) {
         return balance.components().stream()
                 .filter(component -> component.kind() == kind)
                 .findFirst()

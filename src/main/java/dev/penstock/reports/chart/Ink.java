@@ -1,5 +1,6 @@
 package dev.penstock.reports.chart;
 
+import dev.penstock.cycles.origin.Content;
 import java.awt.Color;
 
 /**
@@ -59,25 +60,15 @@ public enum Ink {
     }
 
     /**
-     * @param medium what flows, for example "oxygen", "methane", "fuel-rich gas"
-     * @param oxidizer name or id of the oxidizer
-     * @param fuel name or id of the fuel
+     * @param content what flows
      * @return the colour of its lines
      */
-    public static Ink ofMedium(String medium, String oxidizer, String fuel) {
-        if (medium.equals(oxidizer)) {
-            return OXIDIZER;
-        }
-        if (medium.equals(fuel)) {
-            return FUEL;
-        }
-        if (medium.contains("gas")) {
-            return GAS;
-        }
-        if (medium.contains("oxid")) {
-            return OXIDIZER;
-        }
-        return medium.contains("fuel") ? FUEL : GAIN;
+    public static Ink of(Content content) {
+        return switch (content) {
+            case OXIDIZER -> OXIDIZER;
+            case FUEL -> FUEL;
+            case BURNT_GAS -> GAS;
+        };
     }
 
     /**

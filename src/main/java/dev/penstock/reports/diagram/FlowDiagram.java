@@ -1,5 +1,6 @@
 package dev.penstock.reports.diagram;
 
+import dev.penstock.cycles.origin.PartKind;
 import dev.penstock.cycles.sheet.Component;
 import dev.penstock.cycles.sheet.Station;
 import dev.penstock.quantities.Notation;
@@ -42,14 +43,10 @@ public final class FlowDiagram {
     private final Map<String, Component> components = new LinkedHashMap<>();
     private final Map<Integer, Station> stations = new LinkedHashMap<>();
     private final Map<String, Node> nodes = new LinkedHashMap<>();
-    private final String oxidizer;
-    private final String fuel;
 
-    private FlowDiagram(List<Component> components, List<Station> stations, String oxidizer, String fuel) {
+    private FlowDiagram(List<Component> components, List<Station> stations) {
         components.forEach(c -> this.components.put(c.id(), c));
         stations.forEach(s -> this.stations.put(s.number(), s));
-        this.oxidizer = oxidizer;
-        this.fuel = fuel;
     }
 
     /**
@@ -58,20 +55,12 @@ public final class FlowDiagram {
      * @param components components of the engine
      * @param stations stations of the engine
      * @param shafts shafts that join pumps and turbines
-     * @param oxidizer name of the oxidizer as the stations have it
-     * @param fuel name of the fuel as the stations have it
      * @return SVG with the colours of light paper
      * @throws IllegalArgumentException if the arrangement flows in a circle
      */
     public static String svg(
-            String id,
-            String title,
-            List<Component> components,
-            List<Station> stations,
-            List<Shaft> shafts,
-            String oxidizer,
-            String fuel) {
-        FlowDiagram diagram = new FlowDiagram(components, stations, oxidizer, fuel);
+            String id, String title, List<Component> components, List<Station> stations, List<Shaft> shafts) {
+        FlowDiagram diagram = new FlowDiagram(components, stations);
         diagram.connect(shafts);
         Layers layers = Layers.of(diagram.nodes.values());
         java.awt.geom.Rectangle2D size = Placement.place(layers, MARGIN);
@@ -177,15 +166,14 @@ public final class FlowDiagram {
     }
 
     private Ink ink(String stationKey) {
-        return Ink.ofMedium(
-                stations.get(Integer.parseInt(stationKey.substring(1))).medium(), oxidizer, fuel);
+        return Ink.of(stations.get(Integer.parseInt(stationKey.substring(1))).content());
     }
 
     private double side(Station station) {
-        return switch (Ink.ofMedium(station.medium(), oxidizer, fuel)) {
+        return switch (station.content()) {
             case OXIDIZER -> -1;
             case FUEL -> 1;
-            default -> 0;
+            case BURNT_GAS -> 0;
         };
     }
 
@@ -205,7 +193,7 @@ public final class FlowDiagram {
     }
 
     static boolean isJunction(Component component) {
-        return component.kind() == Component.Kind.SPLIT || component.kind() == Component.Kind.MERGE;
+        return component.kind() == PartKind.SPLIT || component.kind() == PartKind.MERGE;
     }
 
     private static String key(int number) {

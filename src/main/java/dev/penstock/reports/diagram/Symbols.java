@@ -1,5 +1,6 @@
 package dev.penstock.reports.diagram;
 
+import dev.penstock.cycles.origin.PartKind;
 import dev.penstock.cycles.sheet.Component;
 import dev.penstock.cycles.sheet.Station;
 import dev.penstock.quantities.Notation;
@@ -16,11 +17,10 @@ final class Symbols {
      * @param colour colour of solid parts
      * @return SVG elements
      */
-    static String of(Component.Kind kind, String colour) {
+    static String of(PartKind kind, String colour) {
         String solid = "style=\"fill:" + colour + ";stroke:none\"";
         return switch (kind) {
             case TANK -> "<path d=\"M-9 -6q0 -7 9 -7t9 7v12q0 7 -9 7t-9 -7z\"/><path d=\"M-9 -2h18\"/>";
-            case PRESSURANT -> "<circle r=\"9\" cy=\"2\"/><path d=\"M0 -7v-6M-4 -13h8\"/>";
             case PUMP -> "<circle r=\"12\"/><path d=\"M-10.400 -6L0 12L10.400 -6\"/>";
             case TURBINE -> "<path d=\"M-4 -12L4 -12L12 12L-12 12z\"/><path d=\"M0 -12v24\"/>";
             case MOTOR -> "<circle r=\"12\"/><path d=\"M-5 5v-10l5 7l5 -7v10\"/>";

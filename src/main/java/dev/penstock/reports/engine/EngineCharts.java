@@ -4,6 +4,7 @@ import dev.penstock.chamber.atmosphere.StandardAtmosphere1976;
 import dev.penstock.chamber.loss.NamedLoss;
 import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cooling.jacket.JacketStation;
+import dev.penstock.cycles.origin.LineKey;
 import dev.penstock.cycles.sheet.Component;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.sheet.PressureStep;
@@ -55,14 +56,12 @@ public final class EngineCharts {
                 title,
                 balance.components().stream().map(this::withShaftPower).toList(),
                 balance.stations(),
-                shafts,
-                balance.concept().oxidizer().id(),
-                balance.concept().fuel().id());
+                shafts);
         return new Drawing(
                 svg,
                 "Flow runs from the tanks above to the chamber below. Numbered plates are the stations of the table:"
-                        + " absolute pressure, temperature, flow. Blue is oxidizer, amber fuel, plum burnt gas, teal"
-                        + " inert gas; a dotted line is a shaft.",
+                        + " absolute pressure, temperature, flow. Blue is oxidizer, amber fuel, plum burnt gas; a"
+                        + " dotted line is a shaft.",
                 true);
     }
 
@@ -71,7 +70,7 @@ public final class EngineCharts {
         return balance.pumps().stream()
                 .filter(p -> p.name().equals(c.label()))
                 .findFirst()
-                .map(p -> new Component(c.id(), c.kind(), c.label(), c.inlets(), c.outlets(), c.heatIn(), p.power()))
+                .map(p -> new Component(c.key(), c.inlets(), c.outlets(), c.heatIn(), p.power()))
                 .orElse(c);
     }
 
@@ -87,20 +86,20 @@ public final class EngineCharts {
 
     /** @return pressure along every line */
     public Drawing pressures() {
-        Map<String, List<PressureStep>> lines = new LinkedHashMap<>();
+        Map<LineKey, List<PressureStep>> lines = new LinkedHashMap<>();
         for (PressureStep step : balance.pressureLadder()) {
             lines.computeIfAbsent(step.line(), l -> new ArrayList<>()).add(step);
         }
         List<SpanChart.Bar> bars = new ArrayList<>();
         lines.forEach((line, steps) -> {
-            bars.add(new SpanChart.Bar(line.toUpperCase(Locale.ROOT), 0, 0, Ink.MUTED, ""));
-            Ink falling = line.contains("chamber") ? Ink.GAS : Ink.ofMedium(line, "oxidizer", "fuel");
+            bars.add(new SpanChart.Bar(line.title().toUpperCase(Locale.ROOT), 0, 0, Ink.MUTED, ""));
+            Ink falling = Ink.of(line.content());
             for (PressureStep step : steps) {
                 boolean rise = step.rise() > 0;
                 String text = (rise ? "+" : "−") + Notation.PRESSURE.write(Math.abs(step.rise())) + " to "
                         + Notation.PRESSURE.write(step.to());
                 bars.add(new SpanChart.Bar(
-                        step.component(), step.from() / 1e5, step.to() / 1e5, rise ? Ink.GAIN : falling, text));
+                        step.part().label(), step.from() / 1e5, step.to() / 1e5, rise ? Ink.GAIN : falling, text));
             }
         });
         String svg =

@@ -41,7 +41,7 @@ public final class EngineTables {
                 "Pressure steps",
                 EngineFigures.LADDER,
                 EngineFigures.LADDER.placed("pressure_ladder", balance.pressureLadder()).stream()
-                        .sorted(Comparator.comparing(step -> step.thing().line()))
+                        .sorted(Comparator.comparing(step -> step.thing().line().title()))
                         .toList(),
                 step -> "",
                 "line component from_Pa to_Pa rise_Pa");

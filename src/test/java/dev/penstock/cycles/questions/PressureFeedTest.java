@@ -8,7 +8,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import dev.penstock.cycles.Concepts;
 import dev.penstock.cycles.arrangements.GasGenerator;
 import dev.penstock.cycles.arrangements.PressureFed;
-import dev.penstock.cycles.sheet.Component;
+import dev.penstock.cycles.origin.PartKind;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.InvalidInput;
 import java.util.ArrayList;
@@ -76,7 +76,7 @@ class PressureFeedTest {
         PressureFeed.Point begin = LIFE.begin();
         PressureFeed.Point end = LIFE.end();
         double face = PLOVER.components().stream()
-                .filter(c -> c.kind() == Component.Kind.INJECTOR)
+                .filter(c -> c.kind() == PartKind.INJECTOR)
                 .mapToDouble(c -> PLOVER.station(c.outlets().get(0)).pressure())
                 .findFirst()
                 .orElseThrow();

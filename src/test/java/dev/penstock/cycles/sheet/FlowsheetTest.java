@@ -11,6 +11,8 @@ import dev.penstock.cooling.Cases;
 import dev.penstock.cycles.Concepts;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.Side;
+import dev.penstock.cycles.origin.PartKey;
+import dev.penstock.cycles.origin.PartKind;
 import dev.penstock.errors.LimitReached;
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.provenance.Traced;
@@ -25,6 +27,8 @@ class FlowsheetTest {
 
     private static final String DEMO =
             "dotterel.toml"; // pumps driven by motors, so that nothing is left to be solved for
+    private static final PartKey VALVE = PartKey.of(PartKind.VALVE, "test", "test valve");
+    private static final PartKey BRANCH = PartKey.of(PartKind.SPLIT, "test", "test branch");
     private static final double FLOW = 8;
     private static final double FACE_RATIO = 1.02;
     private static Concept concept;
@@ -78,13 +82,13 @@ class FlowsheetTest {
     void aPressureLossKeepsFlowAndEnthalpy() {
         Flowsheet sheet = sheet(false);
         Stream in = fuel(sheet);
-        Stream out = sheet.valve(Side.FUEL, "valve.test", "test valve", in, Traced.of(3e5));
+        Stream out = sheet.valve(Side.FUEL, VALVE, in, Traced.of(3e5));
         assertThat(out.enthalpy()).isEqualTo(in.enthalpy());
         assertThat(out.fuelFlow()).isEqualTo(2.5);
         assertThat(out.oxidizerFlow()).isZero();
         assertThat(out.pressure()).isEqualTo(3e5);
         for (double wrong : new double[] {0, -1e5, 4.1e5, Double.NaN}) {
-            assertThatThrownBy(() -> sheet.valve(Side.FUEL, "valve.test", "test valve", in, Traced.of(wrong)))
+            assertThatThrownBy(() -> sheet.valve(Side.FUEL, VALVE, in, Traced.of(wrong)))
                     .isInstanceOf(OutsideValidity.class)
                     .hasMessageContaining("test valve");
         }
@@ -95,16 +99,16 @@ class FlowsheetTest {
     void branchesAddUpAndComeTogetherAgain() {
         Flowsheet sheet = sheet(false);
         Stream in = fuel(sheet);
-        List<Stream> ways = sheet.split("split.test", "test branch", in, Traced.of(0.3));
+        List<Stream> ways = sheet.split(BRANCH, in, Traced.of(0.3));
         assertThat(ways.get(0).flow()).isCloseTo(0.75, withinPercentage(1e-10));
         assertThat(ways.get(0).flow() + ways.get(1).flow()).isEqualTo(in.flow());
-        Stream lower = sheet.valve(Side.FUEL, "valve.test", "test valve", ways.get(1), Traced.of(3e5));
-        Stream merged = sheet.merge("merge.test", "test merge", ways.get(0), lower);
+        Stream lower = sheet.valve(Side.FUEL, VALVE, ways.get(1), Traced.of(3e5));
+        Stream merged = sheet.merge(PartKey.of(PartKind.MERGE, "test", "test merge"), ways.get(0), lower);
         assertThat(merged.flow()).isCloseTo(in.flow(), withinPercentage(1e-12));
         assertThat(merged.enthalpyFlow()).isCloseTo(in.enthalpyFlow(), withinPercentage(1e-12));
         assertThat(merged.pressure()).isEqualTo(3e5);
         for (double wrong : new double[] {0, 1, -0.1, Double.NaN}) {
-            assertThatThrownBy(() -> sheet.split("split.test", "test branch", in, Traced.of(wrong)))
+            assertThatThrownBy(() -> sheet.split(BRANCH, in, Traced.of(wrong)))
                     .isInstanceOf(OutsideValidity.class)
                     .hasMessageContaining("test branch");
         }
@@ -133,7 +137,7 @@ class FlowsheetTest {
         sheet.machinery().motors();
         double given = 0;
         for (Component c : sheet.components()) {
-            if (c.kind() == Component.Kind.PUMP) {
+            if (c.kind() == PartKind.PUMP) {
                 Station in = sheet.stations().get(c.inlets().get(0) - 1);
                 Station out = sheet.stations().get(c.outlets().get(0) - 1);
                 assertThat(out.massFlow()).isEqualTo(in.massFlow());
@@ -147,7 +151,7 @@ class FlowsheetTest {
         assertThat(pumped.oxidizer().pressure()).isEqualTo(60e5);
         assertThat(pumped.fuel().pressure()).isEqualTo(70e5);
         double motors = sheet.components().stream()
-                .filter(c -> c.kind() == Component.Kind.MOTOR)
+                .filter(c -> c.kind() == PartKind.MOTOR)
                 .mapToDouble(Component::workIn)
                 .sum();
         double needed = sheet.machinery().shafts().stream()

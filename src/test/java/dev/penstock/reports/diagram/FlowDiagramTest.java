@@ -3,8 +3,11 @@ package dev.penstock.reports.diagram;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import dev.penstock.cycles.origin.Content;
+import dev.penstock.cycles.origin.PartKey;
+import dev.penstock.cycles.origin.PartKind;
+import dev.penstock.cycles.origin.Port;
 import dev.penstock.cycles.sheet.Component;
-import dev.penstock.cycles.sheet.Component.Kind;
 import dev.penstock.cycles.sheet.Station;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
@@ -31,59 +34,76 @@ class FlowDiagramTest {
 
         Grown(Random random) {
             List<Integer> open = new ArrayList<>();
-            for (String side : List.of("oxygen", "methane")) {
+            for (Content side : List.of(Content.OXIDIZER, Content.FUEL)) {
                 open.add(station(side));
-                part(Kind.TANK, List.of(), List.of(open.get(open.size() - 1)));
+                part(PartKind.TANK, List.of(), List.of(open.get(open.size() - 1)));
             }
             String pump = "";
             for (int i = random.nextInt(25); i > 0; i--) {
                 int inlet = open.remove(random.nextInt(open.size()));
-                String medium = stations.get(inlet - 1).medium();
+                Content medium = stations.get(inlet - 1).content();
                 switch (random.nextInt(5)) {
                     case 0 -> {
                         open.add(station(medium));
                         open.add(station(medium));
-                        part(Kind.SPLIT, List.of(inlet), open.subList(open.size() - 2, open.size()));
+                        part(PartKind.SPLIT, List.of(inlet), open.subList(open.size() - 2, open.size()));
                     }
                     case 1 -> {
                         List<Integer> inlets = new ArrayList<>(List.of(inlet));
                         if (!open.isEmpty()) {
                             inlets.add(open.remove(random.nextInt(open.size())));
                         }
-                        open.add(station("fuel-rich gas"));
-                        part(Kind.PREBURNER, inlets, open.subList(open.size() - 1, open.size()));
+                        open.add(station(Content.BURNT_GAS));
+                        part(PartKind.PREBURNER, inlets, open.subList(open.size() - 1, open.size()));
                     }
                     default -> {
                         open.add(station(medium));
-                        Kind kind = List.of(Kind.PUMP, Kind.VALVE, Kind.TURBINE, Kind.JACKET)
+                        PartKind kind = List.of(PartKind.PUMP, PartKind.VALVE, PartKind.TURBINE, PartKind.JACKET)
                                 .get(random.nextInt(4));
                         String id = part(kind, List.of(inlet), open.subList(open.size() - 1, open.size()));
-                        if (kind == Kind.PUMP) {
+                        if (kind == PartKind.PUMP) {
                             pump = id;
-                        } else if (kind == Kind.TURBINE && !pump.isEmpty()) {
+                        } else if (kind == PartKind.TURBINE && !pump.isEmpty()) {
                             shafts.add(new FlowDiagram.Shaft("shaft", List.of(pump), List.of(id)));
                         }
                     }
                 }
             }
-            part(Kind.CHAMBER, open, List.of());
+            part(PartKind.CHAMBER, open, List.of());
         }
 
-        private int station(String medium) {
+        private int station(Content content) {
             int number = stations.size() + 1;
-            stations.add(new Station(number, "station <" + number + ">", medium, 1.234e7, 123.4, 500, 0, 12.34));
+            stations.add(stationOf(number, "station <" + number + ">", content));
             return number;
         }
 
-        private String part(Kind kind, List<Integer> inlets, List<Integer> outlets) {
-            String id = "part." + components.size();
-            components.add(new Component(id, kind, "a & b " + components.size(), inlets, outlets, 0, 0));
-            return id;
+        private String part(PartKind kind, List<Integer> inlets, List<Integer> outlets) {
+            components.add(new Component(
+                    PartKey.of(kind, Integer.toString(components.size()), "a & b " + components.size()),
+                    inlets,
+                    outlets,
+                    0,
+                    0));
+            return components.get(components.size() - 1).id();
         }
 
         String svg() {
-            return FlowDiagram.svg("d", "title", components, stations, shafts, "oxygen", "methane");
+            return FlowDiagram.svg("d", "title", components, stations, shafts);
         }
+    }
+
+    private static Station stationOf(int number, String name, Content content) {
+        return new Station(
+                number,
+                PartKey.of(PartKind.VALVE, name, name).at(Port.BEHIND),
+                "medium",
+                content,
+                1.234e7,
+                123.4,
+                500,
+                0,
+                12.34);
     }
 
     @Property(tries = 150)
@@ -136,12 +156,11 @@ class FlowDiagramTest {
 
     @Test
     void aCircleIsRefused() {
-        List<Station> stations = List.of(
-                new Station(1, "a", "oxygen", 1e5, 90, 1000, 0, 1), new Station(2, "b", "oxygen", 1e5, 90, 1000, 0, 1));
+        List<Station> stations = List.of(stationOf(1, "a", Content.OXIDIZER), stationOf(2, "b", Content.OXIDIZER));
         List<Component> circle = List.of(
-                new Component("x", Kind.VALVE, "x", List.of(1), List.of(2), 0, 0),
-                new Component("y", Kind.VALVE, "y", List.of(2), List.of(1), 0, 0));
-        assertThatThrownBy(() -> FlowDiagram.svg("d", "t", circle, stations, List.of(), "oxygen", "methane"))
+                new Component(PartKey.of(PartKind.VALVE, "x", "x"), List.of(1), List.of(2), 0, 0),
+                new Component(PartKey.of(PartKind.VALVE, "y", "y"), List.of(2), List.of(1), 0, 0));
+        assertThatThrownBy(() -> FlowDiagram.svg("d", "t", circle, stations, List.of()))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("circle");
     }

@@ -1,0 +1,15 @@
+package dev.penstock.cycles.origin;
+
+import dev.penstock.cycles.concept.Side;
+
+/** What a line carries, whatever it is called. */
+public enum Content {
+    OXIDIZER,
+    FUEL,
+    /** Made of a propellant or both by a reaction. */
+    BURNT_GAS;
+
+    public static Content of(Side side) {
+        return side == Side.FUEL ? FUEL : OXIDIZER;
+    }
+}

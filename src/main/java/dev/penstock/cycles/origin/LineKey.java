@@ -1,0 +1,29 @@
+package dev.penstock.cycles.origin;
+
+import dev.penstock.cycles.concept.Burner;
+import dev.penstock.cycles.concept.Side;
+
+/**
+ * A line or gas path of the pressure ladder.
+ *
+ * @param content what it carries
+ * @param title name for people
+ */
+public record LineKey(Content content, String title) {
+
+    /** Through the chamber, from the injector face to the nozzle. */
+    public static final LineKey CHAMBER = new LineKey(Content.BURNT_GAS, "chamber");
+
+    public static LineKey of(Side side) {
+        return new LineKey(Content.of(side), side.key());
+    }
+
+    /** Past a jacket of this propellant. */
+    public static LineKey bypass(Side side) {
+        return new LineKey(Content.of(side), side.key() + " bypass");
+    }
+
+    public static LineKey to(Burner burner, Side side) {
+        return new LineKey(Content.of(side), side.key() + " to the " + burner.title());
+    }
+}

@@ -1,0 +1,126 @@
+package dev.penstock.cycles.origin;
+
+import dev.penstock.cooling.design.CircuitKey;
+import dev.penstock.cycles.concept.Burner;
+import dev.penstock.cycles.concept.Side;
+import dev.penstock.cycles.concept.TurbinePlace;
+import java.util.Objects;
+
+/**
+ * A part of an arrangement, declared once: what joins it to others, lists it, draws it or asks for it says this key. What a
+ * propellant, a machine, a burner or a jacket brings is made from its own key; what only one arrangement has is a constant there.
+ *
+ * @param kind what it is
+ * @param id stable dotted id, for example "pump.fuel"
+ * @param label name for people
+ * @param noun what the names of its stations call it, the label mostly
+ */
+public record PartKey(PartKind kind, String id, String label, String noun) {
+
+    public static final PartKey CHAMBER = new PartKey(PartKind.CHAMBER, "chamber", "thrust chamber", "chamber");
+    public static final PartKey NOZZLE = new PartKey(PartKind.NOZZLE, "nozzle", "nozzle");
+    public static final PartKey EXHAUST_DUCT = of(PartKind.LINE, "exhaust", "exhaust duct");
+    public static final PartKey EXHAUST = new PartKey(PartKind.EXHAUST, "exhaust", "turbine exhaust nozzle");
+
+    /** Where the pressure at the injector face becomes that at the nozzle entrance. */
+    public static final PartKey COMBUSTION = new PartKey(PartKind.CHAMBER, "chamber", "combustion at finite speed");
+
+    public PartKey {
+        Objects.requireNonNull(kind, "kind");
+    }
+
+    private PartKey(PartKind kind, String id, String label) {
+        this(kind, id, label, label);
+    }
+
+    /**
+     * @param kind what it is
+     * @param name name of its own among its kind
+     * @param label name for people
+     * @return the key of a part that only some arrangements have
+     */
+    public static PartKey of(PartKind kind, String name, String label) {
+        return new PartKey(kind, kind.prefix() + "." + name, label);
+    }
+
+    // ---- what each propellant has
+
+    public static PartKey tank(Side side) {
+        return of(PartKind.TANK, side.key(), side.key() + " tank");
+    }
+
+    public static PartKey suctionLine(Side side) {
+        return of(PartKind.LINE, side.key() + "_suction", side.key() + " suction line");
+    }
+
+    public static PartKey dischargeLine(Side side) {
+        return of(PartKind.LINE, side.key() + "_discharge", side.key() + " discharge line");
+    }
+
+    public static PartKey valve(Side side) {
+        return of(PartKind.VALVE, side.key(), side.key() + " valve");
+    }
+
+    public static PartKey injector(Side side) {
+        return of(PartKind.INJECTOR, side.key(), side.key() + " injector");
+    }
+
+    // ---- machines
+
+    public static PartKey pump(PumpKey pump) {
+        return new PartKey(PartKind.PUMP, pump.id(), pump.label());
+    }
+
+    public static PartKey turbine(TurbinePlace place) {
+        return of(PartKind.TURBINE, place.key(), place.title());
+    }
+
+    public static PartKey motor(ShaftKey shaft) {
+        return of(PartKind.MOTOR, shaft.id(), "motor of the " + shaft.title());
+    }
+
+    // ---- burners
+
+    public static PartKey burner(Burner burner) {
+        return new PartKey(
+                switch (burner) {
+                    case GENERATOR, TAP_OFF, DECOMPOSITION -> PartKind.GAS_GENERATOR;
+                    case FUEL_RICH, OXIDIZER_RICH -> PartKind.PREBURNER;
+                },
+                burner.key(),
+                burner.title());
+    }
+
+    /** The injector of a burner, which is no component of its own. */
+    public static PartKey injector(Burner burner) {
+        return of(PartKind.INJECTOR, burner.key(), burner.title() + " injector");
+    }
+
+    // ---- jackets
+
+    public static PartKey jacket(CircuitKey circuit) {
+        return new PartKey(PartKind.JACKET, circuit.id("jacket"), circuit.label(), circuit.word() + "jacket");
+    }
+
+    public static PartKey coolantBranch(CircuitKey circuit) {
+        return new PartKey(PartKind.SPLIT, circuit.id("split.coolant"), circuit.word() + "coolant branch");
+    }
+
+    public static PartKey bypass(CircuitKey circuit) {
+        return new PartKey(PartKind.ORIFICE, circuit.id("orifice.bypass"), circuit.word() + "jacket bypass");
+    }
+
+    public static PartKey coolantMerge(CircuitKey circuit) {
+        return new PartKey(PartKind.MERGE, circuit.id("merge.coolant"), circuit.word() + "coolant merge");
+    }
+
+    // ---- stations
+
+    /**
+     * @param port a way out
+     * @return the station there
+     */
+    public StationKey at(Port port) {
+        return new StationKey(this, port);
+    }
+}
