@@ -236,6 +236,20 @@ public final class FigureTable<T> {
     }
 
     /**
+     * @param same model of a value that is shown in another place
+     * @param first path of a thing where its figures are made
+     * @return the same figures, each made from itself there
+     */
+    public FigureTable<T> again(ModelCard same, Function<T, String> first) {
+        List<Member<T>> shown = new ArrayList<>();
+        for (Figure<T> figure : figures()) {
+            shown.add(figure.from(
+                    (thing, at) -> Optional.of(new Origin(same, List.of(first.apply(thing) + "." + figure.key())))));
+        }
+        return new FigureTable<>(name, shown);
+    }
+
+    /**
      * Records every number that has an origin, of a thing and its parts. What the calculation wrote down itself stands.
      *
      * @param thing a thing

@@ -24,6 +24,11 @@ public final class InputPaths {
         }
     }
 
+    /** Path of an input, whether it has a number or not. */
+    public static String path(InputKey input) {
+        return ROOT + input.path();
+    }
+
     /** The input's path, if it has a number. */
     public List<String> of(InputKey input) {
         return of(input.path());

@@ -13,8 +13,11 @@ import static dev.penstock.quantities.Notation.significant;
 import dev.penstock.chamber.ChamberFigures;
 import dev.penstock.chamber.loss.LossFigures;
 import dev.penstock.cooling.jacket.JacketFigures;
+import dev.penstock.cycles.concept.ConceptTables;
+import dev.penstock.cycles.concept.EngineInputs;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.origin.Definitions;
+import dev.penstock.cycles.origin.InputPaths;
 import dev.penstock.cycles.sheet.Component;
 import dev.penstock.cycles.sheet.EnergyAudit;
 import dev.penstock.cycles.sheet.EngineBalance;
@@ -55,7 +58,7 @@ public final class EngineFigures {
             .number("chamber_pressure_Pa", "chamber pressure", Notation.PRESSURE, b -> b.engine()
                     .chamberPressure())
             .briefly("chamber")
-            .by(Definitions.SAME, fixed("concept.engine.chamber_pressure"))
+            .by(Definitions.SAME, fixed(InputPaths.path(ConceptTables.ENGINE.of(EngineInputs.CHAMBER_PRESSURE))))
             .number("mixture_ratio", "mixture ratio", significant("", 4), b -> b.engine()
                     .mixtureRatio())
             .by(Definitions.RATIO, own("oxidizer_flow_kg_s", "fuel_flow_kg_s"))

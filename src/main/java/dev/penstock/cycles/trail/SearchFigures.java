@@ -1,13 +1,60 @@
 package dev.penstock.cycles.trail;
 
+import static dev.penstock.provenance.Place.Role.BEFORE;
+import static dev.penstock.provenance.Place.fixed;
+import static dev.penstock.provenance.Place.own;
+import static dev.penstock.provenance.Place.values;
+
+import dev.penstock.cycles.concept.ConceptTables;
+import dev.penstock.cycles.concept.EngineInputs;
+import dev.penstock.cycles.origin.Definitions;
+import dev.penstock.cycles.origin.InputPaths;
 import dev.penstock.cycles.questions.LimitResult;
+import dev.penstock.cycles.questions.LimitSearch;
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.FigureTable;
+import dev.penstock.provenance.LimitCheck;
+import dev.penstock.provenance.ModelCard;
+import dev.penstock.provenance.Origin;
+import dev.penstock.provenance.Place;
 import dev.penstock.quantities.Notation;
+import java.util.List;
 import java.util.Optional;
 
 /** What a search for the highest chamber pressure publishes. */
 public final class SearchFigures {
+
+    static final ModelCard SEARCH = new ModelCard(
+            "cycles.limit-search",
+            "Highest chamber pressure that keeps every limit that counts",
+            "p_c such that the least margin of the limits that count is zero, or where solutions turn back",
+            "one crossing between the last pressure that keeps them and the first that does not",
+            "tolerance of the search",
+            List.of("definition"));
+    private static final ModelCard BEST_PRESSURE = new ModelCard(
+            "cycles.best-pressure",
+            "Best chamber pressure within the limits",
+            "p_c at or below the highest at which impulse is greatest, or start mass over payload least",
+            "one best pressure between two rungs of the search",
+            "1.5 % of the pressure; impulse is flat there",
+            List.of("definition"));
+    private static final ModelCard WORTH = new ModelCard(
+            "cycles.limit-worth",
+            "What a limit is worth",
+            "(Δp_c/p_c)/(Δlimit/limit), the search run again with that limit changed",
+            "small changes, all other limits as they are",
+            "that of the search",
+            List.of("definition"));
+
+    /** Chamber pressure that the search found, where the engine's own figures begin. */
+    static final String PRESSURE = InputPaths.path(ConceptTables.ENGINE.of(EngineInputs.CHAMBER_PRESSURE));
+
+    private static final String CHANGE = "relative_change";
+    private static final String FOUND = "chamber_pressure_Pa";
+    private static final Origin STEP = Origin.given("step of the search", "chosen here");
+
+    /** A limit that counts, as the engine publishes it. */
+    private static final FigureTable<LimitCheck> HELD = CheckFigures.LIMITS.again(Definitions.SAME, LimitCheck::path);
 
     /** What a limit is worth. */
     public static final FigureTable<LimitResult.Sensitivity> SENSITIVITIES =
@@ -18,19 +65,19 @@ public final class SearchFigures {
                             "gain per change",
                             Notation.fixed("", "", 1, 2),
                             LimitResult.Sensitivity::elasticity)
-                    .number("relative_change", "by", Notation.PERCENT, LimitResult.Sensitivity::change)
-                    .number(
-                            "chamber_pressure_Pa",
-                            "chamber",
-                            Notation.PRESSURE,
-                            LimitResult.Sensitivity::chamberPressure)
+                    .by(WORTH, own(FOUND), fixed(FOUND), own(CHANGE))
+                    .number(CHANGE, "by", Notation.PERCENT, LimitResult.Sensitivity::change)
+                    .from((s, at) -> STEP)
+                    .number(FOUND, "chamber", Notation.PRESSURE, LimitResult.Sensitivity::chamberPressure)
+                    .by(SEARCH, values(BEFORE), own(CHANGE))
                     .word("title", "limit changed", s -> CheckFigures.title(s.limit()))
                     .outsideDocuments()
                     .table();
 
     /** Chamber pressures tried. */
     public static final FigureTable<LimitResult.Point> POINTS = FigureTable.<LimitResult.Point>ofOne()
-            .number("chamber_pressure_Pa", "chamber", Notation.PRESSURE, LimitResult.Point::chamberPressure)
+            .number(FOUND, "chamber", Notation.PRESSURE, LimitResult.Point::chamberPressure)
+            .from((point, at) -> STEP)
             .word("within_limits", "within limits", LimitResult.Point::withinLimits)
             .word("limit", "limit", LimitResult.Point::limit)
             .word("kept", "within limits", p -> p.withinLimits() ? "yes" : "no")
@@ -49,27 +96,51 @@ public final class SearchFigures {
 
     /** The best chamber pressure. */
     public static final FigureTable<LimitResult.Best> BEST = FigureTable.<LimitResult.Best>ofOne()
-            .number("chamber_pressure_Pa", "chamber pressure", Notation.PRESSURE, LimitResult.Best::chamberPressure)
+            .number(FOUND, "chamber pressure", Notation.PRESSURE, LimitResult.Best::chamberPressure)
+            .by(BEST_PRESSURE, fixed(FOUND))
             .word("merit", "best for", LimitResult.Best::merit)
             .number("value", "value", best -> Notation.ofUnit(best.unit()).namingUnit(), LimitResult.Best::value)
+            .by(BEST_PRESSURE, own(FOUND))
             .word("unit", "unit", LimitResult.Best::unit)
             .word("ends_at", "ended by", LimitResult.Best::limit)
             .word("explanation", "why", LimitResult.Best::why)
             .table();
 
+    /** The search itself. */
+    static final FigureTable<LimitResult> SEARCHED = search().table();
+
     /** The search with the engine that it found. */
-    public static final FigureTable<LimitResult> ALL = FigureTable.<LimitResult>ofOne()
-            .word("name", "concept", r -> r.balance().concept().name())
-            .number("chamber_pressure_Pa", "chamber pressure", Notation.PRESSURE, LimitResult::chamberPressure)
-            .word("binding_limit", "binds", LimitResult::bindingLimit)
-            .word("explanation", "explanation", LimitResult::explanation)
-            .part("best", LimitResult::best, BEST)
-            .each("held", LimitResult::held, CheckFigures.LIMITS)
-            .each("left_out", LimitResult::leftOut, LEFT_OUT)
-            .each("sensitivities", LimitResult::sensitivities, SENSITIVITIES)
-            .each("points", LimitResult::points, POINTS)
-            .part("balance", r -> Optional.of(r.balance()), EngineFigures.ALL)
+    public static final FigureTable<LimitResult> ALL = search().part(
+                    "balance", r -> Optional.of(r.balance()), EngineFigures.ALL)
             .table();
 
     private SearchFigures() {}
+
+    private static FigureTable.Builder<LimitResult> search() {
+        return FigureTable.<LimitResult>ofOne()
+                .word("name", "concept", r -> r.balance().concept().name())
+                .number(FOUND, "chamber pressure", Notation.PRESSURE, LimitResult::chamberPressure)
+                .by(Definitions.SAME, fixed(PRESSURE))
+                .word("binding_limit", "binds", LimitResult::bindingLimit)
+                .word("explanation", "explanation", LimitResult::explanation)
+                .part("best", LimitResult::best, BEST)
+                .each("held", LimitResult::held, HELD)
+                .each("left_out", LimitResult::leftOut, LEFT_OUT)
+                .each("sensitivities", LimitResult::sensitivities, SENSITIVITIES, SearchFigures::changed)
+                .each("points", LimitResult::points, POINTS);
+    }
+
+    /** Bounds of the limits that count, where the engine publishes them. */
+    static List<String> bounds(List<LimitCheck> limits) {
+        return limits.stream().map(limit -> limit.path() + ".limit").toList();
+    }
+
+    /** The limits that are changed together, since one key of the concept sets them. */
+    private static Place changed(LimitResult result, LimitResult.Sensitivity sensitivity, Place at) {
+        return at.with(
+                BEFORE,
+                bounds(result.held().stream()
+                        .filter(limit -> LimitSearch.key(limit).equals(sensitivity.limit()))
+                        .toList()));
+    }
 }
