@@ -2,25 +2,17 @@ package dev.penstock.provenance;
 
 import dev.penstock.errors.Warning;
 import dev.penstock.quantities.Notation;
-import java.util.List;
 
 /** What a limit check and a warning publish. */
 public final class CheckFigures {
 
-    private static final ModelCard STATED = new ModelCard(
-            "cycles.bound",
-            "Bound of a limit",
-            "as its inputs state it",
-            "where the part holds",
-            "exact",
-            List.of("definition"));
-    private static final ModelCard MARGIN = new ModelCard(
+    private static final ModelCard STATED =
+            ModelCard.definition("cycles.bound", "Bound of a limit", "as its inputs state it", "where the part holds");
+    private static final ModelCard MARGIN = ModelCard.definition(
             "cycles.margin",
             "Margin to a limit",
             "(limit − value)/|limit|, or the reverse for a lower limit",
-            "everywhere",
-            "exact",
-            List.of("definition"));
+            "everywhere");
 
     /** Figures of a limit check. */
     public static final FigureTable<LimitCheck> LIMITS = FigureTable.named(LimitCheck::name)

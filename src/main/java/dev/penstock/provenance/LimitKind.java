@@ -71,20 +71,13 @@ public interface LimitKind {
     /** @return how the value is made; for a figure that is published anyway, that it is shown again */
     default ModelCard card() {
         if (terms().equation().isEmpty()) {
-            return new ModelCard(
-                    "cycles.same",
-                    "The same value, shown in another place",
-                    "x = x",
-                    "everywhere",
-                    "exact",
-                    List.of("definition"));
+            return ModelCard.SAME;
         }
-        return new ModelCard(
+        return ModelCard.definition(
                 "cycles.limit-figure." + key().replace('_', '-').toLowerCase(Locale.ROOT),
                 "Figure held against a limit: " + key().replace('_', ' '),
                 terms().equation(),
                 "where the figures of the part hold",
-                "that of the figures of the part",
-                List.of("definition"));
+                "that of the figures of the part");
     }
 }

@@ -16,10 +16,37 @@ import java.util.List;
 public record ModelCard(
         String id, String title, String equation, String range, String uncertainty, List<String> sources) {
 
+    /** A value that is published in two places. */
+    public static final ModelCard SAME =
+            definition("provenance.same", "The same value, shown in another place", "x = x", "everywhere");
+
     public ModelCard {
         if (id.isBlank() || title.isBlank() || equation.isBlank() || sources.isEmpty()) {
             throw new IllegalArgumentException("model card " + id + " lacks id, title, equation or source");
         }
         sources = List.copyOf(sources);
+    }
+
+    /**
+     * @param id unique dotted id
+     * @param title what it computes
+     * @param equation the relation
+     * @param range where it holds
+     * @return card of a relation that no publication is needed for: conservation, or what a term of the trade means
+     */
+    public static ModelCard definition(String id, String title, String equation, String range) {
+        return definition(id, title, equation, range, "exact");
+    }
+
+    /**
+     * @param id unique dotted id
+     * @param title what it computes
+     * @param equation the relation
+     * @param range where it holds
+     * @param accuracy how far it may be off
+     * @return card of a relation that no publication is needed for
+     */
+    public static ModelCard definition(String id, String title, String equation, String range, String accuracy) {
+        return new ModelCard(id, title, equation, range, accuracy, List.of("definition"));
     }
 }

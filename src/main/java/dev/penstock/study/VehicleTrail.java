@@ -1,10 +1,10 @@
 package dev.penstock.study;
 
-import dev.penstock.cycles.origin.Definitions;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.trail.BalanceTrail;
 import dev.penstock.cycles.trail.EngineFigures;
 import dev.penstock.provenance.Figure;
+import dev.penstock.provenance.ModelCard;
 import dev.penstock.provenance.Origin;
 import dev.penstock.provenance.Place;
 import dev.penstock.provenance.Trail;
@@ -75,7 +75,7 @@ public final class VehicleTrail {
                     .filter(entry -> trail.has(own)
                             || engine.isEmpty()
                                     && EngineFigures.HEADLINE.at(key).isPresent())
-                    .ifPresent(e -> trail.record(path, e.value(), e.unit(), Definitions.SAME, own));
+                    .ifPresent(e -> trail.record(path, e.value(), e.unit(), ModelCard.SAME, own));
         }
     }
 

@@ -1,7 +1,6 @@
 package dev.penstock.cycles.origin;
 
 import dev.penstock.provenance.ModelCard;
-import java.util.List;
 
 /** The relations of a balance that no publication is needed for: conservation, and what the terms of the trade mean. */
 public final class Definitions {
@@ -35,7 +34,6 @@ public final class Definitions {
     public static final ModelCard IMPULSE =
             card("specific-impulse", "Specific impulse", "Isp = F/(ṁ g₀)", "everywhere");
     public static final ModelCard DIAMETER = card("diameter", "Diameter of a circle", "d = √(4 A/π)", "round sections");
-    public static final ModelCard SAME = card("same", "The same value, shown in another place", "x = x", "everywhere");
     public static final ModelCard AUDIT = card(
             "audit",
             "Audit of mass and energy",
@@ -50,6 +48,6 @@ public final class Definitions {
     private Definitions() {}
 
     public static ModelCard card(String id, String title, String equation, String range) {
-        return new ModelCard("cycles." + id, title, equation, range, "exact", List.of("definition"));
+        return ModelCard.definition("cycles." + id, title, equation, range);
     }
 }

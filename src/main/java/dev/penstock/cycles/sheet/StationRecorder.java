@@ -124,7 +124,7 @@ public final class StationRecorder {
                 out.medium().madeFrom());
         set(
                 out,
-                new Origin(stated ? Definitions.SAME : Definitions.BUDGET, pressure.from()),
+                new Origin(stated ? ModelCard.SAME : Definitions.BUDGET, pressure.from()),
                 state,
                 new Origin(Definitions.TANK_FLOW, flow.from()));
         Station station = station(out);
@@ -132,7 +132,7 @@ public final class StationRecorder {
                 p + ".temperature_K",
                 station.temperature(),
                 "K",
-                new Origin(Definitions.SAME, inputs.of(ConceptTables.tank(side).of(FeedInputs.TANK_TEMPERATURE))));
+                new Origin(ModelCard.SAME, inputs.of(ConceptTables.tank(side).of(FeedInputs.TANK_TEMPERATURE))));
         trail.record(p + ".density_kg_m3", station.density(), "kg/m³", state);
     }
 
@@ -149,7 +149,7 @@ public final class StationRecorder {
         return switch (kind) {
             case INJECTOR -> CombustorPressure.CARD;
             case VALVE -> Definitions.BUDGET;
-            case ORIFICE -> Definitions.SAME;
+            case ORIFICE -> ModelCard.SAME;
             default -> Definitions.LOSS;
         };
     }
@@ -157,8 +157,8 @@ public final class StationRecorder {
     public void branch(Stream out, Stream in, Traced share) {
         set(
                 out,
-                new Origin(Definitions.SAME, List.of(pressure(in))),
-                new Origin(Definitions.SAME, List.of(enthalpy(in))),
+                new Origin(ModelCard.SAME, List.of(pressure(in))),
+                new Origin(ModelCard.SAME, List.of(enthalpy(in))),
                 Origin.of(Definitions.FLOW, List.of(flow(in)), share.from()));
     }
 
@@ -198,7 +198,7 @@ public final class StationRecorder {
         stations.add(station);
         String p = at(station.number());
         List<String> flows = in.stream().map(StationRecorder::flow).toList();
-        trail.record(p + ".pressure_Pa", station.pressure(), "Pa", new Origin(Definitions.SAME, pressure.from()));
+        trail.record(p + ".pressure_Pa", station.pressure(), "Pa", new Origin(ModelCard.SAME, pressure.from()));
         trail.record(
                 p + ".enthalpy_J_kg",
                 station.enthalpy(),
@@ -303,7 +303,7 @@ public final class StationRecorder {
                 "turbines." + Trail.slug(place.title()) + ".speed_rad_s",
                 shaft.speed(),
                 "rad/s",
-                new Origin(Definitions.SAME, List.of("shafts." + Trail.slug(shaft.name()) + ".speed_rad_s")));
+                new Origin(ModelCard.SAME, List.of("shafts." + Trail.slug(shaft.name()) + ".speed_rad_s")));
     }
 
     private static String delivered(Shaft shaft) {
@@ -343,7 +343,7 @@ public final class StationRecorder {
     }
 
     private static Origin shown(Traced pressure) {
-        return new Origin(pressure.from().size() == 1 ? Definitions.SAME : STEP, pressure.from());
+        return new Origin(pressure.from().size() == 1 ? ModelCard.SAME : STEP, pressure.from());
     }
 
     // ---- results

@@ -58,7 +58,7 @@ public final class EngineFigures {
             .number("chamber_pressure_Pa", "chamber pressure", Notation.PRESSURE, b -> b.engine()
                     .chamberPressure())
             .briefly("chamber")
-            .by(Definitions.SAME, fixed(InputPaths.path(ConceptTables.ENGINE.of(EngineInputs.CHAMBER_PRESSURE))))
+            .by(ModelCard.SAME, fixed(InputPaths.path(ConceptTables.ENGINE.of(EngineInputs.CHAMBER_PRESSURE))))
             .number("mixture_ratio", "mixture ratio", significant("", 4), b -> b.engine()
                     .mixtureRatio())
             .by(Definitions.RATIO, own("oxidizer_flow_kg_s", "fuel_flow_kg_s"))
@@ -98,7 +98,7 @@ public final class EngineFigures {
             .from((b, at) -> tankFlow(b, Side.FUEL))
             .number("area_ratio", "area ratio", significant("", 4), b -> b.engine()
                     .areaRatio())
-            .by(Definitions.SAME, fixed("chamber.area_ratio"))
+            .by(ModelCard.SAME, fixed("chamber.area_ratio"))
             .number("throat_diameter_m", "throat diameter", Notation.LENGTH, b -> b.engine()
                     .throatDiameter())
             .by(Definitions.DIAMETER, fixed("chamber.throat_area_m2"))
@@ -111,7 +111,7 @@ public final class EngineFigures {
                     "characteristic velocity, delivered",
                     Notation.fixed("m/s", "m/s", 1, 1),
                     b -> b.engine().characteristicVelocity())
-            .by(Definitions.SAME, fixed("chamber.characteristic_velocity_m_s"))
+            .by(ModelCard.SAME, fixed("chamber.characteristic_velocity_m_s"))
             .table();
 
     /** Headline figures with those of the mass. */
@@ -147,7 +147,7 @@ public final class EngineFigures {
             .from((c, at) -> at.all(JACKET).isEmpty()
                     ? new Origin(Definitions.HEAT, ends(at))
                     : new Origin(
-                            at.all(JACKET).size() > 1 ? Definitions.SUM : Definitions.SAME,
+                            at.all(JACKET).size() > 1 ? Definitions.SUM : ModelCard.SAME,
                             at.all(JACKET, "heat_load_W")))
             .number("work_in_W", "work in", Notation.POWER, Component::workIn)
             .from((c, at) -> new Origin(Definitions.WORK, ends(at)))

@@ -106,11 +106,11 @@ public final class FeedFigures {
             .by(PressureFeedCards.TANK_VOLUME, own("propellant_mass_kg"), of(INLET, "density_kg_m3"), ULLAGES)
             .number("pressure_begin_Pa", "pressure at start", Notation.PRESSURE, t -> t.tank()
                     .beginPressure())
-            .by(Definitions.SAME, of(INLET, "pressure_Pa"))
+            .by(ModelCard.SAME, of(INLET, "pressure_Pa"))
             .number("pressure_end_Pa", "at end", Notation.PRESSURE, t -> t.tank()
                     .endPressure())
             .from((t, at) ->
-                    new Origin(Definitions.SAME, last(t.feed(), t.tank().side().key() + "_tank_pressure_Pa")))
+                    new Origin(ModelCard.SAME, last(t.feed(), t.tank().side().key() + "_tank_pressure_Pa")))
             .number("blowdown_ratio", "blowdown ratio", significant("", 3), t -> t.tank()
                     .blowdownRatio())
             .by(Definitions.RATIO, own("pressure_begin_Pa", "pressure_end_Pa"))
@@ -293,7 +293,7 @@ public final class FeedFigures {
     /** A regulator holds a figure of the engine; on falling pressure it follows from what is given. */
     private static BiFunction<Moment, Place, Origin> life(String held, Source... falling) {
         return (m, at) ->
-                falls(m.feed()) ? made(BlowdownLife.CARD, at, falling) : made(Definitions.SAME, at, fixed(held));
+                falls(m.feed()) ? made(BlowdownLife.CARD, at, falling) : made(ModelCard.SAME, at, fixed(held));
     }
 
     private static Origin expanding(Place tank) {
@@ -318,7 +318,7 @@ public final class FeedFigures {
                         fixed(at.all(Place.Role.TANKS).get(side.ordinal()) + ".temperature_K"),
                         ULLAGES,
                         EXPONENT)
-                : made(Definitions.SAME, at, fixed(at.all(Place.Role.TANKS).get(side.ordinal()) + ".pressure_Pa"));
+                : made(ModelCard.SAME, at, fixed(at.all(Place.Role.TANKS).get(side.ordinal()) + ".pressure_Pa"));
     }
 
     private static Origin bottle(PressurantBottle bottle, Place at) {

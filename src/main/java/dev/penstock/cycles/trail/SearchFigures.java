@@ -7,7 +7,6 @@ import static dev.penstock.provenance.Place.values;
 
 import dev.penstock.cycles.concept.ConceptTables;
 import dev.penstock.cycles.concept.EngineInputs;
-import dev.penstock.cycles.origin.Definitions;
 import dev.penstock.cycles.origin.InputPaths;
 import dev.penstock.cycles.questions.LimitResult;
 import dev.penstock.cycles.questions.LimitSearch;
@@ -24,27 +23,24 @@ import java.util.Optional;
 /** What a search for the highest chamber pressure publishes. */
 public final class SearchFigures {
 
-    static final ModelCard SEARCH = new ModelCard(
+    static final ModelCard SEARCH = ModelCard.definition(
             "cycles.limit-search",
             "Highest chamber pressure that keeps every limit that counts",
             "p_c such that the least margin of the limits that count is zero, or where solutions turn back",
             "one crossing between the last pressure that keeps them and the first that does not",
-            "tolerance of the search",
-            List.of("definition"));
-    private static final ModelCard BEST_PRESSURE = new ModelCard(
+            "tolerance of the search");
+    private static final ModelCard BEST_PRESSURE = ModelCard.definition(
             "cycles.best-pressure",
             "Best chamber pressure within the limits",
             "p_c at or below the highest at which impulse is greatest, or start mass over payload least",
             "one best pressure between two rungs of the search",
-            "1.5 % of the pressure; impulse is flat there",
-            List.of("definition"));
-    private static final ModelCard WORTH = new ModelCard(
+            "1.5 % of the pressure; impulse is flat there");
+    private static final ModelCard WORTH = ModelCard.definition(
             "cycles.limit-worth",
             "What a limit is worth",
             "(Δp_c/p_c)/(Δlimit/limit), the search run again with that limit changed",
             "small changes, all other limits as they are",
-            "that of the search",
-            List.of("definition"));
+            "that of the search");
 
     /** Chamber pressure that the search found, where the engine's own figures begin. */
     static final String PRESSURE = InputPaths.path(ConceptTables.ENGINE.of(EngineInputs.CHAMBER_PRESSURE));
@@ -54,7 +50,7 @@ public final class SearchFigures {
     private static final Origin STEP = Origin.given("step of the search", "chosen here");
 
     /** A limit that counts, as the engine publishes it. */
-    private static final FigureTable<LimitCheck> HELD = CheckFigures.LIMITS.again(Definitions.SAME, LimitCheck::path);
+    private static final FigureTable<LimitCheck> HELD = CheckFigures.LIMITS.again(ModelCard.SAME, LimitCheck::path);
 
     /** What a limit is worth. */
     public static final FigureTable<LimitResult.Sensitivity> SENSITIVITIES =
@@ -120,7 +116,7 @@ public final class SearchFigures {
         return FigureTable.<LimitResult>ofOne()
                 .word("name", "concept", r -> r.balance().concept().name())
                 .number(FOUND, "chamber pressure", Notation.PRESSURE, LimitResult::chamberPressure)
-                .by(Definitions.SAME, fixed(PRESSURE))
+                .by(ModelCard.SAME, fixed(PRESSURE))
                 .word("binding_limit", "binds", LimitResult::bindingLimit)
                 .word("explanation", "explanation", LimitResult::explanation)
                 .part("best", LimitResult::best, BEST)

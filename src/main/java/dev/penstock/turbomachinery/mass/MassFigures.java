@@ -22,13 +22,8 @@ import java.util.stream.Stream;
 /** What the mass of an engine publishes: a part, and the whole. */
 public final class MassFigures {
 
-    private static final ModelCard THRUST_TO_WEIGHT = new ModelCard(
-            "turbomachinery.thrust-to-weight",
-            "Thrust over weight",
-            "F/(m g₀), F in vacuum",
-            "everywhere",
-            "exact",
-            List.of("definition"));
+    private static final ModelCard THRUST_TO_WEIGHT = ModelCard.definition(
+            "turbomachinery.thrust-to-weight", "Thrust over weight", "F/(m g₀), F in vacuum", "everywhere");
 
     private static final Place.Source THRUST = fixed("engine.thrust_vacuum_N");
     private static final Place.Source GRAVITY = fixed("constants.standard_gravity_m_s2");

@@ -18,24 +18,21 @@ import java.util.List;
 /** What a pump publishes. */
 public final class PumpFigures {
 
-    public static final ModelCard SAME = new ModelCard(
-            "turbomachinery.same", "The value of another place", "x = x", "everywhere", "exact", List.of("definition"));
-
     /** Figures of a pump between its stations. */
     public static final FigureTable<PumpSizing> ALL = FigureTable.named(PumpSizing::name)
             .word("name", "pump", PumpSizing::name)
             .number("inlet_pressure_Pa", "inlet", Notation.PRESSURE, p -> p.duty()
                     .inlet()
                     .pressure())
-            .by(SAME, of(INLET, "pressure_Pa"))
+            .by(ModelCard.SAME, of(INLET, "pressure_Pa"))
             .number("discharge_pressure_Pa", "discharge", Notation.PRESSURE, p -> p.duty()
                     .dischargePressure())
-            .by(SAME, of(OUTLET, "pressure_Pa"))
+            .by(ModelCard.SAME, of(OUTLET, "pressure_Pa"))
             .number("discharge_temperature_K", "discharge", Notation.TEMPERATURE, p -> p.outlet()
                     .temperature())
             .by(PumpHead.CARD, of(INLET, "temperature_K"), own("discharge_pressure_Pa", "efficiency", "mass_flow_kg_s"))
             .number("mass_flow_kg_s", "flow", Notation.MASS_FLOW, p -> p.duty().massFlow())
-            .by(SAME, of(INLET, "mass_flow_kg_s"))
+            .by(ModelCard.SAME, of(INLET, "mass_flow_kg_s"))
             .number("head_J_kg", "head", significant("J/kg", "kJ/kg", 1e-3, 4), PumpSizing::head)
             .by(PumpHead.CARD, own("inlet_pressure_Pa"), of(INLET, "temperature_K"), own("discharge_pressure_Pa"))
             .number("efficiency", "efficiency", Notation.PERCENT, PumpSizing::efficiency)

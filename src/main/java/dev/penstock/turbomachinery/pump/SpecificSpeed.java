@@ -2,7 +2,6 @@ package dev.penstock.turbomachinery.pump;
 
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.quantities.Constants;
-import java.util.List;
 
 /**
  * Specific and suction specific speed in their three customs.
@@ -10,13 +9,11 @@ import java.util.List;
  */
 public final class SpecificSpeed {
 
-    public static final ModelCard CARD = new ModelCard(
+    public static final ModelCard CARD = ModelCard.definition(
             "turbomachinery.specific-speed",
             "Specific speed of a stage",
             "Ωs = ω √Q/(Δh)^0.75",
-            "everywhere; it is a definition",
-            "exact",
-            List.of("definition"));
+            "everywhere; it is a definition");
 
     private static final double RPM = 30 / Math.PI;
     private static final double FOOT = 0.3048;

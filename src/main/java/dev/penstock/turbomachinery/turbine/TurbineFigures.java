@@ -11,7 +11,6 @@ import static dev.penstock.quantities.Notation.significant;
 import dev.penstock.provenance.FigureTable;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.quantities.Notation;
-import dev.penstock.turbomachinery.pump.PumpFigures;
 import java.util.Locale;
 
 /** What a turbine publishes. */
@@ -23,16 +22,16 @@ public final class TurbineFigures {
             .word("gas", "gas", t -> t.duty().gas().description())
             .number("inlet_pressure_Pa", "inlet", Notation.PRESSURE, t -> t.inlet()
                     .pressure())
-            .by(PumpFigures.SAME, of(INLET, "pressure_Pa"))
+            .by(ModelCard.SAME, of(INLET, "pressure_Pa"))
             .number("inlet_temperature_K", "inlet", Notation.TEMPERATURE, t -> t.inlet()
                     .temperature())
-            .by(PumpFigures.SAME, of(INLET, "temperature_K"))
+            .by(ModelCard.SAME, of(INLET, "temperature_K"))
             .number("exit_pressure_Pa", "exit", Notation.PRESSURE, t -> t.outlet()
                     .pressure())
-            .by(PumpFigures.SAME, of(OUTLET, "pressure_Pa"))
+            .by(ModelCard.SAME, of(OUTLET, "pressure_Pa"))
             .number("exit_temperature_K", "exit", Notation.TEMPERATURE, t -> t.outlet()
                     .temperature())
-            .by(PumpFigures.SAME, of(OUTLET, "temperature_K"))
+            .by(ModelCard.SAME, of(OUTLET, "temperature_K"))
             .number(
                     "pressure_ratio",
                     "pressure ratio",
@@ -40,7 +39,7 @@ public final class TurbineFigures {
                     t -> t.inlet().pressure() / t.outlet().pressure())
             .by(TurbineModel.CARD, own("inlet_pressure_Pa", "exit_pressure_Pa"))
             .number("mass_flow_kg_s", "flow", Notation.MASS_FLOW, t -> t.duty().massFlow())
-            .by(PumpFigures.SAME, of(INLET, "mass_flow_kg_s"))
+            .by(ModelCard.SAME, of(INLET, "mass_flow_kg_s"))
             .number(
                     "isentropic_drop_J_kg",
                     "isentropic drop",
@@ -55,7 +54,7 @@ public final class TurbineFigures {
             .number("power_W", "power", Notation.POWER, TurbineSizing::power)
             .by(TurbineModel.CARD, own("mass_flow_kg_s", "isentropic_drop_J_kg", "efficiency"))
             .number("speed_rad_s", "speed", Notation.SPEED, TurbineSizing::speed)
-            .by(PumpFigures.SAME, of(SHAFT, "speed_rad_s"))
+            .by(ModelCard.SAME, of(SHAFT, "speed_rad_s"))
             .word("type", "kind", t -> t.type().name().toLowerCase(Locale.ROOT).replace('_', '-'))
             .word("blading", "kind", TurbineFigures::kind)
             .outsideDocuments()

@@ -55,7 +55,7 @@ public record MassLine(String name, double mass, double scatter, String source, 
          * @return what makes a stated line
          */
         public static Made stated(Input<?> input) {
-            return new Made(Definitions.SAME, Basis.PLAN, keys(input));
+            return new Made(ModelCard.SAME, Basis.PLAN, keys(input));
         }
 
         /**

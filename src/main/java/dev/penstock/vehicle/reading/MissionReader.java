@@ -1,6 +1,5 @@
 package dev.penstock.vehicle.reading;
 
-import dev.penstock.cycles.origin.Definitions;
 import dev.penstock.input.InputTable;
 import dev.penstock.input.Usual;
 import dev.penstock.provenance.ModelCard;
@@ -87,7 +86,7 @@ final class MissionReader {
     }
 
     private void stated(Kind kind, String name, double value, String input) {
-        add(kind, name, value, "given", Definitions.SAME, input);
+        add(kind, name, value, "given", ModelCard.SAME, input);
     }
 
     private void addOrbit() {
@@ -197,8 +196,7 @@ final class MissionReader {
     }
 
     private static ModelCard card(String id, String title, String equation, String range) {
-        return new ModelCard(
-                "vehicle." + id, title, equation, range, "exact within its assumptions", List.of("definition"));
+        return ModelCard.definition("vehicle." + id, title, equation, range, "exact within its assumptions");
     }
 
     private static String text(String format, Object... values) {

@@ -101,7 +101,7 @@ public final class StageFigures {
     /** Figures of all boosters of a stage together. */
     public static final FigureTable<BoosterSizing> BOOSTERS = FigureTable.<BoosterSizing>ofOne()
             .count("count", "boosters", BoosterSizing::count)
-            .by(Definitions.SAME, given("count"))
+            .by(ModelCard.SAME, given("count"))
             .word("engine", "engine", b -> b.engine().name())
             .number("start_mass_kg", "start mass", TONNES, BoosterSizing::startMass)
             .by(Definitions.SUM, own("propellant_mass_kg", "dry_mass_kg"))
@@ -130,7 +130,7 @@ public final class StageFigures {
                     own("count").paths(at),
                     GROWTH.paths(at)))
             .number("isp_s", "Isp", fixed("s", "s", 1, 1), b -> b.engine().vacuumIsp())
-            .by(Definitions.SAME, of(ENGINE, "isp_vacuum_s"))
+            .by(ModelCard.SAME, of(ENGINE, "isp_vacuum_s"))
             .number("burn_time_s", "burn", TIME, BoosterSizing::burnTime)
             .by(BURN, own("propellant_mass_kg", "count", "engines"), of(ENGINE, "mass_flow_kg_s"), ALLOWANCES)
             .each("dry_mass_of_one", b -> DryLine.of(b.dryMass()), DRY_MASS)
@@ -169,7 +169,7 @@ public final class StageFigures {
             .number("delta_v_m_s", "speed gain", SPEED, StageSizing::deltaV)
             .by(LagrangeStaging.CARD, values(TARGET), given("delta_v_share"))
             .number("isp_s", "Isp", fixed("s", "s", 1, 1), StageSizing::isp)
-            .by(Definitions.SAME, of(ENGINE, "isp_vacuum_s"))
+            .by(ModelCard.SAME, of(ENGINE, "isp_vacuum_s"))
             .number("burned_propellant_kg", "burned", TONNES, s -> s.propellant()
                     .burned())
             .by(RocketEquation.CARD, own("start_mass_kg", "delta_v_m_s", "isp_s"), ALLOWANCES)
@@ -219,7 +219,7 @@ public final class StageFigures {
             .part("boosters", StageSizing::boosters, BOOSTERS, VehiclePlaces::boosters)
             .leftOutIfAbsent()
             .number("above_kg", "carried", TONNES, StageSizing::above)
-            .by(Definitions.SAME, values(BEFORE))
+            .by(ModelCard.SAME, values(BEFORE))
             .outsideDocuments()
             .number("dry_mass_share", "whole dry mass", Notation.PERCENT, s -> 1)
             .by(Definitions.RATIO, own("dry_mass_kg"))
@@ -320,7 +320,6 @@ public final class StageFigures {
     }
 
     static ModelCard card(String id, String title, String equation, String range) {
-        return new ModelCard(
-                "vehicle." + id, title, equation, range, "exact within its assumptions", List.of("definition"));
+        return ModelCard.definition("vehicle." + id, title, equation, range, "exact within its assumptions");
     }
 }

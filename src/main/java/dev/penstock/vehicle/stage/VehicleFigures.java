@@ -122,14 +122,14 @@ public final class VehicleFigures {
             .word("name", "vehicle", v -> v.plan().name())
             .number("start_mass_kg", "start mass", TONNES, VehicleSizing::startMass)
             .from((v, at) -> new Origin(
-                    Definitions.SAME,
+                    ModelCard.SAME,
                     v.plan().startMass().isPresent()
                             ? given("start_mass").paths(at)
                             : stages(v, "start_mass_kg").subList(0, 1)))
             .lessIsBetter()
             .number("payload_kg", "payload", TONNES, VehicleSizing::payload)
             .from((v, at) -> v.plan().payload().isPresent()
-                    ? new Origin(Definitions.SAME, given("payload").paths(at))
+                    ? new Origin(ModelCard.SAME, given("payload").paths(at))
                     : Origin.of(CHAIN, chain(v), given("start_mass").paths(at)))
             .moreIsBetter()
             .number(
