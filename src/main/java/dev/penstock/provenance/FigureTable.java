@@ -250,6 +250,16 @@ public final class FigureTable<T> {
     }
 
     /**
+     * @param keys keys of figures
+     * @return the same figures without these
+     */
+    public FigureTable<T> without(String... keys) {
+        List<String> left = List.of(keys);
+        return new FigureTable<>(
+                name, members.stream().filter(m -> !left.contains(m.key())).toList());
+    }
+
+    /**
      * Records every number that has an origin, of a thing and its parts. What the calculation wrote down itself stands.
      *
      * @param thing a thing

@@ -7,12 +7,15 @@ import static dev.penstock.quantities.Notation.significant;
 
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.FigureTable;
+import dev.penstock.provenance.LimitCheck;
 import dev.penstock.quantities.Notation;
 import dev.penstock.vehicle.ascent.AscentDynamics;
 import dev.penstock.vehicle.ascent.AscentOptimizer;
 import dev.penstock.vehicle.ascent.AscentPoint;
 import dev.penstock.vehicle.ascent.AscentResult;
 import dev.penstock.vehicle.stage.RocketEquation;
+import java.util.List;
+import java.util.stream.IntStream;
 
 /** What a flight to orbit and the way back of a stage publish. */
 public final class FlightFigures {
@@ -119,5 +122,29 @@ public final class FlightFigures {
             .each("warnings", StageReturn::warnings, CheckFigures.WARNINGS)
             .table();
 
+    /** A limit of a flight. */
+    private static final FigureTable<LimitCheck> LIMITS = CheckFigures.LIMITS.without("bound", "margin");
+
+    private static final int DOCUMENTED_POINTS = 200;
+
+    /** A flight with its parts and the vehicle's rounds. */
+    public static final FigureTable<FlownSizing> FLOWN = FigureTable.<FlownSizing>ofOne()
+            .with(FLIGHT, FlownSizing::ascent)
+            .count("rounds", "rounds of sizing and flight", FlownSizing::rounds)
+            .each("segments", f -> f.ascent().segments(), SEGMENTS)
+            .each("limits", f -> f.ascent().limits(), LIMITS)
+            .each("warnings", f -> f.ascent().warnings(), CheckFigures.WARNINGS)
+            .each("points", f -> thinned(f.ascent().points()), POINTS)
+            .table();
+
     private FlightFigures() {}
+
+    private static List<AscentPoint> thinned(List<AscentPoint> points) {
+        int every = Math.max(1, points.size() / DOCUMENTED_POINTS);
+        int last = points.size() - 1;
+        return IntStream.rangeClosed(0, last)
+                .filter(i -> i % every == 0 || i == last)
+                .mapToObj(points::get)
+                .toList();
+    }
 }

@@ -5,8 +5,12 @@ import dev.penstock.cycles.reading.ConceptReader;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.provenance.CheckFigures;
+import dev.penstock.provenance.FigureTable;
+import dev.penstock.provenance.LimitCheck;
+import dev.penstock.quantities.Notation;
 import dev.penstock.reports.study.SweepCharts;
 import dev.penstock.reports.study.SweepView;
+import dev.penstock.reports.text.FigureJson;
 import dev.penstock.reports.text.JsonText;
 import dev.penstock.study.Axis;
 import dev.penstock.study.Measure;
@@ -23,6 +27,21 @@ import java.util.Map;
 final class StudyRoutes {
 
     private static final int MOST_TOGETHER = 12;
+
+    private static final FigureTable<EngineBalance> ENGINE = FigureTable.<EngineBalance>ofOne()
+            .word("name", "concept", b -> b.concept().name())
+            .word("cycle", "cycle", b -> b.concept().cycle().title())
+            .word(
+                    "propellants",
+                    "propellants",
+                    b -> b.concept().oxidizer().fluid().name() + " / "
+                            + b.concept().fuel().fluid().name())
+            .table();
+    private static final FigureTable<LimitCheck> TIGHTEST = FigureTable.<LimitCheck>ofOne()
+            .number("margin", "margin", Notation.MARGIN, LimitCheck::margin)
+            .word("met", "met", LimitCheck::met)
+            .word("limit", "limit", CheckFigures::title)
+            .table();
 
     private final Workspace workspace;
     private final ConceptReader reader;
@@ -83,17 +102,10 @@ final class StudyRoutes {
     }
 
     private static void describe(Map<String, Object> map, EngineBalance balance) {
-        map.put("name", balance.concept().name());
-        map.put("cycle", balance.concept().cycle().title());
-        map.put(
-                "propellants",
-                balance.concept().oxidizer().fluid().name() + " / "
-                        + balance.concept().fuel().fluid().name());
+        map.putAll(FigureJson.of(ENGINE, balance));
         map.put("measures", EngineAnswer.measures(balance));
         Measure.tightest(balance).ifPresent(limit -> {
-            map.put("margin", limit.margin());
-            map.put("met", limit.met());
-            map.put("limit", CheckFigures.title(limit));
+            map.putAll(FigureJson.of(TIGHTEST, limit));
             String text = CheckFigures.value(limit) + ", " + CheckFigures.boundary(limit);
             map.put("binding", new Cell(text, limit.path() + ".margin").map());
         });

@@ -100,7 +100,7 @@ public final class ClaimsInputs {
 
     private ClaimsInputs() {}
 
-    private static Input<String> any(String key, String title) {
+    static Input<String> any(String key, String title) {
         return new Input<>(
                         key,
                         title,

@@ -7,7 +7,6 @@ import dev.penstock.errors.InvalidInput;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.input.Input;
 import dev.penstock.input.InputFile;
-import dev.penstock.input.InputKind;
 import dev.penstock.input.InputTable;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -132,17 +131,7 @@ public final class ClaimsReader {
                 given(table.table(key).as(ClaimsInputs.GIVEN), path + ".", given);
                 continue;
             }
-            Input<String> input = new Input<>(
-                            key,
-                            path,
-                            new InputKind.Any(),
-                            Input.Silence.REQUIRED,
-                            Optional.empty(),
-                            "",
-                            Optional.empty(),
-                            "",
-                            Optional.empty())
-                    .computed("not given");
+            Input<String> input = ClaimsInputs.any(key, path);
             table.find(input).ifPresent(value -> {
                 if (ClaimPaths.input(path).isEmpty() && !path.startsWith("vehicle.mission.losses.")) {
                     table.problem('"' + key + '"', value, ClaimPaths.near(path));

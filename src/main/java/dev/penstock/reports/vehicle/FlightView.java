@@ -1,8 +1,5 @@
 package dev.penstock.reports.vehicle;
 
-import dev.penstock.provenance.CheckFigures;
-import dev.penstock.provenance.LimitCheck;
-import dev.penstock.quantities.Notation;
 import dev.penstock.reports.chart.Curve;
 import dev.penstock.reports.chart.Drawing;
 import dev.penstock.reports.chart.Ink;
@@ -10,6 +7,7 @@ import dev.penstock.reports.chart.LineChart;
 import dev.penstock.reports.engine.BalanceText;
 import dev.penstock.reports.page.FigureRows;
 import dev.penstock.reports.page.PageSection;
+import dev.penstock.reports.table.EngineTables;
 import dev.penstock.reports.text.FigureJson;
 import dev.penstock.reports.text.PageTable;
 import dev.penstock.reports.text.TextTable;
@@ -24,12 +22,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.IntStream;
 
 /** A flight to orbit as JSON document, terminal tables and section of a page. */
 public final class FlightView {
-
-    private static final int JSON_POINTS = 200;
 
     private FlightView() {}
 
@@ -40,31 +35,9 @@ public final class FlightView {
      */
     public static Map<String, Object> json(FlownSizing flown, Optional<StageReturn> back) {
         Map<String, Object> map = new LinkedHashMap<>(VehicleView.json(flown.sizing()));
-        AscentResult a = flown.ascent();
-        Map<String, Object> flight = FigureJson.of(FlightFigures.FLIGHT, a);
-        flight.put("rounds", flown.rounds());
-        flight.put("segments", FigureJson.each(FlightFigures.SEGMENTS, a.segments()));
-        flight.put("limits", a.limits().stream().map(FlightView::limit).toList());
-        flight.put("warnings", FigureJson.each(CheckFigures.WARNINGS, a.warnings()));
-        flight.put("points", FigureJson.each(FlightFigures.POINTS, thinned(a)));
-        map.put("flight", flight);
+        map.put("flight", FigureJson.of(FlightFigures.FLOWN, flown));
         back.ifPresent(b -> map.put("return", FigureJson.of(FlightFigures.RETURN, b)));
         return map;
-    }
-
-    private static Map<String, Object> limit(LimitCheck limit) {
-        Map<String, Object> map = FigureJson.of(CheckFigures.LIMITS, limit);
-        map.keySet().removeAll(List.of("bound", "margin"));
-        return map;
-    }
-
-    private static List<AscentPoint> thinned(AscentResult a) {
-        int every = Math.max(1, a.points().size() / JSON_POINTS);
-        int last = a.points().size() - 1;
-        return IntStream.rangeClosed(0, last)
-                .filter(i -> i % every == 0 || i == last)
-                .mapToObj(a.points()::get)
-                .toList();
     }
 
     /**
@@ -209,17 +182,7 @@ public final class FlightView {
     }
 
     private static PageTable limits(AscentResult a) {
-        PageTable.Builder table =
-                PageTable.titled("Limits of the flight", "<limit", "value", "bound", "<unit", "<source");
-        for (LimitCheck c : a.limits()) {
-            table.marked(
-                    c.met() ? "" : "missed",
-                    c.name(),
-                    Notation.significant(c.value(), 4),
-                    Notation.significant(c.limit(), 4),
-                    c.unit(),
-                    c.source());
-        }
-        return table.table();
+        return EngineTables.limits(a.limits(), "title value limit margin verdict source")
+                .untraced();
     }
 }

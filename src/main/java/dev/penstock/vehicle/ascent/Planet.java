@@ -1,6 +1,7 @@
 package dev.penstock.vehicle.ascent;
 
 import dev.penstock.errors.Require;
+import dev.penstock.provenance.ModelCard;
 
 /**
  * A round, rotating planet with a central gravity field: g = μ/r².
@@ -16,6 +17,22 @@ public record Planet(double gravitationalParameter, double radius, double rotati
      * at the poles and g by 0.5 %, which a concept estimate does not see.
      */
     public static final Planet EARTH = new Planet(3.986004418e14, 6_378_137.0, 7.292115e-5);
+
+    /** Card of {@link #speed}. */
+    public static final ModelCard ORBIT = ModelCard.definition(
+            "vehicle.orbit",
+            "Speed on an orbit",
+            "v = √(μ (2/r − 1/a)), or the difference of two such speeds",
+            "round planet",
+            "exact within its assumptions");
+
+    /** Card of {@link #rotationCredit}. */
+    public static final ModelCard ROTATION = ModelCard.definition(
+            "vehicle.rotation",
+            "Speed of the rotating ground",
+            "ω R cos i",
+            "launch into the plane of the orbit",
+            "exact within its assumptions");
 
     public Planet {
         Require.positive("planet", "gravitational parameter (m³/s²)", gravitationalParameter);

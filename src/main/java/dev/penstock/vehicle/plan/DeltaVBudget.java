@@ -13,6 +13,10 @@ import java.util.Optional;
  */
 public record DeltaVBudget(List<Term> terms) {
 
+    /** What a reserve is, where it is stated as a share. */
+    public static final ModelCard SHARE_KEPT = ModelCard.definition(
+            "vehicle.reserve", "Share of the budget kept back", "x Σ Δv", "everywhere", "exact within its assumptions");
+
     /** What a term stands for. */
     public enum Kind {
         /** Speed at the end, or the whole speed gain. */

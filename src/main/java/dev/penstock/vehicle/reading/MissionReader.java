@@ -22,11 +22,6 @@ final class MissionReader {
 
     private static final String USUAL = "usual figure, from memory: not computed for this vehicle";
     private static final String TABLE = "mission.";
-    private static final ModelCard ORBIT = card(
-            "orbit", "Speed on an orbit", "v = √(μ (2/r − 1/a)), or the difference of two such speeds", "round planet");
-    private static final ModelCard ROTATION =
-            card("rotation", "Speed of the rotating ground", "ω R cos i", "launch into the plane of the orbit");
-    private static final ModelCard RESERVE = card("reserve", "Share of the budget kept back", "x Σ Δv", "everywhere");
     private static final String[] ORBITS = {MissionInputs.ORBIT_ALTITUDE.key(), MissionInputs.INSERTION_ALTITUDE.key()};
 
     private final InputTable table;
@@ -44,10 +39,10 @@ final class MissionReader {
 
     Optional<DeltaVBudget> budget() {
         OptionalDouble whole = table.number(MissionInputs.DELTA_V);
-        boolean orbit = table.has("orbit_altitude") || table.has("orbital_speed");
-        if (table.has("delta_v") == orbit) {
+        boolean orbit = table.has(MissionInputs.ORBIT_ALTITUDE) || table.has(MissionInputs.ORBITAL_SPEED);
+        if (table.has(MissionInputs.DELTA_V) == orbit) {
             table.problem(
-                    "delta_v",
+                    MissionInputs.DELTA_V,
                     orbit ? "given together with an orbit" : "missing, and no orbit given",
                     "write delta_v = \"9400 m/s\" for the whole speed gain, or orbit_altitude = \"200 km\" with losses");
         }
@@ -99,7 +94,7 @@ final class MissionReader {
                 Usual.of(Math.min(target, usual), "200 km, or the orbit where that is lower", Usual.COMMON));
         if (insertion > target) {
             table.problem(
-                    MissionInputs.INSERTION_ALTITUDE.key(),
+                    MissionInputs.INSERTION_ALTITUDE,
                     text("%.0f km", insertion / 1e3),
                     text("it must not be above the orbit of %.0f km", target / 1e3));
         }
@@ -118,7 +113,7 @@ final class MissionReader {
                     "orbital speed",
                     Planet.EARTH.circularSpeed(target),
                     text("circular at %.0f km", target / 1e3),
-                    ORBIT,
+                    Planet.ORBIT,
                     ORBITS);
             return;
         }
@@ -127,14 +122,14 @@ final class MissionReader {
                 "orbital speed",
                 Planet.EARTH.speed(insertion, insertion, target),
                 text("at the perigee of %.0f by %.0f km", insertion / 1e3, target / 1e3),
-                ORBIT,
+                Planet.ORBIT,
                 ORBITS);
         add(
                 Kind.MANOEUVRE,
                 "circularisation",
                 Planet.EARTH.circularSpeed(target) - Planet.EARTH.speed(target, insertion, target),
                 text("at the apogee of %.0f km", target / 1e3),
-                ORBIT,
+                Planet.ORBIT,
                 ORBITS);
     }
 
@@ -156,7 +151,7 @@ final class MissionReader {
                     "speed of the rotating ground",
                     -Planet.EARTH.rotationCredit(inclination),
                     "ω R cos i, launched into the plane",
-                    ROTATION,
+                    Planet.ROTATION,
                     MissionInputs.INCLINATION.key(),
                     MissionInputs.LATITUDE.key());
         }
@@ -191,12 +186,8 @@ final class MissionReader {
         if (fraction > 0) {
             double sum = terms.stream().mapToDouble(DeltaVBudget.Term::value).sum();
             String source = table.has("reserve_fraction") ? "given" : "1 % of the sum: common practice, no source";
-            add(Kind.RESERVE, "flight reserve", fraction * sum, source, RESERVE, "");
+            add(Kind.RESERVE, "flight reserve", fraction * sum, source, DeltaVBudget.SHARE_KEPT, "");
         }
-    }
-
-    private static ModelCard card(String id, String title, String equation, String range) {
-        return ModelCard.definition("vehicle." + id, title, equation, range, "exact within its assumptions");
     }
 
     private static String text(String format, Object... values) {
