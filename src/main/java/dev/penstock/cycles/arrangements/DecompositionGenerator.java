@@ -29,30 +29,20 @@ import java.util.List;
  */
 public record DecompositionGenerator() implements Cycle {
 
+    private static final About ABOUT = new About(
+            "decomposition-generator",
+            "Monopropellant gas generator",
+            "one propellant decomposes by itself, drives the turbines and is dumped",
+            new CycleTraits(
+                    CycleTraits.Closure.GAS_FLOW, List.of(Burner.DECOMPOSITION), CycleTraits.ANY, true, false, 0));
     private static final PartKey GENERATOR_VALVE = PartKey.of(PartKind.VALVE, "generator", "generator valve");
 
     /** Gas temperature to start from (K). */
     private static final double USUAL_TEMPERATURE = 1000;
 
     @Override
-    public String id() {
-        return "decomposition-generator";
-    }
-
-    @Override
-    public String title() {
-        return "Monopropellant gas generator";
-    }
-
-    @Override
-    public String summary() {
-        return "one propellant decomposes by itself, drives the turbines and is dumped";
-    }
-
-    @Override
-    public CycleTraits traits() {
-        return new CycleTraits(
-                CycleTraits.Closure.GAS_FLOW, List.of(Burner.DECOMPOSITION), CycleTraits.ANY, true, false, 0);
+    public About about() {
+        return ABOUT;
     }
 
     @Override

@@ -28,35 +28,25 @@ import java.util.List;
  */
 public record DualExpander() implements Cycle {
 
+    private static final About ABOUT = new About(
+            "dual-expander",
+            "Dual expander",
+            "fuel and oxidizer are heated by the chamber, each drives its own pump, and both burn",
+            new CycleTraits(
+                    CycleTraits.Closure.RATIO,
+                    List.of(),
+                    List.of(ShaftDesign.Arrangement.DUAL),
+                    false,
+                    true,
+                    1,
+                    List.of(Side.FUEL, Side.OXIDIZER)));
     private static final double LOWEST_PRESSURE_RATIO = 1.005;
     private static final double HIGHEST_PRESSURE_RATIO = 20;
     private static final double FIRST_PRESSURE_RATIO = 1.25;
 
     @Override
-    public String id() {
-        return "dual-expander";
-    }
-
-    @Override
-    public String title() {
-        return "Dual expander";
-    }
-
-    @Override
-    public String summary() {
-        return "fuel and oxidizer are heated by the chamber, each drives its own pump, and both burn";
-    }
-
-    @Override
-    public CycleTraits traits() {
-        return new CycleTraits(
-                CycleTraits.Closure.RATIO,
-                List.of(),
-                List.of(ShaftDesign.Arrangement.DUAL),
-                false,
-                true,
-                1,
-                List.of(Side.FUEL, Side.OXIDIZER));
+    public About about() {
+        return ABOUT;
     }
 
     @Override

@@ -21,30 +21,21 @@ import java.util.List;
  */
 public record ElectricPump() implements Cycle {
 
-    @Override
-    public String id() {
-        return "electric-pump";
-    }
+    private static final About ABOUT = new About(
+            "electric-pump",
+            "Electric pumps",
+            "motors drive the pumps from a battery",
+            new CycleTraits(
+                    CycleTraits.Closure.MOTOR_POWER,
+                    List.of(),
+                    List.of(ShaftDesign.Arrangement.DUAL, ShaftDesign.Arrangement.SINGLE),
+                    false,
+                    false,
+                    0));
 
     @Override
-    public String title() {
-        return "Electric pumps";
-    }
-
-    @Override
-    public String summary() {
-        return "motors drive the pumps from a battery";
-    }
-
-    @Override
-    public CycleTraits traits() {
-        return new CycleTraits(
-                CycleTraits.Closure.MOTOR_POWER,
-                List.of(),
-                List.of(ShaftDesign.Arrangement.DUAL, ShaftDesign.Arrangement.SINGLE),
-                false,
-                false,
-                0);
+    public About about() {
+        return ABOUT;
     }
 
     @Override

@@ -47,42 +47,28 @@ public enum Expander implements Cycle {
 
     private static final double HIGHEST_PRESSURE_RATIO = 20;
 
-    private final String id;
-    private final String title;
-    private final String summary;
-    private final double heatedShare;
+    private final About about;
 
     Expander(String id, String title, String summary, double heatedShare) {
-        this.id = id;
-        this.title = title;
-        this.summary = summary;
-        this.heatedShare = heatedShare;
+        this.about = new About(
+                id,
+                title,
+                summary,
+                new CycleTraits(
+                        CycleTraits.Closure.RATIO,
+                        List.of(),
+                        List.of(
+                                ShaftDesign.Arrangement.GEARED,
+                                ShaftDesign.Arrangement.DUAL,
+                                ShaftDesign.Arrangement.SINGLE),
+                        false,
+                        true,
+                        heatedShare));
     }
 
     @Override
-    public String id() {
-        return id;
-    }
-
-    @Override
-    public String title() {
-        return title;
-    }
-
-    @Override
-    public String summary() {
-        return summary;
-    }
-
-    @Override
-    public CycleTraits traits() {
-        return new CycleTraits(
-                CycleTraits.Closure.RATIO,
-                List.of(),
-                List.of(ShaftDesign.Arrangement.GEARED, ShaftDesign.Arrangement.DUAL, ShaftDesign.Arrangement.SINGLE),
-                false,
-                true,
-                heatedShare);
+    public About about() {
+        return about;
     }
 
     @Override

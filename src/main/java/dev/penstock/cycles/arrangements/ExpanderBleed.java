@@ -29,6 +29,20 @@ import java.util.List;
  */
 public record ExpanderBleed() implements Cycle {
 
+    private static final About ABOUT = new About(
+            "expander-bleed",
+            "Expander bleed",
+            "a little of the fuel that the chamber heats drives the turbines and is dumped",
+            new CycleTraits(
+                    CycleTraits.Closure.GAS_FLOW,
+                    List.of(),
+                    List.of(
+                            ShaftDesign.Arrangement.DUAL,
+                            ShaftDesign.Arrangement.GEARED,
+                            ShaftDesign.Arrangement.SINGLE),
+                    true,
+                    false,
+                    0.5));
     private static final PartKey FUEL_SPLIT = PartKey.of(PartKind.SPLIT, "fuel", "fuel to the jacket");
     private static final PartKey BLEED_SPLIT = PartKey.of(PartKind.SPLIT, "bleed", "bleed branch");
     private static final PartKey HOT_GAS_DUCT = PartKey.of(PartKind.LINE, "hot_gas", "turbine duct");
@@ -38,29 +52,8 @@ public record ExpanderBleed() implements Cycle {
     private static final double LARGEST_BLEED = 0.6;
 
     @Override
-    public String id() {
-        return "expander-bleed";
-    }
-
-    @Override
-    public String title() {
-        return "Expander bleed";
-    }
-
-    @Override
-    public String summary() {
-        return "a little of the fuel that the chamber heats drives the turbines and is dumped";
-    }
-
-    @Override
-    public CycleTraits traits() {
-        return new CycleTraits(
-                CycleTraits.Closure.GAS_FLOW,
-                List.of(),
-                List.of(ShaftDesign.Arrangement.DUAL, ShaftDesign.Arrangement.GEARED, ShaftDesign.Arrangement.SINGLE),
-                true,
-                false,
-                0.5);
+    public About about() {
+        return ABOUT;
     }
 
     @Override

@@ -32,6 +32,17 @@ import java.util.List;
  */
 public record FullFlow() implements Cycle {
 
+    private static final About ABOUT = new About(
+            "full-flow",
+            "Full-flow staged combustion",
+            "two preburners, one fuel-rich and one oxidizer-rich, pass all propellant through the turbines",
+            new CycleTraits(
+                    CycleTraits.Closure.RATIO_OR_TEMPERATURE,
+                    List.of(Burner.FUEL_RICH, Burner.OXIDIZER_RICH),
+                    List.of(ShaftDesign.Arrangement.DUAL),
+                    false,
+                    true,
+                    0));
     private static final PartKey FUEL_SPLIT = PartKey.of(PartKind.SPLIT, "fuel", "fuel to the oxidizer-rich preburner");
     private static final PartKey OXIDIZER_SPLIT =
             PartKey.of(PartKind.SPLIT, "oxidizer", "oxidizer to the fuel-rich preburner");
@@ -41,29 +52,8 @@ public record FullFlow() implements Cycle {
             PartKey.of(PartKind.VALVE, "oxidizer_rich_fuel", "fuel valve of the oxidizer-rich preburner");
 
     @Override
-    public String id() {
-        return "full-flow";
-    }
-
-    @Override
-    public String title() {
-        return "Full-flow staged combustion";
-    }
-
-    @Override
-    public String summary() {
-        return "two preburners, one fuel-rich and one oxidizer-rich, pass all propellant through the turbines";
-    }
-
-    @Override
-    public CycleTraits traits() {
-        return new CycleTraits(
-                CycleTraits.Closure.RATIO_OR_TEMPERATURE,
-                List.of(Burner.FUEL_RICH, Burner.OXIDIZER_RICH),
-                List.of(ShaftDesign.Arrangement.DUAL),
-                false,
-                true,
-                0);
+    public About about() {
+        return ABOUT;
     }
 
     @Override

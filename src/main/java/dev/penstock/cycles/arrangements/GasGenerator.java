@@ -25,6 +25,11 @@ import java.util.List;
  */
 public record GasGenerator() implements Cycle {
 
+    private static final About ABOUT = new About(
+            "gas-generator",
+            "Gas generator",
+            "a small burner drives the turbines and its gas is dumped",
+            new CycleTraits(CycleTraits.Closure.GAS_FLOW, List.of(Burner.GENERATOR), CycleTraits.ANY, true, false, 0));
     private static final PartKey OXIDIZER_SPLIT = PartKey.of(PartKind.SPLIT, "oxidizer", "oxidizer to the generator");
     private static final PartKey FUEL_SPLIT = PartKey.of(PartKind.SPLIT, "fuel", "fuel to the generator");
     private static final PartKey GENERATOR_OXIDIZER_VALVE =
@@ -33,24 +38,8 @@ public record GasGenerator() implements Cycle {
             PartKey.of(PartKind.VALVE, "generator_fuel", "generator fuel valve");
 
     @Override
-    public String id() {
-        return "gas-generator";
-    }
-
-    @Override
-    public String title() {
-        return "Gas generator";
-    }
-
-    @Override
-    public String summary() {
-        return "a small burner drives the turbines and its gas is dumped";
-    }
-
-    @Override
-    public CycleTraits traits() {
-        return new CycleTraits(
-                CycleTraits.Closure.GAS_FLOW, List.of(Burner.GENERATOR), CycleTraits.ANY, true, false, 0);
+    public About about() {
+        return ABOUT;
     }
 
     @Override

@@ -26,24 +26,15 @@ import java.util.OptionalDouble;
  */
 public record PressureFed() implements Cycle {
 
-    @Override
-    public String id() {
-        return "pressure-fed";
-    }
+    private static final About ABOUT = new About(
+            "pressure-fed",
+            "Pressure-fed",
+            "tank pressure drives the propellants into the chamber",
+            new CycleTraits(CycleTraits.Closure.TANK_PRESSURE, List.of(), List.of(), false, false, 0));
 
     @Override
-    public String title() {
-        return "Pressure-fed";
-    }
-
-    @Override
-    public String summary() {
-        return "tank pressure drives the propellants into the chamber";
-    }
-
-    @Override
-    public CycleTraits traits() {
-        return new CycleTraits(CycleTraits.Closure.TANK_PRESSURE, List.of(), List.of(), false, false, 0);
+    public About about() {
+        return ABOUT;
     }
 
     @Override

@@ -35,37 +35,24 @@ public enum StagedCombustion implements Cycle {
             PartKey.of(PartKind.LINE, "turbine_exhaust", "turbine exhaust duct");
     private static final PartKey GAS_INJECTOR = PartKey.of(PartKind.INJECTOR, "gas", "gas injector");
 
-    private final String id;
-    private final String title;
+    private final About about;
     private final Side rich;
     private final Burner burner;
 
     StagedCombustion(String id, String title, Side rich, Burner burner) {
-        this.id = id;
-        this.title = title;
         this.rich = rich;
         this.burner = burner;
+        this.about = new About(
+                id,
+                title,
+                "all the " + rich.key() + " passes a preburner and the turbines on its way to the chamber",
+                new CycleTraits(
+                        CycleTraits.Closure.RATIO_OR_TEMPERATURE, List.of(burner), CycleTraits.ANY, false, true, 0));
     }
 
     @Override
-    public String id() {
-        return id;
-    }
-
-    @Override
-    public String title() {
-        return title;
-    }
-
-    @Override
-    public String summary() {
-        return "all the " + rich.key() + " passes a preburner and the turbines on its way to the chamber";
-    }
-
-    @Override
-    public CycleTraits traits() {
-        return new CycleTraits(
-                CycleTraits.Closure.RATIO_OR_TEMPERATURE, List.of(burner), CycleTraits.ANY, false, true, 0);
+    public About about() {
+        return about;
     }
 
     @Override

@@ -27,27 +27,17 @@ import java.util.List;
  */
 public record TapOff() implements Cycle {
 
+    private static final About ABOUT = new About(
+            "tap-off",
+            "Combustion tap-off",
+            "cooled gas from the chamber drives the turbines and is dumped",
+            new CycleTraits(CycleTraits.Closure.GAS_FLOW, List.of(Burner.TAP_OFF), CycleTraits.ANY, true, false, 0));
     private static final PartKey OXIDIZER_SPLIT = PartKey.of(PartKind.SPLIT, "oxidizer", "oxidizer near the tap");
     private static final PartKey FUEL_SPLIT = PartKey.of(PartKind.SPLIT, "fuel", "fuel near the tap");
 
     @Override
-    public String id() {
-        return "tap-off";
-    }
-
-    @Override
-    public String title() {
-        return "Combustion tap-off";
-    }
-
-    @Override
-    public String summary() {
-        return "cooled gas from the chamber drives the turbines and is dumped";
-    }
-
-    @Override
-    public CycleTraits traits() {
-        return new CycleTraits(CycleTraits.Closure.GAS_FLOW, List.of(Burner.TAP_OFF), CycleTraits.ANY, true, false, 0);
+    public About about() {
+        return ABOUT;
     }
 
     @Override
