@@ -3,26 +3,18 @@ package dev.penstock;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.sun.source.tree.BinaryTree;
-import com.sun.source.tree.CompilationUnitTree;
 import com.sun.source.tree.ExpressionTree;
 import com.sun.source.tree.LiteralTree;
 import com.sun.source.tree.MemberSelectTree;
 import com.sun.source.tree.MethodInvocationTree;
-import com.sun.source.util.JavacTask;
 import com.sun.source.util.TreeScanner;
 import java.io.IOException;
-import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.stream.Stream;
-import javax.tools.JavaCompiler;
-import javax.tools.StandardJavaFileManager;
-import javax.tools.ToolProvider;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -93,25 +85,10 @@ class ControlFlowOnTextTest {
     }
 
     private static Map<String, Set<String>> questions(Path folder) throws IOException {
-        List<Path> files;
-        try (Stream<Path> walk = Files.walk(folder)) {
-            files = walk.filter(path -> path.toString().endsWith(".java")).toList();
-        }
         Map<String, Set<String>> questions = new TreeMap<>();
-        JavaCompiler compiler = ToolProvider.getSystemJavaCompiler();
-        try (StandardJavaFileManager manager = compiler.getStandardFileManager(null, null, null)) {
-            JavacTask task = (JavacTask) compiler.getTask(
-                    Writer.nullWriter(),
-                    manager,
-                    null,
-                    List.of("-proc:none"),
-                    null,
-                    manager.getJavaFileObjectsFromPaths(files));
-            for (CompilationUnitTree unit : task.parse()) {
-                String file = folder.relativize(Path.of(unit.getSourceFile().toUri()))
-                        .toString()
-                        .replace('\\', '/');
-                new TreeScanner<Void, Void>() {
+        ParsedSources.each(
+                folder,
+                (file, unit) -> new TreeScanner<Void, Void>() {
                     @Override
                     public Void visitMethodInvocation(MethodInvocationTree call, Void nothing) {
                         if (asks(call)) {
@@ -121,9 +98,7 @@ class ControlFlowOnTextTest {
                         }
                         return super.visitMethodInvocation(call, nothing);
                     }
-                }.scan(unit, null);
-            }
-        }
+                }.scan(unit, null));
         return questions;
     }
 

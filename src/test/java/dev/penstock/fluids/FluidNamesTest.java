@@ -2,12 +2,10 @@ package dev.penstock.fluids;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.sun.source.tree.CompilationUnitTree;
 import com.sun.source.tree.LiteralTree;
-import com.sun.source.util.JavacTask;
 import com.sun.source.util.TreeScanner;
+import dev.penstock.ParsedSources;
 import java.io.IOException;
-import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -15,10 +13,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Stream;
-import javax.tools.JavaCompiler;
-import javax.tools.StandardJavaFileManager;
-import javax.tools.ToolProvider;
 import org.junit.jupiter.api.Test;
 
 /** Main code knows no fluid by its name: neither by the id of its file nor by the beginning of one. */
@@ -66,25 +60,10 @@ class FluidNamesTest {
     private record Text(String file, String value) {}
 
     private static List<Text> texts(Path folder) throws IOException {
-        List<Path> files;
-        try (Stream<Path> walk = Files.walk(folder)) {
-            files = walk.filter(path -> path.toString().endsWith(".java"))
-                    .sorted()
-                    .toList();
-        }
-        JavaCompiler compiler = ToolProvider.getSystemJavaCompiler();
         List<Text> texts = new ArrayList<>();
-        try (StandardJavaFileManager manager = compiler.getStandardFileManager(null, null, null)) {
-            JavacTask task = (JavacTask) compiler.getTask(
-                    Writer.nullWriter(),
-                    manager,
-                    null,
-                    List.of("-proc:none"),
-                    null,
-                    manager.getJavaFileObjectsFromPaths(files));
-            for (CompilationUnitTree unit : task.parse()) {
-                String file = unit.getSourceFile().getName();
-                new TreeScanner<Void, Void>() {
+        ParsedSources.each(
+                folder,
+                (file, unit) -> new TreeScanner<Void, Void>() {
                     @Override
                     public Void visitLiteral(LiteralTree literal, Void nothing) {
                         if (literal.getValue() instanceof String value) {
@@ -92,9 +71,7 @@ class FluidNamesTest {
                         }
                         return null;
                     }
-                }.scan(unit, null);
-            }
-        }
+                }.scan(unit, null));
         return texts;
     }
 }
