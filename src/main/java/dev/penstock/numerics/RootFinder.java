@@ -100,6 +100,8 @@ public final class RootFinder {
         double last = Double.NaN;
         double lastValue = Double.NaN;
         double width = b - a;
+        boolean lowAsked = false;
+        boolean highAsked = false;
         for (int count = 1; count <= MAX_EVALUATIONS; count++) {
             double value = function.applyAsDouble(x);
             if (!Double.isFinite(value)) {
@@ -110,6 +112,8 @@ public final class RootFinder {
             if (value == 0 || beyond) {
                 return new Root(x, value, count);
             }
+            lowAsked |= x == low;
+            highAsked |= x == high;
             if (value < 0) {
                 a = x;
             } else {
@@ -131,7 +135,8 @@ public final class RootFinder {
                 next = x - Math.copySign(tolerance, value);
             }
             boolean check = count % STEPS_PER_HALVING == 0;
-            boolean stalls = check && a > low && b < high && b - a > 0.5 * width;
+            boolean asked = (a > low || lowAsked) && (b < high || highAsked);
+            boolean stalls = check && asked && b - a > 0.5 * width;
             width = check ? b - a : width;
             last = x;
             lastValue = value;

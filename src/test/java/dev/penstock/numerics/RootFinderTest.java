@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.penstock.errors.NotConverged;
+import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 
 class RootFinderTest {
@@ -67,5 +68,106 @@ class RootFinderTest {
                             .value())
                     .isCloseTo(jump, within(1e-2));
         }
+    }
+
+    /** Effort by count: with the right slope a straight function is hit by the second evaluation. */
+    @Test
+    void theFirstStepTakesTheGuessedSlope() {
+        RootFinder.Root root = RootFinder.near("straight", x -> 4 * (x - 2), -10, 10, 1, 4, 1e-9);
+        assertThat(root.value()).isEqualTo(2);
+        assertThat(root.evaluations()).isEqualTo(2);
+        assertThat(RootFinder.near("bent", x -> x * x - 2, 0, 10, 1.4, 2.8, 1e-9)
+                        .evaluations())
+                .isEqualTo(4);
+    }
+
+    /** A root found near a guess is as near as asked for, from wherever the search begins and however wrong the slope is. */
+    @Test
+    void aRootNearAGuessIsAsNearAsAskedFor() {
+        for (double guess = -8; guess <= 8; guess += 1) {
+            for (double slope : new double[] {0.05, 1, 40}) {
+                RootFinder.Root root = RootFinder.near("growth", x -> Math.expm1(x - 1), -10, 10, guess, slope, 1e-9);
+                assertThat(root.value()).isCloseTo(1, within(1e-9));
+                assertThat(root.evaluations()).isLessThanOrEqualTo(30);
+            }
+        }
+    }
+
+    /** A guess beyond a bound is taken as the bound; a root on a bound is one. */
+    @Test
+    void boundsHoldFromTheFirstEvaluationOn() {
+        RootFinder.Root root = RootFinder.near(
+                "held",
+                x -> {
+                    assertThat(x).isBetween(0.0, 3.0);
+                    return x - 1;
+                },
+                0,
+                3,
+                7,
+                1,
+                1e-9);
+        assertThat(root.value()).isCloseTo(1, within(1e-9));
+        assertThat(RootFinder.near("low end", x -> x, 0, 3, 2, 1, 1e-9).value()).isZero();
+        assertThat(RootFinder.near("high end", x -> x - 3, 0, 3, 1, 2, 1e-9).value())
+                .isEqualTo(3);
+    }
+
+    /** Effort by count, summed over where the root lies: bends, plateaus, jumps and triple roots cost what they did (7 to 50 each). */
+    @Test
+    void oddFunctionsCostNoMoreThanTheyDid() {
+        int bend = 0;
+        int plateau = 0;
+        int jump = 0;
+        int cube = 0;
+        for (double at = 0.05; at < 1; at += 0.05) {
+            double r = at;
+            bend += effort(x -> (x < r ? 1e-3 : 100) * (x - r), 1e-9);
+            plateau += effort(x -> Math.max(-1, Math.min(1, (x - r) / 0.03)), 1e-9);
+            jump += effort(x -> x < r ? -1e-3 : 100, 1e-9);
+            cube += effort(x -> Math.pow(x - r, 3), 1e-6);
+        }
+        assertThat(bend).isBetween(19 * 3, 135);
+        assertThat(plateau).isBetween(19 * 3, 160);
+        assertThat(jump).isBetween(19 * 10, 1000);
+        assertThat(cube).isBetween(19 * 10, 800);
+    }
+
+    private static int effort(DoubleUnaryOperator function, double tolerance) {
+        return RootFinder.near("odd", function, 0, 1, 0.9, 1, tolerance).evaluations();
+    }
+
+    /** Around zero a relative tolerance asks for nothing; the search ends at a thousandth of it times the bounds. */
+    @Test
+    void aRootAtZeroIsFoundToTheSizeOfItsBounds() {
+        RootFinder.Root root = RootFinder.between("odd power", x -> Math.pow(x, 5), -1e6, 2e6, 1e-6);
+        assertThat(root.value()).isCloseTo(0, within(2e-3));
+        assertThat(root.evaluations()).isLessThanOrEqualTo(80);
+        assertThat(RootFinder.between("root", Math::cbrt, -1e6, 2e6, 1e-6).evaluations())
+                .isLessThanOrEqualTo(27);
+    }
+
+    /** Effort and residual are those of the root handed back. */
+    @Test
+    void theResidualIsThatOfTheRoot() {
+        int[] asked = new int[1];
+        RootFinder.Root root = RootFinder.between(
+                "counted",
+                x -> {
+                    asked[0]++;
+                    return x * x - 2;
+                },
+                0,
+                2,
+                1e-6);
+        assertThat(root.evaluations()).isEqualTo(asked[0]);
+        assertThat(root.residual()).isEqualTo(root.value() * root.value() - 2);
+    }
+
+    /** A step that has jumped to a bound must not keep the bracket open there: the other end would creep for ever. */
+    @Test
+    void aBoundThatWasAskedIsNoReasonToCreep() {
+        RootFinder.Root root = RootFinder.near("growth", x -> Math.expm1(x - 1), -10, 10, -8, 40, 1e-9);
+        assertThat(root.value()).isCloseTo(1, within(1e-9));
     }
 }
