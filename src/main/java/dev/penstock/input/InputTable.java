@@ -68,6 +68,14 @@ public final class InputTable {
     }
 
     /**
+     * @param group a table of this one, by its declaration
+     * @return that table, empty where the file has none
+     */
+    public InputTable table(InputGroup group) {
+        return table(group.key());
+    }
+
+    /**
      * @param table a table of this one, by its path from here
      * @return that table, empty where the file has none
      */

@@ -170,9 +170,9 @@ public final class ConceptReader {
 
     private Concept read(InputFile file, Map<String, String> changes) {
         InputTable root = file.root().as(ANY_CYCLE);
-        InputTable sourceTable = root.table(ConceptInputs.SOURCES.key());
+        InputTable sourceTable = root.table(ConceptInputs.SOURCES);
         Map<String, String> sources = file.sources(sourceTable, "", "concept file, no source given");
-        InputTable uncertainty = root.table(ConceptInputs.UNCERTAINTY.key());
+        InputTable uncertainty = root.table(ConceptInputs.UNCERTAINTY);
         String name = root.read(ConceptInputs.NAME);
         String description = root.read(ConceptInputs.DESCRIPTION);
         String id = root.read(ConceptInputs.CYCLE);
@@ -223,7 +223,7 @@ public final class ConceptReader {
         Supplier<DesignLimits> limits = limits(root.at(ConceptTables.LIMITS), traits);
         Supplier<Optional<PressurizationDesign>> pressurization =
                 PressurizationKeys.read(root, fluids, traits, head.oxidizer(), head.fuel());
-        Supplier<MassFactors> mass = mass(root.table(MassPart.group().key()));
+        Supplier<MassFactors> mass = mass(root.table(MassPart.group()));
         return () -> {
             ConceptDocument text = document.get();
             return new Concept(

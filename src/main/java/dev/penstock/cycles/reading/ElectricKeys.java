@@ -16,7 +16,7 @@ final class ElectricKeys {
         if (traits.closure() != CycleTraits.Closure.MOTOR_POWER) {
             return Optional::empty;
         }
-        InputTable keys = root.table(ElectricDrive.GROUP.key());
+        InputTable keys = root.table(ElectricDrive.GROUP);
         double time = keys.read(ConceptInputs.BATTERY_BURN_TIME);
         ElectricDrive drive = ElectricDrive.of(keys::read);
         return () -> Optional.of(new ElectricDesign(drive, time));

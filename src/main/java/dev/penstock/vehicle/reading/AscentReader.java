@@ -60,7 +60,7 @@ final class AscentReader {
         }
         if (!rising) {
             table.problem(
-                    "mach",
+                    MissionInputs.MACH,
                     mach.size() + " Mach numbers and " + coefficient.size() + " coefficients",
                     "write as many of one as of the other, Mach number rising");
             return DragTable.USUAL;

@@ -2,6 +2,7 @@ package dev.penstock.vehicle.reading;
 
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.input.InputTable;
+import dev.penstock.vehicle.mass.DryMassInputs;
 import dev.penstock.vehicle.plan.Allowances;
 import dev.penstock.vehicle.plan.BoosterPlan;
 import dev.penstock.vehicle.plan.StageInputs;
@@ -30,7 +31,7 @@ final class BoosterReader {
         OptionalDouble diameter = table.number(StageInputs.DIAMETER);
         Optional<Path> engine = StageReader.engineFile(table, folder);
         Allowances allowances = StageReader.allowances(table);
-        DryMassReader dryMass = new DryMassReader(table.table("dry_mass"), fluids);
+        DryMassReader dryMass = new DryMassReader(table.table(DryMassInputs.GROUP), fluids);
         var model = dryMass.model(false, false);
         return propellant > 0
                 ? Optional.of(new BoosterPlan(count, engine, engines, propellant, diameter, allowances, model))

@@ -44,9 +44,12 @@ final class DryMassReader {
     DryMassModel model(boolean interstage, boolean recovered) {
         OptionalDouble mass = table.number(DryMassInputs.MASS);
         OptionalDouble coefficient = table.number(DryMassInputs.STRUCTURAL_COEFFICIENT);
-        boolean simple = table.has("mass") || table.has("structural_coefficient");
-        if (table.has("mass") && table.has("structural_coefficient")) {
-            table.problem("mass", "given together with structural_coefficient", "give one of the two, or neither");
+        boolean simple = table.has(DryMassInputs.MASS) || table.has(DryMassInputs.STRUCTURAL_COEFFICIENT);
+        if (table.has(DryMassInputs.MASS) && table.has(DryMassInputs.STRUCTURAL_COEFFICIENT)) {
+            table.problem(
+                    DryMassInputs.MASS,
+                    "given together with structural_coefficient",
+                    "give one of the two, or neither");
         }
         double growth = table.read(
                 DryMassInputs.GROWTH_MARGIN,
@@ -111,12 +114,13 @@ final class DryMassReader {
                 return Optional.of(gas);
             }
             table.problem(
-                    "pressurant",
+                    DryMassInputs.PRESSURANT,
                     '"' + id + '"',
                     "write a fluid with the role pressurant, such as " + UsualFluids.pressurant() + ", " + OWN_VAPOUR
                             + " or " + NONE);
         } catch (InvalidInput e) {
-            e.problems().forEach(problem -> table.problem("pressurant", problem.value(), problem.allowed()));
+            e.problems()
+                    .forEach(problem -> table.problem(DryMassInputs.PRESSURANT, problem.value(), problem.allowed()));
         }
         return Optional.empty();
     }

@@ -185,7 +185,8 @@ final class MissionReader {
                 table.read(MissionInputs.RESERVE_FRACTION, orbit ? Usual.common(0.01) : Usual.of(0.0, "none", ""));
         if (fraction > 0) {
             double sum = terms.stream().mapToDouble(DeltaVBudget.Term::value).sum();
-            String source = table.has("reserve_fraction") ? "given" : "1 % of the sum: common practice, no source";
+            String source =
+                    table.has(MissionInputs.RESERVE_FRACTION) ? "given" : "1 % of the sum: common practice, no source";
             add(Kind.RESERVE, "flight reserve", fraction * sum, source, DeltaVBudget.SHARE_KEPT, "");
         }
     }

@@ -3,11 +3,13 @@ package dev.penstock.vehicle.reading;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.input.InputTable;
 import dev.penstock.input.Usual;
+import dev.penstock.vehicle.mass.DryMassInputs;
 import dev.penstock.vehicle.plan.Allowances;
 import dev.penstock.vehicle.plan.EngineCount;
 import dev.penstock.vehicle.plan.Recovery;
 import dev.penstock.vehicle.plan.StageInputs;
 import dev.penstock.vehicle.plan.StagePlan;
+import dev.penstock.vehicle.plan.VehicleInputs;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -33,14 +35,14 @@ final class StageReader {
     }
 
     StagePlan stage(String defaultName, int index, int count) {
-        boolean ownTable = !table.path().isEmpty() && !table.path().equals("vehicle");
+        boolean ownTable = !table.path().isEmpty() && !table.path().equals(VehicleInputs.IN_CONCEPT.key());
         String name = ownTable ? table.read(StageInputs.NAME, Usual.of(defaultName, "its number", "")) : defaultName;
         Optional<Path> engine = engineFile(table, folder);
         OptionalDouble share = table.number(StageInputs.DELTA_V_SHARE);
         OptionalDouble diameter = table.number(StageInputs.DIAMETER);
         EngineCount engines = engines(index);
         Recovery recovery = recovery();
-        DryMassReader dryMass = new DryMassReader(table.table("dry_mass"), fluids);
+        DryMassReader dryMass = new DryMassReader(table.table(DryMassInputs.GROUP), fluids);
         return new StagePlan(
                 name,
                 engine,
@@ -71,25 +73,28 @@ final class StageReader {
         double ratioOut =
                 table.read(StageInputs.THRUST_TO_WEIGHT_ENGINE_OUT, Usual.of(ratio, "as thrust_to_weight", ""));
         if (!counts.isEmpty() && !ratios.isEmpty()) {
-            table.problem("engines", "given together with thrust_to_weight", "give one of the two, the other follows");
+            table.problem(
+                    StageInputs.ENGINES,
+                    "given together with thrust_to_weight",
+                    "give one of the two, the other follows");
         }
         if (counts.isEmpty()) {
             return new EngineCount(OptionalInt.empty(), ratio, 1, out, ratioOut);
         }
         double count = counts.get(Math.min(index, counts.size() - 1));
         if (count != Math.rint(count)) {
-            table.problem("engines", Double.toString(count), "write a whole number");
+            table.problem(StageInputs.ENGINES, Double.toString(count), "write a whole number");
             return EngineCount.of(1);
         }
         if (out >= count) {
-            table.problem("engines_out", Integer.toString(out), "it must be fewer than the engines");
+            table.problem(StageInputs.ENGINES_OUT, Integer.toString(out), "it must be fewer than the engines");
             return EngineCount.of(1);
         }
         return new EngineCount(OptionalInt.of((int) count), 0, 1, out, 0);
     }
 
     static Allowances allowances(InputTable table) {
-        InputTable t = table.table("allowances");
+        InputTable t = table.table(StageInputs.ALLOWANCES);
         return new Allowances(
                 t.read(StageInputs.RESIDUAL),
                 t.read(StageInputs.STARTUP_TIME),
@@ -98,7 +103,7 @@ final class StageReader {
     }
 
     private Recovery recovery() {
-        InputTable t = table.table("recovery");
+        InputTable t = table.table(StageInputs.RECOVERY);
         Recovery.Mode mode = t.read(StageInputs.MODE);
         Recovery usual = Recovery.usual(mode);
         Recovery read = new Recovery(

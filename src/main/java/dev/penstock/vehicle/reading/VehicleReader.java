@@ -9,6 +9,7 @@ import dev.penstock.input.InputTable;
 import dev.penstock.vehicle.plan.AscentPlan;
 import dev.penstock.vehicle.plan.BoosterPlan;
 import dev.penstock.vehicle.plan.DeltaVBudget;
+import dev.penstock.vehicle.plan.MissionInputs;
 import dev.penstock.vehicle.plan.StagePlan;
 import dev.penstock.vehicle.plan.VehicleInputs;
 import dev.penstock.vehicle.plan.VehiclePlan;
@@ -73,10 +74,10 @@ public final class VehicleReader {
      */
     public Optional<VehiclePlan> readConcept(String file, String text, Map<String, String> changes) {
         InputFile input = InputFile.parse(file, text, changes);
-        if (!input.root().has("vehicle")) {
+        if (!input.root().has(VehicleInputs.IN_CONCEPT.key())) {
             return Optional.empty();
         }
-        InputTable table = input.root().table("vehicle").as(VehicleInputs.IN_CONCEPT);
+        InputTable table = input.root().table(VehicleInputs.IN_CONCEPT).as(VehicleInputs.IN_CONCEPT);
         Optional<VehiclePlan> plan = plan(table, input.root().text("name"), Optional.empty(), input);
         input.finish(table);
         return Optional.of(plan.orElseThrow());
@@ -94,20 +95,21 @@ public final class VehicleReader {
 
     private Optional<VehiclePlan> plan(InputTable table, String name, Optional<Path> folder, InputFile file) {
         String prefix = table.path().isEmpty() ? "" : table.path() + ".";
-        Map<String, String> sources = file.sources(table.table("sources"), prefix, "vehicle file, no source given");
+        Map<String, String> sources =
+                file.sources(table.table(VehicleInputs.SOURCES), prefix, "vehicle file, no source given");
         String description = table.read(VehicleInputs.DESCRIPTION);
         OptionalDouble payload = table.number(VehicleInputs.PAYLOAD);
         OptionalDouble startMass = table.number(VehicleInputs.START_MASS);
-        if (!table.has("payload") && !table.has("start_mass")) {
+        if (!table.has(VehicleInputs.PAYLOAD) && !table.has(VehicleInputs.START_MASS)) {
             table.problem(
-                    "payload",
+                    VehicleInputs.PAYLOAD,
                     "missing, and start_mass too",
                     "give one of the two and the other follows, or both for the specific impulse needed");
         }
         List<String> notes = new ArrayList<>();
-        MissionReader mission = new MissionReader(table.table("mission"), notes);
+        MissionReader mission = new MissionReader(table.table(MissionInputs.MISSION), notes);
         Optional<DeltaVBudget> budget = mission.budget();
-        Optional<AscentPlan> ascent = new AscentReader(table.table("ascent"), mission).plan();
+        Optional<AscentPlan> ascent = new AscentReader(table.table(MissionInputs.ASCENT), mission).plan();
         List<StagePlan> stages = stages(table, folder);
         Optional<BoosterPlan> boosters = table.has("boosters")
                 ? new BoosterReader(table.table("boosters"), folder, fluids).boosters()
