@@ -3,11 +3,15 @@ package dev.penstock.fluids;
 import dev.penstock.fluids.coolprop.CoolPropLibrary;
 import dev.penstock.fluids.property.Composition;
 import dev.penstock.fluids.state.Fluid;
+import dev.penstock.fluids.store.FluidStore;
 import dev.penstock.fluids.traits.PropellantTraits;
 import dev.penstock.input.InputFile;
 import dev.penstock.input.InputTable;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -15,6 +19,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.Supplier;
 
 /**
@@ -30,23 +35,40 @@ final class FluidFile {
     private final Supplier<CoolPropLibrary> coolProp;
     private final String id;
     private final InputFile file;
+    private final Function<Supplier<String>, FluidStore> stores;
 
-    private FluidFile(Supplier<CoolPropLibrary> coolProp, String id, InputFile file) {
+    private FluidFile(
+            Supplier<CoolPropLibrary> coolProp,
+            String id,
+            InputFile file,
+            Function<Supplier<String>, FluidStore> stores) {
         this.coolProp = coolProp;
         this.id = id;
         this.file = file;
+        this.stores = stores;
     }
 
     /**
      * @param coolProp CoolProp, not reached before a fluid of it is asked
      * @param id id of the fluid
      * @param path its file
+     * @param tables folders in which its tables are kept
      * @return the fluid
      * @throws dev.penstock.errors.InvalidInput with every mistake in the file
      * @throws dev.penstock.errors.PropertyFailure if the model gives no state at the reference point
      */
-    static Propellant read(Supplier<CoolPropLibrary> coolProp, String id, Path path) {
-        return new FluidFile(coolProp, id, InputFile.read(path)).propellant();
+    static Propellant read(Supplier<CoolPropLibrary> coolProp, String id, Path path, List<Path> tables) {
+        InputFile file = InputFile.read(path);
+        byte[] content = content(path);
+        return new FluidFile(coolProp, id, file, version -> new FluidStore(tables, id, content, version)).propellant();
+    }
+
+    private static byte[] content(Path path) {
+        try {
+            return Files.readAllBytes(path);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e); // it was read the moment before
+        }
     }
 
     private Propellant propellant() {
@@ -57,7 +79,7 @@ final class FluidFile {
         List<String> sources = root.texts("sources");
         root.optionalText("note");
         Composition composition = Composition.read(root.table("composition"));
-        Fluid model = new FluidModelReader(coolProp, id, name, composition).read(root.table("model"));
+        Fluid model = new FluidModelReader(coolProp, id, name, composition, stores).read(root.table("model"));
         Formation formation = Formation.read(root.table("formation"), composition);
         InputTable storage = root.table("storage");
         double storageTemperature = storage.quantity("temperature", Dimension.TEMPERATURE, TEMPERATURE);

@@ -2,6 +2,7 @@ package dev.penstock.fluids;
 
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.fluids.coolprop.CoolPropLibrary;
+import dev.penstock.fluids.store.StoreFolders;
 import dev.penstock.input.DataFolder;
 import dev.penstock.input.HomeFolder;
 import dev.penstock.input.Spelling;
@@ -89,7 +90,7 @@ public final class FluidLibrary {
         if (!id.matches("[a-z0-9][a-z0-9-]*") || !Files.isRegularFile(file)) {
             throw new InvalidInput("", "fluid", '"' + id + '"', allowed(id));
         }
-        Propellant propellant = FluidFile.read(coolProp, id, file);
+        Propellant propellant = FluidFile.read(coolProp, id, file, StoreFolders.of(home));
         Propellant earlier = read.putIfAbsent(id, propellant);
         return earlier == null ? propellant : earlier;
     }

@@ -10,11 +10,13 @@ import dev.penstock.fluids.property.Composition;
 import dev.penstock.fluids.property.TransportModel;
 import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.state.FluidRange;
+import dev.penstock.fluids.store.FluidStore;
 import dev.penstock.input.InputTable;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
 
 /** Reads the table {@code [model]} of a fluid's file into a {@link Fluid}. */
@@ -33,12 +35,26 @@ final class FluidModelReader {
     private final String id;
     private final String name;
     private final Composition composition;
+    private final Function<Supplier<String>, FluidStore> stores;
 
-    FluidModelReader(Supplier<CoolPropLibrary> coolProp, String id, String name, Composition composition) {
+    /**
+     * @param coolProp CoolProp, not reached before a fluid of it is asked
+     * @param id id of the fluid
+     * @param name name for people
+     * @param composition its elements
+     * @param stores makes the store of its tables, of the version of what answers for it
+     */
+    FluidModelReader(
+            Supplier<CoolPropLibrary> coolProp,
+            String id,
+            String name,
+            Composition composition,
+            Function<Supplier<String>, FluidStore> stores) {
         this.coolProp = coolProp;
         this.id = id;
         this.name = name;
         this.composition = composition;
+        this.stores = stores;
     }
 
     Fluid read(InputTable table) {
@@ -56,7 +72,8 @@ final class FluidModelReader {
                 name,
                 fluid,
                 coolProp,
-                table.has("transport") ? transport(table.table("transport"), fluid) : Optional.empty());
+                table.has("transport") ? transport(table.table("transport"), fluid) : Optional.empty(),
+                stores.apply(() -> "CoolProp " + coolProp.get().version()));
     }
 
     private Optional<TransportModel> transport(InputTable table, String fluid) {
@@ -77,7 +94,7 @@ final class FluidModelReader {
                 table.quantity("minimum_temperature", Dimension.TEMPERATURE, TEMPERATURE),
                 table.quantity("maximum_temperature", Dimension.TEMPERATURE, TEMPERATURE),
                 table.quantity("maximum_pressure", Dimension.PRESSURE, PRESSURE));
-        return new CorrelationFluid(new CorrelationFluid.Data(
+        CorrelationFluid.Data data = new CorrelationFluid.Data(
                 id,
                 name,
                 composition.molarMass(),
@@ -93,6 +110,7 @@ final class FluidModelReader {
                 table.quantity("tait_constant", Dimension.RATIO, Range.of(0.01, 0.5)),
                 table.quantity("reference_pressure", Dimension.PRESSURE, PRESSURE),
                 table.quantity("viscosity_compression", Dimension.RATIO, Range.of(-50, 50)),
-                table.quantity("conductivity_compression", Dimension.RATIO, Range.of(-10, 10))));
+                table.quantity("conductivity_compression", Dimension.RATIO, Range.of(-10, 10)));
+        return new CorrelationFluid(data, stores.apply(() -> "correlations"));
     }
 }

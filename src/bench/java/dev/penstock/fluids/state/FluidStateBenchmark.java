@@ -2,7 +2,7 @@ package dev.penstock.fluids.state;
 
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.fluids.Propellant;
-import dev.penstock.fluids.table.FluidTable;
+import dev.penstock.fluids.table.FluidTables;
 
 import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
@@ -58,7 +58,7 @@ public class FluidStateBenchmark {
         coldEnthalpy = fluid.atPressureTemperature(HIGH, cold).enthalpy();
         hotEnthalpy = fluid.atPressureTemperature(LOW, hot).enthalpy();
         full = fluid.cursor();
-        table = FluidTable.build(fluid, LOW, HIGH, coldEnthalpy, hotEnthalpy).cursor();
+        table = FluidTables.of(fluid).cursor();
     }
 
     @TearDown(Level.Trial)
@@ -109,10 +109,5 @@ public class FluidStateBenchmark {
         double share = share();
         table.setPressureTemperature(HIGH + (LOW - HIGH) * share, cold + (hot - cold) * share);
         return read(table);
-    }
-
-    @Benchmark
-    public FluidTable buildTheTable() {
-        return FluidTable.build(fluid, LOW, HIGH, coldEnthalpy, hotEnthalpy);
     }
 }

@@ -1,20 +1,17 @@
 package dev.penstock.cooling.coolant;
 
 import dev.penstock.fluids.state.Fluid;
-import dev.penstock.fluids.table.FluidTables;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * Boiling lines, pseudo-critical lines and property tables of fluids, each made once, of nothing but its fluid and range. Safe
- * to share between threads.
+ * Boiling lines and pseudo-critical lines of fluids, each made once, of nothing but its fluid. Safe to share between threads.
  */
 public final class CoolantModels {
 
     private final Map<Fluid, Optional<SaturationLine>> saturation = new ConcurrentHashMap<>();
     private final Map<Fluid, PseudoCriticalLine> pseudoCritical = new ConcurrentHashMap<>();
-    private final FluidTables tables = new FluidTables();
 
     public Optional<SaturationLine> saturation(Fluid fluid) {
         return saturation.computeIfAbsent(fluid, SaturationLine::of);
@@ -22,9 +19,5 @@ public final class CoolantModels {
 
     public PseudoCriticalLine pseudoCritical(Fluid fluid) {
         return pseudoCritical.computeIfAbsent(fluid, PseudoCriticalLine::of);
-    }
-
-    public FluidTables tables() {
-        return tables;
     }
 }

@@ -18,7 +18,6 @@ public final class CoolantProperties implements AutoCloseable {
     private static final double BOILING_BAND = 2e-3;
     private static final double RANGE_EDGE = 0.9995;
     private static final double SURE = 0.9;
-    private static final double LOWEST_PRESSURE = 0.4;
     private static final double BELOW_BOILING = 1 - 1e-3;
 
     /** Above this share of the pressure at which the boiling line ends, boiling fades (-). */
@@ -49,15 +48,13 @@ public final class CoolantProperties implements AutoCloseable {
      * @param fluid coolant
      * @param saturation its boiling line, if it has one
      * @param pressure highest pressure to come (Pa)
-     * @param enthalpy lowest bulk enthalpy to come (J/kg)
-     * @param tables where to read single-phase properties; empty for the full model
+     * @param tabulated whether single-phase properties come from the fluid's table, not from the full model
      */
     public CoolantProperties(
             Fluid fluid,
             Optional<SaturationLine> saturation,
             double pressure,
-            double enthalpy,
-            Optional<FluidTables> tables) {
+            boolean tabulated) {
         this.fluid = fluid;
         this.saturation = saturation;
         this.lowest = fluid.range().minimumTemperature() * (1 + 1e-6);
@@ -66,16 +63,11 @@ public final class CoolantProperties implements AutoCloseable {
         this.lastBoilingPressure = Math.min(
                 criticalPressure,
                 saturation.map(SaturationLine::highestPressure).orElse(0.0));
-        double last = edgeTemperature(pressure);
-        double top = fluid.atPressureTemperature(pressure, last).enthalpy();
-        this.hottestSureEnthalpy = fluid.atPressureTemperature(pressure, Math.min(SURE * edge, last))
-                .enthalpy();
-        Supplier<FluidCursor> cursors = fluid::cursor;
-        if (tables.isPresent() && top > enthalpy) {
-            cursors = tables.get().covering(fluid, LOWEST_PRESSURE * pressure, pressure, enthalpy, top)::cursor;
-        }
+        Supplier<FluidCursor> cursors = tabulated ? FluidTables.of(fluid)::cursor : fluid::cursor;
         this.cursor = cursors.get();
         this.wallCursor = cursors.get();
+        cursor.setPressureTemperature(pressure, Math.min(SURE * edge, edgeTemperature(pressure)));
+        this.hottestSureEnthalpy = cursor.enthalpy();
     }
 
     public Fluid fluid() {

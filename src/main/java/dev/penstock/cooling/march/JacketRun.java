@@ -69,8 +69,7 @@ public final class JacketRun implements AutoCloseable {
                 question.coolant().fluid(),
                 saturation,
                 question.inletPressure(),
-                question.inletEnthalpy(),
-                tabulated ? Optional.of(models.tables()) : Optional.empty());
+                tabulated);
         flow.pseudoCriticalTemperature = pseudoCritical.at(question.inletPressure());
         wall = new WallBalance(gasSide, material.conductivity(), correlation, properties, design.coolantSide(), flow);
     }

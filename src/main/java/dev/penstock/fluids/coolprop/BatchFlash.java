@@ -25,7 +25,7 @@ import java.util.stream.IntStream;
  * States at many pressures and enthalpies at once, by Newton's method ({@link FlashStep}) on all of them in step, so that
  * thousands are one question to CoolProp. Every {@value #COARSE}th is sought from the nearest of {@link FlashAnchors}, those
  * between from the straight line between their neighbours; neighbours in the list should therefore lie near each other. What
- * is not found so is left to the caller, who has the slower searches. Not thread-safe.
+ * is not found so is not held. Not thread-safe.
  */
 final class BatchFlash {
 
@@ -51,7 +51,6 @@ final class BatchFlash {
     private final double[] density;
     private final double[] temperature;
     private final boolean[] found;
-    private final boolean[] between;
     private final FluidSamples samples;
     private final FlashStep step = new FlashStep();
 
@@ -76,7 +75,6 @@ final class BatchFlash {
         this.density = new double[pressure.length];
         this.temperature = new double[pressure.length];
         this.found = new boolean[pressure.length];
-        this.between = new boolean[pressure.length];
         this.samples = new FluidSamples(pressure.length);
         this.everything = join(STEP, join(PROPERTIES, model.isPresent() ? new CoolPropOutput[0] : TRANSPORT));
     }
@@ -88,50 +86,46 @@ final class BatchFlash {
     }
 
     /**
-     * Seeks all states.
+     * Seeks all states, from the guesses first.
      *
-     * @param criticalPressure critical pressure of the fluid (Pa), below which a state may lie between the phases
+     * @param densities guesses (kg/m³); NaN where there is none
+     * @param temperatures guesses (K); NaN where there is none
      * @return those found
      */
-    FluidSamples run(double criticalPressure) {
-        leaveOutMixtures(criticalPressure);
+    FluidSamples run(double[] densities, double[] temperatures) {
+        solve(open().filter(i -> startAt(i, densities[i], temperatures[i])).toArray());
         int[] coarse = open().filter(i -> i % COARSE == 0 || i == pressure.length - 1)
                 .filter(this::startAtAnchor)
                 .toArray();
         solve(coarse);
         solve(open().filter(this::startBetween).toArray());
         solve(open().filter(this::startAtAnchor).toArray());
+        for (int side = -1; side <= 1; side += 2) {
+            int next = side;
+            solve(open().filter(i -> startAtNeighbour(i, next)).toArray());
+        }
         return samples;
     }
 
-    /** @return whether the state is one between the phases, or was found: no search is left to do */
-    boolean isSettled(int state) {
-        return between[state] || found[state];
+    private boolean startAt(int state, double rho, double t) {
+        density[state] = rho;
+        temperature[state] = t;
+        return rho > 0 && t > 0;
+    }
+
+    /** At the nearest state that was found before or after this one in the list. */
+    private boolean startAtNeighbour(int state, int side) {
+        for (int away = 1; away <= COARSE; away++) {
+            int other = state + side * away;
+            if (other >= 0 && other < found.length && found[other]) {
+                return startAt(state, density[other], temperature[other]);
+            }
+        }
+        return false;
     }
 
     private IntStream open() {
-        return IntStream.range(0, pressure.length).filter(i -> !isSettled(i));
-    }
-
-    /** Solves for saturation at each pressure below the critical one. */
-    private void leaveOutMixtures(double criticalPressure) {
-        double[] levels = Arrays.stream(pressure)
-                .filter(p -> p < criticalPressure)
-                .distinct()
-                .sorted()
-                .toArray();
-        double[] liquid = saturated(levels, 0);
-        double[] vapour = saturated(levels, 1);
-        for (int i = 0; i < pressure.length; i++) {
-            int level = Arrays.binarySearch(levels, pressure[i]);
-            between[i] = level >= 0 && enthalpy[i] > liquid[level] && enthalpy[i] < vapour[level];
-        }
-    }
-
-    private double[] saturated(double[] levels, double quality) {
-        double[] qualities = new double[levels.length];
-        Arrays.fill(qualities, quality);
-        return handle.evaluate(CoolPropInputs.PRESSURE_QUALITY, levels, qualities, ENTHALPY);
+        return IntStream.range(0, pressure.length).filter(i -> !found[i]);
     }
 
     private boolean startAtAnchor(int state) {

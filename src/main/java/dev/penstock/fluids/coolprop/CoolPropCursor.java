@@ -120,28 +120,10 @@ final class CoolPropCursor implements FluidCursor {
     }
 
     @Override
-    public FluidSamples sample(double[] pressures, double[] enthalpies) {
+    public FluidSamples sample(double[] pressures, double[] enthalpies, double[] densities, double[] temperatures) {
         placed = false;
-        BatchFlash batch = new BatchFlash(handle, fluid.anchors(), fluid.transport(), pressures, enthalpies);
-        FluidSamples samples = batch.run(fluid.criticalPressure().orElseThrow());
-        for (int i = 0; i < pressures.length; i++) {
-            if (!batch.isSettled(i)) {
-                seek(samples, i, pressures[i], enthalpies[i]);
-            }
-        }
-        return samples;
-    }
-
-    /** Adds a state that needs the slower searches, if they find it. */
-    private void seek(FluidSamples samples, int state, double p, double h) {
-        try {
-            setPressureEnthalpy(p, h);
-            if (phase != Phase.TWO_PHASE) {
-                samples.take(state, this);
-            }
-        } catch (PropertyFailure e) {
-            return; // the model has no such state
-        }
+        return new BatchFlash(handle, fluid.anchors(), fluid.transport(), pressures, enthalpies)
+                .run(densities, temperatures);
     }
 
     /** A state between the phases by the lever rule; says no if the state lies on one side of them. */

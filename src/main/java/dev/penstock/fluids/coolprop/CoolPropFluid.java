@@ -7,7 +7,10 @@ import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.state.FluidCursor;
 import dev.penstock.fluids.state.FluidRange;
 import dev.penstock.fluids.state.FluidState;
+import dev.penstock.fluids.state.SaturationSamples;
+import dev.penstock.fluids.store.FluidStore;
 import dev.penstock.provenance.ModelCard;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -34,9 +37,11 @@ public final class CoolPropFluid implements Fluid {
     private final String coolPropName;
     private final Supplier<CoolPropLibrary> coolProp;
     private final Optional<TransportModel> transport;
+    private final FluidStore store;
     private final ThreadLocal<CoolPropHandle> handles = ThreadLocal.withInitial(this::open);
     private volatile Constants constants;
     private volatile FlashAnchors anchors;
+    private volatile VapourPressureCurve vapourPressures;
 
     private record Constants(double molarMass, FluidRange range, double criticalTemperature, double criticalPressure) {}
 
@@ -46,18 +51,21 @@ public final class CoolPropFluid implements Fluid {
      * @param coolPropName CoolProp's name of the fluid
      * @param coolProp CoolProp, not reached before the first question
      * @param transport viscosity and conductivity, if CoolProp's own are not to be used
+     * @param store where its tables are kept
      */
     public CoolPropFluid(
             String id,
             String name,
             String coolPropName,
             Supplier<CoolPropLibrary> coolProp,
-            Optional<TransportModel> transport) {
+            Optional<TransportModel> transport,
+            FluidStore store) {
         this.id = id;
         this.name = name;
         this.coolPropName = coolPropName;
         this.coolProp = coolProp;
         this.transport = transport;
+        this.store = store;
     }
 
     /** {@inheritDoc} By which way CoolProp is reached makes no difference to its numbers. */
@@ -147,9 +155,34 @@ public final class CoolPropFluid implements Fluid {
 
     @Override
     public double vapourPressure(double temperature) {
+        if (vapourPressureCurve().holds(temperature)) {
+            return vapourPressureCurve().at(temperature);
+        }
         CoolPropHandle handle = handles.get();
         handle.update(CoolPropInputs.QUALITY_TEMPERATURE, 0, temperature);
         return handle.output(CoolPropOutput.PRESSURE);
+    }
+
+    @Override
+    public Optional<SaturationSamples> saturation(double[] pressures) {
+        CoolPropHandle handle = handles.get();
+        double[] quality = new double[pressures.length];
+        double[] liquid = handle.evaluate(
+                CoolPropInputs.PRESSURE_QUALITY,
+                pressures,
+                quality,
+                CoolPropOutput.TEMPERATURE,
+                CoolPropOutput.ENTHALPY);
+        Arrays.fill(quality, 1);
+        double[] vapour =
+                handle.evaluate(CoolPropInputs.PRESSURE_QUALITY, pressures, quality, CoolPropOutput.ENTHALPY);
+        double[] temperature = new double[pressures.length];
+        double[] enthalpy = new double[pressures.length];
+        for (int i = 0; i < pressures.length; i++) {
+            temperature[i] = liquid[2 * i];
+            enthalpy[i] = liquid[2 * i + 1];
+        }
+        return Optional.of(new SaturationSamples(temperature, enthalpy, vapour));
     }
 
     @Override
@@ -167,6 +200,11 @@ public final class CoolPropFluid implements Fluid {
                         state.temperature(),
                         range.maximumPressure() / 1e6,
                         range.maximumTemperature())));
+    }
+
+    @Override
+    public FluidStore store() {
+        return store;
     }
 
     @Override
@@ -192,6 +230,23 @@ public final class CoolPropFluid implements Fluid {
         } catch (PropertyFailure e) {
             throw new PropertyFailure(id, "any input", e.getMessage().replaceFirst("^no state of .*?: ", ""));
         }
+    }
+
+    private VapourPressureCurve vapourPressureCurve() {
+        VapourPressureCurve known = vapourPressures;
+        if (known == null) {
+            try (CoolPropHandle handle = open()) {
+                known = store.get(
+                        "boiling",
+                        VapourPressureCurve.FORMAT,
+                        VapourPressureCurve::read,
+                        curve -> curve.isOf(handle),
+                        () -> VapourPressureCurve.make(
+                                handle, constants().range.minimumTemperature(), constants().criticalTemperature));
+            }
+            vapourPressures = known;
+        }
+        return known;
     }
 
     FlashAnchors anchors() {

@@ -6,6 +6,7 @@ import com.sun.jna.NativeLong;
 import com.sun.jna.Pointer;
 import dev.penstock.errors.PropertyFailure;
 import dev.penstock.fluids.coolprop.NativeCall.Type;
+import java.io.File;
 import java.lang.ref.Cleaner;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -63,6 +64,13 @@ final class CoolPropSharedLibrary extends CoolPropLibrary {
         memory.clear();
         memory.write(0, bytes, 0, bytes.length);
         return memory;
+    }
+
+    /** {@inheritDoc} The C interface has no version; a library that is put in another's place has another time or size. */
+    @Override
+    public String version() {
+        File file = library.getFile();
+        return "library " + file + " " + file.length() + " " + file.lastModified();
     }
 
     @Override

@@ -43,7 +43,10 @@ final class CoolPropWheel extends CoolPropLibrary {
     private final Map<CoolPropInputs, Integer> inputs = new EnumMap<>(CoolPropInputs.class);
     private final Map<CoolPropOutput, Integer> outputs = new EnumMap<>(CoolPropOutput.class);
 
-    private CoolPropWheel(Pointer table, String numbers) {
+    private final String version;
+
+    private CoolPropWheel(Pointer table, String numbers, String version) {
+        this.version = version;
         this.table = table;
         Iterator<Integer> number =
                 Arrays.stream(numbers.split(" ")).map(Integer::valueOf).iterator();
@@ -72,7 +75,7 @@ final class CoolPropWheel extends CoolPropLibrary {
             }
             Pointer capsule = python.getFunction("PyObject_GetAttrString").invokePointer(args(main, "capsule"));
             Pointer table = python.getFunction("PyCapsule_GetPointer").invokePointer(args(capsule, "CoolProp._capi"));
-            return new CoolPropWheel(table, text(python, main, "numbers"));
+            return new CoolPropWheel(table, text(python, main, "numbers"), versionOfWheel(folder));
         } finally {
             python.getFunction("PyGILState_Release").invokeVoid(args(lock));
         }
@@ -116,6 +119,11 @@ final class CoolPropWheel extends CoolPropLibrary {
 
     private static Object[] args(Object... arguments) {
         return arguments;
+    }
+
+    @Override
+    public String version() {
+        return version;
     }
 
     @Override

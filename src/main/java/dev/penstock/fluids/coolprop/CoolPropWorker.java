@@ -88,6 +88,11 @@ final class CoolPropWorker extends CoolPropLibrary {
     }
 
     @Override
+    public String version() {
+        return versionOfWheel(folder);
+    }
+
+    @Override
     CoolPropHandle open(String fluid, String id) {
         Handle handle = new Handle(fluid, id);
         State state = handle.state;

@@ -7,6 +7,7 @@ import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.state.FluidCursor;
 import dev.penstock.fluids.state.FluidRange;
 import dev.penstock.fluids.state.FluidState;
+import dev.penstock.fluids.store.FluidStore;
 import dev.penstock.numerics.RootFinder;
 import dev.penstock.provenance.ModelCard;
 import java.util.ArrayList;
@@ -75,9 +76,20 @@ public final class CorrelationFluid implements Fluid {
 
     private final Data data;
     private final TaitLiquid liquid;
+    private final FluidStore store;
 
+    /** A fluid whose tables are not kept. */
     public CorrelationFluid(Data data) {
+        this(data, FluidStore.NONE);
+    }
+
+    /**
+     * @param data what its file states
+     * @param store where its tables are kept
+     */
+    public CorrelationFluid(Data data, FluidStore store) {
         this.data = data;
+        this.store = store;
         this.liquid = new TaitLiquid(
                 data.density.function(),
                 data.bulkModulus.function(),
@@ -188,6 +200,11 @@ public final class CorrelationFluid implements Fluid {
             }
         });
         return List.copyOf(list);
+    }
+
+    @Override
+    public FluidStore store() {
+        return store;
     }
 
     @Override

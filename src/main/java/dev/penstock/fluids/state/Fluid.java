@@ -1,8 +1,10 @@
 package dev.penstock.fluids.state;
 
 import dev.penstock.errors.Warning;
+import dev.penstock.fluids.store.FluidStore;
 import dev.penstock.provenance.ModelCard;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -81,11 +83,26 @@ public interface Fluid {
     double vapourPressure(double temperature);
 
     /**
+     * The boiling line at many pressures, as a table needs it.
+     *
+     * @param pressures pressures below the critical one (Pa)
+     * @return both ends of the line; empty if the model has no vapour
+     */
+    default Optional<SaturationSamples> saturation(double[] pressures) {
+        return Optional.empty();
+    }
+
+    /**
      * @param state a state of this fluid
      * @return what a reader must know of it: properties extrapolated beyond their data
      */
     default List<Warning> warnings(FluidState state) {
         return List.of();
+    }
+
+    /** @return where numbers worked out of this fluid at length are kept between runs */
+    default FluidStore store() {
+        return FluidStore.NONE;
     }
 
     /** @return a new cursor for hot loops; the caller closes it, on the thread that made it */

@@ -61,14 +61,18 @@ public interface FluidCursor extends AutoCloseable {
     }
 
     /**
-     * Many states at once, for tables; moves the cursor anywhere. Neighbours in the list should lie near each other, which
-     * shortens the search. Throws nothing for a state that the model does not have: it is not held.
+     * Many states of one phase at once, for tables; moves the cursor anywhere. Neighbours in the list should lie near each
+     * other, which shortens the search. Throws nothing for a state that the model does not have, or that is not found quickly:
+     * it is not held.
      *
      * @param pressures absolute pressures (Pa)
      * @param enthalpies specific enthalpies (J/kg), as many
+     * @param densities guesses of the densities (kg/m³), as many; NaN where there is none
+     * @param temperatures guesses of the temperatures (K), as many; NaN where there is none
      * @return the states
      */
-    default FluidSamples sample(double[] pressures, double[] enthalpies) {
+    default FluidSamples sample(
+            double[] pressures, double[] enthalpies, double[] densities, double[] temperatures) {
         FluidSamples samples = new FluidSamples(pressures.length);
         for (int i = 0; i < pressures.length; i++) {
             try {

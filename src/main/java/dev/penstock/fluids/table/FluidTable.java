@@ -1,247 +1,93 @@
 package dev.penstock.fluids.table;
 
-import dev.penstock.errors.Require;
+import dev.penstock.errors.PropertyFailure;
 import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.state.FluidCursor;
-import dev.penstock.fluids.state.FluidRange;
-import dev.penstock.fluids.state.FluidSamples;
 import dev.penstock.fluids.state.FluidSamples.Property;
-import dev.penstock.fluids.state.Phase;
+import dev.penstock.numerics.EvenCurve;
 import dev.penstock.provenance.ModelCard;
+import java.nio.DoubleBuffer;
 import java.util.List;
 
 /**
- * Properties of a fluid on a grid of pressure (logarithmic) and enthalpy (logarithmic from a little below the lowest, so
- * that nodes crowd where the fluid is cold and dense), read by cubic interpolation in both. Holds a cell only if its
- * sixteen nodes lie on one side of the saturation curve and its estimated error is below {@value #ERROR_LIMIT}: the
- * estimate compares each node with the cubic through its neighbours at twice the spacing, whose error is sixteen times
- * that of the table. Everywhere else, and outside the grid, {@link #cursor()} asks the full model. Immutable and safe to share; a cursor is not.
+ * Properties of a fluid over the whole range of its model between 0.05 MPa (or where it still boils) and 100 MPa, by pressure and
+ * enthalpy: liquid, vapour, and what lies above the critical pressure, each a rectangle over pressure and the share of the
+ * enthalpy between its borders ({@link TableRegion}), so that the boiling line is an edge that no patch crosses. Where a patch is not
+ * good enough, between the phases, and outside, {@link #cursor()} asks the full model. A table is made of its fluid alone;
+ * immutable and safe to share, a cursor is not.
  */
 public final class FluidTable {
 
     public static final ModelCard CARD = new ModelCard(
             "fluids.table",
-            "Cubic interpolation of fluid properties in pressure and enthalpy",
-            "f(p, h) = sum over 4 x 4 nodes of L_i(ln p) L_j(y) f_ij, y = ln(1 + (h - h_low) / (c (h_high - h_low))), c ="
-                    + " T_min / T_max of the fluid's model, Lagrange polynomials on a grid uniform in ln p and y",
-            "cells in one phase where nodes left out are met within 0.1 %; the full model elsewhere",
-            "0.1 % of each property against the full model",
+            "Polynomials of fluid properties in pressure and enthalpy",
+            "f(p, h) = sum over i, j < 6 of c_ij x^i y^j in each patch; above the critical pressure x is linear in ln p, below"
+                    + " it in (ln(p_c / p))^½; y is linear in the share of h between the borders of its phase at p",
+            "one phase, 0.05 to 100 MPa, the range of the fluid's model; the full model elsewhere and beside the critical point",
+            "against the full model, at worst: temperature, density and sound speed 0.01 %, heat capacity and viscosity 0.1 %,"
+                    + " conductivity 0.1 %, or half of a jump of its published correlation; on most states below 1e-5",
             List.of("common practice, no source"));
 
-    /**
-     * Largest relative miss at a node. A smooth function then errs sixteen times less; a jump, such as some published
-     * conductivities have at the edge of their critical enhancement, no more than this.
-     */
-    static final double ERROR_LIMIT = 1e-3;
+    /** Raised whenever the numbers of a table mean something else. */
+    static final int FORMAT = 1;
 
-    static final int STENCIL = 4;
+    /** Numbers of a patch. */
+    static final int PATCH = Property.values().length * PatchBasis.SIZE;
 
-    /** Nodes in pressure and enthalpy that keep a jacket's range within the error limit. */
-    private static final int DEFAULT_PRESSURES = 24;
+    /** By how much the model may miss what a stored table has of it, before the table is taken for another model's. */
+    private static final double SAME = 1e-7;
 
-    private static final int DEFAULT_ENTHALPIES = 180;
-
-    /** Keeps the hot end from growing coarse (-). */
-    private static final double MOST_CROWDED = 0.01;
-
-    private static final byte ONE_PHASE = 0;
-    private static final byte LIQUID_SIDE = 1;
-    private static final byte GAS_SIDE = 2;
-    private static final byte NONE = 3;
+    private static final int WHOLE = 0;
+    private static final int LIQUID = 0;
+    private static final int VAPOUR = 1;
+    private static final int ABOVE = 2;
 
     private final Fluid fluid;
-    private final int pressures;
-    private final int enthalpies;
-    private final double logLow;
-    private final double logStep;
-    private final double enthalpyLow;
-    private final double enthalpyScale;
-    private final double enthalpyStep;
-    private final double[][] columns = new double[Property.values().length][];
-    private final boolean[] usable;
+    private final double lowest;
+    private final double highest;
+    private final double reference;
+    private final EvenCurve boiling;
+    private final TableRegion[] regions;
+    private final double[] marks;
 
-    private FluidTable(Fluid fluid, double pLow, double pHigh, double hLow, double hHigh, int nP, int nH) {
+    /**
+     * @param fluid fluid
+     * @param numbers what {@link TableBuilder} wrote of it; kept
+     */
+    FluidTable(Fluid fluid, DoubleBuffer numbers) {
         this.fluid = fluid;
-        this.logStep = Math.log(pHigh / pLow) / (nP - 1);
-        this.enthalpyLow = hLow;
-        double crowding = crowding(fluid.range());
-        this.enthalpyScale = crowding * (hHigh - hLow);
-        this.enthalpyStep = Math.log(1 + 1 / crowding) / (nH - 1);
-        this.logLow = Math.log(pLow) - logStep;
-        this.pressures = nP + 2;
-        this.enthalpies = nH + 2;
-        for (int c = 0; c < columns.length; c++) {
-            columns[c] = new double[pressures * enthalpies];
+        DoubleBuffer in = numbers.duplicate();
+        lowest = in.get();
+        highest = in.get();
+        reference = in.get();
+        double widest = in.get();
+        boiling = widest > 0 ? new EvenCurve(0, widest, TableRegion.list(in)) : null;
+        regions = new TableRegion[(int) in.get()];
+        for (int i = 0; i < regions.length; i++) {
+            regions[i] = new TableRegion(in);
         }
-        this.usable = usableCells(fill());
+        marks = TableRegion.list(in);
     }
 
-    /**
-     * A table with the usual number of nodes.
-     *
-     * @param fluid fluid
-     * @param lowestPressure lowest pressure (Pa)
-     * @param highestPressure highest pressure (Pa)
-     * @param lowestEnthalpy lowest enthalpy (J/kg)
-     * @param highestEnthalpy highest enthalpy (J/kg)
-     * @return the table; one node is added beyond each end
-     */
-    public static FluidTable build(
-            Fluid fluid, double lowestPressure, double highestPressure, double lowestEnthalpy, double highestEnthalpy) {
-        return build(
-                fluid,
-                lowestPressure,
-                highestPressure,
-                lowestEnthalpy,
-                highestEnthalpy,
-                DEFAULT_PRESSURES,
-                DEFAULT_ENTHALPIES);
-    }
-
-    /**
-     * @param fluid fluid
-     * @param lowestPressure lowest pressure (Pa)
-     * @param highestPressure highest pressure (Pa)
-     * @param lowestEnthalpy lowest enthalpy (J/kg)
-     * @param highestEnthalpy highest enthalpy (J/kg)
-     * @param pressures nodes in pressure, at least 4
-     * @param enthalpies nodes in enthalpy, at least 4
-     * @return the table; one node is added beyond each end
-     */
-    public static FluidTable build(
-            Fluid fluid,
-            double lowestPressure,
-            double highestPressure,
-            double lowestEnthalpy,
-            double highestEnthalpy,
-            int pressures,
-            int enthalpies) {
-        Require.positive("fluid table", "lowest pressure (Pa)", lowestPressure);
-        Require.within("fluid table", "highest pressure (Pa)", highestPressure, lowestPressure * 1.000001, 1e10);
-        Require.positive("fluid table", "span of enthalpy (J/kg)", highestEnthalpy - lowestEnthalpy);
-        Require.within("fluid table", "nodes (-)", Math.min(pressures, enthalpies), STENCIL, 1e5);
-        return new FluidTable(
-                fluid, lowestPressure, highestPressure, lowestEnthalpy, highestEnthalpy, pressures, enthalpies);
-    }
-
-    /**
-     * Share of the span of enthalpy over which the nodes crowd at the cold end: at a constant heat capacity and from end to
-     * end of the fluid's model they then lie evenly in the logarithm of temperature.
-     */
-    private static double crowding(FluidRange range) {
-        double ratio = range.minimumTemperature() / range.maximumTemperature();
-        return Math.max(MOST_CROWDED, Math.min(1, ratio));
-    }
-
-    private byte[] fill() {
-        int count = pressures * enthalpies;
-        int[] nodes = new int[count];
-        double[] p = new double[count];
-        double[] h = new double[count];
-        for (int k = 0; k < count; k++) {
-            int i = k / enthalpies;
-            int j = i % 2 == 0 ? k % enthalpies : enthalpies - 1 - k % enthalpies; // to and fro: neighbours are near
-            nodes[k] = i * enthalpies + j;
-            p[k] = Math.exp(logLow + i * logStep);
-            h[k] = enthalpyAt(j);
-        }
-        byte[] sides = new byte[count];
-        double critical = fluid.criticalPressure().orElse(0);
+    /** Whether the fluid's model still says of some states what it said when the table was made. */
+    boolean isOfItsModel() {
+        int length = Property.values().length;
+        double[] now = new double[length];
         try (FluidCursor cursor = fluid.cursor()) {
-            FluidSamples samples = cursor.sample(p, h);
-            for (int k = 0; k < count; k++) {
-                sides[nodes[k]] = fill(samples, k, nodes[k], p[k] >= critical);
-            }
-        }
-        return sides;
-    }
-
-    private byte fill(FluidSamples samples, int k, int node, boolean aboveCritical) {
-        if (!samples.holds(k)) {
-            return NONE;
-        }
-        for (Property property : Property.values()) {
-            columns[property.ordinal()][node] = samples.value(property, k);
-        }
-        if (aboveCritical) {
-            return ONE_PHASE;
-        }
-        return samples.phase(k) == Phase.LIQUID ? LIQUID_SIDE : GAS_SIDE;
-    }
-
-    private boolean[] usableCells(byte[] sides) {
-        boolean[] good = new boolean[pressures * enthalpies];
-        for (int i = 0; i < pressures; i++) {
-            for (int j = 0; j < enthalpies; j++) {
-                good[i * enthalpies + j] = accurate(sides, i, j);
-            }
-        }
-        boolean[] cells = new boolean[pressures * enthalpies];
-        for (int i = 0; i + 1 < pressures; i++) {
-            for (int j = 0; j + 1 < enthalpies; j++) {
-                int node = i * enthalpies + j;
-                cells[node] = oneSide(sides, start(i, pressures), start(j, enthalpies))
-                        && good[node]
-                        && good[node + 1]
-                        && good[node + enthalpies]
-                        && good[node + enthalpies + 1];
-            }
-        }
-        return cells;
-    }
-
-    /** First node of the four around an interval. */
-    static int start(int interval, int count) {
-        return Math.max(0, Math.min(interval - 1, count - STENCIL));
-    }
-
-    private boolean oneSide(byte[] sides, int i0, int j0) {
-        boolean liquid = false;
-        boolean gas = false;
-        for (int i = i0; i < i0 + STENCIL; i++) {
-            for (int j = j0; j < j0 + STENCIL; j++) {
-                byte side = sides[i * enthalpies + j];
-                if (side == NONE) {
-                    return false;
+            for (int at = 0; at < marks.length; at += 2 + length) {
+                cursor.setPressureEnthalpy(marks[at], marks[at + 1]);
+                TableBuilder.read(cursor, now);
+                for (int k = 0; k < length; k++) {
+                    double then = marks[at + 2 + k];
+                    if (!(Math.abs(now[k] - then) <= SAME * Math.abs(then))) {
+                        return false;
+                    }
                 }
-                liquid |= side == LIQUID_SIDE;
-                gas |= side == GAS_SIDE;
             }
-        }
-        return !(liquid && gas);
-    }
-
-    /** Whether the cubic through the neighbours at twice the spacing, in either direction, agrees with the node. */
-    private boolean accurate(byte[] sides, int i, int j) {
-        if (sides[i * enthalpies + j] == NONE) {
+            return true;
+        } catch (PropertyFailure e) {
             return false;
         }
-        int iMid = Math.max(3, Math.min(i, pressures - STENCIL));
-        int jMid = Math.max(3, Math.min(j, enthalpies - STENCIL));
-        for (double[] column : columns) {
-            double error = (pressures > 6 ? missed(sides, column, iMid * enthalpies + j, enthalpies) : 0)
-                    + (enthalpies > 6 ? missed(sides, column, i * enthalpies + jMid, 1) : 0);
-            double size = Math.max(Math.abs(column[i * enthalpies + j]), smallest(column));
-            if (error > ERROR_LIMIT * size) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    /** Entropy may pass through zero: there its error is judged against a heat capacity's size. */
-    private double smallest(double[] column) {
-        return column == columns[Property.ENTROPY.ordinal()] ? 1000 : 0;
-    }
-
-    private static double missed(byte[] sides, double[] f, int node, int stride) {
-        for (int k = -3; k <= 3; k++) {
-            if (sides[node + k * stride] == NONE) {
-                return 0; // beside saturation: such a stencil is refused anyway, or has neighbours that are judged
-            }
-        }
-        double cubic = (9 * (f[node - stride] + f[node + stride]) - f[node - 3 * stride] - f[node + 3 * stride]) / 16;
-        return Math.abs(cubic - f[node]);
     }
 
     /** @return the fluid */
@@ -254,32 +100,42 @@ public final class FluidTable {
         return new FluidTableCursor(this);
     }
 
-    double pressurePosition(double pressure) {
-        return (Math.log(pressure) - logLow) / logStep;
+    boolean covers(double pressure) {
+        return pressure >= lowest && pressure <= highest;
     }
 
-    /** Minus infinity where the logarithm has no value, so that such a state lies off the grid. */
-    double enthalpyPosition(double enthalpy) {
-        return 1 + Math.log(Math.max(0, 1 + (enthalpy - enthalpyLow) / enthalpyScale)) / enthalpyStep;
+    boolean boils(double pressure) {
+        return boiling != null && pressure < reference;
     }
 
-    double enthalpyAt(double position) {
-        return enthalpyLow + enthalpyScale * (Math.exp((position - 1) * enthalpyStep) - 1);
+    /** The coordinate of a pressure, in the regions that hold it. */
+    double coordinate(double pressure) {
+        return boils(pressure) ? Math.sqrt(Math.log(reference / pressure)) : Math.log(pressure / reference);
     }
 
-    int pressures() {
-        return pressures;
+    /** Boiling temperature (K) at the coordinate of a pressure below the critical one. */
+    double boilingTemperature(double x) {
+        return boiling.at(x);
     }
 
-    int enthalpies() {
-        return enthalpies;
+    TableRegion liquid() {
+        return regions[LIQUID];
     }
 
-    boolean usable(int i, int j) {
-        return usable[i * enthalpies + j];
+    TableRegion vapour() {
+        return regions[VAPOUR];
     }
 
-    double[] column(Property property) {
-        return columns[property.ordinal()];
+    /** Above the critical pressure, or all of a fluid that is known as a liquid only. */
+    TableRegion single() {
+        return regions[boiling == null ? WHOLE : ABOVE];
+    }
+
+    int patches() {
+        int sum = 0;
+        for (TableRegion region : regions) {
+            sum += region.patches();
+        }
+        return sum;
     }
 }

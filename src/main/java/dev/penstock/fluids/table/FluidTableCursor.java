@@ -1,6 +1,5 @@
 package dev.penstock.fluids.table;
 
-import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.state.FluidCursor;
 import dev.penstock.fluids.state.FluidSamples.Property;
 import dev.penstock.fluids.state.FluidState;
@@ -9,18 +8,21 @@ import dev.penstock.fluids.state.Phase;
 /** A movable state on a {@link FluidTable}, with the full model behind it. Not thread-safe. */
 final class FluidTableCursor implements FluidCursor {
 
-    private static final int STENCIL = FluidTable.STENCIL;
-    private static final int MAXIMUM_STEPS = 12;
-    private static final double POSITION_TOLERANCE = 1e-11;
+    private static final int ORDER = PatchBasis.ORDER;
+    private static final int SIZE = PatchBasis.SIZE;
+    private static final int MAXIMUM_STEPS = 60;
+    private static final double TOLERANCE = 1e-13;
 
     private final FluidTable table;
     /** Opened when the table is left for the first time. */
     private FluidCursor full;
 
-    private final double[] pressureWeights = new double[STENCIL];
-    private final double[] enthalpyWeights = new double[STENCIL];
-    private final double[] slopeWeights = new double[STENCIL];
-    private int corner;
+    private final double[] coefficients = new double[FluidTable.PATCH];
+    private final double[] powers = new double[ORDER];
+    private final double[] heightPowers = new double[ORDER];
+    private final double[] local = new double[3];
+    private TableRegion patchRegion;
+    private int patch = TableRegion.NOT_SERVED;
     private boolean onTable;
     private double pressure;
     private double enthalpy;
@@ -37,9 +39,18 @@ final class FluidTableCursor implements FluidCursor {
 
     @Override
     public void setPressureEnthalpy(double p, double h) {
-        double x = table.pressurePosition(p);
-        double y = table.enthalpyPosition(h);
-        if (enter(x, y)) {
+        onTable = false;
+        if (table.covers(p)) {
+            double x = table.coordinate(p);
+            if (!table.boils(p)) {
+                onTable = enter(table.single(), x, h);
+            } else {
+                onTable = h <= table.liquid().top(x)
+                        ? enter(table.liquid(), x, h)
+                        : h >= table.vapour().bottom(x) && enter(table.vapour(), x, h);
+            }
+        }
+        if (onTable) {
             pressure = p;
             enthalpy = h;
             return;
@@ -50,16 +61,31 @@ final class FluidTableCursor implements FluidCursor {
 
     @Override
     public void setPressureTemperature(double p, double t) {
-        if (find(p, Property.TEMPERATURE, t)) {
+        onTable = false;
+        if (table.covers(p)) {
+            double x = table.coordinate(p);
+            TableRegion region = table.single();
+            if (table.boils(p)) {
+                region = t < table.boilingTemperature(x) ? table.liquid() : table.vapour();
+            }
+            onTable = find(region, x, Property.TEMPERATURE, t);
+        }
+        if (onTable) {
+            pressure = p;
             return;
         }
         full().setPressureTemperature(p, t);
         leftTable();
     }
 
+    /** {@inheritDoc} Below the critical pressure the full model answers: the table does not know the entropy of boiling. */
     @Override
     public void setPressureEntropy(double p, double s) {
-        if (find(p, Property.ENTROPY, s)) {
+        onTable = table.covers(p)
+                && !table.boils(p)
+                && find(table.single(), table.coordinate(p), Property.ENTROPY, s);
+        if (onTable) {
+            pressure = p;
             return;
         }
         full().setPressureEntropy(p, s);
@@ -74,113 +100,97 @@ final class FluidTableCursor implements FluidCursor {
     }
 
     private void leftTable() {
-        onTable = false;
         fullEvaluations++;
         pressure = full.pressure();
         enthalpy = full.enthalpy();
     }
 
-    private boolean enter(double x, double y) {
-        int i = (int) Math.floor(x);
-        int j = (int) Math.floor(y);
-        onTable = i >= 0 && j >= 0 && i < table.pressures() - 1 && j < table.enthalpies() - 1 && table.usable(i, j);
-        if (onTable) {
-            int i0 = FluidTable.start(i, table.pressures());
-            int j0 = FluidTable.start(j, table.enthalpies());
-            lagrange(x - i0, pressureWeights);
-            lagrange(y - j0, enthalpyWeights);
-            corner = i0 * table.enthalpies() + j0;
+    private boolean enter(TableRegion region, double x, double h) {
+        double bottom = region.bottom(x);
+        return place(region, region.across(x), (h - bottom) / (region.top(x) - bottom));
+    }
+
+    /** Stands in the patch at a place of a region; says no if none serves there. */
+    private boolean place(TableRegion region, double across, double up) {
+        int found = region.find(across, up, local);
+        if (found == TableRegion.NOT_SERVED) {
+            return false;
         }
-        return onTable;
+        if (found != patch || region != patchRegion) {
+            region.read(found, coefficients);
+            patch = found;
+            patchRegion = region;
+        }
+        fill(powers, local[0]);
+        fill(heightPowers, local[1]);
+        return true;
+    }
+
+    private static void fill(double[] to, double x) {
+        to[0] = 1;
+        for (int i = 1; i < ORDER; i++) {
+            to[i] = to[i - 1] * x;
+        }
     }
 
     /**
-     * Enthalpy at which a quantity that rises with it has a value: the interval by bisection over the nodes, the place in
-     * it by Newton's method on the interpolating cubic.
+     * Enthalpy at which a quantity that rises with it has a value, by Newton's method inside a bracket, from a place that the
+     * region gives, so that nothing depends on where the cursor stood.
      */
-    private boolean find(double p, Property property, double wanted) {
-        double x = table.pressurePosition(p);
-        int i = (int) Math.floor(x);
-        if (!(i >= 0 && i < table.pressures() - 1)) {
-            return false;
-        }
-        double[] f = table.column(property);
-        int row = FluidTable.start(i, table.pressures()) * table.enthalpies();
-        lagrange(x - FluidTable.start(i, table.pressures()), pressureWeights);
-        int low = 0;
-        int high = table.enthalpies() - 1;
-        while (high - low > 1) {
-            int middle = (low + high) >>> 1;
-            if (along(f, row + middle) <= wanted) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        if (!table.usable(i, low)) {
-            return false;
-        }
-        int j0 = FluidTable.start(low, table.enthalpies());
-        double y = low - j0 + 0.5;
+    private boolean find(TableRegion region, double x, Property property, double wanted) {
+        double across = region.across(x);
+        double low = 0;
+        double high = 1;
+        double up = property == Property.TEMPERATURE ? region.start(across, wanted) : 0.5;
         for (int step = 0; step < MAXIMUM_STEPS; step++) {
-            lagrange(y, enthalpyWeights);
-            lagrangeSlope(y, slopeWeights);
-            double value = 0;
-            double slope = 0;
-            for (int k = 0; k < STENCIL; k++) {
-                double node = along(f, row + j0 + k);
-                value += enthalpyWeights[k] * node;
-                slope += slopeWeights[k] * node;
+            if (!place(region, across, up)) {
+                return false;
             }
-            double move = (wanted - value) / slope;
-            y += move;
-            if (Math.abs(move) < POSITION_TOLERANCE * table.enthalpies()) {
-                double h = table.enthalpyAt(y + j0);
-                if (!enter(x, y + j0)) {
-                    return false;
-                }
-                pressure = p;
-                enthalpy = h;
+            double missing = wanted - read(property);
+            double move = missing * local[2] / (2 * slope(property));
+            if (missing > 0) {
+                low = up;
+            } else {
+                high = up;
+            }
+            double next = up + move;
+            if (Math.abs(move) <= TOLERANCE || high - low <= TOLERANCE) {
+                double bottom = region.bottom(x);
+                enthalpy = bottom + up * (region.top(x) - bottom);
                 return true;
             }
+            up = next > low && next < high ? next : 0.5 * (low + high);
         }
         return false;
     }
 
-    /** The quantity at this pressure on one column of nodes. */
-    private double along(double[] f, int node) {
-        int n = table.enthalpies();
-        return pressureWeights[0] * f[node]
-                + pressureWeights[1] * f[node + n]
-                + pressureWeights[2] * f[node + 2 * n]
-                + pressureWeights[3] * f[node + 3 * n];
-    }
-
-    private static void lagrange(double x, double[] w) {
-        double x1 = x - 1;
-        double x2 = x - 2;
-        double x3 = x - 3;
-        w[0] = -x1 * x2 * x3 / 6;
-        w[1] = x * x2 * x3 / 2;
-        w[2] = -x * x1 * x3 / 2;
-        w[3] = x * x1 * x2 / 6;
-    }
-
-    private static void lagrangeSlope(double x, double[] w) {
-        double x1 = x - 1;
-        double x2 = x - 2;
-        double x3 = x - 3;
-        w[0] = -(x2 * x3 + x1 * x3 + x1 * x2) / 6;
-        w[1] = (x2 * x3 + x * x3 + x * x2) / 2;
-        w[2] = -(x1 * x3 + x * x3 + x * x1) / 2;
-        w[3] = (x1 * x2 + x * x2 + x * x1) / 6;
-    }
-
     private double read(Property property) {
-        double[] f = table.column(property);
+        int at = property.ordinal() * SIZE;
         double sum = 0;
-        for (int k = 0; k < STENCIL; k++) {
-            sum += enthalpyWeights[k] * along(f, corner + k);
+        for (int i = ORDER - 1; i >= 0; i--) {
+            int row = at + i * ORDER;
+            double inner = coefficients[row]
+                    + coefficients[row + 1] * heightPowers[1]
+                    + coefficients[row + 2] * heightPowers[2]
+                    + coefficients[row + 3] * heightPowers[3]
+                    + coefficients[row + 4] * heightPowers[4]
+                    + coefficients[row + 5] * heightPowers[5];
+            sum += powers[i] * inner;
+        }
+        return sum;
+    }
+
+    /** Change of a property with the place in the patch's height. */
+    private double slope(Property property) {
+        int at = property.ordinal() * SIZE;
+        double sum = 0;
+        for (int i = ORDER - 1; i >= 0; i--) {
+            int row = at + i * ORDER;
+            double inner = 0;
+            for (int j = ORDER - 1; j > 0; j--) {
+                inner += j * coefficients[row + j] * heightPowers[j - 1];
+            }
+            sum += powers[i] * inner;
         }
         return sum;
     }
@@ -230,19 +240,17 @@ final class FluidTableCursor implements FluidCursor {
         return onTable ? read(Property.CONDUCTIVITY) : full.conductivity();
     }
 
-    /** {@inheritDoc} A cell of the table never spans two phases, so temperature and pressure decide. */
+    /** {@inheritDoc} A patch lies in one phase. */
     @Override
     public Phase phase() {
         if (!onTable) {
             return full.phase();
         }
-        Fluid fluid = table.fluid();
-        boolean warm = temperature() > fluid.criticalTemperature().orElse(Double.POSITIVE_INFINITY);
-        boolean dense = pressure > fluid.criticalPressure().orElse(0);
-        if (dense) {
-            return warm ? Phase.SUPERCRITICAL : Phase.LIQUID;
+        if (patchRegion != table.single()) {
+            return patchRegion == table.liquid() ? Phase.LIQUID : Phase.GAS;
         }
-        return !warm && pressure > fluid.vapourPressure(temperature()) ? Phase.LIQUID : Phase.GAS;
+        boolean warm = temperature() > table.fluid().criticalTemperature().orElse(Double.POSITIVE_INFINITY);
+        return warm ? Phase.SUPERCRITICAL : Phase.LIQUID;
     }
 
     /** {@inheritDoc} The record comes from the full model. */

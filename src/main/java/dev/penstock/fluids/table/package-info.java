@@ -1,5 +1,6 @@
 /**
- * States from tables for the inner loops: {@link FluidTables} builds them, {@link FluidTableCursor} reads them.
+ * States from tables for the inner loops: {@link FluidTables} keeps one for each fluid, {@link TableBuilder} makes it,
+ * {@link FluidTableCursor} reads it.
  *
  * <p>Internal: other programs use {@link dev.penstock} only.
  */

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import dev.penstock.errors.PropertyFailure;
 import dev.penstock.fluids.state.Fluid;
+import dev.penstock.fluids.store.FluidStore;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -84,7 +85,7 @@ class CoolPropBindingTest {
     @Test
     void aFluidThatCoolPropDoesNotKnowIsNamed() {
         Fluid fluid = new CoolPropFluid(
-                "my-fluid", "My fluid", "Unobtainium", () -> CoolPropLibrary.load(HOME), Optional.empty());
+                "my-fluid", "My fluid", "Unobtainium", () -> CoolPropLibrary.load(HOME), Optional.empty(), FluidStore.NONE);
         assertThatThrownBy(() -> fluid.atPressureTemperature(1e5, 300))
                 .isInstanceOf(PropertyFailure.class)
                 .hasMessageContaining("my-fluid")

@@ -50,7 +50,7 @@ public enum CoolPropWay {
     private CoolPropLibrary library;
     private final FluidLibrary fluids = FluidLibrary.open(Path.of("").toAbsolutePath(), this::library);
 
-    static List<CoolPropWay> here() {
+    public static List<CoolPropWay> here() {
         return Arrays.stream(values()).filter(CoolPropWay::isHere).toList();
     }
 

@@ -1,0 +1,94 @@
+package dev.penstock.fluids.coolprop;
+
+import dev.penstock.numerics.EvenCurve;
+import java.nio.DoubleBuffer;
+import java.util.Arrays;
+
+/**
+ * Vapour pressure of a fluid by the cubic of ln p over 1/T through the nearest four of {@value #NODES} nodes, in place of a solution for
+ * both phases at each question. Within 1e-8 of the full equation (relative, tested); beside the critical point, where that
+ * gives no node, it is asked itself. Made of its fluid alone; immutable.
+ */
+final class VapourPressureCurve {
+
+    /** Raised whenever the numbers of a curve mean something else. */
+    static final int FORMAT = 1;
+
+    static final int NODES = 300;
+
+    private static final double INSIDE = 1e-9;
+    private static final double BELOW_CRITICAL = 1e-3;
+
+    /** By how much CoolProp may miss what a stored curve has of it, before the curve is taken for another CoolProp's (-). */
+    private static final double SAME = 1e-9;
+
+    private static final int[] MARKS = {0, NODES / 2, NODES - 1};
+
+    private final double cold;
+    private final double hot;
+    private final EvenCurve curve;
+
+    private VapourPressureCurve(double cold, double hot, double[] logarithms) {
+        this.cold = cold;
+        this.hot = hot;
+        this.curve = new EvenCurve(1 / cold, 1 / hot, logarithms);
+    }
+
+    /** @return the curve as numbers: its ends (K), then ln p at the nodes */
+    static double[] make(CoolPropHandle handle, double lowest, double critical) {
+        double[] numbers = new double[2 + NODES];
+        numbers[0] = lowest * (1 + INSIDE);
+        numbers[1] = critical * (1 - BELOW_CRITICAL);
+        double[] temperatures = new double[NODES];
+        for (int i = 0; i < NODES; i++) {
+            temperatures[i] = node(numbers[0], numbers[1], i);
+        }
+        double[] pressures = handle.evaluate(
+                CoolPropInputs.QUALITY_TEMPERATURE, new double[NODES], temperatures, CoolPropOutput.PRESSURE);
+        for (int i = 0; i < NODES; i++) {
+            numbers[2 + i] = Math.log(pressures[i]);
+        }
+        return numbers;
+    }
+
+    private static double node(double cold, double hot, int i) {
+        double share = i / (NODES - 1.0);
+        return 1 / ((1 - share) / cold + share / hot);
+    }
+
+    /** @return the curve that was written as numbers */
+    static VapourPressureCurve read(DoubleBuffer numbers) {
+        double cold = numbers.get();
+        double hot = numbers.get();
+        double[] logarithms = new double[NODES];
+        numbers.get(logarithms);
+        return new VapourPressureCurve(cold, hot, logarithms);
+    }
+
+    /** @return whether the fluid's equation still says what it said when the curve was made */
+    boolean isOf(CoolPropHandle handle) {
+        double[] temperatures =
+                Arrays.stream(MARKS).mapToDouble(mark -> node(cold, hot, mark)).toArray();
+        double[] pressures = handle.evaluate(
+                CoolPropInputs.QUALITY_TEMPERATURE, new double[MARKS.length], temperatures, CoolPropOutput.PRESSURE);
+        for (int i = 0; i < MARKS.length; i++) {
+            double then = curve.nodes()[MARKS[i]];
+            double now = Math.log(pressures[i]);
+            if (!(Double.isNaN(then) && Double.isNaN(now) || Math.abs(now - then) <= SAME)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** @return whether the curve has a value at a temperature (K) */
+    boolean holds(double temperature) {
+        double node = curve.at(1 / temperature);
+        return temperature >= cold && temperature <= hot && !Double.isNaN(node);
+    }
+
+    /** @return vapour pressure (Pa) at a temperature (K) that it holds */
+    double at(double temperature) {
+        return Math.exp(curve.at(1 / temperature));
+    }
+}

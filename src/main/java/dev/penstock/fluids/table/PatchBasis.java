@@ -1,0 +1,105 @@
+package dev.penstock.fluids.table;
+
+/**
+ * Polynomials of degree {@value #ORDER} − 1 in two variables from −1 to 1: from values at Chebyshev's nodes to coefficients of
+ * powers, and how much the highest terms still add.
+ */
+final class PatchBasis {
+
+    static final int ORDER = 6;
+    static final int SIZE = ORDER * ORDER;
+
+    /** Chebyshev's nodes of the first kind, rising; none lies on the border. */
+    static final double[] NODES = new double[ORDER];
+
+    /** From values at the nodes to coefficients of Chebyshev's polynomials. */
+    private static final double[][] TO_CHEBYSHEV = new double[ORDER][ORDER];
+
+    /** From values at the nodes to coefficients of powers. */
+    private static final double[][] TO_POWERS = new double[ORDER][ORDER];
+
+    static {
+        double[][] powers = new double[ORDER][ORDER]; // of each of Chebyshev's polynomials
+        powers[0][0] = 1;
+        powers[1][1] = 1;
+        for (int n = 2; n < ORDER; n++) {
+            for (int i = 0; i < ORDER; i++) {
+                powers[n][i] = (i > 0 ? 2 * powers[n - 1][i - 1] : 0) - powers[n - 2][i];
+            }
+        }
+        for (int k = 0; k < ORDER; k++) {
+            double angle = Math.PI * (ORDER - k - 0.5) / ORDER;
+            NODES[k] = Math.cos(angle);
+            for (int n = 0; n < ORDER; n++) {
+                TO_CHEBYSHEV[n][k] = (n == 0 ? 1.0 : 2.0) / ORDER * Math.cos(n * angle);
+            }
+        }
+        for (int i = 0; i < ORDER; i++) {
+            for (int k = 0; k < ORDER; k++) {
+                for (int n = 0; n < ORDER; n++) {
+                    TO_POWERS[i][k] += powers[n][i] * TO_CHEBYSHEV[n][k];
+                }
+            }
+        }
+    }
+
+    private PatchBasis() {}
+
+    /**
+     * @param values values at the nodes, the second variable running faster
+     * @return coefficient of x^i y^j at {@code i * ORDER + j}
+     */
+    static double[] powers(double[] values) {
+        return both(TO_POWERS, values);
+    }
+
+    /**
+     * How much the highest terms in the first and in the second variable add at most, which bounds the error of a series
+     * that converges.
+     *
+     * @param values values at the nodes
+     * @param tail receives the two
+     */
+    static void tail(double[] values, double[] tail) {
+        double[] c = both(TO_CHEBYSHEV, values);
+        tail[0] = 0;
+        tail[1] = 0;
+        for (int k = 0; k < ORDER; k++) {
+            tail[0] += Math.abs(c[(ORDER - 1) * ORDER + k]);
+            tail[1] += Math.abs(c[k * ORDER + ORDER - 1]);
+        }
+    }
+
+    /** @return value of a polynomial by its coefficients of powers */
+    static double value(double[] coefficients, double x, double y) {
+        double sum = 0;
+        for (int i = ORDER - 1; i >= 0; i--) {
+            double inner = 0;
+            for (int j = ORDER - 1; j >= 0; j--) {
+                inner = inner * y + coefficients[i * ORDER + j];
+            }
+            sum = sum * x + inner;
+        }
+        return sum;
+    }
+
+    private static double[] both(double[][] matrix, double[] values) {
+        double[] half = new double[SIZE];
+        double[] all = new double[SIZE];
+        for (int i = 0; i < ORDER; i++) {
+            for (int l = 0; l < ORDER; l++) {
+                for (int k = 0; k < ORDER; k++) {
+                    half[i * ORDER + l] += matrix[i][k] * values[k * ORDER + l];
+                }
+            }
+        }
+        for (int i = 0; i < ORDER; i++) {
+            for (int j = 0; j < ORDER; j++) {
+                for (int l = 0; l < ORDER; l++) {
+                    all[i * ORDER + j] += matrix[j][l] * half[i * ORDER + l];
+                }
+            }
+        }
+        return all;
+    }
+}

@@ -1,0 +1,240 @@
+package dev.penstock.fluids.table;
+
+import dev.penstock.fluids.state.FluidCursor;
+import dev.penstock.fluids.state.FluidSamples;
+import dev.penstock.fluids.state.FluidSamples.Property;
+import dev.penstock.numerics.EvenCurve;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+
+/**
+ * Cuts a region into patches. A patch is good when its highest terms add less than the tolerance of every property; else it is
+ * cut in half, in the direction whose terms are the larger. Where that ends, a patch within the widest error still serves; else,
+ * and where some of its nodes have no state, the full model does.
+ */
+final class RegionBuilder {
+
+    private static final int ORDER = PatchBasis.ORDER;
+    private static final int NODES = PatchBasis.SIZE;
+    private static final Property[] PROPERTIES = Property.values();
+
+    /** Cuts in the coordinate of pressure and in enthalpy: at first, and at most. */
+    private static final int[] FEWEST = {1, 2};
+
+    private static final int[] MOST = {6, 8};
+
+    private final FluidCursor cursor;
+    private final DoubleUnaryOperator pressure;
+    private final double low;
+    private final double high;
+    private final EvenCurve bottom;
+    private final EvenCurve top;
+    private final List<Cell> cells = new ArrayList<>();
+    private final NumberList patches = new NumberList();
+    private int count;
+
+    /** A part of the rectangle; where it was cut, and what became of it. */
+    private static final class Cell {
+
+        final double left;
+        final double floor;
+        final int[] cuts;
+        int cut = TableRegion.LEAF;
+        int next = TableRegion.NOT_SERVED;
+
+        /** The smallest cell around this one whose states are known, and their polynomials; the first search starts there. */
+        Cell guide;
+
+        double[] density;
+        double[] temperature;
+
+        Cell(double left, double floor, int inX, int inY) {
+            this.left = left;
+            this.floor = floor;
+            this.cuts = new int[] {inX, inY};
+        }
+
+        void learn(FluidSamples samples, int at) {
+            double[] values = new double[NODES];
+            RegionBuilder.values(samples, Property.DENSITY, at, values);
+            density = PatchBasis.powers(values);
+            RegionBuilder.values(samples, Property.TEMPERATURE, at, values);
+            temperature = PatchBasis.powers(values);
+        }
+
+        double guess(double[] polynomial, double across, double up) {
+            return PatchBasis.value(
+                    polynomial, 2 * (across - left) / width() - 1, 2 * (up - floor) / height() - 1);
+        }
+
+        double width() {
+            return Math.scalb(1.0, -cuts[0]);
+        }
+
+        double height() {
+            return Math.scalb(1.0, -cuts[1]);
+        }
+    }
+
+    /**
+     * @param cursor the full model
+     * @param pressure pressure (Pa) over the coordinate x
+     * @param low lowest x
+     * @param high highest x
+     * @param bottom lowest enthalpy over x (J/kg)
+     * @param top highest enthalpy over x (J/kg)
+     */
+    RegionBuilder(
+            FluidCursor cursor,
+            DoubleUnaryOperator pressure,
+            double low,
+            double high,
+            EvenCurve bottom,
+            EvenCurve top) {
+        this.cursor = cursor;
+        this.pressure = pressure;
+        this.low = low;
+        this.high = high;
+        this.bottom = bottom;
+        this.top = top;
+    }
+
+    /** Builds the region and writes it down. */
+    void write(NumberList out) {
+        List<Cell> open = new ArrayList<>();
+        open.add(new Cell(0, 0, 0, 0));
+        cells.addAll(open);
+        while (!open.isEmpty()) {
+            open = judged(open);
+        }
+        out.add(low);
+        out.add(high);
+        out.addList(bottom.nodes());
+        out.addList(top.nodes());
+        out.add(cells.size());
+        for (Cell cell : cells) {
+            out.add(cell.cut);
+            out.add(cell.next);
+        }
+        out.add(count);
+        out.addAll(patches.toArray());
+    }
+
+    private List<Cell> judged(List<Cell> open) {
+        List<Cell> later = new ArrayList<>();
+        List<Cell> asked = new ArrayList<>();
+        for (Cell cell : open) {
+            if (cell.cuts[0] < FEWEST[0]) {
+                cut(cell, 0, later);
+            } else if (cell.cuts[1] < FEWEST[1]) {
+                cut(cell, 1, later);
+            } else {
+                asked.add(cell);
+            }
+        }
+        if (!asked.isEmpty()) {
+            FluidSamples samples = sample(asked);
+            for (int i = 0; i < asked.size(); i++) {
+                judge(asked.get(i), samples, i * NODES, later);
+            }
+        }
+        return later;
+    }
+
+    private FluidSamples sample(List<Cell> asked) {
+        double[] p = new double[asked.size() * NODES];
+        double[] h = new double[p.length];
+        double[] rho = new double[p.length];
+        double[] t = new double[p.length];
+        int k = 0;
+        for (Cell cell : asked) {
+            for (int i = 0; i < ORDER; i++) {
+                double across = cell.left + cell.width() * 0.5 * (1 + PatchBasis.NODES[i]);
+                double x = low + (high - low) * across;
+                double from = bottom.at(x);
+                double to = top.at(x);
+                for (int j = 0; j < ORDER; j++) {
+                    double up = cell.floor + cell.height() * 0.5 * (1 + PatchBasis.NODES[j]);
+                    p[k] = pressure.applyAsDouble(x);
+                    h[k] = from + up * (to - from);
+                    Cell guide = cell.guide;
+                    rho[k] = guide == null ? Double.NaN : guide.guess(guide.density, across, up);
+                    t[k++] = guide == null ? Double.NaN : guide.guess(guide.temperature, across, up);
+                }
+            }
+        }
+        return cursor.sample(p, h, rho, t);
+    }
+
+    private void judge(Cell cell, FluidSamples samples, int at, List<Cell> later) {
+        int held = 0;
+        for (int k = 0; k < NODES; k++) {
+            held += samples.holds(at + k) ? 1 : 0;
+        }
+        if (held < NODES) {
+            if (held > 0 && !cutIfAllowed(cell, cell.cuts[1] - 3 <= cell.cuts[0] ? 1 : 0, later)) {
+                cutIfAllowed(cell, cell.cuts[1] - 3 <= cell.cuts[0] ? 0 : 1, later);
+            }
+            return;
+        }
+        cell.learn(samples, at);
+        double[] values = new double[NODES];
+        double[] tail = new double[2];
+        double[] worst = new double[2];
+        double most = 0;
+        for (Property property : PROPERTIES) {
+            double size = values(samples, property, at, values);
+            PatchBasis.tail(values, tail);
+            worst[0] = Math.max(worst[0], tail[0] / (size * TableError.aim(property)));
+            worst[1] = Math.max(worst[1], tail[1] / (size * TableError.aim(property)));
+            most = Math.max(most, Math.max(tail[0], tail[1]) / (size * TableError.most(property)));
+        }
+        if (Math.max(worst[0], worst[1]) > 1) {
+            int first = worst[0] > worst[1] ? 0 : 1;
+            if (cutIfAllowed(cell, first, later) || worst[1 - first] > 1 && cutIfAllowed(cell, 1 - first, later)) {
+                return;
+            }
+            if (most > 1) {
+                return;
+            }
+        }
+        cell.next = count++;
+        for (Property property : PROPERTIES) {
+            values(samples, property, at, values);
+            patches.addAll(PatchBasis.powers(values));
+        }
+    }
+
+    /** Entropy may pass through zero: there its error is judged against a heat capacity's size. */
+    private static double values(FluidSamples samples, Property property, int at, double[] values) {
+        double largest = property == Property.ENTROPY ? TableError.ENTROPY_SCALE : 0;
+        for (int k = 0; k < NODES; k++) {
+            values[k] = samples.value(property, at + k);
+            largest = Math.max(largest, Math.abs(values[k]));
+        }
+        return largest;
+    }
+
+    private boolean cutIfAllowed(Cell cell, int axis, List<Cell> later) {
+        if (cell.cuts[axis] >= MOST[axis]) {
+            return false;
+        }
+        cut(cell, axis, later);
+        return true;
+    }
+
+    private void cut(Cell cell, int axis, List<Cell> later) {
+        cell.cut = axis;
+        cell.next = cells.size();
+        int inX = cell.cuts[0] + (axis == 0 ? 1 : 0);
+        int inY = cell.cuts[1] + (axis == 1 ? 1 : 0);
+        double right = cell.left + (axis == 0 ? 0.5 * cell.width() : 0);
+        double upper = cell.floor + (axis == 1 ? 0.5 * cell.height() : 0);
+        for (Cell half : List.of(new Cell(cell.left, cell.floor, inX, inY), new Cell(right, upper, inX, inY))) {
+            half.guide = cell.density == null ? cell.guide : cell;
+            cells.add(half);
+            later.add(half);
+        }
+    }
+}
