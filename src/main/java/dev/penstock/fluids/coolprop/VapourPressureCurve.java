@@ -5,9 +5,10 @@ import java.nio.DoubleBuffer;
 import java.util.Arrays;
 
 /**
- * Vapour pressure of a fluid by the cubic of ln p over 1/T through the nearest four of {@value #NODES} nodes, in place of a solution for
- * both phases at each question. Within 1e-8 of the full equation (relative, tested); beside the critical point, where that
- * gives no node, it is asked itself. Made of its fluid alone; immutable.
+ * Vapour pressure of a fluid by the cubic of ln p over 1/T through the nearest four of {@value #NODES} nodes, in place of a
+ * solution for both phases at each question. Within 1e-5 of the full equation (relative, tested), worst a few percent below the
+ * critical temperature; within a thousandth of that, and where the equation gives no node, it is asked itself. Made of its fluid
+ * alone; immutable.
  */
 final class VapourPressureCurve {
 

@@ -24,8 +24,8 @@ public final class FluidTable {
             "f(p, h) = sum over i, j < 6 of c_ij x^i y^j in each patch; above the critical pressure x is linear in ln p, below"
                     + " it in (ln(p_c / p))^½; y is linear in the share of h between the borders of its phase at p",
             "one phase, 0.05 to 100 MPa, the range of the fluid's model; the full model elsewhere and beside the critical point",
-            "against the full model, at worst: temperature, density and sound speed 0.01 %, heat capacity and viscosity 0.1 %,"
-                    + " conductivity 0.1 %, or half of a jump of its published correlation; on most states below 1e-5",
+            "against the full model, at worst: temperature, density, entropy and sound speed 0.01 %, heat capacity 0.1 %,"
+                    + " viscosity 0.2 %, conductivity 0.6 % where its published correlation jumps; on most states below 1e-5",
             List.of("common practice, no source"));
 
     /** Raised whenever the numbers of a table mean something else. */
