@@ -157,7 +157,7 @@ final class FluidTableCursor implements FluidCursor {
             if (Math.abs(move) <= TOLERANCE || high - low <= TOLERANCE) {
                 double bottom = region.bottom(x);
                 enthalpy = bottom + up * (region.top(x) - bottom);
-                return true;
+                return low > 0 && high < 1 || Math.abs(move) <= TOLERANCE; // else it lies beyond a border
             }
             up = next > low && next < high ? next : 0.5 * (low + high);
         }

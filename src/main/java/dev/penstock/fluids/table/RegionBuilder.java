@@ -22,7 +22,7 @@ final class RegionBuilder {
     /** Cuts in the coordinate of pressure and in enthalpy: at first, and at most. */
     private static final int[] FEWEST = {1, 2};
 
-    private static final int[] MOST = {6, 8};
+    private static final int[] MOST = {6, 10};
 
     private final FluidCursor cursor;
     private final DoubleUnaryOperator pressure;

@@ -15,8 +15,7 @@ final class TableError {
         return switch (property) {
             case TEMPERATURE, DENSITY, ENTROPY -> 3e-6;
             case SOUND_SPEED -> 3e-5;
-            case ISOBARIC_HEAT_CAPACITY -> 3e-4;
-            case VISCOSITY, CONDUCTIVITY -> 1e-3;
+            case ISOBARIC_HEAT_CAPACITY, VISCOSITY, CONDUCTIVITY -> 3e-4;
         };
     }
 
