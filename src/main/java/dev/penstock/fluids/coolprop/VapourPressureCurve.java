@@ -6,19 +6,18 @@ import java.util.Arrays;
 
 /**
  * Vapour pressure of a fluid by the cubic of ln p over 1/T through the nearest four of {@value #NODES} nodes, in place of a
- * solution for both phases at each question. Within 1e-5 of the full equation (relative, tested), worst a few percent below the
- * critical temperature; within a thousandth of that, and where the equation gives no node, it is asked itself. Made of its fluid
- * alone; immutable.
+ * solution for both phases at each question. Within 1e-5 of the full equation (relative, tested). Within a fiftieth of the critical
+ * temperature, and where the equation gives no node, it is asked itself. Made of its fluid alone; immutable.
  */
 final class VapourPressureCurve {
 
     /** Raised whenever the numbers of a curve mean something else. */
-    static final int FORMAT = 1;
+    static final int FORMAT = 2;
 
-    static final int NODES = 300;
+    static final int NODES = 600;
 
     private static final double INSIDE = 1e-9;
-    private static final double BELOW_CRITICAL = 1e-3;
+    private static final double BELOW_CRITICAL = 0.02;
 
     /** By how much CoolProp may miss what a stored curve has of it, before the curve is taken for another CoolProp's (-). */
     private static final double SAME = 1e-9;
