@@ -6,7 +6,8 @@ import java.util.Arrays;
 
 /**
  * Vapour pressure of a fluid by the cubic of ln p over 1/T through the nearest four of {@value #NODES} nodes, in place of a
- * solution for both phases at each question. Within 1e-5 of the full equation (relative, tested). Within a fiftieth of the critical
+ * solution for both phases at each question. Within 1e-5 of the full equation (relative, tested), or within 1e-4 Pa,
+ * by more than which its solution scatters at the triple point of a heavy fluid. Within a fiftieth of the critical
  * temperature, and where the equation gives no node, it is asked itself. Made of its fluid alone; immutable.
  */
 final class VapourPressureCurve {

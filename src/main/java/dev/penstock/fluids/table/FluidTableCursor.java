@@ -142,10 +142,13 @@ final class FluidTableCursor implements FluidCursor {
         double low = 0;
         double high = 1;
         double up = property == Property.TEMPERATURE ? region.start(across, wanted) : 0.5;
+        double served = Double.NaN;
         for (int step = 0; step < MAXIMUM_STEPS; step++) {
             if (!place(region, across, up)) {
-                return false;
+                up = 0.5 * (up + served);
+                continue;
             }
+            served = up;
             double missing = wanted - read(property);
             double move = missing * local[2] / (2 * slope(property));
             if (missing > 0) {

@@ -9,6 +9,9 @@ final class PatchBasis {
     static final int ORDER = 6;
     static final int SIZE = ORDER * ORDER;
 
+    /** Weight of the terms before the highest ones (-). */
+    private static final double BEFORE = 0.2;
+
     /** Chebyshev's nodes of the first kind, rising; none lies on the border. */
     static final double[] NODES = new double[ORDER];
 
@@ -55,7 +58,7 @@ final class PatchBasis {
 
     /**
      * How much the highest terms in the first and in the second variable add at most, which bounds the error of a series
-     * that converges.
+     * that converges. The terms before them count in part: a kink in the middle shows in those alone.
      *
      * @param values values at the nodes
      * @param tail receives the two
@@ -65,8 +68,8 @@ final class PatchBasis {
         tail[0] = 0;
         tail[1] = 0;
         for (int k = 0; k < ORDER; k++) {
-            tail[0] += Math.abs(c[(ORDER - 1) * ORDER + k]);
-            tail[1] += Math.abs(c[k * ORDER + ORDER - 1]);
+            tail[0] += Math.max(Math.abs(c[(ORDER - 1) * ORDER + k]), BEFORE * Math.abs(c[(ORDER - 2) * ORDER + k]));
+            tail[1] += Math.max(Math.abs(c[k * ORDER + ORDER - 1]), BEFORE * Math.abs(c[k * ORDER + ORDER - 2]));
         }
     }
 

@@ -19,10 +19,17 @@ final class RegionBuilder {
     private static final int NODES = PatchBasis.SIZE;
     private static final Property[] PROPERTIES = Property.values();
 
-    /** Cuts in the coordinate of pressure and in enthalpy: at first, and at most. */
+    /** Cuts in the coordinate of pressure and in enthalpy, at first and at most. */
     private static final int[] FEWEST = {1, 2};
 
-    private static final int[] MOST = {6, 10};
+    private static final int MOST_IN_X = 6;
+    private static final int FEWEST_MOST_IN_Y = 10;
+
+    /** By how many cuts in enthalpy less the edge of where states are known is followed. */
+    private static final int COARSER_EDGE = 2;
+
+    /** The finest patch of enthalpy at the cold end covers about this share of the lowest temperature at most (-). */
+    private static final double COLD_SHARE = 0.1;
 
     private final FluidCursor cursor;
     private final DoubleUnaryOperator pressure;
@@ -30,6 +37,8 @@ final class RegionBuilder {
     private final double high;
     private final EvenCurve bottom;
     private final EvenCurve top;
+    private final int[] most;
+    private final int[] mostAtEdge;
     private final List<Cell> cells = new ArrayList<>();
     private final NumberList patches = new NumberList();
     private int count;
@@ -84,6 +93,7 @@ final class RegionBuilder {
      * @param high highest x
      * @param bottom lowest enthalpy over x (J/kg)
      * @param top highest enthalpy over x (J/kg)
+     * @param warming highest temperature of the region over the lowest (-)
      */
     RegionBuilder(
             FluidCursor cursor,
@@ -91,13 +101,17 @@ final class RegionBuilder {
             double low,
             double high,
             EvenCurve bottom,
-            EvenCurve top) {
+            EvenCurve top,
+            double warming) {
         this.cursor = cursor;
         this.pressure = pressure;
         this.low = low;
         this.high = high;
         this.bottom = bottom;
         this.top = top;
+        double halvings = Math.log(warming / COLD_SHARE) / Math.log(2);
+        this.most = new int[] {MOST_IN_X, Math.max(FEWEST_MOST_IN_Y, (int) Math.ceil(halvings))};
+        this.mostAtEdge = new int[] {most[0], most[1] - COARSER_EDGE};
     }
 
     /** Builds the region and writes it down. */
@@ -173,8 +187,9 @@ final class RegionBuilder {
             held += samples.holds(at + k) ? 1 : 0;
         }
         if (held < NODES) {
-            if (held > 0 && !cutIfAllowed(cell, cell.cuts[1] - 3 <= cell.cuts[0] ? 1 : 0, later)) {
-                cutIfAllowed(cell, cell.cuts[1] - 3 <= cell.cuts[0] ? 0 : 1, later);
+            int first = cell.cuts[1] - 3 <= cell.cuts[0] ? 1 : 0;
+            if (held > 0 && !cutIfAllowed(cell, first, mostAtEdge, later)) {
+                cutIfAllowed(cell, 1 - first, mostAtEdge, later);
             }
             return;
         }
@@ -182,20 +197,21 @@ final class RegionBuilder {
         double[] values = new double[NODES];
         double[] tail = new double[2];
         double[] worst = new double[2];
-        double most = 0;
+        double beyond = 0;
         for (Property property : PROPERTIES) {
             double size = values(samples, property, at, values);
             PatchBasis.tail(values, tail);
             worst[0] = Math.max(worst[0], tail[0] / (size * TableError.aim(property)));
             worst[1] = Math.max(worst[1], tail[1] / (size * TableError.aim(property)));
-            most = Math.max(most, Math.max(tail[0], tail[1]) / (size * TableError.most(property)));
+            beyond = Math.max(beyond, Math.max(tail[0], tail[1]) / (size * TableError.most(property)));
         }
         if (Math.max(worst[0], worst[1]) > 1) {
             int first = worst[0] > worst[1] ? 0 : 1;
-            if (cutIfAllowed(cell, first, later) || worst[1 - first] > 1 && cutIfAllowed(cell, 1 - first, later)) {
+            if (cutIfAllowed(cell, first, most, later)
+                    || worst[1 - first] > 1 && cutIfAllowed(cell, 1 - first, most, later)) {
                 return;
             }
-            if (most > 1) {
+            if (beyond > 1) {
                 return;
             }
         }
@@ -216,8 +232,8 @@ final class RegionBuilder {
         return largest;
     }
 
-    private boolean cutIfAllowed(Cell cell, int axis, List<Cell> later) {
-        if (cell.cuts[axis] >= MOST[axis]) {
+    private boolean cutIfAllowed(Cell cell, int axis, int[] limit, List<Cell> later) {
+        if (cell.cuts[axis] >= limit[axis]) {
             return false;
         }
         cut(cell, axis, later);

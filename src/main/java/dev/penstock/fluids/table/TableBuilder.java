@@ -92,28 +92,29 @@ final class TableBuilder {
     }
 
     /**
-     * Beside the critical point the model gives no saturated states. There the two branches, which are one smooth curve over
-     * the signed coordinate, are carried through by the cubic of their next nodes, and temperature by its own.
+     * Beside the critical point the model gives no saturated states, or one state for both phases. There the two branches,
+     * which are one smooth curve over the signed coordinate, are carried through by the polynomial of nodes on both sides, and
+     * temperature by its own, through the critical point.
      */
     private void mendTop(SaturationSamples line) {
-        int first = 0;
-        while (first < SATURATION_NODES / 4
-                && (first < 2
-                        || !(line.vapourEnthalpy()[first] > line.liquidEnthalpy()[first])
-                        || !(line.temperature()[first] > 0))) {
-            first++;
-        }
-        double tc = fluid.criticalTemperature().orElseThrow();
         double[] h1 = line.liquidEnthalpy();
         double[] h2 = line.vapourEnthalpy();
         double[] t = line.temperature();
-        int m = first;
+        int m = SATURATION_NODES / 4;
+        while (m > 1 && h2[m - 1] > h1[m - 1] && t[m - 1] > t[m]) {
+            m--;
+        }
+        int apart = Math.max(1, m / 2);
+        int n = m + apart;
+        int o = n + apart;
+        double[] places = {-o, -n, -m, m, n, o};
+        double[] branches = {h1[o], h1[n], h1[m], h2[m], h2[n], h2[o]};
+        double[] hot = {-o, -n, -m, 0, m, n, o};
+        double[] temperatures = {t[o], t[n], t[m], fluid.criticalTemperature().orElseThrow(), t[m], t[n], t[o]};
         for (int i = 0; i < m; i++) {
-            double[] places = {-m - 1.0, -m, m, m + 1.0};
-            double[] values = {h1[m + 1], h1[m], h2[m], h2[m + 1]};
-            h1[i] = lagrange(places, values, -i);
-            h2[i] = lagrange(places, values, i);
-            t[i] = lagrange(new double[] {-m - 1.0, -m, 0, m, m + 1.0}, new double[] {t[m + 1], t[m], tc, t[m], t[m + 1]}, i);
+            h1[i] = lagrange(places, branches, -i);
+            h2[i] = lagrange(places, branches, i);
+            t[i] = lagrange(hot, temperatures, i);
         }
     }
 
@@ -140,7 +141,10 @@ final class TableBuilder {
         }
         EvenCurve bottom = floor == null ? new EvenCurve(low, high, floors) : floor;
         EvenCurve top = roof == null ? new EvenCurve(low, high, roofs) : roof;
-        new RegionBuilder(cursor, pressure, low, high, bottom, top).write(out);
+        double hot = fluid.range().maximumTemperature();
+        double warming = (roof == null ? hot : fluid.criticalTemperature().orElse(hot))
+                / fluid.range().minimumTemperature();
+        new RegionBuilder(cursor, pressure, low, high, bottom, top, warming).write(out);
         for (double[] mark : MARKS) {
             double x = low + (high - low) * mark[0];
             mark(cursor, pressure.applyAsDouble(x), bottom.at(x) + mark[1] * (top.at(x) - bottom.at(x)));

@@ -2,6 +2,7 @@ package dev.penstock.fluids.table;
 
 import dev.penstock.numerics.EvenCurve;
 import java.nio.DoubleBuffer;
+import java.util.Arrays;
 
 /**
  * One phase's part of a {@link FluidTable}: a rectangle in a coordinate x of pressure and the share of the enthalpy between two
@@ -54,19 +55,24 @@ final class TableRegion {
         fillStarts();
     }
 
-    /** Temperatures on a coarse grid, where a search by temperature starts. */
+    /** Temperatures on a coarse grid, where a search by temperature starts; above the last that is served, infinity. */
     private void fillStarts() {
         double[] local = new double[3];
         double[] coefficients = new double[FluidTable.PATCH];
+        Arrays.fill(starts, Double.POSITIVE_INFINITY);
         for (int i = 0; i <= START_COLUMNS; i++) {
+            int at = i * (START_ROWS + 1);
             double last = 0;
+            int filled = 0;
             for (int j = 0; j <= START_ROWS; j++) {
                 int patch = find(i / (double) START_COLUMNS, j / (double) START_ROWS, local);
                 if (patch != NOT_SERVED) {
+                    Arrays.fill(starts, at + filled, at + j, last);
                     read(patch, coefficients);
                     last = Math.max(last, PatchBasis.value(coefficients, local[0], local[1]));
+                    starts[at + j] = last;
+                    filled = j + 1;
                 }
-                starts[i * (START_ROWS + 1) + j] = last;
             }
         }
     }
