@@ -57,7 +57,8 @@ class ArchitectureTest {
 
     /** Inner order: a package uses those before it only; what lies beside the folders comes last, with {@code ""}. */
     private static final Map<String, List<String>> INNER = Map.ofEntries(
-            Map.entry("fluids", List.of("store", "state", "property", "traits", "coolprop", "correlation", "table", "")),
+            Map.entry(
+                    "fluids", List.of("store", "state", "property", "traits", "coolprop", "correlation", "table", "")),
             Map.entry("combustion", List.of("species", "gas", "equilibrium", "")),
             Map.entry("chamber", List.of("flow", "atmosphere", "design", "contour", "loss", "")),
             Map.entry(

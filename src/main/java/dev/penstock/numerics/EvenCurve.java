@@ -34,7 +34,8 @@ public final class EvenCurve {
         double t1 = t - 1;
         double t2 = t - 2;
         double t3 = t - 3;
-        return (t * t1 * (t2 * values[i + 3] - 3 * t3 * values[i + 2]) + t2 * t3 * (3 * t * values[i + 1] - t1 * values[i]))
+        return (t * t1 * (t2 * values[i + 3] - 3 * t3 * values[i + 2])
+                        + t2 * t3 * (3 * t * values[i + 1] - t1 * values[i]))
                 / 6;
     }
 }

@@ -50,11 +50,7 @@ public final class CoolantProperties implements AutoCloseable {
      * @param pressure highest pressure to come (Pa)
      * @param tabulated whether single-phase properties come from the fluid's table, not from the full model
      */
-    public CoolantProperties(
-            Fluid fluid,
-            Optional<SaturationLine> saturation,
-            double pressure,
-            boolean tabulated) {
+    public CoolantProperties(Fluid fluid, Optional<SaturationLine> saturation, double pressure, boolean tabulated) {
         this.fluid = fluid;
         this.saturation = saturation;
         this.lowest = fluid.range().minimumTemperature() * (1 + 1e-6);

@@ -65,11 +65,7 @@ public final class JacketRun implements AutoCloseable {
         branches = RoutePlan.of(design.route(), grid, end);
         branches.forEach(legs ->
                 fields.add(legs.stream().map(leg -> new LegField(grid.cells)).toList()));
-        properties = new CoolantProperties(
-                question.coolant().fluid(),
-                saturation,
-                question.inletPressure(),
-                tabulated);
+        properties = new CoolantProperties(question.coolant().fluid(), saturation, question.inletPressure(), tabulated);
         flow.pseudoCriticalTemperature = pseudoCritical.at(question.inletPressure());
         wall = new WallBalance(gasSide, material.conductivity(), correlation, properties, design.coolantSide(), flow);
     }

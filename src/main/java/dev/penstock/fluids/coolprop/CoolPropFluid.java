@@ -174,8 +174,7 @@ public final class CoolPropFluid implements Fluid {
                 CoolPropOutput.TEMPERATURE,
                 CoolPropOutput.ENTHALPY);
         Arrays.fill(quality, 1);
-        double[] vapour =
-                handle.evaluate(CoolPropInputs.PRESSURE_QUALITY, pressures, quality, CoolPropOutput.ENTHALPY);
+        double[] vapour = handle.evaluate(CoolPropInputs.PRESSURE_QUALITY, pressures, quality, CoolPropOutput.ENTHALPY);
         double[] temperature = new double[pressures.length];
         double[] enthalpy = new double[pressures.length];
         for (int i = 0; i < pressures.length; i++) {

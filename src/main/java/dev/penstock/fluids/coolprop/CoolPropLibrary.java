@@ -2,8 +2,8 @@ package dev.penstock.fluids.coolprop;
 
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PropertyFailure;
-import java.lang.ref.Cleaner;
 import java.io.IOException;
+import java.lang.ref.Cleaner;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;

@@ -71,8 +71,7 @@ public interface FluidCursor extends AutoCloseable {
      * @param temperatures guesses of the temperatures (K), as many; NaN where there is none
      * @return the states
      */
-    default FluidSamples sample(
-            double[] pressures, double[] enthalpies, double[] densities, double[] temperatures) {
+    default FluidSamples sample(double[] pressures, double[] enthalpies, double[] densities, double[] temperatures) {
         FluidSamples samples = new FluidSamples(pressures.length);
         for (int i = 0; i < pressures.length; i++) {
             try {

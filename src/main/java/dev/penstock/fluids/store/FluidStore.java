@@ -1,8 +1,8 @@
 package dev.penstock.fluids.store;
 
+import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.DoubleBuffer;
-import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.security.MessageDigest;
@@ -54,9 +54,11 @@ public final class FluidStore {
     public <T> T get(
             String kind, int format, Function<DoubleBuffer, T> read, Predicate<T> holds, Supplier<double[]> make) {
         String key = folders.isEmpty() ? "" : kind + " " + format + "\n" + version.get() + "\n" + content;
-        String name = fluid + "-" + kind + "-" + hash(key.getBytes(StandardCharsets.UTF_8)).substring(0, 16) + ".bin";
+        String name = fluid + "-" + kind + "-"
+                + hash(key.getBytes(StandardCharsets.UTF_8)).substring(0, 16) + ".bin";
         for (Path folder : folders) {
-            Optional<T> known = NumberFile.read(folder.resolve(name), key).map(read).filter(holds);
+            Optional<T> known =
+                    NumberFile.read(folder.resolve(name), key).map(read).filter(holds);
             if (known.isPresent()) {
                 return known.get();
             }

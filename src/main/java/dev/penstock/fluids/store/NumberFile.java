@@ -42,7 +42,8 @@ final class NumberFile {
             if (size < HEAD || size > Integer.MAX_VALUE) {
                 return Optional.empty();
             }
-            ByteBuffer bytes = channel.map(FileChannel.MapMode.READ_ONLY, 0, size).order(ByteOrder.nativeOrder());
+            ByteBuffer bytes =
+                    channel.map(FileChannel.MapMode.READ_ONLY, 0, size).order(ByteOrder.nativeOrder());
             long mark = bytes.getLong();
             long count = bytes.getLong();
             long keyLength = bytes.getLong();
@@ -61,8 +62,7 @@ final class NumberFile {
                 return Optional.empty();
             }
             bytes.position((int) (HEAD + padded(keyLength)));
-            return Optional.of(
-                    bytes.slice().order(ByteOrder.nativeOrder()).asDoubleBuffer());
+            return Optional.of(bytes.slice().order(ByteOrder.nativeOrder()).asDoubleBuffer());
         } catch (IOException | RuntimeException e) {
             return Optional.empty(); // it cannot be read: it is as if it were not there
         }

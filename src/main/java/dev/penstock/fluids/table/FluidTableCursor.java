@@ -81,9 +81,7 @@ final class FluidTableCursor implements FluidCursor {
     /** {@inheritDoc} Below the critical pressure the full model answers: the table does not know the entropy of boiling. */
     @Override
     public void setPressureEntropy(double p, double s) {
-        onTable = table.covers(p)
-                && !table.boils(p)
-                && find(table.single(), table.coordinate(p), Property.ENTROPY, s);
+        onTable = table.covers(p) && !table.boils(p) && find(table.single(), table.coordinate(p), Property.ENTROPY, s);
         if (onTable) {
             pressure = p;
             return;

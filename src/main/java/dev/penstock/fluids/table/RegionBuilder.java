@@ -73,8 +73,7 @@ final class RegionBuilder {
         }
 
         double guess(double[] polynomial, double across, double up) {
-            return PatchBasis.value(
-                    polynomial, 2 * (across - left) / width() - 1, 2 * (up - floor) / height() - 1);
+            return PatchBasis.value(polynomial, 2 * (across - left) / width() - 1, 2 * (up - floor) / height() - 1);
         }
 
         double width() {

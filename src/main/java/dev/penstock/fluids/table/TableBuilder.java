@@ -131,7 +131,12 @@ final class TableBuilder {
     }
 
     private void region(
-            FluidCursor cursor, DoubleUnaryOperator pressure, double low, double high, EvenCurve floor, EvenCurve roof) {
+            FluidCursor cursor,
+            DoubleUnaryOperator pressure,
+            double low,
+            double high,
+            EvenCurve floor,
+            EvenCurve roof) {
         double[] floors = new double[BORDER_NODES];
         double[] roofs = new double[BORDER_NODES];
         for (int i = 0; i < BORDER_NODES; i++) {
@@ -188,7 +193,8 @@ final class TableBuilder {
             high += step;
             step *= 2;
             if (high > fluid.range().maximumTemperature()) {
-                throw new PropertyFailure(fluid.id(), "p = " + p + " Pa", "no temperature of its model's range has a state");
+                throw new PropertyFailure(
+                        fluid.id(), "p = " + p + " Pa", "no temperature of its model's range has a state");
             }
         }
         for (int i = 0; i < HALVINGS && high > low; i++) {

@@ -85,7 +85,12 @@ class CoolPropBindingTest {
     @Test
     void aFluidThatCoolPropDoesNotKnowIsNamed() {
         Fluid fluid = new CoolPropFluid(
-                "my-fluid", "My fluid", "Unobtainium", () -> CoolPropLibrary.load(HOME), Optional.empty(), FluidStore.NONE);
+                "my-fluid",
+                "My fluid",
+                "Unobtainium",
+                () -> CoolPropLibrary.load(HOME),
+                Optional.empty(),
+                FluidStore.NONE);
         assertThatThrownBy(() -> fluid.atPressureTemperature(1e5, 300))
                 .isInstanceOf(PropertyFailure.class)
                 .hasMessageContaining("my-fluid")

@@ -16,7 +16,8 @@ class VapourPressureCurveTest {
     private static final double NOTHING = 1e-4;
 
     @ParameterizedTest
-    @ValueSource(strings = {"methane", "hydrogen", "oxygen", "nitrogen", "propane", "ethanol", "ammonia", "water", "helium"})
+    @ValueSource(
+            strings = {"methane", "hydrogen", "oxygen", "nitrogen", "propane", "ethanol", "ammonia", "water", "helium"})
     void theCurveMeetsTheFullEquation(String id) {
         CoolPropFluid fluid =
                 (CoolPropFluid) CoolPropWay.WORKER.fluids().propellant(id).fluid();

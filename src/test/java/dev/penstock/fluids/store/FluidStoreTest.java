@@ -31,8 +31,7 @@ class FluidStoreTest {
     private final AtomicInteger made = new AtomicInteger();
 
     private FluidStore store(String content, String version, Path... folders) {
-        return new FluidStore(
-                List.of(folders), "fluid", content.getBytes(StandardCharsets.UTF_8), () -> version);
+        return new FluidStore(List.of(folders), "fluid", content.getBytes(StandardCharsets.UTF_8), () -> version);
     }
 
     private double[] get(FluidStore store, int format) {
@@ -153,7 +152,8 @@ class FluidStoreTest {
         String name = user.toString();
         Path kept = Path.of("penstock", "tables");
         assertThat(StoreFolders.of(home, Map.of(), name, "Linux"))
-                .containsExactly(home.resolve(".penstock/tables"), user.resolve(".cache").resolve(kept));
+                .containsExactly(
+                        home.resolve(".penstock/tables"), user.resolve(".cache").resolve(kept));
         assertThat(StoreFolders.of(folder, Map.of(), name, "Linux"))
                 .containsExactly(user.resolve(".cache").resolve(kept));
         assertThat(StoreFolders.of(folder, Map.of("XDG_CACHE_HOME", name), "", "Linux"))

@@ -158,8 +158,7 @@ class FluidTableTest {
     @Test
     void outsideItsRangeTheFullModelAnswers() {
         Fluid water = FLUIDS.propellant("water").fluid();
-        try (FluidTableCursor cursor =
-                (FluidTableCursor) FluidTables.of(water).cursor()) {
+        try (FluidTableCursor cursor = (FluidTableCursor) FluidTables.of(water).cursor()) {
             cursor.setPressureTemperature(150e6, 500);
             assertThat(cursor.snapshot()).isEqualTo(water.atPressureTemperature(150e6, 500));
             assertThat(cursor.fullEvaluations()).isEqualTo(1);
@@ -174,8 +173,7 @@ class FluidTableTest {
     void aFrozenStateIsRefusedAsByTheFullModel() {
         Fluid hydrogen = FLUIDS.propellant("hydrogen").fluid();
         try (FluidCursor cursor = FluidTables.of(hydrogen).cursor()) {
-            assertThatThrownBy(() -> cursor.setPressureTemperature(6e7, 15))
-                    .isInstanceOf(PropertyFailure.class);
+            assertThatThrownBy(() -> cursor.setPressureTemperature(6e7, 15)).isInstanceOf(PropertyFailure.class);
         }
     }
 
@@ -246,7 +244,9 @@ class FluidTableTest {
         Fluid rp1 = FLUIDS.propellant("rp-1").fluid();
         Fluid udmh = FLUIDS.propellant("udmh").fluid();
         double[] numbers = new TableBuilder(rp1).build();
-        assertThat(new FluidTable(rp1, DoubleBuffer.wrap(numbers)).isOfItsModel()).isTrue();
-        assertThat(new FluidTable(udmh, DoubleBuffer.wrap(numbers)).isOfItsModel()).isFalse();
+        assertThat(new FluidTable(rp1, DoubleBuffer.wrap(numbers)).isOfItsModel())
+                .isTrue();
+        assertThat(new FluidTable(udmh, DoubleBuffer.wrap(numbers)).isOfItsModel())
+                .isFalse();
     }
 }
