@@ -55,6 +55,7 @@ class ControlFlowOnTextTest {
                     "combustion/equilibrium/StartingMixture.java", "symbols of elements are what a formula is made of"),
             Map.entry("cycles/questions/PressureTrials.java", "writes pressures in bar"),
             Map.entry("fluids/FluidLibrary.java", "what the name of a fluid's file may be made of"),
+            Map.entry("fluids/store/StoreFolders.java", "the system, which Java names by a text"),
             Map.entry("provenance/CheckFigures.java", "shortens a path for people"),
             Map.entry("quantities/Units.java", "reads units"));
 

@@ -2,16 +2,13 @@ package dev.penstock.fluids.coolprop;
 
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PropertyFailure;
-import java.io.IOException;
 import java.lang.ref.Cleaner;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 
 /**
  * CoolProp, reached once per process by the first of three ways that is there: its own shared library, if the environment
@@ -45,19 +42,6 @@ public abstract class CoolPropLibrary {
 
     /** @return which CoolProp this is: what its numbers depend on beside the question */
     public abstract String version();
-
-    /** The version of the wheel in a folder, by the name that its installer gave to the wheel's own folder. */
-    static String versionOfWheel(Path folder) {
-        try (Stream<Path> all = Files.list(folder)) {
-            return all.map(path -> path.getFileName().toString())
-                    .filter(name -> name.toLowerCase(Locale.ROOT).matches("coolprop-.*\\.dist-info"))
-                    .sorted()
-                    .findFirst()
-                    .orElse("of an unknown version");
-        } catch (IOException e) {
-            return "of an unknown version";
-        }
-    }
 
     /**
      * @param home folder in which {@code .penstock/coolprop} holds the wheel; ignored once CoolProp is loaded

@@ -75,7 +75,7 @@ final class CoolPropWheel extends CoolPropLibrary {
             }
             Pointer capsule = python.getFunction("PyObject_GetAttrString").invokePointer(args(main, "capsule"));
             Pointer table = python.getFunction("PyCapsule_GetPointer").invokePointer(args(capsule, "CoolProp._capi"));
-            return new CoolPropWheel(table, text(python, main, "numbers"), versionOfWheel(folder));
+            return new CoolPropWheel(table, text(python, main, "numbers"), PythonRuntime.stamp(folder));
         } finally {
             python.getFunction("PyGILState_Release").invokeVoid(args(lock));
         }

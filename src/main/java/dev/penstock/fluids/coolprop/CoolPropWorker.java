@@ -89,7 +89,7 @@ final class CoolPropWorker extends CoolPropLibrary {
 
     @Override
     public String version() {
-        return versionOfWheel(folder);
+        return PythonRuntime.stamp(folder);
     }
 
     @Override

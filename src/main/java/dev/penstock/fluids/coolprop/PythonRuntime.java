@@ -111,7 +111,8 @@ record PythonRuntime(Path library, String home) {
         return answer;
     }
 
-    private static String stamp(Path folder) {
+    /** Versions of CoolProp and of the Python that it was fetched for. */
+    static String stamp(Path folder) {
         try {
             return Files.readString(folder.resolve("VERSION")).strip();
         } catch (IOException e) {
