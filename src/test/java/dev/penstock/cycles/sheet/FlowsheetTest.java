@@ -9,8 +9,11 @@ import dev.penstock.chamber.ChamberPerformance;
 import dev.penstock.combustion.species.SpeciesLibrary;
 import dev.penstock.cooling.Cases;
 import dev.penstock.cycles.Concepts;
+import dev.penstock.cycles.concept.Burner;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.Side;
+import dev.penstock.cycles.concept.TurbinePlace;
+import dev.penstock.cycles.origin.Content;
 import dev.penstock.cycles.origin.PartKey;
 import dev.penstock.cycles.origin.PartKind;
 import dev.penstock.errors.LimitReached;
@@ -195,5 +198,135 @@ class FlowsheetTest {
             assertThat(r.value()).isEqualTo(3);
             assertThat(r.scale()).isEqualTo(1500);
         });
+    }
+
+    /** A sheet of a cycle whose pumps a small burner drives, on which both propellants stand behind their pumps. */
+    private static final class Driven {
+
+        final Flowsheet sheet;
+        final Machinery.Pumped pumped;
+        final Concept concept = Concepts.read("heron.toml");
+
+        Driven() {
+            Models models = new Models(SpeciesLibrary.open(Path.of("").toAbsolutePath()), Cases.solver());
+            List<CarriedValues.Jacket> jackets = concept.cooling().stream()
+                    .map(circuit -> new CarriedValues.Jacket(2e5, 3e5, Optional.empty()))
+                    .toList();
+            sheet = new Flowsheet(
+                    new BalanceModels(concept, models, Optional.empty()),
+                    new CarriedValues(
+                            100,
+                            FACE_RATIO,
+                            jackets,
+                            Concepts.balance("heron.toml").chamber()),
+                    true);
+            pumped = sheet.machinery().mainPumps(Traced.of(70), Traced.of(9e6), Traced.of(30), Traced.of(10e6));
+        }
+
+        Stream burnt() {
+            return sheet.burn(
+                    Burner.GENERATOR,
+                    sheet.split(BRANCH, pumped.oxidizer(), Traced.of(0.8 / 70)).get(0),
+                    sheet.split(BRANCH, pumped.fuel(), Traced.of(2.0 / 30)).get(0),
+                    Traced.of(6e6));
+        }
+
+        Station station(Stream stream) {
+            return sheet.stations().get(stream.station() - 1);
+        }
+    }
+
+    /** Conservation: a burner mixes flows and enthalpies; the gas says what it is made of. */
+    @Test
+    void aBurnerKeepsMassAndEnthalpy() {
+        Driven driven = new Driven();
+        Stream gas = driven.burnt();
+        assertThat(gas.oxidizerFlow()).isCloseTo(0.8, withinPercentage(1e-9));
+        assertThat(gas.fuelFlow()).isCloseTo(2.0, withinPercentage(1e-9));
+        assertThat(gas.enthalpyFlow())
+                .isCloseTo(
+                        0.8 * driven.pumped.oxidizer().enthalpy()
+                                + 2.0 * driven.pumped.fuel().enthalpy(),
+                        withinPercentage(1e-9));
+        assertThat(gas.content()).isEqualTo(Content.BURNT_GAS);
+        assertThat(driven.pumped.fuel().content()).isEqualTo(Content.FUEL);
+        assertThat(driven.pumped.oxidizer().content()).isEqualTo(Content.OXIDIZER);
+        assertThat(driven.station(gas).temperature())
+                .isCloseTo(driven.sheet.gases().get(Burner.GENERATOR).inlet().temperature(), withinPercentage(1e-6));
+        driven.sheet.closesTemperature(Burner.GENERATOR);
+        double wanted =
+                driven.concept.burners().get(Burner.GENERATOR).temperature().orElseThrow();
+        assertThat(driven.sheet.residuals()).singleElement().satisfies(r -> {
+            assertThat(r.value()).isCloseTo(driven.station(gas).temperature() - wanted, within(1e-3));
+            assertThat(r.scale()).isEqualTo(wanted);
+        });
+    }
+
+    /** First and second law: a turbine takes from the gas what its shaft gets, and leaves it with more entropy, not less. */
+    @Test
+    void aTurbineTakesFromTheGasWhatTheShaftGets() {
+        Driven driven = new Driven();
+        TurbinePlace place = driven.concept.shafts().oneTurbine() ? TurbinePlace.MAIN : TurbinePlace.FUEL;
+        Stream gas = driven.sheet.hotDuct(PartKey.of(PartKind.LINE, "test", "test duct"), driven.burnt());
+        double share = 1 - driven.concept.gasPath().ductLoss();
+        assertThat(gas.pressure()).isCloseTo(6e6 * share, withinPercentage(1e-9));
+        Stream exhaust = driven.sheet.machinery().turbine(place, gas, Traced.of(gas.pressure() / 15));
+        Component turbine = driven.sheet.components().stream()
+                .filter(c -> c.key().equals(PartKey.turbine(place)))
+                .findFirst()
+                .orElseThrow();
+        assertThat(-turbine.workIn())
+                .isCloseTo(gas.flow() * (gas.enthalpy() - exhaust.enthalpy()), withinPercentage(1e-9))
+                .isPositive();
+        var fluid = ((Medium.Gas) gas.medium()).fluid();
+        double before = fluid.atPressureEnthalpy(gas.pressure(), gas.enthalpy()).entropy();
+        double behind =
+                fluid.atPressureEnthalpy(exhaust.pressure(), exhaust.enthalpy()).entropy();
+        assertThat(behind).isGreaterThan(before);
+        double ideal = gas.enthalpy()
+                - fluid.atPressureEntropy(exhaust.pressure(), before).enthalpy();
+        assertThat((gas.enthalpy() - exhaust.enthalpy()) / ideal).isBetween(0.05, 0.95);
+        driven.sheet.machinery().closesShafts();
+        double needed = driven.sheet.machinery().shafts().stream()
+                .filter(shaft -> !shaft.turbines().isEmpty())
+                .mapToDouble(Shaft::neededPower)
+                .sum();
+        assertThat(driven.sheet.residuals())
+                .anySatisfy(r -> assertThat(r.value()).isCloseTo(-turbine.workIn() - needed, withinPercentage(1e-6)));
+    }
+
+    /** Identity: a second pump on the shaft adds its own power to what the shaft needs and to its liquid. */
+    @Test
+    void aKickPumpAddsItsPowerToTheShaft() {
+        Driven driven = new Driven();
+        double before = needed(driven);
+        Stream little = driven.sheet
+                .split(BRANCH, driven.pumped.fuel(), Traced.of(0.05))
+                .get(0);
+        Stream raised = driven.sheet.machinery().kickPump(Side.FUEL, little, Traced.of(16e6));
+        double power = little.flow() * (raised.enthalpy() - little.enthalpy());
+        double least = little.flow() * 6e6 / driven.station(little).density();
+        assertThat(raised.pressure()).isEqualTo(16e6);
+        assertThat(power).isBetween(0.98 * least, 5 * least);
+        double losses = (needed(driven) - before) / power;
+        assertThat(losses).isBetween(1.0, 1.1);
+    }
+
+    private static double needed(Driven driven) {
+        return driven.sheet.machinery().shafts().stream()
+                .mapToDouble(Shaft::neededPower)
+                .sum();
+    }
+
+    /** An exhaust duct loses the share of pressure that is stated, nothing of its energy. */
+    @Test
+    void theExhaustLosesWhatItsDuctIsStatedToLose() {
+        Driven driven = new Driven();
+        Stream gas = driven.burnt();
+        driven.sheet.exhaust(gas);
+        Stream out = driven.sheet.exhaustStreams().get(0);
+        double loss = driven.concept.gasPath().exhaust().ductLoss();
+        assertThat(out.pressure()).isCloseTo(gas.pressure() * (1 - loss), withinPercentage(1e-9));
+        assertThat(out.enthalpyFlow()).isEqualTo(gas.enthalpyFlow());
     }
 }
