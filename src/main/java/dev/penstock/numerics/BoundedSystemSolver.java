@@ -258,7 +258,6 @@ public final class BoundedSystemSolver {
                 double[] shifted = evaluate(beside);
                 if (!Double.isFinite(worst(shifted))) {
                     beside[column] = x[column] - sign * step;
-                    sign = -sign;
                     shifted = evaluate(beside);
                 }
                 double moved = (beside[column] - x[column]) / unknown.scale();

@@ -8,6 +8,7 @@ import dev.penstock.errors.NotConverged;
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.numerics.BoundedSystemSolver.Solution;
 import dev.penstock.numerics.BoundedSystemSolver.Unknown;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -123,5 +124,84 @@ class BoundedSystemSolverTest {
                         .solve(List.of(), List.of(), (x, r) -> {}, 1e-10)
                         .values())
                 .isEmpty();
+    }
+
+    /** Effort by count: steps lengthen while they pay, corrections of rank one spare slopes, and both cost what they did. */
+    @Test
+    void awayFromTheRootStepsLengthen() {
+        Solution far = new BoundedSystemSolver("far", 100)
+                .solve(
+                        List.of(unknown("x", -1e9, 1e9, 1, 0), unknown("y", -1e9, 1e9, 1, 0)),
+                        TWO,
+                        (x, r) -> {
+                            r[0] = (x[0] - 8) / 8;
+                            r[1] = (x[1] + x[0] - 11) / 8;
+                        },
+                        1e-10);
+        assertThat(far.values().get(0)).isCloseTo(8, within(1e-8));
+        assertThat(far.values().get(1)).isCloseTo(3, within(1e-8));
+        assertThat(far.evaluations()).isLessThanOrEqualTo(30);
+        Solution curve = new BoundedSystemSolver("curve", 100)
+                .solve(
+                        List.of(unknown("x", -50, 50, 1, 0.5), unknown("y", -50, 50, 1, 2)),
+                        TWO,
+                        (x, r) -> {
+                            r[0] = x[0] * x[0] + x[1] * x[1] - 25;
+                            r[1] = Math.exp(0.3 * x[0]) - x[1];
+                        },
+                        1e-10);
+        assertThat(Math.hypot(curve.values().get(0), curve.values().get(1))).isCloseTo(5, within(1e-9));
+        assertThat(curve.evaluations()).isLessThanOrEqualTo(20);
+        assertThat(curve.iterations()).isLessThanOrEqualTo(13);
+    }
+
+    /** Broyden's tridiagonal function of six unknowns, no. 30 of the collection with a weaker bend; effort by count. */
+    @Test
+    void solvesAChainOfSixUnknowns() {
+        List<Unknown> unknowns = new ArrayList<>();
+        List<String> names = new ArrayList<>();
+        for (int i = 0; i < 6; i++) {
+            unknowns.add(unknown("x" + i, -20, 20, 2, 1 + 0.5 * i));
+            names.add("equation " + i);
+        }
+        Solution chain = new BoundedSystemSolver("chain", 500)
+                .solve(
+                        unknowns,
+                        names,
+                        (x, r) -> {
+                            for (int i = 0; i < 6; i++) {
+                                double before = i == 0 ? 0 : x[i - 1];
+                                double behind = i == 5 ? 0 : x[i + 1];
+                                r[i] = (3 - 0.5 * x[i]) * x[i] - before - 2 * behind + 1;
+                            }
+                        },
+                        1e-10);
+        assertThat(chain.worstResidual()).isLessThanOrEqualTo(1e-10);
+        assertThat(chain.evaluations()).isBetween(20, 600);
+    }
+
+    /** Where every unknown is held on its bound there is no step; that is said, with the bound. */
+    @Test
+    void aRootBeyondTheOnlyBoundIsNotFound() {
+        assertThatThrownBy(() -> new BoundedSystemSolver("held", 50)
+                        .solve(List.of(unknown("x", 0, 3, 1, 3)), List.of("a"), (x, r) -> r[0] = x[0] - 5, 1e-10))
+                .isInstanceOf(NotConverged.class)
+                .hasMessageContaining("x is on its bound 3");
+    }
+
+    /** Of equal residuals the first is named. */
+    @Test
+    void theFirstOfTheWorstEquationsIsNamed() {
+        assertThatThrownBy(() -> new BoundedSystemSolver("twins", 50)
+                        .solve(
+                                List.of(unknown("x", 0, 3, 1, 1), unknown("y", 0, 3, 1, 1)),
+                                List.of("first", "second"),
+                                (x, r) -> {
+                                    r[0] = 2;
+                                    r[1] = -2;
+                                },
+                                1e-10))
+                .isInstanceOf(NotConverged.class)
+                .hasMessageContaining("twins, first");
     }
 }

@@ -29,6 +29,12 @@ class CancellationTest {
                 100)),
         INTEGRAL(() -> new OdeIntegrator("x", new double[] {1e-6}, 1e-6, 1)
                 .integrate((t, y, d) -> d[0] = 1, 0, new double[] {0}, 1, List.of(), (t, y) -> {})),
+        SYSTEM(() -> new BoundedSystemSolver("x", 50)
+                .solve(
+                        List.of(new BoundedSystemSolver.Unknown("x", "-", -5, 5, 1, 1)),
+                        List.of("a"),
+                        (x, r) -> r[0] = x[0] - 2,
+                        1e-9)),
         FIXED_POINT(() -> new FixedPoint(2, 1).next(new double[] {1}, new double[] {2}));
 
         private final Runnable work;
