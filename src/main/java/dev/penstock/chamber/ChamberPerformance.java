@@ -41,6 +41,7 @@ import java.util.OptionalDouble;
  * @param vacuumThrust delivered thrust in vacuum (N)
  * @param contour inner wall
  * @param exitAngle wall angle at the exit (rad)
+ * @param wallStream film and outer zone along the wall
  * @param warnings what the reader must know
  */
 public record ChamberPerformance(
@@ -56,6 +57,7 @@ public record ChamberPerformance(
         double vacuumThrust,
         ChamberContour contour,
         double exitAngle,
+        WallStream wallStream,
         List<Warning> warnings) {
 
     private static final String MODEL = "thrust chamber";
@@ -212,6 +214,7 @@ public record ChamberPerformance(
                 vacuumThrust,
                 contour,
                 exitAngle,
+                wallStream,
                 all);
     }
 

@@ -16,6 +16,7 @@ import dev.penstock.chamber.loss.KineticsLoss;
 import dev.penstock.chamber.loss.LossAccount;
 import dev.penstock.chamber.loss.LossCase;
 import dev.penstock.chamber.loss.LossModel;
+import dev.penstock.chamber.loss.StreamTubes;
 import dev.penstock.chamber.loss.TwoPhaseLoss;
 import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.errors.NotConverged;
@@ -156,11 +157,30 @@ public final class ThrustChamber {
                     account(new LossCase(design, injection, ideal, profile, drawing, nozzle.solver()), fixed);
             double next = rule.throatArea(losses);
             if (Math.abs(next - area) <= TOLERANCE * area) {
-                return assemble(design, ideal, profile, drawing, losses, next);
+                return assemble(
+                        design, ideal, profile, drawing, losses, next, wallStream(design, injection, ideal, losses));
             }
             area = next;
         }
         throw new NotConverged("throat area", MOST_PASSES, Double.NaN, "last at " + area + " m²");
+    }
+
+    private WallStream wallStream(ChamberDesign design, Injection injection, IdealExpansion ideal, LossAccount losses) {
+        return StreamTubes.of(design.combustor(), injection)
+                .map(tubes -> new WallStream(
+                        design.combustor().filmFuelFraction() * injection.fuelFraction(),
+                        tubes.outer().map(row -> outer(design, row, ideal.areaRatio())),
+                        losses.filmFactor()))
+                .orElseGet(() -> new WallStream(0, Optional.empty(), losses.filmFactor()));
+    }
+
+    private WallStream.Outer outer(ChamberDesign design, Reactants row, double areaRatio) {
+        IdealExpansion flow =
+                nozzle.expand(row, design.chamberPressure(), design.expansion()).toAreaRatio(areaRatio);
+        return new WallStream.Outer(
+                flow.chamber(),
+                flow.characteristicVelocity(),
+                design.combustor().outerZone().orElseThrow().mixtureRatioBias());
     }
 
     /** Takes off every loss; those that do not depend on size are computed once and kept in the map. */
@@ -195,7 +215,8 @@ public final class ThrustChamber {
             GasProfile profile,
             ContourBuilder.Drawing drawing,
             LossAccount losses,
-            double throatArea) {
+            double throatArea,
+            WallStream wallStream) {
         double massFlow = design.chamberPressure() * throatArea / losses.characteristicVelocity();
         List<Warning> warnings = new ArrayList<>(ideal.chamber().warnings());
         warnings.addAll(drawing.warnings());
@@ -213,6 +234,7 @@ public final class ThrustChamber {
                 massFlow * losses.vacuumImpulse(),
                 drawing.contour(),
                 drawing.exitAngle(),
+                wallStream,
                 warnings);
         if (profile.throat().pressure() > Constants.STANDARD_ATMOSPHERE) {
             Optional<Warning> separation = performance.separationWarning(Constants.STANDARD_ATMOSPHERE);

@@ -553,6 +553,22 @@ public final class InputTable {
         file.problem(pathOf(key), value, allowed);
     }
 
+    /**
+     * Refuses a key that has given way to another, with a sentence that names the new one.
+     *
+     * @param key old key in this table
+     * @param by the new key, with what it means if that has changed
+     * @return whether the file still has the old one
+     */
+    public boolean replaced(String key, String by) {
+        if (!has(key)) {
+            return false;
+        }
+        asked.add(key);
+        problem(key, show(node.get(key)), "write " + by);
+        return true;
+    }
+
     private void missing(String key, String description) {
         problem(key, "missing", "write " + description);
     }

@@ -70,7 +70,7 @@ public final class CoolingRuns {
         PartPlace place = balance.origins().place(cooling.key().owner()).orElseThrow();
         double flow = balance.station(place.inlets().get(0)).massFlow();
         JacketCase question = new JacketCase(
-                HotGasProfiles.of(balance.chamber(), concept.fuel().combustion().soot()),
+                HotGasProfiles.of(balance.chamber(), concept.fuel()),
                 concept.feed(cooling.coolant()).propellant(),
                 jacket.inlet().pressure(),
                 jacket.inlet().enthalpy(),

@@ -83,7 +83,9 @@ final class CoolingPage {
                 5660 * 0.3048);
         checks.add(new Check(sp125, "throat coefficient, Btu/(in² s °F)", 0.0027, gas / BTU_COEFFICIENT, 0.02));
         String carbon = "sample calculation 4-4, same chamber [nasa-sp-125]";
-        double layered = 1 / (1 / (0.0027 * BTU_COEFFICIENT) + SootLayer.resistance(0, 1000 * PSI));
+        double layered = 1
+                / (1 / (0.0027 * BTU_COEFFICIENT)
+                        + SootLayer.TEXTBOOK_OVER_MEASURED * SootLayer.resistance(0, 1000 * PSI));
         checks.add(new Check(carbon, "with carbon, Btu/(in² s °F)", 0.00067, layered / BTU_COEFFICIENT, 0.01));
         checks.add(new Check(carbon, "throat flux, Btu/(in² s)", 3.00, layered * (5667 - 1188) / 1.8 / BTU_FLUX, 0.03));
         String si = "closed form in SI, throat 0.1 m (worked by hand)";
@@ -118,7 +120,7 @@ final class CoolingPage {
     List<Check> jackets() {
         List<Check> checks = new ArrayList<>();
         PublishedEngine engine = EngineCase.named("RL10A-3-3A");
-        JacketResult expander = expander(GasSideDesign.standard());
+        JacketResult expander = expander(GasSideDesign.standard().withModel(GasSideDesign.Model.BARTZ));
         checks.add(new Check(
                 "RL10A-3-3A, closed form",
                 "coolant temperature rise, K",
@@ -235,13 +237,60 @@ final class CoolingPage {
                         CoolantRoute.of(CoolantRoute.Kind.TWO_PASS),
                         0.25)
                 .withGasSide(new GasSideDesign(
-                        GasSideDesign.Model.BARTZ,
-                        GasSideDesign.Properties.FROZEN,
-                        radiation,
-                        true,
-                        OptionalDouble.empty()));
+                                GasSideDesign.Model.BARTZ,
+                                GasSideDesign.Properties.FROZEN,
+                                radiation,
+                                true,
+                                OptionalDouble.empty())
+                        .withSootFactor(SootLayer.TEXTBOOK_OVER_MEASURED));
         return solver.solve(new JacketCase(
                 HotGasProfiles.of(chamber, reactants), kerosene, inlet, state.enthalpy(), 827 * 0.45359237, design, 1));
+    }
+
+    /** What each gas-side model is off by, chamber by chamber. */
+    private static void measured(StringBuilder text) {
+        text.append(
+                """
+
+                ## Measured chambers
+
+                Computed over measured, for every model of the gas side; the flux develops from the face over 90 mm. Default: boundary
+                layer, which has the smallest mean square deviation of the three, also with any one row left out (a test holds this; the
+                pipe law is not held against the rows that it was made from). The spread of `cooling.heat_flux_factor` is what the
+                default's column shows. A page scan of none of the sources was seen: figures are from public reading notes. Not entered:
+                97.1 MW/m² quoted for a plug-nozzle chamber at 4.1 MPa, since a sister chamber is quoted at 54.
+
+                | chamber | figure | source | measured | Bartz | boundary layer | accelerated pipe | assumed |
+                |---|---|---|--:|--:|--:|--:|---|
+                """);
+        CoolingCases cases = new CoolingCases();
+        List<CoolingCases.Measured> bartz = cases.all(GasSideDesign.standard().withModel(GasSideDesign.Model.BARTZ));
+        List<CoolingCases.Measured> layer =
+                cases.all(GasSideDesign.standard().withModel(GasSideDesign.Model.BOUNDARY_LAYER));
+        List<CoolingCases.Measured> pipe =
+                cases.all(GasSideDesign.standard().withModel(GasSideDesign.Model.ACCELERATED_PIPE));
+        for (int i = 0; i < bartz.size(); i++) {
+            CoolingCases.Measured row = bartz.get(i);
+            text.append(String.format(
+                    Locale.ROOT,
+                    "| %s | %s | [%s] | %.4g | %.2f | %.2f | %.2f%s | %s |%n",
+                    row.what(),
+                    row.figure(),
+                    row.source(),
+                    row.printed(),
+                    row.ratio(),
+                    layer.get(i).ratio(),
+                    pipe.get(i).ratio(),
+                    row.ownData() ? ", its own" : "",
+                    row.assumed()));
+        }
+        text.append(
+                """
+
+                Of the kerosene calorimeter [nasa-tp-2862] a test holds besides: soot takes 40 % off the throat coefficient at 4.3 MPa and 60 %
+                at 13.8 MPa (the resistance is made from these); an outer zone with 28 % of the fuel and 15 % of the oxygen costs 3.3 to
+                4.5 % of c*, takes 47 % off the throat flux (the growth of soot with fuel was chosen for this one) and leaves 53 % of the heat.
+                """);
     }
 
     /** The fin model beside two-dimensional conduction. */
@@ -332,10 +381,12 @@ final class CoolingPage {
                 mixture ratio, chamber pressure, area ratio, thrust and pump discharge pressure; assumed are steel tubes, a pass and
                 a half, contraction ratio 3 and characteristic length 0.9 m. Its pressure drop is given to the sizing as the budget,
                 so it is no check. Nothing is tuned to a case. The book's kerosene chamber has no gas radiation, so both are shown;
-                its carbon deposit is where our soot layer comes from, so the flux checks gas properties, wall and coolant, not soot.
+                its own carbon deposit is put in, 7.3 times what a calorimeter measured, so the flux checks gas properties, wall and
+                coolant, not soot.
 
                 """);
         table(text, jackets());
+        measured(text);
         text.append(
                 "\n## Fin model against two-dimensional conduction\n\nGas side 20 kW/(m² K) at 3300 K and 1 MW/m², wall 0.8 mm,"
                         + " coolant at 250 K. The fin model leaves out the roof\nof the channel, so it is low where channels are not"

@@ -28,11 +28,6 @@ public final class ChamberInputs {
                     Range.of(Math.toRadians(10), Math.toRadians(60)),
                     "Half angle of the cone before the throat")
             .usual(Usual.of(Math.toRadians(30), "20 to 45 degrees are usual", "nasa-sp-125"));
-    public static final Input<Double> FILM_FUEL_FRACTION = Input.ratio(
-                    "film_fuel_fraction",
-                    Range.of(0, 0.5),
-                    "Share of the fuel that is spent on a cool zone at the wall")
-            .usual(Usual.of(0.0, "no film", ""));
     public static final Input<InjectionState> INJECTION = Input.choice(
                     "injection", InjectionState.class, "State in which the propellants are injected")
             .follows("by cycle, fuel and coolant");
@@ -54,7 +49,6 @@ public final class ChamberInputs {
             CONTRACTION_RATIO,
             CHARACTERISTIC_LENGTH,
             CONVERGENT_HALF_ANGLE,
-            FILM_FUEL_FRACTION,
             INJECTION,
             DROP_RADIUS,
             EXPANSION);

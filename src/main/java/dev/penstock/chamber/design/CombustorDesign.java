@@ -1,6 +1,7 @@
 package dev.penstock.chamber.design;
 
 import dev.penstock.errors.Require;
+import java.util.Optional;
 
 /**
  * What a concept says about its combustor.
@@ -10,13 +11,15 @@ import dev.penstock.errors.Require;
  * @param convergentHalfAngle half angle of the convergent cone (rad)
  * @param filmFuelFraction share of the chamber's fuel injected as a film along the wall (-)
  * @param injector main injector
+ * @param outerZone outer row of the injector, if it burns at a ratio of its own
  */
 public record CombustorDesign(
         double contractionRatio,
         double characteristicLength,
         double convergentHalfAngle,
         double filmFuelFraction,
-        InjectorDesign injector) {
+        InjectorDesign injector,
+        Optional<OuterZone> outerZone) {
 
     private static final String MODEL = "combustor";
 
@@ -43,7 +46,8 @@ public record CombustorDesign(
                 characteristicLength,
                 convergentHalfAngle,
                 filmFuelFraction,
-                InjectorDesign.of(InjectionState.LIQUID_LIQUID));
+                InjectorDesign.of(InjectionState.LIQUID_LIQUID),
+                Optional.empty());
     }
 
     /**
@@ -60,7 +64,27 @@ public record CombustorDesign(
      * @return this combustor with that film
      */
     public CombustorDesign withFilm(double share) {
-        return new CombustorDesign(contractionRatio, characteristicLength, convergentHalfAngle, share, injector);
+        return new CombustorDesign(
+                contractionRatio, characteristicLength, convergentHalfAngle, share, injector, outerZone);
+    }
+
+    /**
+     * @param zone outer row of the injector
+     * @return this combustor with that row
+     */
+    public CombustorDesign withOuterZone(OuterZone zone) {
+        return new CombustorDesign(
+                contractionRatio,
+                characteristicLength,
+                convergentHalfAngle,
+                filmFuelFraction,
+                injector,
+                Optional.of(zone));
+    }
+
+    /** @return whether the gas along the wall is another than that of the core */
+    public boolean shieldsWall() {
+        return filmFuelFraction > 0 || outerZone.isPresent();
     }
 
     /**
@@ -69,6 +93,6 @@ public record CombustorDesign(
      */
     public CombustorDesign withInjector(InjectorDesign newInjector) {
         return new CombustorDesign(
-                contractionRatio, characteristicLength, convergentHalfAngle, filmFuelFraction, newInjector);
+                contractionRatio, characteristicLength, convergentHalfAngle, filmFuelFraction, newInjector, outerZone);
     }
 }

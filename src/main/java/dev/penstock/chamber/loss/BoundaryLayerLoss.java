@@ -51,8 +51,10 @@ public final class BoundaryLayerLoss implements LossModel {
     public Result evaluate(LossCase chamber) {
         ChamberContour contour = chamber.drawing().contour();
         GasProfile profile = chamber.profile();
-        // The layer starts where the wall begins to converge: ahead of it gas is hardly moving and still burning.
-        double start = -contour.throatRadius();
+        // The layer starts where the wall begins to converge: ahead of it gas is hardly moving and still burning. A
+        // chamber
+        // shorter than that has its layer from the injector on.
+        double start = Math.max(-contour.throatRadius(), -contour.chamberLength());
         double end = contour.nozzleLength();
         double theta = 0;
         NozzleStation gas = gasAt(profile, contour, start);

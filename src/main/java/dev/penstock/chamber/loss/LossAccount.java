@@ -14,6 +14,7 @@ public final class LossAccount {
     private final IdealExpansion ideal;
     private final List<NamedLoss> losses = new ArrayList<>();
     private final List<Warning> warnings = new ArrayList<>();
+    private double filmFactor = 1;
     private double vacuumImpulse;
     private double characteristicVelocity;
 
@@ -30,6 +31,7 @@ public final class LossAccount {
         result.warning().ifPresent(warnings::add);
         vacuumImpulse = after;
         characteristicVelocity *= result.velocityFactor();
+        filmFactor = kind == LossKind.FILM_COOLING ? result.velocityFactor() : filmFactor;
     }
 
     public List<NamedLoss> losses() {
@@ -46,6 +48,11 @@ public final class LossAccount {
 
     public double characteristicVelocity() {
         return characteristicVelocity;
+    }
+
+    /** c* after over c* before the loss to film and outer zone (-). */
+    public double filmFactor() {
+        return filmFactor;
     }
 
     /** Delivered vacuum thrust per throat area (N/m²). */

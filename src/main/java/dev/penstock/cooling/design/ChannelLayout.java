@@ -54,6 +54,14 @@ public record ChannelLayout(
         return new ChannelLayout(kind, count, scaled, roughness);
     }
 
+    /**
+     * @param number number of channels side by side at the throat (-)
+     * @return the same channels with their number named
+     */
+    public ChannelLayout counted(double number) {
+        return new ChannelLayout(kind, OptionalDouble.of(number), sections, roughness);
+    }
+
     /** @return roughness used (m) */
     public double roughnessUsed() {
         return roughness.orElse(

@@ -36,7 +36,9 @@ public record CoolantRoute(
         /** In at a manifold on the nozzle, down every second channel, back up the others, then on to the injector. */
         PASS_AND_A_HALF,
         /** In at a manifold between, part to the injector, the rest to the nozzle end. */
-        SPLIT
+        SPLIT,
+        /** Around the wall, every channel fed from one manifold and emptied into another, as in a calorimeter. */
+        CIRCUMFERENTIAL
     }
 
     public CoolantRoute {

@@ -124,13 +124,15 @@ public final class JacketInputs {
                     GasSideInputs.RADIATION,
                     GasSideInputs.SOOT,
                     GasSideInputs.SOOT_RESISTANCE,
+                    GasSideInputs.SOOT_FACTOR,
+                    GasSideInputs.HEAT_RELEASE_LENGTH,
                     CoolantSideInputs.CORRELATION,
                     CoolantSideInputs.CURVATURE,
                     CoolantSideInputs.ROUGH_WALL,
                     CELLS,
                     EXTENSION_MATERIAL)
             .ifWritten()
-            .with(WallInputs.COATING, SECTIONS, GasSideInputs.FILM, LIMITS);
+            .with(WallInputs.COATING, SECTIONS, GasSideInputs.FILM, GasSideInputs.OUTER_ZONE, LIMITS);
 
     /** What belongs to the wall as a whole: it is stated once, whatever cools the wall. */
     private static final Set<Input<?>> OF_THE_WALL = Set.of(

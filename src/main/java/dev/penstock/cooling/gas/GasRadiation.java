@@ -36,18 +36,21 @@ public final class GasRadiation {
      * @param diameter local diameter (m)
      * @param gasTemperature static temperature of the gas (K)
      * @param wallTemperature wall temperature (K)
-     * @return flux into the wall (W/m²)
+     * @return flux into the wall (W/m²); zero where the wall is not colder than the gas
      */
     public static double flux(
             double steam, double carbonDioxide, double diameter, double gasTemperature, double wallTemperature) {
+        if (!(wallTemperature < gasTemperature)) {
+            return 0;
+        }
         double beam = BEAM * diameter;
         double t = gasTemperature / 100;
-        double w = Math.min(wallTemperature / 100, t);
+        double w = wallTemperature / 100;
         double p = steam / Constants.STANDARD_ATMOSPHERE;
         double c = carbonDioxide / Constants.STANDARD_ATMOSPHERE;
         double water = CONSTANT * Math.pow(p, 0.8) * Math.pow(beam, 0.6) * (t * t * t - w * w * w);
         double dioxide = CONSTANT * Math.cbrt(c * beam) * (Math.pow(t, 3.5) - Math.pow(w, 3.5));
-        double black = Constants.STEFAN_BOLTZMANN * (Math.pow(gasTemperature, 4) - Math.pow(w * 100, 4));
+        double black = Constants.STEFAN_BOLTZMANN * (Math.pow(gasTemperature, 4) - Math.pow(wallTemperature, 4));
         return Math.min(water + dioxide, LARGEST_EMISSIVITY * black);
     }
 }

@@ -2,7 +2,6 @@ package dev.penstock.cooling.gas;
 
 import dev.penstock.errors.Require;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -12,8 +11,10 @@ import java.util.OptionalDouble;
  * @param properties gas properties put into it
  * @param radiation whether gas radiation is added
  * @param soot whether a kerosene flame lays soot on the wall
- * @param sootResistance thermal resistance of the soot (m²·K/W); empty takes the published curve
- * @param film film of coolant along the wall, if any
+ * @param sootResistance thermal resistance of the soot (m²·K/W); empty takes the measured one
+ * @param sootFactor factor on that resistance (-); 1 is the measured one itself
+ * @param heatReleaseLength distance from the injector face over which the flux develops (m); zero for none
+ * @param film how a film enters, if the chamber has one
  */
 public record GasSideDesign(
         Model model,
@@ -21,12 +22,15 @@ public record GasSideDesign(
         boolean radiation,
         boolean soot,
         OptionalDouble sootResistance,
-        Optional<FilmDesign> film) {
+        double sootFactor,
+        double heatReleaseLength,
+        FilmDesign film) {
 
     /** Convection models. */
     public enum Model {
         BARTZ,
-        BOUNDARY_LAYER
+        BOUNDARY_LAYER,
+        ACCELERATED_PIPE
     }
 
     /** Composition of the gas while it crosses the boundary layer. */
@@ -40,20 +44,23 @@ public record GasSideDesign(
         Objects.requireNonNull(properties, "properties");
         Objects.requireNonNull(film, "film");
         sootResistance.ifPresent(r -> Require.notNegative("gas side", "soot resistance (m²·K/W)", r));
+        Require.notNegative("gas side", "factor on the soot (-)", sootFactor);
+        Require.notNegative("gas side", "distance over which the flux develops (m)", heatReleaseLength);
     }
 
-    /** A gas side without a film; the parameters are those of the full constructor. */
+    /** A gas side with the measured soot and a liquid film, if the chamber has one. */
     public GasSideDesign(
             Model model, Properties properties, boolean radiation, boolean soot, OptionalDouble sootResistance) {
-        this(model, properties, radiation, soot, sootResistance, Optional.empty());
+        this(model, properties, radiation, soot, sootResistance, 1, HeatRelease.LENGTH, FilmDesign.liquid());
     }
 
     /**
-     * @param newFilm film along the wall
-     * @return the same gas side with that film
+     * @param newFilm how a film enters
+     * @return the same gas side with a film of that kind, if the chamber has one
      */
     public GasSideDesign withFilm(FilmDesign newFilm) {
-        return new GasSideDesign(model, properties, radiation, soot, sootResistance, Optional.of(newFilm));
+        return new GasSideDesign(
+                model, properties, radiation, soot, sootResistance, sootFactor, heatReleaseLength, newFilm);
     }
 
     /**
@@ -61,10 +68,27 @@ public record GasSideDesign(
      * @return the same gas side with that model
      */
     public GasSideDesign withModel(Model newModel) {
-        return new GasSideDesign(newModel, properties, radiation, soot, sootResistance, film);
+        return new GasSideDesign(
+                newModel, properties, radiation, soot, sootResistance, sootFactor, heatReleaseLength, film);
     }
 
-    /** @return closed-form Bartz with frozen properties, gas radiation and, in a kerosene flame, soot */
+    /**
+     * @param factor factor on the resistance of soot (-)
+     * @return the same gas side with so much more soot
+     */
+    public GasSideDesign withSootFactor(double factor) {
+        return new GasSideDesign(model, properties, radiation, soot, sootResistance, factor, heatReleaseLength, film);
+    }
+
+    /**
+     * @param length distance from the injector face over which the flux develops (m); zero for none
+     * @return the same gas side with that length
+     */
+    public GasSideDesign withHeatReleaseLength(double length) {
+        return new GasSideDesign(model, properties, radiation, soot, sootResistance, sootFactor, length, film);
+    }
+
+    /** @return convection model of the standard, frozen properties, gas radiation and, in a kerosene flame, soot */
     public static GasSideDesign standard() {
         return new GasSideDesign(
                 GasSideInputs.GAS_SIDE.standing().value(),

@@ -4,6 +4,7 @@ import dev.penstock.cooling.wall.ChannelCell;
 import dev.penstock.cooling.wall.ChannelKind;
 import dev.penstock.cooling.wall.WallMaterial;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -31,11 +32,12 @@ public record CellCheck(
     private static final double SHELL_OVER_WALL = 2;
 
     /** The check of a jacket; empty for tubes, which have no lands, and where the hottest place takes no heat from the gas. */
-    static Optional<CellCheck> of(JacketResult jacket, WallMaterial material, double thickness) {
-        if (jacket.layout().kind() == ChannelKind.TUBE) {
+    static Optional<CellCheck> of(
+            ChannelKind kind, List<JacketStation> stations, WallMaterial material, double thickness) {
+        if (kind == ChannelKind.TUBE) {
             return Optional.empty();
         }
-        return jacket.stations().stream()
+        return stations.stream()
                 .max(Comparator.comparingDouble(JacketStation::gasSideWallTemperature))
                 .filter(s -> s.heatFlux() > s.radiativeHeatFlux()
                         && s.adiabaticWallTemperature() > s.gasSideWallTemperature())

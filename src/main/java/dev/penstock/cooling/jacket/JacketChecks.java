@@ -43,9 +43,10 @@ final class JacketChecks {
     List<LimitCheck> of(
             ChannelGrid channels,
             List<JacketStation> stations,
+            double peakWall,
             List<WallAssessment> wall,
             Optional<ExtensionResult> extension) {
-        temperatures(stations);
+        temperatures(stations, peakWall);
         flow();
         boiling();
         geometry(channels);
@@ -58,12 +59,12 @@ final class JacketChecks {
         return list.stream().mapToDouble(value).max().orElse(0);
     }
 
-    private void temperatures(List<JacketStation> stations) {
+    private void temperatures(List<JacketStation> stations, double peakWall) {
         JacketLimits own = run.question.design().limits();
         checks.add(LimitCheck.atMost(
                 JacketLimit.WALL_TEMPERATURE,
                 jacket,
-                most(stations, JacketStation::gasSideWallTemperature),
+                peakWall,
                 own.wallTemperature().orElse(run.material.maximumTemperature()),
                 "K",
                 own.wallTemperature().isPresent() ? "concept" : "fluids/walls/" + run.material.id() + ".toml"));
@@ -155,11 +156,13 @@ final class JacketChecks {
         double height = Double.POSITIVE_INFINITY;
         double land = Double.POSITIVE_INFINITY;
         double aspect = 0;
+        double tall = 0;
         for (int c = run.grid.first; c < channels.width.length; c++) {
             width = Math.min(width, channels.width[c]);
             height = Math.min(height, channels.height[c]);
             land = Math.min(land, channels.land[c]);
             aspect = Math.max(aspect, channels.height[c] / channels.width[c]);
+            tall = Math.max(tall, channels.height[c] / run.grid.radius[c]);
         }
         checks.add(LimitCheck.atLeast(JacketLimit.CHANNEL_WIDTH, jacket, width, SMALLEST_WIDTH, "m", PRACTICE));
         checks.add(LimitCheck.atLeast(JacketLimit.CHANNEL_HEIGHT, jacket, height, SMALLEST_HEIGHT, "m", PRACTICE));
@@ -167,6 +170,13 @@ final class JacketChecks {
             checks.add(LimitCheck.atLeast(JacketLimit.LAND_WIDTH, jacket, land, SMALLEST_LAND, "m", PRACTICE));
         }
         checks.add(LimitCheck.atMost(JacketLimit.CHANNEL_ASPECT_RATIO, jacket, aspect, LARGEST_ASPECT, "", PRACTICE));
+        checks.add(LimitCheck.atMost(
+                JacketLimit.CHANNEL_HEIGHT_OVER_RADIUS,
+                jacket,
+                tall,
+                ChannelSizing.LARGEST_HEIGHT_OVER_RADIUS,
+                "",
+                PRACTICE));
     }
 
     private void strength(ChannelGrid channels, List<WallAssessment> wall) {

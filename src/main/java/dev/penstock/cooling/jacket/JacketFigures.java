@@ -9,6 +9,9 @@ import static dev.penstock.provenance.Place.own;
 import static dev.penstock.quantities.Notation.significant;
 
 import dev.penstock.cooling.coolant.ChannelFriction;
+import dev.penstock.cooling.gas.RecoveryTemperature;
+import dev.penstock.cooling.gas.SootLayer;
+import dev.penstock.cooling.march.ChannelSizing;
 import dev.penstock.cooling.march.JacketMarch;
 import dev.penstock.cooling.march.WallBalance;
 import dev.penstock.provenance.FigureTable;
@@ -42,6 +45,8 @@ public final class JacketFigures {
         }
     }
 
+    private static final Notation MILLIMETRES = Notation.fixed("m", "mm", 1e3, 3);
+    private static final Notation COEFFICIENT = significant("W/(m²·K)", "kW/(m²·K)", 1e-3, 3);
     private static final Place.Source THROAT = fixed("chamber.throat_area_m2");
 
     /** Figures of one place along the wall. */
@@ -59,7 +64,12 @@ public final class JacketFigures {
                     Place.of(GAS, "pressure_Pa"),
                     Place.of(GAS, "temperature_K"),
                     THROAT,
-                    own("radius_m", "wall_temperature_gas_side_K"))
+                    own(
+                            "radius_m",
+                            "wall_temperature_gas_side_K",
+                            "adiabatic_wall_temperature_K",
+                            "gas_side_coefficient_W_m2_K"),
+                    Place.of(WHOLE, "soot_resistance_m2_K_W"))
             .number("wall_temperature_gas_side_K", "wall, gas side", Notation.TEMPERATURE, c -> c.station()
                     .gasSideWallTemperature())
             .by(WallBalance.CARD, own("heat_flux_W_m2", "wall_temperature_coolant_side_K"))
@@ -75,6 +85,30 @@ public final class JacketFigures {
             .number("coolant_velocity_m_s", "coolant speed", significant("m/s", 3), c -> c.station()
                     .coolantVelocity())
             .by(JacketMarch.CARD, own("coolant_temperature_K", "coolant_pressure_Pa"))
+            .number("channel_width_m", "channel width", MILLIMETRES, c -> c.station()
+                    .channelWidth())
+            .by(ChannelSizing.CARD, given(), THROAT)
+            .number("channel_height_m", "channel height", MILLIMETRES, c -> c.station()
+                    .channelHeight())
+            .by(ChannelSizing.CARD, given(), THROAT)
+            .number("land_width_m", "land width", MILLIMETRES, c -> c.station().landWidth())
+            .by(ChannelSizing.CARD, own("radius_m", "channel_width_m"), Place.of(WHOLE, "channel_count"))
+            .number("adiabatic_wall_temperature_K", "adiabatic wall", Notation.TEMPERATURE, c -> c.station()
+                    .adiabaticWallTemperature())
+            .by(RecoveryTemperature.CARD, given(), Place.of(GAS, "pressure_Pa"), Place.of(GAS, "temperature_K"))
+            .number("gas_side_coefficient_W_m2_K", "coefficient, gas side", COEFFICIENT, c -> c.station()
+                    .gasSideCoefficient())
+            .by(
+                    c -> c.jacket().gasModel(),
+                    given(),
+                    Place.of(GAS, "pressure_Pa"),
+                    Place.of(GAS, "temperature_K"),
+                    THROAT)
+            .number("coolant_side_coefficient_W_m2_K", "coefficient, coolant side", COEFFICIENT, c -> c.station()
+                    .coolantSideCoefficient())
+            .by(
+                    c -> c.jacket().coolantModel(),
+                    own("coolant_temperature_K", "coolant_velocity_m_s", "channel_width_m", "channel_height_m"))
             .table();
 
     /** Figures of a jacket. */
@@ -128,6 +162,18 @@ public final class JacketFigures {
                 .number("outlet_temperature_K", "coolant out, temperature", Notation.TEMPERATURE, j -> j.outlet()
                         .temperature())
                 .by(JacketMarch.CARD, own("inlet_temperature_K", "heat_load_W"), Place.of(INLET, "mass_flow_kg_s"))
+                .number("channel_count", "channels at the throat", significant("", 4), j -> j.layout()
+                        .count()
+                        .orElseThrow())
+                .by(ChannelSizing.CARD, given(), THROAT)
+                .number("wall_thickness_m", "wall thickness", MILLIMETRES, JacketResult::wallThickness)
+                .by(WallBalance.CARD, given(), THROAT)
+                .number(
+                        "soot_resistance_m2_K_W",
+                        "soot at the throat",
+                        significant("m²·K/W", 3),
+                        JacketResult::sootResistance)
+                .by(SootLayer.CARD, given(), Place.of(GAS, "pressure_Pa"))
                 .each("profile", Cell::of, CELLS)
                 .table();
     }

@@ -93,6 +93,13 @@ public enum JacketLimit implements LimitKind {
             List.of("peak_heat_flux_W_m2", "peak_wall_temperature_K", "outlet_temperature_K", "outlet_pressure_Pa"),
             List.of(),
             List.of()),
+    /** Tallest channel for the wall that it stands on. */
+    CHANNEL_HEIGHT_OVER_RADIUS(
+            "channel_height_over_radius",
+            "largest height over wall radius along the jacket",
+            List.of("peak_heat_flux_W_m2", "peak_wall_temperature_K", "outlet_temperature_K", "outlet_pressure_Pa"),
+            List.of(),
+            List.of()),
     /** Floor of a channel under pressure. */
     PRESSURE_STRESS_OVER_YIELD(
             "pressure_stress_over_yield",

@@ -21,9 +21,12 @@ import java.util.Optional;
  * @param heatLoad heat taken up by the coolant (W)
  * @param pressureDrop inlet minus outlet manifold pressure (Pa)
  * @param coolantTemperatureRise outlet minus inlet manifold temperature (K)
- * @param peakWallTemperature hottest temperature of the wall metal (K)
+ * @param peakWallTemperature hottest temperature of the wall metal (K), by the fin model or, if that is hotter, by two-dimensional
+ *     conduction at the hottest station
  * @param peakHeatFlux largest heat flux into the wall (W/m²)
  * @param layout channels as solved, with the numbers that were chosen where the design left them open
+ * @param wallThickness wall between gas and channel floor (m)
+ * @param sootResistance thermal resistance of soot at the throat (m²·K/W); zero without soot
  * @param wall strength of the hot wall, station by station
  * @param extension what follows where the jacket ends before the nozzle
  * @param limits every limit held against its value
@@ -43,6 +46,8 @@ public record JacketResult(
         double peakWallTemperature,
         double peakHeatFlux,
         ChannelLayout layout,
+        double wallThickness,
+        double sootResistance,
         List<WallAssessment> wall,
         Optional<ExtensionResult> extension,
         List<LimitCheck> limits,

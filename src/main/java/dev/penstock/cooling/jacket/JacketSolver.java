@@ -21,6 +21,7 @@ import dev.penstock.errors.OutsideValidity;
 import dev.penstock.errors.Warning;
 import dev.penstock.fluids.state.FluidState;
 import dev.penstock.fluids.state.Phase;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -170,7 +171,7 @@ public final class JacketSolver {
         WallMaterial material = walls.material(question.design().wall().material());
         double thickness =
                 WallSizing.thickness(question.design(), material, question.gas().throatRadius());
-        return CellCheck.of(jacket, material, thickness);
+        return CellCheck.of(jacket.layout().kind(), jacket.stations(), material, thickness);
     }
 
     private static void refuseFailure(JacketRun run) {
@@ -223,8 +224,12 @@ public final class JacketSolver {
                 .extension()
                 .flatMap(e -> RadiationSkirt.beyond(
                         question, JacketRun.endAreaRatio(question), walls.material(e.material()), models));
-        List<Warning> warnings = new JacketWarnings(run, inlet, outlet).collect(extension);
-        double peakWall = 0;
+        List<Warning> warnings = new ArrayList<>(new JacketWarnings(run, inlet, outlet).collect(extension));
+        int own = run.grid.cells - run.grid.first;
+        SootJudgement.of(run, channels, other -> new JacketRun(other, run.material, models, own, tabulated))
+                .ifPresent(warnings::add);
+        Optional<CellCheck> cell = CellCheck.of(channels.kind, stations, run.material, run.thickness);
+        double peakWall = cell.map(CellCheck::cellWallTemperature).orElse(0.0);
         double peakFlux = Double.NEGATIVE_INFINITY;
         for (JacketStation station : stations) {
             peakWall = Math.max(peakWall, station.gasSideWallTemperature());
@@ -240,10 +245,12 @@ public final class JacketSolver {
                 outlet.temperature() - inlet.temperature(),
                 peakWall,
                 peakFlux,
-                layout,
+                layout.counted(channels.count),
+                run.thickness,
+                SootJudgement.resistance(run),
                 wall,
                 extension,
-                new JacketChecks(run, walls).of(channels, stations, wall, extension),
+                new JacketChecks(run, walls).of(channels, stations, peakWall, wall, extension),
                 warnings,
                 run.gasSide.model(),
                 run.coolantModel(),

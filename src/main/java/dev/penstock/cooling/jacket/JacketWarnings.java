@@ -1,6 +1,8 @@
 package dev.penstock.cooling.jacket;
 
 import dev.penstock.cooling.coolant.DeteriorationOnset;
+import dev.penstock.cooling.design.CoolantRoute;
+import dev.penstock.cooling.gas.SootLayer;
 import dev.penstock.cooling.march.JacketRun;
 import dev.penstock.cooling.march.LegField;
 import dev.penstock.errors.Warning;
@@ -27,6 +29,9 @@ final class JacketWarnings {
     private final List<Warning> warnings = new ArrayList<>();
     private int cells;
     private int uncovered;
+    private int beyond;
+    private int firstBeyond = -1;
+    private double coldestBeyond = Double.POSITIVE_INFINITY;
     private int twoPhase;
     private int firstTwoPhase = -1;
     private int hotWall;
@@ -62,6 +67,16 @@ final class JacketWarnings {
                     run.grid.x[firstTwoPhase],
                     run.grid.areaRatio[firstTwoPhase]);
         }
+        if (beyond > 0) {
+            add(
+                    jacket,
+                    "coolant is heated beyond what its properties are known for in %d of %d cells, first at x = %.4g m (area"
+                            + " ratio %.4g)",
+                    beyond,
+                    cells,
+                    run.grid.x[firstBeyond],
+                    run.grid.areaRatio[firstBeyond]);
+        }
         if (hotWall > 0) {
             add(
                     jacket,
@@ -83,6 +98,7 @@ final class JacketWarnings {
         }
         branches();
         oxidizer();
+        soot();
         fluidModel();
         extension.ifPresent(e -> add(
                 jacket,
@@ -97,6 +113,11 @@ final class JacketWarnings {
     private void count(LegField field, int c, FluidCursor cursor) {
         cells++;
         uncovered += field.covered[c] ? 0 : 1;
+        if (field.bulk[c] > run.properties.edgeTemperature(field.pressure[c])) {
+            beyond++;
+            firstBeyond = field.bulk[c] < coldestBeyond ? c : firstBeyond;
+            coldestBeyond = Math.min(coldestBeyond, field.bulk[c]);
+        }
         hotWall += field.floor[c] > run.properties.highestTemperature() ? 1 : 0;
         double quality = run.properties.quality(field.pressure[c], field.enthalpy[c]);
         if (quality > 0 && quality < 1) {
@@ -134,11 +155,36 @@ final class JacketWarnings {
         }
     }
 
+    /** How much soot counts, and whether its thickness was measured at such a pressure. */
+    private void soot() {
+        if (!(SootJudgement.resistance(run) > 0)) {
+            return;
+        }
+        add(
+                SootLayer.CARD.id(),
+                "soot on the wall takes %.0f %% off the heat flux at the throat; its thickness is one measurement, and a"
+                        + " textbook has %.1f times as much",
+                100 * SootJudgement.shareTaken(run),
+                SootLayer.TEXTBOOK_OVER_MEASURED);
+        double pressure = run.grid.gas.pressure();
+        boolean stated = run.question.design().gasSide().sootResistance().isPresent();
+        if (!stated && !SootLayer.measuredAt(pressure)) {
+            add(
+                    SootLayer.CARD.id(),
+                    "soot was measured from %.1f to %.1f MPa of chamber pressure; at %.3g MPa that of the nearer end is"
+                            + " taken",
+                    SootLayer.LOWEST_PRESSURE / 1e6,
+                    SootLayer.HIGHEST_PRESSURE / 1e6,
+                    pressure / 1e6);
+        }
+    }
+
     /** The branches of a split end in one manifold; sized apart, they need not arrive with one pressure. */
     private void branches() {
         double drop = run.question.inletPressure() - run.outletPressure;
         double spread = run.highestBranchPressure - run.outletPressure;
-        if (run.branches.size() > 1 && spread > BRANCH_MISMATCH * drop) {
+        boolean split = run.question.design().route().kind() == CoolantRoute.Kind.SPLIT;
+        if (split && spread > BRANCH_MISMATCH * drop) {
             add(
                     jacket,
                     "the branches of the split arrive with pressures %.3g MPa apart; the lower one is taken, so the other"

@@ -72,7 +72,7 @@ final class CellBalance {
         this.wall = march.wall;
         this.before = before;
         this.floor = leg.lowestPressure();
-        this.length = march.grid.length[cell];
+        this.length = march.grid.way(cell);
         this.half = 0.5 * march.grid.area[cell] * leg.areaPerFlow();
         this.diameter = march.channels.hydraulicDiameter[cell];
         this.relativeRoughness = march.channels.roughness / diameter;

@@ -13,7 +13,7 @@ public final class ChannelGrid {
     private static final double TUBE_FLATTENING = 0.05;
 
     public final ChannelKind kind;
-    final double count;
+    public final double count;
     final double roughness;
     public final double thickness;
     public final double[] width;
@@ -38,9 +38,9 @@ public final class ChannelGrid {
         hydraulicDiameter = new double[grid.cells];
     }
 
-    /** Circumference at the channel floor over the number of channels (m). */
+    /** Circumference at the channel floor, or length where they run around, over the number of channels (m). */
     double pitch(JacketGrid grid, int cell) {
-        return 2 * Math.PI * (grid.radius[cell] + thickness) / count;
+        return grid.around ? grid.wallLength / count : 2 * Math.PI * (grid.radius[cell] + thickness) / count;
     }
 
     void set(JacketGrid grid, int cell, double w, double h) {
@@ -74,7 +74,9 @@ public final class ChannelGrid {
         double wallsBetween = layout.kind() == ChannelKind.TUBE ? 2 * thickness : narrowest;
         double count = layout.count()
                 .orElseGet(() -> Math.max(
-                        1, Math.floor(2 * Math.PI * (grid.narrowestRadius + thickness) / (narrowest + wallsBetween))));
+                        1,
+                        Math.floor((grid.around ? grid.wallLength : 2 * Math.PI * (grid.narrowestRadius + thickness))
+                                / (narrowest + wallsBetween))));
         ChannelGrid channels = new ChannelGrid(grid, layout.kind(), count, layout.roughnessUsed(), thickness);
         for (int c = grid.first; c < grid.cells; c++) {
             double w = sizeAt(sections, grid.place[c], true);

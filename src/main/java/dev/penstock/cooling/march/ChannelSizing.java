@@ -21,7 +21,7 @@ import java.util.function.DoubleUnaryOperator;
  * <pre>
  * pitch at the throat   2 mm √(D_t/0.25 m), 1.2 to 6 mm, at least 6 channels
  * width                 half the pitch, at most t √(2 σ/p) with two thirds of yield at 700 K as σ; tubes touch
- * height                at most 10 widths if 0.7 of the largest mass flux does that, 14 if the largest does
+ * height                at most 10 widths if 0.7 of the largest mass flux does that, 14 if the largest does; half the wall radius
  * mass flux             G = G_t (r_t/r)^1.2; height follows, G_t is the unknown
  * </pre>
  * The count stays a real number, so that the answer is a smooth function of the case. Rules of our own within common
@@ -29,13 +29,16 @@ import java.util.function.DoubleUnaryOperator;
  */
 public final class ChannelSizing {
 
-    static final ModelCard CARD = new ModelCard(
+    public static final ModelCard CARD = new ModelCard(
             "cooling.sizing",
             "Channels sized for wall limit and pressure-drop budget",
             "G = G_t (r_t/r)^1.2; G_t smallest that keeps the wall limits within the pressure-drop budget",
             "first estimate; give channel sizes to replace it",
             "not applicable",
             List.of("common practice, no source"));
+
+    /** Height of a channel over the wall radius beyond which no shell closes it (-). */
+    public static final double LARGEST_HEIGHT_OVER_RADIUS = 0.5;
 
     private static final int SIZING_CELLS = 40;
     private static final int SECTIONS = 40;
@@ -47,6 +50,7 @@ public final class ChannelSizing {
     private static final double LOWEST_SHARE_OF_FLUX = 0.04;
     private static final double LOWEST_SHARE_OF_DYNAMIC_FLUX = 0.02;
     private static final double SLENDER_ASPECT = 14;
+    private static final double MARGIN_OF_HEIGHT = 0.95;
     private static final double SHARE_SPENT_ON_HEIGHT = 0.7;
     private static final double MANIFOLD_LOSS = 1.5;
     private static final double BEYOND = 100;
@@ -67,7 +71,7 @@ public final class ChannelSizing {
         this.run = run;
         this.rule = rule;
         JacketGrid grid = run.grid;
-        double floor = 2 * Math.PI * (grid.narrowestRadius + run.thickness);
+        double floor = grid.around ? grid.wallLength : 2 * Math.PI * (grid.narrowestRadius + run.thickness);
         count = run.question.design().channels().count().orElse(Math.max(FEWEST, floor / rule.pitch()));
         share = flowPerChannel();
         JacketCase question = run.question;
@@ -106,7 +110,7 @@ public final class ChannelSizing {
         for (List<Leg> legs : run.branches) {
             for (Leg leg : legs) {
                 for (int c = leg.first(); c != leg.last() + leg.step(); c += leg.step()) {
-                    factor[c] = leg.flowShare() / leg.share();
+                    factor[c] = leg.flowShare() / leg.channelShare();
                 }
             }
         }
@@ -142,11 +146,13 @@ public final class ChannelSizing {
     /** Logarithm of the throat mass flux at which the throat channels are as tall as they should be. */
     private double tallest(double logFlux, double allowed) {
         ChannelGrid channels = channels(Math.exp(logFlux));
-        double aspect = 0;
+        double excess = 0;
         for (int c = run.grid.first; c < run.grid.cells; c++) {
-            aspect = Math.max(aspect, channels.height[c] / channels.width[c]);
+            double slender = channels.height[c] / channels.width[c] / allowed;
+            double tall = channels.height[c] / run.grid.radius[c] / (MARGIN_OF_HEIGHT * LARGEST_HEIGHT_OVER_RADIUS);
+            excess = Math.max(excess, Math.max(slender, tall));
         }
-        return logFlux + Math.log(aspect / allowed);
+        return logFlux + Math.log(excess);
     }
 
     private double dropExcess(double logFlux) {
@@ -200,7 +206,9 @@ public final class ChannelSizing {
 
     /** Height over width that the wanted mass flux asks for at the throat; nowhere else are channels more slender. */
     private double aspectAtThroat(double throatFlux, double widest) {
-        double pitch = 2 * Math.PI * (run.grid.narrowestRadius + run.thickness) / count;
+        double pitch = run.grid.around
+                ? run.grid.wallLength / count
+                : 2 * Math.PI * (run.grid.narrowestRadius + run.thickness) / count;
         double width = width(pitch, widest);
         double largestShare = 0;
         for (double s : share) {

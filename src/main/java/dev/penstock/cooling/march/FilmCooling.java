@@ -3,17 +3,18 @@ package dev.penstock.cooling.march;
 import dev.penstock.cooling.coolant.Boiling;
 import dev.penstock.cooling.coolant.CoolantModels;
 import dev.penstock.cooling.coolant.SaturationLine;
+import dev.penstock.cooling.design.FilmSource;
 import dev.penstock.cooling.design.JacketCase;
 import dev.penstock.cooling.gas.FilmDesign;
 import dev.penstock.cooling.gas.GasSide;
 import dev.penstock.cooling.gas.GasSideField;
 import dev.penstock.cooling.gas.HatchPapell;
-import dev.penstock.cooling.gas.HotGas;
+import dev.penstock.cooling.gas.HotGasProfile;
 import dev.penstock.cooling.gas.LiquidFilm;
 import dev.penstock.errors.PropertyFailure;
+import dev.penstock.fluids.Propellant;
 import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.state.FluidState;
-import dev.penstock.provenance.ModelCard;
 
 /** Lowers the adiabatic wall temperature of a gas side downstream of a film's entry. */
 final class FilmCooling {
@@ -24,14 +25,13 @@ final class FilmCooling {
     private FilmCooling() {}
 
     static GasSide apply(
-            JacketGrid grid, JacketCase question, GasSideField bare, FilmDesign film, CoolantModels models) {
-        HotGas gas = question.gas().gas();
-        double throatArea = Math.PI * grid.throatRadius * grid.throatRadius;
-        double flow = film.fraction() * gas.pressure() * throatArea / gas.characteristicVelocity();
+            JacketGrid grid, JacketCase question, GasSideField bare, HotGasProfile.Film fuel, CoolantModels models) {
+        FilmDesign film = question.design().gasSide().film();
+        double flow = fuel.flow();
         int entry = entryCell(grid, film);
-        Fluid fluid = question.film().propellant().fluid();
+        Fluid fluid = fuel.fuel().fluid();
         double pressure = Math.min(grid.pressure[entry], fluid.range().maximumPressure());
-        FluidState inlet = inlet(question, film, fluid, pressure);
+        FluidState inlet = inlet(question, film, fuel.fuel(), pressure);
         double[] temperatures = new double[grid.cells];
         for (int c = 0; c < grid.cells; c++) {
             temperatures[c] = bare.adiabaticWallTemperature(c);
@@ -44,10 +44,17 @@ final class FilmCooling {
         return bare.withAdiabatic(temperatures);
     }
 
-    private static FluidState inlet(JacketCase question, FilmDesign film, Fluid fluid, double pressure) {
-        return film.temperature().isPresent()
-                ? fluid.atPressureTemperature(pressure, film.temperature().getAsDouble())
-                : fluid.atPressureEnthalpy(pressure, question.film().enthalpy());
+    private static FluidState inlet(JacketCase question, FilmDesign film, Propellant fuel, double pressure) {
+        if (film.temperature().isPresent()) {
+            return fuel.fluid()
+                    .atPressureTemperature(pressure, film.temperature().getAsDouble());
+        }
+        FilmSource coolant = question.film();
+        boolean cools = fuel.id().equals(coolant.propellant().id());
+        return fuel.fluid()
+                .atPressureEnthalpy(
+                        pressure,
+                        cools ? coolant.enthalpy() : fuel.storageState().enthalpy());
     }
 
     private static int entryCell(JacketGrid grid, FilmDesign film) {
@@ -147,9 +154,5 @@ final class FilmCooling {
             double vapourHeat = 4 * dev.penstock.quantities.Constants.MOLAR_GAS_CONSTANT / fluid.molarMass();
             return new Evaporation(boiling, liquid + latent - inlet.enthalpy(), vapourHeat);
         }
-    }
-
-    static ModelCard card(FilmDesign film) {
-        return film.kind() == FilmDesign.Kind.GASEOUS ? HatchPapell.CARD : LiquidFilm.CARD;
     }
 }

@@ -3,12 +3,14 @@ package dev.penstock.cooling.march;
 import dev.penstock.cooling.coolant.CoolantModels;
 import dev.penstock.cooling.design.JacketCase;
 import dev.penstock.cooling.design.JacketDesign;
+import dev.penstock.cooling.gas.AcceleratedPipe;
 import dev.penstock.cooling.gas.Bartz;
 import dev.penstock.cooling.gas.BoundaryLayer;
 import dev.penstock.cooling.gas.GasRadiation;
 import dev.penstock.cooling.gas.GasSide;
 import dev.penstock.cooling.gas.GasSideDesign;
 import dev.penstock.cooling.gas.GasSideField;
+import dev.penstock.cooling.gas.HeatRelease;
 import dev.penstock.cooling.gas.HotGas;
 import dev.penstock.cooling.gas.HotGasProfile;
 import dev.penstock.cooling.gas.RecoveryTemperature;
@@ -38,23 +40,33 @@ public final class GasSides {
         double[] coefficient = new double[grid.cells];
         double[] constant = new double[grid.cells];
         double[] slope = new double[grid.cells];
-        boolean closedForm = options.model() == GasSideDesign.Model.BARTZ;
-        if (closedForm) {
-            bartz(grid, profile, heatCapacity, prandtl, coefficient, constant, slope);
-        } else {
-            boundaryLayer(grid, heatCapacity, prandtl, adiabatic, coefficient, constant, slope);
-        }
+        ModelCard model =
+                switch (options.model()) {
+                    case BARTZ -> {
+                        bartz(grid, profile, heatCapacity, prandtl, coefficient, constant, slope);
+                        yield Bartz.CARD;
+                    }
+                    case BOUNDARY_LAYER -> {
+                        boundaryLayer(grid, heatCapacity, prandtl, adiabatic, coefficient, constant, slope);
+                        yield BoundaryLayer.CARD;
+                    }
+                    case ACCELERATED_PIPE -> {
+                        acceleratedPipe(grid, heatCapacity, prandtl, coefficient, constant, slope);
+                        yield AcceleratedPipe.CARD;
+                    }
+                };
+        double length = options.heatReleaseLength();
         for (int c = 0; c < grid.cells; c++) {
-            coefficient[c] *= question.heatFluxFactor();
+            double developed = HeatRelease.share(grid.x[c] - profile.start(), length, -profile.start());
+            coefficient[c] *= question.heatFluxFactor() * developed;
         }
         double[] radiation = radiation(grid, options.radiation());
-        boolean soot = profile.sooty() && options.soot();
+        double soot = options.soot() ? profile.soot() * options.sootFactor() : 0;
         double[] layers = layers(grid, question.design(), soot);
-        ModelCard model = closedForm ? Bartz.CARD : BoundaryLayer.CARD;
         GasSideField bare = new GasSideField(coefficient, constant, slope, adiabatic, radiation, layers, model);
-        return options.film().isPresent()
-                ? FilmCooling.apply(grid, question, bare, options.film().get(), models)
-                : bare;
+        return profile.film()
+                .<GasSide>map(film -> FilmCooling.apply(grid, question, bare, film, models))
+                .orElse(bare);
     }
 
     private static void bartz(
@@ -90,7 +102,6 @@ public final class GasSides {
             double[] coefficient,
             double[] constant,
             double[] slope) {
-        HotGas gas = grid.gas;
         double integral = 0;
         for (int c = 0; c < grid.cells; c++) {
             double massFlux = grid.density[c] * grid.velocity[c];
@@ -98,13 +109,41 @@ public final class GasSides {
             double part = Math.pow(grid.radius[c] * difference, 1.25) * massFlux * grid.length[c];
             double toMiddle = integral + 0.5 * part;
             integral += part;
-            double viscosity = gas.viscosity() * Math.pow(grid.temperature[c] / gas.temperature(), VISCOSITY_EXPONENT);
-            double stanton = BoundaryLayer.stanton(prandtl, grid.radius[c], difference, viscosity, toMiddle);
-            double total = total(grid, c);
+            double stanton = BoundaryLayer.stanton(prandtl, grid.radius[c], difference, viscosity(grid, c), toMiddle);
             coefficient[c] = stanton * massFlux * heatCapacity;
-            constant[c] = 0.5 + 0.22 * Math.cbrt(prandtl) * (total - 1);
-            slope[c] = 0.5 * total / gas.temperature();
+            referenceTemperature(grid, c, prandtl, constant, slope);
         }
+    }
+
+    private static void acceleratedPipe(
+            JacketGrid grid,
+            double heatCapacity,
+            double prandtl,
+            double[] coefficient,
+            double[] constant,
+            double[] slope) {
+        for (int c = 0; c < grid.cells; c++) {
+            coefficient[c] = AcceleratedPipe.coefficient(
+                    grid.place[c],
+                    grid.density[c] * grid.velocity[c],
+                    2 * grid.radius[c],
+                    viscosity(grid, c),
+                    heatCapacity,
+                    prandtl);
+            referenceTemperature(grid, c, prandtl, constant, slope);
+        }
+    }
+
+    private static double viscosity(JacketGrid grid, int c) {
+        return grid.gas.viscosity() * Math.pow(grid.temperature[c] / grid.gas.temperature(), VISCOSITY_EXPONENT);
+    }
+
+    /** Eckert's reference over free-stream temperature as a + b T_s. */
+    private static void referenceTemperature(
+            JacketGrid grid, int c, double prandtl, double[] constant, double[] slope) {
+        double total = total(grid, c);
+        constant[c] = 0.5 + 0.22 * Math.cbrt(prandtl) * (total - 1);
+        slope[c] = 0.5 * total / grid.gas.temperature();
     }
 
     private static double total(JacketGrid grid, int c) {
@@ -130,17 +169,13 @@ public final class GasSides {
     }
 
     /** Resistance of soot and coating per cell (m²·K/W). */
-    private static double[] layers(JacketGrid grid, JacketDesign design, boolean sooty) {
+    private static double[] layers(JacketGrid grid, JacketDesign design, double sootFactor) {
         double[] resistance = new double[grid.cells];
         double coating = design.wall().coating().map(Coating::resistance).orElse(0.0);
         for (int c = 0; c < grid.cells; c++) {
-            double soot = 0;
-            if (sooty) {
-                soot = design.gasSide().sootResistance().isPresent()
-                        ? design.gasSide().sootResistance().getAsDouble()
-                        : SootLayer.resistance(grid.place[c], grid.gas.pressure());
-            }
-            resistance[c] = coating + soot;
+            double measured =
+                    design.gasSide().sootResistance().orElse(SootLayer.resistance(grid.place[c], grid.gas.pressure()));
+            resistance[c] = coating + sootFactor * measured;
         }
         return resistance;
     }

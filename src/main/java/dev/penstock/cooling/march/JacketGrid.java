@@ -8,6 +8,7 @@ import dev.penstock.errors.OutsideValidity;
 import dev.penstock.errors.Require;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 
 /**
  * Cells along the wall from the injector to the end of the jacket, with the gas at the middle of each; a jacket that begins
@@ -21,6 +22,13 @@ public final class JacketGrid {
     public final int cells;
 
     public final int first;
+
+    /** Whether channels run around the wall instead of along it. */
+    final boolean around;
+
+    /** Length of the wall that the jacket covers (m). */
+    final double wallLength;
+
     final double throatRadius;
 
     /** Radius of the wall where the jacket is narrowest (m). */
@@ -58,7 +66,7 @@ public final class JacketGrid {
      * @param cells number of cells
      */
     public JacketGrid(HotGasProfile profile, double endAreaRatio, int cells) {
-        this(profile, OptionalDouble.empty(), endAreaRatio, cells);
+        this(profile, OptionalDouble.empty(), endAreaRatio, cells, false);
     }
 
     /**
@@ -66,11 +74,14 @@ public final class JacketGrid {
      * @param startAreaRatio nozzle area ratio at which the jacket begins (-); empty begins it at the injector
      * @param endAreaRatio nozzle area ratio at which it ends (-)
      * @param ownCells number of cells of the jacket
+     * @param around whether channels run around the wall
      * @throws OutsideValidity if it ends before it begins
      */
-    public JacketGrid(HotGasProfile profile, OptionalDouble startAreaRatio, double endAreaRatio, int ownCells) {
+    public JacketGrid(
+            HotGasProfile profile, OptionalDouble startAreaRatio, double endAreaRatio, int ownCells, boolean around) {
         this.first = startAreaRatio.isPresent() ? ownCells : 0;
         this.cells = first + ownCells;
+        this.around = around;
         this.throatRadius = profile.throatRadius();
         this.narrowestRadius = throatRadius * Math.sqrt(startAreaRatio.orElse(1));
         this.gas = profile.gas();
@@ -88,6 +99,12 @@ public final class JacketGrid {
         area = new double[cells];
         curvature = new double[cells];
         fill(profile, startAreaRatio, endAreaRatio);
+        wallLength = DoubleStream.of(length).skip(first).sum();
+    }
+
+    /** Length of the coolant's way through a cell (m). */
+    double way(int cell) {
+        return around ? 2 * Math.PI * radius[cell] : length[cell];
     }
 
     private void fill(HotGasProfile profile, OptionalDouble startAreaRatio, double endAreaRatio) {
@@ -204,7 +221,8 @@ public final class JacketGrid {
     private void fillCurvature(double throatCurvature) {
         for (int c = 0; c < cells; c++) {
             double fade = Math.max(0, 1 - (areaRatio[c] - 1) / 0.5);
-            curvature[c] = fade > 0 ? throatCurvature / fade : Double.POSITIVE_INFINITY;
+            double along = fade > 0 ? throatCurvature / fade : Double.POSITIVE_INFINITY;
+            curvature[c] = around ? radius[c] : along;
         }
     }
 

@@ -54,7 +54,8 @@ public final class JacketRun implements AutoCloseable {
         this.material = material;
         JacketDesign design = question.design();
         double end = endAreaRatio(question);
-        grid = new JacketGrid(question.gas(), design.route().startAreaRatio(), end, cells);
+        boolean around = design.route().kind() == CoolantRoute.Kind.CIRCUMFERENTIAL;
+        grid = new JacketGrid(question.gas(), design.route().startAreaRatio(), end, cells, around);
         gasSide = GasSides.of(grid, question, models);
         thickness = WallSizing.thickness(design, material, question.gas().throatRadius());
         correlation = CoolantCorrelations.of(

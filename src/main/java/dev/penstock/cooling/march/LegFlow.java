@@ -18,6 +18,6 @@ record LegFlow(double perChannel, double areaPerFlow, double lowestPressure) {
      */
     static LegFlow of(Leg leg, ChannelGrid channels, double jacketFlow, double lowestPressure) {
         double flow = jacketFlow * leg.flowShare();
-        return new LegFlow(flow / (channels.count * leg.share()), leg.share() / flow, lowestPressure);
+        return new LegFlow(flow / (channels.count * leg.channelShare()), leg.share() / flow, lowestPressure);
     }
 }

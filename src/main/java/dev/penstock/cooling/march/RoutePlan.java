@@ -24,8 +24,19 @@ final class RoutePlan {
             case TWO_PASS -> List.of(List.of(new Leg(start, end, 0.5, 1), new Leg(end, start, 0.5, 1)));
             case PASS_AND_A_HALF ->
                 passAndAHalf(grid, cellAt(grid, route.entryAreaRatio().orElse(Math.max(1, endAreaRatio / 2))));
+            case CIRCUMFERENTIAL -> around(grid);
             case SPLIT -> split(grid, cellAt(grid, route.entryAreaRatio().orElse(1)), route.upstreamShare());
         };
+    }
+
+    /** Every cell by itself, with its part of the channels. */
+    private static List<List<Leg>> around(JacketGrid grid) {
+        List<List<Leg>> circuits = new ArrayList<>();
+        for (int c = grid.first; c < grid.cells; c++) {
+            double part = grid.length[c] / grid.wallLength;
+            circuits.add(List.of(new Leg(c, c, 1, part, part)));
+        }
+        return circuits;
     }
 
     private static List<List<Leg>> passAndAHalf(JacketGrid grid, int entry) {

@@ -3,6 +3,7 @@ package dev.penstock.cooling.search;
 import dev.penstock.chamber.ChamberPerformance;
 import dev.penstock.chamber.ThrustChamber;
 import dev.penstock.chamber.design.ChamberDesign;
+import dev.penstock.chamber.design.Injection;
 import dev.penstock.chamber.flow.NozzleFlow;
 import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.cooling.design.JacketCase;
@@ -63,13 +64,14 @@ public final class FeasibilityStudy {
             return (fuelCools ? 1 : mixtureRatio) / (1 + mixtureRatio);
         }
 
-        Reactants reactants() {
-            return Reactants.of(
-                    oxidizer,
-                    oxidizer.absoluteEnthalpy(oxidizer.storageState().enthalpy()),
-                    fuel,
-                    fuel.absoluteEnthalpy(fuel.storageState().enthalpy()),
-                    mixtureRatio);
+        Injection injection() {
+            return Injection.of(stored(oxidizer), stored(fuel), mixtureRatio);
+        }
+
+        private static Reactants stored(Propellant propellant) {
+            return Reactants.single(
+                    propellant,
+                    propellant.absoluteEnthalpy(propellant.storageState().enthalpy()));
         }
     }
 
@@ -116,15 +118,14 @@ public final class FeasibilityStudy {
     }
 
     private JacketCase question(Subject subject, double pressure, double thrust) {
-        Reactants reactants = subject.reactants();
         ChamberPerformance chamber = new ThrustChamber(nozzle)
-                .forVacuumThrust(subject.chamber.withChamberPressure(pressure), reactants, thrust);
+                .forVacuumThrust(subject.chamber.withChamberPressure(pressure), subject.injection(), thrust);
         Propellant coolant = subject.coolant();
         double inlet = INLET_OVER_CHAMBER_PRESSURE * pressure;
         FluidState state = coolant.fluid()
                 .atPressureTemperature(Math.max(inlet, coolant.storagePressure()), coolant.storageTemperature());
         return new JacketCase(
-                HotGasProfiles.of(chamber, reactants),
+                HotGasProfiles.of(chamber, subject.fuel),
                 coolant,
                 state.pressure(),
                 state.enthalpy(),

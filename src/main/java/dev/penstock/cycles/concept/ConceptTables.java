@@ -18,6 +18,8 @@ public final class ConceptTables {
     public static final TableKey PUMPS = new TableKey("pumps");
     public static final TableKey BOOST_PUMPS = new TableKey("boost_pumps");
     public static final TableKey COOLING = circuit(CircuitKey.FIRST);
+    public static final TableKey FILM = COOLING.in("film");
+    public static final TableKey OUTER_ZONE = COOLING.in("outer_zone");
     public static final TableKey SHAFTS = new TableKey("shafts");
     public static final TableKey TURBINES = new TableKey("turbines");
     public static final TableKey EXPANDER = new TableKey("expander");

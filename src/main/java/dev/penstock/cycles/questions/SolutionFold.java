@@ -24,6 +24,9 @@ final class SolutionFold {
     /** How far beyond the first pressure that failed the turn may lie, over the span of the last three solutions (-). */
     private static final double BEYOND = 0.5;
 
+    /** The same over the pressure itself: near a turn rounds of chamber and jacket lose hold a little before it (-). */
+    private static final double LOST_HOLD = 5e-3;
+
     private SolutionFold() {}
 
     /**
@@ -46,7 +49,8 @@ final class SolutionFold {
         for (String name : last.get(0).names()) {
             double[] x = last.stream().mapToDouble(s -> value(s, name)).toArray();
             double turn = turn(p, x, failed);
-            if (turn >= p[0] * (1 - ROUND_OFF) && turn <= failed + BEYOND * (failed - p[NEEDED - 1])) {
+            double farthest = failed + Math.max(BEYOND * (failed - p[NEEDED - 1]), LOST_HOLD * failed);
+            if (turn >= p[0] * (1 - ROUND_OFF) && turn <= farthest) {
                 return true;
             }
         }

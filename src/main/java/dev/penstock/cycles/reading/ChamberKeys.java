@@ -39,7 +39,8 @@ final class ChamberKeys {
             double pressure,
             Optional<ThrustTarget> thrust,
             double usualCharacteristicLength,
-            InjectorDesign usualInjector) {
+            InjectorDesign usualInjector,
+            CoolingKeys.WallShield shield) {
         Supplier<NozzleDesign> nozzle = nozzle(root.at(ConceptTables.NOZZLE), pressure);
         InputTable keys = root.at(ConceptTables.CHAMBER);
         double contraction = keys.read(
@@ -55,7 +56,7 @@ final class ChamberKeys {
                 ChamberInputs.CHARACTERISTIC_LENGTH,
                 Usual.of(usualCharacteristicLength, "usual for the pair", "nasa-sp-125"));
         double angle = keys.read(ChamberInputs.CONVERGENT_HALF_ANGLE);
-        double film = keys.read(ChamberInputs.FILM_FUEL_FRACTION);
+        keys.replaced("film_fuel_fraction", "cooling.film.fuel_fraction, which cools the wall and costs impulse");
         InjectionState state =
                 keys.read(ChamberInputs.INJECTION, Usual.of(usualInjector.state(), "by cycle, fuel and coolant", ""));
         OptionalDouble drops = keys.number(ChamberInputs.DROP_RADIUS);
@@ -67,7 +68,7 @@ final class ChamberKeys {
         Supplier<Efficiencies> efficiencies = efficiencies(root.at(ConceptTables.EFFICIENCIES));
         return () -> new ChamberDesign(
                 pressure,
-                new CombustorDesign(contraction, length, angle, film, injector),
+                new CombustorDesign(contraction, length, angle, shield.film(), injector, shield.outerZone()),
                 nozzle.get(),
                 expansion,
                 efficiencies.get());

@@ -213,8 +213,14 @@ public final class ConceptReader {
         double ratio = root.at(ConceptTables.PROPELLANTS).read(EngineInputs.MIXTURE_RATIO);
         Optional<ThrustTarget> thrust = thrust(root.at(ConceptTables.ENGINE));
         double pressure = root.at(ConceptTables.ENGINE).read(EngineInputs.CHAMBER_PRESSURE);
+        CoolingKeys.WallShield shield = CoolingKeys.shield(root);
         Supplier<ChamberDesign> chamber = ChamberKeys.read(
-                root, pressure, thrust, characteristicLength(head), UsualInjector.of(root, traits, head.fuel()));
+                root,
+                pressure,
+                thrust,
+                characteristicLength(head),
+                UsualInjector.of(root, traits, head.fuel()),
+                shield);
         Supplier<FeedDesign> oxidizerFeed = feeds.read(root, Side.OXIDIZER, head.oxidizer(), traits);
         Supplier<FeedDesign> fuelFeed = feeds.read(root, Side.FUEL, head.fuel(), traits);
         Supplier<List<CoolingCircuit>> cooling = CoolingKeys.read(root, traits, pressure);

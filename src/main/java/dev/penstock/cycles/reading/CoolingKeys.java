@@ -1,5 +1,6 @@
 package dev.penstock.cycles.reading;
 
+import dev.penstock.chamber.design.OuterZone;
 import dev.penstock.cooling.coolant.CoolantSideDesign;
 import dev.penstock.cooling.coolant.CoolantSideInputs;
 import dev.penstock.cooling.design.ChannelLayout;
@@ -236,24 +237,54 @@ final class CoolingKeys {
         boolean radiation = keys.read(GasSideInputs.RADIATION);
         boolean soot = keys.read(GasSideInputs.SOOT);
         OptionalDouble resistance = keys.number(GasSideInputs.SOOT_RESISTANCE);
-        Supplier<Optional<FilmDesign>> film = film(keys);
-        return () -> new GasSideDesign(model, properties, radiation, soot, resistance, film.get());
+        double factor = keys.read(GasSideInputs.SOOT_FACTOR);
+        double release = keys.read(GasSideInputs.HEAT_RELEASE_LENGTH);
+        Supplier<FilmDesign> film = film(keys);
+        return () -> new GasSideDesign(model, properties, radiation, soot, resistance, factor, release, film.get());
     }
 
-    /** Table {@code [cooling.film]}: a film of the coolant along the wall. Its flow is not taken off the engine's. */
-    private static Supplier<Optional<FilmDesign>> film(InputTable keys) {
+    /**
+     * What runs along the wall, and so costs impulse.
+     *
+     * @param film share of the chamber's fuel that is a film (-)
+     * @param outerZone outer row of the injector
+     */
+    record WallShield(double film, Optional<OuterZone> outerZone) {}
+
+    /** Shares of the flow in {@code [cooling.film]} and {@code [cooling.outer_zone]}, with or without a jacket. */
+    static WallShield shield(InputTable root) {
+        if (!root.has("cooling")) {
+            return new WallShield(0, Optional.empty());
+        }
+        InputTable keys = root.table("cooling");
+        double film = keys.has("film") ? filmShare(keys.table("film")) : 0;
+        if (!keys.has("outer_zone")) {
+            return new WallShield(film, Optional.empty());
+        }
+        InputTable zone = keys.table("outer_zone");
+        double share = zone.read(GasSideInputs.ZONE_FLOW_FRACTION);
+        double bias = zone.read(GasSideInputs.ZONE_MIXTURE_RATIO_BIAS);
+        return new WallShield(film, share > 0 && bias > 0 ? Optional.of(new OuterZone(share, bias)) : Optional.empty());
+    }
+
+    private static double filmShare(InputTable film) {
+        boolean old = film.replaced("throat_flow_fraction", "fuel_fraction, the share of the chamber's fuel");
+        return old ? 0 : film.read(GasSideInputs.FILM_FUEL_FRACTION);
+    }
+
+    /** Table {@code [cooling.film]}: how a film enters. */
+    private static Supplier<FilmDesign> film(InputTable keys) {
         if (!keys.has("film")) {
-            return Optional::empty;
+            return FilmDesign::liquid;
         }
         InputTable table = keys.table("film");
         FilmDesign.Kind kind = table.read(GasSideInputs.FILM_KIND);
-        double fraction = table.read(GasSideInputs.FILM_THROAT_FLOW_FRACTION);
         OptionalDouble place = table.number(GasSideInputs.FILM_AREA_RATIO);
         boolean upstream = table.read(GasSideInputs.FILM_UPSTREAM);
         OptionalDouble temperature = table.number(GasSideInputs.FILM_TEMPERATURE);
         double slot = table.read(GasSideInputs.FILM_SLOT_HEIGHT);
         double efficiency = table.read(GasSideInputs.FILM_EFFICIENCY);
-        return () -> Optional.of(new FilmDesign(kind, fraction, place, upstream, temperature, slot, efficiency));
+        return () -> new FilmDesign(kind, place, upstream, temperature, slot, efficiency);
     }
 
     /**

@@ -56,6 +56,8 @@ public final class BalanceModels {
     private ThrustChamber chamber;
     private boolean choosing;
     private boolean chosenDiffer;
+    private boolean keepsStages;
+    private boolean stagesMoved;
     private int evaluations;
 
     public BalanceModels(Concept concept, Models models, Optional<BuiltMachines> built) {
@@ -153,11 +155,13 @@ public final class BalanceModels {
     PumpDesign settle(String id, PumpDesign design, UnaryOperator<PumpDesign> choice) {
         PumpDesign held = pumps.get(id);
         if (held == null || choosing) {
-            PumpDesign chosen = choice.apply(design);
+            PumpDesign chosen = keepsStages && held != null ? held : choice.apply(design);
             PumpDesign settled = design.settled()
                     ? design
                     : design.withStages(chosen.type(), chosen.stages().orElseThrow());
             chosenDiffer |= !settled.equals(held);
+            stagesMoved |= held != null
+                    && !(settled.type() == held.type() && settled.stages().equals(held.stages()));
             pumps.put(id, settled);
             return settled;
         }
@@ -171,8 +175,12 @@ public final class BalanceModels {
     TurbineDesign settleTurbine(String id, TurbineDesign design, UnaryOperator<TurbineDesign> choice) {
         TurbineDesign held = turbines.get(id);
         if (held == null || choosing) {
-            TurbineDesign chosen = choice.apply(design);
+            TurbineDesign chosen = keepsStages && held != null
+                    ? design.withStages(held.type(), held.stages().orElseThrow())
+                    : choice.apply(design);
             chosenDiffer |= !chosen.equals(held);
+            stagesMoved |= held != null
+                    && !(chosen.type() == held.type() && chosen.stages().equals(held.stages()));
             turbines.put(id, chosen);
             return chosen;
         }
@@ -205,6 +213,16 @@ public final class BalanceModels {
         pumps.putAll(earlier.pumps);
         turbines.putAll(earlier.turbines);
         annuli.putAll(earlier.annuli);
+    }
+
+    /** From now on machines keep the kinds and stages that were taken over. */
+    public void keepStages() {
+        keepsStages = true;
+    }
+
+    /** Whether some machine's stages or kind were chosen otherwise than before. */
+    public boolean stagesMoved() {
+        return stagesMoved;
     }
 
     public void countEvaluation() {

@@ -375,13 +375,13 @@ public final class Flowsheet {
         return out;
     }
 
-    /** Checked where the outlet state is used: in the station table, and by cycles that live on the heat. */
+    /** Cycles that live on the heat need the outlet's state; elsewhere an overheated coolant is a missed limit. */
     private void refuseOverheating(CarriedValues.Jacket jacket, Stream in, double pressure, double enthalpy) {
-        if (!recording && !concept.cycle().traits().livesOnJacketHeat()) {
+        if (!concept.cycle().traits().livesOnJacketHeat()) {
             return;
         }
         try {
-            in.medium().at(pressure, enthalpy);
+            ((Medium.Liquid) in.medium()).state(pressure, enthalpy);
         } catch (PropertyFailure e) {
             throw new LimitReached(
                     "cooling",

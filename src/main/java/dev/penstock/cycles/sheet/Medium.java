@@ -1,11 +1,15 @@
 package dev.penstock.cycles.sheet;
 
 import dev.penstock.combustion.WorkingFluid;
+import dev.penstock.errors.PenstockException;
+import dev.penstock.errors.PropertyFailure;
 import dev.penstock.errors.Warning;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.fluids.state.FluidState;
 import dev.penstock.provenance.ModelCard;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 
 /** What flows between components: a propellant, or burnt gas. Enthalpies are relative to the elements. */
 public sealed interface Medium {
@@ -30,6 +34,8 @@ public sealed interface Medium {
 
     /** A propellant as delivered by its tank. */
     record Liquid(Propellant propellant) implements Medium {
+
+        private static final int HALVINGS = 40;
 
         @Override
         public String name() {
@@ -58,9 +64,53 @@ public sealed interface Medium {
 
         @Override
         public Condition at(double pressure, double enthalpy) {
-            FluidState state = state(pressure, enthalpy);
+            FluidState state;
+            try {
+                state = state(pressure, enthalpy);
+            } catch (PropertyFailure e) {
+                return beyond(pressure, ownEnthalpy(enthalpy), e);
+            }
             return new Condition(
                     state.temperature(), state.density(), propellant.fluid().warnings(state));
+        }
+
+        /** Hotter than the fluid's model goes: carried on with constant cp from its last temperature, and said so. */
+        private Condition beyond(double pressure, double own, PropertyFailure failure) {
+            double low = propellant.storageTemperature();
+            double high = propellant.fluid().range().maximumTemperature();
+            Optional<FluidState> last = existing(pressure, low);
+            if (last.isEmpty() || own <= last.get().enthalpy()) {
+                throw failure;
+            }
+            for (int i = 0; i < HALVINGS; i++) {
+                double middle = i == 0 ? high : 0.5 * (low + high);
+                Optional<FluidState> there = existing(pressure, middle);
+                last = there.isPresent() ? there : last;
+                low = there.isPresent() ? middle : low;
+                high = there.isPresent() ? high : middle;
+            }
+            FluidState edge = last.get();
+            double temperature = edge.temperature() + (own - edge.enthalpy()) / edge.isobaricHeatCapacity();
+            return new Condition(
+                    temperature,
+                    edge.density() * edge.temperature() / temperature,
+                    List.of(new Warning(
+                            propellant.fluid().model().id(),
+                            String.format(
+                                    Locale.ROOT,
+                                    "%s is hotter than its model goes, %.4g K at %.3g MPa; its state is carried on from there"
+                                            + " with constant cp and is not to be believed",
+                                    propellant.name(),
+                                    edge.temperature(),
+                                    pressure / 1e6))));
+        }
+
+        private Optional<FluidState> existing(double pressure, double temperature) {
+            try {
+                return Optional.of(propellant.fluid().atPressureTemperature(pressure, temperature));
+            } catch (PenstockException e) {
+                return Optional.empty();
+            }
         }
 
         FluidState state(double pressure, double enthalpy) {

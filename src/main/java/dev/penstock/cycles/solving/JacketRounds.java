@@ -39,6 +39,11 @@ final class JacketRounds {
     /** Guess of the pressure before a jacket whose coolant drives turbines, over chamber pressure (-). */
     private static final double PUMPED_SHARE = 2;
 
+    /** Pressures that are tried before a jacket whose coolant does not pass, each so many times the one before (-). */
+    private static final int MOST_ROUGH_PRESSURES = 5;
+
+    private static final double ROUGH_STEP = 1.5;
+
     /** Solutions of the jacket that may choose the correlation by pressure; later ones keep it. */
     private static final int CHOOSING_SOLUTIONS = 3;
 
@@ -80,7 +85,8 @@ final class JacketRounds {
 
     /** What is taken for granted before anything is known. */
     CarriedValues.Jacket first(ChamberPerformance chamber) {
-        if (concept.cycle().traits().livesOnJacketHeat()) {
+        boolean stated = !circuit.jacket().channels().open();
+        if (stated || concept.cycle().traits().livesOnJacketHeat()) {
             Optional<JacketLoad> rough = roughly(chamber);
             if (rough.isPresent()) {
                 return new CarriedValues.Jacket(
@@ -94,15 +100,26 @@ final class JacketRounds {
 
     /**
      * A jacket at a guessed inlet. Where the heat drives the pumps, no balance is found from a heat load that is half the
-     * true one.
+     * true one; where channels are stated, none from a pressure at which the coolant does not pass them.
      */
     private Optional<JacketLoad> roughly(ChamberPerformance chamber) {
-        FeedDesign feed = concept.feed(circuit.coolant());
         double pressure = PUMPED_SHARE * concept.chamberPressure();
+        for (int i = 0; i < MOST_ROUGH_PRESSURES; i++) {
+            Optional<JacketLoad> load = roughly(chamber, pressure);
+            if (load.isPresent()) {
+                return load;
+            }
+            pressure *= ROUGH_STEP;
+        }
+        return Optional.empty();
+    }
+
+    private Optional<JacketLoad> roughly(ChamberPerformance chamber, double pressure) {
+        FeedDesign feed = concept.feed(circuit.coolant());
         try {
             double pumped = pumped(feed, pressure);
             JacketCase question = new JacketCase(
-                    HotGasProfiles.of(chamber, concept.fuel().combustion().soot()),
+                    HotGasProfiles.of(chamber, concept.fuel()),
                     feed.propellant(),
                     pressure,
                     pumped,
@@ -148,11 +165,14 @@ final class JacketRounds {
         FeedDesign feed = concept.feed(circuit.coolant());
         double flow = coolantFlow(chamberFlow);
         Fluid fluid = feed.propellant().fluid();
-        double pressure = 1.5 * concept.chamberPressure();
+        double pressure =
+                Math.min(1.5 * concept.chamberPressure(), fluid.range().maximumPressure());
         double warm = 0.5 * (feed.tankTemperature() + Math.min(fluid.range().maximumTemperature(), 700));
-        double rise = fluid.atPressureTemperature(pressure, warm).enthalpy()
-                - fluid.atPressureTemperature(pressure, feed.tankTemperature()).enthalpy();
-        return flow * rise;
+        // from the tank's own pressure: a cryogen as cold as in the tank is solid at the pressure of the jacket
+        double cold = balanceModels
+                .tankState(feed, feed.tankPressure().orElse(concept.chamberPressure()))
+                .enthalpy();
+        return flow * (fluid.atPressureTemperature(pressure, warm).enthalpy() - cold);
     }
 
     // ---- one round
@@ -201,8 +221,7 @@ final class JacketRounds {
         return known.found
                 .filter(jacket -> jacket.chamber == chamber)
                 .map(jacket -> jacket.question.gas())
-                .orElseGet(() ->
-                        HotGasProfiles.of(chamber, concept.fuel().combustion().soot()));
+                .orElseGet(() -> HotGasProfiles.of(chamber, concept.fuel()));
     }
 
     private JacketCase withCorrelation(Known known, JacketCase asked) {

@@ -121,7 +121,7 @@ public final class PressureContinuation {
                 double next = Math.abs(left) <= step ? target : at * Math.exp(Math.copySign(step, left));
                 Optional<Balancer.Solved> found = attempt(next, Optional.of(here));
                 if (found.isEmpty()) {
-                    step *= SHRINKING;
+                    step = SHRINKING * Math.min(step, Math.abs(left));
                     continue;
                 }
                 if (next == target) {

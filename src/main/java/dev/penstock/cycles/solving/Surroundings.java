@@ -239,9 +239,9 @@ final class Surroundings {
         return chambers.forVacuumThrust(concept.chamber(), injection, thrust, nearArea);
     }
 
-    /** The fuel's own part is told apart where some of it runs along the wall as a film. */
+    /** The fuel's own part is told apart where the gas along the wall is another than that of the core. */
     private Injection injection(Reactants mixture) {
-        if (concept.chamber().combustor().filmFuelFraction() == 0) {
+        if (!concept.chamber().combustor().shieldsWall()) {
             return Injection.of(mixture);
         }
         return Injection.of(

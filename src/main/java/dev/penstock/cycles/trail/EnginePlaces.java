@@ -43,8 +43,12 @@ import java.util.stream.Stream;
  */
 final class EnginePlaces {
 
-    private static final List<TableKey> SHAPE =
-            List.of(ConceptTables.NOZZLE, ConceptTables.CHAMBER, ConceptTables.EFFICIENCIES);
+    private static final List<TableKey> SHAPE = List.of(
+            ConceptTables.NOZZLE,
+            ConceptTables.CHAMBER,
+            ConceptTables.EFFICIENCIES,
+            ConceptTables.FILM,
+            ConceptTables.OUTER_ZONE);
     private static final List<TableKey> COOLED =
             List.of(ConceptTables.COOLING, ConceptTables.CHAMBER, ConceptTables.NOZZLE);
 

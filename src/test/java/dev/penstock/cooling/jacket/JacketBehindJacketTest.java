@@ -94,14 +94,7 @@ class JacketBehindJacketTest {
     @Test
     void theBoundaryLayerBeginsAtTheInjector() {
         GasSideDesign standard = whole.design().gasSide();
-        JacketDesign layered = whole.design()
-                .withGasSide(new GasSideDesign(
-                        GasSideDesign.Model.BOUNDARY_LAYER,
-                        standard.properties(),
-                        standard.radiation(),
-                        standard.soot(),
-                        standard.sootResistance(),
-                        standard.film()));
+        JacketDesign layered = whole.design().withGasSide(standard.withModel(GasSideDesign.Model.BOUNDARY_LAYER));
         JacketResult all = SOLVER.solve(whole.withDesign(layered));
         JacketResult nozzle = SOLVER.solve(whole.withDesign(nozzle(layered, CoolantRoute.Kind.COUNTERFLOW)));
         double place = nozzle.stations().get(CELLS / 2).areaRatio();

@@ -23,7 +23,7 @@ class UncertaintyTest {
 
     /** Not known within bounds but chosen by the engineer, or counted rather than measured. */
     private static final Set<String> CHOSEN = Set.of(
-            "chamber.film_fuel_fraction",
+            "cooling.film.fuel_fraction",
             "nozzle.length_fraction",
             "cooling.flow_fraction",
             "shafts.accessory_power",

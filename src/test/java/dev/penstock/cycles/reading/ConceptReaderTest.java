@@ -3,6 +3,7 @@ package dev.penstock.cycles.reading;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import dev.penstock.chamber.design.OuterZone;
 import dev.penstock.cycles.Concepts;
 import dev.penstock.cycles.arrangements.Expander;
 import dev.penstock.cycles.arrangements.FullFlow;
@@ -62,6 +63,31 @@ class ConceptReaderTest {
         assertThat(error.getMessage())
                 .contains("did you mean oxygen")
                 .contains("allowed are pressure-fed, gas-generator, staged-fuel-rich, staged-oxygen-rich, full-flow");
+    }
+
+    @Test
+    void keysOfTheFilmThatCostsOrCoolsAloneNameTheOneThatDoesBoth() {
+        InvalidInput error = refused(
+                TEXT, Map.of("chamber.film_fuel_fraction", "0.05", "cooling.film.throat_flow_fraction", "0.01"));
+        assertThat(error.getMessage())
+                .contains("chamber.film_fuel_fraction is 0.05; write cooling.film.fuel_fraction")
+                .contains("cooling.film.throat_flow_fraction is 0.01; write fuel_fraction");
+    }
+
+    @Test
+    void filmAndOuterZoneBelongToTheChamber() {
+        Concept concept = Concepts.READER.parse(
+                "test.toml",
+                TEXT,
+                Map.of(
+                        "cooling.film.fuel_fraction",
+                        "0.04",
+                        "cooling.outer_zone.flow_fraction",
+                        "0.2",
+                        "cooling.outer_zone.mixture_ratio_bias",
+                        "0.6"));
+        assertThat(concept.chamber().combustor().filmFuelFraction()).isEqualTo(0.04);
+        assertThat(concept.chamber().combustor().outerZone()).contains(new OuterZone(0.2, 0.6));
     }
 
     @Test

@@ -40,7 +40,8 @@ public final class FirstStudy {
                 .with("engine.thrust_vacuum", 500, "kN")
                 .with("engine.chamber_pressure", 8, "MPa")
                 .with("nozzle.area_ratio", 30)
-                .with("cooling.coolant", "fuel");
+                .with("cooling.coolant", "fuel")
+                .with("cooling.film.fuel_fraction", 0.04);
 
         Engine engine = penstock.balance(concept);
         System.out.printf(Locale.ROOT, "%s: %.1f s in vacuum, %.0f kg%n", engine.name(), engine.vacuumIsp(),

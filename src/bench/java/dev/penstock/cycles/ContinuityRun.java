@@ -1,0 +1,51 @@
+package dev.penstock.cycles;
+
+import dev.penstock.cycles.concept.Concept;
+import dev.penstock.errors.PenstockException;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Follows many random cooled concepts over small steps of chamber pressure and says where a headline figure leaps. A line for each
+ * concept as it ends.
+ */
+public final class ContinuityRun {
+
+    private ContinuityRun() {}
+
+    /** @param arguments number of concepts; steps of 0.1 %; seed; longest wall-clock time (minutes) */
+    public static void main(String[] arguments) {
+        if (arguments.length != 4) {
+            System.err.println("arguments: COUNT STEPS SEED MINUTES");
+            return;
+        }
+        int count = Integer.parseInt(arguments[0]);
+        int steps = Integer.parseInt(arguments[1]);
+        RandomConcepts draws = new RandomConcepts(Long.parseLong(arguments[2]));
+        Instant end = Instant.now().plus(Duration.ofMinutes(Long.parseLong(arguments[3])));
+        int done = 0;
+        int leaps = 0;
+        while (done < count && Instant.now().isBefore(end)) {
+            RandomConcepts.Draw draw = draws.next();
+            try {
+                Concept concept = draw.concept();
+                if (concept.cooling().isEmpty()) {
+                    continue;
+                }
+                List<Continuity.Jump> worst = Continuity.of(concept, steps);
+                if (worst.isEmpty()) {
+                    continue;
+                }
+                done++;
+                leaps += worst.get(0).overMedian() > 20 ? 1 : 0;
+                System.out.println(String.format(
+                        Locale.ROOT, "%s %.1f %s %s", draw.cycle().id(), worst.get(0).overMedian(), worst.get(0), draw.values()));
+            } catch (PenstockException e) {
+                // a concept that cannot be read is another test's matter
+            }
+        }
+        System.out.println(done + " concepts, " + leaps + " with a step over twenty times its median");
+    }
+}
