@@ -14,8 +14,10 @@ import dev.penstock.turbomachinery.pump.PumpModel;
 import dev.penstock.turbomachinery.speed.SpeedLimit;
 import dev.penstock.turbomachinery.turbine.TurbineDesign;
 import dev.penstock.turbomachinery.turbine.TurbineModel;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -57,7 +59,7 @@ public final class BalanceModels {
     private boolean choosing;
     private boolean chosenDiffer;
     private boolean keepsStages;
-    private boolean stagesMoved;
+    private final List<StageSet> stagesSeen = new ArrayList<>();
     private int evaluations;
 
     public BalanceModels(Concept concept, Models models, Optional<BuiltMachines> built) {
@@ -149,6 +151,10 @@ public final class BalanceModels {
     /** Ends choosing; returns whether any choice differs from the one before. */
     public boolean stopChoosing() {
         choosing = false;
+        StageSet now = stages();
+        if (stagesSeen.stream().noneMatch(now::sameAs)) {
+            stagesSeen.add(now);
+        }
         return chosenDiffer;
     }
 
@@ -160,8 +166,6 @@ public final class BalanceModels {
                     ? design
                     : design.withStages(chosen.type(), chosen.stages().orElseThrow());
             chosenDiffer |= !settled.equals(held);
-            stagesMoved |= held != null
-                    && !(settled.type() == held.type() && settled.stages().equals(held.stages()));
             pumps.put(id, settled);
             return settled;
         }
@@ -179,8 +183,6 @@ public final class BalanceModels {
                     ? design.withStages(held.type(), held.stages().orElseThrow())
                     : choice.apply(design);
             chosenDiffer |= !chosen.equals(held);
-            stagesMoved |= held != null
-                    && !(chosen.type() == held.type() && chosen.stages().equals(held.stages()));
             turbines.put(id, chosen);
             return chosen;
         }
@@ -215,14 +217,21 @@ public final class BalanceModels {
         annuli.putAll(earlier.annuli);
     }
 
-    /** From now on machines keep the kinds and stages that were taken over. */
-    public void keepStages() {
-        keepsStages = true;
+    /** Kinds and stages of the machines as they are now. */
+    public StageSet stages() {
+        return new StageSet(pumps, turbines);
     }
 
-    /** Whether some machine's stages or kind were chosen otherwise than before. */
-    public boolean stagesMoved() {
-        return stagesMoved;
+    /** The different sets of stages that were chosen, in their order. */
+    public List<StageSet> stagesSeen() {
+        return List.copyOf(stagesSeen);
+    }
+
+    /** From now on machines have these kinds and stages. */
+    public void keepStages(StageSet stages) {
+        pumps.putAll(stages.pumps());
+        turbines.putAll(stages.turbines());
+        keepsStages = true;
     }
 
     public void countEvaluation() {

@@ -11,6 +11,7 @@ import dev.penstock.cycles.sheet.FirstGuess;
 import dev.penstock.cycles.sheet.Flowsheet;
 import dev.penstock.cycles.sheet.Models;
 import dev.penstock.cycles.sheet.Residual;
+import dev.penstock.cycles.sheet.StageSet;
 import dev.penstock.cycles.sheet.Values;
 import dev.penstock.errors.FailureSubject;
 import dev.penstock.errors.NotConverged;
@@ -61,8 +62,8 @@ public final class Balancer {
     }
 
     /**
-     * The same, with machines that are built already. Where stages that move between the rounds close no balance, those of the
-     * neighbour are kept, or without one those that came last: the choice is one of a few hundredths in efficiency.
+     * The same, with machines that are built already. Where stages that move between the rounds close no balance, each set of
+     * them that was seen is kept in turn: the choice is one of a few hundredths in efficiency.
      */
     public Solved solve(Concept concept, Optional<Solved> near, Optional<BuiltMachines> built) {
         BalanceModels balanceModels = new BalanceModels(concept, models, built);
@@ -70,14 +71,31 @@ public final class Balancer {
         try {
             return solve(balanceModels, near);
         } catch (NotConverged e) {
-            if (!balanceModels.stagesMoved()) {
+            List<StageSet> sets = new ArrayList<>();
+            near.ifPresent(n -> sets.add(n.balanceModels().stages()));
+            balanceModels.stagesSeen().stream()
+                    .filter(s -> sets.stream().noneMatch(s::sameAs))
+                    .forEach(sets::add);
+            if (sets.size() < 2) {
                 throw e;
             }
-            BalanceModels kept = new BalanceModels(concept, models, built);
-            kept.adoptChoices(near.map(Solved::balanceModels).orElse(balanceModels));
-            kept.keepStages();
-            return solve(kept, near);
+            return withStages(concept, near, built, sets).orElseThrow(() -> e);
         }
+    }
+
+    private Optional<Solved> withStages(
+            Concept concept, Optional<Solved> near, Optional<BuiltMachines> built, List<StageSet> sets) {
+        for (StageSet set : sets) {
+            BalanceModels kept = new BalanceModels(concept, models, built);
+            near.ifPresent(n -> kept.adoptChoices(n.balanceModels()));
+            kept.keepStages(set);
+            try {
+                return Optional.of(solve(kept, near));
+            } catch (NotConverged e) {
+                // another set may close; if none does, the first failure is told
+            }
+        }
+        return Optional.empty();
     }
 
     private Solved solve(BalanceModels balanceModels, Optional<Solved> near) {
