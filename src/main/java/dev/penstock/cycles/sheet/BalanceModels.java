@@ -7,6 +7,7 @@ import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.cycles.concept.Burner;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.FeedDesign;
+import dev.penstock.cycles.concept.StageSet;
 import dev.penstock.cycles.concept.TurbinePlace;
 import dev.penstock.fluids.state.FluidState;
 import dev.penstock.turbomachinery.pump.PumpDesign;

@@ -1,4 +1,4 @@
-package dev.penstock.cycles.sheet;
+package dev.penstock.cycles.concept;
 
 import dev.penstock.turbomachinery.pump.PumpDesign;
 import dev.penstock.turbomachinery.turbine.TurbineDesign;
