@@ -26,7 +26,7 @@ import java.util.stream.IntStream;
 public final class MixtureTransport {
 
     /** What this model is. */
-    static final ModelCard CARD = new ModelCard(
+    public static final ModelCard CARD = new ModelCard(
             "combustion.mixture-transport",
             "Viscosity and conductivity of a gas mixture",
             "Wilke's rule; λ = ½(Σxλ + 1/Σ(x/λ)); reaction: Stefan-Maxwell diffusion in local equilibrium",

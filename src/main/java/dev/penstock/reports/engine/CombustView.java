@@ -1,14 +1,20 @@
 package dev.penstock.reports.engine;
 
+import static dev.penstock.provenance.Place.Role.WHOLE;
 import static dev.penstock.quantities.Notation.significant;
 
 import dev.penstock.chamber.flow.Expansion;
 import dev.penstock.chamber.flow.ExpansionMode;
 import dev.penstock.chamber.flow.IdealExpansion;
+import dev.penstock.chamber.flow.NozzleFlow;
+import dev.penstock.combustion.equilibrium.EquilibriumSolver;
 import dev.penstock.combustion.gas.GasState;
+import dev.penstock.combustion.gas.MixtureTransport;
 import dev.penstock.fluids.state.FluidState;
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.FigureTable;
+import dev.penstock.provenance.Origin;
+import dev.penstock.provenance.Place;
 import dev.penstock.quantities.Constants;
 import dev.penstock.quantities.Notation;
 import dev.penstock.reports.page.FigureRows;
@@ -18,6 +24,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * Equilibrium combustion and loss-free expansion as a JSON document and terminal tables.
@@ -42,20 +49,36 @@ public record CombustView(
     private static final Notation HEAT_CAPACITY = significant("J/(kg·K)", "kJ/(kg·K)", 1e-3, 5);
     private static final Notation ISP = Notation.fixed("s", "s", 1, 2);
 
+    private static final Origin STATED = Origin.given("stated with the question", "command line");
+    private static final String[] QUESTION = {
+        "oxidizer_temperature_K", "fuel_temperature_K", "mixture_ratio", "pressure_Pa"
+    };
+    private static final Place.Source ASKED =
+            at -> Stream.of(QUESTION).map(at::own).toList();
+    private static final Place.Source OF_CHAMBER = at ->
+            Stream.of(QUESTION).flatMap(key -> at.all(WHOLE, key).stream()).toList();
+
     /** Figures of an exit. */
     private static final FigureTable<IdealExpansion> EXITS = FigureTable.<IdealExpansion>ofOne()
             .number("area_ratio", "area ratio", significant("", 5), IdealExpansion::areaRatio)
+            .by(NozzleFlow.CARD, OF_CHAMBER)
             .number("pressure_Pa", "exit", significant("Pa", "bar", 1e-5, 4), e -> e.exit()
                     .pressure())
+            .by(NozzleFlow.CARD, OF_CHAMBER)
             .number("temperature_K", "exit", Notation.TEMPERATURE, e -> e.exit().temperature())
+            .by(NozzleFlow.CARD, OF_CHAMBER)
             .number("mach", "Mach", significant("", 4), e -> e.exit().mach())
+            .by(NozzleFlow.CARD, OF_CHAMBER)
             .number("isp_vacuum_s", "Isp vacuum", ISP, IdealExpansion::vacuumSpecificImpulse)
+            .by(NozzleFlow.CARD, OF_CHAMBER)
             .number("isp_ambient_matched_s", "Isp matched", ISP, e -> e.matchedImpulse() / Constants.STANDARD_GRAVITY)
+            .by(NozzleFlow.CARD, OF_CHAMBER)
             .number(
                     "thrust_coefficient_vacuum",
                     "thrust coefficient",
                     significant("", 5),
                     e -> e.vacuumThrustCoefficient())
+            .by(NozzleFlow.CARD, OF_CHAMBER)
             .table();
 
     /** A species and its share. */
@@ -66,44 +89,61 @@ public record CombustView(
             .table();
 
     /** Figures of the whole. */
-    private static final FigureTable<CombustView> ALL = FigureTable.<CombustView>ofOne()
+    static final FigureTable<CombustView> ALL = FigureTable.<CombustView>ofOne()
             .word("oxidizer", "oxidizer", v -> v.oxidizer.fluid())
             .number("oxidizer_temperature_K", "oxidizer", Notation.TEMPERATURE, v -> v.oxidizer.temperature())
+            .from((v, at) -> STATED)
             .word("fuel", "fuel", v -> v.fuel.fluid())
             .number("fuel_temperature_K", "fuel", Notation.TEMPERATURE, v -> v.fuel.temperature())
+            .from((v, at) -> STATED)
             .number("mixture_ratio", "mixture ratio", significant("", 5), CombustView::mixtureRatio)
+            .from((v, at) -> STATED)
             .number("pressure_Pa", "pressure", Notation.PRESSURE, v -> v.gas().pressure())
+            .from((v, at) -> STATED)
             .word("composition", "composition", v -> v.mode.name().toLowerCase(Locale.ROOT))
             .number("temperature_K", "temperature", Notation.fixed("K", "K", 1, 1), v -> v.gas()
                     .temperature())
+            .by(EquilibriumSolver.CARD, ASKED)
             .number("molar_mass_kg_mol", "molar mass", significant("kg/mol", "g/mol", 1e3, 5), v -> v.gas()
                     .molarMass())
+            .by(EquilibriumSolver.CARD, ASKED)
             .number(
                     "characteristic_velocity_m_s",
                     "characteristic velocity",
                     Notation.fixed("m/s", "m/s", 1, 1),
                     v -> v.expansion.characteristicVelocity())
+            .by(NozzleFlow.CARD, ASKED)
             .number("gamma_s", "isentropic exponent, shifting", significant("", 5), v -> v.gas()
                     .gammaS())
+            .by(EquilibriumSolver.CARD, ASKED)
             .number("density_kg_m3", "density", significant("kg/m³", 5), v -> v.gas()
                     .density())
+            .by(EquilibriumSolver.CARD, ASKED)
             .number("enthalpy_J_kg", "enthalpy", significant("J/kg", "kJ/kg", 1e-3, 5), v -> v.gas()
                     .enthalpy())
+            .by(EquilibriumSolver.CARD, ASKED)
             .number("entropy_J_kg_K", "entropy", HEAT_CAPACITY, v -> v.gas().entropy())
+            .by(EquilibriumSolver.CARD, ASKED)
             .number("cp_equilibrium_J_kg_K", "cp, shifting", HEAT_CAPACITY, v -> v.gas()
                     .equilibriumHeatCapacity())
+            .by(EquilibriumSolver.CARD, ASKED)
             .number("cp_frozen_J_kg_K", "cp, frozen", HEAT_CAPACITY, v -> v.gas()
                     .frozenHeatCapacity())
+            .by(EquilibriumSolver.CARD, ASKED)
             .number("sound_speed_m_s", "speed of sound", significant("m/s", 5), v -> v.gas()
                     .soundSpeed())
+            .by(EquilibriumSolver.CARD, ASKED)
             .number("viscosity_Pa_s", "viscosity", significant("Pa·s", "µPa·s", 1e6, 5), v -> v.gas()
                     .transport()
                     .viscosity())
+            .by(MixtureTransport.CARD, ASKED)
             .number("prandtl_frozen", "Prandtl number, frozen", significant("", 4), v -> v.gas()
                     .transport()
                     .frozenPrandtl())
+            .by(MixtureTransport.CARD, ASKED)
             .number("condensed_mass_fraction", "condensed", significant("", 4), v -> v.gas()
                     .condensedMassFraction())
+            .by(EquilibriumSolver.CARD, ASKED)
             .word("mole_fractions", "mole fractions", CombustView::fractions)
             .each("expansions", CombustView::expansions, EXITS)
             .each("warnings", v -> v.gas().warnings(), CheckFigures.WARNINGS)

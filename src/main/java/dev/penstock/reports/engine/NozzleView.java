@@ -1,5 +1,9 @@
 package dev.penstock.reports.engine;
 
+import static dev.penstock.provenance.Place.Role.WHOLE;
+import static dev.penstock.provenance.Place.fixed;
+import static dev.penstock.provenance.Place.of;
+import static dev.penstock.provenance.Place.own;
 import static dev.penstock.quantities.Notation.significant;
 
 import dev.penstock.chamber.PlugNozzle;
@@ -7,11 +11,17 @@ import dev.penstock.chamber.atmosphere.AscentAverage;
 import dev.penstock.chamber.atmosphere.Atmosphere;
 import dev.penstock.chamber.atmosphere.StandardAtmosphere1976;
 import dev.penstock.chamber.contour.ChamberContour;
+import dev.penstock.chamber.contour.ContourBuilder;
 import dev.penstock.chamber.contour.ContourPoint;
+import dev.penstock.chamber.loss.Vaporisation;
+import dev.penstock.cycles.origin.Definitions;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.provenance.Figure;
 import dev.penstock.provenance.FigureTable;
+import dev.penstock.provenance.ModelCard;
+import dev.penstock.provenance.Origin;
+import dev.penstock.provenance.Place;
 import dev.penstock.quantities.Constants;
 import dev.penstock.quantities.Notation;
 import dev.penstock.reports.page.FigureRows;
@@ -31,9 +41,18 @@ public final class NozzleView {
     private static final double[] ALTITUDES = {0, 1e3, 2e3, 5e3, 10e3, 15e3, 20e3, 30e3, 40e3, 60e3, 80e3};
     private static final double[] THROTTLES = {1, 0.8, 0.6, 0.4, 0.2, 0.1};
 
+    private static final Origin CHOSEN = Origin.given("step of the table", "chosen here");
+    private static final Place.Source GRAVITY = fixed("constants.standard_gravity_m_s2");
+
     /** What the engine gives at an altitude. */
     private record Height(
-            double altitude, double ambient, double thrust, double isp, OptionalDouble plug, double chamber) {}
+            double altitude,
+            double ambient,
+            double thrust,
+            double isp,
+            OptionalDouble plug,
+            double chamber,
+            ModelCard expansion) {}
 
     /** What throttled combustion costs. */
     private record Flow(double share, double factor) {}
@@ -43,23 +62,36 @@ public final class NozzleView {
     /** Figures of a point of the wall. */
     private static final FigureTable<ContourPoint> WALL = FigureTable.<ContourPoint>ofOne()
             .number("x_m", "distance", Notation.LENGTH, ContourPoint::x)
+            .by(ContourBuilder.CARD, of(WHOLE, "area_ratio"), of(WHOLE, "throat_radius_m"))
             .number("radius_m", "radius", Notation.LENGTH, ContourPoint::radius)
+            .by(ContourBuilder.CARD, of(WHOLE, "area_ratio"), of(WHOLE, "throat_radius_m"))
             .table();
 
     private static final FigureTable<Height> HEIGHTS = FigureTable.<Height>ofOne()
             .number("altitude_m", "altitude", significant("m", "km", 1e-3, 3), Height::altitude)
+            .from((h, at) -> CHOSEN)
             .number("ambient_pressure_Pa", "ambient", significant("Pa", "bar", 1e-5, 4), Height::ambient)
+            .by(StandardAtmosphere1976.CARD, own("altitude_m"))
             .number("thrust_N", "thrust", Notation.FORCE, Height::thrust)
+            .by(Height::expansion, own("ambient_pressure_Pa"), fixed("engine.thrust_vacuum_N", "chamber.exit_area_m2"))
             .number("isp_s", "engine Isp", ISP, Height::isp)
+            .by(Definitions.IMPULSE, own("thrust_N"), fixed("engine.mass_flow_kg_s"), GRAVITY)
             .optional("isp_with_ideal_plug_s", "ideal plug Isp", ISP, Height::plug)
+            .by(PlugNozzle.CARD, own("ambient_pressure_Pa"), fixed("engine.thrust_vacuum_N"), GRAVITY)
             .leftOutIfAbsent()
             .number("chamber_isp_s", "chamber Isp", ISP, Height::chamber)
+            .by(Height::expansion, own("ambient_pressure_Pa"), fixed("chamber.vacuum_impulse_m_s"), GRAVITY)
             .table();
 
     private static final FigureTable<NozzleView> ASCENT = FigureTable.<NozzleView>ofOne()
             .number("burn_time_s", "burn", Notation.fixed("s", "s", 1, 0), v -> v.ascentTime)
+            .from((v, at) -> Origin.given("stated with the question", "command line"))
             .number("isp_average_s", "Isp, averaged", Notation.fixed("s", "s", 1, 1), v -> v.average()
                     .specificImpulse())
+            .by(
+                    AscentAverage.CARD,
+                    own("burn_time_s"),
+                    fixed("engine.thrust_vacuum_N", "engine.mass_flow_kg_s", "chamber.exit_area_m2"))
             .table();
 
     private static final FigureTable<Flow> FLOWS = FigureTable.<Flow>ofOne()
@@ -68,20 +100,26 @@ public final class NozzleView {
                     "mass flow",
                     new Notation("", "", share -> significant(100 * share, 3) + " %"),
                     Flow::share)
+            .from((f, at) -> CHOSEN)
             .number("characteristic_velocity_factor", "c* factor", significant("", 4), Flow::factor)
+            .by(Vaporisation.CARD, own("mass_flow_fraction"), fixed("engine.chamber_mixture_ratio"))
             .table();
 
-    private static final FigureTable<NozzleView> ALL = FigureTable.<NozzleView>ofOne()
+    static final FigureTable<NozzleView> ALL = FigureTable.<NozzleView>ofOne()
             .word("name", "concept", v -> v.balance.concept().name())
             .number("area_ratio", "area ratio", significant("", 4), v -> v.balance
                     .engine()
                     .areaRatio())
+            .by(ModelCard.SAME, fixed("engine.area_ratio"))
             .number("throat_radius_m", "throat radius", Notation.fixed("m", "mm", 1e3, 1), v -> v.contour()
                     .throatRadius())
+            .by(Definitions.RATIO, fixed("engine.throat_diameter_m"))
             .number("nozzle_length_m", "throat to exit", Notation.fixed("m", "mm", 1e3, 0), v -> v.contour()
                     .nozzleLength())
+            .by(ContourBuilder.CARD, own("area_ratio", "throat_radius_m"))
             .number("chamber_length_m", "injector to throat", Notation.fixed("m", "mm", 1e3, 0), v -> v.contour()
                     .chamberLength())
+            .by(ContourBuilder.CARD, own("throat_radius_m"))
             .each("contour", v -> v.contour().points(), WALL)
             .each("altitudes", NozzleView::heights, HEIGHTS)
             .part("ascent", Optional::of, ASCENT)
@@ -131,7 +169,8 @@ public final class NozzleView {
                     balance.thrustAt(pressure),
                     balance.ispAt(pressure),
                     compensated(pressure),
-                    balance.chamber().impulseAt(pressure) / Constants.STANDARD_GRAVITY));
+                    balance.chamber().impulseAt(pressure) / Constants.STANDARD_GRAVITY,
+                    balance.concept().chamber().nozzle().separation().card()));
         }
         return heights;
     }
