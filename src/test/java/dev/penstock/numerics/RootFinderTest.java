@@ -170,4 +170,25 @@ class RootFinderTest {
         RootFinder.Root root = RootFinder.near("growth", x -> Math.expm1(x - 1), -10, 10, -8, 40, 1e-9);
         assertThat(root.value()).isCloseTo(1, within(1e-9));
     }
+
+    /** Effort by count over 51 ways to begin, exactly: another rule for when to halve or to stop would show. */
+    @Test
+    void theWayToTheRootIsTheSameAsEver() {
+        assertThat(total(x -> (x - 1) + 10 * (x - 1) * (x - 1) * (x - 1))).isEqualTo(845);
+        assertThat(total(x -> x < 1 ? 1e-3 * (x - 1) : 1e3 * (x - 1) * (x - 1) * (x - 1)))
+                .isEqualTo(264);
+        assertThat(total(x -> Math.max(-1, x * x * x - 1))).isEqualTo(780);
+    }
+
+    private static int total(DoubleUnaryOperator function) {
+        int sum = 0;
+        for (int guess = -8; guess <= 8; guess++) {
+            for (double slope : new double[] {0.05, 1, 40}) {
+                RootFinder.Root root = RootFinder.near("way", function, -10, 10, guess, slope, 1e-9);
+                assertThat(root.value()).isCloseTo(1, within(1e-6));
+                sum += root.evaluations();
+            }
+        }
+        return sum;
+    }
 }
