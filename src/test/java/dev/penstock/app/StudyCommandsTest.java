@@ -98,20 +98,13 @@ class StudyCommandsTest {
     @Test
     void limitDrawsOneLinePerCycle() throws Exception {
         Run run = Run.of(
-                "limit",
-                "dunlin",
-                "--cycles",
-                "--temperatures",
-                "1000K,1100K",
-                "--json",
-                "--report",
-                folder.toString());
+                "limit", "dunlin", "--cycles", "--temperatures", "800K,1000K", "--json", "--report", folder.toString());
         assertThat(run.code()).isZero();
         JsonNode lines = run.json().at("/cycles/lines");
         assertThat(lines.findValuesAsText("cycle")).contains("gas-generator", "full-flow", "expander");
         assertThat(Files.readString(folder.resolve("dunlin-cycles.csv")))
                 .startsWith("cycle,turbine_temperature_K,chamber_pressure_Pa,")
-                .contains("gas-generator,");
+                .contains("gas-generator,", "staged-oxygen-rich,");
         assertThat(Files.readString(folder.resolve("dunlin-cycles.svg"))).contains("Gas generator");
         assertThat(Files.readString(folder.resolve("dunlin-limit.html"))).contains("id=\"cycle-reach\"");
     }
