@@ -69,6 +69,14 @@ public final class InputTable {
 
     /**
      * @param group a table of this one, by its declaration
+     * @return whether the file has it
+     */
+    public boolean has(InputGroup group) {
+        return has(group.key());
+    }
+
+    /**
+     * @param group a table of this one, by its declaration
      * @return that table, empty where the file has none
      */
     public InputTable table(InputGroup group) {

@@ -56,11 +56,11 @@ final class CoolingKeys {
     }
 
     static Supplier<List<CoolingCircuit>> read(InputTable root, CycleTraits traits, double chamberPressure) {
-        if (!root.has("cooling")) {
-            root.without("cooling", "none", "no jacket without a table [cooling]");
+        if (!root.has(JacketInputs.GROUP)) {
+            root.without(JacketInputs.GROUP.key(), NOTHING, "no jacket without a table [cooling]");
             return List::of;
         }
-        return new CoolingKeys(traits, chamberPressure).all(root.table("cooling"));
+        return new CoolingKeys(traits, chamberPressure).all(root.table(JacketInputs.GROUP));
     }
 
     private Supplier<List<CoolingCircuit>> all(InputTable keys) {
@@ -90,8 +90,8 @@ final class CoolingKeys {
         if (coolant.equals(NOTHING)) {
             if (!behind.isEmpty()) {
                 keys.problem(
-                        "coolant",
-                        "\"none\"",
+                        ConceptInputs.COOLANT,
+                        '"' + NOTHING + '"',
                         "circuits follow in [[cooling.circuits]]: write fuel or oxidizer, or leave the circuits out");
             }
             return List::of;
@@ -100,16 +100,20 @@ final class CoolingKeys {
     }
 
     private static Side side(String coolant) {
-        return coolant.equals("oxidizer") ? Side.OXIDIZER : Side.FUEL;
+        return coolant.equals(Side.OXIDIZER.key()) ? Side.OXIDIZER : Side.FUEL;
     }
 
     /** Name of a circuit behind the first, which no other has: letters, digits, spaces and hyphens. */
     private String name(InputTable own) {
         String name = own.read(ConceptInputs.CIRCUIT_NAME);
         if (!name.isEmpty() && !name.matches("[A-Za-z0-9][A-Za-z0-9 -]{0,39}")) {
-            own.problem("name", '"' + name + '"', "write up to 40 letters, digits, spaces and hyphens");
+            own.problem(
+                    ConceptInputs.CIRCUIT_NAME, '"' + name + '"', "write up to 40 letters, digits, spaces and hyphens");
         } else if (!names.add(Trail.slug(name))) {
-            own.problem("name", '"' + name + '"', "another circuit has that name; the first is called cooling");
+            own.problem(
+                    ConceptInputs.CIRCUIT_NAME,
+                    '"' + name + '"',
+                    "another circuit has that name; the first is called cooling");
         }
         return name;
     }
@@ -124,7 +128,7 @@ final class CoolingKeys {
         CoolantSideDesign.Correlation correlation = keys.read(CoolantSideInputs.CORRELATION);
         boolean curvature = keys.read(CoolantSideInputs.CURVATURE);
         boolean rough = keys.read(CoolantSideInputs.ROUGH_WALL);
-        Supplier<JacketLimits> limits = limits(keys.table("limits"), usualDrop(traits, chamberPressure));
+        Supplier<JacketLimits> limits = limits(keys.table(JacketInputs.LIMITS), usualDrop(traits, chamberPressure));
         int cells = keys.read(JacketInputs.CELLS);
         return extension -> new JacketDesign(
                 key,
@@ -143,10 +147,10 @@ final class CoolingKeys {
         String closeout = keys.read(WallInputs.CLOSEOUT_MATERIAL);
         OptionalDouble thickness = keys.number(WallInputs.WALL_THICKNESS);
         OptionalDouble shell = keys.number(WallInputs.CLOSEOUT_THICKNESS);
-        boolean coated = keys.has("coating");
+        boolean coated = keys.has(WallInputs.COATING);
         Optional<Coating> coating = Optional.empty();
         if (coated) {
-            InputTable layer = keys.table("coating");
+            InputTable layer = keys.table(WallInputs.COATING);
             String name = layer.read(WallInputs.COATING_NAME);
             double depth = layer.read(WallInputs.COATING_THICKNESS);
             double conductivity = layer.read(WallInputs.COATING_CONDUCTIVITY);
@@ -167,13 +171,13 @@ final class CoolingKeys {
         OptionalDouble roughness = keys.number(JacketInputs.ROUGHNESS);
         if (width.isPresent() != height.isPresent()) {
             keys.problem(
-                    width.isPresent() ? "channel_height" : "channel_width",
+                    width.isPresent() ? JacketInputs.CHANNEL_HEIGHT : JacketInputs.CHANNEL_WIDTH,
                     "missing",
                     "write channel_width and channel_height together, or neither to have them sized");
         }
         List<ChannelSection> sections = sections(keys);
         if (!sections.isEmpty() && width.isPresent()) {
-            keys.problem("channel_width", "given", "write channel_width or [[cooling.sections]], not both");
+            keys.problem(JacketInputs.CHANNEL_WIDTH, "given", "write channel_width or [[cooling.sections]], not both");
         } else if (width.isPresent() && height.isPresent()) {
             sections.add(new ChannelSection(1, false, width.getAsDouble(), height.getAsDouble()));
         }
@@ -192,7 +196,9 @@ final class CoolingKeys {
             double place = upstream ? -Math.log(ratio) : Math.log(ratio);
             if (place <= last) {
                 table.problem(
-                        "area_ratio", Double.toString(ratio), "list the sections from the injector to the nozzle end");
+                        JacketInputs.SECTION_AREA_RATIO,
+                        Double.toString(ratio),
+                        "list the sections from the injector to the nozzle end");
             } else if (ratio >= 1 && width > 0 && height > 0) {
                 sections.add(new ChannelSection(ratio, upstream, width, height));
                 last = place;
@@ -209,15 +215,15 @@ final class CoolingKeys {
         OptionalDouble stop = end;
         OptionalDouble entry = keys.number(JacketInputs.ENTRY_AREA_RATIO);
         double share = keys.read(JacketInputs.UPSTREAM_SHARE);
-        if (!last && stop.isEmpty() && !keys.has(JacketInputs.END_AREA_RATIO.key())) {
+        if (!last && stop.isEmpty() && !keys.has(JacketInputs.END_AREA_RATIO)) {
             keys.problem(
-                    JacketInputs.END_AREA_RATIO.key(),
+                    JacketInputs.END_AREA_RATIO,
                     "missing",
                     "write the area ratio at which this circuit ends and the next begins");
         }
         if (start.isPresent() && stop.isPresent() && stop.getAsDouble() <= start.getAsDouble()) {
             keys.problem(
-                    JacketInputs.END_AREA_RATIO.key(),
+                    JacketInputs.END_AREA_RATIO,
                     Double.toString(stop.getAsDouble()),
                     "it must lie beyond " + start.getAsDouble()
                             + ", where the circuit before it ends; list the circuits from the injector to the nozzle exit");
@@ -253,15 +259,15 @@ final class CoolingKeys {
 
     /** Shares of the flow in {@code [cooling.film]} and {@code [cooling.outer_zone]}, with or without a jacket. */
     static WallShield shield(InputTable root) {
-        if (!root.has("cooling")) {
+        if (!root.has(JacketInputs.GROUP)) {
             return new WallShield(0, Optional.empty());
         }
-        InputTable keys = root.table("cooling");
-        double film = keys.has("film") ? filmShare(keys.table("film")) : 0;
-        if (!keys.has("outer_zone")) {
+        InputTable keys = root.table(JacketInputs.GROUP);
+        double film = keys.has(GasSideInputs.FILM) ? filmShare(keys.table(GasSideInputs.FILM)) : 0;
+        if (!keys.has(GasSideInputs.OUTER_ZONE)) {
             return new WallShield(film, Optional.empty());
         }
-        InputTable zone = keys.table("outer_zone");
+        InputTable zone = keys.table(GasSideInputs.OUTER_ZONE);
         double share = zone.read(GasSideInputs.ZONE_FLOW_FRACTION);
         double bias = zone.read(GasSideInputs.ZONE_MIXTURE_RATIO_BIAS);
         return new WallShield(film, share > 0 && bias > 0 ? Optional.of(new OuterZone(share, bias)) : Optional.empty());
@@ -274,10 +280,10 @@ final class CoolingKeys {
 
     /** Table {@code [cooling.film]}: how a film enters. */
     private static Supplier<FilmDesign> film(InputTable keys) {
-        if (!keys.has("film")) {
+        if (!keys.has(GasSideInputs.FILM)) {
             return FilmDesign::liquid;
         }
-        InputTable table = keys.table("film");
+        InputTable table = keys.table(GasSideInputs.FILM);
         FilmDesign.Kind kind = table.read(GasSideInputs.FILM_KIND);
         OptionalDouble place = table.number(GasSideInputs.FILM_AREA_RATIO);
         boolean upstream = table.read(GasSideInputs.FILM_UPSTREAM);

@@ -1,6 +1,7 @@
 package dev.penstock.cycles.reading;
 
 import dev.penstock.combustion.GasModel;
+import dev.penstock.cooling.design.JacketInputs;
 import dev.penstock.cycles.concept.Burner;
 import dev.penstock.cycles.concept.BurnerDesign;
 import dev.penstock.cycles.concept.ConceptTables;
@@ -204,8 +205,8 @@ final class GasKeys {
 
     private static void needsJacket(InputTable root, Side side) {
         List<String> coolants = new ArrayList<>();
-        if (root.has(ConceptTables.COOLING.key())) {
-            InputTable keys = root.at(ConceptTables.COOLING);
+        if (root.has(JacketInputs.GROUP)) {
+            InputTable keys = root.table(JacketInputs.GROUP);
             coolants.add(keys.text(
                     ConceptInputs.COOLANT.key(),
                     ConceptInputs.COOLANT.standing().value()));

@@ -2,8 +2,8 @@ package dev.penstock.cycles.reading;
 
 import dev.penstock.chamber.design.ChamberDesign;
 import dev.penstock.chamber.design.InjectorDesign;
+import dev.penstock.cooling.design.JacketInputs;
 import dev.penstock.cycles.concept.Burner;
-import dev.penstock.cycles.concept.ConceptTables;
 import dev.penstock.cycles.concept.CycleTraits;
 import dev.penstock.cycles.concept.FeedDesign;
 import dev.penstock.cycles.concept.Side;
@@ -34,8 +34,8 @@ final class UsualInjector {
         boolean oxidizerGas =
                 traits.ownGas() || traits.gasInjector() && traits.burners().contains(Burner.OXIDIZER_RICH);
         boolean jacket = traits.livesOnJacketHeat()
-                || root.has(ConceptTables.COOLING.key())
-                        && root.at(ConceptTables.COOLING)
+                || root.has(JacketInputs.GROUP)
+                        && root.table(JacketInputs.GROUP)
                                 .optionalText(ConceptInputs.COOLANT.key())
                                 .orElse(ConceptInputs.COOLANT.standing().value())
                                 .equals(Side.FUEL.key());
