@@ -24,6 +24,7 @@ public final class CoolantProperties implements AutoCloseable {
     private static final double BOILING_FADES = 0.9;
 
     private final Fluid fluid;
+    private final Supplier<FluidCursor> cursors;
     private final FluidCursor cursor;
 
     /** One for the wall, so that each search starts from the last state of its own kind. */
@@ -59,7 +60,7 @@ public final class CoolantProperties implements AutoCloseable {
         this.lastBoilingPressure = Math.min(
                 criticalPressure,
                 saturation.map(SaturationLine::highestPressure).orElse(0.0));
-        Supplier<FluidCursor> cursors = tabulated ? FluidTables.of(fluid)::cursor : fluid::cursor;
+        cursors = tabulated ? FluidTables.of(fluid)::cursor : fluid::cursor;
         this.cursor = cursors.get();
         this.wallCursor = cursors.get();
         cursor.setPressureTemperature(pressure, Math.min(SURE * edge, edgeTemperature(pressure)));
@@ -68,6 +69,11 @@ public final class CoolantProperties implements AutoCloseable {
 
     public Fluid fluid() {
         return fluid;
+    }
+
+    /** @return a new cursor of what properties come from; the caller closes it */
+    public FluidCursor newCursor() {
+        return cursors.get();
     }
 
     /** @return highest temperature of the fluid's model that is used (K) */

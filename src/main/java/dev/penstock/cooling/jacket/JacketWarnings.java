@@ -46,7 +46,7 @@ final class JacketWarnings {
     }
 
     List<Warning> collect(Optional<ExtensionResult> extension) {
-        try (FluidCursor cursor = run.properties.fluid().cursor()) {
+        try (FluidCursor cursor = run.properties.newCursor()) {
             run.forEachCell((field, c) -> count(field, c, cursor));
         }
         if (uncovered > 0) {

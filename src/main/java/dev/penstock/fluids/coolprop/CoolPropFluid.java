@@ -10,7 +10,9 @@ import dev.penstock.fluids.state.FluidState;
 import dev.penstock.fluids.state.SaturationSamples;
 import dev.penstock.fluids.store.FluidStore;
 import dev.penstock.provenance.ModelCard;
+import java.util.ArrayDeque;
 import java.util.Arrays;
+import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -39,6 +41,10 @@ public final class CoolPropFluid implements Fluid {
     private final Optional<TransportModel> transport;
     private final FluidStore store;
     private final ThreadLocal<CoolPropHandle> handles = ThreadLocal.withInitial(this::open);
+
+    /** State objects of closed cursors, which the next cursors of their thread take: opening one takes longer than a search. */
+    private final ThreadLocal<Deque<CoolPropHandle>> spare = ThreadLocal.withInitial(ArrayDeque::new);
+
     private volatile Constants constants;
     private volatile FlashAnchors anchors;
     private volatile VapourPressureCurve vapourPressures;
@@ -208,7 +214,9 @@ public final class CoolPropFluid implements Fluid {
 
     @Override
     public FluidCursor cursor() {
-        return new CoolPropCursor(this, open(), true);
+        Deque<CoolPropHandle> kept = spare.get();
+        CoolPropHandle known = kept.pollLast();
+        return new CoolPropCursor(this, new LentHandle(id, known == null ? open() : known, kept), true);
     }
 
     /** On this thread's own state object, which the next question moves. */

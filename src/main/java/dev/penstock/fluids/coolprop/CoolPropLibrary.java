@@ -40,6 +40,11 @@ public abstract class CoolPropLibrary {
      */
     abstract CoolPropHandle open(String fluid, String id);
 
+    /** @return calls of CoolProp's functions inside this process so far, by all threads */
+    public static long nativeCalls() {
+        return NativeCall.made();
+    }
+
     /** @return which CoolProp this is: what its numbers depend on beside the question */
     public abstract String version();
 

@@ -11,6 +11,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.LongAdder;
 
 /**
  * A C function with its own argument block. Arguments are written in place and stay until overwritten, so that a call
@@ -37,6 +38,7 @@ final class NativeCall {
     }
 
     private static final int SLOT = 8;
+    private static final LongAdder MADE = new LongAdder();
     private static final List<Memory> KEPT = Collections.synchronizedList(new ArrayList<>());
     private static final Map<List<Type>, Long> INTERFACES = new ConcurrentHashMap<>();
 
@@ -100,7 +102,13 @@ final class NativeCall {
         return with(index, Pointer.nativeValue(value));
     }
 
+    /** @return calls of C functions in this process so far */
+    static long made() {
+        return MADE.sum();
+    }
+
     NativeCall call() {
+        MADE.increment();
         Native.ffi_call(callInterface, function, result, arguments);
         return this;
     }

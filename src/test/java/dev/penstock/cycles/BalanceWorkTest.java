@@ -1,0 +1,91 @@
+package dev.penstock.cycles;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.questions.EngineStudy;
+import dev.penstock.cycles.sheet.Effort;
+import dev.penstock.fluids.coolprop.CoolPropLibrary;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * What a balance of each demo costs, counted, not timed: a change that makes it dearer says so here, and one that makes it much
+ * cheaper lowers the count.
+ */
+class BalanceWorkTest {
+
+    private static final EngineStudy STUDY = EngineStudy.open();
+
+    /** Counts may rise by this share, from machine to machine (-). */
+    private static final double ALLOWANCE = 0.1;
+
+    /** A count that falls by more is out of date (-). */
+    private static final double SLACK = 0.3;
+
+    @ParameterizedTest
+    @CsvSource({
+        "avocet, 4, 26, 4, 16040",
+        "curlew, 5, 32, 5, 21888",
+        "dotterel, 4, 11, 0, 1396",
+        "dunlin, 2, 6, 0, 0",
+        "gannet, 6, 64, 6, 26152",
+        "guillemot, 6, 45, 6, 25788",
+        "heron, 6, 34, 6, 1576",
+        "kittiwake, 7, 47, 0, 3048",
+        "phalarope, 6, 41, 12, 23604",
+        "plover, 2, 6, 0, 0",
+        "razorbill, 6, 46, 6, 10160",
+        "tern, 7, 57, 7, 7944",
+        "whimbrel, 6, 30, 0, 0"
+    })
+    void aBalanceCostsWhatIsWrittenHere(String demo, int rounds, int evaluations, int jackets, long nativeCalls) {
+        Concept concept = Concepts.READER.read(Path.of("cycles", demo + ".toml"));
+        STUDY.balance(concept); // what is made once is made
+        long before = CoolPropLibrary.nativeCalls();
+        Effort effort = STUDY.balance(concept).effort();
+        long asked = CoolPropLibrary.nativeCalls() - before;
+        near("rounds", effort.rounds(), rounds);
+        near("evaluations", effort.evaluations(), evaluations);
+        near("jackets", effort.jacketSolutions(), jackets);
+        assumeTrue(before > 0 || nativeCalls == 0, "CoolProp answers from another process");
+        near("native calls", asked, nativeCalls);
+    }
+
+    private static void near(String what, long got, long written) {
+        long allowed = written + Math.round(ALLOWANCE * written);
+        assertThat(got).as(what).isBetween((long) Math.floor((1 - SLACK) * written), allowed);
+    }
+
+    @Test
+    void everyDemoIsCounted() throws Exception {
+        List<String> written = Stream.of(BalanceWorkTest.class
+                        .getDeclaredMethod(
+                                "aBalanceCostsWhatIsWrittenHere",
+                                String.class,
+                                int.class,
+                                int.class,
+                                int.class,
+                                long.class)
+                        .getAnnotation(CsvSource.class)
+                        .value())
+                .map(line -> line.substring(0, line.indexOf(',')) + ".toml")
+                .toList();
+        assertThat(written).containsExactlyInAnyOrderElementsOf(demos());
+    }
+
+    private static List<String> demos() throws IOException {
+        try (Stream<Path> files = Files.list(Path.of("cycles"))) {
+            return files.map(path -> path.getFileName().toString())
+                    .filter(name -> name.endsWith(".toml"))
+                    .toList();
+        }
+    }
+}
