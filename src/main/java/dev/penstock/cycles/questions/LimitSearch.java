@@ -48,6 +48,7 @@ public final class LimitSearch {
     private static final double TOLERANCE = 3e-4;
     private static final int MOST_TRIES = 40;
     private static final int TRIES_PER_HALVING = 3;
+    private static final int MOST_SECOND_TRIES = 4;
     private static final int MISSES_IN_A_ROW = 2;
     private static final double CHANGE = 0.02;
 
@@ -104,8 +105,7 @@ public final class LimitSearch {
             climb(trials);
         }
         PressureTrial low = highest(trials).orElseThrow(() -> nothingKept(trials));
-        PressureTrial high = above(trials, low);
-        return ended(trials, closeIn(trials, low, high), leftOut);
+        return ended(trials, closeIn(trials, upwards(trials, low)), leftOut);
     }
 
     /** From the lowest rung that closes upwards, until nothing closes or limits are missed for good; then downwards if need be. */
@@ -199,10 +199,11 @@ public final class LimitSearch {
             Map.Entry<Double, PressureTrial> next = trials.tried().higherEntry(at);
             Map.Entry<Double, PressureTrial> before = trials.tried().lowerEntry(at);
             if (here.kept() && next != null && !next.getValue().kept()) {
-                return Optional.of(ended(trials, closeIn(trials, here, next.getValue()), List.of()));
+                return Optional.of(ended(trials, closeIn(trials, narrowed(trials, here, next.getValue())), List.of()));
             }
             if (!here.kept() && before != null && before.getValue().kept()) {
-                return Optional.of(ended(trials, closeIn(trials, before.getValue(), here), List.of()));
+                return Optional.of(
+                        ended(trials, closeIn(trials, narrowed(trials, before.getValue(), here)), List.of()));
             }
             at = here.kept() ? at * step : at / step;
             step = Math.min(1.5, step * step);
@@ -214,8 +215,37 @@ public final class LimitSearch {
 
     private record Bracket(PressureTrial low, PressureTrial high) {}
 
-    /** Narrows the bracket between a pressure that keeps the limits and one that does not. */
-    private static Bracket closeIn(PressureTrials trials, PressureTrial first, PressureTrial beyond) {
+    /**
+     * Narrows the bracket between a pressure that keeps the limits and one that does not. Where it ends at a pressure that was
+     * tried in vain from farther away, that is tried again from the last solution.
+     */
+    private static Bracket closeIn(PressureTrials trials, Bracket first) {
+        Bracket bracket = first;
+        for (int tries = 0; tries < MOST_SECOND_TRIES && !bracket.high.closed(); tries++) {
+            PressureTrial again = trials.again(bracket.high.pressure());
+            if (!again.closed()) {
+                return bracket;
+            }
+            bracket = again.kept() ? upwards(trials, again) : narrowed(trials, bracket.low, again);
+        }
+        return bracket;
+    }
+
+    private static Bracket upwards(PressureTrials trials, PressureTrial from) {
+        PressureTrial low = from;
+        for (PressureTrial next = next(trials, low); next.kept(); next = next(trials, low)) {
+            low = next;
+        }
+        return narrowed(trials, low, next(trials, low));
+    }
+
+    /** The next that was tried above, or the next rung. */
+    private static PressureTrial next(PressureTrials trials, PressureTrial low) {
+        boolean tried = trials.tried().higherKey(low.pressure()) != null;
+        return tried || low.pressure() * RUNG > HIGHEST ? above(trials, low) : trials.at(low.pressure() * RUNG);
+    }
+
+    private static Bracket narrowed(PressureTrials trials, PressureTrial first, PressureTrial beyond) {
         PressureTrial low = first;
         PressureTrial high = beyond;
         double width = high.pressure() - low.pressure();

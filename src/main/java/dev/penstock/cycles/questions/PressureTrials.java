@@ -62,6 +62,14 @@ final class PressureTrials {
         return known;
     }
 
+    /** The same, tried once more if it was in vain: solutions found since may lie nearer. */
+    PressureTrial again(double pressure) {
+        if (!at(pressure).closed()) {
+            trials.put(pressure, evaluate(pressure));
+        }
+        return at(pressure);
+    }
+
     /** Leaves limits out of count and judges again what was tried. */
     void leaveOut(Set<String> names) {
         leftOut.addAll(names);
