@@ -37,6 +37,7 @@ class PenstockTest {
                 .with("nozzle.area_ratio", 16)
                 .with("chamber.contraction_ratio", 2.2)
                 .with("cooling.coolant", "fuel")
+                .with("cooling.film.fuel_fraction", 0.05)
                 .with("gas_generator.temperature", 930, "K")
                 .with("turbines.main.pressure_ratio", 18)
                 .with("shafts.arrangement", "single");

@@ -97,8 +97,8 @@ final class RandomConcepts {
                 v.put("tap_off.temperature", number(dice.between(850, 1100)) + " K");
             }
             case "dual-expander" -> {
-                size(v, 2e4, 1.2e5, 2.5, 4.5, dice.between(50, 150));
-                v.put("cooling.end_area_ratio", number(dice.between(3, 6)));
+                size(v, 2e4, 1.2e5, 2, 3.2, dice.between(50, 150));
+                v.put("cooling.end_area_ratio", number(dice.between(1.4, 2)));
                 v.put("cooling.circuits", OXIDIZER_NOZZLE);
             }
             case "electric-pump" -> size(v, 1e3, 2e5, 1, 12, dice.between(8, 60));
