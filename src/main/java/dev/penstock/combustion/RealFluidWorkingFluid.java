@@ -2,6 +2,7 @@ package dev.penstock.combustion;
 
 import dev.penstock.fluids.Propellant;
 import dev.penstock.fluids.state.FluidState;
+import dev.penstock.fluids.state.Phase;
 import dev.penstock.provenance.ModelCard;
 
 /**
@@ -51,6 +52,7 @@ public final class RealFluidWorkingFluid implements WorkingFluid {
                 s.entropy(),
                 s.isobaricHeatCapacity(),
                 s.density() * s.soundSpeed() * s.soundSpeed() / s.pressure(),
-                s.soundSpeed());
+                s.soundSpeed(),
+                s.phase() == Phase.TWO_PHASE);
     }
 }

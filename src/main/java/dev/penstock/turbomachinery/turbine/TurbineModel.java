@@ -1,5 +1,6 @@
 package dev.penstock.turbomachinery.turbine;
 
+import dev.penstock.combustion.WorkingState;
 import dev.penstock.errors.Warning;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.provenance.ModelCard;
@@ -57,6 +58,11 @@ public final class TurbineModel {
     private static final double SLOW_WHEEL = 0.1;
 
     private static final double BLADE_DENSITY = 8200;
+    private static final double ROOM_TEMPERATURE = 298.15;
+    private static final String HOT_OXIDIZER =
+            "oxygen-rich hot gas: metals can ignite; needs burn-resistant alloys or coatings, clean passages and no rubbing";
+    private static final String COLD_OXIDIZER =
+            "cold oxidizer: a rub or a particle can ignite metals; needs clean passages and no rubbing";
 
     /**
      * @param duty what is offered
@@ -152,6 +158,7 @@ public final class TurbineModel {
         TurbineDesign settled = design.settled() ? design : choose(gas, speed, design);
         TurbineWheel wheel = new TurbineWheel(gas, speed, settled);
         TurbineWork work = work(gas, settled.efficiency().orElse(wheel.efficiency));
+        WorkingState exit = duty.gas().atPressureEnthalpy(duty.exitPressure(), work.outletEnthalpy());
         List<LimitCheck> limits = new ArrayList<>();
         limits.add(LimitCheck.atMost(
                 TurbineLimit.PITCH_LINE_SPEED,
@@ -179,7 +186,7 @@ public final class TurbineModel {
                 duty,
                 wheel.settled,
                 gas.inlet,
-                duty.gas().atPressureEnthalpy(duty.exitPressure(), work.outletEnthalpy()),
+                exit,
                 speed,
                 work.efficiency(),
                 work.isentropicDrop(),
@@ -194,7 +201,7 @@ public final class TurbineModel {
                 wheel.annulusSpeed,
                 untaperedRootStress(wheel.annulusSpeed),
                 limits,
-                warnings(name, settled, wheel, wheel.pitchLineSpeed / gas.spoutingVelocity));
+                warnings(name, settled, wheel, gas, exit));
     }
 
     /**
@@ -207,13 +214,19 @@ public final class TurbineModel {
         return BLADE_DENSITY * annulusSpeed * annulusSpeed / (2 * Math.PI);
     }
 
-    private static List<Warning> warnings(String name, TurbineDesign design, TurbineWheel wheel, double velocityRatio) {
+    private static List<Warning> warnings(
+            String name, TurbineDesign design, TurbineWheel wheel, GasExpansion gas, WorkingState exit) {
+        double velocityRatio = wheel.pitchLineSpeed / gas.spoutingVelocity;
         List<Warning> warnings = new ArrayList<>();
         if (design.oxygenRich()) {
-            warnings.add(new Warning(
-                            name,
-                            "oxygen-rich hot gas: metals can ignite; needs burn-resistant alloys or coatings, clean passages and no rubbing")
+            warnings.add(new Warning(name, gas.inlet.temperature() > ROOM_TEMPERATURE ? HOT_OXIDIZER : COLD_OXIDIZER)
                     .asAside());
+        }
+        if (exit.wet()) {
+            warnings.add(
+                    new Warning(
+                            name,
+                            "the gas leaves wet: drops brake and wear the blades, and the efficiency given knows nothing of them"));
         }
         if (wheel.admission < LITTLE_ADMISSION) {
             warnings.add(new Warning(

@@ -4,8 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import dev.penstock.combustion.RealFluidWorkingFluid;
 import dev.penstock.combustion.WorkingState;
+import dev.penstock.errors.Warning;
+import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.turbomachinery.PerfectGas;
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -108,6 +112,25 @@ class TurbineTest {
         double an2 = annulus * annulus * Math.pow(30 / Math.PI, 2) / (0.0254 * 0.0254);
         assertThat(an2).isCloseTo(9.739e9, withinPercentage(0.05));
         assertThat(TurbineModel.untaperedRootStress(annulus)).isCloseTo(89.9e6, withinPercentage(0.1));
+    }
+
+    /** Saturated oxygen at 30 bar is near 142 K (from memory): gas of 160 K at 100 bar crosses that line on its way, gas of 400 K does not. */
+    @Test
+    void wetExitsAndColdOxidizersAreTold() {
+        assertThat(warnings(160)).anyMatch(w -> w.contains("leaves wet")).anyMatch(w -> w.contains("cold oxidizer"));
+        assertThat(warnings(400)).noneMatch(w -> w.contains("leaves wet")).anyMatch(w -> w.contains("hot gas"));
+    }
+
+    private List<String> warnings(double inletTemperature) {
+        RealFluidWorkingFluid oxygen =
+                new RealFluidWorkingFluid(FluidLibrary.open().propellant("oxygen"));
+        double enthalpy = oxygen.atPressureTemperature(10e6, inletTemperature).enthalpy();
+        return model
+                .size("turbine", new TurbineDuty(oxygen, 10e6, enthalpy, 3e6, 15), 3600, TurbineDefaults.of(true))
+                .warnings()
+                .stream()
+                .map(Warning::message)
+                .toList();
     }
 
     @Test
