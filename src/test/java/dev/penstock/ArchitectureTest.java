@@ -39,6 +39,7 @@ class ArchitectureTest {
 
     private static final List<String> ORDER = List.of(
             "errors",
+            "files",
             "quantities",
             "provenance",
             "input",

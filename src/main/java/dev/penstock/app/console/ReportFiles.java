@@ -1,8 +1,8 @@
 package dev.penstock.app.console;
 
+import dev.penstock.files.WholeFiles;
 import dev.penstock.reports.print.PaperSize;
 import dev.penstock.reports.print.PdfReport;
-import dev.penstock.reports.text.WholeFiles;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Arrays;

@@ -1,7 +1,7 @@
 package dev.penstock.app.web;
 
+import dev.penstock.files.WholeFiles;
 import dev.penstock.input.InputFile;
-import dev.penstock.reports.text.WholeFiles;
 import java.io.File;
 import java.io.IOException;
 import java.io.UncheckedIOException;

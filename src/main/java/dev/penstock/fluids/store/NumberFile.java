@@ -1,18 +1,16 @@
 package dev.penstock.fluids.store;
 
+import dev.penstock.files.WholeFiles;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.DoubleBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.time.Duration;
-import java.time.Instant;
+import java.util.Map;
 import java.util.Optional;
 import java.util.zip.CRC32C;
 
@@ -28,7 +26,6 @@ final class NumberFile {
 
     private static final int HEAD = 4 * Long.BYTES;
     private static final int LONGEST_KEY = 4096;
-    private static final Duration ABANDONED = Duration.ofMinutes(10);
 
     private NumberFile() {}
 
@@ -89,40 +86,11 @@ final class NumberFile {
         bytes.put(keyBytes).position((int) (HEAD + padded(keyBytes.length)));
         bytes.asDoubleBuffer().put(numbers);
         bytes.putLong(3 * Long.BYTES, sum(bytes.duplicate().position(HEAD).limit(bytes.capacity())));
-        Path draft = null;
         try {
-            Files.createDirectories(file.getParent());
-            clear(file.getParent());
-            draft = Files.createTempFile(file.getParent(), "." + file.getFileName() + ".", ".part");
-            Files.write(draft, bytes.array());
-            draft.toFile().setReadable(true, false);
-            Files.move(draft, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            WholeFiles.writeBytes(file.getParent(), Map.of(file.getFileName().toString(), bytes.array()));
             return true;
-        } catch (IOException | RuntimeException e) {
-            discard(draft);
+        } catch (RuntimeException e) {
             return false; // made again by the next process
-        }
-    }
-
-    /** Takes away what runs that were killed left unfinished. */
-    private static void clear(Path folder) throws IOException {
-        Instant before = Instant.now().minus(ABANDONED);
-        try (DirectoryStream<Path> drafts = Files.newDirectoryStream(folder, ".*.part")) {
-            for (Path each : drafts) {
-                if (Files.getLastModifiedTime(each).toInstant().isBefore(before)) {
-                    discard(each);
-                }
-            }
-        }
-    }
-
-    private static void discard(Path draft) {
-        try {
-            if (draft != null) {
-                Files.deleteIfExists(draft);
-            }
-        } catch (IOException | RuntimeException e) {
-            draft.toFile().deleteOnExit(); // hidden, and never read
         }
     }
 }

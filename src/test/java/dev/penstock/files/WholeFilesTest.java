@@ -1,4 +1,4 @@
-package dev.penstock.reports.text;
+package dev.penstock.files;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;

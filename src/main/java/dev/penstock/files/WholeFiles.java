@@ -1,4 +1,4 @@
-package dev.penstock.reports.text;
+package dev.penstock.files;
 
 import dev.penstock.errors.InvalidInput;
 import java.io.File;
