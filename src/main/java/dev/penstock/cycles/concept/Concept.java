@@ -160,13 +160,21 @@ public record Concept(
      * @return the lowest limit of the turbine inlet temperatures behind it (K)
      */
     public double turbineLimit(Burner burner) {
-        boolean two = burners.size() > 1;
-        OptionalDouble least = turbines.entrySet().stream()
-                .filter(e -> !two
-                        || e.getKey() == (burner == Burner.OXIDIZER_RICH ? TurbinePlace.OXIDIZER : TurbinePlace.FUEL))
+        return turbines.entrySet().stream()
+                .filter(e -> drives(burner, e.getKey()))
                 .mapToDouble(e -> e.getValue().design().inletTemperatureLimit())
-                .min();
-        return least.orElseThrow();
+                .min()
+                .orElseThrow();
+    }
+
+    /**
+     * @param burner a burner
+     * @param turbine a turbine
+     * @return whether the turbine runs on that burner's gas
+     */
+    public boolean drives(Burner burner, TurbinePlace turbine) {
+        return burners.size() == 1
+                || turbine == (burner == Burner.OXIDIZER_RICH ? TurbinePlace.OXIDIZER : TurbinePlace.FUEL);
     }
 
     private Concept withGas(

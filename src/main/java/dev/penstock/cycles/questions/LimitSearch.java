@@ -141,9 +141,13 @@ public final class LimitSearch {
                 .findFirst();
     }
 
+    /** The next that was tried above, or else the next rung. */
     private static PressureTrial above(PressureTrials trials, PressureTrial low) {
         Map.Entry<Double, PressureTrial> next = trials.tried().higherEntry(low.pressure());
-        if (next == null) {
+        if (next != null) {
+            return next.getValue();
+        }
+        if (low.pressure() * RUNG > HIGHEST) {
             throw new LimitReached(
                     "search",
                     String.format(
@@ -151,7 +155,7 @@ public final class LimitSearch {
                             "no limit is met up to %.4g MPa; state limits.discharge_pressure or others",
                             low.pressure() / 1e6));
         }
-        return next.getValue();
+        return trials.at(low.pressure() * RUNG);
     }
 
     private PenstockException nothingKept(PressureTrials trials) {
@@ -233,16 +237,12 @@ public final class LimitSearch {
 
     private static Bracket upwards(PressureTrials trials, PressureTrial from) {
         PressureTrial low = from;
-        for (PressureTrial next = next(trials, low); next.kept(); next = next(trials, low)) {
-            low = next;
+        PressureTrial high = above(trials, low);
+        while (high.kept()) {
+            low = high;
+            high = above(trials, low);
         }
-        return narrowed(trials, low, next(trials, low));
-    }
-
-    /** The next that was tried above, or the next rung. */
-    private static PressureTrial next(PressureTrials trials, PressureTrial low) {
-        boolean tried = trials.tried().higherKey(low.pressure()) != null;
-        return tried || low.pressure() * RUNG > HIGHEST ? above(trials, low) : trials.at(low.pressure() * RUNG);
+        return narrowed(trials, low, high);
     }
 
     private static Bracket narrowed(PressureTrials trials, PressureTrial first, PressureTrial beyond) {

@@ -4,10 +4,10 @@ import dev.penstock.chamber.ChamberPerformance;
 import dev.penstock.chamber.loss.NamedLoss;
 import dev.penstock.cooling.design.CircuitKey;
 import dev.penstock.cooling.jacket.JacketResult;
-import dev.penstock.cycles.concept.BurnerDesign;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.DesignLimits;
 import dev.penstock.cycles.concept.Side;
+import dev.penstock.cycles.concept.TurbinePlace;
 import dev.penstock.cycles.origin.ExhaustLimit;
 import dev.penstock.cycles.origin.PartKey;
 import dev.penstock.cycles.origin.TankLimit;
@@ -310,13 +310,21 @@ public final class BalanceReport {
     private boolean chosen(LimitCheck limit) {
         return switch (limit.kind().sets()) {
             case NOTHING -> false;
-            case GAS_TEMPERATURE -> concept.burners().values().stream().anyMatch(BurnerDesign::asHotAsTurbine);
+            case GAS_TEMPERATURE ->
+                concept.turbines().keySet().stream()
+                        .filter(turbine -> turbine.title().equals(limit.owner()))
+                        .anyMatch(this::setsGas);
             case SPEED -> chosenSpeed.contains(limit.owner());
             case WHEEL ->
                 concept.turbines().values().stream()
                         .noneMatch(t -> t.design().meanDiameter().isPresent());
             case BEARINGS -> true;
         };
+    }
+
+    private boolean setsGas(TurbinePlace turbine) {
+        return concept.burners().entrySet().stream()
+                .anyMatch(e -> e.getValue().asHotAsTurbine() && concept.drives(e.getKey(), turbine));
     }
 
     private void collectWarnings(List<JacketResult> jackets) {
