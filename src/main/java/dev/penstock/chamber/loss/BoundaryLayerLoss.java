@@ -51,9 +51,8 @@ public final class BoundaryLayerLoss implements LossModel {
     public Result evaluate(LossCase chamber) {
         ChamberContour contour = chamber.drawing().contour();
         GasProfile profile = chamber.profile();
-        // The layer starts where the wall begins to converge: ahead of it gas is hardly moving and still burning. A
-        // chamber
-        // shorter than that has its layer from the injector on.
+        // The layer starts where the wall begins to converge: ahead of it gas is hardly moving and still burning.
+        // In a chamber shorter than that it starts at the injector.
         double start = Math.max(-contour.throatRadius(), -contour.chamberLength());
         double end = contour.nozzleLength();
         double theta = 0;

@@ -173,10 +173,14 @@ public final class GasSides {
         double[] resistance = new double[grid.cells];
         double coating = design.wall().coating().map(Coating::resistance).orElse(0.0);
         for (int c = 0; c < grid.cells; c++) {
-            double measured =
-                    design.gasSide().sootResistance().orElse(SootLayer.resistance(grid.place[c], grid.gas.pressure()));
-            resistance[c] = coating + sootFactor * measured;
+            resistance[c] = coating + (sootFactor > 0 ? sootFactor * soot(grid, design.gasSide(), c) : 0);
         }
         return resistance;
+    }
+
+    private static double soot(JacketGrid grid, GasSideDesign options, int c) {
+        return options.sootResistance().isPresent()
+                ? options.sootResistance().getAsDouble()
+                : SootLayer.resistance(grid.place[c], grid.gas.pressure());
     }
 }

@@ -161,8 +161,9 @@ public final class CoolPropFluid implements Fluid {
 
     @Override
     public double vapourPressure(double temperature) {
-        if (vapourPressureCurve().holds(temperature)) {
-            return vapourPressureCurve().at(temperature);
+        double known = vapourPressureCurve().at(temperature);
+        if (!Double.isNaN(known)) {
+            return known;
         }
         CoolPropHandle handle = handles.get();
         handle.update(CoolPropInputs.QUALITY_TEMPERATURE, 0, temperature);

@@ -82,14 +82,8 @@ final class VapourPressureCurve {
         return true;
     }
 
-    /** @return whether the curve has a value at a temperature (K) */
-    boolean holds(double temperature) {
-        double node = curve.at(1 / temperature);
-        return temperature >= cold && temperature <= hot && !Double.isNaN(node);
-    }
-
-    /** @return vapour pressure (Pa) at a temperature (K) that it holds */
+    /** @return vapour pressure (Pa) at a temperature (K); not a number where the curve has none */
     double at(double temperature) {
-        return Math.exp(curve.at(1 / temperature));
+        return temperature >= cold && temperature <= hot ? Math.exp(curve.at(1 / temperature)) : Double.NaN;
     }
 }

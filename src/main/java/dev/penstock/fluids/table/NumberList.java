@@ -31,10 +31,6 @@ final class NumberList {
         }
     }
 
-    int size() {
-        return count;
-    }
-
     double[] toArray() {
         return Arrays.copyOf(numbers, count);
     }

@@ -58,7 +58,10 @@ public final class TurbineModel {
     private static final double SLOW_WHEEL = 0.1;
 
     private static final double BLADE_DENSITY = 8200;
+
+    /** Oxidizer that is warmer counts as hot gas (K): common practice, no source. */
     private static final double ROOM_TEMPERATURE = 298.15;
+
     private static final String HOT_OXIDIZER =
             "oxygen-rich hot gas: metals can ignite; needs burn-resistant alloys or coatings, clean passages and no rubbing";
     private static final String COLD_OXIDIZER =
