@@ -60,15 +60,7 @@ final class ClaimsCoverage {
 
     /** Engines of which enough is in the table. */
     static List<PublishedEngine> engines() {
-        return PublishedEngine.all().stream()
-                .filter(e -> e.published("thrust_vac_kN").isPresent()
-                        && e.published("isp_vac_s").isPresent()
-                        && e.published("chamber_pressure_MPa").isPresent()
-                        && e.published("mixture_ratio").isPresent()
-                        && e.published("expansion_ratio").isPresent()
-                        && e.oxidizer() != null
-                        && e.fuel() != null)
-                .toList();
+        return PublishedEngine.all().stream().filter(e -> e.lacking().isEmpty()).toList();
     }
 
     static Row judged(PublishedEngine e, String cycles, int samples, Workers workers) {

@@ -43,7 +43,9 @@ record EngineCase(PublishedEngine engine, boolean onGround, String coupling, boo
                 new EngineCase(named("LE-7"), true, PARALLEL, false, MILLED),
                 new EngineCase(named("RD-170"), true, SINGLE, true, MILLED),
                 new EngineCase(named("RL10A-3-3A"), false, GEARED, false, STEEL_TUBES),
-                new EngineCase(named("LE-5A"), false, SERIES, false, MILLED));
+                new EngineCase(named("LE-5A"), false, SERIES, false, MILLED),
+                new EngineCase(named("RD-0110"), false, SINGLE, false, MILLED),
+                new EngineCase(named("RD-0124"), false, SINGLE, true, MILLED));
     }
 
     /** The concept file of the engine. */

@@ -3,6 +3,8 @@ package dev.penstock.validation;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 class EvidenceTest {
@@ -20,5 +22,16 @@ class EvidenceTest {
         assertThatThrownBy(() -> Evidence.of("measured", "[ito-1959]"))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("kind \"measured\" is none of published, from memory, worked by hand");
+    }
+
+    @Test
+    void anEngineIsAsGoodAsItsWeakestFigure() {
+        Map<String, String> cells =
+                new LinkedHashMap<>(EngineCase.named("RD-253").cells());
+        assertThat(cells.get("confidence")).isEqualTo("published");
+        cells.put("fuel_pump_speed_rpm", "13800");
+        assertThatThrownBy(() -> new PublishedEngine(cells))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("its weakest figure is from memory, the row says published");
     }
 }

@@ -28,6 +28,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 
@@ -42,6 +43,19 @@ public final class PerformanceValidation {
 
     /** The published 1667 °F of one of them; one value for all engines that burn hydrazines. */
     private static final String STORABLE_GENERATOR = "1180 K";
+
+    /** Largest miss aimed at for a single engine (-). */
+    static final double WORST = 0.03;
+
+    /** Engines that miss their vacuum or sea-level figure by more than {@link #WORST}, and why. */
+    static final Map<String, String> CAUSES = new TreeMap<>(
+            Map.of(
+                    "LR-87-AJ-7",
+                    "its impulses are those of the AJ-5 and do not belong together: 259 s at sea level means 285 s in vacuum with a full "
+                            + "nozzle of area ratio 8, not 297 s. The program agrees with the sea-level figure",
+                    "YF-77",
+                    "at sea level the computed flow leaves the wall before the exit, which leaves more thrust than a full nozzle; the "
+                            + "published 310.2 s are within 2 % of the vacuum figure less p_a·A_e. The area ratio is from memory"));
 
     private final FluidLibrary fluids = FluidLibrary.open(Path.of("").toAbsolutePath());
     private final SpeciesLibrary species = SpeciesLibrary.open(Path.of("").toAbsolutePath());
@@ -66,6 +80,11 @@ public final class PerformanceValidation {
 
         double vacuumError() {
             return vacuum / engine.number("isp_vac_s") - 1;
+        }
+
+        boolean missed() {
+            return Math.abs(vacuumError()) > WORST
+                    || seaLevelComparable && Math.abs(seaLevelError().orElse(0)) > WORST;
         }
 
         OptionalDouble seaLevelError() {
@@ -94,6 +113,15 @@ public final class PerformanceValidation {
                     .mapToDouble(r -> Math.abs(r.vacuumError()))
                     .max()
                     .orElseThrow();
+        }
+
+        /** Engines with a figure beyond the target. */
+        List<String> missed() {
+            return rows.stream()
+                    .filter(Row::missed)
+                    .map(row -> row.engine().name())
+                    .sorted()
+                    .toList();
         }
 
         private List<Double> seaLevelErrors() {
@@ -131,6 +159,11 @@ public final class PerformanceValidation {
         List<Row> rows = new ArrayList<>();
         List<Missing> missing = new ArrayList<>();
         for (PublishedEngine engine : PublishedEngine.all()) {
+            Optional<String> lacking = engine.lacking();
+            if (lacking.isPresent()) {
+                missing.add(new Missing(engine, lacking.get()));
+                continue;
+            }
             try {
                 rows.add(open(engine) ? balanced(engine, efficiencies) : closed(engine, efficiencies));
             } catch (InvalidInput e) {
@@ -239,8 +272,8 @@ public final class PerformanceValidation {
                 engines that dump turbine gas are balanced as a whole, at their published engine mixture ratio.
                 Engines that burn hydrazines in a gas generator run it at %s, the published temperature of one of them.
 
-                The published figures are quoted from secondary pages, those with an asterisk from memory; ratings of
-                one engine differ among sources by up to 1 %%.
+                The published figures are quoted from secondary pages; those with an asterisk are from memory, those with a dagger
+                worked out from others. Ratings of one engine differ among sources by up to 1 %%.
 
                 ## Vacuum and sea-level specific impulse
 
@@ -278,13 +311,14 @@ public final class PerformanceValidation {
                 """
 
                 Vacuum: mean absolute miss %.2f %%, worst %.2f %%, over %d engines. Sea level: mean %.2f %%, worst %.2f %%.
-                The target is a mean of at most 1.5 %% and a worst miss of at most 3 %%.
+                The target is a mean of at most 1.5 %% and a worst miss of at most %.0f %%.
                 """,
                 100 * outcome.meanVacuumError(),
                 100 * outcome.worstVacuumError(),
                 outcome.rows().size(),
                 100 * outcome.meanSeaLevelError(),
-                100 * outcome.worstSeaLevelError()));
+                100 * outcome.worstSeaLevelError(),
+                100 * WORST));
         text.append(String.format(
                 Locale.ROOT,
                 """
@@ -296,11 +330,23 @@ public final class PerformanceValidation {
                 100 * nominal.meanVacuumError(),
                 100 * nominal.worstVacuumError(),
                 nominal.rows().size()));
-        text.append(leftOut(outcome))
+        text.append(missed(outcome))
+                .append(leftOut(outcome))
                 .append(contradictions(outcome))
                 .append(missing(outcome))
                 .append(waterfall(outcome));
         return text.toString().replace(System.lineSeparator(), "\n");
+    }
+
+    /** Engines beyond the target, with the cause as far as it is known. */
+    private static String missed(Outcome outcome) {
+        StringBuilder text = new StringBuilder("\nBeyond the target:\n\n");
+        outcome.missed().forEach(name -> text.append("- ")
+                .append(name)
+                .append(": ")
+                .append(CAUSES.getOrDefault(name, "cause not known"))
+                .append(".\n"));
+        return text.toString();
     }
 
     /** What each engine with a usual wall zone says of it, and what it misses by the mean of the others of its group. */

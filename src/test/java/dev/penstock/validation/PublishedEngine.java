@@ -9,12 +9,50 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
-/** One engine with its published figures, a row of {@code src/test/resources/validation/engines.csv}. */
+/**
+ * One engine with its published figures, a row of {@code src/test/resources/validation/engines.csv}. Each figure has a mark: the
+ * column {@code seen} lists the columns that were read in the source that the row names or in a transcription of it,
+ * {@code derived} those worked out from such figures; every other figure is from memory. The kind of the row is that of its weakest
+ * figure, so that a row cannot call itself published and hold a figure that nobody has read.
+ *
+ * @param cells text by column
+ */
 record PublishedEngine(Map<String, String> cells) {
+
+    private static final List<String> FIGURES = List.of(
+            "mixture_ratio",
+            "chamber_pressure_MPa",
+            "expansion_ratio",
+            "thrust_vac_kN",
+            "thrust_sl_kN",
+            "isp_vac_s",
+            "isp_sl_s",
+            "mass_kg",
+            "fuel_pump_speed_rpm",
+            "ox_pump_speed_rpm",
+            "fuel_pump_discharge_MPa",
+            "ox_pump_discharge_MPa",
+            "fuel_turbine_power_MW",
+            "ox_turbine_power_MW",
+            "turbine_inlet_temperature_K",
+            "turbine_pressure_ratio",
+            "gas_generator_or_preburner_flow_kg_s",
+            "coolant_temperature_rise_K",
+            "coolant_pressure_drop_MPa");
+
+    /** What a concept is written from and its impulse is held against, in words. */
+    private static final Map<String, String> NEEDED = new LinkedHashMap<>();
+
+    static {
+        NEEDED.put("mixture_ratio", "mixture ratio");
+        NEEDED.put("chamber_pressure_MPa", "chamber pressure");
+        NEEDED.put("expansion_ratio", "area ratio");
+        NEEDED.put("thrust_vac_kN", "vacuum thrust");
+        NEEDED.put("isp_vac_s", "vacuum impulse");
+    }
 
     private static final Map<String, String> IDS = Map.of(
             "LOX", "oxygen",
@@ -23,9 +61,29 @@ record PublishedEngine(Map<String, String> cells) {
             "kerosene", "rp-1",
             "N2O4", "nitrogen-tetroxide",
             "Aerozine-50", "hydrazine-50",
-            "UH25", "uh-25");
+            "UH25", "uh-25",
+            "UDMH", "udmh",
+            "MMH", "mmh");
 
-    private static final Pattern SEEN = Pattern.compile("^seen in look-up: (.*?); other numbers from memory");
+    PublishedEngine {
+        String name = cells.get("engine");
+        List<String> marked = new ArrayList<>(list(cells.get("seen")));
+        marked.addAll(list(cells.get("derived")));
+        for (String column : marked) {
+            if (!FIGURES.contains(column)
+                    || cells.get(column).isEmpty()
+                    || marked.indexOf(column) != marked.lastIndexOf(column)) {
+                throw new IllegalArgumentException(name + ": \"" + column + "\" is no figure, empty or marked twice");
+            }
+        }
+        Evidence kind = FIGURES.stream().anyMatch(c -> !cells.get(c).isEmpty() && !marked.contains(c))
+                ? Evidence.FROM_MEMORY
+                : cells.get("derived").isEmpty() ? Evidence.PUBLISHED : Evidence.WORKED;
+        if (!cells.get("confidence").equals(kind.text())) {
+            throw new IllegalArgumentException(
+                    name + ": its weakest figure is " + kind.text() + ", the row says " + cells.get("confidence"));
+        }
+    }
 
     static List<PublishedEngine> all() {
         try (BufferedReader reader = new BufferedReader(new InputStreamReader(
@@ -66,16 +124,31 @@ record PublishedEngine(Map<String, String> cells) {
         return cells.getOrDefault(column, "");
     }
 
-    /** The figure as a page shows it: with an asterisk if nobody has read it in the source that the row names. */
+    /** The figure as a page shows it: with an asterisk if it is from memory, a dagger if it is derived from figures that were read. */
     String shown(String column) {
         String text = text(column);
-        return text.isEmpty() || seen().contains(column) ? text : text + "*";
+        boolean plain = text.isEmpty() || list(text("seen")).contains(column);
+        return plain ? text : text + (list(text("derived")).contains(column) ? "†" : "*");
     }
 
-    /** Columns that the note says were read, not remembered. */
-    private List<String> seen() {
-        Matcher list = SEEN.matcher(text("note"));
-        return list.find() ? List.of(list.group(1).split("; ")) : List.of();
+    private static List<String> list(String columns) {
+        return columns.isEmpty() ? List.of() : List.of(columns.split("; "));
+    }
+
+    /** What the program would need and has not, in words; empty if a concept can be written from the row. */
+    Optional<String> lacking() {
+        List<String> lacking = new ArrayList<>();
+        for (String side : List.of("oxidizer", "fuel")) {
+            if (!IDS.containsKey(text(side))) {
+                lacking.add("no fluid file for " + text(side));
+            }
+        }
+        for (String column : NEEDED.keySet()) {
+            if (text(column).isEmpty()) {
+                lacking.add("no " + NEEDED.get(column) + " published");
+            }
+        }
+        return lacking.isEmpty() ? Optional.empty() : Optional.of(String.join(", ", lacking));
     }
 
     double number(String column) {

@@ -29,7 +29,8 @@ final class PublishedPumps {
         for (EngineCase engineCase : EngineCase.all()) {
             PublishedEngine engine = engineCase.engine();
             boolean both = engine.published("fuel_pump_discharge_MPa").isPresent()
-                    && engine.published("ox_pump_discharge_MPa").isPresent();
+                    && engine.published("ox_pump_discharge_MPa").isPresent()
+                    && engine.published("fuel_turbine_power_MW").isPresent();
             // pumps that lift a part of their flow further are left out: the table does not give that part
             boolean staged = engine.cycle().startsWith("staged");
             if (both && !staged) {

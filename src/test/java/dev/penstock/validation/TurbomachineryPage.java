@@ -296,11 +296,15 @@ final class TurbomachineryPage {
             - F-1, turbine power: both discharge pressures come out about 13 % low, each inside its target, and the power with
               them. At the published duty the power comes out, see above. What is missing is between pump and chamber: the usual
               injector, valve and line take less than the built ones do.
+            - RD-0110 and RD-0124, fuel pump discharge: the built fuel pumps deliver 2.1 and 2.35 times chamber pressure. What the
+              jackets of four chambers on one pump take is not published, and each engine is computed with one chamber.
+            - RD-0110, generator flow: with the fuel pump's discharge, its power and so its gas come out low.
             - LE-5A, oxidizer pump speed: the built pump runs slower than its suction allows, by a margin that no general rule
               here asks for. The fuel pump is held back by the smallest bearings and comes out.
 
             Near misses that share a reason:
 
+            - J-2 and RL10A-3-3A, discharge pressures 3 to 11 % low, as for F-1: the usual pressure budget is leaner than theirs.
             - LE-7, fuel pump speed: the turbine's annulus at the middle of the published limits (3·10¹⁰ in²·rpm²) holds the shaft
               back; the built turbine has more of it.
             - RL10A-3-3A, turbine power: three reaction stages are more efficient than the built turbine.
