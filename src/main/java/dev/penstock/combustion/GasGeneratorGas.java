@@ -189,7 +189,14 @@ public final class GasGeneratorGas {
             hot = cold;
             cold *= factor;
             if (cold < SMALLEST_RATIO || cold > LARGEST_RATIO) {
-                throw outside(branch, temperature, "what a mixture ratio from 0.001 to 1000 gives");
+                throw outside(
+                        branch,
+                        temperature,
+                        String.format(
+                                Locale.ROOT,
+                                "at least %.0f K, at a mixture ratio of %.3g",
+                                excess(mixture, hot, pressure, 0),
+                                hot));
             }
         } while (excess(mixture, cold, pressure, temperature) > 0);
         double log = RootFinder.between(

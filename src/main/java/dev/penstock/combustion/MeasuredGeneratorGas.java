@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Gas of a fuel-rich gas generator: temperature, cp and gamma against mixture ratio, as measured and tabulated for turbine
@@ -55,6 +56,19 @@ public final class MeasuredGeneratorGas {
                         .allMatch(p ->
                                 p.propellant() == fuel || same(p.propellant().composition(), data.oxidizer())))
                 .map(data -> new MeasuredGeneratorGas(fuel, data));
+    }
+
+    /**
+     * @param fuel a fuel
+     * @param oxidizer an oxidizer
+     * @return the lowest temperature in the fuel's table of gas burnt with that oxidizer (K); empty if there is no such table
+     */
+    public static OptionalDouble coolest(Propellant fuel, Propellant oxidizer) {
+        return fuel.combustion()
+                .generatorGas()
+                .filter(data -> same(oxidizer.composition(), data.oxidizer()))
+                .map(data -> OptionalDouble.of(data.temperature().get(0)))
+                .orElse(OptionalDouble.empty());
     }
 
     private static boolean same(ElementalComposition a, ElementalComposition b) {

@@ -22,7 +22,7 @@ import java.util.Locale;
  * a hot uncooled wall loses about a quarter less. Low-pressure small nozzles, momentum Reynolds number below 1000, are
  * laminar in part and lose less than this.
  */
-public final class BoundaryLayerLoss implements LossModel {
+public final class BoundaryLayerLoss extends LossModel {
 
     public static final ModelCard CARD = new ModelCard(
             "chamber.boundary_layer",
@@ -37,14 +37,8 @@ public final class BoundaryLayerLoss implements LossModel {
     private static final double VISCOSITY_EXPONENT = 0.7;
     private static final int STEPS = 90;
 
-    @Override
-    public LossKind kind() {
-        return LossKind.BOUNDARY_LAYER;
-    }
-
-    @Override
-    public ModelCard card() {
-        return CARD;
+    public BoundaryLayerLoss() {
+        super(LossKind.BOUNDARY_LAYER, CARD, Size.MATTERS);
     }
 
     @Override

@@ -24,7 +24,7 @@ import java.util.Optional;
  * out at 0.990 to 0.993, a 60 % bell at 0.96 to 0.98, as [nasa-sp-8120] reports. Table: area ratio 1.5 to 400, length
  * 0.6 to 1, γ 1.10 to 1.34; its ends are kept beyond them.
  */
-public final class DivergenceLoss implements LossModel {
+public final class DivergenceLoss extends LossModel {
 
     public static final ModelCard CARD = new ModelCard(
             "chamber.divergence",
@@ -34,19 +34,8 @@ public final class DivergenceLoss implements LossModel {
             "0.25 %",
             List.of("nasa-sp-125", "nasa-sp-8120", "sauer-1947"));
 
-    @Override
-    public LossKind kind() {
-        return LossKind.DIVERGENCE;
-    }
-
-    @Override
-    public ModelCard card() {
-        return CARD;
-    }
-
-    @Override
-    public boolean dependsOnSize() {
-        return false;
+    public DivergenceLoss() {
+        super(LossKind.DIVERGENCE, CARD, Size.INDIFFERENT);
     }
 
     @Override

@@ -20,7 +20,7 @@ import java.util.Locale;
  * hydrazine fuels lay along the wall, from the fuel's file; a stated film comes on top of it. What engines say of the
  * constants, each left out in turn, is on the page of delivered performance.
  */
-public final class EnergyReleaseLoss implements LossModel {
+public final class EnergyReleaseLoss extends LossModel {
 
     public static final ModelCard CARD = new ModelCard(
             "chamber.energy_release",
@@ -30,19 +30,8 @@ public final class EnergyReleaseLoss implements LossModel {
             "1.5 %",
             List.of("nasa-sp-125", "oefelein-yang-1993", "priem-heidmann-1960", "common practice, no source"));
 
-    @Override
-    public LossKind kind() {
-        return LossKind.ENERGY_RELEASE;
-    }
-
-    @Override
-    public ModelCard card() {
-        return CARD;
-    }
-
-    @Override
-    public boolean dependsOnSize() {
-        return false;
+    public EnergyReleaseLoss() {
+        super(LossKind.ENERGY_RELEASE, CARD, Size.INDIFFERENT);
     }
 
     @Override

@@ -22,7 +22,7 @@ import java.util.Optional;
  * of the fuel and 13 to 17 % of the oxygen cost 3.3 to 4.5 % of c*. With neither film nor outer zone there is no loss; when the
  * sides of the injection are not known none can be modelled and a warning says so.
  */
-public final class FilmCoolingLoss implements LossModel {
+public final class FilmCoolingLoss extends LossModel {
 
     public static final ModelCard CARD = new ModelCard(
             "chamber.film_cooling",
@@ -32,19 +32,8 @@ public final class FilmCoolingLoss implements LossModel {
             "half of the loss",
             List.of("cpia-246", "nasa-tp-2862"));
 
-    @Override
-    public LossKind kind() {
-        return LossKind.FILM_COOLING;
-    }
-
-    @Override
-    public ModelCard card() {
-        return CARD;
-    }
-
-    @Override
-    public boolean dependsOnSize() {
-        return false;
+    public FilmCoolingLoss() {
+        super(LossKind.FILM_COOLING, CARD, Size.INDIFFERENT);
     }
 
     @Override

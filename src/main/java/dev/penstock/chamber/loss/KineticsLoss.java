@@ -31,7 +31,7 @@ import java.util.Optional;
  * chambers from 0.5 kN to 7.8 MN: within 0.3 % of the impulse. Where the gas freezes ahead of the throat, freezing at the
  * throat is used and a warning says so. Expansions that are not shifting lose nothing more here.
  */
-public final class KineticsLoss implements LossModel {
+public final class KineticsLoss extends LossModel {
 
     public static final ModelCard CARD = new ModelCard(
             "chamber.kinetics",
@@ -44,14 +44,8 @@ public final class KineticsLoss implements LossModel {
     private static final double FREEZING = 0.2; // rate given over rate asked
     private static final int MOST_STEPS = 40;
 
-    @Override
-    public LossKind kind() {
-        return LossKind.KINETICS;
-    }
-
-    @Override
-    public ModelCard card() {
-        return CARD;
+    public KineticsLoss() {
+        super(LossKind.KINETICS, CARD, Size.MATTERS);
     }
 
     @Override

@@ -7,30 +7,55 @@ import dev.penstock.provenance.ModelCard;
 import java.util.Optional;
 
 /** Computes one loss of a thrust chamber when the concept does not state its efficiency. */
-public interface LossModel {
+public abstract class LossModel {
+
+    /** Whether a loss changes with the size of the chamber, everything else the same. */
+    protected enum Size {
+        MATTERS,
+        INDIFFERENT
+    }
+
+    private final LossKind kind;
+    private final ModelCard card;
+    private final Size size;
+
+    /**
+     * @param kind which loss it computes
+     * @param card equation, source and range
+     * @param size whether it changes with the size of the chamber
+     */
+    protected LossModel(LossKind kind, ModelCard card, Size size) {
+        this.kind = kind;
+        this.card = card;
+        this.size = size;
+    }
 
     /** @return which loss it computes */
-    LossKind kind();
+    public final LossKind kind() {
+        return kind;
+    }
 
     /** @return equation, source and range */
-    ModelCard card();
+    public final ModelCard card() {
+        return card;
+    }
 
     /** @return whether the loss changes with the size of the chamber, everything else the same */
-    default boolean dependsOnSize() {
-        return true;
+    public final boolean dependsOnSize() {
+        return size == Size.MATTERS;
     }
 
     /**
      * @param chamber chamber whose loss is wanted
      * @return impulse after over impulse before this loss, with its evidence
      */
-    Result evaluate(LossCase chamber);
+    public abstract Result evaluate(LossCase chamber);
 
     /**
      * @param chamber chamber whose efficiency is stated for its design point
      * @return what that efficiency is multiplied by at the operating point (-)
      */
-    default double partFlow(LossCase chamber) {
+    public double partFlow(LossCase chamber) {
         return 1;
     }
 

@@ -17,7 +17,7 @@ import java.util.Locale;
  * 1900 kg/m³ is assumed (common practice, no source): it follows the gas almost perfectly, and the loss is small beside the
  * ideal expansion's own account of condensed matter. Temperature lag is left out; it is of the same size.
  */
-public final class TwoPhaseLoss implements LossModel {
+public final class TwoPhaseLoss extends LossModel {
 
     public static final ModelCard CARD = new ModelCard(
             "chamber.two_phase",
@@ -30,14 +30,8 @@ public final class TwoPhaseLoss implements LossModel {
     private static final double DIAMETER = 1e-6; // m
     private static final double PARTICLE_DENSITY = 1900; // kg/m³
 
-    @Override
-    public LossKind kind() {
-        return LossKind.TWO_PHASE;
-    }
-
-    @Override
-    public ModelCard card() {
-        return CARD;
+    public TwoPhaseLoss() {
+        super(LossKind.TWO_PHASE, CARD, Size.MATTERS);
     }
 
     @Override

@@ -17,7 +17,8 @@ public final class GasInputs {
 
     public static final Input<Double> BURNER_TEMPERATURE = Input.quantity(
                     "temperature", Dimension.TEMPERATURE, Range.of(250, 3500), "Temperature of its gas")
-            .follows("by burner; closes the power balance where the turbine's pressure ratio is given");
+            .follows(
+                    "by burner, no colder than the fuel's table of gas begins; closes the power balance where the turbine's pressure ratio is given");
     public static final Input<Double> BURNER_INJECTOR_LOSS = Input.ratio(
                     "injector_loss", Range.of(0, 0.5), "Pressure lost in its injector over its pressure")
             .usual(Usual.between(0.08, 0.12, 0.20, Usual.COMMON).because("10 to 20 % of burner pressure"));

@@ -224,7 +224,7 @@ public final class ConceptReader {
         Supplier<FeedDesign> oxidizerFeed = feeds.read(root, Side.OXIDIZER, head.oxidizer(), traits);
         Supplier<FeedDesign> fuelFeed = feeds.read(root, Side.FUEL, head.fuel(), traits);
         Supplier<List<CoolingCircuit>> cooling = CoolingKeys.read(root, traits, pressure);
-        GasKeys gas = new GasKeys(root, traits, head.fuel());
+        GasKeys gas = new GasKeys(root, traits, head.oxidizer(), head.fuel());
         Supplier<Optional<ElectricDesign>> electric = ElectricKeys.read(root, traits);
         Supplier<DesignLimits> limits = limits(root.at(ConceptTables.LIMITS), traits);
         Supplier<Optional<PressurizationDesign>> pressurization =

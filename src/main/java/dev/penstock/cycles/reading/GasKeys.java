@@ -1,6 +1,7 @@
 package dev.penstock.cycles.reading;
 
 import dev.penstock.combustion.GasModel;
+import dev.penstock.combustion.MeasuredGeneratorGas;
 import dev.penstock.cooling.design.JacketInputs;
 import dev.penstock.cycles.concept.Burner;
 import dev.penstock.cycles.concept.BurnerDesign;
@@ -31,12 +32,14 @@ import java.util.function.Supplier;
 /** Reads what a concept says about turbine gas: burners, turbines, shafts, ducts and exhaust, as far as its cycle has them. */
 final class GasKeys {
 
+    private static final String COOLEST = "the coolest gas in the fuel's file, hotter than usual";
+
     private final Map<Burner, Supplier<BurnerDesign>> burners = new EnumMap<>(Burner.class);
     private final Map<TurbinePlace, Supplier<TurbineOption>> turbines = new EnumMap<>(TurbinePlace.class);
     private final ShaftDesign shafts;
     private final GasPathDesign path;
 
-    GasKeys(InputTable root, CycleTraits traits, Propellant fuel) {
+    GasKeys(InputTable root, CycleTraits traits, Propellant oxidizer, Propellant fuel) {
         shafts = shafts(root, traits, fuel);
         OptionalDouble temperatureLimit = traits.turbines()
                 ? root.at(ConceptTables.LIMITS).number(EngineInputs.TURBINE_TEMPERATURE_LIMIT)
@@ -57,20 +60,32 @@ final class GasKeys {
             turbines.put(place, () -> new TurbineOption(found, design.get()));
         }
         for (Burner burner : traits.burners()) {
-            readBurner(root, burner, traits);
+            readBurner(root, burner, traits, coolest(burner, oxidizer, fuel));
         }
         path = path(root, traits);
     }
 
-    private void readBurner(InputTable root, Burner burner, CycleTraits traits) {
+    /** What a table of fuel-rich gas begins with; a burner is not asked for colder gas by default. */
+    private static OptionalDouble coolest(Burner burner, Propellant oxidizer, Propellant fuel) {
+        return burner == Burner.GENERATOR || burner == Burner.FUEL_RICH
+                ? MeasuredGeneratorGas.coolest(fuel, oxidizer)
+                : OptionalDouble.empty();
+    }
+
+    private void readBurner(InputTable root, Burner burner, CycleTraits traits, OptionalDouble coolest) {
         InputTable keys = root.at(ConceptTables.burner(burner));
-        double usual = usualTemperature(burner);
+        double common = usualTemperature(burner);
+        boolean hotter = coolest.isPresent() && coolest.getAsDouble() > common;
+        double usual = hotter ? coolest.getAsDouble() : common;
         OptionalDouble temperature;
         if (burner == Burner.DECOMPOSITION) {
             temperature = OptionalDouble.empty();
         } else if (traits.closure() == CycleTraits.Closure.GAS_FLOW) {
             temperature = OptionalDouble.of(keys.read(
-                    GasInputs.BURNER_TEMPERATURE, Usual.of(usual, "850 to 1100 K are usual", "nasa-sp-8081")));
+                    GasInputs.BURNER_TEMPERATURE,
+                    hotter
+                            ? Usual.of(usual, COOLEST, "")
+                            : Usual.of(usual, "850 to 1100 K are usual", "nasa-sp-8081")));
         } else {
             TurbinePlace place = drivenBy(traits, burner);
             boolean ratioGiven = root.at(ConceptTables.turbine(place)).has(GasInputs.PRESSURE_RATIO);
@@ -87,7 +102,10 @@ final class GasKeys {
             temperature = ratioGiven
                     ? keys.number(GasInputs.BURNER_TEMPERATURE, "closes the power balance")
                     : OptionalDouble.of(keys.read(
-                            GasInputs.BURNER_TEMPERATURE, Usual.common(usual).because("middle of the range in use")));
+                            GasInputs.BURNER_TEMPERATURE,
+                            hotter
+                                    ? Usual.of(usual, COOLEST, "")
+                                    : Usual.common(usual).because("middle of the range in use")));
         }
         double loss = keys.read(GasInputs.BURNER_INJECTOR_LOSS);
         GasModel model = keys.read(GasInputs.GAS_MODEL);
