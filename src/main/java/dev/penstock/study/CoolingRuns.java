@@ -68,7 +68,7 @@ public final class CoolingRuns {
         JacketResult first = balance.cooling().get(0);
         JacketResult jacket = balance.cooling().get(concept.cooling().indexOf(cooling));
         PartPlace place = balance.origins().place(cooling.key().owner()).orElseThrow();
-        double flow = balance.station(place.inlets().get(0)).massFlow();
+        double flow = balance.station(place.inlets().get(0)).massFlow() / concept.chambers();
         JacketCase question = new JacketCase(
                 HotGasProfiles.of(balance.chamber(), concept.fuel()),
                 concept.feed(cooling.coolant()).propellant(),

@@ -130,7 +130,7 @@ public final class TankHeadRuns {
     /** Into the unlit chamber where the gas goes there, else through the exhaust nozzle that the design flow fills. */
     private double wayOut(double flow) {
         if (balance.exhausts().isEmpty()) {
-            return balance.chamber().throatArea();
+            return balance.concept().chambers() * balance.chamber().throatArea();
         }
         TurbineSizing last = balance.turbines().stream()
                 .min((a, b) -> Double.compare(a.outlet().pressure(), b.outlet().pressure()))
@@ -153,7 +153,7 @@ public final class TankHeadRuns {
         return new TankHeadStart.Metal(
                 cold.enthalpy(),
                 cold.temperature(),
-                result.heatLoad() / difference,
+                balance.concept().chambers() * result.heatLoad() / difference,
                 first.duty().massFlow(),
                 METAL * mass,
                 soak);

@@ -45,7 +45,8 @@ record EngineCase(PublishedEngine engine, boolean onGround, String coupling, boo
                 new EngineCase(named("RL10A-3-3A"), false, GEARED, false, STEEL_TUBES),
                 new EngineCase(named("LE-5A"), false, SERIES, false, MILLED),
                 new EngineCase(named("RD-0110"), false, SINGLE, false, MILLED),
-                new EngineCase(named("RD-0124"), false, SINGLE, true, MILLED));
+                new EngineCase(named("RD-0124"), false, SINGLE, true, MILLED),
+                new EngineCase(named("RD-180"), true, SINGLE, true, MILLED));
     }
 
     /** The concept file of the engine. */
@@ -60,6 +61,7 @@ record EngineCase(PublishedEngine engine, boolean onGround, String coupling, boo
         line(text, "[engine]");
         line(text, "thrust_vacuum = \"%s kN\"", engine.text("thrust_vac_kN"));
         line(text, "chamber_pressure = \"%s MPa\"", engine.text("chamber_pressure_MPa"));
+        line(text, "chambers = %d", engine.chambers());
         line(text, "[nozzle]");
         line(text, "area_ratio = %s", engine.text("expansion_ratio"));
         line(text, "[tanks]");

@@ -204,7 +204,7 @@ public final class PerformanceValidation {
                 ExpansionMode.SHIFTING,
                 efficiencies);
         ChamberPerformance chamber = new ThrustChamber(NozzleFlow.of(species, reactants))
-                .forVacuumThrust(design, reactants, 1e3 * engine.number("thrust_vac_kN"));
+                .forVacuumThrust(design, reactants, 1e3 * engine.number("thrust_vac_kN") / engine.chambers());
         double seaLevel = chamber.profile().throat().pressure() > Constants.STANDARD_ATMOSPHERE
                 ? chamber.seaLevelSpecificImpulse()
                 : 0;
@@ -237,7 +237,7 @@ public final class PerformanceValidation {
         return String.format(
                 Locale.ROOT,
                 "name = \"%s\"%ncycle = \"%s\"%n[propellants]%noxidizer = \"%s\"%nfuel = \"%s\"%nmixture_ratio = %s%n"
-                        + "[engine]%nthrust_vacuum = \"%s kN\"%nchamber_pressure = \"%s MPa\"%n[nozzle]%narea_ratio = %s%n%s",
+                        + "[engine]%nthrust_vacuum = \"%s kN\"%nchamber_pressure = \"%s MPa\"%nchambers = %d%n[nozzle]%narea_ratio = %s%n%s",
                 engine.name(),
                 engine.cycle(),
                 engine.oxidizer(),
@@ -245,6 +245,7 @@ public final class PerformanceValidation {
                 engine.text("mixture_ratio"),
                 engine.text("thrust_vac_kN"),
                 engine.text("chamber_pressure_MPa"),
+                engine.chambers(),
                 engine.text("expansion_ratio"),
                 table + stated);
     }
@@ -264,7 +265,7 @@ public final class PerformanceValidation {
                 ## What is compared
 
                 Each engine is computed from four published figures: mixture ratio, chamber pressure, area ratio and vacuum
-                thrust. Everything else is what the program assumes when a concept says nothing: an 80 %% bell, the contraction
+                thrust, and from how many chambers share that. Everything else is what the program assumes when a concept says nothing: an 80 %% bell, the contraction
                 ratio usual for the throat, every loss by its model. **Nothing is tuned to a single engine.** Of energy release, vaporisation
                 and mixing come from the literature; two numbers, what a fuel-rich zone along the wall costs engines of kerosene and of
                 hydrazines, are chosen with these engines in view (below, each left out in turn). Propellants enter at their storage

@@ -160,6 +160,11 @@ record PublishedEngine(Map<String, String> cells) {
         return text.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(text));
     }
 
+    /** Thrust chambers that its figures are for, as its note tells. */
+    int chambers() {
+        return Integer.parseInt(text("chambers"));
+    }
+
     boolean storable() {
         return oxidizer().equals("nitrogen-tetroxide");
     }

@@ -190,7 +190,7 @@ final class TurbomachineryPage {
         page.append("## Built engines\n\n");
         page.append(
                 "Inputs are the published cycle, propellants, mixture ratio, chamber pressure, area ratio, vacuum thrust, turbine"
-                        + " gas temperature, for dumped turbine gas its pressure ratio, how the machines are coupled (a gearbox with its"
+                        + " gas temperature, for dumped turbine gas its pressure ratio, how many chambers it has, how the machines are coupled (a gearbox with its"
                         + " ratio), and whether the chamber is made of tubes or milled. Everything else is"
                         + " the program's usual value. Where the table is silent the value goes by class, not by engine: ground-started"
                         + " engines have 0.50 MPa (oxidizer) and 0.35 MPa (fuel) at the tank outlet, flight-started ones 0.28 and 0.23 MPa."
@@ -286,9 +286,6 @@ final class TurbomachineryPage {
                         .replace("\r\n", "\n"));
             }
         });
-        page.append(
-                "\nRD-170 has four chambers on one turbopump and is computed with one, whose walls weigh about twice as much"
-                        + " (thickness and surface go with the radius).\n");
     }
 
     private static final String NOTES =
@@ -296,8 +293,8 @@ final class TurbomachineryPage {
             - F-1, turbine power: both discharge pressures come out about 13 % low, each inside its target, and the power with
               them. At the published duty the power comes out, see above. What is missing is between pump and chamber: the usual
               injector, valve and line take less than the built ones do.
-            - RD-0110 and RD-0124, fuel pump discharge: the built fuel pumps deliver 2.1 and 2.35 times chamber pressure. What the
-              jackets of four chambers on one pump take is not published, and each engine is computed with one chamber.
+            - RD-0110 and RD-0124, fuel pump discharge: the built fuel pumps deliver 2.1 and 2.35 times chamber pressure. What
+              their jackets take is not published.
             - RD-0110, generator flow: with the fuel pump's discharge, its power and so its gas come out low.
             - LE-5A, oxidizer pump speed: the built pump runs slower than its suction allows, by a margin that no general rule
               here asks for. The fuel pump is held back by the smallest bearings and comes out.
@@ -316,8 +313,8 @@ final class TurbomachineryPage {
             is fitted to an engine, but they were settled with these engines in view, and one gearbox, two small hydrogen pumps
             and one chamber above 20 MPa say as much about that choice as about the models.
 
-            Engines of the table that are not here: those without published turbomachinery figures (J-2S, RD-180, LR-87-AJ-11), the
-            pressure-fed AJ10-118K, and Viking 4B and 5C, whose gas generator burns near the stoichiometric ratio and is cooled by
+            Engines of the table that are not here: those without published turbomachinery figures, of which RD-180 alone is here, as
+            a second engine with several chambers; those without pumps; and Viking 4B and 5C, whose gas generator burns near the stoichiometric ratio and is cooled by
             water that the program does not have.
             """;
 }

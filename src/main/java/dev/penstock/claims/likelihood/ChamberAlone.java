@@ -44,7 +44,7 @@ final class ChamberAlone {
 
     private ChamberPerformance sized(ThrustChamber chamber, Injection injection) {
         ThrustTarget target = concept.thrust();
-        double value = target.value();
+        double value = target.valueOfOne();
         return switch (target.kind()) {
             case VACUUM_THRUST -> chamber.forVacuumThrust(concept.chamber(), injection, value);
             case THROAT_DIAMETER -> chamber.forThroatArea(concept.chamber(), injection, Math.PI / 4 * value * value);
@@ -76,15 +76,16 @@ final class ChamberAlone {
      */
     Map<String, Alone> figures(double efficiency) {
         double area = performance.throatArea();
-        double flow = performance.massFlow() / efficiency;
+        int chambers = concept.chambers();
+        double flow = chambers * performance.massFlow() / efficiency;
         Map<String, Alone> figures = new LinkedHashMap<>();
         vacuum(figures, "engine.isp_vacuum_s", performance.vacuumSpecificImpulse() * efficiency);
-        vacuum(figures, "engine.thrust_vacuum_N", performance.vacuumThrust());
+        vacuum(figures, "engine.thrust_vacuum_N", chambers * performance.vacuumThrust());
         vacuum(figures, "engine.mass_flow_kg_s", flow);
         vacuum(figures, "engine.throat_diameter_m", Math.sqrt(4 * area / Math.PI));
         vacuum(figures, "engine.exit_diameter_m", Math.sqrt(4 * performance.exitArea() / Math.PI));
         vacuum(figures, "engine.area_ratio", performance.areaRatio());
-        double atSeaLevel = performance.thrustAt(Constants.STANDARD_ATMOSPHERE);
+        double atSeaLevel = chambers * performance.thrustAt(Constants.STANDARD_ATMOSPHERE);
         figures.put("engine.thrust_sea_level_N", new Alone(atSeaLevel, AT_SEA_LEVEL));
         figures.put("engine.isp_sea_level_s", new Alone(atSeaLevel / flow / Constants.STANDARD_GRAVITY, AT_SEA_LEVEL));
         return figures;

@@ -24,7 +24,7 @@ import java.util.OptionalDouble;
  * @param fuelFeed fuel from tank to injector
  * @param mixtureRatio oxidizer over fuel leaving the tanks, by mass (-)
  * @param thrust what fixes its size
- * @param chamber thrust chamber, with the chamber pressure
+ * @param chamber thrust chamber, each of them where there are several, with the chamber pressure
  * @param cooling circuits of regenerative cooling, from the injector to the nozzle exit; none if nothing cools
  * @param burners gas generator or preburners that the cycle has
  * @param turbines turbines that the cycle has
@@ -99,6 +99,11 @@ public record Concept(
      */
     public boolean cooledBy(Side side) {
         return cooling.stream().anyMatch(circuit -> circuit.coolant() == side);
+    }
+
+    /** @return number of thrust chambers on its one set of pumps */
+    public int chambers() {
+        return thrust.chambers();
     }
 
     /** @return nozzle stagnation pressure (Pa) */

@@ -18,6 +18,10 @@ public final class EngineInputs {
             .example("\"7 MPa\"")
             .believed(Belief.factors(0.5e6, 35e6));
 
+    public static final Input<Integer> CHAMBERS = Input.whole(
+                    "chambers", 1, ThrustTarget.MOST_CHAMBERS, "Thrust chambers fed by one set of pumps")
+            .usual(Usual.of(1, "one chamber", ""));
+
     public static final Input<Double> DISCHARGE_PRESSURE_LIMIT = Input.quantity(
                     "discharge_pressure", Dimension.PRESSURE, Range.of(1e5, 5e8), "Highest pressure behind a pump")
             .usual(Usual.between(60e6, 80e6, 92e6, Usual.COMMON).because("about the highest in service"));

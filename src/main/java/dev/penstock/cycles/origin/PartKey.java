@@ -43,6 +43,14 @@ public record PartKey(PartKind kind, String id, String label, String noun) {
         return new PartKey(kind, kind.prefix() + "." + name, label);
     }
 
+    /**
+     * @param count how many equal ones stand side by side
+     * @return the same part, whose label counts them
+     */
+    public PartKey times(int count) {
+        return count == 1 ? this : new PartKey(kind, id, count + " " + label + "s", noun);
+    }
+
     // ---- what each propellant has
 
     public static PartKey tank(Side side) {

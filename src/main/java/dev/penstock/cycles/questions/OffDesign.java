@@ -162,7 +162,7 @@ final class OffDesign {
                 feed(Side.OXIDIZER, command, ratio, command.oxidizerTankPressure()),
                 feed(Side.FUEL, command, ratio, command.fuelTankPressure()),
                 ratio,
-                new ThrustTarget(ThrustTarget.Kind.THROAT_DIAMETER, throat),
+                new ThrustTarget(ThrustTarget.Kind.THROAT_DIAMETER, throat, own.chambers()),
                 own.chamber()
                         .withChamberPressure(pressure)
                         .withInjector(own.chamber()
@@ -239,7 +239,8 @@ final class OffDesign {
                 .mapToDouble(j -> j.thrustAt(ambient))
                 .sum();
         double flow = sheet.tankStreams().stream().mapToDouble(Stream::flow).sum();
-        double vacuum = chamber.vacuumThrust() + jets;
+        int chambers = design.concept().chambers();
+        double vacuum = chambers * chamber.vacuumThrust() + jets;
         List<JacketResult> jackets = solved.jackets();
         Map<String, Double> temperatures = temperatures(sheet);
         return new OperatingPoint(
@@ -247,7 +248,7 @@ final class OffDesign {
                 solved.balanceModels().concept().chamberPressure(),
                 solved.balanceModels().concept().mixtureRatio(),
                 vacuum,
-                sonic ? chamber.thrustAt(ambient) + jetsSea : 0,
+                sonic ? chambers * chamber.thrustAt(ambient) + jetsSea : 0,
                 vacuum / flow / Constants.STANDARD_GRAVITY,
                 flow,
                 sheet.machinery().pumpPoints(),

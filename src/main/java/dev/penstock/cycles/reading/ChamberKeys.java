@@ -29,6 +29,9 @@ final class ChamberKeys {
     static final String PRESSURE =
             ConceptTables.ENGINE.of(EngineInputs.CHAMBER_PRESSURE).path();
 
+    private static final String CHAMBERS =
+            ConceptTables.ENGINE.of(EngineInputs.CHAMBERS).path();
+
     private static final double VACUUM_COEFFICIENT = 1.75;
     private static final double SEA_LEVEL_COEFFICIENT = 1.5;
 
@@ -80,7 +83,7 @@ final class ChamberKeys {
                     String size = ConceptTables.ENGINE.of(t.kind().input()).path();
                     return t.kind() == ThrustTarget.Kind.THROAT_DIAMETER
                             ? new String[] {size}
-                            : new String[] {size, PRESSURE};
+                            : new String[] {size, PRESSURE, CHAMBERS};
                 })
                 .orElse(new String[0]);
     }
@@ -88,9 +91,9 @@ final class ChamberKeys {
     /** Near enough to tell a large engine from a small one (m). */
     private static double throatDiameter(ThrustTarget thrust, double chamberPressure) {
         return switch (thrust.kind()) {
-            case THROAT_DIAMETER -> thrust.value();
-            case VACUUM_THRUST -> diameter(thrust.value() / (VACUUM_COEFFICIENT * chamberPressure));
-            case SEA_LEVEL_THRUST -> diameter(thrust.value() / (SEA_LEVEL_COEFFICIENT * chamberPressure));
+            case THROAT_DIAMETER -> thrust.valueOfOne();
+            case VACUUM_THRUST -> diameter(thrust.valueOfOne() / (VACUUM_COEFFICIENT * chamberPressure));
+            case SEA_LEVEL_THRUST -> diameter(thrust.valueOfOne() / (SEA_LEVEL_COEFFICIENT * chamberPressure));
         };
     }
 

@@ -189,7 +189,7 @@ public final class ConceptInputs {
                 .and(Arrays.stream(ThrustTarget.Kind.values())
                         .map(ThrustTarget.Kind::input)
                         .toArray(Input<?>[]::new))
-                .and(EngineInputs.CHAMBER_PRESSURE);
+                .and(EngineInputs.CHAMBER_PRESSURE, EngineInputs.CHAMBERS);
     }
 
     private InputGroup lines() {

@@ -280,6 +280,7 @@ public final class ConceptReader {
     }
 
     private static Optional<ThrustTarget> thrust(InputTable keys) {
+        int chambers = keys.read(EngineInputs.CHAMBERS);
         List<ThrustTarget.Kind> given = new ArrayList<>();
         Map<ThrustTarget.Kind, Double> values = new LinkedHashMap<>();
         for (ThrustTarget.Kind kind : ThrustTarget.Kind.values()) {
@@ -300,7 +301,7 @@ public final class ConceptReader {
                     "write exactly one of thrust_vacuum, thrust_sea_level and throat_diameter");
         }
         return given.size() == 1 && values.containsKey(given.get(0))
-                ? Optional.of(new ThrustTarget(given.get(0), values.get(given.get(0))))
+                ? Optional.of(new ThrustTarget(given.get(0), values.get(given.get(0)), chambers))
                 : Optional.empty();
     }
 

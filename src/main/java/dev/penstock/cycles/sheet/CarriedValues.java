@@ -9,19 +9,19 @@ import java.util.Optional;
  * What an arrangement takes for granted while it is solved, and what is computed again from its solution: the chamber and
  * the jackets depend on the flows, and the flows on them.
  *
- * @param chamberFlow flow through the throat (kg/s)
+ * @param chamberFlow flow through the throats of all chambers (kg/s)
  * @param faceRatio pressure at the injector face over nozzle stagnation pressure (-)
  * @param jackets jackets, in the order of the concept's circuits
- * @param chamber the chamber those follow from
+ * @param chamber the chamber those follow from, one of them where there are several
  */
 public record CarriedValues(double chamberFlow, double faceRatio, List<Jacket> jackets, ChamberPerformance chamber) {
 
     /**
      * The same of one cooling circuit.
      *
-     * @param heatLoad heat taken up by the jacket (W)
+     * @param heatLoad heat taken up by the jackets of all chambers (W)
      * @param pressureDrop pressure drop of the jacket (Pa)
-     * @param load the jacket those follow from; empty before it is known
+     * @param load the jacket of one chamber that those follow from; empty before it is known
      */
     public record Jacket(double heatLoad, double pressureDrop, Optional<JacketLoad> load) {
 

@@ -33,8 +33,8 @@ import java.util.OptionalDouble;
  * @param pumps pumps as sized; empty for pressure-fed cycles
  * @param turbines turbines as sized
  * @param shafts shafts with their power balance
- * @param chamber thrust chamber
- * @param cooling jackets, in the order of the concept's circuits
+ * @param chamber thrust chamber, one of them where there are several
+ * @param cooling jackets of one chamber, in the order of the concept's circuits
  * @param pressureLadder pressure steps, line by line, from tank to chamber
  * @param exhausts dumped turbine gas
  * @param electric electric drive, for the cycle that has one
@@ -154,7 +154,7 @@ public record EngineBalance(
      */
     public double thrustAt(double ambientPressure) {
         Require.notNegative("engine", "ambient pressure (Pa)", ambientPressure);
-        return chamber.thrustAt(ambientPressure)
+        return concept.chambers() * chamber.thrustAt(ambientPressure)
                 + exhausts.stream()
                         .mapToDouble(jet -> jet.thrustAt(ambientPressure))
                         .sum();

@@ -34,6 +34,7 @@ public final class EngineMasses {
                 .estimate(new EngineParts(
                         balance.thrustAt(0),
                         balance.chamber(),
+                        balance.concept().chambers(),
                         Math.max(cooled, 1),
                         balance.shafts(),
                         burners(balance),

@@ -502,12 +502,12 @@ public final class Flowsheet {
                             chamberPressure(),
                             concept.cooling().stream().map(c -> c.key().heat()).toList());
             components.add(new Component(
-                    PartKey.CHAMBER,
+                    PartKey.CHAMBER.times(concept.chambers()),
                     streams.stream().map(Stream::station).toList(),
                     List.of(number),
                     -assumed.heatLoad(),
                     0));
-            components.add(new Component(PartKey.NOZZLE, List.of(number), List.of(), 0, 0));
+            components.add(new Component(PartKey.NOZZLE.times(concept.chambers()), List.of(number), List.of(), 0, 0));
             recorder.orElseThrow()
                     .step(
                             LineKey.CHAMBER,

@@ -75,13 +75,15 @@ public final class BalanceReport {
     private EngineBalance make() {
         sizeMachines();
         List<JacketResult> jackets = solved.jackets();
+        int chambers = concept.chambers();
         List<Residual> residuals = residuals();
         for (Residual residual : residuals) {
             if (!(residual.relative() <= Auditor.ALLOWED)) {
                 throw new ConservationViolated(residual.name(), residual.relative(), Auditor.ALLOWED);
             }
         }
-        EnergyAudit audit = new Auditor(sheet.stations(), sheet.components()).audit(heatLoads(jackets), shafts);
+        EnergyAudit audit =
+                new Auditor(sheet.stations(), sheet.components()).audit(heatLoads(jackets, chambers), shafts);
         Auditor.check(audit);
         EngineSummary summary = summary();
         collectWarnings(jackets);
@@ -107,9 +109,9 @@ public final class BalanceReport {
                 sheet.recorder().orElseThrow().origins());
     }
 
-    private static Map<PartKey, Double> heatLoads(List<JacketResult> jackets) {
+    private static Map<PartKey, Double> heatLoads(List<JacketResult> jackets, int chambers) {
         Map<PartKey, Double> loads = new LinkedHashMap<>();
-        jackets.forEach(j -> loads.put(PartKey.jacket(j.circuit()), j.heatLoad()));
+        jackets.forEach(j -> loads.put(PartKey.jacket(j.circuit()), chambers * j.heatLoad()));
         return loads;
     }
 
@@ -196,7 +198,7 @@ public final class BalanceReport {
         double jets = solved.update().jets().stream()
                 .mapToDouble(ExhaustJet::vacuumThrust)
                 .sum();
-        double vacuum = chamber.vacuumThrust() + jets;
+        double vacuum = concept.chambers() * chamber.vacuumThrust() + jets;
         double seaLevel = seaLevelThrust();
         double flow = oxidizer + fuel;
         double gravity = Constants.STANDARD_GRAVITY;
@@ -227,7 +229,7 @@ public final class BalanceReport {
         if (!sonicAgainst(ambient)) {
             return 0;
         }
-        return chamber.thrustAt(ambient)
+        return concept.chambers() * chamber.thrustAt(ambient)
                 + solved.update().jets().stream()
                         .mapToDouble(j -> j.thrustAt(ambient))
                         .sum();
@@ -332,6 +334,14 @@ public final class BalanceReport {
             warnings.add(new Warning(
                             "engine",
                             "the throat is not sonic against one atmosphere; sea-level thrust is given as zero")
+                    .asAside());
+        }
+        if (concept.chambers() > 1) {
+            warnings.add(new Warning(
+                            "engine",
+                            "throat, exit, chamber, losses and jackets are those of one of "
+                                    + concept.chambers()
+                                    + " equal chambers; thrust, flows, stations and masses are those of the whole engine")
                     .asAside());
         }
         chamber.warnings().forEach(w -> warnings.add(w.asAside()));

@@ -27,7 +27,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** The jacket of one cooling circuit in the rounds of {@link Surroundings}. Keeps nothing itself. */
+/** The jacket of one cooling circuit of one chamber in the rounds of {@link Surroundings}. Keeps nothing itself. */
 final class JacketRounds {
 
     /** Guess of the heat of all jackets over the power of the jet (-), before they are known. */
@@ -90,11 +90,12 @@ final class JacketRounds {
             Optional<JacketLoad> rough = roughly(chamber);
             if (rough.isPresent()) {
                 return new CarriedValues.Jacket(
-                        rough.get().heatLoad(), rough.get().pressureDrop(), Optional.empty());
+                        concept.chambers() * rough.get().heatLoad(), rough.get().pressureDrop(), Optional.empty());
             }
         }
-        double jet = 0.5 * chamber.massFlow() * chamber.vacuumImpulse() * chamber.vacuumImpulse();
-        double heat = Math.min(HEAT_SHARE * jet / concept.cooling().size(), mostHeat(chamber.massFlow()));
+        double flow = concept.chambers() * chamber.massFlow();
+        double jet = 0.5 * flow * chamber.vacuumImpulse() * chamber.vacuumImpulse();
+        double heat = Math.min(HEAT_SHARE * jet / concept.cooling().size(), mostHeat(flow));
         return new CarriedValues.Jacket(heat, DROP_SHARE * concept.chamberPressure(), Optional.empty());
     }
 
@@ -197,7 +198,7 @@ final class JacketRounds {
                 concept.feed(circuit.coolant()).propellant(),
                 inlet.pressure(),
                 own,
-                inlet.flow(),
+                inlet.flow() / concept.chambers(),
                 circuit.jacket(),
                 circuit.heatFluxFactor(),
                 film);

@@ -107,7 +107,7 @@ final class Surroundings {
     private CarriedValues first(ChamberPerformance chamber) {
         List<CarriedValues.Jacket> jackets =
                 circuits.stream().map(circuit -> circuit.first(chamber)).toList();
-        return new CarriedValues(chamber.massFlow(), faceRatio(chamber), jackets, chamber);
+        return new CarriedValues(concept.chambers() * chamber.massFlow(), faceRatio(chamber), jackets, chamber);
     }
 
     /** Assumptions of a neighbouring concept, moved to this one's chamber pressure. */
@@ -130,7 +130,7 @@ final class Surroundings {
         return switch (concept.thrust().kind()) {
             case VACUUM_THRUST -> value;
             case SEA_LEVEL_THRUST -> 1.15 * value;
-            case THROAT_DIAMETER -> 1.6 * Math.PI / 4 * value * value * concept.chamberPressure();
+            case THROAT_DIAMETER -> 1.6 * Math.PI / 4 * value * value * concept.chamberPressure() * concept.chambers();
         };
     }
 
@@ -172,14 +172,16 @@ final class Surroundings {
             JacketRounds.Known after = circuits.get(i).again(before, sheet, chamber);
             JacketLoad load = after.found().orElseThrow().load();
             jackets.add(after);
-            carried.add(new CarriedValues.Jacket(load.heatLoad(), load.pressureDrop(), Optional.of(load)));
+            carried.add(new CarriedValues.Jacket(
+                    concept.chambers() * load.heatLoad(), load.pressureDrop(), Optional.of(load)));
             resized |= circuits.get(i).resized(before, after);
         }
-        CarriedValues next = new CarriedValues(chamber.massFlow(), faceRatio(chamber), carried, chamber);
+        double flow = concept.chambers() * chamber.massFlow();
+        CarriedValues next = new CarriedValues(flow, faceRatio(chamber), carried, chamber);
         return new Update(next, jets, withChamber.withJackets(jackets), resized);
     }
 
-    /** Vacuum thrust left for the chamber (N). */
+    /** Vacuum thrust left for the chambers together (N). */
     private double thrust(List<ExhaustJet> jets, ChamberPerformance before) {
         double target = concept.thrust().value();
         double left;
@@ -204,7 +206,7 @@ final class Surroundings {
                 }
                 left = (target - jetThrust) / share;
             }
-            default -> left = before.vacuumThrust();
+            default -> left = concept.chambers() * before.vacuumThrust();
         }
         if (!(left > 0)) {
             throw new LimitReached("engine.thrust", "the turbine exhaust alone gives more than the thrust asked for");
@@ -229,6 +231,7 @@ final class Surroundings {
                 : OptionalDouble.of(chamber.throatArea());
     }
 
+    /** One chamber of those that give a thrust together. */
     private ChamberPerformance chamber(Reactants mixture, double thrust, OptionalDouble nearArea) {
         ThrustChamber chambers = balanceModels.chamber(mixture);
         Injection injection = injection(mixture);
@@ -236,7 +239,7 @@ final class Surroundings {
             double diameter = concept.thrust().value();
             return chambers.forThroatArea(concept.chamber(), injection, Math.PI / 4 * diameter * diameter);
         }
-        return chambers.forVacuumThrust(concept.chamber(), injection, thrust, nearArea);
+        return chambers.forVacuumThrust(concept.chamber(), injection, thrust / concept.chambers(), nearArea);
     }
 
     /** The fuel's own part is told apart where the gas along the wall is another than that of the core. */

@@ -68,12 +68,13 @@ public final class EngineFigures {
             .number("thrust_vacuum_N", "thrust, vacuum", Notation.FORCE, b -> b.engine()
                     .vacuumThrust())
             .briefly("thrust vac")
-            .from((b, at) -> Origin.of(Definitions.SUM, List.of("chamber.vacuum_thrust_N"), EnginePlaces.jets(b)))
+            .from((b, at) -> Origin.of(Definitions.SUM, EnginePlaces.chamberThrust(b), EnginePlaces.jets(b)))
             .number("thrust_sea_level_N", "thrust, sea level", Notation.FORCE, b -> b.engine()
                     .seaLevelThrust())
             .by(
                     b -> b.concept().chamber().nozzle().separation().card(),
                     own("thrust_vacuum_N"),
+                    stated("engine.chambers"),
                     fixed("chamber.exit_area_m2", "constants.standard_atmosphere_Pa"),
                     stated("exhaust."))
             .number("isp_vacuum_s", "specific impulse, vacuum", IMPULSE, b -> b.engine()

@@ -84,6 +84,19 @@ final class EnginePlaces {
         return StationRecorder.at(balance.tankOutlet(side).number());
     }
 
+    /** Thrust of the chamber, and how many there are where there are several. */
+    static List<String> chamberThrust(EngineBalance balance) {
+        List<String> paths = new ArrayList<>(List.of("chamber.vacuum_thrust_N"));
+        paths.addAll(severalChambers(balance));
+        return paths;
+    }
+
+    private static List<String> severalChambers(EngineBalance balance) {
+        return balance.concept().chambers() == 1
+                ? List.of()
+                : new InputPaths(balance.concept()).of(ConceptTables.ENGINE.of(EngineInputs.CHAMBERS));
+    }
+
     /** Thrust of every jet of dumped gas. */
     static List<String> jets(EngineBalance balance) {
         return EngineFigures.EXHAUSTS.paths("exhausts", balance.exhausts(), "vacuum_thrust_N");
@@ -134,6 +147,7 @@ final class EnginePlaces {
             return here.with(Role.THROAT, asked);
         }
         List<String> thrust = new ArrayList<>(asked);
+        thrust.addAll(severalChambers(balance));
         thrust.addAll(jets(balance));
         if (kind == ThrustTarget.Kind.SEA_LEVEL_THRUST) {
             thrust.addAll(List.of(SEA_LEVEL, at.own("thrust_coefficient_vacuum"), at.own("area_ratio")));

@@ -224,7 +224,7 @@ public final class NozzleView {
     /** Impulse of the engine with a plug for its bell; empty where the ambient pressure is too high for the model. */
     private OptionalDouble compensated(double pressure) {
         try {
-            double thrust = new PlugNozzle(balance.chamber()).thrustAt(pressure)
+            double thrust = balance.concept().chambers() * new PlugNozzle(balance.chamber()).thrustAt(pressure)
                     + balance.exhausts().stream()
                             .mapToDouble(j -> j.thrustAt(pressure))
                             .sum();

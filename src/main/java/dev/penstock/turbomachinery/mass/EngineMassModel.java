@@ -15,6 +15,7 @@ import java.util.List;
  * line       π d s ρ_m L, s = p d FS/(2σ) at least 1.5 mm, d from 15 m/s, L = 1.2 engine lengths
  * valve      1 kg + 40 kg (p/10 MPa)^0.5 (d/0.15 m)^2.5
  * gimbal     2e-5 F
+ * chambers   walls, extension and injector of each; lines of n chambers weigh what the lines of one do: n d² stays, and s ~ d
  * frame      50 % of the sum (thrust frame, mounts, harness, sensors, igniter, purge, small lines)
  * </pre>
  */
@@ -43,9 +44,12 @@ public final class EngineMassModel {
      */
     public EngineMass estimate(EngineParts parts) {
         List<MassItem> plain = new ArrayList<>();
-        plain.add(ChamberMass.combustor(parts.chamber(), parts.cooledAreaRatio()));
-        plain.add(ChamberMass.extension(parts.chamber(), parts.cooledAreaRatio()));
-        plain.add(ChamberMass.injector(parts.chamber()));
+        int chambers = parts.chambers();
+        plain.add(
+                ChamberMass.combustor(parts.chamber(), parts.cooledAreaRatio()).times(chambers));
+        plain.add(
+                ChamberMass.extension(parts.chamber(), parts.cooledAreaRatio()).times(chambers));
+        plain.add(ChamberMass.injector(parts.chamber()).times(chambers));
         for (ShaftBalance shaft : parts.shafts()) {
             plain.add(new MassItem(
                     MassPart.TURBOPUMP,

@@ -9,7 +9,8 @@ import java.util.List;
  * What an engine consists of, as far as its mass depends on it.
  *
  * @param vacuumThrust of the whole engine (N)
- * @param chamber thrust chamber
+ * @param chamber thrust chamber, one of them where there are several
+ * @param chambers number of thrust chambers
  * @param cooledAreaRatio area ratio down to which the nozzle has a cooled wall (-); 1 for a chamber that is not cooled
  * @param shafts turbopump shafts
  * @param burners gas generator and preburners
@@ -21,6 +22,7 @@ import java.util.List;
 public record EngineParts(
         double vacuumThrust,
         ChamberPerformance chamber,
+        int chambers,
         double cooledAreaRatio,
         List<ShaftBalance> shafts,
         List<Burner> burners,

@@ -27,6 +27,7 @@ public final class MassFigures {
 
     private static final Place.Source THRUST = fixed("engine.thrust_vacuum_N");
     private static final Place.Source GRAVITY = fixed("constants.standard_gravity_m_s2");
+    private static final Place.Source CHAMBERS = stated("engine.chambers");
     private static final Place.Source THROAT = fixed("engine.throat_diameter_m");
     private static final List<Place.Source> FLOW =
             List.of(of(OUTLET, "mass_flow_kg_s"), of(OUTLET, "pressure_Pa"), of(OUTLET, "density_kg_m3"));
@@ -87,9 +88,14 @@ public final class MassFigures {
     private static List<Place.Source> sources(MassPart part) {
         return switch (part) {
             case CHAMBER ->
-                List.of(THROAT, fixed("engine.chamber_pressure_Pa"), stated("chamber.", "nozzle.", "cooling."));
-            case EXTENSION -> List.of(THROAT, fixed("engine.area_ratio"), stated("nozzle."), given("end_area_ratio"));
-            case INJECTOR -> List.of(THROAT, stated("chamber."));
+                List.of(
+                        THROAT,
+                        CHAMBERS,
+                        fixed("engine.chamber_pressure_Pa"),
+                        stated("chamber.", "nozzle.", "cooling."));
+            case EXTENSION ->
+                List.of(THROAT, CHAMBERS, fixed("engine.area_ratio"), stated("nozzle."), given("end_area_ratio"));
+            case INJECTOR -> List.of(THROAT, CHAMBERS, stated("chamber."));
             case TURBOPUMP -> List.of(of(SHAFT, "mass_kg"));
             case BURNER, VALVE -> FLOW;
             case LINE -> List.of(FLOW.get(0), FLOW.get(1), FLOW.get(2), fixed("engine.exit_diameter_m"));

@@ -11,4 +11,10 @@ import dev.penstock.provenance.Spread;
  * @param mass mass with the scatter of the relation (kg)
  * @param source source key, or "common practice, no source"
  */
-public record MassItem(MassPart part, String owner, String name, Spread mass, String source) {}
+public record MassItem(MassPart part, String owner, String name, Spread mass, String source) {
+
+    /** Several equal ones as one item, whose scatter is common to them. */
+    MassItem times(int count) {
+        return count == 1 ? this : new MassItem(part, owner, count + " × " + name, mass.times(count), source);
+    }
+}

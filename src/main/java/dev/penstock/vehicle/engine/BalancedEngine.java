@@ -108,7 +108,7 @@ public final class BalancedEngine implements EnginePerformance {
 
     @Override
     public double exitArea() {
-        return balance.chamber().exitArea()
+        return balance.concept().chambers() * balance.chamber().exitArea()
                 + balance.exhausts().stream().mapToDouble(ExhaustJet::exitArea).sum();
     }
 
