@@ -209,12 +209,7 @@ public final class Penstock {
         }
         Propellant oxygen = propellant(oxidizer, Propellant.Role.OXIDIZER);
         Propellant burnt = propellant(fuel, Propellant.Role.FUEL);
-        Reactants reactants = Reactants.of(
-                oxygen,
-                oxygen.absoluteEnthalpy(oxygen.storageState().enthalpy()),
-                burnt,
-                burnt.absoluteEnthalpy(burnt.storageState().enthalpy()),
-                mixtureRatio);
+        Reactants reactants = Reactants.ofTanks(oxygen, burnt, mixtureRatio);
         Expansion expansion = NozzleFlow.of(SpeciesLibrary.open(home), reactants)
                 .expand(reactants, chamberPressure, ExpansionMode.SHIFTING);
         List<IdealExpansion> nozzles = new ArrayList<>();

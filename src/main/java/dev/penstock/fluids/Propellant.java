@@ -23,8 +23,7 @@ import java.util.Set;
  * @param referencePressure pressure of the reference state (Pa)
  * @param referenceTemperature temperature of the reference state (K)
  * @param referenceFluidEnthalpy the fluid model's own enthalpy in the reference state (J/kg)
- * @param storageTemperature normal loading temperature (K)
- * @param storagePressure tank pressure assumed when a concept states none (Pa)
+ * @param storageState state in the tank at normal loading; its pressure is assumed when a concept states none
  * @param loadingDensity density at normal loading (kg/m³)
  * @param subcooledTemperature loading temperature when subcooled (K), if that is in use
  * @param subcooledDensity density at subcooled loading (kg/m³), if that is in use
@@ -41,8 +40,7 @@ public record Propellant(
         double referencePressure,
         double referenceTemperature,
         double referenceFluidEnthalpy,
-        double storageTemperature,
-        double storagePressure,
+        FluidState storageState,
         double loadingDensity,
         OptionalDouble subcooledTemperature,
         OptionalDouble subcooledDensity,
@@ -140,8 +138,18 @@ public record Propellant(
         return formationEnthalpy + fluidEnthalpy - referenceFluidEnthalpy;
     }
 
-    /** @return state in the tank at normal loading */
-    public FluidState storageState() {
-        return fluid.atPressureTemperature(storagePressure, storageTemperature);
+    /** @return absolute enthalpy in the tank at normal loading (J/kg) */
+    public double storedEnthalpy() {
+        return absoluteEnthalpy(storageState.enthalpy());
+    }
+
+    /** @return normal loading temperature (K) */
+    public double storageTemperature() {
+        return storageState.temperature();
+    }
+
+    /** @return tank pressure assumed when a concept states none (Pa) */
+    public double storagePressure() {
+        return storageState.pressure();
     }
 }

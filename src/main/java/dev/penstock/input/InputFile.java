@@ -32,17 +32,16 @@ public final class InputFile {
 
     private final String name;
     private final String text;
-    private final KeyLines lines;
     private final InputTable root;
     private final List<InvalidInput.Problem> problems = new ArrayList<>();
     private final Map<String, InputValue> inputs = new LinkedHashMap<>();
     private final Map<String, String> sources = new LinkedHashMap<>();
+    private KeyLines lines;
     private String sourceless = "no source given";
 
     private InputFile(String name, String text, ObjectNode tree) {
         this.name = name;
         this.text = text;
-        this.lines = new KeyLines(text);
         this.root = new InputTable(this, "", tree, Optional.empty());
     }
 
@@ -239,8 +238,16 @@ public final class InputFile {
         inputs.put(input.key(), input);
     }
 
+    /** Sought only where there is a problem to tell. */
+    private KeyLines lines() {
+        if (lines == null) {
+            lines = new KeyLines(text);
+        }
+        return lines;
+    }
+
     void problem(String path, String value, String allowed) {
-        OptionalInt line = lines.line(path);
+        OptionalInt line = lines().line(path);
         String where = line.isPresent() ? name + ":" + line.getAsInt() : name;
         problems.add(new InvalidInput.Problem(where, path, value, allowed));
     }

@@ -233,28 +233,17 @@ public final class InputTable {
         }
         Optional<T> value = input.kind().read(written, what -> problem(key, show(written), what));
         value.ifPresent(v -> file.note(new InputValue(
-                input,
-                pathOf(key),
-                input.kind().text(v),
-                input.kind().unit(),
-                numberOf(v),
-                true,
-                file.source(pathOf(key)),
-                Optional.empty(),
-                "",
-                List.of())));
+                input, pathOf(key), value, true, file.source(pathOf(key)), Optional.empty(), "", List.of())));
         return value;
     }
 
     private <T> InputValue absent(Input<T> input, Optional<Usual<T>> usual) {
         Optional<T> value = usual.map(Usual::value);
-        OptionalDouble number = value.map(InputTable::numberOf).orElse(OptionalDouble.empty());
+        OptionalDouble number = value.map(InputValue::numberOf).orElse(OptionalDouble.empty());
         return new InputValue(
                 input,
                 pathOf(input.key()),
-                value.map(v -> input.kind().text(v)).orElse(InputValue.COMPUTED),
-                value.isPresent() ? input.kind().unit() : "",
-                number,
+                value,
                 false,
                 "default: " + usual.map(Usual::basis).orElse(input.basis()),
                 usual.flatMap(u -> u.spread().or(() -> scatter(input, number))),
@@ -270,11 +259,6 @@ public final class InputTable {
                                 kind.range().low(),
                                 kind.range().high()))
                 : Optional.empty();
-    }
-
-    private static OptionalDouble numberOf(Object value) {
-        Object one = value instanceof List<?> list && list.size() == 1 ? list.get(0) : value;
-        return one instanceof Number n ? OptionalDouble.of(n.doubleValue()) : OptionalDouble.empty();
     }
 
     /** @return the keys of this table in file order */

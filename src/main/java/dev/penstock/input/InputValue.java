@@ -11,9 +11,7 @@ import java.util.OptionalDouble;
  *
  * @param input the declaration
  * @param key dotted key in the file, for example "pumps.fuel.efficiency"
- * @param value the value in SI or the text chosen, as text; "computed" where the calculation finds it
- * @param unit SI unit as text; empty for plain numbers, texts and what is computed
- * @param number the value where it is one number, SI, every bit of it
+ * @param said the value as its kind has it, SI; empty where the calculation finds it
  * @param given whether the file states it, or a change does
  * @param source the file's own source, or what the default rests on
  * @param spread how sure it is; empty for what counts as exact or is not known before the calculation
@@ -23,9 +21,7 @@ import java.util.OptionalDouble;
 public record InputValue(
         Input<?> input,
         String key,
-        String value,
-        String unit,
-        OptionalDouble number,
+        Optional<?> said,
         boolean given,
         String source,
         Optional<Spread> spread,
@@ -39,14 +35,40 @@ public record InputValue(
     /** What stands for a value that the calculation finds. */
     public static final String COMPUTED = "computed";
 
+    /** @return the value in SI or the text chosen, as text; "computed" where the calculation finds it */
+    public String value() {
+        return said.map(v -> text(input.kind(), v)).orElse(COMPUTED);
+    }
+
+    @SuppressWarnings("unchecked")
+    private static <T> String text(InputKind<T> kind, Object value) {
+        return kind.text((T) value);
+    }
+
+    /** @return SI unit as text; empty for plain numbers, texts and what is computed */
+    public String unit() {
+        return said.isPresent() ? unitOfKind() : "";
+    }
+
+    /** @return the value where it is one number, SI, every bit of it */
+    public OptionalDouble number() {
+        return said.map(InputValue::numberOf).orElse(OptionalDouble.empty());
+    }
+
+    static OptionalDouble numberOf(Object value) {
+        Object one = value instanceof List<?> list && list.size() == 1 ? list.get(0) : value;
+        return one instanceof Number n ? OptionalDouble.of(n.doubleValue()) : OptionalDouble.empty();
+    }
+
     /** @return whether the calculation finds the value */
     public boolean computed() {
-        return !given && value.equals(COMPUTED);
+        return said.isEmpty();
     }
 
     /** @return value and unit as people write them in a file, to six digits; words and open values as they stand */
     public String readable() {
-        return number.isPresent() && !unit.isEmpty() ? Digits.readable(number.getAsDouble(), unit) : value;
+        OptionalDouble number = number();
+        return number.isPresent() && !unit().isEmpty() ? Digits.readable(number.getAsDouble(), unit()) : value();
     }
 
     /**
@@ -57,6 +79,7 @@ public record InputValue(
         if (computed()) {
             return Optional.empty();
         }
+        OptionalDouble number = number();
         if (number.isPresent() && input.kind() instanceof InputKind.Quantity kind) {
             double exact = number.getAsDouble();
             String short6 = Digits.readable(exact, kind.unit());
@@ -67,13 +90,13 @@ public record InputValue(
         }
         return Optional.of(
                 input.kind() instanceof InputKind.Whole || input.kind() instanceof InputKind.Flag
-                        ? value
-                        : new InputKind.Text().toml(value));
+                        ? value()
+                        : new InputKind.Text().toml(value()));
     }
 
     /** @return value and SI unit */
     public String si() {
-        return unit.isEmpty() ? value : value + " " + unit;
+        return unit().isEmpty() ? value() : value() + " " + unit();
     }
 
     /**
@@ -114,6 +137,6 @@ public record InputValue(
      * @return the same value with that spread
      */
     public InputValue known(Spread sure, String from) {
-        return new InputValue(input, key, value, unit, number, given, source, Optional.of(sure), from, follows);
+        return new InputValue(input, key, said, given, source, Optional.of(sure), from, follows);
     }
 }

@@ -125,13 +125,7 @@ public final class CoolingRuns {
                 cooling.coolant() == Side.FUEL,
                 concept.chamber(),
                 jacket);
-        Reactants reactants = Reactants.of(
-                concept.oxidizer(),
-                concept.oxidizer()
-                        .absoluteEnthalpy(concept.oxidizer().storageState().enthalpy()),
-                concept.fuel(),
-                concept.fuel().absoluteEnthalpy(concept.fuel().storageState().enthalpy()),
-                concept.mixtureRatio());
+        Reactants reactants = Reactants.ofTanks(concept.oxidizer(), concept.fuel(), concept.mixtureRatio());
         NozzleFlow nozzle = NozzleFlow.of(SpeciesLibrary.open(home), reactants);
         return new FeasibilityStudy(solver, nozzle).map(subject, pressures, thrusts, progress);
     }

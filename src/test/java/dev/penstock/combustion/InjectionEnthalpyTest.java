@@ -82,7 +82,7 @@ class InjectionEnthalpyTest {
     }
 
     private static double stored(Propellant propellant) {
-        return propellant.absoluteEnthalpy(propellant.storageState().enthalpy());
+        return propellant.storedEnthalpy();
     }
 
     /** Subcooling takes enthalpy out, jacket and pump put it in; the flame follows by dT = dh/cp. */
@@ -108,8 +108,8 @@ class InjectionEnthalpyTest {
      */
     @Test
     void chamberEnthalpyIsThatOfTheTanksWhenNothingIsAdded() {
-        double oxygenTank = OXYGEN.absoluteEnthalpy(OXYGEN.storageState().enthalpy());
-        double methaneTank = METHANE.absoluteEnthalpy(METHANE.storageState().enthalpy());
+        double oxygenTank = OXYGEN.storedEnthalpy();
+        double methaneTank = METHANE.storedEnthalpy();
         Reactants tanks = Reactants.of(OXYGEN, oxygenTank, METHANE, methaneTank, 3.4);
         // a preburner burns all of the methane with a little oxygen; a turbine takes work out, which the pumps put in
         double work = 80e3; // J per kg of all propellant

@@ -44,12 +44,7 @@ public final class Cases {
         Reactants reactants() {
             Propellant ox = FLUIDS.propellant(oxidizer);
             Propellant fu = FLUIDS.propellant(fuel);
-            return Reactants.of(
-                    ox,
-                    ox.absoluteEnthalpy(ox.storageState().enthalpy()),
-                    fu,
-                    fu.absoluteEnthalpy(fu.storageState().enthalpy()),
-                    mixtureRatio);
+            return Reactants.ofTanks(ox, fu, mixtureRatio);
         }
 
         ChamberPerformance chamber() {

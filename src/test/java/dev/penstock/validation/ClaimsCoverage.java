@@ -130,12 +130,7 @@ final class ClaimsCoverage {
     static double exitDiameter(PublishedEngine e) {
         Propellant oxidizer = Concepts.FLUIDS.propellant(e.oxidizer());
         Propellant fuel = Concepts.FLUIDS.propellant(e.fuel());
-        Reactants reactants = Reactants.of(
-                oxidizer,
-                oxidizer.absoluteEnthalpy(oxidizer.storageState().enthalpy()),
-                fuel,
-                fuel.absoluteEnthalpy(fuel.storageState().enthalpy()),
-                e.number("mixture_ratio"));
+        Reactants reactants = Reactants.ofTanks(oxidizer, fuel, e.number("mixture_ratio"));
         double pressure = e.number("chamber_pressure_MPa") * 1e6;
         double ratio = e.number("expansion_ratio");
         double velocity = DELIVERED

@@ -91,9 +91,7 @@ final class CoolingCases {
 
     private Reactants stored(String name) {
         Propellant propellant = fluids.propellant(name);
-        return Reactants.single(
-                propellant,
-                propellant.absoluteEnthalpy(propellant.storageState().enthalpy()));
+        return Reactants.single(propellant, propellant.storedEnthalpy());
     }
 
     private Reactants warm(String name, double pressure, double temperature) {

@@ -160,12 +160,7 @@ final class CoolingPage {
     private Reactants reactants(String oxidizer, String fuel, double ratio) {
         Propellant ox = fluids.propellant(oxidizer);
         Propellant fu = fluids.propellant(fuel);
-        return Reactants.of(
-                ox,
-                ox.absoluteEnthalpy(ox.storageState().enthalpy()),
-                fu,
-                fu.absoluteEnthalpy(fu.storageState().enthalpy()),
-                ratio);
+        return Reactants.ofTanks(ox, fu, ratio);
     }
 
     private ChamberPerformance chamber(

@@ -186,12 +186,7 @@ public final class PerformanceValidation {
     private Row closed(PublishedEngine engine, Efficiencies efficiencies) {
         Propellant oxidizer = fluids.propellant(engine.oxidizer());
         Propellant fuel = fluids.propellant(engine.fuel());
-        Reactants reactants = Reactants.of(
-                oxidizer,
-                oxidizer.absoluteEnthalpy(oxidizer.storageState().enthalpy()),
-                fuel,
-                fuel.absoluteEnthalpy(fuel.storageState().enthalpy()),
-                engine.number("mixture_ratio"));
+        Reactants reactants = Reactants.ofTanks(oxidizer, fuel, engine.number("mixture_ratio"));
         InjectorDesign injection = InjectorDesign.of(
                 engine.cycle().startsWith("staged") || engine.fuel().equals("hydrogen")
                         ? InjectionState.GAS_LIQUID

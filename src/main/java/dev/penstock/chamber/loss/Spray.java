@@ -1,6 +1,5 @@
 package dev.penstock.chamber.loss;
 
-import dev.penstock.errors.OutsideValidity;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.state.FluidState;
@@ -47,7 +46,9 @@ record Spray(
         double reduced = fluid.criticalTemperature().isPresent()
                 ? Math.min(HIGHEST, stored.temperature() / critical)
                 : USUAL_REDUCED_TEMPERATURE;
-        double omega = acentricFactor(fluid);
+        double omega = fluid.acentricFactor().isPresent()
+                ? Math.max(0, Math.min(1, fluid.acentricFactor().getAsDouble()))
+                : USUAL_ACENTRIC_FACTOR;
         double left = 1 - reduced;
         double latent = Constants.MOLAR_GAS_CONSTANT
                 * critical
@@ -60,20 +61,6 @@ record Spray(
                 reduced,
                 latent,
                 fluid.molarMass());
-    }
-
-    private static double acentricFactor(Fluid fluid) {
-        if (fluid.criticalTemperature().isEmpty() || fluid.criticalPressure().isEmpty()) {
-            return USUAL_ACENTRIC_FACTOR;
-        }
-        try {
-            double pressure =
-                    fluid.vapourPressure(0.7 * fluid.criticalTemperature().getAsDouble());
-            double omega = -Math.log10(pressure / fluid.criticalPressure().getAsDouble()) - 1;
-            return Math.max(0, Math.min(1, omega));
-        } catch (OutsideValidity e) {
-            return USUAL_ACENTRIC_FACTOR;
-        }
     }
 
     /**

@@ -10,11 +10,9 @@ import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.combustion.species.SpeciesLibrary;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.ThrustTarget;
-import dev.penstock.fluids.Propellant;
 import dev.penstock.quantities.Constants;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.function.ToDoubleFunction;
 
 /**
  * What the thrust chamber of a concept does by itself, fed at the mixture ratio and enthalpy of the tanks: nearly what the
@@ -28,16 +26,10 @@ final class ChamberAlone {
     /**
      * @param concept concept
      * @param species gas species
-     * @param storedEnthalpy absolute enthalpy of a propellant in its tank (J/kg)
      */
-    ChamberAlone(Concept concept, SpeciesLibrary species, ToDoubleFunction<Propellant> storedEnthalpy) {
+    ChamberAlone(Concept concept, SpeciesLibrary species) {
         this.concept = concept;
-        Reactants reactants = Reactants.of(
-                concept.oxidizer(),
-                storedEnthalpy.applyAsDouble(concept.oxidizer()),
-                concept.fuel(),
-                storedEnthalpy.applyAsDouble(concept.fuel()),
-                concept.mixtureRatio());
+        Reactants reactants = Reactants.ofTanks(concept.oxidizer(), concept.fuel(), concept.mixtureRatio());
         ThrustChamber chamber = new ThrustChamber(NozzleFlow.of(species, reactants));
         this.performance = sized(chamber, Injection.of(reactants));
     }

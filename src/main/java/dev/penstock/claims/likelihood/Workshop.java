@@ -8,13 +8,11 @@ import dev.penstock.cycles.questions.EngineStudy;
 import dev.penstock.cycles.reading.ConceptReader;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.fluids.FluidLibrary;
-import dev.penstock.fluids.Propellant;
 import dev.penstock.study.VehicleRuns;
 import dev.penstock.vehicle.reading.VehicleReader;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 
 /** What makes candidates from values: reader, balance, vehicle. Safe to share between threads. */
 public final class Workshop {
@@ -23,7 +21,6 @@ public final class Workshop {
     private final ConceptReader reader;
     private final EngineStudy study;
     private final SpeciesLibrary species;
-    private final Map<String, Double> storedEnthalpies = new ConcurrentHashMap<>();
 
     /**
      * @param home home folder
@@ -44,14 +41,7 @@ public final class Workshop {
 
     /** What the thrust chamber of a concept does by itself. */
     ChamberAlone chamber(Concept concept) {
-        return new ChamberAlone(concept, species, this::storedEnthalpy);
-    }
-
-    /** Absolute enthalpy of a propellant in its tank (J/kg), asked of its fluid once. */
-    private double storedEnthalpy(Propellant propellant) {
-        return storedEnthalpies.computeIfAbsent(
-                propellant.id(),
-                id -> propellant.absoluteEnthalpy(propellant.storageState().enthalpy()));
+        return new ChamberAlone(concept, species);
     }
 
     Concept concept(String name, String text, Map<String, String> values) {

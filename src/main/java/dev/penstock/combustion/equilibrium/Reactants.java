@@ -51,6 +51,18 @@ public record Reactants(ElementalComposition composition, double enthalpy, List<
     }
 
     /**
+     * Oxidizer and fuel as they are in their tanks at normal loading.
+     *
+     * @param oxidizer oxidizer
+     * @param fuel fuel
+     * @param mixtureRatio oxidizer over fuel by mass (-)
+     * @return the mixture
+     */
+    public static Reactants ofTanks(Propellant oxidizer, Propellant fuel, double mixtureRatio) {
+        return of(oxidizer, oxidizer.storedEnthalpy(), fuel, fuel.storedEnthalpy(), mixtureRatio);
+    }
+
+    /**
      * One propellant by itself.
      *
      * @param propellant propellant

@@ -69,9 +69,7 @@ public final class FeasibilityStudy {
         }
 
         private static Reactants stored(Propellant propellant) {
-            return Reactants.single(
-                    propellant,
-                    propellant.absoluteEnthalpy(propellant.storageState().enthalpy()));
+            return Reactants.single(propellant, propellant.storedEnthalpy());
         }
     }
 

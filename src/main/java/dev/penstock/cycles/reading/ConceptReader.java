@@ -42,6 +42,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 
 /**
  * Reads a concept file. Everything that is wrong with it is reported together, with line, key, value and what is allowed.
@@ -55,6 +56,9 @@ public final class ConceptReader {
 
     /** Left to whoever sizes the vehicle. */
     private static final InputGroup VEHICLE = InputGroup.table("vehicle", "The vehicle that the engine drives");
+
+    private static final Map<Cycle, InputGroup> DECLARED =
+            Cycle.all().stream().collect(Collectors.toUnmodifiableMap(c -> c, c -> ConceptInputs.of(c, VEHICLE)));
 
     private static final InputGroup ANY_CYCLE = ConceptInputs.ofAll(VEHICLE);
 
@@ -178,7 +182,7 @@ public final class ConceptReader {
         String id = root.read(ConceptInputs.CYCLE);
         Cycle cycle =
                 Cycle.all().stream().filter(c -> c.id().equals(id)).findFirst().orElseThrow();
-        root.as(ConceptInputs.of(cycle, VEHICLE)).leave(VEHICLE.key());
+        root.as(DECLARED.get(cycle)).leave(VEHICLE.key());
         FeedKeys feeds = new FeedKeys(fluids);
         Optional<Propellant> oxidizer = feeds.propellant(root, Side.OXIDIZER);
         Optional<Propellant> fuel = feeds.propellant(root, Side.FUEL);

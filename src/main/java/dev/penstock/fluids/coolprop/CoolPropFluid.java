@@ -48,6 +48,7 @@ public final class CoolPropFluid implements Fluid {
     private volatile Constants constants;
     private volatile FlashAnchors anchors;
     private volatile VapourPressureCurve vapourPressures;
+    private volatile OptionalDouble acentricFactor;
 
     private record Constants(double molarMass, FluidRange range, double criticalTemperature, double criticalPressure) {}
 
@@ -122,6 +123,17 @@ public final class CoolPropFluid implements Fluid {
     @Override
     public OptionalDouble criticalPressure() {
         return OptionalDouble.of(constants().criticalPressure);
+    }
+
+    /** {@inheritDoc} Asked of CoolProp once. */
+    @Override
+    public OptionalDouble acentricFactor() {
+        OptionalDouble known = acentricFactor;
+        if (known == null) {
+            known = Fluid.super.acentricFactor();
+            acentricFactor = known;
+        }
+        return known;
     }
 
     @Override

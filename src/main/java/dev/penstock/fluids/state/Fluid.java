@@ -1,5 +1,6 @@
 package dev.penstock.fluids.state;
 
+import dev.penstock.errors.OutsideValidity;
 import dev.penstock.errors.Warning;
 import dev.penstock.fluids.store.FluidStore;
 import dev.penstock.provenance.ModelCard;
@@ -37,6 +38,23 @@ public interface Fluid {
 
     /** @return critical pressure (Pa) if the model has one */
     OptionalDouble criticalPressure();
+
+    /**
+     * Pitzer's acentric factor, by its definition ω = −1 − log₁₀(pᵥ(0.7 T_c)/p_c) [poling-2001].
+     *
+     * @return acentric factor (-); empty if the model has no critical point or no vapour pressure there
+     */
+    default OptionalDouble acentricFactor() {
+        if (criticalTemperature().isEmpty() || criticalPressure().isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        try {
+            double pressure = vapourPressure(0.7 * criticalTemperature().getAsDouble());
+            return OptionalDouble.of(-Math.log10(pressure / criticalPressure().getAsDouble()) - 1);
+        } catch (OutsideValidity e) {
+            return OptionalDouble.empty();
+        }
+    }
 
     /**
      * @param pressure absolute pressure (Pa)

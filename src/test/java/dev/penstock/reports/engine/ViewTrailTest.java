@@ -28,12 +28,7 @@ class ViewTrailTest {
         FluidLibrary fluids = FluidLibrary.open();
         Propellant oxygen = fluids.propellant("oxygen");
         Propellant methane = fluids.propellant("methane");
-        Reactants reactants = Reactants.of(
-                oxygen,
-                oxygen.absoluteEnthalpy(oxygen.storageState().enthalpy()),
-                methane,
-                methane.absoluteEnthalpy(methane.storageState().enthalpy()),
-                3.4);
+        Reactants reactants = Reactants.ofTanks(oxygen, methane, 3.4);
         var expansion = NozzleFlow.of(SpeciesLibrary.open(Path.of("").toAbsolutePath()), reactants)
                 .expand(reactants, 7e6, ExpansionMode.SHIFTING);
         CombustView view = new CombustView(
