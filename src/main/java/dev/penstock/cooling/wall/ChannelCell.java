@@ -2,14 +2,16 @@ package dev.penstock.cooling.wall;
 
 import dev.penstock.errors.NotConverged;
 import dev.penstock.errors.Require;
+import dev.penstock.numerics.EnvelopeCholesky;
 import dev.penstock.provenance.ModelCard;
+import java.util.Arrays;
 import java.util.List;
 
 /**
  * Two-dimensional conduction in half a channel and half a land, by finite volumes: the check on the fin model.
  * <pre>∇·(k ∇T) = 0;  hot face h_g (T_aw − T) + q_rad;  wetted faces h_c (T − T_b);  symmetry planes and outside adiabatic</pre>
- * Square-ish volumes, harmonic conduction, conjugate gradients on the symmetric system. Constant conductivity, as in the fin
- * model it checks. Standard method [patankar-1980].
+ * Square-ish volumes, harmonic conduction; the symmetric system is solved directly, row by row of metal. Constant conductivity,
+ * as in the fin model it checks. Standard method [patankar-1980].
  */
 public final class ChannelCell {
 
@@ -72,18 +74,9 @@ public final class ChannelCell {
      * @param meanHotFace mean temperature of the hot face (K)
      * @param coldestHotFace coldest place of the hot face (K)
      * @param imbalance heat in less heat out over heat in (-)
-     * @param iterations conjugate gradient steps
      */
     public record Answer(
-            double heatFlux,
-            double hottest,
-            double meanHotFace,
-            double coldestHotFace,
-            double imbalance,
-            int iterations) {}
-
-    private static final int MAX_ITERATIONS = 20_000;
-    private static final double TOLERANCE = 1e-11;
+            double heatFlux, double hottest, double meanHotFace, double coldestHotFace, double imbalance) {}
 
     private final Setting setting;
     private final int nx;
@@ -93,11 +86,12 @@ public final class ChannelCell {
     private final int endChannelRow;
     private final double[] dx;
     private final double[] dy;
-    private final double[] diagonal;
-    private final double[] east;
-    private final double[] north;
-    private final double[] source;
-    private final boolean[] solid;
+    /** Number of the volume's equation, row by row of metal; -1 in the channel. */
+    private final int[] equation;
+
+    private final EnvelopeCholesky system;
+    /** Heat from fluids at no temperature of the metal, then the temperatures (W/m, K). */
+    private final double[] temperatures;
 
     private ChannelCell(Setting s, int across) {
         setting = s;
@@ -119,11 +113,10 @@ public final class ChannelCell {
         for (int j = 0; j < ny; j++) {
             dy[j] = j < wallRows ? s.wall / wallRows : j < endChannelRow ? s.height / channelRows : s.shell / shellRows;
         }
-        diagonal = new double[nx * ny];
-        east = new double[nx * ny];
-        north = new double[nx * ny];
-        source = new double[nx * ny];
-        solid = new boolean[nx * ny];
+        equation = new int[nx * ny];
+        int[] first = number();
+        system = new EnvelopeCholesky(first);
+        temperatures = new double[first.length];
         assemble();
     }
 
@@ -139,7 +132,7 @@ public final class ChannelCell {
      * @param setting what surrounds the cell
      * @param across volumes across the half channel
      * @return temperatures and flux
-     * @throws NotConverged if the conjugate gradients do not reach the tolerance
+     * @throws NotConverged if the system cannot be solved
      */
     public static Answer solve(Setting setting, int across) {
         Require.within("channel cell", "volumes across the half channel (-)", across, 4, 200);
@@ -150,21 +143,43 @@ public final class ChannelCell {
         return i < channelColumns && j >= firstChannelRow && j < endChannelRow;
     }
 
+    /** Numbers the equations; each row of the system begins with the neighbour below or the one before. */
+    private int[] number() {
+        int count = 0;
+        int[] first = new int[nx * ny];
+        for (int j = 0; j < ny; j++) {
+            for (int i = 0; i < nx; i++) {
+                int c = j * nx + i;
+                equation[c] = channel(i, j) ? -1 : count;
+                if (equation[c] < 0) {
+                    continue;
+                }
+                first[count] = count;
+                if (i > 0 && equation[c - 1] >= 0) {
+                    first[count] = equation[c - 1];
+                }
+                if (j > 0 && equation[c - nx] >= 0) {
+                    first[count] = equation[c - nx];
+                }
+                count++;
+            }
+        }
+        return Arrays.copyOf(first, count);
+    }
+
     private void assemble() {
         double k = setting.conductivity;
         for (int j = 0; j < ny; j++) {
             for (int i = 0; i < nx; i++) {
                 int c = j * nx + i;
-                solid[c] = !channel(i, j);
-                if (!solid[c]) {
-                    diagonal[c] = 1;
+                if (equation[c] < 0) {
                     continue;
                 }
                 if (j == 0) {
                     toFluid(c, dx[i], dy[0], setting.gasCoefficient, gasTemperature());
                 }
                 if (i + 1 < nx) {
-                    couple(c, c + 1, east, k * dy[j] / (0.5 * (dx[i] + dx[i + 1])));
+                    couple(c, c + 1, k * dy[j] / (0.5 * (dx[i] + dx[i + 1])));
                 }
                 if (i > 0 && channel(i - 1, j)) {
                     toFluid(c, dy[j], dx[i], setting.coolantCoefficient, setting.coolantTemperature);
@@ -173,7 +188,7 @@ public final class ChannelCell {
                     if (channel(i, j + 1)) {
                         toFluid(c, dx[i], dy[j], setting.coolantCoefficient, setting.coolantTemperature);
                     } else {
-                        couple(c, c + nx, north, k * dx[i] / (0.5 * (dy[j] + dy[j + 1])));
+                        couple(c, c + nx, k * dx[i] / (0.5 * (dy[j] + dy[j + 1])));
                     }
                 }
                 if (j > 0 && channel(i, j - 1)) {
@@ -188,76 +203,29 @@ public final class ChannelCell {
         return setting.adiabaticWallTemperature + setting.radiation / setting.gasCoefficient;
     }
 
-    private void couple(int c, int other, double[] side, double conductance) {
-        side[c] = conductance;
-        diagonal[c] += conductance;
-        diagonal[other] += conductance;
+    private void couple(int c, int later, double conductance) {
+        int row = equation[c];
+        int other = equation[later];
+        system.add(row, row, conductance);
+        system.add(other, other, conductance);
+        system.add(other, row, -conductance);
     }
 
     private void toFluid(int c, double face, double depth, double coefficient, double temperature) {
         double conductance = face / (1 / coefficient + 0.5 * depth / setting.conductivity);
-        diagonal[c] += conductance;
-        source[c] += conductance * temperature;
+        int row = equation[c];
+        system.add(row, row, conductance);
+        temperatures[row] += conductance * temperature;
     }
 
     private Answer answer() {
-        int n = nx * ny;
-        double[] t = new double[n];
-        double[] r = new double[n];
-        double[] p = new double[n];
-        double[] ap = new double[n];
-        java.util.Arrays.fill(t, setting.coolantTemperature);
-        multiply(t, ap);
-        double scale = 0;
-        double rho = 0;
-        for (int c = 0; c < n; c++) {
-            r[c] = solid[c] ? source[c] - ap[c] : 0;
-            p[c] = r[c] / diagonal[c];
-            rho += r[c] * p[c];
-            scale += source[c] * source[c] / diagonal[c];
+        if (!system.solve(temperatures)) {
+            throw new NotConverged("channel cell", 1, Double.POSITIVE_INFINITY, "its equations have no solution");
         }
-        int iteration = 0;
-        while (rho > TOLERANCE * TOLERANCE * scale) {
-            if (iteration++ == MAX_ITERATIONS) {
-                throw new NotConverged("channel cell", iteration, Math.sqrt(rho / scale), "conjugate gradients stall");
-            }
-            multiply(p, ap);
-            double pap = 0;
-            for (int c = 0; c < n; c++) {
-                pap += p[c] * ap[c];
-            }
-            double alpha = rho / pap;
-            double next = 0;
-            for (int c = 0; c < n; c++) {
-                t[c] += alpha * p[c];
-                r[c] -= alpha * ap[c];
-                next += r[c] * r[c] / diagonal[c];
-            }
-            for (int c = 0; c < n; c++) {
-                p[c] = r[c] / diagonal[c] + next / rho * p[c];
-            }
-            rho = next;
-        }
-        return summary(t, iteration);
+        return summary(temperatures);
     }
 
-    private void multiply(double[] x, double[] y) {
-        for (int c = 0; c < x.length; c++) {
-            y[c] = solid[c] ? diagonal[c] * x[c] : 0;
-        }
-        for (int c = 0; c < x.length; c++) {
-            if (east[c] != 0) {
-                y[c] -= east[c] * x[c + 1];
-                y[c + 1] -= east[c] * x[c];
-            }
-            if (north[c] != 0) {
-                y[c] -= north[c] * x[c + nx];
-                y[c + nx] -= north[c] * x[c];
-            }
-        }
-    }
-
-    private Answer summary(double[] t, int iterations) {
+    private Answer summary(double[] t) {
         double heat = 0;
         double mean = 0;
         double hottest = 0;
@@ -274,12 +242,12 @@ public final class ChannelCell {
             coldest = Math.min(coldest, face);
         }
         double out = 0;
-        for (int c = 0; c < t.length; c++) {
-            if (solid[c]) {
-                out += toCoolant(c, t[c]);
+        for (int c = 0; c < equation.length; c++) {
+            if (equation[c] >= 0) {
+                out += toCoolant(c, t[equation[c]]);
             }
         }
-        return new Answer(heat / pitch, hottest, mean / pitch, coldest, (heat - out) / heat, iterations);
+        return new Answer(heat / pitch, hottest, mean / pitch, coldest, (heat - out) / heat);
     }
 
     private double toCoolant(int c, double temperature) {
