@@ -105,7 +105,20 @@ public final class Trail {
      * @return the name as one part of a path, for example "fuel-pump"
      */
     public static String slug(String name) {
-        return name.strip().replaceAll("[\\s/]+", "-");
+        String stripped = name.strip();
+        StringBuilder slug = new StringBuilder(stripped.length());
+        boolean between = false;
+        for (int i = 0; i < stripped.length(); i++) {
+            char c = stripped.charAt(i);
+            boolean separates = c == '/' || c == ' ' || c >= '\t' && c <= '\r';
+            if (!separates) {
+                slug.append(c);
+            } else if (!between) {
+                slug.append('-');
+            }
+            between = separates;
+        }
+        return slug.toString();
     }
 
     /**

@@ -19,17 +19,12 @@ final class CoolPropCursor implements FluidCursor {
     private final CoolPropHandle handle;
     private final WarmFlash warm;
     private final boolean warmStart;
-    private final SaturationPoint saturation = new SaturationPoint();
+    private final SaturationPoints saturations;
+    private SaturationPoint saturation;
     private Phase phase = Phase.LIQUID;
     private double pressure;
     private boolean placed;
     private double quality;
-    private boolean liquidKnown;
-    private double liquidIsobaric;
-    private double liquidIsochoric;
-    private double liquidSoundSpeed;
-    private double liquidViscosity;
-    private double liquidConductivity;
 
     /**
      * @param fluid fluid
@@ -41,6 +36,7 @@ final class CoolPropCursor implements FluidCursor {
         this.handle = handle;
         this.warm = new WarmFlash(handle);
         this.warmStart = warmStart;
+        this.saturations = fluid.saturations();
     }
 
     @Override
@@ -75,20 +71,18 @@ final class CoolPropCursor implements FluidCursor {
     private void set(double p, CoolPropOutput second, double wanted) {
         boolean wasPlaced = placed;
         placed = false;
-        if (warmStart && wasPlaced && p > 0) {
-            if (phase != Phase.TWO_PHASE && warm.move(p, second, wanted)) {
-                arrived(p);
-                return;
-            }
-            if (phase == Phase.TWO_PHASE && mixture(p, second, wanted)) {
-                return;
-            }
-        }
-        search(p, second, wanted);
-        if (CoolPropPhases.of(handle) == Phase.TWO_PHASE && warmStart && mixture(p, second, wanted)) {
+        boolean near = warmStart && wasPlaced && p > 0;
+        if (near && phase == Phase.TWO_PHASE && mixture(p, second, wanted)) {
             return;
         }
-        arrived(p);
+        if (near && phase != Phase.TWO_PHASE && warm.move(p, second, wanted)) {
+            arrived(p);
+        } else if (warm.arrive(fluid.anchors(), p, second, wanted)) {
+            arrived(p);
+        } else if (!mixture(p, second, wanted)) {
+            search(p, second, wanted);
+            arrived(p);
+        }
     }
 
     private void search(double p, CoolPropOutput second, double wanted) {
@@ -132,10 +126,7 @@ final class CoolPropCursor implements FluidCursor {
             return false;
         }
         try {
-            if (!saturation.isAt(p)) {
-                liquidKnown = false;
-            }
-            saturation.at(handle, p);
+            saturation = saturations.at(handle, p);
         } catch (PropertyFailure e) {
             return false;
         }
@@ -154,10 +145,7 @@ final class CoolPropCursor implements FluidCursor {
         phase = CoolPropPhases.of(handle);
         if (phase == Phase.TWO_PHASE) {
             double x = handle.output(CoolPropOutput.ENTHALPY);
-            if (!saturation.isAt(p)) {
-                liquidKnown = false;
-            }
-            saturation.at(handle, p);
+            saturation = saturations.at(handle, p);
             quality = saturation.quality(CoolPropOutput.ENTHALPY, x);
         }
         placed = true;
@@ -195,22 +183,22 @@ final class CoolPropCursor implements FluidCursor {
 
     @Override
     public double isobaricHeatCapacity() {
-        return between() ? liquidIsobaric : handle.output(CoolPropOutput.ISOBARIC_HEAT_CAPACITY);
+        return phase == Phase.TWO_PHASE ? liquid().isobaricHeatCapacity() : handle.output(CoolPropOutput.ISOBARIC_HEAT_CAPACITY);
     }
 
-    private double isochoricHeatCapacity() {
-        return between() ? liquidIsochoric : handle.output(CoolPropOutput.ISOCHORIC_HEAT_CAPACITY);
+    double isochoricHeatCapacity() {
+        return phase == Phase.TWO_PHASE ? liquid().isochoricHeatCapacity() : handle.output(CoolPropOutput.ISOCHORIC_HEAT_CAPACITY);
     }
 
     @Override
     public double soundSpeed() {
-        return between() ? liquidSoundSpeed : handle.output(CoolPropOutput.SOUND_SPEED);
+        return phase == Phase.TWO_PHASE ? liquid().soundSpeed() : handle.output(CoolPropOutput.SOUND_SPEED);
     }
 
     @Override
     public double viscosity() {
-        if (between()) {
-            return liquidViscosity;
+        if (phase == Phase.TWO_PHASE) {
+            return liquid().viscosity();
         }
         return fluid.transport().isPresent()
                 ? fluid.transport().get().viscosity(temperature(), density(), pressure)
@@ -219,8 +207,8 @@ final class CoolPropCursor implements FluidCursor {
 
     @Override
     public double conductivity() {
-        if (between()) {
-            return liquidConductivity;
+        if (phase == Phase.TWO_PHASE) {
+            return liquid().conductivity();
         }
         return fluid.transport().isPresent()
                 ? fluid.transport().get().conductivity(temperature(), density(), pressure)
@@ -232,21 +220,9 @@ final class CoolPropCursor implements FluidCursor {
         return phase;
     }
 
-    /** Whether the state lies between the phases; then the saturated liquid's properties are at hand. */
-    private boolean between() {
-        if (phase != Phase.TWO_PHASE) {
-            return false;
-        }
-        if (!liquidKnown) {
-            CoolPropCursor liquid = fluid.saturatedLiquidAtPressure(pressure);
-            liquidIsobaric = liquid.isobaricHeatCapacity();
-            liquidIsochoric = liquid.isochoricHeatCapacity();
-            liquidSoundSpeed = liquid.soundSpeed();
-            liquidViscosity = liquid.viscosity();
-            liquidConductivity = liquid.conductivity();
-            liquidKnown = true;
-        }
-        return true;
+    /** Properties that a state between the phases has from its liquid. */
+    private SaturationPoint.Liquid liquid() {
+        return saturation.liquid(() -> fluid.saturatedLiquidAtPressure(pressure));
     }
 
     @Override

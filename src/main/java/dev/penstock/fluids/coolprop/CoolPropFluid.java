@@ -45,6 +45,8 @@ public final class CoolPropFluid implements Fluid {
     /** State objects of closed cursors, which the next cursors of their thread take: opening one takes longer than a search. */
     private final ThreadLocal<Deque<CoolPropHandle>> spare = ThreadLocal.withInitial(ArrayDeque::new);
 
+    private final ThreadLocal<SaturationPoints> saturations = ThreadLocal.withInitial(SaturationPoints::new);
+
     private volatile Constants constants;
     private volatile FlashAnchors anchors;
     private volatile VapourPressureCurve vapourPressures;
@@ -269,12 +271,22 @@ public final class CoolPropFluid implements Fluid {
         return known;
     }
 
+    /** Saturation at the pressures that this thread asked for last. */
+    SaturationPoints saturations() {
+        return saturations.get();
+    }
+
     FlashAnchors anchors() {
         FlashAnchors known = anchors;
         if (known == null) {
             known = coolProp.get().anchors(coolPropName, () -> {
                 try (CoolPropHandle handle = open()) {
-                    return new FlashAnchors(handle, range());
+                    return store.get(
+                            "anchors",
+                            FlashAnchors.FORMAT,
+                            FlashAnchors::read,
+                            read -> read.isOf(handle),
+                            () -> FlashAnchors.make(handle, range()));
                 }
             });
             anchors = known;

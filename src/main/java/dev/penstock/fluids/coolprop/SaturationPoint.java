@@ -2,32 +2,38 @@ package dev.penstock.fluids.coolprop;
 
 import static dev.penstock.fluids.coolprop.CoolPropInputs.PRESSURE_QUALITY;
 
+import java.util.function.Supplier;
+
 /**
- * Both ends of the two-phase region at one pressure, kept while a cursor stays there: any mixture of the two then
- * follows by the lever rule. Not thread-safe.
+ * Both ends of the two-phase region at one pressure: any mixture of the two follows by the lever rule; what has no lever rule is
+ * taken from the liquid, and is looked up when it is first asked for. Not thread-safe.
  */
 final class SaturationPoint {
 
-    private double pressure = Double.NaN;
-    private double temperature;
-    private double liquidDensity;
-    private double vapourDensity;
-    private double liquidEnthalpy;
-    private double vapourEnthalpy;
-    private double liquidEntropy;
-    private double vapourEntropy;
+    private final double temperature;
+    private final double liquidDensity;
+    private final double vapourDensity;
+    private final double liquidEnthalpy;
+    private final double vapourEnthalpy;
+    private final double liquidEntropy;
+    private final double vapourEntropy;
+    private Liquid liquid;
+
+    /** What a mixture has from its liquid. */
+    record Liquid(
+            double isobaricHeatCapacity,
+            double isochoricHeatCapacity,
+            double soundSpeed,
+            double viscosity,
+            double conductivity) {}
 
     /**
-     * Solves for saturation unless it is known for this pressure; moves the handle.
+     * Solves for saturation; moves the handle.
      *
      * @param handle state object
      * @param p pressure below the critical one (Pa)
      */
-    void at(CoolPropHandle handle, double p) {
-        if (p == pressure) {
-            return;
-        }
-        pressure = Double.NaN;
+    SaturationPoint(CoolPropHandle handle, double p) {
         handle.update(PRESSURE_QUALITY, p, 1);
         vapourDensity = handle.output(CoolPropOutput.DENSITY);
         vapourEnthalpy = handle.output(CoolPropOutput.ENTHALPY);
@@ -37,12 +43,23 @@ final class SaturationPoint {
         liquidEnthalpy = handle.output(CoolPropOutput.ENTHALPY);
         liquidEntropy = handle.output(CoolPropOutput.ENTROPY);
         temperature = handle.output(CoolPropOutput.TEMPERATURE);
-        pressure = p;
     }
 
-    /** @return whether saturation is known for this pressure */
-    boolean isAt(double p) {
-        return p == pressure;
+    /**
+     * @param saturated a cursor that stands at the saturated liquid of this pressure, asked where its properties are not known yet
+     * @return the liquid's properties
+     */
+    Liquid liquid(Supplier<CoolPropCursor> saturated) {
+        if (liquid == null) {
+            CoolPropCursor at = saturated.get();
+            liquid = new Liquid(
+                    at.isobaricHeatCapacity(),
+                    at.isochoricHeatCapacity(),
+                    at.soundSpeed(),
+                    at.viscosity(),
+                    at.conductivity());
+        }
+        return liquid;
     }
 
     /**

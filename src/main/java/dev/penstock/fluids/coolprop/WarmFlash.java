@@ -24,6 +24,10 @@ final class WarmFlash {
     static final double CONVERGED = 1e-10;
     private static final double POLISHED = 1e-12;
     private static final double POLISHABLE = 1e-3;
+
+    /** A step this small leaves its square, which is nothing (-). */
+    private static final double LAST = 1e-8;
+
     static final double LARGEST_DENSITY_STEP = 0.3;
     static final double LARGEST_TEMPERATURE_STEP = 0.2;
 
@@ -51,6 +55,23 @@ final class WarmFlash {
      */
     boolean move(double pressure, CoolPropOutput second, double wanted) {
         return move(pressure, second, wanted, CONVERGED, LARGEST_DENSITY_STEP, LARGEST_TEMPERATURE_STEP);
+    }
+
+    /**
+     * As {@link #arrive(double, CoolPropOutput, double)}, from the nearest anchor.
+     *
+     * @param anchors anchors of the fluid
+     * @param pressure wanted pressure (Pa)
+     * @param second {@code ENTHALPY} or {@code ENTROPY}
+     * @param wanted its wanted value (J/kg or J/(kg·K))
+     * @return whether that succeeded; otherwise the handle is anywhere
+     */
+    boolean arrive(FlashAnchors anchors, double pressure, CoolPropOutput second, double wanted) {
+        if (!anchors.moveTowards(handle, step, pressure, second, wanted)) {
+            return false;
+        }
+        evaluations++;
+        return CoolPropPhases.of(handle) != Phase.TWO_PHASE && arrive(pressure, second, wanted);
     }
 
     /**
@@ -108,12 +129,16 @@ final class WarmFlash {
                         && Math.abs(step.temperature()) < largestTemperatureStep * t)) {
                     return false;
                 }
+                boolean last = step.size() < LAST && converged <= POLISHED;
                 rho += step.density();
                 t += step.temperature();
                 handle.update(CoolPropInputs.DENSITY_TEMPERATURE, rho, t);
                 evaluations++;
                 if (CoolPropPhases.of(handle) == Phase.TWO_PHASE) {
                     return false;
+                }
+                if (last) {
+                    return true;
                 }
             }
             return false;

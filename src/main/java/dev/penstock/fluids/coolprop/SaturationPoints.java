@@ -1,0 +1,38 @@
+package dev.penstock.fluids.coolprop;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/**
+ * The saturation of a fluid at the pressures that a thread asked for last: one turbine asks four times at its exit pressure, and a
+ * search moves one thing at a time. What is kept is the same as what would be found again. Not thread-safe.
+ */
+final class SaturationPoints {
+
+    private static final int KEPT = 64;
+
+    private final Map<Double, SaturationPoint> points = new LinkedHashMap<>(2 * KEPT, 0.75f, true) {
+
+        private static final long serialVersionUID = 1;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Double, SaturationPoint> eldest) {
+            return size() > KEPT;
+        }
+    };
+
+    /**
+     * @param handle state object, moved where saturation is not known
+     * @param pressure pressure below the critical one (Pa)
+     * @return saturation there
+     * @throws dev.penstock.errors.PropertyFailure if the fluid has none there
+     */
+    SaturationPoint at(CoolPropHandle handle, double pressure) {
+        SaturationPoint known = points.get(pressure);
+        if (known == null) {
+            known = new SaturationPoint(handle, pressure);
+            points.put(pressure, known);
+        }
+        return known;
+    }
+}
