@@ -90,6 +90,7 @@ public final class BoundedSystemSolver {
     private final FailureSubject subject;
     private final String what;
     private final int maxIterations;
+    private final int patience;
     private RealMatrix jacobian;
 
     /**
@@ -106,9 +107,20 @@ public final class BoundedSystemSolver {
      * @param maxIterations most steps, accepted or not
      */
     public BoundedSystemSolver(FailureSubject subject, String what, int maxIterations) {
+        this(subject, what, maxIterations, maxIterations);
+    }
+
+    /**
+     * @param subject what a failure is about
+     * @param what what is being solved, for messages
+     * @param maxIterations most steps, accepted or not
+     * @param patience steps in which the residuals must halve; a search that takes longer is given up
+     */
+    public BoundedSystemSolver(FailureSubject subject, String what, int maxIterations, int patience) {
         this.subject = subject;
         this.what = what;
         this.maxIterations = maxIterations;
+        this.patience = patience;
     }
 
     /** Forgets the Jacobian of the last solution. */
@@ -177,9 +189,16 @@ public final class BoundedSystemSolver {
         }
 
         Solution run(double tolerance, double acceptable) {
+            double before = Double.POSITIVE_INFINITY;
             for (int iteration = 0; iteration <= maxIterations; iteration++) {
                 if (worst(residuals) <= tolerance) {
                     return solution(iteration);
+                }
+                if (iteration % patience == 0) {
+                    if (norm(residuals) > 0.5 * before) {
+                        return settled(iteration, acceptable, "the search has stalled");
+                    }
+                    before = norm(residuals);
                 }
                 if (!Double.isFinite(worst(residuals))) {
                     throw lastRefusal != null ? lastRefusal : failed(0, "no value at the first guess");
@@ -194,15 +213,20 @@ public final class BoundedSystemSolver {
                     refreshJacobian();
                 } else {
                     radius = 0.25 * Math.min(radius, norm(step));
-                    if (worst(residuals) <= acceptable) {
-                        return solution(iteration);
-                    }
-                    if (radius < SMALLEST_RADIUS) {
-                        throw failed(iteration, "no step makes it smaller" + boundsTouched());
+                    if (worst(residuals) <= acceptable || radius < SMALLEST_RADIUS) {
+                        return settled(iteration, acceptable, "no step makes it smaller");
                     }
                 }
             }
-            throw failed(maxIterations, "steps used up" + boundsTouched());
+            return settled(maxIterations, acceptable, "steps used up");
+        }
+
+        /** The root if this is near enough to one. */
+        private Solution settled(int iteration, double acceptable, String otherwise) {
+            if (worst(residuals) <= acceptable) {
+                return solution(iteration);
+            }
+            throw failed(iteration, otherwise + boundsTouched());
         }
 
         private Solution solution(int iteration) {

@@ -381,7 +381,7 @@ public final class Flowsheet {
             return;
         }
         try {
-            ((Medium.Liquid) in.medium()).state(pressure, enthalpy);
+            balanceModels.liquidState((Medium.Liquid) in.medium(), pressure, enthalpy);
         } catch (PropertyFailure e) {
             throw new LimitReached(
                     "cooling",

@@ -34,6 +34,10 @@ public final class Balancer {
 
     private static final int MOST_ROUNDS = 25;
     private static final int MOST_STEPS = 60;
+
+    /** Steps in which a search near a solution has halved its residuals many times. */
+    private static final int PATIENCE = 20;
+
     private static final int CHOOSING_ROUNDS = 3;
     private static final double SOLVER_TOLERANCE = 1e-11;
     private static final double SOLVER_ACCEPTABLE = 8e-9;
@@ -109,8 +113,8 @@ public final class Balancer {
                 Cycle.of(concept.cycle()).unknowns(new FirstGuess(balanceModels, assumed.chamberFlow()));
         List<Double> values = starts(unknowns, near);
         List<String> unknownNames = unknowns.stream().map(Unknown::name).toList();
-        BoundedSystemSolver solver =
-                new BoundedSystemSolver(FailureSubject.BALANCE, concept.cycle().title() + " balance", MOST_STEPS);
+        BoundedSystemSolver solver = new BoundedSystemSolver(
+                FailureSubject.BALANCE, concept.cycle().title() + " balance", MOST_STEPS, PATIENCE);
         FixedPoint mixer = new FixedPoint(3, surroundings.scales(assumed));
         int steps = 0;
         double distance = Double.POSITIVE_INFINITY;

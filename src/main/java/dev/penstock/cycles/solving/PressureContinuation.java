@@ -5,6 +5,7 @@ import dev.penstock.cycles.concept.CycleTraits;
 import dev.penstock.errors.ConservationViolated;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.LimitReached;
+import dev.penstock.errors.NotConverged;
 import dev.penstock.errors.PenstockException;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -17,8 +18,8 @@ import java.util.TreeMap;
 /**
  * Finds a balance from afar: where the first guess is not good enough, the same concept is closed at chamber pressures of a
  * fixed ladder, and each solution is followed towards the pressure that is asked for, in steps that shrink where they fail
- * and grow where they do not. If none arrives, pressures between are tried by their own first guess; what closes there is
- * followed in turn. The failure then names the pressures between which it was seen: one that closes, and those that were tried
+ * and grow where they do not, from each side once: a walk from further away ends where the nearer one did. If none arrives, pressures
+ * between are tried by their own first guess where the guesses around them came near; what closes there is followed in turn. The failure then names the pressures between which it was seen: one that closes, and those that were tried
  * in vain. The ladder does not depend on the pressure asked for, so that two questions about one engine agree.
  */
 public final class PressureContinuation {
@@ -32,8 +33,11 @@ public final class PressureContinuation {
     private static final double SMALLEST_STEP = 0.015;
     private static final double GROWTH = 1.6;
     private static final double SHRINKING = 0.35;
-    private static final double GAP = Math.log(1.12);
+    private static final int RUNGS_BETWEEN = 4;
     private static final int MOST_WALKS = 3;
+
+    /** Largest scaled residual that a first guess may end with for others nearby to be tried (-). */
+    private static final double NEARLY = 0.2;
 
     private final Balancer balancer;
 
@@ -73,6 +77,9 @@ public final class PressureContinuation {
         private final double target;
         private final NavigableMap<Double, Balancer.Solved> closed = new TreeMap<>();
         private final NavigableMap<Double, PenstockException> open = new TreeMap<>();
+        /** Scaled residuals that pressures by their own first guess ended with (-); nothing where they close or failed otherwise. */
+        private final NavigableMap<Double, Double> misses = new TreeMap<>();
+
         private PenstockException last;
 
         Way(Concept concept, PenstockException first) {
@@ -81,15 +88,21 @@ public final class PressureContinuation {
             this.last = first;
             if (first != null) {
                 open.put(target, first);
+                misses.put(target, miss(first));
             }
         }
 
         Balancer.Solved find() {
-            int walks = 0;
+            boolean fromBelow = false;
+            boolean fromAbove = false;
             for (double start : starts()) {
+                if (start < target ? fromBelow : fromAbove) {
+                    continue;
+                }
                 Optional<Balancer.Solved> found = attempt(start, Optional.empty());
-                if (found.isPresent() && walks < MOST_WALKS) {
-                    walks++;
+                if (found.isPresent()) {
+                    fromBelow |= start < target;
+                    fromAbove |= start >= target;
                     Optional<Balancer.Solved> arrived = walk(found.get());
                     if (arrived.isPresent()) {
                         return arrived.get();
@@ -141,10 +154,16 @@ public final class PressureContinuation {
                 if (reached == null) {
                     return Optional.empty();
                 }
-                int parts = (int) Math.ceil(Math.log(target / reached) / GAP);
                 Optional<Balancer.Solved> beyond = Optional.empty();
-                for (int i = parts - 1; i > 0 && beyond.isEmpty(); i--) {
-                    beyond = attempt(reached * Math.pow(target / reached, (double) i / parts), Optional.empty());
+                int rung = (int) Math.ceil(Math.log(target / LADDER) / RUNG * RUNGS_BETWEEN) - 1;
+                for (; beyond.isEmpty(); rung--) {
+                    double pressure = LADDER * Math.exp(rung * RUNG / RUNGS_BETWEEN);
+                    if (pressure <= reached) {
+                        break;
+                    }
+                    if (!open.containsKey(pressure) && expectedMiss(pressure) <= NEARLY) {
+                        beyond = attempt(pressure, Optional.empty());
+                    }
                 }
                 if (beyond.isEmpty()) {
                     return Optional.empty();
@@ -157,10 +176,31 @@ public final class PressureContinuation {
             return Optional.empty();
         }
 
+        /** What a first guess would end with, from those tried below and above. */
+        private double expectedMiss(double pressure) {
+            var below = misses.floorEntry(pressure);
+            var above = misses.ceilingEntry(pressure);
+            if (below == null || above == null) {
+                return 0;
+            }
+            double span = Math.log(above.getKey() / below.getKey());
+            double share = span == 0 ? 0 : Math.log(pressure / below.getKey()) / span;
+            return (1 - share) * below.getValue() + share * above.getValue();
+        }
+
+        private static double miss(PenstockException e) {
+            return e instanceof NotConverged failure && Double.isFinite(failure.worstResidual())
+                    ? failure.worstResidual()
+                    : 0;
+        }
+
         private Optional<Balancer.Solved> attempt(double pressure, Optional<Balancer.Solved> near) {
             try {
                 Balancer.Solved solved = balancer.solve(concept.withChamberPressure(pressure), near);
                 closed.put(pressure, solved);
+                if (near.isEmpty()) {
+                    misses.put(pressure, 0.0);
+                }
                 open.remove(pressure);
                 return Optional.of(solved);
             } catch (InvalidInput | ConservationViolated e) {
@@ -168,6 +208,9 @@ public final class PressureContinuation {
             } catch (PenstockException e) {
                 last = e;
                 open.put(pressure, e);
+                if (near.isEmpty()) {
+                    misses.put(pressure, miss(e));
+                }
                 return Optional.empty();
             }
         }

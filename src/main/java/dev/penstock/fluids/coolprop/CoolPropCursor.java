@@ -62,12 +62,6 @@ final class CoolPropCursor implements FluidCursor {
         arrived(handle.output(CoolPropOutput.PRESSURE));
     }
 
-    void setSaturatedLiquidAtPressure(double p) {
-        placed = false;
-        handle.update(CoolPropInputs.PRESSURE_QUALITY, p, 0);
-        arrived(p);
-    }
-
     private void set(double p, CoolPropOutput second, double wanted) {
         boolean wasPlaced = placed;
         placed = false;
@@ -183,22 +177,22 @@ final class CoolPropCursor implements FluidCursor {
 
     @Override
     public double isobaricHeatCapacity() {
-        return phase == Phase.TWO_PHASE ? liquid().isobaricHeatCapacity() : handle.output(CoolPropOutput.ISOBARIC_HEAT_CAPACITY);
+        return phase == Phase.TWO_PHASE ? saturation.isobaricHeatCapacity() : handle.output(CoolPropOutput.ISOBARIC_HEAT_CAPACITY);
     }
 
     double isochoricHeatCapacity() {
-        return phase == Phase.TWO_PHASE ? liquid().isochoricHeatCapacity() : handle.output(CoolPropOutput.ISOCHORIC_HEAT_CAPACITY);
+        return phase == Phase.TWO_PHASE ? saturation.isochoricHeatCapacity() : handle.output(CoolPropOutput.ISOCHORIC_HEAT_CAPACITY);
     }
 
     @Override
     public double soundSpeed() {
-        return phase == Phase.TWO_PHASE ? liquid().soundSpeed() : handle.output(CoolPropOutput.SOUND_SPEED);
+        return phase == Phase.TWO_PHASE ? saturation.soundSpeed() : handle.output(CoolPropOutput.SOUND_SPEED);
     }
 
     @Override
     public double viscosity() {
         if (phase == Phase.TWO_PHASE) {
-            return liquid().viscosity();
+            return saturation.viscosity();
         }
         return fluid.transport().isPresent()
                 ? fluid.transport().get().viscosity(temperature(), density(), pressure)
@@ -208,7 +202,7 @@ final class CoolPropCursor implements FluidCursor {
     @Override
     public double conductivity() {
         if (phase == Phase.TWO_PHASE) {
-            return liquid().conductivity();
+            return saturation.conductivity();
         }
         return fluid.transport().isPresent()
                 ? fluid.transport().get().conductivity(temperature(), density(), pressure)
@@ -218,11 +212,6 @@ final class CoolPropCursor implements FluidCursor {
     @Override
     public Phase phase() {
         return phase;
-    }
-
-    /** Properties that a state between the phases has from its liquid. */
-    private SaturationPoint.Liquid liquid() {
-        return saturation.liquid(() -> fluid.saturatedLiquidAtPressure(pressure));
     }
 
     @Override

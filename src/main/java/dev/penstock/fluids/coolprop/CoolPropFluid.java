@@ -45,7 +45,7 @@ public final class CoolPropFluid implements Fluid {
     /** State objects of closed cursors, which the next cursors of their thread take: opening one takes longer than a search. */
     private final ThreadLocal<Deque<CoolPropHandle>> spare = ThreadLocal.withInitial(ArrayDeque::new);
 
-    private final ThreadLocal<SaturationPoints> saturations = ThreadLocal.withInitial(SaturationPoints::new);
+    private final ThreadLocal<SaturationPoints> saturations;
 
     private volatile Constants constants;
     private volatile FlashAnchors anchors;
@@ -75,6 +75,7 @@ public final class CoolPropFluid implements Fluid {
         this.coolProp = coolProp;
         this.transport = transport;
         this.store = store;
+        this.saturations = ThreadLocal.withInitial(() -> new SaturationPoints(transport));
     }
 
     /** {@inheritDoc} By which way CoolProp is reached makes no difference to its numbers. */
@@ -237,13 +238,6 @@ public final class CoolPropFluid implements Fluid {
     /** On this thread's own state object, which the next question moves. */
     private CoolPropCursor own() {
         return new CoolPropCursor(this, handles.get(), false);
-    }
-
-    /** For a cursor that stands between the phases, without moving it. */
-    CoolPropCursor saturatedLiquidAtPressure(double pressure) {
-        CoolPropCursor cursor = own();
-        cursor.setSaturatedLiquidAtPressure(pressure);
-        return cursor;
     }
 
     private CoolPropHandle open() {

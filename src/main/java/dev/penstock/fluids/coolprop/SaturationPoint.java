@@ -2,11 +2,12 @@ package dev.penstock.fluids.coolprop;
 
 import static dev.penstock.fluids.coolprop.CoolPropInputs.PRESSURE_QUALITY;
 
-import java.util.function.Supplier;
+import dev.penstock.fluids.property.TransportModel;
+import java.util.Optional;
 
 /**
  * Both ends of the two-phase region at one pressure: any mixture of the two follows by the lever rule; what has no lever rule is
- * taken from the liquid, and is looked up when it is first asked for. Not thread-safe.
+ * taken from the liquid. Immutable.
  */
 final class SaturationPoint {
 
@@ -17,23 +18,20 @@ final class SaturationPoint {
     private final double vapourEnthalpy;
     private final double liquidEntropy;
     private final double vapourEntropy;
-    private Liquid liquid;
-
-    /** What a mixture has from its liquid. */
-    record Liquid(
-            double isobaricHeatCapacity,
-            double isochoricHeatCapacity,
-            double soundSpeed,
-            double viscosity,
-            double conductivity) {}
+    private final double isobaricHeatCapacity;
+    private final double isochoricHeatCapacity;
+    private final double soundSpeed;
+    private final double viscosity;
+    private final double conductivity;
 
     /**
      * Solves for saturation; moves the handle.
      *
      * @param handle state object
      * @param p pressure below the critical one (Pa)
+     * @param transport viscosity and conductivity, if CoolProp's own are not to be used
      */
-    SaturationPoint(CoolPropHandle handle, double p) {
+    SaturationPoint(CoolPropHandle handle, double p, Optional<TransportModel> transport) {
         handle.update(PRESSURE_QUALITY, p, 1);
         vapourDensity = handle.output(CoolPropOutput.DENSITY);
         vapourEnthalpy = handle.output(CoolPropOutput.ENTHALPY);
@@ -43,23 +41,40 @@ final class SaturationPoint {
         liquidEnthalpy = handle.output(CoolPropOutput.ENTHALPY);
         liquidEntropy = handle.output(CoolPropOutput.ENTROPY);
         temperature = handle.output(CoolPropOutput.TEMPERATURE);
+        isobaricHeatCapacity = handle.output(CoolPropOutput.ISOBARIC_HEAT_CAPACITY);
+        isochoricHeatCapacity = handle.output(CoolPropOutput.ISOCHORIC_HEAT_CAPACITY);
+        soundSpeed = handle.output(CoolPropOutput.SOUND_SPEED);
+        viscosity = transport.isPresent()
+                ? transport.get().viscosity(temperature, liquidDensity, p)
+                : handle.output(CoolPropOutput.VISCOSITY);
+        conductivity = transport.isPresent()
+                ? transport.get().conductivity(temperature, liquidDensity, p)
+                : handle.output(CoolPropOutput.CONDUCTIVITY);
     }
 
-    /**
-     * @param saturated a cursor that stands at the saturated liquid of this pressure, asked where its properties are not known yet
-     * @return the liquid's properties
-     */
-    Liquid liquid(Supplier<CoolPropCursor> saturated) {
-        if (liquid == null) {
-            CoolPropCursor at = saturated.get();
-            liquid = new Liquid(
-                    at.isobaricHeatCapacity(),
-                    at.isochoricHeatCapacity(),
-                    at.soundSpeed(),
-                    at.viscosity(),
-                    at.conductivity());
-        }
-        return liquid;
+    /** Of the liquid (J/(kg·K)). */
+    double isobaricHeatCapacity() {
+        return isobaricHeatCapacity;
+    }
+
+    /** Of the liquid (J/(kg·K)). */
+    double isochoricHeatCapacity() {
+        return isochoricHeatCapacity;
+    }
+
+    /** Of the liquid (m/s). */
+    double soundSpeed() {
+        return soundSpeed;
+    }
+
+    /** Of the liquid (Pa·s). */
+    double viscosity() {
+        return viscosity;
+    }
+
+    /** Of the liquid (W/(m·K)). */
+    double conductivity() {
+        return conductivity;
     }
 
     /**

@@ -1,7 +1,9 @@
 package dev.penstock.fluids.coolprop;
 
+import dev.penstock.fluids.property.TransportModel;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The saturation of a fluid at the pressures that a thread asked for last: one turbine asks four times at its exit pressure, and a
@@ -11,6 +13,7 @@ final class SaturationPoints {
 
     private static final int KEPT = 64;
 
+    private final Optional<TransportModel> transport;
     private final Map<Double, SaturationPoint> points = new LinkedHashMap<>(2 * KEPT, 0.75f, true) {
 
         private static final long serialVersionUID = 1;
@@ -21,6 +24,11 @@ final class SaturationPoints {
         }
     };
 
+    /** @param transport viscosity and conductivity of the fluid, if CoolProp's own are not to be used */
+    SaturationPoints(Optional<TransportModel> transport) {
+        this.transport = transport;
+    }
+
     /**
      * @param handle state object, moved where saturation is not known
      * @param pressure pressure below the critical one (Pa)
@@ -30,7 +38,7 @@ final class SaturationPoints {
     SaturationPoint at(CoolPropHandle handle, double pressure) {
         SaturationPoint known = points.get(pressure);
         if (known == null) {
-            known = new SaturationPoint(handle, pressure);
+            known = new SaturationPoint(handle, pressure, transport);
             points.put(pressure, known);
         }
         return known;
