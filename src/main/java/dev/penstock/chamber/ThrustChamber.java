@@ -32,12 +32,14 @@ import java.util.OptionalDouble;
 
 /**
  * Sizes a thrust chamber for a thrust, a mass flow or a throat, and takes the named losses off its ideal performance. The
- * losses depend weakly on size, so the throat is found by repeated substitution. Not thread-safe, like the solver inside.
+ * losses depend weakly on size, so the throat is found by repeated substitution, from the second pass on along the line through the
+ * last two. Not thread-safe, like the solver inside.
  */
 public final class ThrustChamber {
 
     private static final int MOST_PASSES = 30;
     private static final double TOLERANCE = 1e-11;
+    private static final double WEAKLY = 0.5;
 
     private final NozzleFlow nozzle;
     private final List<LossModel> models;
@@ -150,6 +152,8 @@ public final class ThrustChamber {
 
         Map<LossKind, LossModel.Result> fixed = new EnumMap<>(LossKind.class);
         double area = firstArea.orElseGet(() -> rule.throatArea(new LossAccount(ideal)));
+        double lastArea = 0;
+        double lastNext = 0;
         for (int pass = 0; pass < MOST_PASSES; pass++) {
             ContourBuilder.Drawing drawing = ContourBuilder.draw(
                     design.combustor(), design.nozzle(), ideal.areaRatio(), Math.sqrt(area / Math.PI));
@@ -160,7 +164,11 @@ public final class ThrustChamber {
                 return assemble(
                         design, ideal, profile, drawing, losses, next, wallStream(design, injection, ideal, losses));
             }
-            area = next;
+            double slope = pass > 0 ? (next - lastNext) / (area - lastArea) : 0;
+            lastArea = area;
+            lastNext = next;
+            // where the losses do not depend weakly on size, plain substitution
+            area = Math.abs(slope) < WEAKLY ? area + (next - area) / (1 - slope) : next;
         }
         throw new NotConverged("throat area", MOST_PASSES, Double.NaN, "last at " + area + " m²");
     }

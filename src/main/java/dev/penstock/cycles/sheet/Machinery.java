@@ -192,10 +192,12 @@ public final class Machinery {
                         balanceModels.liquidState(liquid, discharge, in.enthalpy() + work),
                         in.pressure(),
                         boost.driveEfficiency()));
-        boosts.get(side)
-                .drivenBy(String.format(
-                        Locale.ROOT, "hydraulic turbine on %.3g kg/s from the %s pump", drive, side.key()));
-        sheet.recorder().ifPresent(r -> r.driving(PumpKey.main(side), in, in.flow() + drive, boosts.get(side)));
+        sheet.recorder().ifPresent(r -> {
+            boosts.get(side)
+                    .drivenBy(String.format(
+                            Locale.ROOT, "hydraulic turbine on %.3g kg/s from the %s pump", drive, side.key()));
+            r.driving(PumpKey.main(side), in, in.flow() + drive, boosts.get(side));
+        });
         double mixed = HydraulicTurbine.mixedEnthalpy(in.enthalpy(), in.flow(), drive, work, power);
         return new PumpDuty(
                 liquid.propellant(),

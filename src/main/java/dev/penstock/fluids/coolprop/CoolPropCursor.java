@@ -177,11 +177,15 @@ final class CoolPropCursor implements FluidCursor {
 
     @Override
     public double isobaricHeatCapacity() {
-        return phase == Phase.TWO_PHASE ? saturation.isobaricHeatCapacity() : handle.output(CoolPropOutput.ISOBARIC_HEAT_CAPACITY);
+        return phase == Phase.TWO_PHASE
+                ? saturation.isobaricHeatCapacity()
+                : handle.output(CoolPropOutput.ISOBARIC_HEAT_CAPACITY);
     }
 
     double isochoricHeatCapacity() {
-        return phase == Phase.TWO_PHASE ? saturation.isochoricHeatCapacity() : handle.output(CoolPropOutput.ISOCHORIC_HEAT_CAPACITY);
+        return phase == Phase.TWO_PHASE
+                ? saturation.isochoricHeatCapacity()
+                : handle.output(CoolPropOutput.ISOCHORIC_HEAT_CAPACITY);
     }
 
     @Override

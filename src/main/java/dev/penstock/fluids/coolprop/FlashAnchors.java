@@ -68,8 +68,9 @@ final class FlashAnchors {
     }
 
     private double[] evaluate(CoolPropHandle handle, int... places) {
-        double[] pressures =
-                Arrays.stream(places).mapToDouble(k -> pressure(k / TEMPERATURES)).toArray();
+        double[] pressures = Arrays.stream(places)
+                .mapToDouble(k -> pressure(k / TEMPERATURES))
+                .toArray();
         double[] temperatures = Arrays.stream(places)
                 .mapToDouble(k -> gridTemperature(k % TEMPERATURES))
                 .toArray();
@@ -113,10 +114,10 @@ final class FlashAnchors {
             int anchor = row * TEMPERATURES + count[row] / 2;
             if (count[row] > 0) {
                 double now = handle.evaluate(
-                        CoolPropInputs.PRESSURE_TEMPERATURE,
-                        new double[] {pressure(row)},
-                        new double[] {temperature[anchor]},
-                        DENSITY)[0];
+                                CoolPropInputs.PRESSURE_TEMPERATURE,
+                                new double[] {pressure(row)},
+                                new double[] {temperature[anchor]},
+                                DENSITY)[0];
                 if (!(Math.abs(now - density(anchor)) <= SAME * density(anchor))) {
                     return false;
                 }
@@ -135,8 +136,7 @@ final class FlashAnchors {
      * @param wanted its value (J/kg or J/(kg·K))
      * @return whether that is a state near the anchor; otherwise the handle is anywhere
      */
-    boolean moveTowards(
-            CoolPropHandle handle, FlashStep step, double pressure, CoolPropOutput second, double wanted) {
+    boolean moveTowards(CoolPropHandle handle, FlashStep step, double pressure, CoolPropOutput second, double wanted) {
         int k = nearest(pressure, second, wanted);
         if (k < 0) {
             return false;

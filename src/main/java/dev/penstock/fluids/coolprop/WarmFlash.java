@@ -25,14 +25,18 @@ final class WarmFlash {
     private static final double POLISHED = 1e-12;
     private static final double POLISHABLE = 1e-3;
 
-    /** A step this small leaves its square, which is nothing (-). */
-    private static final double LAST = 1e-8;
+    /** Steps from a state this near take the slopes of that state (-). */
+    private static final double NEAR = 1e-4;
+
+    /** A step leaves about itself times the way from where its slopes were taken: this little is nothing (-). */
+    private static final double NOTHING = 1e-14;
 
     static final double LARGEST_DENSITY_STEP = 0.3;
     static final double LARGEST_TEMPERATURE_STEP = 0.2;
 
     private final CoolPropHandle handle;
     private final FlashStep step = new FlashStep();
+    private final Slopes slopes = new Slopes();
     private int evaluations;
 
     WarmFlash(CoolPropHandle handle) {
@@ -109,16 +113,18 @@ final class WarmFlash {
         try {
             double rho = handle.output(DENSITY);
             double t = handle.output(TEMPERATURE);
+            double away = Double.POSITIVE_INFINITY;
             for (int steps = 0; steps < MAXIMUM_STEPS; steps++) {
-                double pressureByDensity = handle.output(PRESSURE_BY_DENSITY);
-                double pressureByTemperature = handle.output(PRESSURE_BY_TEMPERATURE);
-                double cv = handle.output(ISOCHORIC_HEAT_CAPACITY);
+                if (away > NEAR) {
+                    slopes.read(handle, rho, t);
+                    away = 0;
+                }
                 step.solve(
-                        rho,
-                        t,
-                        pressureByDensity,
-                        pressureByTemperature,
-                        cv,
+                        slopes.rho,
+                        slopes.t,
+                        slopes.pressureByDensity,
+                        slopes.pressureByTemperature,
+                        slopes.cv,
                         pressure - handle.output(PRESSURE),
                         second == ENTHALPY,
                         wanted - handle.output(second));
@@ -129,7 +135,8 @@ final class WarmFlash {
                         && Math.abs(step.temperature()) < largestTemperatureStep * t)) {
                     return false;
                 }
-                boolean last = step.size() < LAST && converged <= POLISHED;
+                away = Math.max(away, step.size());
+                boolean last = away * step.size() < NOTHING;
                 rho += step.density();
                 t += step.temperature();
                 handle.update(CoolPropInputs.DENSITY_TEMPERATURE, rho, t);
@@ -144,6 +151,24 @@ final class WarmFlash {
             return false;
         } catch (PropertyFailure e) {
             return false;
+        }
+    }
+
+    /** Slopes of the equation at one state. */
+    private static final class Slopes {
+
+        private double rho;
+        private double t;
+        private double pressureByDensity;
+        private double pressureByTemperature;
+        private double cv;
+
+        void read(CoolPropHandle handle, double density, double temperature) {
+            rho = density;
+            t = temperature;
+            pressureByDensity = handle.output(PRESSURE_BY_DENSITY);
+            pressureByTemperature = handle.output(PRESSURE_BY_TEMPERATURE);
+            cv = handle.output(ISOCHORIC_HEAT_CAPACITY);
         }
     }
 }
