@@ -1,6 +1,7 @@
 package dev.penstock.chamber;
 
 import dev.penstock.chamber.flow.NozzleFlow;
+import dev.penstock.combustion.equilibrium.EquilibriumSolver;
 import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.combustion.species.SpeciesLibrary;
 import dev.penstock.fluids.FluidLibrary;
@@ -57,7 +58,8 @@ public final class Mixtures {
         return oxidizer.mixedWith(fuel, 1 / (1 + mixtureRatio));
     }
 
+    /** Flow of ideal gases, which published tables hold. */
     public static NozzleFlow nozzle(Reactants reactants) {
-        return NozzleFlow.of(SPECIES, reactants);
+        return new NozzleFlow(EquilibriumSolver.of(SPECIES, reactants));
     }
 }

@@ -29,10 +29,10 @@ public final class NozzleFlow {
     /**
      * @param library species to choose from
      * @param reactants a mixture whose elements cover all that will be asked for
-     * @return a nozzle flow with its own solver
+     * @return a nozzle flow with its own solver, whose gas takes up room ({@link dev.penstock.combustion.species.SecondVirial})
      */
     public static NozzleFlow of(SpeciesLibrary library, Reactants reactants) {
-        return new NozzleFlow(EquilibriumSolver.of(library, reactants));
+        return new NozzleFlow(EquilibriumSolver.dense(library, reactants));
     }
 
     /** @return the solver inside */

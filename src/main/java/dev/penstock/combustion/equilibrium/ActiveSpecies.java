@@ -72,7 +72,7 @@ final class ActiveSpecies {
                 .toArray();
         condensedNames =
                 species.stream().filter(Species::condensed).map(Species::name).toList();
-        thermo = new ThermoTable(species);
+        thermo = new ThermoTable(species, set.isDense());
         start = new StartingMixture(
                 this,
                 species.subList(0, gas).stream().map(Species::name).toList(),

@@ -3,6 +3,7 @@ package dev.penstock.combustion.equilibrium;
 import dev.penstock.combustion.equilibrium.TemperatureBracket.Outcome;
 import dev.penstock.combustion.gas.GasCursor;
 import dev.penstock.combustion.gas.GasState;
+import dev.penstock.combustion.species.SecondVirial;
 import dev.penstock.combustion.species.SpeciesLibrary;
 import dev.penstock.combustion.species.SpeciesSet;
 import dev.penstock.errors.InvalidInput;
@@ -21,13 +22,13 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Chemical equilibrium of a mixture of ideal gases with pure condensed carbon and water: least Gibbs energy at assigned
+ * Chemical equilibrium of a mixture of gases, ideal ones or such as take up room ({@link SecondVirial}), with pure condensed carbon and water: least Gibbs energy at assigned
  * temperature, enthalpy or entropy, and pressure.
  *
  * <p>{@link GibbsNewton} solves for a given set of condensed species, {@link EquilibriumSearch} finds that set and the start.
  * Source: [nasa-rp-1311], part I. The volume of condensed species is left out.
  *
- * <p>Holds where gas is ideal (density well below that of the liquids) and reactions are fast. Not thread-safe: one
+ * <p>Holds where the gas is near ideal (density well below that of the liquids) and reactions are fast. Not thread-safe: one
  * solver per thread, reused.
  */
 public final class EquilibriumSolver implements GasCursor {
@@ -37,7 +38,7 @@ public final class EquilibriumSolver implements GasCursor {
             "combustion.equilibrium",
             "Chemical equilibrium by least Gibbs energy",
             "min Σ n_j (g°_j + RT ln(x_j p/p°)) + Σ n_c g°_c with Σ a_kj n_j + Σ a_kc n_c = b_k",
-            "100 K to 8000 K (data 200 K to 6000 K, beyond: cp held, with a warning); 1 Pa to 1 GPa; ideal gas",
+            "100 K to 8000 K (data 200 K to 6000 K, beyond: cp held, with a warning); 1 Pa to 1 GPa; ideal gas, or that of combustion.second-virial",
             "flame temperature to the data, a few kelvin; slow reactions are not seen",
             List.of("nasa-rp-1311", "nasa-tm-4513"));
 
@@ -73,11 +74,26 @@ public final class EquilibriumSolver implements GasCursor {
     /**
      * @param library species to choose from
      * @param reactants mixture whose elements matter
-     * @return a solver for these elements, with the mixture set
+     * @return a solver of ideal gases of these elements, with the mixture set
      */
     public static EquilibriumSolver of(SpeciesLibrary library, Reactants reactants) {
-        EquilibriumSolver solver = new EquilibriumSolver(
-                library.speciesFor(reactants.composition().molesPerKilogram().keySet()));
+        return of(library.speciesFor(reactants.composition().molesPerKilogram().keySet()), reactants);
+    }
+
+    /**
+     * @param library species to choose from
+     * @param reactants mixture whose elements matter
+     * @return a solver of gases that take up room by their {@link SecondVirial}, with the mixture set
+     */
+    public static EquilibriumSolver dense(SpeciesLibrary library, Reactants reactants) {
+        return of(
+                library.speciesFor(reactants.composition().molesPerKilogram().keySet())
+                        .dense(),
+                reactants);
+    }
+
+    private static EquilibriumSolver of(SpeciesSet set, Reactants reactants) {
+        EquilibriumSolver solver = new EquilibriumSolver(set);
         solver.setMixture(reactants);
         return solver;
     }
@@ -282,7 +298,7 @@ public final class EquilibriumSolver implements GasCursor {
 
     @Override
     public double density() {
-        return state.pressure / (state.gasMoles * Constants.MOLAR_GAS_CONSTANT * state.temperature);
+        return state.pressure / (state.volume() * Constants.MOLAR_GAS_CONSTANT * state.temperature);
     }
 
     @Override
@@ -310,7 +326,7 @@ public final class EquilibriumSolver implements GasCursor {
 
     @Override
     public double soundSpeed() {
-        return Math.sqrt(isentropicExponent() * state.gasMoles * Constants.MOLAR_GAS_CONSTANT * state.temperature);
+        return Math.sqrt(isentropicExponent() * state.volume() * Constants.MOLAR_GAS_CONSTANT * state.temperature);
     }
 
     @Override

@@ -15,8 +15,8 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /**
- * Gas whose composition no longer changes, condensed species carried along at the gas's temperature. Ideal gas, volume of
- * condensed species left out. Data end as in {@link EquilibriumSolver}. Not thread-safe.
+ * Gas whose composition no longer changes, condensed species carried along at the gas's temperature. Ideal gas, or one that takes up
+ * room where its species set does; volume of condensed species left out. Data end as in {@link EquilibriumSolver}. Not thread-safe.
  */
 public final class FrozenGas implements GasCursor {
 
@@ -100,7 +100,7 @@ public final class FrozenGas implements GasCursor {
         pressure = Require.within("frozen gas", "pressure (Pa)", newPressure, 1e-3, 1e9);
         temperature = Require.within(
                 "frozen gas", "temperature (K)", newTemperature, LOWEST_TEMPERATURE, HIGHEST_TEMPERATURE);
-        thermo.evaluate(temperature);
+        thermo.evaluate(temperature, pressure);
         iterations = 0;
     }
 
@@ -121,7 +121,7 @@ public final class FrozenGas implements GasCursor {
     /** cp is positive throughout, so both functions rise and Newton in ln T, with its step bounded, cannot cycle far. */
     private void newton(boolean enthalpyGiven, double target) {
         for (iterations = 1; iterations <= MOST_STEPS; iterations++) {
-            thermo.evaluate(temperature);
+            thermo.evaluate(temperature, pressure);
             double step = enthalpyGiven
                     ? (target - enthalpy()) / (frozenHeatCapacity() * temperature)
                     : (target - entropy()) / frozenHeatCapacity();
@@ -141,7 +141,7 @@ public final class FrozenGas implements GasCursor {
                         "50 K to 8000 K");
             }
             if (Math.abs(step) < TOLERANCE || iterations > 8 && Math.abs(step) < 1e-11) {
-                thermo.evaluate(temperature);
+                thermo.evaluate(temperature, pressure);
                 return;
             }
         }
@@ -161,25 +161,18 @@ public final class FrozenGas implements GasCursor {
 
     @Override
     public double density() {
-        return pressure / (gasMoles * R * temperature);
+        return pressure / (volume() * R * temperature);
     }
 
     @Override
     public double enthalpy() {
-        double sum = 0;
-        for (int j = 0; j < moles.length; j++) {
-            sum += moles[j] * thermo.h[j];
-        }
-        return sum * R * temperature;
+        return sum(thermo.h) * R * temperature;
     }
 
     @Override
     public double entropy() {
-        double sum = mixingEntropy - gasMoles * Math.log(pressure / Constants.STANDARD_STATE_PRESSURE);
-        for (int j = 0; j < moles.length; j++) {
-            sum += moles[j] * thermo.s[j];
-        }
-        return sum * R;
+        double mixed = mixingEntropy - gasMoles * Math.log(pressure / Constants.STANDARD_STATE_PRESSURE);
+        return (mixed + sum(thermo.s)) * R;
     }
 
     @Override
@@ -189,22 +182,47 @@ public final class FrozenGas implements GasCursor {
 
     @Override
     public double frozenHeatCapacity() {
-        double sum = 0;
-        for (int j = 0; j < moles.length; j++) {
-            sum += moles[j] * thermo.cp[j];
-        }
-        return sum * R;
+        return sum(thermo.cp) * R;
     }
 
     @Override
     public double isentropicExponent() {
-        double cp = frozenHeatCapacity();
-        return cp / (cp - gasMoles * R);
+        return heatCapacityRatio() * volume() / gasMoles;
     }
 
     @Override
     public double soundSpeed() {
-        return Math.sqrt(isentropicExponent() * gasMoles * R * temperature);
+        return Math.sqrt(isentropicExponent() * volume() * R * temperature);
+    }
+
+    /** v p/RT: the moles of gas and the room that they take beyond ideal ones. */
+    private double volume() {
+        if (!thermo.dense()) {
+            return gasMoles;
+        }
+        double sum = gasMoles;
+        for (int j = 0; j < set.gasCount(); j++) {
+            sum += moles[j] * thermo.crowding(j);
+        }
+        return sum;
+    }
+
+    /** cp/cv, with cp − cv = R (p dv/dT/R)²/n. */
+    private double heatCapacityRatio() {
+        double cp = frozenHeatCapacity();
+        double expansion = volume();
+        for (int j = 0; j < set.gasCount() && thermo.dense(); j++) {
+            expansion -= moles[j] * thermo.crowdingHeat(j);
+        }
+        return cp / (cp - R * expansion * expansion / gasMoles);
+    }
+
+    private double sum(double[] property) {
+        double sum = 0;
+        for (int j = 0; j < moles.length; j++) {
+            sum += moles[j] * property[j];
+        }
+        return sum;
     }
 
     /** @return Newton steps of the last solution */

@@ -56,7 +56,7 @@ final class GasSnapshot {
         for (int j = 0; j < moles.length; j++) {
             moles[j] = gas.moles(j);
         }
-        return state(gas, gas.frozenHeatCapacity(), gas.isentropicExponent(), gas.soundSpeed(), 1, -1, false);
+        return state(gas, gas.frozenHeatCapacity(), gas.isentropicExponent(), gas.soundSpeed(), 0, 0, false);
     }
 
     private GasState state(
@@ -70,7 +70,17 @@ final class GasSnapshot {
         double t = gas.temperature();
         double cp = gas.frozenHeatCapacity();
         double nR = Constants.MOLAR_GAS_CONSTANT / gas.molarMass();
-        double frozenGamma = cp / (cp - nR);
+        double volume = 1;
+        double expansion = 1;
+        if (thermo.dense()) {
+            thermo.evaluate(t, gas.pressure());
+            for (int j = 0; j < set.gasCount(); j++) {
+                double share = moles[j] * gas.molarMass();
+                volume += share * thermo.crowding(j);
+                expansion += share * (thermo.crowding(j) - thermo.crowdingHeat(j));
+            }
+        }
+        double frozenGamma = cp / (cp - nR * expansion * expansion);
         double condensed = condensedMassFraction();
         return new GasState(
                 gas.pressure(),
@@ -84,9 +94,9 @@ final class GasSnapshot {
                 exponent,
                 frozenGamma,
                 soundSpeed,
-                Math.sqrt(frozenGamma * nR * t),
-                slopeT,
-                slopeP,
+                volume * Math.sqrt(frozenGamma * nR * t),
+                shifting ? slopeT : expansion / volume,
+                shifting ? slopeP : -1 / volume,
                 moleFractions(),
                 condensed,
                 transport(t, cp, heatCapacity, shifting),
@@ -142,7 +152,10 @@ final class GasSnapshot {
         }
         if (gas.pressure() > DENSE) {
             list.add(warning(
-                    "ideal gas assumed at %.4g bar; density may be several percent too high", gas.pressure() / 1e5));
+                    thermo.dense()
+                            ? "gas at %.4g bar is denser than its second virial coefficients tell; density is in doubt by 1 percent"
+                            : "ideal gas assumed at %.4g bar; density may be several percent too high",
+                    gas.pressure() / 1e5));
         }
         if (gas instanceof EquilibriumSolver solver) {
             list.addAll(EquilibriumDoubt.of(solver.mixture(), t, solver.condensedCarbon()));

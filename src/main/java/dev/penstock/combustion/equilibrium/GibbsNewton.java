@@ -5,7 +5,7 @@ import dev.penstock.quantities.Constants;
 import java.util.Arrays;
 
 /**
- * Newton's method for the least Gibbs energy of a mixture of ideal gases and a given set of pure condensed species, per
+ * Newton's method for the least Gibbs energy of a mixture of gases and a given set of pure condensed species, per
  * kilogram of mixture. Unknowns are the element potentials, the logarithms of the moles of each gas species and of all
  * gas, the moles of each condensed species, and the logarithm of the temperature.
  * <pre>
@@ -15,6 +15,7 @@ import java.util.Arrays;
  * gas                       Σ n_j = n
  * and one of                T given;  h(T, n) given;  s(T, p, n) given
  * </pre>
+ * g°, h and s of a gas are those at the pressure where gases take up room ({@link dev.penstock.combustion.species.SecondVirial}).
  * Gas species are eliminated by hand, so a linear system of elements + condensed + 2 unknowns remains; it is symmetric,
  * and the same matrix serves {@link GibbsSlopes}. Source: [nasa-rp-1311], part I, chapters 2 and 3, whose control of step
  * size is used; here the element potentials are carried along, so that a near-singular system (an element ratio that one
@@ -140,7 +141,7 @@ final class GibbsNewton {
             rightSide[i] = 0;
             Arrays.fill(matrix[i], 0, rowT + 1, 0);
         }
-        species.thermo.evaluate(state.temperature);
+        species.thermo.evaluate(state.temperature, state.pressure);
         gasRows();
         elementRows();
         condensedRows();

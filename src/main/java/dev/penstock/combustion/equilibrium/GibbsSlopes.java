@@ -1,6 +1,7 @@
 package dev.penstock.combustion.equilibrium;
 
 import dev.penstock.combustion.species.DenseSystem;
+import dev.penstock.combustion.species.ThermoTable;
 import dev.penstock.quantities.Constants;
 
 /**
@@ -13,7 +14,8 @@ import dev.penstock.quantities.Constants;
  * (∂ln v/∂ln p)_T = y_n - 1                  with y = M⁻¹ (Σ a_kj n_j, 0, n)
  * 1/γ_s          = 1 - z_n - z_T             with z = M⁻¹ (Σ a_kj n_j, 0, n, Σ n_j h_j/RT + n), whole matrix
  * </pre>
- * Not thread-safe.
+ * Where gases take up room, φ_j = p B_j/RT and ψ_j = p (B_j − T dB_j/dT)/RT, every n_j of a pressure side is n_j (1 + φ_j) and the last
+ * loses Σ n_j ψ_j. Not thread-safe.
  */
 final class GibbsSlopes {
 
@@ -35,9 +37,9 @@ final class GibbsSlopes {
         int rowN = state.elements + state.activeCount();
         system.factor(newton.matrix(), rowN + 2);
         pressureSide(rowN);
-        answer[rowN + 1] = newton.matrix()[rowN][rowN + 1] + state.gasMoles;
+        answer[rowN + 1] = newton.matrix()[rowN][rowN + 1] + state.gasMoles + crowdedHeat();
         system.solve(answer);
-        return 1 / (1 - answer[rowN] - answer[rowN + 1]);
+        return 1 / (1 - answer[rowN + 1] - volumeSlope(rowN, answer[rowN + 1], 1));
     }
 
     /** @return (∂ln v/∂ln p)_T (-) */
@@ -46,14 +48,14 @@ final class GibbsSlopes {
         system.factor(newton.matrix(), rowN + 1);
         pressureSide(rowN);
         system.solve(answer);
-        return answer[rowN] - 1;
+        return volumeSlope(rowN, 0, 1) - 1;
     }
 
     /** @return (∂ln v/∂ln T)_p (-) */
     double volumeTemperatureSlope() {
         int rowN = state.elements + state.activeCount();
         temperatureAnswer(rowN + 1);
-        return 1 + answer[rowN];
+        return 1 + volumeSlope(rowN, 1, 0);
     }
 
     /** @return cp with shifting composition (J/(kg·K)) */
@@ -86,5 +88,48 @@ final class GibbsSlopes {
             answer[i] = 0;
         }
         answer[rowN] = state.gasMoles;
+        ThermoTable thermo = state.species.thermo;
+        if (thermo.dense()) {
+            for (int j = 0; j < state.gas; j++) {
+                double more = state.moles[j] * thermo.crowding(j);
+                for (int k = 0; k < state.elements; k++) {
+                    answer[k] += state.species.atoms[k][j] * more;
+                }
+                answer[rowN] += more;
+            }
+        }
+    }
+
+    /** Σ n_j (h_j φ_j/RT + φ_j − ψ_j), what the side of the energy has more of where gases take up room. */
+    private double crowdedHeat() {
+        ThermoTable thermo = state.species.thermo;
+        double sum = 0;
+        if (thermo.dense()) {
+            for (int j = 0; j < state.gas; j++) {
+                sum += state.moles[j] * ((thermo.h[j] + 1) * thermo.crowding(j) - thermo.crowdingHeat(j));
+            }
+        }
+        return sum;
+    }
+
+    /**
+     * Change of ln(p v/RT) along the answer, of which ln T and ln p take these parts: that of ln n for ideal gases, else
+     * Σ n_j [(1 + φ_j) dln n_j + dφ_j]/Σ n_j (1 + φ_j) with dφ_j = φ_j dln p − ψ_j dln T.
+     */
+    private double volumeSlope(int rowN, double dlnT, double dlnP) {
+        ThermoTable thermo = state.species.thermo;
+        if (!thermo.dense()) {
+            return answer[rowN];
+        }
+        double sum = 0;
+        for (int j = 0; j < state.gas; j++) {
+            double room = 1 + thermo.crowding(j);
+            double dlnN = answer[rowN] + thermo.h[j] * dlnT - room * dlnP;
+            for (int k = 0; k < state.elements; k++) {
+                dlnN += state.species.atoms[k][j] * answer[k];
+            }
+            sum += state.moles[j] * (room * dlnN + thermo.crowding(j) * dlnP - thermo.crowdingHeat(j) * dlnT);
+        }
+        return sum / state.volume();
     }
 }

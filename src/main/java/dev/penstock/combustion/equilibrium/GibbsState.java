@@ -133,6 +133,18 @@ final class GibbsState {
         return affinity;
     }
 
+    /** @return volume over RT/p (mol/kg): the moles of gas, and what they take up beyond ideal ones */
+    double volume() {
+        if (!species.thermo.dense()) {
+            return gasMoles;
+        }
+        double sum = gasMoles;
+        for (int j = 0; j < gas; j++) {
+            sum += moles[j] * species.thermo.crowding(j);
+        }
+        return sum;
+    }
+
     /** @return enthalpy (J/kg) */
     double enthalpy() {
         return sum(species.thermo.h) * R * temperature;

@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param intervals thermodynamic fit, ascending in temperature and adjoining
  * @param collision figures for transport properties, if known
  * @param critical critical point, if known; without it the species counts as an ideal gas
+ * @param virial room that the hot gas takes, if its collision figures do not tell
  * @param record what the source calls the entry
  * @param source key into docs/sources
  */
@@ -25,6 +26,7 @@ public record Species(
         List<ThermoInterval> intervals,
         Optional<Collision> collision,
         Optional<Critical> critical,
+        Optional<SecondVirial> virial,
         String record,
         String source) {
 
@@ -36,6 +38,11 @@ public record Species(
         }
         atoms = Map.copyOf(atoms);
         intervals = List.copyOf(intervals);
+    }
+
+    /** @return second virial coefficient of the hot gas; none if nothing tells, and of condensed species */
+    public Optional<SecondVirial> secondVirial() {
+        return condensed ? Optional.empty() : virial.or(() -> collision.map(SecondVirial::of));
     }
 
     /** @return molar mass (kg/mol) */

@@ -15,6 +15,7 @@ import java.util.TreeMap;
 final class SpeciesFile {
 
     private static final double ANGSTROM = 1e-10;
+    private static final double CUBIC_CENTIMETRE = 1e-6;
     private static final double MEGAPASCAL = 1e6;
     /** 1 debye = 1e-21/c C·m with c = 299 792 458 m/s. */
     private static final double DEBYE = 1e-21 / 299792458.0;
@@ -58,6 +59,8 @@ final class SpeciesFile {
                 table.has("collision") ? Optional.of(collision(table.table("collision"))) : Optional.empty();
         Optional<Critical> critical =
                 table.has("critical") ? Optional.of(critical(table.table("critical"))) : Optional.empty();
+        Optional<SecondVirial> virial =
+                table.has("virial") ? Optional.of(virial(table.table("virial"))) : Optional.empty();
         if (atoms.isEmpty()) {
             table.problem("atoms", "empty", "write the atoms of the molecule, for example { H = 2, O = 1 }");
         }
@@ -78,7 +81,7 @@ final class SpeciesFile {
             return null;
         }
         return new Species(
-                name, condensed, atoms, intervals(temperatures, figures), collision, critical, record, source);
+                name, condensed, atoms, intervals(temperatures, figures), collision, critical, virial, record, source);
     }
 
     private static List<ThermoInterval> intervals(List<Double> t, List<Double> a) {
@@ -98,6 +101,13 @@ final class SpeciesFile {
         double dipole = table.quantity("dipole_D", Dimension.RATIO, Range.of(0, 100), 0);
         double rotational = table.quantity("rotational", Dimension.RATIO, Range.of(0, 1e4), 1);
         return new Collision(shape, depth, diameter * ANGSTROM, dipole * DEBYE, rotational);
+    }
+
+    private static SecondVirial virial(InputTable table) {
+        table.text("source");
+        return new SecondVirial(
+                CUBIC_CENTIMETRE * table.quantity("covolume_cm3", Dimension.RATIO, Range.of(0, 1000)),
+                CUBIC_CENTIMETRE * table.quantity("attraction_cm3_K", Dimension.RATIO, Range.of(-1e6, 1e6)));
     }
 
     private static Critical critical(InputTable table) {

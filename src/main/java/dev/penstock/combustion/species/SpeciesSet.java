@@ -12,6 +12,8 @@ public final class SpeciesSet {
     private final List<Species> species;
     private final int gasCount;
     private final ThermoTable thermo;
+    private final boolean dense;
+    private volatile SpeciesSet crowded;
 
     /**
      * @param elements element symbols
@@ -19,6 +21,11 @@ public final class SpeciesSet {
      * @throws InvalidInput if a species contains another element, or there is no gas
      */
     public SpeciesSet(List<String> elements, List<Species> species) {
+        this(elements, species, false);
+    }
+
+    private SpeciesSet(List<String> elements, List<Species> species, boolean dense) {
+        this.dense = dense;
         this.elements = List.copyOf(elements);
         List<Species> ordered =
                 new ArrayList<>(species.stream().filter(s -> !s.condensed()).toList());
@@ -33,7 +40,7 @@ public final class SpeciesSet {
         if (gasCount == 0) {
             throw new InvalidInput("", "species", "none", "a mixture needs at least one gas species");
         }
-        thermo = new ThermoTable(this.species);
+        thermo = new ThermoTable(this.species, dense);
     }
 
     /**
@@ -47,7 +54,26 @@ public final class SpeciesSet {
                 elements,
                 species.stream()
                         .filter(s -> !(s.condensed() && names.contains(s.name())))
-                        .toList());
+                        .toList(),
+                dense);
+    }
+
+    /** @return the same species, whose gases take up room by their {@link SecondVirial} */
+    public SpeciesSet dense() {
+        if (dense) {
+            return this;
+        }
+        SpeciesSet known = crowded;
+        if (known == null) {
+            known = new SpeciesSet(elements, species, true);
+            crowded = known;
+        }
+        return known;
+    }
+
+    /** @return whether its gases take up room, instead of being ideal */
+    public boolean isDense() {
+        return dense;
     }
 
     /** @return a thermodynamic table of all species, with its own state */

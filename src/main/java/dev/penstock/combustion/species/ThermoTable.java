@@ -1,8 +1,10 @@
 package dev.penstock.combustion.species;
 
+import dev.penstock.quantities.Constants;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Standard-state properties of many species at one temperature, laid out for speed: one row per coefficient and
@@ -16,6 +18,11 @@ public final class ThermoTable {
     private final double[][][] rows;
     private int current = -1;
     private double evaluatedAt = -1;
+    private double evaluatedPressure;
+    /** b/R and a/R of each species (K/Pa and K²/Pa); null for ideal gases. */
+    private final double[] covolume;
+
+    private final double[] attraction;
 
     /** cp/R (-). */
     public final double[] cp;
@@ -32,13 +39,26 @@ public final class ThermoTable {
         cp = new double[size];
         h = new double[size];
         s = new double[size];
+        covolume = other.covolume;
+        attraction = other.attraction;
     }
 
+    /** @param species species, as ideal gases */
     public ThermoTable(List<Species> species) {
+        this(species, false);
+    }
+
+    /**
+     * @param species species
+     * @param dense whether gases take up room by their {@link SecondVirial} instead of being ideal
+     */
+    public ThermoTable(List<Species> species, boolean dense) {
         size = species.size();
         cp = new double[size];
         h = new double[size];
         s = new double[size];
+        covolume = dense ? coefficients(species, SecondVirial::covolume) : null;
+        attraction = dense ? coefficients(species, SecondVirial::attraction) : null;
         TreeSet<Double> edges = new TreeSet<>();
         for (Species one : species) {
             edges.add(one.minimumTemperature());
@@ -85,12 +105,73 @@ public final class ThermoTable {
         row[6][j] = p.a7();
     }
 
-    /** @param t temperature (K), above zero */
+    private static double[] coefficients(List<Species> species, ToDoubleFunction<SecondVirial> part) {
+        return species.stream()
+                .mapToDouble(s -> s.secondVirial().map(part::applyAsDouble).orElse(0.0) / Constants.MOLAR_GAS_CONSTANT)
+                .toArray();
+    }
+
+    /** @return whether pressure matters */
+    public boolean dense() {
+        return covolume != null;
+    }
+
+    /**
+     * Properties at a pressure, which matters where gases are not ideal. cp, h and s of gases are then those of the dense gas, the
+     * entropy and the chemical potential h − s less what an ideal gas of 1 bar has more of at that pressure.
+     *
+     * @param t temperature (K), above zero
+     * @param p pressure (Pa)
+     */
+    public void evaluate(double t, double p) {
+        if (covolume == null) {
+            evaluate(t);
+            return;
+        }
+        if (t == evaluatedAt && p == evaluatedPressure) {
+            return;
+        }
+        evaluate(t);
+        evaluatedPressure = p;
+        double[] room = covolume;
+        double[] pull = attraction;
+        double perRoom = p / t;
+        double perPull = perRoom / t;
+        for (int j = 0; j < size; j++) {
+            double a = perPull * pull[j];
+            cp[j] += 2 * a;
+            h[j] += perRoom * room[j] - 2 * a;
+            s[j] -= a;
+        }
+    }
+
+    /**
+     * @param j a species, where gases take up room
+     * @return p B/(R T), by which its chemical potential over R T exceeds that of an ideal gas (-)
+     */
+    public double crowding(int j) {
+        return evaluatedPressure / evaluatedAt * (covolume[j] - attraction[j] / evaluatedAt);
+    }
+
+    /**
+     * @param j a species, where gases take up room
+     * @return p (B − T dB/dT)/(R T), by which its enthalpy over R T exceeds that of an ideal gas (-)
+     */
+    public double crowdingHeat(int j) {
+        return evaluatedPressure / evaluatedAt * (covolume[j] - 2 * attraction[j] / evaluatedAt);
+    }
+
+    /**
+     * Properties of ideal gases.
+     *
+     * @param t temperature (K), above zero
+     */
     public void evaluate(double t) {
-        if (t == evaluatedAt) {
+        if (t == evaluatedAt && evaluatedPressure == 0) {
             return;
         }
         evaluatedAt = t;
+        evaluatedPressure = 0;
         select(t);
         double[][] c = rows[current];
         double[] c1 = c[0];
