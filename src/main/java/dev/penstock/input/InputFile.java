@@ -38,6 +38,7 @@ public final class InputFile {
     private final Map<String, String> sources = new LinkedHashMap<>();
     private KeyLines lines;
     private String sourceless = "no source given";
+    private FileDefaults defaults = FileDefaults.NONE;
 
     private InputFile(String name, String text, ObjectNode tree) {
         this.name = name;
@@ -216,6 +217,15 @@ public final class InputFile {
         }
         own.forEach((key, text) -> sources.put(prefix + key, text));
         return own;
+    }
+
+    /** @param everywhere defaults that hold for everything that is read from now on */
+    public void defaults(FileDefaults everywhere) {
+        defaults = everywhere;
+    }
+
+    FileDefaults defaults() {
+        return defaults;
     }
 
     /** What the file says of the origin of a value; a source may be given for a whole table. */

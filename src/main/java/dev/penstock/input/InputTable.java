@@ -213,7 +213,15 @@ public final class InputTable {
         return value(input, input, usual);
     }
 
-    private <T> Optional<T> value(Input<T> input, Input<T> here, Optional<Usual<T>> usual) {
+    /**
+     * @param input an input of this table
+     * @return whether the file states it, or says at its top what it is where it is left out
+     */
+    public boolean settled(Input<?> input) {
+        return has(input) || file.defaults().of(input, Optional.empty()).isPresent();
+    }
+
+    private <T> Optional<T> value(Input<T> input, Input<T> here, Optional<Usual<T>> declaredUsual) {
         String key = input.key();
         boolean declared = group.isPresent()
                 && (group.get().inputs().contains(input)
@@ -224,7 +232,8 @@ public final class InputTable {
         asked.add(key);
         JsonNode written = node.get(key);
         if (written == null) {
-            if (input.silence() == Input.Silence.REQUIRED) {
+            Optional<Usual<T>> usual = file.defaults().of(input, declaredUsual);
+            if (input.silence() == Input.Silence.REQUIRED && usual.isEmpty()) {
                 missing(key, input.kind().description());
             } else if (usual.filter(u -> u.value().equals("")).isEmpty()) {
                 file.note(absent(here, usual));

@@ -86,19 +86,26 @@ record PublishedEngine(Map<String, String> cells) {
     }
 
     static List<PublishedEngine> all() {
-        try (BufferedReader reader = new BufferedReader(new InputStreamReader(
-                PublishedEngine.class.getResourceAsStream("/validation/engines.csv"), StandardCharsets.UTF_8))) {
+        return table("/validation/engines.csv").stream()
+                .map(PublishedEngine::new)
+                .toList();
+    }
+
+    /** Rows of a table, by the columns that its first line names. */
+    static List<Map<String, String>> table(String resource) {
+        try (BufferedReader reader = new BufferedReader(
+                new InputStreamReader(PublishedEngine.class.getResourceAsStream(resource), StandardCharsets.UTF_8))) {
             List<List<String>> rows = new ArrayList<>();
             reader.lines().forEach(line -> rows.add(split(line)));
-            List<PublishedEngine> engines = new ArrayList<>();
+            List<Map<String, String>> tables = new ArrayList<>();
             for (List<String> row : rows.subList(1, rows.size())) {
                 Map<String, String> cells = new LinkedHashMap<>();
                 for (int i = 0; i < row.size(); i++) {
                     cells.put(rows.get(0).get(i), row.get(i));
                 }
-                engines.add(new PublishedEngine(cells));
+                tables.add(cells);
             }
-            return engines;
+            return tables;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

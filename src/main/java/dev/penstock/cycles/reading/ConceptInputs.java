@@ -44,6 +44,12 @@ public final class ConceptInputs {
                     "cycle", Cycle.all().stream().map(Cycle::id).toList(), "How the pumps are driven")
             .example("\"gas-generator\"");
 
+    static final Input<String> TECHNOLOGY = Input.word(
+                    "technology",
+                    Technology.words(),
+                    "How the engine is built, from which defaults of walls, speeds and masses follow")
+            .usual(Usual.of(Technology.UNSTATED.word(), Technology.UNSTATED.description(), ""));
+
     static final Input<String> COOLANT = Input.word(
                     "coolant", List.of("fuel", "oxidizer", "none"), "Propellant that cools")
             .usual(Usual.common("fuel"));
@@ -116,7 +122,7 @@ public final class ConceptInputs {
         groups.add(MassPart.group());
         groups.add(vehicle);
         groups.addAll(List.of(SOURCES, UNCERTAINTY));
-        return InputGroup.table("", "A rocket engine", NAME, DESCRIPTION, CYCLE)
+        return InputGroup.table("", "A rocket engine", NAME, DESCRIPTION, CYCLE, TECHNOLOGY)
                 .with(groups.toArray(InputGroup[]::new));
     }
 

@@ -183,6 +183,7 @@ public final class ConceptReader {
         Cycle cycle =
                 Cycle.all().stream().filter(c -> c.id().equals(id)).findFirst().orElseThrow();
         root.as(DECLARED.get(cycle)).leave(VEHICLE.key());
+        file.defaults(TechnologyDefaults.of(Technology.of(root.read(ConceptInputs.TECHNOLOGY))));
         FeedKeys feeds = new FeedKeys(fluids);
         Optional<Propellant> oxidizer = feeds.propellant(root, Side.OXIDIZER);
         Optional<Propellant> fuel = feeds.propellant(root, Side.FUEL);

@@ -263,7 +263,7 @@ final class CoolingKeys {
             return new WallShield(0, Optional.empty());
         }
         InputTable keys = root.table(JacketInputs.GROUP);
-        double film = keys.has(GasSideInputs.FILM) ? filmShare(keys.table(GasSideInputs.FILM)) : 0;
+        double film = filmed(keys) ? filmShare(keys.table(GasSideInputs.FILM)) : 0;
         if (!keys.has(GasSideInputs.OUTER_ZONE)) {
             return new WallShield(film, Optional.empty());
         }
@@ -273,6 +273,11 @@ final class CoolingKeys {
         return new WallShield(film, share > 0 && bias > 0 ? Optional.of(new OuterZone(share, bias)) : Optional.empty());
     }
 
+    /** Whether there is a film: the file has its table, or its technology has one. */
+    private static boolean filmed(InputTable keys) {
+        return keys.has(GasSideInputs.FILM) || keys.table(GasSideInputs.FILM).settled(GasSideInputs.FILM_FUEL_FRACTION);
+    }
+
     private static double filmShare(InputTable film) {
         boolean old = film.replaced("throat_flow_fraction", "fuel_fraction, the share of the chamber's fuel");
         return old ? 0 : film.read(GasSideInputs.FILM_FUEL_FRACTION);
@@ -280,7 +285,7 @@ final class CoolingKeys {
 
     /** Table {@code [cooling.film]}: how a film enters. */
     private static Supplier<FilmDesign> film(InputTable keys) {
-        if (!keys.has(GasSideInputs.FILM)) {
+        if (!filmed(keys)) {
             return FilmDesign::liquid;
         }
         InputTable table = keys.table(GasSideInputs.FILM);

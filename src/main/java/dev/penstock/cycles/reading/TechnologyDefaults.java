@@ -1,0 +1,75 @@
+package dev.penstock.cycles.reading;
+
+import dev.penstock.input.FileDefaults;
+import dev.penstock.input.Input;
+import dev.penstock.input.Usual;
+import dev.penstock.provenance.Spread;
+import dev.penstock.turbomachinery.mass.MassPart;
+import dev.penstock.turbomachinery.pump.PumpInputs;
+import dev.penstock.turbomachinery.turbine.TurbineInputs;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** The defaults of a concept that follow from its {@link Technology}; each says so. */
+final class TechnologyDefaults implements FileDefaults {
+
+    /** Limits that a later technology raises, each inside the range that its own source gives. */
+    private static final Set<Input<?>> RAISED = Set.of(
+            PumpInputs.INDUCER_TIP_SPEED_LIMIT,
+            PumpInputs.BEARING_SPEED_LIMIT,
+            TurbineInputs.PITCH_LINE_SPEED_LIMIT,
+            TurbineInputs.ANNULUS_SPEED_LIMIT,
+            TurbineInputs.INLET_TEMPERATURE_LIMIT);
+
+    /** Margins that a later technology lowers. */
+    private static final Set<Input<?>> LOWERED = Set.of(PumpInputs.SUCTION_MARGIN, PumpInputs.SMALLEST_SHAFT_DIAMETER);
+
+    private static final Set<Input<?>> MASSES =
+            MassPart.scaled().stream().map(MassPart::factor).collect(Collectors.toSet());
+
+    private final Technology level;
+
+    private TechnologyDefaults(Technology level) {
+        this.level = level;
+    }
+
+    static FileDefaults of(Technology level) {
+        return level == Technology.UNSTATED ? FileDefaults.NONE : new TechnologyDefaults(level);
+    }
+
+    @Override
+    public <T> Optional<Usual<T>> of(Input<T> input, Optional<Usual<T>> otherwise) {
+        Optional<Usual<T>> own = level.own(input);
+        if (own.isPresent()) {
+            return own.map(usual -> usual.because(reason(usual.reason())).following(ConceptInputs.TECHNOLOGY.key()));
+        }
+        double place = RAISED.contains(input)
+                ? level.speeds()
+                : LOWERED.contains(input) ? -level.speeds() : MASSES.contains(input) ? level.masses() : 0;
+        return place == 0 ? otherwise : otherwise.map(usual -> moved(usual, place));
+    }
+
+    private String reason(String why) {
+        return ConceptInputs.TECHNOLOGY.key() + " " + level.word() + ": " + why;
+    }
+
+    /** Half-way, say, from the most likely value to an end of its range, which stays the range. */
+    @SuppressWarnings("unchecked")
+    private <T> Usual<T> moved(Usual<T> usual, double place) {
+        if (usual.spread().isEmpty() || !(usual.value() instanceof Double)) {
+            return usual;
+        }
+        Spread range = usual.spread().get();
+        double mode = range.mode() + Math.abs(place) * ((place > 0 ? range.high() : range.low()) - range.mode());
+        String why = String.format(
+                java.util.Locale.ROOT,
+                "%.0f %% of the way to the %s end of the range",
+                100 * Math.abs(place),
+                place > 0 ? "upper" : "lower");
+        Usual<Double> moved = Usual.of(new Spread(range.low(), mode, range.high()), reason(why), usual.source());
+        return (Usual<T>) new Usual<>(
+                moved.value(), moved.spread(), moved.reason(), moved.source(), List.of(ConceptInputs.TECHNOLOGY.key()));
+    }
+}
