@@ -20,8 +20,10 @@ final class TechnologyDefaults implements FileDefaults {
             PumpInputs.INDUCER_TIP_SPEED_LIMIT,
             PumpInputs.BEARING_SPEED_LIMIT,
             TurbineInputs.PITCH_LINE_SPEED_LIMIT,
-            TurbineInputs.ANNULUS_SPEED_LIMIT,
-            TurbineInputs.INLET_TEMPERATURE_LIMIT);
+            TurbineInputs.ANNULUS_SPEED_LIMIT);
+
+    /** Hottest generator gas of the table of technology, with blades of the 1960s: 1181 K, LR-87-AJ-7 (K). */
+    private static final double HOTTEST_FLOWN = 1180;
 
     /** Margins that a later technology lowers. */
     private static final Set<Input<?>> LOWERED = Set.of(PumpInputs.SUCTION_MARGIN, PumpInputs.SMALLEST_SHAFT_DIAMETER);
@@ -40,15 +42,29 @@ final class TechnologyDefaults implements FileDefaults {
     }
 
     @Override
+    @SuppressWarnings("unchecked")
     public <T> Optional<Usual<T>> of(Input<T> input, Optional<Usual<T>> otherwise) {
         Optional<Usual<T>> own = level.own(input);
         if (own.isPresent()) {
             return own.map(usual -> usual.because(reason(usual.reason())).following(ConceptInputs.TECHNOLOGY.key()));
         }
+        if (input == TurbineInputs.INLET_TEMPERATURE_LIMIT && fuelRich(otherwise)) {
+            return Optional.of((Usual<T>) Usual.between(1000, HOTTEST_FLOWN, 1250, "")
+                    .because(reason("1181 K flew in blades of the 1960s"))
+                    .following(ConceptInputs.TECHNOLOGY.key()));
+        }
         double place = RAISED.contains(input)
                 ? level.speeds()
                 : LOWERED.contains(input) ? -level.speeds() : MASSES.contains(input) ? level.masses() : 0;
         return place == 0 ? otherwise : otherwise.map(usual -> moved(usual, place));
+    }
+
+    /** Whether a limit of a turbine is the usual one for fuel-rich gas, not that for oxygen or one that the file states. */
+    private static boolean fuelRich(Optional<? extends Usual<?>> limit) {
+        return limit.filter(u ->
+                        u.value().equals(TurbineInputs.inletTemperature(false).value())
+                                && u.follows().isEmpty())
+                .isPresent();
     }
 
     private String reason(String why) {
