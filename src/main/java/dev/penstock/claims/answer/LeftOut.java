@@ -1,7 +1,5 @@
 package dev.penstock.claims.answer;
 
-import dev.penstock.claims.figure.ClaimFigure;
-import dev.penstock.claims.figure.ClaimPaths;
 import dev.penstock.claims.file.Claim;
 import dev.penstock.claims.likelihood.EngineModel;
 import dev.penstock.claims.likelihood.Sighting;
@@ -75,16 +73,10 @@ final class LeftOut {
         return mixture.collected(s -> value(s, claim)).band();
     }
 
-    /** Value of a sample for a claim, whether that was among those it was sampled by or not. */
+    /** Value of a sample for a claim, whether it was sampled by that or not. */
     static double value(Mixture.Weighted sample, Claim claim) {
         EngineModel model = sample.cloud().model().orElseThrow();
-        Optional<ClaimFigure> figure = ClaimPaths.figure(claim.path());
-        for (int i = 0; i < model.unknowns().size(); i++) {
-            if (model.unknowns().get(i).path().equals(claim.path())) {
-                return sample.sighting().unknowns().get(i);
-            }
-        }
-        return figure.map(f -> Mixture.value(sample, f.path())).orElse(Double.NaN);
+        return sample.sighting().claims().get(model.claims().indexOf(claim));
     }
 
     static double tension(Claim claim, Optional<Band> predicted) {

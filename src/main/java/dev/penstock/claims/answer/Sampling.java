@@ -1,6 +1,5 @@
 package dev.penstock.claims.answer;
 
-import dev.penstock.claims.figure.ClaimFigure;
 import dev.penstock.claims.file.ClaimsFile;
 import dev.penstock.claims.likelihood.ClaimLadder;
 import dev.penstock.claims.likelihood.EngineModel;
@@ -10,7 +9,6 @@ import dev.penstock.claims.likelihood.Nuisances;
 import dev.penstock.claims.likelihood.Sighting;
 import dev.penstock.claims.likelihood.Workshop;
 import dev.penstock.claims.prior.MainUnknowns;
-import dev.penstock.errors.InvalidInput;
 import dev.penstock.numerics.sampling.Evaluation;
 import dev.penstock.numerics.sampling.SampledPosterior;
 import dev.penstock.numerics.sampling.SamplerEffort;
@@ -71,12 +69,7 @@ final class Sampling {
                 hypothesis,
                 MainUnknowns.of(file, hypothesis.oxidizer(), hypothesis.fuel()),
                 WatchList.of(file));
-        Nuisances.Result found;
-        try {
-            found = new Nuisances(main, workers).find();
-        } catch (InvalidInput unsuited) {
-            throw unsuited;
-        }
+        Nuisances.Result found = new Nuisances(main, workers).find();
         if (found.model().isEmpty()) {
             return new Cloud(hypothesis, found.model(), List.of(), List.of(), 0, Optional.empty(), found.failures());
         }
@@ -98,27 +91,30 @@ final class Sampling {
 
     /** The posterior of a kind of engine. */
     SampledPosterior<Sighting> sampled(EngineModel model, List<Double> further, Failures failures, int points) {
-        ClaimLadder ladder = new ClaimLadder(model, further, failures);
+        return counted(
+                sampler(new ClaimLadder(model, further, failures), points).run());
+    }
+
+    /** What all claims but one predict for that one, of one kind of engine whose posterior of all claims is known. */
+    SampledPosterior<Sighting> without(Cloud cloud, int claim) {
+        ClaimLadder all = new ClaimLadder(cloud.model().orElseThrow(), cloud.further(), new Failures());
+        SampledPosterior<Sighting> known = cloud.posterior().orElseThrow();
+        int points = Math.min(effort.leftOut(), known.samples().size());
+        return counted(sampler(all.without(claim), points).relaxed(known, s -> all.logLikelihood(claim, s)));
+    }
+
+    private TemperedSampler<Sighting> sampler(ClaimLadder ladder, int points) {
         int before = balances.get();
-        TemperedSampler<Sighting> sampler = new TemperedSampler<>(
+        return new TemperedSampler<>(
                 ladder,
                 SamplerEffort.usual(effort.seed(), effort.chambers(points), points),
                 workers,
                 stopped,
                 n -> told.accept(before + n));
-        SampledPosterior<Sighting> posterior = sampler.run();
-        count(posterior.evaluations().get(1), posterior.impossible());
-        return posterior;
     }
 
-    /** What all claims but one predict for that one, of one kind of engine. */
-    SampledPosterior<Sighting> without(Cloud cloud, int claim) {
-        EngineModel whole = cloud.model().orElseThrow();
-        List<ClaimFigure> watched = whole.watched();
-        EngineModel model =
-                new EngineModel(workshop, file.without(claim), whole.hypothesis(), whole.unknowns(), watched);
-        List<Double> further = new ArrayList<>(cloud.further());
-        further.remove(claim);
-        return sampled(model, further, new Failures(), effort.leftOut());
+    private SampledPosterior<Sighting> counted(SampledPosterior<Sighting> posterior) {
+        count(posterior.evaluations().get(1), posterior.impossible());
+        return posterior;
     }
 }

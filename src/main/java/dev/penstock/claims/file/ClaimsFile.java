@@ -2,7 +2,6 @@ package dev.penstock.claims.file;
 
 import dev.penstock.claims.figure.Body;
 import dev.penstock.cycles.arrangements.Cycle;
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -54,16 +53,6 @@ public record ClaimsFile(
         claims = List.copyOf(claims);
         given = Collections.unmodifiableMap(new LinkedHashMap<>(given));
         priors = Collections.unmodifiableMap(new LinkedHashMap<>(priors));
-    }
-
-    /**
-     * @param left index of a claim
-     * @return the same file without that claim
-     */
-    public ClaimsFile without(int left) {
-        List<Claim> others = new ArrayList<>(claims);
-        others.remove(left);
-        return new ClaimsFile(file, name, cycles, oxidizers, fuels, others, given, priors, body, aboutVehicle, about);
     }
 
     /** @return whether anything is given of a cooling jacket */

@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * The claims about one kind of engine as likelihoods of rising cost: what the thrust chamber alone says, within the few
@@ -26,6 +27,7 @@ public final class ClaimLadder implements Ladder<Sighting> {
     private final EngineModel model;
     private final List<Double> further;
     private final Failures failures;
+    private final OptionalInt unheard;
     /** The chamber of the last point of this thread: the dear level is asked right after the cheap one. */
     private final ThreadLocal<Last> last = new ThreadLocal<>();
 
@@ -37,9 +39,35 @@ public final class ClaimLadder implements Ladder<Sighting> {
      * @param failures counts why candidates do not close
      */
     public ClaimLadder(EngineModel model, List<Double> further, Failures failures) {
+        this(model, further, failures, OptionalInt.empty());
+    }
+
+    private ClaimLadder(EngineModel model, List<Double> further, Failures failures, OptionalInt unheard) {
+        this.unheard = unheard;
         this.model = model;
         this.further = List.copyOf(further);
         this.failures = failures;
+    }
+
+    /**
+     * @param claim number of a claim
+     * @return the likelihood of all other claims
+     */
+    public ClaimLadder without(int claim) {
+        return new ClaimLadder(model, further, failures, OptionalInt.of(claim));
+    }
+
+    /**
+     * @param claim number of a claim
+     * @param sighting a candidate
+     * @return natural logarithm of the likelihood of that claim alone but for a constant; NaN where the candidate says nothing of it
+     */
+    public double logLikelihood(int claim, Sighting sighting) {
+        return model.claims().get(claim).logLikelihood(sighting.claims().get(claim), further.get(claim));
+    }
+
+    private boolean heard(int claim) {
+        return unheard.isEmpty() || unheard.getAsInt() != claim;
     }
 
     @Override
@@ -79,7 +107,11 @@ public final class ClaimLadder implements Ladder<Sighting> {
         Map<String, ChamberAlone.Alone> figures = chamber.figures(model.efficiency(values, chamber));
         double share = model.hypothesis().cycle().traits().dumps() ? DUMPED : CLOSED;
         double sum = 0;
-        for (Claim claim : model.claims()) {
+        for (int i = 0; i < model.claims().size(); i++) {
+            Claim claim = model.claims().get(i);
+            if (!heard(i)) {
+                continue;
+            }
             Optional<Integer> unknown = model.unknownOf(claim);
             Optional<ChamberAlone.Alone> figure =
                     model.figureOf(claim).map(ClaimFigure::path).map(figures::get);
@@ -99,12 +131,15 @@ public final class ClaimLadder implements Ladder<Sighting> {
         Sighting sighting = model.sighting(values, candidate);
         double sum = LimitPenalty.logLikelihood(sighting.margin());
         for (int i = 0; i < model.claims().size(); i++) {
-            double predicted = sighting.claims().get(i);
-            if (Double.isNaN(predicted)) {
+            if (!heard(i)) {
+                continue;
+            }
+            double now = logLikelihood(i, sighting);
+            if (Double.isNaN(now)) {
                 failures.count("it has no " + model.claims().get(i).path());
                 return Evaluation.impossible();
             }
-            sum += model.claims().get(i).logLikelihood(predicted, further.get(i));
+            sum += now;
         }
         return new Evaluation<>(sum, Optional.of(sighting));
     }

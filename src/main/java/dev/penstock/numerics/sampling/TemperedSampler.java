@@ -5,9 +5,11 @@ import dev.penstock.provenance.ModelCard;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.BooleanSupplier;
 import java.util.function.IntConsumer;
+import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.distribution.NormalDistribution;
 
 /**
@@ -101,6 +103,34 @@ public final class TemperedSampler<T> {
         return last(cloud);
     }
 
+    /**
+     * Samples of the posterior, led from those of one that heard a further likelihood, by letting go of it in steps.
+     * <pre>bridge:  prior × L × H^(1−b), b from 0 to 1;  evidence = Z(L H)/Π mean of H^(step of b)</pre>
+     *
+     * @param narrower the posterior that heard it, with samples
+     * @param held natural logarithm of the further likelihood H of a detail; NaN where it has none
+     * @return samples of the posterior
+     */
+    public SampledPosterior<T> relaxed(SampledPosterior<T> narrower, ToDoubleFunction<T> held) {
+        int top = ladder.levels() - 1;
+        List<Particle<T>> known = new ArrayList<>();
+        for (SampledPosterior.Sample<T> s : narrower.samples()) {
+            double[] point = s.point().stream().mapToDouble(x -> x).toArray();
+            known.add(new Particle<>(point, List.of(), known.size()));
+        }
+        List<Particle<T>> cloud = thinned(known, effort.particles().get(top));
+        for (int level = 0; level <= top && !stopped.getAsBoolean(); level++) {
+            cloud = evaluated(cloud, level);
+        }
+        if (stopped.getAsBoolean()) {
+            return ended(List.of(), 0, false);
+        }
+        logEvidence = narrower.logEvidence();
+        variance = narrower.evidenceError() * narrower.evidenceError();
+        cloud = led(cloud, new Bridge<>(top, Optional.of(held)));
+        return cloud.isEmpty() ? ended(List.of(), 0, !stopped.getAsBoolean()) : last(cloud);
+    }
+
     private SampledPosterior<T> ended(List<SampledPosterior.Sample<T>> samples, double effective, boolean complete) {
         return new SampledPosterior<>(
                 samples,
@@ -121,39 +151,79 @@ public final class TemperedSampler<T> {
         return fewer;
     }
 
+    /**
+     * What lies between two distributions of the points.
+     *
+     * @param level level whose likelihood it leads to, or stands at
+     * @param held a further likelihood that it lets go of; empty if it leads from the level before to this one
+     */
+    private record Bridge<T>(int level, Optional<ToDoubleFunction<T>> held) {
+
+        /** What a point gains from one end to the other. */
+        double gain(Particle<T> p) {
+            double now = p.logLikelihood(level);
+            if (now == Double.NEGATIVE_INFINITY) {
+                return now;
+            }
+            return held.isPresent() ? -held(p) : now - p.logLikelihood(level - 1);
+        }
+
+        /** What a level adds to the logarithm of the distribution at a point of the bridge. */
+        double share(Particle<T> p, int k, double temper) {
+            double before = p.logLikelihood(k - 1);
+            double whole = k == level && held.isEmpty() ? temper : 1;
+            double added = Particle.bridge(before, p.logLikelihood(k), whole) - before;
+            return k == level && held.isPresent() && added > Double.NEGATIVE_INFINITY
+                    ? added + (1 - temper) * held(p)
+                    : added;
+        }
+
+        private double held(Particle<T> p) {
+            return held.orElseThrow()
+                    .applyAsDouble(p.evaluations().get(level).detail().orElseThrow());
+        }
+    }
+
     /** Leads the points over the bridge of one level; none if no point is possible, or somebody stopped it. */
     private List<Particle<T>> climbed(List<Particle<T>> start, int level) {
-        if (stopped.getAsBoolean()) {
-            return List.of();
-        }
-        List<Particle<T>> cloud = evaluated(start, level);
+        return stopped.getAsBoolean() ? List.of() : led(evaluated(start, level), new Bridge<>(level, Optional.empty()));
+    }
+
+    private List<Particle<T>> led(List<Particle<T>> start, Bridge<T> bridge) {
+        List<Particle<T>> cloud = start;
         double temper = 0;
         for (int i = 0; i < MOST_STEPS && temper < 1; i++) {
-            double[] gain = new double[cloud.size()];
-            for (int k = 0; k < gain.length; k++) {
-                Particle<T> p = cloud.get(k);
-                double now = p.logLikelihood(level);
-                gain[k] = now == Double.NEGATIVE_INFINITY ? now : now - p.logLikelihood(level - 1);
-            }
+            double[] gain = cloud.stream().mapToDouble(bridge::gain).toArray();
             double step = i == MOST_STEPS - 1 ? 1 - temper : Tempering.step(gain, 1 - temper, effort.keptShare());
             double[] weights = Tempering.weights(gain, step);
-            double effective = Tempering.effective(weights);
-            logEvidence += Tempering.logMean(gain, step);
-            if (effective == 0) {
+            if (bridge.held().isEmpty()) {
+                reached(gain, step, 1);
+            }
+            if (Tempering.effective(weights) == 0) {
                 return List.of();
             }
-            variance += 1 / effective - 1.0 / gain.length;
             temper = Math.min(1, temper + step);
             List<Particle<T>> survived = new ArrayList<>();
             for (int k : Tempering.survivors(weights, streams.of(++stage, -1))) {
                 survived.add(cloud.get(k).from(k));
             }
-            cloud = moved(survived, level, temper);
+            cloud = moved(survived, bridge, temper);
             if (stopped.getAsBoolean()) {
                 return List.of();
             }
+            if (bridge.held().isPresent()) {
+                // Looked back from the wider distribution: its points cover the narrower one, not the other way round.
+                reached(cloud.stream().mapToDouble(p -> -bridge.gain(p)).toArray(), step, -1);
+            }
         }
         return cloud;
+    }
+
+    /** Adds a step, or takes it away, by the mean over points of its wider end. */
+    private void reached(double[] gain, double step, int sign) {
+        logEvidence += sign * Tempering.logMean(gain, step);
+        double effective = Tempering.effective(Tempering.weights(gain, step));
+        variance += effective > 0 ? 1 / effective - 1.0 / gain.length : 0;
     }
 
     private List<Particle<T>> evaluated(List<Particle<T>> cloud, int level) {
@@ -174,13 +244,13 @@ public final class TemperedSampler<T> {
     }
 
     /** Sweeps of moves at one temper, until most points have moved about once or enough was tried. */
-    private List<Particle<T>> moved(List<Particle<T>> start, int level, double temper) {
+    private List<Particle<T>> moved(List<Particle<T>> start, Bridge<T> bridge, double temper) {
         List<Particle<T>> cloud = start;
         List<double[]> past = new ArrayList<>();
         start.forEach(p -> past.add(p.point()));
         int accepted = 0;
         for (int sweep = 0; sweep < effort.mostSweeps() && !stopped.getAsBoolean(); sweep++) {
-            List<Particle<T>> next = swept(cloud, past, level, temper, sweep);
+            List<Particle<T>> next = swept(cloud, past, bridge, temper, sweep);
             for (int i = 0; i < next.size(); i++) {
                 accepted += next.get(i).point() == cloud.get(i).point() ? 0 : 1;
             }
@@ -199,13 +269,14 @@ public final class TemperedSampler<T> {
         }
     }
 
-    private List<Particle<T>> swept(List<Particle<T>> cloud, List<double[]> past, int level, double temper, int sweep) {
+    private List<Particle<T>> swept(
+            List<Particle<T>> cloud, List<double[]> past, Bridge<T> bridge, double temper, int sweep) {
         List<Particle<T>> next = new ArrayList<>(cloud);
         int[][] spent = new int[cloud.size()][];
         workers.forEach(cloud.size(), i -> {
             spent[i] = new int[ladder.levels() + 1];
             SplittableRandom random = streams.of(stage, sweep, i);
-            next.set(i, move(cloud.get(i), past, level, temper, random, spent[i]));
+            next.set(i, move(cloud.get(i), past, bridge, temper, random, spent[i]));
         });
         for (int[] one : spent) {
             for (int k = 0; k < evaluations.length; k++) {
@@ -219,21 +290,23 @@ public final class TemperedSampler<T> {
 
     /** One move, asked of each level in turn; the place itself if any of them turns it down. */
     private Particle<T> move(
-            Particle<T> from, List<double[]> past, int level, double temper, SplittableRandom random, int[] spent) {
+            Particle<T> from,
+            List<double[]> past,
+            Bridge<T> bridge,
+            double temper,
+            SplittableRandom random,
+            int[] spent) {
         DifferentialMoves.Proposal proposal = DifferentialMoves.propose(from.point(), past, random);
         double ratio = Particle.logPrior(proposal.point()) - Particle.logPrior(from.point()) + proposal.logFactor();
         Particle<T> to = new Particle<>(proposal.point(), List.of(), from.ancestor());
-        for (int k = 0; k <= level; k++) {
+        for (int k = 0; k <= bridge.level(); k++) {
             Evaluation<T> evaluation = ladder.evaluate(k, proposal.point().clone());
             spent[k]++;
             if (k == ladder.levels() - 1 && !evaluation.possible()) {
                 spent[k + 1]++;
             }
             to = to.with(evaluation);
-            double share = k == level ? temper : 1;
-            double here = Particle.bridge(from.logLikelihood(k - 1), from.logLikelihood(k), share);
-            double there = Particle.bridge(to.logLikelihood(k - 1), to.logLikelihood(k), share);
-            ratio += (there - to.logLikelihood(k - 1)) - (here - from.logLikelihood(k - 1));
+            ratio += bridge.share(to, k, temper) - bridge.share(from, k, temper);
             if (!(Math.log(random.nextDouble()) < ratio)) {
                 return from;
             }
@@ -250,12 +323,13 @@ public final class TemperedSampler<T> {
         List<Particle<T>> kept = new ArrayList<>();
         stage++;
         int level = ladder.levels() - 1;
+        Bridge<T> posterior = new Bridge<>(level, Optional.empty());
         int every = effort.lastSweeps() / effort.records();
         for (int sweep = 0; sweep < effort.lastSweeps(); sweep++) {
             if (stopped.getAsBoolean()) {
                 return ended(List.of(), 0, false);
             }
-            cloud = swept(cloud, past, level, 1, sweep);
+            cloud = swept(cloud, past, posterior, 1, sweep);
             remember(past, cloud);
             if ((sweep + 1) % every == 0) {
                 kept.addAll(cloud);
