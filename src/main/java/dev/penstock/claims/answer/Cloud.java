@@ -3,6 +3,7 @@ package dev.penstock.claims.answer;
 import dev.penstock.claims.likelihood.EngineModel;
 import dev.penstock.claims.likelihood.Failures;
 import dev.penstock.claims.likelihood.Hypothesis;
+import dev.penstock.claims.likelihood.ScoutedLadder;
 import dev.penstock.claims.likelihood.Sighting;
 import dev.penstock.numerics.sampling.SampledPosterior;
 import java.util.List;
@@ -13,7 +14,7 @@ import java.util.Optional;
  *
  * @param hypothesis the kind
  * @param model its model with all unknowns; empty if no candidate closes
- * @param further standard deviation of the prediction of each claim by what is held at its most likely value, SI
+ * @param ladder likelihoods of the claims; empty if no candidate closes
  * @param prior candidates of the prior that close
  * @param tried candidates of the prior that were tried
  * @param posterior samples of the posterior
@@ -22,14 +23,19 @@ import java.util.Optional;
 record Cloud(
         Hypothesis hypothesis,
         Optional<EngineModel> model,
-        List<Double> further,
+        Optional<ScoutedLadder> ladder,
         List<Sighting> prior,
         int tried,
         Optional<SampledPosterior<Sighting>> posterior,
         Failures failures) {
 
+    /** A kind of which no candidate closes. */
+    static Cloud none(Hypothesis hypothesis, Failures failures) {
+        return new Cloud(hypothesis, Optional.empty(), Optional.empty(), List.of(), 0, Optional.empty(), failures);
+    }
+
     Cloud with(SampledPosterior<Sighting> newer) {
-        return new Cloud(hypothesis, model, further, prior, tried, Optional.of(newer), failures);
+        return new Cloud(hypothesis, model, ladder, prior, tried, Optional.of(newer), failures);
     }
 
     double logEvidence() {

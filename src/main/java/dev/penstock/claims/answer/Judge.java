@@ -130,7 +130,7 @@ public final class Judge {
                 problems.addAll(e.problems());
                 Failures failures = new Failures();
                 failures.noted(e.problems().get(0).sentence());
-                clouds.add(new Cloud(kind, Optional.empty(), List.of(), List.of(), 0, Optional.empty(), failures));
+                clouds.add(Cloud.none(kind, failures));
             }
         }
         if (problems.size() >= kinds.size()
@@ -144,7 +144,7 @@ public final class Judge {
             Cloud cloud = clouds.get(i);
             if (cloud.model().isPresent()) {
                 what = cloud.hypothesis().cycle().id();
-                var posterior = sampling.sampled(cloud.model().get(), cloud.further(), cloud.failures(), points);
+                var posterior = sampling.sampled(cloud, points);
                 if (posterior.complete()) {
                     clouds.set(i, cloud.with(posterior));
                 }

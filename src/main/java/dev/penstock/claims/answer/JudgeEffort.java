@@ -15,7 +15,9 @@ public record JudgeEffort(int samples, long seed) {
 
     private static final int MOST = 20_000;
     /** Points that the chamber alone leads for one that is balanced. */
-    private static final int CHAMBERS = 4;
+    private static final int CHAMBERS = 2;
+    /** Points that surfaces lead for one that is balanced. */
+    private static final int SCOUTS = 8;
 
     private static final int ROUGH = 4;
 
@@ -26,6 +28,10 @@ public record JudgeEffort(int samples, long seed) {
         if (samples < FEWEST || samples > MOST) {
             throw new InvalidInput("", "samples", Integer.toString(samples), "allowed is " + FEWEST + " to " + MOST);
         }
+    }
+
+    int scouts(int points) {
+        return SCOUTS * points;
     }
 
     int chambers(int points) {

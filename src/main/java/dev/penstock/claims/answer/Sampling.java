@@ -3,13 +3,12 @@ package dev.penstock.claims.answer;
 import dev.penstock.claims.file.ClaimsFile;
 import dev.penstock.claims.likelihood.ClaimLadder;
 import dev.penstock.claims.likelihood.EngineModel;
-import dev.penstock.claims.likelihood.Failures;
 import dev.penstock.claims.likelihood.Hypothesis;
 import dev.penstock.claims.likelihood.Nuisances;
+import dev.penstock.claims.likelihood.ScoutedLadder;
 import dev.penstock.claims.likelihood.Sighting;
 import dev.penstock.claims.likelihood.Workshop;
 import dev.penstock.claims.prior.MainUnknowns;
-import dev.penstock.numerics.sampling.Evaluation;
 import dev.penstock.numerics.sampling.SampledPosterior;
 import dev.penstock.numerics.sampling.SamplerEffort;
 import dev.penstock.numerics.sampling.TemperedSampler;
@@ -71,50 +70,56 @@ final class Sampling {
                 WatchList.of(file));
         Nuisances.Result found = new Nuisances(main, workers).find();
         if (found.model().isEmpty()) {
-            return new Cloud(hypothesis, found.model(), List.of(), List.of(), 0, Optional.empty(), found.failures());
+            return Cloud.none(hypothesis, found.failures());
         }
         EngineModel model = found.model().get();
-        Failures failures = found.failures();
-        ClaimLadder ladder = new ClaimLadder(model, found.further(), failures);
+        ScoutedLadder ladder = ScoutedLadder.of(new ClaimLadder(model, found.further(), found.failures()), workers);
         List<double[]> points = TemperedSampler.prior(model.unknowns().size(), effort.prior());
         List<Optional<Sighting>> seen = new ArrayList<>();
         points.forEach(p -> seen.add(Optional.empty()));
-        workers.forEach(points.size(), i -> {
-            Evaluation<Sighting> e = ladder.evaluate(1, points.get(i));
-            seen.set(i, e.detail());
-        });
+        workers.forEach(
+                points.size(),
+                i -> seen.set(
+                        i, ladder.evaluate(ladder.levels() - 1, points.get(i)).detail()));
         List<Sighting> closed = seen.stream().flatMap(Optional::stream).toList();
         count(points.size(), points.size() - closed.size());
         return new Cloud(
-                hypothesis, Optional.of(model), found.further(), closed, points.size(), Optional.empty(), failures);
+                hypothesis,
+                Optional.of(model),
+                Optional.of(ladder),
+                closed,
+                points.size(),
+                Optional.empty(),
+                found.failures());
     }
 
     /** The posterior of a kind of engine. */
-    SampledPosterior<Sighting> sampled(EngineModel model, List<Double> further, Failures failures, int points) {
-        return counted(
-                sampler(new ClaimLadder(model, further, failures), points).run());
+    SampledPosterior<Sighting> sampled(Cloud cloud, int points) {
+        return counted(sampler(cloud.ladder().orElseThrow(), points).run());
     }
 
     /** What all claims but one predict for that one, of one kind of engine whose posterior of all claims is known. */
     SampledPosterior<Sighting> without(Cloud cloud, int claim) {
-        ClaimLadder all = new ClaimLadder(cloud.model().orElseThrow(), cloud.further(), new Failures());
+        ScoutedLadder ladder = cloud.ladder().orElseThrow();
         SampledPosterior<Sighting> known = cloud.posterior().orElseThrow();
         int points = Math.min(effort.leftOut(), known.samples().size());
-        return counted(sampler(all.without(claim), points).relaxed(known, s -> all.logLikelihood(claim, s)));
+        return counted(sampler(ladder.without(claim), points)
+                .relaxed(known, s -> ladder.claims().logLikelihood(claim, s)));
     }
 
-    private TemperedSampler<Sighting> sampler(ClaimLadder ladder, int points) {
+    private TemperedSampler<Sighting> sampler(ScoutedLadder ladder, int points) {
         int before = balances.get();
         return new TemperedSampler<>(
                 ladder,
-                SamplerEffort.usual(effort.seed(), effort.chambers(points), points),
+                SamplerEffort.usual(effort.seed(), effort.scouts(points), effort.chambers(points), points),
                 workers,
                 stopped,
                 n -> told.accept(before + n));
     }
 
     private SampledPosterior<Sighting> counted(SampledPosterior<Sighting> posterior) {
-        count(posterior.evaluations().get(1), posterior.impossible());
+        List<Integer> evaluations = posterior.evaluations();
+        count(evaluations.get(evaluations.size() - 1), posterior.impossible());
         return posterior;
     }
 }

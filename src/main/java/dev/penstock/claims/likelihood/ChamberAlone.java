@@ -11,7 +11,6 @@ import dev.penstock.combustion.species.SpeciesLibrary;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.ThrustTarget;
 import dev.penstock.quantities.Constants;
-import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
@@ -55,35 +54,42 @@ final class ChamberAlone {
         return performance.loss(kind).map(NamedLoss::factor).orElse(1.0);
     }
 
+    private static final String THRUST_SEA_LEVEL = "engine.thrust_sea_level_N";
+    private static final String IMPULSE_SEA_LEVEL = "engine.isp_sea_level_s";
+
     /** Figures that vary with the back pressure: a share of a small number is little. */
     private static final double AT_SEA_LEVEL = 3;
 
-    /** A figure, and how much less sure it is than one in vacuum (-). */
-    record Alone(double value, double looseness) {}
+    /** How much less sure a figure is than one in vacuum (-). */
+    static double looseness(String path) {
+        return path.equals(THRUST_SEA_LEVEL) || path.equals(IMPULSE_SEA_LEVEL) ? AT_SEA_LEVEL : 1;
+    }
 
     /**
      * Figures by the path that the engine publishes them under.
      *
      * @param efficiency efficiency of all stated losses over what their models give (-)
      */
-    Map<String, Alone> figures(double efficiency) {
-        double area = performance.throatArea();
+    Map<String, Double> figures(double efficiency) {
         int chambers = concept.chambers();
         double flow = chambers * performance.massFlow() / efficiency;
-        Map<String, Alone> figures = new LinkedHashMap<>();
-        vacuum(figures, "engine.isp_vacuum_s", performance.vacuumSpecificImpulse() * efficiency);
-        vacuum(figures, "engine.thrust_vacuum_N", chambers * performance.vacuumThrust());
-        vacuum(figures, "engine.mass_flow_kg_s", flow);
-        vacuum(figures, "engine.throat_diameter_m", Math.sqrt(4 * area / Math.PI));
-        vacuum(figures, "engine.exit_diameter_m", Math.sqrt(4 * performance.exitArea() / Math.PI));
-        vacuum(figures, "engine.area_ratio", performance.areaRatio());
         double atSeaLevel = chambers * performance.thrustAt(Constants.STANDARD_ATMOSPHERE);
-        figures.put("engine.thrust_sea_level_N", new Alone(atSeaLevel, AT_SEA_LEVEL));
-        figures.put("engine.isp_sea_level_s", new Alone(atSeaLevel / flow / Constants.STANDARD_GRAVITY, AT_SEA_LEVEL));
-        return figures;
-    }
-
-    private static void vacuum(Map<String, Alone> figures, String path, double value) {
-        figures.put(path, new Alone(value, 1));
+        return Map.of(
+                "engine.isp_vacuum_s",
+                performance.vacuumSpecificImpulse() * efficiency,
+                "engine.thrust_vacuum_N",
+                chambers * performance.vacuumThrust(),
+                "engine.mass_flow_kg_s",
+                flow,
+                "engine.throat_diameter_m",
+                Math.sqrt(4 * performance.throatArea() / Math.PI),
+                "engine.exit_diameter_m",
+                Math.sqrt(4 * performance.exitArea() / Math.PI),
+                "engine.area_ratio",
+                performance.areaRatio(),
+                THRUST_SEA_LEVEL,
+                atSeaLevel,
+                IMPULSE_SEA_LEVEL,
+                atSeaLevel / flow / Constants.STANDARD_GRAVITY);
     }
 }

@@ -66,7 +66,7 @@ public final class ClaimLadder implements Ladder<Sighting> {
         return model.claims().get(claim).logLikelihood(sighting.claims().get(claim), further.get(claim));
     }
 
-    private boolean heard(int claim) {
+    boolean heard(int claim) {
         return unheard.isEmpty() || unheard.getAsInt() != claim;
     }
 
@@ -102,27 +102,59 @@ public final class ClaimLadder implements Ladder<Sighting> {
     }
 
     private Evaluation<Sighting> byChamber(double[] point) {
-        ChamberAlone chamber = chamber(point);
-        double[] values = model.values(point, Optional.of(chamber));
-        Map<String, ChamberAlone.Alone> figures = chamber.figures(model.efficiency(values, chamber));
-        double share = model.hypothesis().cycle().traits().dumps() ? DUMPED : CLOSED;
+        double[] predicted = alone(point);
         double sum = 0;
-        for (int i = 0; i < model.claims().size(); i++) {
-            Claim claim = model.claims().get(i);
-            if (!heard(i)) {
-                continue;
-            }
-            Optional<Integer> unknown = model.unknownOf(claim);
-            Optional<ChamberAlone.Alone> figure =
-                    model.figureOf(claim).map(ClaimFigure::path).map(figures::get);
-            if (unknown.isPresent()) {
-                sum += claim.logLikelihood(values[unknown.get()], 0);
-            } else if (figure.isPresent()) {
-                double value = figure.get().value();
-                sum += claim.logLikelihood(value, share * figure.get().looseness() * Math.abs(value));
+        for (int i = 0; i < predicted.length; i++) {
+            if (heard(i) && Double.isFinite(predicted[i])) {
+                sum += model.claims().get(i).logLikelihood(predicted[i], doubt(i, predicted[i]));
             }
         }
         return new Evaluation<>(sum, Optional.empty());
+    }
+
+    /** What the chamber alone predicts for each claim, SI; NaN where it says nothing of it, or cannot be. */
+    double[] byChamberAlone(double[] point) {
+        try {
+            return alone(point);
+        } catch (PenstockException e) {
+            double[] nothing = new double[model.claims().size()];
+            Arrays.fill(nothing, Double.NaN);
+            return nothing;
+        }
+    }
+
+    private double[] alone(double[] point) {
+        ChamberAlone chamber = chamber(point);
+        double[] values = model.values(point, Optional.of(chamber));
+        Map<String, Double> figures = chamber.figures(model.efficiency(values, chamber));
+        double[] predicted = new double[model.claims().size()];
+        for (int i = 0; i < predicted.length; i++) {
+            Claim claim = model.claims().get(i);
+            Optional<Integer> unknown = model.unknownOf(claim);
+            predicted[i] = unknown.isPresent()
+                    ? values[unknown.get()]
+                    : model.figureOf(claim)
+                            .map(ClaimFigure::path)
+                            .map(figures::get)
+                            .orElse(Double.NaN);
+        }
+        return predicted;
+    }
+
+    /** How far the engine may be from what its chamber alone predicts for a claim, SI. */
+    double doubt(int claim, double value) {
+        if (model.unknownOf(model.claims().get(claim)).isPresent()) {
+            return 0;
+        }
+        double share = model.hypothesis().cycle().traits().dumps() ? DUMPED : CLOSED;
+        double looseness = model.figureOf(model.claims().get(claim))
+                .map(f -> ChamberAlone.looseness(f.path()))
+                .orElse(1.0);
+        return share * looseness * Math.abs(value);
+    }
+
+    List<Claim> claims() {
+        return model.claims();
     }
 
     private Evaluation<Sighting> byBalance(double[] point) {

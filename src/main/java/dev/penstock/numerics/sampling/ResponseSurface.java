@@ -1,0 +1,141 @@
+package dev.penstock.numerics.sampling;
+
+import dev.penstock.provenance.ModelCard;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.math3.distribution.NormalDistribution;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.QRDecomposition;
+import org.apache.commons.math3.linear.RealVector;
+import org.apache.commons.math3.linear.SingularMatrixException;
+
+/**
+ * A quantity over the standard normal space, learnt from some of its values: least squares on the squares, products and cubes
+ * of the unknowns' probabilities, of the logarithm where the quantity is positive [box-wilson-1951].
+ * <pre>ln y = a + Σ bᵢ tᵢ + Σ cᵢⱼ tᵢ tⱼ + Σ dᵢ tᵢ³,  t = 2 Φ(x) − 1</pre>
+ * What it is off by is measured on every third value, which the fit does not see. Immutable.
+ */
+public final class ResponseSurface {
+
+    public static final ModelCard CARD = new ModelCard(
+            "numerics.response-surface",
+            "Response surface of the second order with cubes",
+            "ln y = a + sum b_i t_i + sum c_ij t_i t_j + sum d_i t_i^3",
+            "smooth quantities; leads the way only, no answer is read off it",
+            "root mean square on values that the fit did not see, told by each surface",
+            List.of("box-wilson-1951"));
+
+    private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
+    /** One value in so many is held back. */
+    private static final int HELD = 3;
+
+    private static final double LEAST_ABOVE_TERMS = 1.2;
+
+    private final double[] coefficients;
+    private final boolean logarithmic;
+    private final double error;
+
+    private ResponseSurface(double[] coefficients, boolean logarithmic, double error) {
+        this.coefficients = coefficients;
+        this.logarithmic = logarithmic;
+        this.error = error;
+    }
+
+    /**
+     * @param dimensions number of unknowns
+     * @return how many points a surface should be learnt from
+     */
+    public static int wanted(int dimensions) {
+        return 3 * terms(dimensions);
+    }
+
+    private static int terms(int d) {
+        return 1 + 2 * d + d * (d + 1) / 2;
+    }
+
+    /**
+     * @param points points of the standard normal space
+     * @param values the quantity there; points without a finite one are left out
+     * @return the surface; empty if there are too few points, or they do not settle it
+     */
+    public static Optional<ResponseSurface> of(List<double[]> points, double[] values) {
+        List<double[]> rows = new ArrayList<>();
+        List<Double> known = new ArrayList<>();
+        for (int i = 0; i < values.length; i++) {
+            if (Double.isFinite(values[i])) {
+                rows.add(row(points.get(i)));
+                known.add(values[i]);
+            }
+        }
+        boolean logarithmic = known.stream().allMatch(v -> v > 0);
+        List<double[]> fitted = new ArrayList<>();
+        List<Double> aims = new ArrayList<>();
+        for (int i = 0; i < rows.size(); i++) {
+            if (i % HELD != 0) {
+                fitted.add(rows.get(i));
+                aims.add(logarithmic ? Math.log(known.get(i)) : known.get(i));
+            }
+        }
+        if (rows.isEmpty() || fitted.size() < LEAST_ABOVE_TERMS * rows.get(0).length) {
+            return Optional.empty();
+        }
+        try {
+            RealVector solved = new QRDecomposition(new Array2DRowRealMatrix(fitted.toArray(double[][]::new)), 1e-12)
+                    .getSolver()
+                    .solve(new ArrayRealVector(aims.toArray(Double[]::new)));
+            double squares = 0;
+            int count = 0;
+            for (int i = 0; i < rows.size(); i += HELD) {
+                double off = solved.dotProduct(new ArrayRealVector(rows.get(i)))
+                        - (logarithmic ? Math.log(known.get(i)) : known.get(i));
+                squares += off * off;
+                count++;
+            }
+            return Optional.of(new ResponseSurface(solved.toArray(), logarithmic, Math.sqrt(squares / count)));
+        } catch (SingularMatrixException e) {
+            return Optional.empty();
+        }
+    }
+
+    private static double[] row(double[] point) {
+        int d = point.length;
+        double[] t = new double[d];
+        for (int i = 0; i < d; i++) {
+            t[i] = 2 * NORMAL.cumulativeProbability(point[i]) - 1;
+        }
+        double[] row = new double[terms(d)];
+        int k = 0;
+        row[k++] = 1;
+        for (int i = 0; i < d; i++) {
+            row[k++] = t[i];
+            row[k++] = t[i] * t[i] * t[i];
+            for (int j = 0; j <= i; j++) {
+                row[k++] = t[i] * t[j];
+            }
+        }
+        return row;
+    }
+
+    /**
+     * @param point a point of the standard normal space
+     * @return the quantity there, about
+     */
+    public double value(double[] point) {
+        double[] row = row(point);
+        double sum = 0;
+        for (int k = 0; k < row.length; k++) {
+            sum += coefficients[k] * row[k];
+        }
+        return logarithmic ? Math.exp(sum) : sum;
+    }
+
+    /**
+     * @param value a value of the surface
+     * @return standard deviation of the quantity about it, in its unit
+     */
+    public double error(double value) {
+        return logarithmic ? error * Math.abs(value) : error;
+    }
+}
