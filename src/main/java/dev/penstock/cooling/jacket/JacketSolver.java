@@ -73,7 +73,7 @@ public final class JacketSolver {
         if (!question.design().channels().open()) {
             return question;
         }
-        return sized(question, ChannelRule.usual(2 * question.narrowestRadius()));
+        return sized(question, ChannelRule.of(question));
     }
 
     /**

@@ -49,6 +49,8 @@ final class CellBalance {
 
     private final double massFlux;
 
+    private JacketMarch.Outcome outcome = JacketMarch.Outcome.UNSETTLED;
+
     /** Where the search stands. */
     private double pressure;
 
@@ -87,12 +89,22 @@ final class CellBalance {
      * Solves the cell.
      *
      * @param guess first guess of the surface temperature (K); any number
-     * @return how it went
      */
-    JacketMarch.Outcome solve(double guess) {
-        JacketMarch.Outcome outcome = search(guess);
-        boolean choked = outcome == JacketMarch.Outcome.COMPLETE && velocity > flow.bulkSoundSpeed;
-        return choked ? JacketMarch.Outcome.CHOKED : outcome;
+    void solve(double guess) {
+        outcome = search(guess);
+        if (outcome == JacketMarch.Outcome.COMPLETE && velocity > flow.bulkSoundSpeed) {
+            outcome = JacketMarch.Outcome.CHOKED;
+        }
+    }
+
+    /** How it went. */
+    JacketMarch.Outcome outcome() {
+        return outcome;
+    }
+
+    /** Velocity over the velocity of sound (-). */
+    double mach() {
+        return velocity / flow.bulkSoundSpeed;
     }
 
     /** What a solved cell hands on: its heat is added to the coolant as it stands. */

@@ -1,6 +1,5 @@
 package dev.penstock.cooling.march;
 
-import dev.penstock.cooling.coolant.ChannelFlow;
 import dev.penstock.cooling.coolant.CoolantModels;
 import dev.penstock.cooling.design.ChannelLayout;
 import dev.penstock.cooling.design.ChannelRule;
@@ -13,16 +12,17 @@ import dev.penstock.provenance.ModelCard;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.function.DoubleUnaryOperator;
 
 /**
- * Channels for a concept that does not give them: the smallest coolant velocity that keeps wall and coking limits, or,
- * where the pressure-drop budget comes first, the one that uses it up.
+ * Channels for a concept that does not give them: every channel as tall as a wall of one temperature lets it be
+ * ({@link DepthMarch}), so that the pressure drop is spent where the wall is hot. That temperature keeps a margin to the limits of
+ * wall and coking where the pressure-drop budget allows it, and otherwise is the lowest that the budget buys.
  * <pre>
- * pitch at the throat   2 mm √(D_t/0.25 m), 1.2 to 6 mm, at least 6 channels
- * width                 half the pitch, at most t √(2 σ/p) with two thirds of yield at 700 K as σ; tubes touch
- * height                at most 10 widths if 0.7 of the largest mass flux does that, 14 if the largest does; half the wall radius
- * mass flux             G = G_t (r_t/r)^1.2; height follows, G_t is the unknown
+ * pitch at the throat   2 mm √(D_t/0.25 m), 1.2 to 6 mm, at least 6 channels; down to 0.7 of it, but 1.1 mm, where the budget asks for it
+ * width                 half the pitch, 0.6 where the budget asks for it, at most t √(2 σ/p) with two thirds of yield at 700 K as σ;
+ *                       tubes touch
+ * height                at most 10 widths, 3 in tubes; 14 and 10 where height alone takes half the budget, or the wall the rest; widths at most
+ *                       one and a half of the narrowest count; half the wall radius; one height in a cylinder
  * </pre>
  * The count stays a real number, so that the answer is a smooth function of the case. Rules of our own within common
  * practice, no source; the same rule for 100 N and 10 MN.
@@ -32,7 +32,7 @@ public final class ChannelSizing {
     public static final ModelCard CARD = new ModelCard(
             "cooling.sizing",
             "Channels sized for wall limit and pressure-drop budget",
-            "G = G_t (r_t/r)^1.2; G_t smallest that keeps the wall limits within the pressure-drop budget",
+            "H(x) = largest with T_w(x) <= T_w,max; T_w,max = limit less 7 %, or lowest within the pressure-drop budget",
             "first estimate; give channel sizes to replace it",
             "not applicable",
             List.of("common practice, no source"));
@@ -47,33 +47,36 @@ public final class ChannelSizing {
     private static final double FLOOR_FACTOR = 1.5;
     private static final double USED_BUDGET = 0.95;
     private static final double LARGEST_SHARE_OF_INLET = 0.6;
-    private static final double LOWEST_SHARE_OF_FLUX = 0.04;
-    private static final double LOWEST_SHARE_OF_DYNAMIC_FLUX = 0.02;
-    private static final double SLENDER_ASPECT = 14;
+    private static final double SHORTEST = 0.45e-3;
+    private static final double SHORTEST_ASPECT = 0.3;
+    private static final double MOST_SLENDER = 1000;
     private static final double MARGIN_OF_HEIGHT = 0.95;
-    private static final double SHARE_SPENT_ON_HEIGHT = 0.7;
-    private static final double MANIFOLD_LOSS = 1.5;
-    private static final double BEYOND = 100;
-    private static final double TYPICAL_FLUX = -0.7;
-    private static final double TYPICAL_SLOPE = 0.4;
-    private static final double TOLERANCE = 1e-9;
+    private static final double LEAST_MARGIN = -1;
+    private static final double FIRST_STEP = 0.05;
+    private static final double BEYOND = 5;
+    private static final double TYPICAL_SLOPE = 2;
+    private static final double TYPICAL_RISE = 5;
+    private static final double WIDENING = 1.5;
+    private static final double SAME_PLACE = 1e-6;
+    private static final double TOLERANCE = 1e-5;
 
     private final JacketRun run;
     private final ChannelRule rule;
-    private final double count;
-    private final double[] share;
-    private final double budget;
+    private ChannelGrid channels;
 
-    /** Logarithm of the mass flux whose dynamic head at the inlet is the budget. */
-    private double dynamicFlux;
+    /** Logarithm of the pressure drop last found over the budget. */
+    private double dropExcess;
+
+    private final boolean passedTwice;
+    private final double budget;
 
     private ChannelSizing(JacketRun run, ChannelRule rule) {
         this.run = run;
         this.rule = rule;
         JacketGrid grid = run.grid;
-        double floor = grid.around ? grid.wallLength : 2 * Math.PI * (grid.narrowestRadius + run.thickness);
-        count = run.question.design().channels().count().orElse(Math.max(FEWEST, floor / rule.pitch()));
-        share = flowPerChannel();
+        channels = channels(rule.usual());
+        passedTwice =
+                run.branches.stream().flatMap(List::stream).mapToInt(Leg::cells).sum() > grid.cells - grid.first;
         JacketCase question = run.question;
         budget = USED_BUDGET
                 * Math.min(
@@ -91,7 +94,7 @@ public final class ChannelSizing {
      * @return a layout with every size
      */
     public static Sized size(JacketCase question, WallMaterial material, CoolantModels models) {
-        return size(question, material, models, ChannelRule.usual(2 * question.narrowestRadius()));
+        return size(question, material, models, ChannelRule.of(question));
     }
 
     /** As above, with another rule for the shape of the channels. */
@@ -99,85 +102,103 @@ public final class ChannelSizing {
         int cells = Math.min(SIZING_CELLS, question.design().cells());
         try (JacketRun run = new JacketRun(question, material, models, cells, true)) {
             ChannelSizing sizing = new ChannelSizing(run, rule);
-            double massFlux = sizing.solve();
-            return new Sized(sizing.layout(massFlux), run.evaluations());
+            sizing.solve();
+            return new Sized(sizing.layout(), run.evaluations());
         }
     }
 
-    /** Coolant flow of one channel over jacket flow per channel, per cell (-). */
-    private double[] flowPerChannel() {
-        double[] factor = new double[run.grid.cells];
-        for (List<Leg> legs : run.branches) {
-            for (Leg leg : legs) {
-                for (int c = leg.first(); c != leg.last() + leg.step(); c += leg.step()) {
-                    factor[c] = leg.flowShare() / leg.channelShare();
-                }
-            }
-        }
-        return factor;
-    }
-
-    private double solve() {
-        ChannelFlow inlet = new ChannelFlow();
-        run.properties.bulk(run.question.inletPressure(), run.question.inletEnthalpy(), inlet);
-        dynamicFlux = Math.log(Math.sqrt(2 * inlet.bulkDensity * budget));
-        double high = dynamicFlux;
-        double low = high + Math.log(LOWEST_SHARE_OF_DYNAMIC_FLUX);
-        // friction goes with the square of the mass flux, so the logarithm of the drop is nearly straight
-        DoubleUnaryOperator drop = g -> Math.log1p(dropExcess(g));
-        double largest = RootFinder.near(
-                        "channel size for the pressure drop", drop, low, high, high + TYPICAL_FLUX, 2, TOLERANCE)
-                .value();
-        double usual = Math.min(largest + Math.log(SHARE_SPENT_ON_HEIGHT), tallest(largest, rule.slenderness()));
-        double lowHeight = Math.max(usual, Math.min(largest, tallest(largest, SLENDER_ASPECT)));
-        double smallest = Math.max(largest + Math.log(LOWEST_SHARE_OF_FLUX), lowHeight);
-        DoubleUnaryOperator coolness = g -> -heatExcess(g);
-        return Math.exp(RootFinder.near(
-                        "channel size for the wall temperature",
-                        coolness,
-                        smallest,
-                        largest,
-                        largest,
+    private void solve() {
+        double margin = rule.wallMargin();
+        ChannelRule.Shape usual = rule.usual();
+        double slender = Math.exp(RootFinder.near(
+                        "height over width for half the pressure drop",
+                        s -> -dropExcess(LEAST_MARGIN, usual.slender(Math.exp(s))) - Math.log(2),
+                        Math.log(usual.slenderness()),
+                        Math.log(rule.tightest().slenderness()),
+                        Math.log(usual.slenderness()),
                         TYPICAL_SLOPE,
                         TOLERANCE)
                 .value());
+        double shape = RootFinder.near(
+                        "shape of channels for the pressure drop",
+                        s -> -dropExcess(margin, usual.slender(slender).towards(rule.tightest(), s)),
+                        0,
+                        1,
+                        0,
+                        TYPICAL_SLOPE,
+                        TOLERANCE)
+                .value();
+        ChannelRule.Shape tightest = rule.tightest();
+        if (shape < 1 || dropExcess <= 0) {
+            return;
+        }
+        double coolest = RootFinder.near(
+                        "temperature of the wall for the pressure drop",
+                        m -> dropExcess(m, tightest),
+                        LEAST_MARGIN,
+                        margin,
+                        margin - FIRST_STEP,
+                        TYPICAL_RISE,
+                        TOLERANCE)
+                .value();
+        if (coolest <= LEAST_MARGIN && dropExcess > 0) {
+            RootFinder.near(
+                    "height of channels for the pressure drop",
+                    s -> -dropExcess(LEAST_MARGIN, tightest.slender(Math.exp(s))),
+                    Math.log(tightest.slenderness()),
+                    Math.log(MOST_SLENDER),
+                    Math.log(tightest.slenderness()) + FIRST_STEP,
+                    1,
+                    TOLERANCE);
+        }
     }
 
-    /** Logarithm of the throat mass flux at which the throat channels are as tall as they should be. */
-    private double tallest(double logFlux, double allowed) {
-        ChannelGrid channels = channels(Math.exp(logFlux));
-        double excess = 0;
-        for (int c = run.grid.first; c < run.grid.cells; c++) {
-            double slender = channels.height[c] / channels.width[c] / allowed;
-            double tall = channels.height[c] / run.grid.radius[c] / (MARGIN_OF_HEIGHT * LARGEST_HEIGHT_OVER_RADIUS);
-            excess = Math.max(excess, Math.max(slender, tall));
+    /**
+     * Chooses the heights for a margin to the wall limits and a height over width, and how far the pressure drop is then above
+     * the budget.
+     */
+    private double dropExcess(double margin, ChannelRule.Shape shape) {
+        JacketGrid grid = run.grid;
+        ChannelGrid before = channels;
+        channels = channels(shape);
+        double narrowest = Double.POSITIVE_INFINITY;
+        for (int c = grid.first; c < grid.cells; c++) {
+            channels.set(grid, c, channels.width[c], before.height[c]);
+            narrowest = Math.min(narrowest, channels.width[c]);
         }
-        return logFlux + Math.log(excess);
-    }
-
-    private double dropExcess(double logFlux) {
-        run.march(channels(Math.exp(logFlux)));
-        if (run.outcome == JacketMarch.Outcome.COMPLETE) {
-            return (run.question.inletPressure() - run.outletPressure) / budget - 1;
+        double[] tallest = new double[grid.cells];
+        double[] shortest = new double[grid.cells];
+        for (int c = grid.first; c < grid.cells; c++) {
+            shortest[c] = Math.max(SHORTEST, SHORTEST_ASPECT * channels.width[c]);
+            double deepest = Math.min(
+                    shape.slenderness() * Math.min(channels.width[c], WIDENING * narrowest),
+                    MARGIN_OF_HEIGHT * LARGEST_HEIGHT_OVER_RADIUS * grid.radius[c]);
+            tallest[c] = Math.max(shortest[c], deepest);
         }
-        if (run.outcome == JacketMarch.Outcome.PRESSURE_EXHAUSTED || run.outcome == JacketMarch.Outcome.CHOKED) {
-            return BEYOND;
+        double wall = (1 - margin)
+                * run.question.design().limits().wallTemperature().orElse(run.material.maximumTemperature());
+        double floor = (1 - margin) * coolantWallLimit(run.question).orElse(Double.POSITIVE_INFINITY);
+        DepthMarch.Target target = new DepthMarch.Target(wall, floor, tallest, shortest);
+        run.deepen(channels, target);
+        if (run.outcome == JacketMarch.Outcome.COMPLETE && tie(channels.height, tallest)) {
+            if (passedTwice) {
+                run.deepen(channels, target);
+                tie(channels.height, tallest);
+            }
+            for (int c = grid.first; c < grid.cells; c++) {
+                channels.set(grid, c, channels.width[c], Math.min(channels.height[c], tallest[c]));
+            }
+            run.march(channels);
         }
-        return Math.exp(2 * (logFlux - dynamicFlux)) * MANIFOLD_LOSS - 1;
-    }
-
-    /** How far the hottest place is above its limit, as a fraction of it, with a margin (-). */
-    private double heatExcess(double logFlux) {
-        run.march(channels(Math.exp(logFlux)));
         if (run.outcome != JacketMarch.Outcome.COMPLETE) {
-            return BEYOND;
+            for (int c = grid.first; c < grid.cells; c++) {
+                channels.set(grid, c, channels.width[c], tallest[c]);
+            }
         }
-        double wall = run.question.design().limits().wallTemperature().orElse(run.material.maximumTemperature());
-        double coking = coolantWallLimit(run.question).orElse(Double.POSITIVE_INFINITY);
-        double[] worst = {-1};
-        run.forEachCell((field, c) ->
-                worst[0] = Math.max(worst[0], Math.max(field.metal[c] / wall - 1, field.floor[c] / coking - 1)));
-        return worst[0] + rule.wallMargin();
+        dropExcess = run.outcome == JacketMarch.Outcome.COMPLETE
+                ? Math.log((run.question.inletPressure() - run.outletPressure) / budget)
+                : BEYOND;
+        return dropExcess;
     }
 
     /** Limit on the channel floor: the design's, else the coolant's coking limit. */
@@ -186,61 +207,68 @@ public final class ChannelSizing {
         return own.isPresent() ? own : question.coolant().limits().coking();
     }
 
-    private ChannelGrid channels(double throatFlux) {
-        ChannelLayout wanted = run.question.design().channels();
-        JacketGrid grid = run.grid;
-        ChannelGrid channels = new ChannelGrid(grid, wanted.kind(), count, wanted.roughnessUsed(), run.thickness);
-        double bending = run.material.yieldStrength().at(FLOOR_TEMPERATURE) / FLOOR_FACTOR;
-        double widest = run.thickness * Math.sqrt(2 * bending / run.question.inletPressure());
-        double tallest = Math.max(rule.slenderness(), aspectAtThroat(throatFlux, widest));
-        for (int c = grid.first; c < grid.cells; c++) {
-            double pitch = channels.pitch(grid, c);
-            double flux = throatFlux * Math.pow(grid.narrowestRadius / grid.radius[c], rule.massFluxExponent());
-            double area = run.question.massFlow() / count * share[c] / flux;
-            double width = width(pitch, widest);
-            double height = tube() ? area / width * 4 / Math.PI : area / width;
-            channels.set(grid, c, width, Math.min(height, tallest * width));
+    /**
+     * Heights that belong together: a layout tells places apart by their area ratio, so that a cylinder has one height, and cells
+     * that are passed twice have theirs already. The smallest of them becomes the largest allowed.
+     *
+     * @return whether heights have to be made smaller
+     */
+    private boolean tie(double[] height, double[] tallest) {
+        double[] place = run.grid.place;
+        boolean any = passedTwice;
+        int from = run.grid.first;
+        for (int c = from + 1; c <= place.length; c++) {
+            if (c < place.length && place[c] <= place[from] + SAME_PLACE) {
+                continue;
+            }
+            double least = height[from];
+            for (int i = from; i < c; i++) {
+                least = Math.min(least, height[i]);
+            }
+            for (int i = from; i < c && (c > from + 1 || passedTwice); i++) {
+                any |= height[i] > least;
+                tallest[i] = least;
+            }
+            from = c;
         }
-        return channels;
+        return any;
     }
 
-    /** Height over width that the wanted mass flux asks for at the throat; nowhere else are channels more slender. */
-    private double aspectAtThroat(double throatFlux, double widest) {
-        double pitch = run.grid.around
-                ? run.grid.wallLength / count
-                : 2 * Math.PI * (run.grid.narrowestRadius + run.thickness) / count;
-        double width = width(pitch, widest);
-        double largestShare = 0;
-        for (double s : share) {
-            largestShare = Math.max(largestShare, s);
+    /** Channels of a shape, their heights open. */
+    private ChannelGrid channels(ChannelRule.Shape shape) {
+        JacketGrid grid = run.grid;
+        ChannelLayout wanted = run.question.design().channels();
+        double floor = grid.around ? grid.wallLength : 2 * Math.PI * (grid.narrowestRadius + run.thickness);
+        double count = wanted.count().orElse(Math.max(FEWEST, floor / shape.pitch()));
+        ChannelGrid made = new ChannelGrid(grid, wanted.kind(), count, wanted.roughnessUsed(), run.thickness);
+        double bending = run.material.yieldStrength().at(FLOOR_TEMPERATURE) / FLOOR_FACTOR;
+        double widest = run.thickness * Math.sqrt(2 * bending / run.question.inletPressure());
+        for (int c = grid.first; c < grid.cells; c++) {
+            double pitch = made.pitch(grid, c);
+            double width = tube()
+                    ? Math.max(0.3 * pitch, pitch - 2 * run.thickness)
+                    : Math.min(shape.widthShare() * pitch, Math.max(widest, 0.1 * pitch));
+            made.set(grid, c, width, 0);
         }
-        double area = run.question.massFlow() / count * largestShare / throatFlux;
-        return area / (width * width) * (tube() ? 4 / Math.PI : 1);
+        return made;
     }
 
     private boolean tube() {
         return run.question.design().channels().kind() == ChannelKind.TUBE;
     }
 
-    private double width(double pitch, double widest) {
-        return tube()
-                ? Math.max(0.3 * pitch, pitch - 2 * run.thickness)
-                : Math.min(rule.widthShare() * pitch, Math.max(widest, 0.1 * pitch));
-    }
-
-    private ChannelLayout layout(double throatFlux) {
-        ChannelGrid channels = channels(throatFlux);
+    private ChannelLayout layout() {
         List<ChannelSection> sections = new ArrayList<>();
         double previous = Double.NEGATIVE_INFINITY;
         int stride = Math.max(1, (run.grid.cells - run.grid.first) / SECTIONS);
         for (int c = run.grid.first; c < run.grid.cells; c += stride) {
-            if (run.grid.place[c] > previous + 1e-6) {
+            if (run.grid.place[c] > previous + SAME_PLACE) {
                 sections.add(new ChannelSection(
                         run.grid.areaRatio[c], run.grid.x[c] < 0, channels.width[c], channels.height[c]));
                 previous = run.grid.place[c];
             }
         }
         ChannelLayout wanted = run.question.design().channels();
-        return new ChannelLayout(wanted.kind(), OptionalDouble.of(count), sections, wanted.roughness());
+        return new ChannelLayout(wanted.kind(), OptionalDouble.of(channels.count), sections, wanted.roughness());
     }
 }

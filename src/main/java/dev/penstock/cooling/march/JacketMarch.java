@@ -18,7 +18,7 @@ import java.util.List;
  * the last one through the same field. Loss coefficients of the manifolds: common practice
  * for sudden contraction and expansion. Not thread-safe.
  */
-public final class JacketMarch {
+public class JacketMarch {
 
     public static final ModelCard CARD = new ModelCard(
             "cooling.march",
@@ -101,6 +101,22 @@ public final class JacketMarch {
         return end;
     }
 
+    /**
+     * One cell, solved.
+     *
+     * @param leg flow of the leg
+     * @param before what the cell before this one hands on
+     * @param c cell
+     * @param ratio guess of the density over that of the cell before (-)
+     * @param guess guess of the surface temperature (K)
+     * @return the cell, with how it went
+     */
+    CellBalance solved(LegFlow leg, CoolantPoint before, int c, double ratio, double guess) {
+        CellBalance cell = new CellBalance(this, leg, before, c, ratio);
+        cell.solve(guess);
+        return cell;
+    }
+
     private End runLeg(Leg leg, LegFlow legFlow, LegField field, End inlet) {
         int c = leg.first();
         double shift = 0;
@@ -113,8 +129,8 @@ public final class JacketMarch {
                 boolean known = before > 0;
                 double denser = known ? field.massFlux[c] / field.velocity[c] : 0;
                 double ratio = denser > 0 && lastDensity > 0 ? denser / lastDensity : 1;
-                CellBalance cell = new CellBalance(this, legFlow, point, c, ratio);
-                Outcome how = cell.solve(known ? before + shift : wall.surfaceTemperature);
+                CellBalance cell = solved(legFlow, point, c, ratio, known ? before + shift : wall.surfaceTemperature);
+                Outcome how = cell.outcome();
                 lastDensity = denser;
                 if (how == Outcome.COMPLETE && !(wall.floorTemperature > 0)) {
                     how = Outcome.UNSETTLED;

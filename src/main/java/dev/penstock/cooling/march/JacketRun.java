@@ -83,13 +83,19 @@ public final class JacketRun implements AutoCloseable {
 
     /** Marches every branch through the channels; the outcome tells whether the outlet means anything. */
     public void march(ChannelGrid channels) {
-        JacketMarch march = new JacketMarch(
-                grid,
-                channels,
-                properties,
-                wall,
-                flow,
-                question.design().coolantSide().curvature());
+        march(new JacketMarch(grid, channels, properties, wall, flow, curved()));
+    }
+
+    /** Marches, and chooses the height of every channel on the way. */
+    void deepen(ChannelGrid channels, DepthMarch.Target target) {
+        march(new DepthMarch(grid, channels, properties, wall, flow, curved(), target));
+    }
+
+    private boolean curved() {
+        return question.design().coolantSide().curvature();
+    }
+
+    private void march(JacketMarch march) {
         outletPressure = Double.POSITIVE_INFINITY;
         highestBranchPressure = 0;
         outletEnthalpy = 0;

@@ -9,6 +9,7 @@ import dev.penstock.cooling.coolant.CoolantSideHeatTransfer;
 import dev.penstock.cooling.gas.GasSide;
 import dev.penstock.cooling.wall.ChannelKind;
 import dev.penstock.cooling.wall.FinEfficiency;
+import dev.penstock.cooling.wall.HotSpot;
 import dev.penstock.cooling.wall.TemperatureTable;
 import dev.penstock.provenance.ModelCard;
 import java.util.List;
@@ -174,6 +175,22 @@ public final class WallBalance {
             return heatFlux - Math.hypot(convected, boiled);
         }
         return heatFlux - convected;
+    }
+
+    /** How much hotter the metal is over the middle of a channel than by the fin model (K). */
+    double hotSpot() {
+        double gas = heatFlux / Math.max(1, gasSide.adiabaticWallTemperature(cell) - metalTemperature);
+        return gas > 0 && coolantCoefficient > 0
+                ? HotSpot.excess(
+                        channels.width[cell],
+                        channels.height[cell],
+                        channels.land[cell],
+                        channels.thickness,
+                        conductivity.at(0.5 * (metalTemperature + floorTemperature)),
+                        gas,
+                        coolantCoefficient,
+                        gasSide.adiabaticWallTemperature(cell) - flow.bulkTemperature)
+                : 0;
     }
 
     /** Share of the wall that liquid reaches: all of it up to boiling, none once the flow has dried out (-). */

@@ -17,8 +17,7 @@ import java.util.OptionalDouble;
 
 /**
  * Looks for the channels with the smallest pressure drop that keep every limit. Varied are the pitch, the share of it that
- * is channel, the way the mass flux falls away from the throat and, where the design leaves it open, the wall thickness; the
- * depth follows for each from the wall limits. Missed limits weigh as penalties, with a margin of 1.5 %. Powell's BOBYQA
+ * is channel and, where the design leaves it open, the wall thickness; the heights follow for each from the wall limits. Missed limits weigh as penalties, with a margin of 1.5 %. Powell's BOBYQA
  * (Commons Math) from two starts and again from the best; deterministic. Safe to share between threads if its solver is.
  */
 public final class JacketSearch {
@@ -26,7 +25,7 @@ public final class JacketSearch {
     public static final ModelCard CARD = new ModelCard(
             "cooling.search",
             "Channels of the smallest pressure drop",
-            "min dp/pc + penalties of missed limits over pitch, width share, mass flux exponent, wall thickness",
+            "min dp/pc + penalties of missed limits over pitch, width share, wall thickness",
             "milled, printed and tube channels of the kinds that the jacket solver knows",
             "a local minimum",
             List.of("common practice, no source"));
@@ -40,8 +39,8 @@ public final class JacketSearch {
     private static final double SLENDERNESS = 14;
     private static final double PENALTY = 30;
     private static final double IMPOSSIBLE = 100;
-    private static final double[] LOW = {0.8e-3, 0.3, 0.6, 0.3e-3};
-    private static final double[] HIGH = {6e-3, 0.7, 2.4, 1.5e-3};
+    private static final double[] LOW = {0.8e-3, 0.3, 0.3e-3};
+    private static final double[] HIGH = {6e-3, 0.7, 1.5e-3};
 
     private final JacketSolver solver;
 
@@ -93,14 +92,13 @@ public final class JacketSearch {
         JacketResult start = solver.solve(base);
         Trial trial = new Trial(base, evaluations, progress);
         trial.consider(base.withDesign(base.design().withChannels(start.layout())), solver.solve(trial.coarse(base)));
-        double narrowest = 2 * question.narrowestRadius();
-        double pitch =
-                Math.min(HIGH[0], Math.max(LOW[0], ChannelRule.usual(narrowest).pitch()));
-        int variables = question.design().wall().thickness().isPresent() ? 3 : 4;
-        double[] usual = {pitch, 0.5, 1.2, 0.7e-3};
-        double[] fine = {Math.max(LOW[0], 0.6 * pitch), 0.6, 1.2, 0.5e-3};
+        double pitch = Math.min(
+                HIGH[0], Math.max(LOW[0], ChannelRule.of(question).usual().pitch()));
+        int variables = question.design().wall().thickness().isPresent() ? 2 : 3;
+        double[] usual = {0.7 * pitch, 0.6, 0.7e-3};
+        double[] coarse = {pitch, 0.5, 0.5e-3};
         trial.descend(Arrays.copyOf(usual, variables), FIRST_RADIUS, evaluations / STARTS);
-        trial.descend(Arrays.copyOf(fine, variables), FIRST_RADIUS, evaluations / STARTS);
+        trial.descend(Arrays.copyOf(coarse, variables), FIRST_RADIUS, evaluations / STARTS);
         while (evaluations - trial.count > 2 * variables + 3) {
             double before = trial.bestValue;
             trial.descend(trial.bestPoint(usual, variables), 0.5 * FIRST_RADIUS, evaluations - trial.count);
@@ -166,17 +164,18 @@ public final class JacketSearch {
             progress.step(Math.min(count, all), all);
             try {
                 WallDesign wall = base.design().wall();
-                WallDesign walled = x.length < 4
+                WallDesign walled = x.length < 3
                         ? wall
                         : new WallDesign(
                                 wall.material(),
                                 OptionalDouble.of(
-                                        Math.min(x[3], 0.25 * base.gas().throatRadius())),
+                                        Math.min(x[2], 0.25 * base.gas().throatRadius())),
                                 wall.closeoutMaterial(),
                                 wall.closeoutThickness(),
                                 wall.coating());
                 JacketCase question = coarse(base.withDesign(base.design().withWall(walled)));
-                JacketCase sized = solver.sized(question, new ChannelRule(x[0], x[1], x[2], MARGIN, SLENDERNESS));
+                ChannelRule.Shape shape = new ChannelRule.Shape(x[0], x[1], SLENDERNESS);
+                JacketCase sized = solver.sized(question, new ChannelRule(shape, shape, MARGIN));
                 return consider(sized, solver.solve(sized));
             } catch (PenstockException e) {
                 // a shape through which the coolant does not pass is a bad value, not the end of the search

@@ -44,6 +44,9 @@ final class JacketRounds {
 
     private static final double ROUGH_STEP = 1.5;
 
+    /** Solutions of the jacket that size its channels; later ones keep them, so that the rounds end. */
+    private static final int SIZING_SOLUTIONS = 3;
+
     /** Solutions of the jacket that may choose the correlation by pressure; later ones keep it. */
     private static final int CHOOSING_SOLUTIONS = 3;
 
@@ -51,20 +54,26 @@ final class JacketRounds {
      * What the rounds so far have found.
      *
      * @param found jacket of the last round, with what it was asked
-     * @param channels channels to keep where the concept leaves them open; empty if they are to be sized
+     * @param built channels of an engine that is built; empty if they are to be sized
      * @param solutions jackets solved
      */
-    record Known(Optional<Found> found, Optional<ChannelLayout> channels, int solutions) {
+    record Known(Optional<Found> found, Optional<ChannelLayout> built, int solutions) {
 
         static final Known NOTHING = new Known(Optional.empty(), Optional.empty(), 0);
 
-        static Known withChannels(Optional<ChannelLayout> kept) {
-            return new Known(Optional.empty(), kept, 0);
+        static Known withChannels(Optional<ChannelLayout> built) {
+            return new Known(Optional.empty(), built, 0);
         }
 
         private Known with(Found jacket) {
-            return new Known(
-                    Optional.of(jacket), Optional.of(jacket.question.design().channels()), solutions + 1);
+            return new Known(Optional.of(jacket), built, solutions + 1);
+        }
+
+        /** Channels that the next round keeps. */
+        private Optional<ChannelLayout> kept() {
+            return built.isPresent() || solutions < SIZING_SOLUTIONS
+                    ? built
+                    : found.map(f -> f.question.design().channels());
         }
     }
 
@@ -236,7 +245,7 @@ final class JacketRounds {
         if (!circuit.jacket().channels().open()) {
             return named;
         }
-        return known.channels
+        return known.kept()
                 .map(kept -> named.withDesign(named.design().withChannels(kept)))
                 .orElseGet(() -> balanceModels.models().jackets().sized(named));
     }
@@ -244,7 +253,7 @@ final class JacketRounds {
     /** Whether a round has chosen new channels, so that it does not continue the rounds before. */
     boolean resized(Known before, Known after) {
         return after.found.isPresent()
-                && before.channels.isEmpty()
+                && before.kept().isEmpty()
                 && circuit.jacket().channels().open();
     }
 

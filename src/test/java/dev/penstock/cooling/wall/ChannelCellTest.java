@@ -42,6 +42,31 @@ class ChannelCellTest {
         assertThat(answer.meanHotFace()).isGreaterThanOrEqualTo(answer.coldestHotFace());
     }
 
+    /** Channels as sized for methane and hydrogen, thin and thick walls: the closed form has the hot spot within a third or 10 K. */
+    @ParameterizedTest(name = "{0} x {1} mm, land {2} mm, wall {3} mm")
+    @CsvSource({
+        "1.53, 12.5, 1.53, 0.7, 326, 12850, 25870, 298",
+        "1.14, 11.5, 1.23, 0.5, 300, 12607, 25025, 320",
+        "0.70, 10.0, 0.70, 0.3, 300, 20684, 44713, 247",
+        "0.84, 11.0, 0.56, 0.7, 326, 20500, 40000, 243",
+        "1.00, 10.0, 1.00, 0.8, 300, 30000, 100000, 60",
+        "2.00, 10.0, 2.00, 0.8, 300, 2000, 10000, 300",
+        "1.00, 5.0, 1.00, 0.8, 20, 3000, 10000, 300",
+    })
+    void theHotSpotIsThatOfTwoDimensionalConduction(
+            double width, double height, double land, double wall, double k, double gas, double coolant, double bulk) {
+        double w = 1e-3 * width;
+        double h = 1e-3 * height;
+        double l = 1e-3 * land;
+        double t = 1e-3 * wall;
+        ChannelCell.Setting s = new ChannelCell.Setting(w, h, l, t, 2 * t, k, gas, 3400, 0, coolant, bulk);
+        double area = FinEfficiency.areaFactor(FinEfficiency.of(coolant, k, l, h), w, h, l);
+        double flux = (3400 - bulk) / (1 / gas + t / k + 1 / (coolant * area));
+        double exact = ChannelCell.solve(s).hottest() - (3400 - flux / gas);
+        assertThat(HotSpot.excess(w, h, l, t, k, gas, coolant, 3400 - bulk))
+                .isCloseTo(exact, within(Math.max(10, 0.34 * exact)));
+    }
+
     @Test
     void aFinerGridMovesTheAnswerLittle() {
         ChannelCell.Setting s = setting(1e-3, 5e-3, 1e-3, 320, 50e3);

@@ -1,0 +1,103 @@
+package dev.penstock.cooling.march;
+
+import dev.penstock.cooling.coolant.ChannelFlow;
+import dev.penstock.cooling.coolant.CoolantProperties;
+import dev.penstock.cooling.wall.ChannelKind;
+import dev.penstock.numerics.RootFinder;
+
+/**
+ * A march that makes each channel, cell by cell, as tall as a wall of a given temperature lets it be: the least mass flux, and so
+ * the least drop, that holds the wall there. It writes the heights into the channels that it marches through. Not thread-safe.
+ */
+final class DepthMarch extends JacketMarch {
+
+    private static final double TOLERANCE = 1e-6;
+    private static final double TYPICAL_SLOPE = 0.4;
+    private static final double DOES_NOT_PASS = -1;
+    private static final double LARGEST_MACH = 0.28;
+
+    /**
+     * What the heights are chosen for.
+     *
+     * @param wall hottest place of the metal (K)
+     * @param floor temperature of the channel floor (K)
+     * @param tallest largest height of each cell (m)
+     * @param shortest smallest height of each cell (m)
+     */
+    record Target(double wall, double floor, double[] tallest, double[] shortest) {}
+
+    private final Target target;
+
+    DepthMarch(
+            JacketGrid grid,
+            ChannelGrid channels,
+            CoolantProperties properties,
+            WallBalance wall,
+            ChannelFlow flow,
+            boolean curved,
+            Target target) {
+        super(grid, channels, properties, wall, flow, curved);
+        this.target = target;
+    }
+
+    @Override
+    CellBalance solved(LegFlow leg, CoolantPoint before, int c, double ratio, double guess) {
+        double bulk = flow.bulkTemperature;
+        double density = flow.bulkDensity;
+        double guessed = channels.height[c];
+        CellBalance[] last = new CellBalance[1];
+        channels.set(
+                grid, c, channels.width[c], guessed > 0 ? Math.min(guessed, target.tallest[c]) : target.tallest[c]);
+        last[0] = super.solved(leg, before, c, ratio, guess);
+        if (flow.quality >= 0 && !before.first()) {
+            flow.bulkTemperature = bulk;
+            flow.bulkDensity = density;
+            channels.set(grid, c, channels.width[c], heightFor(leg.perChannel() / before.massFlux(), c));
+            return again(leg, before, c, ratio);
+        }
+        boolean tall = channels.height[c] >= target.tallest[c];
+        if (tall && (last[0].outcome() != Outcome.COMPLETE || excess(last[0]) <= 0)) {
+            return last[0];
+        }
+        double high = Math.log(target.tallest[c]);
+        double low = Math.min(high, Math.log(target.shortest[c]));
+        RootFinder.near(
+                "height of a channel",
+                height -> {
+                    flow.bulkTemperature = bulk;
+                    flow.bulkDensity = density;
+                    channels.set(grid, c, channels.width[c], Math.exp(height));
+                    last[0] = again(leg, before, c, ratio);
+                    return excess(last[0]);
+                },
+                low,
+                high,
+                guessed > 0 ? Math.log(guessed) : high - 0.5,
+                TYPICAL_SLOPE,
+                TOLERANCE);
+        return last[0];
+    }
+
+    private CellBalance again(LegFlow leg, CoolantPoint before, int c, double ratio) {
+        return super.solved(leg, before, c, ratio, wall.surfaceTemperature);
+    }
+
+    /** Height of a channel of that cross-section, as far as it is allowed (m). */
+    private double heightFor(double area, int c) {
+        double height = area / channels.width[c] * (channels.kind == ChannelKind.TUBE ? 4 / Math.PI : 1);
+        return Math.max(target.shortest[c], Math.min(target.tallest[c], height));
+    }
+
+    /** How far the hottest place is above what is wanted; never more than the coolant's velocity leaves room for (-). */
+    private double excess(CellBalance cell) {
+        return cell.outcome() == Outcome.COMPLETE
+                ? Math.min(
+                        1 - cell.mach() / LARGEST_MACH,
+                        Math.max(hottest() / target.wall, wall.floorTemperature / target.floor) - 1)
+                : DOES_NOT_PASS;
+    }
+
+    private double hottest() {
+        return wall.metalTemperature + (channels.kind == ChannelKind.TUBE ? 0 : wall.hotSpot());
+    }
+}
