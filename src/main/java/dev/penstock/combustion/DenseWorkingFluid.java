@@ -12,8 +12,8 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * Burnt or decomposed gas of fixed composition as a real gas: the ideal gas of {@link FrozenGas} and the departure of
- * {@link SoaveGas}. gamma is −(∂ln p/∂ln v)_s = ρ a²/p. Safe to share between threads.
+ * Burnt or decomposed gas of fixed composition as a real gas: an ideal gas, that of {@link FrozenGas} or one from a table, and the
+ * departure of {@link SoaveGas}. gamma is −(∂ln p/∂ln v)_s = ρ a²/p. Safe to share between threads.
  */
 public final class DenseWorkingFluid implements WorkingFluid {
 
@@ -22,7 +22,7 @@ public final class DenseWorkingFluid implements WorkingFluid {
     private static final double UNKNOWN = 0.02;
     private static final double DENSE = 10e6;
 
-    private final FrozenWorkingFluid ideal;
+    private final WorkingFluid ideal;
     private final SoaveGas real;
     private final ModelCard model;
     private final double gasMoles;
@@ -41,15 +41,29 @@ public final class DenseWorkingFluid implements WorkingFluid {
      * @param model the model that its composition comes from, if that says more than the equation of state
      */
     public DenseWorkingFluid(FrozenGas gas, String description, ModelCard model) {
+        this(new FrozenWorkingFluid(gas, description), gas.molarMass(), departures(gas), model);
+    }
+
+    /**
+     * @param ideal the gas as an ideal one
+     * @param molarMass its molar mass (kg/mol)
+     * @param real its departure from that
+     * @param model the model that its composition comes from
+     */
+    public DenseWorkingFluid(WorkingFluid ideal, double molarMass, SoaveGas real, ModelCard model) {
         this.model = model;
-        this.ideal = new FrozenWorkingFluid(gas, description);
+        this.ideal = ideal;
+        this.real = real;
+        this.gasMoles = 1 / molarMass;
+    }
+
+    private static SoaveGas departures(FrozenGas gas) {
         int count = gas.speciesSet().gasCount();
         double[] moles = new double[count];
         for (int j = 0; j < count; j++) {
             moles[j] = gas.moles(j);
         }
-        this.real = new SoaveGas(gas.speciesSet().species().subList(0, count), moles);
-        this.gasMoles = 1 / gas.molarMass();
+        return new SoaveGas(gas.speciesSet().species().subList(0, count), moles);
     }
 
     @Override

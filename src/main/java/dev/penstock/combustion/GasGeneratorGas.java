@@ -5,6 +5,7 @@ import dev.penstock.combustion.equilibrium.EquilibriumSolver;
 import dev.penstock.combustion.equilibrium.FrozenGas;
 import dev.penstock.combustion.equilibrium.HydrazineDecomposition;
 import dev.penstock.combustion.equilibrium.Reactants;
+import dev.penstock.combustion.gas.SoaveGas;
 import dev.penstock.combustion.species.SpeciesLibrary;
 import dev.penstock.combustion.species.SpeciesSet;
 import dev.penstock.errors.InvalidInput;
@@ -78,7 +79,7 @@ public final class GasGeneratorGas {
         }
         Optional<MeasuredGeneratorGas> table = measured(reactants);
         if (table.isPresent()) {
-            return measured(table.get(), reactants, pressure);
+            return measured(table.get(), reactants, pressure, table.get().departure(library));
         }
         if (model == GasModel.EMPIRICAL) {
             throw new InvalidInput(
@@ -109,10 +110,24 @@ public final class GasGeneratorGas {
                 .filter(table -> model == GasModel.EMPIRICAL || table.reaches(table.mixtureRatio(reactants)));
     }
 
-    private static TurbineGas measured(MeasuredGeneratorGas table, Reactants reactants, double pressure) {
+    private static TurbineGas measured(
+            MeasuredGeneratorGas table, Reactants reactants, double pressure, Optional<SoaveGas> departure) {
         double ratio = table.mixtureRatio(reactants);
         EmpiricalWorkingFluid fluid = table.at(ratio, reactants.enthalpy());
         List<Warning> warnings = new ArrayList<>(table.warnings(ratio));
+        if (departure.isPresent()) {
+            // the table's temperature is that of the burner, and the dense gas has the enthalpy of the reactants there
+            double excess =
+                    departure.get().at(pressure, fluid.inletTemperature()).enthalpy() / fluid.molarMass();
+            DenseWorkingFluid dense = new DenseWorkingFluid(
+                    table.at(ratio, reactants.enthalpy() - excess), fluid.molarMass(), departure.get(), fluid.model());
+            return new TurbineGas(
+                    dense,
+                    dense.atPressureTemperature(pressure, fluid.inletTemperature()),
+                    fluid.molarMass(),
+                    GasModel.EMPIRICAL,
+                    warnings);
+        }
         warnings.addAll(DenseWorkingFluid.takenAsIdeal(pressure));
         return new TurbineGas(
                 fluid,

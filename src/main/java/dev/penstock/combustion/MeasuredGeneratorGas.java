@@ -1,6 +1,8 @@
 package dev.penstock.combustion;
 
 import dev.penstock.combustion.equilibrium.Reactants;
+import dev.penstock.combustion.gas.SoaveGas;
+import dev.penstock.combustion.species.SpeciesLibrary;
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.errors.Require;
 import dev.penstock.errors.Warning;
@@ -113,6 +115,19 @@ public final class MeasuredGeneratorGas {
                 interpolate(data.mixtureRatio(), data.gamma(), mixtureRatio),
                 interpolate(data.mixtureRatio(), data.temperature(), mixtureRatio),
                 reactantEnthalpy);
+    }
+
+    /**
+     * @param library species data
+     * @return its departure from an ideal gas; empty where the file does not say what it is as dense as
+     */
+    public Optional<SoaveGas> departure(SpeciesLibrary library) {
+        if (data.denseAs().isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new SoaveGas(
+                data.denseAs().keySet().stream().map(library::named).toList(),
+                data.denseAs().values().stream().mapToDouble(x -> x).toArray()));
     }
 
     /**

@@ -18,6 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.TreeMap;
 
 /**
  * Reads what a fluid's file says for the models of engine and vehicle. What a role needs must be there: no model guesses
@@ -90,6 +91,11 @@ final class PropellantTraitsReader {
         List<Double> gamma = table.quantities("gamma", Dimension.RATIO, Range.of(1.001, 1.7));
         double lowest = table.quantity("lowest_mixture_ratio", Dimension.RATIO, Range.of(0.001, 100));
         double highest = table.quantity("highest_mixture_ratio", Dimension.RATIO, Range.of(0.001, 100));
+        Map<String, Double> denseAs = new TreeMap<>();
+        if (table.has("dense_as")) {
+            InputTable moles = table.table("dense_as");
+            moles.keys().forEach(name -> denseAs.put(name, moles.quantity(name, Dimension.RATIO, Range.of(0, 1))));
+        }
         Optional<String> doubt = table.optionalText("doubt");
         int rows = ratio.size();
         if (rows < 2 || temperature.size() != rows || heat.size() != rows || gamma.size() != rows) {
@@ -100,8 +106,8 @@ final class PropellantTraitsReader {
         } else if (!rises(ratio) || !rises(temperature)) {
             table.problem("mixture_ratio", ratio.toString(), "mixture_ratio and temperature must rise");
         }
-        return Optional.of(
-                new GeneratorGasData(oxidizer.elements(), ratio, temperature, heat, gamma, lowest, highest, doubt));
+        return Optional.of(new GeneratorGasData(
+                oxidizer.elements(), ratio, temperature, heat, gamma, lowest, highest, denseAs, doubt));
     }
 
     private static boolean rises(List<Double> values) {

@@ -2,8 +2,11 @@ package dev.penstock.fluids.traits;
 
 import dev.penstock.errors.Warning;
 import dev.penstock.fluids.property.ElementalComposition;
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * Gas of a fuel-rich gas generator as measured: temperature, heat capacity and gamma against mixture ratio, from the table
@@ -16,6 +19,7 @@ import java.util.Optional;
  * @param gamma ratio of the heat capacities (-)
  * @param lowest mixture ratio down to which the first slope may be continued, with a {@link Warning} (-)
  * @param highest mixture ratio up to which the last slope may be continued, with a warning (-)
+ * @param denseAs moles of each gas species that it is as dense as; empty where it counts as an ideal gas
  * @param doubt what the reader must know of the figures, as part of a sentence; empty where they are as good as the model says
  */
 public record GeneratorGasData(
@@ -26,6 +30,7 @@ public record GeneratorGasData(
         List<Double> gamma,
         double lowest,
         double highest,
+        Map<String, Double> denseAs,
         Optional<String> doubt) {
 
     public GeneratorGasData {
@@ -33,5 +38,6 @@ public record GeneratorGasData(
         temperature = List.copyOf(temperature);
         heatCapacity = List.copyOf(heatCapacity);
         gamma = List.copyOf(gamma);
+        denseAs = Collections.unmodifiableMap(new TreeMap<>(denseAs));
     }
 }
