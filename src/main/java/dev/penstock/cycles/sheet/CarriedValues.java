@@ -11,10 +11,12 @@ import java.util.Optional;
  *
  * @param chamberFlow flow through the throats of all chambers (kg/s)
  * @param faceRatio pressure at the injector face over nozzle stagnation pressure (-)
+ * @param seaLevelShare thrust of the chamber at sea level over that in vacuum (-)
  * @param jackets jackets, in the order of the concept's circuits
  * @param chamber the chamber those follow from, one of them where there are several
  */
-public record CarriedValues(double chamberFlow, double faceRatio, List<Jacket> jackets, ChamberPerformance chamber) {
+public record CarriedValues(
+        double chamberFlow, double faceRatio, double seaLevelShare, List<Jacket> jackets, ChamberPerformance chamber) {
 
     /**
      * The same of one cooling circuit.
@@ -35,8 +37,9 @@ public record CarriedValues(double chamberFlow, double faceRatio, List<Jacket> j
         jackets = List.copyOf(jackets);
     }
 
-    public CarriedValues with(double newFlow, List<Jacket> newJackets) {
-        return new CarriedValues(newFlow, faceRatio, newJackets, chamber);
+    /** The same with other numbers. */
+    public CarriedValues with(double newFlow, double newFaceRatio, double newShare, List<Jacket> newJackets) {
+        return new CarriedValues(newFlow, newFaceRatio, newShare, newJackets, chamber);
     }
 
     /** Heat taken up by all jackets (W). */

@@ -11,7 +11,6 @@ import dev.penstock.cycles.sheet.Effort;
 import dev.penstock.cycles.sheet.FirstGuess;
 import dev.penstock.cycles.sheet.Flowsheet;
 import dev.penstock.cycles.sheet.Models;
-import dev.penstock.cycles.sheet.Residual;
 import dev.penstock.cycles.sheet.Values;
 import dev.penstock.errors.FailureSubject;
 import dev.penstock.errors.NotConverged;
@@ -41,6 +40,11 @@ public final class Balancer {
     private static final int CHOOSING_ROUNDS = 3;
     private static final double SOLVER_TOLERANCE = 1e-11;
     private static final double SOLVER_ACCEPTABLE = 8e-9;
+
+    /** While chamber and jacket still move by a tenth, the cycle need not be closed to the last digit between them. */
+    private static final double FIRST_DISTANCE = 0.1;
+
+    private static final double SHARE_OF_DISTANCE = 1e-5;
     private static final double ROUND_TOLERANCE = 4e-9;
 
     private final Models models;
@@ -117,16 +121,20 @@ public final class Balancer {
                 FailureSubject.BALANCE, concept.cycle().title() + " balance", MOST_STEPS, PATIENCE);
         FixedPoint mixer = new FixedPoint(3, surroundings.scales(assumed));
         int steps = 0;
-        double distance = Double.POSITIVE_INFINITY;
+        double distance = FIRST_DISTANCE;
         for (int round = 1; round <= MOST_ROUNDS; round++) {
             boolean moved = round <= CHOOSING_ROUNDS && choose(balanceModels, assumed, unknowns, values);
             if (moved) {
                 solver.reset();
             }
-            Solution solution = close(balanceModels, assumed, unknowns, values, solver);
+            CycleEquations equations = new CycleEquations(balanceModels, assumed, unknowns.size());
+            Solution solution = solver.solve(
+                    started(unknowns, values), equations.names(), equations, tolerance(distance), SOLVER_ACCEPTABLE);
             values = solution.values();
             steps += solution.iterations();
-            Flowsheet sheet = layOut(balanceModels, assumed, unknowns, values, false);
+            Optional<Flowsheet> laid = equations.sheetAt(values);
+            Flowsheet sheet =
+                    laid.isPresent() ? laid.get() : layOut(balanceModels, assumed, unknowns, values, false);
             Surroundings.Update update = surroundings.update(sheet, assumed, known);
             known = update.known();
             distance = surroundings.distance(assumed, update.assumptions());
@@ -161,40 +169,16 @@ public final class Balancer {
         return values;
     }
 
-    private static Solution close(
-            BalanceModels balanceModels,
-            CarriedValues assumed,
-            List<Unknown> unknowns,
-            List<Double> values,
-            BoundedSystemSolver solver) {
+    private static double tolerance(double distance) {
+        return Math.max(SOLVER_TOLERANCE, SHARE_OF_DISTANCE * distance);
+    }
+
+    private static List<Unknown> started(List<Unknown> unknowns, List<Double> values) {
         List<Unknown> started = new ArrayList<>();
         for (int i = 0; i < unknowns.size(); i++) {
             started.add(unknowns.get(i).startingAt(values.get(i)));
         }
-        List<String> names = new ArrayList<>();
-        for (int i = 0; i < unknowns.size(); i++) {
-            names.add("equation " + (i + 1));
-        }
-        return solver.solve(
-                started,
-                names,
-                (x, residuals) -> {
-                    Flowsheet sheet = new Flowsheet(balanceModels, assumed, false);
-                    balanceModels.countEvaluation();
-                    Cycle.of(balanceModels.concept().cycle()).layOut(sheet, Values.tried(x));
-                    List<Residual> list = sheet.residuals();
-                    if (list.size() != residuals.length) {
-                        throw new IllegalStateException(
-                                balanceModels.concept().cycle().id() + " has " + residuals.length + " unknowns but "
-                                        + list.size() + " equations");
-                    }
-                    for (int i = 0; i < residuals.length; i++) {
-                        residuals[i] = list.get(i).value() / list.get(i).scale();
-                        names.set(i, list.get(i).name());
-                    }
-                },
-                SOLVER_TOLERANCE,
-                SOLVER_ACCEPTABLE);
+        return started;
     }
 
     private static boolean choose(

@@ -35,6 +35,9 @@ final class Surroundings {
 
     private static final double UNMOVED = 1e-12;
 
+    /** Place of the first jacket among the numbers that are mixed. */
+    private static final int FIRST_JACKET = 3;
+
     /**
      * What the rounds so far have found.
      *
@@ -107,7 +110,7 @@ final class Surroundings {
     private CarriedValues first(ChamberPerformance chamber) {
         List<CarriedValues.Jacket> jackets =
                 circuits.stream().map(circuit -> circuit.first(chamber)).toList();
-        return new CarriedValues(concept.chambers() * chamber.massFlow(), faceRatio(chamber), jackets, chamber);
+        return new CarriedValues(concept.chambers() * chamber.massFlow(), faceRatio(chamber), seaLevelShare(chamber), jackets, chamber);
     }
 
     /** Assumptions of a neighbouring concept, moved to this one's chamber pressure. */
@@ -122,7 +125,7 @@ final class Surroundings {
                         j.load().filter(load -> built).map(JacketLoad::layout)))
                 .toList();
         return new Start(
-                near.with(near.chamberFlow(), jackets), new Known(Optional.empty(), OptionalDouble.empty(), kept));
+                near.with(near.chamberFlow(), near.faceRatio(), near.seaLevelShare(), jackets), new Known(Optional.empty(), OptionalDouble.empty(), kept));
     }
 
     private double firstThrust() {
@@ -162,7 +165,7 @@ final class Surroundings {
         double fuel =
                 sheet.chamberStreams().stream().mapToDouble(Stream::fuelFlow).sum();
         Known withChamber = chamberAgain(
-                known, oxidizer / (oxidizer + fuel), sheet.chamberEnthalpy(), thrust(jets, assumed.chamber()));
+                known, oxidizer / (oxidizer + fuel), sheet.chamberEnthalpy(), thrust(jets, assumed));
         ChamberPerformance chamber = withChamber.chamber.orElseThrow().performance;
         List<JacketRounds.Known> jackets = new ArrayList<>();
         List<CarriedValues.Jacket> carried = new ArrayList<>();
@@ -177,12 +180,12 @@ final class Surroundings {
             resized |= circuits.get(i).resized(before, after);
         }
         double flow = concept.chambers() * chamber.massFlow();
-        CarriedValues next = new CarriedValues(flow, faceRatio(chamber), carried, chamber);
+        CarriedValues next = new CarriedValues(flow, faceRatio(chamber), seaLevelShare(chamber), carried, chamber);
         return new Update(next, jets, withChamber.withJackets(jackets), resized);
     }
 
     /** Vacuum thrust left for the chambers together (N). */
-    private double thrust(List<ExhaustJet> jets, ChamberPerformance before) {
+    private double thrust(List<ExhaustJet> jets, CarriedValues assumed) {
         double target = concept.thrust().value();
         double left;
         switch (concept.thrust().kind()) {
@@ -193,7 +196,7 @@ final class Surroundings {
                 double ambient = Constants.STANDARD_ATMOSPHERE;
                 double jetThrust =
                         jets.stream().mapToDouble(j -> j.thrustAt(ambient)).sum();
-                double share = before.thrustAt(ambient) / before.vacuumThrust();
+                double share = assumed.seaLevelShare();
                 if (!(share > 0.02)) {
                     throw new LimitReached(
                             "engine.thrust_sea_level",
@@ -202,11 +205,11 @@ final class Surroundings {
                                     "at a chamber pressure of %.3g MPa and an area ratio of %.3g the nozzle gives no thrust at "
                                             + "sea level; lower nozzle.area_ratio or raise the chamber pressure",
                                     concept.chamberPressure() / 1e6,
-                                    before.areaRatio()));
+                                    assumed.chamber().areaRatio()));
                 }
                 left = (target - jetThrust) / share;
             }
-            default -> left = concept.chambers() * before.vacuumThrust();
+            default -> left = target;
         }
         if (!(left > 0)) {
             throw new LimitReached("engine.thrust", "the turbine exhaust alone gives more than the thrust asked for");
@@ -251,6 +254,10 @@ final class Surroundings {
                 mixture, Reactants.single(concept.fuel(), concept.fuel().formationEnthalpy()));
     }
 
+    private static double seaLevelShare(ChamberPerformance chamber) {
+        return chamber.thrustAt(Constants.STANDARD_ATMOSPHERE) / chamber.vacuumThrust();
+    }
+
     private double faceRatio(ChamberPerformance chamber) {
         return CombustorPressure.ratio(
                 chamber.profile().at(concept.chamber().combustor().contractionRatio(), false));
@@ -276,22 +283,26 @@ final class Surroundings {
 
     // ---- how far the rounds still move
 
-    /** Flow, then heat and pressure drop of each jacket. */
+    /** Flow, pressure at the face, share at sea level where thrust is asked for there, then heat and pressure drop of each jacket. */
     private double[] vector(CarriedValues a) {
-        double[] x = new double[1 + 2 * circuits.size()];
+        double[] x = new double[FIRST_JACKET + 2 * circuits.size()];
         x[0] = a.chamberFlow();
+        x[1] = a.faceRatio();
+        x[2] = concept.thrust().kind() == ThrustTarget.Kind.SEA_LEVEL_THRUST ? a.seaLevelShare() : 0;
         for (int i = 0; i < circuits.size(); i++) {
-            x[1 + 2 * i] = a.jackets().get(i).heatLoad();
-            x[2 + 2 * i] = a.jackets().get(i).pressureDrop();
+            x[FIRST_JACKET + 2 * i] = a.jackets().get(i).heatLoad();
+            x[FIRST_JACKET + 1 + 2 * i] = a.jackets().get(i).pressureDrop();
         }
         return x;
     }
 
     double[] scales(CarriedValues a) {
         double[] scales = vector(a);
+        scales[1] = 1;
+        scales[2] = 1;
         for (int i = 0; i < circuits.size(); i++) {
-            scales[1 + 2 * i] = heatScale(a, i);
-            scales[2 + 2 * i] = concept.chamberPressure();
+            scales[FIRST_JACKET + 2 * i] = heatScale(a, i);
+            scales[FIRST_JACKET + 1 + 2 * i] = concept.chamberPressure();
         }
         return scales;
     }
@@ -305,7 +316,7 @@ final class Surroundings {
         double[] scales = scales(a);
         double[] before = vector(a);
         double[] after = vector(b);
-        double moved = Math.abs(a.faceRatio() - b.faceRatio());
+        double moved = 0;
         for (int i = 0; i < scales.length; i++) {
             moved = Math.max(moved, Math.abs(before[i] - after[i]) / scales[i]);
         }
@@ -320,17 +331,18 @@ final class Surroundings {
         }
         double[] image = vector(next);
         double[] mixed = mixer.next(vector(assumed), image);
-        boolean sane = alike(mixed[0], image[0]);
+        boolean sane = alike(mixed[0], image[0]) && alike(mixed[1], image[1]) && alike(mixed[2], image[2]);
         List<CarriedValues.Jacket> jackets = new ArrayList<>();
         for (int i = 0; i < circuits.size(); i++) {
-            sane &= alike(mixed[1 + 2 * i], image[1 + 2 * i]) && mixed[2 + 2 * i] >= 0;
-            jackets.add(next.jackets().get(i).with(mixed[1 + 2 * i], mixed[2 + 2 * i]));
+            int heat = FIRST_JACKET + 2 * i;
+            sane &= alike(mixed[heat], image[heat]) && mixed[heat + 1] >= 0;
+            jackets.add(next.jackets().get(i).with(mixed[heat], mixed[heat + 1]));
         }
         if (!sane) {
             mixer.reset();
             return next;
         }
-        return next.with(mixed[0], jackets);
+        return next.with(mixed[0], mixed[1], mixed[2], jackets);
     }
 
     /** Whether an extrapolated value is of the size of the one that was computed. */

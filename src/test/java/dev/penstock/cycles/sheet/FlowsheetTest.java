@@ -46,7 +46,7 @@ class FlowsheetTest {
     private static Flowsheet sheet(boolean recording) {
         Models models = new Models(SpeciesLibrary.open(Path.of("").toAbsolutePath()), Cases.solver());
         CarriedValues assumed = new CarriedValues(
-                FLOW, FACE_RATIO, List.of(new CarriedValues.Jacket(2e5, 3e5, Optional.empty())), chamber);
+                FLOW, FACE_RATIO, 1, List.of(new CarriedValues.Jacket(2e5, 3e5, Optional.empty())), chamber);
         return new Flowsheet(new BalanceModels(concept, models, Optional.empty()), assumed, recording);
     }
 
@@ -217,6 +217,7 @@ class FlowsheetTest {
                     new CarriedValues(
                             100,
                             FACE_RATIO,
+                            1,
                             jackets,
                             Concepts.balance("heron.toml").chamber()),
                     true);
