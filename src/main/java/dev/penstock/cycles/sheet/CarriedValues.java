@@ -42,6 +42,11 @@ public record CarriedValues(
         return new CarriedValues(newFlow, newFaceRatio, newShare, newJackets, chamber);
     }
 
+    /** The same around another chamber. */
+    public CarriedValues around(ChamberPerformance newest) {
+        return new CarriedValues(chamberFlow, faceRatio, seaLevelShare, jackets, newest);
+    }
+
     /** Heat taken up by all jackets (W). */
     public double heatLoad() {
         double sum = 0;

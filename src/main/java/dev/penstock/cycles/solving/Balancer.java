@@ -41,9 +41,10 @@ public final class Balancer {
     private static final double SOLVER_TOLERANCE = 1e-11;
     private static final double SOLVER_ACCEPTABLE = 8e-9;
 
-    /** While chamber and jacket still move by a tenth, the cycle need not be closed to the last digit between them. */
-    private static final double FIRST_DISTANCE = 0.1;
-
+    /**
+     * While chamber and jacket still move, the cycle need not be closed to the last digit between them; but for the first round,
+     * from whose solution channels are sized.
+     */
     private static final double SHARE_OF_DISTANCE = 1e-5;
     private static final double ROUND_TOLERANCE = 4e-9;
 
@@ -121,7 +122,7 @@ public final class Balancer {
                 FailureSubject.BALANCE, concept.cycle().title() + " balance", MOST_STEPS, PATIENCE);
         FixedPoint mixer = new FixedPoint(3, surroundings.scales(assumed));
         int steps = 0;
-        double distance = FIRST_DISTANCE;
+        double distance = 0;
         for (int round = 1; round <= MOST_ROUNDS; round++) {
             boolean moved = round <= CHOOSING_ROUNDS && choose(balanceModels, assumed, unknowns, values);
             if (moved) {
@@ -147,7 +148,12 @@ public final class Balancer {
                         assumed,
                         update,
                         surroundings.jacketsInFull(known),
-                        layOut(balanceModels, assumed, unknowns, values, true),
+                        layOut(
+                                balanceModels,
+                                assumed.around(update.assumptions().chamber()),
+                                unknowns,
+                                values,
+                                true),
                         effort);
             }
             assumed = surroundings.mixed(mixer, assumed, update);
