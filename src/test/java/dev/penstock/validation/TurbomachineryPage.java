@@ -191,7 +191,7 @@ final class TurbomachineryPage {
         page.append(
                 "Inputs are the published cycle, propellants, mixture ratio, chamber pressure, area ratio, vacuum thrust, turbine"
                         + " gas temperature, for dumped turbine gas its pressure ratio, how many chambers it has, how the machines are coupled (a gearbox with its"
-                        + " ratio), and whether the chamber is made of tubes or milled. Everything else is"
+                        + " ratio), whether the chamber is made of tubes or milled, and for F-1 where its extension under turbine exhaust begins. Everything else is"
                         + " the program's usual value. Where the table is silent the value goes by class, not by engine: ground-started"
                         + " engines have 0.50 MPa (oxidizer) and 0.35 MPa (fuel) at the tank outlet, flight-started ones 0.28 and 0.23 MPa."
                         + " Published figures and their"

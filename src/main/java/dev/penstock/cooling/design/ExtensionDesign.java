@@ -3,18 +3,22 @@ package dev.penstock.cooling.design;
 import java.util.Objects;
 
 /**
- * What follows the jacket towards the nozzle exit: a sheet that radiates, under whatever film the chamber has.
+ * What follows the jacket towards the nozzle exit, under whatever film the chamber has.
  *
- * @param material id of its material
+ * @param kind how it is kept from burning
+ * @param material id of the material of its sheet; of no meaning for an ablative one
  */
-public record ExtensionDesign(String material) {
+public record ExtensionDesign(ExtensionKind kind, String material) {
 
     public ExtensionDesign {
+        Objects.requireNonNull(kind, "kind");
         Objects.requireNonNull(material, "material");
     }
 
-    /** @return niobium C-103 */
+    /** @return a radiating sheet of niobium C-103 */
     public static ExtensionDesign standard() {
-        return new ExtensionDesign(JacketInputs.EXTENSION_MATERIAL.standing().value());
+        return new ExtensionDesign(
+                JacketInputs.EXTENSION.standing().value(),
+                JacketInputs.EXTENSION_MATERIAL.standing().value());
     }
 }

@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param design jacket as designed
  * @param heatFluxFactor factor on the computed gas-side coefficient, for uncertainty studies (-); 1 is the model itself
  * @param otherFilm what a film along the wall is made of where that is not this jacket's own coolant
+ * @param exhaust turbine gas led into the nozzle; empty if none is
  */
 public record JacketCase(
         HotGasProfile gas,
@@ -26,7 +27,8 @@ public record JacketCase(
         double massFlow,
         JacketDesign design,
         double heatFluxFactor,
-        Optional<FilmSource> otherFilm) {
+        Optional<FilmSource> otherFilm,
+        Optional<ExhaustFilm> exhaust) {
 
     public JacketCase {
         Objects.requireNonNull(gas, "gas");
@@ -36,6 +38,19 @@ public record JacketCase(
         Require.finite("jacket", "inlet enthalpy (J/kg)", inletEnthalpy);
         Require.positive("jacket", "coolant flow (kg/s)", massFlow);
         Require.positive("jacket", "heat flux factor (-)", heatFluxFactor);
+    }
+
+    /** A case without turbine gas along the wall. */
+    public JacketCase(
+            HotGasProfile gas,
+            Propellant coolant,
+            double inletPressure,
+            double inletEnthalpy,
+            double massFlow,
+            JacketDesign design,
+            double heatFluxFactor,
+            Optional<FilmSource> otherFilm) {
+        this(gas, coolant, inletPressure, inletEnthalpy, massFlow, design, heatFluxFactor, otherFilm, Optional.empty());
     }
 
     /** A case whose film, if there is one, is made of its own coolant. */
@@ -66,7 +81,15 @@ public record JacketCase(
      */
     public JacketCase withFilmOf(FilmSource source) {
         return new JacketCase(
-                gas, coolant, inletPressure, inletEnthalpy, massFlow, design, heatFluxFactor, Optional.of(source));
+                gas,
+                coolant,
+                inletPressure,
+                inletEnthalpy,
+                massFlow,
+                design,
+                heatFluxFactor,
+                Optional.of(source),
+                exhaust);
     }
 
     /**
@@ -75,7 +98,7 @@ public record JacketCase(
      */
     public JacketCase withDesign(JacketDesign newDesign) {
         return new JacketCase(
-                gas, coolant, inletPressure, inletEnthalpy, massFlow, newDesign, heatFluxFactor, otherFilm);
+                gas, coolant, inletPressure, inletEnthalpy, massFlow, newDesign, heatFluxFactor, otherFilm, exhaust);
     }
 
     /**
@@ -85,6 +108,6 @@ public record JacketCase(
      * @return the same case with another coolant inlet
      */
     public JacketCase withInlet(double pressure, double enthalpy, double flow) {
-        return new JacketCase(gas, coolant, pressure, enthalpy, flow, design, heatFluxFactor, otherFilm);
+        return new JacketCase(gas, coolant, pressure, enthalpy, flow, design, heatFluxFactor, otherFilm, exhaust);
     }
 }

@@ -68,9 +68,12 @@ public final class JacketInputs {
     public static final Input<Double> UPSTREAM_SHARE = Input.ratio(
                     "upstream_share", Range.of(0.01, 0.99), "Share of a split flow that goes towards the injector")
             .usual(Usual.of(0.5, "even split", ""));
+    public static final Input<ExtensionKind> EXTENSION = Input.choice(
+                    "extension", ExtensionKind.class, "How the nozzle behind the last jacket is kept from burning")
+            .usual(Usual.common(ExtensionKind.RADIATING));
     public static final Input<String> EXTENSION_MATERIAL = Input.text(
-                    "extension_material", "Material of the radiating sheet behind the jacket, a file in fluids/walls")
-            .usual(Usual.common("niobium-c103"));
+                    "extension_material", "Material of the sheet behind the jacket, a file in fluids/walls")
+            .usual(Usual.common(ExtensionKind.RADIATING.usualMaterial().orElseThrow()));
     public static final Input<Integer> CELLS = Input.whole("cells", 10, 2000, "Cells along the jacket")
             .usual(Usual.of(100, "resolution along the axis", ""));
     public static final Input<Double> WALL_TEMPERATURE_LIMIT = Input.quantity(
@@ -130,6 +133,7 @@ public final class JacketInputs {
                     CoolantSideInputs.CURVATURE,
                     CoolantSideInputs.ROUGH_WALL,
                     CELLS,
+                    EXTENSION,
                     EXTENSION_MATERIAL)
             .ifWritten()
             .with(WallInputs.COATING, SECTIONS, GasSideInputs.FILM, GasSideInputs.OUTER_ZONE, LIMITS);
@@ -142,6 +146,7 @@ public final class JacketInputs {
             GasSideInputs.RADIATION,
             GasSideInputs.SOOT,
             GasSideInputs.SOOT_RESISTANCE,
+            EXTENSION,
             EXTENSION_MATERIAL);
 
     /** Inputs of a jacket that does not begin at the injector. */

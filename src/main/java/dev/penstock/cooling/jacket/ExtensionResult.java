@@ -1,10 +1,12 @@
 package dev.penstock.cooling.jacket;
 
+import dev.penstock.cooling.design.ExtensionKind;
 import dev.penstock.errors.Require;
 
 /**
- * A radiating nozzle extension in equilibrium.
+ * A sheet behind the jacket in equilibrium.
  *
+ * @param kind how it is kept from burning
  * @param material id of its material
  * @param startAreaRatio area ratio at which it starts (-)
  * @param startTemperature wall temperature there, the hottest place (K)
@@ -13,6 +15,7 @@ import dev.penstock.errors.Require;
  * @param area area of the wall (m²)
  */
 public record ExtensionResult(
+        ExtensionKind kind,
         String material,
         double startAreaRatio,
         double startTemperature,

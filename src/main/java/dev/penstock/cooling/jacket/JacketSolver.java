@@ -6,6 +6,7 @@ import dev.penstock.cooling.coolant.CoolantModels;
 import dev.penstock.cooling.coolant.CoolantSideDesign;
 import dev.penstock.cooling.design.ChannelLayout;
 import dev.penstock.cooling.design.ChannelRule;
+import dev.penstock.cooling.design.ExtensionKind;
 import dev.penstock.cooling.design.JacketCase;
 import dev.penstock.cooling.design.JacketLoad;
 import dev.penstock.cooling.march.ChannelGrid;
@@ -222,8 +223,9 @@ public final class JacketSolver {
         List<WallAssessment> wall = JacketStations.wall(run, channels, stations);
         Optional<ExtensionResult> extension = question.design()
                 .extension()
+                .filter(e -> e.kind() != ExtensionKind.ABLATIVE)
                 .flatMap(e -> RadiationSkirt.beyond(
-                        question, JacketRun.endAreaRatio(question), walls.material(e.material()), models));
+                        question, e.kind(), JacketRun.endAreaRatio(question), walls.material(e.material()), models));
         List<Warning> warnings = new ArrayList<>(new JacketWarnings(run, inlet, outlet).collect(extension));
         int own = run.grid.cells - run.grid.first;
         SootJudgement.of(run, channels, other -> new JacketRun(other, run.material, models, own, tabulated))

@@ -102,9 +102,10 @@ final class JacketWarnings {
         fluidModel();
         extension.ifPresent(e -> add(
                 jacket,
-                "the jacket ends at area ratio %.4g; beyond it a radiating extension of %s is assumed, at %.0f K where it"
+                "the jacket ends at area ratio %.4g; beyond it a %s extension of %s is assumed, at %.0f K where it"
                         + " starts",
                 e.startAreaRatio(),
+                e.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'),
                 e.material(),
                 e.startTemperature()));
         return warnings;

@@ -1,9 +1,12 @@
 package dev.penstock.cooling.jacket;
 
 import dev.penstock.cooling.coolant.CoolantModels;
+import dev.penstock.cooling.design.ExhaustFilm;
+import dev.penstock.cooling.design.ExtensionKind;
 import dev.penstock.cooling.design.JacketCase;
 import dev.penstock.cooling.gas.GasSide;
 import dev.penstock.cooling.gas.HotGasProfile;
+import dev.penstock.cooling.gas.LiquidFilm;
 import dev.penstock.cooling.march.GasSides;
 import dev.penstock.cooling.march.JacketGrid;
 import dev.penstock.cooling.wall.WallMaterial;
@@ -14,8 +17,12 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Equilibrium of a thin uncooled wall that radiates to the outside.
- * <pre>h_g(T)(T_aw − T) + q_rad = ε σ T⁴</pre>
+ * Equilibrium of a thin uncooled wall that radiates to the outside, under a film of turbine gas where that is led in.
+ * <pre>
+ * h_g(T)(T_aw − T) + q_rad = ε σ T⁴
+ * under a film: T_aw − η (T_aw − T_f) for T_aw, η = exp[−∫h_g dA/(ṁ_f cp_f)] from where it enters
+ * </pre>
+ * The film is that of a gas which mixes without a fitted factor ({@link LiquidFilm#vapourEffectiveness}).
  * Radiation back through the exit, conduction along the wall and heat from surroundings are left out; the first makes the
  * wall cooler, the last hotter. Common practice, no source.
  */
@@ -24,8 +31,8 @@ public final class RadiationSkirt {
     public static final ModelCard CARD = new ModelCard(
             "cooling.radiation-skirt",
             "Radiating nozzle extension",
-            "h_g (T_aw - T) + q_rad = eps sigma T^4",
-            "thin wall facing space",
+            "h_g (T_aw - T) + q_rad = eps sigma T^4; T_aw less exp[-int h dA/(m cp)] (T_aw - T_f) under turbine gas",
+            "thin wall facing space; turbine gas led in evenly around the nozzle",
             "±10 % in temperature (own judgement)",
             List.of("common practice, no source"));
 
@@ -44,7 +51,7 @@ public final class RadiationSkirt {
 
     /** The part of the nozzle beyond the jacket; empty if the jacket reaches the exit. */
     static Optional<ExtensionResult> beyond(
-            JacketCase question, double endAreaRatio, WallMaterial material, CoolantModels models) {
+            JacketCase question, ExtensionKind kind, double endAreaRatio, WallMaterial material, CoolantModels models) {
         HotGasProfile profile = question.gas();
         double exit =
                 profile.areaRatio(profile.stations().get(profile.stations().size() - 1));
@@ -52,7 +59,8 @@ public final class RadiationSkirt {
             return Optional.empty();
         }
         JacketGrid grid = new JacketGrid(profile, exit, CELLS);
-        GasSide gas = GasSides.of(grid, question, models);
+        GasSide bare = GasSides.of(grid, question, models);
+        double[] effectiveness = effectiveness(question, kind, grid, bare);
         double start = 0;
         double last = 0;
         double heat = 0;
@@ -61,18 +69,42 @@ public final class RadiationSkirt {
             if (grid.x[c] <= 0 || grid.areaRatio[c] < endAreaRatio) {
                 continue;
             }
-            last = temperature(gas, c, material.emissivity());
+            last = temperature(bare, c, adiabatic(question, bare, effectiveness, c), material.emissivity());
             start = start == 0 ? last : start;
             heat += material.emissivity() * Constants.STEFAN_BOLTZMANN * Math.pow(last, 4) * grid.area[c];
             area += grid.area[c];
         }
         return start == 0
                 ? Optional.empty()
-                : Optional.of(new ExtensionResult(material.id(), endAreaRatio, start, last, heat, area));
+                : Optional.of(new ExtensionResult(kind, material.id(), endAreaRatio, start, last, heat, area));
     }
 
-    private static double temperature(GasSide gas, int cell, double emissivity) {
-        double adiabatic = gas.adiabaticWallTemperature(cell);
+    /** Effectiveness of the turbine gas along the wall; zero where there is none. */
+    private static double[] effectiveness(JacketCase question, ExtensionKind kind, JacketGrid grid, GasSide gas) {
+        double[] effectiveness = new double[grid.cells];
+        if (kind != ExtensionKind.FILM_COOLED || question.exhaust().isEmpty()) {
+            return effectiveness;
+        }
+        ExhaustFilm film = question.exhaust().get();
+        double exchange = 0;
+        for (int c = 0; c < grid.cells; c++) {
+            if (grid.x[c] > 0 && grid.areaRatio[c] >= film.areaRatio()) {
+                double step =
+                        gas.coefficient(c, film.temperature()) * grid.area[c] / (film.massFlow() * film.heatCapacity());
+                effectiveness[c] = LiquidFilm.vapourEffectiveness(exchange + 0.5 * step);
+                exchange += step;
+            }
+        }
+        return effectiveness;
+    }
+
+    private static double adiabatic(JacketCase question, GasSide gas, double[] effectiveness, int cell) {
+        double own = gas.adiabaticWallTemperature(cell);
+        double film = question.exhaust().map(ExhaustFilm::temperature).orElse(own);
+        return own - effectiveness[cell] * Math.max(0, own - film);
+    }
+
+    private static double temperature(GasSide gas, int cell, double adiabatic, double emissivity) {
         double high = adiabatic + gas.radiation(cell) / gas.coefficient(cell, adiabatic) + 1;
         return RootFinder.between(
                         "temperature of the nozzle extension",

@@ -1,17 +1,20 @@
 package dev.penstock.cycles.concept;
 
 import dev.penstock.errors.Require;
+import java.util.OptionalDouble;
 
 /**
- * Where dumped turbine gas goes: through a nozzle of its own.
+ * Where dumped turbine gas goes: through a nozzle of its own, or through slots into the main nozzle.
  *
+ * @param into area ratio of the main nozzle at which it is led in (-); empty where it has a nozzle of its own
  * @param areaRatio exit over throat area of the exhaust nozzle (-)
  * @param efficiency delivered over ideal thrust of it (-)
  * @param ductLoss pressure loss between turbine and nozzle over turbine exit pressure (-)
  */
-public record ExhaustDesign(double areaRatio, double efficiency, double ductLoss) {
+public record ExhaustDesign(OptionalDouble into, double areaRatio, double efficiency, double ductLoss) {
 
     public ExhaustDesign {
+        into.ifPresent(ratio -> Require.within("exhaust", "area ratio where it is led in (-)", ratio, 1, 1e4));
         Require.within("exhaust", "area ratio (-)", areaRatio, 1, 100);
         Require.within("exhaust", "efficiency (-)", efficiency, 0.1, 1);
         Require.within("exhaust", "duct loss (-)", ductLoss, 0, 0.9);

@@ -60,6 +60,11 @@ public final class GasInputs {
     public static final Input<Double> EXHAUST_AREA_RATIO = Input.ratio(
                     "area_ratio", Range.of(1, 60), "Exit area of the exhaust nozzle over its throat area")
             .usual(Usual.common(4.0));
+    public static final Input<Double> EXHAUST_INTO = Input.ratio(
+                    "into_area_ratio",
+                    Range.of(1, 1e4),
+                    "Area ratio of the main nozzle, behind the throat, at which the turbine gas is led into it")
+            .computed("through a nozzle of its own");
     public static final Input<Double> EXHAUST_EFFICIENCY = Input.ratio(
                     "efficiency", Range.of(0.3, 1), "Thrust of the exhaust nozzle over the ideal one")
             .usual(Usual.between(0.85, 0.93, 0.97, Usual.COMMON));
@@ -104,6 +109,7 @@ public final class GasInputs {
         return InputGroup.table(
                 ConceptTables.EXHAUST.key(),
                 "Nozzle of the turbine gas",
+                EXHAUST_INTO,
                 EXHAUST_AREA_RATIO,
                 EXHAUST_EFFICIENCY,
                 DUCT_LOSS);

@@ -22,6 +22,10 @@ public record PartKey(PartKind kind, String id, String label, String noun) {
     public static final PartKey EXHAUST_DUCT = of(PartKind.LINE, "exhaust", "exhaust duct");
     public static final PartKey EXHAUST = new PartKey(PartKind.EXHAUST, "exhaust", "turbine exhaust nozzle");
 
+    /** Where turbine gas is led into the main nozzle. */
+    public static final PartKey EXHAUST_SLOTS =
+            new PartKey(PartKind.EXHAUST, "exhaust", "turbine exhaust into the nozzle");
+
     /** Where the pressure at the injector face becomes that at the nozzle entrance. */
     public static final PartKey COMBUSTION = new PartKey(PartKind.CHAMBER, "chamber", "combustion at finite speed");
 

@@ -228,8 +228,9 @@ public final class ConceptReader {
                 shield);
         Supplier<FeedDesign> oxidizerFeed = feeds.read(root, Side.OXIDIZER, head.oxidizer(), traits);
         Supplier<FeedDesign> fuelFeed = feeds.read(root, Side.FUEL, head.fuel(), traits);
-        Supplier<List<CoolingCircuit>> cooling = CoolingKeys.read(root, traits, pressure);
-        GasKeys gas = new GasKeys(root, traits, head.oxidizer(), head.fuel());
+        OptionalDouble exhaustInto = GasKeys.exhaustInto(root, traits);
+        Supplier<List<CoolingCircuit>> cooling = CoolingKeys.read(root, traits, pressure, exhaustInto);
+        GasKeys gas = new GasKeys(root, traits, head.oxidizer(), head.fuel(), exhaustInto);
         Supplier<Optional<ElectricDesign>> electric = ElectricKeys.read(root, traits);
         Supplier<DesignLimits> limits = limits(root.at(ConceptTables.LIMITS), traits);
         Supplier<Optional<PressurizationDesign>> pressurization =

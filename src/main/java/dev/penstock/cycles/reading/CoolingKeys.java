@@ -8,6 +8,7 @@ import dev.penstock.cooling.design.ChannelSection;
 import dev.penstock.cooling.design.CircuitKey;
 import dev.penstock.cooling.design.CoolantRoute;
 import dev.penstock.cooling.design.ExtensionDesign;
+import dev.penstock.cooling.design.ExtensionKind;
 import dev.penstock.cooling.design.JacketDesign;
 import dev.penstock.cooling.design.JacketInputs;
 import dev.penstock.cooling.design.JacketLimits;
@@ -18,9 +19,11 @@ import dev.penstock.cooling.wall.ChannelKind;
 import dev.penstock.cooling.wall.Coating;
 import dev.penstock.cooling.wall.WallDesign;
 import dev.penstock.cooling.wall.WallInputs;
+import dev.penstock.cycles.concept.ConceptTables;
 import dev.penstock.cycles.concept.CoolingCircuit;
 import dev.penstock.cycles.concept.CycleTraits;
 import dev.penstock.cycles.concept.EngineInputs;
+import dev.penstock.cycles.concept.GasInputs;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.input.InputTable;
 import dev.penstock.input.Usual;
@@ -47,20 +50,23 @@ final class CoolingKeys {
 
     private final CycleTraits traits;
     private final double chamberPressure;
+    private final OptionalDouble exhaustInto;
     private final Set<String> names = new HashSet<>();
     private OptionalDouble end = OptionalDouble.empty();
 
-    private CoolingKeys(CycleTraits traits, double chamberPressure) {
+    private CoolingKeys(CycleTraits traits, double chamberPressure, OptionalDouble exhaustInto) {
         this.traits = traits;
+        this.exhaustInto = exhaustInto;
         this.chamberPressure = chamberPressure;
     }
 
-    static Supplier<List<CoolingCircuit>> read(InputTable root, CycleTraits traits, double chamberPressure) {
+    static Supplier<List<CoolingCircuit>> read(
+            InputTable root, CycleTraits traits, double chamberPressure, OptionalDouble exhaustInto) {
         if (!root.has(JacketInputs.GROUP)) {
             root.without(JacketInputs.GROUP.key(), NOTHING, "no jacket without a table [cooling]");
             return List::of;
         }
-        return new CoolingKeys(traits, chamberPressure).all(root.table(JacketInputs.GROUP));
+        return new CoolingKeys(traits, chamberPressure, exhaustInto).all(root.table(JacketInputs.GROUP));
     }
 
     private Supplier<List<CoolingCircuit>> all(InputTable keys) {
@@ -71,12 +77,11 @@ final class CoolingKeys {
         List<InputTable> behind = keys.tables(ConceptInputs.CIRCUITS);
         Function<Optional<ExtensionDesign>, JacketDesign> first =
                 jacket(keys, CircuitKey.FIRST, behind.isEmpty(), CoolingKeys::gasSide);
-        Optional<ExtensionDesign> extension =
-                Optional.of(new ExtensionDesign(keys.read(JacketInputs.EXTENSION_MATERIAL)));
+        List<ExtensionDesign> follows = new ArrayList<>();
         Optional<ExtensionDesign> none = Optional.empty();
         List<Supplier<CoolingCircuit>> circuits = new ArrayList<>();
-        circuits.add(() ->
-                new CoolingCircuit(side(coolant), share, first.apply(behind.isEmpty() ? extension : none), factor));
+        circuits.add(() -> new CoolingCircuit(
+                side(coolant), share, first.apply(behind.isEmpty() ? Optional.of(follows.get(0)) : none), factor));
         for (int i = 0; i < behind.size(); i++) {
             InputTable own = behind.get(i);
             boolean last = i == behind.size() - 1;
@@ -85,8 +90,10 @@ final class CoolingKeys {
             double part = own.read(EngineInputs.FLOW_FRACTION);
             Function<Optional<ExtensionDesign>, JacketDesign> jacket =
                     jacket(own, key, last, k -> () -> first.apply(none).gasSide());
-            circuits.add(() -> new CoolingCircuit(side, part, jacket.apply(last ? extension : none), factor));
+            circuits.add(() ->
+                    new CoolingCircuit(side, part, jacket.apply(last ? Optional.of(follows.get(0)) : none), factor));
         }
+        follows.add(extension(keys));
         if (coolant.equals(NOTHING)) {
             if (!behind.isEmpty()) {
                 keys.problem(
@@ -97,6 +104,39 @@ final class CoolingKeys {
             return List::of;
         }
         return () -> circuits.stream().map(Supplier::get).toList();
+    }
+
+    /** What follows the last jacket. A film of turbine gas must reach it from where it begins or before. */
+    private ExtensionDesign extension(InputTable keys) {
+        ExtensionKind kind = keys.read(JacketInputs.EXTENSION);
+        String standing = JacketInputs.EXTENSION_MATERIAL.standing().value();
+        String material = keys.read(
+                JacketInputs.EXTENSION_MATERIAL,
+                Usual.common(kind.usualMaterial().orElse(standing)));
+        if (kind == ExtensionKind.ABLATIVE && keys.has(JacketInputs.EXTENSION_MATERIAL)) {
+            keys.problem(
+                    JacketInputs.EXTENSION_MATERIAL,
+                    '"' + material + '"',
+                    "an ablative extension has no sheet: leave it out, or write extension = \"radiating\"");
+        }
+        double jacketEnd = end.orElse(CoolantRoute.LARGEST_DEFAULT_AREA_RATIO);
+        String entry = ConceptTables.EXHAUST.of(GasInputs.EXHAUST_INTO).path();
+        if (kind == ExtensionKind.FILM_COOLED && exhaustInto.isEmpty()) {
+            keys.problem(
+                    JacketInputs.EXTENSION,
+                    "\"film-cooled\"",
+                    traits.dumps()
+                            ? "the film is turbine gas: write " + entry + ", the area ratio at which it enters"
+                            : "the film is turbine gas, and this cycle dumps none: write radiating or ablative");
+        } else if (kind == ExtensionKind.FILM_COOLED && exhaustInto.getAsDouble() > jacketEnd) {
+            keys.problem(
+                    JacketInputs.EXTENSION,
+                    "\"film-cooled\"",
+                    "the turbine gas enters at area ratio " + exhaustInto.getAsDouble() + " (" + entry
+                            + "), behind the end of the jacket at " + jacketEnd
+                            + ", so that the wall between them is bare: write at most " + jacketEnd + " there");
+        }
+        return new ExtensionDesign(kind, material);
     }
 
     private static Side side(String coolant) {

@@ -39,7 +39,7 @@ final class GasKeys {
     private final ShaftDesign shafts;
     private final GasPathDesign path;
 
-    GasKeys(InputTable root, CycleTraits traits, Propellant oxidizer, Propellant fuel) {
+    GasKeys(InputTable root, CycleTraits traits, Propellant oxidizer, Propellant fuel, OptionalDouble exhaustInto) {
         shafts = shafts(root, traits, fuel);
         OptionalDouble temperatureLimit = traits.turbines()
                 ? root.at(ConceptTables.LIMITS).number(EngineInputs.TURBINE_TEMPERATURE_LIMIT)
@@ -62,7 +62,7 @@ final class GasKeys {
         for (Burner burner : traits.burners()) {
             readBurner(root, burner, traits, coolest(burner, oxidizer, fuel));
         }
-        path = path(root, traits);
+        path = path(root, traits, exhaustInto);
     }
 
     /** What a table of fuel-rich gas begins with; a burner is not asked for colder gas by default. */
@@ -204,7 +204,7 @@ final class GasKeys {
         return traits.burners().contains(Burner.TAP_OFF) ? 12 : traits.livesOnJacketHeat() ? 6 : 16;
     }
 
-    private static GasPathDesign path(InputTable root, CycleTraits traits) {
+    private static GasPathDesign path(InputTable root, CycleTraits traits, OptionalDouble into) {
         double duct = traits.turbines() ? root.at(ConceptTables.LINES).read(GasInputs.HOT_GAS_LOSS) : 0;
         double injector = traits.gasInjector() ? root.at(ConceptTables.INJECTOR).read(GasInputs.GAS_INJECTOR_LOSS) : 0;
         double heated = 1;
@@ -218,7 +218,7 @@ final class GasKeys {
             traits.heated().forEach(side -> needsJacket(root, side));
         }
         return new GasPathDesign(
-                sound(duct), sound(injector), exhaust(root, traits), heated > 0 ? heated : 1, sound(bypass));
+                sound(duct), sound(injector), exhaust(root, traits, into), heated > 0 ? heated : 1, sound(bypass));
     }
 
     private static void needsJacket(InputTable root, Side side) {
@@ -249,16 +249,34 @@ final class GasKeys {
         return value >= 0 ? value : 0;
     }
 
-    private static ExhaustDesign exhaust(InputTable root, CycleTraits traits) {
+    /** Where turbine gas is led into the main nozzle; empty where it is not, no number after a noted problem. */
+    static OptionalDouble exhaustInto(InputTable root, CycleTraits traits) {
         if (!traits.dumps()) {
-            return new ExhaustDesign(1, 1, 0);
+            return OptionalDouble.empty();
         }
         InputTable keys = root.at(ConceptTables.EXHAUST);
+        OptionalDouble into = keys.number(GasInputs.EXHAUST_INTO);
+        return keys.has(GasInputs.EXHAUST_INTO) ? OptionalDouble.of(into.orElse(Double.NaN)) : into;
+    }
+
+    private static ExhaustDesign exhaust(InputTable root, CycleTraits traits, OptionalDouble into) {
+        if (!traits.dumps()) {
+            return new ExhaustDesign(OptionalDouble.empty(), 1, 1, 0);
+        }
+        InputTable keys = root.at(ConceptTables.EXHAUST);
+        if (keys.has(GasInputs.EXHAUST_INTO) && keys.has(GasInputs.EXHAUST_AREA_RATIO)) {
+            keys.problem(
+                    GasInputs.EXHAUST_AREA_RATIO,
+                    "given together with into_area_ratio",
+                    "the gas leaves through a nozzle of its own or through the main one; write one of them");
+        }
         double ratio = keys.read(GasInputs.EXHAUST_AREA_RATIO);
         double efficiency = keys.read(GasInputs.EXHAUST_EFFICIENCY);
         double loss = keys.read(GasInputs.DUCT_LOSS);
         boolean sound = ratio > 0 && efficiency > 0 && loss >= 0;
-        return sound ? new ExhaustDesign(ratio, efficiency, loss) : new ExhaustDesign(1, 1, 0);
+        return sound
+                ? new ExhaustDesign(into.stream().filter(x -> x >= 1).findFirst(), ratio, efficiency, loss)
+                : new ExhaustDesign(OptionalDouble.empty(), 1, 1, 0);
     }
 
     Map<Burner, BurnerDesign> burners() {

@@ -525,7 +525,7 @@ public final class Flowsheet {
         return (injected - assumed.heatLoad()) / flow;
     }
 
-    /** Dumps gas through a nozzle of its own. */
+    /** Dumps gas through a nozzle of its own, or into the main nozzle. */
     public void exhaust(Stream gas) {
         double loss = concept.gasPath().exhaust().ductLoss();
         Stream ducted = drop(
@@ -536,7 +536,12 @@ public final class Flowsheet {
                         .times(given(loss, ConceptTables.EXHAUST.of(GasInputs.DUCT_LOSS))
                                 .oneMinus()));
         exhaustStreams.add(ducted);
-        component(PartKey.EXHAUST, List.of(ducted), List.of(), 0, 0);
+        component(
+                concept.gasPath().exhaust().into().isPresent() ? PartKey.EXHAUST_SLOTS : PartKey.EXHAUST,
+                List.of(ducted),
+                List.of(),
+                0,
+                0);
     }
 
     // ---- closing equations

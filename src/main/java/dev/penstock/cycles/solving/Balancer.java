@@ -46,6 +46,7 @@ public final class Balancer {
      * from whose solution channels are sized.
      */
     private static final double SHARE_OF_DISTANCE = 1e-5;
+
     private static final double ROUND_TOLERANCE = 4e-9;
 
     private final Models models;
@@ -134,8 +135,7 @@ public final class Balancer {
             values = solution.values();
             steps += solution.iterations();
             Optional<Flowsheet> laid = equations.sheetAt(values);
-            Flowsheet sheet =
-                    laid.isPresent() ? laid.get() : layOut(balanceModels, assumed, unknowns, values, false);
+            Flowsheet sheet = laid.isPresent() ? laid.get() : layOut(balanceModels, assumed, unknowns, values, false);
             Surroundings.Update update = surroundings.update(sheet, assumed, known);
             known = update.known();
             distance = surroundings.distance(assumed, update.assumptions());

@@ -1,8 +1,10 @@
 package dev.penstock.cycles.solving;
 
 import dev.penstock.chamber.ChamberPerformance;
+import dev.penstock.combustion.WorkingState;
 import dev.penstock.cooling.coolant.CoolantSideDesign;
 import dev.penstock.cooling.design.ChannelLayout;
+import dev.penstock.cooling.design.ExhaustFilm;
 import dev.penstock.cooling.design.FilmSource;
 import dev.penstock.cooling.design.JacketCase;
 import dev.penstock.cooling.design.JacketLoad;
@@ -26,6 +28,7 @@ import dev.penstock.fluids.state.FluidState;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** The jacket of one cooling circuit of one chamber in the rounds of {@link Surroundings}. Keeps nothing itself. */
 final class JacketRounds {
@@ -210,7 +213,8 @@ final class JacketRounds {
                 inlet.flow() / concept.chambers(),
                 circuit.jacket(),
                 circuit.heatFluxFactor(),
-                film);
+                film,
+                exhaust(sheet));
         JacketCase question = withChannels(known, withCorrelation(known, asked));
         JacketLoad load = balanceModels.models().jackets().load(question);
         return known.with(new Found(inputs, chamber, question, load));
@@ -218,6 +222,26 @@ final class JacketRounds {
 
     private static double ownEnthalpy(Stream coolant) {
         return ((Medium.Liquid) coolant.medium()).ownEnthalpy(coolant.enthalpy());
+    }
+
+    /** Turbine gas that runs along the nozzle of one chamber; where there are several exhausts, the flow of all at their mean state. */
+    private Optional<ExhaustFilm> exhaust(Flowsheet sheet) {
+        OptionalDouble into = concept.gasPath().exhaust().into();
+        if (into.isEmpty() || sheet.exhaustStreams().isEmpty()) {
+            return Optional.empty();
+        }
+        double flow = 0;
+        double capacity = 0;
+        double energy = 0;
+        for (Stream stream : sheet.exhaustStreams()) {
+            WorkingState state =
+                    ((Medium.Gas) stream.medium()).fluid().atPressureEnthalpy(stream.pressure(), stream.enthalpy());
+            flow += stream.flow();
+            capacity += stream.flow() * state.isobaricHeatCapacity();
+            energy += stream.flow() * state.isobaricHeatCapacity() * state.temperature();
+        }
+        return Optional.of(
+                new ExhaustFilm(into.getAsDouble(), flow / concept.chambers(), energy / capacity, capacity / flow));
     }
 
     /** A film is made of the coolant of the circuit that begins at the injector. */

@@ -8,6 +8,7 @@ import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.cooling.design.JacketLoad;
 import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.concept.ExhaustDesign;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.concept.ThrustTarget;
 import dev.penstock.cycles.sheet.BalanceModels;
@@ -34,6 +35,7 @@ import java.util.OptionalDouble;
 final class Surroundings {
 
     private static final double UNMOVED = 1e-12;
+    private static final String EXHAUST = "turbine exhaust";
 
     /** Place of the first jacket among the numbers that are mixed. */
     private static final int FIRST_JACKET = 3;
@@ -110,7 +112,8 @@ final class Surroundings {
     private CarriedValues first(ChamberPerformance chamber) {
         List<CarriedValues.Jacket> jackets =
                 circuits.stream().map(circuit -> circuit.first(chamber)).toList();
-        return new CarriedValues(concept.chambers() * chamber.massFlow(), faceRatio(chamber), seaLevelShare(chamber), jackets, chamber);
+        return new CarriedValues(
+                concept.chambers() * chamber.massFlow(), faceRatio(chamber), seaLevelShare(chamber), jackets, chamber);
     }
 
     /** Assumptions of a neighbouring concept, moved to this one's chamber pressure. */
@@ -125,7 +128,8 @@ final class Surroundings {
                         j.load().filter(load -> built).map(JacketLoad::layout)))
                 .toList();
         return new Start(
-                near.with(near.chamberFlow(), near.faceRatio(), near.seaLevelShare(), jackets), new Known(Optional.empty(), OptionalDouble.empty(), kept));
+                near.with(near.chamberFlow(), near.faceRatio(), near.seaLevelShare(), jackets),
+                new Known(Optional.empty(), OptionalDouble.empty(), kept));
     }
 
     private double firstThrust() {
@@ -151,21 +155,27 @@ final class Surroundings {
         List<ExhaustJet> jets = new ArrayList<>();
         for (Stream stream : sheet.exhaustStreams()) {
             Medium.Gas gas = (Medium.Gas) stream.medium();
-            jets.add(ExhaustNozzle.jet(
-                    "turbine exhaust",
-                    gas.fluid(),
-                    stream.pressure(),
-                    stream.enthalpy(),
-                    stream.flow(),
-                    concept.gasPath().exhaust()));
+            ExhaustDesign design = concept.gasPath().exhaust();
+            jets.add(
+                    design.into().isPresent()
+                            ? ExhaustNozzle.intoNozzle(
+                                    EXHAUST,
+                                    gas.fluid(),
+                                    stream.pressure(),
+                                    stream.enthalpy(),
+                                    stream.flow(),
+                                    design,
+                                    assumed.chamber())
+                            : ExhaustNozzle.jet(
+                                    EXHAUST, gas.fluid(), stream.pressure(), stream.enthalpy(), stream.flow(), design));
         }
         double oxidizer = sheet.chamberStreams().stream()
                 .mapToDouble(Stream::oxidizerFlow)
                 .sum();
         double fuel =
                 sheet.chamberStreams().stream().mapToDouble(Stream::fuelFlow).sum();
-        Known withChamber = chamberAgain(
-                known, oxidizer / (oxidizer + fuel), sheet.chamberEnthalpy(), thrust(jets, assumed));
+        Known withChamber =
+                chamberAgain(known, oxidizer / (oxidizer + fuel), sheet.chamberEnthalpy(), thrust(jets, assumed));
         ChamberPerformance chamber = withChamber.chamber.orElseThrow().performance;
         List<JacketRounds.Known> jackets = new ArrayList<>();
         List<CarriedValues.Jacket> carried = new ArrayList<>();

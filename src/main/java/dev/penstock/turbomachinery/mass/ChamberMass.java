@@ -3,6 +3,7 @@ package dev.penstock.turbomachinery.mass;
 import dev.penstock.chamber.ChamberPerformance;
 import dev.penstock.chamber.contour.ChamberContour;
 import dev.penstock.chamber.contour.ContourPoint;
+import dev.penstock.cooling.design.ExtensionKind;
 import dev.penstock.provenance.ModelCard;
 import java.util.List;
 
@@ -11,7 +12,7 @@ import java.util.List;
  * <pre>
  * cooled wall:   dm = 2π r ds (w + ρ p r FS/σ),  w 12 kg/m² of liner and channels, FS/σ = 1.5/500 MPa, ρ 8200 kg/m³
  *                whole = 1.8 × (1.5 to 2.5) for flanges and manifolds
- * extension:     8 kg/m² (6 to 12) of sheet
+ * extension:     8 kg/m² (6 to 12) of sheet that radiates, 10 with the manifold of a film, 28 of an ablative liner (15 mm of 1750 kg/m³ and its shell)
  * injector:      m = 0.1 ρ π/4 D³ (half of a plate a fifth of its diameter thick)
  * </pre>
  * The pressure along the wall falls with A^-1.25 behind the throat.
@@ -21,7 +22,7 @@ final class ChamberMass {
     static final ModelCard CARD = new ModelCard(
             "turbomachinery.chamber-mass",
             "Mass of chamber, nozzle and injector",
-            "∫2πr(w + ρ p r FS/σ)ds × 1.8; extension 8 kg/m²; injector 0.1 ρ π/4 D³",
+            "∫2πr(w + ρ p r FS/σ)ds × 1.8; extension 8, 10 or 28 kg/m² by kind; injector 0.1 ρ π/4 D³",
             "regeneratively cooled metal chambers, sheet extensions",
             "40 % per part",
             List.of("common practice, no source"));
@@ -29,7 +30,6 @@ final class ChamberMass {
     private static final double LINER = 12;
     private static final double DENSITY = 8200;
     private static final double SAFETY_OVER_STRENGTH = 1.5 / 500e6;
-    private static final double EXTENSION = 8;
 
     private ChamberMass() {}
 
@@ -55,7 +55,16 @@ final class ChamberMass {
         return mass;
     }
 
-    static MassItem extension(ChamberPerformance chamber, double cooledAreaRatio) {
+    /** Mass of a wall over its area (kg/m²). */
+    private static double perArea(ExtensionKind kind) {
+        return switch (kind) {
+            case RADIATING -> 8;
+            case FILM_COOLED -> 10;
+            case ABLATIVE -> 28;
+        };
+    }
+
+    static MassItem extension(ChamberPerformance chamber, double cooledAreaRatio, ExtensionKind kind) {
         double area = 0;
         List<ContourPoint> points = chamber.contour().points();
         for (int i = 1; i < points.size(); i++) {
@@ -64,7 +73,7 @@ final class ChamberMass {
                 area += area(points, i);
             }
         }
-        return EngineMassModel.item(MassPart.EXTENSION, "nozzle extension", EXTENSION * area);
+        return EngineMassModel.item(MassPart.EXTENSION, "nozzle extension", perArea(kind) * area);
     }
 
     static MassItem injector(ChamberPerformance chamber) {

@@ -94,7 +94,12 @@ public final class MassFigures {
                         fixed("engine.chamber_pressure_Pa"),
                         stated("chamber.", "nozzle.", "cooling."));
             case EXTENSION ->
-                List.of(THROAT, CHAMBERS, fixed("engine.area_ratio"), stated("nozzle."), given("end_area_ratio"));
+                List.of(
+                        THROAT,
+                        CHAMBERS,
+                        fixed("engine.area_ratio"),
+                        stated("nozzle.", "cooling.extension"),
+                        given("end_area_ratio"));
             case INJECTOR -> List.of(THROAT, CHAMBERS, stated("chamber."));
             case TURBOPUMP -> List.of(of(SHAFT, "mass_kg"));
             case BURNER, VALVE -> FLOW;
