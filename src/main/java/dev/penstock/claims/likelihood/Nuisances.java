@@ -6,6 +6,7 @@ import dev.penstock.claims.file.Claim;
 import dev.penstock.claims.prior.Prior;
 import dev.penstock.claims.prior.Unknown;
 import dev.penstock.cycles.questions.Uncertainty;
+import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.input.InputKind;
 import dev.penstock.input.InputValue;
@@ -89,19 +90,32 @@ public final class Nuisances {
         return new Result(Optional.of(model.with(all)), further, failures);
     }
 
-    /** A place that closes, the middle of the prior first. */
+    /**
+     * A place that closes, the middle of the prior first.
+     *
+     * @throws InvalidInput if nothing can even be tried: then it is what is given that cannot be used
+     */
     private Optional<double[]> centre(Failures failures) {
         List<double[]> tries =
                 new ArrayList<>(List.of(new double[model.unknowns().size()]));
         tries.addAll(TemperedSampler.prior(model.unknowns().size(), TRIES));
+        Optional<InvalidInput> refusal = Optional.empty();
+        boolean tried = false;
         for (double[] point : tries) {
             try {
                 double[] values = model.values(point, Optional.empty());
                 model.candidate(values, Map.of());
                 return Optional.of(values);
+            } catch (InvalidInput e) {
+                refusal = refusal.or(() -> Optional.of(e));
+                failures.count(e.problems().get(0).sentence());
             } catch (PenstockException e) {
+                tried = true;
                 failures.count(e.getMessage());
             }
+        }
+        if (!tried && refusal.isPresent()) {
+            throw refusal.get();
         }
         return Optional.empty();
     }

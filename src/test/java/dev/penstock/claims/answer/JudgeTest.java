@@ -16,10 +16,8 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 
 /** Claims about engines without pumps, which balance fast. */
-@EnabledIfSystemProperty(named = "penstock.claims.long", matches = "true")
 class JudgeTest {
 
     static final Workshop WORKSHOP = new Workshop(HomeFolder.find(), Concepts.FLUIDS, Concepts.STUDY);
