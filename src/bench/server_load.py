@@ -1,4 +1,4 @@
-"""Puts a workbench under load, kills it without warning on the way, and judges what came back and what is on the disk.
+"""Puts the local page under load, kills it without warning on the way, and judges what came back and what is on the disk.
 
 Usage: server_load.py [--minutes 10] [--clients 16] [--kills 10] [--time-limit 60] [--slow 0] [--seed 1]
 

@@ -5,7 +5,7 @@ import dev.penstock.app.console.LocalAction;
 import dev.penstock.app.console.OptionReader;
 import dev.penstock.app.console.ServerLog;
 import dev.penstock.app.console.Session;
-import dev.penstock.app.web.Workbench;
+import dev.penstock.app.web.LocalServer;
 import dev.penstock.errors.InvalidInput;
 import io.javalin.util.JavalinBindException;
 import java.nio.file.Files;
@@ -17,7 +17,7 @@ import java.util.concurrent.CountDownLatch;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
-/** Serves the workbench to a browser on this machine. */
+/** Serves the local page to a browser on this machine. */
 @Command(
         name = "serve",
         description = "Opens a page on this machine for concepts: change an input and see the engine balance anew,"
@@ -72,7 +72,7 @@ final class ServeCommand extends BaseCommand implements LocalAction {
         }
         reader.finish();
         written = log.map(file -> ServerLog.open(file, session.err()));
-        try (Workbench workbench = Workbench.start(new Workbench.Settings(
+        try (LocalServer server = LocalServer.start(new LocalServer.Settings(
                 session.home(),
                 session.fluids(),
                 folder,
@@ -82,10 +82,10 @@ final class ServeCommand extends BaseCommand implements LocalAction {
                 this::report,
                 this::told))) {
             answer(
-                    () -> Map.of("address", workbench.address(), "workspace", folder.toString()),
-                    () -> "open " + workbench.address() + System.lineSeparator() + "workspace " + folder
-                            + "; Ctrl-C ends" + System.lineSeparator());
-            workbench.warmUp();
+                    () -> Map.of("address", server.address(), "workspace", folder.toString()),
+                    () -> "open " + server.address() + System.lineSeparator() + "workspace " + folder + "; Ctrl-C ends"
+                            + System.lineSeparator());
+            server.warmUp();
             new CountDownLatch(1).await();
         } catch (JavalinBindException e) {
             throw new InvalidInput("", "--port", Integer.toString(port), "it is in use; write another, or 0 for any");

@@ -17,7 +17,7 @@ import picocli.CommandLine.Parameters;
         name = "study",
         description = {
             "Does again what a study file says: puts concepts side by side, sweeps, sizes a vehicle, or judges claims. The"
-                    + " workbench saves such files; they can be written by hand.",
+                    + " local page saves such files; they can be written by hand.",
             "It answers with what compare, sweep, size or judge would answer."
         })
 final class StudyCommand extends BaseCommand {

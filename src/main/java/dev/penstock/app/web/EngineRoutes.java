@@ -65,7 +65,7 @@ final class EngineRoutes {
     void addTo(RoutesConfig routes) {
         routes.get(
                 "/api/files",
-                request -> Workbench.json(
+                request -> LocalServer.json(
                         request, Map.of("concepts", workspace.concepts(), "vehicles", workspace.vehicles())));
         routes.get("/api/file", this::open);
         routes.post("/api/inputs", this::inputs);
@@ -81,7 +81,7 @@ final class EngineRoutes {
 
     private void open(Context request) {
         String name = Optional.ofNullable(request.queryParam("name")).orElse("");
-        Workbench.json(request, workspace.read(name).map());
+        LocalServer.json(request, workspace.read(name).map());
     }
 
     private Concept concept(Question question) {
@@ -94,7 +94,7 @@ final class EngineRoutes {
     private void inputs(Context request) {
         Question question = Question.of(RequestBody.of(request));
         Concept concept = concept(question);
-        Workbench.json(request, Map.of("name", concept.name(), "inputs", inputs(question, concept)));
+        LocalServer.json(request, Map.of("name", concept.name(), "inputs", inputs(question, concept)));
     }
 
     private static List<Map<String, Object>> inputs(Question question, Concept concept) {
@@ -110,7 +110,7 @@ final class EngineRoutes {
                 Asker.of(request, body),
                 study -> EngineAnswer.of(engine(question, concept, study).balance())));
         map.put("inputs", inputs(question, concept));
-        Workbench.json(request, map);
+        LocalServer.json(request, map);
     }
 
     /** Draws what has just been balanced; the balance itself is made only if it is not known any more. */
@@ -119,7 +119,7 @@ final class EngineRoutes {
         Question question = Question.of(body);
         Asker asker = Asker.of(request, body);
         KnownEngine engine = engine(question, asker);
-        Workbench.json(request, workers.draw(asker, () -> part.apply(engine.balance())));
+        LocalServer.json(request, workers.draw(asker, () -> part.apply(engine.balance())));
     }
 
     /** @return the engine of a question; the text is read and balanced only if it is not known any more */
@@ -152,7 +152,7 @@ final class EngineRoutes {
         Question sent = Question.of(body);
         Question question = new Question(sent.name(), workspace.text(body), sent.changes());
         KnownEngine engine = engine(question, Asker.of(request));
-        Workbench.json(request, step(engine.trail(), engine.balance().warnings(), body.text("path")));
+        LocalServer.json(request, step(engine.trail(), engine.balance().warnings(), body.text("path")));
     }
 
     /**
@@ -184,11 +184,11 @@ final class EngineRoutes {
             return page.html();
         });
         String id = finished.put(Asker.of(request), FinishedReports.fileName(concept.name()), html, body.text("form"));
-        Workbench.json(request, Map.of("id", id));
+        LocalServer.json(request, Map.of("id", id));
     }
 
     private void text(Context request) {
-        Workbench.json(request, Map.of("text", edited(Question.of(RequestBody.of(request)))));
+        LocalServer.json(request, Map.of("text", edited(Question.of(RequestBody.of(request)))));
     }
 
     private void save(Context request) {
@@ -196,7 +196,7 @@ final class EngineRoutes {
         Question question = Question.of(body);
         String text = body.flag("whole") ? question.text() : edited(question);
         Workspace.Document saved = workspace.save(body.text("as"), text, body.text("version"));
-        Workbench.json(request, saved.map());
+        LocalServer.json(request, saved.map());
     }
 
     /**

@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 
-/** What the workbench answers when a request fails: always a status and a sentence, whatever went wrong. */
+/** What the local page answers when a request fails: always a status and a sentence, whatever went wrong. */
 final class FailureAnswers {
 
     private static final Map<String, Object> DEFECT =
@@ -31,11 +31,11 @@ final class FailureAnswers {
         routes.exception(Refusal.class, (refusal, request) -> {
             Map<String, Object> map = new LinkedHashMap<>(refusal.details());
             map.put("problems", List.of(refusal.getMessage()));
-            Workbench.json(request.status(refusal.status()), map);
+            LocalServer.json(request.status(refusal.status()), map);
         });
         routes.exception(
                 InvalidInput.class,
-                (e, request) -> Workbench.json(
+                (e, request) -> LocalServer.json(
                         request.status(422),
                         Map.of(
                                 "problems",
@@ -48,13 +48,13 @@ final class FailureAnswers {
                                         .toList())));
         routes.exception(
                 PenstockException.class,
-                (e, request) -> Workbench.json(request.status(422), Map.of("problems", List.of(e.getMessage()))));
+                (e, request) -> LocalServer.json(request.status(422), Map.of("problems", List.of(e.getMessage()))));
         routes.exception(Exception.class, (e, request) -> {
             defects.accept(e);
-            Workbench.json(request.status(500), DEFECT);
+            LocalServer.json(request.status(500), DEFECT);
         });
         routes.error(404, request -> {
-            if (!Workbench.JSON.equals(request.res().getContentType())) {
+            if (!LocalServer.JSON.equals(request.res().getContentType())) {
                 request.contentType("text/plain;charset=utf-8").result("there is nothing at this address");
             }
         });
@@ -68,7 +68,7 @@ final class FailureAnswers {
         }
         response.resetBuffer();
         response.setStatus(500);
-        response.setContentType(Workbench.JSON);
+        response.setContentType(LocalServer.JSON);
         try {
             response.getOutputStream().write(JsonText.of(DEFECT).getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {

@@ -58,7 +58,7 @@ final class FinishedReports {
         if (request.queryParam("download") != null) {
             request.header("Content-Disposition", "attachment; filename=\"" + report.name() + "\"");
         }
-        request.contentType(report.name().endsWith(PRINT) ? "application/pdf" : Workbench.HTML)
+        request.contentType(report.name().endsWith(PRINT) ? "application/pdf" : LocalServer.HTML)
                 .result(report.content());
     }
 

@@ -62,7 +62,7 @@ final class Gate {
         Set<String> hosts = Set.of("127.0.0.1:" + port, "localhost:" + port, "[::1]:" + port);
         String host = request.header("Host");
         if (host == null || !hosts.contains(host)) {
-            throw new Refusal(403, "this address does not name the workbench");
+            throw new Refusal(403, "this address does not name this page");
         }
         String origin = request.header("Origin");
         boolean reads =
@@ -143,7 +143,7 @@ final class Gate {
                         offered.getBytes(StandardCharsets.UTF_8), wanted.getBytes(StandardCharsets.UTF_8));
     }
 
-    /** Cookies do not tell ports apart, so the name does: two workbenches on one machine keep their own. */
+    /** Cookies do not tell ports apart, so the name does: two servers on one machine keep their own. */
     private static String cookieName(Context request) {
         return "penstock-" + request.req().getLocalPort();
     }

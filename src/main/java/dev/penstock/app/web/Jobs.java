@@ -98,10 +98,11 @@ final class Jobs<T> implements AutoCloseable {
     void addTo(RoutesConfig routes, String path) {
         routes.get(
                 path + "/{id}",
-                request -> Workbench.json(request, job(request.pathParam("id")).state()));
+                request ->
+                        LocalServer.json(request, job(request.pathParam("id")).state()));
         routes.post(path + "/{id}/stop", request -> {
             job(request.pathParam("id")).cancel();
-            Workbench.json(request, Map.of());
+            LocalServer.json(request, Map.of());
         });
     }
 

@@ -61,7 +61,7 @@ final class RequestWorkers implements AutoCloseable {
     }
 
     private static Thread daemon(Runnable work) {
-        Thread thread = new Thread(work, "penstock-workbench");
+        Thread thread = new Thread(work, "penstock-request");
         thread.setDaemon(true);
         return thread;
     }
@@ -81,7 +81,7 @@ final class RequestWorkers implements AutoCloseable {
 
         void acquire(Semaphore semaphore) throws InterruptedException {
             if (!semaphore.tryAcquire(end - System.nanoTime(), TimeUnit.NANOSECONDS)) {
-                throw new Refusal(503, "the workbench is busy with other requests; try again");
+                throw new Refusal(503, "Penstock is busy with other requests; try again");
             }
         }
     }
@@ -141,7 +141,7 @@ final class RequestWorkers implements AutoCloseable {
 
     private <T> T opened(Asker asker, Function<Question, T> answer) {
         if (!open.tryAcquire()) {
-            throw new Refusal(503, "the workbench is busy with other requests; try again");
+            throw new Refusal(503, "Penstock is busy with other requests; try again");
         }
         try {
             ClientShare mine = opened(asker);
@@ -216,7 +216,7 @@ final class RequestWorkers implements AutoCloseable {
 
     private static Refusal closing() {
         Thread.currentThread().interrupt();
-        return new Refusal(503, "the workbench is closing");
+        return new Refusal(503, "Penstock is closing");
     }
 
     private Refusal late() {

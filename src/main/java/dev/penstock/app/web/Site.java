@@ -17,7 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
-/** The pages, the style sheet and the scripts of the workbench, from the program's own archive. */
+/** The pages, the style sheet and the scripts of the local page, from the program's own archive. */
 final class Site {
 
     private static final Pattern SCRIPT = Pattern.compile("[a-z]{1,20}\\.js");
@@ -64,12 +64,12 @@ final class Site {
         return out.toString();
     }
 
-    /** @return style sheet: the colours and forms of the reports, and what the workbench adds */
+    /** @return style sheet: the colours and forms of the reports, and what the local page adds */
     String style() {
         return ":root{" + Ink.lightTheme() + "}\n@media screen and (prefers-color-scheme:dark){:root{"
                 + Ink.darkTheme() + "}}\n"
                 + resource("/dev/penstock/reports/page/page.css").orElseThrow()
-                + resource("workbench.css").orElseThrow();
+                + resource("penstock.css").orElseThrow();
     }
 
     /**

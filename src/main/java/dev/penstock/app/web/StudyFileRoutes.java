@@ -45,13 +45,13 @@ final class StudyFileRoutes {
             }
             studies.add(map);
         }
-        Workbench.json(request, Map.of("studies", studies));
+        LocalServer.json(request, Map.of("studies", studies));
     }
 
     private void open(Context request) {
         Workspace.Document document =
                 workspace.read(Optional.ofNullable(request.queryParam("name")).orElse(""));
-        Workbench.json(request, answer(document, StudyFile.parse(document.name(), document.text())));
+        LocalServer.json(request, answer(document, StudyFile.parse(document.name(), document.text())));
     }
 
     private Map<String, Object> answer(Workspace.Document document, StudyFile study) {
@@ -97,7 +97,7 @@ final class StudyFileRoutes {
         if (!body.text("as").startsWith(Workspace.STUDIES + "/")) {
             throw new Refusal(422, "studies are kept in the folder " + Workspace.STUDIES);
         }
-        Workbench.json(request, answer(workspace.save(body.text("as"), text, body.text("version")), study));
+        LocalServer.json(request, answer(workspace.save(body.text("as"), text, body.text("version")), study));
     }
 
     private static StudyFile.Kind kind(String name) {

@@ -98,7 +98,7 @@ final class StudyRoutes {
         }
         concepts.sort(
                 Comparator.comparing(map -> map.get("margin") instanceof Double margin ? -margin : Double.MAX_VALUE));
-        Workbench.json(request, Map.of("concepts", concepts));
+        LocalServer.json(request, Map.of("concepts", concepts));
     }
 
     private static void describe(Map<String, Object> map, EngineBalance balance) {
@@ -115,7 +115,7 @@ final class StudyRoutes {
         RequestBody body = RequestBody.of(request);
         List<Axis> axes = body.texts("vary").stream().map(Axis::parse).toList();
         int samples = (int) Math.min(Math.max(-1, body.number("samples")), SweepJobs.MOST_POINTS);
-        Workbench.json(
+        LocalServer.json(
                 request, Map.of("id", sweeps.start(workspace.text(body), body.changes("changes"), axes, samples)));
     }
 
@@ -143,6 +143,6 @@ final class StudyRoutes {
                 "figures",
                 new SweepCharts(result)
                         .figures().stream().map(EngineAnswer::figure).toList());
-        Workbench.json(request, map);
+        LocalServer.json(request, map);
     }
 }

@@ -83,14 +83,14 @@ final class VehicleRoutes implements AutoCloseable {
     void addTo(RoutesConfig routes) {
         routes.post("/api/vehicle", request -> {
             RequestBody body = RequestBody.of(request);
-            Workbench.json(request, sized(request, body).answer());
+            LocalServer.json(request, sized(request, body).answer());
         });
         routes.post("/api/vehicle/why", request -> {
             RequestBody body = RequestBody.of(request);
             Sized sized = flownOrSized(request, body);
             Trail trail = workers.draw(
                     Asker.of(request), () -> VehicleTrail.of(sized.sizing(), sized.flight(), sized.engines()));
-            Workbench.json(request, EngineRoutes.step(trail, sized.sizing().warnings(), body.text("path")));
+            LocalServer.json(request, EngineRoutes.step(trail, sized.sizing().warnings(), body.text("path")));
         });
         routes.post("/api/vehicle/report", this::report);
         routes.post("/api/vehicle/save", this::save);
@@ -98,7 +98,7 @@ final class VehicleRoutes implements AutoCloseable {
         flights.addTo(routes, "/api/flight");
         routes.get(
                 "/api/flight/{id}/result",
-                request -> Workbench.json(
+                request -> LocalServer.json(
                         request, flights.result(request.pathParam("id")).answer()));
     }
 
@@ -189,7 +189,7 @@ final class VehicleRoutes implements AutoCloseable {
                     });
             return new Sized(flown.sizing(), Optional.of(flown), byName(balances), inputs(question, plan));
         });
-        Workbench.json(request, Map.of("id", id));
+        LocalServer.json(request, Map.of("id", id));
     }
 
     private void report(Context request) {
@@ -201,7 +201,7 @@ final class VehicleRoutes implements AutoCloseable {
                 .orElseGet(() -> VehicleView.html(sized.sizing(), software)));
         String name =
                 FinishedReports.fileName("vehicle-" + sized.sizing().plan().name());
-        Workbench.json(request, Map.of("id", finished.put(asker, name, html, body.text("form"))));
+        LocalServer.json(request, Map.of("id", finished.put(asker, name, html, body.text("form"))));
     }
 
     /** Writes the changes into the text; the plan that it then means must be the one on the screen. */
@@ -219,7 +219,7 @@ final class VehicleRoutes implements AutoCloseable {
             throw new Refusal(422, "a vehicle stays in its folder, from where it names its engines");
         }
         Workspace.Document saved = workspace.save(body.text("as"), text, body.text("version"));
-        Workbench.json(request, saved.map());
+        LocalServer.json(request, saved.map());
     }
 
     @Override

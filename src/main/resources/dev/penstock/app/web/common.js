@@ -10,7 +10,7 @@ export class Refused extends Error {
 }
 
 async function read(response) {
-  const answer = await response.json().catch(() => ({ problems: ["the workbench gave no answer (" + response.status + ")"] }));
+  const answer = await response.json().catch(() => ({ problems: ["Penstock gave no answer (" + response.status + ")"] }));
   if (!response.ok) {
     throw new Refused(response.status, answer);
   }
@@ -22,7 +22,7 @@ async function send(path, options) {
   try {
     response = await fetch(path, options);
   } catch (broken) {
-    throw new Refused(0, { problems: ["the workbench does not answer; is penstock serve still running?"] });
+    throw new Refused(0, { problems: ["Penstock does not answer; is penstock serve still running?"] });
   }
   return read(response);
 }

@@ -34,7 +34,7 @@ import org.openqa.selenium.support.ui.FluentWait;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
 /**
- * The workbench in a real browser, one for all test classes. Skipped only where Chromium and its driver are not installed.
+ * The local page in a real browser, one for all test classes. Skipped only where Chromium and its driver are not installed.
  * After each test the browser's console must be free of errors.
  */
 @ExtendWith(BrowserTest.Shared.class)
@@ -112,7 +112,7 @@ abstract class BrowserTest {
                 .usingDriverExecutable(DRIVER.toFile())
                 .build();
         browser = new ChromeDriver(service, options);
-        browser.get(served.workbench.address());
+        browser.get(served.server.address());
         waitFor("Balanced in");
     }
 

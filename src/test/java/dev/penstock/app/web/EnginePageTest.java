@@ -135,7 +135,7 @@ class EnginePageTest extends BrowserTest {
         assertThat(id("title").getText()).isEqualTo(hostile);
         patience().until(b -> !b.findElements(By.cssSelector("#charts svg")).isEmpty());
         assertThat(browser.findElements(By.cssSelector("main img"))).isEmpty();
-        assertThat(browser.getTitle()).isEqualTo("Engine · Penstock workbench");
+        assertThat(browser.getTitle()).isEqualTo("Engine · Penstock");
         id("report").click();
         String page = new String(download("img-src-x-onerror-document-title-1.html"), StandardCharsets.UTF_8);
         assertThat(page).doesNotContain("<img").contains("&lt;img src=x");

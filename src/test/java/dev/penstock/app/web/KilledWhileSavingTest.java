@@ -140,7 +140,7 @@ class KilledWhileSavingTest {
     /** The classes of this test run, whoever runs it. */
     private static String classPath() {
         List<String> places = new ArrayList<>(List.of(System.getProperty("java.class.path")));
-        for (ClassLoader loader = Workbench.class.getClassLoader(); loader != null; loader = loader.getParent()) {
+        for (ClassLoader loader = LocalServer.class.getClassLoader(); loader != null; loader = loader.getParent()) {
             if (loader instanceof URLClassLoader urls) {
                 for (URL url : urls.getURLs()) {
                     places.add(Path.of(URI.create(url.toString())).toString());

@@ -18,13 +18,13 @@ import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.stream.Stream;
 
-/** A workbench over a copy of the demo's files, and a client that has been let in. */
+/** A server over a copy of the demo's files, and a client that has been let in. */
 final class Served implements AutoCloseable {
 
     static final ObjectMapper JSON = new ObjectMapper();
 
     final Path workspace;
-    final Workbench workbench;
+    final LocalServer server;
     final String base;
     final String cookie;
     final List<Throwable> defects = new CopyOnWriteArrayList<>();
@@ -43,7 +43,7 @@ final class Served implements AutoCloseable {
                 }
             }
         }
-        workbench = Workbench.start(new Workbench.Settings(
+        server = LocalServer.start(new LocalServer.Settings(
                 home,
                 FluidLibrary.open(home),
                 workspace,
@@ -52,8 +52,8 @@ final class Served implements AutoCloseable {
                 Duration.ofSeconds(120),
                 defects::add,
                 requests::add));
-        base = workbench.address().replaceAll("/\\?.*", "");
-        HttpResponse<String> entry = send(HttpRequest.newBuilder(URI.create(workbench.address())));
+        base = server.address().replaceAll("/\\?.*", "");
+        HttpResponse<String> entry = send(HttpRequest.newBuilder(URI.create(server.address())));
         cookie = entry.headers().firstValue("Set-Cookie").orElse("").split(";")[0];
     }
 
@@ -93,6 +93,6 @@ final class Served implements AutoCloseable {
 
     @Override
     public void close() {
-        workbench.close();
+        server.close();
     }
 }

@@ -19,8 +19,8 @@ import org.eclipse.jetty.server.HttpConnectionFactory;
 import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.ServerConnector;
 
-/** The running workbench: a server for one person's browser, on the loopback interface only. */
-public final class Workbench implements AutoCloseable {
+/** The running local page: a server for one person's browser, on the loopback interface only. */
+public final class LocalServer implements AutoCloseable {
 
     private static final String LOOPBACK = "127.0.0.1";
     /** Charsets are written out: without them the server would send Latin-1 and lose signs. */
@@ -43,7 +43,7 @@ public final class Workbench implements AutoCloseable {
     private final VehicleRoutes vehicles;
 
     /**
-     * What a workbench works with.
+     * What a server works with.
      *
      * @param home home folder
      * @param fluids fluids of that folder
@@ -64,7 +64,7 @@ public final class Workbench implements AutoCloseable {
             Consumer<Throwable> defects,
             Consumer<String> requests) {}
 
-    private Workbench(Settings settings) {
+    private LocalServer(Settings settings) {
         EngineRuns runs = new EngineRuns(settings.home(), settings.fluids());
         Workspace workspace = new Workspace(settings.workspace());
         ConceptReader reader = new ConceptReader(settings.fluids());
@@ -106,12 +106,12 @@ public final class Workbench implements AutoCloseable {
 
     /**
      * @param settings what it works with
-     * @return the workbench, serving
+     * @return the server, serving
      */
-    public static Workbench start(Settings settings) {
-        Workbench workbench = new Workbench(settings);
-        workbench.server.start();
-        return workbench;
+    public static LocalServer start(Settings settings) {
+        LocalServer server = new LocalServer(settings);
+        server.server.start();
+        return server;
     }
 
     /**
@@ -144,7 +144,7 @@ public final class Workbench implements AutoCloseable {
                 }
             });
         }
-        routes.get("/workbench.css", request -> request.contentType("text/css;charset=utf-8")
+        routes.get("/penstock.css", request -> request.contentType("text/css;charset=utf-8")
                 .result(site.style()));
         routes.get("/script/{name}", request -> request.contentType("text/javascript;charset=utf-8")
                 .result(site.script(request.pathParam("name"))

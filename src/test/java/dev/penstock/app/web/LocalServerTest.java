@@ -22,7 +22,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The server without a browser: who is let in, what is refused, what is kept. */
-class WorkbenchTest {
+class LocalServerTest {
 
     private static Served served;
 
@@ -51,10 +51,10 @@ class WorkbenchTest {
 
     @Test
     void everyRequestIsToldInALineWithoutItsToken() {
-        served.get("/workbench.css");
+        served.get("/penstock.css");
         assertThat(served.get("/script/nothing.js").statusCode()).isEqualTo(404);
         assertThat(served.requests)
-                .anyMatch(line -> line.matches("GET /workbench.css 200 \\d+ ms"))
+                .anyMatch(line -> line.matches("GET /penstock.css 200 \\d+ ms"))
                 .anyMatch(line -> line.matches("GET /script/nothing.js 404 \\d+ ms"))
                 .noneMatch(line -> line.contains("token"));
     }
@@ -71,14 +71,14 @@ class WorkbenchTest {
 
     @Test
     void anExampleIsBalancedBeforeAnyoneAsks() {
-        long asked = served.workbench.balances();
-        assertThat(served.workbench.warmUp().join()).isTrue();
-        assertThat(served.workbench.balances()).isEqualTo(asked);
+        long asked = served.server.balances();
+        assertThat(served.server.warmUp().join()).isTrue();
+        assertThat(served.server.balances()).isEqualTo(asked);
     }
 
     @Test
     void theCookieIsOutOfReachOfScriptsAndOtherSites() {
-        HttpResponse<String> entry = served.send(HttpRequest.newBuilder(URI.create(served.workbench.address())));
+        HttpResponse<String> entry = served.send(HttpRequest.newBuilder(URI.create(served.server.address())));
         assertThat(entry.statusCode()).isEqualTo(302);
         assertThat(entry.headers().firstValue("Set-Cookie").orElse(""))
                 .contains("HttpOnly")
@@ -87,7 +87,7 @@ class WorkbenchTest {
 
     @Test
     void eachBrowserIsNamedByTheServerAndNobodyCanInventAName() {
-        HttpResponse<String> another = served.send(HttpRequest.newBuilder(URI.create(served.workbench.address())));
+        HttpResponse<String> another = served.send(HttpRequest.newBuilder(URI.create(served.server.address())));
         String cookie = another.headers().firstValue("Set-Cookie").orElse("").split(";")[0];
         assertThat(cookie).isNotEqualTo(served.cookie);
         assertThat(files(cookie)).isEqualTo(200);
@@ -95,7 +95,7 @@ class WorkbenchTest {
         assertThat(invented).isNotEqualTo(cookie);
         assertThat(files(invented)).isEqualTo(403);
         HttpResponse<String> again = served.send(
-                HttpRequest.newBuilder(URI.create(served.workbench.address())).header("Cookie", cookie));
+                HttpRequest.newBuilder(URI.create(served.server.address())).header("Cookie", cookie));
         assertThat(again.statusCode()).isEqualTo(302);
         assertThat(again.headers().firstValue("Set-Cookie"))
                 .as("who has a name keeps it")
@@ -109,7 +109,7 @@ class WorkbenchTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"/", "/?token=0123", "/api/files", "/script/engine.js", "/workbench.css", "/nothing"})
+    @ValueSource(strings = {"/", "/?token=0123", "/api/files", "/script/engine.js", "/penstock.css", "/nothing"})
     void nothingIsServedWithoutTheToken(String path) {
         assertThat(served.send(HttpRequest.newBuilder(URI.create(served.base + path)))
                         .statusCode())
@@ -338,9 +338,9 @@ class WorkbenchTest {
         String changed = question("dunlin.toml", text, Map.of("engine.chamber_pressure", "1.03 MPa"));
         String before = question("dunlin.toml", text, Map.of());
         served.post("/api/balance", before);
-        long balances = served.workbench.balances();
+        long balances = served.server.balances();
         HttpResponse<String> figures = served.post("/api/balance", changed);
-        assertThat(served.workbench.balances()).isEqualTo(balances + 1);
+        assertThat(served.server.balances()).isEqualTo(balances + 1);
         assertThat(figures.body()).doesNotContain("<svg");
         assertThat(served.post("/api/flow", changed).body()).contains("<svg");
         assertThat(served.post("/api/charts", changed).body()).contains("<svg");
@@ -349,7 +349,7 @@ class WorkbenchTest {
                 "dunlin.toml", text, Map.of("engine.chamber_pressure", "1.03 MPa"), "path", "engine.isp_vacuum_s");
         assertThat(served.post("/api/why", why).statusCode()).isEqualTo(200);
         assertThat(served.post("/api/balance", before).statusCode()).isEqualTo(200);
-        assertThat(served.workbench.balances()).isEqualTo(balances + 1);
+        assertThat(served.server.balances()).isEqualTo(balances + 1);
     }
 
     @Test
