@@ -185,4 +185,17 @@ class LossModelsTest {
         assertThat(gas.liquid()).isFalse();
         assertThat(gas.unvaporised()).isZero();
     }
+
+    /** Two gases lose nothing by a short chamber that the model could tell, and it says so below half of the usual length. */
+    @Test
+    void gasesInAShortChamberAreInDoubt() {
+        InjectorDesign injector = InjectorDesign.of(InjectionState.GAS_GAS).developedFor(1.0, OptionalDouble.empty());
+        NozzleDesign nozzle = NozzleDesign.bell(20);
+        assertThat(size(CombustorDesign.of(2, 0.3).withInjector(injector), nozzle, 15e6, 1e6)
+                        .warnings())
+                .anyMatch(w -> w.message().contains("no room to mix"));
+        assertThat(size(CombustorDesign.of(2, 0.6).withInjector(injector), nozzle, 15e6, 1e6)
+                        .warnings())
+                .noneMatch(w -> w.message().contains("no room to mix"));
+    }
 }

@@ -1,13 +1,17 @@
 package dev.penstock.chamber.loss;
 
+import dev.penstock.chamber.design.CombustorDesign;
 import dev.penstock.chamber.design.InjectionState;
+import dev.penstock.chamber.design.InjectorDesign;
 import dev.penstock.chamber.design.LossKind;
 import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.errors.InvalidInput;
+import dev.penstock.errors.Warning;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.provenance.ModelCard;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * Share of the theoretical characteristic velocity that the combustor releases.
@@ -29,6 +33,9 @@ public final class EnergyReleaseLoss extends LossModel {
             "developed injectors of fixed orifices",
             "1.5 %",
             List.of("nasa-sp-125", "oefelein-yang-1993", "priem-heidmann-1960", "common practice, no source"));
+
+    /** Part of the usual characteristic length below which mixing of gases is in doubt (-): common practice, no source. */
+    private static final double SHORT = 0.5;
 
     public EnergyReleaseLoss() {
         super(LossKind.ENERGY_RELEASE, CARD, Size.INDIFFERENT);
@@ -52,9 +59,29 @@ public final class EnergyReleaseLoss extends LossModel {
                         100 * unvaporised,
                         1e6 * spray.dropRadius())
                 : "";
-        return Result.combustor(
-                (1 - unvaporised) * mixing(state) * (1 - zone),
-                state.name().toLowerCase(Locale.ROOT).replace('_', '-') + " injection, " + burnt.name() + drops);
+        double released = (1 - unvaporised) * mixing(state) * (1 - zone);
+        return new Result(
+                released,
+                released,
+                state.name().toLowerCase(Locale.ROOT).replace('_', '-') + " injection, " + burnt.name() + drops,
+                shortForGases(chamber.design().combustor()));
+    }
+
+    /** Two gases have no drops, so that nothing here says what a chamber costs in which they have no room to mix. */
+    private static Optional<Warning> shortForGases(CombustorDesign combustor) {
+        InjectorDesign injector = combustor.injector();
+        double usual = injector.usualLength().orElse(0);
+        double length = combustor.characteristicLength();
+        if (injector.state() != InjectionState.GAS_GAS || length >= SHORT * usual) {
+            return Optional.empty();
+        }
+        return Optional.of(new Warning(
+                CARD.id(),
+                String.format(
+                        Locale.ROOT,
+                        "characteristic length %.3g m, %.3g m is usual: what two gases lose that have no room to mix is not estimated",
+                        length,
+                        usual)));
     }
 
     /** Vaporised share over that at the injector's design point. */

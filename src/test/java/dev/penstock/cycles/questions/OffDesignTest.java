@@ -3,10 +3,18 @@ package dev.penstock.cycles.questions;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.penstock.chamber.flow.ExpansionMode;
+import dev.penstock.chamber.flow.NozzleFlow;
+import dev.penstock.combustion.equilibrium.Reactants;
+import dev.penstock.combustion.species.SpeciesLibrary;
 import dev.penstock.cycles.Concepts;
 import dev.penstock.cycles.arrangements.Cycle;
 import dev.penstock.cycles.arrangements.StagedCombustion;
+import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.origin.InjectorLimit;
 import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.provenance.LimitCheck;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -63,5 +71,50 @@ class OffDesignTest {
                 .isLessThan(full.pumps().get("oxidizer pump").cavitationMargin());
         assertThat(throttled.gasTemperatures().get("main turbine"))
                 .isLessThan(full.gasTemperatures().get("main turbine"));
+    }
+
+    /**
+     * Identity: throttling costs an engine the characteristic velocity that the table of its nozzle says, beside what the lower
+     * pressure costs in dissociation. In a staged engine every flow passes the throat, so c* follows from pressure and flow.
+     */
+    @Test
+    void throttlingCostsWhatTheNozzleTableSays() {
+        EngineBalance design = Concepts.STUDY.balance(Concepts.example(StagedCombustion.OXYGEN_RICH));
+        List<OperatingOutcome> outcomes =
+                Concepts.STUDY.offDesign(design, List.of(OperatingCommand.throttle(1), OperatingCommand.throttle(0.5)));
+        OperatingPoint full = outcomes.get(0).point().orElseThrow();
+        OperatingPoint low = outcomes.get(1).point().orElseThrow();
+        double flow = low.massFlow() / full.massFlow();
+        Concept concept = design.concept();
+        Reactants mixture = Reactants.ofTanks(
+                concept.oxidizer(), concept.fuel(), design.engine().mixtureRatio());
+        NozzleFlow nozzle = NozzleFlow.of(SpeciesLibrary.open(Path.of("").toAbsolutePath()), mixture);
+        double ideal = nozzle.expand(mixture, low.chamberPressure(), ExpansionMode.SHIFTING)
+                        .characteristicVelocity()
+                / nozzle.expand(mixture, full.chamberPressure(), ExpansionMode.SHIFTING)
+                        .characteristicVelocity();
+        double delivered = low.chamberPressure() / full.chamberPressure() / flow;
+        double table = design.vaporisation(flow).partFlow();
+        assertThat(table).isBetween(0.95, 0.997);
+        assertThat(1 - delivered / ideal).isCloseTo(1 - table, within(0.1 * (1 - table)));
+    }
+
+    /** Limit: the drop of a liquid's injector falls with the square of its flow, and is held to a tenth of the chamber pressure. */
+    @Test
+    void aFallingInjectorDropIsALimit() {
+        EngineBalance design = Concepts.STUDY.balance(Concepts.example(StagedCombustion.OXYGEN_RICH));
+        List<OperatingOutcome> outcomes =
+                Concepts.STUDY.offDesign(design, List.of(OperatingCommand.throttle(1), OperatingCommand.throttle(0.5)));
+        LimitCheck full = chugging(outcomes.get(0).point().orElseThrow());
+        LimitCheck low = chugging(outcomes.get(1).point().orElseThrow());
+        assertThat(low.value()).isCloseTo(0.5 * full.value(), within(0.03 * full.value()));
+        assertThat(full.margin()).isGreaterThan(low.margin());
+    }
+
+    private static LimitCheck chugging(OperatingPoint point) {
+        return point.limits().stream()
+                .filter(check -> check.kind() == InjectorLimit.DROP)
+                .findFirst()
+                .orElseThrow();
     }
 }
