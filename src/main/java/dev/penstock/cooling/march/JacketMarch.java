@@ -3,6 +3,7 @@ package dev.penstock.cooling.march;
 import dev.penstock.cooling.coolant.ChannelFlow;
 import dev.penstock.cooling.coolant.CoolantProperties;
 import dev.penstock.errors.PropertyFailure;
+import dev.penstock.numerics.Cancellation;
 import dev.penstock.provenance.ModelCard;
 import java.util.List;
 
@@ -118,6 +119,7 @@ public class JacketMarch {
     }
 
     private End runLeg(Leg leg, LegFlow legFlow, LegField field, End inlet) {
+        Cancellation.check();
         int c = leg.first();
         double shift = 0;
         double lastDensity = 0;

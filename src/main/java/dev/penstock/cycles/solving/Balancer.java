@@ -41,10 +41,7 @@ public final class Balancer {
     private static final double SOLVER_TOLERANCE = 1e-11;
     private static final double SOLVER_ACCEPTABLE = 8e-9;
 
-    /**
-     * While chamber and jacket still move, the cycle need not be closed to the last digit between them; but for the first round,
-     * from whose solution channels are sized.
-     */
+    /** While chamber and jacket move, the cycle need not be closed to the last digit, but for rounds that choose stages or channels. */
     private static final double SHARE_OF_DISTANCE = 1e-5;
 
     private static final double ROUND_TOLERANCE = 4e-9;
@@ -123,7 +120,7 @@ public final class Balancer {
                 FailureSubject.BALANCE, concept.cycle().title() + " balance", MOST_STEPS, PATIENCE);
         FixedPoint mixer = new FixedPoint(3, surroundings.scales(assumed));
         int steps = 0;
-        double distance = 0;
+        double distance = Double.POSITIVE_INFINITY;
         for (int round = 1; round <= MOST_ROUNDS; round++) {
             boolean moved = round <= CHOOSING_ROUNDS && choose(balanceModels, assumed, unknowns, values);
             if (moved) {
@@ -131,7 +128,11 @@ public final class Balancer {
             }
             CycleEquations equations = new CycleEquations(balanceModels, assumed, unknowns.size());
             Solution solution = solver.solve(
-                    started(unknowns, values), equations.names(), equations, tolerance(distance), SOLVER_ACCEPTABLE);
+                    started(unknowns, values),
+                    equations.names(),
+                    equations,
+                    tolerance(round, distance),
+                    SOLVER_ACCEPTABLE);
             values = solution.values();
             steps += solution.iterations();
             Optional<Flowsheet> laid = equations.sheetAt(values);
@@ -175,8 +176,8 @@ public final class Balancer {
         return values;
     }
 
-    private static double tolerance(double distance) {
-        return Math.max(SOLVER_TOLERANCE, SHARE_OF_DISTANCE * distance);
+    private static double tolerance(int round, double distance) {
+        return round <= CHOOSING_ROUNDS ? SOLVER_TOLERANCE : Math.max(SOLVER_TOLERANCE, SHARE_OF_DISTANCE * distance);
     }
 
     private static List<Unknown> started(List<Unknown> unknowns, List<Double> values) {

@@ -1,6 +1,7 @@
 package dev.penstock.fluids.coolprop;
 
 import dev.penstock.errors.PropertyFailure;
+import dev.penstock.numerics.Cancellation;
 import java.util.Arrays;
 
 /**
@@ -35,6 +36,7 @@ interface CoolPropHandle extends AutoCloseable {
     default double[] evaluate(CoolPropInputs inputs, double[] first, double[] second, CoolPropOutput... wanted) {
         double[] values = new double[first.length * wanted.length];
         for (int i = 0; i < first.length; i++) {
+            Cancellation.check();
             int start = i * wanted.length;
             try {
                 update(inputs, first[i], second[i]);

@@ -11,6 +11,7 @@ import static dev.penstock.fluids.coolprop.CoolPropOutput.PRESSURE_BY_TEMPERATUR
 import static dev.penstock.fluids.coolprop.CoolPropOutput.TEMPERATURE;
 
 import dev.penstock.errors.PropertyFailure;
+import dev.penstock.numerics.Cancellation;
 import java.io.IOException;
 import java.lang.ref.Cleaner;
 import java.nio.file.Path;
@@ -195,6 +196,7 @@ final class CoolPropWorker extends CoolPropLibrary {
 
         @Override
         public double[] evaluate(CoolPropInputs pair, double[] a, double[] b, CoolPropOutput... wanted) {
+            Cancellation.check();
             requireOpen();
             int mask = mask(wanted);
             double[] answered = answer(

@@ -1,6 +1,7 @@
 package dev.penstock.fluids.state;
 
 import dev.penstock.errors.PropertyFailure;
+import dev.penstock.numerics.Cancellation;
 
 /**
  * A movable state for hot loops: set it, read what is needed; nothing is allocated. Belongs to the thread that made it.
@@ -74,6 +75,7 @@ public interface FluidCursor extends AutoCloseable {
     default FluidSamples sample(double[] pressures, double[] enthalpies, double[] densities, double[] temperatures) {
         FluidSamples samples = new FluidSamples(pressures.length);
         for (int i = 0; i < pressures.length; i++) {
+            Cancellation.check();
             try {
                 setPressureEnthalpy(pressures[i], enthalpies[i]);
                 if (phase() != Phase.TWO_PHASE) {

@@ -1,8 +1,11 @@
 package dev.penstock.fluids.table;
 
 import dev.penstock.fluids.state.Fluid;
+import dev.penstock.numerics.Cancellation;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.ReentrantLock;
 
 /**
  * The tables of fluids, each made once in a process. A table is made of its fluid alone, and equal fluids answer alike, so who
@@ -12,6 +15,7 @@ import java.util.Map;
 public final class FluidTables {
 
     private static final int KEPT = 64;
+    private static final long PATIENCE_MILLISECONDS = 50;
 
     private static final Map<Fluid, Place> PLACES = new LinkedHashMap<>(KEPT, 0.75f, true) {
         private static final long serialVersionUID = 1L;
@@ -25,9 +29,39 @@ public final class FluidTables {
     /** A table that is made by the first thread that wants it. */
     private static final class Place {
 
-        private FluidTable table;
+        private final ReentrantLock making = new ReentrantLock();
+        private volatile FluidTable table;
 
-        synchronized FluidTable table(Fluid fluid) {
+        FluidTable table(Fluid fluid) {
+            if (table == null) {
+                takeTurn();
+                try {
+                    make(fluid);
+                } finally {
+                    making.unlock();
+                }
+            }
+            return table;
+        }
+
+        /** Who waits for another's table can be stopped meanwhile. */
+        private void takeTurn() {
+            boolean interrupted = false;
+            boolean mine = false;
+            while (!mine) {
+                Cancellation.check();
+                try {
+                    mine = making.tryLock(PATIENCE_MILLISECONDS, TimeUnit.MILLISECONDS);
+                } catch (InterruptedException e) {
+                    interrupted = true;
+                }
+            }
+            if (interrupted) {
+                Thread.currentThread().interrupt();
+            }
+        }
+
+        private void make(Fluid fluid) {
             if (table == null) {
                 table = fluid.store()
                         .get(
@@ -37,7 +71,6 @@ public final class FluidTables {
                                 FluidTable::isOfItsModel,
                                 () -> new TableBuilder(fluid).build());
             }
-            return table;
         }
     }
 
