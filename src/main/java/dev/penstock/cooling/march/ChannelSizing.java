@@ -19,7 +19,8 @@ import java.util.OptionalDouble;
  * wall and coking where the pressure-drop budget allows it, and otherwise is the lowest that the budget buys.
  * <pre>
  * pitch at the throat   2 mm √(D_t/0.25 m), 1.2 to 6 mm, at least 6 channels; down to 0.7 of it, but 1.1 mm, where the budget asks for it
- * width                 half the pitch, 0.6 where the budget asks for it, at most t √(2 σ/p) with two thirds of yield at 700 K as σ;
+ * width                 half the pitch, 0.6 where the budget asks for it, at most t √(2 σ/Δp) with two thirds of yield as σ, at 700 K, on
+ *                       the nozzle falling to 300 K at an area ratio of 10;
  *                       tubes touch
  * height                at most 10 widths, 3 in tubes; 14 and 10 where height alone takes half the budget, or the wall the rest; widths at most
  *                       one and a half of the narrowest count; half the wall radius; one height in a cylinder
@@ -44,9 +45,12 @@ public final class ChannelSizing {
     private static final int SECTIONS = 40;
     private static final double FEWEST = 6;
     private static final double FLOOR_TEMPERATURE = 700;
+    private static final double COLD_FLOOR = 300;
+    private static final double COLD_AREA_RATIO = 10;
     private static final double FLOOR_FACTOR = 1.5;
     private static final double USED_BUDGET = 0.95;
     private static final double LARGEST_SHARE_OF_INLET = 0.6;
+    private static final double LEAST_DIFFERENCE = 0.2;
     private static final double SHORTEST = 0.45e-3;
     private static final double SHORTEST_ASPECT = 0.3;
     private static final double MOST_SLENDER = 1000;
@@ -119,17 +123,24 @@ public final class ChannelSizing {
                         TYPICAL_SLOPE,
                         TOLERANCE)
                 .value());
+        ChannelRule.Shape roomy = usual.slender(slender);
+        double wide = dropExcess(margin, roomy);
+        if (wide <= 0) {
+            return;
+        }
+        double best = leastDrop(
+                wide, dropExcess(margin, roomy.towards(rule.tightest(), 0.5)), dropExcess(margin, rule.tightest()));
         double shape = RootFinder.near(
                         "shape of channels for the pressure drop",
-                        s -> -dropExcess(margin, usual.slender(slender).towards(rule.tightest(), s)),
+                        s -> -dropExcess(margin, roomy.towards(rule.tightest(), s)),
                         0,
-                        1,
-                        0,
+                        best,
+                        best,
                         TYPICAL_SLOPE,
                         TOLERANCE)
                 .value();
-        ChannelRule.Shape tightest = rule.tightest();
-        if (shape < 1 || dropExcess <= 0) {
+        ChannelRule.Shape tightest = roomy.towards(rule.tightest(), shape);
+        if (shape < best || dropExcess <= 0) {
             return;
         }
         double coolest = RootFinder.near(
@@ -151,6 +162,15 @@ public final class ChannelSizing {
                     1,
                     TOLERANCE);
         }
+    }
+
+    /** Where between the usual shape (0) and the tightest (1) the drop is least, by a parabola through both and the middle. */
+    private static double leastDrop(double usual, double middle, double tightest) {
+        double curvature = 2 * (usual - 2 * middle + tightest);
+        if (!(curvature > 0)) {
+            return tightest <= usual ? 1 : 0;
+        }
+        return Math.max(0, Math.min(1, 0.5 * (1 - (tightest - usual) / curvature)));
     }
 
     /**
@@ -241,16 +261,25 @@ public final class ChannelSizing {
         double floor = grid.around ? grid.wallLength : 2 * Math.PI * (grid.narrowestRadius + run.thickness);
         double count = wanted.count().orElse(Math.max(FEWEST, floor / shape.pitch()));
         ChannelGrid made = new ChannelGrid(grid, wanted.kind(), count, wanted.roughnessUsed(), run.thickness);
-        double bending = run.material.yieldStrength().at(FLOOR_TEMPERATURE) / FLOOR_FACTOR;
-        double widest = run.thickness * Math.sqrt(2 * bending / run.question.inletPressure());
         for (int c = grid.first; c < grid.cells; c++) {
             double pitch = made.pitch(grid, c);
+            double across = Math.max(
+                    LEAST_DIFFERENCE * run.question.inletPressure(), run.question.inletPressure() - grid.pressure[c]);
+            double bending = run.material.yieldStrength().at(floorTemperature(c)) / FLOOR_FACTOR;
+            double widest = run.thickness * Math.sqrt(2 * bending / across);
             double width = tube()
                     ? Math.max(0.3 * pitch, pitch - 2 * run.thickness)
                     : Math.min(shape.widthShare() * pitch, Math.max(widest, 0.1 * pitch));
             made.set(grid, c, width, 0);
         }
         return made;
+    }
+
+    /** Temperature at which a floor has to bear the coolant: that of hot walls up to the throat, falling along the nozzle (K). */
+    private double floorTemperature(int cell) {
+        double place = run.grid.place[cell];
+        double cold = Math.max(0, Math.min(1, place / Math.log(COLD_AREA_RATIO)));
+        return FLOOR_TEMPERATURE + cold * (COLD_FLOOR - FLOOR_TEMPERATURE);
     }
 
     private boolean tube() {
