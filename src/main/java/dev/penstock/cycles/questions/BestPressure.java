@@ -3,7 +3,9 @@ package dev.penstock.cycles.questions;
 import dev.penstock.chamber.loss.NamedLoss;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.PenstockException;
+import dev.penstock.numerics.Minimizer;
 import dev.penstock.provenance.CheckFigures;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -13,13 +15,19 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
- * The chamber pressure within the limits that is best for a merit: the best rung of the ladder, then the golden section between
- * its neighbours. The merit is flat at its best, so that a hundredth of pressure is near enough.
+ * The chamber pressure within the limits that is best for a merit: the best rung of the ladder, then Brent's minimiser
+ * between its neighbours, to two thousandths of pressure; where the merit is flat around it, the range is told.
  */
 final class BestPressure {
 
-    private static final double GOLDEN = 0.5 * (Math.sqrt(5) - 1);
-    private static final double TOLERANCE = 0.015;
+    private static final double TOLERANCE = 2e-3;
+    private static final int MOST_EVALUATIONS = 60;
+    private static final double AT_END = 0.015;
+
+    /** Share of the merit that counts as alike, and the ratio of pressures from which such a range is worth a word (-). */
+    private static final double ALIKE_SHARE = 1e-3;
+
+    private static final double FLAT = 1.1;
     private static final double ALIKE = 2e-5;
     private static final double WORTH_NAMING = 5e-4;
 
@@ -46,12 +54,10 @@ final class BestPressure {
         }
         Double lower = kept.lowerKey(best.pressure());
         Double higher = kept.higherKey(best.pressure());
-        if (lower != null && higher != null) {
-            best = golden(lower, higher, best);
-        } else if (lower != null) {
-            best = golden(lower, best.pressure(), best);
+        if (lower != null) {
+            best = maximum(lower, higher == null ? best.pressure() : higher, best);
         }
-        boolean atEnd = best.pressure() > reach.pressure() * (1 - TOLERANCE)
+        boolean atEnd = best.pressure() > reach.pressure() * (1 - AT_END)
                 && value(reach) >= value(best) * (1 - ALIKE * Math.signum(value(best)));
         PressureTrial found = atEnd ? reach : best;
         return new LimitResult.Best(
@@ -63,32 +69,59 @@ final class BestPressure {
                 atEnd ? limit : "optimum",
                 atEnd
                         ? merit.title() + " is best where " + CheckFigures.title(limit) + " stops the engine"
-                        : why(found, reach));
+                                + alike(found, reach)
+                        : why(found, reach) + alike(found, reach));
     }
 
-    private PressureTrial golden(double from, double to, PressureTrial start) {
-        double a = Math.log(from);
-        double b = Math.log(to);
-        PressureTrial best = start;
-        double x1 = b - GOLDEN * (b - a);
-        double x2 = a + GOLDEN * (b - a);
-        while (b - a > TOLERANCE) {
-            PressureTrial low = trials.at(Math.exp(x1));
-            PressureTrial high = trials.at(Math.exp(x2));
-            best = Stream.of(best, low, high)
-                    .max((s, t) -> Double.compare(value(s), value(t)))
-                    .orElseThrow();
-            if (value(low) >= value(high)) {
-                b = x2;
-                x2 = x1;
-                x1 = b - GOLDEN * (b - a);
-            } else {
-                a = x1;
-                x1 = x2;
-                x2 = a + GOLDEN * (b - a);
+    /** Brent's minimiser over the logarithm of pressure; of all that it asked, and the start, the best. */
+    private PressureTrial maximum(double from, double to, PressureTrial start) {
+        double worst = Math.min(value(trials.at(from)), value(trials.at(to))) - Math.abs(value(start));
+        List<PressureTrial> asked = new ArrayList<>(List.of(start));
+        Minimizer.between(
+                "best chamber pressure",
+                p -> {
+                    PressureTrial trial = trials.at(Math.exp(p));
+                    asked.add(trial);
+                    return -Math.max(worst, value(trial));
+                },
+                Math.log(from),
+                Math.log(to),
+                TOLERANCE / Math.log(to),
+                MOST_EVALUATIONS);
+        return asked.stream().max((s, t) -> Double.compare(value(s), value(t))).orElseThrow();
+    }
+
+    /**
+     * How far the pressure may be from the best for no more than a thousandth of the merit, by a parabola in the logarithm of pressure
+     * through the best and the nearest pressure tried that is worse by more.
+     */
+    private String alike(PressureTrial best, PressureTrial reach) {
+        NavigableMap<Double, PressureTrial> kept = new TreeMap<>(trials.tried());
+        kept.values().removeIf(t -> !t.kept());
+        double from = edge(best, kept.headMap(best.pressure(), false).descendingMap(), kept.firstKey());
+        double to = edge(best, kept.subMap(best.pressure(), false, reach.pressure(), true), reach.pressure());
+        return to < FLAT * from
+                ? ""
+                : String.format(
+                        Locale.ROOT,
+                        "; the curve is flat: from about %.3g to %.3g MPa it is within 0.1 %% of that",
+                        from / 1e6,
+                        to / 1e6);
+    }
+
+    private double edge(PressureTrial best, NavigableMap<Double, PressureTrial> away, double otherwise) {
+        double allowed = ALIKE_SHARE * Math.abs(value(best));
+        double near = best.pressure();
+        for (PressureTrial trial : away.values()) {
+            double lost = value(best) - value(trial);
+            if (lost > allowed) {
+                double way = Math.log(trial.pressure() / best.pressure()) * Math.sqrt(allowed / lost);
+                double edge = best.pressure() * Math.exp(way);
+                return way > 0 ? Math.max(near, edge) : Math.min(near, edge);
             }
+            near = trial.pressure();
         }
-        return best;
+        return otherwise;
     }
 
     /** More is better; an engine outside its limits, or one that does not serve, is worst. */

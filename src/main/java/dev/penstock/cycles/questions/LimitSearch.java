@@ -49,7 +49,7 @@ public final class LimitSearch {
     private static final int MOST_TRIES = 40;
     private static final int TRIES_PER_HALVING = 3;
     private static final int MOST_SECOND_TRIES = 4;
-    private static final int MISSES_IN_A_ROW = 2;
+    private static final int MISSES_IN_A_ROW = 3;
     private static final double CHANGE = 0.02;
 
     private final Balancer balancer;
