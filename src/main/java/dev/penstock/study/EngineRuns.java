@@ -8,6 +8,7 @@ import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.fluids.FluidLibrary;
+import dev.penstock.input.InputFile;
 import dev.penstock.vehicle.reading.VehicleReader;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -52,6 +53,16 @@ public final class EngineRuns {
      */
     public Concept read(Path file, Map<String, String> changes) {
         return reader.read(file, changes);
+    }
+
+    /**
+     * @param file text of a concept, with the name that messages call it by
+     * @param changes values by dotted path that replace or add to what the text says
+     * @return the concept
+     * @throws InvalidInput if anything in it cannot be used
+     */
+    Concept read(InputFile file, Map<String, String> changes) {
+        return reader.parse(file.name(), file.text(), changes);
     }
 
     /**

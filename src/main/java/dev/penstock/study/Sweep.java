@@ -4,6 +4,7 @@ import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PenstockException;
+import dev.penstock.input.InputFile;
 import dev.penstock.numerics.Cancellation;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -98,6 +99,28 @@ public final class Sweep {
             int samples,
             Progress progress,
             BooleanSupplier cancelled) {
+        return run(InputFile.read(file), changes, axes, samples, progress, cancelled);
+    }
+
+    /**
+     * The same of a text at hand.
+     *
+     * @param file text of a concept, with the name that messages call it by; its own changes count for nothing
+     * @param changes values by dotted path that replace or add to what the text says
+     * @param axes inputs to vary
+     * @param samples engines to sample at each combination; 0 for none, otherwise 2 or more
+     * @param progress told of each balance that is done, samples included
+     * @param cancelled asked before each balance; once it says yes, no more are begun
+     * @return every combination tried; one that was cancelled on the way has no band
+     * @throws InvalidInput if the text cannot be used, an axis names no input of it, or there is too much to balance
+     */
+    public Result run(
+            InputFile file,
+            Map<String, String> changes,
+            List<Axis> axes,
+            int samples,
+            Progress progress,
+            BooleanSupplier cancelled) {
         if (samples < 0 || samples == 1) {
             throw new InvalidInput("", "samples", Integer.toString(samples), "0, or 2 and more");
         }
@@ -112,7 +135,7 @@ public final class Sweep {
     /** What all combinations share. */
     private final class Work {
 
-        private final Path file;
+        private final InputFile file;
         private final Map<String, String> changes;
         private final List<Axis> axes;
         private final int samples;
@@ -121,7 +144,7 @@ public final class Sweep {
         private final BandSampler sampler;
 
         Work(
-                Path file,
+                InputFile file,
                 Map<String, String> changes,
                 List<Axis> axes,
                 int samples,

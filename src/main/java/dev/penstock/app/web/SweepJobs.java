@@ -1,12 +1,9 @@
 package dev.penstock.app.web;
 
+import dev.penstock.input.InputFile;
 import dev.penstock.study.Axis;
 import dev.penstock.study.Sweep;
 import io.javalin.config.RoutesConfig;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +13,9 @@ final class SweepJobs implements AutoCloseable {
 
     /** More balances than somebody waits for in front of a page; the command line goes further. */
     static final int MOST_POINTS = 2500;
+
+    /** What messages call the text by. */
+    private static final String NAME = "concept";
 
     private final Sweep sweep;
     private final Jobs<Sweep.Result> jobs;
@@ -51,17 +51,8 @@ final class SweepJobs implements AutoCloseable {
 
     private Sweep.Result run(
             Jobs.Job<Sweep.Result> job, String text, Map<String, String> changes, List<Axis> axes, int samples) {
-        try {
-            Path file = Files.createTempFile("penstock-", ".toml");
-            try {
-                Files.writeString(file, text);
-                return sweep.run(file, changes, axes, samples, (done, of, what) -> job.at(done), job::stopped);
-            } finally {
-                Files.delete(file);
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        InputFile file = InputFile.parse(NAME, text, Map.of());
+        return sweep.run(file, changes, axes, samples, (done, of, what) -> job.at(done), job::stopped);
     }
 
     void addTo(RoutesConfig routes, String path) {

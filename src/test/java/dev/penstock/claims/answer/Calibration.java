@@ -7,6 +7,7 @@ import dev.penstock.claims.likelihood.EngineModel;
 import dev.penstock.claims.likelihood.Failures;
 import dev.penstock.claims.likelihood.Hypothesis;
 import dev.penstock.claims.likelihood.Nuisances;
+import dev.penstock.claims.likelihood.ScoutedLadder;
 import dev.penstock.claims.likelihood.Sighting;
 import dev.penstock.claims.prior.MainUnknowns;
 import dev.penstock.cycles.Concepts;
@@ -91,8 +92,8 @@ public final class Calibration {
             EngineModel judged =
                     new EngineModel(JudgeTest.WORKSHOP, stated, kind, model.unknowns(), WatchList.of(stated));
             SampledPosterior<Sighting> posterior = new TemperedSampler<>(
-                            new ClaimLadder(judged, found.further(), new Failures()),
-                            SamplerEffort.usual(seed + e, 4 * points, points),
+                            ScoutedLadder.of(new ClaimLadder(judged, found.further(), new Failures()), workers),
+                            SamplerEffort.usual(seed + e, 8 * points, 2 * points, points),
                             workers,
                             () -> false,
                             n -> {})
