@@ -52,7 +52,7 @@ final class DemoCommand extends BaseCommand implements LocalAction {
             description = "print the pages as PDF too, on a4 or letter")
     private Optional<PaperSize> paper = Optional.empty();
 
-    @Option(names = "--claims", description = "also judge the stories in cycles/claims/, which takes many minutes")
+    @Option(names = "--claims", description = "also judge the stories in cycles/claims/, which takes some minutes")
     private boolean withClaims;
 
     DemoCommand(Session session) {
