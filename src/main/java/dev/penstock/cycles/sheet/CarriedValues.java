@@ -11,7 +11,7 @@ import java.util.Optional;
  *
  * @param chamberFlow flow through the throats of all chambers (kg/s)
  * @param faceRatio pressure at the injector face over nozzle stagnation pressure (-)
- * @param seaLevelShare thrust of the chamber at sea level over that in vacuum (-)
+ * @param seaLevelShare thrust of the chamber at sea level over that in vacuum (-); one where none is asked for there
  * @param jackets jackets, in the order of the concept's circuits
  * @param chamber the chamber those follow from, one of them where there are several
  */

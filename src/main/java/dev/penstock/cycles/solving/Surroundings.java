@@ -264,8 +264,13 @@ final class Surroundings {
                 mixture, Reactants.single(concept.fuel(), concept.fuel().formationEnthalpy()));
     }
 
-    private static double seaLevelShare(ChamberPerformance chamber) {
-        return chamber.thrustAt(Constants.STANDARD_ATMOSPHERE) / chamber.vacuumThrust();
+    /** One where no thrust at sea level is asked for: a chamber below the pressure of the air has none. */
+    private double seaLevelShare(ChamberPerformance chamber) {
+        return atSeaLevel() ? chamber.thrustAt(Constants.STANDARD_ATMOSPHERE) / chamber.vacuumThrust() : 1;
+    }
+
+    private boolean atSeaLevel() {
+        return concept.thrust().kind() == ThrustTarget.Kind.SEA_LEVEL_THRUST;
     }
 
     private double faceRatio(ChamberPerformance chamber) {
@@ -298,7 +303,7 @@ final class Surroundings {
         double[] x = new double[FIRST_JACKET + 2 * circuits.size()];
         x[0] = a.chamberFlow();
         x[1] = a.faceRatio();
-        x[2] = concept.thrust().kind() == ThrustTarget.Kind.SEA_LEVEL_THRUST ? a.seaLevelShare() : 0;
+        x[2] = atSeaLevel() ? a.seaLevelShare() : 0;
         for (int i = 0; i < circuits.size(); i++) {
             x[FIRST_JACKET + 2 * i] = a.jackets().get(i).heatLoad();
             x[FIRST_JACKET + 1 + 2 * i] = a.jackets().get(i).pressureDrop();

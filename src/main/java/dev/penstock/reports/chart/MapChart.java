@@ -3,7 +3,6 @@ package dev.penstock.reports.chart;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.geom.Line2D;
-import java.awt.geom.Path2D;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.jfree.chart.JFreeChart;
@@ -132,12 +131,8 @@ public final class MapChart {
 
     /** The label sits in the middle of the line, on paper of its own, so that it reads on any colour. */
     private static void draw(XYPlot plot, Line line) {
-        Path2D path = new Path2D.Double();
-        Curve.Point first = line.points().get(0);
-        path.moveTo(first.x(), first.y());
-        line.points().forEach(p -> path.lineTo(p.x(), p.y()));
-        plot.addAnnotation(new XYShapeAnnotation(path, line.strong() ? UNDER_BOUNDARY : UNDER_FINE, HALO));
-        plot.addAnnotation(new XYShapeAnnotation(path, line.strong() ? BOUNDARY : FINE, LINE));
+        plot.addAnnotation(new LineAnnotation(line.points(), line.strong() ? UNDER_BOUNDARY : UNDER_FINE, HALO));
+        plot.addAnnotation(new LineAnnotation(line.points(), line.strong() ? BOUNDARY : FINE, LINE));
         Curve.Point middle = line.points().get(line.points().size() / 2);
         XYTextAnnotation label = new XYTextAnnotation(" " + line.label() + " ", middle.x(), middle.y());
         label.setFont(line.strong() ? ChartFont.bold(13) : ChartFont.of(10.5));

@@ -80,7 +80,7 @@ class PageTrailTest {
         ObjectNode question = Served.JSON.createObjectNode().put("file", file).put("text", served.text(file));
         question.putObject("changes");
         HttpResponse<String> answer = served.post("/api/balance", question.toString());
-        assertThat(answer.body().length()).as("bytes before the figures show").isLessThan(120_000);
+        assertThat(answer.body().length()).as("bytes before the figures show").isLessThan(130_000);
         JsonNode balance = Served.json(answer);
         List<Shown> numbers = new ArrayList<>();
         balance.get("measures").forEach(m -> numbers.add(shown(m, "")));
