@@ -107,7 +107,7 @@ public final class BoundedSystemSolver {
      * @param maxIterations most steps, accepted or not
      */
     public BoundedSystemSolver(FailureSubject subject, String what, int maxIterations) {
-        this(subject, what, maxIterations, maxIterations);
+        this(subject, what, maxIterations, maxIterations + 1);
     }
 
     /**

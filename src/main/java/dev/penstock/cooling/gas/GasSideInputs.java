@@ -38,8 +38,8 @@ public final class GasSideInputs {
                     .because("51 to 127 mm were measured"));
     public static final Input<Double> HEAT_FLUX_FACTOR = Input.ratio(
                     "heat_flux_factor", Range.of(0.2, 3), "Heat flux over that of the gas-side model")
-            .usual(Usual.between(0.7, 1, 1.26, "docs/validation/cooling.md")
-                    .because("the gas-side model as it stands; measured chambers had 0.7 to 1.26 of it"));
+            .usual(Usual.between(0.7, 1, 1.3, "docs/validation/cooling.md")
+                    .because("the gas-side model as it stands; measured chambers had 0.7 to 1.3 of it"));
     public static final Input<FilmDesign.Kind> FILM_KIND = Input.choice(
                     "kind", FilmDesign.Kind.class, "State in which the film enters")
             .usual(Usual.of(FilmDesign.Kind.LIQUID, "enters from the injector's rim", ""));
