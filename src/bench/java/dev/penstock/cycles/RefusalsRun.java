@@ -7,8 +7,6 @@ import java.util.Optional;
 /** Puts many random refusals to the test and says how many of their sentences were false. */
 public final class RefusalsRun {
 
-    private static final int ASKS = 2;
-
     private RefusalsRun() {}
 
     /** @param arguments number of refusals; seed; longest wall-clock time (minutes) */
@@ -23,7 +21,7 @@ public final class RefusalsRun {
         int asked = 0;
         int wrong = 0;
         while (done < Integer.parseInt(arguments[0])) {
-            Optional<Refusals.Case> found = refusals.next(ASKS, () -> Instant.now().isAfter(end));
+            Optional<Refusals.Case> found = refusals.next(() -> Instant.now().isAfter(end));
             if (found.isEmpty()) {
                 break;
             }

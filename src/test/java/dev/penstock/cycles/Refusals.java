@@ -11,8 +11,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Random refusals of a balance, put to the test: at a pressure that the sentence excludes, the same concept must not close.
- * The expectation is what the sentence itself says.
+ * Random refusals of a balance, put to the test: at a pressure that the sentence names as tried in vain, the same concept must
+ * not close when it is asked of that pressure by itself. The expectation is what the sentence itself says.
  */
 final class Refusals {
 
@@ -24,26 +24,23 @@ final class Refusals {
     record Case(String sentence, List<Double> asked, List<Double> closed) {}
 
     private final WideConcepts draws;
-    private final Dice dice;
 
     Refusals(long seed) {
         this.draws = new WideConcepts(seed);
-        this.dice = new Dice(seed + 1);
     }
 
     /**
-     * @param asks pressures asked again
      * @param stop asked before each concept
      * @return the next refusal that names pressures; empty if stopped before
      */
-    Optional<Case> next(int asks, BooleanSupplier stop) {
+    Optional<Case> next(BooleanSupplier stop) {
         while (!stop.getAsBoolean()) {
             try {
                 Concept concept = draws.next().concept();
                 Optional<String> sentence = refusal(concept);
-                Optional<double[]> range = sentence.flatMap(Refusals::excluded);
-                if (range.isPresent()) {
-                    return Optional.of(askAgain(concept, sentence.get(), range.get(), asks));
+                Optional<double[]> named = sentence.flatMap(Refusals::named);
+                if (named.isPresent()) {
+                    return Optional.of(askAgain(concept, sentence.get(), named.get()));
                 }
             } catch (PenstockException e) {
                 // not a concept at all
@@ -52,11 +49,10 @@ final class Refusals {
         return Optional.empty();
     }
 
-    private Case askAgain(Concept concept, String sentence, double[] range, int asks) {
+    private static Case askAgain(Concept concept, String sentence, double[] named) {
         List<Double> asked = new ArrayList<>();
         List<Double> closed = new ArrayList<>();
-        for (int i = 0; i < asks; i++) {
-            double pressure = dice.logarithmic(range[0], range[1]);
+        for (double pressure : named) {
             asked.add(pressure);
             try {
                 Concepts.STUDY.balance(concept.withChamberPressure(pressure));
@@ -79,8 +75,8 @@ final class Refusals {
         }
     }
 
-    /** Lowest and highest pressure that a sentence excludes (Pa). */
-    private static Optional<double[]> excluded(String sentence) {
+    /** First and last pressure that a sentence names as tried in vain (Pa). */
+    private static Optional<double[]> named(String sentence) {
         Matcher upwards = UPWARDS.matcher(sentence);
         Matcher matcher = upwards.find() ? upwards : NOWHERE.matcher(sentence);
         if (matcher != upwards && !matcher.find()) {
@@ -88,6 +84,6 @@ final class Refusals {
         }
         double a = Double.parseDouble(matcher.group(1)) * 1e6;
         double b = Double.parseDouble(matcher.group(2)) * 1e6;
-        return Optional.of(new double[] {Math.min(a, b), Math.max(a, b)});
+        return Optional.of(new double[] {a, b});
     }
 }

@@ -155,10 +155,6 @@ final class VehiclePage {
         }
     }
 
-    /** Engines whose masses the corrected estimate is fitted to. */
-    private static final List<String> FITTED = List.of(
-            "F-1", "J-2", "RL10A-3-3A", "LE-7", "RD-170", "RD-180", "Vulcain 1", "Viking 4B", "LE-5A", "Viking 5C");
-
     static List<EngineMass> engineMasses() {
         return PublishedEngine.all().stream()
                 .filter(e -> List.of("mass_kg", "thrust_vac_kN", "expansion_ratio", "chamber_pressure_MPa").stream()
@@ -177,7 +173,7 @@ final class VehiclePage {
                 EngineMassRelation.mass(thrust, areaRatio),
                 EngineMassEstimate.mass(
                         thrust, areaRatio, pressure, e.text("fuel").equals("LH2")),
-                FITTED.contains(e.name()),
+                EnginesOfMassFit.NAMES.contains(e.name()),
                 e.text("cycle").equals("pressure-fed"));
     }
 

@@ -245,7 +245,7 @@ public final class PressureContinuation {
                     String.format(
                             Locale.ROOT,
                             "%s closes at a chamber pressure of %.4g MPa; at %d pressures tried from %.4g MPa to the %.4g MPa"
-                                    + " asked for no balance was found; %s (there: %s)",
+                                    + " asked for no balance was found, which says nothing of those between; %s (there: %s)",
                             title,
                             reached / 1e6,
                             between.size(),
