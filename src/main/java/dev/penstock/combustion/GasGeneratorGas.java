@@ -115,23 +115,19 @@ public final class GasGeneratorGas {
         double ratio = table.mixtureRatio(reactants);
         EmpiricalWorkingFluid fluid = table.at(ratio, reactants.enthalpy());
         List<Warning> warnings = new ArrayList<>(table.warnings(ratio));
+        WorkingFluid gas = fluid;
         if (departure.isPresent()) {
             // the table's temperature is that of the burner, and the dense gas has the enthalpy of the reactants there
             double excess =
                     departure.get().at(pressure, fluid.inletTemperature()).enthalpy() / fluid.molarMass();
-            DenseWorkingFluid dense = new DenseWorkingFluid(
+            gas = new DenseWorkingFluid(
                     table.at(ratio, reactants.enthalpy() - excess), fluid.molarMass(), departure.get(), fluid.model());
-            return new TurbineGas(
-                    dense,
-                    dense.atPressureTemperature(pressure, fluid.inletTemperature()),
-                    fluid.molarMass(),
-                    GasModel.EMPIRICAL,
-                    warnings);
+        } else {
+            warnings.addAll(DenseWorkingFluid.takenAsIdeal(pressure));
         }
-        warnings.addAll(DenseWorkingFluid.takenAsIdeal(pressure));
         return new TurbineGas(
-                fluid,
-                fluid.atPressureTemperature(pressure, fluid.inletTemperature()),
+                gas,
+                gas.atPressureTemperature(pressure, fluid.inletTemperature()),
                 fluid.molarMass(),
                 GasModel.EMPIRICAL,
                 warnings);

@@ -18,10 +18,6 @@ import dev.penstock.combustion.gas.GasCursor;
 import dev.penstock.combustion.species.Collision;
 import dev.penstock.combustion.species.SecondVirial;
 import dev.penstock.combustion.species.SpeciesSet;
-import java.util.Map;
-import java.util.Set;
-import java.util.TreeMap;
-import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -44,20 +40,7 @@ class DenseChamberGasTest {
     }
 
     private static FrozenGas frozen(String text) {
-        Map<String, Double> fractions = new TreeMap<>();
-        String[] words = text.split(" ");
-        for (int i = 0; i < words.length; i += 2) {
-            fractions.put(words[i], Double.parseDouble(words[i + 1]));
-        }
-        Set<String> elements = new TreeSet<>();
-        fractions.keySet().forEach(s -> elements.addAll(LIBRARY.named(s).atoms().keySet()));
-        SpeciesSet set = LIBRARY.speciesFor(elements).dense();
-        double mass = fractions.entrySet().stream()
-                .mapToDouble(e -> e.getValue() * LIBRARY.named(e.getKey()).molarMass())
-                .sum();
-        double[] moles = new double[set.size()];
-        fractions.forEach((s, x) -> moles[set.indexOf(s)] = x / mass);
-        return new FrozenGas(set, moles);
+        return Mixtures.gas(text, SpeciesSet::dense);
     }
 
     /**

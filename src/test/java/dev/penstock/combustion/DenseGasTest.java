@@ -7,14 +7,10 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 
 import dev.penstock.combustion.equilibrium.FrozenGas;
 import dev.penstock.combustion.species.Critical;
-import dev.penstock.combustion.species.SpeciesSet;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.fluids.state.Fluid;
 import java.nio.file.Path;
-import java.util.Map;
-import java.util.Set;
-import java.util.TreeMap;
-import java.util.TreeSet;
+import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -26,20 +22,7 @@ class DenseGasTest {
 
     /** Gas of stated mole fractions, for example "O2 0.9 H2O 0.1". */
     private static FrozenGas gas(String text) {
-        Map<String, Double> fractions = new TreeMap<>();
-        String[] words = text.split(" ");
-        for (int i = 0; i < words.length; i += 2) {
-            fractions.put(words[i], Double.parseDouble(words[i + 1]));
-        }
-        Set<String> elements = new TreeSet<>();
-        fractions.keySet().forEach(s -> elements.addAll(LIBRARY.named(s).atoms().keySet()));
-        SpeciesSet set = LIBRARY.speciesFor(elements);
-        double mass = fractions.entrySet().stream()
-                .mapToDouble(e -> e.getValue() * LIBRARY.named(e.getKey()).molarMass())
-                .sum();
-        double[] moles = new double[set.size()];
-        fractions.forEach((s, x) -> moles[set.indexOf(s)] = x / mass);
-        return new FrozenGas(set, moles);
+        return Mixtures.gas(text, UnaryOperator.identity());
     }
 
     /**

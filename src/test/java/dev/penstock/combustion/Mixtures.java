@@ -1,13 +1,19 @@
 package dev.penstock.combustion;
 
+import dev.penstock.combustion.equilibrium.FrozenGas;
 import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.combustion.species.SpeciesLibrary;
+import dev.penstock.combustion.species.SpeciesSet;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.fluids.property.AtomicWeights;
 import dev.penstock.fluids.property.ElementalComposition;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.UnaryOperator;
 
 /**
  * Propellants at their storage state, with formula and molar enthalpy relative to the elements that do not come from the fluid files.
@@ -45,6 +51,24 @@ public final class Mixtures {
 
     public static Reactants of(Reactants oxidizer, Reactants fuel, double mixtureRatio) {
         return oxidizer.mixedWith(fuel, 1 / (1 + mixtureRatio));
+    }
+
+    /** Gas of stated mole fractions, for example "O2 0.9 H2O 0.1", of the species of its elements or what is made of them. */
+    static FrozenGas gas(String text, UnaryOperator<SpeciesSet> made) {
+        Map<String, Double> fractions = new TreeMap<>();
+        String[] words = text.split(" ");
+        for (int i = 0; i < words.length; i += 2) {
+            fractions.put(words[i], Double.parseDouble(words[i + 1]));
+        }
+        Set<String> elements = new TreeSet<>();
+        fractions.keySet().forEach(s -> elements.addAll(LIBRARY.named(s).atoms().keySet()));
+        SpeciesSet set = made.apply(LIBRARY.speciesFor(elements));
+        double mass = fractions.entrySet().stream()
+                .mapToDouble(e -> e.getValue() * LIBRARY.named(e.getKey()).molarMass())
+                .sum();
+        double[] moles = new double[set.size()];
+        fractions.forEach((s, x) -> moles[set.indexOf(s)] = x / mass);
+        return new FrozenGas(set, moles);
     }
 
     private static Reactants liquid(String id, Map<String, Double> formula, double molarEnthalpy) {

@@ -66,7 +66,7 @@ public final class ClaimLadder implements Ladder<Sighting> {
         return model.claims().get(claim).logLikelihood(sighting.claims().get(claim), further.get(claim));
     }
 
-    boolean heard(int claim) {
+    private boolean heard(int claim) {
         return unheard.isEmpty() || unheard.getAsInt() != claim;
     }
 
@@ -103,10 +103,21 @@ public final class ClaimLadder implements Ladder<Sighting> {
 
     private Evaluation<Sighting> byChamber(double[] point) {
         double[] predicted = alone(point);
+        return loosely(predicted, new double[predicted.length]);
+    }
+
+    /**
+     * What the claims that are heard say of predictions that only lead the way.
+     *
+     * @param predicted what is predicted for each claim, SI; NaN where nothing is
+     * @param errors standard deviation of each prediction besides that of a chamber alone, SI
+     */
+    Evaluation<Sighting> loosely(double[] predicted, double[] errors) {
         double sum = 0;
         for (int i = 0; i < predicted.length; i++) {
             if (heard(i) && Double.isFinite(predicted[i])) {
-                sum += model.claims().get(i).logLikelihood(predicted[i], doubt(i, predicted[i]));
+                double further = Math.hypot(doubt(i, predicted[i]), errors[i]);
+                sum += model.claims().get(i).logLikelihood(predicted[i], further);
             }
         }
         return new Evaluation<>(sum, Optional.empty());
@@ -142,7 +153,7 @@ public final class ClaimLadder implements Ladder<Sighting> {
     }
 
     /** How far the engine may be from what its chamber alone predicts for a claim, SI. */
-    double doubt(int claim, double value) {
+    private double doubt(int claim, double value) {
         if (model.unknownOf(model.claims().get(claim)).isPresent()) {
             return 0;
         }
@@ -153,8 +164,8 @@ public final class ClaimLadder implements Ladder<Sighting> {
         return share * looseness * Math.abs(value);
     }
 
-    List<Claim> claims() {
-        return model.claims();
+    int claims() {
+        return model.claims().size();
     }
 
     private Evaluation<Sighting> byBalance(double[] point) {

@@ -1,6 +1,5 @@
 package dev.penstock.claims.likelihood;
 
-import dev.penstock.claims.file.Claim;
 import dev.penstock.numerics.sampling.Evaluation;
 import dev.penstock.numerics.sampling.Ladder;
 import dev.penstock.numerics.sampling.ResponseSurface;
@@ -34,7 +33,7 @@ public final class ScoutedLadder implements Ladder<Sighting> {
         double[][] predicted = new double[points.size()][];
         workers.forEach(predicted.length, i -> predicted[i] = ladder.byChamberAlone(points.get(i)));
         List<Optional<ResponseSurface>> surfaces = new ArrayList<>();
-        for (int claim = 0; claim < ladder.claims().size(); claim++) {
+        for (int claim = 0; claim < ladder.claims(); claim++) {
             double[] values = new double[predicted.length];
             for (int i = 0; i < values.length; i++) {
                 values[i] = predicted[i][claim];
@@ -73,15 +72,13 @@ public final class ScoutedLadder implements Ladder<Sighting> {
     }
 
     private Evaluation<Sighting> scouted(double[] point) {
-        double sum = 0;
-        for (int i = 0; i < surfaces.size(); i++) {
-            if (surfaces.get(i).isPresent() && ladder.heard(i)) {
-                ResponseSurface surface = surfaces.get(i).get();
-                Claim claim = ladder.claims().get(i);
-                double value = surface.value(point);
-                sum += claim.logLikelihood(value, Math.hypot(ladder.doubt(i, value), surface.error(value)));
-            }
+        double[] predicted = new double[surfaces.size()];
+        double[] errors = new double[surfaces.size()];
+        for (int i = 0; i < predicted.length; i++) {
+            Optional<ResponseSurface> surface = surfaces.get(i);
+            predicted[i] = surface.isPresent() ? surface.get().value(point) : Double.NaN;
+            errors[i] = surface.isPresent() ? surface.get().error(predicted[i]) : 0;
         }
-        return new Evaluation<>(sum, Optional.empty());
+        return ladder.loosely(predicted, errors);
     }
 }

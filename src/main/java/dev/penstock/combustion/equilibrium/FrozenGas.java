@@ -195,16 +195,8 @@ public final class FrozenGas implements GasCursor {
         return Math.sqrt(isentropicExponent() * volume() * R * temperature);
     }
 
-    /** v p/RT: the moles of gas and the room that they take beyond ideal ones. */
     private double volume() {
-        if (!thermo.dense()) {
-            return gasMoles;
-        }
-        double sum = gasMoles;
-        for (int j = 0; j < set.gasCount(); j++) {
-            sum += moles[j] * thermo.crowding(j);
-        }
-        return sum;
+        return thermo.volume(gasMoles, moles, set.gasCount());
     }
 
     /** cp/cv, with cp − cv = R (p dv/dT/R)²/n. */

@@ -135,14 +135,7 @@ final class GibbsState {
 
     /** @return volume over RT/p (mol/kg): the moles of gas, and what they take up beyond ideal ones */
     double volume() {
-        if (!species.thermo.dense()) {
-            return gasMoles;
-        }
-        double sum = gasMoles;
-        for (int j = 0; j < gas; j++) {
-            sum += moles[j] * species.thermo.crowding(j);
-        }
-        return sum;
+        return species.thermo.volume(gasMoles, moles, gas);
     }
 
     /** @return enthalpy (J/kg) */

@@ -154,6 +154,20 @@ public final class ThermoTable {
     }
 
     /**
+     * @param gasMoles moles of all gases (mol/kg)
+     * @param moles moles of each species, gases first (mol/kg)
+     * @param gases number of gases
+     * @return p v/(R T): the moles of gas and what they take up beyond ideal ones (mol/kg)
+     */
+    public double volume(double gasMoles, double[] moles, int gases) {
+        double sum = gasMoles;
+        for (int j = 0; dense() && j < gases; j++) {
+            sum += moles[j] * crowding(j);
+        }
+        return sum;
+    }
+
+    /**
      * @param j a species, where gases take up room
      * @return p (B − T dB/dT)/(R T), by which its enthalpy over R T exceeds that of an ideal gas (-)
      */

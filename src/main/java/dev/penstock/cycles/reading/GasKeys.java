@@ -72,20 +72,22 @@ final class GasKeys {
                 : OptionalDouble.empty();
     }
 
+    private static Usual<Double> orCoolest(OptionalDouble coolest, Usual<Double> usual) {
+        return coolest.isPresent() && coolest.getAsDouble() > usual.value()
+                ? Usual.of(coolest.getAsDouble(), COOLEST, "")
+                : usual;
+    }
+
     private void readBurner(InputTable root, Burner burner, CycleTraits traits, OptionalDouble coolest) {
         InputTable keys = root.at(ConceptTables.burner(burner));
-        double common = usualTemperature(burner);
-        boolean hotter = coolest.isPresent() && coolest.getAsDouble() > common;
-        double usual = hotter ? coolest.getAsDouble() : common;
+        double usual = usualTemperature(burner);
         OptionalDouble temperature;
         if (burner == Burner.DECOMPOSITION) {
             temperature = OptionalDouble.empty();
         } else if (traits.closure() == CycleTraits.Closure.GAS_FLOW) {
             temperature = OptionalDouble.of(keys.read(
                     GasInputs.BURNER_TEMPERATURE,
-                    hotter
-                            ? Usual.of(usual, COOLEST, "")
-                            : Usual.of(usual, "850 to 1100 K are usual", "nasa-sp-8081")));
+                    orCoolest(coolest, Usual.of(usual, "850 to 1100 K are usual", "nasa-sp-8081"))));
         } else {
             TurbinePlace place = drivenBy(traits, burner);
             boolean ratioGiven = root.at(ConceptTables.turbine(place)).has(GasInputs.PRESSURE_RATIO);
@@ -103,9 +105,7 @@ final class GasKeys {
                     ? keys.number(GasInputs.BURNER_TEMPERATURE, "closes the power balance")
                     : OptionalDouble.of(keys.read(
                             GasInputs.BURNER_TEMPERATURE,
-                            hotter
-                                    ? Usual.of(usual, COOLEST, "")
-                                    : Usual.common(usual).because("middle of the range in use")));
+                            orCoolest(coolest, Usual.common(usual).because("middle of the range in use"))));
         }
         double loss = keys.read(GasInputs.BURNER_INJECTOR_LOSS);
         GasModel model = keys.read(GasInputs.GAS_MODEL);

@@ -23,7 +23,7 @@ import java.util.Optional;
 public enum Technology {
     /** What most files mean: each default stands for itself, whatever its time. */
     UNSTATED("each default stands for itself", Map.of(), 0, 0),
-    /** H-1, F-1, J-2, RL10A, LR-87: up to 8 MPa. */
+    /** Walls of tubes flew to 8 MPa. */
     BRAZED_TUBES(
             "walls of brazed tubes of steel or nickel, as of the 1960s",
             settings(
@@ -41,7 +41,7 @@ public enum Technology {
             "channels milled in a copper alloy and closed by plating or brazing, as of the 1980s",
             settings(
                     set(WallInputs.MATERIAL, "copper-silver-zirconium", "copper alloys flew to 22 MPa with hydrogen"),
-                    set(WallInputs.WALL_THICKNESS, 0.70e-3, "thinnest copper wall usual then, from memory"),
+                    copperWall(),
                     set(JacketInputs.CHANNELS, ChannelKind.MILLED, "milled channels")),
             0,
             0),
@@ -53,12 +53,9 @@ public enum Technology {
                             WallInputs.MATERIAL,
                             "copper-zirconium",
                             "nearest to the chromium copper that flew to 27 MPa with kerosene"),
-                    set(WallInputs.WALL_THICKNESS, 0.70e-3, "thinnest copper wall usual then, from memory"),
+                    copperWall(),
                     set(JacketInputs.CHANNELS, ChannelKind.MILLED, "brazed channels"),
-                    set(
-                            GasSideInputs.FILM_FUEL_FRACTION,
-                            0.05,
-                            "films flew; of the chamber's fuel, common practice, no source")),
+                    film(0.05)),
             0.5,
             0),
     /** Engines from the 2010s on. */
@@ -68,10 +65,7 @@ public enum Technology {
                     set(WallInputs.MATERIAL, "grcop-42", "the alloy made for printing, common practice, no source"),
                     set(WallInputs.WALL_THICKNESS, 0.60e-3, "thinnest printed wall, common practice, no source"),
                     set(JacketInputs.CHANNELS, ChannelKind.MILLED, "printed channels"),
-                    set(
-                            GasSideInputs.FILM_FUEL_FRACTION,
-                            0.03,
-                            "films flew; of the chamber's fuel, common practice, no source")),
+                    film(0.03)),
             0.5,
             -0.5);
 
@@ -91,6 +85,17 @@ public enum Technology {
 
     private static <T> Setting<T> set(Input<T> input, T value, String reason) {
         return new Setting<>(input, Usual.of(value, reason, ""));
+    }
+
+    private static Setting<Double> copperWall() {
+        return set(WallInputs.WALL_THICKNESS, 0.70e-3, "thinnest copper wall usual then, from memory");
+    }
+
+    private static Setting<Double> film(double fraction) {
+        return set(
+                GasSideInputs.FILM_FUEL_FRACTION,
+                fraction,
+                "films flew; of the chamber's fuel, common practice, no source");
     }
 
     private static Map<Input<?>, Setting<?>> settings(Setting<?>... all) {

@@ -22,7 +22,7 @@ final class TechnologyDefaults implements FileDefaults {
             TurbineInputs.PITCH_LINE_SPEED_LIMIT,
             TurbineInputs.ANNULUS_SPEED_LIMIT);
 
-    /** Hottest generator gas of the table of technology, with blades of the 1960s: 1181 K, LR-87-AJ-7 (K). */
+    /** Hottest generator gas of the table of technology, with blades of the 1960s, rounded down (K). */
     private static final double HOTTEST_FLOWN = 1180;
 
     /** Margins that a later technology lowers. */

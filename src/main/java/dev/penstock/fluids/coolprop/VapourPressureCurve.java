@@ -13,7 +13,7 @@ import java.util.Arrays;
 final class VapourPressureCurve {
 
     /** Raised whenever the numbers of a curve mean something else. */
-    static final int FORMAT = 2;
+    static final int FORMAT = 3;
 
     static final int NODES = 600;
 

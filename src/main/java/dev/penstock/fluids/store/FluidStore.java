@@ -44,7 +44,8 @@ public final class FluidStore {
 
     /**
      * @param kind kind of the numbers, a part of the file's name
-     * @param format number of their format, raised whenever they mean something else
+     * @param format number of their format, raised whenever they mean something else, or come out other in
+     *     any bit because what makes them, or the search behind it, has changed
      * @param read makes of the numbers what is wanted
      * @param holds whether what was read from a file still agrees with what answers for the fluid
      * @param make works the numbers out

@@ -29,7 +29,7 @@ public final class FluidTable {
             List.of("common practice, no source"));
 
     /** Raised whenever the numbers of a table mean something else. */
-    static final int FORMAT = 3;
+    static final int FORMAT = 4;
 
     /** Numbers of a patch. */
     static final int PATCH = Property.values().length * PatchBasis.SIZE;
