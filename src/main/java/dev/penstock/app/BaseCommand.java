@@ -1,5 +1,6 @@
 package dev.penstock.app;
 
+import dev.penstock.app.console.CaseFiles;
 import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.Session;
 import dev.penstock.reports.page.ReportRecord;

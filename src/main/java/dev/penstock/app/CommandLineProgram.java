@@ -4,6 +4,7 @@ import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.Failures;
 import dev.penstock.app.console.PlainOutput;
 import dev.penstock.app.console.Session;
+import dev.penstock.app.console.Version;
 import dev.penstock.input.HomeFolder;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
@@ -18,7 +19,7 @@ import picocli.CommandLine.Option;
 /** The program {@code penstock}. */
 @Command(
         name = "penstock",
-        versionProvider = CommandLineProgram.Version.class,
+        versionProvider = Version.class,
         description = "Estimates liquid rocket engines from a one-page concept file: balanced cycle, delivered"
                 + " specific impulse, cooling, turbopumps, and the vehicle that follows.",
         footer = {
@@ -154,20 +155,6 @@ public final class CommandLineProgram implements Runnable {
                 }
             }
             return CommandLine.defaultFactory().create(kind);
-        }
-    }
-
-    /** Reads the version from the archive that the program runs from. */
-    static final class Version implements CommandLine.IVersionProvider {
-
-        @Override
-        public String[] getVersion() {
-            return new String[] {"Penstock " + text()};
-        }
-
-        static String text() {
-            String version = CommandLineProgram.class.getPackage().getImplementationVersion();
-            return version == null ? "(built from a working copy)" : version;
         }
     }
 }

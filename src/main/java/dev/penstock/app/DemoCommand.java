@@ -1,5 +1,7 @@
 package dev.penstock.app;
 
+import dev.penstock.app.console.CaseFiles;
+import dev.penstock.app.console.ConceptReports;
 import dev.penstock.app.console.ConsoleProgress;
 import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.LocalAction;

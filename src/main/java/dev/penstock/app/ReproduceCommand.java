@@ -5,6 +5,7 @@ import dev.penstock.app.console.LocalAction;
 import dev.penstock.app.console.PageFiles;
 import dev.penstock.app.console.ReportOption;
 import dev.penstock.app.console.Session;
+import dev.penstock.app.console.Version;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.reports.page.PageComparison;
 import dev.penstock.reports.page.ReportRecord;
@@ -64,7 +65,7 @@ final class ReproduceCommand extends BaseCommand implements LocalAction {
             throw new InvalidInput("", "REPORT", file.toString(), "its command " + record.command() + " makes no page");
         }
         requirePlainOptions(record);
-        Software here = Software.of(session.home(), CommandLineProgram.Version.text());
+        Software here = Software.of(session.home(), Version.text());
         Optional<String> warning = PageFiles.warning(file, record, here);
         warning.ifPresent(sentence -> session.err().println("penstock: " + sentence));
         String made = again(record);

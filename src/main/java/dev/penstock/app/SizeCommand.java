@@ -1,6 +1,8 @@
 package dev.penstock.app;
 
+import dev.penstock.app.console.CaseFiles;
 import dev.penstock.app.console.ChangeOptions;
+import dev.penstock.app.console.ConceptReports;
 import dev.penstock.app.console.ConsoleProgress;
 import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.ReportOption;

@@ -2,6 +2,7 @@ package dev.penstock.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.penstock.app.console.CaseFiles;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;

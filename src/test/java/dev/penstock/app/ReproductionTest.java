@@ -3,6 +3,7 @@ package dev.penstock.app;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import dev.penstock.app.console.CaseFiles;
 import dev.penstock.app.console.ExitCode;
 import dev.penstock.reports.page.ReportRecord;
 import java.io.IOException;

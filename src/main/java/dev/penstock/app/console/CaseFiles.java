@@ -1,7 +1,5 @@
-package dev.penstock.app;
+package dev.penstock.app.console;
 
-import dev.penstock.app.console.PageFiles;
-import dev.penstock.app.console.Session;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.input.InputFile;
 import dev.penstock.reports.page.ReportRecord;
@@ -19,7 +17,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /** Finds the files of cases: as a path, or by the name of a concept that comes with Penstock. */
-final class CaseFiles {
+public final class CaseFiles {
 
     private static final String ENDING = ".toml";
 
@@ -31,9 +29,9 @@ final class CaseFiles {
      * @param file its file
      * @param changes values by dotted path that replace or add to what the file says
      */
-    record Case(Path file, Map<String, String> changes) {
+    public record Case(Path file, Map<String, String> changes) {
 
-        Case {
+        public Case {
             changes = Collections.unmodifiableMap(new LinkedHashMap<>(changes));
         }
     }
@@ -45,7 +43,7 @@ final class CaseFiles {
      * @return the case
      * @throws InvalidInput if there is none
      */
-    static Case one(Session session, String name, Map<String, String> changes) {
+    public static Case one(Session session, String name, Map<String, String> changes) {
         Path file = find(session, List.of(name)).get(0);
         if (!PageFiles.is(file)) {
             return new Case(file, changes);
@@ -58,7 +56,7 @@ final class CaseFiles {
                     name,
                     "it holds " + record.cases().size() + " cases; take the page of one, or penstock reproduce");
         }
-        PageFiles.warning(file, record, Software.of(session.home(), CommandLineProgram.Version.text()))
+        PageFiles.warning(file, record, Software.of(session.home(), Version.text()))
                 .ifPresent(warning -> session.err().println("penstock: " + warning));
         Map<String, String> all = new LinkedHashMap<>(record.changes());
         all.putAll(changes);
@@ -75,7 +73,7 @@ final class CaseFiles {
      * @param cases cases that it is given, each a concept or a vehicle; all with the same changes
      * @return what the page has to hold; files are named by their path below the folder that holds them all
      */
-    static ReportRecord record(Session session, String command, List<String> options, List<Case> cases) {
+    public static ReportRecord record(Session session, String command, List<String> options, List<Case> cases) {
         Map<Path, String> texts = new LinkedHashMap<>();
         for (Case one : cases) {
             InputFile input = InputFile.read(one.file(), one.changes());
@@ -97,7 +95,7 @@ final class CaseFiles {
                 cases.get(0).changes(),
                 cases.stream().map(one -> name(common, place(one.file()))).toList(),
                 files,
-                Software.of(session.home(), CommandLineProgram.Version.text()));
+                Software.of(session.home(), Version.text()));
     }
 
     private static Path place(Path file) {
@@ -124,7 +122,7 @@ final class CaseFiles {
      * @return the files
      * @throws InvalidInput naming every case that is not there
      */
-    static List<Path> find(Session session, List<String> names) {
+    public static List<Path> find(Session session, List<String> names) {
         List<Path> files = new ArrayList<>();
         List<InvalidInput.Problem> problems = new ArrayList<>();
         for (String name : names) {
@@ -168,7 +166,7 @@ final class CaseFiles {
      * @param folder a folder
      * @return the TOML files directly in it, sorted; none if it does not exist
      */
-    static List<Path> in(Path folder) {
+    public static List<Path> in(Path folder) {
         try (Stream<Path> files = Files.list(folder)) {
             return files.filter(file -> file.toString().endsWith(ENDING))
                     .sorted()

@@ -1,6 +1,5 @@
-package dev.penstock.app;
+package dev.penstock.app.console;
 
-import dev.penstock.app.console.Session;
 import dev.penstock.cycles.concept.ConceptDocument;
 import dev.penstock.cycles.questions.LimitResult;
 import dev.penstock.cycles.sheet.EngineBalance;
@@ -24,13 +23,14 @@ import java.util.Map;
 import java.util.Optional;
 
 /** Makes the pages of balanced concepts. */
-final class ConceptReports {
+public final class ConceptReports {
 
     private static final String COMPARISON = "comparison.html";
 
     private final Session session;
 
-    ConceptReports(Session session) {
+    /** @param session session */
+    public ConceptReports(Session session) {
         this.session = session;
     }
 
@@ -42,7 +42,7 @@ final class ConceptReports {
      * @param options its further options
      * @return its page by file name
      */
-    Map<String, String> of(
+    public Map<String, String> of(
             EngineBalance balance, FeedAnswer feed, List<PageSection> further, String command, List<String> options) {
         ConceptPage page = page(balance, feed).madeBy(command, options);
         further.forEach(page::with);
@@ -56,7 +56,7 @@ final class ConceptReports {
      * @param options further options of the command
      * @return its page by file name, then a drawing and a table of the cycles
      */
-    Map<String, String> of(
+    public Map<String, String> of(
             LimitResult result, Optional<CycleReachView> cycles, List<PageSection> further, List<String> options) {
         String name = slug(result.balance().concept().name());
         ConceptPage page = new ConceptPage(result.balance(), Optional.empty(), Optional.of(result), software())
@@ -77,7 +77,7 @@ final class ConceptReports {
      * @param progress told of each page that is made
      * @return pages by file name, the comparison first
      */
-    Map<String, String> of(List<Outcome> outcomes, Map<String, String> changes, Progress progress) {
+    public Map<String, String> of(List<Outcome> outcomes, Map<String, String> changes, Progress progress) {
         Map<String, Outcome> byFile = new LinkedHashMap<>();
         Map<String, String> pages = new LinkedHashMap<>();
         for (Outcome outcome : outcomes) {
@@ -105,8 +105,9 @@ final class ConceptReports {
         return contents;
     }
 
-    Software software() {
-        return Software.of(session.home(), CommandLineProgram.Version.text());
+    /** @return what the pages are made with */
+    public Software software() {
+        return Software.of(session.home(), Version.text());
     }
 
     private String page(EngineBalance balance) {
@@ -128,7 +129,7 @@ final class ConceptReports {
      * @param sizing a vehicle
      * @return name of the file of its page
      */
-    static String vehicleFile(VehicleSizing sizing) {
+    public static String vehicleFile(VehicleSizing sizing) {
         return "vehicle-" + slug(sizing.plan().name()) + ".html";
     }
 
@@ -136,7 +137,7 @@ final class ConceptReports {
      * @param name name of a concept
      * @return its name as a file name
      */
-    static String slug(String name) {
+    public static String slug(String name) {
         String slug =
                 name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
         return slug.isEmpty() || slug.equals("comparison") ? "concept-" + slug : slug;
