@@ -70,6 +70,7 @@ class ArchitectureTest {
             Map.entry(
                     "cycles",
                     List.of("concept", "origin", "sheet", "arrangements", "reading", "solving", "questions", "trail")),
+            Map.entry("study", List.of("store", "")),
             Map.entry("claims", List.of("figure", "file", "prior", "likelihood", "answer")),
             Map.entry("numerics", List.of("", "sampling")),
             Map.entry("vehicle", List.of("engine", "mass", "ascent", "plan", "stage", "", "reading", "trade")),
@@ -181,6 +182,12 @@ class ArchitectureTest {
         onlyIn("freemarker..", "reports", "app");
         onlyIn("io.javalin..", "reports", "app");
         onlyIn("picocli..", "reports", "app");
+    }
+
+    @Test
+    void theDatabaseIsTouchedByTheStoreOnly() {
+        onlyIn("org.duckdb..", "study.store");
+        onlyIn("java.sql..", "study.store");
     }
 
     @Test

@@ -72,7 +72,8 @@ class ReleaseIT {
         List<String> words = List.of(notice.split("[\\s,]+"));
         try (Stream<Path> libraries = Files.list(release.resolve("lib"))) {
             List<String> names = libraries
-                    .map(file -> file.getFileName().toString().replaceFirst("-[0-9][^-]*\\.jar$", ""))
+                    .map(file ->
+                            file.getFileName().toString().replaceFirst("-[0-9][^-]*(-[a-z]+_[a-z0-9]+)?\\.jar$", ""))
                     .toList();
             assertThat(names).hasSizeGreaterThan(11);
             assertThat(words).containsAll(names);
