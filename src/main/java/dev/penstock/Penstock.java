@@ -18,6 +18,7 @@ import dev.penstock.input.HomeFolder;
 import dev.penstock.quantities.Range;
 import dev.penstock.reports.text.FigureJson;
 import dev.penstock.reports.text.JsonText;
+import dev.penstock.reports.text.Origin;
 import dev.penstock.study.EngineRuns;
 import dev.penstock.study.Progress;
 import dev.penstock.study.VehicleRuns;
@@ -131,7 +132,8 @@ public final class Penstock {
      * @throws dev.penstock.errors.PenstockException as {@link #balance} does
      */
     public String balanceAsJson(EngineConcept concept) {
-        return JsonText.of(FigureJson.of(EngineFigures.ALL, balanced(concept)));
+        Origin origin = new Origin("balance", Penstock.class.getName() + ".balanceAsJson");
+        return JsonText.of(origin.with(FigureJson.of(EngineFigures.ALL, balanced(concept))));
     }
 
     /**

@@ -1,6 +1,7 @@
 package dev.penstock.app;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.NullNode;
@@ -11,6 +12,7 @@ import dev.penstock.app.console.LocalAction;
 import dev.penstock.app.console.Session;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.input.InputFile;
+import dev.penstock.reports.text.Origin;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -42,6 +44,7 @@ import picocli.CommandLine.Command;
 final class AnswerCommand extends BaseCommand implements LocalAction {
 
     private static final ObjectMapper JSON = new ObjectMapper();
+    private static final String SENT = "concept.toml";
     private static final String PREFIX = "penstock: ";
 
     /** A concept and its changes, with all that JSON adds in signs. */
@@ -117,7 +120,7 @@ final class AnswerCommand extends BaseCommand implements LocalAction {
             return;
         }
         Path folder = Files.createTempDirectory("penstock-answer");
-        Path file = folder.resolve("concept.toml");
+        Path file = folder.resolve(SENT);
         try {
             Files.writeString(file, request.concept().get());
             run(request, List.of(file.toString()), reply);
@@ -135,11 +138,17 @@ final class AnswerCommand extends BaseCommand implements LocalAction {
         words.add("--json");
         StringWriter results = new StringWriter();
         StringWriter problems = new StringWriter();
-        int code = CommandLineProgram.run(
-                session.into(new PrintWriter(results), new PrintWriter(problems)), words.toArray(String[]::new));
+        String[] line = words.toArray(String[]::new);
+        int code = CommandLineProgram.run(session.into(new PrintWriter(results), new PrintWriter(problems)), line);
         if (code == ExitCode.OK) {
             reply.put("exit_code", code);
-            reply.set("answer", JSON.readTree(results.toString()));
+            JsonNode answer = JSON.readTree(results.toString());
+            if (request.concept().isPresent() && answer instanceof ObjectNode document) {
+                // The file is gone by the time that anybody reads the line.
+                words.set(1, SENT);
+                document.put(Origin.COMMAND, Origin.of(request.command(), words).line());
+            }
+            reply.set("answer", answer);
         } else {
             refuse(
                     reply,

@@ -3,12 +3,16 @@ package dev.penstock.app;
 import dev.penstock.app.console.CaseFiles;
 import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.Session;
+import dev.penstock.errors.InvalidInput;
 import dev.penstock.reports.page.ReportRecord;
+import dev.penstock.reports.text.DocumentTable;
 import dev.penstock.reports.text.JsonText;
+import dev.penstock.reports.text.Origin;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
@@ -25,6 +29,17 @@ abstract class BaseCommand implements Callable<Integer> {
     @Option(names = "--json", description = "print one JSON document, in SI units, and nothing else")
     private boolean json;
 
+    @Option(
+            names = "--csv",
+            description = "print one comma-separated table with a heading line, in SI units, and nothing else")
+    private boolean csv;
+
+    @Option(
+            names = "--rows",
+            paramLabel = "PATH",
+            description = "with --csv: the part of the JSON document whose entries are the lines, for example stations")
+    private Optional<String> rows = Optional.empty();
+
     @Option(names = "--verbose", description = "print the trace when something fails")
     private boolean verbose;
 
@@ -36,7 +51,16 @@ abstract class BaseCommand implements Callable<Integer> {
 
     /** Options that say where an answer goes; they do not belong to what made it. */
     protected static final Set<String> OUTPUT = Set.of(
-            "--report", "--paper", "--json", "--csv", "--verbose", "--output", "--write-concept", "--set", "--help");
+            "--report",
+            "--paper",
+            "--json",
+            "--csv",
+            "--rows",
+            "--verbose",
+            "--output",
+            "--write-concept",
+            "--set",
+            "--help");
 
     @Spec
     private CommandSpec spec;
@@ -51,6 +75,21 @@ abstract class BaseCommand implements Callable<Integer> {
 
     protected boolean json() {
         return json;
+    }
+
+    /** @return whether a table was asked for, and no document */
+    protected boolean csv() {
+        return csv && !json;
+    }
+
+    /** @return the part of the document that was named for the lines of a table, if any */
+    protected Optional<String> rows() {
+        return rows;
+    }
+
+    /** @return the part of the document whose entries are the lines of a table unless another is named */
+    protected String mainRows() {
+        return "";
     }
 
     /** @return the options given, but for changes of inputs and for where the answer goes */
@@ -94,8 +133,34 @@ abstract class BaseCommand implements Callable<Integer> {
 
     /** Prints the answer in the form that was asked for. */
     protected int answer(Supplier<Map<String, Object>> document, Supplier<String> text) {
-        session.out().print(json ? JsonText.of(document.get()) : text.get());
+        return answer(document, text, () -> table(document.get(), mainRows()));
+    }
+
+    /** Prints the answer in the form that was asked for, with a table of its own where no other is named. */
+    protected int answer(Supplier<Map<String, Object>> document, Supplier<String> text, Supplier<String> table) {
+        if (rows.isPresent() && !csv) {
+            throw new InvalidInput("", "--rows", rows.get(), "it needs --csv");
+        }
+        if (json) {
+            session.out().print(JsonText.of(origin().with(document.get())));
+        } else if (csv) {
+            session.out().print(rows.map(path -> table(document.get(), path)).orElseGet(table));
+        } else {
+            session.out().print(text.get());
+        }
         session.out().flush();
         return ExitCode.OK;
+    }
+
+    private Origin origin() {
+        List<String> arguments = spec.root().commandLine().getParseResult().originalArgs();
+        return Origin.of(command(), arguments);
+    }
+
+    private static String table(Map<String, Object> document, String path) {
+        DocumentTable table = new DocumentTable(document);
+        return table.csv(path)
+                .orElseThrow(
+                        () -> new InvalidInput("", "--rows", path, "allowed are " + String.join(", ", table.parts())));
     }
 }

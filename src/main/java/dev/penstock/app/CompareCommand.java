@@ -38,6 +38,11 @@ final class CompareCommand extends BaseCommand {
     }
 
     @Override
+    protected String mainRows() {
+        return "concepts";
+    }
+
+    @Override
     public Integer call() {
         EngineRuns runs = session.runs();
         List<Path> cases = CaseFiles.find(session, files);

@@ -4,7 +4,6 @@ import dev.penstock.app.console.CaseFiles;
 import dev.penstock.app.console.ChangeOptions;
 import dev.penstock.app.console.ConceptReports;
 import dev.penstock.app.console.ConsoleProgress;
-import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.Interruption;
 import dev.penstock.app.console.OptionReader;
 import dev.penstock.app.console.ReportOption;
@@ -29,6 +28,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -69,11 +69,6 @@ final class LimitCommand extends BaseCommand {
                     "what dumped turbine gas may cost of the specific impulse, for --cycles; limits.exhaust_loss unless given")
     private Optional<String> exhaustLoss = Optional.empty();
 
-    @Option(
-            names = "--csv",
-            description = "with --cycles: print a comma-separated table, in SI units, and nothing else")
-    private boolean csv;
-
     @Mixin
     private ChangeOptions changes;
 
@@ -107,24 +102,19 @@ final class LimitCommand extends BaseCommand {
                         uncertainty.map(UncertaintyView::section).stream())
                 .toList();
         List<Path> pages = report.write(() -> new ConceptReports(session).of(result, others, further, options()));
-        if (csv && !json()) {
-            session.out().print(others.map(CycleReachView::csv).orElse(""));
-            session.out().flush();
-            return ExitCode.OK;
-        }
-        return answer(
-                () -> {
-                    Map<String, Object> map = LimitView.json(result);
-                    others.ifPresent(o -> map.put("cycles", o.json()));
-                    uncertainty.ifPresent(u -> map.put("uncertainty", UncertaintyView.json(u)));
-                    return map;
-                },
-                () -> LimitView.text(result)
-                        + others.map(o -> System.lineSeparator() + o.text()).orElse("")
-                        + uncertainty
-                                .map(u -> System.lineSeparator() + UncertaintyView.text(u))
-                                .orElse("")
-                        + written(pages));
+        Supplier<Map<String, Object>> document = () -> {
+            Map<String, Object> map = LimitView.json(result);
+            others.ifPresent(o -> map.put("cycles", o.json()));
+            uncertainty.ifPresent(u -> map.put("uncertainty", UncertaintyView.json(u)));
+            return map;
+        };
+        Supplier<String> text = () -> LimitView.text(result)
+                + others.map(o -> System.lineSeparator() + o.text()).orElse("")
+                + uncertainty
+                        .map(u -> System.lineSeparator() + UncertaintyView.text(u))
+                        .orElse("")
+                + written(pages);
+        return others.map(o -> answer(document, text, o::csv)).orElseGet(() -> answer(document, text));
     }
 
     private UncertaintyResult sample(EngineRuns runs, Concept concept, int count) {
@@ -142,9 +132,9 @@ final class LimitCommand extends BaseCommand {
     }
 
     private List<Double> temperatures(OptionReader options) {
-        boolean alone = temperatures.isPresent() || exhaustLoss.isPresent() || csv;
+        boolean alone = temperatures.isPresent() || exhaustLoss.isPresent();
         if (alone && !cycles) {
-            options.problem("--temperatures, --exhaust-loss, --csv", "alone", "they need --cycles");
+            options.problem("--temperatures, --exhaust-loss", "alone", "they need --cycles");
         }
         return temperatures
                 .map(text -> options.series(

@@ -28,6 +28,11 @@ final class ListCommand extends BaseCommand {
     }
 
     @Override
+    protected String mainRows() {
+        return "entries";
+    }
+
+    @Override
     public Integer call() {
         Listing listing = kind.of(session);
         return answer(listing::json, listing::text);

@@ -27,9 +27,6 @@ final class NozzleCommand extends BaseCommand {
     @Parameters(paramLabel = "CASE", description = "concept file, or the name of one in cycles/")
     private String file;
 
-    @Option(names = "--csv", description = "print the contour as comma-separated points, in m, and nothing else")
-    private boolean csv;
-
     @Option(
             names = "--burn-time",
             paramLabel = "TIME",
@@ -59,6 +56,6 @@ final class NozzleCommand extends BaseCommand {
         EngineRuns runs = session.runs();
         EngineBalance balance = runs.study().balance(runs.read(found.file(), found.changes()));
         NozzleView view = new NozzleView(balance, burn, decay);
-        return answer(view::json, csv ? view::csv : view::text);
+        return answer(view::json, view::text, view::csv);
     }
 }

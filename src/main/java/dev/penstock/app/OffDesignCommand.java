@@ -80,6 +80,11 @@ final class OffDesignCommand extends BaseCommand {
     }
 
     @Override
+    protected String mainRows() {
+        return "points";
+    }
+
+    @Override
     public Integer call() {
         List<OperatingCommand> commands = commands();
         CaseFiles.Case found = CaseFiles.one(session, file, changes.map());

@@ -5,10 +5,10 @@ import dev.penstock.app.console.LocalAction;
 import dev.penstock.app.console.PageFiles;
 import dev.penstock.app.console.ReportOption;
 import dev.penstock.app.console.Session;
-import dev.penstock.app.console.Version;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.reports.page.PageComparison;
 import dev.penstock.reports.page.ReportRecord;
+import dev.penstock.reports.text.Release;
 import dev.penstock.reports.text.Software;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -65,7 +65,7 @@ final class ReproduceCommand extends BaseCommand implements LocalAction {
             throw new InvalidInput("", "REPORT", file.toString(), "its command " + record.command() + " makes no page");
         }
         requirePlainOptions(record);
-        Software here = Software.of(session.home(), Version.text());
+        Software here = Software.of(session.home(), Release.version());
         Optional<String> warning = PageFiles.warning(file, record, here);
         warning.ifPresent(sentence -> session.err().println("penstock: " + sentence));
         String made = again(record);
@@ -128,7 +128,7 @@ final class ReproduceCommand extends BaseCommand implements LocalAction {
 
     private static Map<String, Object> json(ReportRecord record, PageComparison comparison, List<String> versions) {
         Map<String, Object> map = new LinkedHashMap<>();
-        map.put("command", record.line());
+        map.put("page_made_by", record.line());
         map.put("version_differences", versions);
         map.put("numbers", comparison.numbers());
         map.put("same", comparison.same());

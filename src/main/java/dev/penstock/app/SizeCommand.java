@@ -61,6 +61,11 @@ final class SizeCommand extends BaseCommand {
     }
 
     @Override
+    protected String mainRows() {
+        return reuse ? "reuse" : fly ? "flight.points" : "stages";
+    }
+
+    @Override
     public Integer call() {
         VehicleRuns runs = new VehicleRuns(session.runs());
         CaseFiles.Case found = CaseFiles.one(session, file, changes.map());

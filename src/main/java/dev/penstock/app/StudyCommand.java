@@ -1,7 +1,6 @@
 package dev.penstock.app;
 
 import dev.penstock.app.console.Session;
-import dev.penstock.errors.InvalidInput;
 import dev.penstock.study.StudyFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -25,9 +24,6 @@ final class StudyCommand extends BaseCommand {
     @Parameters(paramLabel = "FILE", description = "study file, or the name of one in cycles/studies/")
     private String file;
 
-    @Option(names = "--csv", description = "of a sweep: print a comma-separated table, in SI units, and nothing else")
-    private boolean csv;
-
     @Option(names = "--report", paramLabel = "PATH", description = "also write a page, as compare, sweep and size do")
     private Optional<String> report = Optional.empty();
 
@@ -42,9 +38,6 @@ final class StudyCommand extends BaseCommand {
     public Integer call() {
         Path path = find();
         StudyFile study = StudyFile.read(path);
-        if (csv && study.kind() != StudyFile.Kind.SWEEP) {
-            throw new InvalidInput("", "--csv", study.kind().key(), "only a sweep has such a table");
-        }
         return CommandLineProgram.run(session, arguments(path, study).toArray(String[]::new));
     }
 
@@ -79,9 +72,10 @@ final class StudyCommand extends BaseCommand {
         if (json()) {
             arguments.add("--json");
         }
-        if (csv) {
+        if (csv()) {
             arguments.add("--csv");
         }
+        rows().ifPresent(part -> arguments.addAll(List.of("--rows", part)));
         report.ifPresent(place -> arguments.addAll(List.of("--report", place)));
         paper.ifPresent(size -> arguments.addAll(List.of("--paper", size)));
         return arguments;

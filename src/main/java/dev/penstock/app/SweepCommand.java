@@ -41,9 +41,6 @@ final class SweepCommand extends BaseCommand {
                     + " propellants.fuel=methane,rp-1; may be given several times")
     private List<String> vary = new ArrayList<>();
 
-    @Option(names = "--csv", description = "print a comma-separated table, in SI units, and nothing else")
-    private boolean csv;
-
     @Option(
             names = "--samples",
             paramLabel = "N",
@@ -96,12 +93,7 @@ final class SweepCommand extends BaseCommand {
             files.put(name + ".csv", view.csv());
             return files;
         });
-        if (csv && !json()) {
-            session.out().print(view.csv());
-            session.out().flush();
-        } else {
-            answer(view::json, () -> view.text() + written(pages));
-        }
+        answer(view::json, () -> view.text() + written(pages), view::csv);
         return result.points().stream().anyMatch(p -> p.balance().isPresent()) ? ExitCode.OK : ExitCode.NO_SOLUTION;
     }
 

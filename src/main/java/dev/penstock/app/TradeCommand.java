@@ -50,6 +50,11 @@ final class TradeCommand extends BaseCommand {
     }
 
     @Override
+    protected String mainRows() {
+        return "pairs";
+    }
+
+    @Override
     public Integer call() {
         List<PropellantPair> tried = pairs.isEmpty()
                 ? PropellantPair.usual()

@@ -4,8 +4,10 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.penstock.app.console.Session;
 import dev.penstock.input.HomeFolder;
+import dev.penstock.reports.text.Origin;
 import java.io.ByteArrayInputStream;
 import java.io.InputStream;
 import java.io.PrintWriter;
@@ -42,8 +44,13 @@ record Run(int code, String out, String err) {
         return new Run(code, out.toString(), err.toString());
     }
 
-    /** The one JSON document on standard output; fails if anything else is there. */
+    /** The answer in the one JSON document on standard output, without the line that asked for it. */
     JsonNode json() {
+        return ((ObjectNode) document()).without(List.of(Origin.COMMAND));
+    }
+
+    /** The one JSON document on standard output; fails if anything else is there. */
+    JsonNode document() {
         ObjectMapper strict = new ObjectMapper().enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
         try {
             return strict.readTree(out);

@@ -51,11 +51,14 @@ class StudyCommandTest {
     }
 
     @Test
-    void onlyASweepHasATable() throws IOException {
-        String file = study("name = \"s\"\nstudy = \"compare\"\ncases = [\"../dunlin.toml\"]\n");
-        Run run = Run.of("study", file, "--csv");
-        assertThat(run.code()).isEqualTo(2);
-        assertThat(run.err()).contains("--csv");
+    void everyStudyHasATable() throws IOException {
+        String file = study("name = \"s\"\nstudy = \"compare\"\ncases = [\"../dunlin.toml\", \"../heron.toml\"]\n");
+        assertThat(Run.of("study", file, "--csv").out())
+                .startsWith("name,file,")
+                .hasLineCount(3)
+                .isEqualTo(Run.of("compare", folder + "/dunlin.toml", folder + "/heron.toml", "--csv")
+                        .out());
+        assertThat(Run.of("study", file, "--rows", "concepts").err()).contains("it needs --csv");
     }
 
     @Test

@@ -3,6 +3,7 @@ package dev.penstock.app.console;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.input.InputFile;
 import dev.penstock.reports.page.ReportRecord;
+import dev.penstock.reports.text.Release;
 import dev.penstock.reports.text.Software;
 import dev.penstock.vehicle.reading.VehicleReader;
 import java.io.IOException;
@@ -56,7 +57,7 @@ public final class CaseFiles {
                     name,
                     "it holds " + record.cases().size() + " cases; take the page of one, or penstock reproduce");
         }
-        PageFiles.warning(file, record, Software.of(session.home(), Version.text()))
+        PageFiles.warning(file, record, Software.of(session.home(), Release.version()))
                 .ifPresent(warning -> session.err().println("penstock: " + warning));
         Map<String, String> all = new LinkedHashMap<>(record.changes());
         all.putAll(changes);
@@ -95,7 +96,7 @@ public final class CaseFiles {
                 cases.get(0).changes(),
                 cases.stream().map(one -> name(common, place(one.file()))).toList(),
                 files,
-                Software.of(session.home(), Version.text()));
+                Software.of(session.home(), Release.version()));
     }
 
     private static Path place(Path file) {

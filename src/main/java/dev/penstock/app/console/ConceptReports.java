@@ -9,6 +9,7 @@ import dev.penstock.reports.engine.CycleReachView;
 import dev.penstock.reports.page.PageSection;
 import dev.penstock.reports.page.ReportRecord;
 import dev.penstock.reports.study.ComparisonView;
+import dev.penstock.reports.text.Release;
 import dev.penstock.reports.text.Software;
 import dev.penstock.study.Outcome;
 import dev.penstock.study.Parallel;
@@ -107,7 +108,7 @@ public final class ConceptReports {
 
     /** @return what the pages are made with */
     public Software software() {
-        return Software.of(session.home(), Version.text());
+        return Software.of(session.home(), Release.version());
     }
 
     private String page(EngineBalance balance) {

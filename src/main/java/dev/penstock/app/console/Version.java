@@ -1,18 +1,13 @@
 package dev.penstock.app.console;
 
+import dev.penstock.reports.text.Release;
 import picocli.CommandLine;
 
-/** Reads the version from the archive that the program runs from. */
+/** Tells the version to whoever asks the command line. */
 public final class Version implements CommandLine.IVersionProvider {
 
     @Override
     public String[] getVersion() {
-        return new String[] {"Penstock " + text()};
-    }
-
-    /** @return the version alone */
-    public static String text() {
-        String version = Version.class.getPackage().getImplementationVersion();
-        return version == null ? "(built from a working copy)" : version;
+        return new String[] {"Penstock " + Release.version()};
     }
 }

@@ -12,6 +12,7 @@ import dev.penstock.reports.study.SweepCharts;
 import dev.penstock.reports.study.SweepView;
 import dev.penstock.reports.text.FigureJson;
 import dev.penstock.reports.text.JsonText;
+import dev.penstock.reports.text.Origin;
 import dev.penstock.study.Axis;
 import dev.penstock.study.Measure;
 import dev.penstock.study.Sweep;
@@ -27,6 +28,7 @@ import java.util.Map;
 final class StudyRoutes {
 
     private static final int MOST_TOGETHER = 12;
+    private static final Origin MADE_HERE = new Origin("sweep", "penstock serve");
 
     private static final FigureTable<EngineBalance> ENGINE = FigureTable.<EngineBalance>ofOne()
             .word("name", "concept", b -> b.concept().name())
@@ -67,7 +69,7 @@ final class StudyRoutes {
         routes.get("/api/sweep/{id}/table.json", request -> {
             download(request, "sweep.json");
             request.contentType("application/json;charset=utf-8")
-                    .result(JsonText.of(new SweepView(result(request)).json()));
+                    .result(JsonText.of(MADE_HERE.with(new SweepView(result(request)).json())));
         });
     }
 

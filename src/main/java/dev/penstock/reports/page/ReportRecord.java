@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import dev.penstock.reports.text.JsonText;
 import dev.penstock.reports.text.Markup;
+import dev.penstock.reports.text.ShellWords;
 import dev.penstock.reports.text.Software;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -53,9 +54,9 @@ public record ReportRecord(
 
     /** @return the command line that makes the page, as it is typed beside the files */
     public String line() {
-        StringBuilder line = new StringBuilder("penstock ").append(command);
-        arguments().forEach(a -> line.append(' ').append(quoted(a)));
-        return line.toString();
+        List<String> words = new ArrayList<>(List.of("penstock", command));
+        words.addAll(arguments());
+        return ShellWords.line(words);
     }
 
     /** @return what follows the command on its line */
@@ -64,10 +65,6 @@ public record ReportRecord(
         arguments.addAll(options);
         changes.forEach((path, value) -> arguments.addAll(List.of("--set", path + "=" + value)));
         return arguments;
-    }
-
-    private static String quoted(String word) {
-        return word.matches("[\\w@%+=:,./-]+") ? word : "'" + word.replace("'", "'\\''") + "'";
     }
 
     /**
