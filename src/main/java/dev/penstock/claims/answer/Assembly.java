@@ -277,6 +277,19 @@ final class Assembly {
                     "Without a table [given] on cooling, engines that do not live on the heat of a jacket are taken"
                             + " without one: their pumps deliver less pressure than with it.");
         }
+        int most = mixture.clouds().stream()
+                .mapToInt(c -> c.samples().size())
+                .max()
+                .orElse(0);
+        List<String> left = mixture.clouds().stream()
+                .filter(c -> c.posterior().isPresent() && c.samples().size() < most)
+                .map(c -> c.hypothesis().cycle().id())
+                .distinct()
+                .toList();
+        if (!left.isEmpty()) {
+            cautions.add("After a first answer these were too improbable to be followed further: "
+                    + String.join(", ", left) + ".");
+        }
         double effective = mixture.effective();
         if (!mixture.empty() && effective < FEW) {
             cautions.add(String.format(

@@ -139,10 +139,12 @@ public final class Judge {
         }
     }
 
+    /** Kinds that a first answer rules out are left at it. */
     private void sample(int points) {
+        List<Boolean> hopeful = new Mixture(clouds).hopeful();
         for (int i = 0; i < clouds.size(); i++) {
             Cloud cloud = clouds.get(i);
-            if (cloud.model().isPresent()) {
+            if (cloud.model().isPresent() && hopeful.get(i)) {
                 what = cloud.hypothesis().cycle().id();
                 var posterior = sampling.sampled(cloud, points);
                 if (posterior.complete()) {

@@ -20,6 +20,8 @@ public record JudgeEffort(int samples, long seed) {
     private static final int SCOUTS = 8;
 
     private static final int ROUGH = 4;
+    /** Candidates of the prior at least: enough to learn what engines do beside their chambers. */
+    private static final int LEARNT = 64;
 
     /** The usual effort. */
     public static final JudgeEffort USUAL = new JudgeEffort(160, 1);
@@ -49,6 +51,6 @@ public record JudgeEffort(int samples, long seed) {
     }
 
     int prior() {
-        return Math.max(FEWEST, samples / 2);
+        return Math.max(LEARNT, samples / 2);
     }
 }

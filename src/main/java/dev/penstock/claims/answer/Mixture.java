@@ -4,6 +4,7 @@ import dev.penstock.claims.figure.ClaimFigure;
 import dev.penstock.claims.likelihood.Sighting;
 import dev.penstock.numerics.sampling.SampledPosterior;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -14,6 +15,11 @@ final class Mixture {
 
     /** A sample with its weight and the cloud that it is from. */
     record Weighted(Cloud cloud, Sighting sighting, double weight) {}
+
+    /** Share of the most probable kind below which a kind is not followed further (-). */
+    private static final double HOPELESS = 0.01;
+
+    private static final double ERRORS = 3;
 
     private final List<Cloud> clouds;
     private final double[] probabilities;
@@ -46,6 +52,29 @@ final class Mixture {
 
     double probability(int cloud) {
         return probabilities[cloud];
+    }
+
+    /**
+     * Kinds that may still be worth following: not those that a first answer leaves less than a hundredth of the most probable
+     * one, three errors of both evidences notwithstanding. Kinds without an answer yet are; so is one that was sampled in vain only
+     * where no kind was found.
+     */
+    List<Boolean> hopeful() {
+        Optional<SampledPosterior<Sighting>> most = clouds.stream()
+                .filter(c -> !c.samples().isEmpty())
+                .max(Comparator.comparingDouble(Cloud::logEvidence))
+                .flatMap(Cloud::posterior);
+        return clouds.stream()
+                .map(c -> most.isEmpty()
+                        || c.posterior().isEmpty()
+                        || c.logEvidence()
+                                        - most.get().logEvidence()
+                                        + ERRORS
+                                                * Math.hypot(
+                                                        c.posterior().get().evidenceError(),
+                                                        most.get().evidenceError())
+                                > Math.log(HOPELESS))
+                .toList();
     }
 
     List<Weighted> samples() {

@@ -73,14 +73,15 @@ final class Sampling {
             return Cloud.none(hypothesis, found.failures());
         }
         EngineModel model = found.model().get();
-        ScoutedLadder ladder = ScoutedLadder.of(new ClaimLadder(model, found.further(), found.failures()), workers);
+        ClaimLadder claims = new ClaimLadder(model, found.further(), found.failures());
         List<double[]> points = TemperedSampler.prior(model.unknowns().size(), effort.prior());
         List<Optional<Sighting>> seen = new ArrayList<>();
         points.forEach(p -> seen.add(Optional.empty()));
         workers.forEach(
                 points.size(),
                 i -> seen.set(
-                        i, ladder.evaluate(ladder.levels() - 1, points.get(i)).detail()));
+                        i, claims.evaluate(claims.levels() - 1, points.get(i)).detail()));
+        ScoutedLadder ladder = ScoutedLadder.of(claims.led(points, seen, workers), workers);
         List<Sighting> closed = seen.stream().flatMap(Optional::stream).toList();
         count(points.size(), points.size() - closed.size());
         return new Cloud(

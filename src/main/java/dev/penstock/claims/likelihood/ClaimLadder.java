@@ -7,6 +7,7 @@ import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.numerics.sampling.Evaluation;
 import dev.penstock.numerics.sampling.Ladder;
+import dev.penstock.numerics.sampling.Workers;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -27,6 +28,7 @@ public final class ClaimLadder implements Ladder<Sighting> {
     private final EngineModel model;
     private final List<Double> further;
     private final Failures failures;
+    private final EngineOverChamber rest;
     private final OptionalInt unheard;
     /** The chamber of the last point of this thread: the dear level is asked right after the cheap one. */
     private final ThreadLocal<Last> last = new ThreadLocal<>();
@@ -39,10 +41,12 @@ public final class ClaimLadder implements Ladder<Sighting> {
      * @param failures counts why candidates do not close
      */
     public ClaimLadder(EngineModel model, List<Double> further, Failures failures) {
-        this(model, further, failures, OptionalInt.empty());
+        this(model, further, failures, EngineOverChamber.UNKNOWN, OptionalInt.empty());
     }
 
-    private ClaimLadder(EngineModel model, List<Double> further, Failures failures, OptionalInt unheard) {
+    private ClaimLadder(
+            EngineModel model, List<Double> further, Failures failures, EngineOverChamber rest, OptionalInt unheard) {
+        this.rest = rest;
         this.unheard = unheard;
         this.model = model;
         this.further = List.copyOf(further);
@@ -54,7 +58,26 @@ public final class ClaimLadder implements Ladder<Sighting> {
      * @return the likelihood of all other claims
      */
     public ClaimLadder without(int claim) {
-        return new ClaimLadder(model, further, failures, OptionalInt.of(claim));
+        return new ClaimLadder(model, further, failures, rest, OptionalInt.of(claim));
+    }
+
+    /**
+     * The same claims, led by what whole engines were seen to do beside their chambers alone.
+     *
+     * @param points points of the standard normal space
+     * @param seen the engine there; empty where none closes
+     * @param workers make the chambers
+     * @return the likelihood of the same claims
+     */
+    public ClaimLadder led(List<double[]> points, List<Optional<Sighting>> seen, Workers workers) {
+        double[][] alone = new double[points.size()][];
+        workers.forEach(
+                alone.length,
+                i -> alone[i] = seen.get(i).isPresent() ? byChamberAlone(points.get(i)) : new double[claims()]);
+        List<Boolean> unknowns =
+                model.claims().stream().map(c -> model.unknownOf(c).isPresent()).toList();
+        EngineOverChamber learnt = EngineOverChamber.of(points, alone, seen, unknowns);
+        return new ClaimLadder(model, further, failures, learnt, unheard);
     }
 
     /**
@@ -102,22 +125,27 @@ public final class ClaimLadder implements Ladder<Sighting> {
     }
 
     private Evaluation<Sighting> byChamber(double[] point) {
-        double[] predicted = alone(point);
-        return loosely(predicted, new double[predicted.length]);
+        double[] alone = alone(point);
+        return loosely(point, alone, new double[alone.length]);
     }
 
     /**
      * What the claims that are heard say of predictions that only lead the way.
      *
-     * @param predicted what is predicted for each claim, SI; NaN where nothing is
-     * @param errors standard deviation of each prediction besides that of a chamber alone, SI
+     * @param point a point of the standard normal space
+     * @param alone what the chamber alone predicts for each claim, SI; NaN where it says nothing of it
+     * @param errors standard deviation of each of these numbers, SI
      */
-    Evaluation<Sighting> loosely(double[] predicted, double[] errors) {
+    Evaluation<Sighting> loosely(double[] point, double[] alone, double[] errors) {
         double sum = 0;
-        for (int i = 0; i < predicted.length; i++) {
-            if (heard(i) && Double.isFinite(predicted[i])) {
-                double further = Math.hypot(doubt(i, predicted[i]), errors[i]);
-                sum += model.claims().get(i).logLikelihood(predicted[i], further);
+        for (int i = 0; i < alone.length; i++) {
+            if (heard(i)) {
+                EngineOverChamber.Led led = rest.led(i, point, alone[i], doubt(i, alone[i]));
+                if (Double.isFinite(led.value())) {
+                    double share = Double.isFinite(alone[i]) ? errors[i] * Math.abs(led.value() / alone[i]) : 0;
+                    double doubt = Math.hypot(Math.hypot(led.doubt(), share), further.get(i));
+                    sum += model.claims().get(i).logLikelihood(led.value(), doubt);
+                }
             }
         }
         return new Evaluation<>(sum, Optional.empty());

@@ -79,6 +79,6 @@ public final class ScoutedLadder implements Ladder<Sighting> {
             predicted[i] = surface.isPresent() ? surface.get().value(point) : Double.NaN;
             errors[i] = surface.isPresent() ? surface.get().error(predicted[i]) : 0;
         }
-        return ladder.loosely(predicted, errors);
+        return ladder.loosely(point, predicted, errors);
     }
 }

@@ -33,11 +33,51 @@ public final class ResponseSurface {
 
     private static final double LEAST_ABOVE_TERMS = 1.2;
 
+    /** What a surface is made of: as much as the values settle. */
+    private enum Terms {
+        STRAIGHT,
+        SQUARES,
+        ALL;
+
+        int count(int d) {
+            return 1
+                    + switch (this) {
+                        case STRAIGHT -> d;
+                        case SQUARES -> 2 * d;
+                        case ALL -> 2 * d + d * (d + 1) / 2;
+                    };
+        }
+
+        double[] row(double[] point) {
+            int d = point.length;
+            double[] t = new double[d];
+            double[] row = new double[count(d)];
+            int k = 0;
+            row[k++] = 1;
+            for (int i = 0; i < d; i++) {
+                t[i] = 2 * NORMAL.cumulativeProbability(point[i]) - 1;
+                row[k++] = t[i];
+            }
+            for (int i = 0; i < d && this != STRAIGHT; i++) {
+                row[k++] = t[i] * t[i];
+            }
+            for (int i = 0; i < d && this == ALL; i++) {
+                row[k++] = t[i] * t[i] * t[i];
+                for (int j = 0; j < i; j++) {
+                    row[k++] = t[i] * t[j];
+                }
+            }
+            return row;
+        }
+    }
+
+    private final Terms terms;
     private final double[] coefficients;
     private final boolean logarithmic;
     private final double error;
 
-    private ResponseSurface(double[] coefficients, boolean logarithmic, double error) {
+    private ResponseSurface(Terms terms, double[] coefficients, boolean logarithmic, double error) {
+        this.terms = terms;
         this.coefficients = coefficients;
         this.logarithmic = logarithmic;
         this.error = error;
@@ -48,27 +88,33 @@ public final class ResponseSurface {
      * @return how many points a surface should be learnt from
      */
     public static int wanted(int dimensions) {
-        return 3 * terms(dimensions);
-    }
-
-    private static int terms(int d) {
-        return 1 + 2 * d + d * (d + 1) / 2;
+        return 3 * Terms.ALL.count(dimensions);
     }
 
     /**
      * @param points points of the standard normal space
      * @param values the quantity there; points without a finite one are left out
-     * @return the surface; empty if there are too few points, or they do not settle it
+     * @return the surface, of as many terms as the values settle; empty if they do not settle a plane
      */
     public static Optional<ResponseSurface> of(List<double[]> points, double[] values) {
-        List<double[]> rows = new ArrayList<>();
+        List<double[]> at = new ArrayList<>();
         List<Double> known = new ArrayList<>();
         for (int i = 0; i < values.length; i++) {
             if (Double.isFinite(values[i])) {
-                rows.add(row(points.get(i)));
+                at.add(points.get(i));
                 known.add(values[i]);
             }
         }
+        int fitted = at.size() - (at.size() + HELD - 1) / HELD;
+        for (Terms terms : List.of(Terms.ALL, Terms.SQUARES, Terms.STRAIGHT)) {
+            if (fitted > 0 && fitted >= LEAST_ABOVE_TERMS * terms.count(at.get(0).length)) {
+                return fitted(terms, at.stream().map(terms::row).toList(), known);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<ResponseSurface> fitted(Terms terms, List<double[]> rows, List<Double> known) {
         boolean logarithmic = known.stream().allMatch(v -> v > 0);
         List<double[]> fitted = new ArrayList<>();
         List<Double> aims = new ArrayList<>();
@@ -77,9 +123,6 @@ public final class ResponseSurface {
                 fitted.add(rows.get(i));
                 aims.add(logarithmic ? Math.log(known.get(i)) : known.get(i));
             }
-        }
-        if (rows.isEmpty() || fitted.size() < LEAST_ABOVE_TERMS * rows.get(0).length) {
-            return Optional.empty();
         }
         try {
             RealVector solved = new QRDecomposition(new Array2DRowRealMatrix(fitted.toArray(double[][]::new)), 1e-12)
@@ -93,29 +136,10 @@ public final class ResponseSurface {
                 squares += off * off;
                 count++;
             }
-            return Optional.of(new ResponseSurface(solved.toArray(), logarithmic, Math.sqrt(squares / count)));
+            return Optional.of(new ResponseSurface(terms, solved.toArray(), logarithmic, Math.sqrt(squares / count)));
         } catch (SingularMatrixException e) {
             return Optional.empty();
         }
-    }
-
-    private static double[] row(double[] point) {
-        int d = point.length;
-        double[] t = new double[d];
-        for (int i = 0; i < d; i++) {
-            t[i] = 2 * NORMAL.cumulativeProbability(point[i]) - 1;
-        }
-        double[] row = new double[terms(d)];
-        int k = 0;
-        row[k++] = 1;
-        for (int i = 0; i < d; i++) {
-            row[k++] = t[i];
-            row[k++] = t[i] * t[i] * t[i];
-            for (int j = 0; j <= i; j++) {
-                row[k++] = t[i] * t[j];
-            }
-        }
-        return row;
     }
 
     /**
@@ -123,7 +147,7 @@ public final class ResponseSurface {
      * @return the quantity there, about
      */
     public double value(double[] point) {
-        double[] row = row(point);
+        double[] row = terms.row(point);
         double sum = 0;
         for (int k = 0; k < row.length; k++) {
             sum += coefficients[k] * row[k];

@@ -49,9 +49,21 @@ class ResponseSurfaceTest {
     }
 
     @Test
+    void fewValuesMakeAPlainerSurface() {
+        double[] few = values(x -> Math.exp(2 + 0.4 * t(x)[0] - 0.1 * t(x)[3]));
+        Arrays.fill(few, 0, few.length - 10, Double.NaN);
+        assertThat(ResponseSurface.of(POINTS, few).orElseThrow().value(new double[4]))
+                .isCloseTo(Math.exp(2), within(1e-9));
+        double[] more = values(x -> Math.exp(2 + 0.4 * t(x)[0] - 0.1 * t(x)[3] * t(x)[3]));
+        Arrays.fill(more, 0, more.length - 18, Double.NaN);
+        assertThat(ResponseSurface.of(POINTS, more).orElseThrow().value(new double[4]))
+                .isCloseTo(Math.exp(2), within(1e-9));
+    }
+
+    @Test
     void tooFewValuesMakeNoSurface() {
         double[] mostlyMissing = values(x -> 1 + x[0] * x[0]);
-        Arrays.fill(mostlyMissing, 0, mostlyMissing.length - 10, Double.NaN);
+        Arrays.fill(mostlyMissing, 0, mostlyMissing.length - 8, Double.NaN);
         assertThat(ResponseSurface.of(POINTS, mostlyMissing)).isEmpty();
     }
 }
