@@ -7,20 +7,21 @@ import dev.penstock.app.console.ConsoleProgress;
 import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.ReportOption;
 import dev.penstock.app.console.Session;
-import dev.penstock.chamber.atmosphere.StandardAtmosphere1976;
+import dev.penstock.errors.LimitReached;
 import dev.penstock.reports.vehicle.FlightView;
+import dev.penstock.reports.vehicle.HowFarView;
 import dev.penstock.reports.vehicle.ReuseView;
 import dev.penstock.reports.vehicle.VehicleView;
 import dev.penstock.study.Progress;
 import dev.penstock.study.VehicleRuns;
 import dev.penstock.vehicle.FlownSizing;
-import dev.penstock.vehicle.StageReturn;
+import dev.penstock.vehicle.HowFar;
+import dev.penstock.vehicle.VehicleSizer;
 import dev.penstock.vehicle.stage.VehicleSizing;
 import dev.penstock.vehicle.trade.ReuseTrade;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -47,7 +48,9 @@ final class SizeCommand extends BaseCommand {
 
     @Option(
             names = "--reuse",
-            description = "instead compare its first stage lost, landed downrange, and landed where it started")
+            description =
+                    "instead compare its first stage lost, landed downrange, and landed where it started; with --fly"
+                            + " each is flown, and keeps what its way back takes")
     private boolean reuse;
 
     @Mixin
@@ -70,11 +73,29 @@ final class SizeCommand extends BaseCommand {
         VehicleRuns runs = new VehicleRuns(session.runs());
         CaseFiles.Case found = CaseFiles.one(session, file, changes.map());
         if (reuse) {
-            List<ReuseTrade.Row> rows = runs.reuse(found.file(), found.changes(), Progress.NONE);
+            List<ReuseTrade.Row> rows = reused(runs, found);
             answer(() -> ReuseView.json(rows), () -> ReuseView.text(rows));
             return rows.stream().anyMatch(r -> r.sizing().isPresent()) ? ExitCode.OK : ExitCode.NO_SOLUTION;
         }
-        return fly ? flown(runs, found) : sized(runs, found);
+        try {
+            return fly ? flown(runs, found) : sized(runs, found);
+        } catch (LimitReached none) {
+            if (!none.limit().equals(VehicleSizer.CLOSURE)) {
+                throw none;
+            }
+            HowFar far = runs.howFar(none, found.file(), found.changes(), fly);
+            answer(() -> HowFarView.json(far), () -> HowFarView.text(far));
+            return ExitCode.NO_SOLUTION;
+        }
+    }
+
+    private List<ReuseTrade.Row> reused(VehicleRuns runs, CaseFiles.Case found) {
+        if (!fly) {
+            return runs.reuse(found.file(), found.changes(), Progress.NONE);
+        }
+        try (ConsoleProgress flying = ConsoleProgress.of(session, "flying", 100, false)) {
+            return runs.reuseFlown(found.file(), found.changes(), Progress.NONE, flying);
+        }
     }
 
     private int sized(VehicleRuns runs, CaseFiles.Case found) {
@@ -88,10 +109,9 @@ final class SizeCommand extends BaseCommand {
         try (ConsoleProgress flying = ConsoleProgress.of(session, "flying", 100, false)) {
             flown = runs.fly(found.file(), found.changes(), Progress.NONE, flying);
         }
-        Optional<StageReturn> back = StageReturn.of(flown, new StandardAtmosphere1976());
-        List<Path> page = page(
-                found, flown.sizing(), () -> VehicleView.html(flown, back, new ConceptReports(session).software()));
-        return answer(() -> FlightView.json(flown, back), () -> FlightView.text(flown, back) + written(page));
+        List<Path> page =
+                page(found, flown.sizing(), () -> VehicleView.html(flown, new ConceptReports(session).software()));
+        return answer(() -> FlightView.json(flown), () -> FlightView.text(flown) + written(page));
     }
 
     private List<Path> page(CaseFiles.Case found, VehicleSizing sizing, Supplier<String> html) {

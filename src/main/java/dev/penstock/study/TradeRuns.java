@@ -27,6 +27,9 @@ import java.util.OptionalDouble;
  */
 public final class TradeRuns {
 
+    /** Payload over start mass of a vehicle to orbit: common practice, no source. */
+    private static final double USUAL_PAYLOAD_SHARE = 0.02;
+
     private final EngineRuns engines;
 
     /** @param engines balances the engines */
@@ -80,7 +83,7 @@ public final class TradeRuns {
         List<EnginePerformance> usable =
                 balanced.stream().flatMap(e -> e.engine().stream()).toList();
         List<PropellantTrade.Row> rows = new PropellantTrade().rows(plan, usable);
-        double startMass = plan.startMass().orElseGet(() -> meanStartMass(rows));
+        double startMass = plan.startMass().orElseGet(() -> meanStartMass(plan, rows));
         List<TradeResult.Candidate> candidates = new ArrayList<>();
         int next = 0;
         for (Engine engine : balanced) {
@@ -110,12 +113,15 @@ public final class TradeRuns {
         return new TradeResult.Candidate(pair, Optional.of(row), Optional.of(curve), dry, "");
     }
 
-    /** One start mass for all single stages: the mean of the vehicles that close, or a hundred tonnes. */
-    private static double meanStartMass(List<PropellantTrade.Row> rows) {
+    /**
+     * One start mass for all single stages: the mean of the vehicles that close; where none does, that of which the payload
+     * is two hundredths.
+     */
+    private static double meanStartMass(VehiclePlan plan, List<PropellantTrade.Row> rows) {
         OptionalDouble mean = rows.stream()
                 .flatMap(r -> r.sizing().stream())
                 .mapToDouble(VehicleSizing::startMass)
                 .average();
-        return mean.orElse(100e3);
+        return mean.orElseGet(() -> plan.payload().orElseThrow() / USUAL_PAYLOAD_SHARE);
     }
 }

@@ -6,13 +6,17 @@ import dev.penstock.cycles.concept.ConceptDocument;
 import dev.penstock.cycles.questions.Merit;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.InvalidInput;
+import dev.penstock.errors.LimitReached;
 import dev.penstock.input.InputFile;
 import dev.penstock.vehicle.EngineSource;
 import dev.penstock.vehicle.FlownSizer;
 import dev.penstock.vehicle.FlownSizing;
+import dev.penstock.vehicle.HowFar;
 import dev.penstock.vehicle.VehicleSizer;
+import dev.penstock.vehicle.ascent.FlightProgress;
 import dev.penstock.vehicle.engine.BalancedEngine;
 import dev.penstock.vehicle.engine.EnginePerformance;
+import dev.penstock.vehicle.plan.Recovery;
 import dev.penstock.vehicle.plan.VehiclePlan;
 import dev.penstock.vehicle.stage.VehicleSizing;
 import dev.penstock.vehicle.trade.ReuseTrade;
@@ -79,6 +83,51 @@ public final class VehicleRuns {
     public List<ReuseTrade.Row> reuse(Path file, Map<String, String> changes, Progress progress) {
         Request request = request(file, changes, progress);
         return new ReuseTrade().rows(request.plan(), request.source());
+    }
+
+    /**
+     * As above, each vehicle sized on its own flight.
+     *
+     * @param file vehicle file, or concept file with a table {@code [vehicle]}
+     * @param changes values by dotted path that replace or add to what the file says
+     * @param balancing told of each engine that is balanced
+     * @param flying told of the flights in hundredths
+     * @return what became of each
+     * @throws InvalidInput if anything in the file cannot be used
+     * @throws dev.penstock.errors.PenstockException if an engine has no solution
+     */
+    public List<ReuseTrade.Row> reuseFlown(
+            Path file, Map<String, String> changes, Progress balancing, Progress flying) {
+        Request request = request(file, changes, balancing);
+        int ways = Recovery.Mode.values().length;
+        return new ReuseTrade().rows(request.plan(), (plan, done) -> {
+            FlownSizing flown = new FlownSizer(new StandardAtmosphere1976())
+                    .size(
+                            plan,
+                            request.source(),
+                            (part, what) -> flying.done((int) Math.round(100 * (done + part) / ways), 100, what));
+            return new ReuseTrade.Made(flown.sizing(), Optional.of(flown));
+        });
+    }
+
+    /**
+     * How far a vehicle gets that does not close.
+     *
+     * @param reason why it does not
+     * @param file vehicle file, or concept file with a table {@code [vehicle]}
+     * @param changes values by dotted path that replace or add to what the file says
+     * @param fly whether what would close is flown too
+     * @return how far it gets and what would close it
+     */
+    public HowFar howFar(LimitReached reason, Path file, Map<String, String> changes, boolean fly) {
+        Request request = request(file, changes, Progress.NONE);
+        HowFar.Flyer flyer =
+                (plan, source) -> new FlownSizer(new StandardAtmosphere1976()).size(plan, source, FlightProgress.NONE);
+        return HowFar.of(
+                reason.getMessage(),
+                request.plan(),
+                request.source(),
+                fly && request.plan().ascent().isPresent() ? Optional.of(flyer) : Optional.empty());
     }
 
     private record Request(VehiclePlan plan, EngineSource source) {}

@@ -118,6 +118,7 @@ public final class FlightFigures {
             .number("ballistic_coefficient_kg_m2", "ballistic coefficient", significant("kg/m²", 3), b -> b.entry()
                     .body()
                     .ballisticCoefficient(0))
+            .number("boostback_delta_v_m_s", "speed change to turn back", WHOLE_SPEED, StageReturn::boostbackDeltaV)
             .number("landing_delta_v_m_s", "speed change to land", WHOLE_SPEED, StageReturn::landingDeltaV)
             .each("warnings", StageReturn::warnings, CheckFigures.WARNINGS)
             .table();

@@ -10,11 +10,11 @@ import dev.penstock.vehicle.ascent.FlightProgress;
 import dev.penstock.vehicle.ascent.FlightSegment;
 import dev.penstock.vehicle.ascent.Thrusters;
 import dev.penstock.vehicle.mass.BuiltUpDryMass;
+import dev.penstock.vehicle.mass.DryMassModel;
 import dev.penstock.vehicle.mass.RecoveryHardware;
 import dev.penstock.vehicle.plan.AscentPlan;
 import dev.penstock.vehicle.plan.DeltaVBudget;
 import dev.penstock.vehicle.plan.DeltaVBudget.Kind;
-import dev.penstock.vehicle.plan.Recovery;
 import dev.penstock.vehicle.plan.StagePlan;
 import dev.penstock.vehicle.plan.VehiclePlan;
 import dev.penstock.vehicle.stage.BoosterSizing;
@@ -81,10 +81,10 @@ public final class FlownSizer {
             if (Math.abs(miss) < TOLERANCE) {
                 AscentResult shown = optimizer.flyWithTilt(vehicle(sizing, ascent), ascent.mission(), flight.tilt());
                 progress.at(1, "vehicle and flight agree");
-                return new FlownSizing(sizing, shown, round);
+                return new FlownSizing(sizing, shown, StageReturn.of(sizing, shown, atmosphere), round);
             }
             current = current.withMission(current.mission().withAscent(terms(flight)));
-            current = withHeatLoad(current, new FlownSizing(sizing, flight, round));
+            current = withReturn(current, StageReturn.of(sizing, flight, atmosphere));
             if (round >= KEEP_ENGINES_AFTER) {
                 current = withEnginesKept(current, sizing);
             }
@@ -96,18 +96,25 @@ public final class FlownSizer {
                 "speed left over, in m/s, still changes");
     }
 
-    /** A recovered first stage that is built up line by line is protected against the heat it met. */
-    private VehiclePlan withHeatLoad(VehiclePlan plan, FlownSizing flown) {
-        StagePlan first = plan.stages().get(0);
-        if (first.recovery().mode() == Recovery.Mode.NONE || !(first.dryMass() instanceof BuiltUpDryMass builtUp)) {
+    /**
+     * A recovered first stage keeps what its way back takes, where nothing else is stated, and is protected against the heat
+     * it met where it is built up line by line.
+     */
+    private static VehiclePlan withReturn(VehiclePlan plan, Optional<StageReturn> way) {
+        if (way.isEmpty()) {
             return plan;
         }
-        double heatLoad =
-                StageReturn.of(flown, atmosphere).orElseThrow().entry().heatLoad();
-        Optional<RecoveryHardware> hardware = builtUp.design().recovery().map(h -> h.withHeatLoad(heatLoad));
+        StageReturn back = way.get();
+        StagePlan first = plan.stages().get(0);
+        DryMassModel dryMass = first.dryMass();
+        if (dryMass instanceof BuiltUpDryMass builtUp) {
+            double heatLoad = back.entry().heatLoad();
+            Optional<RecoveryHardware> hardware = builtUp.design().recovery().map(h -> h.withHeatLoad(heatLoad));
+            dryMass = new BuiltUpDryMass(builtUp.design().withRecovery(hardware));
+        }
         List<StagePlan> stages = new ArrayList<>(plan.stages());
         stages.set(
-                0, first.withRecovery(new BuiltUpDryMass(builtUp.design().withRecovery(hardware)), first.recovery()));
+                0, first.withRecovery(dryMass, first.recovery().flown(back.boostbackDeltaV(), back.landingDeltaV())));
         return plan.withStages(stages);
     }
 

@@ -32,6 +32,9 @@ import java.util.function.DoubleUnaryOperator;
  */
 public final class VehicleSizer {
 
+    /** Name of the limit at which no vehicle closes. */
+    public static final String CLOSURE = StageSolver.CLOSURE;
+
     /** Below this thrust-to-weight ratio a stage hardly leaves the ground: common practice, no source. */
     private static final double LEAST_LIFTOFF = 1.15;
 
@@ -80,7 +83,7 @@ public final class VehicleSizer {
         StageModel model = new StageModel(plan, engine, Optional.empty());
         int engines = Math.min(EngineCount.MOST, model.enginesNeeded(startMass));
         if (startMass <= model.leastStartMass(engines)) {
-            throw new LimitReached("vehicle.closure", tooSmall(model, startMass, engines));
+            throw new LimitReached(CLOSURE, tooSmall(model, startMass, engines));
         }
         return model.at(startMass, deltaV, engines);
     }
@@ -136,7 +139,7 @@ public final class VehicleSizer {
         };
         if (!(excess.applyAsDouble(MOST_FACTOR) > 0)) {
             throw new LimitReached(
-                    "vehicle.closure",
+                    CLOSURE,
                     String.format(
                             Locale.ROOT,
                             "no specific impulse up to %.0f times that of the engine lets a start mass of %.6g kg carry"
@@ -167,11 +170,11 @@ public final class VehicleSizer {
             StageModel model = models.get(i);
             int engines = model.enginesNeeded(mass);
             if (engines > EngineCount.MOST || mass <= model.leastStartMass(engines)) {
-                throw new LimitReached("vehicle.closure", tooSmall(model, mass, engines));
+                throw new LimitReached(CLOSURE, tooSmall(model, mass, engines));
             }
             StageSizing stage = model.at(mass, shares[i] * total, engines);
             if (stage.above() <= 0) {
-                throw new LimitReached("vehicle.closure", nothingCarried(stage, startMass));
+                throw new LimitReached(CLOSURE, nothingCarried(stage, startMass));
             }
             stages.add(stage);
             mass = stage.above();

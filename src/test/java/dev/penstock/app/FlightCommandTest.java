@@ -52,6 +52,39 @@ class FlightCommandTest {
     }
 
     @Test
+    void reuseIsFlownWhereAskedAndKeepsWhatTheWayBackTakes() {
+        JsonNode rows = Run.of("size", "cycles/vehicles/skerry.toml", "--reuse", "--fly", "--json")
+                .json()
+                .get("reuse");
+        for (JsonNode row : rows) {
+            assertThat(row.get("flown").asBoolean()).isTrue();
+            assertThat(row.get("warnings").size()).isZero();
+        }
+        JsonNode site = rows.get(2);
+        assertThat(site.get("landing_m_s").asDouble())
+                .isCloseTo(site.get("landing_needed_m_s").asDouble(), within(6.0));
+    }
+
+    @Test
+    void aVehicleThatDoesNotCloseShowsHowFarItGets() {
+        Run run = Run.of(
+                "size",
+                "cycles/heron.toml",
+                "--json",
+                "--set",
+                "vehicle.payload=50 kg",
+                "--set",
+                "vehicle.thrust_to_weight=1.3",
+                "--set",
+                "vehicle.mission.delta_v=9400 m/s");
+        assertThat(run.code()).isEqualTo(ExitCode.NO_SOLUTION);
+        assertThat(run.json().get("closes").asBoolean()).isFalse();
+        assertThat(run.json().get("delta_v_reached_m_s").asDouble()).isBetween(5000.0, 9400.0);
+        assertThat(run.json().get("isp_factor_to_close").asDouble()).isBetween(1.0, 1.5);
+        assertThat(run.json().get("dry_mass_factor_to_close").asDouble()).isBetween(0.3, 1.0);
+    }
+
+    @Test
     void aMissionWithoutOrbitCannotBeFlown() {
         Run run = Run.of(
                 "size",

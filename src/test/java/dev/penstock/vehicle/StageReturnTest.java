@@ -72,7 +72,7 @@ class StageReturnTest {
 
     @Test
     void theEntryBurnTakesItsSpeed() {
-        StageReturn back = StageReturn.of(flown, AIR).orElseThrow();
+        StageReturn back = flown.back().orElseThrow();
         double after = back.entry().moments().get(0).airSpeed();
         assertThat(back.speedBeforeEntryBurn() - after).isCloseTo(700, org.assertj.core.api.Assertions.within(1.0));
         assertThat(back.entry().landingSpeed())
@@ -84,17 +84,9 @@ class StageReturnTest {
     void warnsWhenTheLandingNeedsMoreThanIsKept() {
         Recovery scant = new Recovery(Recovery.Mode.DOWNRANGE, 0, 700, 50);
         VehicleSizing sizing = flown.sizing();
-        FlownSizing looked = new FlownSizing(
-                new VehicleSizing(
-                        plan(scant),
-                        sizing.startMass(),
-                        sizing.payload(),
-                        sizing.ispFactor(),
-                        sizing.stages(),
-                        List.of()),
-                flown.ascent(),
-                1);
-        assertThat(StageReturn.of(looked, AIR).orElseThrow().warnings())
+        VehicleSizing looked = new VehicleSizing(
+                plan(scant), sizing.startMass(), sizing.payload(), sizing.ispFactor(), sizing.stages(), List.of());
+        assertThat(StageReturn.of(looked, flown.ascent(), AIR).orElseThrow().warnings())
                 .singleElement()
                 .satisfies(w -> assertThat(w.message()).contains("50 m/s are kept for it"));
     }
@@ -102,16 +94,13 @@ class StageReturnTest {
     @Test
     void aLostStageHasNoWayBack() {
         VehicleSizing sizing = flown.sizing();
-        FlownSizing lost = new FlownSizing(
-                new VehicleSizing(
-                        plan(Recovery.NONE),
-                        sizing.startMass(),
-                        sizing.payload(),
-                        sizing.ispFactor(),
-                        sizing.stages(),
-                        List.of()),
-                flown.ascent(),
-                1);
-        assertThat(StageReturn.of(lost, AIR)).isEmpty();
+        VehicleSizing lost = new VehicleSizing(
+                plan(Recovery.NONE),
+                sizing.startMass(),
+                sizing.payload(),
+                sizing.ispFactor(),
+                sizing.stages(),
+                List.of());
+        assertThat(StageReturn.of(lost, flown.ascent(), AIR)).isEmpty();
     }
 }

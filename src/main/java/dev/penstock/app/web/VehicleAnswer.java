@@ -1,5 +1,6 @@
 package dev.penstock.app.web;
 
+import dev.penstock.errors.Warning;
 import dev.penstock.provenance.Figure;
 import dev.penstock.reports.page.FigureRows;
 import dev.penstock.reports.table.VehicleTables;
@@ -34,10 +35,12 @@ final class VehicleAnswer {
 
     private final VehicleSizing vehicle;
     private final Optional<AscentResult> flight;
+    private final List<Warning> warnings;
 
-    VehicleAnswer(VehicleSizing vehicle, Optional<AscentResult> flight) {
+    VehicleAnswer(VehicleSizing vehicle, Optional<AscentResult> flight, List<Warning> warnings) {
         this.vehicle = vehicle;
         this.flight = flight;
+        this.warnings = warnings;
     }
 
     Map<String, Object> map() {
@@ -46,7 +49,7 @@ final class VehicleAnswer {
         map.put("description", vehicle.plan().description());
         map.put("flown", flight.isPresent());
         map.put("measures", measures());
-        map.put("warnings", EngineAnswer.warnings(vehicle.warnings()));
+        map.put("warnings", EngineAnswer.warnings(warnings));
         List<PageTable> tables = new ArrayList<>();
         flight.ifPresent(
                 a -> tables.add(FigureRows.sheet("Flight to orbit", FlightFigures.FLIGHT, a, "flight", FLIGHT)));

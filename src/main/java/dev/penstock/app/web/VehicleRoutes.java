@@ -12,7 +12,6 @@ import dev.penstock.study.VehicleRuns;
 import dev.penstock.study.VehicleTrail;
 import dev.penstock.vehicle.FlownSizer;
 import dev.penstock.vehicle.FlownSizing;
-import dev.penstock.vehicle.StageReturn;
 import dev.penstock.vehicle.ascent.AscentResult;
 import dev.penstock.vehicle.plan.VehiclePlan;
 import dev.penstock.vehicle.reading.VehicleReader;
@@ -58,7 +57,9 @@ final class VehicleRoutes implements AutoCloseable {
         }
 
         Map<String, Object> answer() {
-            Map<String, Object> map = new VehicleAnswer(sizing, flight()).map();
+            Map<String, Object> map = new VehicleAnswer(
+                            sizing, flight(), flown.map(FlownSizing::warnings).orElse(sizing.warnings()))
+                    .map();
             map.put("inputs", inputs);
             return map;
         }
@@ -197,7 +198,7 @@ final class VehicleRoutes implements AutoCloseable {
         Sized sized = flownOrSized(request, body);
         Asker asker = Asker.of(request);
         String html = workers.draw(asker, () -> sized.flown()
-                .map(f -> VehicleView.html(f, StageReturn.of(f, new StandardAtmosphere1976()), software))
+                .map(f -> VehicleView.html(f, software))
                 .orElseGet(() -> VehicleView.html(sized.sizing(), software)));
         String name =
                 FinishedReports.fileName("vehicle-" + sized.sizing().plan().name());

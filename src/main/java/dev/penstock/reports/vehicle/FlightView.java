@@ -1,5 +1,6 @@
 package dev.penstock.reports.vehicle;
 
+import dev.penstock.provenance.CheckFigures;
 import dev.penstock.reports.chart.Curve;
 import dev.penstock.reports.chart.Drawing;
 import dev.penstock.reports.chart.Ink;
@@ -20,7 +21,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
 /** A flight to orbit as JSON document, terminal tables and section of a page. */
@@ -30,40 +30,38 @@ public final class FlightView {
 
     /**
      * @param flown vehicle and flight
-     * @param back way back of the first stage, if it is recovered
      * @return JSON document: the vehicle with its flight
      */
-    public static Map<String, Object> json(FlownSizing flown, Optional<StageReturn> back) {
+    public static Map<String, Object> json(FlownSizing flown) {
         Map<String, Object> map = new LinkedHashMap<>(VehicleView.json(flown.sizing()));
+        map.put("warnings", FigureJson.each(CheckFigures.WARNINGS, flown.warnings()));
         map.put("flight", FigureJson.of(FlightFigures.FLOWN, flown));
-        back.ifPresent(b -> map.put("return", FigureJson.of(FlightFigures.RETURN, b)));
+        flown.back().ifPresent(b -> map.put("return", FigureJson.of(FlightFigures.RETURN, b)));
         return map;
     }
 
     /**
      * @param flown vehicle and flight
-     * @param back way back of the first stage, if it is recovered
      * @return tables for a terminal
      */
-    public static String text(FlownSizing flown, Optional<StageReturn> back) {
+    public static String text(FlownSizing flown) {
         String line = System.lineSeparator();
-        StringBuilder text = new StringBuilder(VehicleView.text(flown.sizing())).append(line);
+        StringBuilder text = new StringBuilder(VehicleView.tables(flown.sizing())).append(line);
         text.append(TextTable.of(segments(flown.ascent()))).append(line);
         text.append(TextTable.of(facts(flown.ascent())));
-        back.ifPresent(
-                b -> text.append(line).append(TextTable.of(wayBack(b))).append(BalanceText.warnings(b.warnings())));
-        return text.append(BalanceText.warnings(flown.ascent().warnings())).toString();
+        flown.back().ifPresent(b -> text.append(line).append(TextTable.of(wayBack(b))));
+        text.append(line).append(BalanceText.limits(flown.ascent().limits()));
+        return text.append(BalanceText.warnings(flown.warnings())).toString();
     }
 
     /**
      * @param flown vehicle and flight
-     * @param back way back of the first stage, if it is recovered
      * @return the section of a page
      */
-    static PageSection section(FlownSizing flown, Optional<StageReturn> back) {
+    static PageSection section(FlownSizing flown) {
         AscentResult a = flown.ascent();
         List<PageTable> tables = new ArrayList<>(List.of(segments(a), facts(a), limits(a)));
-        back.ifPresent(b -> tables.add(wayBack(b)));
+        flown.back().ifPresent(b -> tables.add(wayBack(b)));
         return new PageSection(
                 "flight",
                 "Flight",
@@ -177,7 +175,7 @@ public final class FlightView {
                         "return",
                         "speed_before_entry_burn_m_s ballistic_coefficient_kg_m2 heat_flux_peak_W_m2 heat_load_J_m2"
                                 + " dynamic_pressure_peak_Pa deceleration_peak_m_s2 terminal_speed_m_s"
-                                + " landing_delta_v_m_s")
+                                + " boostback_delta_v_m_s landing_delta_v_m_s")
                 .untraced();
     }
 

@@ -3,16 +3,20 @@ package dev.penstock.reports.vehicle;
 import static dev.penstock.quantities.Notation.TONNES;
 import static dev.penstock.quantities.Notation.significant;
 
+import dev.penstock.errors.Warning;
+import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.FigureTable;
 import dev.penstock.quantities.Notation;
+import dev.penstock.reports.engine.BalanceText;
 import dev.penstock.reports.page.FigureRows;
 import dev.penstock.reports.text.FigureJson;
 import dev.penstock.reports.text.TextTable;
+import dev.penstock.vehicle.FlownSizing;
+import dev.penstock.vehicle.StageReturn;
 import dev.penstock.vehicle.plan.Recovery;
 import dev.penstock.vehicle.stage.VehicleSizing;
 import dev.penstock.vehicle.trade.ReuseTrade;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -46,6 +50,12 @@ public final class ReuseView {
                     .dryMass()
                     .total()))
             .leftOutIfAbsent()
+            .word("flown", "flown", r -> flown(r).isPresent())
+            .optional("landing_needed_m_s", "landing needs", SPEED, r -> back(r).map(StageReturn::landingDeltaV))
+            .leftOutIfAbsent()
+            .optional("boostback_needed_m_s", "boost back needs", SPEED, r -> back(r).map(StageReturn::boostbackDeltaV))
+            .leftOutIfAbsent()
+            .each("warnings", r -> r.made().map(ReuseTrade.Made::warnings).orElse(List.of()), CheckFigures.WARNINGS)
             .number(
                     "burns_m_s",
                     "burns",
@@ -57,6 +67,14 @@ public final class ReuseView {
             .table();
 
     private ReuseView() {}
+
+    private static Optional<FlownSizing> flown(ReuseTrade.Row row) {
+        return row.made().flatMap(ReuseTrade.Made::flown);
+    }
+
+    private static Optional<StageReturn> back(ReuseTrade.Row row) {
+        return flown(row).flatMap(FlownSizing::back);
+    }
 
     private static Function<ReuseTrade.Row, Optional<Double>> of(Function<VehicleSizing, Double> figure) {
         return row -> row.sizing().map(figure);
@@ -88,13 +106,15 @@ public final class ReuseView {
                 .append(": ")
                 .append(row.reason())
                 .append(line));
+        rows.forEach(row -> row.made()
+                .ifPresent(made -> text.append(BalanceText.warnings(made.warnings().stream()
+                        .map(w -> new Warning(name(row) + ", " + w.source(), w.message()))
+                        .toList()))));
         return text.toString();
     }
 
     private static String name(ReuseTrade.Row row) {
         Recovery.Mode mode = row.recovery().mode();
-        return mode == Recovery.Mode.NONE
-                ? "lost"
-                : mode.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        return mode == Recovery.Mode.NONE ? "lost" : mode.key().replace('-', ' ');
     }
 }

@@ -32,12 +32,16 @@ import java.util.function.Function;
 /** Propellant pairs on one mission as JSON document, terminal table and page. */
 public final class TradeView {
 
+    private static final String SINGLE_STAGES =
+            "The single stages have one start mass: that of the vehicle where it is given, else the mean of the vehicles that"
+                    + " close, or 50 times the payload where none does.";
+
     private static final List<Ink> INKS = List.of(Ink.FUEL, Ink.OXIDIZER, Ink.GAS, Ink.GAIN, Ink.STEEL, Ink.MUTED);
 
     private static final Notation HEIGHT = Notation.fixed("m", "m", 1, 1);
     private static final String COLUMNS =
             "pair isp_s bulk_density_kg_m3 start_mass_kg payload_kg dry_mass_kg tank_volume_m3 height_m"
-                    + " single_stage_dry_mass_kg single_stage_closes_kg";
+                    + " single_stage_start_mass_kg single_stage_dry_mass_kg single_stage_closes_kg";
 
     /** A point of a closing curve. */
     private static final FigureTable<ClosingCurve.Point> POINTS = FigureTable.<ClosingCurve.Point>ofOne()
@@ -90,6 +94,9 @@ public final class TradeView {
             .leftOutIfAbsent()
             .word("pair", "pair", c -> c.pair().toString())
             .outsideDocuments()
+            .optional("single_stage_start_mass_kg", "single stage: start mass", TONNES, c -> c.curve()
+                    .map(ClosingCurve::startMass))
+            .outsideDocuments()
             .optional("single_stage_dry_mass_kg", "single stage: dry mass", TONNES, c -> c.row()
                     .map(row -> c.modelledDryMass()))
             .outsideDocuments()
@@ -136,6 +143,7 @@ public final class TradeView {
         String line = System.lineSeparator();
         StringBuilder text = new StringBuilder(result.plan().name() + ", ideal speed gain "
                 + ALL.figure("delta_v_m_s").text(result) + " m/s" + line + line + TextTable.of(pairs("", result)));
+        text.append(line).append(SINGLE_STAGES).append(line);
         result.candidates().stream().filter(c -> !reason(c).isEmpty()).forEach(c -> text.append(line)
                 .append(c.pair())
                 .append(": ")
@@ -197,7 +205,8 @@ public final class TradeView {
                         "Every pair runs the same engine concept with its propellants changed, and every stage takes that"
                                 + " engine: the pairs differ in nothing else.",
                         "A single stage carries what its final mass leaves over its dry mass. Where a line meets zero, the"
-                                + " stage stops closing; the table says what the dry-mass model gives."),
+                                + " stage stops closing; the table says what the dry-mass model gives.",
+                        SINGLE_STAGES),
                 List.of(chart(result)),
                 List.of(pairs("Pairs", result)),
                 List.of());

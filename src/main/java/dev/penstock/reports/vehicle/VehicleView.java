@@ -1,5 +1,6 @@
 package dev.penstock.reports.vehicle;
 
+import dev.penstock.errors.Warning;
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.quantities.Notation;
 import dev.penstock.reports.chart.Drawing;
@@ -15,7 +16,6 @@ import dev.penstock.reports.text.PageTable;
 import dev.penstock.reports.text.Software;
 import dev.penstock.reports.text.TextTable;
 import dev.penstock.vehicle.FlownSizing;
-import dev.penstock.vehicle.StageReturn;
 import dev.penstock.vehicle.stage.StageSizing;
 import dev.penstock.vehicle.stage.VehicleFigures;
 import dev.penstock.vehicle.stage.VehicleSizing;
@@ -23,7 +23,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Stream;
 
 /** A sized vehicle as JSON document, terminal tables and page. */
@@ -44,6 +43,11 @@ public final class VehicleView {
      * @return tables for a terminal
      */
     public static String text(VehicleSizing vehicle) {
+        return tables(vehicle) + BalanceText.warnings(vehicle.warnings());
+    }
+
+    /** Tables for a terminal, without warnings. */
+    static String tables(VehicleSizing vehicle) {
         String line = System.lineSeparator();
         StringBuilder text = new StringBuilder(brief(vehicle));
         text.append(line).append(TextTable.of(VehicleTables.budget(vehicle)));
@@ -54,7 +58,6 @@ public final class VehicleView {
         }
         text.append(line);
         VehicleSizing.DEFINITIONS.forEach(d -> text.append(d).append(line));
-        text.append(BalanceText.warnings(vehicle.warnings()));
         return text.toString();
     }
 
@@ -86,20 +89,20 @@ public final class VehicleView {
      * @return the page
      */
     public static String html(VehicleSizing vehicle, Software software) {
-        return html(vehicle, List.of(), software);
+        return html(vehicle, List.of(), vehicle.warnings(), software);
     }
 
     /**
      * @param flown vehicle and flight
-     * @param back way back of the first stage, if it is recovered
      * @param software what the numbers were made with
      * @return the page
      */
-    public static String html(FlownSizing flown, Optional<StageReturn> back, Software software) {
-        return html(flown.sizing(), List.of(FlightView.section(flown, back)), software);
+    public static String html(FlownSizing flown, Software software) {
+        return html(flown.sizing(), List.of(FlightView.section(flown)), flown.warnings(), software);
     }
 
-    private static String html(VehicleSizing vehicle, List<PageSection> more, Software software) {
+    private static String html(
+            VehicleSizing vehicle, List<PageSection> more, List<Warning> warnings, Software software) {
         Map<String, Object> model = new LinkedHashMap<>();
         model.put("title", vehicle.plan().name());
         model.put("subtitle", vehicle.plan().description());
@@ -116,8 +119,7 @@ public final class VehicleView {
         model.put(
                 "warnings",
                 FigureJson.each(
-                        CheckFigures.WARNINGS,
-                        vehicle.warnings().stream().distinct().toList()));
+                        CheckFigures.WARNINGS, warnings.stream().distinct().toList()));
         List<PageSection> parts = new ArrayList<>();
         parts.add(VehicleTables.section(vehicle));
         parts.addAll(more);

@@ -10,6 +10,9 @@ import java.util.Locale;
 /** Draws the result out of a flight that has reached its orbit. */
 final class AscentSummary {
 
+    /** What throttling by a proportional band leaves of a limit (-). */
+    private static final double SHOWN = 1e-3;
+
     private final AscentVehicle vehicle;
     private final AscentMission mission;
     private final AscentFlight flight;
@@ -28,6 +31,7 @@ final class AscentSummary {
         recorder.burntOut(dynamics, flight.time(), y);
         dynamics.look(flight.time(), y);
         double margin = margin(y[AscentDynamics.MASS]);
+        List<LimitCheck> limits = limits();
         double burnt = vehicle.startMass() - y[AscentDynamics.MASS] - notBurnt();
         return new AscentResult(
                 vehicle,
@@ -49,8 +53,8 @@ final class AscentSummary {
                 y[AscentDynamics.IMPULSE] / (burnt * Constants.STANDARD_GRAVITY),
                 recorder.flown(),
                 recorder.points(),
-                limits(),
-                warnings(margin),
+                limits,
+                warnings(margin, limits),
                 evaluations + flight.evaluations());
     }
 
@@ -121,8 +125,24 @@ final class AscentSummary {
                         "mission of the vehicle"));
     }
 
-    private List<Warning> warnings(double margin) {
+    private Warning missed(LimitCheck limit) {
+        return new Warning(
+                "ascent",
+                String.format(
+                        Locale.ROOT,
+                        "%s misses its limit: %s is %.4g %s, %s %.4g %s allowed",
+                        vehicle.name(),
+                        limit.kind().key().replace('_', ' '),
+                        limit.value(),
+                        limit.unit(),
+                        limit.upper() ? "at most" : "at least",
+                        limit.limit(),
+                        limit.unit()));
+    }
+
+    private List<Warning> warnings(double margin, List<LimitCheck> limits) {
         List<Warning> warnings = new ArrayList<>();
+        limits.stream().filter(limit -> limit.margin() < -SHOWN).forEach(limit -> warnings.add(missed(limit)));
         if (margin < -1) {
             warnings.add(new Warning(
                     "ascent",

@@ -55,13 +55,19 @@ public record EngineCount(
      * @param startMass mass to lift (kg)
      * @param thrust thrust of one engine there (N)
      * @param otherThrust thrust of boosters beside it (N)
-     * @return engines needed, at least one; the given number where one is given
+     * @return engines needed, at least one; the given number where one is given; more than any stage has where they give
+     *     no thrust there
      */
     public int needed(double startMass, double thrust, double otherThrust) {
         if (given.isPresent()) {
             return given.getAsInt();
         }
         double weight = startMass * Constants.STANDARD_GRAVITY;
+        if (!(thrust > 0)) {
+            boolean enough =
+                    Math.max(thrustToWeight, enginesOut == 0 ? 0 : thrustToWeightEngineOut) * weight <= otherThrust;
+            return enough ? least : Integer.MAX_VALUE;
+        }
         double all = Math.ceil((thrustToWeight * weight - otherThrust) / thrust - 1e-9);
         double others = enginesOut + Math.ceil((thrustToWeightEngineOut * weight - otherThrust) / thrust - 1e-9);
         return (int) Math.min(Integer.MAX_VALUE, Math.max(least, Math.max(all, enginesOut == 0 ? 0 : others)));

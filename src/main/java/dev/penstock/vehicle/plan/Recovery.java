@@ -5,6 +5,7 @@ import dev.penstock.provenance.ModelCard;
 import dev.penstock.quantities.Constants;
 import dev.penstock.vehicle.engine.EnginePerformance;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * How a stage comes back, and the speed changes it keeps propellant for.
@@ -18,8 +19,9 @@ import java.util.List;
  * @param boostback speed change that turns it back (m/s), in thin air
  * @param entry speed change that spares it heat and load (m/s), in thin air
  * @param landing speed change on landing (m/s), at sea level
+ * @param open whether boost-back and landing are usual figures, which a flight replaces by those it finds needed
  */
-public record Recovery(Mode mode, double boostback, double entry, double landing) {
+public record Recovery(Mode mode, double boostback, double entry, double landing, Open open) {
 
     public static final ModelCard CARD = new ModelCard(
             "vehicle.recovery-burns",
@@ -29,6 +31,21 @@ public record Recovery(Mode mode, double boostback, double entry, double landing
             "±30 % of the speed changes",
             List.of("tsiolkovsky-1903", "common practice, no source"));
 
+    /**
+     * Which speed changes nobody stated.
+     *
+     * @param boostback whether that of the boost-back is a usual figure
+     * @param landing whether that of the landing is
+     */
+    public record Open(boolean boostback, boolean landing) {
+
+        /** All are stated. */
+        public static final Open NONE = new Open(false, false);
+
+        /** All are usual figures. */
+        public static final Open ALL = new Open(true, true);
+    }
+
     /** Where a stage lands. */
     public enum Mode {
         /** It is lost. */
@@ -36,11 +53,21 @@ public record Recovery(Mode mode, double boostback, double entry, double landing
         /** On a platform under its path. */
         DOWNRANGE,
         /** Where it started. */
-        LAUNCH_SITE
+        LAUNCH_SITE;
+
+        /** @return as a file writes it */
+        public String key() {
+            return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        }
     }
 
     /** The stage is lost. */
-    public static final Recovery NONE = new Recovery(Mode.NONE, 0, 0, 0);
+    public static final Recovery NONE = new Recovery(Mode.NONE, 0, 0, 0, Open.NONE);
+
+    /** Stated speed changes. */
+    public Recovery(Mode mode, double boostback, double entry, double landing) {
+        this(mode, boostback, entry, landing, Open.NONE);
+    }
 
     public Recovery {
         Require.within("recovery", "boost-back (m/s)", boostback, 0, 1e4);
@@ -55,9 +82,23 @@ public record Recovery(Mode mode, double boostback, double entry, double landing
     public static Recovery usual(Mode mode) {
         return switch (mode) {
             case NONE -> NONE;
-            case DOWNRANGE -> new Recovery(mode, 0, 700, 450);
-            case LAUNCH_SITE -> new Recovery(mode, 2000, 500, 450);
+            case DOWNRANGE -> new Recovery(mode, 0, 700, 450, Open.ALL);
+            case LAUNCH_SITE -> new Recovery(mode, 2000, 500, 450, Open.ALL);
         };
+    }
+
+    /**
+     * @param boostbackNeeded boost-back that a flight finds needed (m/s)
+     * @param landingNeeded landing burn that a flight finds needed (m/s)
+     * @return the same with these where nothing was stated
+     */
+    public Recovery flown(double boostbackNeeded, double landingNeeded) {
+        return new Recovery(
+                mode,
+                open.boostback() ? boostbackNeeded : boostback,
+                entry,
+                open.landing() ? landingNeeded : landing,
+                open);
     }
 
     /**

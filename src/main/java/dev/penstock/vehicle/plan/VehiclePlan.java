@@ -38,6 +38,9 @@ public record VehiclePlan(
         List<String> notes,
         List<InputValue> inputs) {
 
+    /** An ideal speed gain (m/s) above which a stage that comes back comes from something like an orbit: judgement. */
+    private static final double ORBITAL = 7000;
+
     public VehiclePlan {
         payload.ifPresent(value -> Require.positive(name, "payload (kg)", value));
         startMass.ifPresent(value -> Require.positive(name, "start mass (kg)", value));
@@ -61,6 +64,11 @@ public record VehiclePlan(
             Map<String, String> sources,
             List<String> notes) {
         this(name, description, payload, startMass, mission, stages, boosters, ascent, sources, notes, List.of());
+    }
+
+    /** @return whether the first stage itself goes to orbit, or so fast that it might as well */
+    public boolean firstStageGoesToOrbit() {
+        return stages.size() == 1 && (ascent.isPresent() || mission.total() > ORBITAL);
     }
 
     /** @return the concept files of all engines, boosters included, each once; empty where the concept's own serves all */

@@ -110,7 +110,8 @@ final class StageReader {
                 mode,
                 t.read(StageInputs.BOOSTBACK, Usual.common(usual.boostback())),
                 t.read(StageInputs.ENTRY, Usual.common(usual.entry())),
-                t.read(StageInputs.LANDING, Usual.common(usual.landing())));
+                t.read(StageInputs.LANDING, Usual.common(usual.landing())),
+                new Recovery.Open(!t.has(StageInputs.BOOSTBACK), !t.has(StageInputs.LANDING)));
         return mode == Recovery.Mode.NONE ? Recovery.NONE : read;
     }
 }

@@ -10,6 +10,8 @@ import dev.penstock.vehicle.plan.AscentPlan;
 import dev.penstock.vehicle.plan.BoosterPlan;
 import dev.penstock.vehicle.plan.DeltaVBudget;
 import dev.penstock.vehicle.plan.MissionInputs;
+import dev.penstock.vehicle.plan.Recovery;
+import dev.penstock.vehicle.plan.StageInputs;
 import dev.penstock.vehicle.plan.StagePlan;
 import dev.penstock.vehicle.plan.VehicleInputs;
 import dev.penstock.vehicle.plan.VehiclePlan;
@@ -118,7 +120,7 @@ public final class VehicleReader {
         if (!file.sound() || budget.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(new VehiclePlan(
+        VehiclePlan plan = new VehiclePlan(
                 name,
                 description,
                 payload,
@@ -129,7 +131,15 @@ public final class VehicleReader {
                 ascent,
                 sources,
                 notes,
-                file.inputs()));
+                file.inputs());
+        if (plan.firstStageGoesToOrbit() && stages.get(0).recovery().mode() != Recovery.Mode.NONE) {
+            table.problem(
+                    StageInputs.RECOVERY.key() + "." + StageInputs.MODE.key(),
+                    stages.get(0).recovery().mode().key(),
+                    "the only stage goes to orbit: coming back from there is not computed, leave it out");
+            return Optional.empty();
+        }
+        return Optional.of(plan);
     }
 
     private List<StagePlan> stages(InputTable table, Optional<Path> folder) {

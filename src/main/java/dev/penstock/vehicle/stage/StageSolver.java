@@ -16,6 +16,9 @@ import java.util.Optional;
  */
 public final class StageSolver {
 
+    /** Name of the limit at which no vehicle closes. */
+    public static final String CLOSURE = "vehicle.closure";
+
     private static final double TOLERANCE = 1e-13;
     /** A stage this many times heavier than the ideal one is taken as not closing. */
     private static final double GIVE_UP = 1e7;
@@ -37,7 +40,7 @@ public final class StageSolver {
      */
     public StageSizing carrying(double carried, double deltaV) {
         Attempt attempt = attempt(carried, deltaV);
-        return attempt.stage().orElseThrow(() -> new LimitReached("vehicle.closure", sentence(attempt, deltaV)));
+        return attempt.stage().orElseThrow(() -> new LimitReached(CLOSURE, sentence(attempt, deltaV)));
     }
 
     /**
@@ -130,6 +133,17 @@ public final class StageSolver {
     }
 
     private String sentence(Attempt attempt, double deltaV) {
+        if (attempt.nearest().isEmpty() && attempt.engines() > MANY_ENGINES) {
+            double pressure = model.plan().ignitionPressure();
+            return String.format(
+                    Locale.ROOT,
+                    "%s would need more than %d engines for the thrust-to-weight ratio asked for: one gives %.4g kN at its"
+                            + " ignition (%.4g kPa); take an engine for that pressure, a larger one, or a smaller payload",
+                    model.plan().name(),
+                    MANY_ENGINES,
+                    model.engine().thrustAt(pressure) / 1e3,
+                    pressure / 1e3);
+        }
         if (attempt.nearest().isEmpty()) {
             return String.format(
                     Locale.ROOT,

@@ -114,6 +114,17 @@ class AscentOptimizerTest {
     }
 
     @Test
+    void aMissedLimitIsAWarning() {
+        AscentMission strict = new AscentMission(Planet.EARTH, Math.toRadians(28.5), 200e3, 200e3, 35e3, 50, 1, 0.4);
+        AscentResult parted =
+                new AscentOptimizer(new StandardAtmosphere1976()).flyWithTilt(vehicle(12e3), strict, flight.tilt());
+        assertThat(flight.warnings()).isEmpty();
+        assertThat(parted.warnings()).singleElement().satisfies(w -> assertThat(w.message())
+                .contains("staging dynamic pressure")
+                .contains("at most 1.000 Pa allowed"));
+    }
+
+    @Test
     void theSearchIsAffordable() {
         assertThat(flight.evaluations()).isLessThan(200_000);
     }

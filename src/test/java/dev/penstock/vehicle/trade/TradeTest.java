@@ -1,8 +1,11 @@
 package dev.penstock.vehicle.trade;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.penstock.errors.LimitReached;
+import dev.penstock.vehicle.HowFar;
 import dev.penstock.vehicle.SampleEngines;
 import dev.penstock.vehicle.VehicleSizer;
 import dev.penstock.vehicle.engine.EnginePerformance;
@@ -124,5 +127,42 @@ class TradeTest {
         assertThat(payloads).hasSize(3);
         assertThat(payloads.get(0)).isGreaterThan(payloads.get(1));
         assertThat(payloads.get(1)).isGreaterThan(payloads.get(2));
+    }
+
+    @Test
+    void theOnlyStageOfAVehicleToOrbitIsNotBroughtBack() {
+        DryMassModel built = new BuiltUpDryMass(DryMassDesign.PLAIN);
+        List<ReuseTrade.Row> rows = new ReuseTrade()
+                .rows(plan(OptionalDouble.of(100), OptionalDouble.empty(), 9300, stage(built)), file -> HYDROGEN);
+        assertThat(rows).hasSize(3);
+        assertThat(rows.get(0).reason()).isNotEqualTo(ReuseTrade.FROM_ORBIT);
+        assertThat(rows.subList(1, 3)).allSatisfy(row -> {
+            assertThat(row.sizing()).isEmpty();
+            assertThat(row.reason()).isEqualTo(ReuseTrade.FROM_ORBIT);
+        });
+    }
+
+    @Test
+    void whatWouldCloseClosesAndALittleLessDoesNot() {
+        DryMassModel built = new BuiltUpDryMass(DryMassDesign.PLAIN);
+        VehiclePlan plan = plan(OptionalDouble.empty(), OptionalDouble.of(150e3), 9300, stage(built));
+        HowFar far = HowFar.of("it does not", plan, file -> KEROSENE, Optional.empty());
+        double factor = far.impulseFactor().orElseThrow();
+        assertThat(factor).isGreaterThan(1);
+        VehicleSizer sizer = new VehicleSizer();
+        double exhaust = 3237;
+        assertThat(sizer.size(plan, List.of(SampleEngines.kerosene(1.001 * factor * exhaust)))
+                        .payload())
+                .isPositive();
+        assertThatThrownBy(() -> sizer.size(plan, List.of(SampleEngines.kerosene(0.995 * factor * exhaust))))
+                .isInstanceOf(LimitReached.class);
+        double reached = far.reached().orElseThrow();
+        assertThat(sizer.size(plan.withMission(DeltaVBudget.of(reached)), List.of(KEROSENE))
+                        .payload())
+                .isPositive();
+        assertThatThrownBy(() -> sizer.size(plan.withMission(DeltaVBudget.of(1.005 * reached)), List.of(KEROSENE)))
+                .isInstanceOf(LimitReached.class);
+        assertThat(far.dryMassFactor().orElseThrow()).isBetween(0.1, 1.0);
+        assertThat(far.near().orElseThrow().payload()).isPositive();
     }
 }
