@@ -22,7 +22,7 @@ public record Vehicle(String name, double startMass, double payload, List<Stage>
      * @param startMass all that stands on it when its engines ignite, its own mass, boosters beside it and all above it (kg)
      * @param propellant propellant loaded, residuals and start-up propellant included (kg)
      * @param dryMass mass without propellant (kg)
-     * @param deltaV ideal speed gain (m/s)
+     * @param deltaV ideal delta-v (m/s)
      * @param thrustToWeight thrust over weight at ignition (-)
      * @param burnTime time of the ascent burn at full thrust (s)
      * @param oxidizerTankVolume volume of the oxidizer tank (m³)

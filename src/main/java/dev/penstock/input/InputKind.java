@@ -73,7 +73,7 @@ public sealed interface InputKind<T> {
             if (si.isEmpty()) {
                 problem.accept("write " + dimension.description());
             } else if (!range.contains(si.get())) {
-                problem.accept("allowed is " + range.describe(dimension.siUnit()));
+                problem.accept("allowed is " + Units.describe(range, node.asText(), dimension));
                 return Optional.empty();
             }
             return si;

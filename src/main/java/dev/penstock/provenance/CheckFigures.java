@@ -58,7 +58,10 @@ public final class CheckFigures {
      */
     public static String title(String name) {
         String plain = name.startsWith("limits.") ? name.substring("limits.".length()) : name;
-        return plain.replace(".", ": ").replace('_', ' ');
+        return plain.replace(".", ": ")
+                .replace("suction_margin", "NPSH available over required")
+                .replace("annulus_speed", "annulus area times speed squared, root")
+                .replace('_', ' ');
     }
 
     /**
@@ -66,7 +69,9 @@ public final class CheckFigures {
      * @return its value with the unit
      */
     public static String value(LimitCheck limit) {
-        return LIMITS.figure("value").text(limit);
+        String text = LIMITS.figure("value").text(limit);
+        boolean same = !limit.met() && text.equals(unit(limit).writeWithUnit(limit.limit()));
+        return same ? Notation.significant(limit.value(), 9) + " " + limit.unit() : text;
     }
 
     /**

@@ -1,6 +1,7 @@
 package dev.penstock.quantities;
 
 import java.util.Locale;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * A closed range of allowed values.
@@ -64,6 +65,17 @@ public record Range(double low, double high) {
             return "at most " + text(high) + end;
         }
         return text(low) + " to " + text(high) + end;
+    }
+
+    /**
+     * @param unit unit to print
+     * @param inUnit gives a value in SI in that unit
+     * @return the range in words, with the unit
+     */
+    public String describe(String unit, DoubleUnaryOperator inUnit) {
+        double least = low == Double.MIN_VALUE ? low : Double.isInfinite(low) ? low : inUnit.applyAsDouble(low);
+        double most = Double.isInfinite(high) ? high : inUnit.applyAsDouble(high);
+        return new Range(least, most).describe(unit);
     }
 
     private static String text(double x) {

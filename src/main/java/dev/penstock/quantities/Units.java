@@ -58,6 +58,20 @@ public final class Units {
                 .orElseThrow(() -> new IllegalArgumentException(unitText + " is no unit of " + dimension));
     }
 
+    /**
+     * @param range allowed values, SI
+     * @param text number and unit that somebody has written
+     * @param dimension kind of quantity
+     * @return the range in words, in the unit that was written; in SI if none was
+     */
+    public static String describe(Range range, String text, Dimension dimension) {
+        Matcher matcher = VALUE.matcher(text.length() > LONGEST ? "" : text);
+        String unit = matcher.matches() ? matcher.group(2) : "";
+        return unit.isEmpty() || parse(text, dimension).isEmpty()
+                ? range.describe(dimension.siUnit())
+                : range.describe(unit, si -> in(si, unit, dimension));
+    }
+
     private static boolean hasOffset(String unitText) {
         return unitText.matches(".*(degC|°C|degF|°F).*");
     }

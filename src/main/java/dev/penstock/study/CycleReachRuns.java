@@ -149,7 +149,7 @@ public final class CycleReachRuns {
                     OptionalDouble.empty(),
                     Optional.of(runs.study().balance(concept.withChamberPressure(pressure))),
                     "",
-                    "on the way to the reach"));
+                    "below the highest pressure within the limits"));
         } catch (PenstockException e) {
             return Optional.empty();
         }

@@ -5,9 +5,11 @@ import dev.penstock.cycles.trail.EngineFigures;
 import dev.penstock.provenance.Figure;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.quantities.Notation;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -19,10 +21,12 @@ import java.util.stream.Stream;
  */
 public record Measure(String path, String key, Figure<EngineBalance> figure) {
 
+    private static final String SEA_LEVEL = "engine.isp_sea_level_s";
+
     /** The usual figures, the most asked-for first. */
     public static final List<Measure> ALL = Stream.of(
                     "engine.isp_vacuum_s",
-                    "engine.isp_sea_level_s",
+                    SEA_LEVEL,
                     "engine.thrust_vacuum_N",
                     "engine.chamber_pressure_Pa",
                     "engine.mixture_ratio",
@@ -63,12 +67,43 @@ public record Measure(String path, String key, Figure<EngineBalance> figure) {
         return figure.better();
     }
 
+    /** Figures that grow with an engine's size, so that no engine is better by them than one of another thrust. */
+    private static final Set<String> WITH_SIZE =
+            Set.of("engine.mass_kg", "engine.exit_diameter_m", "figures.pump_power_W", "figures.discharge_pressure_Pa");
+
+    /** How far thrusts may differ among engines of one size (-). */
+    private static final double ONE_SIZE = 0.05;
+
+    /**
+     * @param balances engines side by side
+     * @return +1 if more is better among these engines, −1 if less is, 0 if neither
+     */
+    public int better(List<EngineBalance> balances) {
+        DoubleSummaryStatistics thrust =
+                balances.stream().mapToDouble(b -> b.engine().vacuumThrust()).summaryStatistics();
+        boolean oneSize = thrust.getMax() <= (1 + ONE_SIZE) * thrust.getMin();
+        return WITH_SIZE.contains(path) && !oneSize ? 0 : better();
+    }
+
     /**
      * @param balance balanced engine
      * @return its figure, SI; empty where its cycle does not have it
      */
     public OptionalDouble of(EngineBalance balance) {
         return figure.number(balance);
+    }
+
+    /**
+     * @param balance balanced engine
+     * @return the figure for people, with what must be known of it; "-" where its cycle does not have it
+     */
+    public String text(EngineBalance balance) {
+        OptionalDouble value = of(balance);
+        if (value.isEmpty()) {
+            return "-";
+        }
+        return notation().writeWithUnit(value.getAsDouble())
+                + (path.equals(SEA_LEVEL) && balance.separatedAtSeaLevel() ? ", flow separated" : "");
     }
 
     /** @return how people read it */

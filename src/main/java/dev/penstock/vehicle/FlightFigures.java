@@ -75,7 +75,7 @@ public final class FlightFigures {
             .by(AscentDynamics.CARD, values(BEFORE))
             .number("delta_v_left_m_s", "left in the stages", SPEED, AscentResult::margin)
             .by(RocketEquation.CARD, values(BEFORE))
-            .number("ideal_delta_v_m_s", "ideal speed gain", SPEED, AscentResult::idealDeltaV)
+            .number("ideal_delta_v_m_s", "ideal delta-v", SPEED, AscentResult::idealDeltaV)
             .by(AscentDynamics.CARD, values(BEFORE))
             .number("gravity_loss_m_s", "gravity loss", SPEED, AscentResult::gravityLoss)
             .by(AscentDynamics.CARD, values(BEFORE))

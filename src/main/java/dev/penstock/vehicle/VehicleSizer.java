@@ -28,7 +28,7 @@ import java.util.function.DoubleUnaryOperator;
 
 /**
  * Sizes a vehicle by the rocket equation: start mass from payload, top stage first, or payload from start mass, lowest
- * stage first, or the specific impulse needed from both. Without given shares the speed gain is split so that the start mass is least, or the payload most.
+ * stage first, or the specific impulse needed from both. Without given shares the delta-v is split so that the start mass is least, or the payload most.
  */
 public final class VehicleSizer {
 
@@ -75,7 +75,7 @@ public final class VehicleSizer {
      * @param plan what is asked of the stage
      * @param engine its engine
      * @param startMass start mass (kg)
-     * @param deltaV ideal speed gain (m/s)
+     * @param deltaV ideal delta-v (m/s)
      * @return the stage; what it carries is negative where it does not close
      * @throws LimitReached if the start-up of its engines takes all of the start mass
      */

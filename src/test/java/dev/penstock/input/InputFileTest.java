@@ -58,7 +58,7 @@ class InputFileTest {
                 .extracting(InvalidInput.Problem::sentence)
                 .containsExactly(
                         "case.toml:4: engine.chamber_pressure is \"75 bar\"; write a force such as \"600 kN\"",
-                        "case.toml:5: engine.thrust is \"600 kN\"; allowed is 1 to 1000 N",
+                        "case.toml:5: engine.thrust is \"600 kN\"; allowed is 0.001 to 1 kN",
                         "case.toml:3: engine.mixture_ratio is missing; write a plain number",
                         "case.toml:6: engine.stages is 2; allowed is a whole number from 3 to 5",
                         "case.toml:11: part[1].mass is \"-1 kg\"; allowed is above 0 kg");

@@ -255,7 +255,7 @@ final class VehiclePage {
 
                 - A vertical burn without air follows v = c ln n − g t and its height to 1e-5 m/s and 1 m.
                 - A coast of one revolution keeps energy and angular momentum to 1e-9.
-                - The losses of a flight and its ideal speed gain add up to the speed through the air within 0.01 m/s.
+                - The losses of a flight and its ideal delta-v add up to the speed through the air within 0.01 m/s.
                 - The search for the best split finds the Lagrange optimum to 1e-6 of the start mass.
                 - Start mass from payload and payload from start mass undo each other to 1e-6.
                 - An ideal gas turns the pressurant model into the textbook's formula within 0.3 %.

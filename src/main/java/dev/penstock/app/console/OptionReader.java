@@ -50,7 +50,7 @@ public final class OptionReader {
             return OptionalDouble.empty();
         }
         if (!allowed.contains(value.get())) {
-            problem(option, text.get(), "allowed is " + allowed.describe(dimension.siUnit()));
+            problem(option, text.get(), "allowed is " + Units.describe(allowed, text.get(), dimension));
             return OptionalDouble.empty();
         }
         return OptionalDouble.of(value.get());

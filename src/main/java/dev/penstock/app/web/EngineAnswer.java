@@ -116,7 +116,7 @@ final class EngineAnswer {
                         "better", measure.better(),
                         "value", value,
                         "path", measure.path(),
-                        "text", measure.notation().writeWithUnit(value)));
+                        "text", measure.text(balance)));
             });
         }
         return measures;

@@ -9,7 +9,6 @@ import dev.penstock.reports.vehicle.FlightView;
 import dev.penstock.reports.vehicle.VehicleView;
 import dev.penstock.vehicle.FlightFigures;
 import dev.penstock.vehicle.ascent.AscentResult;
-import dev.penstock.vehicle.stage.StageFigures;
 import dev.penstock.vehicle.stage.VehicleFigures;
 import dev.penstock.vehicle.stage.VehicleSizing;
 import java.util.ArrayList;
@@ -53,8 +52,12 @@ final class VehicleAnswer {
         List<PageTable> tables = new ArrayList<>();
         flight.ifPresent(
                 a -> tables.add(FigureRows.sheet("Flight to orbit", FlightFigures.FLIGHT, a, "flight", FLIGHT)));
-        tables.addAll(List.of(stages(), VehicleTables.tanks(vehicle), VehicleTables.budget(vehicle)));
-        vehicle.stages().forEach(stage -> tables.add(VehicleTables.dryMass(stage)));
+        tables.addAll(
+                List.of(VehicleTables.stages(vehicle), VehicleTables.tanks(vehicle), VehicleTables.budget(vehicle)));
+        vehicle.stages().forEach(stage -> {
+            stage.boosters().ifPresent(b -> tables.add(VehicleTables.dryMass("one booster", b)));
+            tables.add(VehicleTables.dryMass(stage));
+        });
         map.put("tables", tables.stream().map(Grid::of).toList());
         List<Map<String, Object>> figures = new ArrayList<>();
         figures.add(EngineAnswer.figure(VehicleView.masses(vehicle)));
@@ -62,16 +65,6 @@ final class VehicleAnswer {
         map.put("figures", figures);
         map.put("definitions", VehicleSizing.DEFINITIONS);
         return map;
-    }
-
-    private PageTable stages() {
-        return FigureRows.list(
-                "Stages, the lowest first",
-                StageFigures.STAGES,
-                "stages",
-                vehicle.stages(),
-                "name engines start_mass_kg propellant_mass_kg oxidizer_mass_kg fuel_mass_kg dry_mass_kg delta_v_m_s"
-                        + " isp_s thrust_to_weight burn_time_s");
     }
 
     private List<Map<String, Object>> measures() {

@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param collision figures for transport properties, if known
  * @param critical critical point, if known; without it the species counts as an ideal gas
  * @param virial room that the hot gas takes, if its collision figures do not tell
- * @param record what the source calls the entry
+ * @param fitted when the source fitted it; empty if it does not say
  * @param source key into docs/sources
  */
 public record Species(
@@ -27,7 +27,7 @@ public record Species(
         Optional<Collision> collision,
         Optional<Critical> critical,
         Optional<SecondVirial> virial,
-        String record,
+        String fitted,
         String source) {
 
     public Species {

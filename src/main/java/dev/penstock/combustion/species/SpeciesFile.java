@@ -51,12 +51,12 @@ final class SpeciesFile {
         for (String element : counts.keys()) {
             atoms.put(element, counts.integer(element, 1, 1000, 1));
         }
-        String record = table.text("record", name);
+        String fitted = table.text("fitted", "");
         String source = table.text("source");
         List<Double> temperatures = table.quantities("temperatures_K", Dimension.RATIO, Range.POSITIVE);
         List<Double> figures = table.quantities("coefficients", Dimension.RATIO, Range.ANY);
         Optional<Collision> collision =
-                table.has("collision") ? Optional.of(collision(table.table("collision"))) : Optional.empty();
+                table.has("lennard_jones") ? Optional.of(collision(table.table("lennard_jones"))) : Optional.empty();
         Optional<Critical> critical =
                 table.has("critical") ? Optional.of(critical(table.table("critical"))) : Optional.empty();
         Optional<SecondVirial> virial =
@@ -81,7 +81,7 @@ final class SpeciesFile {
             return null;
         }
         return new Species(
-                name, condensed, atoms, intervals(temperatures, figures), collision, critical, virial, record, source);
+                name, condensed, atoms, intervals(temperatures, figures), collision, critical, virial, fitted, source);
     }
 
     private static List<ThermoInterval> intervals(List<Double> t, List<Double> a) {
@@ -95,11 +95,11 @@ final class SpeciesFile {
     }
 
     private static Collision collision(InputTable table) {
-        Collision.Shape shape = table.choice("shape", Collision.Shape.class, Collision.Shape.NONLINEAR);
-        double depth = table.quantity("well_depth_K", Dimension.RATIO, Range.of(1, 1e5), 1);
-        double diameter = table.quantity("diameter_A", Dimension.RATIO, Range.of(0.1, 100), 1);
-        double dipole = table.quantity("dipole_D", Dimension.RATIO, Range.of(0, 100), 0);
-        double rotational = table.quantity("rotational", Dimension.RATIO, Range.of(0, 1e4), 1);
+        Collision.Shape shape = table.choice("form", Collision.Shape.class, Collision.Shape.NONLINEAR);
+        double depth = table.quantity("energy_K", Dimension.RATIO, Range.of(1, 1e5), 1);
+        double diameter = table.quantity("size_A", Dimension.RATIO, Range.of(0.1, 100), 1);
+        double dipole = table.quantity("moment_D", Dimension.RATIO, Range.of(0, 100), 0);
+        double rotational = table.quantity("rotation_collisions", Dimension.RATIO, Range.of(0, 1e4), 1);
         return new Collision(shape, depth, diameter * ANGSTROM, dipole * DEBYE, rotational);
     }
 

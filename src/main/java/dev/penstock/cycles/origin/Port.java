@@ -6,8 +6,8 @@ public enum Port {
     BEHIND("behind the %s"),
     DISCHARGE("%s discharge"),
     EXIT("%s exit"),
-    FIRST_BRANCH("%s, first branch"),
-    SECOND_BRANCH("%s, second branch"),
+    FIRST_BRANCH("%s"),
+    SECOND_BRANCH("rest, after %s is taken off"),
     NOZZLE_ENTRANCE("%s, nozzle entrance");
 
     private final String pattern;

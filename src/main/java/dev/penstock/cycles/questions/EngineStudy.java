@@ -102,7 +102,7 @@ public final class EngineStudy {
     }
 
     /**
-     * The same, begun at the reach of a concept that differs little, which takes a few balances.
+     * The same, begun at the answer for a concept that differs little, which takes a few balances.
      *
      * @param concept what is asked for
      * @param near reach of the other concept

@@ -70,7 +70,7 @@ public final class LimitSearch {
         return result(trials, end, merit);
     }
 
-    /** The same without best pressure and worths, from the reach of a concept that differs little. */
+    /** The same without best pressure and worths, from the answer for a concept that differs little. */
     LimitResult search(LimitResult near, List<Balancer.Solved> solutions) {
         PressureTrials trials = new PressureTrials(balancer, concept);
         trials.startFrom(solutions);

@@ -160,6 +160,11 @@ public record EngineBalance(
                         .sum();
     }
 
+    /** @return whether the flow leaves the wall of the main nozzle at one standard atmosphere, by the design's criterion */
+    public boolean separatedAtSeaLevel() {
+        return chamber.separationAreaRatio(Constants.STANDARD_ATMOSPHERE).isPresent();
+    }
+
     /**
      * @param ambientPressure ambient pressure (Pa)
      * @return specific impulse of the whole engine there (s)

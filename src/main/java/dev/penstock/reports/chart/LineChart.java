@@ -2,7 +2,9 @@ package dev.penstock.reports.chart;
 
 import java.awt.BasicStroke;
 import java.awt.geom.Ellipse2D;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
@@ -30,12 +32,27 @@ public final class LineChart {
      * @param fromZero whether the vertical axis starts at zero
      * @param curves curves
      * @param bands bands behind the curves
+     * @param levels level lines, such as limits
      */
-    public record Panel(String label, int weight, boolean fromZero, List<Curve> curves, List<Band> bands) {
+    public record Panel(
+            String label, int weight, boolean fromZero, List<Curve> curves, List<Band> bands, List<Level> levels) {
 
         public Panel {
             curves = List.copyOf(curves);
             bands = List.copyOf(bands);
+            levels = List.copyOf(levels);
+        }
+
+        public Panel(String label, int weight, boolean fromZero, List<Curve> curves, List<Band> bands) {
+            this(label, weight, fromZero, curves, bands, List.of());
+        }
+
+        /**
+         * @param lines level lines
+         * @return this panel with them
+         */
+        public Panel with(List<Level> lines) {
+            return new Panel(label, weight, fromZero, curves, bands, lines);
         }
 
         public Panel(String label, int weight, boolean fromZero, List<Curve> curves) {
@@ -62,6 +79,15 @@ public final class LineChart {
             edges = List.copyOf(edges);
         }
     }
+
+    /**
+     * A level line across one panel.
+     *
+     * @param at value, in the unit of the vertical axis
+     * @param label what it is
+     * @param ink colour
+     */
+    public record Level(double at, String label, Ink ink) {}
 
     /**
      * A shaded stretch of the horizontal axis.
@@ -139,6 +165,35 @@ public final class LineChart {
         return marker;
     }
 
+    /** The axis is as long as its curves and level lines are. */
+    private static void includeLevels(NumberAxis range, Panel panel) {
+        if (panel.levels().isEmpty()) {
+            return;
+        }
+        DoubleSummaryStatistics all = Stream.concat(
+                        panel.curves().stream()
+                                .flatMap(c -> c.points().stream())
+                                .map(Curve.Point::y),
+                        panel.levels().stream().map(Level::at))
+                .filter(Double::isFinite)
+                .mapToDouble(y -> y)
+                .summaryStatistics();
+        double room = 0.06 * Math.max(all.getMax() - all.getMin(), 1e-9 * Math.abs(all.getMax()));
+        range.setRange(panel.fromZero() ? Math.min(0, all.getMin()) : all.getMin() - room, all.getMax() + 2 * room);
+    }
+
+    private static ValueMarker marker(Level level, boolean left) {
+        ValueMarker marker = new ValueMarker(level.at(), level.ink().color(), THIN_DASHES);
+        marker.setAlpha(1f);
+        marker.setLabel(level.label());
+        marker.setLabelFont(ChartFont.of(11));
+        marker.setLabelPaint(level.ink().color());
+        marker.setLabelBackgroundColor(Ink.PAPER.color());
+        marker.setLabelAnchor(left ? RectangleAnchor.TOP_LEFT : RectangleAnchor.TOP_RIGHT);
+        marker.setLabelTextAnchor(left ? TextAnchor.BOTTOM_LEFT : TextAnchor.BOTTOM_RIGHT);
+        return marker;
+    }
+
     private static ValueMarker marker(Mark mark, boolean labelled) {
         ValueMarker marker = new ValueMarker(mark.at(), Ink.TEXT.color(), THIN_DASHES);
         marker.setAlpha(1f);
@@ -195,6 +250,11 @@ public final class LineChart {
         if (!panel.bands().isEmpty()) {
             addBands(plot, panel.bands());
         }
+        // Neighbouring levels have their labels at opposite ends, so that none lies on another.
+        for (int i = 0; i < panel.levels().size(); i++) {
+            plot.addRangeMarker(marker(panel.levels().get(i), i % 2 == 0), Layer.FOREGROUND);
+        }
+        includeLevels(range, panel);
         plot.setBackgroundPaint(null);
         plot.setOutlineVisible(false);
         plot.setDomainGridlinePaint(Ink.RULE.color());

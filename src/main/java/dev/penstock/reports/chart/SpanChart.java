@@ -1,16 +1,20 @@
 package dev.penstock.reports.chart;
 
+import java.awt.Graphics2D;
 import java.awt.Paint;
+import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.CategoryAxis;
 import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.labels.CategoryItemLabelGenerator;
 import org.jfree.chart.labels.ItemLabelAnchor;
 import org.jfree.chart.labels.ItemLabelPosition;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.plot.PlotOrientation;
+import org.jfree.chart.renderer.category.CategoryItemRendererState;
 import org.jfree.chart.renderer.category.IntervalBarRenderer;
 import org.jfree.chart.renderer.category.StandardBarPainter;
 import org.jfree.chart.ui.TextAnchor;
@@ -28,8 +32,18 @@ public final class SpanChart {
      * @param to where it ends, in the unit of the axis
      * @param ink colour
      * @param text figure written at its end
+     * @param mark a value marked on the bar, in the unit of the axis; NaN for none
      */
-    public record Bar(String label, double from, double to, Ink ink, String text) {}
+    public record Bar(String label, double from, double to, Ink ink, String text, double mark) {
+
+        /** A bar with nothing marked on it. */
+        public Bar(String label, double from, double to, Ink ink, String text) {
+            this(label, from, to, ink, text, Double.NaN);
+        }
+    }
+
+    /** How far a mark stands out of its bar (px). */
+    private static final double MARK_BEYOND = 3;
 
     private SpanChart() {}
 
@@ -135,6 +149,33 @@ public final class SpanChart {
         @Override
         public Paint getItemPaint(int row, int column) {
             return bars.get(column).ink().color();
+        }
+
+        /** The bar, then the value that is marked on it. */
+        @Override
+        public void drawItem(
+                Graphics2D g2,
+                CategoryItemRendererState state,
+                Rectangle2D area,
+                CategoryPlot plot,
+                CategoryAxis across,
+                ValueAxis values,
+                CategoryDataset data,
+                int row,
+                int column,
+                int pass) {
+            super.drawItem(g2, state, area, plot, across, values, data, row, column, pass);
+            Bar bar = bars.get(column);
+            if (Double.isNaN(bar.mark())) {
+                return;
+            }
+            double x = values.valueToJava2D(bar.mark(), area, plot.getRangeAxisEdge());
+            double y = across.getCategoryMiddle(column, data.getColumnCount(), area, plot.getDomainAxisEdge());
+            double half = state.getBarWidth() / 2 + MARK_BEYOND;
+            g2.setPaint(Ink.PAPER.color());
+            g2.fill(new Rectangle2D.Double(x - 3, y - half, 6, 2 * half));
+            g2.setPaint(Ink.TEXT.color());
+            g2.fill(new Rectangle2D.Double(x - 1.5, y - half, 3, 2 * half));
         }
 
         /** Writes the figures of the bars. */

@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** A judgement as JSON document, terminal text and page. */
 public final class JudgementView {
@@ -148,7 +149,7 @@ public final class JudgementView {
         List<String> assumptions = new ArrayList<>(List.of(effort(judgement) + "."));
         assumptions.addAll(judgement.cautions());
         model.put("assumptions", assumptions);
-        model.put("cautions", Cautions.CAUTIONS);
+        model.put("cautions", Cautions.dangers(Stream.of()));
         model.put("software", software);
         return Pages.fill("sweep.ftlh", model);
     }

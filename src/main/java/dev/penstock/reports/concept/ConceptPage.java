@@ -117,7 +117,7 @@ public final class ConceptPage {
         model.put("models", trail.models());
         model.put("numbers", trail.numbers());
         model.put("assumptions", Cautions.of(balance));
-        model.put("cautions", Cautions.CAUTIONS);
+        model.put("cautions", Cautions.dangersOf(Stream.of(balance)));
         model.put("software", software);
         ConceptDocument document = balance.concept().document();
         String file = fileName(document.file());
@@ -151,8 +151,19 @@ public final class ConceptPage {
                         "mass_flow_kg_s")
                 .map(EngineFigures.SUMMARY::figure)
                 .map(f -> Map.of(
-                        "name", f.title(), "value", f.text(balance), "unit", f.unit(), "trail", "engine." + f.key()))
+                        "name",
+                        f.title() + (separated(balance, f.key()) ? ", flow separated" : ""),
+                        "value",
+                        f.text(balance),
+                        "unit",
+                        f.unit(),
+                        "trail",
+                        "engine." + f.key()))
                 .toList();
+    }
+
+    private static boolean separated(EngineBalance balance, String key) {
+        return key.contains("sea_level") && balance.separatedAtSeaLevel();
     }
 
     private String verdict() {

@@ -36,7 +36,7 @@ public final class CycleReachView {
                     + " the turbine gas, the point is the highest chamber pressure within the limits at that temperature; a turbine"
                     + " whose own limit is lower runs at its limit. A cycle that dumps its turbine gas is taken no further than"
                     + " where the dumped gas costs what is allowed of the specific impulse. An expander has no temperature to choose: its line shows what"
-                    + " the jacket gives as the chamber pressure rises, and ends at the reach.";
+                    + " the jacket gives as the chamber pressure rises, and ends at the highest pressure within the limits.";
 
     /**
      * A point with the line that it stands on.
@@ -233,7 +233,7 @@ public final class CycleReachView {
         return new PageSection(
                 "cycles",
                 "Cycles",
-                "What would the other cycles reach, with how hot a turbine?",
+                "What chamber pressure would the other cycles have, with how hot a turbine?",
                 paragraphs,
                 none
                         ? List.of()
@@ -244,7 +244,7 @@ public final class CycleReachView {
                                         + " turbines, and the specific impulse there. The line of an expander follows what"
                                         + " the jacket gives.",
                                 true)),
-                List.of(closed("Reach by cycle")),
+                List.of(closed("Highest chamber pressure by cycle")),
                 List.of());
     }
 }

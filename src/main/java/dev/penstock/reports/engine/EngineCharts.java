@@ -2,12 +2,15 @@ package dev.penstock.reports.engine;
 
 import dev.penstock.chamber.atmosphere.StandardAtmosphere1976;
 import dev.penstock.chamber.loss.NamedLoss;
+import dev.penstock.cooling.jacket.JacketLimit;
 import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cooling.jacket.JacketStation;
 import dev.penstock.cycles.origin.LineKey;
 import dev.penstock.cycles.sheet.Component;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.sheet.PressureStep;
+import dev.penstock.provenance.CheckFigures;
+import dev.penstock.provenance.LimitCheck;
 import dev.penstock.quantities.Constants;
 import dev.penstock.quantities.Notation;
 import dev.penstock.reports.chart.Curve;
@@ -32,6 +35,10 @@ public final class EngineCharts {
 
     private static final double HIGHEST = 60e3;
     private static final int STEPS = 120;
+    /** How much a channel may change from one place to the next without being marked (-). */
+    private static final double SAME_CHANNEL = 0.08;
+    /** How far the change of a heat-transfer coefficient may lie from those beside it without being marked (-). */
+    private static final double SAME_TREND = 0.06;
 
     private final EngineBalance balance;
     private final String prefix;
@@ -225,6 +232,7 @@ public final class EngineCharts {
      */
     public Drawing jacket(JacketResult jacket) {
         List<JacketStation> s = jacket.stations();
+        List<LineChart.Mark> marks = changes(s);
         List<Curve.Point> contour = balance.chamber().contour().points().stream()
                 .map(p -> new Curve.Point(p.x(), p.radius()))
                 .toList();
@@ -234,25 +242,81 @@ public final class EngineCharts {
                 "distance from the throat (m), flow to the right",
                 List.of(
                         panel("heat flux (MW/m²)", 3, line("heat flux", Ink.GAS, false, s, c -> c.heatFlux() / 1e6)),
-                        panel(
-                                "temperature (K)",
-                                4,
-                                line("wall, gas side", Ink.FUEL, false, s, JacketStation::gasSideWallTemperature),
-                                line(
-                                        "wall, coolant side",
-                                        Ink.STEEL,
-                                        true,
-                                        s,
-                                        JacketStation::coolantSideWallTemperature),
-                                line("coolant", Ink.OXIDIZER, false, s, JacketStation::coolantTemperature)),
+                        new LineChart.Panel(
+                                        "temperature (K)",
+                                        4,
+                                        false,
+                                        List.of(
+                                                line(
+                                                        "wall, gas side",
+                                                        Ink.FUEL,
+                                                        false,
+                                                        s,
+                                                        JacketStation::gasSideWallTemperature),
+                                                line(
+                                                        "wall, coolant side",
+                                                        Ink.STEEL,
+                                                        true,
+                                                        s,
+                                                        JacketStation::coolantSideWallTemperature),
+                                                line(
+                                                        "coolant",
+                                                        Ink.OXIDIZER,
+                                                        false,
+                                                        s,
+                                                        JacketStation::coolantTemperature)))
+                                .with(limits(jacket)),
                         panel("radius (m)", 2, new Curve("inner wall", Ink.MUTED, false, contour))),
-                560);
+                560,
+                List.of(),
+                marks);
         String where = jacket.circuit().word();
         return new Drawing(
                 svg,
                 (where.isEmpty() ? "" : Markup.capitalized(where + "jacket: "))
-                        + "Along the chamber from the injector (left) to the nozzle exit (right).",
+                        + "Along the chamber from the injector (left) to the nozzle exit (right)."
+                        + (marks.isEmpty()
+                                ? ""
+                                : " At a dashed upright line the wall temperature steps: C, the channels change in size; H,"
+                                        + " heat transfer to the coolant passes from one regime, or one end of its data, to another."),
                 true);
+    }
+
+    private static List<LineChart.Mark> changes(List<JacketStation> s) {
+        List<LineChart.Mark> marks = new ArrayList<>();
+        for (int i = 1; i < s.size(); i++) {
+            JacketStation a = s.get(i - 1);
+            JacketStation b = s.get(i);
+            double width = Math.abs(Math.log(b.channelWidth() / a.channelWidth()));
+            double height = Math.abs(Math.log(b.channelHeight() / a.channelHeight()));
+            double at = 0.5 * (a.x() + b.x());
+            if (Math.max(width, height) > SAME_CHANNEL) {
+                marks.add(new LineChart.Mark(at, "C"));
+            } else if (Math.abs(change(s, i) - 0.5 * (change(s, i - 1) + change(s, i + 1))) > SAME_TREND) {
+                marks.add(new LineChart.Mark(at, "H"));
+            }
+        }
+        return marks;
+    }
+
+    /** How much the heat transfer to the coolant grows up to a place from the one before (-); zero beyond the ends. */
+    private static double change(List<JacketStation> s, int i) {
+        return i < 1 || i >= s.size()
+                ? 0
+                : Math.log(s.get(i).coolantSideCoefficient() / s.get(i - 1).coolantSideCoefficient());
+    }
+
+    /** Limits of temperatures that are drawn, as level lines. */
+    private static List<LineChart.Level> limits(JacketResult jacket) {
+        List<LineChart.Level> levels = new ArrayList<>();
+        for (LimitCheck limit : jacket.limits()) {
+            boolean gasSide = limit.kind() == JacketLimit.WALL_TEMPERATURE;
+            if (gasSide || limit.kind() == JacketLimit.COOLANT_WALL_TEMPERATURE) {
+                String label = "limit, " + (gasSide ? "wall" : "channel floor") + ": " + CheckFigures.boundary(limit);
+                levels.add(new LineChart.Level(limit.limit(), label, gasSide ? Ink.FUEL : Ink.STEEL));
+            }
+        }
+        return levels;
     }
 
     private static LineChart.Panel panel(String label, int weight, Curve... curves) {

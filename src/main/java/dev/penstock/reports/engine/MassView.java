@@ -34,7 +34,8 @@ public final class MassView {
                         item.mass().low(),
                         item.mass().high(),
                         Ink.STEEL,
-                        Notation.MASS.writeWithUnit(item.mass().mode())));
+                        Notation.MASS.writeWithUnit(item.mass().mode()) + " likely",
+                        item.mass().mode()));
             }
         }
         return new PageSection(
@@ -46,7 +47,7 @@ public final class MassView {
                         + " and add in squares."),
                 List.of(new Drawing(
                         SpanChart.svg("c-mass", "Mass of the parts", "mass (kg)", true, bars),
-                        "Mass of each part from the lightest to the heaviest believed; the figure is the most likely.",
+                        "Mass of each part from the lightest to the heaviest believed; the mark and the figure are the most likely.",
                         false)),
                 List.of(EngineTables.mass(balance).and(thrustToWeight(balance))),
                 mass.wholeEngine().isEmpty() ? List.of() : List.of(EngineTables.wholeEngine(balance)));

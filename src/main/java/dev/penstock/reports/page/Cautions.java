@@ -2,24 +2,58 @@ package dev.penstock.reports.page;
 
 import dev.penstock.chamber.flow.ExpansionMode;
 import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.fluids.Propellant;
+import dev.penstock.vehicle.stage.BoosterSizing;
+import dev.penstock.vehicle.stage.VehicleSizing;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** What every report says about how far its numbers reach, and about the dangers behind them. */
 public final class Cautions {
 
-    /** What no estimate may leave out. */
-    public static final List<String> CAUTIONS = List.of(
+    private static final String AUTHORITY =
             "This is an estimate for comparing concepts. It is not a design release: nothing may be built, filled or"
-                    + " fired on its authority.",
-            "Cryogens burn skin, suffocate in closed rooms and burst what holds them when they warm up.",
-            "Liquid and high-pressure oxygen makes ordinary materials burn, metals included; cleanliness and material"
-                    + " choice decide. Oxygen-rich hot gas is harsher still.",
-            "Hydrazines and nitrogen oxides poison in traces; concentrated peroxide decomposes on dirt.",
+                    + " fired on its authority.";
+    private static final String FRAGMENTS =
             "Pressure vessels and turbomachinery fail with fragments. They need the codes and the licensed practice of"
-                    + " the place where they are made and run.");
+                    + " the place where they are made and run.";
 
     private Cautions() {}
+
+    /**
+     * @param propellants what is in the tanks
+     * @return what no estimate may leave out, and how these propellants hurt people, as their files say
+     */
+    public static List<String> dangers(Stream<Propellant> propellants) {
+        Stream<String> own = propellants
+                .filter(p -> !p.hazards().isEmpty())
+                .map(p -> p.name() + ": " + String.join("; ", p.hazards()) + ".")
+                .distinct();
+        return Stream.of(Stream.of(AUTHORITY), own, Stream.of(FRAGMENTS))
+                .flatMap(s -> s)
+                .toList();
+    }
+
+    /**
+     * @param engines engines
+     * @return what can hurt people about them
+     */
+    public static List<String> dangersOf(Stream<EngineBalance> engines) {
+        return dangers(engines.flatMap(
+                b -> Stream.of(b.concept().oxidizer(), b.concept().fuel())));
+    }
+
+    /**
+     * @param vehicle sized vehicle
+     * @return what can hurt people about it, boosters included
+     */
+    public static List<String> dangersOf(VehicleSizing vehicle) {
+        return dangers(vehicle.stages().stream()
+                .flatMap(s -> Stream.concat(
+                        Stream.of(s.engine()), s.boosters().stream().map(BoosterSizing::engine)))
+                .flatMap(e -> Stream.of(e.oxidizer().propellant(), e.fuel().propellant())));
+    }
 
     public static List<String> of(EngineBalance balance) {
         List<String> list = new ArrayList<>();
@@ -59,7 +93,7 @@ public final class Cautions {
                         + " the speed budget, stated, usual or flown.",
                 "Dry mass is added up line by line from published relations, each with its scatter, taken as independent; a"
                         + " growth margin comes on top.",
-                "Without shares of its own the speed gain is split for the least start mass, which knows nothing of gravity"
+                "Without shares of its own the delta-v is split for the least start mass, which knows nothing of gravity"
                         + " loss.",
                 "The fairing is carried until its stage is dropped; throttled engines keep their vacuum impulse.",
                 "A flight is that of a point mass in one plane over a round, turning planet in still standard air: no lift, no"

@@ -25,7 +25,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.function.DoubleFunction;
 import java.util.function.Function;
 
 /** Several concepts side by side: JSON document, terminal table, page. */
@@ -109,10 +108,6 @@ public final class ComparisonView {
         return text.toString();
     }
 
-    private static String shown(OptionalDouble value, DoubleFunction<String> text) {
-        return value.isPresent() ? text.apply(value.getAsDouble()) : "-";
-    }
-
     /**
      * @param software what the numbers were made with
      * @param pages name of the page of each concept that has one, by concept name
@@ -123,6 +118,7 @@ public final class ComparisonView {
         model.put("title", "Concepts side by side");
         model.put("kind", outcomes.size() + " concepts");
         model.put("subtitle", "");
+        model.put("estimate", "engines compared");
         model.put("names", outcomes.stream().map(Outcome::name).toList());
         model.put("pages", pages);
         model.put("lines", lines(pages));
@@ -135,7 +131,7 @@ public final class ComparisonView {
         model.put("binding", binding(pages));
         model.put("grounds", InputsAndWarnings.of(outcomes));
         model.put("assumptions", assumptions());
-        model.put("cautions", Cautions.CAUTIONS);
+        model.put("cautions", Cautions.dangersOf(outcomes.stream().flatMap(o -> o.balance().stream())));
         model.put("software", software);
         return Pages.fill("comparison.ftlh", model);
     }
@@ -161,23 +157,24 @@ public final class ComparisonView {
                 "propellants",
                 b -> b.concept().oxidizer().fluid().name() + " / "
                         + b.concept().fuel().fluid().name()));
+        List<EngineBalance> engines =
+                outcomes.stream().flatMap(o -> o.balance().stream()).toList();
         for (Measure measure : Measure.ALL) {
+            int better = measure.better(engines);
             List<OptionalDouble> values = outcomes.stream()
                     .map(o -> o.balance().map(measure::of).orElse(OptionalDouble.empty()))
                     .toList();
             double best = values.stream()
                     .filter(OptionalDouble::isPresent)
-                    .mapToDouble(v -> measure.better() * v.getAsDouble())
+                    .mapToDouble(v -> better * v.getAsDouble())
                     .max()
                     .orElse(Double.NaN);
             List<Map<String, Object>> cells = new ArrayList<>();
             for (int i = 0; i < values.size(); i++) {
                 OptionalDouble value = values.get(i);
-                boolean first = measure.better() != 0
-                        && value.isPresent()
-                        && outcomes.size() > 1
-                        && measure.better() * value.getAsDouble() == best;
-                String text = shown(value, measure.notation()::writeWithUnit);
+                boolean first =
+                        better != 0 && value.isPresent() && outcomes.size() > 1 && better * value.getAsDouble() == best;
+                String text = outcomes.get(i).balance().map(measure::text).orElse("-");
                 String trail = value.isPresent() ? trail(pages, outcomes.get(i), measure.path()) : "";
                 cells.add(Map.of("text", text, "best", first, "trail", trail));
             }

@@ -1,6 +1,5 @@
 package dev.penstock.reports.study;
 
-import dev.penstock.provenance.LimitCheck;
 import dev.penstock.study.Sweep;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -44,13 +43,13 @@ final class SweepLimits {
     /**
      * @param point a combination
      * @param limit dotted name of a limit
-     * @return margin there; empty without a balance or without such a limit
+     * @return margin there, what a solver leaves counted as none; empty without a balance or without such a limit
      */
     static OptionalDouble margin(Sweep.Point point, String limit) {
         return point.balance().stream()
                 .flatMap(b -> b.limits().stream())
                 .filter(l -> l.name().equals(limit))
-                .mapToDouble(LimitCheck::margin)
+                .mapToDouble(l -> l.met() ? Math.max(0, l.margin()) : l.margin())
                 .findFirst();
     }
 

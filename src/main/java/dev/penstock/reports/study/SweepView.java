@@ -235,7 +235,7 @@ public final class SweepView {
                         .limit(1)
                         .flatMap(b -> Cautions.of(b).stream())
                         .toList());
-        model.put("cautions", Cautions.CAUTIONS);
+        model.put("cautions", Cautions.dangersOf(sweep.points().stream().flatMap(p -> p.balance().stream())));
         model.put("software", software);
         return Pages.fill("sweep.ftlh", model);
     }

@@ -129,7 +129,8 @@ public final class EngineTables {
                 jacket.circuit().figure("profile"),
                 JacketFigures.Cell.of(jacket),
                 "x_m radius_m heat_flux_W_m2 wall_temperature_gas_side_K wall_temperature_coolant_side_K"
-                        + " coolant_temperature_K coolant_pressure_Pa coolant_velocity_m_s");
+                        + " coolant_temperature_K coolant_pressure_Pa coolant_velocity_m_s channel_width_m"
+                        + " channel_height_m land_width_m");
     }
 
     /** @return mass of each part with its scatter, then that of the engine */

@@ -1,6 +1,7 @@
 package dev.penstock.reports.table;
 
 import dev.penstock.provenance.FigureTable;
+import dev.penstock.provenance.Place;
 import dev.penstock.provenance.Trail;
 import dev.penstock.quantities.Notation;
 import dev.penstock.reports.chart.Drawing;
@@ -10,6 +11,7 @@ import dev.penstock.reports.page.FigureRows;
 import dev.penstock.reports.page.PageSection;
 import dev.penstock.reports.text.PageTable;
 import dev.penstock.vehicle.mass.MassTable;
+import dev.penstock.vehicle.mass.TankShape;
 import dev.penstock.vehicle.stage.BoosterSizing;
 import dev.penstock.vehicle.stage.StageFigures;
 import dev.penstock.vehicle.stage.StageSizing;
@@ -29,8 +31,11 @@ public final class VehicleTables {
      */
     public static PageSection section(VehicleSizing vehicle) {
         Drawing masses = masses(vehicle);
-        List<PageTable> dry =
-                vehicle.stages().stream().map(VehicleTables::dryMass).toList();
+        List<PageTable> dry = new ArrayList<>(List.of(tanks(vehicle)));
+        for (StageSizing stage : vehicle.stages()) {
+            stage.boosters().ifPresent(b -> dry.add(dryMass("one booster", b)));
+            dry.add(dryMass(stage));
+        }
         return new PageSection(
                 "vehicle",
                 "Vehicle",
@@ -85,29 +90,26 @@ public final class VehicleTables {
                 "start_mass_kg propellant_mass_kg dry_mass_kg payload_kg payload_fraction delta_v_m_s");
     }
 
-    static PageTable stages(VehicleSizing v) {
-        return FigureRows.list(
-                "Stages",
-                StageFigures.STAGES,
-                "stages",
-                v.stages(),
-                "name engines start_mass_kg oxidizer_mass_kg fuel_mass_kg dry_mass_kg oxidizer_tank_m3 fuel_tank_m3"
-                        + " delta_v_m_s isp_s thrust_to_weight burn_time_s");
+    /** @return one line for each stage and for the boosters beside it */
+    public static PageTable stages(VehicleSizing v) {
+        return stages(v, "Stages, the lowest first; boosters stand before the stage beside which they burn");
     }
 
-    /** @return one line for each stage, after one for the boosters beside it */
-    public static PageTable brief(VehicleSizing v) {
+    /**
+     * @param v sized vehicle
+     * @param caption what the table shows
+     * @return one line for each stage, after one for the boosters beside it
+     */
+    public static PageTable stages(VehicleSizing v, String caption) {
         String both = "name engines start_mass_kg propellant_mass_kg oxidizer_mass_kg fuel_mass_kg dry_mass_kg isp_s";
-        String keys = both + " delta_v_m_s thrust_to_weight oxidizer_tank_m3 fuel_tank_m3";
-        PageTable table = FigureRows.list("", StageFigures.STAGES, "stages", List.of(), keys);
-        for (StageSizing s : v.stages()) {
-            table = table.and(FigureRows.list(
-                            "",
-                            StageFigures.BOOSTERS,
-                            "boosters",
-                            s.boosters().stream().toList(),
-                            both))
-                    .and(FigureRows.list("", StageFigures.STAGES, "stages", List.of(s), keys));
+        String keys = both + " delta_v_m_s thrust_to_weight burn_time_s oxidizer_tank_m3 fuel_tank_m3";
+        PageTable table = FigureRows.list(caption, StageFigures.STAGES, "stages", List.of(), keys);
+        for (FigureTable.Placed<StageSizing> stage : StageFigures.STAGES.placed("stages", v.stages())) {
+            List<FigureTable.Placed<BoosterSizing>> beside = stage.thing().boosters().stream()
+                    .map(b -> new FigureTable.Placed<>(b, Place.at(stage.at().path() + ".boosters")))
+                    .toList();
+            table = table.and(FigureRows.list("", StageFigures.BOOSTERS, beside, b -> "", both))
+                    .and(FigureRows.list("", StageFigures.STAGES, List.of(stage), s -> "", keys));
         }
         return table;
     }
@@ -131,6 +133,7 @@ public final class VehicleTables {
         PageTable table = PageTable.titled("Tanks", "<tank", "volume (m³)", "diameter (m)", "length (m)")
                 .table();
         for (FigureTable.Placed<StageSizing> stage : StageFigures.STAGES.placed("stages", v.stages())) {
+            table = table.and(boosterTanks(stage.thing()));
             table = table.and(FigureRows.rows(
                             StageFigures.STAGES,
                             stage.thing(),
@@ -141,6 +144,24 @@ public final class VehicleTables {
                     .named(stage.thing().name()));
         }
         return table;
+    }
+
+    private static PageTable boosterTanks(StageSizing stage) {
+        PageTable.Builder table = PageTable.titled("");
+        stage.boosters().ifPresent(b -> {
+            table.row(tank("one booster, oxidizer tank", b.contents().oxidizerTank()));
+            table.row(tank("one booster, fuel tank", b.contents().fuelTank()));
+        });
+        return table.table();
+    }
+
+    private static String[] tank(String name, TankShape tank) {
+        return new String[] {
+            name,
+            Notation.significant(tank.volume(), 4),
+            Notation.fixed(2 * tank.radius(), 2),
+            Notation.fixed(tank.length(), 2)
+        };
     }
 
     /** @return dry mass of a booster, line by line */

@@ -117,15 +117,15 @@ public final class FlightView {
                 panel("specific impulse (s)", new Curve("specific impulse", Ink.GAIN, false, burning(a))),
                 panel("throttle (%)", curve(a, "throttle", Ink.STEEL, false, p -> 100 * p.throttle())));
         return new Drawing(
-                LineChart.svg("f-loads", "Loads on the way", "time since release (s)", panels, 620),
+                LineChart.svg("f-loads", "Loads in flight", "time since release (s)", panels, 620),
                 "What the vehicle feels, and what its engines give: specific impulse rises as the air thins.",
                 false);
     }
 
     private static List<Curve.Point> burning(AscentResult a) {
+        // A coast has no impulse: a gap, not a line from one burn to the next.
         return a.points().stream()
-                .filter(p -> p.throttle() > 0)
-                .map(p -> new Curve.Point(p.time(), p.isp()))
+                .map(p -> new Curve.Point(p.time(), p.throttle() > 0 ? p.isp() : Double.NaN))
                 .toList();
     }
 

@@ -28,6 +28,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** Propellant pairs on one mission as JSON document, terminal table and page. */
 public final class TradeView {
@@ -108,7 +109,7 @@ public final class TradeView {
     /** The whole comparison. */
     private static final FigureTable<TradeResult> ALL = FigureTable.<TradeResult>ofOne()
             .word("name", "vehicle", r -> r.plan().name())
-            .number("delta_v_m_s", "ideal speed gain", Notation.fixed("m/s", "m/s", 1, 0), r -> r.plan()
+            .number("delta_v_m_s", "ideal delta-v", Notation.fixed("m/s", "m/s", 1, 0), r -> r.plan()
                     .mission()
                     .total())
             .each("pairs", TradeResult::candidates, PAIRS)
@@ -141,7 +142,7 @@ public final class TradeView {
      */
     public static String text(TradeResult result) {
         String line = System.lineSeparator();
-        StringBuilder text = new StringBuilder(result.plan().name() + ", ideal speed gain "
+        StringBuilder text = new StringBuilder(result.plan().name() + ", ideal delta-v "
                 + ALL.figure("delta_v_m_s").text(result) + " m/s" + line + line + TextTable.of(pairs("", result)));
         text.append(line).append(SINGLE_STAGES).append(line);
         result.candidates().stream().filter(c -> !reason(c).isEmpty()).forEach(c -> text.append(line)
@@ -180,7 +181,13 @@ public final class TradeView {
                         .toList());
         model.put("parts", List.of(section(result), InputsAndWarnings.of(result.plan())));
         model.put("assumptions", Cautions.ofVehicle());
-        model.put("cautions", Cautions.CAUTIONS);
+        model.put(
+                "cautions",
+                Cautions.dangers(result.candidates().stream()
+                        .flatMap(c -> c.row().stream())
+                        .flatMap(r -> Stream.of(
+                                r.engine().oxidizer().propellant(),
+                                r.engine().fuel().propellant()))));
         model.put("software", software);
         return Pages.fill("vehicle.ftlh", model);
     }

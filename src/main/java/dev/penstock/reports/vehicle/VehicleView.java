@@ -67,7 +67,7 @@ public final class VehicleView {
      */
     public static String brief(VehicleSizing vehicle) {
         String line = System.lineSeparator();
-        PageTable table = VehicleTables.brief(vehicle);
+        PageTable table = VehicleTables.stages(vehicle, "");
         return vehicle.plan().name() + ": start mass " + Notation.TONNES.write(vehicle.startMass())
                 + " t (of it propellant "
                 + Notation.TONNES.write(vehicle.propellantMass()) + " t, dry "
@@ -106,6 +106,7 @@ public final class VehicleView {
         Map<String, Object> model = new LinkedHashMap<>();
         model.put("title", vehicle.plan().name());
         model.put("subtitle", vehicle.plan().description());
+        model.put("estimate", "vehicle estimate");
         model.put(
                 "kind",
                 "Vehicle of " + vehicle.stages().size() + (vehicle.stages().size() == 1 ? " stage" : " stages"));
@@ -129,7 +130,7 @@ public final class VehicleView {
         model.put("models", trail.models());
         model.put("numbers", trail.numbers());
         model.put("assumptions", Cautions.ofVehicle());
-        model.put("cautions", Cautions.CAUTIONS);
+        model.put("cautions", Cautions.dangersOf(vehicle));
         model.put("software", software);
         model.put("file", "CASE");
         return Pages.fill("vehicle.ftlh", model);

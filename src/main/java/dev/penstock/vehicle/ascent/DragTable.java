@@ -20,7 +20,7 @@ public final class DragTable {
             "Drag by Mach number",
             "D = ½ ρ v² C_D(M) A",
             "zero angle of attack; usual table for a launcher with a round nose, engines burning",
-            "±30 % of the drag for the usual table by judgement; drag loss itself is a per cent of the speed gain",
+            "±30 % of the drag for the usual table by judgement; drag loss itself is a per cent of the delta-v",
             List.of("common practice, no source", "sutton-rpe"));
 
     /**

@@ -19,11 +19,11 @@ public record DeltaVBudget(List<Term> terms) {
 
     /** What a term stands for. */
     public enum Kind {
-        /** Speed at the end, or the whole speed gain. */
+        /** Speed at the end, or the whole delta-v. */
         SPEED,
         /** Speed that the ground gives. */
         CREDIT,
-        /** Speed lost on the way. */
+        /** Speed lost in the ascent. */
         LOSS,
         /** Speed for manoeuvres after the ascent. */
         MANOEUVRE,
@@ -66,14 +66,14 @@ public record DeltaVBudget(List<Term> terms) {
     }
 
     /**
-     * @param deltaV ideal speed gain (m/s)
+     * @param deltaV ideal delta-v (m/s)
      * @return a budget of that one figure
      */
     public static DeltaVBudget of(double deltaV) {
-        return new DeltaVBudget(List.of(new Term(Kind.SPEED, "ideal speed gain", deltaV, "given")));
+        return new DeltaVBudget(List.of(new Term(Kind.SPEED, "ideal delta-v", deltaV, "given")));
     }
 
-    /** @return ideal speed gain that the stages must deliver together (m/s) */
+    /** @return ideal delta-v that the stages must deliver together (m/s) */
     public double total() {
         return sum(terms);
     }

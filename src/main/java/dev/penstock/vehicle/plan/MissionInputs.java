@@ -18,8 +18,8 @@ public final class MissionInputs {
     public static final Usual<Double> INSERTION = Usual.common(200e3);
 
     public static final Input<Double> DELTA_V = Input.quantity(
-                    "delta_v", Dimension.VELOCITY, SPEED, "The whole ideal speed gain")
-            .computed("from the orbit and the losses on the way")
+                    "delta_v", Dimension.VELOCITY, SPEED, "The whole ideal delta-v")
+            .computed("from the orbit and the ascent losses")
             .believed(Belief.differences(9000, 9700))
             .example("\"9400 m/s\"");
     public static final Input<Double> ORBITAL_SPEED = Input.quantity(
@@ -51,7 +51,7 @@ public final class MissionInputs {
 
     public static final InputGroup MISSION = InputGroup.table(
                     "mission",
-                    "Where it goes: delta_v, or an orbit with the losses on the way to it",
+                    "Where it goes: delta_v, or an orbit with the ascent losses to it",
                     DELTA_V,
                     ORBITAL_SPEED,
                     ORBIT_ALTITUDE,
@@ -60,7 +60,7 @@ public final class MissionInputs {
                     INCLINATION,
                     DEORBIT,
                     RESERVE_FRACTION)
-            .with(InputGroup.free("losses", "Speed lost on the way, by names of your own", LOSS));
+            .with(InputGroup.free("losses", "Speed lost in the ascent, by names of your own", LOSS));
 
     public static final Input<Double> DYNAMIC_PRESSURE_LIMIT = Input.quantity(
                     "dynamic_pressure_limit", Dimension.PRESSURE, Range.of(1e3, 1e6), "Highest dynamic pressure")

@@ -18,7 +18,7 @@ public final class StageInputs {
     public static final Input<String> ENGINE = Input.text("engine", "Concept file of its engine, relative to this file")
             .example("\"../heron.toml\"");
     public static final Input<Double> DELTA_V_SHARE = Input.ratio(
-                    "delta_v_share", Range.of(0.001, 1), "Its share of the ideal speed gain")
+                    "delta_v_share", Range.of(0.001, 1), "Its share of the ideal delta-v")
             .computed("the split with the least start mass");
     public static final Input<Double> DIAMETER = Input.quantity(
                     "diameter", Dimension.LENGTH, Range.of(0.05, 100), "Outer diameter")

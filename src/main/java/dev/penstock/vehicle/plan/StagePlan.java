@@ -12,7 +12,7 @@ import java.util.OptionalDouble;
  * @param name name for tables
  * @param engineFile concept file of its engine; empty where the engine is the concept that carries the vehicle table
  * @param engines how many engines it has
- * @param deltaVShare share of the ideal speed gain (-); empty leaves the split to the optimum
+ * @param deltaVShare share of the ideal delta-v (-); empty leaves the split to the optimum
  * @param diameter outer diameter (m); empty for one that makes the tanks six diameters long
  * @param allowances propellant and volume that give no speed
  * @param dryMass dry-mass model

@@ -17,7 +17,7 @@ import java.util.stream.Stream;
  * @param description what it is for
  * @param payload payload (kg), if given
  * @param startMass start mass (kg), if given
- * @param mission ideal speed gain asked for, term by term
+ * @param mission ideal delta-v asked for, term by term
  * @param stages stages, lowest first
  * @param boosters boosters beside the first stage
  * @param ascent how it flies, where it goes to an orbit
@@ -82,7 +82,7 @@ public record VehiclePlan(
     }
 
     /**
-     * @param newMission ideal speed gain asked for
+     * @param newMission ideal delta-v asked for
      * @return the same plan with that mission
      */
     public VehiclePlan withMission(DeltaVBudget newMission) {

@@ -15,7 +15,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /**
- * Reads the {@code [mission]} table: either {@code delta_v}, the whole ideal speed gain, or an orbit with the losses on
+ * Reads the {@code [mission]} table: either {@code delta_v}, the whole ideal delta-v, or an orbit with the losses on
  * the way to it by name.
  */
 final class MissionReader {
@@ -44,12 +44,12 @@ final class MissionReader {
             table.problem(
                     MissionInputs.DELTA_V,
                     orbit ? "given together with an orbit" : "missing, and no orbit given",
-                    "write delta_v = \"9400 m/s\" for the whole speed gain, or orbit_altitude = \"200 km\" with losses");
+                    "write delta_v = \"9400 m/s\" for the whole delta-v, or orbit_altitude = \"200 km\" with losses");
         }
         if (orbit) {
             addOrbit();
         } else {
-            whole.ifPresent(value -> stated(Kind.SPEED, "ideal speed gain", value, MissionInputs.DELTA_V.key()));
+            whole.ifPresent(value -> stated(Kind.SPEED, "ideal delta-v", value, MissionInputs.DELTA_V.key()));
         }
         addLosses(orbit);
         addReserves(orbit);
@@ -173,7 +173,7 @@ final class MissionReader {
             terms.add(new DeltaVBudget.Term(Kind.LOSS, "drag loss", 100, USUAL));
             terms.add(new DeltaVBudget.Term(Kind.LOSS, "steering loss", 100, USUAL));
             terms.add(new DeltaVBudget.Term(Kind.LOSS, "back-pressure loss", 100, USUAL));
-            notes.add("the losses on the way to orbit (1600 m/s together) are usual figures, not computed for this"
+            notes.add("the ascent losses to orbit (1600 m/s together) are usual figures, not computed for this"
                     + " vehicle: state them in [mission.losses] or fly the ascent");
         }
     }

@@ -7,7 +7,7 @@ import dev.penstock.vehicle.engine.LoadedPropellant;
 /**
  * Propellant of one stage: what it is used for, and how it splits into oxidizer and fuel.
  *
- * @param burned burnt for the speed gain of the ascent (kg)
+ * @param burned burnt for the delta-v of the ascent (kg)
  * @param startup burnt before the stage moves freely (kg)
  * @param boilOff evaporated before ignition (kg)
  * @param residual left at cut-off (kg)

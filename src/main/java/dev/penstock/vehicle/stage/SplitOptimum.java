@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * Split of the ideal speed gain over the stages: as given, or the one with the least start mass for the payload asked
+ * Split of the ideal delta-v over the stages: as given, or the one with the least start mass for the payload asked
  * for, or the most payload for the start mass, with each stage's own dry-mass model. Where a split does not close, the
  * function searched says by how much, so that the search finds its way back.
  */
@@ -43,7 +43,7 @@ public final class SplitOptimum {
         }
         if (n == 2) {
             return split(Minimizer.between(
-                            "split of the speed gain",
+                            "split of the delta-v",
                             x -> badness(split(x)),
                             LEAST_SHARE,
                             1 - LEAST_SHARE,
@@ -61,7 +61,7 @@ public final class SplitOptimum {
             start[i] = 1.0 / (n - i);
         }
         List<Double> point = Minimizer.within(
-                        "split of the speed gain", x -> badness(split(x)), start, low, high, 0.1, 1e-6, MAX_EVALUATIONS)
+                        "split of the delta-v", x -> badness(split(x)), start, low, high, 0.1, 1e-6, MAX_EVALUATIONS)
                 .point();
         return split(point.stream().mapToDouble(Double::doubleValue).toArray());
     }

@@ -166,7 +166,7 @@ public final class StageFigures {
             .by(TANK, own("fuel_mass_kg"), of(ENGINE, "fuel_density_kg_m3"), ALLOWANCES)
             .number("dry_mass_kg", "dry", TONNES, s -> s.dryMass().total())
             .from((s, at) -> lines(Definitions.SUM, s, at, "mass_kg", own("dry_mass_growth_margin_kg")))
-            .number("delta_v_m_s", "speed gain", SPEED, StageSizing::deltaV)
+            .number("delta_v_m_s", "delta-v", SPEED, StageSizing::deltaV)
             .by(LagrangeStaging.CARD, values(TARGET), given("delta_v_share"))
             .number("isp_s", "Isp", fixed("s", "s", 1, 1), StageSizing::isp)
             .by(ModelCard.SAME, of(ENGINE, "isp_vacuum_s"))

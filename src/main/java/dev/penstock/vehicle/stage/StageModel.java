@@ -17,7 +17,7 @@ import java.util.Optional;
  * carried  = m0 − loaded − dry(loaded, m0, engines)
  * </pre>
  *
- * With boosters beside it the first part of the speed gain comes from all engines together, until the boosters are empty:
+ * With boosters beside it the first part of the delta-v comes from all engines together, until the boosters are empty:
  *
  * <pre>Δv0 = c0 ln(M/(M − burned by boosters and stage)),  c0 = Σ F_vac / Σ flow</pre>
  *
@@ -121,7 +121,7 @@ public final class StageModel {
                 thrust / (startMass * Constants.STANDARD_GRAVITY));
     }
 
-    /** Propellant of this stage burnt for the speed gain (kg), boosters helping. */
+    /** Propellant of this stage burnt for the delta-v (kg), boosters helping. */
     private double burned(double startMass, double spentBefore, double deltaV, int engines) {
         if (boosters.isEmpty()) {
             return -Math.expm1(-deltaV / exhaustVelocity()) * (startMass - spentBefore);

@@ -19,7 +19,7 @@ import java.util.Optional;
  * @param propellant propellant and what it is used for
  * @param contents tanks and outer shape
  * @param dryMass dry mass, line by line
- * @param deltaV ideal speed gain of this stage (m/s)
+ * @param deltaV ideal delta-v of this stage (m/s)
  * @param thrustToWeight thrust over weight at ignition (-)
  */
 public record StageSizing(

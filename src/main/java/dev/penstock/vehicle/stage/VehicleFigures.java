@@ -145,7 +145,7 @@ public final class VehicleFigures {
             .number("dry_mass_kg", "dry mass, all stages", TONNES, VehicleSizing::dryMass)
             .from((v, at) -> new Origin(Definitions.SUM, all(v, "dry_mass_kg")))
             .lessIsBetter()
-            .number("delta_v_m_s", "ideal speed gain", SPEED, VehicleSizing::deltaV)
+            .number("delta_v_m_s", "ideal delta-v", SPEED, VehicleSizing::deltaV)
             .from((v, at) -> new Origin(Definitions.SUM, stages(v, "delta_v_m_s")))
             .optional(
                     "isp_needed_over_isp",

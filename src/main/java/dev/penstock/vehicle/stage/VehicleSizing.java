@@ -31,7 +31,7 @@ public record VehicleSizing(
             "Propellant mass is oxidizer and fuel as loaded into the tanks of one stage, residuals and start-up"
                     + " propellant included; it is part of the start mass.",
             "Dry mass is the stage without propellant and without what it carries.",
-            "Delta-v is the ideal speed gain by the rocket equation at the vacuum specific impulse; losses, back-pressure"
+            "Delta-v is the ideal delta-v by the rocket equation at the vacuum specific impulse; losses, back-pressure"
                     + " included, are terms of the mission's budget.");
 
     public VehicleSizing {
@@ -68,7 +68,7 @@ public record VehicleSizing(
                 .sum();
     }
 
-    /** @return ideal speed gain of all stages (m/s) */
+    /** @return ideal delta-v of all stages (m/s) */
     public double deltaV() {
         return stages.stream().mapToDouble(StageSizing::deltaV).sum();
     }

@@ -16,7 +16,7 @@ import java.util.List;
  * @param pair oxidizer and fuel by id
  * @param isp vacuum specific impulse (s)
  * @param startMass start mass (kg)
- * @param deltaV ideal speed gain (m/s)
+ * @param deltaV ideal delta-v (m/s)
  * @param closingDryMass dry mass at which the payload is zero (kg); negative if not even a weightless stage closes
  * @param points the line
  */
@@ -41,7 +41,7 @@ public record ClosingCurve(
      * @param allowances propellant that gives no speed
      * @param engines number of engines
      * @param startMass start mass (kg)
-     * @param deltaV ideal speed gain (m/s)
+     * @param deltaV ideal delta-v (m/s)
      * @param heaviest largest dry mass of the line (kg)
      * @return the line
      */
