@@ -152,7 +152,8 @@ abstract class BaseCommand implements Callable<Integer> {
         return ExitCode.OK;
     }
 
-    private Origin origin() {
+    /** @return where the document of this command comes from */
+    protected Origin origin() {
         List<String> arguments = spec.root().commandLine().getParseResult().originalArgs();
         return Origin.of(command(), arguments);
     }

@@ -31,6 +31,7 @@ import picocli.CommandLine.Option;
             BalanceCommand.class,
             LimitCommand.class,
             OffDesignCommand.class,
+            TableCommand.class,
             CoolCommand.class,
             CompareCommand.class,
             ExplainCommand.class,

@@ -24,7 +24,7 @@ import picocli.CommandLine.Parameters;
                 + " others from being shown; the exit code is then 1.")
 final class CompareCommand extends BaseCommand {
 
-    @Parameters(arity = "1..*", paramLabel = "CASE", description = "concept files, or names of some in cycles/")
+    @Parameters(arity = "1..*", paramLabel = "CASE", description = "concept files, pages that were made from some, or names of some in cycles/")
     private List<String> files;
 
     @Mixin
@@ -45,7 +45,7 @@ final class CompareCommand extends BaseCommand {
     @Override
     public Integer call() {
         EngineRuns runs = session.runs();
-        List<Path> cases = CaseFiles.find(session, files);
+        List<Path> cases = CaseFiles.several(session, files);
         List<Outcome> outcomes;
         try (ConsoleProgress progress = ConsoleProgress.of(session, "balancing", cases.size(), false)) {
             outcomes = runs.balance(cases, changes.map(), progress);

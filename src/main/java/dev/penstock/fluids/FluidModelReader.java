@@ -15,12 +15,16 @@ import dev.penstock.input.InputTable;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 
 /** Reads the table {@code [model]} of a fluid's file into a {@link Fluid}. */
 final class FluidModelReader {
+
+    /** Steps in which a property is looked at over the range of its model. */
+    private static final int CHECKED = 40;
 
     private static final Range TEMPERATURE = Range.of(1, 3000);
     private static final Range PRESSURE = Range.of(1, 1e9);
@@ -101,16 +105,41 @@ final class FluidModelReader {
                 range,
                 table.optionalQuantity("critical_temperature", Dimension.TEMPERATURE, TEMPERATURE),
                 table.optionalQuantity("critical_pressure", Dimension.PRESSURE, PRESSURE),
-                Correlation.read(table.table("density"), SMOOTH),
-                Correlation.read(table.table("bulk_modulus"), SMOOTH),
-                Correlation.read(table.table("heat_capacity"), List.of(CorrelationForm.POLYNOMIAL)),
-                Correlation.read(table.table("vapour_pressure"), ANY),
-                Correlation.read(table.table("viscosity"), ANY),
-                Correlation.read(table.table("conductivity"), ANY),
+                property(table, "density", SMOOTH, range),
+                property(table, "bulk_modulus", SMOOTH, range),
+                property(table, "heat_capacity", List.of(CorrelationForm.POLYNOMIAL), range),
+                property(table, "vapour_pressure", ANY, range),
+                property(table, "viscosity", ANY, range),
+                property(table, "conductivity", ANY, range),
                 table.quantity("tait_constant", Dimension.RATIO, Range.of(0.01, 0.5)),
                 table.quantity("reference_pressure", Dimension.PRESSURE, PRESSURE),
                 table.quantity("viscosity_compression", Dimension.RATIO, Range.of(-50, 50)),
                 table.quantity("conductivity_compression", Dimension.RATIO, Range.of(-10, 10)));
         return new CorrelationFluid(data, stores.apply(() -> "correlations"));
+    }
+
+    /** A property that has no value somewhere in the range of its model is a mistake in the file, and is told with the place. */
+    private static Correlation property(
+            InputTable table, String name, List<CorrelationForm> forms, FluidRange range) {
+        InputTable own = table.table(name);
+        Correlation correlation = Correlation.read(own, forms);
+        double low = range.minimumTemperature();
+        double high = range.maximumTemperature();
+        for (int i = 0; i <= CHECKED; i++) {
+            double temperature = low + (high - low) * i / CHECKED;
+            double value = correlation.function().value(temperature);
+            if (!(value > 0 && value < Double.POSITIVE_INFINITY)) {
+                own.problem(
+                        "coefficients",
+                        String.format(Locale.ROOT, "%s of %.6g at %.6g K", name.replace('_', ' '), value, temperature),
+                        String.format(
+                                Locale.ROOT,
+                                "it must be above 0 and finite at every temperature of the model, %.6g to %.6g K",
+                                low,
+                                high));
+                break;
+            }
+        }
+        return correlation;
     }
 }

@@ -52,7 +52,23 @@ public final class EngineRuns {
      * @throws InvalidInput if anything in it cannot be used
      */
     public Concept read(Path file, Map<String, String> changes) {
-        return reader.read(file, changes);
+        InputFile input = InputFile.read(file, changes);
+        requireEngine(input);
+        Concept concept = reader.read(file, changes);
+        vehicles().of(concept);
+        return concept;
+    }
+
+    /** A vehicle lacks all that an engine has; that is one mistake, not one for each key. */
+    private static void requireEngine(InputFile file) {
+        if (!file.root().has("cycle") && file.root().has("stage")) {
+            throw new InvalidInput(
+                    file.name(),
+                    "CASE",
+                    "a vehicle",
+                    "it must be an engine concept, with a cycle; penstock size takes vehicles, and their stages name"
+                            + " their engines");
+        }
     }
 
     /**
@@ -62,6 +78,7 @@ public final class EngineRuns {
      * @throws InvalidInput if anything in it cannot be used
      */
     Concept read(InputFile file, Map<String, String> changes) {
+        requireEngine(file);
         return reader.parse(file.name(), file.text(), changes);
     }
 

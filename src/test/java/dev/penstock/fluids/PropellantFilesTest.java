@@ -214,6 +214,21 @@ class PropellantFilesTest {
         assertThat(propane.collapseFactor(100)).isEqualTo(1.4);
     }
 
+    /** A square root of what is negative above 400 K: the density has no value there. */
+    @Test
+    void aPropertyWithoutAValueIsNamedWithItsTemperature() throws IOException {
+        String good = Files.readString(HOME.resolve("fluids/uh-25.toml"));
+        write(
+                "bad",
+                good.replace(
+                        "form = \"polynomial\"\ncoefficients = [1146.15, -1.0]",
+                        "form = \"dippr-105\"\ncoefficients = [80, 0.27, 400, 0.29]"));
+        assertThatThrownBy(() -> FluidLibrary.open(folder).propellant("bad"))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessageContaining("bad.toml:")
+                .hasMessageContaining("density of NaN at 404.8 K");
+    }
+
     @Test
     void aFluidIsAddedByAFileAlone() throws IOException {
         String copy = Files.readString(HOME.resolve("fluids/udmh.toml"));

@@ -177,4 +177,46 @@ class InputFileTest {
             assertThatThrownBy(file::finish).isInstanceOf(InvalidInput.class).hasMessageContaining("case.toml:1: x is");
         }
     }
+
+    private static String where(String text, String key) {
+        InputFile file = InputFile.parse("case.toml", text, Map.of());
+        file.problem(key, "x", "y");
+        return catchThrowableOfType(InvalidInput.class, file::finish)
+                .problems()
+                .get(0)
+                .where();
+    }
+
+    @Test
+    void linesOfKeysInSubtablesAreRight() {
+        String text =
+                """
+                points = [
+                  [1, 2],
+                  [3, 4]
+                ]
+                note = \"""
+                [stage]
+                share = 1
+                \"""
+                [[stage]]
+                share = 0.4
+                [stage.recovery]
+                mode = "lost"
+                [[stage]]
+                share = 0.6
+                [stage.recovery]   # of the second
+                mode = "lost"
+                [[stage.part]]
+                mass = 1
+                [set]
+                "engine.thrust" = 3
+                """;
+        assertThat(where(text, "stage[0].share")).isEqualTo("case.toml:10");
+        assertThat(where(text, "stage[0].recovery.mode")).isEqualTo("case.toml:12");
+        assertThat(where(text, "stage[1].recovery.mode")).isEqualTo("case.toml:16");
+        assertThat(where(text, "stage[1].recovery.gone")).isEqualTo("case.toml:15");
+        assertThat(where(text, "stage[1].part[0].mass")).isEqualTo("case.toml:18");
+        assertThat(where(text, "set.\"engine.thrust\"")).isEqualTo("case.toml:20");
+    }
 }

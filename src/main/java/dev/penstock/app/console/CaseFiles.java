@@ -49,7 +49,7 @@ public final class CaseFiles {
         if (!PageFiles.is(file)) {
             return new Case(file, changes);
         }
-        ReportRecord record = PageFiles.record(file);
+        ReportRecord record = checked(session, file);
         if (record.cases().size() != 1) {
             throw new InvalidInput(
                     "",
@@ -57,14 +57,49 @@ public final class CaseFiles {
                     name,
                     "it holds " + record.cases().size() + " cases; take the page of one, or penstock reproduce");
         }
-        PageFiles.warning(file, record, Software.of(session.home(), Release.version()))
-                .ifPresent(warning -> session.err().println("penstock: " + warning));
         Map<String, String> all = new LinkedHashMap<>(record.changes());
         all.putAll(changes);
         return new Case(
                 PageFiles.unpack(record, session.fluids())
                         .resolve(record.cases().get(0)),
                 all);
+    }
+
+    /**
+     * @param session session
+     * @param names paths of cases or of pages that were made from some, or names of cases that come with Penstock
+     * @return files of the cases; those of a page say what the page was made with
+     * @throws InvalidInput naming every case that is not there
+     */
+    public static List<Path> several(Session session, List<String> names) {
+        List<Path> files = new ArrayList<>();
+        for (Path file : find(session, names)) {
+            files.addAll(PageFiles.is(file) ? held(session, file) : List.of(file));
+        }
+        return files;
+    }
+
+    private static List<Path> held(Session session, Path page) {
+        ReportRecord record = checked(session, page);
+        Path folder = PageFiles.unpack(record, session.fluids());
+        List<Path> cases = record.cases().stream().map(folder::resolve).toList();
+        if (!record.changes().isEmpty()) {
+            try {
+                for (Path one : cases) {
+                    Files.writeString(one, InputFile.with(Files.readString(one), record.changes()));
+                }
+            } catch (IOException e) {
+                throw new InvalidInput("", "CASE", page.toString(), "its files could not be put where they can be read");
+            }
+        }
+        return cases;
+    }
+
+    private static ReportRecord checked(Session session, Path page) {
+        ReportRecord record = PageFiles.record(page);
+        PageFiles.warning(page, record, Software.of(session.home(), Release.version()))
+                .ifPresent(warning -> session.err().println("penstock: " + warning));
+        return record;
     }
 
     /**

@@ -235,11 +235,9 @@ final class OffDesign {
         double jets = solved.update().jets().stream()
                 .mapToDouble(ExhaustJet::vacuumThrust)
                 .sum();
-        double jetsSea = solved.update().jets().stream()
-                .mapToDouble(j -> j.thrustAt(ambient))
-                .sum();
         double flow = sheet.tankStreams().stream().mapToDouble(Stream::flow).sum();
         int chambers = design.concept().chambers();
+        EngineBalance.Nozzles nozzles = new EngineBalance.Nozzles(chambers, chamber, solved.update().jets());
         double vacuum = chambers * chamber.vacuumThrust() + jets;
         List<JacketResult> jackets = solved.jackets();
         Map<String, Double> temperatures = temperatures(sheet);
@@ -248,9 +246,10 @@ final class OffDesign {
                 solved.balanceModels().concept().chamberPressure(),
                 solved.balanceModels().concept().mixtureRatio(),
                 vacuum,
-                sonic ? chambers * chamber.thrustAt(ambient) + jetsSea : 0,
+                sonic ? nozzles.thrustAt(ambient) : 0,
                 vacuum / flow / Constants.STANDARD_GRAVITY,
                 flow,
+                nozzles,
                 sheet.machinery().pumpPoints(),
                 sheet.machinery().turbinePoints(),
                 temperatures,

@@ -1,5 +1,6 @@
 package dev.penstock.cycles.questions;
 
+import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.turbomachinery.pump.PumpPoint;
 import dev.penstock.turbomachinery.turbine.TurbinePoint;
@@ -19,6 +20,7 @@ import java.util.OptionalDouble;
  * @param seaLevelThrust thrust at one standard atmosphere (N); zero where the throat is not sonic against it
  * @param vacuumIsp specific impulse in vacuum (s)
  * @param massFlow all flow leaving the tanks (kg/s)
+ * @param nozzles what it pushes with
  * @param pumps main pumps by name, with stall and cavitation margins
  * @param turbines turbines by name
  * @param gasTemperatures temperature before each turbine by name (K)
@@ -35,6 +37,7 @@ public record OperatingPoint(
         double seaLevelThrust,
         double vacuumIsp,
         double massFlow,
+        EngineBalance.Nozzles nozzles,
         Map<String, PumpPoint> pumps,
         Map<String, TurbinePoint> turbines,
         Map<String, Double> gasTemperatures,
@@ -55,6 +58,16 @@ public record OperatingPoint(
         return gasTemperatures.values().stream()
                 .mapToDouble(Double::doubleValue)
                 .max();
+    }
+
+    /** @return oxidizer flow leaving its tank (kg/s) */
+    public double oxidizerFlow() {
+        return massFlow * mixtureRatio / (1 + mixtureRatio);
+    }
+
+    /** @return fuel flow leaving its tank (kg/s) */
+    public double fuelFlow() {
+        return massFlow / (1 + mixtureRatio);
     }
 
     /** @return whether every margin is kept */

@@ -153,11 +153,7 @@ public record EngineBalance(
      * @return thrust of the whole engine there (N)
      */
     public double thrustAt(double ambientPressure) {
-        Require.notNegative("engine", "ambient pressure (Pa)", ambientPressure);
-        return concept.chambers() * chamber.thrustAt(ambientPressure)
-                + exhausts.stream()
-                        .mapToDouble(jet -> jet.thrustAt(ambientPressure))
-                        .sum();
+        return new Nozzles(concept.chambers(), chamber, exhausts).thrustAt(ambientPressure);
     }
 
     /** @return whether the flow leaves the wall of the main nozzle at one standard atmosphere, by the design's criterion */
@@ -171,5 +167,32 @@ public record EngineBalance(
      */
     public double ispAt(double ambientPressure) {
         return thrustAt(ambientPressure) / engine.massFlow() / Constants.STANDARD_GRAVITY;
+    }
+
+    /**
+     * Everything that an engine pushes with: its chambers, and what dumps turbine gas.
+     *
+     * @param chambers number of chambers
+     * @param chamber one of them
+     * @param exhausts nozzles of dumped turbine gas
+     */
+    public record Nozzles(int chambers, ChamberPerformance chamber, List<ExhaustJet> exhausts) {
+
+        public Nozzles {
+            exhausts = List.copyOf(exhausts);
+        }
+
+        /**
+         * @param ambientPressure ambient pressure (Pa)
+         * @return thrust of the whole engine there (N)
+         * @throws dev.penstock.errors.OutsideValidity if the throat would not be sonic
+         */
+        public double thrustAt(double ambientPressure) {
+            Require.notNegative("engine", "ambient pressure (Pa)", ambientPressure);
+            return chambers * chamber.thrustAt(ambientPressure)
+                    + exhausts.stream()
+                            .mapToDouble(jet -> jet.thrustAt(ambientPressure))
+                            .sum();
+        }
     }
 }
