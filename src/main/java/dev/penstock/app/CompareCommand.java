@@ -24,7 +24,10 @@ import picocli.CommandLine.Parameters;
                 + " others from being shown; the exit code is then 1.")
 final class CompareCommand extends BaseCommand {
 
-    @Parameters(arity = "1..*", paramLabel = "CASE", description = "concept files, pages that were made from some, or names of some in cycles/")
+    @Parameters(
+            arity = "1..*",
+            paramLabel = "CASE",
+            description = "concept files, pages that were made from some, or names of some in cycles/")
     private List<String> files;
 
     @Mixin

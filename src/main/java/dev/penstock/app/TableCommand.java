@@ -34,9 +34,10 @@ import picocli.CommandLine.Parameters;
 /** Writes a built engine over its settings, for other programs. */
 @Command(
         name = "table",
-        description = "Sizes an engine at its design point, then runs that hardware at every combination of altitude or ambient"
-                + " pressure, throttle and mixture ratio: thrust, specific impulse, flows, exit pressure, separation, for"
-                + " programs that fly it. A setting that does not close keeps its line and says why.")
+        description =
+                "Sizes an engine at its design point, then runs that hardware at every combination of altitude or ambient"
+                        + " pressure, throttle and mixture ratio: thrust, specific impulse, flows, exit pressure, separation, for"
+                        + " programs that fly it. A setting that does not close keeps its line and says why.")
 final class TableCommand extends BaseCommand {
 
     private static final String SERIES = "write a value, several as 1,0.7 or a range as 0.6..1:5";
@@ -73,7 +74,8 @@ final class TableCommand extends BaseCommand {
     @Option(
             names = "--mixture-ratio",
             paramLabel = "FROM..TO:COUNT",
-            description = "oxidizer over fuel leaving the tanks; 0.95, 1 and 1.05 times that of the design unless given")
+            description =
+                    "oxidizer over fuel leaving the tanks; 0.95, 1 and 1.05 times that of the design unless given")
     private Optional<String> mixtureRatio = Optional.empty();
 
     @Option(
@@ -99,28 +101,25 @@ final class TableCommand extends BaseCommand {
         OptionReader reader = new OptionReader();
         List<Surrounding> air = air(reader);
         List<Double> throttles = reader.series("--throttle", throttle, Dimension.RATIO, THROTTLES, SERIES);
-        Optional<List<Double>> ratios = mixtureRatio.map(
-                text -> reader.series("--mixture-ratio", text, Dimension.RATIO, RATIOS, SERIES));
-        long points = (long) air.size() * throttles.size() * ratios.map(List::size).orElse(USUAL_RATIOS.size());
+        Optional<List<Double>> ratios =
+                mixtureRatio.map(text -> reader.series("--mixture-ratio", text, Dimension.RATIO, RATIOS, SERIES));
+        long points =
+                (long) air.size() * throttles.size() * ratios.map(List::size).orElse(USUAL_RATIOS.size());
         if (points > MOST_POINTS) {
             reader.problem("table", points + " points", "it may have " + MOST_POINTS);
         }
         output.filter(path -> kind(path).isEmpty())
-                .ifPresent(path -> reader.problem(
-                        "--output", path.toString(), "its name must end in .csv, .json or .parquet"));
+                .ifPresent(path ->
+                        reader.problem("--output", path.toString(), "its name must end in .csv, .json or .parquet"));
         reader.finish();
         CaseFiles.Case found = CaseFiles.one(session, file, changes.map());
         EngineRuns runs = session.runs();
         EngineStudy study = runs.study();
         EngineBalance design = study.balance(runs.read(found.file(), found.changes()));
         double own = design.concept().mixtureRatio();
-        EngineTable table = EngineTable.of(
-                study,
-                design,
-                air,
-                throttles,
-                ratios.orElseGet(
-                        () -> USUAL_RATIOS.stream().map(share -> share * own).toList()));
+        EngineTable table = EngineTable.of(study, design, air, throttles, ratios.orElseGet(() -> USUAL_RATIOS.stream()
+                .map(share -> share * own)
+                .toList()));
         EngineTableView view = new EngineTableView(table);
         List<Path> files = output.map(path -> write(path, view)).orElse(List.of());
         answer(view::json, () -> files.isEmpty() ? view.text() : written(files));
@@ -136,10 +135,8 @@ final class TableCommand extends BaseCommand {
                     .toList();
         }
         Atmosphere atmosphere = new StandardAtmosphere1976();
-        return rising(reader.series(
-                        "--altitude", altitude.orElse("0..45km:10"), Dimension.LENGTH, ALTITUDES, SERIES))
-                .map(h -> new Surrounding(
-                        OptionalDouble.of(h), atmosphere.at(h).pressure()))
+        return rising(reader.series("--altitude", altitude.orElse("0..45km:10"), Dimension.LENGTH, ALTITUDES, SERIES))
+                .map(h -> new Surrounding(OptionalDouble.of(h), atmosphere.at(h).pressure()))
                 .toList();
     }
 

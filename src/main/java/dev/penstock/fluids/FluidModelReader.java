@@ -119,8 +119,7 @@ final class FluidModelReader {
     }
 
     /** A property that has no value somewhere in the range of its model is a mistake in the file, and is told with the place. */
-    private static Correlation property(
-            InputTable table, String name, List<CorrelationForm> forms, FluidRange range) {
+    private static Correlation property(InputTable table, String name, List<CorrelationForm> forms, FluidRange range) {
         InputTable own = table.table(name);
         Correlation correlation = Correlation.read(own, forms);
         double low = range.minimumTemperature();

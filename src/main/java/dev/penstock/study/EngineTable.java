@@ -127,7 +127,8 @@ public record EngineTable(
             return new Point(air, throttle, ratio, Optional.empty(), outcome.reason());
         }
         try {
-            return new Point(air, throttle, ratio, Optional.of(state(outcome.point().get(), air.pressure())), "");
+            return new Point(
+                    air, throttle, ratio, Optional.of(state(outcome.point().get(), air.pressure())), "");
         } catch (OutsideValidity e) {
             return new Point(air, throttle, ratio, Optional.empty(), e.getMessage());
         }

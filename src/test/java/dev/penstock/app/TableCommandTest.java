@@ -109,7 +109,8 @@ class TableCommandTest {
     void parquetAndCommaSeparatedLinesHoldTheSame() throws Exception {
         Path parquet = folder.resolve("heron.parquet");
         Path csv = folder.resolve("heron.csv");
-        List<String> words = List.of("table", "heron", "--altitude", "0..40km:3", "--throttle", "1", "--mixture-ratio", "2.34");
+        List<String> words =
+                List.of("table", "heron", "--altitude", "0..40km:3", "--throttle", "1", "--mixture-ratio", "2.34");
         for (Path file : List.of(parquet, csv)) {
             List<String> all = new ArrayList<>(words);
             all.addAll(List.of("--output", file.toString()));
@@ -134,8 +135,7 @@ class TableCommandTest {
 
     @Test
     void whatCannotBeAskedIsSaid() {
-        Run run = Run.of(
-                "table", "heron", "--altitude", "0km", "--ambient-pressure", "1bar", "--output", "x.txt");
+        Run run = Run.of("table", "heron", "--altitude", "0km", "--ambient-pressure", "1bar", "--output", "x.txt");
         assertThat(run.code()).isEqualTo(2);
         assertThat(run.problems()).anyMatch(p -> p.contains("not both")).anyMatch(p -> p.contains(".parquet"));
     }

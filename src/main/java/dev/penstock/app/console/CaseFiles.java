@@ -89,7 +89,8 @@ public final class CaseFiles {
                     Files.writeString(one, InputFile.with(Files.readString(one), record.changes()));
                 }
             } catch (IOException e) {
-                throw new InvalidInput("", "CASE", page.toString(), "its files could not be put where they can be read");
+                throw new InvalidInput(
+                        "", "CASE", page.toString(), "its files could not be put where they can be read");
             }
         }
         return cases;

@@ -237,7 +237,8 @@ final class OffDesign {
                 .sum();
         double flow = sheet.tankStreams().stream().mapToDouble(Stream::flow).sum();
         int chambers = design.concept().chambers();
-        EngineBalance.Nozzles nozzles = new EngineBalance.Nozzles(chambers, chamber, solved.update().jets());
+        EngineBalance.Nozzles nozzles =
+                new EngineBalance.Nozzles(chambers, chamber, solved.update().jets());
         double vacuum = chambers * chamber.vacuumThrust() + jets;
         List<JacketResult> jackets = solved.jackets();
         Map<String, Double> temperatures = temperatures(sheet);

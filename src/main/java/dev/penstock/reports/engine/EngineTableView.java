@@ -53,9 +53,10 @@ public final class EngineTableView {
                     .orElse(OptionalDouble.empty()))
             .word("within_limits", "every margin is kept", p -> p.state()
                     .map(s -> s.operating().withinLimits()))
-            .word("failure", "why the engine cannot run there", p -> p.failure().isEmpty()
-                    ? Optional.empty()
-                    : Optional.of(p.failure()))
+            .word(
+                    "failure",
+                    "why the engine cannot run there",
+                    p -> p.failure().isEmpty() ? Optional.empty() : Optional.of(p.failure()))
             .table();
 
     private static final String SHOWN =
@@ -143,11 +144,10 @@ public final class EngineTableView {
 
     /** @return table for a terminal, and which settings do not close */
     public String text() {
-        StringBuilder text = new StringBuilder(TextTable.of(
-                FigureRows.list(table.design().concept().name(), COLUMNS, POINTS, table.points(), SHOWN)));
+        StringBuilder text = new StringBuilder(
+                TextTable.of(FigureRows.list(table.design().concept().name(), COLUMNS, POINTS, table.points(), SHOWN)));
         table.failures()
-                .forEach(line ->
-                        text.append("does not run at ").append(line).append(System.lineSeparator()));
+                .forEach(line -> text.append("does not run at ").append(line).append(System.lineSeparator()));
         return text.toString();
     }
 }
