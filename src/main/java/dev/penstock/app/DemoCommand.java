@@ -54,8 +54,10 @@ final class DemoCommand extends BaseCommand implements LocalAction {
             description = "print the pages as PDF too, on a4 or letter")
     private Optional<PaperSize> paper = Optional.empty();
 
-    @Option(names = "--claims", description = "also judge the stories in cycles/claims/, which takes some minutes")
-    private boolean withClaims;
+    @Option(
+            names = "--without-claims",
+            description = "leave out the stories in cycles/claims/, which take most of the time")
+    private boolean withoutClaims;
 
     DemoCommand(Session session) {
         super(session);
@@ -87,7 +89,7 @@ final class DemoCommand extends BaseCommand implements LocalAction {
                         ConceptReports.vehicleFile(sizing),
                         CaseFiles.record(session, "size", List.of(), List.of(new CaseFiles.Case(file, Map.of())))
                                 .addTo(VehicleView.html(sizing, reports.software()))));
-        Map<Path, Judgement> claims = withClaims ? claims() : Map.of();
+        Map<Path, Judgement> claims = withoutClaims ? Map.of() : claims();
         claims.forEach((file, judgement) -> pages.put(
                 JudgeCommand.slug(judgement) + ".html",
                 JudgeCommand.record(session, "judge", List.of("--samples", Integer.toString(CLAIMED)), file, Map.of())

@@ -6,7 +6,9 @@ import dev.penstock.app.console.CaseFiles;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -18,7 +20,7 @@ class DemoCommandTest {
 
     @Test
     void everyConceptAndVehicleHasAPageWithoutAnythingFromOutside() throws Exception {
-        Run run = Run.of("demo", "--output", folder.toString());
+        Run run = Run.of("demo", "--output", folder.toString(), "--without-claims");
         assertThat(run.code()).as(run.err()).isZero();
         List<Path> concepts = CaseFiles.in(Path.of("cycles"));
         List<Path> vehicles = CaseFiles.in(Path.of("cycles/vehicles"));
@@ -40,12 +42,23 @@ class DemoCommandTest {
     }
 
     @Test
-    void theDocumentHasConceptsAndVehicles() {
+    void theDocumentHasConceptsAndVehiclesAndWhatBecameOfTheClaims() {
         Run run = Run.of("demo", "--output", folder.toString(), "--json");
         assertThat(run.json().get("concepts"))
                 .hasSize(CaseFiles.in(Path.of("cycles")).size());
         assertThat(run.json().get("vehicles"))
                 .hasSize(CaseFiles.in(Path.of("cycles/vehicles")).size());
+        Map<String, String> verdicts = new HashMap<>();
+        run.json()
+                .get("claims")
+                .forEach(c ->
+                        verdicts.put(c.get("name").asText(), c.get("verdict").asText()));
+        assertThat(verdicts)
+                .hasSize(CaseFiles.in(Path.of("cycles/claims")).size())
+                .containsEntry("Petrel upper stage, as announced", "consistent")
+                .containsEntry("Shearwater, as told", "contradicted");
+        assertThat(Files.exists(folder.resolve("shearwater-as-told-judged.html")))
+                .isTrue();
     }
 
     @Test
