@@ -70,7 +70,7 @@ class ArchitectureTest {
             Map.entry(
                     "cycles",
                     List.of("concept", "origin", "sheet", "arrangements", "reading", "solving", "questions", "trail")),
-            Map.entry("study", List.of("store", "")),
+            Map.entry("study", List.of("store", "", "space")),
             Map.entry("claims", List.of("figure", "file", "prior", "likelihood", "answer")),
             Map.entry("numerics", List.of("", "sampling")),
             Map.entry("vehicle", List.of("engine", "mass", "ascent", "plan", "stage", "", "reading", "trade")),

@@ -32,6 +32,7 @@ public final class InputFile {
 
     private final String name;
     private final String text;
+    private final ObjectNode tree;
     private final InputTable root;
     private final List<InvalidInput.Problem> problems = new ArrayList<>();
     private final Map<String, InputValue> inputs = new LinkedHashMap<>();
@@ -43,7 +44,21 @@ public final class InputFile {
     private InputFile(String name, String text, ObjectNode tree) {
         this.name = name;
         this.text = text;
+        this.tree = tree;
         this.root = new InputTable(this, "", tree, Optional.empty());
+    }
+
+    /**
+     * The same text with other values, without parsing it again. Safe to call from several threads.
+     *
+     * @param changes values by dotted path, on top of those it was read with
+     * @return a file with nothing asked of it yet
+     * @throws InvalidInput if a path leads through a value
+     */
+    public InputFile with(Map<String, String> changes) {
+        ObjectNode copy = tree.deepCopy();
+        changes.forEach((path, value) -> change(copy, path, value));
+        return new InputFile(name, text, copy);
     }
 
     /**

@@ -38,6 +38,14 @@ public sealed interface InputKind<T> {
      */
     String toml(T value);
 
+    /**
+     * @param number a number, SI
+     * @return it as a change of a file has it, every bit of it
+     */
+    default String change(double number) {
+        return unit().isEmpty() ? Double.toString(number) : number + " " + unit();
+    }
+
     /** @return what is allowed, for people */
     String allowed();
 

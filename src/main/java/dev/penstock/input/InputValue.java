@@ -104,7 +104,7 @@ public record InputValue(
      * @return it as a change of the file has it, every bit of it
      */
     public String written(double x) {
-        return unitOfKind().isEmpty() ? Double.toString(x) : x + " " + unitOfKind();
+        return input.kind().change(x);
     }
 
     /**

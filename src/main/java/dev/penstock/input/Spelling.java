@@ -1,9 +1,29 @@
 package dev.penstock.input;
 
-/** Edit distance between two names, to suggest the one that was meant. */
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+
+/** Edit distance between two names, to suggest the ones that were meant. */
 public final class Spelling {
 
     private Spelling() {}
+
+    /**
+     * @param name a name that nothing has
+     * @param known names that there are
+     * @param most most names to give
+     * @return those near enough to be what was meant, the nearest first
+     */
+    public static List<String> near(String name, Collection<String> known, int most) {
+        return known.stream()
+                .distinct()
+                .filter(k -> distance(k, name) <= 2 + name.length() / 3)
+                .sorted(Comparator.<String>comparingInt(k -> distance(k, name))
+                        .thenComparing(Comparator.naturalOrder()))
+                .limit(most)
+                .toList();
+    }
 
     /**
      * Levenshtein distance: fewest insertions, deletions and replacements of one letter.

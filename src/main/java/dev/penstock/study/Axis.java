@@ -2,7 +2,6 @@ package dev.penstock.study;
 
 import dev.penstock.errors.InvalidInput;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -21,10 +20,7 @@ public record Axis(String path, List<String> values, String unit) {
     /** More values of one input than anybody reads. */
     private static final int MOST_VALUES = 1000;
 
-    private static final String NUMBER = "[-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d+)?";
-    private static final Pattern RANGE = Pattern.compile(
-            "(" + NUMBER + ")\\s*([^.:\\d][^:]*?)?\\s*\\.\\.\\s*(" + NUMBER + ")\\s*([^:]*?)\\s*:\\s*(\\d+)");
-    private static final Pattern VALUE = Pattern.compile("(" + NUMBER + ")\\s*(.*)");
+    private static final Pattern VALUE = Pattern.compile("(" + VaryText.NUMBER + ")\\s*(.*)");
     private static final String ALLOWED =
             "write path=from..to:count, for example engine.chamber_pressure=4..20MPa:9, or path=value,value,...";
 
@@ -41,40 +37,20 @@ public record Axis(String path, List<String> values, String unit) {
      * @throws InvalidInput if the text is neither
      */
     public static Axis parse(String text) {
-        int equals = text.indexOf('=');
-        String path = equals < 0 ? "" : text.substring(0, equals).strip();
-        String rest = text.substring(equals + 1).strip();
-        if (!path.matches("[\\w-]+(\\.[\\w-]+)*") || rest.isEmpty()) {
-            throw new InvalidInput("", "--vary", text, ALLOWED);
+        VaryText said = VaryText.parse(text, ALLOWED);
+        if (said.isList()) {
+            return new Axis(said.path(), said.values(), commonUnit(said.values()));
         }
-        Matcher range = RANGE.matcher(rest);
-        if (range.matches()) {
-            return range(text, path, range);
+        int count = said.count().orElseThrow(() -> new InvalidInput("", "--vary", text, ALLOWED));
+        if (count < 2 || count > MOST_VALUES) {
+            throw new InvalidInput("", "--vary", text, "the count must be 2 to " + MOST_VALUES);
         }
-        List<String> values =
-                Arrays.stream(rest.split(",", -1)).map(String::strip).toList();
-        if (rest.contains("..") || values.stream().anyMatch(String::isEmpty)) {
-            throw new InvalidInput("", "--vary", text, ALLOWED);
-        }
-        return new Axis(path, values, commonUnit(values));
-    }
-
-    private static Axis range(String text, String path, Matcher range) {
-        String unit = range.group(4);
-        String firstUnit = range.group(2) == null ? unit : range.group(2);
-        int count = range.group(5).length() > 6 ? Integer.MAX_VALUE : Integer.parseInt(range.group(5));
-        if (!firstUnit.equals(unit) || count < 2 || count > MOST_VALUES) {
-            throw new InvalidInput(
-                    "", "--vary", text, "both ends need the same unit, and the count must be 2 to " + MOST_VALUES);
-        }
-        double from = Double.parseDouble(range.group(1));
-        double to = Double.parseDouble(range.group(3));
         List<String> values = new ArrayList<>();
         for (int i = 0; i < count; i++) {
-            double value = i == count - 1 ? to : from + (to - from) * i / (count - 1);
-            values.add(number(value) + (unit.isEmpty() ? "" : " " + unit));
+            double value = i == count - 1 ? said.to() : said.from() + (said.to() - said.from()) * i / (count - 1);
+            values.add(number(value) + (said.unit().isEmpty() ? "" : " " + said.unit()));
         }
-        return new Axis(path, values, unit);
+        return new Axis(said.path(), values, said.unit());
     }
 
     private static String commonUnit(List<String> values) {

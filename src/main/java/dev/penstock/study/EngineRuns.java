@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** Balances concept files, one or many, all in one study. Safe to share between threads. */
 public final class EngineRuns {
@@ -72,14 +73,14 @@ public final class EngineRuns {
     }
 
     /**
-     * @param file text of a concept, with the name that messages call it by
-     * @param changes values by dotted path that replace or add to what the text says
+     * @param file a concept file, read without changes; it may be shared between threads
+     * @param changes values by dotted path that replace or add to what the file says
      * @return the concept
      * @throws InvalidInput if anything in it cannot be used
      */
-    Concept read(InputFile file, Map<String, String> changes) {
+    public Concept read(InputFile file, Map<String, String> changes) {
         requireEngine(file);
-        return reader.parse(file.name(), file.text(), changes);
+        return reader.parse(file, changes);
     }
 
     /**
@@ -112,12 +113,25 @@ public final class EngineRuns {
      * @throws InvalidInput with the problems of all files together, before anything is balanced
      */
     public List<Outcome> balance(List<Path> files, Map<String, String> changes, Progress progress) {
+        return balance(files, file -> changes, progress);
+    }
+
+    /**
+     * The same with changes of each file's own.
+     *
+     * @param files concept files
+     * @param changes of each file the values by dotted path that replace or add to what it says
+     * @param progress told of each concept that is done
+     * @return an outcome for each file, in order
+     * @throws InvalidInput with the problems of all files together, before anything is balanced
+     */
+    public List<Outcome> balance(List<Path> files, Function<Path, Map<String, String>> changes, Progress progress) {
         record Case(Path file, Concept concept) {}
         List<Case> cases = new ArrayList<>();
         List<InvalidInput.Problem> problems = new ArrayList<>();
         for (Path file : files) {
             try {
-                cases.add(new Case(file, read(file, changes)));
+                cases.add(new Case(file, read(file, changes.apply(file))));
             } catch (InvalidInput e) {
                 problems.addAll(e.problems());
             }

@@ -105,7 +105,7 @@ public final class Sweep {
     /**
      * The same of a text at hand.
      *
-     * @param file text of a concept, with the name that messages call it by; its own changes count for nothing
+     * @param file text of a concept, read without changes
      * @param changes values by dotted path that replace or add to what the text says
      * @param axes inputs to vary
      * @param samples engines to sample at each combination; 0 for none, otherwise 2 or more

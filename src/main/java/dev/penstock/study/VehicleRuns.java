@@ -18,6 +18,7 @@ import dev.penstock.vehicle.engine.BalancedEngine;
 import dev.penstock.vehicle.engine.EnginePerformance;
 import dev.penstock.vehicle.plan.Recovery;
 import dev.penstock.vehicle.plan.VehiclePlan;
+import dev.penstock.vehicle.reading.EngineChanges;
 import dev.penstock.vehicle.stage.VehicleSizing;
 import dev.penstock.vehicle.trade.ReuseTrade;
 import java.nio.file.Path;
@@ -26,6 +27,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** Sizes vehicles with the engines that their stages name, each engine balanced first. */
 public final class VehicleRuns {
@@ -141,12 +143,12 @@ public final class VehicleRuns {
                         file.toString(), "vehicle", "missing", "write a table [vehicle], or name a vehicle file");
             }
             EnginePerformance engine = new BalancedEngine(
-                    balances(List.of(file), changes, progress).get(0));
+                    balances(List.of(file), f -> changes, progress).get(0));
             return new Request(plan.get(), concept -> engine);
         }
         VehiclePlan plan = engines.vehicles().read(file, changes);
         List<Path> files = engineFiles(plan);
-        List<EngineBalance> balances = balances(files, Map.of(), progress);
+        List<EngineBalance> balances = balances(files, ofEngines(files, changes), progress);
         Map<Path, EngineBalance> byFile = new LinkedHashMap<>();
         for (int i = 0; i < files.size(); i++) {
             byFile.put(files.get(i), balances.get(i));
@@ -206,7 +208,20 @@ public final class VehicleRuns {
         return plan.engineFiles();
     }
 
-    private List<EngineBalance> balances(List<Path> files, Map<String, String> changes, Progress progress) {
+    /** The changes of each engine, which go by its name. */
+    private Function<Path, Map<String, String>> ofEngines(List<Path> files, Map<String, String> changes) {
+        EngineChanges sorted = EngineChanges.of(changes);
+        if (sorted.engines().isEmpty()) {
+            return file -> Map.of();
+        }
+        Map<Path, String> names = new LinkedHashMap<>();
+        files.forEach(file -> names.put(file, engines.read(file, Map.of()).name()));
+        sorted.check(names.values());
+        return file -> sorted.of(names.get(file));
+    }
+
+    private List<EngineBalance> balances(
+            List<Path> files, Function<Path, Map<String, String>> changes, Progress progress) {
         List<EngineBalance> balances = new ArrayList<>();
         for (Outcome outcome : engines.balance(files, changes, progress)) {
             outcome.failure().ifPresent(failure -> {

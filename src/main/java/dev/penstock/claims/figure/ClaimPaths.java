@@ -1,17 +1,13 @@
 package dev.penstock.claims.figure;
 
 import dev.penstock.cycles.reading.ConceptInputs;
-import dev.penstock.cycles.trail.EngineFigures;
 import dev.penstock.input.Input;
 import dev.penstock.input.InputKind;
 import dev.penstock.input.Spelling;
-import dev.penstock.provenance.FigureTable;
 import dev.penstock.quantities.Dimension;
+import dev.penstock.study.space.CaseFigures;
 import dev.penstock.vehicle.plan.VehicleInputs;
-import dev.penstock.vehicle.stage.StageFigures;
-import dev.penstock.vehicle.stage.VehicleFigures;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -34,10 +30,6 @@ public final class ClaimPaths {
             "chamber.length", "chamber.length",
             "engine.mass_flow", "engine.mass_flow",
             "turbines.power", "figures.pump_power");
-
-    private static final List<String> UNITS = List.of(
-            "", "_Pa", "_K", "_s", "_N", "_m", "_kg", "_kg_s", "_W", "_m_s", "_rad_s", "_m3", "_m_s2", "_J_kg",
-            "_kg_m3", "_W_m2", "_kg_mol", "_J");
 
     private static final Map<String, Input<?>> INPUTS =
             ConceptInputs.ofAll(VehicleInputs.IN_CONCEPT).all();
@@ -65,38 +57,13 @@ public final class ClaimPaths {
      * @return the figure that it names
      */
     public static Optional<ClaimFigure> figure(String path) {
-        String meant = CALLED.getOrDefault(path, path);
-        for (String unit : UNITS) {
-            Optional<ClaimFigure> found = exact(meant + unit);
-            if (found.isPresent()) {
-                return found;
-            }
-        }
-        return Optional.empty();
+        return CaseFigures.named(CALLED.getOrDefault(path, path), ClaimPaths::exact);
     }
 
     private static Optional<ClaimFigure> exact(String path) {
         Optional<ClaimFigure> own =
                 CandidateFigures.ALL.at(path).filter(f -> f.isNumber()).map(f -> ClaimFigure.of(path, f, Optional::of));
-        if (own.isPresent()) {
-            return own;
-        }
-        if (!path.startsWith(VEHICLE)) {
-            return EngineFigures.ALL
-                    .at(path)
-                    .filter(f -> f.isNumber())
-                    .map(f -> ClaimFigure.of(path, f, c -> Optional.of(c.balance())));
-        }
-        String rest = path.substring(VEHICLE.length());
-        return VehicleFigures.ALL
-                .at(rest)
-                .filter(f -> f.isNumber())
-                .map(f -> ClaimFigure.of(path, f, Candidate::vehicle))
-                .or(() -> StageFigures.STAGES
-                        .at(rest)
-                        .filter(f -> f.isNumber())
-                        .map(f -> ClaimFigure.of(
-                                path, f, c -> c.vehicle().map(v -> v.stages().get(0)))));
+        return own.or(() -> CaseFigures.ofConcept(path).map(ClaimFigure::of));
     }
 
     /**
@@ -131,26 +98,10 @@ public final class ClaimPaths {
     public static String near(String path) {
         List<String> known = new ArrayList<>(INPUTS.keySet());
         known.addAll(CALLED.keySet());
-        collect("engine.", EngineFigures.HEADLINE, known);
-        collect("figures.", EngineFigures.EXTREMES, known);
-        collect(VEHICLE, VehicleFigures.ALL, known);
-        collect(VEHICLE, StageFigures.STAGES, known);
-        return known.stream()
-                .min(Comparator.comparingInt(k -> Spelling.distance(k, path)))
-                .filter(k -> Spelling.distance(k, path) <= 2 + path.length() / 3)
+        CaseFigures.usual(false).forEach(figure -> known.add(CaseFigures.withoutUnit(figure)));
+        return Spelling.near(path, known, 1).stream()
+                .findFirst()
                 .map(k -> "did you mean \"" + k + "\"?")
                 .orElse("write the path of an input or figure, for example \"engine.isp_vacuum\"");
-    }
-
-    private static void collect(String prefix, FigureTable<?> table, List<String> known) {
-        table.figures().stream().filter(f -> f.isNumber()).forEach(f -> {
-            String key = f.key();
-            UNITS.stream()
-                    .filter(u -> !u.isEmpty() && key.endsWith(u))
-                    .max(Comparator.comparingInt(String::length))
-                    .ifPresentOrElse(
-                            u -> known.add(prefix + key.substring(0, key.length() - u.length())),
-                            () -> known.add(prefix + key));
-        });
     }
 }

@@ -28,7 +28,7 @@ public record Unknown(String path, String title, InputKind.Quantity kind, Prior 
      * @return it as a change of a concept file, every bit of it
      */
     public String written(double value) {
-        return kind.unit().isEmpty() ? Double.toString(value) : value + " " + kind.unit();
+        return kind.change(value);
     }
 
     /**

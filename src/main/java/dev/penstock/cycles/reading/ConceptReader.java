@@ -105,6 +105,16 @@ public final class ConceptReader {
     }
 
     /**
+     * @param file a concept file, read without changes; it may be shared between threads
+     * @param changes values by dotted path that replace or add to what the file says
+     * @return the concept
+     * @throws InvalidInput if anything in it cannot be used
+     */
+    public Concept parse(InputFile file, Map<String, String> changes) {
+        return read(file.with(changes), changes);
+    }
+
+    /**
      * Reads the concept's own text again with other values, as a study does.
      *
      * @param concept a concept

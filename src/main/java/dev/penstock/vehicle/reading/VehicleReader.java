@@ -37,12 +37,12 @@ public final class VehicleReader {
 
     /**
      * @param file vehicle file
-     * @param changes values by dotted path that replace or add to what the file says
+     * @param changes values by dotted path that replace or add to what the file says; those of its engines count for nothing
      * @return the plan; every stage names its engine's concept file, resolved against the folder of the vehicle file
      * @throws InvalidInput with every problem of the file together
      */
     public VehiclePlan read(Path file, Map<String, String> changes) {
-        return read(file, InputFile.read(file, changes));
+        return read(file, InputFile.read(file, EngineChanges.of(changes).own()));
     }
 
     /**
@@ -53,7 +53,23 @@ public final class VehicleReader {
      * @throws InvalidInput with every problem of the text together
      */
     public VehiclePlan parse(Path file, String text, Map<String, String> changes) {
-        return read(file, InputFile.parse(String.valueOf(file.getFileName()), text, changes));
+        return read(
+                file,
+                InputFile.parse(
+                        String.valueOf(file.getFileName()),
+                        text,
+                        EngineChanges.of(changes).own()));
+    }
+
+    /**
+     * @param file where the text is kept: engines are looked for from there
+     * @param input a vehicle file, read without changes; it may be shared between threads
+     * @param changes values by dotted path that replace or add to what the text says
+     * @return the plan
+     * @throws InvalidInput with every problem of the text together
+     */
+    public VehiclePlan parse(Path file, InputFile input, Map<String, String> changes) {
+        return read(file, input.with(EngineChanges.of(changes).own()));
     }
 
     private VehiclePlan read(Path file, InputFile input) {

@@ -1,0 +1,205 @@
+package dev.penstock.study.space;
+
+import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.errors.PenstockException;
+import dev.penstock.input.InputFile;
+import dev.penstock.study.EngineRuns;
+import dev.penstock.study.VehicleRuns;
+import dev.penstock.vehicle.plan.VehiclePlan;
+import dev.penstock.vehicle.reading.EngineChanges;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * A concept or a vehicle that a study evaluates at many points. Its files are read once, when it is opened; a point is what
+ * they say with some values changed. No answer depends, in any bit, on what was asked before or on the thread. Immutable;
+ * safe to share between threads.
+ */
+public final class StudyCase {
+
+    private final EngineRuns runs;
+    private final Path file;
+    private final InputFile text;
+    /** The engine of a concept; empty for a vehicle. */
+    private final Optional<ConceptSource> concept;
+
+    private final Map<String, String> changes;
+    /** Engines of a vehicle in the order of its plan; empty for a concept. */
+    private final List<ConceptSource> engines;
+
+    private final String name;
+    private final boolean ofVehicle;
+    private final boolean withVehicle;
+    /** Engines of which a study changes nothing, balanced once. */
+    private final Map<String, EngineBalance> untouched = new ConcurrentHashMap<>();
+
+    private StudyCase(EngineRuns runs, Path file, Map<String, String> changes) {
+        this.runs = runs;
+        this.file = file;
+        this.text = InputFile.read(file);
+        this.changes = Map.copyOf(changes);
+        this.ofVehicle = !text.with(changes).root().has("cycle");
+        if (ofVehicle) {
+            VehiclePlan plan = runs.vehicles().parse(file, text, changes);
+            this.concept = Optional.empty();
+            this.engines = plan.engineFiles().stream()
+                    .map(path -> new ConceptSource(runs, path, InputFile.read(path), Map.of()))
+                    .toList();
+            this.name = plan.name();
+            this.withVehicle = true;
+            EngineChanges.of(changes).check(engineNames());
+        } else {
+            ConceptSource own = new ConceptSource(runs, file, text, changes);
+            this.concept = Optional.of(own);
+            this.engines = List.of();
+            this.name = own.name();
+            this.withVehicle = runs.vehicles().of(own.base()).isPresent();
+        }
+    }
+
+    /**
+     * @param runs reads and balances concepts
+     * @param file concept file or vehicle file
+     * @param changes values by dotted path that replace or add to what it says, at every point
+     * @return the case
+     * @throws InvalidInput if the file, or one that it names, cannot be used
+     */
+    public static StudyCase open(EngineRuns runs, Path file, Map<String, String> changes) {
+        return new StudyCase(runs, file, changes);
+    }
+
+    /** @return name for people */
+    public String name() {
+        return name;
+    }
+
+    /** @return its file */
+    public Path file() {
+        return file;
+    }
+
+    /** @return values that hold at every point, by dotted path */
+    public Map<String, String> changes() {
+        return changes;
+    }
+
+    /** @return whether it is a vehicle file; a concept otherwise */
+    public boolean ofVehicle() {
+        return ofVehicle;
+    }
+
+    /** @return whether a vehicle can be sized: of a vehicle file always, of a concept if it has such a table */
+    public boolean withVehicle() {
+        return withVehicle;
+    }
+
+    /** @return names of the engines of a vehicle; empty for a concept */
+    public List<String> engineNames() {
+        return engines.stream().map(ConceptSource::name).toList();
+    }
+
+    /** @return reads what people write of inputs, figures and constraints of this case */
+    public CasePaths paths() {
+        return new CasePaths(this);
+    }
+
+    /**
+     * @param further values by dotted path, on top of those that hold at every point
+     * @param sized whether the vehicle is wanted too
+     * @return engines and vehicle there
+     * @throws InvalidInput if a value cannot be used
+     * @throws PenstockException if there is no solution
+     */
+    public CaseAnswer answer(Map<String, String> further, boolean sized) {
+        return concept.map(own -> ofConcept(own, further, sized && withVehicle))
+                .orElseGet(() -> ofEngines(with(further), sized));
+    }
+
+    private CaseAnswer ofConcept(ConceptSource own, Map<String, String> further, boolean sized) {
+        EngineBalance balance = runs.study().balance(own.at(further));
+        Optional<VehiclePlan> plan = sized ? runs.vehicles().of(balance.concept()) : Optional.empty();
+        return new CaseAnswer(List.of(balance), plan.map(p -> VehicleRuns.size(p, balance)));
+    }
+
+    private CaseAnswer ofEngines(Map<String, String> all, boolean sized) {
+        EngineChanges sorted = EngineChanges.of(all);
+        Optional<VehiclePlan> plan = sized ? Optional.of(runs.vehicles().parse(file, text, all)) : Optional.empty();
+        Map<Path, EngineBalance> balances = new LinkedHashMap<>();
+        for (ConceptSource engine : engines) {
+            Map<String, String> own = sorted.of(engine.name());
+            balances.put(
+                    engine.file(),
+                    own.isEmpty()
+                            ? untouched.computeIfAbsent(
+                                    engine.name(), n -> runs.study().balance(engine.base()))
+                            : runs.study().balance(engine.at(own)));
+        }
+        return new CaseAnswer(List.copyOf(balances.values()), plan.map(p -> VehicleRuns.size(p, balances)));
+    }
+
+    private Map<String, String> with(Map<String, String> further) {
+        Map<String, String> all = new LinkedHashMap<>(changes);
+        all.putAll(further);
+        return all;
+    }
+
+    /**
+     * Reads the case with other values, and does nothing with it.
+     *
+     * @param further values by dotted path, on top of those that hold at every point
+     * @throws InvalidInput if a value cannot be used
+     */
+    void read(Map<String, String> further) {
+        if (concept.isPresent()) {
+            Concept read = concept.get().at(further);
+            runs.vehicles().of(read);
+            return;
+        }
+        EngineChanges sorted = EngineChanges.of(with(further));
+        sorted.check(engineNames());
+        runs.vehicles().parse(file, text, with(further));
+        engines.forEach(engine -> engine.at(sorted.of(engine.name())));
+    }
+
+    /**
+     * @param space inputs that vary
+     * @param values a value for each of them
+     * @param figures figures asked for
+     * @return their values there, or why there is no answer; the models' refusals are no error here
+     */
+    public StudyPoint evaluate(StudySpace space, double[] values, List<StudyFigure> figures) {
+        double[] numbers = new double[figures.size()];
+        try {
+            CaseAnswer answer = answer(
+                    space.changes(values), figures.stream().anyMatch(StudyFigure::ofVehicle));
+            for (int i = 0; i < numbers.length; i++) {
+                numbers[i] = figures.get(i).of().apply(answer).orElse(Double.NaN);
+            }
+            return new StudyPoint(values, numbers, Optional.empty());
+        } catch (PenstockException e) {
+            Arrays.fill(numbers, Double.NaN);
+            return new StudyPoint(
+                    values, numbers, Optional.of(new StudyPoint.Failure(kind(e), sentence(e))));
+        }
+    }
+
+    private static String sentence(PenstockException e) {
+        return e instanceof InvalidInput input ? input.problems().get(0).sentence() : e.getMessage();
+    }
+
+    /** "NotConverged" is "not-converged". */
+    private static String kind(PenstockException e) {
+        return e.getClass()
+                .getSimpleName()
+                .replaceAll("(?<=[a-z])(?=[A-Z])", "-")
+                .toLowerCase(Locale.ROOT);
+    }
+}

@@ -1,0 +1,115 @@
+package dev.penstock.study.space;
+
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.input.Input;
+import dev.penstock.input.InputKind;
+import dev.penstock.quantities.Units;
+import dev.penstock.study.VaryText;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads an input to vary: what its declaration says it is, and whether the case takes its values. */
+final class VariableReader {
+
+    private static final String OPTION = "--vary";
+    private static final String ALLOWED = "write PATH=FROM..TO, for example engine.chamber_pressure=6..12MPa, or"
+            + " PATH=VALUE,VALUE,... for example propellants.fuel=methane,rp-1";
+
+    private final StudyCase subject;
+    private final CasePaths paths;
+
+    VariableReader(StudyCase subject, CasePaths paths) {
+        this.subject = subject;
+        this.paths = paths;
+    }
+
+    Variable read(String text) {
+        VaryText said = VaryText.parse(text, ALLOWED);
+        Input<?> input = paths.input(said.path())
+                .orElseThrow(() -> new InvalidInput(
+                        "",
+                        OPTION,
+                        said.path(),
+                        "no input of " + subject.name() + " has that path" + paths.near(said.path())));
+        Variable variable = said.isList() ? list(said, input) : range(said, input);
+        takes(text, variable);
+        return variable;
+    }
+
+    private static Variable list(VaryText said, Input<?> input) {
+        if (said.values().size() < 2) {
+            throw refusal(said, "write two values or more, or a range FROM..TO");
+        }
+        List<Object> documents = new ArrayList<>(said.values());
+        if (input.kind() instanceof InputKind.Quantity kind) {
+            documents.replaceAll(v -> Units.parse(v.toString(), kind.dimension())
+                    .map(si -> (Object) si)
+                    .orElse(v));
+        }
+        return new Variable.Named(said.path(), input.title(), said.values(), documents);
+    }
+
+    private static Variable range(VaryText said, Input<?> input) {
+        if (said.count().isPresent()) {
+            throw refusal(said, "only a grid counts its values; write FROM..TO without a count");
+        }
+        if (said.from() >= said.to()) {
+            throw refusal(
+                    said, said.from() > said.to() ? "it is upside down; write the lower end first" : "both ends are the same");
+        }
+        if (input.kind() instanceof InputKind.Whole) {
+            if (said.from() != Math.rint(said.from()) || said.to() != Math.rint(said.to()) || !said.unit().isEmpty()) {
+                throw refusal(said, "it is a whole number; write whole ends without a unit");
+            }
+            return new Variable.Whole(said.path(), input.title(), (int) said.from(), (int) said.to());
+        }
+        if (input.kind() instanceof InputKind.Quantity kind) {
+            return new Variable.Continuous(
+                    said.path(), input.title(), kind, end(said, said.from(), kind), end(said, said.to(), kind));
+        }
+        throw refusal(said, "it is not a number; list its values: " + said.path() + "=value,value");
+    }
+
+    private static double end(VaryText said, double number, InputKind.Quantity kind) {
+        String text = number + (said.unit().isEmpty() ? "" : " " + said.unit());
+        return Units.parse(text, kind.dimension())
+                .orElseThrow(() -> refusal(said, "write both ends as " + kind.dimension().description()));
+    }
+
+    /** Reads the case at the values that were written: one that it refuses is refused here, in its words. */
+    private void takes(String text, Variable variable) {
+        List<String> values = new ArrayList<>();
+        if (variable instanceof Variable.Named named) {
+            values.addAll(named.values());
+        } else {
+            values.add(variable.change(variable.at(0)));
+            values.add(variable.change(variable.at(1)));
+        }
+        int refused = 0;
+        Optional<InvalidInput.Problem> problem = Optional.empty();
+        for (String value : values) {
+            try {
+                subject.read(Map.of(variable.path(), value));
+            } catch (InvalidInput e) {
+                refused++;
+                InvalidInput.Problem first = e.problems().get(0);
+                if (own(variable, first) || refused == values.size()) {
+                    problem = problem.or(() -> Optional.of(first));
+                }
+            }
+        }
+        problem.ifPresent(p -> {
+            throw new InvalidInput("", OPTION, text, p.sentence());
+        });
+    }
+
+    private static boolean own(Variable variable, InvalidInput.Problem problem) {
+        return !problem.key().isEmpty() && variable.path().endsWith(problem.key());
+    }
+
+    private static InvalidInput refusal(VaryText said, String allowed) {
+        return new InvalidInput("", OPTION, said.text(), allowed);
+    }
+}
