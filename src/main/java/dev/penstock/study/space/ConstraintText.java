@@ -12,6 +12,7 @@ import java.util.regex.Pattern;
 final class ConstraintText {
 
     private static final Pattern BOUND = Pattern.compile("(.+?)\\s*(<=|>=|≤|≥)\\s*(.+)");
+    private static final Pattern NUMBER = Pattern.compile("[-+\\d.eE_]+");
     private static final String ALLOWED = "write FIGURE<=VALUE or FIGURE>=VALUE, the value in SI or with its unit, for"
             + " example \"cooling.peak_wall_temperature_K<=900\", or within_limits";
 
@@ -40,7 +41,7 @@ final class ConstraintText {
     }
 
     private static Optional<Double> number(String text, String unit) {
-        Optional<Double> plain = Units.parse(text, Dimension.RATIO).filter(v -> text.matches("[-+\\d.eE_]+"));
+        Optional<Double> plain = Units.parse(text, Dimension.RATIO).filter(v -> NUMBER.matcher(text).matches());
         return plain.isPresent()
                 ? plain
                 : Arrays.stream(Dimension.values())
