@@ -72,7 +72,7 @@ class ArchitectureTest {
                     List.of("concept", "origin", "sheet", "arrangements", "reading", "solving", "questions", "trail")),
             Map.entry("study", List.of("store", "", "space")),
             Map.entry("claims", List.of("figure", "file", "prior", "likelihood", "answer")),
-            Map.entry("numerics", List.of("", "sampling")),
+            Map.entry("numerics", List.of("", "sampling", "design")),
             Map.entry("vehicle", List.of("engine", "mass", "ascent", "plan", "stage", "", "reading", "trade")),
             Map.entry(
                     "reports",
