@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.NullNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.penstock.app.console.AnswerRequest;
+import dev.penstock.app.console.BaseCommand;
 import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.LocalAction;
 import dev.penstock.app.console.Session;

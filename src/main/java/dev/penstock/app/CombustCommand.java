@@ -1,5 +1,6 @@
 package dev.penstock.app;
 
+import dev.penstock.app.console.BaseCommand;
 import dev.penstock.app.console.OptionReader;
 import dev.penstock.app.console.Session;
 import dev.penstock.chamber.flow.Expansion;

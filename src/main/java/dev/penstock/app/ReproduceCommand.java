@@ -1,5 +1,6 @@
 package dev.penstock.app;
 
+import dev.penstock.app.console.BaseCommand;
 import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.LocalAction;
 import dev.penstock.app.console.PageFiles;

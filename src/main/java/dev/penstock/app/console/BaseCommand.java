@@ -1,8 +1,5 @@
-package dev.penstock.app;
+package dev.penstock.app.console;
 
-import dev.penstock.app.console.CaseFiles;
-import dev.penstock.app.console.ExitCode;
-import dev.penstock.app.console.Session;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.reports.page.ReportRecord;
 import dev.penstock.reports.text.DocumentTable;
@@ -22,7 +19,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** What all commands share: help, the choice of output, and the trace for defects. */
-abstract class BaseCommand implements Callable<Integer> {
+public abstract class BaseCommand implements Callable<Integer> {
 
     protected final Session session;
 
@@ -65,7 +62,7 @@ abstract class BaseCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    BaseCommand(Session session) {
+    protected BaseCommand(Session session) {
         this.session = session;
     }
 
