@@ -70,7 +70,7 @@ class ArchitectureTest {
             Map.entry(
                     "cycles",
                     List.of("concept", "origin", "sheet", "arrangements", "reading", "solving", "questions", "trail")),
-            Map.entry("study", List.of("store", "", "space")),
+            Map.entry("study", List.of("store", "", "space", "sample")),
             Map.entry("claims", List.of("figure", "file", "prior", "likelihood", "answer")),
             Map.entry("numerics", List.of("", "sampling", "design")),
             Map.entry("vehicle", List.of("engine", "mass", "ascent", "plan", "stage", "", "reading", "trade")),
@@ -79,7 +79,7 @@ class ArchitectureTest {
                     List.of(
                             "text", "chart", "diagram", "page", "print", "table", "engine", "concept", "study",
                             "vehicle", "claims")),
-            Map.entry("app", List.of("console", "web", "")));
+            Map.entry("app", List.of("console", "web", "study", "")));
 
     private static JavaClasses classes;
 

@@ -5,6 +5,7 @@ import dev.penstock.app.console.Failures;
 import dev.penstock.app.console.PlainOutput;
 import dev.penstock.app.console.Session;
 import dev.penstock.app.console.Version;
+import dev.penstock.app.study.SampleCommand;
 import dev.penstock.input.HomeFolder;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
@@ -36,6 +37,7 @@ import picocli.CommandLine.Option;
             CompareCommand.class,
             ExplainCommand.class,
             SweepCommand.class,
+            SampleCommand.class,
             StudyCommand.class,
             JudgeCommand.class,
             NozzleCommand.class,

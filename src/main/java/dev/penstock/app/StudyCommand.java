@@ -2,7 +2,10 @@ package dev.penstock.app;
 
 import dev.penstock.app.console.BaseCommand;
 import dev.penstock.app.console.Session;
+import dev.penstock.app.study.SummaryCommand;
+import dev.penstock.errors.InvalidInput;
 import dev.penstock.study.StudyFile;
+import dev.penstock.study.store.BatchFolder;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -15,18 +18,28 @@ import picocli.CommandLine.Parameters;
 /** Does again what a study file says. */
 @Command(
         name = "study",
+        subcommands = SummaryCommand.class,
         description = {
-            "Does again what a study file says: puts concepts side by side, sweeps, sizes a vehicle, or judges claims. The"
+            "Does again what a study file says: puts concepts side by side, sweeps, sizes a vehicle, judges claims, or goes on with a sample. The"
                     + " local page saves such files; they can be written by hand.",
-            "It answers with what compare, sweep, size or judge would answer."
+            "It answers with what compare, sweep, size, judge or sample would answer."
         })
 final class StudyCommand extends BaseCommand {
 
-    @Parameters(paramLabel = "FILE", description = "study file, or the name of one in cycles/studies/")
-    private String file;
+    @Parameters(paramLabel = "FILE", arity = "0..1", description = "study file, or the name of one in cycles/studies/")
+    private String file = "";
 
     @Option(names = "--report", paramLabel = "PATH", description = "also write a page, as compare, sweep and size do")
     private Optional<String> report = Optional.empty();
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            description = "of a sample: folder of the rows; where the study lies in such a folder, that one otherwise")
+    private Optional<Path> out = Optional.empty();
+
+    @Option(names = "--threads", paramLabel = "N", description = "of a sample: how many threads work")
+    private Optional<Integer> threads = Optional.empty();
 
     @Option(names = "--paper", paramLabel = "SIZE", description = "print the page as PDF too, on a4 or letter")
     private Optional<String> paper = Optional.empty();
@@ -37,6 +50,9 @@ final class StudyCommand extends BaseCommand {
 
     @Override
     public Integer call() {
+        if (file.isEmpty()) {
+            throw new InvalidInput("", "FILE", "missing", "write a study file, or summary and the folder of a sample");
+        }
         Path path = find();
         StudyFile study = StudyFile.read(path);
         return CommandLineProgram.run(session, arguments(path, study).toArray(String[]::new));
@@ -50,6 +66,14 @@ final class StudyCommand extends BaseCommand {
         return path;
     }
 
+    /** Where the rows of a sample go. */
+    private Path place(Path study) {
+        Path beside = study.toAbsolutePath().getParent();
+        boolean begun = study.endsWith(BatchFolder.STUDY) && Files.exists(beside.resolve(BatchFolder.SCHEMA));
+        return out.or(() -> begun ? Optional.of(beside) : Optional.empty())
+                .orElseThrow(() -> new InvalidInput("", "--out", "missing", "write the folder that takes the rows"));
+    }
+
     /** The command line that does the same; the cases are looked for beside the study. */
     private List<String> arguments(Path path, StudyFile study) {
         List<String> arguments = new ArrayList<>();
@@ -59,6 +83,7 @@ final class StudyCommand extends BaseCommand {
                     case SWEEP -> "sweep";
                     case VEHICLE -> "size";
                     case CLAIMS -> "judge";
+                    case SAMPLE -> "sample";
                 });
         Path folder = path.toAbsolutePath().getParent();
         study.cases().forEach(c -> arguments.add(folder.resolve(c).normalize().toString()));
@@ -69,6 +94,16 @@ final class StudyCommand extends BaseCommand {
         }
         if (study.fly()) {
             arguments.add("--fly");
+        }
+        study.further()
+                .forEach((key, values) ->
+                        values.forEach(value -> arguments.addAll(List.of("--" + key.replace('_', '-'), value))));
+        if (study.kind() == StudyFile.Kind.SAMPLE) {
+            arguments.addAll(
+                    List.of("--name", study.name(), "--out", place(path).toString()));
+            threads.ifPresent(count -> arguments.addAll(List.of("--threads", Integer.toString(count))));
+        } else if (out.isPresent() || threads.isPresent()) {
+            throw new InvalidInput("", "--out and --threads", study.kind().key(), "only a sample takes them");
         }
         if (json()) {
             arguments.add("--json");

@@ -1,5 +1,6 @@
 package dev.penstock.app;
 
+import dev.penstock.app.console.BaseCommand;
 import dev.penstock.app.console.CaseFiles;
 import dev.penstock.app.console.ChangeOptions;
 import dev.penstock.app.console.ExitCode;

@@ -1,8 +1,11 @@
 package dev.penstock.study;
 
 import dev.penstock.errors.InvalidInput;
+import dev.penstock.input.Input;
 import dev.penstock.input.InputFile;
+import dev.penstock.input.InputKind;
 import dev.penstock.input.InputTable;
+import dev.penstock.numerics.design.DesignKind;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -17,7 +20,7 @@ import java.util.Map;
  *
  * <pre>
  * name = "Heron over chamber pressure"
- * study = "sweep"                      # or "compare", "vehicle", "claims"
+ * study = "sweep"                      # or "compare", "vehicle", "claims", "sample"
  * cases = ["../heron.toml"]            # relative to this file
  * vary = ["engine.chamber_pressure=5..14MPa:8"]
  * samples = 24                         # sweep: bands from the uncertain inputs; claims: engines of each kind
@@ -35,6 +38,7 @@ import java.util.Map;
  * @param samples engines to sample about each combination of a sweep, or of each kind that claims allow; 0 for none, or for
  *     the usual number of claims
  * @param fly whether a vehicle is flown
+ * @param further what one kind of study alone says, by the keys of {@link StudyInputs}
  */
 public record StudyFile(
         String name,
@@ -43,7 +47,8 @@ public record StudyFile(
         Map<String, String> changes,
         List<String> vary,
         int samples,
-        boolean fly) {
+        boolean fly,
+        Map<String, List<String>> further) {
 
     private static final int MOST_CASES = 100;
     private static final String PATH = "[\\w-]+(\\[\\d+])?(\\.[\\w-]+(\\[\\d+])?)*";
@@ -53,7 +58,8 @@ public record StudyFile(
         COMPARE,
         SWEEP,
         VEHICLE,
-        CLAIMS;
+        CLAIMS,
+        SAMPLE;
 
         /** @return its name in files */
         public String key() {
@@ -65,6 +71,19 @@ public record StudyFile(
         cases = List.copyOf(cases);
         changes = Collections.unmodifiableMap(new LinkedHashMap<>(changes));
         vary = List.copyOf(vary);
+        further = Collections.unmodifiableMap(new LinkedHashMap<>(further));
+    }
+
+    /** A study that says nothing further. */
+    public StudyFile(
+            String name,
+            Kind kind,
+            List<String> cases,
+            Map<String, String> changes,
+            List<String> vary,
+            int samples,
+            boolean fly) {
+        this(name, kind, cases, changes, vary, samples, fly, Map.of());
     }
 
     /**
@@ -104,8 +123,33 @@ public record StudyFile(
             changes.put(key, value);
         }
         check(root, kind, cases, vary, samples, fly);
+        Map<String, List<String>> further = further(root, kind);
         file.finish();
-        return new StudyFile(name, kind, cases, changes, vary, samples, fly);
+        return new StudyFile(name, kind, cases, changes, vary, samples, fly, further);
+    }
+
+    private static Map<String, List<String>> further(InputTable root, Kind kind) {
+        Map<String, List<String>> further = new LinkedHashMap<>();
+        StudyInputs.FURTHER.forEach((owner, inputs) -> {
+            for (Input<?> input : inputs) {
+                if (root.has(input)) {
+                    List<String> texts = texts(root, input);
+                    if (owner == kind) {
+                        further.put(input.key(), texts);
+                    } else {
+                        root.problem(input, texts.toString(), "only a " + owner.key() + " has it");
+                    }
+                }
+            }
+        });
+        return further;
+    }
+
+    private static <T> List<String> texts(InputTable root, Input<T> input) {
+        T value = root.read(input);
+        return value instanceof List<?> list
+                ? list.stream().map(String::valueOf).toList()
+                : List.of(value instanceof DesignKind design ? design.key() : value.toString());
     }
 
     private static void check(
@@ -118,13 +162,17 @@ public record StudyFile(
         }
         for (String axis : vary) {
             try {
-                Axis.parse(axis);
+                if (kind == Kind.SAMPLE) {
+                    VaryText.parse(axis, "write PATH=FROM..TO or PATH=VALUE,VALUE,...");
+                } else {
+                    Axis.parse(axis);
+                }
             } catch (InvalidInput e) {
                 root.problem("vary", axis, e.problems().get(0).allowed());
             }
         }
-        if (vary.isEmpty() == (kind == Kind.SWEEP)) {
-            root.problem("vary", vary.toString(), "a sweep varies one input or more, other studies none");
+        if (vary.isEmpty() == (kind == Kind.SWEEP || kind == Kind.SAMPLE)) {
+            root.problem("vary", vary.toString(), "a sweep or sample varies one input or more, other studies none");
         }
         if (samples == 1 || samples > 0 && kind != Kind.SWEEP && kind != Kind.CLAIMS) {
             root.problem("samples", Integer.toString(samples), "only a sweep and claims have them, 2 or more");
@@ -149,12 +197,22 @@ public record StudyFile(
         if (fly) {
             text.append("fly = true\n");
         }
+        further.forEach((key, values) -> text.append(key)
+                .append(" = ")
+                .append(written(StudyInputs.FILE.all().get(key).kind(), values))
+                .append('\n'));
         if (!changes.isEmpty()) {
             text.append("\n[set]\n");
             changes.forEach((key, value) ->
                     text.append(quoted(key)).append(" = ").append(quoted(value)).append('\n'));
         }
         return text.toString();
+    }
+
+    private static String written(InputKind<?> kind, List<String> values) {
+        return kind instanceof InputKind.Whole
+                ? values.get(0)
+                : kind instanceof InputKind.Many<?> ? list(values) : quoted(values.get(0));
     }
 
     private static String list(List<String> texts) {

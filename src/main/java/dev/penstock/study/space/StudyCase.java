@@ -13,7 +13,6 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -178,28 +177,14 @@ public final class StudyCase {
     public StudyPoint evaluate(StudySpace space, double[] values, List<StudyFigure> figures) {
         double[] numbers = new double[figures.size()];
         try {
-            CaseAnswer answer = answer(
-                    space.changes(values), figures.stream().anyMatch(StudyFigure::ofVehicle));
+            CaseAnswer answer = answer(space.changes(values), figures.stream().anyMatch(StudyFigure::ofVehicle));
             for (int i = 0; i < numbers.length; i++) {
                 numbers[i] = figures.get(i).of().apply(answer).orElse(Double.NaN);
             }
             return new StudyPoint(values, numbers, Optional.empty());
         } catch (PenstockException e) {
             Arrays.fill(numbers, Double.NaN);
-            return new StudyPoint(
-                    values, numbers, Optional.of(new StudyPoint.Failure(kind(e), sentence(e))));
+            return new StudyPoint(values, numbers, Optional.of(StudyPoint.Failure.of(e)));
         }
-    }
-
-    private static String sentence(PenstockException e) {
-        return e instanceof InvalidInput input ? input.problems().get(0).sentence() : e.getMessage();
-    }
-
-    /** "NotConverged" is "not-converged". */
-    private static String kind(PenstockException e) {
-        return e.getClass()
-                .getSimpleName()
-                .replaceAll("(?<=[a-z])(?=[A-Z])", "-")
-                .toLowerCase(Locale.ROOT);
     }
 }

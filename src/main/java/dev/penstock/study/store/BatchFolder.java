@@ -7,7 +7,6 @@ import java.io.UncheckedIOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
@@ -17,8 +16,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -75,16 +77,28 @@ public final class BatchFolder implements AutoCloseable {
                     FileChannel.open(folder.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
             FileLock lock = lock(folder, channel);
             if (!Files.exists(folder.resolve(STUDY))) {
-                // The study comes last: a folder that has it has all that it names.
-                Map<String, String> files = new LinkedHashMap<>(origin);
-                files.put(STUDY, files.remove(STUDY));
-                WholeFiles.write(folder, files);
+                begin(folder, origin);
             }
             return new BatchFolder(folder, channel, lock);
         } catch (IOException e) {
             throw new InvalidInput(
                     "", "--out", folder.toString(), "it must be a folder that can be written (" + e + ")");
         }
+    }
+
+    /** The study comes last: a folder that has it has all that it names. */
+    private static void begin(Path folder, Map<String, String> origin) {
+        Map<String, String> here = new LinkedHashMap<>();
+        origin.forEach((name, text) -> {
+            Path file = folder.resolve(name);
+            if (file.getParent().equals(folder)) {
+                here.put(name, text);
+            } else {
+                WholeFiles.write(file.getParent(), Map.of(file.getFileName().toString(), text));
+            }
+        });
+        here.put(STUDY, here.remove(STUDY));
+        WholeFiles.write(folder, here);
     }
 
     private static FileLock lock(Path folder, FileChannel channel) throws IOException {
@@ -106,9 +120,12 @@ public final class BatchFolder implements AutoCloseable {
         }
         try (Stream<Path> files = Files.list(folder)) {
             boolean begun = Files.exists(folder.resolve(STUDY));
+            Set<String> own = origin.keySet().stream()
+                    .map(name -> Path.of(name).getName(0).toString())
+                    .collect(Collectors.toSet());
             if (!begun
                     && files.map(f -> f.getFileName().toString())
-                            .anyMatch(name -> !name.startsWith(".") && !origin.containsKey(name))) {
+                            .anyMatch(name -> !name.startsWith(".") && !own.contains(name))) {
                 throw new InvalidInput(
                         "", "--out", folder.toString(), "it holds other files; name a new or an empty folder");
             }
@@ -178,7 +195,7 @@ public final class BatchFolder implements AutoCloseable {
     }
 
     private static Map<Integer, Path> batches(Path folder) {
-        Map<Integer, Path> found = new java.util.TreeMap<>();
+        Map<Integer, Path> found = new TreeMap<>();
         try (Stream<Path> places = Files.list(folder)) {
             List<Path> all = new ArrayList<>(places.toList());
             for (Path place : all) {
@@ -193,15 +210,6 @@ public final class BatchFolder implements AutoCloseable {
             throw new UncheckedIOException(e);
         }
         return found;
-    }
-
-    /**
-     * @param folder folder of a study
-     * @param name a file of it
-     * @return its text
-     */
-    static String text(Path folder, String name) throws IOException {
-        return Files.readString(folder.resolve(name), StandardCharsets.UTF_8);
     }
 
     @Override

@@ -139,7 +139,7 @@ public final class StoredRows implements AutoCloseable {
                     shares("SELECT unnest(limits_missed) AS name FROM rows"),
                     shares("SELECT tightest_limit AS name FROM rows WHERE tightest_limit IS NOT NULL"),
                     reasons(),
-                    objectives.isEmpty() ? List.of() : frontier(objectives));
+                    objectives.isEmpty() ? Optional.empty() : Optional.of(frontier(objectives)));
         } catch (SQLException e) {
             throw RowDatabase.defect(e);
         }

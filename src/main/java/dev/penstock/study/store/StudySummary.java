@@ -2,6 +2,7 @@ package dev.penstock.study.store;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * What the rows of a study say together.
@@ -17,7 +18,7 @@ import java.util.Map;
  * @param missed limits that are missed, the most frequent first
  * @param tightest limits with the least margin, the most frequent first
  * @param failures why rows have no answer, the most frequent first
- * @param frontier rows that no other beats in the figures asked for; empty if none were asked for
+ * @param frontier rows that keep all limits and that no other of those beats in both figures asked for
  */
 public record StudySummary(
         String name,
@@ -31,7 +32,7 @@ public record StudySummary(
         List<Share> missed,
         List<Share> tightest,
         List<Reason> failures,
-        List<Map<String, Object>> frontier) {
+        Optional<List<Map<String, Object>>> frontier) {
 
     /** Percentiles that a spread holds. */
     public static final List<Integer> PERCENTILES = List.of(5, 25, 50, 75, 95);
@@ -41,7 +42,6 @@ public record StudySummary(
         missed = List.copyOf(missed);
         tightest = List.copyOf(tightest);
         failures = List.copyOf(failures);
-        frontier = List.copyOf(frontier);
     }
 
     /**

@@ -160,7 +160,9 @@ class BatchFolderTest {
         });
         // Of the even points that close, 28 has the most impulse and 20 the least mass; those between trade one for the
         // other.
-        assertThat(summary.frontier()).extracting(row -> row.get("point")).containsExactly(28, 26, 22, 20);
+        assertThat(summary.frontier().orElseThrow())
+                .extracting(row -> row.get("point"))
+                .containsExactly(28, 26, 22, 20);
     }
 
     @Test

@@ -1,0 +1,199 @@
+package dev.penstock.app.study;
+
+import dev.penstock.app.console.BaseCommand;
+import dev.penstock.app.console.CaseFiles;
+import dev.penstock.app.console.ChangeOptions;
+import dev.penstock.app.console.ConsoleProgress;
+import dev.penstock.app.console.ExitCode;
+import dev.penstock.app.console.Interruption;
+import dev.penstock.app.console.Session;
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.numerics.design.DesignKind;
+import dev.penstock.reports.page.ReportRecord;
+import dev.penstock.reports.study.SampleView;
+import dev.penstock.reports.text.JsonText;
+import dev.penstock.reports.text.Software;
+import dev.penstock.study.StudyFile;
+import dev.penstock.study.StudyInputs;
+import dev.penstock.study.sample.LocalBatches;
+import dev.penstock.study.sample.SamplePlan;
+import dev.penstock.study.sample.SampleRequest;
+import dev.penstock.study.sample.SampleRun;
+import dev.penstock.study.space.StudyCase;
+import dev.penstock.study.store.BatchFolder;
+import dev.penstock.study.store.StoredRows;
+import dev.penstock.study.store.StudySummary;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Evaluates a case at many points and keeps a row of each. */
+@Command(
+        name = "sample",
+        description = {
+            "Evaluates a concept or vehicle at many points between ranges of its inputs, and keeps a row of each in a folder,"
+                    + " batch by batch. Interrupting it keeps the finished batches; the same line goes on with the others.",
+            "study summary DIR tells what the rows say together."
+        })
+public final class SampleCommand extends BaseCommand {
+
+    private static final int MOST_THREADS = 1024;
+
+    @Parameters(paramLabel = "CASE", description = "concept or vehicle file, or the name of one in cycles/")
+    private String file;
+
+    @Option(
+            names = "--vary",
+            paramLabel = "PATH=FROM..TO",
+            description =
+                    "input to vary, for example engine.chamber_pressure=4..20MPa, for a grid with a count behind it"
+                            + " (:9), or with words propellants.fuel=methane,rp-1; may be given several times")
+    private List<String> vary = new ArrayList<>();
+
+    @Option(names = "--points", paramLabel = "N", defaultValue = "0", description = "number of points")
+    private int points;
+
+    @Option(
+            names = "--design",
+            paramLabel = "NAME",
+            defaultValue = "sobol",
+            description = "how the points lie: sobol (scrambled), latin-hypercube or grid")
+    private String design;
+
+    @Option(
+            names = "--seed",
+            paramLabel = "S",
+            defaultValue = "1",
+            description = "chooses one of all designs of that kind; ${DEFAULT-VALUE} otherwise")
+    private int seed;
+
+    @Option(
+            names = "--batch",
+            paramLabel = "N",
+            description = "points of a batch; " + StudyInputs.USUAL_BATCH + " otherwise")
+    private int batch = StudyInputs.USUAL_BATCH;
+
+    @Option(
+            names = "--figure",
+            paramLabel = "PATH",
+            split = ",",
+            description = "further figure to keep, by its path in the trail, for example pumps.fuel-pump.speed_rad_s")
+    private List<String> figures = new ArrayList<>();
+
+    @Option(names = "--out", paramLabel = "DIR", description = "folder of the rows: new, empty, or begun by this study")
+    private Optional<Path> out = Optional.empty();
+
+    @Option(
+            names = "--threads",
+            paramLabel = "N",
+            description = "how many threads work; as many as processors otherwise")
+    private int threads = Runtime.getRuntime().availableProcessors();
+
+    @Option(names = "--name", paramLabel = "TEXT", description = "name of the study; that of the case otherwise")
+    private Optional<String> name = Optional.empty();
+
+    @Mixin
+    private ChangeOptions changes;
+
+    /** @param session what the command works with */
+    public SampleCommand(Session session) {
+        super(session);
+    }
+
+    @Override
+    public Integer call() {
+        Path folder =
+                out.orElseThrow(() -> new InvalidInput("", "--out", "missing", "write the folder that takes the rows"));
+        if (threads < 1 || threads > MOST_THREADS) {
+            throw new InvalidInput("", "--threads", Integer.toString(threads), "write 1 to " + MOST_THREADS);
+        }
+        CaseFiles.Case found = CaseFiles.one(session, file, changes.map());
+        StudyCase subject = StudyCase.open(session.runs(), found.file(), found.changes());
+        SampleRequest request =
+                new SampleRequest(name.orElse(subject.name()), vary, design(), points, seed, batch, figures);
+        SamplePlan plan = SamplePlan.of(subject, request);
+        SampleRun run;
+        try (BatchFolder rows = BatchFolder.open(folder, origin(found, plan));
+                Interruption interruption = new Interruption();
+                ConsoleProgress progress = ConsoleProgress.of(session, "sampling", plan.points(), false)) {
+            run = SampleRun.of(plan, rows, new LocalBatches(threads), progress, interruption::requested);
+        }
+        return show(folder, run);
+    }
+
+    private int show(Path folder, SampleRun run) {
+        if (run.skipped() + run.worked() == 0) {
+            return answer(() -> SampleView.document(folder, run), () -> SampleView.text(folder, run));
+        }
+        try (StoredRows rows = StoredRows.open(folder)) {
+            if (csv() && rows().isEmpty()) {
+                SampleView.csv(rows, session.out());
+                session.out().flush();
+                return ExitCode.OK;
+            }
+            StudySummary summary = rows.summary(List.of());
+            Map<String, Object> document = SampleView.document(folder, run);
+            document.putAll(SampleView.document(summary));
+            answer(() -> document, () -> SampleView.text(folder, run) + SampleView.text(summary));
+            return summary.answered() > 0 ? ExitCode.OK : ExitCode.NO_SOLUTION;
+        }
+    }
+
+    private DesignKind design() {
+        for (DesignKind one : DesignKind.values()) {
+            if (one.key().equals(design)) {
+                return one;
+            }
+        }
+        throw new InvalidInput("", "--design", design, "allowed are sobol, latin-hypercube and grid");
+    }
+
+    /** All that says what the rows are, as files beside them; the study among them can be run by itself. */
+    private Map<String, String> origin(CaseFiles.Case found, SamplePlan plan) {
+        ReportRecord record = record(found);
+        SampleRequest request = plan.request();
+        Map<String, List<String>> further = new LinkedHashMap<>();
+        further.put("design", List.of(request.design().key()));
+        further.put("points", List.of(Integer.toString(request.points())));
+        further.put("seed", List.of(Integer.toString(request.seed())));
+        further.put("batch", List.of(Integer.toString(request.batch())));
+        if (!request.figures().isEmpty()) {
+            further.put("figure", request.figures());
+        }
+        StudyFile study = new StudyFile(
+                request.name(),
+                StudyFile.Kind.SAMPLE,
+                record.cases(),
+                found.changes(),
+                request.vary(),
+                0,
+                false,
+                further);
+        Map<String, String> files = new LinkedHashMap<>(record.files());
+        files.put(BatchFolder.SCHEMA, JsonText.of(schema(plan, record.software())));
+        files.put(BatchFolder.STUDY, study.text());
+        return files;
+    }
+
+    private static Map<String, Object> schema(SamplePlan plan, Software software) {
+        Map<String, Object> made = new LinkedHashMap<>();
+        made.put("penstock", software.penstock());
+        made.put("coolprop", software.coolProp());
+        made.put("data", software.data());
+        Map<String, Object> map = new LinkedHashMap<>();
+        map.put("study", plan.request().name());
+        map.put("points", plan.points());
+        map.put("batch", plan.request().batch());
+        map.put("batches", plan.batches());
+        map.put("software", made);
+        map.put("columns", plan.schema().document());
+        return map;
+    }
+}
