@@ -77,7 +77,7 @@ class ArchitectureTest {
             Map.entry(
                     "reports",
                     List.of(
-                            "text", "chart", "diagram", "page", "print", "table", "engine", "concept", "study",
+                            "text", "chart", "diagram", "page", "print", "table", "engine", "slide", "concept", "study",
                             "vehicle", "claims")),
             Map.entry("app", List.of("console", "web", "study", "")));
 

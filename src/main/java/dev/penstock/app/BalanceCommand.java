@@ -5,6 +5,7 @@ import dev.penstock.app.console.CaseFiles;
 import dev.penstock.app.console.ChangeOptions;
 import dev.penstock.app.console.ConceptReports;
 import dev.penstock.app.console.ConsoleProgress;
+import dev.penstock.app.console.FiguresOption;
 import dev.penstock.app.console.ReportOption;
 import dev.penstock.app.console.SamplesOption;
 import dev.penstock.app.console.Session;
@@ -15,12 +16,15 @@ import dev.penstock.cycles.trail.EngineFigures;
 import dev.penstock.reports.concept.FeedAnswer;
 import dev.penstock.reports.engine.BalanceText;
 import dev.penstock.reports.page.PageSection;
+import dev.penstock.reports.slide.EngineSlides;
+import dev.penstock.reports.slide.SlideFiles;
 import dev.penstock.reports.study.UncertaintyView;
 import dev.penstock.reports.text.FigureJson;
 import dev.penstock.study.EngineRuns;
 import dev.penstock.study.UncertaintyResult;
 import dev.penstock.study.UncertaintyRuns;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -45,6 +49,9 @@ final class BalanceCommand extends BaseCommand {
     private ReportOption report;
 
     @Mixin
+    private FiguresOption figures;
+
+    @Mixin
     private SamplesOption samples;
 
     BalanceCommand(Session session) {
@@ -66,6 +73,9 @@ final class BalanceCommand extends BaseCommand {
                 uncertainty.map(UncertaintyView::section).stream().toList();
         List<Path> page =
                 report.write(() -> new ConceptReports(session).of(balance, feed, further, command(), options()));
+        List<Path> written = new ArrayList<>(page);
+        written.addAll(
+                figures.write(() -> List.of(new SlideFiles(balance.concept().name(), EngineSlides.of(balance)))));
         return answer(
                 () -> {
                     Map<String, Object> map = FigureJson.of(EngineFigures.ALL, balance);
@@ -78,7 +88,7 @@ final class BalanceCommand extends BaseCommand {
                         + uncertainty
                                 .map(u -> System.lineSeparator() + UncertaintyView.text(u))
                                 .orElse("")
-                        + written(page));
+                        + written(written));
     }
 
     private UncertaintyResult sample(EngineRuns runs, Concept concept, int count) {

@@ -6,13 +6,18 @@ import dev.penstock.app.console.ChangeOptions;
 import dev.penstock.app.console.ConceptReports;
 import dev.penstock.app.console.ConsoleProgress;
 import dev.penstock.app.console.ExitCode;
+import dev.penstock.app.console.FiguresOption;
 import dev.penstock.app.console.ReportOption;
 import dev.penstock.app.console.Session;
+import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.reports.slide.EngineSlides;
+import dev.penstock.reports.slide.SlideFiles;
 import dev.penstock.reports.study.ComparisonView;
 import dev.penstock.study.EngineRuns;
 import dev.penstock.study.Outcome;
 import dev.penstock.study.Progress;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -37,6 +42,9 @@ final class CompareCommand extends BaseCommand {
     @Mixin
     private ReportOption report;
 
+    @Mixin
+    private FiguresOption figures;
+
     CompareCommand(Session session) {
         super(session);
     }
@@ -55,8 +63,16 @@ final class CompareCommand extends BaseCommand {
             outcomes = runs.balance(cases, changes.map(), progress);
         }
         List<Path> pages = report.write(() -> new ConceptReports(session).of(outcomes, changes.map(), Progress.NONE));
+        List<Path> written = new ArrayList<>(pages);
+        written.addAll(figures.write(() -> slides(outcomes)));
         ComparisonView view = new ComparisonView(outcomes);
-        answer(view::json, () -> view.text() + written(pages));
+        answer(view::json, () -> view.text() + written(written));
         return outcomes.stream().allMatch(o -> o.balance().isPresent()) ? ExitCode.OK : ExitCode.NO_SOLUTION;
+    }
+
+    private static List<SlideFiles> slides(List<Outcome> outcomes) {
+        List<EngineBalance> engines =
+                outcomes.stream().flatMap(o -> o.balance().stream()).toList();
+        return engines.isEmpty() ? List.of() : List.of(new SlideFiles("Comparison", EngineSlides.of(engines)));
     }
 }

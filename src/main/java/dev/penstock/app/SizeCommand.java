@@ -6,9 +6,12 @@ import dev.penstock.app.console.ChangeOptions;
 import dev.penstock.app.console.ConceptReports;
 import dev.penstock.app.console.ConsoleProgress;
 import dev.penstock.app.console.ExitCode;
+import dev.penstock.app.console.FiguresOption;
 import dev.penstock.app.console.ReportOption;
 import dev.penstock.app.console.Session;
 import dev.penstock.errors.LimitReached;
+import dev.penstock.reports.slide.EngineSlides;
+import dev.penstock.reports.slide.SlideFiles;
 import dev.penstock.reports.vehicle.FlightView;
 import dev.penstock.reports.vehicle.HowFarView;
 import dev.penstock.reports.vehicle.ReuseView;
@@ -21,6 +24,7 @@ import dev.penstock.vehicle.VehicleSizer;
 import dev.penstock.vehicle.stage.VehicleSizing;
 import dev.penstock.vehicle.trade.ReuseTrade;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
@@ -59,6 +63,9 @@ final class SizeCommand extends BaseCommand {
 
     @Mixin
     private ReportOption report;
+
+    @Mixin
+    private FiguresOption figures;
 
     SizeCommand(Session session) {
         super(session);
@@ -116,7 +123,9 @@ final class SizeCommand extends BaseCommand {
     }
 
     private List<Path> page(CaseFiles.Case found, VehicleSizing sizing, Supplier<String> html) {
-        return report.write(
-                () -> Map.of(ConceptReports.vehicleFile(sizing), record(found).addTo(html.get())));
+        List<Path> written = new ArrayList<>(report.write(
+                () -> Map.of(ConceptReports.vehicleFile(sizing), record(found).addTo(html.get()))));
+        written.addAll(figures.write(() -> List.of(new SlideFiles(sizing.plan().name(), EngineSlides.of(sizing)))));
+        return written;
     }
 }

@@ -10,6 +10,8 @@ import dev.penstock.provenance.Trail;
 import dev.penstock.reports.concept.ConceptPage;
 import dev.penstock.reports.concept.FeedAnswer;
 import dev.penstock.reports.page.TrailView;
+import dev.penstock.reports.slide.EngineSlides;
+import dev.penstock.reports.slide.SlideFiles;
 import dev.penstock.reports.text.Software;
 import dev.penstock.study.VehicleRuns;
 import dev.penstock.vehicle.plan.VehiclePlan;
@@ -75,6 +77,7 @@ final class EngineRoutes {
         routes.post("/api/cooling", request -> answer(request, EngineAnswer::cooling));
         routes.post("/api/why", this::why);
         routes.post("/api/report", this::report);
+        routes.post("/api/figures", this::figures);
         routes.post("/api/text", this::text);
         routes.post("/api/save", this::save);
     }
@@ -185,6 +188,16 @@ final class EngineRoutes {
         });
         String id = finished.put(Asker.of(request), FinishedReports.fileName(concept.name()), html, body.text("form"));
         LocalServer.json(request, Map.of("id", id));
+    }
+
+    /** All drawings for an audience in one archive. */
+    private void figures(Context request) {
+        RequestBody body = RequestBody.of(request);
+        Question question = Question.of(body);
+        Asker asker = Asker.of(request, body);
+        EngineBalance balance = engine(question, asker).balance();
+        SlideFiles slides = new SlideFiles(balance.concept().name(), EngineSlides.of(balance));
+        request.contentType("application/zip").result(workers.print(asker, () -> SlideFiles.archive(slides.files())));
     }
 
     private void text(Context request) {

@@ -33,6 +33,14 @@ public enum Ink {
         return new Color(light);
     }
 
+    /**
+     * @param onLight whether the paper is light
+     * @return colour on such paper
+     */
+    public Color on(boolean onLight) {
+        return new Color(onLight ? light : dark);
+    }
+
     /** @return colour on light paper as drawings write it */
     public String rgb() {
         Color c = color();

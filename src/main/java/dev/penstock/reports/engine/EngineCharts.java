@@ -54,22 +54,26 @@ public final class EngineCharts {
 
     /** @return flow diagram of the cycle */
     public Drawing flow() {
-        List<FlowDiagram.Shaft> shafts = balance.shafts().stream()
-                .map(s -> new FlowDiagram.Shaft(s.name(), ids(s.pumps()), ids(s.turbines())))
-                .toList();
         String title = "Flow diagram of " + balance.concept().name();
-        String svg = FlowDiagram.svg(
-                prefix + "-flow",
-                title,
-                balance.components().stream().map(this::withShaftPower).toList(),
-                balance.stations(),
-                shafts);
+        String svg = FlowDiagram.svg(prefix + "-flow", title, components(), balance.stations(), shafts());
         return new Drawing(
                 svg,
                 "Flow runs from the tanks above to the chamber below. Numbered plates are the stations of the table:"
                         + " absolute pressure, temperature, flow. Blue is oxidizer, amber fuel, plum burnt gas; a"
                         + " dotted line is a shaft.",
                 true);
+    }
+
+    /** @return components, each pump with the power at its shaft */
+    public List<Component> components() {
+        return balance.components().stream().map(this::withShaftPower).toList();
+    }
+
+    /** @return shafts by the ids of the parts that they join */
+    public List<FlowDiagram.Shaft> shafts() {
+        return balance.shafts().stream()
+                .map(s -> new FlowDiagram.Shaft(s.name(), ids(s.pumps()), ids(s.turbines())))
+                .toList();
     }
 
     /** A pump whose liquid drives a boost pump takes more at its shaft than its liquid keeps; readers expect the former. */
@@ -129,6 +133,10 @@ public final class EngineCharts {
                     at += t.power();
                 }
             }
+            if (at == 0 && shaft.powerDelivered() > 0) {
+                String giver = balance.turbines().isEmpty() ? "motor" : "liquid or gear of the main pump";
+                bars.add(power(shaft, shaft.name() + ": " + giver, 0, shaft.powerDelivered(), Ink.GAIN));
+            }
             at = 0;
             for (PumpSizing p : balance.pumps()) {
                 if (shaft.pumps().contains(p.name())) {
@@ -149,7 +157,8 @@ public final class EngineCharts {
         String svg = SpanChart.svg(prefix + "-power", "Power by shaft", "power (MW)", true, bars);
         return new Drawing(
                 svg,
-                "On each shaft the turbine's power is what pumps, a geared boost pump and mechanical loss take.",
+                "On each shaft what drives it gives what pumps, a geared boost pump and mechanical loss take. A main pump"
+                        + " whose liquid drives a boost pump takes that power too.",
                 false);
     }
 

@@ -32,6 +32,15 @@ export const get = (path) => send(path, {});
 export const post = (path, body) =>
   send(path, { method: "POST", headers: { "Content-Type": "application/json" }, body: JSON.stringify(body) });
 
+/** Asks for a file rather than for an answer. */
+export async function file(path, body) {
+  const response = await fetch(path, { method: "POST", headers: { "Content-Type": "application/json" }, body: JSON.stringify(body) });
+  if (!response.ok) {
+    await read(response);
+  }
+  return response.blob();
+}
+
 export const byId = (id) => document.getElementById(id);
 
 /** An element with attributes and children; children that are texts become text. */

@@ -1,5 +1,5 @@
 // The page of one concept. What is under change lives here; the server balances what it is sent and keeps nothing.
-import { byId, calm, choose, complain, drawing, get, keep, place, post, Refused, say, table } from "./common.js";
+import { byId, calm, choose, complain, drawing, file, get, keep, place, post, Refused, say, table } from "./common.js";
 import { calmConflict, notSaved } from "./conflict.js";
 import { editing, figures, inputPanel, report, warnings } from "./panel.js";
 import { opener } from "./why.js";
@@ -15,8 +15,8 @@ const question = (more = {}) => ({ file: state.file, text: state.text, changes: 
 async function open(name) {
   calm();
   try {
-    const file = await get("/api/file?name=" + encodeURIComponent(name));
-    take(file.file, file.text, file.version);
+    const opened = await get("/api/file?name=" + encodeURIComponent(name));
+    take(opened.file, opened.text, opened.version);
     history.replaceState(null, "", "/?file=" + encodeURIComponent(name));
   } catch (error) {
     complain(error);
@@ -203,6 +203,7 @@ function leadToTable(figure) {
 function buttons() {
   edit.buttons();
   byId("text").disabled = !state.text;
+  byId("slides").disabled = !state.shown;
 }
 
 async function save(as, version) {
@@ -223,6 +224,16 @@ async function save(as, version) {
 function saveAs() {
   const as = place("", byId("as").value.trim());
   save(as, as === state.file ? state.version : "");
+}
+
+async function slides() {
+  say("Drawing the figures …");
+  try {
+    keep(await file("/api/figures", question({ page })), fileName() + "-figures.zip");
+    say("The figures are downloaded: each wide and square, light and dark, as SVG and PNG.");
+  } catch (error) {
+    complain(error);
+  }
 }
 
 async function text() {
@@ -248,6 +259,7 @@ byId("save").addEventListener("click", () => save(state.file, state.version));
 byId("saveas").addEventListener("click", saveAs);
 byId("report").addEventListener("click", () => report("/api/report", question(), fileName()));
 byId("text").addEventListener("click", text);
+byId("slides").addEventListener("click", slides);
 addEventListener("keydown", (e) => {
   if ((e.ctrlKey || e.metaKey) && e.key === "s") {
     e.preventDefault();

@@ -1,0 +1,192 @@
+package dev.penstock.reports.slide;
+
+import dev.penstock.chamber.loss.NamedLoss;
+import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.quantities.Constants;
+import dev.penstock.quantities.Notation;
+import dev.penstock.reports.chart.Ink;
+import dev.penstock.turbomachinery.pump.PumpSizing;
+import dev.penstock.turbomachinery.shaft.ShaftBalance;
+import dev.penstock.turbomachinery.turbine.TurbineSizing;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Where the power goes, as bars that add up: jet power (thrust times effective exhaust velocity over two, both in vacuum) from
+ * ideal to delivered, shaft power from turbines to liquid, and heat through the wall.
+ */
+final class EnergySlide {
+
+    /** A part of a bar. */
+    private record Part(String label, double power, Ink ink, boolean strong) {}
+
+    /** A bar: its parts add up to the whole. */
+    private record Bar(String title, List<Part> parts) {
+
+        double whole() {
+            return parts.stream().mapToDouble(Part::power).sum();
+        }
+    }
+
+    private static final double SIZE = 23;
+
+    /** Parts below this share of a bar are put together (-). */
+    private static final double SMALL = 0.004;
+
+    private EnergySlide() {}
+
+    static Slide of(EngineBalance balance) {
+        List<Bar> bars = new ArrayList<>(List.of(jet(balance)));
+        if (!balance.shafts().isEmpty()) {
+            bars.add(shafts(balance));
+        }
+        double heat = balance.cooling().stream().mapToDouble(j -> j.heatLoad()).sum();
+        double jet = 0.5 * balance.engine().vacuumThrust() * balance.engine().vacuumIsp() * Constants.STANDARD_GRAVITY;
+        String sentence = "Delivered jet power is " + power(jet) + " of an ideal "
+                + power(bars.get(0).whole())
+                + (balance.shafts().isEmpty()
+                        ? ""
+                        : "; the pumps need " + percent(bars.get(1).whole() / jet) + " of it")
+                + (heat > 0 ? ", and the jacket takes up " + power(heat) + " of heat" : "")
+                + ".";
+        return new Slide("power", "Where the power goes", sentence, (pencil, room) -> {
+            double height = room.getHeight() / bars.size();
+            for (int i = 0; i < bars.size(); i++) {
+                draw(
+                        pencil,
+                        new Rectangle2D.Double(room.getX(), room.getY() + i * height, room.getWidth(), height - 10),
+                        bars.get(i));
+            }
+        });
+    }
+
+    /** From the jet power of an ideal expansion of all the flow down to what is delivered. */
+    private static Bar jet(EngineBalance balance) {
+        double flow = balance.engine().massFlow();
+        double speed = balance.chamber().ideal().vacuumImpulse();
+        List<Part> losses = new ArrayList<>();
+        List<NamedLoss> all = new ArrayList<>(balance.chamber().losses());
+        all.addAll(balance.engineLosses());
+        for (NamedLoss loss : all) {
+            double next = speed - loss.impulseLoss();
+            losses.add(new Part(loss.name(), 0.5 * flow * (speed * speed - next * next), Ink.GAS, false));
+            speed = next;
+        }
+        List<Part> parts = new ArrayList<>();
+        parts.add(new Part("delivered jet power", 0.5 * flow * speed * speed, Ink.GAIN, true));
+        parts.addAll(losses);
+        return together("Jet power in vacuum: ideal expansion, less each loss", parts);
+    }
+
+    private static Bar shafts(EngineBalance balance) {
+        List<Part> parts = new ArrayList<>();
+        double given =
+                balance.turbines().stream().mapToDouble(TurbineSizing::power).sum();
+        double taken = 0;
+        for (ShaftBalance shaft : driven(balance)) {
+            for (PumpSizing pump : balance.pumps()) {
+                if (shaft.pumps().contains(pump.name())) {
+                    addPump(parts, pump, balance);
+                }
+            }
+            if (shaft.powerTakenOff() > 0) {
+                parts.add(new Part("boost pump by gear", shaft.powerTakenOff(), Ink.STEEL, true));
+            }
+            parts.add(new Part(shaft.name() + ", bearings and seals", shaft.mechanicalLoss(), Ink.STEEL, false));
+            taken += shaft.powerAbsorbed() + shaft.mechanicalLoss();
+        }
+        String source = given > 0 ? "turbines give " + power(given) : "motors give " + power(taken);
+        return together("Shaft power: " + source, parts);
+    }
+
+    private static void addPump(List<Part> parts, PumpSizing pump, EngineBalance balance) {
+        boolean fuel =
+                pump.duty().propellant().id().equals(balance.concept().fuel().id());
+        Ink ink = fuel ? Ink.FUEL : Ink.OXIDIZER;
+        double useful = pump.power() * pump.efficiency();
+        parts.add(new Part(pump.name() + ", into the liquid", useful, ink, true));
+        parts.add(new Part(pump.name() + ", loss", pump.power() - useful, ink, false));
+    }
+
+    /** Shafts that gas or motors turn; what turns on the liquid of another pump has its power from there. */
+    private static List<ShaftBalance> driven(EngineBalance balance) {
+        List<ShaftBalance> turned = balance.shafts().stream()
+                .filter(s ->
+                        balance.turbines().stream().anyMatch(t -> s.turbines().contains(t.name())))
+                .toList();
+        return turned.isEmpty() ? balance.shafts() : turned;
+    }
+
+    private static Bar together(String title, List<Part> parts) {
+        double whole = parts.stream().mapToDouble(Part::power).sum();
+        List<Part> shown = new ArrayList<>();
+        double rest = 0;
+        for (Part part : parts) {
+            if (part.power() > SMALL * whole) {
+                shown.add(part);
+            } else {
+                rest += part.power();
+            }
+        }
+        if (rest > 0) {
+            shown.add(new Part("others together", rest, Ink.STEEL, false));
+        }
+        return new Bar(title, shown);
+    }
+
+    private static void draw(Pencil pencil, Rectangle2D room, Bar bar) {
+        double y = room.getY() + SIZE;
+        pencil.text(bar.title(), room.getX(), y, SIZE * 1.1, true, pencil.color(Ink.TEXT));
+        double top = y + SIZE * 0.8;
+        double thick = Math.min(96, room.getHeight() * 0.24);
+        double x = room.getX();
+        double scale = room.getWidth() / bar.whole();
+        int rows = bar.parts().size();
+        int columns = room.getWidth() > 1200 ? 2 : 1;
+        double listTop = top + thick + SIZE * 1.7;
+        double line =
+                Math.min(SIZE * 1.5, (room.getMaxY() - listTop + SIZE * 0.8) / Math.ceil((double) rows / columns));
+        double size = Math.min(SIZE, line / 1.22);
+        int perColumn = (int) Math.ceil((double) rows / columns);
+        for (int i = 0; i < rows; i++) {
+            Part part = bar.parts().get(i);
+            double width = scale * part.power();
+            pencil.fill(
+                    new Rectangle2D.Double(x, top, Math.max(1.5, width - 1.5), thick),
+                    part.strong() ? pencil.color(part.ink()) : pencil.tint(part.ink(), 0.45));
+            String share = percent(part.power() / bar.whole());
+            if (width > Pencil.width(share, SIZE, true) + 12) {
+                pencil.middle(
+                        share,
+                        x + width / 2,
+                        top + thick / 2 + SIZE * 0.36,
+                        SIZE,
+                        true,
+                        part.strong() ? pencil.color(Ink.PAPER) : pencil.color(Ink.TEXT));
+            }
+            x += width;
+            double left = room.getX() + (i / perColumn) * room.getWidth() / columns;
+            double base = listTop + (i % perColumn) * line;
+            pencil.fill(
+                    new Rectangle2D.Double(left, base - size * 0.78, size * 0.9, size * 0.9),
+                    part.strong() ? pencil.color(part.ink()) : pencil.tint(part.ink(), 0.45));
+            pencil.text(part.label(), left + size * 1.4, base, size, false, pencil.color(Ink.TEXT));
+            double end = left + room.getWidth() / columns - 30;
+            pencil.right(power(part.power()) + ", " + share, end, base, size, false, pencil.color(Ink.TEXT));
+        }
+        pencil.line(
+                new Line2D.Double(room.getX(), top + thick + 4, room.getMaxX(), top + thick + 4),
+                pencil.color(Ink.MUTED),
+                1.5);
+    }
+
+    static String power(double watt) {
+        return watt >= 1e9 ? Notation.significant(watt / 1e9, 4) + " GW" : Notation.POWER.write(watt);
+    }
+
+    private static String percent(double share) {
+        return share < 0.001 ? "under 0.1 %" : Notation.PERCENT.write(share);
+    }
+}

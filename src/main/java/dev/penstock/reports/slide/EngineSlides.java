@@ -1,0 +1,149 @@
+package dev.penstock.reports.slide;
+
+import dev.penstock.cycles.sheet.Component;
+import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.sheet.Station;
+import dev.penstock.quantities.Notation;
+import dev.penstock.reports.diagram.FlowOutline;
+import dev.penstock.reports.engine.EngineCharts;
+import dev.penstock.turbomachinery.pump.PumpSizing;
+import dev.penstock.vehicle.stage.VehicleSizing;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** The drawings for an audience that an engine, a vehicle or several engines have. */
+public final class EngineSlides {
+
+    private EngineSlides() {}
+
+    /**
+     * @param balance balanced engine
+     * @return flow diagram in steps, pressures, powers, and the chamber cut open
+     */
+    public static List<Slide> of(EngineBalance balance) {
+        EngineCharts charts = new EngineCharts(balance, "slide");
+        FlowSlides flow = new FlowSlides(FlowOutline.of(
+                charts.components(),
+                balance.stations(),
+                charts.shafts(),
+                c -> FlowSlides.width(c.label(), longest(c)),
+                FlowSlides.boxHeight()));
+        List<Slide> slides = new ArrayList<>();
+        for (FlowSlides.Step step : FlowSlides.Step.values()) {
+            if (flow.has(step)) {
+                slides.add(new Slide(
+                        "flow-" + step.name().toLowerCase(Locale.ROOT),
+                        title(step),
+                        sentence(step, balance),
+                        (pencil, room) -> flow.draw(step, pencil, room)));
+            }
+        }
+        slides.add(LadderSlide.of(balance));
+        slides.add(EnergySlide.of(balance));
+        slides.add(CutawaySlide.of(balance));
+        return slides;
+    }
+
+    /**
+     * @param vehicle sized vehicle
+     * @return the vehicle to scale
+     */
+    public static List<Slide> of(VehicleSizing vehicle) {
+        return List.of(VehicleSlide.of(vehicle));
+    }
+
+    /**
+     * @param engines balanced engines, at least one
+     * @return the engines side by side
+     */
+    public static List<Slide> of(List<EngineBalance> engines) {
+        return List.of(ComparisonSlide.of(engines));
+    }
+
+    /** As wide as the figures of these parts become. */
+    private static String longest(Component c) {
+        return switch (c.kind()) {
+            case GAS_GENERATOR, PREBURNER, CHAMBER -> "000.0 bar, 0000 K";
+            case JACKET -> "00.00 MW heat";
+            case PUMP, TURBINE, MOTOR -> "00.00 MW";
+            default -> "";
+        };
+    }
+
+    private static String title(FlowSlides.Step step) {
+        return switch (step) {
+            case TANKS -> "Two tanks";
+            case PUMPS -> "Pumps raise the pressure";
+            case DRIVE -> "What drives the pumps";
+            case JACKET -> "The jacket cools the chamber";
+            case CHAMBER -> "The chamber makes thrust";
+        };
+    }
+
+    private static String sentence(FlowSlides.Step step, EngineBalance b) {
+        return switch (step) {
+            case TANKS -> {
+                List<Station> tanks = b.components().stream()
+                        .filter(c -> c.kind() == dev.penstock.cycles.origin.PartKind.TANK)
+                        .map(c -> station(b, c.outlets().get(0)))
+                        .toList();
+                yield tanks.stream()
+                                .map(s -> s.medium() + " at " + Notation.TEMPERATURE.writeWithUnit(s.temperature())
+                                        + " and " + Notation.PRESSURE.writeWithUnit(s.pressure()))
+                                .collect(Collectors.joining(" and "))
+                        + ": together " + Notation.MASS_FLOW.write(b.engine().massFlow()) + " kg leave every second.";
+            }
+            case PUMPS ->
+                "Pumps raise the pressure to "
+                        + b.pumps().stream()
+                                .filter(p -> !p.name().contains("boost"))
+                                .map(p ->
+                                        Notation.PRESSURE.writeWithUnit(p.duty().dischargePressure()) + " ("
+                                                + p.duty().propellant().id() + ")")
+                                .collect(Collectors.joining(" and "))
+                        + " and take " + EnergySlide.power(mainPower(b)) + ".";
+            case DRIVE -> drive(b);
+            case JACKET ->
+                b.cooling().stream()
+                                .map(j -> "Coolant runs through the chamber wall: it takes up "
+                                        + EnergySlide.power(j.heatLoad()) + " and keeps the metal at "
+                                        + Notation.TEMPERATURE.writeWithUnit(j.peakWallTemperature()) + " at most")
+                                .collect(Collectors.joining("; "))
+                        + ".";
+            case CHAMBER ->
+                "At " + Notation.PRESSURE.writeWithUnit(b.engine().chamberPressure()) + " and "
+                        + Notation.TEMPERATURE.writeWithUnit(
+                                b.chamber().ideal().chamber().temperature())
+                        + " the gas leaves the nozzle with a thrust of "
+                        + Notation.FORCE.writeWithUnit(b.engine().vacuumThrust()) + " in vacuum, a specific impulse of "
+                        + Notation.fixed(b.engine().vacuumIsp(), 1) + " s.";
+        };
+    }
+
+    private static double mainPower(EngineBalance b) {
+        return b.pumps().stream()
+                .filter(p -> !p.name().contains("boost"))
+                .mapToDouble(PumpSizing::power)
+                .sum();
+    }
+
+    private static String drive(EngineBalance b) {
+        if (b.turbines().isEmpty()) {
+            return "Electric motors turn the pumps; batteries give " + EnergySlide.power(mainPower(b)) + ".";
+        }
+        return b.turbines().stream()
+                        .map(t -> Notation.TEMPERATURE.writeWithUnit(t.inlet().temperature()) + " gas gives the "
+                                + t.name() + " " + EnergySlide.power(t.power()))
+                        .collect(Collectors.joining("; "))
+                + ".";
+    }
+
+    private static Station station(EngineBalance b, int number) {
+        return b.stations().stream()
+                .filter(s -> s.number() == number)
+                .findFirst()
+                .orElseThrow();
+    }
+}
