@@ -59,6 +59,24 @@ class BalanceWorkTest {
         near("native calls", asked, nativeCalls);
     }
 
+    /**
+     * A staged engine whose methane boils beside its critical point all along the jacket, which took minutes: what it asks of CoolProp.
+     */
+    @Test
+    void aConceptThatBoilsAsksTheTable() {
+        WideConcepts draws = new WideConcepts(11);
+        RandomConcepts.Draw draw = draws.next();
+        for (int i = 0; i < 14; i++) {
+            draw = draws.next();
+        }
+        assertThat(draw.values().get("propellants.fuel")).isEqualTo("methane");
+        STUDY.balance(Concepts.READER.read(Path.of("cycles", "tern.toml"))); // methane's table is made
+        long before = CoolPropLibrary.nativeCalls();
+        Verdict verdict = Verdict.on(draw);
+        assertThat(verdict.kind()).isIn(Verdict.Kind.CLOSED, Verdict.Kind.REFUSED);
+        assertThat(CoolPropLibrary.nativeCalls() - before).isLessThan(75_000);
+    }
+
     private static void near(String what, long got, long written) {
         long allowed = written + Math.round(ALLOWANCE * written);
         assertThat(got).as(what).isBetween((long) Math.floor((1 - SLACK) * written), allowed);

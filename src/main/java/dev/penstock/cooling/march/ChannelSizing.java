@@ -10,7 +10,9 @@ import dev.penstock.cooling.wall.WallMaterial;
 import dev.penstock.numerics.RootFinder;
 import dev.penstock.provenance.ModelCard;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 
 /**
@@ -71,8 +73,15 @@ public final class ChannelSizing {
     /** Logarithm of the pressure drop last found over the budget. */
     private double dropExcess;
 
+    /** What was tried: the steps of the search come back to the ends of each other's ranges. */
+    private final Map<Wanted, Tried> tried = new HashMap<>();
+
     private final boolean passedTwice;
     private final double budget;
+
+    private record Wanted(double margin, ChannelRule.Shape shape) {}
+
+    private record Tried(ChannelGrid channels, double dropExcess) {}
 
     private ChannelSizing(JacketRun run, ChannelRule rule) {
         this.run = run;
@@ -128,6 +137,10 @@ public final class ChannelSizing {
         if (wide <= 0) {
             return;
         }
+        if (wide == BEYOND && dropExcess(LEAST_MARGIN, rule.tightest().slender(MOST_SLENDER)) == BEYOND) {
+            // not even the tallest channels that nothing asks to be cool let the coolant pass
+            return;
+        }
         double best = leastDrop(
                 wide, dropExcess(margin, roomy.towards(rule.tightest(), 0.5)), dropExcess(margin, rule.tightest()));
         double shape = RootFinder.near(
@@ -178,6 +191,19 @@ public final class ChannelSizing {
      * the budget.
      */
     private double dropExcess(double margin, ChannelRule.Shape shape) {
+        Wanted wanted = new Wanted(margin, shape);
+        Tried known = tried.get(wanted);
+        if (known == null) {
+            choose(margin, shape);
+            known = new Tried(channels, dropExcess);
+            tried.put(wanted, known);
+        }
+        channels = known.channels;
+        dropExcess = known.dropExcess;
+        return dropExcess;
+    }
+
+    private void choose(double margin, ChannelRule.Shape shape) {
         JacketGrid grid = run.grid;
         ChannelGrid before = channels;
         channels = channels(shape);
@@ -218,7 +244,6 @@ public final class ChannelSizing {
         dropExcess = run.outcome == JacketMarch.Outcome.COMPLETE
                 ? Math.log((run.question.inletPressure() - run.outletPressure) / budget)
                 : BEYOND;
-        return dropExcess;
     }
 
     /** Limit on the channel floor: the design's, else the coolant's coking limit. */

@@ -12,6 +12,12 @@ final class PatchBasis {
     /** Weight of the terms before the highest ones (-). */
     private static final double BEFORE = 0.2;
 
+    /** Largest value over their geometric mean that counts in a level (-). */
+    private static final double LARGEST_PEAK = 3;
+
+    /** Largest rise of a level from its middle, over the value there (-). */
+    private static final double STEEPEST = 0.8;
+
     /** Chebyshev's nodes of the first kind, rising; none lies on the border. */
     static final double[] NODES = new double[ORDER];
 
@@ -54,6 +60,37 @@ final class PatchBasis {
      */
     static double[] powers(double[] values) {
         return both(TO_POWERS, values);
+    }
+
+    /**
+     * The plane, with a twist, that comes nearest to values above zero of which a few may be far too large, or below zero: none counts as more
+     * than {@value #LARGEST_PEAK} times their geometric mean or as less than its part, and nowhere does the plane fall to zero.
+     *
+     * @param values as of {@link #powers}, overwritten
+     * @return coefficients as of {@link #powers}
+     */
+    static double[] level(double[] values) {
+        double sum = 0;
+        int above = 0;
+        for (double value : values) {
+            if (value > 0) {
+                sum += Math.log(value);
+                above++;
+            }
+        }
+        double mean = Math.exp(sum / above);
+        for (int k = 0; k < SIZE; k++) {
+            values[k] = values[k] > 0 ? Math.max(mean / LARGEST_PEAK, Math.min(mean * LARGEST_PEAK, values[k])) : mean;
+        }
+        double[] c = both(TO_CHEBYSHEV, values);
+        double slopes = Math.abs(c[1]) + Math.abs(c[ORDER]) + Math.abs(c[ORDER + 1]);
+        double kept = Math.min(1, STEEPEST * c[0] / slopes);
+        double[] powers = new double[SIZE];
+        powers[0] = c[0];
+        powers[1] = kept * c[1];
+        powers[ORDER] = kept * c[ORDER];
+        powers[ORDER + 1] = kept * c[ORDER + 1];
+        return powers;
     }
 
     /**

@@ -1,17 +1,22 @@
 package dev.penstock.fluids.table;
 
+import dev.penstock.errors.PropertyFailure;
 import dev.penstock.fluids.state.FluidCursor;
 import dev.penstock.fluids.state.FluidSamples;
 import dev.penstock.fluids.state.FluidSamples.Property;
+import dev.penstock.fluids.state.Phase;
 import dev.penstock.numerics.EvenCurve;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoublePredicate;
 import java.util.function.DoubleUnaryOperator;
 
 /**
  * Cuts a region into patches. A patch is good when its highest terms add less than the tolerance of every property; else it is
- * cut in half, in the direction whose terms are the larger. Where that ends, a patch within the widest error still serves; else,
- * and where some of its nodes have no state, the full model does.
+ * cut in half, in the direction whose terms are the larger. Where that ends, a patch within the widest error still serves. Beside
+ * the critical point, where no polynomial follows the fluid, a rough one serves: of degree 1 by 1 for each property whose highest
+ * terms are not small. What the search for many states at once does not find there is sought one by one. Where some nodes
+ * have no state, the full model answers.
  */
 final class RegionBuilder {
 
@@ -28,6 +33,9 @@ final class RegionBuilder {
     /** By how many cuts in enthalpy less the edge of where states are known is followed. */
     private static final int COARSER_EDGE = 2;
 
+    /** Nodes of a patch that may take the values of others. */
+    private static final int MOST_COPIED = NODES / 2;
+
     /** The finest patch of enthalpy at the cold end covers about this share of the lowest temperature at most (-). */
     private static final double COLD_SHARE = 0.1;
 
@@ -39,6 +47,7 @@ final class RegionBuilder {
     private final EvenCurve top;
     private final int[] most;
     private final int[] mostAtEdge;
+    private final DoublePredicate rough;
     private final List<Cell> cells = new ArrayList<>();
     private final NumberList patches = new NumberList();
     private int count;
@@ -93,6 +102,7 @@ final class RegionBuilder {
      * @param bottom lowest enthalpy over x (J/kg)
      * @param top highest enthalpy over x (J/kg)
      * @param warming highest temperature of the region over the lowest (-)
+     * @param rough whether rough patches serve at a pressure (Pa) where no good ones can be had
      */
     RegionBuilder(
             FluidCursor cursor,
@@ -101,7 +111,8 @@ final class RegionBuilder {
             double high,
             EvenCurve bottom,
             EvenCurve top,
-            double warming) {
+            double warming,
+            DoublePredicate rough) {
         this.cursor = cursor;
         this.pressure = pressure;
         this.low = low;
@@ -111,6 +122,7 @@ final class RegionBuilder {
         double halvings = Math.log(warming / COLD_SHARE) / Math.log(2);
         this.most = new int[] {MOST_IN_X, Math.max(FEWEST_MOST_IN_Y, (int) Math.ceil(halvings))};
         this.mostAtEdge = new int[] {most[0], most[1] - COARSER_EDGE};
+        this.rough = rough;
     }
 
     /** Builds the region and writes it down. */
@@ -187,10 +199,12 @@ final class RegionBuilder {
         }
         if (held < NODES) {
             int first = cell.cuts[1] - 3 <= cell.cuts[0] ? 1 : 0;
-            if (held > 0 && !cutIfAllowed(cell, first, mostAtEdge, later)) {
-                cutIfAllowed(cell, 1 - first, mostAtEdge, later);
+            boolean cut = held > 0
+                    && (cutIfAllowed(cell, first, mostAtEdge, later)
+                            || cutIfAllowed(cell, 1 - first, mostAtEdge, later));
+            if (cut || !mayBeRough(cell) || !completed(cell, samples, at)) {
+                return;
             }
-            return;
         }
         cell.learn(samples, at);
         double[] values = new double[NODES];
@@ -210,15 +224,96 @@ final class RegionBuilder {
                     || worst[1 - first] > 1 && cutIfAllowed(cell, 1 - first, most, later)) {
                 return;
             }
-            if (beyond > 1) {
+            if (beyond > 1 && !mayBeRough(cell)) {
                 return;
             }
         }
         cell.next = count++;
         for (Property property : PROPERTIES) {
-            values(samples, property, at, values);
-            patches.addAll(PatchBasis.powers(values));
+            double size = values(samples, property, at, values);
+            PatchBasis.tail(values, tail);
+            boolean follows = property == Property.ENTROPY || Math.max(tail[0], tail[1]) <= size * TableError.FOLLOWED;
+            patches.addAll(follows ? PatchBasis.powers(values) : PatchBasis.level(values));
         }
+    }
+
+    private boolean mayBeRough(Cell cell) {
+        double left = low + (high - low) * cell.left;
+        double right = left + (high - low) * cell.width();
+        return rough.test(pressure.applyAsDouble(left)) || rough.test(pressure.applyAsDouble(right));
+    }
+
+    /**
+     * Seeks the states of a cell that were not found among many, one by one; says no if the model lacks one of them. Where a border
+     * was carried through, beside the critical point, a state may lie between the phases, and conductivity may have no value: the
+     * nearest state of the cell that has everything serves.
+     */
+    private boolean completed(Cell cell, FluidSamples samples, int at) {
+        for (int i = 0; i < ORDER; i++) {
+            double x = low + (high - low) * (cell.left + cell.width() * 0.5 * (1 + PatchBasis.NODES[i]));
+            double from = bottom.at(x);
+            double height = top.at(x) - from;
+            for (int j = 0; j < ORDER; j++) {
+                int node = at + i * ORDER + j;
+                double up = cell.floor + cell.height() * 0.5 * (1 + PatchBasis.NODES[j]);
+                if (!samples.holds(node) && !exists(samples, node, pressure.applyAsDouble(x), from + up * height)) {
+                    return false;
+                }
+            }
+        }
+        boolean[] own = new boolean[NODES];
+        int owned = 0;
+        for (int k = 0; k < NODES; k++) {
+            own[k] = samples.holds(at + k);
+            owned += own[k] ? 1 : 0;
+        }
+        if (owned < NODES - MOST_COPIED) {
+            return false;
+        }
+        for (int k = 0; k < NODES; k++) {
+            if (!own[k]) {
+                int from = at + nearest(own, k);
+                for (Property property : PROPERTIES) {
+                    samples.set(property, at + k, samples.value(property, from));
+                }
+                samples.hold(at + k, samples.phase(from));
+            }
+        }
+        return true;
+    }
+
+    private static int nearest(boolean[] own, int node) {
+        int best = -1;
+        double closest = Double.POSITIVE_INFINITY;
+        for (int k = 0; k < NODES; k++) {
+            double distance = Math.hypot(k / ORDER - node / ORDER, k % ORDER - node % ORDER);
+            if (own[k] && distance < closest) {
+                closest = distance;
+                best = k;
+            }
+        }
+        return best;
+    }
+
+    /** Whether the model has a state; the samples take it if it has one phase and every property. */
+    private boolean exists(FluidSamples samples, int node, double p, double h) {
+        try {
+            cursor.setPressureEnthalpy(p, h);
+        } catch (PropertyFailure e) {
+            return false;
+        }
+        try {
+            samples.take(node, cursor);
+        } catch (PropertyFailure e) {
+            return true;
+        }
+        for (Property property : PROPERTIES) {
+            if (!(samples.value(property, node) > (property == Property.ENTROPY ? Double.NEGATIVE_INFINITY : 0))
+                    || Double.isInfinite(samples.value(property, node))) {
+                samples.hold(node, Phase.TWO_PHASE);
+            }
+        }
+        return true;
     }
 
     /** Entropy may pass through zero: there its error is judged against a heat capacity's size. */

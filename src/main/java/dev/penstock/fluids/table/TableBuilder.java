@@ -8,6 +8,7 @@ import dev.penstock.fluids.state.SaturationSamples;
 import dev.penstock.numerics.EvenCurve;
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.function.DoublePredicate;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 
@@ -22,6 +23,11 @@ final class TableBuilder {
     private static final int HALVINGS = 30;
     private static final double COLD_MARGIN = 1e-3;
     private static final double PRESSURE_MARGIN = 1.02;
+
+    /** Pressures over the critical one beside which the full model takes longest, and no polynomial follows it (-). */
+    private static final double LEAST_ROUGH = 0.9;
+
+    private static final double MOST_ROUGH = 1.15;
 
     /** Places of the states by which a stored table is recognised, as shares of a region's width and height. */
     private static final double[][] MARKS = {{0.3, 0.2}, {0.55, 0.6}, {0.8, 0.4}};
@@ -49,7 +55,7 @@ final class TableBuilder {
                 out.addAll(lowest, highest, lowest, 0);
                 out.add(1);
                 double width = Math.log(highest / lowest);
-                region(cursor, x -> lowest * Math.exp(x), 0, width, null, lid(hottest(cursor, highest), width));
+                region(cursor, x -> lowest * Math.exp(x), 0, width, null, lid(hottest(cursor, highest), width), p -> false);
             }
             out.addList(marks.toArray());
         }
@@ -70,9 +76,10 @@ final class TableBuilder {
         EvenCurve liquid = new EvenCurve(0, widest, line.liquidEnthalpy());
         EvenCurve vapour = new EvenCurve(0, widest, line.vapourEnthalpy());
         out.add(3);
-        region(cursor, below, 0, widest, null, liquid);
-        region(cursor, below, 0, widest, vapour, null);
-        region(cursor, x -> critical * Math.exp(x), 0, Math.log(highest / critical), null, null);
+        DoublePredicate beside = p -> p > LEAST_ROUGH * critical && p < MOST_ROUGH * critical;
+        region(cursor, below, 0, widest, null, liquid, beside);
+        region(cursor, below, 0, widest, vapour, null, beside);
+        region(cursor, x -> critical * Math.exp(x), 0, Math.log(highest / critical), null, null, beside);
     }
 
     /**
@@ -136,7 +143,8 @@ final class TableBuilder {
             double low,
             double high,
             EvenCurve floor,
-            EvenCurve roof) {
+            EvenCurve roof,
+            DoublePredicate rough) {
         double[] floors = new double[BORDER_NODES];
         double[] roofs = new double[BORDER_NODES];
         for (int i = 0; i < BORDER_NODES; i++) {
@@ -149,7 +157,7 @@ final class TableBuilder {
         double hot = fluid.range().maximumTemperature();
         double warming = (roof == null ? hot : fluid.criticalTemperature().orElse(hot))
                 / fluid.range().minimumTemperature();
-        new RegionBuilder(cursor, pressure, low, high, bottom, top, warming).write(out);
+        new RegionBuilder(cursor, pressure, low, high, bottom, top, warming, rough).write(out);
         for (double[] mark : MARKS) {
             double x = low + (high - low) * mark[0];
             mark(cursor, pressure.applyAsDouble(x), bottom.at(x) + mark[1] * (top.at(x) - bottom.at(x)));

@@ -8,6 +8,9 @@ final class TableError {
     /** Entropy may pass through zero: its error is relative to this, or to its value where that is larger (J/(kg·K)). */
     static final double ENTROPY_SCALE = 1000;
 
+    /** Highest terms of a rough patch that are still kept, relative to the property's size (-). */
+    static final double FOLLOWED = 0.03;
+
     private TableError() {}
 
     /** What cutting aims at: the highest terms of the polynomials, which are some ten times larger than their error. */
@@ -19,7 +22,7 @@ final class TableError {
         };
     }
 
-    /** What is still served where cutting ends: beside the critical point, and where a published correlation has a jump. */
+    /** What a good patch may have where cutting ends: near the critical point, and where a published correlation has a jump. */
     static double most(Property property) {
         return switch (property) {
             case TEMPERATURE, DENSITY, ENTROPY -> 1e-5;

@@ -119,6 +119,20 @@ final class TableRegion {
         return top.at(x);
     }
 
+    /** Lowest enthalpy (J/kg) over x. */
+    EvenCurve bottom() {
+        return bottom;
+    }
+
+    /** Highest enthalpy (J/kg) over x. */
+    EvenCurve top() {
+        return top;
+    }
+
+    double highest() {
+        return low + width;
+    }
+
     int patches() {
         int count = 0;
         for (int i = 0; i < cut.length; i++) {
