@@ -28,9 +28,7 @@ public final class SaturationLine {
      * @return its boiling line; empty if the model has none
      */
     static Optional<SaturationLine> of(Fluid fluid) {
-        return TabledSaturation.of(fluid)
-                .or(() -> StraightSaturation.of(fluid))
-                .map(SaturationLine::new);
+        return TabledSaturation.of(fluid).or(() -> StraightSaturation.of(fluid)).map(SaturationLine::new);
     }
 
     /** @return whether the vapour side is known */

@@ -55,7 +55,14 @@ final class TableBuilder {
                 out.addAll(lowest, highest, lowest, 0);
                 out.add(1);
                 double width = Math.log(highest / lowest);
-                region(cursor, x -> lowest * Math.exp(x), 0, width, null, lid(hottest(cursor, highest), width), p -> false);
+                region(
+                        cursor,
+                        x -> lowest * Math.exp(x),
+                        0,
+                        width,
+                        null,
+                        lid(hottest(cursor, highest), width),
+                        p -> false);
             }
             out.addList(marks.toArray());
         }
