@@ -70,9 +70,9 @@ class ArchitectureTest {
             Map.entry(
                     "cycles",
                     List.of("concept", "origin", "sheet", "arrangements", "reading", "solving", "questions", "trail")),
-            Map.entry("study", List.of("store", "", "space", "sample")),
+            Map.entry("study", List.of("store", "", "space", "search", "sample")),
             Map.entry("claims", List.of("figure", "file", "prior", "likelihood", "answer")),
-            Map.entry("numerics", List.of("", "sampling", "design")),
+            Map.entry("numerics", List.of("", "sampling", "design", "optimum", "variance")),
             Map.entry("vehicle", List.of("engine", "mass", "ascent", "plan", "stage", "", "reading", "trade")),
             Map.entry(
                     "reports",

@@ -6,18 +6,22 @@ import java.util.SplittableRandom;
  * Random numbers that depend on what they are for and on nothing else, so that no order of work and no number of threads
  * moves a bit.
  */
-final class Streams {
+public final class Streams {
 
     private static final long GOLDEN = 0x9E3779B97F4A7C15L;
 
     private final long seed;
 
-    Streams(long seed) {
+    /** @param seed seed of all purposes */
+    public Streams(long seed) {
         this.seed = seed;
     }
 
-    /** The random numbers of one purpose, told by its place: stage, sweep, particle ... */
-    SplittableRandom of(long... place) {
+    /**
+     * @param place what they are for: stage, sweep, particle ...
+     * @return the random numbers of one purpose
+     */
+    public SplittableRandom of(long... place) {
         long state = mixed(seed + GOLDEN);
         for (long part : place) {
             state = mixed(state ^ mixed(part + GOLDEN));
