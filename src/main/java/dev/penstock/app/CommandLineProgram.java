@@ -5,7 +5,10 @@ import dev.penstock.app.console.Failures;
 import dev.penstock.app.console.PlainOutput;
 import dev.penstock.app.console.Session;
 import dev.penstock.app.console.Version;
+import dev.penstock.app.study.FrontierCommand;
+import dev.penstock.app.study.OptimiseCommand;
 import dev.penstock.app.study.SampleCommand;
+import dev.penstock.app.study.SensitivityCommand;
 import dev.penstock.input.HomeFolder;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
@@ -39,6 +42,9 @@ import picocli.CommandLine.Option;
             SweepCommand.class,
             SampleCommand.class,
             StudyCommand.class,
+            OptimiseCommand.class,
+            SensitivityCommand.class,
+            FrontierCommand.class,
             JudgeCommand.class,
             NozzleCommand.class,
             StartCommand.class,

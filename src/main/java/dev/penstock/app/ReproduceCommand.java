@@ -37,8 +37,19 @@ import picocli.CommandLine.Parameters;
 final class ReproduceCommand extends BaseCommand implements LocalAction {
 
     /** Commands that write pages; a page from somebody else must not start anything but these. */
-    private static final Set<String> COMMANDS =
-            Set.of("balance", "limit", "off-design", "cool", "compare", "sweep", "size", "trade", "judge");
+    private static final Set<String> COMMANDS = Set.of(
+            "balance",
+            "limit",
+            "off-design",
+            "cool",
+            "compare",
+            "sweep",
+            "size",
+            "trade",
+            "judge",
+            "optimise",
+            "sensitivity",
+            "frontier");
 
     private static final int SHOWN = 20;
     private static final int MOST_WORDS = 200;

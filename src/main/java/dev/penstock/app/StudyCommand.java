@@ -20,9 +20,10 @@ import picocli.CommandLine.Parameters;
         name = "study",
         subcommands = SummaryCommand.class,
         description = {
-            "Does again what a study file says: puts concepts side by side, sweeps, sizes a vehicle, judges claims, or goes on with a sample. The"
-                    + " local page saves such files; they can be written by hand.",
-            "It answers with what compare, sweep, size, judge or sample would answer."
+            "Does again what a study file says: puts concepts side by side, sweeps, sizes a vehicle, judges claims, goes on"
+                    + " with a sample, optimises, finds what matters or what one objective costs of another. The local page"
+                    + " saves such files; they can be written by hand.",
+            "It answers with what compare, sweep, size, judge, sample, optimise, sensitivity or frontier would answer."
         })
 final class StudyCommand extends BaseCommand {
 
@@ -83,7 +84,7 @@ final class StudyCommand extends BaseCommand {
                     case SWEEP -> "sweep";
                     case VEHICLE -> "size";
                     case CLAIMS -> "judge";
-                    case SAMPLE -> "sample";
+                    case SAMPLE, OPTIMISE, SENSITIVITY, FRONTIER -> study.kind().key();
                 });
         Path folder = path.toAbsolutePath().getParent();
         study.cases().forEach(c -> arguments.add(folder.resolve(c).normalize().toString()));

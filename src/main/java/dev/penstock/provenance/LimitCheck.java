@@ -99,7 +99,12 @@ public record LimitCheck(
 
     /** @return whether the limit is kept, but for what solver and sizing leave */
     public boolean met() {
-        return margin() >= -(sizing ? SIZING_SLACK : ROUND_OFF);
+        return slack() >= 0;
+    }
+
+    /** @return margin, with what solver and sizing leave (-); zero or more where the limit counts as kept */
+    public double slack() {
+        return margin() + (sizing ? SIZING_SLACK : ROUND_OFF);
     }
 
     /** @return what it sets: it is one of those by which that was chosen, and is used up */

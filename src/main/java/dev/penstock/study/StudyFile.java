@@ -12,6 +12,9 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.Set;
+import java.util.EnumSet;
 import java.util.Map;
 
 /**
@@ -20,7 +23,7 @@ import java.util.Map;
  *
  * <pre>
  * name = "Heron over chamber pressure"
- * study = "sweep"                      # or "compare", "vehicle", "claims", "sample"
+ * study = "sweep"                      # or "compare", "vehicle", "claims", "sample", "optimise", "sensitivity", "frontier"
  * cases = ["../heron.toml"]            # relative to this file
  * vary = ["engine.chamber_pressure=5..14MPa:8"]
  * samples = 24                         # sweep: bands from the uncertain inputs; claims: engines of each kind
@@ -59,7 +62,10 @@ public record StudyFile(
         SWEEP,
         VEHICLE,
         CLAIMS,
-        SAMPLE;
+        SAMPLE,
+        OPTIMISE,
+        SENSITIVITY,
+        FRONTIER;
 
         /** @return its name in files */
         public String key() {
@@ -130,18 +136,19 @@ public record StudyFile(
 
     private static Map<String, List<String>> further(InputTable root, Kind kind) {
         Map<String, List<String>> further = new LinkedHashMap<>();
-        StudyInputs.FURTHER.forEach((owner, inputs) -> {
-            for (Input<?> input : inputs) {
-                if (root.has(input)) {
-                    List<String> texts = texts(root, input);
-                    if (owner == kind) {
-                        further.put(input.key(), texts);
-                    } else {
-                        root.problem(input, texts.toString(), "only a " + owner.key() + " has it");
-                    }
+        for (Input<?> input : StudyInputs.further()) {
+            if (root.has(input)) {
+                List<String> texts = texts(root, input);
+                if (StudyInputs.FURTHER.getOrDefault(kind, List.of()).contains(input)) {
+                    further.put(input.key(), texts);
+                } else {
+                    Set<Kind> owners = EnumSet.allOf(Kind.class);
+                    owners.removeIf(k ->
+                            !StudyInputs.FURTHER.getOrDefault(k, List.of()).contains(input));
+                    root.problem(input, texts.toString(), "only " + names(owners) + " have it");
                 }
             }
-        });
+        }
         return further;
     }
 
@@ -162,24 +169,34 @@ public record StudyFile(
         }
         for (String axis : vary) {
             try {
-                if (kind == Kind.SAMPLE) {
-                    VaryText.parse(axis, "write PATH=FROM..TO or PATH=VALUE,VALUE,...");
-                } else {
+                if (kind == Kind.SWEEP) {
                     Axis.parse(axis);
+                } else {
+                    VaryText.parse(axis, "write PATH=FROM..TO or PATH=VALUE,VALUE,...");
                 }
             } catch (InvalidInput e) {
                 root.problem("vary", axis, e.problems().get(0).allowed());
             }
         }
-        if (vary.isEmpty() == (kind == Kind.SWEEP || kind == Kind.SAMPLE)) {
-            root.problem("vary", vary.toString(), "a sweep or sample varies one input or more, other studies none");
+        if (vary.isEmpty() == StudyInputs.VARYING.contains(kind)) {
+            root.problem(
+                    "vary",
+                    vary.toString(),
+                    names(StudyInputs.VARYING) + " varies one input or more, other studies none");
         }
-        if (samples == 1 || samples > 0 && kind != Kind.SWEEP && kind != Kind.CLAIMS) {
-            root.problem("samples", Integer.toString(samples), "only a sweep and claims have them, 2 or more");
+        if (samples == 1 || samples > 0 && !StudyInputs.SAMPLED.contains(kind)) {
+            root.problem(
+                    "samples",
+                    Integer.toString(samples),
+                    "only " + names(StudyInputs.SAMPLED) + " have them, 2 or more");
         }
         if (fly && kind != Kind.VEHICLE) {
             root.problem("fly", "true", "only a vehicle flies");
         }
+    }
+
+    private static String names(Set<Kind> kinds) {
+        return kinds.stream().map(Kind::key).collect(Collectors.joining(", "));
     }
 
     /** @return the study as the text of a file */

@@ -6,13 +6,16 @@ import dev.penstock.input.InputKind;
 import dev.penstock.input.Usual;
 import dev.penstock.numerics.design.DesignKind;
 import dev.penstock.numerics.design.UnitDesign;
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Every input of a study file. */
 public final class StudyInputs {
 
-    private static final int MOST_SAMPLES = 1000;
+    private static final int MOST_SAMPLES = 100_000;
 
     /** Points of a batch: what a core works at for some seconds, and what a kill loses at most. */
     public static final int USUAL_BATCH = 500;
@@ -27,10 +30,10 @@ public final class StudyInputs {
                     "cases", "Concept or vehicle files, relative to the study's folder")
             .example("[\"../heron.toml\"]");
     static final Input<List<String>> VARY = Input.texts(
-                    "vary", "Inputs that a sweep varies: path=from..to:count or path=value,value,...")
+                    "vary", "Inputs that the study varies: path=from..to, of a grid path=from..to:count, or path=value,value,...")
             .usual(Usual.of(List.of(), "none", ""));
     static final Input<Integer> SAMPLES = Input.whole(
-                    "samples", 0, MOST_SAMPLES, "Engines sampled about each combination of a sweep")
+                    "samples", 0, MOST_SAMPLES, "Engines sampled about each combination of a sweep; points of a sensitivity")
             .usual(Usual.of(0, "none", ""));
     static final Input<Boolean> FLY = Input.flag("fly", "Whether a vehicle is sized on the losses of its flight")
             .usual(Usual.of(false, "on the losses it states", ""));
@@ -41,22 +44,69 @@ public final class StudyInputs {
                     "points", 0, UnitDesign.MOST_POINTS, "Points of a sample; 0 if a grid counts them itself")
             .usual(Usual.of(0, "none", ""));
     static final Input<Integer> SEED = Input.whole(
-                    "seed", 0, Integer.MAX_VALUE, "Chooses one of all such designs of a sample")
+                    "seed", 0, Integer.MAX_VALUE, "Seed of the random numbers of a sample or a search")
             .usual(Usual.of(1, "the first", ""));
     static final Input<Integer> BATCH = Input.whole("batch", 1, LARGEST_BATCH, "Points of a batch of a sample")
             .usual(Usual.of(USUAL_BATCH, "some seconds' work of a core", ""));
     static final Input<List<String>> FIGURE = Input.texts("figure", "Further figures of a sample, by their paths")
             .usual(Usual.of(List.of(), "the usual figures only", ""));
 
-    /** Keys of one kind of study alone, handed to its command as options of the same name. */
-    static final Map<StudyFile.Kind, List<Input<?>>> FURTHER =
-            Map.of(StudyFile.Kind.SAMPLE, List.of(DESIGN, POINTS, SEED, BATCH, FIGURE));
+    static final Input<List<String>> MINIMISE = texts(
+            "minimise", "Figures that should be small: one of an optimise, two or three with maximise of a frontier");
+    static final Input<List<String>> MAXIMISE = texts("maximise", "Figures that should be large");
+    static final Input<List<String>> SUBJECT_TO =
+            texts("subject_to", "Constraints: FIGURE<=VALUE, FIGURE>=VALUE or within_limits");
+    static final Input<List<String>> FIGURES = texts("figures", "Figures to explain or to tell of");
+    static final Input<Integer> STARTS = count("starts", 1000, "Starts of an optimise");
+    static final Input<Integer> EVALUATIONS = count("evaluations", 1_000_000, "Points that each start may try");
+    static final Input<Integer> POPULATION = count("population", 100_000, "Points of a generation of a frontier");
+    static final Input<Integer> GENERATIONS = count("generations", 100_000, "Generations of a frontier");
+
+    /** Keys of some kinds of study alone, handed to their commands as options of the same name. */
+    static final Map<StudyFile.Kind, List<Input<?>>> FURTHER = new EnumMap<>(Map.of(
+            StudyFile.Kind.SAMPLE,
+            List.of(DESIGN, POINTS, SEED, BATCH, FIGURE),
+            StudyFile.Kind.OPTIMISE,
+            List.of(MINIMISE, MAXIMISE, SUBJECT_TO, FIGURES, STARTS, EVALUATIONS, SEED),
+            StudyFile.Kind.SENSITIVITY,
+            List.of(FIGURES, SEED),
+            StudyFile.Kind.FRONTIER,
+            List.of(MINIMISE, MAXIMISE, SUBJECT_TO, FIGURES, POPULATION, GENERATIONS, SEED)));
+
+    /** Kinds that vary inputs. */
+    static final Set<StudyFile.Kind> VARYING = EnumSet.of(
+            StudyFile.Kind.SWEEP,
+            StudyFile.Kind.SAMPLE,
+            StudyFile.Kind.OPTIMISE,
+            StudyFile.Kind.SENSITIVITY,
+            StudyFile.Kind.FRONTIER);
+
+    /** Kinds that have samples. */
+    static final Set<StudyFile.Kind> SAMPLED =
+            EnumSet.of(StudyFile.Kind.SWEEP, StudyFile.Kind.CLAIMS, StudyFile.Kind.SENSITIVITY);
 
     /** A study file. */
-    public static final InputGroup FILE = InputGroup.table(
-                    "", "A study", NAME, STUDY, CASES, VARY, SAMPLES, FLY, DESIGN, POINTS, SEED, BATCH, FIGURE)
+    public static final InputGroup FILE = InputGroup.table("", "A study", NAME, STUDY, CASES, VARY, SAMPLES, FLY)
+            .and(further().toArray(Input<?>[]::new))
             .with(InputGroup.free(
                     "set", "Values in place of those of the cases, by dotted path", new InputKind.Text()));
 
     private StudyInputs() {}
+
+    /** Every key that some kinds alone have, once. */
+    static List<Input<?>> further() {
+        return FURTHER.values().stream()
+                .flatMap(List::stream)
+                .<Input<?>>map(input -> input)
+                .distinct()
+                .toList();
+    }
+
+    private static Input<List<String>> texts(String key, String title) {
+        return Input.texts(key, title).usual(Usual.of(List.of(), "none", ""));
+    }
+
+    private static Input<Integer> count(String key, int most, String title) {
+        return Input.whole(key, 1, most, title).usual(Usual.of(1, "the usual of its command", ""));
+    }
 }

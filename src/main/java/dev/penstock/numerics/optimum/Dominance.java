@@ -81,7 +81,8 @@ final class Dominance {
             int objective = k;
             Integer[] order = new Integer[front.size()];
             Arrays.setAll(order, i -> i);
-            Arrays.sort(order, Comparator.comparingDouble(i -> trials.get(front.get(i)).objectives()[objective]));
+            Arrays.sort(order, Comparator.comparingDouble(i -> trials.get(front.get(i))
+                    .objectives()[objective]));
             double low = trials.get(front.get(order[0])).objectives()[k];
             double high = trials.get(front.get(order[order.length - 1])).objectives()[k];
             room[order[0]] = Double.POSITIVE_INFINITY;

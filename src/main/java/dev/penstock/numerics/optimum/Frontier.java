@@ -12,8 +12,7 @@ import java.util.List;
  * @param evaluations places tried
  * @param complete whether all generations were done
  */
-public record Frontier(
-        List<Trial> points, double[] reference, List<Double> growth, int evaluations, boolean complete) {
+public record Frontier(List<Trial> points, double[] reference, List<Double> growth, int evaluations, boolean complete) {
 
     public Frontier {
         points = List.copyOf(points);

@@ -119,8 +119,9 @@ public final class GeneticFrontier {
         List<Trial> all = new ArrayList<>(kept);
         for (Trial trial : more) {
             if (trial.feasible()
-                    && all.stream().noneMatch(t -> Dominance.dominates(t, trial)
-                            || Arrays.equals(t.objectives(), trial.objectives()))) {
+                    && all.stream()
+                            .noneMatch(t -> Dominance.dominates(t, trial)
+                                    || Arrays.equals(t.objectives(), trial.objectives()))) {
                 all.removeIf(t -> Dominance.dominates(trial, t));
                 all.add(trial);
             }
@@ -137,8 +138,8 @@ public final class GeneticFrontier {
             }
             all.remove(least);
         }
-        all.sort(Comparator.comparingDouble((Trial t) -> t.objectives()[0])
-                .thenComparingDouble(t -> t.objectives()[1]));
+        all.sort(
+                Comparator.comparingDouble((Trial t) -> t.objectives()[0]).thenComparingDouble(t -> t.objectives()[1]));
         return all;
     }
 

@@ -18,9 +18,11 @@ public final class Hypervolume {
      * @return the volume, in the product of the objectives' units
      */
     public static double of(List<double[]> points, double[] reference) {
-        List<double[]> inside = points.stream().filter(p -> within(p, reference)).toList();
+        List<double[]> inside =
+                points.stream().filter(p -> within(p, reference)).toList();
         return switch (reference.length) {
-            case 1 -> inside.stream().mapToDouble(p -> reference[0] - p[0]).max().orElse(0);
+            case 1 ->
+                inside.stream().mapToDouble(p -> reference[0] - p[0]).max().orElse(0);
             case 2 -> area(inside, reference);
             case 3 -> volume(inside, reference);
             default -> throw new IllegalArgumentException("one to three objectives");

@@ -77,7 +77,8 @@ public final class MultiStart {
         List<Optimum.Start> ended = Arrays.stream(done).filter(s -> s != null).toList();
         List<Trial> found = new ArrayList<>(design);
         ended.forEach(s -> found.add(s.best()));
-        int all = design.size() + ended.stream().mapToInt(Optimum.Start::evaluations).sum();
+        int all = design.size()
+                + ended.stream().mapToInt(Optimum.Start::evaluations).sum();
         boolean complete = ended.size() == done.length && ended.stream().allMatch(Optimum.Start::complete);
         return new Optimum(best(found).orElseThrow(), ended, all, complete);
     }
@@ -106,7 +107,8 @@ public final class MultiStart {
         int each = free.isEmpty() ? 1 : Math.max(4, (DESIGN * free.size() + 8) / combinations.size());
         List<List<Double>> points = LowDiscrepancy.points(n, each * combinations.size());
         SplittableRandom random = streams.of(0);
-        double[] shift = IntStream.range(0, n).mapToDouble(i -> random.nextDouble()).toArray();
+        double[] shift =
+                IntStream.range(0, n).mapToDouble(i -> random.nextDouble()).toArray();
         List<Integer> names = grid.named();
         for (int k = 0; k < points.size(); k++) {
             double[] place = new double[n];

@@ -43,7 +43,10 @@ record Penalty(double middle, double spread, double weight) {
     double of(Trial trial, double away) {
         return trial.answered()
                 ? scaled(trial.objective())
-                        + weight * Arrays.stream(trial.excess()).map(e -> Math.max(0, Math.min(e, NO_ANSWER))).sum()
+                        + weight
+                                * Arrays.stream(trial.excess())
+                                        .map(e -> Math.max(0, Math.min(e, NO_ANSWER)))
+                                        .sum()
                 : NO_ANSWER * (1 + away);
     }
 }

@@ -136,7 +136,8 @@ public final class SobolIndices {
                 .filter(Double::isFinite)
                 .toArray();
         double mean = mean(own);
-        double variance = Arrays.stream(own).map(v -> (v - mean) * (v - mean)).average().orElse(Double.NaN);
+        double variance =
+                Arrays.stream(own).map(v -> (v - mean) * (v - mean)).average().orElse(Double.NaN);
         List<Index> indices = new ArrayList<>();
         for (int i = 0; i < dimensions; i++) {
             indices.add(index(values, f, i, rows, block, mean, variance));
@@ -147,8 +148,7 @@ public final class SobolIndices {
         return new Result(mean, Math.sqrt(variance), own.length / (double) asked, complete, indices);
     }
 
-    private static Index index(
-            double[][] values, int f, int i, int rows, int block, double mean, double variance) {
+    private static Index index(double[][] values, int f, int i, int rows, int block, double mean, double variance) {
         double[] first = new double[SHIFTS];
         double[] total = new double[SHIFTS];
         for (int s = 0; s < SHIFTS; s++) {

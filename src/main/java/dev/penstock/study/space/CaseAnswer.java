@@ -1,6 +1,7 @@
 package dev.penstock.study.space;
 
 import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.provenance.LimitCheck;
 import dev.penstock.vehicle.stage.VehicleSizing;
 import java.util.List;
 import java.util.Optional;
@@ -25,5 +26,14 @@ public record CaseAnswer(List<EngineBalance> engines, Optional<VehicleSizing> ve
     /** @return whether every engine keeps all limits of its hardware */
     public boolean withinLimits() {
         return engines.stream().allMatch(EngineBalance::withinLimits);
+    }
+
+    /** @return least slack of all limits of all engines (-): zero or more where all are kept */
+    public double leastSlack() {
+        return engines.stream()
+                .flatMap(engine -> engine.limits().stream())
+                .mapToDouble(LimitCheck::slack)
+                .min()
+                .orElse(1);
     }
 }

@@ -43,7 +43,10 @@ public final class CaseFigures {
      * @return what the path means
      */
     public static <T> Optional<T> named(String path, Function<String, Optional<T>> find) {
-        return UNITS.stream().map(unit -> find.apply(path + unit)).flatMap(Optional::stream).findFirst();
+        return UNITS.stream()
+                .map(unit -> find.apply(path + unit))
+                .flatMap(Optional::stream)
+                .findFirst();
     }
 
     /**
@@ -86,7 +89,8 @@ public final class CaseFigures {
                 String rest = path.substring(at.length());
                 String full = EngineChanges.PREFIX + Trail.slug(engines.get(i)) + "." + rest;
                 return ofEngine(full, rest, answer -> answer.engines().get(index))
-                        .or(() -> ofEngine(full, "engine." + rest, answer -> answer.engines().get(index)));
+                        .or(() -> ofEngine(full, "engine." + rest, answer -> answer.engines()
+                                .get(index)));
             }
         }
         return ofVehicle(path, path);
@@ -104,8 +108,7 @@ public final class CaseFigures {
                 : Optional.empty();
     }
 
-    private static Optional<StudyFigure> ofEngine(
-            String path, String own, Function<CaseAnswer, EngineBalance> engine) {
+    private static Optional<StudyFigure> ofEngine(String path, String own, Function<CaseAnswer, EngineBalance> engine) {
         return EngineFigures.ALL.at(own).filter(Figure::isNumber).map(f -> figure(path, f, false, engine));
     }
 

@@ -83,7 +83,10 @@ public final class CasePaths {
     private StudyFigure there(String option, String path, StudyFigure figure) {
         if (figure.ofVehicle() && !subject.withVehicle()) {
             throw new InvalidInput(
-                    "", option, path, subject.name() + " drives no vehicle; write a table [vehicle], or name a vehicle file");
+                    "",
+                    option,
+                    path,
+                    subject.name() + " drives no vehicle; write a table [vehicle], or name a vehicle file");
         }
         return figure;
     }
@@ -110,7 +113,8 @@ public final class CasePaths {
     public List<Constraint> constraints(List<String> texts) {
         List<Constraint> constraints = new ArrayList<>();
         List<InvalidInput.Problem> problems = new ArrayList<>();
-        texts.forEach(text -> collect(problems, () -> ConstraintText.read(text, this)).ifPresent(constraints::add));
+        texts.forEach(
+                text -> collect(problems, () -> ConstraintText.read(text, this)).ifPresent(constraints::add));
         finish(problems);
         Constraint.agree(constraints);
         return List.copyOf(constraints);

@@ -4,6 +4,7 @@ import dev.penstock.cycles.arrangements.Cycle;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.ConceptDocument;
 import dev.penstock.input.InputFile;
+import dev.penstock.input.InputValue;
 import dev.penstock.study.EngineRuns;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -46,6 +47,13 @@ final class ConceptSource {
     /** The concept without further changes. */
     Concept base() {
         return base;
+    }
+
+    /** What the file says of an input. */
+    Optional<InputValue> input(String path) {
+        return base.document().inputs().stream()
+                .filter(said -> said.key().equals(path))
+                .findFirst();
     }
 
     /** The concept with further changes. */

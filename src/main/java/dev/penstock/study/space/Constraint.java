@@ -1,11 +1,13 @@
 package dev.penstock.study.space;
 
 import dev.penstock.errors.InvalidInput;
+import dev.penstock.numerics.optimum.Trial;
 import dev.penstock.quantities.Notation;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 
 /**
  * What a figure must not exceed, or not fall below.
@@ -16,8 +18,29 @@ import java.util.Map;
  */
 public record Constraint(StudyFigure figure, boolean atMost, double bound) {
 
-    /** As far as an answer may lie beyond a bound, over the bound (-): the digits to which balances are closed. */
-    public static final double TOLERANCE = 1e-6;
+    /** Slack of the tightest limit that a search aims at, so that what it finds does keep all limits (-). */
+    private static final double INSIDE = 2 * Trial.TOLERANCE;
+
+    /**
+     * All limits of all engines. What it bounds is the slack of the tightest, so that a search is led to where they are kept.
+     *
+     * @return the constraint
+     */
+    public static Constraint withinLimits() {
+        StudyFigure slack = new StudyFigure(
+                CaseFigures.WITHIN_LIMITS,
+                "slack of the tightest limit",
+                Notation.PERCENT,
+                1,
+                false,
+                answer -> OptionalDouble.of(answer.leastSlack()));
+        return new Constraint(slack, false, INSIDE);
+    }
+
+    /** @return whether it stands for all limits of the hardware */
+    public boolean ofLimits() {
+        return figure.path().equals(CaseFigures.WITHIN_LIMITS);
+    }
 
     /**
      * @param value value of the figure, SI
@@ -27,7 +50,7 @@ public record Constraint(StudyFigure figure, boolean atMost, double bound) {
         if (Double.isNaN(value)) {
             return Double.POSITIVE_INFINITY;
         }
-        double scale = bound == 0 ? 1 : Math.abs(bound);
+        double scale = bound == 0 || ofLimits() ? 1 : Math.abs(bound);
         return (atMost ? value - bound : bound - value) / scale;
     }
 
@@ -36,16 +59,19 @@ public record Constraint(StudyFigure figure, boolean atMost, double bound) {
      * @return whether the constraint is kept
      */
     public boolean kept(double value) {
-        return excess(value) <= TOLERANCE;
+        return excess(value) <= Trial.TOLERANCE;
     }
 
     /** @return it as it may be written again */
     public String text() {
-        return figure.path() + (atMost ? "<=" : ">=") + bound;
+        return ofLimits() ? CaseFigures.WITHIN_LIMITS : figure.path() + (atMost ? "<=" : ">=") + bound;
     }
 
     /** @return it for people */
     public String readable() {
+        if (ofLimits()) {
+            return "all limits kept";
+        }
         Notation notation = figure.notation();
         return figure.title() + (atMost ? " at most " : " at least ") + notation.writeWithUnit(bound);
     }
@@ -56,8 +82,7 @@ public record Constraint(StudyFigure figure, boolean atMost, double bound) {
      */
     public static void agree(List<Constraint> constraints) {
         Map<String, List<Constraint>> byFigure = new LinkedHashMap<>();
-        constraints.forEach(c -> byFigure
-                .computeIfAbsent(c.figure().path(), p -> new ArrayList<>())
+        constraints.forEach(c -> byFigure.computeIfAbsent(c.figure().path(), p -> new ArrayList<>())
                 .add(c));
         byFigure.forEach((path, list) -> {
             double low = list.stream()

@@ -21,7 +21,7 @@ final class ConstraintText {
     static Constraint read(String text, CasePaths paths) {
         String option = "--subject-to";
         if (text.strip().equals(CaseFigures.WITHIN_LIMITS)) {
-            return new Constraint(paths.figure(option, CaseFigures.WITHIN_LIMITS), false, 1);
+            return Constraint.withinLimits();
         }
         Matcher matcher = BOUND.matcher(text.strip());
         if (!matcher.matches()) {
@@ -35,13 +35,15 @@ final class ConstraintText {
                         "",
                         option,
                         text,
-                        unit.isEmpty() ? "the bound is a plain number" : "the bound is a number in " + unit
-                                + ", or one with a unit of that kind"));
+                        unit.isEmpty()
+                                ? "the bound is a plain number"
+                                : "the bound is a number in " + unit + ", or one with a unit of that kind"));
         return new Constraint(figure, atMost, bound);
     }
 
     private static Optional<Double> number(String text, String unit) {
-        Optional<Double> plain = Units.parse(text, Dimension.RATIO).filter(v -> NUMBER.matcher(text).matches());
+        Optional<Double> plain = Units.parse(text, Dimension.RATIO)
+                .filter(v -> NUMBER.matcher(text).matches());
         return plain.isPresent()
                 ? plain
                 : Arrays.stream(Dimension.values())

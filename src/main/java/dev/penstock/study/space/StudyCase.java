@@ -4,7 +4,9 @@ import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PenstockException;
+import dev.penstock.fluids.Propellant;
 import dev.penstock.input.InputFile;
+import dev.penstock.input.InputValue;
 import dev.penstock.study.EngineRuns;
 import dev.penstock.study.VehicleRuns;
 import dev.penstock.vehicle.plan.VehiclePlan;
@@ -15,7 +17,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 
 /**
  * A concept or a vehicle that a study evaluates at many points. Its files are read once, when it is opened; a point is what
@@ -34,6 +38,9 @@ public final class StudyCase {
     /** Engines of a vehicle in the order of its plan; empty for a concept. */
     private final List<ConceptSource> engines;
 
+    /** The plan of a vehicle as its file has it; empty for a concept. */
+    private final Optional<VehiclePlan> plan;
+
     private final String name;
     private final boolean ofVehicle;
     private final boolean withVehicle;
@@ -47,16 +54,18 @@ public final class StudyCase {
         this.changes = Map.copyOf(changes);
         this.ofVehicle = !text.with(changes).root().has("cycle");
         if (ofVehicle) {
-            VehiclePlan plan = runs.vehicles().parse(file, text, changes);
+            VehiclePlan own = runs.vehicles().parse(file, text, changes);
+            this.plan = Optional.of(own);
             this.concept = Optional.empty();
-            this.engines = plan.engineFiles().stream()
+            this.engines = own.engineFiles().stream()
                     .map(path -> new ConceptSource(runs, path, InputFile.read(path), Map.of()))
                     .toList();
-            this.name = plan.name();
+            this.name = own.name();
             this.withVehicle = true;
             EngineChanges.of(changes).check(engineNames());
         } else {
             ConceptSource own = new ConceptSource(runs, file, text, changes);
+            this.plan = Optional.empty();
             this.concept = Optional.of(own);
             this.engines = List.of();
             this.name = own.name();
@@ -105,6 +114,15 @@ public final class StudyCase {
         return engines.stream().map(ConceptSource::name).toList();
     }
 
+    /** @return propellants of its engines as their files have them, each once */
+    public List<Propellant> propellants() {
+        return Stream.concat(concept.stream(), engines.stream())
+                .map(ConceptSource::base)
+                .flatMap(c -> Stream.of(c.oxidizer(), c.fuel()))
+                .distinct()
+                .toList();
+    }
+
     /** @return reads what people write of inputs, figures and constraints of this case */
     public CasePaths paths() {
         return new CasePaths(this);
@@ -124,13 +142,13 @@ public final class StudyCase {
 
     private CaseAnswer ofConcept(ConceptSource own, Map<String, String> further, boolean sized) {
         EngineBalance balance = runs.study().balance(own.at(further));
-        Optional<VehiclePlan> plan = sized ? runs.vehicles().of(balance.concept()) : Optional.empty();
-        return new CaseAnswer(List.of(balance), plan.map(p -> VehicleRuns.size(p, balance)));
+        Optional<VehiclePlan> asked = sized ? runs.vehicles().of(balance.concept()) : Optional.empty();
+        return new CaseAnswer(List.of(balance), asked.map(p -> VehicleRuns.size(p, balance)));
     }
 
     private CaseAnswer ofEngines(Map<String, String> all, boolean sized) {
         EngineChanges sorted = EngineChanges.of(all);
-        Optional<VehiclePlan> plan = sized ? Optional.of(runs.vehicles().parse(file, text, all)) : Optional.empty();
+        Optional<VehiclePlan> asked = sized ? Optional.of(runs.vehicles().parse(file, text, all)) : Optional.empty();
         Map<Path, EngineBalance> balances = new LinkedHashMap<>();
         for (ConceptSource engine : engines) {
             Map<String, String> own = sorted.of(engine.name());
@@ -141,7 +159,7 @@ public final class StudyCase {
                                     engine.name(), n -> runs.study().balance(engine.base()))
                             : runs.study().balance(engine.at(own)));
         }
-        return new CaseAnswer(List.copyOf(balances.values()), plan.map(p -> VehicleRuns.size(p, balances)));
+        return new CaseAnswer(List.copyOf(balances.values()), asked.map(p -> VehicleRuns.size(p, balances)));
     }
 
     private Map<String, String> with(Map<String, String> further) {
@@ -166,6 +184,53 @@ public final class StudyCase {
         sorted.check(engineNames());
         runs.vehicles().parse(file, text, with(further));
         engines.forEach(engine -> engine.at(sorted.of(engine.name())));
+    }
+
+    /**
+     * @param space inputs that vary
+     * @return the values that the files themselves give them; empty if one of them has none between its ends
+     */
+    public Optional<double[]> own(StudySpace space) {
+        double[] values = new double[space.size()];
+        for (int i = 0; i < values.length; i++) {
+            Variable variable = space.variables().get(i);
+            OptionalDouble value =
+                    input(variable.path()).map(said -> own(variable, said)).orElse(OptionalDouble.empty());
+            if (value.isEmpty()) {
+                return Optional.empty();
+            }
+            values[i] = value.getAsDouble();
+        }
+        return Optional.of(values);
+    }
+
+    private Optional<InputValue> input(String path) {
+        if (concept.isPresent()) {
+            return concept.get().input(path);
+        }
+        for (ConceptSource engine : engines) {
+            String at = EngineChanges.at(engine.name());
+            if (path.toLowerCase(Locale.ROOT).startsWith(at)) {
+                return engine.input(path.substring(at.length()));
+            }
+        }
+        return plan.stream()
+                .flatMap(p -> p.inputs().stream())
+                .filter(said -> said.key().equals(path))
+                .findFirst();
+    }
+
+    private static OptionalDouble own(Variable variable, InputValue said) {
+        if (variable instanceof Variable.Named named) {
+            Object own = said.number().isPresent() ? (Object) said.number().getAsDouble() : said.value();
+            int place = named.documents().indexOf(own);
+            return place < 0 ? OptionalDouble.empty() : OptionalDouble.of(place);
+        }
+        OptionalDouble number = said.number();
+        boolean between = number.isPresent()
+                && variable.share(number.getAsDouble()) >= 0
+                && variable.share(number.getAsDouble()) <= 1;
+        return between ? number : OptionalDouble.empty();
     }
 
     /**

@@ -63,8 +63,7 @@ public sealed interface Variable {
      * @param low lower end, SI
      * @param high upper end, SI
      */
-    record Continuous(String path, String title, InputKind.Quantity kind, double low, double high)
-            implements Variable {
+    record Continuous(String path, String title, InputKind.Quantity kind, double low, double high) implements Variable {
 
         @Override
         public String unit() {

@@ -57,10 +57,15 @@ final class VariableReader {
         }
         if (said.from() >= said.to()) {
             throw refusal(
-                    said, said.from() > said.to() ? "it is upside down; write the lower end first" : "both ends are the same");
+                    said,
+                    said.from() > said.to()
+                            ? "it is upside down; write the lower end first"
+                            : "both ends are the same");
         }
         if (input.kind() instanceof InputKind.Whole) {
-            if (said.from() != Math.rint(said.from()) || said.to() != Math.rint(said.to()) || !said.unit().isEmpty()) {
+            if (said.from() != Math.rint(said.from())
+                    || said.to() != Math.rint(said.to())
+                    || !said.unit().isEmpty()) {
                 throw refusal(said, "it is a whole number; write whole ends without a unit");
             }
             return new Variable.Whole(said.path(), input.title(), (int) said.from(), (int) said.to());
@@ -75,7 +80,8 @@ final class VariableReader {
     private static double end(VaryText said, double number, InputKind.Quantity kind) {
         String text = number + (said.unit().isEmpty() ? "" : " " + said.unit());
         return Units.parse(text, kind.dimension())
-                .orElseThrow(() -> refusal(said, "write both ends as " + kind.dimension().description()));
+                .orElseThrow(() ->
+                        refusal(said, "write both ends as " + kind.dimension().description()));
     }
 
     /** Reads the case at the values that were written: one that it refuses is refused here, in its words. */

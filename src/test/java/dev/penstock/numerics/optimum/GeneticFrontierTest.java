@@ -46,9 +46,7 @@ class GeneticFrontierTest {
         double x = 5 * u[0];
         double y = 3 * u[1];
         return new Trial(
-                u,
-                new double[] {4 * x * x + 4 * y * y, Math.pow(x - 5, 2) + Math.pow(y - 5, 2)},
-                new double[] {
+                u, new double[] {4 * x * x + 4 * y * y, Math.pow(x - 5, 2) + Math.pow(y - 5, 2)}, new double[] {
                     (Math.pow(x - 5, 2) + y * y - 25) / 25, (7.7 - Math.pow(x - 8, 2) - Math.pow(y + 3, 2)) / 7.7
                 });
     });
@@ -59,12 +57,12 @@ class GeneticFrontierTest {
         assertThat(frontier.points()).hasSizeGreaterThan(50).allMatch(Trial::feasible);
         for (Trial trial : frontier.points()) {
             double f1 = trial.objectives()[0];
-            double closed = f1 <= 72
-                    ? 2 * Math.pow(Math.sqrt(f1 / 8) - 5, 2)
-                    : Math.pow(Math.sqrt(f1 / 4 - 9) - 5, 2) + 4;
+            double closed =
+                    f1 <= 72 ? 2 * Math.pow(Math.sqrt(f1 / 8) - 5, 2) : Math.pow(Math.sqrt(f1 / 4 - 9) - 5, 2) + 4;
             assertThat(trial.objectives()[1]).isBetween(closed - 1e-9, closed + 0.5);
         }
-        double[] ends = frontier.points().stream().mapToDouble(t -> t.objectives()[0]).toArray();
+        double[] ends =
+                frontier.points().stream().mapToDouble(t -> t.objectives()[0]).toArray();
         assertThat(ends[0]).isLessThan(1);
         assertThat(ends[ends.length - 1]).isGreaterThan(130);
     }
@@ -94,6 +92,7 @@ class GeneticFrontierTest {
                 .isEqualTo(3);
         assertThat(Hypervolume.of(List.of(new double[] {0, 1, 1}, new double[] {1, 0, 0}), new double[] {2, 2, 2}))
                 .isEqualTo(2 + 3);
-        assertThat(Hypervolume.of(List.of(new double[] {3, 0}), new double[] {2, 2})).isZero();
+        assertThat(Hypervolume.of(List.of(new double[] {3, 0}), new double[] {2, 2}))
+                .isZero();
     }
 }

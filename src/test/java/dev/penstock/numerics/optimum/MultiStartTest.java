@@ -73,6 +73,39 @@ class MultiStartTest {
         assertThat(optimum.starts()).anyMatch(Optimum.Start::smooth);
     }
 
+    /**
+     * Split of 9.3 km/s over three stages for the least start mass, m0/m_pay = Π (1 − ε)/(1/n − ε) with n = exp(Δv/v_e). By
+     * Lagrange's multiplier v_e (1 − ε n) is the same of every stage at the optimum: an identity (Vertregt, A method for
+     * calculating the mass ratios of step-rockets, J. Brit. Interplanet. Soc. 15, 1956, from memory).
+     */
+    @Test
+    void findsTheClosedSplitOfStages() {
+        double[] exhaust = {2900, 3300, 4400};
+        double[] structure = {0.06, 0.09, 0.12};
+        Box box = new Box(2, 0.05, 0.9, shares -> {
+            double last = 1 - shares[0] - shares[1];
+            double[] all = {shares[0], shares[1], last};
+            double mass = 1;
+            for (int i = 0; i < 3; i++) {
+                double carried = Math.exp(-9300 * all[i] / exhaust[i]) - structure[i];
+                if (carried <= 0 || all[i] <= 0) {
+                    return new double[] {Double.NaN};
+                }
+                mass *= (1 - structure[i]) / carried;
+            }
+            return new double[] {mass};
+        });
+        double[] found = box.values(new MultiStart(box, Workers.HERE)
+                .search(Optional.empty(), 4, 1000, 1)
+                .best());
+        double[] shares = {found[0], found[1], 1 - found[0] - found[1]};
+        double[] multiplier = IntStream.range(0, 3)
+                .mapToDouble(i -> exhaust[i] * (1 - structure[i] * Math.exp(9300 * shares[i] / exhaust[i])))
+                .toArray();
+        assertThat(multiplier[1]).isCloseTo(multiplier[0], within(1e-3 * multiplier[0]));
+        assertThat(multiplier[2]).isCloseTo(multiplier[0], within(1e-3 * multiplier[0]));
+    }
+
     @Test
     void theSameSeedGivesTheSameBitsOnTwoThreads() {
         Workers two = (count, work) -> IntStream.range(0, count).parallel().forEach(work);
@@ -105,8 +138,7 @@ class MultiStartTest {
         public Trial at(double[] place) {
             double n = Math.floor(12 * place[1]);
             double name = place[2] < 0.5 ? 10 : 0;
-            return new Trial(
-                    place, new double[] {Math.pow(n - 7, 2) + Math.pow(place[0] - 0.3, 2) + name}, NONE);
+            return new Trial(place, new double[] {Math.pow(n - 7, 2) + Math.pow(place[0] - 0.3, 2) + name}, NONE);
         }
     };
 
@@ -128,9 +160,10 @@ class MultiStartTest {
 
     @Test
     void goesAroundPlacesWithoutAnAnswer() {
-        Box box = new Box(2, 0, 1, x -> new double[] {
-            x[0] > 0.4 && x[0] < 0.5 ? Double.NaN : Math.pow(x[0] - 0.6, 2) + Math.pow(x[1] - 0.2, 2)
-        });
+        Box box =
+                new Box(2, 0, 1, x -> new double[] {
+                    x[0] > 0.4 && x[0] < 0.5 ? Double.NaN : Math.pow(x[0] - 0.6, 2) + Math.pow(x[1] - 0.2, 2)
+                });
         Optimum optimum = new MultiStart(box, Workers.HERE).search(Optional.empty(), 3, 600, 1);
         assertThat(optimum.best().objective()).isLessThan(1e-8);
     }

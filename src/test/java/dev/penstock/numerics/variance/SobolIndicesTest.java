@@ -25,8 +25,8 @@ class SobolIndicesTest {
 
     @Test
     void findsTheClosedIndicesOfIshigamisFunction() {
-        SobolIndices.Result result =
-                SobolIndices.of(u -> new double[] {ishigami(u)}, 3, 16_384, 1, Workers.HERE).get(0);
+        SobolIndices.Result result = SobolIndices.of(u -> new double[] {ishigami(u)}, 3, 16_384, 1, Workers.HERE)
+                .get(0);
         for (int i = 0; i < 3; i++) {
             SobolIndices.Index index = result.indices().get(i);
             assertThat(index.first()).isCloseTo(FIRST[i], within(0.005));
@@ -42,7 +42,8 @@ class SobolIndicesTest {
     void errorsShrinkAndBitsDoNotDependOnThreads() {
         Sampled function = u -> new double[] {ishigami(u)};
         Workers two = (count, work) -> IntStream.range(0, count).parallel().forEach(work);
-        SobolIndices.Result few = SobolIndices.of(function, 3, 128, 1, Workers.HERE).get(0);
+        SobolIndices.Result few =
+                SobolIndices.of(function, 3, 128, 1, Workers.HERE).get(0);
         SobolIndices.Result many = SobolIndices.of(function, 3, 8192, 1, two).get(0);
         assertThat(many.indices().get(1).firstError())
                 .isLessThan(0.3 * few.indices().get(1).firstError());
@@ -75,7 +76,8 @@ class SobolIndicesTest {
                 .get(0);
         List<Integer> order = IntStream.range(0, 20)
                 .boxed()
-                .sorted((a, b) -> Double.compare(effects.get(b).mean(), effects.get(a).mean()))
+                .sorted((a, b) ->
+                        Double.compare(effects.get(b).mean(), effects.get(a).mean()))
                 .toList();
         assertThat(order.subList(0, 3)).containsExactlyInAnyOrder(0, 7, 13);
         assertThat(effects.get(3).mean()).isCloseTo(1e-3, within(1e-9));

@@ -122,7 +122,11 @@ class StudyCaseTest {
         assertThat(constraint.kept(5000)).isTrue();
         assertThat(constraint.kept(5001)).isFalse();
         assertThat(constraint.kept(Double.NaN)).isFalse();
-        assertThat(paths.constraints(List.of("within_limits")).get(0).kept(0)).isFalse();
+        Constraint limits = paths.constraints(List.of("within_limits")).get(0);
+        assertThat(limits.text()).isEqualTo("within_limits");
+        CaseAnswer answer = open(DUNLIN).answer(Map.of(), false);
+        assertThat(limits.kept(answer.leastSlack())).isEqualTo(answer.withinLimits());
+        assertThat(limits.kept(-1e-9)).isFalse();
         assertThatThrownBy(() -> paths.constraints(List.of("isp_vacuum_s<=300", "isp_vacuum_s>=301")))
                 .hasMessageContaining("no value keeps both");
         assertThatThrownBy(() -> paths.constraints(List.of("isp_vacuum_s=300"))).hasMessageContaining("FIGURE<=VALUE");
@@ -139,5 +143,19 @@ class StudyCaseTest {
         assertThat(point.closes()).isFalse();
         assertThat(point.figures()[0]).isNaN();
         assertThat(point.failure().orElseThrow().kind()).matches("[a-z-]+");
+    }
+
+    @Test
+    void theFilesOwnValuesAreFound() {
+        StudyCase skerry = open(SKERRY);
+        StudySpace space = skerry.paths()
+                .space(List.of(
+                        "stage[0].thrust_to_weight=1.2..1.5",
+                        "engines.heron.engine.chamber_pressure=6..10MPa",
+                        "stage[0].engines_out=0..2",
+                        "engines.heron.cooling.coolant=fuel,oxidizer"));
+        assertThat(skerry.own(space).orElseThrow()).containsExactly(1.35, 8e6, 1, 0);
+        assertThat(skerry.own(skerry.paths().space(List.of("engines.heron.engine.chamber_pressure=9..10MPa"))))
+                .isEmpty();
     }
 }

@@ -1,0 +1,87 @@
+package dev.penstock.app.study;
+
+import dev.penstock.app.console.BaseCommand;
+import dev.penstock.app.console.CaseFiles;
+import dev.penstock.app.console.ConceptReports;
+import dev.penstock.app.console.ConsoleProgress;
+import dev.penstock.app.console.ExitCode;
+import dev.penstock.app.console.Interruption;
+import dev.penstock.app.console.ReportOption;
+import dev.penstock.app.console.Session;
+import dev.penstock.reports.study.OptimumView;
+import dev.penstock.study.search.OptimumResult;
+import dev.penstock.study.search.OptimumRuns;
+import dev.penstock.study.search.Question;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Searches the best point of a concept or a vehicle. */
+@Command(
+        name = "optimise",
+        description = {
+            "Searches the inputs of a concept or a vehicle for the least or most of a figure under constraints: several starts"
+                    + " of an evolution strategy, finished by quadratic programming where it is smooth.",
+            "What it finds is balanced again and its constraints are checked. Interrupting it keeps the best so far."
+        })
+public final class OptimiseCommand extends BaseCommand {
+
+    @Parameters(paramLabel = "CASE", description = "concept or vehicle file, or the name of one in cycles/")
+    private String file;
+
+    @Mixin
+    private SearchOptions search;
+
+    @Mixin
+    private SearchOptions.Goals goals;
+
+    @Option(names = "--starts", paramLabel = "N", defaultValue = "4", description = "number of starts (4)")
+    private int starts;
+
+    @Option(
+            names = "--evaluations",
+            paramLabel = "N",
+            defaultValue = "0",
+            description = "points that each start tries at most, the finish aside (120 for each input, 400 at least)")
+    private int evaluations;
+
+    @Mixin
+    private ReportOption report;
+
+    /** @param session what the command works with */
+    public OptimiseCommand(Session session) {
+        super(session);
+    }
+
+    @Override
+    public Integer call() {
+        SearchOptions.atLeast("--starts", starts, 1);
+        CaseFiles.Case found = search.found(session, file);
+        Question question = search.question(session, found, goals, 1, 1);
+        int most = evaluations > 0
+                ? SearchOptions.atLeast("--evaluations", evaluations, 20)
+                : Math.max(400, 120 * question.space().size());
+        try (Interruption interruption = new Interruption()) {
+            OptimumResult result;
+            try (ConsoleProgress progress = ConsoleProgress.of(session, "optimising", starts * most, false)) {
+                result =
+                        new OptimumRuns().run(question, starts, most, search.seed(), progress, interruption::requested);
+            }
+            OptimumView view = new OptimumView(result);
+            List<Path> pages = report.write(() -> Map.of(
+                    ConceptReports.slug(question.subject().name()) + "-optimum.html",
+                    record(found).addTo(view.html(new ConceptReports(session).software()))));
+            answer(view::json, () -> view.text() + written(pages));
+            return result.feasible() ? ExitCode.OK : ExitCode.NO_SOLUTION;
+        }
+    }
+
+    @Override
+    protected String mainRows() {
+        return "starts";
+    }
+}
