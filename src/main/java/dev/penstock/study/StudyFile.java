@@ -9,13 +9,13 @@ import dev.penstock.numerics.design.DesignKind;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
-import java.util.Set;
-import java.util.EnumSet;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * A study to be kept and done again: which concepts stand side by side, which inputs a sweep varies, or which vehicle is
@@ -143,8 +143,8 @@ public record StudyFile(
                     further.put(input.key(), texts);
                 } else {
                     Set<Kind> owners = EnumSet.allOf(Kind.class);
-                    owners.removeIf(k ->
-                            !StudyInputs.FURTHER.getOrDefault(k, List.of()).contains(input));
+                    owners.removeIf(
+                            k -> !StudyInputs.FURTHER.getOrDefault(k, List.of()).contains(input));
                     root.problem(input, texts.toString(), "only " + names(owners) + " have it");
                 }
             }

@@ -30,10 +30,14 @@ public final class StudyInputs {
                     "cases", "Concept or vehicle files, relative to the study's folder")
             .example("[\"../heron.toml\"]");
     static final Input<List<String>> VARY = Input.texts(
-                    "vary", "Inputs that the study varies: path=from..to, of a grid path=from..to:count, or path=value,value,...")
+                    "vary",
+                    "Inputs that the study varies: path=from..to, of a grid path=from..to:count, or path=value,value,...")
             .usual(Usual.of(List.of(), "none", ""));
     static final Input<Integer> SAMPLES = Input.whole(
-                    "samples", 0, MOST_SAMPLES, "Engines sampled about each combination of a sweep; points of a sensitivity")
+                    "samples",
+                    0,
+                    MOST_SAMPLES,
+                    "Engines sampled about each combination of a sweep; points of a sensitivity")
             .usual(Usual.of(0, "none", ""));
     static final Input<Boolean> FLY = Input.flag("fly", "Whether a vehicle is sized on the losses of its flight")
             .usual(Usual.of(false, "on the losses it states", ""));

@@ -65,7 +65,7 @@ public final class FrontierView {
         map.put("file", filed);
         map.put("evaluations", result.evaluations());
         map.put("vary", PointWords.vary(space));
-        map.put("seed", result.seed());
+        map.put("seed", (int) result.seed());
         map.put("complete", result.complete());
         return map;
     }

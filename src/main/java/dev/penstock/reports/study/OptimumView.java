@@ -58,7 +58,7 @@ public final class OptimumView {
         map.put("evaluations", result.evaluations());
         map.put("starts", result.starts().stream().map(this::start).toList());
         map.put("vary", PointWords.vary(space));
-        map.put("seed", result.seed());
+        map.put("seed", (int) result.seed());
         map.put("complete", result.complete());
         return map;
     }

@@ -46,7 +46,7 @@ public final class SensitivityView {
         }
         map.put("evaluations", result.evaluations());
         map.put("vary", PointWords.vary(result.space()));
-        map.put("seed", result.seed());
+        map.put("seed", (int) result.seed());
         map.put("complete", result.complete());
         return map;
     }
