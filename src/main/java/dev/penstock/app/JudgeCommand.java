@@ -17,12 +17,10 @@ import dev.penstock.claims.likelihood.Workshop;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.files.WholeFiles;
 import dev.penstock.input.InputFile;
-import dev.penstock.numerics.sampling.Workers;
 import dev.penstock.reports.claims.JudgementView;
 import dev.penstock.reports.page.ReportRecord;
 import dev.penstock.reports.text.Software;
 import dev.penstock.study.Parallel;
-import dev.penstock.study.Progress;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -30,7 +28,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
-import java.util.stream.IntStream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -111,16 +108,8 @@ final class JudgeCommand extends BaseCommand {
     static Judgement judged(Session session, ClaimsFile claims, JudgeEffort effort, BooleanSupplier stopped) {
         Workshop workshop =
                 new Workshop(session.home(), session.fluids(), session.runs().study());
-        Workers workers = (count, work) -> Parallel.map(
-                IntStream.range(0, count).boxed().toList(),
-                i -> "",
-                i -> {
-                    work.accept(i);
-                    return i;
-                },
-                Progress.NONE);
         try (ConsoleProgress progress = ConsoleProgress.of(session, "judging", 2, false)) {
-            return new Judge(workshop, claims, effort, workers, stopped, progress::done, rough -> {
+            return new Judge(workshop, claims, effort, Parallel.WORKERS, stopped, progress::done, rough -> {
                         if (session.terminal()) {
                             session.err().println();
                             session.err().println("so far: " + JudgementView.brief(rough));

@@ -1,6 +1,7 @@
 package dev.penstock.study;
 
 import dev.penstock.numerics.Cancellation;
+import dev.penstock.numerics.sampling.Workers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CancellationException;
@@ -11,9 +12,20 @@ import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 
 /** Does the same thing to many inputs over all processors and keeps their order. */
 public final class Parallel {
+
+    /** Workers on every processor. */
+    public static final Workers WORKERS = (count, work) -> map(
+            IntStream.range(0, count).boxed().toList(),
+            i -> "",
+            i -> {
+                work.accept(i);
+                return i;
+            },
+            Progress.NONE);
 
     private Parallel() {}
 

@@ -1,24 +1,16 @@
 package dev.penstock.app.study;
 
-import dev.penstock.app.console.BaseCommand;
 import dev.penstock.app.console.CaseFiles;
-import dev.penstock.app.console.ConceptReports;
 import dev.penstock.app.console.ConsoleProgress;
-import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.Interruption;
-import dev.penstock.app.console.ReportOption;
 import dev.penstock.app.console.Session;
 import dev.penstock.reports.study.OptimumView;
 import dev.penstock.study.search.OptimumResult;
 import dev.penstock.study.search.OptimumRuns;
 import dev.penstock.study.search.Question;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Map;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Searches the best point of a concept or a vehicle. */
 @Command(
@@ -28,13 +20,7 @@ import picocli.CommandLine.Parameters;
                     + " of an evolution strategy, finished by quadratic programming where it is smooth.",
             "What it finds is balanced again and its constraints are checked. Interrupting it keeps the best so far."
         })
-public final class OptimiseCommand extends BaseCommand {
-
-    @Parameters(paramLabel = "CASE", description = "concept or vehicle file, or the name of one in cycles/")
-    private String file;
-
-    @Mixin
-    private SearchOptions search;
+public final class OptimiseCommand extends SearchCommand {
 
     @Mixin
     private SearchOptions.Goals goals;
@@ -49,9 +35,6 @@ public final class OptimiseCommand extends BaseCommand {
             description = "points that each start tries at most, the finish aside (120 for each input, 400 at least)")
     private int evaluations;
 
-    @Mixin
-    private ReportOption report;
-
     /** @param session what the command works with */
     public OptimiseCommand(Session session) {
         super(session);
@@ -60,23 +43,19 @@ public final class OptimiseCommand extends BaseCommand {
     @Override
     public Integer call() {
         SearchOptions.atLeast("--starts", starts, 1);
-        CaseFiles.Case found = search.found(session, file);
-        Question question = search.question(session, found, goals, 1, 1);
+        CaseFiles.Case found = found();
+        Question question = search().question(session, found, goals, 1, 1);
         int most = evaluations > 0
                 ? SearchOptions.atLeast("--evaluations", evaluations, 20)
                 : Math.max(400, 120 * question.space().size());
         try (Interruption interruption = new Interruption()) {
             OptimumResult result;
             try (ConsoleProgress progress = ConsoleProgress.of(session, "optimising", starts * most, false)) {
-                result =
-                        new OptimumRuns().run(question, starts, most, search.seed(), progress, interruption::requested);
+                result = new OptimumRuns()
+                        .run(question, starts, most, search().seed(), progress, interruption::requested);
             }
             OptimumView view = new OptimumView(result);
-            List<Path> pages = report.write(() -> Map.of(
-                    ConceptReports.slug(question.subject().name()) + "-optimum.html",
-                    record(found).addTo(view.html(new ConceptReports(session).software()))));
-            answer(view::json, () -> view.text() + written(pages));
-            return result.feasible() ? ExitCode.OK : ExitCode.NO_SOLUTION;
+            return show(found, question.subject(), "optimum", view::json, view::text, view::html, result.feasible());
         }
     }
 

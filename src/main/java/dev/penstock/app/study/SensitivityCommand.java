@@ -1,12 +1,8 @@
 package dev.penstock.app.study;
 
-import dev.penstock.app.console.BaseCommand;
 import dev.penstock.app.console.CaseFiles;
-import dev.penstock.app.console.ConceptReports;
 import dev.penstock.app.console.ConsoleProgress;
-import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.Interruption;
-import dev.penstock.app.console.ReportOption;
 import dev.penstock.app.console.Session;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.numerics.variance.SobolIndices;
@@ -14,14 +10,10 @@ import dev.penstock.reports.study.SensitivityView;
 import dev.penstock.study.search.SensitivityResult;
 import dev.penstock.study.search.SensitivityRuns;
 import dev.penstock.study.space.StudyFigure;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Finds which inputs of a concept or a vehicle move its figures. */
 @Command(
@@ -31,13 +23,7 @@ import picocli.CommandLine.Parameters;
                     + " standard errors, each input varied over its range alike.",
             "More than 15 inputs are screened first. Interrupting it keeps what is done."
         })
-public final class SensitivityCommand extends BaseCommand {
-
-    @Parameters(paramLabel = "CASE", description = "concept or vehicle file, or the name of one in cycles/")
-    private String file;
-
-    @Mixin
-    private SearchOptions search;
+public final class SensitivityCommand extends SearchCommand {
 
     @Option(
             names = "--figures",
@@ -54,9 +40,6 @@ public final class SensitivityCommand extends BaseCommand {
             description = "points of the design; each costs as many balances as there are inputs, and two (256)")
     private int samples;
 
-    @Mixin
-    private ReportOption report;
-
     /** @param session what the command works with */
     public SensitivityCommand(Session session) {
         super(session);
@@ -65,8 +48,8 @@ public final class SensitivityCommand extends BaseCommand {
     @Override
     public Integer call() {
         SearchOptions.atLeast("--samples", samples, 2 * SobolIndices.SHIFTS);
-        CaseFiles.Case found = search.found(session, file);
-        SearchOptions.Asked asked = search.asked(session, found);
+        CaseFiles.Case found = found();
+        SearchOptions.Asked asked = search().asked(session, found);
         if (figures.isEmpty()) {
             throw new InvalidInput(
                     "",
@@ -85,16 +68,19 @@ public final class SensitivityCommand extends BaseCommand {
                                 asked.space(),
                                 explained,
                                 samples,
-                                search.seed(),
+                                search().seed(),
                                 progress,
                                 interruption::requested);
             }
             SensitivityView view = new SensitivityView(result);
-            List<Path> pages = report.write(() -> Map.of(
-                    ConceptReports.slug(asked.subject().name()) + "-sensitivity.html",
-                    record(found).addTo(view.html(new ConceptReports(session).software()))));
-            answer(view::json, () -> view.text() + written(pages));
-            return result.shareThatCloses() > 0 ? ExitCode.OK : ExitCode.NO_SOLUTION;
+            return show(
+                    found,
+                    asked.subject(),
+                    "sensitivity",
+                    view::json,
+                    view::text,
+                    view::html,
+                    result.shareThatCloses() > 0);
         }
     }
 

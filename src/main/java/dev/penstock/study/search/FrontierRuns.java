@@ -3,6 +3,7 @@ package dev.penstock.study.search;
 import dev.penstock.numerics.optimum.Frontier;
 import dev.penstock.numerics.optimum.GeneticFrontier;
 import dev.penstock.numerics.sampling.Workers;
+import dev.penstock.study.Parallel;
 import dev.penstock.study.Progress;
 import dev.penstock.study.space.StudyPoint;
 import dev.penstock.study.space.StudySpace;
@@ -17,7 +18,7 @@ public final class FrontierRuns {
     private final Workers workers;
 
     public FrontierRuns() {
-        this(AllProcessors.WORKERS);
+        this(Parallel.WORKERS);
     }
 
     FrontierRuns(Workers workers) {

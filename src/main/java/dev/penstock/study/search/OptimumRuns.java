@@ -4,6 +4,7 @@ import dev.penstock.errors.InvalidInput;
 import dev.penstock.numerics.optimum.MultiStart;
 import dev.penstock.numerics.optimum.Optimum;
 import dev.penstock.numerics.sampling.Workers;
+import dev.penstock.study.Parallel;
 import dev.penstock.study.Progress;
 import dev.penstock.study.space.StudyPoint;
 import dev.penstock.study.space.StudySpace;
@@ -18,7 +19,7 @@ public final class OptimumRuns {
     private final Workers workers;
 
     public OptimumRuns() {
-        this(AllProcessors.WORKERS);
+        this(Parallel.WORKERS);
     }
 
     OptimumRuns(Workers workers) {

@@ -6,6 +6,7 @@ import dev.penstock.numerics.variance.Sampled;
 import dev.penstock.numerics.variance.Screening;
 import dev.penstock.numerics.variance.SobolIndices;
 import dev.penstock.quantities.Notation;
+import dev.penstock.study.Parallel;
 import dev.penstock.study.Progress;
 import dev.penstock.study.space.StudyCase;
 import dev.penstock.study.space.StudyFigure;
@@ -35,7 +36,7 @@ public final class SensitivityRuns {
     private final Workers workers;
 
     public SensitivityRuns() {
-        this(AllProcessors.WORKERS);
+        this(Parallel.WORKERS);
     }
 
     SensitivityRuns(Workers workers) {
