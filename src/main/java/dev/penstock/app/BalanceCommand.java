@@ -5,6 +5,7 @@ import dev.penstock.app.console.CaseFiles;
 import dev.penstock.app.console.ChangeOptions;
 import dev.penstock.app.console.ConceptReports;
 import dev.penstock.app.console.ConsoleProgress;
+import dev.penstock.app.console.DiagramOption;
 import dev.penstock.app.console.FiguresOption;
 import dev.penstock.app.console.ReportOption;
 import dev.penstock.app.console.SamplesOption;
@@ -54,6 +55,9 @@ final class BalanceCommand extends BaseCommand {
     @Mixin
     private SamplesOption samples;
 
+    @Mixin
+    private DiagramOption diagram;
+
     BalanceCommand(Session session) {
         super(session);
     }
@@ -61,6 +65,7 @@ final class BalanceCommand extends BaseCommand {
     @Override
     public Integer call() {
         int count = samples.count();
+        diagram.check();
         CaseFiles.Case found = CaseFiles.one(session, file, changes.map());
         EngineRuns runs = session.runs();
         Concept concept = runs.read(found.file(), found.changes());
@@ -76,6 +81,7 @@ final class BalanceCommand extends BaseCommand {
         List<Path> written = new ArrayList<>(page);
         written.addAll(
                 figures.write(() -> List.of(new SlideFiles(balance.concept().name(), EngineSlides.of(balance)))));
+        written.addAll(diagram.write(balance));
         return answer(
                 () -> {
                     Map<String, Object> map = FigureJson.of(EngineFigures.ALL, balance);

@@ -2,6 +2,7 @@ package dev.penstock.app;
 
 import dev.penstock.app.console.BaseCommand;
 import dev.penstock.app.console.LocalAction;
+import dev.penstock.app.console.NewFiles;
 import dev.penstock.app.console.OptionReader;
 import dev.penstock.app.console.Session;
 import dev.penstock.cycles.arrangements.Cycle;
@@ -12,10 +13,12 @@ import dev.penstock.reports.text.TextTable;
 import dev.penstock.vehicle.plan.VehicleInputs;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
@@ -23,20 +26,20 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "new",
         description = {
-            "Writes a commented concept file to start from: what a concept must state, and every other input of the cycle"
-                    + " with its default and what that rests on.",
-            "Without a cycle it lists the cycles."
+            "Writes a commented file to start from: a concept of a cycle, a vehicle, claims or a study, with what it must state, and"
+                    + " every other input with its default and what that rests on.",
+            "Without a kind it lists them."
         })
 final class NewCommand extends BaseCommand implements LocalAction {
 
-    @Parameters(index = "0", arity = "0..1", paramLabel = "CYCLE", description = "cycle, for example gas-generator")
+    @Parameters(index = "0", arity = "0..1", paramLabel = "KIND", description = "a cycle, for example gas-generator, or vehicle, claims, study")
     private Optional<String> cycle = Optional.empty();
 
     @Parameters(
             index = "1",
             arity = "0..1",
             paramLabel = "FILE",
-            description = "file to write, CYCLE.toml otherwise; an existing file is not touched")
+            description = "file to write, KIND.toml otherwise; an existing file is not touched")
     private Optional<Path> file = Optional.empty();
 
     NewCommand(Session session) {
@@ -51,9 +54,13 @@ final class NewCommand extends BaseCommand implements LocalAction {
         OptionReader reader = new OptionReader();
         Optional<Cycle> found =
                 Cycle.all().stream().filter(c -> c.id().equals(cycle.get())).findFirst();
-        if (found.isEmpty()) {
-            List<String> ids = Cycle.all().stream().map(Cycle::id).toList();
-            reader.problem("CYCLE", cycle.get(), "allowed are " + String.join(", ", ids));
+        Optional<NewFiles> other = NewFiles.named(cycle.get());
+        if (found.isEmpty() && other.isEmpty()) {
+            List<String> words = Stream.concat(
+                            Cycle.all().stream().map(Cycle::id),
+                            Arrays.stream(NewFiles.values()).map(NewFiles::word))
+                    .toList();
+            reader.problem("KIND", cycle.get(), "allowed are " + String.join(", ", words));
         }
         Path place = file.orElse(Path.of(cycle.get() + ".toml"));
         if (Files.exists(place)) {
@@ -61,19 +68,23 @@ final class NewCommand extends BaseCommand implements LocalAction {
         }
         reader.finish();
         String name = place.getFileName().toString().replaceFirst("\\.toml$", "");
-        String text = new ConceptTemplate(session.fluids(), VehicleInputs.IN_CONCEPT).text(found.orElseThrow(), name);
         Path folder = place.toAbsolutePath().getParent();
         if (folder == null) {
             throw new InvalidInput("", "FILE", place.toString(), "write the path of a file");
         }
+        String text = other.map(o -> o.text(name, folder, session.home()))
+                .orElseGet(() -> new ConceptTemplate(session.fluids(), VehicleInputs.IN_CONCEPT)
+                        .text(found.orElseThrow(), name));
+        String next = other.map(NewFiles::next).orElse("balance");
         WholeFiles.write(folder, Map.of(place.getFileName().toString(), text));
         return answer(
-                () -> Map.of("file", place.toString(), "cycle", cycle.get()),
-                () -> "wrote " + place + "; next: penstock balance " + place + System.lineSeparator());
+                () -> Map.of("file", place.toString(), "kind", cycle.get()),
+                () -> "wrote " + place + "; next: penstock " + next + " " + place + System.lineSeparator());
     }
 
     private static Map<String, Object> listJson() {
-        return Map.of(
+        Map<String, Object> lists = new LinkedHashMap<>();
+        lists.put(
                 "cycles",
                 Cycle.all().stream()
                         .map(c -> {
@@ -84,11 +95,18 @@ final class NewCommand extends BaseCommand implements LocalAction {
                             return map;
                         })
                         .toList());
+        lists.put(
+                "others",
+                Arrays.stream(NewFiles.values())
+                        .map(file -> Map.of("id", file.word(), "summary", file.summary()))
+                        .toList());
+        return lists;
     }
 
     private static String listText() {
-        TextTable table = new TextTable().header("cycle", "<what it does");
+        TextTable table = new TextTable().header("kind", "<what it is");
         Cycle.all().forEach(c -> table.row(c.id(), c.summary()));
+        Arrays.stream(NewFiles.values()).forEach(file -> table.row(file.word(), file.summary()));
         return table.text();
     }
 }

@@ -9,6 +9,7 @@ import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.FiguresOption;
 import dev.penstock.app.console.ReportOption;
 import dev.penstock.app.console.Session;
+import dev.penstock.app.console.TrajectoryOption;
 import dev.penstock.errors.LimitReached;
 import dev.penstock.reports.slide.EngineSlides;
 import dev.penstock.reports.slide.SlideFiles;
@@ -28,6 +29,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -67,6 +69,9 @@ final class SizeCommand extends BaseCommand {
     @Mixin
     private FiguresOption figures;
 
+    @Mixin
+    private TrajectoryOption trajectory;
+
     SizeCommand(Session session) {
         super(session);
     }
@@ -78,6 +83,7 @@ final class SizeCommand extends BaseCommand {
 
     @Override
     public Integer call() {
+        trajectory.check(fly && !reuse);
         VehicleRuns runs = new VehicleRuns(session.runs());
         CaseFiles.Case found = CaseFiles.one(session, file, changes.map());
         if (reuse) {
@@ -119,7 +125,9 @@ final class SizeCommand extends BaseCommand {
         }
         List<Path> page =
                 page(found, flown.sizing(), () -> VehicleView.html(flown, new ConceptReports(session).software()));
-        return answer(() -> FlightView.json(flown), () -> FlightView.text(flown) + written(page));
+        List<Path> files = Stream.concat(page.stream(), trajectory.write(flown).stream())
+                .toList();
+        return answer(() -> FlightView.json(flown), () -> FlightView.text(flown) + written(files));
     }
 
     private List<Path> page(CaseFiles.Case found, VehicleSizing sizing, Supplier<String> html) {

@@ -46,6 +46,7 @@ public final class FlightFigures {
     /** Figures of an instant. */
     public static final FigureTable<AscentPoint> POINTS = FigureTable.<AscentPoint>ofOne()
             .number("time_s", "time", TIME, AscentPoint::time)
+            .word("part", "part of the flight", AscentPoint::segment)
             .number("altitude_m", "altitude", HEIGHT, AscentPoint::altitude)
             .number("downrange_m", "downrange", HEIGHT, AscentPoint::downrange)
             .number("air_speed_m_s", "air speed", SPEED, AscentPoint::airSpeed)
@@ -56,6 +57,8 @@ public final class FlightFigures {
             .number("thrust_N", "thrust", Notation.FORCE, AscentPoint::thrust)
             .number("throttle", "throttle", Notation.PERCENT, AscentPoint::throttle)
             .number("isp_s", "Isp", ISP, AscentPoint::isp)
+            .number("drag_N", "drag", Notation.FORCE, AscentPoint::drag)
+            .number("ambient_pressure_Pa", "ambient pressure", Notation.PRESSURE, AscentPoint::ambientPressure)
             .number("dynamic_pressure_Pa", "dynamic pressure", KILOPASCAL, AscentPoint::dynamicPressure)
             .number("mach", "Mach number", significant("", 3), AscentPoint::mach)
             .number("acceleration_m_s2", "acceleration", ACCELERATION, AscentPoint::acceleration)
@@ -140,7 +143,11 @@ public final class FlightFigures {
 
     private FlightFigures() {}
 
-    private static List<AscentPoint> thinned(List<AscentPoint> points) {
+    /**
+     * @param points a flight, moment by moment
+     * @return as many of them as documents hold, ends included
+     */
+    public static List<AscentPoint> thinned(List<AscentPoint> points) {
         int every = Math.max(1, points.size() / DOCUMENTED_POINTS);
         int last = points.size() - 1;
         return IntStream.rangeClosed(0, last)

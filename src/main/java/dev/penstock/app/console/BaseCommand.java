@@ -49,6 +49,9 @@ public abstract class BaseCommand implements Callable<Integer> {
     /** Options that say where an answer goes; they do not belong to what made it. */
     protected static final Set<String> OUTPUT = Set.of(
             "--report",
+            "--diagram",
+            "--trajectory",
+            "--release",
             "--paper",
             "--json",
             "--csv",

@@ -2,12 +2,11 @@ package dev.penstock.cycles.reading;
 
 import dev.penstock.cycles.arrangements.Cycle;
 import dev.penstock.fluids.FluidLibrary;
+import dev.penstock.input.FileTemplate;
 import dev.penstock.input.Input;
 import dev.penstock.input.InputGroup;
 import dev.penstock.input.InputValue;
-import dev.penstock.input.Usual;
 import java.util.LinkedHashMap;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -16,8 +15,6 @@ import java.util.Optional;
  * stand the defaults in use, behind {@code ##} the inputs of tables and choices that this engine does not have.
  */
 public final class ConceptTemplate {
-
-    private static final int COMMENT_COLUMN = 44;
 
     private final ConceptReader reader;
     private final InputGroup vehicle;
@@ -122,24 +119,7 @@ public final class ConceptTemplate {
     }
 
     private static String line(String mark, Input<?> input, Optional<String> value, String source) {
-        String assignment = mark + input.key() + " = "
-                + value.or(() -> standing(input)).orElse(input.example().isEmpty() ? "..." : input.example());
-        if (mark.isEmpty()) {
-            return assignment + "\n";
-        }
         String basis = source.isEmpty() ? input.whenAbsent() : source.replaceFirst("^default: ", "");
-        String how = input.silence() == Input.Silence.COMPUTED ? "left out: " : "default: ";
-        return String.format(
-                        Locale.ROOT,
-                        "%-" + COMMENT_COLUMN + "s # %s; %s%s%n",
-                        assignment,
-                        input.title(),
-                        input.kind().allowed(),
-                        basis.isEmpty() ? "" : "; " + how + basis)
-                .replace("\r\n", "\n");
-    }
-
-    private static <T> Optional<String> standing(Input<T> input) {
-        return input.usual().map(Usual::value).map(input.kind()::toml);
+        return FileTemplate.line(mark, input, value, basis);
     }
 }

@@ -35,7 +35,9 @@ public final class FlightView {
     public static Map<String, Object> json(FlownSizing flown) {
         Map<String, Object> map = new LinkedHashMap<>(VehicleView.json(flown.sizing()));
         map.put("warnings", FigureJson.each(CheckFigures.WARNINGS, flown.warnings()));
-        map.put("flight", FigureJson.of(FlightFigures.FLOWN, flown));
+        Map<String, Object> flight = new LinkedHashMap<>(FigureJson.of(FlightFigures.FLOWN, flown));
+        flight.putAll(new FlightDocument(flown).json());
+        map.put("flight", flight);
         flown.back().ifPresent(b -> map.put("return", FigureJson.of(FlightFigures.RETURN, b)));
         return map;
     }

@@ -49,7 +49,7 @@ public final class AscentDynamics implements OdeIntegrator.Equations {
     static final int SIZE = 11;
 
     /** Fraction of the dynamic-pressure limit at which throttling begins. */
-    private static final double THROTTLE_FROM = 0.9;
+    public static final double THROTTLE_FROM = 0.9;
     /** Below this speed through the air (m/s) "along the flight path" means upwards. */
     private static final double AT_REST = 0.01;
 
@@ -88,6 +88,7 @@ public final class AscentDynamics implements OdeIntegrator.Equations {
     double thrust;
     double pitch;
     double drag;
+    double ambientPressure;
     private double lostThrust;
     private double upX;
     private double upY;
@@ -151,11 +152,12 @@ public final class AscentDynamics implements OdeIntegrator.Equations {
         airEast = -y[VX] * upY + y[VY] * upX - mission.airRotation() * radius;
         airSpeed = Math.hypot(airUp, airEast);
         Atmosphere.State air = atmosphere.at(Math.max(altitude, -1000));
+        ambientPressure = air.pressure();
         dynamicPressure = 0.5 * air.density() * airSpeed * airSpeed;
         mach = airSpeed / air.soundSpeed();
         drag = dynamicPressure * dragTable.coefficient(mach) * area;
         if (burning) {
-            lostThrust = vacuumThrust - thrusters.thrustAt(air.pressure());
+            lostThrust = vacuumThrust - thrusters.thrustAt(ambientPressure);
             throttle = throttle(y[MASS]);
             thrust = throttle * vacuumThrust - lostThrust;
             pitch = pitch(t);

@@ -43,6 +43,11 @@ final class AscentFlight {
     private double burnEnd;
     private double coastEnd;
     private final boolean noAir;
+    private double tiltTime;
+    private double pathTime;
+    private double tangentTime;
+    private double tangentStart;
+    private double tangentRate;
 
     AscentFlight(
             AscentVehicle vehicle,
@@ -95,11 +100,13 @@ final class AscentFlight {
             dynamics.look(t, s);
             return dynamics.airSpeed - TILT_AT;
         });
+        tiltTime = time;
         dynamics.tilt(tilt);
         until((t, s) -> {
             dynamics.look(t, s);
             return Math.atan2(dynamics.airEast, dynamics.airUp) - tilt;
         });
+        pathTime = time;
         dynamics.point(AscentDynamics.Pointing.ALONG_PATH);
         if (!noAir) {
             if (overThinAir(time, y) < 0) {
@@ -130,8 +137,17 @@ final class AscentFlight {
         coastEnd = from.coastEnd();
         arm();
         double rate = (Math.tan(pitchEnd) - Math.tan(pitchStart)) / from.burnLeft();
-        dynamics.tangentLaw(time, Math.tan(pitchStart), rate);
+        tangentTime = time;
+        tangentStart = Math.tan(pitchStart);
+        tangentRate = rate;
+        dynamics.tangentLaw(tangentTime, tangentStart, tangentRate);
         until((t, s) -> energy(s) - mission.orbitalEnergy());
+    }
+
+    /** How the thrust was pointed on the way to the orbit, after this tilt (rad). */
+    SteeringLaw steering(double tilt) {
+        return new SteeringLaw(
+                TILT_AT, tiltTime, tilt, pathTime, THIN_AIR, tangentTime, tangentStart, tangentRate);
     }
 
     /** @return time to burn and coast through all that is left, at full flow (s) */

@@ -15,6 +15,8 @@ package dev.penstock.vehicle.ascent;
  * @param thrust thrust (N)
  * @param throttle throttle setting (-), zero when coasting
  * @param isp specific impulse at this moment (s), zero when coasting
+ * @param drag drag (N)
+ * @param ambientPressure pressure of the air (Pa)
  * @param dynamicPressure dynamic pressure (Pa)
  * @param mach Mach number (-)
  * @param acceleration acceleration by thrust and drag (m/s²)
@@ -32,6 +34,8 @@ public record AscentPoint(
         double thrust,
         double throttle,
         double isp,
+        double drag,
+        double ambientPressure,
         double dynamicPressure,
         double mach,
         double acceleration) {}

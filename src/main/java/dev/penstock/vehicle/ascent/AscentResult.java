@@ -13,6 +13,7 @@ import java.util.List;
  * @param tilt tilt after release that leaves most mass (rad)
  * @param pitchStart angle of the thrust above the horizon where the tangent law begins (rad)
  * @param pitchEnd angle it would reach when everything is burnt at full flow (rad)
+ * @param steering how the thrust was pointed
  * @param insertionTime time of reaching the orbit (s)
  * @param finalMass mass in orbit, unburnt propellant of the last stage included (kg)
  * @param margin speed gain left in the stages (m/s); negative if the orbit is beyond them, by that much
@@ -37,6 +38,7 @@ public record AscentResult(
         double tilt,
         double pitchStart,
         double pitchEnd,
+        SteeringLaw steering,
         double insertionTime,
         double finalMass,
         double margin,

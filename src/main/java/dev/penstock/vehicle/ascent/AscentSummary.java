@@ -39,6 +39,7 @@ final class AscentSummary {
                 tilt,
                 pitchStart,
                 pitchEnd,
+                flight.steering(tilt),
                 flight.time(),
                 y[AscentDynamics.MASS],
                 margin,

@@ -86,6 +86,8 @@ class FlightRecorder {
                 dynamics.thrust,
                 dynamics.throttle,
                 dynamics.isp(),
+                dynamics.drag,
+                dynamics.ambientPressure,
                 dynamics.dynamicPressure,
                 dynamics.mach,
                 (dynamics.thrust - dynamics.drag) / y[MASS]));

@@ -9,6 +9,7 @@ import dev.penstock.errors.Require;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.quantities.Constants;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * An engine just balanced, as its vehicle sees it. Thrust against ambient pressure is asked of the balance once, at
@@ -19,6 +20,11 @@ public final class BalancedEngine implements EnginePerformance {
 
     private static final double HIGHEST_PRESSURE = 1.2 * Constants.STANDARD_ATMOSPHERE;
     private static final int STEPS = 48;
+
+    /** Ambient pressures (Pa) between which the thrust is a straight line. */
+    public static final List<Double> PRESSURES = IntStream.rangeClosed(0, STEPS)
+            .mapToObj(i -> HIGHEST_PRESSURE * i / STEPS)
+            .toList();
 
     private final EngineBalance balance;
     private final double[] thrust = new double[STEPS + 1];
@@ -32,7 +38,7 @@ public final class BalancedEngine implements EnginePerformance {
     public BalancedEngine(EngineBalance balance) {
         this.balance = balance;
         for (int i = 0; i <= STEPS; i++) {
-            thrust[i] = balance.thrustAt(HIGHEST_PRESSURE * i / STEPS);
+            thrust[i] = balance.thrustAt(PRESSURES.get(i));
         }
         this.oxidizer = loaded(balance, Side.OXIDIZER);
         this.fuel = loaded(balance, Side.FUEL);

@@ -1,0 +1,198 @@
+package dev.penstock.app;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import dev.penstock.chamber.atmosphere.StandardAtmosphere1976;
+
+/**
+ * Flies a flight again from its document: Runge and Kutta's classical method in polar coordinates, with the standard atmosphere and
+ * nothing else of Penstock.
+ */
+final class Refly {
+
+    private static final double STEP = 0.1;
+
+    private final JsonNode flight;
+    private final StandardAtmosphere1976 air = new StandardAtmosphere1976();
+    private final double mu;
+    private final double ground;
+    private final double rotation;
+
+    // radius, angle, speed upwards, speed along, mass
+    private double[] y;
+    private double time;
+    private int part;
+    private double coastEnd;
+
+    Refly(JsonNode flight) {
+        this.flight = flight;
+        this.mu = flight.at("/planet/gravitational_parameter_m3_s2").doubleValue();
+        this.ground = flight.at("/planet/radius_m").doubleValue();
+        this.rotation = flight.at("/planet/rotation_rate_rad_s").doubleValue()
+                * Math.cos(flight.get("inclination_rad").doubleValue());
+    }
+
+    double time() {
+        return time;
+    }
+
+    double altitude() {
+        return y[0] - ground;
+    }
+
+    double speed() {
+        return Math.hypot(y[2], y[3]);
+    }
+
+    double mass() {
+        return y[4];
+    }
+
+    Refly toOrbit() {
+        y = new double[] {ground, 0, 0, rotation * ground, flight.get("start_mass_kg").doubleValue()};
+        double goal = -mu
+                / (2 * ground
+                        + flight.get("insertion_altitude_m").doubleValue()
+                        + flight.get("apogee_altitude_m").doubleValue());
+        double burnEnd = begin();
+        while (energy(y) < goal) {
+            double step = STEP;
+            for (String key : new String[] {"tilt_from_s", "path_from_s", "tangent_from_s"}) {
+                double at = flight.at("/steering/" + key).doubleValue();
+                step = time < at ? Math.min(step, at - time) : step;
+            }
+            step = time < coastEnd ? Math.min(step, coastEnd - time) : step;
+            double[] next = stepped(step);
+            if (time >= coastEnd && next[4] < burnEnd && part < flight.get("parts").size() - 1) {
+                step *= (y[4] - burnEnd) / (y[4] - next[4]);
+                y = stepped(step);
+                time += step;
+                y[4] -= flight.get("parts").get(part).get("dropped_after_kg").doubleValue();
+                part++;
+                burnEnd = begin();
+                continue;
+            }
+            if (energy(next) > goal) {
+                step *= (goal - energy(y)) / (energy(next) - energy(y));
+                y = stepped(step);
+                time += step;
+                return this;
+            }
+            y = next;
+            time += step;
+        }
+        return this;
+    }
+
+    private double begin() {
+        JsonNode now = flight.get("parts").get(part);
+        coastEnd = time + now.get("coast_before_s").doubleValue();
+        y[4] -= now.get("spent_before_kg").doubleValue();
+        return y[4] - now.get("burned_kg").doubleValue();
+    }
+
+    private double energy(double[] s) {
+        return (s[2] * s[2] + s[3] * s[3]) / 2 - mu / s[0];
+    }
+
+    private double[] stepped(double h) {
+        double[] k1 = rates(time, y);
+        double[] k2 = rates(time + h / 2, moved(y, k1, h / 2));
+        double[] k3 = rates(time + h / 2, moved(y, k2, h / 2));
+        double[] k4 = rates(time + h * (1 - 1e-12), moved(y, k3, h));
+        double[] next = y.clone();
+        for (int i = 0; i < y.length; i++) {
+            next[i] += h / 6 * (k1[i] + 2 * k2[i] + 2 * k3[i] + k4[i]);
+        }
+        return next;
+    }
+
+    private static double[] moved(double[] s, double[] k, double h) {
+        double[] moved = s.clone();
+        for (int i = 0; i < s.length; i++) {
+            moved[i] += h * k[i];
+        }
+        return moved;
+    }
+
+    private double[] rates(double t, double[] s) {
+        double radius = s[0];
+        double along = s[3] - rotation * radius;
+        double airSpeed = Math.hypot(s[2], along);
+        var state = air.at(Math.max(radius - ground, 0));
+        double q = 0.5 * state.density() * airSpeed * airSpeed;
+        double drag = q
+                * line(flight.at("/drag/mach"), flight.at("/drag/drag_coefficient"), airSpeed / state.soundSpeed())
+                * flight.at("/drag/reference_area_m2").doubleValue();
+        boolean burning = t >= coastEnd;
+        double vacuum = 0;
+        double lost = 0;
+        double flow = 0;
+        if (burning) {
+            for (JsonNode group : flight.get("parts").get(part).get("engines")) {
+                for (JsonNode engine : flight.get("engines")) {
+                    if (engine.get("name").equals(group.get("engine"))) {
+                        double count = group.get("count").doubleValue();
+                        double full = engine.get("thrust_vacuum_N").doubleValue();
+                        vacuum += count * full;
+                        lost += count
+                                * (full - line(engine.get("ambient_pressure_Pa"), engine.get("thrust_N"), state.pressure()));
+                        flow += count * engine.get("mass_flow_kg_s").doubleValue();
+                    }
+                }
+            }
+        }
+        double throttle = burning ? throttle(q, s[4], lost, vacuum) : 0;
+        double thrust = burning ? throttle * vacuum - lost : 0;
+        double pitch = pitch(t, airSpeed, Math.atan2(s[2], along));
+        double brake = airSpeed > 0 ? drag / s[4] / airSpeed : 0;
+        double up = thrust / s[4] * Math.sin(pitch) - brake * s[2] - mu / (radius * radius);
+        double on = thrust / s[4] * Math.cos(pitch) - brake * along;
+        return new double[] {
+            s[2], s[3] / radius, up + s[3] * s[3] / radius, on - s[2] * s[3] / radius, -throttle * flow
+        };
+    }
+
+    private double throttle(double q, double mass, double lost, double vacuum) {
+        double least = flight.at("/limits_asked/minimum_throttle").doubleValue();
+        double limit = flight.at("/limits_asked/dynamic_pressure_Pa").doubleValue();
+        double from = flight.at("/throttle_rule/from_dynamic_pressure_Pa").doubleValue();
+        double setting = Math.min(
+                1, (flight.at("/limits_asked/acceleration_m_s2").doubleValue() * mass + lost) / vacuum);
+        if (q > from) {
+            setting = Math.min(setting, 1 - (q - from) / (limit - from) * (1 - least));
+        }
+        return Math.max(least, setting);
+    }
+
+    private double pitch(double t, double airSpeed, double path) {
+        JsonNode law = flight.get("steering");
+        if (t >= law.get("tangent_from_s").doubleValue()) {
+            return Math.atan(law.get("tangent_start").doubleValue()
+                    + law.get("tangent_rate_1_s").doubleValue()
+                            * (t - law.get("tangent_from_s").doubleValue()));
+        }
+        if (t >= law.get("path_from_s").doubleValue()) {
+            return path;
+        }
+        return Math.PI / 2
+                - (t >= law.get("tilt_from_s").doubleValue()
+                        ? law.get("tilt_rad").doubleValue()
+                        : 0);
+    }
+
+    private static double line(JsonNode xs, JsonNode ys, double x) {
+        int last = xs.size() - 1;
+        if (x <= xs.get(0).doubleValue()) {
+            return ys.get(0).doubleValue();
+        }
+        for (int i = 1; i <= last; i++) {
+            double to = xs.get(i).doubleValue();
+            if (x <= to) {
+                double from = xs.get(i - 1).doubleValue();
+                double low = ys.get(i - 1).doubleValue();
+                return low + (x - from) / (to - from) * (ys.get(i).doubleValue() - low);
+            }
+        }
+        return ys.get(last).doubleValue();
+    }
+}
