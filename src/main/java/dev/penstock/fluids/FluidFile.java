@@ -92,8 +92,8 @@ final class FluidFile {
         storage.quantity("subcooled_density_tolerance", Dimension.RATIO, Range.of(0, 0.1), 0.01);
         storage.optionalText("source");
         PropellantLimits limits = limits(root.table("limits"));
-        PropellantTraits traits = new PropellantTraitsReader(root, roles)
-                .read(Math.min(storageTemperature, subcooledTemperature.orElse(storageTemperature)));
+        double coldest = Math.min(storageTemperature, subcooledTemperature.orElse(storageTemperature));
+        PropellantTraits traits = new PropellantTraitsReader(root, roles, coldest).read();
         file.finish();
         double reference = model.atPressureTemperature(formation.pressure(), formation.temperature())
                 .enthalpy();

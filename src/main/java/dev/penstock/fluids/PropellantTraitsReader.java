@@ -26,7 +26,6 @@ import java.util.TreeMap;
  */
 final class PropellantTraitsReader {
 
-    private static final Range COLLAPSE = Range.of(1, 10);
     private static final List<String> STATES = List.of("liquid", "gas");
     private static final List<String> VERDICTS = List.of("caution", "barred");
 
@@ -35,8 +34,15 @@ final class PropellantTraitsReader {
     private final boolean fuel;
     private final boolean monopropellant;
     private final boolean coolant;
+    private final double coldest;
 
-    PropellantTraitsReader(InputTable root, Set<Propellant.Role> roles) {
+    /**
+     * @param root the file
+     * @param roles what it serves as
+     * @param coldest lowest temperature at which it is loaded (K)
+     */
+    PropellantTraitsReader(InputTable root, Set<Propellant.Role> roles, double coldest) {
+        this.coldest = coldest;
         this.root = root;
         this.oxidizer = roles.contains(Propellant.Role.OXIDIZER);
         this.fuel = roles.contains(Propellant.Role.FUEL);
@@ -44,36 +50,23 @@ final class PropellantTraitsReader {
         this.coolant = roles.contains(Propellant.Role.COOLANT);
     }
 
-    /**
-     * @param coldest lowest temperature at which it is loaded (K)
-     * @return what the file says
-     */
-    PropellantTraits read(double coldest) {
-        return new PropellantTraits(combustion(), tank(coldest), cooling(), metals());
+    /** @return what the file says */
+    PropellantTraits read() {
+        return new PropellantTraits(combustion(), tank(), cooling(), metals());
     }
 
     private CombustionTraits combustion() {
-        InputTable table = root.table("combustion");
-        OptionalDouble zone = quantity(
-                table,
-                "wall_zone_loss",
-                Dimension.RATIO,
-                Range.of(0, 0.3),
-                fuel || monopropellant,
-                "a share of the theoretical characteristic velocity; every fuel and monopropellant states it");
-        OptionalDouble length = quantity(
-                table,
-                "characteristic_length",
-                Dimension.LENGTH,
-                Range.of(0.1, 10),
-                fuel,
-                "a fuel states the usual L* of its chambers");
-        boolean gas = fuel
-                ? table.choice("injected_as", STATES).equals("gas")
-                : table.choice("injected_as", STATES, "liquid").equals("gas");
-        boolean soot = flag(table, "soot");
-        boolean ammonia = flag(table, "releases_ammonia");
-        OptionalDouble fails = table.optionalQuantity("equilibrium_fails_below", Dimension.RATIO, Range.of(0.01, 50));
+        InputTable table = root.table(PropellantKey.Table.COMBUSTION.key());
+        OptionalDouble zone = quantity(table, PropellantKey.WALL_ZONE_LOSS);
+        OptionalDouble length = quantity(table, PropellantKey.CHARACTERISTIC_LENGTH);
+        String injected = PropellantKey.INJECTED_AS.key();
+        boolean gas = (must(PropellantKey.INJECTED_AS)
+                        ? table.choice(injected, STATES)
+                        : table.choice(injected, STATES, "liquid"))
+                .equals("gas");
+        boolean soot = flag(table, PropellantKey.SOOT);
+        boolean ammonia = flag(table, PropellantKey.RELEASES_AMMONIA);
+        OptionalDouble fails = quantity(table, PropellantKey.EQUILIBRIUM_FAILS_BELOW);
         table.optionalText("source");
         return new CombustionTraits(zone, length, gas, soot, ammonia, fails, generatorGas(table));
     }
@@ -119,33 +112,29 @@ final class PropellantTraitsReader {
         return true;
     }
 
-    private TankTraits tank(double coldest) {
-        InputTable table = root.table("tank");
-        boolean loaded = fuel || oxidizer;
-        boolean cold = loaded && coldest < TankTraits.COLD_BELOW;
-        String each = "every fuel and oxidizer states it";
-        String cool = "what is loaded below 200 K states it";
+    private TankTraits tank() {
+        InputTable table = root.table(PropellantKey.Table.TANK.key());
         table.optionalText("source");
         return new TankTraits(
-                quantity(table, "collapse_factor", Dimension.RATIO, COLLAPSE, loaded, each),
-                table.optionalQuantity("cold_collapse_factor", Dimension.RATIO, COLLAPSE),
-                quantity(table, "own_vapour_collapse_factor", Dimension.RATIO, COLLAPSE, cold, cool),
-                quantity(table, "own_vapour_temperature", Dimension.TEMPERATURE, Range.of(20, 1000), cold, cool),
-                quantity(table, "tank_mass", Dimension.DENSITY, Range.of(0.1, 1000), loaded, each),
-                quantity(table, "insulation_mass", Dimension.AREAL_MASS, Range.NOT_NEGATIVE, cold, cool),
-                quantity(table, "line_velocity", Dimension.VELOCITY, Range.of(0.1, 200), loaded, each));
+                quantity(table, PropellantKey.COLLAPSE_FACTOR),
+                quantity(table, PropellantKey.COLD_COLLAPSE_FACTOR),
+                quantity(table, PropellantKey.OWN_VAPOUR_COLLAPSE_FACTOR),
+                quantity(table, PropellantKey.OWN_VAPOUR_TEMPERATURE),
+                quantity(table, PropellantKey.TANK_MASS),
+                quantity(table, PropellantKey.INSULATION_MASS),
+                quantity(table, PropellantKey.LINE_VELOCITY));
     }
 
     private CoolantTraits cooling() {
-        InputTable table = root.table("cooling");
+        InputTable table = root.table(PropellantKey.Table.COOLING.key());
         table.optionalText("source");
-        if (coolant && !table.has("correlation")) {
-            table.problem(
-                    "correlation",
-                    "missing",
-                    "write a correlation that cooling.correlation of a concept takes; every coolant states one");
-        }
-        return new CoolantTraits(table.optionalText("correlation"), table.optionalText("supercritical_correlation"));
+        refuseIfMissing(
+                table,
+                PropellantKey.CORRELATION,
+                "a correlation that cooling.correlation of a concept takes");
+        return new CoolantTraits(
+                table.optionalText(PropellantKey.CORRELATION.key()),
+                table.optionalText(PropellantKey.SUPERCRITICAL_CORRELATION.key()));
     }
 
     private Map<Metal, MetalAttack> metals() {
@@ -171,19 +160,31 @@ final class PropellantTraitsReader {
         return attacks;
     }
 
-    /** True or false, which a fuel must say. */
-    private boolean flag(InputTable table, String key) {
-        if (fuel && !table.has(key)) {
-            table.problem(key, "missing", "write true or false; every fuel states it");
-        }
-        return table.flag(key, false);
+    private boolean must(PropellantKey key) {
+        return switch (key.need()) {
+            case NOBODY -> false;
+            case FUEL -> fuel;
+            case FUEL_OR_MONOPROPELLANT -> fuel || monopropellant;
+            case LOADED -> fuel || oxidizer;
+            case COLD -> (fuel || oxidizer) && coldest < TankTraits.COLD_BELOW;
+            case COOLANT -> coolant;
+        };
     }
 
-    private static OptionalDouble quantity(
-            InputTable table, String key, Dimension dimension, Range allowed, boolean needed, String why) {
-        if (needed && !table.has(key)) {
-            table.problem(key, "missing", "write " + dimension.description() + "; " + why);
+    private void refuseIfMissing(InputTable table, PropellantKey key, String what) {
+        if (must(key) && !table.has(key.key())) {
+            table.problem(key.key(), "missing", "write " + what + "; " + key.need().who() + " states it");
         }
-        return table.optionalQuantity(key, dimension, allowed);
+    }
+
+    private boolean flag(InputTable table, PropellantKey key) {
+        refuseIfMissing(table, key, "true or false");
+        return table.flag(key.key(), false);
+    }
+
+    private OptionalDouble quantity(InputTable table, PropellantKey key) {
+        Dimension dimension = key.dimension().orElseThrow();
+        refuseIfMissing(table, key, dimension.description());
+        return table.optionalQuantity(key.key(), dimension, key.range());
     }
 }

@@ -2,7 +2,6 @@ package dev.penstock.input;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.MissingNode;
 import com.fasterxml.jackson.dataformat.toml.TomlMapper;
 import java.util.Locale;
 import java.util.Optional;
@@ -34,16 +33,15 @@ public final class FileTemplate {
                     .append(file.title())
                     .append(".\n# Values carry their unit. Lines that begin with # show what counts while they are left out.\n")
                     .append("# Lines that begin with ## belong to tables that are not there.\n");
-            template.write(file, "", TOML.readTree(stated));
+            template.write(file, "", TOML.readTree(stated), true);
             return template.out.toString();
         } catch (JsonProcessingException e) {
             throw new IllegalArgumentException(e);
         }
     }
 
-    private void write(InputGroup group, String path, JsonNode node) {
-        boolean optional = group.presence() != InputGroup.Presence.ALWAYS;
-        boolean there = !optional || !node.isMissingNode();
+    private void write(InputGroup group, String path, JsonNode node, boolean within) {
+        boolean there = within && (group.presence() == InputGroup.Presence.ALWAYS || !node.isMissingNode());
         String name = group.presence() == InputGroup.Presence.NAMED && !path.isEmpty() ? path + ".\"...\"" : path;
         if (!path.isEmpty()) {
             String header = group.presence() == InputGroup.Presence.REPEATED ? "[[" + name + "]]" : "[" + name + "]";
@@ -65,21 +63,22 @@ public final class FileTemplate {
                     .append('\n'));
         }
         for (InputGroup inside : group.groups()) {
-            inside(inside, path.isEmpty() ? inside.key() : path + "." + inside.key(), node.path(inside.key()));
+            inside(inside, path.isEmpty() ? inside.key() : path + "." + inside.key(), node.path(inside.key()), there);
         }
     }
 
-    private void inside(InputGroup group, String path, JsonNode node) {
+    private void inside(InputGroup group, String path, JsonNode node, boolean within) {
         if (group.presence() == InputGroup.Presence.REPEATED && node.isArray()) {
-            node.forEach(element -> write(group, path, element));
+            node.forEach(element -> write(group, path, element, within));
         } else if (group.presence() == InputGroup.Presence.NAMED && node.isObject()) {
             node.fields()
                     .forEachRemaining(entry -> write(
                             group.as(group.key(), group.title()).ifWritten(),
                             path + ".\"" + entry.getKey() + '"',
-                            entry.getValue()));
+                            entry.getValue(),
+                            within));
         } else {
-            write(group, path, node.isMissingNode() ? MissingNode.getInstance() : node);
+            write(group, path, node, within);
         }
     }
 

@@ -5,15 +5,22 @@ import dev.penstock.vehicle.engine.EnginePerformance;
 import dev.penstock.vehicle.engine.LoadedPropellant;
 
 /**
- * An engine as it would have to be: same thrust and mass, specific impulse changed by a factor.
+ * An engine as it would have to be: same mass, specific impulse and thrust changed by a factor.
  *
  * @param original the engine as it is
  * @param factor specific impulse over that of the original (-)
+ * @param size thrust and exit area over those of the original (-)
  */
-record ScaledEngine(EnginePerformance original, double factor) implements EnginePerformance {
+record ScaledEngine(EnginePerformance original, double factor, double size) implements EnginePerformance {
 
     ScaledEngine {
         Require.positive("engine", "factor on specific impulse (-)", factor);
+        Require.positive("engine", "factor on thrust (-)", size);
+    }
+
+    /** Same thrust and mass. */
+    ScaledEngine(EnginePerformance original, double factor) {
+        this(original, factor, 1);
     }
 
     @Override
@@ -23,17 +30,17 @@ record ScaledEngine(EnginePerformance original, double factor) implements Engine
 
     @Override
     public double vacuumThrust() {
-        return original.vacuumThrust();
+        return size * original.vacuumThrust();
     }
 
     @Override
     public double massFlow() {
-        return original.massFlow() / factor;
+        return size * original.massFlow() / factor;
     }
 
     @Override
     public double thrustAt(double ambientPressure) {
-        return original.thrustAt(ambientPressure);
+        return size * original.thrustAt(ambientPressure);
     }
 
     @Override
@@ -58,7 +65,7 @@ record ScaledEngine(EnginePerformance original, double factor) implements Engine
 
     @Override
     public double exitArea() {
-        return original.exitArea();
+        return size * original.exitArea();
     }
 
     @Override

@@ -42,8 +42,9 @@ class DemoCommandTest {
     }
 
     @Test
-    void theDocumentHasConceptsAndVehiclesAndWhatBecameOfTheClaims() {
+    void theDocumentHasConceptsAndVehiclesAndWhatBecameOfTheClaims() throws Exception {
         Run run = Run.of("demo", "--output", folder.toString(), "--json");
+        assertThat(AnswerSchemaTest.faults("demo", run.document())).isEmpty();
         assertThat(run.json().get("concepts"))
                 .hasSize(CaseFiles.in(Path.of("cycles")).size());
         assertThat(run.json().get("vehicles"))

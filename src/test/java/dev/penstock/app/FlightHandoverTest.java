@@ -22,6 +22,7 @@ import org.orekit.data.LazyLoadedDataContext;
 import org.orekit.files.ccsds.ndm.ParserBuilder;
 import org.orekit.files.ccsds.ndm.odm.oem.Oem;
 import org.orekit.files.ccsds.ndm.odm.oem.OemSegment;
+import org.orekit.frames.Frame;
 import org.orekit.time.AbsoluteDate;
 import org.orekit.time.DateComponents;
 import org.orekit.time.OffsetModel;
@@ -117,7 +118,11 @@ class FlightHandoverTest {
         CelestialBody earth = (CelestialBody) Proxy.newProxyInstance(
                 CelestialBody.class.getClassLoader(),
                 new Class<?>[] {CelestialBody.class},
-                (proxy, method, arguments) -> method.getName().equals("getName") ? "Earth" : null);
+                (proxy, method, arguments) -> method.getReturnType() == double.class
+                        ? 0.0
+                        : method.getReturnType() == Frame.class
+                                ? context.getFrames().getGCRF()
+                                : method.getReturnType() == String.class ? "Earth" : null);
         context.getCelestialBodies().addCelestialBodyLoader("Earth", body -> earth);
         Oem oem = new ParserBuilder(context)
                 .buildOemParser()

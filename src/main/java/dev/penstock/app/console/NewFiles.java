@@ -68,10 +68,10 @@ public enum NewFiles {
                             + "[mission.losses]\n\"gravity\" = \"1350 m/s\"\n\"drag\" = \"60 m/s\"\n\"steering\" = \"60 m/s\"\n"
                             + "[[stage]]\nname = \"first stage\"\nengine = " + first + "\n"
                             + "[[stage]]\nname = \"second stage\"\nengine = " + second + "\nengines = 1\n";
-                    case CLAIMS -> named + "cycle = [\"gas-generator\", \"electric-pump\"]\n[propellants]\noxidizer ="
-                            + " \"oxygen\"\nfuel = \"rp-1\"\n[claims.\"engine.isp_vacuum\"]\nvalue = \"310 s\"\nwithin = \"5 s\"\n"
-                            + "[claims.\"engine.chamber_pressure\"]\nlow = \"5 MPa\"\nhigh = \"12 MPa\"\n"
-                            + "[given]\n\"engine.thrust_vacuum\" = \"200 kN\"\n";
+                    case CLAIMS -> named + "cycle = \"pressure-fed\"\n[propellants]\noxidizer = \"nitrogen-tetroxide\"\nfuel ="
+                            + " \"mmh\"\n[claims.\"engine.isp_vacuum\"]\nvalue = \"315 s\"\nwithin = \"6 s\"\n"
+                            + "[claims.\"engine.chamber_pressure\"]\nlow = \"0.6 MPa\"\nhigh = \"2 MPa\"\n"
+                            + "[given]\n\"engine.thrust_vacuum\" = \"27 kN\"\n";
                     case STUDY -> named + "study = \"compare\"\ncases = [" + first + ", " + second + "]\n";
                 };
         return FileTemplate.text(inputs, stated);

@@ -1,0 +1,160 @@
+package dev.penstock.vehicle;
+
+import dev.penstock.chamber.atmosphere.Atmosphere;
+import dev.penstock.provenance.ModelCard;
+import dev.penstock.vehicle.ascent.AscentOptimizer;
+import dev.penstock.vehicle.ascent.AscentResult;
+import dev.penstock.vehicle.ascent.AscentVehicle;
+import dev.penstock.vehicle.ascent.FlightSegment;
+import dev.penstock.vehicle.ascent.Thrusters;
+import dev.penstock.vehicle.stage.BoosterSizing;
+import dev.penstock.vehicle.stage.StageSizing;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What the payload of a vehicle gains by a little more impulse, dry mass or thrust of a stage, propellant and everything else as they
+ * are:
+ *
+ * <pre>∂P/∂x = − (∂m/∂x) / (∂m/∂P)</pre>
+ *
+ * m is the speed left in the stages after flying to the same orbit. Central differences of flights with the tilt of the best
+ * flight: about the best tilt the speed left does not change with it, so that the derivative along it is that of best flights. What
+ * boosters burn together with the first stage lasts as long as the boosters do.
+ *
+ * @param stages one for each stage, lowest first
+ */
+public record PayloadPartials(List<Stage> stages) {
+
+    /** Card of the differences. */
+    public static final ModelCard CARD = ModelCard.definition(
+            "vehicle.payload-partials",
+            "Partial derivatives of the payload",
+            "∂P/∂x = − (∂m/∂x)/(∂m/∂P), m the speed left in the same orbit",
+            "same propellant, same orbit; small changes",
+            "that of the flight; differences of half a per cent");
+
+    private static final double SHARE = 0.005;
+
+    /**
+     * Of one stage.
+     *
+     * @param name its name
+     * @param impulse by the specific impulse of its engines at the same thrust (kg/s)
+     * @param dryMass by its dry mass (kg/kg)
+     * @param thrust by the thrust of all its engines at the same impulse (kg/N)
+     */
+    public record Stage(String name, double impulse, double dryMass, double thrust) {}
+
+    public PayloadPartials {
+        stages = List.copyOf(stages);
+    }
+
+    /**
+     * @param flown a vehicle and its flight
+     * @param atmosphere the air
+     * @return its derivatives
+     * @throws dev.penstock.errors.NotConverged if a changed vehicle misses the orbit
+     */
+    public static PayloadPartials of(FlownSizing flown, Atmosphere atmosphere) {
+        return new Differences(flown, atmosphere).partials();
+    }
+
+    private static final class Differences {
+
+        private final FlownSizing flown;
+        private final AscentResult flight;
+        private final AscentOptimizer optimizer;
+
+        Differences(FlownSizing flown, Atmosphere atmosphere) {
+            this.flown = flown;
+            this.flight = flown.ascent();
+            this.optimizer = new AscentOptimizer(atmosphere);
+        }
+
+        PayloadPartials partials() {
+            double byPayload = slope(SHARE * flown.sizing().payload(), d -> heavier(-1, d));
+            List<Stage> stages = new ArrayList<>();
+            int last = flown.sizing().stages().size() - 1;
+            for (int i = 0; i <= last; i++) {
+                StageSizing stage = flown.sizing().stages().get(i);
+                int index = i;
+                double impulse = slope(SHARE, d -> changed(stage, 1 + d, 1)) / stage.engine().vacuumIsp();
+                double thrust = slope(SHARE, d -> changed(stage, 1, 1 + d))
+                        / (stage.engines() * stage.engine().vacuumThrust());
+                double dry = i == last
+                        ? byPayload
+                        : slope(SHARE * stage.dryMass().total(), d -> heavier(index, d));
+                stages.add(new Stage(stage.name(), -impulse / byPayload, -dry / byPayload, -thrust / byPayload));
+            }
+            return new PayloadPartials(stages);
+        }
+
+        private interface Change {
+            AscentVehicle by(double difference);
+        }
+
+        private double slope(double step, Change change) {
+            double more = left(change.by(step));
+            double less = left(change.by(-step));
+            return (more - less) / (2 * step);
+        }
+
+        private double left(AscentVehicle vehicle) {
+            return optimizer
+                    .flyWithTilt(vehicle, flight.mission(), flight.tilt())
+                    .margin();
+        }
+
+        /** More mass (kg) that goes with a stage; with the payload for an index below zero. */
+        private AscentVehicle heavier(int stage, double mass) {
+            AscentVehicle own = flight.vehicle();
+            List<FlightSegment> segments = new ArrayList<>(own.segments());
+            if (stage >= 0) {
+                String name = flown.sizing().stages().get(stage).name();
+                segments.replaceAll(s -> s.name().equals(name)
+                        ? new FlightSegment(
+                                s.name(),
+                                s.thrusters(),
+                                s.coast(),
+                                s.spentBefore(),
+                                s.burn(),
+                                s.droppedAfter() + mass)
+                        : s);
+            }
+            return new AscentVehicle(
+                    own.name(), own.startMass() + mass, segments, own.referenceArea(), own.dragTable());
+        }
+
+        /** Other engines in a stage, which are the first group wherever they burn. */
+        private AscentVehicle changed(StageSizing stage, double impulse, double thrust) {
+            AscentVehicle own = flight.vehicle();
+            Optional<BoosterSizing> boosters = stage.boosters();
+            double flow = stage.engines() * stage.engine().massFlow();
+            double moved = boosters.map(b -> (thrust / impulse - 1) * flow * b.burnTime())
+                    .orElse(0.0);
+            List<FlightSegment> segments = new ArrayList<>();
+            for (FlightSegment segment : own.segments()) {
+                boolean alone = segment.name().equals(stage.name());
+                boolean together = boosters.isPresent() && segment == own.segments().get(0);
+                if (!alone && !together) {
+                    segments.add(segment);
+                    continue;
+                }
+                List<Thrusters.Group> groups =
+                        new ArrayList<>(segment.thrusters().groups());
+                Thrusters.Group first = groups.get(0);
+                groups.set(0, new Thrusters.Group(new ScaledEngine(first.engine(), impulse, thrust), first.count()));
+                segments.add(new FlightSegment(
+                        segment.name(),
+                        new Thrusters(groups),
+                        segment.coast(),
+                        segment.spentBefore(),
+                        segment.burn() + (together ? moved : -moved),
+                        segment.droppedAfter()));
+            }
+            return new AscentVehicle(own.name(), own.startMass(), segments, own.referenceArea(), own.dragTable());
+        }
+    }
+}
