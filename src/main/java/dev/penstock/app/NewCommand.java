@@ -32,7 +32,11 @@ import picocli.CommandLine.Parameters;
         })
 final class NewCommand extends BaseCommand implements LocalAction {
 
-    @Parameters(index = "0", arity = "0..1", paramLabel = "KIND", description = "a cycle, for example gas-generator, or vehicle, claims, study")
+    @Parameters(
+            index = "0",
+            arity = "0..1",
+            paramLabel = "KIND",
+            description = "a cycle, for example gas-generator, or vehicle, claims, study")
     private Optional<String> cycle = Optional.empty();
 
     @Parameters(

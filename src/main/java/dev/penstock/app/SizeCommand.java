@@ -7,27 +7,36 @@ import dev.penstock.app.console.ConceptReports;
 import dev.penstock.app.console.ConsoleProgress;
 import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.FiguresOption;
+import dev.penstock.app.console.OptionReader;
 import dev.penstock.app.console.ReportOption;
 import dev.penstock.app.console.Session;
 import dev.penstock.app.console.TrajectoryOption;
+import dev.penstock.chamber.atmosphere.StandardAtmosphere1976;
 import dev.penstock.errors.LimitReached;
 import dev.penstock.reports.slide.EngineSlides;
 import dev.penstock.reports.slide.SlideFiles;
+import dev.penstock.quantities.Dimension;
+import dev.penstock.quantities.Range;
 import dev.penstock.reports.vehicle.FlightView;
 import dev.penstock.reports.vehicle.HowFarView;
+import dev.penstock.reports.vehicle.PayloadView;
 import dev.penstock.reports.vehicle.ReuseView;
 import dev.penstock.reports.vehicle.VehicleView;
 import dev.penstock.study.Progress;
 import dev.penstock.study.VehicleRuns;
 import dev.penstock.vehicle.FlownSizing;
 import dev.penstock.vehicle.HowFar;
+import dev.penstock.vehicle.PayloadPartials;
+import dev.penstock.vehicle.PayloadToOrbit;
 import dev.penstock.vehicle.VehicleSizer;
+import dev.penstock.vehicle.ascent.AscentMission;
 import dev.penstock.vehicle.stage.VehicleSizing;
 import dev.penstock.vehicle.trade.ReuseTrade;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
@@ -42,6 +51,9 @@ import picocli.CommandLine.Parameters;
                 "Balances the engines of a vehicle and sizes it: start mass from payload or the reverse, propellant,"
                         + " tanks, dry mass, stage by stage; on request on the losses of its own flight to orbit.")
 final class SizeCommand extends BaseCommand {
+
+    private static final Range ALTITUDES = Range.of(100e3, 1e9);
+    private static final Range ANGLES = Range.of(0, Math.PI);
 
     @Parameters(
             paramLabel = "CASE",
@@ -72,6 +84,20 @@ final class SizeCommand extends BaseCommand {
     @Mixin
     private TrajectoryOption trajectory;
 
+    @Option(
+            names = "--altitudes",
+            paramLabel = "FROM..TO:COUNT",
+            description =
+                    "with --fly: also what the vehicle carries, as it is, to orbits of these altitudes, for example"
+                            + " 200..1200km:6")
+    private Optional<String> altitudes = Optional.empty();
+
+    @Option(
+            names = "--inclinations",
+            paramLabel = "FROM..TO:COUNT",
+            description = "with --fly: the same for these inclinations, for example 28..98deg:3")
+    private Optional<String> inclinations = Optional.empty();
+
     SizeCommand(Session session) {
         super(session);
     }
@@ -84,6 +110,10 @@ final class SizeCommand extends BaseCommand {
     @Override
     public Integer call() {
         trajectory.check(fly && !reuse);
+        OptionReader reader = new OptionReader();
+        Optional<List<Double>> heights = series(reader, "--altitudes", altitudes, Dimension.LENGTH, ALTITUDES);
+        Optional<List<Double>> angles = series(reader, "--inclinations", inclinations, Dimension.ANGLE, ANGLES);
+        reader.finish();
         VehicleRuns runs = new VehicleRuns(session.runs());
         CaseFiles.Case found = CaseFiles.one(session, file, changes.map());
         if (reuse) {
@@ -92,7 +122,7 @@ final class SizeCommand extends BaseCommand {
             return rows.stream().anyMatch(r -> r.sizing().isPresent()) ? ExitCode.OK : ExitCode.NO_SOLUTION;
         }
         try {
-            return fly ? flown(runs, found) : sized(runs, found);
+            return fly ? flown(runs, found, heights, angles) : sized(runs, found);
         } catch (LimitReached none) {
             if (!none.limit().equals(VehicleSizer.CLOSURE)) {
                 throw none;
@@ -118,16 +148,62 @@ final class SizeCommand extends BaseCommand {
         return answer(() -> VehicleView.json(sizing), () -> VehicleView.text(sizing) + written(page));
     }
 
-    private int flown(VehicleRuns runs, CaseFiles.Case found) {
+    private Optional<List<Double>> series(
+            OptionReader reader, String option, Optional<String> text, Dimension dimension, Range allowed) {
+        if (text.isPresent() && (!fly || reuse)) {
+            reader.problem(option, text.get(), "it needs --fly");
+        }
+        return text.map(t -> reader.series(option, t, dimension, allowed, "write a range such as 200..1200km:6"))
+                .map(values -> values.stream().sorted().distinct().toList());
+    }
+
+    private List<PayloadToOrbit> orbits(
+            VehicleRuns runs,
+            CaseFiles.Case found,
+            FlownSizing flown,
+            Optional<List<Double>> heights,
+            Optional<List<Double>> angles) {
+        if (heights.isEmpty() && angles.isEmpty()) {
+            return List.of();
+        }
+        AscentMission mission = flown.ascent().mission();
+        List<Double> to = heights.orElse(List.of(mission.apogeeAltitude()));
+        List<Double> at = angles.orElse(List.of(mission.inclination()));
+        try (ConsoleProgress flying = ConsoleProgress.of(session, "orbits", to.size() * at.size(), false)) {
+            return runs.orbits(flown, found.file(), found.changes(), to, at, flying);
+        }
+    }
+
+    private static Map<String, Object> document(FlownSizing flown, List<PayloadToOrbit> orbits) {
+        Map<String, Object> map = FlightView.json(flown);
+        map.put("payload_partials", PayloadView.json(partials(flown)));
+        if (!orbits.isEmpty()) {
+            map.put("orbits", PayloadView.json(orbits));
+        }
+        return map;
+    }
+
+    private static PayloadPartials partials(FlownSizing flown) {
+        return PayloadPartials.of(flown, new StandardAtmosphere1976());
+    }
+
+    private int flown(
+            VehicleRuns runs, CaseFiles.Case found, Optional<List<Double>> heights, Optional<List<Double>> angles) {
         FlownSizing flown;
         try (ConsoleProgress flying = ConsoleProgress.of(session, "flying", 100, false)) {
             flown = runs.fly(found.file(), found.changes(), Progress.NONE, flying);
         }
-        List<Path> page =
-                page(found, flown.sizing(), () -> VehicleView.html(flown, new ConceptReports(session).software()));
-        List<Path> files = Stream.concat(page.stream(), trajectory.write(flown).stream())
-                .toList();
-        return answer(() -> FlightView.json(flown), () -> FlightView.text(flown) + written(files));
+        List<PayloadToOrbit> orbits = orbits(runs, found, flown, heights, angles);
+        List<Path> page = page(
+                found, flown.sizing(), () -> VehicleView.html(flown, orbits, new ConceptReports(session).software()));
+        List<Path> files =
+                Stream.concat(page.stream(), trajectory.write(flown).stream()).toList();
+        return answer(
+                () -> document(flown, orbits),
+                () -> FlightView.text(flown)
+                        + PayloadView.text(partials(flown))
+                        + PayloadView.text(orbits)
+                        + written(files));
     }
 
     private List<Path> page(CaseFiles.Case found, VehicleSizing sizing, Supplier<String> html) {

@@ -181,8 +181,7 @@ public enum PropellantKey {
     private final String title;
     private final String absent;
 
-    PropellantKey(
-            Table table, String key, Dimension dimension, Range range, Need need, String title, String absent) {
+    PropellantKey(Table table, String key, Dimension dimension, Range range, Need need, String title, String absent) {
         this.table = table;
         this.key = key;
         this.dimension = Optional.of(dimension);

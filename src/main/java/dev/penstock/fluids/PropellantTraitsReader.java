@@ -128,10 +128,7 @@ final class PropellantTraitsReader {
     private CoolantTraits cooling() {
         InputTable table = root.table(PropellantKey.Table.COOLING.key());
         table.optionalText("source");
-        refuseIfMissing(
-                table,
-                PropellantKey.CORRELATION,
-                "a correlation that cooling.correlation of a concept takes");
+        refuseIfMissing(table, PropellantKey.CORRELATION, "a correlation that cooling.correlation of a concept takes");
         return new CoolantTraits(
                 table.optionalText(PropellantKey.CORRELATION.key()),
                 table.optionalText(PropellantKey.SUPERCRITICAL_CORRELATION.key()));
@@ -173,7 +170,8 @@ final class PropellantTraitsReader {
 
     private void refuseIfMissing(InputTable table, PropellantKey key, String what) {
         if (must(key) && !table.has(key.key())) {
-            table.problem(key.key(), "missing", "write " + what + "; " + key.need().who() + " states it");
+            table.problem(
+                    key.key(), "missing", "write " + what + "; " + key.need().who() + " states it");
         }
     }
 

@@ -31,7 +31,8 @@ public final class FileTemplate {
             template.out
                     .append("# ")
                     .append(file.title())
-                    .append(".\n# Values carry their unit. Lines that begin with # show what counts while they are left out.\n")
+                    .append(
+                            ".\n# Values carry their unit. Lines that begin with # show what counts while they are left out.\n")
                     .append("# Lines that begin with ## belong to tables that are not there.\n");
             template.write(file, "", TOML.readTree(stated), true);
             return template.out.toString();

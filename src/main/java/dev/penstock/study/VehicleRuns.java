@@ -12,10 +12,12 @@ import dev.penstock.vehicle.EngineSource;
 import dev.penstock.vehicle.FlownSizer;
 import dev.penstock.vehicle.FlownSizing;
 import dev.penstock.vehicle.HowFar;
+import dev.penstock.vehicle.PayloadToOrbit;
 import dev.penstock.vehicle.VehicleSizer;
 import dev.penstock.vehicle.ascent.FlightProgress;
 import dev.penstock.vehicle.engine.BalancedEngine;
 import dev.penstock.vehicle.engine.EnginePerformance;
+import dev.penstock.vehicle.plan.MissionInputs;
 import dev.penstock.vehicle.plan.Recovery;
 import dev.penstock.vehicle.plan.VehiclePlan;
 import dev.penstock.vehicle.reading.EngineChanges;
@@ -130,6 +132,53 @@ public final class VehicleRuns {
                 request.plan(),
                 request.source(),
                 fly && request.plan().ascent().isPresent() ? Optional.of(flyer) : Optional.empty());
+    }
+
+    /**
+     * What a vehicle carries to other orbits as it is.
+     *
+     * @param flown the vehicle with its flight
+     * @param file its file
+     * @param changes values by dotted path that it was read with
+     * @param altitudes heights of the orbits (m)
+     * @param inclinations their inclinations (rad)
+     * @param progress told of each orbit that is done
+     * @return the payload to each; altitudes move fastest
+     */
+    public List<PayloadToOrbit> orbits(
+            FlownSizing flown,
+            Path file,
+            Map<String, String> changes,
+            List<Double> altitudes,
+            List<Double> inclinations,
+            Progress progress) {
+        List<double[]> all = new ArrayList<>();
+        inclinations.forEach(i -> altitudes.forEach(h -> all.add(new double[] {h, i})));
+        return Parallel.map(all, o -> "orbit", o -> orbit(flown, file, changes, o[0], o[1]), progress);
+    }
+
+    private PayloadToOrbit orbit(
+            FlownSizing flown, Path file, Map<String, String> changes, double altitude, double inclination) {
+        boolean inConcept = InputFile.read(file, changes).root().has("cycle");
+        String mission = (inConcept ? "vehicle." : "") + MissionInputs.MISSION.key() + ".";
+        Map<String, String> other = new LinkedHashMap<>(changes);
+        other.put(mission + MissionInputs.ORBIT_ALTITUDE.key(), altitude + " m");
+        other.put(mission + MissionInputs.INCLINATION.key(), inclination + " rad");
+        try {
+            VehiclePlan plan = inConcept
+                    ? engines.vehicles()
+                            .readConcept(file.toString(), InputFile.read(file).text(), other)
+                            .orElseThrow()
+                    : engines.vehicles().read(file, other);
+            return PayloadToOrbit.of(
+                    flown,
+                    plan.ascent().orElseThrow().mission(),
+                    plan.mission().afterAscent(),
+                    inclination,
+                    new StandardAtmosphere1976());
+        } catch (InvalidInput e) {
+            return PayloadToOrbit.without(altitude, inclination, e);
+        }
     }
 
     private record Request(VehiclePlan plan, EngineSource source) {}

@@ -80,12 +80,12 @@ public record PayloadPartials(List<Stage> stages) {
             for (int i = 0; i <= last; i++) {
                 StageSizing stage = flown.sizing().stages().get(i);
                 int index = i;
-                double impulse = slope(SHARE, d -> changed(stage, 1 + d, 1)) / stage.engine().vacuumIsp();
+                double impulse = slope(SHARE, d -> changed(stage, 1 + d, 1))
+                        / stage.engine().vacuumIsp();
                 double thrust = slope(SHARE, d -> changed(stage, 1, 1 + d))
                         / (stage.engines() * stage.engine().vacuumThrust());
-                double dry = i == last
-                        ? byPayload
-                        : slope(SHARE * stage.dryMass().total(), d -> heavier(index, d));
+                double dry =
+                        i == last ? byPayload : slope(SHARE * stage.dryMass().total(), d -> heavier(index, d));
                 stages.add(new Stage(stage.name(), -impulse / byPayload, -dry / byPayload, -thrust / byPayload));
             }
             return new PayloadPartials(stages);
@@ -115,12 +115,7 @@ public record PayloadPartials(List<Stage> stages) {
                 String name = flown.sizing().stages().get(stage).name();
                 segments.replaceAll(s -> s.name().equals(name)
                         ? new FlightSegment(
-                                s.name(),
-                                s.thrusters(),
-                                s.coast(),
-                                s.spentBefore(),
-                                s.burn(),
-                                s.droppedAfter() + mass)
+                                s.name(), s.thrusters(), s.coast(), s.spentBefore(), s.burn(), s.droppedAfter() + mass)
                         : s);
             }
             return new AscentVehicle(
@@ -137,7 +132,8 @@ public record PayloadPartials(List<Stage> stages) {
             List<FlightSegment> segments = new ArrayList<>();
             for (FlightSegment segment : own.segments()) {
                 boolean alone = segment.name().equals(stage.name());
-                boolean together = boosters.isPresent() && segment == own.segments().get(0);
+                boolean together =
+                        boosters.isPresent() && segment == own.segments().get(0);
                 if (!alone && !together) {
                     segments.add(segment);
                     continue;

@@ -63,9 +63,13 @@ public record PayloadToOrbit(double altitude, double inclination, OptionalDouble
         double designed = flown.sizing().payload();
         double smallest = 0.02 * designed;
         double payload = designed;
-        double slope = USUAL_SLOPE / (designed + flown.sizing().stages().get(flown.sizing().stages().size() - 1)
-                .dryMass()
-                .total());
+        double slope = USUAL_SLOPE
+                / (designed
+                        + flown.sizing()
+                                .stages()
+                                .get(flown.sizing().stages().size() - 1)
+                                .dryMass()
+                                .total());
         double before = Double.NaN;
         double missBefore = Double.NaN;
         OptionalDouble tilt = OptionalDouble.of(flown.ascent().tilt());

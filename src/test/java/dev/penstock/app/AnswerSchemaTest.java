@@ -44,7 +44,7 @@ class AnswerSchemaTest {
         List<List<String>> balances = new ArrayList<>();
         CaseFiles.in(HomeFolder.find().resolve("cycles"))
                 .forEach(file -> balances.add(List.of("balance", file.toString())));
-        balances.add(List.of("balance", "dunlin", "--uncertainty", "16"));
+        balances.add(List.of("balance", "dunlin", "--uncertainty", "20"));
         all.put("balance", balances);
         all.put("limit", List.of(List.of("limit", "dunlin"), List.of("limit", "heron")));
         all.put(
@@ -56,7 +56,15 @@ class AnswerSchemaTest {
                 "table",
                 List.of(
                         List.of("table", "dunlin", "--throttle", "1", "--altitude", "0..40km:3"),
-                        List.of("table", "heron", "--throttle", "1", "--ambient-pressure", "1bar", "--mixture-ratio", "2.34,45")));
+                        List.of(
+                                "table",
+                                "heron",
+                                "--throttle",
+                                "1",
+                                "--ambient-pressure",
+                                "1bar",
+                                "--mixture-ratio",
+                                "2.34,45")));
         all.put("cool", List.of(List.of("cool", "heron", "--evaluations", "30")));
         all.put("compare", List.of(List.of("compare", "dunlin", "heron", "tern")));
         all.put("explain", List.of(List.of("explain", "heron"), List.of("explain", "heron", "engine.isp_vacuum_s")));
@@ -109,12 +117,17 @@ class AnswerSchemaTest {
                 "new",
                 List.of(
                         List.of("new"),
-                        List.of("new", "study", folder.resolve("new-" + System.nanoTime() + ".toml").toString())));
+                        List.of(
+                                "new",
+                                "study",
+                                folder.resolve("new-" + System.nanoTime() + ".toml")
+                                        .toString())));
         return all;
     }
 
     private static String text(Map<String, Object> schema) throws IOException {
-        return JSON.writerWithDefaultPrettyPrinter().writeValueAsString(schema).replace(System.lineSeparator(), "\n") + "\n";
+        return JSON.writerWithDefaultPrettyPrinter().writeValueAsString(schema).replace(System.lineSeparator(), "\n")
+                + "\n";
     }
 
     private static JsonSchema schema(String command) throws IOException {
@@ -153,7 +166,8 @@ class AnswerSchemaTest {
         questions()
                 .forEach((command, lines) -> tests.add(DynamicTest.dynamicTest(command, () -> {
                     AnswerShape shape = new AnswerShape();
-                    List<JsonNode> answers = lines.stream().map(AnswerSchemaTest::answer).toList();
+                    List<JsonNode> answers =
+                            lines.stream().map(AnswerSchemaTest::answer).toList();
                     answers.forEach(answer -> shape.add(answer, ""));
                     Map<String, Object> schema = new LinkedHashMap<>();
                     schema.put("$schema", "http://json-schema.org/draft-04/schema#");
@@ -207,13 +221,15 @@ class AnswerSchemaTest {
 
     @Test
     void answersToRequestsAreValid() throws IOException {
-        String requests = "{\"id\": 1, \"command\": \"list\", \"case\": \"walls\"}\n{\"id\": \"x\", \"command\": \"balanc\"}\n";
+        String requests =
+                "{\"id\": 1, \"command\": \"list\", \"case\": \"walls\"}\n{\"id\": \"x\", \"command\": \"balanc\"}\n";
         Run run = Run.fed(HomeFolder.find(), requests, "answer");
         List<String> lines = run.out().lines().toList();
         assertThat(lines).hasSize(2);
         for (String line : lines) {
             assertThat(schema("answer").validate(JSON.readTree(line))).isEmpty();
         }
-        assertThat(schema("answer").validate(JSON.readTree("{\"id\": 1, \"exit_code\": 2}"))).isNotEmpty();
+        assertThat(schema("answer").validate(JSON.readTree("{\"id\": 1, \"exit_code\": 2}")))
+                .isNotEmpty();
     }
 }

@@ -17,6 +17,7 @@ final class AnswerShape {
             "gas_temperatures_K",
             "inputs",
             "results",
+            "values",
             "medians",
             "figures",
             "pumps",
@@ -54,8 +55,7 @@ final class AnswerShape {
                 element.add(value, "");
             }
         } else {
-            types.add(
-                    node.isNumber() ? "number" : node.isBoolean() ? "boolean" : node.isNull() ? "null" : "string");
+            types.add(node.isNumber() ? "number" : node.isBoolean() ? "boolean" : node.isNull() ? "null" : "string");
         }
     }
 

@@ -39,7 +39,8 @@ class FlightHandoverTest {
 
     @BeforeAll
     static void fly() {
-        List<String> words = new ArrayList<>(List.of("size", "skerry-boosted", "--fly", "--json"));
+        List<String> words = new ArrayList<>(List.of(
+                "size", "skerry-boosted", "--fly", "--json", "--altitudes", "250km,900km", "--inclinations", "90deg,98deg"));
         for (String name : List.of("flight.csv", "flight.oem", "flight.xml")) {
             words.addAll(List.of("--trajectory", folder.resolve(name).toString()));
         }
@@ -104,6 +105,34 @@ class FlightHandoverTest {
                 .isBetween(0.05, 1.5);
     }
 
+    /**
+     * A kilogram in the last stage is a kilogram of payload, and one below is worth less the lower it lies: identities of the rocket
+     * equation. More thrust at the same impulse loses less to gravity.
+     */
+    @Test
+    void thePayloadsDerivativesHaveTheirKnownValues() {
+        JsonNode partials = vehicle.get("payload_partials");
+        assertThat(partials).hasSize(vehicle.get("stages").size());
+        JsonNode first = partials.get(0);
+        JsonNode last = partials.get(partials.size() - 1);
+        assertThat(last.get("by_dry_mass").doubleValue()).isCloseTo(-1, within(1e-9));
+        assertThat(first.get("by_dry_mass").doubleValue()).isBetween(-0.6, -0.02);
+        assertThat(first.get("by_thrust_kg_N").doubleValue()).isPositive();
+        for (JsonNode stage : partials) {
+            assertThat(stage.get("by_isp_kg_s").doubleValue()).isPositive();
+        }
+    }
+
+    /** The vehicle's own orbit takes its own payload; a higher and a steeper one less. */
+    @Test
+    void otherOrbitsTakeLess() {
+        assertThat(vehicle.get("orbits")).hasSize(4);
+        double own = vehicle.at("/orbits/0/payload_kg").doubleValue();
+        assertThat(own).isCloseTo(vehicle.get("payload_kg").doubleValue(), within(30.0));
+        assertThat(vehicle.at("/orbits/1/payload_kg").doubleValue()).isLessThan(own);
+        assertThat(vehicle.at("/orbits/2/payload_kg").doubleValue()).isLessThan(own);
+    }
+
     /** Orekit, an independent reader of the standard, gives back every place to a millimetre. */
     @ParameterizedTest
     @ValueSource(strings = {"flight.oem", "flight.xml"})
@@ -130,7 +159,8 @@ class FlightHandoverTest {
         OemSegment segment = oem.getSegments().get(0);
         assertThat(segment.getMetadata().getObjectName()).containsIgnoringCase("skerry");
         List<TimeStampedPVCoordinates> read = segment.getData().getEphemeridesDataLines();
-        AbsoluteDate release = new AbsoluteDate("2000-01-01T12:00:00", context.getTimeScales().getTAI());
+        AbsoluteDate release =
+                new AbsoluteDate("2000-01-01T12:00:00", context.getTimeScales().getTAI());
 
         List<String> lines = Files.readAllLines(folder.resolve("flight.csv"));
         List<String> keys = List.of(lines.get(0).split(","));

@@ -44,8 +44,7 @@ class NewFilesTest {
         for (Input<?> input : inputs.values()) {
             assertThat(text).containsPattern("(?m)^(## |# )?" + input.key() + " = ");
         }
-        Run run = Run.of(Stream.concat(
-                        Stream.of(next.get(0), file.toString()), next.subList(1, next.size()).stream())
+        Run run = Run.of(Stream.concat(Stream.of(next.get(0), file.toString()), next.subList(1, next.size()).stream())
                 .toArray(String[]::new));
         assertThat(run.code()).as(run.err()).isZero();
         assertThat(run.out()).isNotEmpty();
@@ -56,7 +55,10 @@ class NewFilesTest {
     void defaultsOfANewVehicleAreWhatCounts() throws Exception {
         Path file = folder.resolve("mine.toml");
         assertThat(Run.of("new", "vehicle", file.toString()).code()).isZero();
-        String before = Run.of("size", file.toString(), "--json").json().get("start_mass_kg").asText();
+        String before = Run.of("size", file.toString(), "--json")
+                .json()
+                .get("start_mass_kg")
+                .asText();
         String text = Files.readString(file);
         String changed = text.replaceAll("(?m)^# (\\w+ = (?!\\.\\.\\.).*; default: .*)$", "$1");
         assertThat(changed).isNotEqualTo(text);
@@ -70,8 +72,11 @@ class NewFilesTest {
     void aDiagramIsDrawnAsSvgAndAsAPicture() throws Exception {
         Path svg = folder.resolve("heron.svg");
         Path png = folder.resolve("heron.png");
-        assertThat(Run.of("balance", "heron", "--diagram", svg.toString()).out()).contains("wrote " + svg);
-        assertThat(Files.readString(svg)).startsWith("<svg").contains("http://www.w3.org/2000/svg", "Flow diagram of Heron");
+        assertThat(Run.of("balance", "heron", "--diagram", svg.toString()).out())
+                .contains("wrote " + svg);
+        assertThat(Files.readString(svg))
+                .startsWith("<svg")
+                .contains("http://www.w3.org/2000/svg", "Flow diagram of Heron");
         assertThat(Run.of("balance", "heron", "--diagram", png.toString()).code())
                 .isZero();
         BufferedImage picture = ImageIO.read(png.toFile());

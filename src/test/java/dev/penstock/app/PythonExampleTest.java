@@ -31,8 +31,9 @@ class PythonExampleTest {
                         "'" + java + "' -XX:TieredStopAtLevel=1 '-Dpenstock.home=" + HomeFolder.find() + "' -cp '"
                                 + System.getProperty("java.class.path") + "' dev.penstock.app.CommandLineProgram");
         Path output = folder.resolve("output.txt");
-        Process process =
-                builder.redirectErrorStream(true).redirectOutput(output.toFile()).start();
+        Process process = builder.redirectErrorStream(true)
+                .redirectOutput(output.toFile())
+                .start();
         assertThat(process.waitFor(280, TimeUnit.SECONDS)).isTrue();
         String text = Files.readString(output, StandardCharsets.UTF_8);
         assertThat(process.exitValue()).as(text).isZero();

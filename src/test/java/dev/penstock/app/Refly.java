@@ -48,7 +48,9 @@ final class Refly {
     }
 
     Refly toOrbit() {
-        y = new double[] {ground, 0, 0, rotation * ground, flight.get("start_mass_kg").doubleValue()};
+        y = new double[] {
+            ground, 0, 0, rotation * ground, flight.get("start_mass_kg").doubleValue()
+        };
         double goal = -mu
                 / (2 * ground
                         + flight.get("insertion_altitude_m").doubleValue()
@@ -62,7 +64,9 @@ final class Refly {
             }
             step = time < coastEnd ? Math.min(step, coastEnd - time) : step;
             double[] next = stepped(step);
-            if (time >= coastEnd && next[4] < burnEnd && part < flight.get("parts").size() - 1) {
+            if (time >= coastEnd
+                    && next[4] < burnEnd
+                    && part < flight.get("parts").size() - 1) {
                 step *= (y[4] - burnEnd) / (y[4] - next[4]);
                 y = stepped(step);
                 time += step;
@@ -135,7 +139,11 @@ final class Refly {
                         double full = engine.get("thrust_vacuum_N").doubleValue();
                         vacuum += count * full;
                         lost += count
-                                * (full - line(engine.get("ambient_pressure_Pa"), engine.get("thrust_N"), state.pressure()));
+                                * (full
+                                        - line(
+                                                engine.get("ambient_pressure_Pa"),
+                                                engine.get("thrust_N"),
+                                                state.pressure()));
                         flow += count * engine.get("mass_flow_kg_s").doubleValue();
                     }
                 }
@@ -147,8 +155,7 @@ final class Refly {
         double brake = airSpeed > 0 ? drag / s[4] / airSpeed : 0;
         double up = thrust / s[4] * Math.sin(pitch) - brake * s[2] - mu / (radius * radius);
         double on = thrust / s[4] * Math.cos(pitch) - brake * along;
-        return new double[] {
-            s[2], s[3] / radius, up + s[3] * s[3] / radius, on - s[2] * s[3] / radius, -throttle * flow
+        return new double[] {s[2], s[3] / radius, up + s[3] * s[3] / radius, on - s[2] * s[3] / radius, -throttle * flow
         };
     }
 
@@ -156,8 +163,8 @@ final class Refly {
         double least = flight.at("/limits_asked/minimum_throttle").doubleValue();
         double limit = flight.at("/limits_asked/dynamic_pressure_Pa").doubleValue();
         double from = flight.at("/throttle_rule/from_dynamic_pressure_Pa").doubleValue();
-        double setting = Math.min(
-                1, (flight.at("/limits_asked/acceleration_m_s2").doubleValue() * mass + lost) / vacuum);
+        double setting =
+                Math.min(1, (flight.at("/limits_asked/acceleration_m_s2").doubleValue() * mass + lost) / vacuum);
         if (q > from) {
             setting = Math.min(setting, 1 - (q - from) / (limit - from) * (1 - least));
         }

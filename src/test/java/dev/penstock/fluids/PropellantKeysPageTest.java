@@ -26,8 +26,12 @@ class PropellantKeysPageTest {
                 key is missing that must be there, the file is refused with its name and line.
                 """);
         for (PropellantKey.Table table : PropellantKey.Table.values()) {
-            text.append("\n## `[").append(table.key()).append("]`, read by the ").append(table.reader());
-            text.append("\n\n| key | meaning | what may be written | must be stated by | if absent |\n|---|---|---|---|---|\n");
+            text.append("\n## `[")
+                    .append(table.key())
+                    .append("]`, read by the ")
+                    .append(table.reader());
+            text.append(
+                    "\n\n| key | meaning | what may be written | must be stated by | if absent |\n|---|---|---|---|---|\n");
             text.append(Arrays.stream(PropellantKey.values())
                     .filter(key -> key.table() == table)
                     .map(PropellantKeysPageTest::row)
@@ -37,8 +41,8 @@ class PropellantKeysPageTest {
     }
 
     private static String row(PropellantKey key) {
-        return "| `" + key.key() + "` | " + key.title() + " | " + key.allowed() + " | " + key.need().who() + " | "
-                + key.absent() + " |\n";
+        return "| `" + key.key() + "` | " + key.title() + " | " + key.allowed() + " | "
+                + key.need().who() + " | " + key.absent() + " |\n";
     }
 
     /** Rewritten with {@code -Dpenstock.docs.write=true}. */

@@ -64,14 +64,16 @@ public enum NewFiles {
         String second = concept("tern", folder, home);
         String stated =
                 switch (this) {
-                    case VEHICLE -> named + "payload = \"5 t\"\n[mission]\norbit_altitude = \"400 km\"\nlatitude = \"28 deg\"\n"
-                            + "[mission.losses]\n\"gravity\" = \"1350 m/s\"\n\"drag\" = \"60 m/s\"\n\"steering\" = \"60 m/s\"\n"
-                            + "[[stage]]\nname = \"first stage\"\nengine = " + first + "\n"
-                            + "[[stage]]\nname = \"second stage\"\nengine = " + second + "\nengines = 1\n";
-                    case CLAIMS -> named + "cycle = \"pressure-fed\"\n[propellants]\noxidizer = \"nitrogen-tetroxide\"\nfuel ="
-                            + " \"mmh\"\n[claims.\"engine.isp_vacuum\"]\nvalue = \"315 s\"\nwithin = \"6 s\"\n"
-                            + "[claims.\"engine.chamber_pressure\"]\nlow = \"0.6 MPa\"\nhigh = \"2 MPa\"\n"
-                            + "[given]\n\"engine.thrust_vacuum\" = \"27 kN\"\n";
+                    case VEHICLE ->
+                        named + "payload = \"5 t\"\n[mission]\norbit_altitude = \"400 km\"\nlatitude = \"28 deg\"\n"
+                                + "[mission.losses]\n\"gravity\" = \"1350 m/s\"\n\"drag\" = \"60 m/s\"\n\"steering\" = \"60 m/s\"\n"
+                                + "[[stage]]\nname = \"first stage\"\nengine = " + first + "\n"
+                                + "[[stage]]\nname = \"second stage\"\nengine = " + second + "\nengines = 1\n";
+                    case CLAIMS ->
+                        named + "cycle = \"pressure-fed\"\n[propellants]\noxidizer = \"nitrogen-tetroxide\"\nfuel ="
+                                + " \"mmh\"\n[claims.\"engine.isp_vacuum\"]\nvalue = \"315 s\"\nwithin = \"6 s\"\n"
+                                + "[claims.\"engine.chamber_pressure\"]\nlow = \"0.6 MPa\"\nhigh = \"2 MPa\"\n"
+                                + "[given]\n\"engine.thrust_vacuum\" = \"27 kN\"\n";
                     case STUDY -> named + "study = \"compare\"\ncases = [" + first + ", " + second + "]\n";
                 };
         return FileTemplate.text(inputs, stated);

@@ -23,8 +23,9 @@ public final class TrajectoryOption {
     @Option(
             names = "--trajectory",
             paramLabel = "FILE",
-            description = "with --fly: also write the flight, moment by moment; .csv has every figure, .oem is a CCSDS Orbit"
-                    + " Ephemeris Message (502.0) and .xml the same in XML; may be given several times")
+            description =
+                    "with --fly: also write the flight, moment by moment; .csv has every figure, .oem is a CCSDS Orbit"
+                            + " Ephemeris Message (502.0) and .xml the same in XML; may be given several times")
     private List<Path> files = new ArrayList<>();
 
     @Option(
@@ -83,8 +84,7 @@ public final class TrajectoryOption {
             if (folder == null) {
                 throw new InvalidInput("", "--trajectory", file.toString(), "write the path of a file");
             }
-            WholeFiles.writeBytes(
-                    folder, Map.of(file.getFileName().toString(), text.getBytes(StandardCharsets.UTF_8)));
+            WholeFiles.writeBytes(folder, Map.of(file.getFileName().toString(), text.getBytes(StandardCharsets.UTF_8)));
         }
         return List.copyOf(files);
     }

@@ -29,13 +29,15 @@ public record EphemerisMessage(String name, Instant release, Instant created, Li
     /** Moments that are closer than this (s) would have one time in the message. */
     static final double SHORTEST = 2e-9;
 
-    private static final DateTimeFormatter TIME =
-            DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss.SSSSSSSSS", Locale.ROOT).withZone(ZoneOffset.UTC);
+    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern(
+                    "uuuu-MM-dd'T'HH:mm:ss.SSSSSSSSS", Locale.ROOT)
+            .withZone(ZoneOffset.UTC);
     private static final DateTimeFormatter SECOND =
             DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss", Locale.ROOT).withZone(ZoneOffset.UTC);
     private static final String VERSION = "2.0";
-    private static final String COMMENT = "The launch site lies in the half plane of the x and z axes at release. Flight of a"
-            + " point mass over a round planet.";
+    private static final String COMMENT =
+            "The launch site lies in the half plane of the x and z axes at release. Flight of a"
+                    + " point mass over a round planet.";
     private static final List<String> PLACES = List.of("X", "Y", "Z");
     private static final List<String> MOTIONS = List.of("X_DOT", "Y_DOT", "Z_DOT");
 
@@ -52,8 +54,10 @@ public record EphemerisMessage(String name, Instant release, Instant created, Li
     }
 
     private String at(double time) {
-        Duration since = Duration.ofNanos(
-                BigDecimal.valueOf(time).movePointRight(9).setScale(0, RoundingMode.HALF_EVEN).longValueExact());
+        Duration since = Duration.ofNanos(BigDecimal.valueOf(time)
+                .movePointRight(9)
+                .setScale(0, RoundingMode.HALF_EVEN)
+                .longValueExact());
         return TIME.format(release.plus(since));
     }
 
@@ -92,9 +96,12 @@ public record EphemerisMessage(String name, Instant release, Instant created, Li
         StringBuilder text = new StringBuilder();
         text.append("CCSDS_OEM_VERS = ").append(VERSION).append('\n');
         text.append("CREATION_DATE = ").append(creation()).append('\n');
-        text.append("ORIGINATOR = PENSTOCK\n\nMETA_START\nCOMMENT ").append(COMMENT).append('\n');
-        metadata().forEach((key, value) ->
-                text.append(key).append(" = ").append(value).append('\n'));
+        text.append("ORIGINATOR = PENSTOCK\n\nMETA_START\nCOMMENT ")
+                .append(COMMENT)
+                .append('\n');
+        metadata()
+                .forEach((key, value) ->
+                        text.append(key).append(" = ").append(value).append('\n'));
         text.append("META_STOP\n\n");
         for (Moment moment : moments) {
             StringJoiner line = new StringJoiner(" ");
@@ -133,7 +140,11 @@ public record EphemerisMessage(String name, Instant release, Instant created, Li
 
     private static void values(StringBuilder text, List<String> names, String unit, List<String> values) {
         for (int i = 0; i < names.size(); i++) {
-            text.append('<').append(names.get(i)).append(" units=\"").append(unit).append("\">");
+            text.append('<')
+                    .append(names.get(i))
+                    .append(" units=\"")
+                    .append(unit)
+                    .append("\">");
             text.append(values.get(i)).append("</").append(names.get(i)).append(">\n");
         }
     }

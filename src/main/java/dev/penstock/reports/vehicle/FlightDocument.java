@@ -34,7 +34,11 @@ final class FlightDocument {
 
     /** The planet. */
     private static final FigureTable<Planet> PLANET = FigureTable.<Planet>ofOne()
-            .number("gravitational_parameter_m3_s2", "gravitational parameter", si("m³/s²"), Planet::gravitationalParameter)
+            .number(
+                    "gravitational_parameter_m3_s2",
+                    "gravitational parameter",
+                    si("m³/s²"),
+                    Planet::gravitationalParameter)
             .number("radius_m", "radius", si("m"), Planet::radius)
             .number("rotation_rate_rad_s", "rotation rate", si("rad/s"), Planet::rotationRate)
             .table();
@@ -53,10 +57,13 @@ final class FlightDocument {
 
     /** The steering. */
     private static final FigureTable<SteeringLaw> STEERING = FigureTable.<SteeringLaw>ofOne()
-            .word("law", "law", s -> "upwards until tilt_at_air_speed_m_s; thrust tilted by tilt_rad from the vertical until the"
-                    + " path through the air has turned as far; along that path until the dynamic pressure has fallen below"
-                    + " path_until_dynamic_pressure_Pa; then tan(pitch) = tangent_start + tangent_rate_1_s (t -"
-                    + " tangent_from_s), pitch above the horizon of the place")
+            .word(
+                    "law",
+                    "law",
+                    s -> "upwards until tilt_at_air_speed_m_s; thrust tilted by tilt_rad from the vertical until the"
+                            + " path through the air has turned as far; along that path until the dynamic pressure has fallen below"
+                            + " path_until_dynamic_pressure_Pa; then tan(pitch) = tangent_start + tangent_rate_1_s (t -"
+                            + " tangent_from_s), pitch above the horizon of the place")
             .number("tilt_at_air_speed_m_s", "speed at which the tilt begins", si("m/s"), SteeringLaw::tiltSpeed)
             .number("tilt_from_s", "time at which it begins", si("s"), SteeringLaw::tiltTime)
             .number("tilt_rad", "tilt from the vertical", si("rad"), SteeringLaw::tilt)
@@ -120,15 +127,15 @@ final class FlightDocument {
         Map<String, Object> map = new LinkedHashMap<>();
         map.put("reference_area_m2", flown.ascent().vehicle().referenceArea());
         map.put("mach", points.stream().map(DragTable.Point::mach).toList());
-        map.put("drag_coefficient", points.stream().map(DragTable.Point::coefficient).toList());
+        map.put(
+                "drag_coefficient",
+                points.stream().map(DragTable.Point::coefficient).toList());
         return map;
     }
 
     private Set<EnginePerformance> engines() {
         Set<EnginePerformance> engines = new LinkedHashSet<>();
-        flown.ascent().vehicle().segments().forEach(s -> s.thrusters()
-                .groups()
-                .forEach(g -> engines.add(g.engine())));
+        flown.ascent().vehicle().segments().forEach(s -> s.thrusters().groups().forEach(g -> engines.add(g.engine())));
         return engines;
     }
 
@@ -153,9 +160,7 @@ final class FlightDocument {
         map.put(NAME, segment.name());
         map.put(
                 "engines",
-                segment.thrusters().groups().stream()
-                        .map(FlightDocument::group)
-                        .toList());
+                segment.thrusters().groups().stream().map(FlightDocument::group).toList());
         map.put("coast_before_s", segment.coast());
         map.put("spent_before_kg", segment.spentBefore());
         map.put("burned_kg", segment.burn());

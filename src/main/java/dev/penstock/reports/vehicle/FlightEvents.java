@@ -74,8 +74,8 @@ final class FlightEvents {
     /** A fairing counts as part of the stage that carries it, and goes where that stage goes. */
     private void fairing(List<Event> events) {
         for (StageSizing stage : flown.sizing().stages()) {
-            boolean carried =
-                    stage.dryMass().lines().stream().anyMatch(line -> line.name().equals(FAIRING));
+            boolean carried = stage.dryMass().lines().stream()
+                    .anyMatch(line -> line.name().equals(FAIRING));
             if (carried) {
                 double time = flight.segments().stream()
                         .filter(part -> part.name().equals(stage.name()))

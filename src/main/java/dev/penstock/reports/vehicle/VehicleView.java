@@ -16,6 +16,7 @@ import dev.penstock.reports.text.PageTable;
 import dev.penstock.reports.text.Software;
 import dev.penstock.reports.text.TextTable;
 import dev.penstock.vehicle.FlownSizing;
+import dev.penstock.vehicle.PayloadToOrbit;
 import dev.penstock.vehicle.stage.StageSizing;
 import dev.penstock.vehicle.stage.VehicleFigures;
 import dev.penstock.vehicle.stage.VehicleSizing;
@@ -98,7 +99,21 @@ public final class VehicleView {
      * @return the page
      */
     public static String html(FlownSizing flown, Software software) {
-        return html(flown.sizing(), List.of(FlightView.section(flown)), flown.warnings(), software);
+        return html(flown, List.of(), software);
+    }
+
+    /**
+     * @param flown vehicle and flight
+     * @param orbits its payload to other orbits, if that was asked for
+     * @param software what the numbers were made with
+     * @return the page
+     */
+    public static String html(FlownSizing flown, List<PayloadToOrbit> orbits, Software software) {
+        List<PageSection> sections = new ArrayList<>(List.of(FlightView.section(flown)));
+        if (!orbits.isEmpty()) {
+            sections.add(PayloadView.section(orbits));
+        }
+        return html(flown.sizing(), sections, flown.warnings(), software);
     }
 
     private static String html(

@@ -146,8 +146,7 @@ final class AscentFlight {
 
     /** How the thrust was pointed on the way to the orbit, after this tilt (rad). */
     SteeringLaw steering(double tilt) {
-        return new SteeringLaw(
-                TILT_AT, tiltTime, tilt, pathTime, THIN_AIR, tangentTime, tangentStart, tangentRate);
+        return new SteeringLaw(TILT_AT, tiltTime, tilt, pathTime, THIN_AIR, tangentTime, tangentStart, tangentRate);
     }
 
     /** @return time to burn and coast through all that is left, at full flow (s) */
