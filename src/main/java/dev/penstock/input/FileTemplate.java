@@ -32,7 +32,7 @@ public final class FileTemplate {
                     .append("# ")
                     .append(file.title())
                     .append(
-                            ".\n# Values carry their unit. Lines that begin with # show what counts while they are left out.\n")
+                            ".\n# Values carry their unit. Lines that begin with # show what counts while they are left out, where it has a part.\n")
                     .append("# Lines that begin with ## belong to tables that are not there.\n");
             template.write(file, "", TOML.readTree(stated), true);
             return template.out.toString();

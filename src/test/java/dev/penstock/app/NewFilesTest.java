@@ -50,24 +50,6 @@ class NewFilesTest {
         assertThat(run.out()).isNotEmpty();
     }
 
-    /** A line that shows what counts while it is left out may be let count: nothing moves. */
-    @Test
-    void defaultsOfANewVehicleAreWhatCounts() throws Exception {
-        Path file = folder.resolve("mine.toml");
-        assertThat(Run.of("new", "vehicle", file.toString()).code()).isZero();
-        String before = Run.of("size", file.toString(), "--json")
-                .json()
-                .get("start_mass_kg")
-                .asText();
-        String text = Files.readString(file);
-        String changed = text.replaceAll("(?m)^# (\\w+ = (?!\\.\\.\\.).*; default: .*)$", "$1");
-        assertThat(changed).isNotEqualTo(text);
-        Files.writeString(file, changed);
-        Run run = Run.of("size", file.toString(), "--json");
-        assertThat(run.code()).as(run.err()).isZero();
-        assertThat(run.json().get("start_mass_kg").asText()).isEqualTo(before);
-    }
-
     @Test
     void aDiagramIsDrawnAsSvgAndAsAPicture() throws Exception {
         Path svg = folder.resolve("heron.svg");

@@ -226,7 +226,7 @@ class PropellantFilesTest {
         assertThatThrownBy(() -> FluidLibrary.open(folder).propellant("bad"))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("bad.toml:")
-                .hasMessageContaining("density of NaN at 404.8 K");
+                .hasMessageContaining("density of NaN at 404.000 K");
     }
 
     @Test
