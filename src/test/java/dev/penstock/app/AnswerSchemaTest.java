@@ -113,6 +113,19 @@ class AnswerSchemaTest {
             lists.add(List.of("list", kind));
         }
         all.put("list", lists);
+        String rows = folder.resolve("rows").toString();
+        all.put(
+                "sample",
+                List.of(List.of(
+                        "sample",
+                        "dunlin",
+                        "--vary",
+                        "engine.chamber_pressure=0.8..1.2MPa",
+                        "--points",
+                        "4",
+                        "--out",
+                        rows)));
+        all.put("summary", List.of(List.of("summary", rows)));
         all.put(
                 "new",
                 List.of(

@@ -40,7 +40,14 @@ class FlightHandoverTest {
     @BeforeAll
     static void fly() {
         List<String> words = new ArrayList<>(List.of(
-                "size", "skerry-boosted", "--fly", "--json", "--altitudes", "250km,900km", "--inclinations", "12deg,60deg"));
+                "size",
+                "skerry-boosted",
+                "--fly",
+                "--json",
+                "--altitudes",
+                "250km,900km",
+                "--inclinations",
+                "12deg,60deg"));
         for (String name : List.of("flight.csv", "flight.oem", "flight.xml")) {
             words.addAll(List.of("--trajectory", folder.resolve(name).toString()));
         }
@@ -111,8 +118,7 @@ class FlightHandoverTest {
      */
     @Test
     void thePayloadsDerivativesHaveTheirKnownValues() {
-        JsonNode partials =
-                Run.of("size", "skerry", "--fly", "--json").json().get("payload_partials");
+        JsonNode partials = Run.of("size", "skerry", "--fly", "--json").json().get("payload_partials");
         assertThat(partials).hasSize(2);
         assertThat(vehicle.at("/payload_partials/0/by_dry_mass").doubleValue()).isCloseTo(-1, within(1e-9));
         JsonNode first = partials.get(0);
