@@ -125,7 +125,7 @@ class AnswerSchemaTest {
                         "4",
                         "--out",
                         rows)));
-        all.put("summary", List.of(List.of("summary", rows)));
+        all.put("summary", List.of(List.of("study", "summary", rows)));
         all.put(
                 "new",
                 List.of(
