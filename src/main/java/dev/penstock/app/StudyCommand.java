@@ -42,6 +42,21 @@ final class StudyCommand extends BaseCommand {
     @Option(names = "--threads", paramLabel = "N", description = "of a sample: how many threads work")
     private Optional<Integer> threads = Optional.empty();
 
+    @Option(
+            names = "--on",
+            paramLabel = "MASTER",
+            description = "of a sample: work on a Spark cluster, spark://HOST:PORT, local[*], yarn or k8s://URL")
+    private Optional<String> on = Optional.empty();
+
+    @Option(
+            names = "--worker-home",
+            paramLabel = "DIR",
+            description = "with --on: folder on every worker that holds fluids and .penstock; sent there otherwise")
+    private Optional<Path> workerHome = Optional.empty();
+
+    @Option(names = "--conf", paramLabel = "KEY=VALUE", description = "with --on: a setting of Spark")
+    private List<String> settings = new ArrayList<>();
+
     @Option(names = "--paper", paramLabel = "SIZE", description = "print the page as PDF too, on a4 or letter")
     private Optional<String> paper = Optional.empty();
 
@@ -103,8 +118,11 @@ final class StudyCommand extends BaseCommand {
             arguments.addAll(
                     List.of("--name", study.name(), "--out", place(path).toString()));
             threads.ifPresent(count -> arguments.addAll(List.of("--threads", Integer.toString(count))));
-        } else if (out.isPresent() || threads.isPresent()) {
-            throw new InvalidInput("", "--out and --threads", study.kind().key(), "only a sample takes them");
+            on.ifPresent(master -> arguments.addAll(List.of("--on", master)));
+            workerHome.ifPresent(home -> arguments.addAll(List.of("--worker-home", home.toString())));
+            settings.forEach(setting -> arguments.addAll(List.of("--conf", setting)));
+        } else if (out.isPresent() || threads.isPresent() || on.isPresent()) {
+            throw new InvalidInput("", "--out, --threads and --on", study.kind().key(), "only a sample takes them");
         }
         if (json()) {
             arguments.add("--json");

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
+import java.net.InetAddress;
+import java.net.ServerSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -33,6 +35,20 @@ class SampleCommandTest {
                 List.of("sample", "dunlin", "--vary", PRESSURE, "--vary", RATIO, "--out", out.toString()));
         arguments.addAll(Arrays.asList(more));
         return Run.of(arguments.toArray(String[]::new));
+    }
+
+    @Test
+    void aClusterThatDoesNotAnswerIsOneSentence() throws IOException {
+        int closed;
+        try (ServerSocket socket = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
+            closed = socket.getLocalPort();
+        }
+        Path out = folder.resolve("out");
+        Run run = sample(out, "--points", "5", "--on", "spark://127.0.0.1:" + closed);
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.err().lines()).hasSize(1);
+        assertThat(run.err()).contains("nothing answers there");
+        assertThat(out).doesNotExist();
     }
 
     /** Every file of the folder but its lock, by its place. */
@@ -259,7 +275,10 @@ class SampleCommandTest {
                 "--points 5 | write what to vary",
                 "--vary engine.chamber_pressure=1..2MPa --points 5 --figure engine.beauty | no figure has that path",
                 "--vary engine.chamber_pressure=1..2MPa --points 5 --threads 0 | write 1 to 1024",
-                "--vary engine.chamber_pressure=1..2MPa --points 5 --batch 0 | write 1 to 100000"
+                "--vary engine.chamber_pressure=1..2MPa --points 5 --batch 0 | write 1 to 100000",
+                "--vary engine.chamber_pressure=1..2MPa --points 5 --on moon | write spark://HOST:PORT, local[*]",
+                "--vary engine.chamber_pressure=1..2MPa --points 5 --on local --conf a=b | write spark.KEY=VALUE",
+                "--vary engine.chamber_pressure=1..2MPa --points 5 --conf spark.a=b | only with --on"
             })
     void whatCannotBeUsedIsOneSentence(String asked, String sentence) {
         Path out = folder.resolve("out");

@@ -8,17 +8,18 @@ import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.Interruption;
 import dev.penstock.app.console.Session;
 import dev.penstock.errors.InvalidInput;
-import dev.penstock.numerics.design.DesignKind;
 import dev.penstock.reports.page.ReportRecord;
 import dev.penstock.reports.study.SampleView;
 import dev.penstock.reports.text.JsonText;
 import dev.penstock.reports.text.Software;
+import dev.penstock.study.Progress;
 import dev.penstock.study.StudyFile;
 import dev.penstock.study.StudyInputs;
 import dev.penstock.study.sample.LocalBatches;
 import dev.penstock.study.sample.SamplePlan;
 import dev.penstock.study.sample.SampleRequest;
 import dev.penstock.study.sample.SampleRun;
+import dev.penstock.study.sample.SampleStudy;
 import dev.penstock.study.space.StudyCase;
 import dev.penstock.study.store.BatchFolder;
 import dev.penstock.study.store.StoredRows;
@@ -96,6 +97,25 @@ public final class SampleCommand extends BaseCommand {
             description = "how many threads work; as many as processors otherwise")
     private int threads = Runtime.getRuntime().availableProcessors();
 
+    @Option(
+            names = "--on",
+            paramLabel = "MASTER",
+            description = "work on a Spark cluster: spark://HOST:PORT, local[*], yarn or k8s://URL (docs/scale.md)")
+    private Optional<String> on = Optional.empty();
+
+    @Option(
+            names = "--worker-home",
+            paramLabel = "DIR",
+            description = "with --on: folder on every worker that holds fluids and .penstock; sent there otherwise")
+    private Optional<Path> workerHome = Optional.empty();
+
+    @Option(
+            names = "--conf",
+            paramLabel = "KEY=VALUE",
+            description =
+                    "with --on: a setting of Spark, for example spark.executor.memory=2g; may be given several times")
+    private List<String> settings = new ArrayList<>();
+
     @Option(names = "--name", paramLabel = "TEXT", description = "name of the study; that of the case otherwise")
     private Optional<String> name = Optional.empty();
 
@@ -116,16 +136,29 @@ public final class SampleCommand extends BaseCommand {
         }
         CaseFiles.Case found = CaseFiles.one(session, file, changes.map());
         StudyCase subject = StudyCase.open(session.runs(), found.file(), found.changes());
-        SampleRequest request =
-                new SampleRequest(name.orElse(subject.name()), vary, design(), points, seed, batch, figures);
+        SampleRequest request = new SampleRequest(
+                name.orElse(subject.name()), vary, SampleStudy.design(design), points, seed, batch, figures);
         SamplePlan plan = SamplePlan.of(subject, request);
-        SampleRun run;
-        try (BatchFolder rows = BatchFolder.open(folder, origin(found, plan));
-                Interruption interruption = new Interruption();
-                ConsoleProgress progress = ConsoleProgress.of(session, "sampling", plan.points(), false)) {
-            run = SampleRun.of(plan, rows, new LocalBatches(threads), progress, interruption::requested);
+        Optional<SparkLaunch> cluster = on.map(master -> SparkLaunch.of(master, session.home(), workerHome, settings));
+        if (cluster.isEmpty() && (workerHome.isPresent() || !settings.isEmpty())) {
+            throw new InvalidInput("", "--worker-home and --conf", "given", "only with --on do they mean anything");
         }
-        return show(folder, run);
+        Map<String, String> origin = origin(found, plan);
+        try (ConsoleProgress progress = ConsoleProgress.of(session, "sampling", plan.points(), false)) {
+            if (cluster.isEmpty()) {
+                return show(folder, here(folder, origin, plan, progress));
+            }
+            // The process on the cluster takes the folder; here it is begun, so that a refusal comes first.
+            BatchFolder.open(folder, origin).close();
+            return show(folder, cluster.get().run(folder, session.home(), progress));
+        }
+    }
+
+    private SampleRun here(Path folder, Map<String, String> origin, SamplePlan plan, Progress progress) {
+        try (BatchFolder rows = BatchFolder.open(folder, origin);
+                Interruption interruption = new Interruption()) {
+            return SampleRun.of(plan, rows, new LocalBatches(threads), progress, interruption::requested);
+        }
     }
 
     private int show(Path folder, SampleRun run) {
@@ -146,36 +179,10 @@ public final class SampleCommand extends BaseCommand {
         }
     }
 
-    private DesignKind design() {
-        for (DesignKind one : DesignKind.values()) {
-            if (one.key().equals(design)) {
-                return one;
-            }
-        }
-        throw new InvalidInput("", "--design", design, "allowed are sobol, latin-hypercube and grid");
-    }
-
     /** All that says what the rows are, as files beside them; the study among them can be run by itself. */
     private Map<String, String> origin(CaseFiles.Case found, SamplePlan plan) {
         ReportRecord record = record(found);
-        SampleRequest request = plan.request();
-        Map<String, List<String>> further = new LinkedHashMap<>();
-        further.put("design", List.of(request.design().key()));
-        further.put("points", List.of(Integer.toString(request.points())));
-        further.put("seed", List.of(Integer.toString(request.seed())));
-        further.put("batch", List.of(Integer.toString(request.batch())));
-        if (!request.figures().isEmpty()) {
-            further.put("figure", request.figures());
-        }
-        StudyFile study = new StudyFile(
-                request.name(),
-                StudyFile.Kind.SAMPLE,
-                record.cases(),
-                found.changes(),
-                request.vary(),
-                0,
-                false,
-                further);
+        StudyFile study = SampleStudy.file(plan.request(), record.cases(), found.changes());
         Map<String, String> files = new LinkedHashMap<>(record.files());
         files.put(BatchFolder.SCHEMA, JsonText.of(schema(plan, record.software())));
         files.put(BatchFolder.STUDY, study.text());

@@ -2,9 +2,9 @@ package dev.penstock.study.store;
 
 import dev.penstock.errors.InvalidInput;
 import java.sql.Connection;
-import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.util.Properties;
+import org.duckdb.DuckDBDriver;
 
 /**
  * Opens DuckDB in this process: SQL over files, no server, nothing fetched. One thread and little memory, so that it never
@@ -29,7 +29,7 @@ final class RowDatabase {
         settings.setProperty("autoload_known_extensions", "false");
         settings.setProperty("jdbc_stream_results", "true");
         try {
-            return DriverManager.getConnection("jdbc:duckdb:", settings);
+            return new DuckDBDriver().connect("jdbc:duckdb:", settings);
         } catch (SQLException | LinkageError e) {
             throw new InvalidInput(
                     "",
