@@ -66,7 +66,7 @@ final class DemoCommand extends BaseCommand implements LocalAction {
 
     @Override
     public Integer call() {
-        ReportFiles files = new ReportFiles(paper);
+        ReportFiles files = new ReportFiles(paper, false);
         List<Path> cases = CaseFiles.in(session.home().resolve("cycles"));
         if (cases.isEmpty()) {
             throw new InvalidInput("", "cycles", "empty", "there must be concept files in " + session.home());

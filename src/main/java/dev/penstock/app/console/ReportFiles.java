@@ -18,8 +18,9 @@ import picocli.CommandLine;
  * Writes pages, and prints them where paper was named; all files or none.
  *
  * @param paper paper to print on, if any
+ * @param withTrail whether the trail of the numbers is printed too
  */
-public record ReportFiles(Optional<PaperSize> paper) {
+public record ReportFiles(Optional<PaperSize> paper, boolean withTrail) {
 
     private static final String PAGE = ".html";
     private static final String PRINT = ".pdf";
@@ -52,7 +53,7 @@ public record ReportFiles(Optional<PaperSize> paper) {
             folder = place.toAbsolutePath().getParent();
             String page = pages.values().iterator().next();
             if (lower.endsWith(PRINT)) {
-                files.put(name, PdfReport.of(page, paper.orElse(PaperSize.A4)));
+                files.put(name, PdfReport.of(page, paper.orElse(PaperSize.A4), withTrail));
             } else {
                 add(files, name, page);
             }
@@ -70,7 +71,7 @@ public record ReportFiles(Optional<PaperSize> paper) {
         files.put(name, text.getBytes(StandardCharsets.UTF_8));
         if (paper.isPresent() && name.endsWith(PAGE)) {
             String print = name.substring(0, name.length() - PAGE.length()) + PRINT;
-            files.put(print, PdfReport.of(text, paper.get()));
+            files.put(print, PdfReport.of(text, paper.get(), withTrail));
         }
     }
 }

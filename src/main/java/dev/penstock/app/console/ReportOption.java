@@ -25,12 +25,15 @@ public final class ReportOption {
             description = "print the page as PDF too, on a4 or letter; a file that ends in .pdf is on a4 otherwise")
     private Optional<PaperSize> paper = Optional.empty();
 
+    @Option(names = "--with-trail", description = "print the trail of every number too; the page always has it")
+    private boolean withTrail;
+
     /**
      * @param pages makes text by file name, the page of the answer first; called only where a page was asked for
      * @return the files written
      */
     public List<Path> write(Supplier<Map<String, String>> pages) {
-        ReportFiles files = new ReportFiles(paper);
+        ReportFiles files = new ReportFiles(paper, withTrail);
         return place.map(p -> files.write(p, pages.get())).orElse(List.of());
     }
 }

@@ -194,7 +194,7 @@ final class EngineRoutes {
     private void figures(Context request) {
         RequestBody body = RequestBody.of(request);
         Question question = Question.of(body);
-        Asker asker = Asker.of(request, body);
+        Asker asker = Asker.of(request);
         EngineBalance balance = engine(question, asker).balance();
         SlideFiles slides = new SlideFiles(balance.concept().name(), EngineSlides.of(balance));
         request.contentType("application/zip").result(workers.print(asker, () -> SlideFiles.archive(slides.files())));

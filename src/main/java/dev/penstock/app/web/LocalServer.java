@@ -146,6 +146,8 @@ public final class LocalServer implements AutoCloseable {
         }
         routes.get("/penstock.css", request -> request.contentType("text/css;charset=utf-8")
                 .result(site.style()));
+        routes.get("/glossary.txt", request -> request.contentType("text/plain;charset=utf-8")
+                .result(site.glossary()));
         routes.get("/script/{name}", request -> request.contentType("text/javascript;charset=utf-8")
                 .result(site.script(request.pathParam("name"))
                         .orElseThrow(() -> new Refusal(404, "there is no such script"))));

@@ -80,6 +80,11 @@ final class Site {
         return SCRIPT.matcher(name).matches() ? resource(name) : Optional.empty();
     }
 
+    /** @return a term and its sentence on each line */
+    String glossary() {
+        return resource("glossary.txt").orElseThrow();
+    }
+
     private static Optional<String> resource(String name) {
         try (InputStream in = Site.class.getResourceAsStream(name)) {
             return in == null ? Optional.empty() : Optional.of(new String(in.readAllBytes(), StandardCharsets.UTF_8));

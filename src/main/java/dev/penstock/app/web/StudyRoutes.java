@@ -3,6 +3,7 @@ package dev.penstock.app.web;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.reading.ConceptReader;
 import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.FigureTable;
@@ -81,6 +82,7 @@ final class StudyRoutes {
         RequestBody body = RequestBody.of(request);
         List<String> files = body.texts("files").stream().distinct().toList();
         Map<String, String> changes = body.changes("changes");
+        String only = body.text("only");
         if (files.isEmpty() || files.size() > MOST_TOGETHER) {
             throw new Refusal(422, "choose 1 to " + MOST_TOGETHER + " concepts");
         }
@@ -91,7 +93,8 @@ final class StudyRoutes {
             map.put("file", file);
             map.put("name", file);
             try {
-                Concept concept = reader.parse(file, document.text(), changes);
+                Concept concept = reader.parse(
+                        file, document.text(), only.isEmpty() || only.equals(file) ? changes : Map.of());
                 describe(map, workers.ask(Asker.of(request), study -> study.balance(concept)));
             } catch (PenstockException e) {
                 map.put("failure", e.getMessage());
@@ -113,9 +116,22 @@ final class StudyRoutes {
         });
     }
 
+    /** The page writes ranges in fields of their own; a refusal speaks of them and not of an option. */
+    private static Axis axis(String text) {
+        try {
+            return Axis.parse(text);
+        } catch (InvalidInput e) {
+            String input = text.contains("=") ? text.substring(0, text.indexOf('=')) : "the input";
+            throw new Refusal(
+                    422,
+                    "From, To and Values of " + input + " cannot be used: write numbers and one unit for both ends, and from 2"
+                            + " to 200 values (" + text.substring(text.indexOf('=') + 1) + ")");
+        }
+    }
+
     private void start(Context request) {
         RequestBody body = RequestBody.of(request);
-        List<Axis> axes = body.texts("vary").stream().map(Axis::parse).toList();
+        List<Axis> axes = body.texts("vary").stream().map(StudyRoutes::axis).toList();
         int samples = (int) Math.min(Math.max(-1, body.number("samples")), SweepJobs.MOST_POINTS);
         LocalServer.json(
                 request, Map.of("id", sweeps.start(workspace.text(body), body.changes("changes"), axes, samples)));
@@ -123,6 +139,18 @@ final class StudyRoutes {
 
     private Sweep.Result result(Context request) {
         return sweeps.result(request.pathParam("id"));
+    }
+
+    /** Why combinations have no solution: one sentence of each kind, which differ in their numbers only, with how many it tells of. */
+    private static List<String> reasons(Sweep.Result result) {
+        Map<String, List<String>> kinds = new LinkedHashMap<>();
+        result.points().stream()
+                .flatMap(p -> p.failure().stream())
+                .forEach(f -> kinds.computeIfAbsent(f.replaceAll("[-+]?\\d+(\\.\\d+)?([eE][-+]?\\d+)?", "#"), k -> new ArrayList<>())
+                        .add(f));
+        return kinds.values().stream()
+                .map(all -> all.size() + (all.size() == 1 ? " combination: " : " combinations, for example: ") + all.get(0))
+                .toList();
     }
 
     private void charts(Context request) {
@@ -134,13 +162,7 @@ final class StudyRoutes {
         map.put("complete", result.complete());
         map.put("points", result.points().size());
         map.put("without", without);
-        map.put(
-                "reasons",
-                result.points().stream()
-                        .flatMap(p -> p.failure().stream())
-                        .distinct()
-                        .limit(5)
-                        .toList());
+        map.put("reasons", reasons(result));
         map.put(
                 "figures",
                 new SweepCharts(result)

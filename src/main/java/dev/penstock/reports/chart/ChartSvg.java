@@ -3,6 +3,7 @@ package dev.penstock.reports.chart;
 import java.awt.geom.Rectangle2D;
 import java.text.NumberFormat;
 import java.util.Locale;
+import org.jfree.chart.ChartRenderingInfo;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.Axis;
 import org.jfree.chart.axis.NumberAxis;
@@ -25,6 +26,11 @@ final class ChartSvg {
      * @return SVG with the colours of light paper
      */
     static String draw(JFreeChart chart, String id, String title, int width, int height) {
+        return draw(chart, id, title, width, height, null);
+    }
+
+    /** As above; where everything was drawn is noted, unless nobody asks. */
+    static String draw(JFreeChart chart, String id, String title, int width, int height, ChartRenderingInfo info) {
         chart.setBackgroundPaint(null);
         chart.setAntiAlias(true);
         chart.setPadding(new org.jfree.chart.ui.RectangleInsets(2, 2, 2, 8));
@@ -36,7 +42,7 @@ final class ChartSvg {
             legend.setItemPaint(Ink.TEXT.color());
         }
         SvgCanvas canvas = SvgCanvas.of(id);
-        chart.draw(canvas, new Rectangle2D.Double(0, 0, width, height));
+        chart.draw(canvas, new Rectangle2D.Double(0, 0, width, height), info);
         return canvas.svg(title, width, height);
     }
 

@@ -5,6 +5,7 @@ import java.awt.geom.Ellipse2D;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.stream.Stream;
+import org.jfree.chart.ChartRenderingInfo;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
@@ -111,6 +112,9 @@ public final class LineChart {
     private static final BasicStroke THIN_DASHES =
             new BasicStroke(1.4f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1f, new float[] {3, 3}, 0);
     private static final Ellipse2D DOT = new Ellipse2D.Double(-3.5, -3.5, 7, 7);
+    /** Shortest vertical axis over the values on it (-): below, a curve counts as level. */
+    private static final double LEAST_SPAN = 1e-3;
+
     private static final BasicStroke GRID = new BasicStroke(1f);
 
     private LineChart() {}
@@ -156,7 +160,10 @@ public final class LineChart {
             marks.forEach(mark -> part.addDomainMarker(marker(mark, panel == panels.get(0)), Layer.FOREGROUND));
             plot.add(part, panel.weight());
         }
-        return ChartSvg.draw(new JFreeChart(null, ChartFont.bold(13), plot, true), id, title, ChartSvg.WIDTH, height);
+        ChartRenderingInfo info = new ChartRenderingInfo();
+        JFreeChart chart = new JFreeChart(null, ChartFont.bold(13), plot, true);
+        return CurveData.into(
+                ChartSvg.draw(chart, id, title, ChartSvg.WIDTH, height, info), xLabel, plot, info, panels);
     }
 
     private static IntervalMarker marker(Shade shade) {
@@ -165,11 +172,8 @@ public final class LineChart {
         return marker;
     }
 
-    /** The axis is as long as its curves and level lines are. */
+    /** The axis is as long as its curves and level lines are, and never so short that its figures are all the same. */
     private static void includeLevels(NumberAxis range, Panel panel) {
-        if (panel.levels().isEmpty()) {
-            return;
-        }
         DoubleSummaryStatistics all = Stream.concat(
                         panel.curves().stream()
                                 .flatMap(c -> c.points().stream())
@@ -178,6 +182,19 @@ public final class LineChart {
                 .filter(Double::isFinite)
                 .mapToDouble(y -> y)
                 .summaryStatistics();
+        if (all.getCount() == 0) {
+            return;
+        }
+        double least = LEAST_SPAN * Math.max(Math.abs(all.getMax()), Math.abs(all.getMin()));
+        if (panel.levels().isEmpty() && all.getMax() - all.getMin() > least) {
+            return;
+        }
+        if (panel.levels().isEmpty()) {
+            // What a solver leaves is no slope: the axis is as long as anybody would read.
+            double middle = 0.5 * (all.getMax() + all.getMin());
+            range.setRange(middle - Math.max(least, 1e-9), middle + Math.max(least, 1e-9));
+            return;
+        }
         double room = 0.06 * Math.max(all.getMax() - all.getMin(), 1e-9 * Math.abs(all.getMax()));
         range.setRange(panel.fromZero() ? Math.min(0, all.getMin()) : all.getMin() - room, all.getMax() + 2 * room);
     }

@@ -23,6 +23,7 @@ import dev.penstock.reports.table.EngineTables;
 import dev.penstock.reports.table.VehicleTables;
 import dev.penstock.reports.text.FigureJson;
 import dev.penstock.reports.text.Software;
+import dev.penstock.study.Measure;
 import dev.penstock.study.VehicleTrail;
 import dev.penstock.vehicle.stage.VehicleSizing;
 import java.util.ArrayList;
@@ -34,6 +35,8 @@ import java.util.stream.Stream;
 
 /** The report of one concept: a page that needs nothing but itself. Not thread-safe. */
 public final class ConceptPage {
+
+    private static final int HEADLINES = 6;
 
     private final EngineBalance balance;
     private final Software software;
@@ -99,7 +102,10 @@ public final class ConceptPage {
                 "kind",
                 balance.concept().cycle().title() + ": "
                         + balance.concept().oxidizer().fluid().name() + " and "
-                        + balance.concept().fuel().fluid().name());
+                        + balance.concept().fuel().fluid().name() + ", mixture ratio "
+                        + EngineFigures.SUMMARY.figure("mixture_ratio").text(balance) + ", "
+                        + Notation.PRESSURE.writeWithUnit(balance.engine().chamberPressure()) + " in the chamber");
+        model.put("limiting", limiting());
         model.put("figures", headline(balance));
         model.put("verdict", verdict());
         model.put("state", !balance.withinLimits() ? "bad" : balance.doubts().isEmpty() ? "good" : "doubt");
@@ -141,25 +147,44 @@ public final class ConceptPage {
         return Character.toUpperCase(text.charAt(0)) + text.substring(1) + (text.endsWith(".") ? "" : ".");
     }
 
+    /** The six figures that decide; where a cycle has no turbine or no jacket, the next one takes its place. */
     static List<Map<String, String>> headline(EngineBalance balance) {
+        boolean seaLevel = balance.concept().document().inputs().stream()
+                .anyMatch(i -> i.given() && i.key().equals("engine.thrust_sea_level"));
         return Stream.of(
-                        "thrust_vacuum_N",
-                        "isp_vacuum_s",
-                        "isp_sea_level_s",
-                        "chamber_pressure_Pa",
-                        "mixture_ratio",
-                        "mass_flow_kg_s")
-                .map(EngineFigures.SUMMARY::figure)
-                .map(f -> Map.of(
+                        seaLevel ? "engine.thrust_sea_level_N" : "engine.thrust_vacuum_N",
+                        "engine.isp_vacuum_s",
+                        "engine.mass_kg",
+                        "engine.thrust_to_weight",
+                        "figures.turbine_temperature_K",
+                        "cooling.peak_wall_temperature_K",
+                        "engine.isp_sea_level_s",
+                        "engine.mass_flow_kg_s")
+                .flatMap(path -> Measure.named(path).stream())
+                .filter(m -> m.of(balance).isPresent())
+                .limit(HEADLINES)
+                .map(m -> Map.of(
                         "name",
-                        f.title() + (separated(balance, f.key()) ? ", flow separated" : ""),
+                        m.name() + (separated(balance, m.path()) ? ", flow separated" : ""),
                         "value",
-                        f.text(balance),
+                        m.notation().write(m.of(balance).getAsDouble()),
                         "unit",
-                        f.unit(),
+                        m.notation().unit(),
                         "trail",
-                        "engine." + f.key()))
+                        m.path()))
                 .toList();
+    }
+
+    /** What limits the engine, and how sure its mass is, each in a sentence. */
+    private List<String> limiting() {
+        List<String> sentences = new ArrayList<>();
+        Measure.tightest(balance)
+                .ifPresent(l -> sentences.add("Nearest to its limit is " + CheckFigures.title(l) + ": "
+                        + CheckFigures.value(l) + ", " + CheckFigures.boundary(l) + "."));
+        sentences.add("The mass is believed to lie between "
+                + Notation.MASS.write(balance.mass().total().low()) + " and "
+                + Notation.MASS.writeWithUnit(balance.mass().total().high()) + ".");
+        return sentences;
     }
 
     private static boolean separated(EngineBalance balance, String key) {

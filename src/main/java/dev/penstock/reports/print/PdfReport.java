@@ -21,7 +21,7 @@ import org.w3c.dom.Element;
 
 /**
  * Prints a page as PDF: no browser, nothing from outside, the same bytes each time. Fonts are embedded and drawings stay
- * vectors. Where the page has a trail of its numbers, the numbers lead to it. The page and the files that it holds are
+ * vectors. Where the trail of its numbers is printed, the numbers lead to it. The page and the files that it holds are
  * attached, so that the numbers can be made again from the PDF alone.
  */
 public final class PdfReport {
@@ -65,21 +65,32 @@ public final class PdfReport {
      * @return the PDF
      */
     public static byte[] of(String html, PaperSize size) {
+        return of(html, size, false);
+    }
+
+    /**
+     * @param html a page that one of the views made
+     * @param size paper
+     * @param withTrail whether the trail of its numbers is printed too
+     * @return the PDF
+     */
+    public static byte[] of(String html, PaperSize size, boolean withTrail) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        write(html, size, out);
+        write(html, size, withTrail, out);
         return out.toByteArray();
     }
 
     /**
      * @param html a page that one of the views made
      * @param size paper
+     * @param withTrail whether the trail of its numbers is printed too
      * @param out where the PDF goes; it stays open
      * @throws UncheckedIOException if that cannot be written
      * @throws java.util.concurrent.CancellationException if the work on this thread is to stop
      */
-    public static void write(String html, PaperSize size, OutputStream out) {
+    public static void write(String html, PaperSize size, boolean withTrail, OutputStream out) {
         XRLog.setLoggingEnabled(false);
-        PrintForm form = PrintForm.of(html, size);
+        PrintForm form = PrintForm.of(html, size, withTrail);
         PdfRendererBuilder builder = new PdfRendererBuilder();
         builder.useFastMode();
         builder.useSVGDrawer(new StoppableDrawer());

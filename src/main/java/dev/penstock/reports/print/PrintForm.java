@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import java.util.regex.Pattern;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -58,8 +59,11 @@ final class PrintForm {
         this.size = size;
     }
 
-    static PrintForm of(String html, PaperSize size) {
+    static PrintForm of(String html, PaperSize size, boolean withTrail) {
         PrintForm form = new PrintForm(parse(html), size);
+        if (!withTrail) {
+            form.leaveTrailOut();
+        }
         form.restyle();
         form.unfold();
         form.shortenTrail();
@@ -115,6 +119,15 @@ final class PrintForm {
             css = css.replace(ink.css(), ink.lightCss());
         }
         style.setTextContent(css.replace("{code}", PrintFonts.CODE));
+    }
+
+    /** The trail fills a third of the sheets and is read on a screen; the attached page has it. */
+    private void leaveTrailOut() {
+        Stream.concat(all("section").stream(), all("a").stream())
+                .filter(e -> e.getAttribute("id").equals("trail")
+                        || e.getAttribute("href").equals("#trail"))
+                .toList()
+                .forEach(e -> e.getParentNode().removeChild(e));
     }
 
     private void unfold() {

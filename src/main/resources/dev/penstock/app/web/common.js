@@ -1,4 +1,5 @@
 // What all pages share: requests, tables, drawings, messages. Text only ever enters the page as text.
+import { answering } from "./read.js";
 
 /** A refused request: its sentences, and the whole answer. */
 export class Refused extends Error {
@@ -66,7 +67,7 @@ export function complain(error) {
   if (error instanceof Refused) {
     if (!error.answer.superseded) {
       byId("problems").replaceChildren(...error.answer.problems.map((p) => make("p", {}, p)));
-      say("Not done; see the message above.");
+      say("Not done: " + error.answer.problems[0]);
     }
     return;
   }
@@ -85,8 +86,35 @@ export function table(grid, number = (text) => text) {
   const rows = grid.rows.map((row) =>
     make("tr", { class: row.mark || undefined },
       ...row.cells.map((cell, i) => make(i === 0 ? "th" : "td", { scope: i === 0 ? "row" : undefined, ...side(i) }, content(cell)))));
-  return make("div", { class: "scroll", tabindex: "0", role: "region", "aria-label": grid.caption },
-    make("table", {}, make("caption", {}, grid.caption), make("thead", {}, make("tr", {}, ...head)), make("tbody", {}, ...rows)));
+  const own = make("table", {}, make("caption", {}, grid.caption), make("thead", {}, make("tr", {}, ...head)), make("tbody", {}, ...rows));
+  return make("div", { class: "grid" },
+    make("div", { class: "scroll", tabindex: "0", role: "region", "aria-label": grid.caption }, own), takeAway(own, grid.caption));
+}
+
+/** Buttons that copy a table, or keep it as a file of comma-separated values. */
+export function takeAway(own, caption) {
+  const name = caption.split(/[,;:]/)[0].trim().replace(/[^A-Za-z0-9]+/g, "-").toLowerCase() || "table";
+  const copy = make("button", { type: "button", "aria-label": "Copy the table: " + caption }, "Copy");
+  const save = make("button", { type: "button", "aria-label": "Keep as CSV: " + caption }, "CSV");
+  copy.addEventListener("click", async () => {
+    try {
+      await navigator.clipboard.writeText(lines(own, "\t"));
+      say("The table is copied: paste it into a sheet.");
+    } catch (refused) {
+      say("The browser does not let a page copy; keep the table as CSV.");
+    }
+  });
+  save.addEventListener("click", () => keep(new Blob([lines(own, ",")], { type: "text/csv" }), name + ".csv"));
+  return make("div", { class: "save" }, copy, save);
+}
+
+/** A table as text, a line for each row; what holds the separator is quoted. */
+export function lines(own, separator) {
+  const cell = (c) => {
+    const text = c.textContent.trim();
+    return separator === "," && /[",\n]/.test(text) ? '"' + text.replaceAll('"', '""') + '"' : text;
+  };
+  return [...own.rows].map((row) => [...row.cells].map(cell).join(separator)).join("\n") + "\n";
 }
 
 /** A drawing that the server has made, with its caption and links to keep it. */
@@ -101,6 +129,7 @@ export function drawing(figure, name) {
   asPng.addEventListener("click", () => raster(svg, name));
   return make("figure", {},
     make("div", { class: "scroll", tabindex: "0", role: "region", "aria-label": figure.caption }, svg),
+    ...answering(svg),
     make("figcaption", {}, figure.caption),
     make("div", { class: "save" }, asSvg, asPng));
 }
@@ -185,6 +214,37 @@ export function choose(select, names) {
   select.replaceChildren(...names.map((name) => make("option", { value: name }, name.replace(/\.toml$/, ""))));
   if (names.includes(wanted)) {
     select.value = wanted;
+  } else if (wanted) {
+    select.prepend(make("option", { value: wanted }, wanted));
+    select.value = wanted;
+  }
+}
+
+/** The changes that the address holds, so that a link shows what its sender saw. */
+export function addressed() {
+  const changes = {};
+  for (const [key, value] of new URLSearchParams(location.search)) {
+    if (key.startsWith("set.")) {
+      changes[key.slice(4)] = value;
+    }
+  }
+  return changes;
+}
+
+/** Writes the open concept and its unsaved changes into the address and into the links to the other pages. */
+export function address(file, changes, push = false) {
+  const query = new URLSearchParams({ file });
+  for (const [key, value] of Object.entries(changes)) {
+    query.set("set." + key, value);
+  }
+  const here = location.pathname + "?" + query;
+  if (here !== location.pathname + location.search) {
+    history[push ? "pushState" : "replaceState"](null, "", here);
+  }
+  for (const link of document.querySelectorAll("header.bar nav a")) {
+    const path = link.getAttribute("href").split("?")[0];
+    const vehicles = (name) => name.startsWith("vehicles/");
+    link.href = vehicles(file) === (path === "/vehicle") ? path + "?" + query : path;
   }
 }
 

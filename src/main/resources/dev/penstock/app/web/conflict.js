@@ -1,5 +1,5 @@
-// Somebody else has written the file: both texts are shown, and nothing is lost whatever is chosen.
-import { byId, complain, keep, make, Refused } from "./common.js";
+// Somebody else has written the file: both texts are shown, and whichever is chosen, the other is kept beside the file.
+import { byId, complain, keep, make, post, Refused, say } from "./common.js";
 
 /**
  * Says why a file was not saved, and shows both texts where somebody else has written it.
@@ -22,18 +22,45 @@ function conflict(as, answer, choices) {
     return b;
   };
   const name = make("input", { id: "conflict-name", type: "text", size: "18", value: as.replace(/\.toml$/, "-mine.toml"), spellcheck: "false", autocomplete: "off" });
-  const theirs = button("Go on from theirs", () => { calmConflict(); choices.open(as); });
+  const theirs = button("Go on from theirs", async () => {
+    const kept = await beside(as, "mine", answer.yours);
+    calmConflict();
+    await choices.open(as);
+    say("Yours is kept as " + kept + ".");
+  });
+  const over = button("Write mine over it", async () => {
+    if (answer.theirs) {
+      say("The other version is kept as " + (await beside(as, "theirs", answer.theirs)) + ".");
+    }
+    choices.save(as, answer.version);
+  });
   const box = byId("conflict");
   box.hidden = false;
   box.replaceChildren(make("h2", {}, answer.theirs ? "Two versions of " + as : as + " is gone"),
-    make("p", {}, "Lines that only one of them has are marked. Nothing is lost whatever you choose."),
+    make("p", {}, "Lines that only one of them has are marked. Whichever you choose, the other one is kept in a file beside it."),
     make("div", { class: "texts" },
       text("In the workspace", answer.theirs, answer.yours), text("Yours", answer.yours, answer.theirs)),
     make("div", { class: "controls" }, ...(answer.theirs ? [theirs] : []),
-      button("Write mine over it", () => choices.save(as, answer.version)),
+      over,
       make("label", {}, "Save mine as ", name), button("Save under that name", () => choices.save(choices.place(name.value.trim()), "")),
       button("Keep mine as a download", () => keep(new Blob([answer.yours], { type: "text/plain" }), as.replace(/.*\//, "")))));
   box.querySelector("button").focus();
+}
+
+/** Writes a version into a file of its own beside the one in question, under the first name that is free. */
+async function beside(as, whose, text) {
+  for (let n = 1; ; n++) {
+    const name = as.replace(/\.toml$/, "-" + whose + (n > 1 ? "-" + n : "") + ".toml");
+    try {
+      await post("/api/save", { file: name, text, as: name, whole: true, changes: {}, version: "" });
+      return name;
+    } catch (error) {
+      if (!(error instanceof Refused) || error.status !== 409) {
+        complain(error);
+        throw error;
+      }
+    }
+  }
 }
 
 export function calmConflict() {

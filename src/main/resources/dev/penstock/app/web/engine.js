@@ -1,5 +1,5 @@
 // The page of one concept. What is under change lives here; the server balances what it is sent and keeps nothing.
-import { byId, calm, choose, complain, drawing, file, get, keep, place, post, Refused, say, table } from "./common.js";
+import { address, addressed, byId, calm, choose, complain, drawing, file, get, keep, place, post, Refused, say, table } from "./common.js";
 import { calmConflict, notSaved } from "./conflict.js";
 import { editing, figures, inputPanel, report, warnings } from "./panel.js";
 import { opener } from "./why.js";
@@ -12,19 +12,18 @@ let number = 0;
 
 const question = (more = {}) => ({ file: state.file, text: state.text, changes: state.changes, ...more });
 
-async function open(name) {
+async function open(name, changes = {}) {
   calm();
   try {
     const opened = await get("/api/file?name=" + encodeURIComponent(name));
-    take(opened.file, opened.text, opened.version);
-    history.replaceState(null, "", "/?file=" + encodeURIComponent(name));
+    take(opened.file, opened.text, opened.version, changes);
   } catch (error) {
     complain(error);
   }
 }
 
-function take(file, text, version) {
-  Object.assign(state, { file, text, version, changes: {}, past: [], shown: null, before: null });
+function take(file, text, version, changes = {}) {
+  Object.assign(state, { file, text, version, changes, past: Object.keys(changes).length ? [{}] : [], future: [], shown: null, before: null });
   byId("as").value = "";
   calmConflict();
   byId("inputs").replaceChildren();
@@ -51,6 +50,9 @@ async function balance() {
   const mine = ++number;
   const asked = JSON.stringify(state.changes);
   byId("results").classList.add("stale");
+  if (state.version) {
+    address(state.file, state.changes);
+  }
   say("Balancing …");
   const start = performance.now();
   try {
@@ -88,7 +90,7 @@ async function faulty(error) {
       complain(unreadable);
     }
   }
-  panel.mark(keys);
+  panel.mark(keys, error.answer?.problems || []);
   markNoBalance(error);
   buttons();
 }
@@ -101,9 +103,9 @@ async function drawings(mine) {
     return;
   }
   const diagram = drawing(flow, fileName() + "-flow");
+  byId("flow").replaceChildren(diagram);
   markFaults(diagram, state.shown.limits);
   leadToTable(diagram);
-  byId("flow").replaceChildren(diagram);
   const charts = await ask("/api/charts");
   if (mine === number) {
     byId("charts").replaceChildren(...charts.figures.map((f, i) => drawing(f, fileName() + "-chart-" + (i + 1))));
@@ -186,18 +188,54 @@ function flag(part, sentence, word) {
     sign.textContent = word;
     sign.classList.add("sign");
     part.append(sign);
+    keepInside(sign, box);
+  }
+}
+
+/** A sign that would leave the drawing on its right stands before its box, or above it. */
+function keepInside(sign, box) {
+  const width = sign.ownerSVGElement?.viewBox.baseVal.width;
+  const own = sign.getBBox();
+  if (!width || own.x + own.width <= width - 4) {
+    return;
+  }
+  const left = Number(box.getAttribute("x"));
+  if (left - own.width - 10 > 0) {
+    sign.setAttribute("x", left - own.width - 6);
+  } else {
+    sign.setAttribute("x", Math.max(4, width - own.width - 6));
+    sign.setAttribute("y", Number(box.getAttribute("y")) - 5);
   }
 }
 
 /** The values of a station in the diagram lead to its line in the table, where each of them opens. */
 function leadToTable(figure) {
-  for (const plate of figure.querySelectorAll("[data-station]")) {
-    plate.addEventListener("click", () => {
-      const line = [...document.querySelectorAll("#tables tbody th")].find((cell) => cell.textContent === plate.dataset.station);
-      line?.scrollIntoView({ block: "center" });
-      line?.parentElement.querySelector(".opener").focus();
+  const plates = [...figure.querySelectorAll("[data-station]")];
+  figure.querySelector("svg")?.setAttribute("role", "group");
+  plates.forEach((plate, i) => {
+    plate.setAttribute("role", "button");
+    plate.setAttribute("aria-label", "station " + plate.dataset.station + ", " + (plate.querySelector("title")?.textContent || ""));
+    plate.setAttribute("tabindex", i === 0 ? "0" : "-1");
+    plate.addEventListener("click", () => toLine(plate));
+    plate.addEventListener("keydown", (e) => {
+      const to = { ArrowRight: i + 1, ArrowDown: i + 1, ArrowLeft: i - 1, ArrowUp: i - 1, Home: 0, End: plates.length - 1 }[e.key];
+      if (e.key === "Enter" || e.key === " ") {
+        e.preventDefault();
+        toLine(plate);
+      } else if (plates[to]) {
+        e.preventDefault();
+        plate.setAttribute("tabindex", "-1");
+        plates[to].setAttribute("tabindex", "0");
+        plates[to].focus();
+      }
     });
-  }
+  });
+}
+
+function toLine(plate) {
+  const line = [...document.querySelectorAll("#tables tbody th")].find((cell) => cell.textContent === plate.dataset.station);
+  line?.scrollIntoView({ block: "center" });
+  line?.parentElement.querySelector(".opener").focus();
 }
 
 function buttons() {
@@ -215,7 +253,7 @@ async function save(as, version) {
     take(saved.file, saved.text, saved.version);
     state.shown = before;
     await files(saved.file);
-    history.replaceState(null, "", "/?file=" + encodeURIComponent(saved.file));
+    address(state.file, state.changes);
   } catch (error) {
     notSaved(error, as, { save, open, place: (name) => place("", name) });
   }
@@ -229,7 +267,7 @@ function saveAs() {
 async function slides() {
   say("Drawing the figures …");
   try {
-    keep(await file("/api/figures", question({ page })), fileName() + "-figures.zip");
+    keep(await file("/api/figures", question()), fileName() + "-figures.zip");
     say("The figures are downloaded: each wide and square, light and dark, as SVG and PNG.");
   } catch (error) {
     complain(error);
@@ -273,7 +311,7 @@ addEventListener("keydown", (e) => {
 try {
   const names = await files();
   if (names.length) {
-    await open(byId("file").value);
+    await open(byId("file").value, addressed());
   } else {
     say("The workspace holds no concept yet; take one from this computer.");
   }

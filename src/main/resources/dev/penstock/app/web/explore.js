@@ -1,11 +1,11 @@
 // A sweep of one or two inputs: started, watched, stopped, shown.
-import { byId, calm, choose, complain, drawing, get, make, post, Refused, say, watch } from "./common.js";
+import { address, addressed, byId, calm, choose, complain, drawing, get, make, post, Refused, say, watch } from "./common.js";
 import { settings, studies } from "./study.js";
 
 let text = "";
 let inputs = [];
 let running = "";
-let changes = {};
+let changes = addressed();
 
 const parts = (written) => written.match(/^\s*([-+]?[\d.]+(?:[eE][-+]?\d+)?)\s*(.*?)\s*$/);
 
@@ -14,6 +14,8 @@ async function load() {
   try {
     const file = await get("/api/file?name=" + encodeURIComponent(byId("file").value));
     text = file.text;
+    address(file.file, changes);
+    settings(changes);
     const answer = await post("/api/inputs", { file: file.file, text, changes });
     inputs = answer.inputs.filter((i) => parts(i.written));
     for (const n of [1, 2]) {

@@ -1,9 +1,10 @@
 // The cooling jacket of one concept.
-import { byId, calm, choose, complain, drawing, get, make, post, say, table } from "./common.js";
+import { address, addressed, byId, calm, choose, complain, drawing, get, make, post, say, table } from "./common.js";
 import { opener } from "./why.js";
 
 const page = crypto.randomUUID();
 let number = 0;
+let changes = addressed();
 
 async function show() {
   calm();
@@ -11,11 +12,13 @@ async function show() {
   const mine = ++number;
   try {
     const read = await get("/api/file?name=" + encodeURIComponent(byId("file").value));
-    const file = { file: read.file, text: read.text, changes: {} };
+    address(read.file, changes);
+    const file = { file: read.file, text: read.text, changes };
     const answer = await post("/api/cooling", { ...file, page, number: mine });
     if (mine === number) {
       byId("out").replaceChildren(
         make("h2", {}, answer.name),
+        ...(Object.keys(changes).length ? [make("p", { class: "kind" }, "With " + Object.entries(changes).map(([k, v]) => k + " = " + v).join(", ") + ", not saved.")] : []),
         ...(answer.note ? [make("p", {}, answer.note)] : [
           make("div", { class: "figures" }, ...answer.figures.map((f) => drawing(f, answer.name + "-jacket"))),
           ...answer.tables.map((grid) => table(grid, (text, path) => opener(text, path, () => file)))]));
@@ -27,7 +30,7 @@ async function show() {
   }
 }
 
-byId("file").addEventListener("change", show);
+byId("file").addEventListener("change", () => { changes = {}; show(); });
 
 try {
   choose(byId("file"), (await get("/api/files")).concepts);

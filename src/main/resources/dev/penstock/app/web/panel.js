@@ -10,12 +10,13 @@ import { byId, complain, download, make, plainName, post, say } from "./common.j
 export function inputPanel(form, changed) {
   function field(input) {
     const id = "in-" + input.key.replaceAll(".", "-");
-    const box = make("input", { id, type: "text", spellcheck: "false", "aria-describedby": id + "-note" });
+    const box = make("input", { id, type: "text", spellcheck: "false", "aria-describedby": id + "-note " + id + "-why" });
     const back = make("button", { type: "button", class: "back", hidden: true, "aria-label": "Take back the change of " + input.key }, "back");
     box.addEventListener("change", () => changed(input.key, box.value, back.dataset.file));
     back.addEventListener("click", () => { changed(input.key, back.dataset.file, back.dataset.file); box.focus(); });
     return make("div", { class: "field", "data-key": input.key },
-      make("label", { for: id, title: input.key }, plainName(input.key)), box, make("small", { id: id + "-note" }), back);
+      make("label", { for: id }, plainName(input.key)), box, make("small", { id: id + "-note" }),
+      make("p", { id: id + "-why", class: "why", role: "alert" }), back);
   }
 
   function refresh(row, input, isChanged) {
@@ -32,6 +33,7 @@ export function inputPanel(form, changed) {
     const si = !input.si || input.si === input.written ? "" : input.si;
     const note = isChanged ? (input.file ? "changed, file: " + input.file : "added") : input.source;
     row.querySelector("small").textContent = [si, note].filter(Boolean).join("; ");
+    row.querySelector(".why").textContent = "";
   }
 
   return {
@@ -53,11 +55,18 @@ export function inputPanel(form, changed) {
         refresh(form.querySelector('[data-key="' + CSS.escape(input.key) + '"]'), input, input.key in changes);
       }
     },
-    mark(keys) {
+    /** Marks what was refused and says why beside it; the field that is being written in stays in view and in use. */
+    mark(keys, sentences = []) {
       for (const row of form.querySelectorAll(".field")) {
-        const wrong = keys.includes(row.dataset.key);
-        row.classList.toggle("wrong", wrong);
-        row.querySelector("input").setAttribute("aria-invalid", wrong);
+        const at = keys.indexOf(row.dataset.key);
+        row.classList.toggle("wrong", at >= 0);
+        row.querySelector("input").setAttribute("aria-invalid", at >= 0);
+        row.querySelector(".why").textContent = at >= 0 ? sentences[at] || "" : "";
+      }
+      const first = form.querySelector(".field.wrong");
+      if (first) {
+        first.closest("details").open = true;
+        first.scrollIntoView({ block: "nearest" });
       }
     },
   };
@@ -95,7 +104,7 @@ export function warnings(list) {
 }
 
 /**
- * Changes of a file and the steps back from them; whoever leaves the page with changes is asked.
+ * Changes of a file and the steps back from them; whoever leaves with changes that no link carries is asked.
  *
  * @param state holds the file's text and version, its changes, the past ones, and what is shown
  * @param again works the changed file out anew
@@ -105,30 +114,48 @@ export function editing(state, again) {
     const next = changed(state.changes, key, value, file);
     if (JSON.stringify(next) !== JSON.stringify(state.changes)) {
       state.past.push(state.changes);
+      state.future = [];
       state.changes = next;
       again();
     }
   }
 
-  function undo() {
-    if (state.past.length) {
-      state.changes = state.past.pop();
-      byId("undo").focus();
+  /** One step from one pile of states to the other. */
+  function step(from, to, button) {
+    if (from.length) {
+      to.push(state.changes);
+      state.changes = from.pop();
       again();
+      buttons();
+      (button.disabled ? byId("inputs").querySelector("input") : button)?.focus({ preventScroll: true });
     }
   }
 
+  const undo = () => step(state.past, state.future ??= [], byId("undo"));
+  const redo = () => step(state.future ??= [], state.past, byId("redo"));
+
   function buttons() {
     byId("undo").disabled = !state.past.length;
+    byId("redo").disabled = !(state.future || []).length;
     byId("save").disabled = !state.version || !Object.keys(state.changes).length;
     byId("saveas").disabled = !state.text;
     byId("report").disabled = !state.shown;
   }
 
   byId("undo").addEventListener("click", undo);
+  byId("redo").addEventListener("click", redo);
+  addEventListener("keydown", (e) => {
+    const typing = e.target instanceof HTMLInputElement && e.target.value !== e.target.defaultValue;
+    if ((e.ctrlKey || e.metaKey) && e.key.toLowerCase() === "z" && !typing) {
+      e.preventDefault();
+      (e.shiftKey ? redo : undo)();
+    }
+  });
   byId("inputs").addEventListener("submit", (e) => e.preventDefault());
+  let carried = false;
+  document.querySelector("header.bar nav").addEventListener("click", () => { carried = true; });
   addEventListener("beforeunload", (e) => {
-    if (Object.keys(state.changes).length) {
+    if (Object.keys(state.changes).length && !carried) {
       e.preventDefault();
     }
   });

@@ -1,11 +1,16 @@
 // Concepts side by side.
-import { byId, calm, complain, get, make, post, say } from "./common.js";
+import { addressed, byId, calm, complain, get, make, post, say } from "./common.js";
 import { settings, studies } from "./study.js";
 import { opener } from "./why.js";
 
+const carried = new URLSearchParams(location.search).get("file");
 let concepts = [];
-let changes = {};
+let changes = addressed();
 let asked = {};
+/** The one concept that the changes belong to; without one they belong to all. */
+let only = carried || "";
+
+const changesOf = (name) => (!only || only === name ? asked : {});
 
 const chosen = () => [...document.querySelectorAll("#files input:checked")].map((box) => box.value);
 
@@ -25,12 +30,12 @@ function draw() {
     const best = Math.max(...line.cells.filter((c) => c.value !== undefined).map((c) => line.better * c.value));
     const cells = line.cells.map((c, i) => make("td", {
       class: ["n", differs ? "differs" : "", differs && line.better && line.better * c.value === best ? "best" : ""].join(" ").trim() || undefined,
-    }, c.path ? opener(c.text, c.path, () => ({ file: solved[i].file, text: "", changes: asked })) : c.text));
+    }, c.path ? opener(c.text, c.path, () => ({ file: solved[i].file, text: "", changes: changesOf(solved[i].file) })) : c.text));
     return differs || !byId("only").checked ? make("tr", {}, make("th", { scope: "row" }, line.name), ...cells) : null;
   }).filter(Boolean);
   const head = solved.map((c) => make("th", { scope: "col", class: "n" }, make("a", { href: "/?file=" + encodeURIComponent(c.file) }, c.name)));
   const binding = solved.map((c) => make("li", {}, make("b", {}, c.name + " "),
-    ...(c.binding ? [c.limit + ": ", opener(c.binding.text, c.binding.path, () => ({ file: c.file, text: "", changes: asked }))] : ["no limit"]),
+    ...(c.binding ? [c.limit + ": ", opener(c.binding.text, c.binding.path, () => ({ file: c.file, text: "", changes: changesOf(c.file) }))] : ["no limit"]),
     c.met === false ? make("strong", { class: "missed" }, " (missed)") : ""));
   byId("out").replaceChildren(
     ...(failed.length ? [make("div", { class: "note" }, make("h2", {}, "Without a solution"),
@@ -48,7 +53,7 @@ async function run() {
   byId("go").disabled = true;
   try {
     asked = changes;
-    concepts = (await post("/api/together", { files: chosen(), changes })).concepts;
+    concepts = (await post("/api/together", { files: chosen(), changes, only })).concepts;
     draw();
     say(concepts.length + " concepts balanced.");
   } catch (error) {
@@ -63,6 +68,7 @@ function restore(study) {
     box.checked = study.cases.includes(box.value);
   }
   changes = study.changes;
+  only = "";
   settings(changes);
 }
 
@@ -72,7 +78,8 @@ byId("only").addEventListener("change", (e) => { e.stopPropagation(); draw(); })
 try {
   const all = await get("/api/files");
   byId("files").replaceChildren(...all.concepts.map((name, i) =>
-    make("label", { class: "check" }, make("input", { type: "checkbox", value: name, checked: i < 3 }), " " + name.replace(/\.toml$/, ""))));
+    make("label", { class: "check" }, make("input", { type: "checkbox", value: name, checked: carried ? name === carried || i < 2 : i < 3 }), " " + name.replace(/\.toml$/, ""))));
+  settings(changes);
   studies("compare", byId("choice"), () => ({ cases: chosen(), changes, vary: [], samples: 0, fly: false }), restore, run);
 } catch (error) {
   complain(error);

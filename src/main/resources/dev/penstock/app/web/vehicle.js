@@ -1,5 +1,5 @@
 // The page of one vehicle: sized at every change, flown on request. What is under change lives here.
-import { byId, calm, choose, complain, drawing, get, make, place as placeIn, post, say, table, watch } from "./common.js";
+import { address, addressed, byId, calm, choose, complain, drawing, get, make, place as placeIn, post, say, table, watch } from "./common.js";
 import { calmConflict, notSaved } from "./conflict.js";
 import { editing, figures, inputPanel, report, warnings } from "./panel.js";
 import { studies } from "./study.js";
@@ -18,7 +18,7 @@ async function open(name, changes = {}) {
   calmConflict();
   try {
     const file = await get("/api/file?name=" + encodeURIComponent(name));
-    Object.assign(state, { file: file.file, text: file.text, version: file.version, changes, past: [], shown: null, before: null });
+    Object.assign(state, { file: file.file, text: file.text, version: file.version, changes, past: [], future: [], shown: null, before: null });
     byId("inputs").replaceChildren();
     await size();
   } catch (error) {
@@ -29,6 +29,7 @@ async function open(name, changes = {}) {
 async function size() {
   const mine = ++number;
   byId("results").classList.add("stale");
+  address(state.file, state.changes);
   say("Sizing …");
   const start = performance.now();
   try {
@@ -43,7 +44,7 @@ async function size() {
   } catch (error) {
     if (mine === number) {
       complain(error);
-      panel.mark(error.answer?.keys || []);
+      panel.mark(error.answer?.keys || [], error.answer?.problems || []);
       buttons();
     }
   }
@@ -145,7 +146,7 @@ try {
   if (!names.length) {
     say("The workspace holds no vehicle yet.");
   } else if (!new URLSearchParams(location.search).get("study")) {
-    await open(byId("file").value);
+    await open(byId("file").value, addressed());
   }
 } catch (error) {
   complain(error);

@@ -174,7 +174,8 @@ class EnginePageTest extends BrowserTest {
     void theKeyboardAloneReachesAnInputAndChangesIt() {
         browser.findElement(By.tagName("body")).sendKeys(Keys.TAB);
         assertThat(browser.switchTo().activeElement().getText()).isEqualTo("Skip to the contents");
-        for (int i = 0; i < 80; i++) {
+        new Actions(browser).sendKeys(Keys.TAB).sendKeys(Keys.ENTER).perform();
+        for (int i = 0; i < 5; i++) {
             WebElement here = browser.switchTo().activeElement();
             if ("in-engine-chamber_pressure".equals(here.getAttribute("id"))) {
                 here.sendKeys(Keys.chord(Keys.CONTROL, "a"), "8.2 MPa", Keys.ENTER);
@@ -183,6 +184,6 @@ class EnginePageTest extends BrowserTest {
             }
             new Actions(browser).sendKeys(Keys.TAB).perform();
         }
-        throw new AssertionError("80 presses of the tabulator did not reach the chamber pressure");
+        throw new AssertionError("eight keys did not reach the chamber pressure");
     }
 }

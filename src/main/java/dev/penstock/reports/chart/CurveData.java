@@ -1,0 +1,77 @@
+package dev.penstock.reports.chart;
+
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import java.util.Locale;
+import org.jfree.chart.ChartRenderingInfo;
+import org.jfree.chart.axis.ValueAxis;
+import org.jfree.chart.plot.CombinedDomainXYPlot;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.data.Range;
+
+/**
+ * The numbers of a chart of curves, written into its drawing beside where they are drawn, so that a page can read values off
+ * without asking anybody.
+ */
+final class CurveData {
+
+    private CurveData() {}
+
+    /**
+     * @param svg drawing of the chart
+     * @param xLabel label of the horizontal axis
+     * @param plot the plot, as drawn
+     * @param info where it was drawn
+     * @param panels what it shows
+     * @return the drawing with its numbers
+     */
+    static String into(
+            String svg, String xLabel, CombinedDomainXYPlot plot, ChartRenderingInfo info, List<LineChart.Panel> panels) {
+        StringBuilder json = new StringBuilder("{\"x\":{");
+        ValueAxis domain = plot.getDomainAxis();
+        Rectangle2D first = info.getPlotInfo().getSubplotInfo(0).getDataArea();
+        json.append("\"label\":").append(text(xLabel)).append(',');
+        ends(json, domain.getRange(), first.getMinX(), first.getMaxX());
+        json.append("},\"panels\":[");
+        for (int i = 0; i < panels.size(); i++) {
+            LineChart.Panel panel = panels.get(i);
+            Rectangle2D area = info.getPlotInfo().getSubplotInfo(i).getDataArea();
+            XYPlot part = (XYPlot) plot.getSubplots().get(i);
+            json.append(i == 0 ? "{" : ",{").append("\"label\":").append(text(panel.label())).append(',');
+            ends(json, part.getRangeAxis().getRange(), area.getMaxY(), area.getMinY());
+            json.append(",\"curves\":[");
+            for (int k = 0; k < panel.curves().size(); k++) {
+                curve(json.append(k == 0 ? "" : ","), panel.curves().get(k));
+            }
+            json.append("]}");
+        }
+        json.append("]}");
+        String attribute = json.toString().replace("&", "&amp;").replace("\"", "&quot;").replace("<", "&lt;");
+        return svg.replaceFirst("<svg ", "<svg data-read=\"" + attribute.replace("\\", "\\\\").replace("$", "\\$") + "\" ");
+    }
+
+    private static void ends(StringBuilder json, Range range, double from, double to) {
+        json.append("\"low\":").append(number(range.getLowerBound()));
+        json.append(",\"high\":").append(number(range.getUpperBound()));
+        json.append(",\"from\":").append(number(from)).append(",\"to\":").append(number(to));
+    }
+
+    private static void curve(StringBuilder json, Curve curve) {
+        json.append("{\"name\":").append(text(curve.name())).append(",\"points\":[");
+        boolean more = false;
+        for (Curve.Point p : curve.points()) {
+            json.append(more ? "," : "").append('[').append(number(p.x())).append(',');
+            json.append(Double.isFinite(p.y()) ? number(p.y()) : "null").append(']');
+            more = true;
+        }
+        json.append("]}");
+    }
+
+    private static String number(double value) {
+        return String.format(Locale.ROOT, "%.6g", value).replaceAll("(\\.\\d*?)0+($|e)", "$1$2").replaceAll("\\.($|e)", "$1");
+    }
+
+    private static String text(String text) {
+        return '"' + text.replace("\\", "").replace("\"", "'") + '"';
+    }
+}

@@ -1,0 +1,120 @@
+package dev.penstock.app.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.zip.ZipInputStream;
+import org.junit.jupiter.api.Test;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.interactions.Actions;
+
+/** What is changed on the page travels with its address, can be taken back and done again, and says at its field what is wrong. */
+class CarriedChangesTest extends BrowserTest {
+
+    private static final String CHANGED = "?file=heron.toml&set.engine.chamber_pressure=85+bar";
+
+    @Test
+    void aLinkShowsWhatItsSenderSawOnEveryPage() {
+        go("/" + CHANGED);
+        waitFor("Balanced in");
+        assertThat(measure("chamber_pressure_Pa")).startsWith("85.00 bar");
+        WebElement jacket = browser.findElement(By.linkText("Jacket"));
+        assertThat(jacket.getAttribute("href")).contains("set.engine.chamber_pressure=85");
+        jacket.click();
+        patience().until(b -> b.getCurrentUrl().contains("/jacket"));
+        waitFor("Done.");
+        assertThat(id("out").getText()).contains("engine.chamber_pressure = 85 bar");
+    }
+
+    @Test
+    void aStepBackCanBeDoneAgain() {
+        go("/" + CHANGED);
+        waitFor("Balanced in");
+        id("undo").click();
+        patience().until(b -> measure("chamber_pressure_Pa").startsWith("80.00 bar"));
+        assertThat(browser.getCurrentUrl()).doesNotContain("set.");
+        patience().until(b -> id("redo").isEnabled());
+        id("redo").click();
+        patience().until(b -> measure("chamber_pressure_Pa").startsWith("85.00 bar"));
+        assertThat(browser.getCurrentUrl()).contains("set.engine.chamber_pressure");
+    }
+
+    @Test
+    void whatIsRefusedIsSaidAtItsFieldWhichStaysInView() {
+        go("/?file=heron.toml");
+        waitFor("Balanced in");
+        type("in-nozzle-area_ratio", "-3");
+        patience().until(b -> !b.findElements(By.cssSelector(".field.wrong .why")).isEmpty());
+        WebElement why = id("in-nozzle-area_ratio-why");
+        patience().until(b -> !why.getText().isEmpty());
+        assertThat(why.getText()).contains("nozzle.area_ratio").contains("allowed is");
+        Object hidden = browser.executeScript(
+                "const f = document.getElementById('in-nozzle-area_ratio').getBoundingClientRect();"
+                        + "return f.bottom > document.getElementById('status').getBoundingClientRect().top || f.top < 0;");
+        assertThat(hidden).isEqualTo(false);
+    }
+
+    @Test
+    void aFileThatIsNotThereOpensNothingElse() {
+        go("/?file=nobody.toml");
+        patience().until(b -> !id("problems").getText().isEmpty());
+        assertThat(id("problems").getText()).contains("there is no nobody.toml in the workspace");
+        assertThat(id("title").getText()).isEqualTo("Engine");
+    }
+
+    @Test
+    void theArrowKeysReadACurveAndATableIsKeptAsCsv() {
+        go("/?file=heron.toml");
+        waitFor("Balanced in");
+        patience().until(b -> b.findElements(By.cssSelector("#charts svg[data-read]")).size() > 1);
+        WebElement altitude = browser.findElements(By.cssSelector("#charts svg[data-read]")).get(0);
+        new Actions(browser).scrollToElement(altitude).perform();
+        browser.executeScript("arguments[0].focus()", altitude);
+        new Actions(browser).sendKeys(Keys.HOME).perform();
+        String reading = altitude.findElement(By.xpath("ancestor::figure")).findElement(By.className("reading")).getText();
+        assertThat(reading).contains("altitude").contains("kN");
+        browser.findElement(By.cssSelector("[aria-label^='Keep as CSV: Stations']")).click();
+        String csv = new String(download("stations.csv"), StandardCharsets.UTF_8);
+        assertThat(csv.lines().findFirst().orElseThrow()).startsWith("no.,station,medium,pressure (bar)");
+        assertThat(csv.lines().skip(1).findFirst().orElseThrow()).startsWith("1,oxidizer tank outlet,");
+    }
+
+    @Test
+    void theVersionThatIsWrittenOverIsKeptBesideTheFile() throws IOException {
+        Path shared = served.workspace.resolve("shared-over.toml");
+        Files.writeString(shared, served.text("dunlin.toml"));
+        go("/?file=shared-over.toml");
+        waitFor("Balanced in");
+        changePressure("1.1 MPa");
+        String theirs = served.text("dunlin.toml") + "# a remark of somebody else\n";
+        Files.writeString(shared, theirs);
+        press(id("save"));
+        patience().until(b -> id("conflict").isDisplayed());
+        press(id("conflict").findElement(By.xpath(".//button[.='Write mine over it']")));
+        waitFor("Saved as shared-over.toml");
+        assertThat(served.text("shared-over.toml")).contains("chamber_pressure = \"1.1 MPa\"");
+        assertThat(served.workspace.resolve("shared-over-theirs.toml")).hasContent(theirs);
+    }
+
+    @Test
+    void figuresForAnAudienceComeInOneArchive() throws IOException {
+        go("/?file=dunlin.toml");
+        waitFor("Balanced in");
+        id("slides").click();
+        int files = 0;
+        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(download("Dunlin-figures.zip")))) {
+            while (zip.getNextEntry() != null) {
+                files++;
+            }
+        }
+        // Tanks, chamber, pressures, powers and the chamber cut open, eight files each.
+        assertThat((double) files).isCloseTo(5 * 8, within(0.0));
+    }
+}
