@@ -6,6 +6,7 @@ import dev.penstock.input.Spelling;
 import java.io.PrintWriter;
 import java.util.Comparator;
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.ExecutionException;
 import java.util.stream.Stream;
@@ -38,7 +39,7 @@ public final class Failures implements CommandLine.IExecutionExceptionHandler, C
         }
         if (verbose(result)) {
             failure.printStackTrace(err);
-        } else if (!(failure instanceof PenstockException)) {
+        } else if (!expected(failure)) {
             err.println(NAME + "this is a defect of Penstock; run again with --verbose and report the trace");
         }
         err.flush();
@@ -74,9 +75,14 @@ public final class Failures implements CommandLine.IExecutionExceptionHandler, C
             return input.problems().stream().map(InvalidInput.Problem::sentence).toList();
         }
         String message = failure.getMessage();
-        return failure instanceof PenstockException && message != null
+        return expected(failure) && message != null
                 ? List.of(message)
                 : List.of(failure.getClass().getSimpleName() + (message == null ? "" : ": " + message));
+    }
+
+    /** What a command may end with: a problem of its question, or an interrupt before it had anything to tell. */
+    private static boolean expected(Throwable failure) {
+        return failure instanceof PenstockException || failure instanceof CancellationException;
     }
 
     private static Throwable cause(Throwable exception) {

@@ -25,6 +25,8 @@ public final class MultiStart {
 
     private static final int DESIGN = 8;
     private static final int ROUNDS = 3;
+    /** What a smooth finish can be expected to mend; a programme without a feasible place in reach takes minutes to give up. */
+    private static final double NEAR = 0.01;
 
     private final Problem problem;
     private final PlaceGrid grid;
@@ -201,7 +203,7 @@ public final class MultiStart {
 
     /** Whether the smooth finish improved anything. */
     private boolean finish(SearchState state, Penalty penalty) {
-        if (continuous.isEmpty() || !state.best().answered()) {
+        if (continuous.isEmpty() || !(state.best().violation() < NEAR)) {
             return false;
         }
         Trial before = state.best();
