@@ -78,7 +78,7 @@ class PrintedReportTest {
     }
 
     private static void check(String html, PaperSize size) throws IOException {
-        try (PDDocument pdf = Loader.loadPDF(PdfReport.of(html, size))) {
+        try (PDDocument pdf = Loader.loadPDF(PdfReport.of(html, size, true))) {
             for (PDPage page : pdf.getPages()) {
                 assertThat((double) page.getMediaBox().getWidth()).isCloseTo(size.width(), within(0.1));
                 assertThat((double) page.getMediaBox().getHeight()).isCloseTo(size.height(), within(0.1));
@@ -214,6 +214,7 @@ class PrintedReportTest {
             PDFTextStripper first = new PDFTextStripper();
             first.setEndPage(1);
             assertThat(first.getText(pdf)).contains(value.group(1)).contains("It is not a design release");
+            assertThat(bookmarks(pdf)).doesNotContain("Trail").contains("Models");
         }
     }
 

@@ -31,7 +31,7 @@ public final class VehicleTables {
      */
     public static PageSection section(VehicleSizing vehicle) {
         Drawing masses = masses(vehicle);
-        List<PageTable> dry = new ArrayList<>(List.of(tanks(vehicle)));
+        List<PageTable> dry = new ArrayList<>();
         for (StageSizing stage : vehicle.stages()) {
             stage.boosters().ifPresent(b -> dry.add(dryMass("one booster", b)));
             dry.add(dryMass(stage));
