@@ -9,8 +9,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 
 /**
- * A sample of what {@code RefusalsRun} does at length. It takes minutes, and is known to fail with this seed: a fuel-rich staged
- * engine that was followed up to 3.05 MPa closes at 3.126 MPa when it is asked of that pressure by itself.
+ * A sample of what {@code RefusalsRun} does at length. It takes minutes. The seed is one with which a fuel-rich staged engine that was
+ * followed up to 3.05 MPa closes at 3.126 MPa when it is asked of that pressure by itself.
  */
 @EnabledIfSystemProperty(named = "penstock.refusals.long", matches = "true")
 class RefusalsTest {

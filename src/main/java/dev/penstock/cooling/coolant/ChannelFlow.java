@@ -35,6 +35,13 @@ public final class ChannelFlow {
     double filmPrandtl;
     double filmConductivity;
 
+    /** Averaged over temperature from bulk to wall. */
+    double meanDensity;
+
+    double meanViscosity;
+    double meanPrandtl;
+    double meanConductivity;
+
     public double velocity;
     public double hydraulicDiameter;
     public double distanceOverDiameter;

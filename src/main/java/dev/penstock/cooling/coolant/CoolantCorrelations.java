@@ -31,6 +31,7 @@ public final class CoolantCorrelations {
             case MCCARTHY_WOLF -> new McCarthyWolf();
             case TAYLOR -> new Taylor();
             case HESS_KUNZ -> new HessKunz();
+            case SCHACHT_QUENTMEYER -> new SchachtQuentmeyer();
             case SPENCER_ROUSAR -> new SpencerRousar();
             case JACKSON -> new Jackson();
             case KEROSENE -> new KeroseneTube();

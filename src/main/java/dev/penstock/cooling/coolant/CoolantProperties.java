@@ -20,6 +20,12 @@ public final class CoolantProperties implements AutoCloseable {
     private static final double SURE = 0.9;
     private static final double BELOW_BOILING = 1 - 1e-3;
 
+    /** Gauss's quadrature with three points on -1 to 1. */
+    private static final double GAUSS_POINT = Math.sqrt(0.6);
+
+    private static final double GAUSS_MIDDLE = 8.0 / 9;
+    private static final double GAUSS_SIDE = 5.0 / 9;
+
     /** Above this share of the pressure at which the boiling line ends, boiling fades (-). */
     private static final double BOILING_FADES = 0.9;
 
@@ -230,6 +236,36 @@ public final class CoolantProperties implements AutoCloseable {
         flow.filmViscosity = nearViscosity;
         flow.filmConductivity = nearConductivity;
         flow.filmPrandtl = nearHeatCapacity * nearViscosity / nearConductivity;
+    }
+
+    /**
+     * Averages the properties of a flow over temperature from bulk to wall, with the same care: three points of Gauss over the logarithm of
+     * temperature, which is exact for the density of an ideal gas.
+     *
+     * @param flow bulk state and wall temperature in, averaged properties out
+     */
+    public void mean(ChannelFlow flow) {
+        double middle = 0.5 * Math.log(flow.wallTemperature * flow.bulkTemperature);
+        double half = 0.5 * Math.log(flow.wallTemperature / flow.bulkTemperature);
+        double weight = 0;
+        double density = 0;
+        double viscosity = 0;
+        double conductivity = 0;
+        double heatCapacity = 0;
+        for (int i = -1; i <= 1; i++) {
+            double temperature = Math.exp(middle + i * GAUSS_POINT * half);
+            near(temperature, flow);
+            double w = temperature * (i == 0 ? GAUSS_MIDDLE : GAUSS_SIDE);
+            weight += w;
+            density += w * nearDensity;
+            viscosity += w * nearViscosity;
+            conductivity += w * nearConductivity;
+            heatCapacity += w * nearHeatCapacity;
+        }
+        flow.meanDensity = density / weight;
+        flow.meanViscosity = viscosity / weight;
+        flow.meanConductivity = conductivity / weight;
+        flow.meanPrandtl = heatCapacity / weight * flow.meanViscosity / flow.meanConductivity;
     }
 
     private void near(double wanted, ChannelFlow flow) {

@@ -21,6 +21,7 @@ public record CoolantSideDesign(Correlation correlation, boolean curvature, bool
         MCCARTHY_WOLF,
         TAYLOR,
         HESS_KUNZ,
+        SCHACHT_QUENTMEYER,
         SPENCER_ROUSAR,
         JACKSON,
         KEROSENE

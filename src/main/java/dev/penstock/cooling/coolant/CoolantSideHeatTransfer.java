@@ -35,4 +35,9 @@ public interface CoolantSideHeatTransfer {
     default boolean needsFilmProperties() {
         return false;
     }
+
+    /** @return whether properties averaged from bulk to wall temperature are needed */
+    default boolean needsMeanProperties() {
+        return false;
+    }
 }

@@ -14,7 +14,7 @@ public final class CoolantSideInputs {
             .usual(Usual.of(true, "curvature of the throat taken along", ""));
     public static final Input<Boolean> ROUGH_WALL = Input.flag(
                     "rough_wall", "Whether roughness raises heat transfer along with friction")
-            .usual(Usual.of(false, "roughness raises friction only", ""));
+            .usual(Usual.of(true, "what rubs stirs: pipes of one roughness for both", "norris-1970, from memory"));
 
     private CoolantSideInputs() {}
 }

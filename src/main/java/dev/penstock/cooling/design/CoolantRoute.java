@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
  * @param kind route
  * @param startAreaRatio nozzle area ratio at which the jacket begins (-); empty begins it at the injector
  * @param endAreaRatio nozzle area ratio at which the jacket ends (-); empty ends it at the nozzle exit or at
- *     {@value #LARGEST_DEFAULT_AREA_RATIO}, whichever comes first
+ *     {@value #LARGEST_DEFAULT_AREA_RATIO}, whichever comes first, and before a radiating sheet where that lasts
  * @param entryAreaRatio nozzle area ratio of the inlet manifold for {@link Kind#PASS_AND_A_HALF} and {@link Kind#SPLIT}
  *     (-); empty takes half the end area ratio, or the throat for a split
  * @param upstreamShare share of the flow that goes towards the injector in a split (-)
@@ -60,6 +60,14 @@ public record CoolantRoute(
      */
     public CoolantRoute from(double areaRatio) {
         return new CoolantRoute(kind, OptionalDouble.of(areaRatio), endAreaRatio, entryAreaRatio, upstreamShare);
+    }
+
+    /**
+     * @param areaRatio nozzle area ratio at which the jacket ends (-)
+     * @return the same route up to there
+     */
+    public CoolantRoute to(double areaRatio) {
+        return new CoolantRoute(kind, startAreaRatio, OptionalDouble.of(areaRatio), entryAreaRatio, upstreamShare);
     }
 
     /**

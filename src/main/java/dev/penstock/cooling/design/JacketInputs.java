@@ -61,7 +61,8 @@ public final class JacketInputs {
             .usual(Usual.common(CoolantRoute.Kind.COUNTERFLOW));
     public static final Input<Double> END_AREA_RATIO = Input.ratio(
                     "end_area_ratio", RATIOS, "Area ratio at which the jacket ends, where the next circuit begins")
-            .computed("nozzle exit, at most " + CoolantRoute.LARGEST_DEFAULT_AREA_RATIO);
+            .computed("nozzle exit, at most " + CoolantRoute.LARGEST_DEFAULT_AREA_RATIO
+                    + " or where a radiating extension lasts");
     public static final Input<Double> ENTRY_AREA_RATIO = Input.ratio(
                     "entry_area_ratio", RATIOS, "Area ratio at which the coolant enters")
             .computed("half the end, or the throat for a split");

@@ -7,6 +7,7 @@ import dev.penstock.cooling.march.ChannelGrid;
 import dev.penstock.cooling.march.ChannelSizing;
 import dev.penstock.cooling.march.JacketRun;
 import dev.penstock.cooling.wall.ChannelKind;
+import dev.penstock.cooling.wall.LinerBuckling;
 import dev.penstock.cooling.wall.WallLibrary;
 import dev.penstock.fluids.PropellantLimits;
 import dev.penstock.provenance.LimitCheck;
@@ -207,9 +208,9 @@ final class JacketChecks {
                 JacketLimit.THERMAL_STRAIN_OVER_BUCKLING,
                 jacket,
                 most(wall, w -> w.thermalStrain() / w.bucklingStrain()),
-                1,
+                channels.kind == ChannelKind.TUBE ? LinerBuckling.TUBE_SHARE : 1,
                 "",
-                PRACTICE));
+                channels.kind == ChannelKind.TUBE ? "nasa-sp-125, from memory" : PRACTICE));
     }
 
     private void extension(ExtensionResult extension) {

@@ -97,7 +97,8 @@ public final class JacketSolver {
     }
 
     /** As {@link #sized(JacketCase)}, with another shape of channels. */
-    public JacketCase sized(JacketCase question, ChannelRule rule) {
+    public JacketCase sized(JacketCase open, ChannelRule rule) {
+        JacketCase question = JacketEnd.stated(open, walls);
         WallMaterial material = walls.material(question.design().wall().material());
         ChannelLayout layout =
                 ChannelSizing.size(question, material, models, rule).layout();
@@ -105,13 +106,14 @@ public final class JacketSolver {
     }
 
     /**
-     * @param question case
+     * @param asked case
      * @return the jacket, with every limit held against its value
      * @throws dev.penstock.errors.InvalidInput if channels overlap, naming the place, or the material is unknown
      * @throws OutsideValidity if the coolant runs out of pressure, chokes or leaves its fluid's model, naming the place
      * @throws NotConverged if a wall balance does not settle
      */
-    public JacketResult solve(JacketCase question) {
+    public JacketResult solve(JacketCase asked) {
+        JacketCase question = JacketEnd.stated(asked, walls);
         WallMaterial material = walls.material(question.design().wall().material());
         int sizing = 0;
         boolean own = question.design().channels().open();
@@ -140,13 +142,14 @@ public final class JacketSolver {
      * Marches through a jacket whose channels are given, and no more: the same heat and pressure drop as {@link #solve}, at
      * a third of its cost.
      *
-     * @param question case with every channel size given
+     * @param asked case with every channel size given
      * @return heat load and pressure drop
      * @throws dev.penstock.errors.InvalidInput if channels overlap, naming the place, or the material is unknown
      * @throws OutsideValidity as {@link #solve}
      * @throws NotConverged as {@link #solve}
      */
-    public JacketLoad load(JacketCase question) {
+    public JacketLoad load(JacketCase asked) {
+        JacketCase question = JacketEnd.stated(asked, walls);
         WallMaterial material = walls.material(question.design().wall().material());
         ChannelLayout layout = question.design().channels();
         try (JacketRun run =

@@ -20,7 +20,7 @@ import dev.penstock.errors.Require;
  * @param strainRange strain of one firing (-)
  * @param life load cycles that the wall stands (-)
  * @param bucklingStrain thermal strain at which it would buckle (-)
- * @param thermalStrain thermal strain against the shell (-)
+ * @param thermalStrain thermal strain of the wall's mean against the shell (-)
  */
 public record WallAssessment(
         double x,
@@ -74,6 +74,6 @@ public record WallAssessment(
                 tube
                         ? LinerBuckling.tubeStrain(m, mean, thickness, s.channelWidth())
                         : LinerBuckling.channelStrain(m, mean, thickness, s.channelWidth()),
-                m.expansion().at(mean) * Math.abs(s.gasSideWallTemperature() - shell));
+                m.expansion().at(mean) * Math.abs(mean - shell));
     }
 }

@@ -10,7 +10,8 @@ import java.util.Locale;
 /** Channel dimensions in every cell of a {@link JacketGrid}. Arrays written once here and only read afterwards. */
 public final class ChannelGrid {
 
-    private static final double TUBE_FLATTENING = 0.05;
+    /** Share of the pitch by which tubes that touch are pressed narrower (-). */
+    private static final double TUBE_FLATTENING = 0.15;
 
     public final ChannelKind kind;
     public final double count;
@@ -83,8 +84,17 @@ public final class ChannelGrid {
             double h = sizeAt(sections, grid.place[c], false);
             channels.set(grid, c, w, h);
             channels.check(grid, c);
+            channels.press(grid, c);
         }
         return channels;
+    }
+
+    /** Tubes that are a little too wide for their place are pressed, as they are when a bundle is brazed. */
+    private void press(JacketGrid grid, int cell) {
+        double room = pitch(grid, cell) - 2 * thickness;
+        if (kind == ChannelKind.TUBE && width[cell] > room) {
+            set(grid, cell, room, height[cell]);
+        }
     }
 
     private void check(JacketGrid grid, int cell) {

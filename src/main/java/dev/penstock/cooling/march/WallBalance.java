@@ -6,6 +6,7 @@ import dev.penstock.cooling.coolant.ChannelFriction;
 import dev.penstock.cooling.coolant.CoolantProperties;
 import dev.penstock.cooling.coolant.CoolantSideDesign;
 import dev.penstock.cooling.coolant.CoolantSideHeatTransfer;
+import dev.penstock.cooling.coolant.RoughWall;
 import dev.penstock.cooling.gas.GasSide;
 import dev.penstock.cooling.wall.ChannelKind;
 import dev.penstock.cooling.wall.FinEfficiency;
@@ -151,6 +152,9 @@ public final class WallBalance {
         if (correlation.needsFilmProperties()) {
             properties.film(flow);
         }
+        if (correlation.needsMeanProperties()) {
+            properties.mean(flow);
+        }
         coolantCoefficient = coefficient();
         double metal = conductivity.at(floorTemperature);
         double areaFactor;
@@ -222,7 +226,7 @@ public final class WallBalance {
         double rough = 1;
         if (options.roughWall() && turbulent > 0) {
             double smooth = ChannelFriction.factor(Math.max(reynolds, ChannelFriction.TURBULENT), 0);
-            rough = Math.pow(Math.max(1, flow.frictionFactor / smooth), 0.6);
+            rough = RoughWall.factor(flow.frictionFactor / (smooth * curvatureFactor));
         }
         return nusselt * k / flow.hydraulicDiameter * curvatureFactor * rough;
     }

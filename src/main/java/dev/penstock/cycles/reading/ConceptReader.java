@@ -193,7 +193,6 @@ public final class ConceptReader {
         Cycle cycle =
                 Cycle.all().stream().filter(c -> c.id().equals(id)).findFirst().orElseThrow();
         root.as(DECLARED.get(cycle)).leave(VEHICLE.key());
-        file.defaults(TechnologyDefaults.of(Technology.of(root.read(ConceptInputs.TECHNOLOGY))));
         FeedKeys feeds = new FeedKeys(fluids);
         Optional<Propellant> oxidizer = feeds.propellant(root, Side.OXIDIZER);
         Optional<Propellant> fuel = feeds.propellant(root, Side.FUEL);
@@ -205,6 +204,7 @@ public final class ConceptReader {
                 cycle,
                 oxidizer.orElseGet(() -> fluids.propellant(UsualFluids.oxidizer())),
                 fuel.orElseGet(() -> fluids.propellant(UsualFluids.fuel())));
+        file.defaults(TechnologyDefaults.of(Technology.of(root.read(ConceptInputs.TECHNOLOGY)), head.fuel()));
         List<InputValue> inputs = new ArrayList<>();
         Supplier<Concept> concept =
                 rest(root, feeds, head, () -> new ConceptDocument(file.name(), file.text(), changes, sources, inputs));

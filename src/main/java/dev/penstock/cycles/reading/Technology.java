@@ -31,9 +31,12 @@ public enum Technology {
                             WallInputs.MATERIAL,
                             "stainless-347",
                             "tubes of steel 347 flew to 5 MPa, of nickel alloys to 7.8 MPa"),
-                    set(WallInputs.WALL_THICKNESS, 0.40e-3, "0.33 to 0.46 mm flown"),
+                    set(WallInputs.WALL_THICKNESS, 0.33e-3, "thinnest of 0.33 to 0.46 mm flown"),
                     set(JacketInputs.CHANNELS, ChannelKind.TUBE, "brazed tubes"),
-                    set(JacketInputs.ROUTE, CoolantRoute.Kind.TWO_PASS, "down every second tube and up the others")),
+                    set(JacketInputs.ROUTE, CoolantRoute.Kind.TWO_PASS, "down every second tube and up the others")
+                            .withColdFuel(
+                                    CoolantRoute.Kind.PASS_AND_A_HALF,
+                                    "hydrogen flew in a pass and a half, from a manifold on the nozzle")),
             -0.5,
             0),
     /** Hydrogen engines from 1981 on: 10 to 22 MPa. */
@@ -69,7 +72,18 @@ public enum Technology {
             0.5,
             -0.5);
 
-    private record Setting<T>(Input<T> input, Usual<T> usual) {}
+    /**
+     * A default of a level.
+     *
+     * @param usual the default
+     * @param coldFuel the default with a fuel that is stored cold
+     */
+    private record Setting<T>(Input<T> input, Usual<T> usual, Usual<T> coldFuel) {
+
+        Setting<T> withColdFuel(T value, String reason) {
+            return new Setting<>(input, usual, Usual.of(value, reason, ""));
+        }
+    }
 
     private final String description;
     private final Map<Input<?>, Setting<?>> settings;
@@ -84,7 +98,8 @@ public enum Technology {
     }
 
     private static <T> Setting<T> set(Input<T> input, T value, String reason) {
-        return new Setting<>(input, Usual.of(value, reason, ""));
+        Usual<T> usual = Usual.of(value, reason, "");
+        return new Setting<>(input, usual, usual);
     }
 
     private static Setting<Double> copperWall() {
@@ -130,10 +145,15 @@ public enum Technology {
                 .orElse(UNSTATED);
     }
 
-    /** Value of its own for an input. */
+    /**
+     * Value of its own for an input.
+     *
+     * @param coldFuel whether the fuel is stored cold
+     */
     @SuppressWarnings("unchecked")
-    <T> Optional<Usual<T>> own(Input<T> input) {
-        return Optional.ofNullable((Setting<T>) settings.get(input)).map(Setting::usual);
+    <T> Optional<Usual<T>> own(Input<T> input, boolean coldFuel) {
+        return Optional.ofNullable((Setting<T>) settings.get(input))
+                .map(setting -> coldFuel ? setting.coldFuel() : setting.usual());
     }
 
     /** Place of speeds in their published range: 0 the most likely, 1 the highest, -1 the lowest. */

@@ -1,5 +1,6 @@
 package dev.penstock.cycles.reading;
 
+import dev.penstock.fluids.Propellant;
 import dev.penstock.input.FileDefaults;
 import dev.penstock.input.Input;
 import dev.penstock.input.Usual;
@@ -31,20 +32,27 @@ final class TechnologyDefaults implements FileDefaults {
     private static final Set<Input<?>> MASSES =
             MassPart.scaled().stream().map(MassPart::factor).collect(Collectors.toSet());
 
-    private final Technology level;
+    /** A fuel that is stored below this temperature is cold (K). */
+    private static final double COLD = 120;
 
-    private TechnologyDefaults(Technology level) {
+    private final Technology level;
+    private final boolean coldFuel;
+
+    private TechnologyDefaults(Technology level, boolean coldFuel) {
         this.level = level;
+        this.coldFuel = coldFuel;
     }
 
-    static FileDefaults of(Technology level) {
-        return level == Technology.UNSTATED ? FileDefaults.NONE : new TechnologyDefaults(level);
+    static FileDefaults of(Technology level, Propellant fuel) {
+        return level == Technology.UNSTATED
+                ? FileDefaults.NONE
+                : new TechnologyDefaults(level, fuel.storageTemperature() < COLD);
     }
 
     @Override
     @SuppressWarnings("unchecked")
     public <T> Optional<Usual<T>> of(Input<T> input, Optional<Usual<T>> otherwise) {
-        Optional<Usual<T>> own = level.own(input);
+        Optional<Usual<T>> own = level.own(input, coldFuel);
         if (own.isPresent()) {
             return own.map(usual -> usual.because(reason(usual.reason())).following(ConceptInputs.TECHNOLOGY.key()));
         }

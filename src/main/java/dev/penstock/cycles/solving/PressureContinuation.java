@@ -7,13 +7,18 @@ import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.LimitReached;
 import dev.penstock.errors.NotConverged;
 import dev.penstock.errors.PenstockException;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * Finds a balance from afar: where the first guess is not good enough, the same concept is closed at chamber pressures of a
@@ -36,6 +41,12 @@ public final class PressureContinuation {
     private static final int RUNGS_BETWEEN = 4;
     private static final int MOST_WALKS = 3;
 
+    /** Times that the ends of a bracket are asked by themselves before the sentence names none. */
+    private static final int MOST_CHECKS = 3;
+
+    private static final String SHOWN = "%.4g";
+    private static final double SAME = 1e-6;
+
     /** Largest scaled residual that a first guess may end with for others nearby to be tried (-). */
     private static final double NEARLY = 0.2;
 
@@ -56,7 +67,8 @@ public final class PressureContinuation {
             if (elsewhere) {
                 throw e;
             }
-            return new Way(concept, e).find();
+            Way way = new Way(concept, e);
+            return way.find().orElseThrow(way::refusal);
         }
     }
 
@@ -80,6 +92,9 @@ public final class PressureContinuation {
         /** Scaled residuals that pressures by their own first guess ended with (-); nothing where they close or failed otherwise. */
         private final NavigableMap<Double, Double> misses = new TreeMap<>();
 
+        /** Pressures that close no balance asked by themselves. */
+        private final Set<Double> askedItself = new HashSet<>();
+
         private PenstockException last;
 
         Way(Concept concept, PenstockException first) {
@@ -92,7 +107,8 @@ public final class PressureContinuation {
             }
         }
 
-        Balancer.Solved find() {
+        /** A solution at the target, from solutions elsewhere. */
+        Optional<Balancer.Solved> find() {
             boolean fromBelow = false;
             boolean fromAbove = false;
             for (double start : starts()) {
@@ -105,11 +121,11 @@ public final class PressureContinuation {
                     fromAbove |= start >= target;
                     Optional<Balancer.Solved> arrived = walk(found.get());
                     if (arrived.isPresent()) {
-                        return arrived.get();
+                        return arrived;
                     }
                 }
             }
-            return acrossGaps().orElseThrow(this::refusal);
+            return acrossGaps();
         }
 
         /** Rungs of the ladder around the target, the nearest first. */
@@ -215,44 +231,116 @@ public final class PressureContinuation {
             }
         }
 
+        /**
+         * The sentence of a failure. What it names as tried in vain was asked in the very way in which a balance asks; a pressure that then
+         * closes, though steps from elsewhere did not lead there, moves the bracket.
+         */
         private LimitReached refusal() {
-            String title = concept.cycle().title().toLowerCase(Locale.ROOT);
+            for (int checks = 0; checks < MOST_CHECKS; checks++) {
+                List<Double> ends = ends();
+                if (ends.stream().noneMatch(this::closesByItself)) {
+                    return sentence(ends);
+                }
+            }
+            return sentence(List.of());
+        }
+
+        /** Pressures beside the target that the sentence would name as tried in vain, with as many digits as it shows. */
+        private List<Double> ends() {
             Double below = closed.lowerKey(target);
             Double above = closed.higherKey(target);
-            String reason = open.get(target).getMessage();
             if (below == null && above == null) {
+                return Stream.of(open.firstKey(), open.lastKey())
+                        .map(Way::shown)
+                        .filter(p -> Math.abs(p - target) > SAME * target)
+                        .toList();
+            }
+            double end = shown(
+                    below != null
+                            ? open.subMap(below, false, target, true).firstKey()
+                            : open.subMap(target, true, above, false).lastKey());
+            boolean between = below != null ? end > below && end < target : end < above && end > target;
+            return between && Math.abs(end - target) > SAME * target ? List.of(end) : List.of();
+        }
+
+        private static double shown(double pressure) {
+            return Double.parseDouble(String.format(Locale.ROOT, SHOWN, pressure));
+        }
+
+        private boolean closesByItself(double pressure) {
+            if (askedItself.contains(pressure)) {
+                return false;
+            }
+            Concept there = concept.withChamberPressure(pressure);
+            try {
+                closed.put(pressure, balancer.solve(there, Optional.empty()));
+            } catch (InvalidInput | ConservationViolated e) {
+                throw e;
+            } catch (PenstockException e) {
+                Optional<Balancer.Solved> found = new Way(there, e).find();
+                if (found.isEmpty()) {
+                    askedItself.add(pressure);
+                    open.put(pressure, e);
+                    return false;
+                }
+                closed.put(pressure, found.get());
+            }
+            open.remove(pressure);
+            return true;
+        }
+
+        private LimitReached sentence(List<Double> ends) {
+            String title = concept.cycle().title().toLowerCase(Locale.ROOT);
+            String reason = open.get(target).getMessage();
+            Double below = closed.lowerKey(target);
+            Double above = closed.higherKey(target);
+            if (below == null && above == null) {
+                double low = Math.min(ends.isEmpty() ? target : ends.get(0), target);
+                double high = Math.max(ends.isEmpty() ? target : ends.get(ends.size() - 1), target);
+                String others = ends.isEmpty()
+                        ? ""
+                        : String.format(
+                                Locale.ROOT, ", nor at any of %d tried from %s to %s MPa", open.size(), mega(low), mega(high));
                 return new LimitReached(
                         "balance",
                         String.format(
                                 Locale.ROOT,
-                                "%s: no balance was found at a chamber pressure of %.4g MPa, nor at any of %d tried from"
-                                        + " %.4g to %.4g MPa; %s (%s)",
+                                "%s: no balance was found at a chamber pressure of %s MPa%s; %s (%s)",
                                 title,
-                                target / 1e6,
-                                open.size(),
-                                open.firstKey() / 1e6,
-                                open.lastKey() / 1e6,
+                                mega(target),
+                                others,
                                 advice(concept),
                                 reason));
             }
-            boolean upwards = below != null;
-            double reached = upwards ? below : above;
-            NavigableMap<Double, PenstockException> between =
-                    upwards ? open.subMap(reached, false, target, true) : open.subMap(target, true, reached, false);
-            double nearest = upwards ? between.firstKey() : between.lastKey();
+            String tried = ends.isEmpty()
+                    ? "at the"
+                    : String.format(
+                            Locale.ROOT, "at %d pressures tried from %s MPa to the", triedFrom(ends.get(0)), mega(ends.get(0)));
             return new LimitReached(
                     "balance",
                     String.format(
                             Locale.ROOT,
-                            "%s closes at a chamber pressure of %.4g MPa; at %d pressures tried from %.4g MPa to the %.4g MPa"
-                                    + " asked for no balance was found, which says nothing of those between; %s (there: %s)",
+                            "%s closes at a chamber pressure of %s MPa; %s %s MPa asked for no balance was found, which says"
+                                    + " nothing of those between; %s (there: %s)",
                             title,
-                            reached / 1e6,
-                            between.size(),
-                            nearest / 1e6,
-                            target / 1e6,
+                            mega(below != null ? below : above),
+                            tried,
+                            mega(target),
                             advice(concept),
                             reason));
+        }
+
+        private static String mega(double pressure) {
+            return new BigDecimal(pressure / 1e6)
+                    .round(new MathContext(6))
+                    .stripTrailingZeros()
+                    .toPlainString();
+        }
+
+        /** How many pressures were tried in vain from one to the target, both counted. */
+        private int triedFrom(double end) {
+            return open.subMap(Math.min(end, target), true, Math.max(end, target), true)
+                    .size();
         }
     }
 

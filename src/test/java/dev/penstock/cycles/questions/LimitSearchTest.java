@@ -174,7 +174,7 @@ class LimitSearchTest {
         assertThatThrownBy(() -> Concepts.STUDY.balance(concept))
                 .isInstanceOf(LimitReached.class)
                 .hasMessageContaining("closes at a chamber pressure of")
-                .hasMessageContaining("to the 40.00 MPa asked for no balance was found");
+                .hasMessageContaining("to the 40 MPa asked for no balance was found");
     }
 
     @Test
