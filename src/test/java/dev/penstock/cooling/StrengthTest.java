@@ -39,6 +39,16 @@ class StrengthTest {
         assertThat(LinerBuckling.channelStrain(copper, 800, 0.3e-3, 10e-3)).isLessThan(strain);
     }
 
+    /**
+     * Worked by hand at 811 K: yield 160, ultimate 425 MPa, modulus 155 GPa give E_t/E = 0.1289, a reduced modulus of 0.2791 E, and with t/r =
+     * 0.275 and ν = 0.3 a strain of 0.0465.
+     */
+    @Test
+    void aTubesCrownAgreesWithTheWorkedNumber() {
+        WallMaterial steel = Cases.WALLS.material("stainless-347");
+        assertThat(LinerBuckling.tubeStrain(steel, 811, 0.33e-3, 2.4e-3)).isCloseTo(0.0465, within(1e-4));
+    }
+
     /** Identity: the bending stress of a clamped plate grows with the square of its span. */
     @Test
     void floorStressGrowsWithTheSquareOfTheSpan() {

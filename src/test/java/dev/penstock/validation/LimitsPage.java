@@ -133,7 +133,7 @@ final class LimitsPage {
                 of `engines.csv` with enough data: the highest chamber pressure within limits, from cycle, propellants, mixture ratio,
                 thrust, number of chambers, area ratio and `technology` alone, with a jacket of fuel and everything else by default,
                 against the pressure that flew. What flew was possible; that something did not fly does not make it impossible, so
-                a ratio above one is no miss by itself. The levels were set with these engines in view (decision 0115), none of
+                a ratio above one is no miss by itself. The levels were set with these engines in view (decisions 0115 and 0106), none of
                 their numbers by an engine's ratio.
 
                 | engine | technology | cycle | propellants | flown MPa | reaches MPa | ratio | binds | judged |

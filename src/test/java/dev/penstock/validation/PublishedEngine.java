@@ -167,6 +167,11 @@ record PublishedEngine(Map<String, String> cells) {
         return text.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(text));
     }
 
+    /** A figure that was read somewhere, not remembered and not worked out. */
+    OptionalDouble seen(String column) {
+        return list(text("seen")).contains(column) ? published(column) : OptionalDouble.empty();
+    }
+
     /** Thrust chambers that its figures are for, as its note tells. */
     int chambers() {
         return Integer.parseInt(text("chambers"));

@@ -22,7 +22,7 @@ import java.util.OptionalDouble;
  * <pre>
  * pitch at the throat   2 mm √(D_t/0.25 m), 1.2 to 6 mm, at least 6 channels; down to 0.7 of it, but 1.1 mm, where the budget asks for it
  * width                 half the pitch, 0.6 where the budget asks for it, at most t √(2 σ/Δp) with two thirds of yield as σ, at 700 K, on
- *                       the nozzle falling to 300 K at an area ratio of 10;
+ *                       the nozzle falling to 300 K at an area ratio of 10, or to the coolant's coking limit;
  *                       tubes touch
  * height                at most 10 widths, 3 in tubes; 14 and 10 where height alone takes half the budget, or the wall the rest; widths at most
  *                       one and a half of the narrowest count; half the wall radius; one height in a cylinder
@@ -300,11 +300,15 @@ public final class ChannelSizing {
         return made;
     }
 
-    /** Temperature at which a floor has to bear the coolant: that of hot walls up to the throat, falling along the nozzle (K). */
+    /**
+     * Temperature at which a floor has to bear the coolant: that of hot walls up to the throat, falling along the nozzle, but over a coolant
+     * that cokes, which keeps every floor near its limit (K).
+     */
     private double floorTemperature(int cell) {
         double place = run.grid.place[cell];
         double cold = Math.max(0, Math.min(1, place / Math.log(COLD_AREA_RATIO)));
-        return FLOOR_TEMPERATURE + cold * (COLD_FLOOR - FLOOR_TEMPERATURE);
+        double coking = coolantWallLimit(run.question).orElse(FLOOR_TEMPERATURE);
+        return FLOOR_TEMPERATURE + cold * ((coking < FLOOR_TEMPERATURE ? coking : COLD_FLOOR) - FLOOR_TEMPERATURE);
     }
 
     private boolean tube() {

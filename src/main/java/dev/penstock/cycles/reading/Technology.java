@@ -31,7 +31,7 @@ public enum Technology {
                             WallInputs.MATERIAL,
                             "stainless-347",
                             "tubes of steel 347 flew to 5 MPa, of nickel alloys to 7.8 MPa"),
-                    set(WallInputs.WALL_THICKNESS, 0.33e-3, "thinnest of 0.33 to 0.46 mm flown"),
+                    set(WallInputs.WALL_THICKNESS, 0.33e-3, "0.33 mm flew in steel 347, 0.46 mm in a nickel alloy"),
                     set(JacketInputs.CHANNELS, ChannelKind.TUBE, "brazed tubes"),
                     set(JacketInputs.ROUTE, CoolantRoute.Kind.TWO_PASS, "down every second tube and up the others")
                             .withColdFuel(
