@@ -168,7 +168,8 @@ final class BandsPage {
         double share = inside / (double) of;
         double middle = (share + z * z / (2 * of)) / (1 + z * z / of);
         double half = z / (1 + z * z / of) * Math.sqrt(share * (1 - share) / of + z * z / (4.0 * of * of));
-        return String.format(Locale.ROOT, "%.0f to %.0f", 100 * (middle - half), 100 * (middle + half));
+        return String.format(
+                Locale.ROOT, "%.0f to %.0f", Math.max(0, 100 * (middle - half)), Math.min(100, 100 * (middle + half)));
     }
 
     static String text(List<Place> places) {
