@@ -6,7 +6,6 @@ import dev.penstock.cooling.coolant.ChannelFriction;
 import dev.penstock.cooling.coolant.CoolantProperties;
 import dev.penstock.cooling.coolant.CoolantSideDesign;
 import dev.penstock.cooling.coolant.CoolantSideHeatTransfer;
-import dev.penstock.cooling.coolant.RoughWall;
 import dev.penstock.cooling.gas.GasSide;
 import dev.penstock.cooling.wall.ChannelKind;
 import dev.penstock.cooling.wall.FinEfficiency;

@@ -3,6 +3,7 @@ package dev.penstock.cooling.coolant;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.penstock.cooling.march.RoughWall;
 import dev.penstock.cooling.wall.FinEfficiency;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.fluids.state.Fluid;

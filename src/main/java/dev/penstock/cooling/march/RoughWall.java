@@ -1,4 +1,4 @@
-package dev.penstock.cooling.coolant;
+package dev.penstock.cooling.march;
 
 import dev.penstock.provenance.ModelCard;
 import java.util.List;
