@@ -24,11 +24,11 @@ final class EvolutionSearch {
             "Evolution strategy with covariance matrix adaptation, under an exact penalty",
             "x ~ m + sigma N(0, C); F = (f - f0)/s + rho sum max(0, e)",
             "a few up to some tens of coordinates; whole numbers are rounded; the best of several starts may still be a local one",
-            "stops when its best has not moved by 1e-7 of the objective's spread over ten generations",
+            "stops when its best has not moved by 1e-13 of the objective's spread over ten generations",
             List.of("hansen-2006"));
 
     private static final double SPREAD = 0.2;
-    private static final double STILL = 1e-7;
+    private static final double STILL = 1e-13;
     private static final int GENERATIONS = 10;
     private static final int MOST_GENERATIONS = 2000;
 

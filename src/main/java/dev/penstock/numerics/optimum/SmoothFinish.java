@@ -3,7 +3,7 @@ package dev.penstock.numerics.optimum;
 import dev.penstock.provenance.ModelCard;
 import java.util.Arrays;
 import java.util.List;
-import org.hipparchus.exception.MathRuntimeException;
+import java.util.concurrent.CancellationException;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.RealMatrix;
@@ -80,8 +80,11 @@ final class SmoothFinish {
                             option)
                     .getX();
             values(from, end.toArray());
-        } catch (MathRuntimeException | NoAnswer notSmooth) {
-            // What was tried on the way counts all the same.
+        } catch (CancellationException stopped) {
+            throw stopped;
+        } catch (RuntimeException failed) {
+            // Hipparchus ends a programme without a solution in several ways, with a null of its own among them. What was
+            // tried on the way counts all the same.
         }
     }
 
