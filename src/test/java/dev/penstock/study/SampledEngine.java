@@ -22,6 +22,7 @@ public record SampledEngine(EngineBalance likely, List<EngineBalance> samples) {
                     }
                 },
                 Progress.NONE);
-        return new SampledEngine(likely, answers.stream().flatMap(Optional::stream).toList());
+        return new SampledEngine(
+                likely, answers.stream().flatMap(Optional::stream).toList());
     }
 }

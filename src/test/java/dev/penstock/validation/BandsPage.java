@@ -196,17 +196,20 @@ final class BandsPage {
                 q.name(), places.stream().filter(p -> p.quantity() == q).toList()));
         byQuantity.forEach((name, some) -> page.append(some.isEmpty() ? "" : row(name, some, true)));
         page.append(row("**all**", places, false));
-        page.append("\nOutside their bands:\n\n| engine | quantity | published | 5 % | median | 95 % |\n|---|---|--:|--:|--:|--:|\n");
-        places.stream().filter(p -> !p.inside()).forEach(p -> page.append(String.format(
-                        Locale.ROOT,
-                        "| %s | %s | %.4g | %.4g | %.4g | %.4g |%n",
-                        p.engine(),
-                        p.quantity().name(),
-                        p.published(),
-                        p.percentile(0.05),
-                        p.percentile(0.5),
-                        p.percentile(0.95))
-                .replace("\r\n", "\n")));
+        page.append(
+                "\nOutside their bands:\n\n| engine | quantity | published | 5 % | median | 95 % |\n|---|---|--:|--:|--:|--:|\n");
+        places.stream()
+                .filter(p -> !p.inside())
+                .forEach(p -> page.append(String.format(
+                                Locale.ROOT,
+                                "| %s | %s | %.4g | %.4g | %.4g | %.4g |%n",
+                                p.engine(),
+                                p.quantity().name(),
+                                p.published(),
+                                p.percentile(0.05),
+                                p.percentile(0.5),
+                                p.percentile(0.95))
+                        .replace("\r\n", "\n")));
         long inside = places.stream().filter(Place::inside).count();
         page.append(String.format(
                         Locale.ROOT,

@@ -17,7 +17,9 @@ final class LimitJudgements {
             Map.entry(
                     "J-2",
                     TUBE_WALL + "; its later mark flew at 8.3 MPa. With tubes of 0.40 instead of 0.33 mm it is 5.6"),
-            Map.entry("J-2S", TUBE_WALL + "; with tubes of 0.40 mm it is 5.3, so the wall decides, which is not published"),
+            Map.entry(
+                    "J-2S",
+                    TUBE_WALL + "; with tubes of 0.40 mm it is 5.3, so the wall decides, which is not published"),
             Map.entry(
                     "RL10A-3-3A",
                     "an upper bound: hoop stress of the tubes at the pump's pressure; that so much heat is found is the jacket's, whose"
@@ -41,7 +43,8 @@ final class LimitJudgements {
                     COPPER + "; no gas generator flew above 12 MPa, since more brings no impulse: best are 3 to 5 MPa"),
             Map.entry(
                     "LR-87-AJ-11",
-                    TUBE_WALL + ", by walls as thin as those of hydrogen engines; nothing with these propellants and tubes flew higher"),
+                    TUBE_WALL
+                            + ", by walls as thin as those of hydrogen engines; nothing with these propellants and tubes flew higher"),
             Map.entry("LR-87-AJ-7", "as LR-87-AJ-11, which flew at 5.9 MPa"));
 
     private LimitJudgements() {}

@@ -93,8 +93,8 @@ final class StudyRoutes {
             map.put("file", file);
             map.put("name", file);
             try {
-                Concept concept = reader.parse(
-                        file, document.text(), only.isEmpty() || only.equals(file) ? changes : Map.of());
+                Concept concept =
+                        reader.parse(file, document.text(), only.isEmpty() || only.equals(file) ? changes : Map.of());
                 describe(map, workers.ask(Asker.of(request), study -> study.balance(concept)));
             } catch (PenstockException e) {
                 map.put("failure", e.getMessage());
@@ -124,7 +124,8 @@ final class StudyRoutes {
             String input = text.contains("=") ? text.substring(0, text.indexOf('=')) : "the input";
             throw new Refusal(
                     422,
-                    "From, To and Values of " + input + " cannot be used: write numbers and one unit for both ends, and from 2"
+                    "From, To and Values of " + input
+                            + " cannot be used: write numbers and one unit for both ends, and from 2"
                             + " to 200 values (" + text.substring(text.indexOf('=') + 1) + ")");
         }
     }
@@ -144,12 +145,12 @@ final class StudyRoutes {
     /** Why combinations have no solution: one sentence of each kind, which differ in their numbers only, with how many it tells of. */
     private static List<String> reasons(Sweep.Result result) {
         Map<String, List<String>> kinds = new LinkedHashMap<>();
-        result.points().stream()
-                .flatMap(p -> p.failure().stream())
-                .forEach(f -> kinds.computeIfAbsent(f.replaceAll("[-+]?\\d+(\\.\\d+)?([eE][-+]?\\d+)?", "#"), k -> new ArrayList<>())
-                        .add(f));
+        result.points().stream().flatMap(p -> p.failure().stream()).forEach(f -> kinds.computeIfAbsent(
+                        f.replaceAll("[-+]?\\d+(\\.\\d+)?([eE][-+]?\\d+)?", "#"), k -> new ArrayList<>())
+                .add(f));
         return kinds.values().stream()
-                .map(all -> all.size() + (all.size() == 1 ? " combination: " : " combinations, for example: ") + all.get(0))
+                .map(all ->
+                        all.size() + (all.size() == 1 ? " combination: " : " combinations, for example: ") + all.get(0))
                 .toList();
     }
 

@@ -300,7 +300,11 @@ public final class PressureContinuation {
                 String others = ends.isEmpty()
                         ? ""
                         : String.format(
-                                Locale.ROOT, ", nor at any of %d tried from %s to %s MPa", open.size(), mega(low), mega(high));
+                                Locale.ROOT,
+                                ", nor at any of %d tried from %s to %s MPa",
+                                open.size(),
+                                mega(low),
+                                mega(high));
                 return new LimitReached(
                         "balance",
                         String.format(
@@ -315,7 +319,10 @@ public final class PressureContinuation {
             String tried = ends.isEmpty()
                     ? "at the"
                     : String.format(
-                            Locale.ROOT, "at %d pressures tried from %s MPa to the", triedFrom(ends.get(0)), mega(ends.get(0)));
+                            Locale.ROOT,
+                            "at %d pressures tried from %s MPa to the",
+                            triedFrom(ends.get(0)),
+                            mega(ends.get(0)));
             return new LimitReached(
                     "balance",
                     String.format(

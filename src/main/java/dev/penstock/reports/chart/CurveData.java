@@ -26,7 +26,11 @@ final class CurveData {
      * @return the drawing with its numbers
      */
     static String into(
-            String svg, String xLabel, CombinedDomainXYPlot plot, ChartRenderingInfo info, List<LineChart.Panel> panels) {
+            String svg,
+            String xLabel,
+            CombinedDomainXYPlot plot,
+            ChartRenderingInfo info,
+            List<LineChart.Panel> panels) {
         StringBuilder json = new StringBuilder("{\"x\":{");
         ValueAxis domain = plot.getDomainAxis();
         Rectangle2D first = info.getPlotInfo().getSubplotInfo(0).getDataArea();
@@ -37,7 +41,10 @@ final class CurveData {
             LineChart.Panel panel = panels.get(i);
             Rectangle2D area = info.getPlotInfo().getSubplotInfo(i).getDataArea();
             XYPlot part = (XYPlot) plot.getSubplots().get(i);
-            json.append(i == 0 ? "{" : ",{").append("\"label\":").append(text(panel.label())).append(',');
+            json.append(i == 0 ? "{" : ",{")
+                    .append("\"label\":")
+                    .append(text(panel.label()))
+                    .append(',');
             ends(json, part.getRangeAxis().getRange(), area.getMaxY(), area.getMinY());
             json.append(",\"curves\":[");
             for (int k = 0; k < panel.curves().size(); k++) {
@@ -46,8 +53,10 @@ final class CurveData {
             json.append("]}");
         }
         json.append("]}");
-        String attribute = json.toString().replace("&", "&amp;").replace("\"", "&quot;").replace("<", "&lt;");
-        return svg.replaceFirst("<svg ", "<svg data-read=\"" + attribute.replace("\\", "\\\\").replace("$", "\\$") + "\" ");
+        String attribute =
+                json.toString().replace("&", "&amp;").replace("\"", "&quot;").replace("<", "&lt;");
+        return svg.replaceFirst(
+                "<svg ", "<svg data-read=\"" + attribute.replace("\\", "\\\\").replace("$", "\\$") + "\" ");
     }
 
     private static void ends(StringBuilder json, Range range, double from, double to) {
@@ -68,7 +77,9 @@ final class CurveData {
     }
 
     private static String number(double value) {
-        return String.format(Locale.ROOT, "%.6g", value).replaceAll("(\\.\\d*?)0+($|e)", "$1$2").replaceAll("\\.($|e)", "$1");
+        return String.format(Locale.ROOT, "%.6g", value)
+                .replaceAll("(\\.\\d*?)0+($|e)", "$1$2")
+                .replaceAll("\\.($|e)", "$1");
     }
 
     private static String text(String text) {

@@ -51,7 +51,8 @@ class CarriedChangesTest extends BrowserTest {
         go("/?file=heron.toml");
         waitFor("Balanced in");
         type("in-nozzle-area_ratio", "-3");
-        patience().until(b -> !b.findElements(By.cssSelector(".field.wrong .why")).isEmpty());
+        patience()
+                .until(b -> !b.findElements(By.cssSelector(".field.wrong .why")).isEmpty());
         WebElement why = id("in-nozzle-area_ratio-why");
         patience().until(b -> !why.getText().isEmpty());
         assertThat(why.getText()).contains("nozzle.area_ratio").contains("allowed is");
@@ -73,14 +74,20 @@ class CarriedChangesTest extends BrowserTest {
     void theArrowKeysReadACurveAndATableIsKeptAsCsv() {
         go("/?file=heron.toml");
         waitFor("Balanced in");
-        patience().until(b -> b.findElements(By.cssSelector("#charts svg[data-read]")).size() > 1);
-        WebElement altitude = browser.findElements(By.cssSelector("#charts svg[data-read]")).get(0);
+        patience()
+                .until(b ->
+                        b.findElements(By.cssSelector("#charts svg[data-read]")).size() > 1);
+        WebElement altitude =
+                browser.findElements(By.cssSelector("#charts svg[data-read]")).get(0);
         new Actions(browser).scrollToElement(altitude).perform();
         browser.executeScript("arguments[0].focus()", altitude);
         new Actions(browser).sendKeys(Keys.HOME).perform();
-        String reading = altitude.findElement(By.xpath("ancestor::figure")).findElement(By.className("reading")).getText();
+        String reading = altitude.findElement(By.xpath("ancestor::figure"))
+                .findElement(By.className("reading"))
+                .getText();
         assertThat(reading).contains("altitude").contains("kN");
-        browser.findElement(By.cssSelector("[aria-label^='Keep as CSV: Stations']")).click();
+        browser.findElement(By.cssSelector("[aria-label^='Keep as CSV: Stations']"))
+                .click();
         String csv = new String(download("stations.csv"), StandardCharsets.UTF_8);
         assertThat(csv.lines().findFirst().orElseThrow()).startsWith("no.,station,medium,pressure (bar)");
         assertThat(csv.lines().skip(1).findFirst().orElseThrow()).startsWith("1,oxidizer tank outlet,");

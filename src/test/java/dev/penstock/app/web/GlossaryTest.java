@@ -14,8 +14,9 @@ import org.junit.jupiter.api.Test;
 class GlossaryTest {
 
     private static final Path PAGE = Path.of("docs/glossary.md");
-    private static final String HEAD = "# Glossary\n\nOne sentence for each term, as the local page shows it where the term stands.\n"
-            + "Written from `app/web/glossary.txt` by `mvn test -Dtest=GlossaryTest -Dpenstock.docs.write=true`.\n\n";
+    private static final String HEAD =
+            "# Glossary\n\nOne sentence for each term, as the local page shows it where the term stands.\n"
+                    + "Written from `app/web/glossary.txt` by `mvn test -Dtest=GlossaryTest -Dpenstock.docs.write=true`.\n\n";
 
     private final List<String[]> entries =
             new Site().glossary().lines().map(line -> line.split(": ", 2)).toList();
@@ -36,13 +37,15 @@ class GlossaryTest {
         assertThat(entries).allSatisfy(e -> assertThat(e).hasSize(2));
         assertThat(entries).extracting(e -> e[0]).isSorted().doesNotHaveDuplicates();
         assertThat(entries)
-                .allSatisfy(e -> assertThat(e[1]).endsWith(".").matches("[A-Z].*").doesNotContain(". "));
+                .allSatisfy(
+                        e -> assertThat(e[1]).endsWith(".").matches("[A-Z].*").doesNotContain(". "));
     }
 
     @Test
     void everyHeadlineFigureIsExplained() {
         for (Measure measure : Measure.ALL) {
-            String name = " " + measure.name().toLowerCase(java.util.Locale.ROOT).replaceAll("[,:]", " ") + " ";
+            String name =
+                    " " + measure.name().toLowerCase(java.util.Locale.ROOT).replaceAll("[,:]", " ") + " ";
             assertThat(entries).as(name).anyMatch(e -> name.contains(" " + e[0] + " "));
         }
     }

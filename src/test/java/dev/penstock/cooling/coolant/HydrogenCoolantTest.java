@@ -41,7 +41,8 @@ class HydrogenCoolantTest {
     void withoutATemperatureDifferenceTheMeanIsTheBulk() {
         ChannelFlow flow = flow(15e6, 300, 300.001, 5000, 2e-3);
         assertThat(coefficient(new SchachtQuentmeyer(), flow))
-                .isCloseTo(coefficient(new DittusBoelter(), flow), within(1e-4 * coefficient(new DittusBoelter(), flow)));
+                .isCloseTo(
+                        coefficient(new DittusBoelter(), flow), within(1e-4 * coefficient(new DittusBoelter(), flow)));
     }
 
     /** Identity: the mean density of an ideal gas over temperature is that at the logarithmic mean temperature, ρ T ln(T_w/T_b)/(T_w − T_b). */
@@ -72,8 +73,8 @@ class HydrogenCoolantTest {
                     FinEfficiency.of(needed, 360, pitch - width, height), width, height, pitch - width);
             needed = 54e6 / (floor - 60) / fins;
         }
-        double rough = RoughWall.factor(ChannelFriction.factor(flow.reynolds, 3e-6 / diameter)
-                / ChannelFriction.factor(flow.reynolds, 0));
+        double rough = RoughWall.factor(
+                ChannelFriction.factor(flow.reynolds, 3e-6 / diameter) / ChannelFriction.factor(flow.reynolds, 0));
         double computed = rough * coefficient(new SchachtQuentmeyer(), flow);
         double byPipes = coefficient(new Taylor(), flow);
         assertThat(computed / needed).isBetween(1 / 1.56, 1.56);
