@@ -16,9 +16,9 @@ import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.input.HomeFolder;
 import dev.penstock.quantities.Range;
+import dev.penstock.reports.text.AnswerOrigin;
 import dev.penstock.reports.text.FigureJson;
 import dev.penstock.reports.text.JsonText;
-import dev.penstock.reports.text.Origin;
 import dev.penstock.study.EngineRuns;
 import dev.penstock.study.Progress;
 import dev.penstock.study.VehicleRuns;
@@ -132,7 +132,7 @@ public final class Penstock {
      * @throws dev.penstock.errors.PenstockException as {@link #balance} does
      */
     public String balanceAsJson(EngineConcept concept) {
-        Origin origin = new Origin("balance", Penstock.class.getName() + ".balanceAsJson");
+        AnswerOrigin origin = new AnswerOrigin("balance", Penstock.class.getName() + ".balanceAsJson");
         return JsonText.of(origin.with(FigureJson.of(EngineFigures.ALL, balanced(concept))));
     }
 

@@ -13,7 +13,7 @@ import dev.penstock.app.console.LocalAction;
 import dev.penstock.app.console.Session;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.input.InputFile;
-import dev.penstock.reports.text.Origin;
+import dev.penstock.reports.text.AnswerOrigin;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -147,7 +147,9 @@ final class AnswerCommand extends BaseCommand implements LocalAction {
             if (request.concept().isPresent() && answer instanceof ObjectNode document) {
                 // The file is gone by the time that anybody reads the line.
                 words.set(1, SENT);
-                document.put(Origin.COMMAND, Origin.of(request.command(), words).line());
+                document.put(
+                        AnswerOrigin.COMMAND,
+                        AnswerOrigin.of(request.command(), words).line());
             }
             reply.set("answer", answer);
         } else {

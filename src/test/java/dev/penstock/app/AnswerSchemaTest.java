@@ -11,7 +11,7 @@ import com.networknt.schema.SpecVersion;
 import dev.penstock.app.console.CaseFiles;
 import dev.penstock.app.console.Session;
 import dev.penstock.input.HomeFolder;
-import dev.penstock.reports.text.Origin;
+import dev.penstock.reports.text.AnswerOrigin;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
@@ -126,6 +126,40 @@ class AnswerSchemaTest {
                         "--out",
                         rows)));
         all.put("summary", List.of(List.of("study", "summary", rows)));
+        String pressures = "engine.chamber_pressure=0.8..1.2MPa";
+        String impulse = "isp_vacuum_s";
+        all.put(
+                "optimise",
+                List.of(List.of(
+                        "optimise",
+                        "dunlin",
+                        "--vary",
+                        pressures,
+                        "--maximise",
+                        impulse,
+                        "--starts",
+                        "1",
+                        "--evaluations",
+                        "20")));
+        all.put(
+                "sensitivity",
+                List.of(List.of(
+                        "sensitivity", "dunlin", "--vary", pressures, "--figures", impulse, "--samples", "16")));
+        all.put(
+                "frontier",
+                List.of(List.of(
+                        "frontier",
+                        "dunlin",
+                        "--vary",
+                        pressures,
+                        "--minimise",
+                        "engine.mass_kg",
+                        "--maximise",
+                        impulse,
+                        "--population",
+                        "8",
+                        "--generations",
+                        "2")));
         all.put(
                 "new",
                 List.of(
@@ -145,7 +179,7 @@ class AnswerSchemaTest {
 
     private static JsonSchema schema(String command) throws IOException {
         return JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V4)
-                .getSchema(JSON.readTree(Path.of(Origin.schema(command)).toFile()));
+                .getSchema(JSON.readTree(Path.of(AnswerOrigin.schema(command)).toFile()));
     }
 
     /** What is wrong with an answer of a command. */
@@ -186,7 +220,7 @@ class AnswerSchemaTest {
                     schema.put("$schema", "http://json-schema.org/draft-04/schema#");
                     schema.put("title", "What penstock " + command + " answers with --json");
                     schema.putAll(shape.schema(titles));
-                    Path file = Path.of(Origin.schema(command));
+                    Path file = Path.of(AnswerOrigin.schema(command));
                     if (Boolean.getBoolean("penstock.docs.write")) {
                         Files.createDirectories(file.getParent());
                         Files.writeString(file, text(schema));
@@ -200,7 +234,7 @@ class AnswerSchemaTest {
                         broken.remove("penstock_version");
                         assertThat(published.validate(broken)).isNotEmpty();
                         broken = answer.deepCopy();
-                        broken.put(Origin.COMMAND, 3);
+                        broken.put(AnswerOrigin.COMMAND, 3);
                         assertThat(published.validate(broken)).isNotEmpty();
                     }
                 })));
@@ -227,7 +261,7 @@ class AnswerSchemaTest {
                 false);
         TreeSet<String> without = new TreeSet<>(
                 CommandLineProgram.commandLine(session).getSubcommands().keySet());
-        without.removeIf(command -> Files.exists(Path.of(Origin.schema(command))));
+        without.removeIf(command -> Files.exists(Path.of(AnswerOrigin.schema(command))));
         // a study answers as the command that it names
         assertThat(without).containsExactly("study");
     }

@@ -7,7 +7,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.penstock.app.console.Session;
 import dev.penstock.input.HomeFolder;
-import dev.penstock.reports.text.Origin;
+import dev.penstock.reports.text.AnswerOrigin;
 import java.io.ByteArrayInputStream;
 import java.io.InputStream;
 import java.io.PrintWriter;
@@ -46,7 +46,7 @@ record Run(int code, String out, String err) {
 
     /** The answer in the one JSON document on standard output, without the line that asked for it. */
     JsonNode json() {
-        return ((ObjectNode) document()).without(List.of(Origin.COMMAND));
+        return ((ObjectNode) document()).without(List.of(AnswerOrigin.COMMAND));
     }
 
     /** The one JSON document on standard output; fails if anything else is there. */

@@ -3,7 +3,7 @@ package dev.penstock.app;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import dev.penstock.reports.text.Origin;
+import dev.penstock.reports.text.AnswerOrigin;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
@@ -31,9 +31,10 @@ class TableOutputTest {
     @MethodSource("answers")
     void aTableSaysWhatTheDocumentSays(List<String> words, String rows, String column) {
         JsonNode document = Run.of(with(words, "--json")).document();
-        assertThat(document.fieldNames()).toIterable().startsWith("penstock_version", "schema", Origin.COMMAND);
-        assertThat(document.get("schema").asText()).isEqualTo(Origin.schema(words.get(0)));
-        assertThat(document.get(Origin.COMMAND).asText()).isEqualTo("penstock " + String.join(" ", words) + " --json");
+        assertThat(document.fieldNames()).toIterable().startsWith("penstock_version", "schema", AnswerOrigin.COMMAND);
+        assertThat(document.get("schema").asText()).isEqualTo(AnswerOrigin.schema(words.get(0)));
+        assertThat(document.get(AnswerOrigin.COMMAND).asText())
+                .isEqualTo("penstock " + String.join(" ", words) + " --json");
 
         Run run = rows.isEmpty() ? Run.of(with(words, "--csv")) : Run.of(with(words, "--csv", "--rows", rows));
         assertThat(run.code()).as(run.err()).isZero();

@@ -2,9 +2,9 @@ package dev.penstock.app.console;
 
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.reports.page.ReportRecord;
+import dev.penstock.reports.text.AnswerOrigin;
 import dev.penstock.reports.text.DocumentTable;
 import dev.penstock.reports.text.JsonText;
-import dev.penstock.reports.text.Origin;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -153,9 +153,9 @@ public abstract class BaseCommand implements Callable<Integer> {
     }
 
     /** @return where the document of this command comes from */
-    protected Origin origin() {
+    protected AnswerOrigin origin() {
         List<String> arguments = spec.root().commandLine().getParseResult().originalArgs();
-        return Origin.of(command(), arguments);
+        return AnswerOrigin.of(command(), arguments);
     }
 
     private static String table(Map<String, Object> document, String path) {

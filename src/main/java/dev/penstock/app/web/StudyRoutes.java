@@ -11,9 +11,9 @@ import dev.penstock.provenance.LimitCheck;
 import dev.penstock.quantities.Notation;
 import dev.penstock.reports.study.SweepCharts;
 import dev.penstock.reports.study.SweepView;
+import dev.penstock.reports.text.AnswerOrigin;
 import dev.penstock.reports.text.FigureJson;
 import dev.penstock.reports.text.JsonText;
-import dev.penstock.reports.text.Origin;
 import dev.penstock.study.Axis;
 import dev.penstock.study.Measure;
 import dev.penstock.study.Sweep;
@@ -29,7 +29,7 @@ import java.util.Map;
 final class StudyRoutes {
 
     private static final int MOST_TOGETHER = 12;
-    private static final Origin MADE_HERE = new Origin("sweep", "penstock serve");
+    private static final AnswerOrigin MADE_HERE = new AnswerOrigin("sweep", "penstock serve");
 
     private static final FigureTable<EngineBalance> ENGINE = FigureTable.<EngineBalance>ofOne()
             .word("name", "concept", b -> b.concept().name())

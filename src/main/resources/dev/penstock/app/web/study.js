@@ -2,6 +2,9 @@
 import { byId, calm, complain, get, make, place as placeIn, post, Refused, say } from "./common.js";
 import { calmConflict, notSaved } from "./conflict.js";
 
+/** The study that the address asks for, read before the page writes its own case there; null if it asks for none. */
+export const asked = new URLSearchParams(location.search).get("study");
+
 /**
  * @param study kind of study on this page
  * @param form element whose changes can be taken back
@@ -74,8 +77,7 @@ export function studies(study, form, capture, restore, run, steps = true) {
     const as = place(name.value.trim());
     save(as, as === state.file ? state.version : "");
   });
-  const wanted = new URLSearchParams(location.search).get("study");
-  list("").then(() => wanted && (choice.value = wanted, open(wanted))).catch(complain);
+  list("").then(() => asked && (choice.value = asked, open(asked))).catch(complain);
 }
 
 /** What a study sets in place of the values of its cases. */

@@ -2,7 +2,7 @@
 import { address, addressed, byId, calm, choose, complain, drawing, get, make, place as placeIn, post, say, table, watch } from "./common.js";
 import { calmConflict, notSaved } from "./conflict.js";
 import { editing, figures, inputPanel, report, warnings } from "./panel.js";
-import { studies } from "./study.js";
+import { asked, studies } from "./study.js";
 import { opener } from "./why.js";
 
 const page = crypto.randomUUID();
@@ -145,7 +145,7 @@ try {
     async () => { if (state.wanted) { await fly(); } }, false);
   if (!names.length) {
     say("The workspace holds no vehicle yet.");
-  } else if (!new URLSearchParams(location.search).get("study")) {
+  } else if (!asked) {
     await open(byId("file").value, addressed());
   }
 } catch (error) {

@@ -11,7 +11,7 @@ import java.util.Map;
  * @param answer name of the command whose answer it is
  * @param line the line that made it
  */
-public record Origin(String answer, String line) {
+public record AnswerOrigin(String answer, String line) {
 
     /** Key of the line that made a document. */
     public static final String COMMAND = "command";
@@ -21,10 +21,10 @@ public record Origin(String answer, String line) {
      * @param arguments everything on the command line, the name of the command included
      * @return origin of what it prints
      */
-    public static Origin of(String command, List<String> arguments) {
+    public static AnswerOrigin of(String command, List<String> arguments) {
         List<String> words = new ArrayList<>(List.of("penstock"));
         words.addAll(arguments);
-        return new Origin(command, ShellWords.line(words));
+        return new AnswerOrigin(command, ShellWords.line(words));
     }
 
     /**
