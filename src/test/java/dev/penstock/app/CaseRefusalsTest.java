@@ -34,14 +34,14 @@ class CaseRefusalsTest {
     void anUnknownKeyInTheVehicleTableIsRefusedByTheBalanceToo() throws Exception {
         String text = Files.readString(Path.of("cycles/gannet.toml"));
         Path file = folder.resolve("gannet.toml");
-        Files.writeString(file, text.replace("[vehicle.mission]", "[vehicle.mission]\norbit_hight = \"300 km\""));
+        Files.writeString(file, text.replace("[vehicle.mission]", "[vehicle.mission]\norbit_altitide = \"300 km\""));
         Run run = Run.of("balance", file.toString());
         assertThat(run.code()).isEqualTo(2);
         int line = List.of(text.split("\n")).indexOf("[vehicle.mission]") + 2;
         assertThat(run.problems())
                 .singleElement()
                 .asString()
-                .contains("gannet.toml:" + line, "vehicle.mission.orbit_hight", "did you mean orbit_altitude?");
+                .contains("gannet.toml:" + line, "vehicle.mission.orbit_altitide", "did you mean orbit_altitude?");
     }
 
     @Test

@@ -277,7 +277,7 @@ class EngineCommandsTest {
         assertThat(Run.of("new").out()).contains("pressure-fed", "full-flow");
         Run run = Run.of("new", "steam");
         assertThat(run.code()).isEqualTo(2);
-        assertThat(run.err()).startsWith("penstock: CYCLE is steam; allowed are pressure-fed, gas-generator");
+        assertThat(run.err()).startsWith("penstock: KIND is steam; allowed are pressure-fed, gas-generator");
     }
 
     @Test

@@ -31,7 +31,7 @@ class SearchCommandsTest {
                 "--maximise",
                 "isp_vacuum_s",
                 "--subject-to",
-                "engine.exit_diameter<=0.25 m",
+                "engine.exit_diameter<=1.2 m",
                 "--starts",
                 "1",
                 "--evaluations",
@@ -50,7 +50,7 @@ class SearchCommandsTest {
         assertThat(best.path("feasible").asBoolean()).isTrue();
         assertThat(document.path("evaluations").asInt()).isGreaterThan(40);
         assertThat(document.path("starts")).hasSize(1);
-        assertThat(document.at("/constraints/0/bound").asDouble()).isEqualTo(0.25);
+        assertThat(document.at("/constraints/0/bound").asDouble()).isEqualTo(1.2);
         assertThat(document.at("/constraints/0/kept").asBoolean()).isTrue();
         assertThat(folder.resolve("dunlin-optimum.html")).content().contains("Where is it best");
     }

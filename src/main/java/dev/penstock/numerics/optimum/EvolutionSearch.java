@@ -24,12 +24,11 @@ final class EvolutionSearch {
             "Evolution strategy with covariance matrix adaptation, under an exact penalty",
             "x ~ m + sigma N(0, C); F = (f - f0)/s + rho sum max(0, e)",
             "a few up to some tens of coordinates; whole numbers are rounded; the best of several starts may still be a local one",
-            "stops when its best has not moved by 1e-13 of the objective's spread over ten generations",
+            "stops when its best has not moved by 1e-13 of the objective's spread over 10 + 30 n/lambda generations",
             List.of("hansen-2006"));
 
     private static final double SPREAD = 0.2;
     private static final double STILL = 1e-13;
-    private static final int GENERATIONS = 10;
     private static final int MOST_GENERATIONS = 2000;
 
     private final SearchState state;
@@ -54,8 +53,10 @@ final class EvolutionSearch {
         double[] zeros = new double[n];
         double[] ones = new double[n];
         Arrays.fill(ones, 1);
+        int population = 4 + (int) (3 * Math.log(n));
+        Still still = new Still(10 + (30 * n + population - 1) / population);
         CMAESOptimizer optimizer = new CMAESOptimizer(
-                MOST_GENERATIONS, Double.NEGATIVE_INFINITY, true, 0, 0, new Well19937c(seed), false, new Still());
+                MOST_GENERATIONS, Double.NEGATIVE_INFINITY, true, 0, 0, new Well19937c(seed), false, still);
         try {
             optimizer.optimize(
                     new MaxEval(most),
@@ -64,7 +65,7 @@ final class EvolutionSearch {
                     new InitialGuess(start),
                     new SimpleBounds(zeros, ones),
                     new CMAESOptimizer.Sigma(sigma),
-                    new CMAESOptimizer.PopulationSize(4 + (int) (3 * Math.log(n))));
+                    new CMAESOptimizer.PopulationSize(population));
         } catch (TooManyEvaluationsException enough) {
             // The state has kept the best.
         }
@@ -84,14 +85,19 @@ final class EvolutionSearch {
     private static final class Still implements ConvergenceChecker<PointValuePair> {
 
         private final Deque<Double> recent = new ArrayDeque<>();
+        private final int generations;
+
+        Still(int generations) {
+            this.generations = generations;
+        }
 
         @Override
         public boolean converged(int iteration, PointValuePair previous, PointValuePair current) {
             recent.addLast(Math.min(current.getValue(), recent.isEmpty() ? Double.MAX_VALUE : recent.peekLast()));
-            if (recent.size() > GENERATIONS) {
+            if (recent.size() > generations) {
                 recent.removeFirst();
             }
-            return recent.size() == GENERATIONS && recent.peekFirst() - recent.peekLast() < STILL;
+            return recent.size() == generations && recent.peekFirst() - recent.peekLast() < STILL;
         }
     }
 }

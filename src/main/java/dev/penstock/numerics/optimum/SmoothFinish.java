@@ -83,9 +83,8 @@ final class SmoothFinish {
         } catch (CancellationException stopped) {
             throw stopped;
         } catch (RuntimeException failed) {
-            // Hipparchus ends a programme without a solution in several ways, with a null of its own among them. What
-            // was
-            // tried on the way counts all the same.
+            // Hipparchus ends a programme without a solution in several ways, with a null of its own among them.
+            // What was tried on the way counts all the same.
         }
     }
 
