@@ -169,8 +169,8 @@ class VehicleReaderTest {
                 """;
         assertThatThrownBy(() -> read(text, Map.of()))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessageContaining("stage[0].dry_mass.mass is \"-5 t\"; allowed is above 0 kg")
-                .hasMessageContaining("boosters.propellant is \"0 t\"; allowed is above 0 kg");
+                .hasMessageContaining("stage[0].dry_mass.mass is \"-5 t\"; allowed is above 0 t")
+                .hasMessageContaining("boosters.propellant is \"0 t\"; allowed is above 0 t");
     }
 
     @Test
