@@ -43,7 +43,7 @@ final class VariableReader {
             throw refusal(said, "write two values or more, or a range FROM..TO");
         }
         List<Object> documents = new ArrayList<>(said.values());
-        if (input.kind() instanceof InputKind.Quantity kind) {
+        if (one(input) instanceof InputKind.Quantity kind) {
             documents.replaceAll(v -> Units.parse(v.toString(), kind.dimension())
                     .map(si -> (Object) si)
                     .orElse(v));
@@ -62,7 +62,7 @@ final class VariableReader {
                             ? "it is upside down; write the lower end first"
                             : "both ends are the same");
         }
-        if (input.kind() instanceof InputKind.Whole) {
+        if (one(input) instanceof InputKind.Whole) {
             if (said.from() != Math.rint(said.from())
                     || said.to() != Math.rint(said.to())
                     || !said.unit().isEmpty()) {
@@ -70,11 +70,16 @@ final class VariableReader {
             }
             return new Variable.Whole(said.path(), input.title(), (int) said.from(), (int) said.to());
         }
-        if (input.kind() instanceof InputKind.Quantity kind) {
+        if (one(input) instanceof InputKind.Quantity kind) {
             return new Variable.Continuous(
                     said.path(), input.title(), kind, end(said, said.from(), kind), end(said, said.to(), kind));
         }
         throw refusal(said, "it is not a number; list its values: " + said.path() + "=value,value");
+    }
+
+    /** A value of an input that may have several, one for each stage say, is one for all. */
+    private static InputKind<?> one(Input<?> input) {
+        return input.kind() instanceof InputKind.Many<?> many ? many.element() : input.kind();
     }
 
     private static double end(VaryText said, double number, InputKind.Quantity kind) {

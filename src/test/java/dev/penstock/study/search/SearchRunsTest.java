@@ -26,11 +26,15 @@ class SearchRunsTest {
             List.of("engine.chamber_pressure=0.8..1.5MPa", "propellants.mixture_ratio=1.4..2.0");
 
     private static Question question(List<String> least, List<String> most, String... constraints) {
+        return question(VARY, least, most, constraints);
+    }
+
+    private static Question question(List<String> vary, List<String> least, List<String> most, String... constraints) {
         CasePaths paths = DUNLIN.paths();
         List<Objective> objectives = new ArrayList<>();
         paths.figures("--minimise", least).forEach(f -> objectives.add(new Objective(f, false)));
         paths.figures("--maximise", most).forEach(f -> objectives.add(new Objective(f, true)));
-        return new Question(DUNLIN, paths.space(VARY), objectives, paths.constraints(List.of(constraints)), List.of());
+        return new Question(DUNLIN, paths.space(vary), objectives, paths.constraints(List.of(constraints)), List.of());
     }
 
     @Test
@@ -77,7 +81,11 @@ class SearchRunsTest {
 
     @Test
     void aFrontierTradesOneForTheOther() {
-        Question question = question(List.of("engine.mass_kg"), List.of("isp_vacuum_s"), "engine.mass_kg<=1000");
+        Question question = question(
+                List.of("nozzle.area_ratio=40..120"),
+                List.of("engine.mass_kg"),
+                List.of("isp_vacuum_s"),
+                "engine.mass_kg<=1000");
         FrontierResult result = new FrontierRuns().run(question, 12, 4, 1, Progress.NONE, () -> false);
         assertThat(result.points()).hasSizeGreaterThan(2).allMatch(question::feasible);
         for (int i = 1; i < result.points().size(); i++) {
