@@ -5,6 +5,7 @@ import dev.penstock.app.console.CaseFiles;
 import dev.penstock.app.console.ChangeOptions;
 import dev.penstock.app.console.ConceptReports;
 import dev.penstock.app.console.ExitCode;
+import dev.penstock.app.console.OperatingSeries;
 import dev.penstock.app.console.OptionReader;
 import dev.penstock.app.console.ReportOption;
 import dev.penstock.app.console.Session;
@@ -35,9 +36,6 @@ import picocli.CommandLine.Parameters;
                         + " with other tank pressures, with stall and cavitation margins.")
 final class OffDesignCommand extends BaseCommand {
 
-    private static final String SERIES = "write a number, several as 1,0.7 or a range as 1..0.5:6";
-    private static final Range THROTTLES = Range.of(0.02, 1.5);
-    private static final Range RATIOS = Range.of(0.05, 50);
     private static final Range TANKS = Range.of(1e4, 6e7);
 
     @Parameters(paramLabel = "CASE", description = "concept file, or the name of one in cycles/")
@@ -102,12 +100,10 @@ final class OffDesignCommand extends BaseCommand {
 
     private List<OperatingCommand> commands() {
         OptionReader reader = new OptionReader();
-        List<Double> throttles = reader.series("--throttle", throttle, Dimension.RATIO, THROTTLES, SERIES);
-        List<OptionalDouble> ratios = new ArrayList<>();
-        mixtureRatio.ifPresentOrElse(
-                text -> reader.series("--mixture-ratio", text, Dimension.RATIO, RATIOS, SERIES)
-                        .forEach(r -> ratios.add(OptionalDouble.of(r))),
-                () -> ratios.add(OptionalDouble.empty()));
+        List<Double> throttles = OperatingSeries.throttles(reader, throttle);
+        List<OptionalDouble> ratios = OperatingSeries.mixtureRatios(reader, mixtureRatio)
+                .map(all -> all.stream().map(OptionalDouble::of).toList())
+                .orElseGet(() -> List.of(OptionalDouble.empty()));
         OptionalDouble oxidizer = reader.optional("--oxidizer-tank-pressure", oxidizerTank, Dimension.PRESSURE, TANKS);
         OptionalDouble fuel = reader.optional("--fuel-tank-pressure", fuelTank, Dimension.PRESSURE, TANKS);
         reader.finish();

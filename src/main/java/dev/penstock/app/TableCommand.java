@@ -4,6 +4,7 @@ import dev.penstock.app.console.BaseCommand;
 import dev.penstock.app.console.CaseFiles;
 import dev.penstock.app.console.ChangeOptions;
 import dev.penstock.app.console.ExitCode;
+import dev.penstock.app.console.OperatingSeries;
 import dev.penstock.app.console.OptionReader;
 import dev.penstock.app.console.Session;
 import dev.penstock.chamber.atmosphere.Atmosphere;
@@ -41,9 +42,6 @@ import picocli.CommandLine.Parameters;
                         + " programs that fly it. A setting that does not close keeps its line and says why.")
 final class TableCommand extends BaseCommand {
 
-    private static final String SERIES = "write a value, several as 1,0.7 or a range as 0.6..1:5";
-    private static final Range THROTTLES = Range.of(0.02, 1.5);
-    private static final Range RATIOS = Range.of(0.05, 50);
     private static final Range ALTITUDES = Range.of(-1000, 1e6);
     private static final Range PRESSURES = Range.of(0, 1e8);
     private static final List<Double> USUAL_RATIOS = List.of(0.95, 1.0, 1.05);
@@ -101,9 +99,8 @@ final class TableCommand extends BaseCommand {
     public Integer call() {
         OptionReader reader = new OptionReader();
         List<Surrounding> air = air(reader);
-        List<Double> throttles = reader.series("--throttle", throttle, Dimension.RATIO, THROTTLES, SERIES);
-        Optional<List<Double>> ratios =
-                mixtureRatio.map(text -> reader.series("--mixture-ratio", text, Dimension.RATIO, RATIOS, SERIES));
+        List<Double> throttles = OperatingSeries.throttles(reader, throttle);
+        Optional<List<Double>> ratios = OperatingSeries.mixtureRatios(reader, mixtureRatio);
         long points =
                 (long) air.size() * throttles.size() * ratios.map(List::size).orElse(USUAL_RATIOS.size());
         if (points > MOST_POINTS) {
@@ -131,12 +128,22 @@ final class TableCommand extends BaseCommand {
         if (ambient.isPresent()) {
             altitude.ifPresent(text ->
                     reader.problem("--altitude", text, "give either altitudes or --ambient-pressure, not both"));
-            return rising(reader.series("--ambient-pressure", ambient.get(), Dimension.PRESSURE, PRESSURES, SERIES))
+            return rising(reader.series(
+                            "--ambient-pressure",
+                            ambient.get(),
+                            Dimension.PRESSURE,
+                            PRESSURES,
+                            OperatingSeries.WRITTEN))
                     .map(p -> new Surrounding(OptionalDouble.empty(), p))
                     .toList();
         }
         Atmosphere atmosphere = new StandardAtmosphere1976();
-        return rising(reader.series("--altitude", altitude.orElse("0..45km:10"), Dimension.LENGTH, ALTITUDES, SERIES))
+        return rising(reader.series(
+                        "--altitude",
+                        altitude.orElse("0..45km:10"),
+                        Dimension.LENGTH,
+                        ALTITUDES,
+                        OperatingSeries.WRITTEN))
                 .map(h -> new Surrounding(OptionalDouble.of(h), atmosphere.at(h).pressure()))
                 .toList();
     }
