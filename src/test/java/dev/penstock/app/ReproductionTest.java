@@ -95,6 +95,29 @@ class ReproductionTest {
                 .contains("numbers, all the same");
     }
 
+    /** An option that stands twice stands twice in the page's record, wherever the case lay. */
+    @Test
+    void aStudyOfTwoInputsIsMadeAgain() {
+        List<String> vary =
+                List.of("--vary", "engine.chamber_pressure=0.9..1.1MPa", "--vary", "nozzle.area_ratio=60..80");
+        List<String> optimise = new ArrayList<>(List.of("optimise", "dunlin", "--maximise", "isp_vacuum_s"));
+        optimise.addAll(List.of("--starts", "1", "--evaluations", "20"));
+        List<String> frontier = new ArrayList<>(List.of("frontier", "dunlin", "--maximise", "isp_vacuum_s"));
+        frontier.addAll(List.of("--minimise", "engine.mass_kg", "--population", "8", "--generations", "2"));
+        List<String> sweep = new ArrayList<>(List.of("sweep", "dunlin"));
+        for (List<String> study : List.of(optimise, frontier)) {
+            study.addAll(vary);
+        }
+        vary.forEach(word -> sweep.add(word.startsWith("--") ? word : word + ":2"));
+        for (List<String> study : List.of(optimise, frontier, sweep)) {
+            Path page = folder.resolve(study.get(0) + "-two.html");
+            study.addAll(List.of("--report", page.toString()));
+            assertThat(Run.of(study.toArray(String[]::new)).code()).isZero();
+            Run again = Run.of("reproduce", page.toString());
+            assertThat(again.out()).as(again.err()).contains("numbers, all the same");
+        }
+    }
+
     @Test
     void aFurtherChangeComesAfterThoseOfThePage() {
         Path page = folder.resolve("dunlin-8bar.html");

@@ -7,6 +7,7 @@ import dev.penstock.reports.text.DocumentTable;
 import dev.penstock.reports.text.JsonText;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -95,7 +96,9 @@ public abstract class BaseCommand implements Callable<Integer> {
     /** @return the options given, but for changes of inputs and for where the answer goes */
     protected List<String> options() {
         List<String> options = new ArrayList<>();
-        for (OptionSpec option : spec.commandLine().getParseResult().matchedOptions()) {
+        // An option that stands several times is matched as often, each time with all of its values.
+        for (OptionSpec option :
+                new LinkedHashSet<>(spec.commandLine().getParseResult().matchedOptions())) {
             if (!OUTPUT.contains(option.longestName())) {
                 if (option.arity().max() == 0) {
                     options.add(option.longestName());

@@ -127,7 +127,7 @@ final class PointWords {
         List<String> words = new ArrayList<>(List.of(
                 "penstock",
                 subject.ofVehicle() ? "size" : "balance",
-                subject.file().toString()));
+                subject.file().getFileName().toString()));
         Map<String, String> all = new LinkedHashMap<>(subject.changes());
         all.putAll(space.changes(point.values()));
         all.forEach((path, value) -> words.addAll(List.of("--set", path + "=" + value)));
