@@ -25,10 +25,14 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 
 /** Answers the requests of another program, one after the other, until there are no more. */
 @Command(
@@ -57,10 +61,12 @@ final class AnswerCommand extends BaseCommand implements LocalAction {
 
     @Override
     public Integer call() {
-        Set<String> commands = CommandLineProgram.commandLine(session).getSubcommands().entrySet().stream()
-                .filter(entry -> !(entry.getValue().getCommand() instanceof LocalAction))
-                .map(java.util.Map.Entry::getKey)
-                .collect(Collectors.toUnmodifiableSet());
+        Map<String, Set<String>> commands = new HashMap<>();
+        CommandLineProgram.commandLine(session).getSubcommands().forEach((name, command) -> {
+            if (!(command.getCommand() instanceof LocalAction)) {
+                commands.put(name, outputs(command.getCommandSpec()));
+            }
+        });
         Reader requests = new BufferedReader(new InputStreamReader(session.in(), StandardCharsets.UTF_8));
         try {
             for (String line = next(requests); line != null; line = next(requests)) {
@@ -78,6 +84,13 @@ final class AnswerCommand extends BaseCommand implements LocalAction {
         return ExitCode.OK;
     }
 
+    private static Set<String> outputs(CommandSpec command) {
+        return command.options().stream()
+                .filter(BaseCommand::isOutput)
+                .flatMap(option -> Arrays.stream(option.names()))
+                .collect(Collectors.toUnmodifiableSet());
+    }
+
     /** Reads a line, of one that is too long as much as shows it; null at the end. */
     private static String next(Reader requests) throws IOException {
         StringBuilder line = new StringBuilder();
@@ -93,7 +106,7 @@ final class AnswerCommand extends BaseCommand implements LocalAction {
         return line.toString();
     }
 
-    private ObjectNode reply(String line, Set<String> commands) {
+    private ObjectNode reply(String line, Map<String, Set<String>> commands) {
         ObjectNode reply = JSON.createObjectNode();
         reply.set("id", NullNode.getInstance());
         try {
@@ -103,7 +116,7 @@ final class AnswerCommand extends BaseCommand implements LocalAction {
             }
             ObjectNode object = AnswerRequest.object(line);
             reply.set("id", AnswerRequest.id(object));
-            run(AnswerRequest.of(object, commands, OUTPUT), reply);
+            run(AnswerRequest.of(object, commands), reply);
         } catch (InvalidInput e) {
             refuse(
                     reply,

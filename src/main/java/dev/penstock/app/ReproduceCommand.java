@@ -102,7 +102,7 @@ final class ReproduceCommand extends BaseCommand implements LocalAction {
             boolean value = option != null && option.arity().max() > 0;
             if (words.size() > MOST_WORDS
                     || option == null
-                    || OUTPUT.contains(option.longestName())
+                    || isOutput(option)
                     || value && (++i == words.size() || words.get(i).length() > LONGEST_WORD)) {
                 throw new InvalidInput(
                         "",

@@ -105,6 +105,21 @@ class AnswerCommandTest {
         assertThat(answers.get(5).get("exit_code").asInt()).isZero();
     }
 
+    /** Neither a file nor a folder is written because a request says so. */
+    @Test
+    void aRequestCannotSayWhereAnAnswerGoes() {
+        for (String option : List.of("--figures", "--diagram", "--report=x", "--with-trail")) {
+            JsonNode answer = answers(
+                            "{\"command\": \"balance\", \"case\": \"heron\", \"options\": [\"" + option + "\", \"x\"]}")
+                    .get(0);
+            assertThat(answer.get("exit_code").asInt()).as(option).isEqualTo(2);
+            assertThat(problems(answer)).singleElement().asString().contains(option, "answered with JSON alone");
+        }
+        assertThat(problems(answers("{\"command\": \"sample\", \"case\": \"dunlin\"}")
+                        .get(0)))
+                .anyMatch(p -> p.contains("sample"));
+    }
+
     @Test
     void aQuestionWithoutASolutionSaysSo() {
         JsonNode answer = answers("{\"id\": 1, \"command\": \"balance\", \"case\": \"heron\","

@@ -118,6 +118,24 @@ class ReproductionTest {
         }
     }
 
+    /** Drawings for an audience are no part of what made a page, and a page cannot ask for them. */
+    @Test
+    void drawingsAreNotWrittenAgain() throws IOException {
+        Path page = folder.resolve("drawn.html");
+        Path drawings = folder.resolve("drawn");
+        assertThat(Run.of("balance", "dunlin", "--figures", drawings.toString(), "--report", page.toString())
+                        .code())
+                .isZero();
+        assertThat(drawings).isNotEmptyDirectory();
+        assertThat(Run.of("reproduce", page.toString()).out())
+                .contains("numbers, all the same")
+                .doesNotContain("--figures");
+        Path asking = rewritten(
+                "asking.html", json -> json.replaceFirst("\"options\" : \\[ ?", "$0\"--figures\", \"elsewhere\""));
+        assertThat(Run.of("reproduce", asking.toString()).err())
+                .contains("--figures", "options of a page must be such");
+    }
+
     @Test
     void aFurtherChangeComesAfterThoseOfThePage() {
         Path page = folder.resolve("dunlin-8bar.html");

@@ -66,12 +66,11 @@ public record AnswerRequest(
 
     /**
      * @param object a request
-     * @param commands commands that answer
-     * @param elsewhere options that say where an answer goes, which a request cannot
+     * @param commands commands that answer, each with its options that say where an answer goes, which a request cannot
      * @return the request
      * @throws InvalidInput naming every field that cannot be used
      */
-    public static AnswerRequest of(ObjectNode object, Set<String> commands, Set<String> elsewhere) {
+    public static AnswerRequest of(ObjectNode object, Map<String, Set<String>> commands) {
         OptionReader reader = new OptionReader();
         object.fieldNames().forEachRemaining(name -> {
             if (!FIELDS.contains(name)) {
@@ -82,15 +81,15 @@ public record AnswerRequest(
             }
         });
         String command = object.path(COMMAND).asText("");
-        if (!commands.contains(command)) {
-            String close = commands.stream()
+        if (!commands.containsKey(command)) {
+            String close = commands.keySet().stream()
                     .min(Comparator.comparingInt(name -> Spelling.distance(name, command)))
                     .orElseThrow();
             boolean near = Spelling.distance(close, command) <= 1 + command.length() / 3;
             reader.problem(
                     COMMAND,
                     command,
-                    "allowed are " + String.join(", ", sorted(commands))
+                    "allowed are " + String.join(", ", sorted(commands.keySet()))
                             + (near ? "; did you mean " + close + "?" : ""));
         }
         Optional<String> named = Optional.empty();
@@ -102,7 +101,7 @@ public record AnswerRequest(
             reader.problem(CASE, named.get(), "give either " + CASE + " or " + CONCEPT);
         }
         Map<String, String> changes = changes(object.path(SET), reader);
-        List<String> options = options(object.path(OPTIONS), elsewhere, reader);
+        List<String> options = options(object.path(OPTIONS), commands.getOrDefault(command, Set.of()), reader);
         reader.finish();
         return new AnswerRequest(command, named, concept, changes, options);
     }

@@ -5,6 +5,7 @@ import dev.penstock.reports.page.ReportRecord;
 import dev.penstock.reports.text.AnswerOrigin;
 import dev.penstock.reports.text.DocumentTable;
 import dev.penstock.reports.text.JsonText;
+import java.lang.reflect.Field;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -47,18 +48,16 @@ public abstract class BaseCommand implements Callable<Integer> {
             description = "show this text")
     private boolean help;
 
-    /** Options that say where an answer goes; they do not belong to what made it. */
-    protected static final Set<String> OUTPUT = Set.of(
-            "--report",
-            "--diagram",
-            "--trajectory",
-            "--release",
-            "--paper",
+    /** Like {@link OutputOption}s, of this class and of commands themselves. */
+    private static final Set<String> OUTPUT = Set.of(
             "--json",
             "--csv",
             "--rows",
             "--verbose",
+            "--out",
             "--output",
+            "--paper",
+            "--report",
             "--write-concept",
             "--set",
             "--help");
@@ -99,7 +98,7 @@ public abstract class BaseCommand implements Callable<Integer> {
         // An option that stands several times is matched as often, each time with all of its values.
         for (OptionSpec option :
                 new LinkedHashSet<>(spec.commandLine().getParseResult().matchedOptions())) {
-            if (!OUTPUT.contains(option.longestName())) {
+            if (!isOutput(option)) {
                 if (option.arity().max() == 0) {
                     options.add(option.longestName());
                 } else {
@@ -109,6 +108,13 @@ public abstract class BaseCommand implements Callable<Integer> {
             }
         }
         return options;
+    }
+
+    /** @return whether an option is one of {@link OutputOption}s, or like them */
+    protected static boolean isOutput(OptionSpec option) {
+        return OUTPUT.contains(option.longestName())
+                || option.userObject() instanceof Field field
+                        && OutputOption.class.isAssignableFrom(field.getDeclaringClass());
     }
 
     /** @return name of the command */

@@ -14,7 +14,7 @@ import java.util.Optional;
 import picocli.CommandLine.Option;
 
 /** The option that draws the cycle. */
-public final class DiagramOption {
+public final class DiagramOption implements OutputOption {
 
     private static final String SVG = ".svg";
     private static final String PNG = ".png";

@@ -11,7 +11,7 @@ import java.util.function.Supplier;
 import picocli.CommandLine.Option;
 
 /** The option that asks for drawings to show to an audience. */
-public final class FiguresOption {
+public final class FiguresOption implements OutputOption {
 
     @Option(
             names = "--figures",

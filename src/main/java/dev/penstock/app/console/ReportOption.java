@@ -9,7 +9,7 @@ import java.util.function.Supplier;
 import picocli.CommandLine.Option;
 
 /** The options that ask for a page, on screen or on paper. */
-public final class ReportOption {
+public final class ReportOption implements OutputOption {
 
     @Option(
             names = "--report",

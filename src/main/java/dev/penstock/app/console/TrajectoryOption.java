@@ -18,7 +18,7 @@ import java.util.Map;
 import picocli.CommandLine.Option;
 
 /** The options that write a flight for other programs. */
-public final class TrajectoryOption {
+public final class TrajectoryOption implements OutputOption {
 
     @Option(
             names = "--trajectory",
@@ -71,6 +71,9 @@ public final class TrajectoryOption {
      * @return the files written
      */
     public List<Path> write(FlownSizing flown) {
+        if (files.isEmpty()) {
+            return List.of();
+        }
         Trajectory trajectory = new Trajectory(flown);
         EphemerisMessage message = trajectory.ephemeris(begin(), Instant.now());
         for (Path file : files) {
