@@ -3,6 +3,7 @@ package dev.penstock.app;
 import dev.penstock.app.console.BaseCommand;
 import dev.penstock.app.console.Session;
 import dev.penstock.app.study.SummaryCommand;
+import dev.penstock.app.study.WorkOptions;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.study.StudyFile;
 import dev.penstock.study.store.BatchFolder;
@@ -12,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -39,23 +41,8 @@ final class StudyCommand extends BaseCommand {
             description = "of a sample: folder of the rows; where the study lies in such a folder, that one otherwise")
     private Optional<Path> out = Optional.empty();
 
-    @Option(names = "--threads", paramLabel = "N", description = "of a sample: how many threads work")
-    private Optional<Integer> threads = Optional.empty();
-
-    @Option(
-            names = "--on",
-            paramLabel = "MASTER",
-            description = "of a sample: work on a Spark cluster, spark://HOST:PORT, local[*], yarn or k8s://URL")
-    private Optional<String> on = Optional.empty();
-
-    @Option(
-            names = "--worker-home",
-            paramLabel = "DIR",
-            description = "with --on: folder on every worker that holds fluids and .penstock; sent there otherwise")
-    private Optional<Path> workerHome = Optional.empty();
-
-    @Option(names = "--conf", paramLabel = "KEY=VALUE", description = "with --on: a setting of Spark")
-    private List<String> settings = new ArrayList<>();
+    @Mixin
+    private WorkOptions work;
 
     @Option(names = "--paper", paramLabel = "SIZE", description = "print the page as PDF too, on a4 or letter")
     private Optional<String> paper = Optional.empty();
@@ -117,11 +104,8 @@ final class StudyCommand extends BaseCommand {
         if (study.kind() == StudyFile.Kind.SAMPLE) {
             arguments.addAll(
                     List.of("--name", study.name(), "--out", place(path).toString()));
-            threads.ifPresent(count -> arguments.addAll(List.of("--threads", Integer.toString(count))));
-            on.ifPresent(master -> arguments.addAll(List.of("--on", master)));
-            workerHome.ifPresent(home -> arguments.addAll(List.of("--worker-home", home.toString())));
-            settings.forEach(setting -> arguments.addAll(List.of("--conf", setting)));
-        } else if (out.isPresent() || threads.isPresent() || on.isPresent()) {
+            arguments.addAll(work.arguments());
+        } else if (out.isPresent() || work.given()) {
             throw new InvalidInput("", "--out, --threads and --on", study.kind().key(), "only a sample takes them");
         }
         if (json()) {

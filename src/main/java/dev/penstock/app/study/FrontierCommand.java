@@ -5,6 +5,7 @@ import dev.penstock.app.console.ConsoleProgress;
 import dev.penstock.app.console.Interruption;
 import dev.penstock.app.console.Session;
 import dev.penstock.reports.study.FrontierView;
+import dev.penstock.study.StudyInputs;
 import dev.penstock.study.search.FrontierResult;
 import dev.penstock.study.search.FrontierRuns;
 import dev.penstock.study.search.Question;
@@ -20,19 +21,21 @@ import picocli.CommandLine.Option;
                         + " in everything, by a genetic algorithm with constraints. Interrupting it keeps the generations that are done.")
 public final class FrontierCommand extends SearchCommand {
 
-    private static final int SMALLEST = 8;
-
     @Mixin
     private SearchOptions.Goals goals;
 
-    @Option(names = "--population", paramLabel = "N", defaultValue = "40", description = "points of a generation (40)")
+    @Option(
+            names = "--population",
+            paramLabel = "N",
+            defaultValue = "" + StudyInputs.USUAL_POPULATION,
+            description = "points of a generation (${DEFAULT-VALUE})")
     private int population;
 
     @Option(
             names = "--generations",
             paramLabel = "N",
-            defaultValue = "25",
-            description = "generations after the first (25)")
+            defaultValue = "" + StudyInputs.USUAL_GENERATIONS,
+            description = "generations after the first (${DEFAULT-VALUE})")
     private int generations;
 
     /** @param session what the command works with */
@@ -42,7 +45,7 @@ public final class FrontierCommand extends SearchCommand {
 
     @Override
     public Integer call() {
-        SearchOptions.atLeast("--population", population, SMALLEST);
+        SearchOptions.atLeast("--population", population, StudyInputs.LEAST_POPULATION);
         SearchOptions.atLeast("--generations", generations, 1);
         CaseFiles.Case found = found();
         Question question = search().question(session, found, goals, 2, 3);

@@ -5,6 +5,7 @@ import dev.penstock.app.console.ConsoleProgress;
 import dev.penstock.app.console.Interruption;
 import dev.penstock.app.console.Session;
 import dev.penstock.reports.study.OptimumView;
+import dev.penstock.study.StudyInputs;
 import dev.penstock.study.search.OptimumResult;
 import dev.penstock.study.search.OptimumRuns;
 import dev.penstock.study.search.Question;
@@ -25,7 +26,11 @@ public final class OptimiseCommand extends SearchCommand {
     @Mixin
     private SearchOptions.Goals goals;
 
-    @Option(names = "--starts", paramLabel = "N", defaultValue = "4", description = "number of starts (4)")
+    @Option(
+            names = "--starts",
+            paramLabel = "N",
+            defaultValue = "" + StudyInputs.USUAL_STARTS,
+            description = "number of starts (${DEFAULT-VALUE})")
     private int starts;
 
     @Option(
@@ -46,7 +51,7 @@ public final class OptimiseCommand extends SearchCommand {
         CaseFiles.Case found = found();
         Question question = search().question(session, found, goals, 1, 1);
         int most = evaluations > 0
-                ? SearchOptions.atLeast("--evaluations", evaluations, 20)
+                ? SearchOptions.atLeast("--evaluations", evaluations, StudyInputs.LEAST_EVALUATIONS)
                 : Math.max(400, 120 * question.space().size());
         try (Interruption interruption = new Interruption()) {
             OptimumResult result;

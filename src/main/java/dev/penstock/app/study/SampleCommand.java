@@ -6,6 +6,7 @@ import dev.penstock.app.console.ChangeOptions;
 import dev.penstock.app.console.ConsoleProgress;
 import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.Interruption;
+import dev.penstock.app.console.LocalAction;
 import dev.penstock.app.console.Session;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.reports.page.ReportRecord;
@@ -43,9 +44,7 @@ import picocli.CommandLine.Parameters;
                     + " batch by batch. Interrupting it keeps the finished batches; the same line goes on with the others.",
             "study summary DIR tells what the rows say together."
         })
-public final class SampleCommand extends BaseCommand {
-
-    private static final int MOST_THREADS = 1024;
+public final class SampleCommand extends BaseCommand implements LocalAction {
 
     @Parameters(paramLabel = "CASE", description = "concept or vehicle file, or the name of one in cycles/")
     private String file;
@@ -91,33 +90,11 @@ public final class SampleCommand extends BaseCommand {
     @Option(names = "--out", paramLabel = "DIR", description = "folder of the rows: new, empty, or begun by this study")
     private Optional<Path> out = Optional.empty();
 
-    @Option(
-            names = "--threads",
-            paramLabel = "N",
-            description = "how many threads work; as many as processors otherwise")
-    private int threads = Runtime.getRuntime().availableProcessors();
-
-    @Option(
-            names = "--on",
-            paramLabel = "MASTER",
-            description = "work on a Spark cluster: spark://HOST:PORT, local[*], yarn or k8s://URL (docs/scale.md)")
-    private Optional<String> on = Optional.empty();
-
-    @Option(
-            names = "--worker-home",
-            paramLabel = "DIR",
-            description = "with --on: folder on every worker that holds fluids and .penstock; sent there otherwise")
-    private Optional<Path> workerHome = Optional.empty();
-
-    @Option(
-            names = "--conf",
-            paramLabel = "KEY=VALUE",
-            description =
-                    "with --on: a setting of Spark, for example spark.executor.memory=2g; may be given several times")
-    private List<String> settings = new ArrayList<>();
-
     @Option(names = "--name", paramLabel = "TEXT", description = "name of the study; that of the case otherwise")
     private Optional<String> name = Optional.empty();
+
+    @Mixin
+    private WorkOptions work;
 
     @Mixin
     private ChangeOptions changes;
@@ -131,22 +108,17 @@ public final class SampleCommand extends BaseCommand {
     public Integer call() {
         Path folder =
                 out.orElseThrow(() -> new InvalidInput("", "--out", "missing", "write the folder that takes the rows"));
-        if (threads < 1 || threads > MOST_THREADS) {
-            throw new InvalidInput("", "--threads", Integer.toString(threads), "write 1 to " + MOST_THREADS);
-        }
+        int threads = work.threads();
         CaseFiles.Case found = CaseFiles.one(session, file, changes.map());
         StudyCase subject = StudyCase.open(session.runs(), found.file(), found.changes());
         SampleRequest request = new SampleRequest(
                 name.orElse(subject.name()), vary, SampleStudy.design(design), points, seed, batch, figures);
         SamplePlan plan = SamplePlan.of(subject, request);
-        Optional<SparkLaunch> cluster = on.map(master -> SparkLaunch.of(master, session.home(), workerHome, settings));
-        if (cluster.isEmpty() && (workerHome.isPresent() || !settings.isEmpty())) {
-            throw new InvalidInput("", "--worker-home and --conf", "given", "only with --on do they mean anything");
-        }
+        Optional<SparkLaunch> cluster = work.cluster(session);
         Map<String, String> origin = origin(found, plan);
         try (ConsoleProgress progress = ConsoleProgress.of(session, "sampling", plan.points(), false)) {
             if (cluster.isEmpty()) {
-                return show(folder, here(folder, origin, plan, progress));
+                return show(folder, here(folder, origin, plan, threads, progress));
             }
             // The process on the cluster takes the folder; here it is begun, so that a refusal comes first.
             BatchFolder.open(folder, origin).close();
@@ -154,7 +126,7 @@ public final class SampleCommand extends BaseCommand {
         }
     }
 
-    private SampleRun here(Path folder, Map<String, String> origin, SamplePlan plan, Progress progress) {
+    private SampleRun here(Path folder, Map<String, String> origin, SamplePlan plan, int threads, Progress progress) {
         try (BatchFolder rows = BatchFolder.open(folder, origin);
                 Interruption interruption = new Interruption()) {
             return SampleRun.of(plan, rows, new LocalBatches(threads), progress, interruption::requested);

@@ -125,8 +125,8 @@ final class StudyRoutes {
             throw new Refusal(
                     422,
                     "From, To and Values of " + input
-                            + " cannot be used: write numbers and one unit for both ends, and from 2"
-                            + " to 200 values (" + text.substring(text.indexOf('=') + 1) + ")");
+                            + " cannot be used: write numbers and one unit for both ends, and from 2 to "
+                            + Axis.MOST_VALUES + " values (" + text.substring(text.indexOf('=') + 1) + ")");
         }
     }
 

@@ -54,10 +54,7 @@ final class VehicleAnswer {
                 a -> tables.add(FigureRows.sheet("Flight to orbit", FlightFigures.FLIGHT, a, "flight", FLIGHT)));
         tables.addAll(
                 List.of(VehicleTables.stages(vehicle), VehicleTables.tanks(vehicle), VehicleTables.budget(vehicle)));
-        vehicle.stages().forEach(stage -> {
-            stage.boosters().ifPresent(b -> tables.add(VehicleTables.dryMass("one booster", b)));
-            tables.add(VehicleTables.dryMass(stage));
-        });
+        tables.addAll(VehicleTables.dryMasses(vehicle));
         map.put("tables", tables.stream().map(Grid::of).toList());
         List<Map<String, Object>> figures = new ArrayList<>();
         figures.add(EngineAnswer.figure(VehicleView.masses(vehicle)));
