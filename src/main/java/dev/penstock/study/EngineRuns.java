@@ -53,9 +53,7 @@ public final class EngineRuns {
      * @throws InvalidInput if anything in it cannot be used
      */
     public Concept read(Path file, Map<String, String> changes) {
-        InputFile input = InputFile.read(file, changes);
-        requireEngine(input);
-        Concept concept = reader.read(file, changes);
+        Concept concept = read(InputFile.read(file, changes), changes);
         vehicles().of(concept);
         return concept;
     }

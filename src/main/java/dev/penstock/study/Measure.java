@@ -102,8 +102,15 @@ public record Measure(String path, String key, Figure<EngineBalance> figure) {
         if (value.isEmpty()) {
             return "-";
         }
-        return notation().writeWithUnit(value.getAsDouble())
-                + (path.equals(SEA_LEVEL) && balance.separatedAtSeaLevel() ? ", flow separated" : "");
+        return notation().writeWithUnit(value.getAsDouble()) + (separated(balance) ? ", flow separated" : "");
+    }
+
+    /**
+     * @param balance balanced engine
+     * @return whether it is the impulse at sea level of an engine whose flow is separated there
+     */
+    public boolean separated(EngineBalance balance) {
+        return path.equals(SEA_LEVEL) && balance.separatedAtSeaLevel();
     }
 
     /** @return how people read it */

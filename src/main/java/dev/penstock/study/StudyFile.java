@@ -5,7 +5,6 @@ import dev.penstock.input.Input;
 import dev.penstock.input.InputFile;
 import dev.penstock.input.InputKind;
 import dev.penstock.input.InputTable;
-import dev.penstock.numerics.design.DesignKind;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -54,7 +53,6 @@ public record StudyFile(
         Map<String, List<String>> further) {
 
     private static final int MOST_CASES = 100;
-    private static final String PATH = "[\\w-]+(\\[\\d+])?(\\.[\\w-]+(\\[\\d+])?)*";
 
     /** What a study does. */
     public enum Kind {
@@ -123,7 +121,7 @@ public record StudyFile(
         Map<String, String> changes = new LinkedHashMap<>();
         for (String key : set.keys()) {
             String value = set.text(key);
-            if (!key.matches(PATH) || value.isBlank()) {
+            if (!key.matches(VaryText.PATH) || value.isBlank()) {
                 set.problem('"' + key + '"', value, "write \"path\" = \"value\", both in quotes");
             }
             changes.put(key, value);
@@ -156,7 +154,7 @@ public record StudyFile(
         T value = root.read(input);
         return value instanceof List<?> list
                 ? list.stream().map(String::valueOf).toList()
-                : List.of(value instanceof DesignKind design ? design.key() : value.toString());
+                : List.of(input.kind().text(value));
     }
 
     private static void check(

@@ -20,6 +20,20 @@ public final class StudyInputs {
     /** Points of a batch: what a core works at for some seconds, and what a kill loses at most. */
     public static final int USUAL_BATCH = 500;
 
+    /** Starts of an optimise where none are stated. */
+    public static final int USUAL_STARTS = 4;
+
+    /** Points of a generation of a frontier: where none are stated, and at least. */
+    public static final int USUAL_POPULATION = 40;
+
+    public static final int LEAST_POPULATION = 8;
+
+    /** Generations of a frontier where none are stated. */
+    public static final int USUAL_GENERATIONS = 25;
+
+    /** Points that each start of an optimise may try at least. */
+    public static final int LEAST_EVALUATIONS = 20;
+
     /** Rows that are in memory at once, for each core. */
     public static final int LARGEST_BATCH = 100_000;
 
@@ -61,10 +75,14 @@ public final class StudyInputs {
     static final Input<List<String>> SUBJECT_TO =
             texts("subject_to", "Constraints: FIGURE<=VALUE, FIGURE>=VALUE or within_limits");
     static final Input<List<String>> FIGURES = texts("figures", "Figures to explain or to tell of");
-    static final Input<Integer> STARTS = count("starts", 1000, "Starts of an optimise");
-    static final Input<Integer> EVALUATIONS = count("evaluations", 1_000_000, "Points that each start may try");
-    static final Input<Integer> POPULATION = count("population", 100_000, "Points of a generation of a frontier");
-    static final Input<Integer> GENERATIONS = count("generations", 100_000, "Generations of a frontier");
+    static final Input<Integer> STARTS = count("starts", 1, 1000, USUAL_STARTS, "Starts of an optimise");
+    static final Input<Integer> EVALUATIONS = Input.whole(
+                    "evaluations", LEAST_EVALUATIONS, 1_000_000, "Points that each start may try")
+            .computed("120 for each input, 400 at least");
+    static final Input<Integer> POPULATION =
+            count("population", LEAST_POPULATION, 100_000, USUAL_POPULATION, "Points of a generation of a frontier");
+    static final Input<Integer> GENERATIONS =
+            count("generations", 1, 100_000, USUAL_GENERATIONS, "Generations of a frontier");
 
     /** Keys of some kinds of study alone, handed to their commands as options of the same name. */
     static final Map<StudyFile.Kind, List<Input<?>>> FURTHER = new EnumMap<>(Map.of(
@@ -110,7 +128,7 @@ public final class StudyInputs {
         return Input.texts(key, title).usual(Usual.of(List.of(), "none", ""));
     }
 
-    private static Input<Integer> count(String key, int most, String title) {
-        return Input.whole(key, 1, most, title).usual(Usual.of(1, "the usual of its command", ""));
+    private static Input<Integer> count(String key, int least, int most, int usual, String title) {
+        return Input.whole(key, least, most, title).usual(Usual.of(usual, "", ""));
     }
 }

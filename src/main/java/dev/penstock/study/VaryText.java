@@ -25,7 +25,7 @@ public record VaryText(
     static final String NUMBER = "[-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d+)?";
     private static final Pattern RANGE = Pattern.compile(
             "(" + NUMBER + ")\\s*([^.:\\d][^:]*?)?\\s*\\.\\.\\s*(" + NUMBER + ")\\s*([^:]*?)\\s*(?::\\s*(\\d+))?");
-    private static final String PATH = "[\\w-]+(\\[\\d+])?(\\.[\\w-]+(\\[\\d+])?)*";
+    static final String PATH = "[\\w-]+(\\[\\d+])?(\\.[\\w-]+(\\[\\d+])?)*";
 
     public VaryText {
         values = List.copyOf(values);

@@ -16,7 +16,6 @@ import java.util.Optional;
  * @param collision figures for transport properties, if known
  * @param critical critical point, if known; without it the species counts as an ideal gas
  * @param virial room that the hot gas takes, if its collision figures do not tell
- * @param fitted when the source fitted it; empty if it does not say
  * @param source key into docs/sources
  */
 public record Species(
@@ -27,7 +26,6 @@ public record Species(
         Optional<Collision> collision,
         Optional<Critical> critical,
         Optional<SecondVirial> virial,
-        String fitted,
         String source) {
 
     public Species {

@@ -51,7 +51,8 @@ final class SpeciesFile {
         for (String element : counts.keys()) {
             atoms.put(element, counts.integer(element, 1, 1000, 1));
         }
-        String fitted = table.text("fitted", "");
+        // Said for readers of the file.
+        table.text("fitted", "");
         String source = table.text("source");
         List<Double> temperatures = table.quantities("temperatures_K", Dimension.RATIO, Range.POSITIVE);
         List<Double> figures = table.quantities("coefficients", Dimension.RATIO, Range.ANY);
@@ -81,7 +82,7 @@ final class SpeciesFile {
             return null;
         }
         return new Species(
-                name, condensed, atoms, intervals(temperatures, figures), collision, critical, virial, fitted, source);
+                name, condensed, atoms, intervals(temperatures, figures), collision, critical, virial, source);
     }
 
     private static List<ThermoInterval> intervals(List<Double> t, List<Double> a) {

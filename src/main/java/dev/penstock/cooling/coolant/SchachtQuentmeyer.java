@@ -23,15 +23,6 @@ public final class SchachtQuentmeyer implements CoolantSideHeatTransfer {
             "±56 % hold 95 % of 2992 points",
             List.of("nasa-tn-d-7207", "locke-2008"));
 
-    /**
-     * @param reynolds Reynolds number with averaged properties (-)
-     * @param prandtl Prandtl number with averaged properties (-)
-     * @return Nusselt number on averaged conductivity (-)
-     */
-    public static double nusselt(double reynolds, double prandtl) {
-        return 0.023 * Math.pow(reynolds, 0.8) * Math.pow(prandtl, 0.4);
-    }
-
     private static double reynolds(ChannelFlow flow) {
         return flow.meanDensity * flow.velocity * flow.hydraulicDiameter / flow.meanViscosity;
     }
@@ -43,7 +34,7 @@ public final class SchachtQuentmeyer implements CoolantSideHeatTransfer {
 
     @Override
     public double nusselt(ChannelFlow flow) {
-        return nusselt(reynolds(flow), flow.meanPrandtl);
+        return DittusBoelter.nusselt(reynolds(flow), flow.meanPrandtl);
     }
 
     @Override

@@ -8,7 +8,8 @@ import java.util.SplittableRandom;
  */
 public final class Streams {
 
-    private static final long GOLDEN = 0x9E3779B97F4A7C15L;
+    /** 2⁶⁴ over the golden ratio, odd. */
+    public static final long GOLDEN = 0x9E3779B97F4A7C15L;
 
     private final long seed;
 
@@ -29,8 +30,11 @@ public final class Streams {
         return new SplittableRandom(state);
     }
 
-    /** The finaliser of a 64-bit hash: every bit of the input moves about half of the output. */
-    private static long mixed(long value) {
+    /**
+     * @param value any number
+     * @return it through the finaliser of a 64-bit hash: every bit of the input moves about half of the output
+     */
+    public static long mixed(long value) {
         long z = (value ^ (value >>> 30)) * 0xBF58476D1CE4E5B9L;
         z = (z ^ (z >>> 27)) * 0x94D049BB133111EBL;
         return z ^ (z >>> 31);

@@ -1,8 +1,10 @@
 package dev.penstock.reports.chart;
 
+import dev.penstock.reports.text.Markup;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
 import org.jfree.chart.ChartRenderingInfo;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
@@ -53,10 +55,8 @@ final class CurveData {
             json.append("]}");
         }
         json.append("]}");
-        String attribute =
-                json.toString().replace("&", "&amp;").replace("\"", "&quot;").replace("<", "&lt;");
         return svg.replaceFirst(
-                "<svg ", "<svg data-read=\"" + attribute.replace("\\", "\\\\").replace("$", "\\$") + "\" ");
+                "<svg ", Matcher.quoteReplacement("<svg data-read=\"" + Markup.escape(json.toString()) + "\" "));
     }
 
     private static void ends(StringBuilder json, Range range, double from, double to) {

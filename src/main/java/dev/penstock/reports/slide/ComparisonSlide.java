@@ -72,8 +72,7 @@ final class ComparisonSlide {
             pencil.text(engines.get(i).concept().name(), room.getX(), base, size, false, pencil.color(Ink.TEXT));
             double v = values.get(i);
             double width = Double.isFinite(v) ? length * v / most : 0;
-            boolean separated =
-                    measure.key().equals("isp_sea_level_s") && engines.get(i).separatedAtSeaLevel();
+            boolean separated = measure.separated(engines.get(i));
             pencil.fill(
                     new Rectangle2D.Double(room.getX() + names, y, Math.max(2, width), thick),
                     separated ? pencil.tint(Ink.GAS, 0.35) : pencil.color(Ink.GAS));
@@ -88,6 +87,10 @@ final class ComparisonSlide {
     }
 
     private static String text(Measure measure, EngineBalance balance) {
-        return measure.text(balance).replace(", flow separated", " (separated)");
+        OptionalDouble value = measure.of(balance);
+        return value.isEmpty()
+                ? "-"
+                : measure.notation().writeWithUnit(value.getAsDouble())
+                        + (measure.separated(balance) ? " (separated)" : "");
     }
 }

@@ -1,5 +1,6 @@
 package dev.penstock.reports.slide;
 
+import dev.penstock.cycles.origin.PumpKey;
 import dev.penstock.cycles.sheet.Component;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.sheet.Station;
@@ -12,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The drawings for an audience that an engine, a vehicle or several engines have. */
 public final class EngineSlides {
@@ -87,7 +89,7 @@ public final class EngineSlides {
             case TANKS -> {
                 List<Station> tanks = b.components().stream()
                         .filter(c -> c.kind() == dev.penstock.cycles.origin.PartKind.TANK)
-                        .map(c -> station(b, c.outlets().get(0)))
+                        .map(c -> b.station(c.outlets().get(0)))
                         .toList();
                 yield tanks.stream()
                                 .map(s -> s.medium() + " at " + Notation.TEMPERATURE.writeWithUnit(s.temperature())
@@ -97,8 +99,7 @@ public final class EngineSlides {
             }
             case PUMPS ->
                 "Pumps raise the pressure to "
-                        + b.pumps().stream()
-                                .filter(p -> !p.name().contains("boost"))
+                        + mainPumps(b)
                                 .map(p ->
                                         Notation.PRESSURE.writeWithUnit(p.duty().dischargePressure()) + " ("
                                                 + p.duty().propellant().id() + ")")
@@ -122,11 +123,12 @@ public final class EngineSlides {
         };
     }
 
+    private static Stream<PumpSizing> mainPumps(EngineBalance b) {
+        return b.pumps().stream().filter(p -> !PumpKey.isBoost(p.name()));
+    }
+
     private static double mainPower(EngineBalance b) {
-        return b.pumps().stream()
-                .filter(p -> !p.name().contains("boost"))
-                .mapToDouble(PumpSizing::power)
-                .sum();
+        return mainPumps(b).mapToDouble(PumpSizing::power).sum();
     }
 
     private static String drive(EngineBalance b) {
@@ -138,12 +140,5 @@ public final class EngineSlides {
                                 + t.name() + " " + EnergySlide.power(t.power()))
                         .collect(Collectors.joining("; "))
                 + ".";
-    }
-
-    private static Station station(EngineBalance b, int number) {
-        return b.stations().stream()
-                .filter(s -> s.number() == number)
-                .findFirst()
-                .orElseThrow();
     }
 }

@@ -23,6 +23,8 @@ import java.util.List;
 /** The tables of a sized vehicle. */
 public final class VehicleTables {
 
+    private static final String ONE_BOOSTER = "one booster";
+
     private VehicleTables() {}
 
     /**
@@ -31,11 +33,6 @@ public final class VehicleTables {
      */
     public static PageSection section(VehicleSizing vehicle) {
         Drawing masses = masses(vehicle);
-        List<PageTable> dry = new ArrayList<>();
-        for (StageSizing stage : vehicle.stages()) {
-            stage.boosters().ifPresent(b -> dry.add(dryMass("one booster", b)));
-            dry.add(dryMass(stage));
-        }
         return new PageSection(
                 "vehicle",
                 "Vehicle",
@@ -43,7 +40,20 @@ public final class VehicleTables {
                 VehicleSizing.DEFINITIONS,
                 List.of(masses),
                 List.of(summary(vehicle), stages(vehicle), budget(vehicle)),
-                dry);
+                dryMasses(vehicle));
+    }
+
+    /**
+     * @param vehicle sized vehicle
+     * @return dry mass of each stage line by line, after that of a booster beside it
+     */
+    public static List<PageTable> dryMasses(VehicleSizing vehicle) {
+        List<PageTable> tables = new ArrayList<>();
+        for (StageSizing stage : vehicle.stages()) {
+            stage.boosters().ifPresent(b -> tables.add(dryMass(ONE_BOOSTER, b)));
+            tables.add(dryMass(stage));
+        }
+        return tables;
     }
 
     /**
@@ -149,8 +159,8 @@ public final class VehicleTables {
     private static PageTable boosterTanks(StageSizing stage) {
         PageTable.Builder table = PageTable.titled("");
         stage.boosters().ifPresent(b -> {
-            table.row(tank("one booster, oxidizer tank", b.contents().oxidizerTank()));
-            table.row(tank("one booster, fuel tank", b.contents().fuelTank()));
+            table.row(tank(ONE_BOOSTER + ", oxidizer tank", b.contents().oxidizerTank()));
+            table.row(tank(ONE_BOOSTER + ", fuel tank", b.contents().fuelTank()));
         });
         return table.table();
     }

@@ -33,8 +33,8 @@ public final class HowFarView {
     private static final FigureTable<HowFar> ALL = FigureTable.<HowFar>ofOne()
             .word("closes", "closes", h -> false)
             .word("reason", "reason", HowFar::reason)
-            .number("delta_v_asked_m_s", "ideal speed gain asked for", SPEED, HowFar::asked)
-            .optional("delta_v_reached_m_s", "largest ideal speed gain that closes", SPEED, h -> boxed(h.reached()))
+            .number("delta_v_asked_m_s", "ideal delta-v asked for", SPEED, HowFar::asked)
+            .optional("delta_v_reached_m_s", "largest ideal delta-v that closes", SPEED, h -> boxed(h.reached()))
             .leftOutIfAbsent()
             .optional(
                     "isp_factor_to_close",

@@ -17,7 +17,6 @@ import dev.penstock.reports.text.Software;
 import dev.penstock.reports.text.TextTable;
 import dev.penstock.vehicle.FlownSizing;
 import dev.penstock.vehicle.PayloadToOrbit;
-import dev.penstock.vehicle.stage.StageSizing;
 import dev.penstock.vehicle.stage.VehicleFigures;
 import dev.penstock.vehicle.stage.VehicleSizing;
 import java.util.ArrayList;
@@ -52,11 +51,7 @@ public final class VehicleView {
         String line = System.lineSeparator();
         StringBuilder text = new StringBuilder(brief(vehicle));
         text.append(line).append(TextTable.of(VehicleTables.budget(vehicle)));
-        for (StageSizing stage : vehicle.stages()) {
-            stage.boosters()
-                    .ifPresent(b -> text.append(line).append(TextTable.of(VehicleTables.dryMass("one booster", b))));
-            text.append(line).append(TextTable.of(VehicleTables.dryMass(stage)));
-        }
+        VehicleTables.dryMasses(vehicle).forEach(table -> text.append(line).append(TextTable.of(table)));
         text.append(line);
         VehicleSizing.DEFINITIONS.forEach(d -> text.append(d).append(line));
         return text.toString();

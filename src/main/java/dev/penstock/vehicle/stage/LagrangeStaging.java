@@ -78,7 +78,7 @@ public final class LagrangeStaging {
                 .sum();
         if (deltaV >= most) {
             throw new LimitReached(
-                    "vehicle.closure",
+                    StageSolver.CLOSURE,
                     String.format(
                             Locale.ROOT,
                             "%d stages of these structural coefficients gain less than %.0f m/s whatever their size; %.0f m/s"

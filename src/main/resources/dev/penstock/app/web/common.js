@@ -18,24 +18,24 @@ async function read(response) {
   return answer;
 }
 
-async function send(path, options) {
-  let response;
+async function asked(path, options) {
   try {
-    response = await fetch(path, options);
+    return await fetch(path, options);
   } catch (broken) {
     throw new Refused(0, { problems: ["Penstock does not answer; is penstock serve still running?"] });
   }
-  return read(response);
 }
 
-export const get = (path) => send(path, {});
+const posted = (path, body) =>
+  asked(path, { method: "POST", headers: { "Content-Type": "application/json" }, body: JSON.stringify(body) });
 
-export const post = (path, body) =>
-  send(path, { method: "POST", headers: { "Content-Type": "application/json" }, body: JSON.stringify(body) });
+export const get = async (path) => read(await asked(path, {}));
+
+export const post = async (path, body) => read(await posted(path, body));
 
 /** Asks for a file rather than for an answer. */
 export async function file(path, body) {
-  const response = await fetch(path, { method: "POST", headers: { "Content-Type": "application/json" }, body: JSON.stringify(body) });
+  const response = await posted(path, body);
   if (!response.ok) {
     await read(response);
   }
@@ -212,10 +212,10 @@ export async function watch(path, count, doing) {
 export function choose(select, names) {
   const wanted = new URLSearchParams(location.search).get("file");
   select.replaceChildren(...names.map((name) => make("option", { value: name }, name.replace(/\.toml$/, ""))));
-  if (names.includes(wanted)) {
-    select.value = wanted;
-  } else if (wanted) {
+  if (wanted && !names.includes(wanted)) {
     select.prepend(make("option", { value: wanted }, wanted));
+  }
+  if (wanted) {
     select.value = wanted;
   }
 }
@@ -232,14 +232,14 @@ export function addressed() {
 }
 
 /** Writes the open concept and its unsaved changes into the address and into the links to the other pages. */
-export function address(file, changes, push = false) {
+export function address(file, changes) {
   const query = new URLSearchParams({ file });
   for (const [key, value] of Object.entries(changes)) {
     query.set("set." + key, value);
   }
   const here = location.pathname + "?" + query;
   if (here !== location.pathname + location.search) {
-    history[push ? "pushState" : "replaceState"](null, "", here);
+    history.replaceState(null, "", here);
   }
   for (const link of document.querySelectorAll("header.bar nav a")) {
     const path = link.getAttribute("href").split("?")[0];
