@@ -4,8 +4,10 @@ import dev.penstock.combustion.species.Species;
 import dev.penstock.combustion.species.SpeciesSet;
 import dev.penstock.combustion.species.ThermoTable;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Those elements of a set that a mixture really contains, and the species that can form of them, as packed arrays. Gas
@@ -22,6 +24,10 @@ final class ActiveSpecies {
     final int[] elementIndex;
     /** Atoms of element k in a molecule of species j: atoms[k][j]. */
     final double[][] atoms;
+    /** Gas species that hold element k, rising: sums over them skip what is zero by structure, and give the same bits. */
+    final int[][] holders;
+    /** Gas species that hold both elements k and l, l up to k. */
+    final int[][][] holdersOfBoth;
 
     /** Temperature above which a condensed species is not taken to exist: the end of its data (K). */
     final double[] condensedMaximum;
@@ -64,6 +70,17 @@ final class ActiveSpecies {
             String element = set.elements().get(elementIndex[k]);
             for (int j = 0; j < species.size(); j++) {
                 atoms[k][j] = species.get(j).atoms().getOrDefault(element, 0);
+            }
+        }
+        holders = new int[elementCount][];
+        holdersOfBoth = new int[elementCount][elementCount][];
+        for (int k = 0; k < elementCount; k++) {
+            double[] ak = atoms[k];
+            holders[k] = IntStream.range(0, gasCount).filter(j -> ak[j] != 0).toArray();
+            for (int l = 0; l <= k; l++) {
+                double[] al = atoms[l];
+                holdersOfBoth[k][l] =
+                        Arrays.stream(holders[k]).filter(j -> al[j] != 0).toArray();
             }
         }
         condensedMaximum = species.stream()

@@ -173,7 +173,7 @@ final class GibbsNewton {
         for (int k = 0; k < elements; k++) {
             double[] ak = species.atoms[k];
             double potential = state.potentials[k];
-            for (int j = 0; j < gas; j++) {
+            for (int j : species.holders[k]) {
                 misalignment[j] -= ak[j] * potential;
             }
         }
@@ -220,7 +220,7 @@ final class GibbsNewton {
             double balance = 0;
             double withH = 0;
             double withR = 0;
-            for (int j = 0; j < gas; j++) {
+            for (int j : species.holders[k]) {
                 double an = ak[j] * moles[j];
                 balance += an;
                 withH += an * h[j];
@@ -233,7 +233,7 @@ final class GibbsNewton {
             for (int l = 0; l <= k; l++) {
                 double[] al = species.atoms[l];
                 double both = 0;
-                for (int j = 0; j < gas; j++) {
+                for (int j : species.holdersOfBoth[k][l]) {
                     both += ak[j] * al[j] * moles[j];
                 }
                 matrix[k][l] = both;
@@ -288,7 +288,7 @@ final class GibbsNewton {
         for (int k = 0; k < elements; k++) {
             double[] ak = species.atoms[k];
             double step = solution[k];
-            for (int j = 0; j < gas; j++) {
+            for (int j : species.holders[k]) {
                 logStep[j] += ak[j] * step;
             }
         }
