@@ -1,110 +1,158 @@
 package dev.penstock.cycles;
 
+import dev.penstock.fluids.table.FluidTables;
+import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
- * Balances many random concepts and says how many close, why the others do not, and how much processor time they took.
- * One engine is balanced before, so that none is charged with the start of the process. Each concept is written down as it
- * ends, so that a run that was stopped is not lost.
+ * Balances many random concepts and says how many close, why the others do not, and how much processor time of its thread each
+ * took. Before, one engine is balanced and the table of every fluid that is drawn is made, so that no concept is charged with
+ * what is done once. Each concept is written down as it ends; a run over a file goes on where the last one ended.
  */
 public final class RandomConceptsRun {
 
     private static final double SLOW = 2;
+    private static final int COLUMNS = 6;
 
-    private final Map<Verdict.Kind, Integer> kinds = new EnumMap<>(Verdict.Kind.class);
-    private final Map<String, Integer> closed = new TreeMap<>();
-    private final Map<String, Integer> reasons = new TreeMap<>();
-    private double[] seconds = new double[0];
+    /** A line of the file: the number of the draw, how it ended, seconds of processor time, cycle, values, reason. */
+    private record Line(int number, String kind, double seconds, String cycle, String values, String reason) {
+
+        static Line of(String text) {
+            String[] parts = text.split("\t", COLUMNS);
+            return new Line(
+                    Integer.parseInt(parts[0]), parts[1], Double.parseDouble(parts[2]), parts[3], parts[4], parts[5]);
+        }
+
+        @Override
+        public String toString() {
+            return String.format(
+                    Locale.ROOT, "%d\t%s\t%.3f\t%s\t%s\t%s", number, kind, seconds, cycle, values, reason);
+        }
+    }
 
     private RandomConceptsRun() {}
 
     /**
-     * @param arguments "usual" or "wide"; number of concepts; seed; file for one line per concept; longest wall-clock time
-     *     (minutes)
-     * @throws IOException if the file cannot be written
+     * @param arguments "usual" or "wide"; number of concepts; seed; file for one line per concept, kept and gone on with if it is
+     *     there; longest wall-clock time (minutes); then the numbers of those draws that alone are wanted, or nothing
+     * @throws IOException if the file cannot be read or written
      */
     public static void main(String[] arguments) throws IOException {
-        if (arguments.length != 5) {
-            System.err.println("arguments: usual|wide COUNT SEED FILE MINUTES");
+        if (arguments.length < 5) {
+            System.err.println("arguments: usual|wide COUNT SEED FILE MINUTES [NUMBER...]");
             return;
         }
         long seed = Long.parseLong(arguments[2]);
         Supplier<RandomConcepts.Draw> draws =
                 arguments[0].equals("wide") ? new WideConcepts(seed)::next : new RandomConcepts(seed)::next;
+        Path file = Path.of(arguments[3]);
         Instant end = Instant.now().plus(Duration.ofMinutes(Long.parseLong(arguments[4])));
-        try (PrintWriter lines = new PrintWriter(Files.newBufferedWriter(Path.of(arguments[3])))) {
-            RandomConceptsRun run = new RandomConceptsRun();
-            run.all(draws, Integer.parseInt(arguments[1]), end, lines);
-            run.tell();
-        }
-    }
-
-    private void all(Supplier<RandomConcepts.Draw> draws, int count, Instant end, PrintWriter lines) {
-        Concepts.balance("heron.toml");
-        ThreadMXBean clock = ManagementFactory.getThreadMXBean();
-        double[] times = new double[count];
-        int i = 0;
-        for (; i < count && Instant.now().isBefore(end); i++) {
-            RandomConcepts.Draw draw = draws.get();
-            long start = clock.getCurrentThreadCpuTime();
-            Verdict verdict = Verdict.on(draw);
-            times[i] = (clock.getCurrentThreadCpuTime() - start) * 1e-9;
-            kinds.merge(verdict.kind(), 1, Integer::sum);
-            if (verdict.kind() == Verdict.Kind.CLOSED) {
-                closed.merge(draw.cycle().id(), 1, Integer::sum);
-            } else {
-                reasons.merge(verdict.reason(), 1, Integer::sum);
+        Set<Integer> wanted =
+                Arrays.stream(arguments).skip(5).map(Integer::valueOf).collect(Collectors.toSet());
+        Map<Integer, Line> done = read(file);
+        prepare();
+        try (BufferedWriter writer =
+                        Files.newBufferedWriter(file, StandardOpenOption.CREATE, StandardOpenOption.APPEND);
+                PrintWriter lines = new PrintWriter(writer)) {
+            int count = Integer.parseInt(arguments[1]);
+            for (int i = 0; i < count && Instant.now().isBefore(end); i++) {
+                RandomConcepts.Draw draw = draws.get();
+                if (!done.containsKey(i) && (wanted.isEmpty() || wanted.contains(i))) {
+                    Line line = balance(i, draw);
+                    done.put(i, line);
+                    lines.println(line);
+                    lines.flush();
+                }
             }
-            lines.printf(
-                    Locale.ROOT,
-                    "%d\t%s\t%.3f\t%s\t%s\t%s%n",
-                    i,
-                    verdict.kind(),
-                    times[i],
-                    draw.cycle().id(),
-                    draw.values(),
-                    verdict.reason());
-            lines.flush();
         }
-        seconds = Arrays.copyOf(times, i);
+        tell(List.copyOf(done.values()));
     }
 
-    private void tell() {
-        double[] sorted = seconds.clone();
-        Arrays.sort(sorted);
-        int count = sorted.length;
+    /** Lines of earlier runs; the last one may have been cut, and its concept is then balanced again. */
+    private static Map<Integer, Line> read(Path file) throws IOException {
+        Map<Integer, Line> done = new HashMap<>();
+        if (!Files.exists(file)) {
+            return done;
+        }
+        String text = Files.readString(file);
+        String whole = text.substring(0, text.lastIndexOf('\n') + 1);
+        Files.writeString(file, whole);
+        whole.lines().map(Line::of).forEach(line -> done.put(line.number(), line));
+        return done;
+    }
+
+    private static void prepare() {
+        Concepts.balance("heron.toml");
+        RandomConcepts.PAIRS.stream()
+                .flatMap(pair -> Stream.of(pair.oxidizer(), pair.fuel()))
+                .distinct()
+                .forEach(id -> FluidTables.of(Concepts.FLUIDS.propellant(id).fluid()));
+    }
+
+    private static Line balance(int number, RandomConcepts.Draw draw) {
+        ThreadMXBean clock = ManagementFactory.getThreadMXBean();
+        long start = clock.getCurrentThreadCpuTime();
+        Verdict verdict = Verdict.on(draw);
+        double seconds = (clock.getCurrentThreadCpuTime() - start) * 1e-9;
+        return new Line(
+                number,
+                verdict.kind().name(),
+                seconds,
+                draw.cycle().id(),
+                draw.values().toString(),
+                verdict.reason().replace('\t', ' ').replace('\n', ' '));
+    }
+
+    private static void tell(List<Line> lines) {
+        int count = lines.size();
         if (count == 0) {
             System.out.println("no concept was tried");
             return;
         }
+        double[] sorted = lines.stream().mapToDouble(Line::seconds).sorted().toArray();
         System.out.printf(
                 Locale.ROOT,
                 "%d concepts: %s%nprocessor time: mean %.3f s, p99 %.2f s, worst %.2f s, %d over %.0f s%n",
                 count,
-                kinds,
-                Arrays.stream(sorted).sum() / count,
+                counts(lines, Line::kind),
+                Arrays.stream(sorted).average().orElseThrow(),
                 sorted[(int) Math.ceil(0.99 * count) - 1],
                 sorted[count - 1],
                 Arrays.stream(sorted).filter(s -> s > SLOW).count(),
                 SLOW);
-        System.out.println("closed " + closed);
-        reasons.entrySet().stream()
-                .sorted(Map.Entry.<String, Integer>comparingByValue(Comparator.reverseOrder()))
+        String good = Verdict.Kind.CLOSED.name();
+        List<Line> closed =
+                lines.stream().filter(line -> line.kind().equals(good)).toList();
+        List<Line> others =
+                lines.stream().filter(line -> !line.kind().equals(good)).toList();
+        System.out.println("closed " + counts(closed, Line::cycle));
+        counts(others, Line::reason).entrySet().stream()
+                .sorted(Map.Entry.<String, Long>comparingByValue(Comparator.reverseOrder()))
                 .forEach(e -> System.out.printf(
                         Locale.ROOT, "%6.2f %%  %d  %s%n", 100.0 * e.getValue() / count, e.getValue(), e.getKey()));
+    }
+
+    private static Map<String, Long> counts(List<Line> lines, Function<Line, String> of) {
+        return lines.stream().collect(Collectors.groupingBy(of, TreeMap::new, Collectors.counting()));
     }
 }

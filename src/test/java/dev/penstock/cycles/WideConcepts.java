@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * Concepts far beyond what an engineer asks for, at random: every cycle with every pair, sizes, pressures and area ratios
@@ -28,6 +29,12 @@ final class WideConcepts {
 
     WideConcepts(long seed) {
         this.dice = new Dice(seed);
+    }
+
+    /** A staged engine whose methane boils beside its critical point all along the jacket: number 14 of seed 11. */
+    static RandomConcepts.Draw boiling() {
+        WideConcepts draws = new WideConcepts(11);
+        return Stream.generate(draws::next).skip(14).findFirst().orElseThrow();
     }
 
     RandomConcepts.Draw next() {
