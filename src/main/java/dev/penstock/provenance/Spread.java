@@ -44,6 +44,25 @@ public record Spread(double low, double mode, double high) {
                 : high - Math.sqrt((1 - probability) * width * (high - mode));
     }
 
+    /**
+     * Cumulative distribution, the inverse of {@link #quantile}.
+     *
+     * @param value any value, in the unit of the bounds
+     * @return share of cases below it (-); of a spread without width 1/2 at its value
+     */
+    public double probability(double value) {
+        if (value < low || value > high) {
+            return value < low ? 0 : 1;
+        }
+        double width = high - low;
+        if (width == 0) {
+            return 0.5;
+        }
+        return value < mode
+                ? (value - low) * (value - low) / (width * (mode - low))
+                : high == mode ? 1 : 1 - (high - value) * (high - value) / (width * (high - mode));
+    }
+
     /** @return mean of the distribution, same unit as the bounds */
     public double mean() {
         return (low + mode + high) / 3;

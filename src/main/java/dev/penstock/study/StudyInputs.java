@@ -45,7 +45,8 @@ public final class StudyInputs {
             .example("[\"../heron.toml\"]");
     static final Input<List<String>> VARY = Input.texts(
                     "vary",
-                    "Inputs that the study varies: path=from..to, of a grid path=from..to:count, or path=value,value,...")
+                    "Inputs that the study varies: path=from..to, of a grid path=from..to:count, path=value,value,..., path=spread,"
+                            + " or spreads for all that have one")
             .usual(Usual.of(List.of(), "none", ""));
     static final Input<Integer> SAMPLES = Input.whole(
                     "samples",
@@ -87,7 +88,7 @@ public final class StudyInputs {
     /** Keys of some kinds of study alone, handed to their commands as options of the same name. */
     static final Map<StudyFile.Kind, List<Input<?>>> FURTHER = new EnumMap<>(Map.of(
             StudyFile.Kind.SAMPLE,
-            List.of(DESIGN, POINTS, SEED, BATCH, FIGURE),
+            List.of(DESIGN, POINTS, SEED, BATCH, FIGURE, SUBJECT_TO),
             StudyFile.Kind.OPTIMISE,
             List.of(MINIMISE, MAXIMISE, SUBJECT_TO, FIGURES, STARTS, EVALUATIONS, SEED),
             StudyFile.Kind.SENSITIVITY,

@@ -106,7 +106,7 @@ public final class ClusterProof {
                 POINTS,
                 1,
                 BATCH,
-                List.of());
+                List.of(), List.of());
         Map<String, String> origin = new HashMap<>(SCHEMA);
         origin.put("heron.toml", concept);
         origin.put(BatchFolder.STUDY, SampleStudy.file(request, List.of("heron.toml"), Map.of()).text());

@@ -123,6 +123,8 @@ class AnswerSchemaTest {
                         "engine.chamber_pressure=0.8..1.2MPa",
                         "--points",
                         "4",
+                        "--subject-to",
+                        "within_limits",
                         "--out",
                         rows)));
         all.put("summary", List.of(List.of("study", "summary", rows)));

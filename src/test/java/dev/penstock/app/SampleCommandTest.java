@@ -51,6 +51,42 @@ class SampleCommandTest {
         assertThat(out).doesNotExist();
     }
 
+    @Test
+    void eachRowSaysWhetherItKeepsTheConstraints() throws IOException {
+        Path out = folder.resolve("out");
+        Run run = sample(out, "--points", "12", "--subject-to", "engine.isp_vacuum_s>=309.6", "--json");
+        assertThat(run.code()).isZero();
+        JsonNode document = run.json();
+        Run rows = Run.of(
+                "sample",
+                "dunlin",
+                "--vary",
+                PRESSURE,
+                "--vary",
+                RATIO,
+                "--points",
+                "12",
+                "--subject-to",
+                "engine.isp_vacuum_s>=309.6",
+                "--out",
+                out.toString(),
+                "--csv");
+        List<String> heading =
+                List.of(rows.out().lines().findFirst().orElseThrow().split(","));
+        int impulse = heading.indexOf("engine.isp_vacuum_s");
+        int kept = heading.indexOf("constraints_kept");
+        List<String[]> cells =
+                rows.out().lines().skip(1).map(line -> line.split(",")).toList();
+        assertThat(cells).hasSize(12).allSatisfy(row -> assertThat(Boolean.parseBoolean(row[kept]))
+                .isEqualTo(Double.parseDouble(row[impulse]) >= 309.6));
+        assertThat(document.get("constraints_kept").intValue())
+                .isEqualTo((int)
+                        cells.stream().filter(row -> row[kept].equals("true")).count())
+                .isBetween(1, 11);
+        assertThat(Files.readString(out.resolve("study.toml")))
+                .contains("subject_to = [\"engine.isp_vacuum_s>=309.6\"]");
+    }
+
     /** Every file of the folder but its lock, by its place. */
     private static Map<String, List<Byte>> files(Path out) throws IOException {
         try (Stream<Path> walk = Files.walk(out)) {

@@ -54,7 +54,8 @@ public final class SampleCommand extends BaseCommand implements LocalAction {
             paramLabel = "PATH=FROM..TO",
             description =
                     "input to vary, for example engine.chamber_pressure=4..20MPa, for a grid with a count behind it"
-                            + " (:9), or with words propellants.fuel=methane,rp-1; may be given several times")
+                            + " (:9), with words propellants.fuel=methane,rp-1, PATH=spread over its own spread, or"
+                            + " spreads for every input that has one; may be given several times")
     private List<String> vary = new ArrayList<>();
 
     @Option(names = "--points", paramLabel = "N", defaultValue = "0", description = "number of points")
@@ -87,6 +88,13 @@ public final class SampleCommand extends BaseCommand implements LocalAction {
             description = "further figure to keep, by its path in the trail, for example pumps.fuel-pump.speed_rad_s")
     private List<String> figures = new ArrayList<>();
 
+    @Option(
+            names = "--subject-to",
+            paramLabel = "FIGURE<=VALUE",
+            description = "constraint whose keeping is noted in each row, for example"
+                    + " \"cooling.peak_wall_temperature_K<=900\"; may be given several times")
+    private List<String> subjectTo = new ArrayList<>();
+
     @Option(names = "--out", paramLabel = "DIR", description = "folder of the rows: new, empty, or begun by this study")
     private Optional<Path> out = Optional.empty();
 
@@ -112,7 +120,7 @@ public final class SampleCommand extends BaseCommand implements LocalAction {
         CaseFiles.Case found = CaseFiles.one(session, file, changes.map());
         StudyCase subject = StudyCase.open(session.runs(), found.file(), found.changes());
         SampleRequest request = new SampleRequest(
-                name.orElse(subject.name()), vary, SampleStudy.design(design), points, seed, batch, figures);
+                name.orElse(subject.name()), vary, SampleStudy.design(design), points, seed, batch, figures, subjectTo);
         SamplePlan plan = SamplePlan.of(subject, request);
         Optional<SparkLaunch> cluster = work.cluster(session);
         Map<String, String> origin = origin(found, plan);

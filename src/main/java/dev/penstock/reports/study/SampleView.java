@@ -50,6 +50,7 @@ public final class SampleView {
         map.put("rows", (int) summary.rows());
         map.put("answered", (int) summary.answered());
         map.put("within_limits", (int) summary.withinLimits());
+        summary.constraintsKept().ifPresent(kept -> map.put(StoredRows.CONSTRAINTS_KEPT, (int) kept));
         map.put("figures", summary.figures().stream().map(SampleView::spread).toList());
         map.put("limits_missed", shares(summary.missed(), summary.rows()));
         map.put("tightest_limits", shares(summary.tightest(), summary.rows()));
@@ -121,14 +122,18 @@ public final class SampleView {
         StringBuilder text = new StringBuilder();
         text.append(String.format(
                 Locale.ROOT,
-                "%s: %d of %d points in %d of %d batches; %s have an answer, %s keep all limits%n",
+                "%s: %d of %d points in %d of %d batches; %s have an answer, %s keep all limits%s%n",
                 summary.name(),
                 summary.rows(),
                 summary.points(),
                 summary.finished(),
                 summary.batches(),
                 percent(summary.answered(), summary.rows()),
-                percent(summary.withinLimits(), summary.rows())));
+                percent(summary.withinLimits(), summary.rows()),
+                summary.constraintsKept().isEmpty()
+                        ? ""
+                        : ", " + percent(summary.constraintsKept().getAsLong(), summary.rows())
+                                + " keep the constraints"));
         TextTable figures = new TextTable();
         figures.header("Figure", "<", "least", "5 %", "25 %", "50 %", "75 %", "95 %", "most");
         for (StudySummary.Spread spread : summary.figures()) {

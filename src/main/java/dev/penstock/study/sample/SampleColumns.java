@@ -3,6 +3,7 @@ package dev.penstock.study.sample;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.study.space.CaseAnswer;
+import dev.penstock.study.space.Constraint;
 import dev.penstock.study.space.StudyFigure;
 import dev.penstock.study.space.StudyPoint;
 import dev.penstock.study.space.StudySpace;
@@ -16,16 +17,20 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The columns of a study of many points, and the cells of one point. */
 final class SampleColumns {
 
     private final StudySpace space;
     private final List<StudyFigure> figures;
+    private final List<Constraint> constraints;
     private final RowSchema schema;
 
-    SampleColumns(StudySpace space, List<StudyFigure> figures) {
+    SampleColumns(StudySpace space, List<StudyFigure> figures, List<Constraint> constraints) {
         this.space = space;
+        this.constraints = List.copyOf(constraints);
         this.figures = List.copyOf(figures);
         List<Column> columns = new ArrayList<>();
         columns.add(new Column(StoredRows.POINT, Column.Kind.WHOLE, Column.Role.POINT, "", "Number of the point"));
@@ -44,6 +49,13 @@ final class SampleColumns {
         columns.add(limit(StoredRows.WITHIN_LIMITS, Column.Kind.TRUTH, "Whether all limits are kept"));
         columns.add(limit(StoredRows.LIMITS_MISSED, Column.Kind.WORDS, "Limits that are missed"));
         columns.add(limit(StoredRows.TIGHTEST_LIMIT, Column.Kind.WORD, "Limit with the least margin"));
+        if (!constraints.isEmpty()) {
+            columns.add(limit(
+                    StoredRows.CONSTRAINTS_KEPT,
+                    Column.Kind.TRUTH,
+                    "Whether kept: "
+                            + constraints.stream().map(Constraint::text).collect(Collectors.joining(", "))));
+        }
         columns.add(failure(StoredRows.FAILURE, "Why there is no answer"));
         columns.add(failure(StoredRows.FAILURE_KIND, "Kind of the failure"));
         columns.add(failure(StoredRows.FAILURE_SUBJECT, "What could not be solved"));
@@ -73,8 +85,10 @@ final class SampleColumns {
         return schema;
     }
 
-    List<StudyFigure> figures() {
-        return figures;
+    /** Whether the vehicle has to be sized for them. */
+    boolean ofVehicle() {
+        return Stream.concat(figures.stream(), constraints.stream().map(Constraint::figure))
+                .anyMatch(StudyFigure::ofVehicle);
     }
 
     Row answered(int index, double[] values, CaseAnswer answer) {
@@ -92,6 +106,10 @@ final class SampleColumns {
                 .filter(named -> LimitCheck.tightest(List.of(named.check())).isPresent())
                 .min(Comparator.comparingDouble(named -> named.check().margin()))
                 .map(Named::name));
+        if (!constraints.isEmpty()) {
+            cells.add(Optional.of(constraints.stream()
+                    .allMatch(c -> c.kept(c.figure().of().apply(answer).orElse(Double.NaN)))));
+        }
         for (int i = 0; i < 3; i++) {
             cells.add(Optional.empty());
         }

@@ -44,9 +44,10 @@ public final class SamplePlan {
         });
         paths.figures("--figure", request.figures()).forEach(figure -> figures.put(figure.path(), figure));
         points.space().variables().forEach(variable -> figures.remove(variable.path()));
-        this.columns = new SampleColumns(points.space(), List.copyOf(figures.values()));
+        this.columns = new SampleColumns(
+                points.space(), List.copyOf(figures.values()), paths.constraints(request.subjectTo()));
         this.size = points.design().size();
-        this.sized = columns.figures().stream().anyMatch(StudyFigure::ofVehicle);
+        this.sized = columns.ofVehicle();
     }
 
     /**

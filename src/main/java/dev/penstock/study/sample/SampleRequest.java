@@ -10,19 +10,29 @@ import java.util.List;
  * What somebody asks of a study of many points.
  *
  * @param name name of the study
- * @param vary inputs to vary: {@code path=from..to}, for a grid with {@code :count}, or {@code path=value,value,...}
+ * @param vary inputs to vary: {@code path=from..to}, for a grid with {@code :count}, {@code path=value,value,...}, {@code
+ *     path=spread} or {@code spreads}
  * @param design how the points lie
  * @param points number of points; 0 if a grid counts its values itself
  * @param seed chooses one of all designs of that kind; a grid has but one
  * @param batch points of a batch
  * @param figures further figures, by their paths
+ * @param subjectTo constraints, as {@link dev.penstock.study.space.CasePaths#constraints} reads them
  */
 public record SampleRequest(
-        String name, List<String> vary, DesignKind design, int points, int seed, int batch, List<String> figures) {
+        String name,
+        List<String> vary,
+        DesignKind design,
+        int points,
+        int seed,
+        int batch,
+        List<String> figures,
+        List<String> subjectTo) {
 
     public SampleRequest {
         vary = List.copyOf(vary);
         figures = List.copyOf(figures);
+        subjectTo = List.copyOf(subjectTo);
         boolean grid = design == DesignKind.GRID;
         if (points < (grid ? 0 : 1) || points > UnitDesign.MOST_POINTS) {
             throw new InvalidInput(

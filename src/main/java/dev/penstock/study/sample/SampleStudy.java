@@ -19,6 +19,7 @@ public final class SampleStudy {
     private static final String SEED = "seed";
     private static final String BATCH = "batch";
     private static final String FIGURE = "figure";
+    private static final String SUBJECT_TO = "subject_to";
 
     private SampleStudy() {}
 
@@ -36,6 +37,9 @@ public final class SampleStudy {
         further.put(BATCH, List.of(Integer.toString(request.batch())));
         if (!request.figures().isEmpty()) {
             further.put(FIGURE, request.figures());
+        }
+        if (!request.subjectTo().isEmpty()) {
+            further.put(SUBJECT_TO, request.subjectTo());
         }
         return new StudyFile(request.name(), StudyFile.Kind.SAMPLE, files, changes, request.vary(), 0, false, further);
     }
@@ -56,7 +60,8 @@ public final class SampleStudy {
                 Integer.parseInt(one(said, POINTS, "0")),
                 Integer.parseInt(one(said, SEED, "1")),
                 Integer.parseInt(one(said, BATCH, Integer.toString(StudyInputs.USUAL_BATCH))),
-                said.getOrDefault(FIGURE, List.of()));
+                said.getOrDefault(FIGURE, List.of()),
+                said.getOrDefault(SUBJECT_TO, List.of()));
         Path subject =
                 file.toAbsolutePath().resolveSibling(study.cases().get(0)).normalize();
         return SamplePlan.of(StudyCase.open(runs, subject, study.changes()), request);

@@ -24,6 +24,9 @@ public final class CasePaths {
 
     private static final int SUGGESTIONS = 3;
 
+    /** Stands for every input that has a spread. */
+    private static final String SPREADS = "spreads";
+
     private final StudyCase subject;
 
     CasePaths(StudyCase subject) {
@@ -31,7 +34,8 @@ public final class CasePaths {
     }
 
     /**
-     * @param vary inputs to vary: {@code path=from..to}, or {@code path=value,value,...}
+     * @param vary inputs to vary: {@code path=from..to}, {@code path=value,value,...}, {@code path=spread}, or {@code
+     *     spreads} for all that have a spread and are not named by themselves
      * @return the space
      * @throws InvalidInput naming everything that cannot be varied so
      */
@@ -45,6 +49,9 @@ public final class CasePaths {
         List<InvalidInput.Problem> problems = new ArrayList<>();
         VariableReader reader = new VariableReader(subject, this);
         for (String text : vary) {
+            if (text.strip().equals(SPREADS)) {
+                continue;
+            }
             collect(problems, () -> reader.read(text)).ifPresent(variable -> {
                 if (!paths.add(variable.path())) {
                     problems.add(new InvalidInput.Problem("", "--vary", text, "each input can be varied once only"));
@@ -53,6 +60,12 @@ public final class CasePaths {
             });
         }
         finish(problems);
+        if (vary.stream().anyMatch(text -> text.strip().equals(SPREADS))) {
+            reader.uncertain().stream().filter(v -> paths.add(v.path())).forEach(variables::add);
+            if (variables.isEmpty()) {
+                throw new InvalidInput("", "--vary", SPREADS, "no input of " + subject.name() + " has a spread");
+            }
+        }
         return new StudySpace(variables);
     }
 

@@ -1,6 +1,7 @@
 package dev.penstock.study.space;
 
 import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.questions.Uncertainty;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PenstockException;
@@ -127,6 +128,20 @@ public final class StudyCase {
     /** @return reads what people write of inputs, figures and constraints of this case */
     public CasePaths paths() {
         return new CasePaths(this);
+    }
+
+    /**
+     * @return inputs that are only known within bounds, by the path that a change has
+     * @throws PenstockException if the case as it is most likely has no solution: some spreads are known then only
+     */
+    Map<String, InputValue> uncertain() {
+        Map<String, InputValue> all = new LinkedHashMap<>();
+        List<EngineBalance> balances = answer(Map.of(), false).engines();
+        for (int i = 0; i < balances.size(); i++) {
+            String before = ofVehicle ? EngineChanges.at(engines.get(i).name()) : "";
+            Uncertainty.of(balances.get(i)).forEach((key, input) -> all.put(before + key, input));
+        }
+        return all;
     }
 
     /**

@@ -1,6 +1,8 @@
 package dev.penstock.study.space;
 
 import dev.penstock.input.InputKind;
+import dev.penstock.input.InputValue;
+import dev.penstock.provenance.Spread;
 import java.util.List;
 
 /**
@@ -83,6 +85,51 @@ public sealed interface Variable {
         @Override
         public String change(double value) {
             return kind.change(value);
+        }
+
+        @Override
+        public Object document(double value) {
+            return value;
+        }
+
+        @Override
+        public int count() {
+            return 0;
+        }
+    }
+
+    /**
+     * A number that is only known within bounds: equal shares are equally probable.
+     *
+     * @param path dotted path
+     * @param input the input and how sure it is
+     * @param spread how sure it is
+     */
+    record Uncertain(String path, InputValue input, Spread spread) implements Variable {
+
+        @Override
+        public String title() {
+            return input.input().title();
+        }
+
+        @Override
+        public String unit() {
+            return input.unitOfKind();
+        }
+
+        @Override
+        public double at(double share) {
+            return spread.quantile(Math.max(0, Math.min(1, share)));
+        }
+
+        @Override
+        public double share(double value) {
+            return spread.probability(value);
+        }
+
+        @Override
+        public String change(double value) {
+            return input.written(value);
         }
 
         @Override

@@ -3,6 +3,7 @@ package dev.penstock.study.space;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.input.Input;
 import dev.penstock.input.InputKind;
+import dev.penstock.input.InputValue;
 import dev.penstock.quantities.Units;
 import dev.penstock.study.VaryText;
 import java.util.ArrayList;
@@ -14,11 +15,16 @@ import java.util.Optional;
 final class VariableReader {
 
     private static final String OPTION = "--vary";
-    private static final String ALLOWED = "write PATH=FROM..TO, for example engine.chamber_pressure=6..12MPa, or"
-            + " PATH=VALUE,VALUE,... for example propellants.fuel=methane,rp-1";
+    private static final String ALLOWED = "write PATH=FROM..TO, for example engine.chamber_pressure=6..12MPa,"
+            + " PATH=VALUE,VALUE,... for example propellants.fuel=methane,rp-1, or PATH=spread";
+
+    /** Stands in place of a range for the spread that the input has. */
+    private static final String SPREAD = "spread";
 
     private final StudyCase subject;
     private final CasePaths paths;
+    /** Inputs with a spread, once they were asked for: to know them takes a balance. */
+    private Optional<Map<String, InputValue>> uncertain = Optional.empty();
 
     VariableReader(StudyCase subject, CasePaths paths) {
         this.subject = subject;
@@ -33,9 +39,37 @@ final class VariableReader {
                         OPTION,
                         said.path(),
                         "no input of " + subject.name() + " has that path" + paths.near(said.path())));
-        Variable variable = said.isList() ? list(said, input) : range(said, input);
+        Variable variable = said.values().equals(List.of(SPREAD))
+                ? uncertain(said)
+                : said.isList() ? list(said, input) : range(said, input);
         takes(text, variable);
         return variable;
+    }
+
+    /** Every input of the case that is only known within bounds. */
+    List<Variable> uncertain() {
+        return known().entrySet().stream()
+                .map(e -> uncertain(e.getKey(), e.getValue()))
+                .toList();
+    }
+
+    private Map<String, InputValue> known() {
+        if (uncertain.isEmpty()) {
+            uncertain = Optional.of(subject.uncertain());
+        }
+        return uncertain.get();
+    }
+
+    private Variable uncertain(VaryText said) {
+        InputValue input = known().get(said.path());
+        if (input == null) {
+            throw refusal(said, "it counts as exact; write FROM..TO, or its spread into the table [uncertainty]");
+        }
+        return uncertain(said.path(), input);
+    }
+
+    private static Variable uncertain(String path, InputValue input) {
+        return new Variable.Uncertain(path, input, input.spread().orElseThrow());
     }
 
     private static Variable list(VaryText said, Input<?> input) {

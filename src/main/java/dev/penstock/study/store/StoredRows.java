@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 
@@ -36,6 +37,9 @@ public final class StoredRows implements AutoCloseable {
 
     /** The limit with the least margin. */
     public static final String TIGHTEST_LIMIT = "tightest_limit";
+
+    /** Whether the answer keeps the constraints of the study; a column of those that have some. */
+    public static final String CONSTRAINTS_KEPT = "constraints_kept";
 
     /** One sentence on why there is no answer. */
     public static final String FAILURE = "failure";
@@ -135,6 +139,7 @@ public final class StoredRows implements AutoCloseable {
                     counts[0],
                     counts[1],
                     counts[2],
+                    kept(),
                     spreads(counts[0]),
                     shares("SELECT unnest(limits_missed) AS name FROM rows"),
                     shares("SELECT tightest_limit AS name FROM rows WHERE tightest_limit IS NOT NULL"),
@@ -143,6 +148,19 @@ public final class StoredRows implements AutoCloseable {
         } catch (SQLException e) {
             throw RowDatabase.defect(e);
         }
+    }
+
+    private OptionalLong kept() throws SQLException {
+        long[] count = new long[1];
+        if (!constrained()) {
+            return OptionalLong.empty();
+        }
+        each("SELECT count(*) FILTER (" + CONSTRAINTS_KEPT + ") FROM rows", row -> count[0] = row.getLong(1));
+        return OptionalLong.of(count[0]);
+    }
+
+    private boolean constrained() {
+        return columns.stream().anyMatch(c -> c.name().equals(CONSTRAINTS_KEPT));
     }
 
     private List<Spread> spreads(long rows) throws SQLException {
@@ -227,7 +245,9 @@ public final class StoredRows implements AutoCloseable {
         each(
                 "SELECT * EXCLUDE (a, b, best) FROM (SELECT *, min(b) OVER (ORDER BY a, b, point ROWS BETWEEN UNBOUNDED"
                         + " PRECEDING AND 1 PRECEDING) AS best FROM (SELECT " + shown + ", " + costs.get(0) + " AS a, "
-                        + costs.get(1) + " AS b FROM rows WHERE within_limits) WHERE a IS NOT NULL AND b IS NOT NULL)"
+                        + costs.get(1) + " AS b FROM rows WHERE within_limits"
+                        + (constrained() ? " AND " + CONSTRAINTS_KEPT : "")
+                        + ") WHERE a IS NOT NULL AND b IS NOT NULL)"
                         + " WHERE best IS NULL OR b < best ORDER BY a",
                 row -> {
                     Map<String, Object> map = new LinkedHashMap<>();

@@ -3,6 +3,7 @@ package dev.penstock.study.store;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 
 /**
  * What the rows of a study say together.
@@ -14,11 +15,12 @@ import java.util.Optional;
  * @param rows rows in the finished batches
  * @param answered rows with an answer
  * @param withinLimits rows whose answer keeps all its limits
+ * @param constraintsKept rows whose answer keeps the constraints of the study; empty if it has none
  * @param figures how each figure is spread over the rows that have it
  * @param missed limits that are missed, the most frequent first
  * @param tightest limits with the least margin, the most frequent first
  * @param failures why rows have no answer, the most frequent first
- * @param frontier rows that keep all limits and that no other of those beats in both figures asked for
+ * @param frontier rows that keep all limits and constraints and that no other of those beats in both figures asked for
  */
 public record StudySummary(
         String name,
@@ -28,6 +30,7 @@ public record StudySummary(
         long rows,
         long answered,
         long withinLimits,
+        OptionalLong constraintsKept,
         List<Spread> figures,
         List<Share> missed,
         List<Share> tightest,

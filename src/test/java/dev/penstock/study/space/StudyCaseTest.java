@@ -2,10 +2,12 @@ package dev.penstock.study.space;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.input.HomeFolder;
+import dev.penstock.input.InputValue;
 import dev.penstock.study.EngineRuns;
 import dev.penstock.study.Progress;
 import dev.penstock.study.VehicleRuns;
@@ -50,6 +52,32 @@ class StudyCaseTest {
         assertThat(changed).isNotEqualTo(plain);
         assertThat(new VehicleRuns(RUNS).size(SKERRY, change, Progress.NONE).startMass())
                 .isEqualTo(changed);
+    }
+
+    @Test
+    void anUncertainInputVariesOverItsOwnSpread() {
+        StudyCase heron = open(Path.of("cycles/heron.toml"));
+        StudySpace all = heron.paths().space(List.of("engine.chamber_pressure=6..9MPa", "spreads"));
+        Map<String, InputValue> known = heron.uncertain();
+        assertThat(all.variables().stream().skip(1).map(Variable::path)).containsExactlyElementsOf(known.keySet());
+        String path = known.keySet().iterator().next();
+        Variable one =
+                heron.paths().space(List.of(path + "=spread")).variables().get(0);
+        for (double share : new double[] {0, 0.3, 1}) {
+            assertThat(one.at(share)).isEqualTo(known.get(path).quantile(share));
+            assertThat(one.share(one.at(share))).isCloseTo(share, within(1e-9));
+        }
+        assertThatThrownBy(() -> heron.paths().space(List.of("engine.chamber_pressure=spread")))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessageContaining("engine.chamber_pressure=spread")
+                .hasMessageContaining("counts as exact");
+    }
+
+    @Test
+    void theSpreadsOfAVehicleAreThoseOfItsEngines() {
+        StudyCase skerry = open(SKERRY);
+        assertThat(skerry.uncertain().keySet()).isNotEmpty().allMatch(path -> skerry.engineNames().stream()
+                .anyMatch(name -> path.startsWith("engines." + name + ".")));
     }
 
     @Test
