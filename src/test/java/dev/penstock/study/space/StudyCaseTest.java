@@ -11,6 +11,7 @@ import dev.penstock.input.InputValue;
 import dev.penstock.study.EngineRuns;
 import dev.penstock.study.Progress;
 import dev.penstock.study.VehicleRuns;
+import dev.penstock.vehicle.reading.EngineChanges;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -77,7 +78,7 @@ class StudyCaseTest {
     void theSpreadsOfAVehicleAreThoseOfItsEngines() {
         StudyCase skerry = open(SKERRY);
         assertThat(skerry.uncertain().keySet()).isNotEmpty().allMatch(path -> skerry.engineNames().stream()
-                .anyMatch(name -> path.startsWith("engines." + name + ".")));
+                .anyMatch(name -> path.startsWith(EngineChanges.at(name))));
     }
 
     @Test
