@@ -129,12 +129,20 @@ final class FluidFile {
     }
 
     private static PropellantLimits limits(InputTable table) {
-        List<String> keys = List.of("freezing", "boiling", "decomposition", "coking");
+        List<String> keys = List.of("freezing", "boiling", "decomposition", "coking", "coking_highest");
         var values = new ArrayList<OptionalDouble>();
         for (String key : keys) {
             values.add(table.optionalQuantity(key, Dimension.TEMPERATURE, TEMPERATURE));
             table.optionalText(key + "_source");
         }
-        return new PropellantLimits(values.get(0), values.get(1), values.get(2), values.get(3));
+        OptionalDouble coking = values.get(3);
+        OptionalDouble highest = values.get(4);
+        if (highest.isPresent() && !(highest.getAsDouble() > coking.orElse(Double.POSITIVE_INFINITY))) {
+            table.problem(
+                    "coking_highest",
+                    highest.getAsDouble() + " K",
+                    "it must lie above coking, where deposits set in" + (coking.isEmpty() ? ", which is missing" : ""));
+        }
+        return new PropellantLimits(values.get(0), values.get(1), values.get(2), coking, highest);
     }
 }

@@ -36,7 +36,11 @@ public record ConstantDensityLiquid(double density, double heatCapacity, double 
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 new PropellantLimits(
-                        OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty()),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty()),
                 PropellantTraits.NONE,
                 Set.of(role),
                 List.of(),

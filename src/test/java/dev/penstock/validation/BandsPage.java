@@ -83,7 +83,12 @@ final class BandsPage {
 
     private static OptionalDouble pump(EngineBalance balance, String side, boolean pressure) {
         return balance.pumps().stream()
-                .filter(p -> p.name().equals(side + " pump"))
+                .filter(p -> p.name()
+                        .equals(
+                                pressure
+                                        ? EngineCase.dischargingPump(
+                                                balance.concept().name(), side)
+                                        : side + " pump"))
                 .mapToDouble(p -> pressure ? p.duty().dischargePressure() / 1e6 : p.speed() / RPM)
                 .findFirst();
     }

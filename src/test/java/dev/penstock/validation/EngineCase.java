@@ -30,12 +30,27 @@ record EngineCase(PublishedEngine engine, boolean onGround, String coupling, boo
     private static final String SERIES = "arrangement = \"dual\"\ngas_path = \"series\"";
 
     private static final String MILLED = "";
+
+    /** Cooled to the exit: fuel in tubes or brazed channels along the whole nozzle, from memory. */
+    private static final String TO_THE_EXIT = "end_area_ratio = 100";
+
     private static final String STEEL_TUBES =
-            "channels = \"tube\"\nroute = \"pass-and-a-half\"\nmaterial = \"stainless-347\"";
+            "channels = \"tube\"\nroute = \"pass-and-a-half\"\nmaterial = \"stainless-347\"\n" + TO_THE_EXIT;
 
     /** Tubes to area ratio 10, from there a sheet under turbine exhaust: notes of its rows here and in technology.csv. */
     private static final String NICKEL_TUBES = "channels = \"tube\"\nroute = \"two-pass\"\nmaterial = \"inconel-718\"\n"
             + "end_area_ratio = 10\nextension = \"film-cooled\"\n[exhaust]\ninto_area_ratio = 10";
+
+    /**
+     * Engines whose published fuel discharge is that of what feeds the preburner: the row's note has 29.98 MPa before the turbine, above
+     * which the whole figure stands, and names no second stage.
+     */
+    private static final List<String> DISCHARGE_FEEDS_PREBURNER = List.of("RD-0124");
+
+    /** Name of the pump of the balance that a published discharge pressure belongs to. */
+    static String dischargingPump(String engine, String side) {
+        return side.equals("fuel") && DISCHARGE_FEEDS_PREBURNER.contains(engine) ? "fuel kick pump" : side + " pump";
+    }
 
     /** Engines with published figures of their turbomachinery whose arrangement the program has. */
     static List<EngineCase> all() {
@@ -44,12 +59,12 @@ record EngineCase(PublishedEngine engine, boolean onGround, String coupling, boo
                 new EngineCase(named("J-2"), false, SERIES, false, STEEL_TUBES),
                 new EngineCase(named("Vulcain 1"), true, PARALLEL, false, MILLED),
                 new EngineCase(named("LE-7"), true, PARALLEL, false, MILLED),
-                new EngineCase(named("RD-170"), true, SINGLE, true, MILLED),
+                new EngineCase(named("RD-170"), true, SINGLE, true, TO_THE_EXIT),
                 new EngineCase(named("RL10A-3-3A"), false, GEARED, false, STEEL_TUBES),
                 new EngineCase(named("LE-5A"), false, SERIES, false, MILLED),
-                new EngineCase(named("RD-0110"), false, SINGLE, false, MILLED),
-                new EngineCase(named("RD-0124"), false, SINGLE, true, MILLED),
-                new EngineCase(named("RD-180"), true, SINGLE, true, MILLED));
+                new EngineCase(named("RD-0110"), false, SINGLE, false, TO_THE_EXIT),
+                new EngineCase(named("RD-0124"), false, SINGLE, true, TO_THE_EXIT),
+                new EngineCase(named("RD-180"), true, SINGLE, true, TO_THE_EXIT));
     }
 
     /** The concept file of the engine. */

@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /** What {@code limit} says of engines that flew, given how they are built, for docs/validation/limits.md. */
 final class LimitsPage {
@@ -71,10 +72,25 @@ final class LimitsPage {
             return reach.isPresent() ? OptionalDouble.of(reach.getAsDouble() / flown()) : OptionalDouble.empty();
         }
 
+        /** Highest pressure that flew or was tested of the same level, cycle and propellants (MPa). */
+        double kind() {
+            return FlownTechnology.all().stream()
+                    .filter(f -> f.level().equals(question.flown().level()))
+                    .filter(f -> List.of("cycle", "oxidizer", "fuel").stream()
+                            .allMatch(c -> f.text(c).equals(question.flown().text(c))))
+                    .flatMapToDouble(f -> f.number("chamber_pressure_MPa").stream())
+                    .max()
+                    .orElseThrow();
+        }
+
+        OptionalDouble kindRatio() {
+            return reach.isPresent() ? OptionalDouble.of(reach.getAsDouble() / kind()) : OptionalDouble.empty();
+        }
+
         String line() {
             return String.format(
                             Locale.ROOT,
-                            "| %s | %s | %s | %s/%s | %.2f | %s | %s | %s | %s |%n",
+                            "| %s | %s | %s | %s/%s | %.2f | %s | %s | %.2f | %s | %s | %s |%n",
                             question.flown().engine(),
                             question.flown().level().orElseThrow().word(),
                             question.engine().cycle(),
@@ -82,11 +98,25 @@ final class LimitsPage {
                             question.engine().text("fuel"),
                             flown(),
                             reach.isPresent() ? String.format(Locale.ROOT, "%.1f", reach.getAsDouble()) : "none",
-                            ratio().isPresent() ? String.format(Locale.ROOT, "%.2f", ratio().getAsDouble()) : "",
+                            shown(ratio()),
+                            kind(),
+                            shown(kindRatio()),
                             binding,
                             JUDGEMENT.getOrDefault(question.engine().name(), ""))
                     .replace("\r\n", "\n");
         }
+    }
+
+    private static String shown(OptionalDouble ratio) {
+        return ratio.isPresent() ? String.format(Locale.ROOT, "%.2f", ratio.getAsDouble()) : "";
+    }
+
+    private static double median(List<Row> rows, Function<Row, OptionalDouble> ratio) {
+        double[] ratios = rows.stream()
+                .mapToDouble(row -> ratio.apply(row).orElse(0))
+                .sorted()
+                .toArray();
+        return 0.5 * (ratios[(ratios.length - 1) / 2] + ratios[ratios.length / 2]);
     }
 
     private final EngineStudy study = EngineStudy.open();
@@ -133,26 +163,26 @@ final class LimitsPage {
                 of `engines.csv` with enough data: the highest chamber pressure within limits, from cycle, propellants, mixture ratio,
                 thrust, number of chambers, area ratio and `technology` alone, with a jacket of fuel and everything else by default,
                 against the pressure that flew. What flew was possible; that something did not fly does not make it impossible, so
-                a ratio above one is no miss by itself. The levels were set with these engines in view (decisions 0115 and 0106), none of
+                a ratio above one is no miss by itself. "Kind" is the highest that flew or was tested of the same level, cycle and
+                propellants. The levels were set with these engines in view (decisions 0115, 0106 and 0172), none of
                 their numbers by an engine's ratio.
 
-                | engine | technology | cycle | propellants | flown MPa | reaches MPa | ratio | binds | judged |
-                |---|---|---|---|--:|--:|--:|---|---|
+                | engine | technology | cycle | propellants | flown MPa | reaches MPa | ratio | kind MPa | ratio | binds | judged |
+                |---|---|---|---|--:|--:|--:|--:|--:|---|---|
                 """);
         rows.forEach(row -> page.append(row.line()));
-        double[] ratios =
-                rows.stream().mapToDouble(row -> row.ratio().orElse(0)).sorted().toArray();
-        double median = 0.5 * (ratios[(ratios.length - 1) / 2] + ratios[ratios.length / 2]);
+        double median = median(rows, Row::ratio);
         long low = rows.stream().filter(row -> row.ratio().orElse(0) < LEAST).count();
         page.append(String.format(
                         Locale.ROOT,
-                        "%nMedian ratio %.2f over %d engines, where none counts as zero; aimed at is %.1f to %.1f: %s. Below %.1f, though it"
-                                + " flew: %d; aimed at is none: %s.%n",
+                        "%nMedian ratio %.2f over %d engines, where none counts as zero; aimed at is %.1f to %.1f: %s; against the highest of"
+                                + " its kind %.2f. Below %.1f, though it flew: %d; aimed at is none: %s.%n",
                         median,
                         rows.size(),
                         LOW,
                         HIGH,
                         median >= LOW && median <= HIGH ? "met" : "missed",
+                        median(rows, Row::kindRatio),
                         LEAST,
                         low,
                         low == 0 ? "met" : "missed")

@@ -58,28 +58,28 @@ final class TurbomachineryPage {
                 engine,
                 "fuel_pump_discharge_MPa",
                 "fuel pump discharge, MPa",
-                pump(balance, "fuel", discharge),
+                pump(balance, EngineCase.dischargingPump(engine.name(), "fuel"), discharge),
                 DISCHARGE);
         add(
                 rows,
                 engine,
                 "ox_pump_discharge_MPa",
                 "oxidizer pump discharge, MPa",
-                pump(balance, "oxidizer", discharge),
+                pump(balance, EngineCase.dischargingPump(engine.name(), "oxidizer"), discharge),
                 DISCHARGE);
         add(
                 rows,
                 engine,
                 "fuel_pump_speed_rpm",
                 "fuel pump speed, rpm",
-                pump(balance, "fuel", p -> p.speed() / RPM),
+                pump(balance, "fuel pump", p -> p.speed() / RPM),
                 SPEED);
         add(
                 rows,
                 engine,
                 "ox_pump_speed_rpm",
                 "oxidizer pump speed, rpm",
-                pump(balance, "oxidizer", p -> p.speed() / RPM),
+                pump(balance, "oxidizer pump", p -> p.speed() / RPM),
                 SPEED);
         boolean two = balance.turbines().size() > 1;
         add(
@@ -129,9 +129,9 @@ final class TurbomachineryPage {
         }
     }
 
-    private static OptionalDouble pump(EngineBalance balance, String side, ToDoubleFunction<PumpSizing> figure) {
+    private static OptionalDouble pump(EngineBalance balance, String name, ToDoubleFunction<PumpSizing> figure) {
         return balance.pumps().stream()
-                .filter(p -> p.name().equals(side + " pump"))
+                .filter(p -> p.name().equals(name))
                 .mapToDouble(figure)
                 .findFirst();
     }

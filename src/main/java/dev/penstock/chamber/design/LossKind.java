@@ -34,14 +34,15 @@ public enum LossKind {
 
     /**
      * What the loss leaves, stated by a file in place of its model. The model may be off by half the loss either way, that of
-     * energy release by a point.
+     * energy release by two and a half points: nine tenths of 24 engines' vacuum impulses lie within 2.2 % of the computed ones, 2.0 to 2.2 % whichever
+     * one is left out (docs/validation/performance.md).
      *
      * @return the input
      */
     public Input<Double> efficiency() {
         return Input.ratio(key, Range.of(0.1, 1), "What is left of the ideal value behind the loss by " + title)
                 .computed("by the model of this loss")
-                .scatter(this == ENERGY_RELEASE ? Scatter.offsets(0.012, 0.008) : Scatter.from(1, 1.5, 0.5));
+                .scatter(this == ENERGY_RELEASE ? Scatter.offsets(0.025, 0.025) : Scatter.from(1, 1.5, 0.5));
     }
 
     /** @return key in files */

@@ -49,7 +49,7 @@ public record ChannelLayout(
      */
     public ChannelLayout taller(double factor) {
         List<ChannelSection> scaled = sections.stream()
-                .map(s -> new ChannelSection(s.areaRatio(), s.upstream(), s.width(), factor * s.height()))
+                .map(s -> new ChannelSection(s.areaRatio(), s.upstream(), s.width(), factor * s.height(), s.wall()))
                 .toList();
         return new ChannelLayout(kind, count, scaled, roughness);
     }

@@ -46,6 +46,12 @@ public final class JacketInputs {
     public static final Input<Double> SECTION_HEIGHT = Input.quantity(
                     "height", Dimension.LENGTH, WIDTHS, "Height of a channel there")
             .example("\"3 mm\"");
+    public static final Input<Double> SECTION_WALL = Input.quantity(
+                    "wall_thickness",
+                    Dimension.LENGTH,
+                    Range.of(1e-5, 0.1),
+                    "Thickness between gas and coolant there")
+            .computed("that of the jacket");
     /** Channel size along the axis. */
     public static final InputGroup SECTIONS = InputGroup.table(
                     "sections",
@@ -53,7 +59,8 @@ public final class JacketInputs {
                     SECTION_AREA_RATIO,
                     SECTION_UPSTREAM,
                     SECTION_WIDTH,
-                    SECTION_HEIGHT)
+                    SECTION_HEIGHT,
+                    SECTION_WALL)
             .repeated();
 
     public static final Input<CoolantRoute.Kind> ROUTE = Input.choice(
@@ -85,6 +92,11 @@ public final class JacketInputs {
                     "coolant_wall_temperature", Dimension.TEMPERATURE, Range.of(100, 3000), "Hottest coolant-side wall")
             .computed("coking limit of the coolant")
             .scatter(Scatter.offsets(30, 30));
+    public static final Input<Double> COKING_SHARE = Input.ratio(
+                    "coking_share",
+                    Range.of(0, 1),
+                    "Share of the way from where the coolant's deposits set in to the hottest wall that is known to serve")
+            .usual(Usual.of(0.0, "where deposits set in", ""));
     /** Why the default of {@link #PRESSURE_DROP_LIMIT} is what it is. */
     public static final String PRESSURE_DROP_REASON =
             "10 to 25 % of chamber pressure are usual up to 10 MPa, more above,"
@@ -103,6 +115,7 @@ public final class JacketInputs {
             "What the jacket is held against",
             WALL_TEMPERATURE_LIMIT,
             COOLANT_WALL_TEMPERATURE_LIMIT,
+            COKING_SHARE,
             PRESSURE_DROP_LIMIT,
             LIFE_LIMIT);
     /** All of them; a cycle adds which propellant cools. */

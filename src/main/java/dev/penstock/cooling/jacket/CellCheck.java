@@ -32,8 +32,7 @@ public record CellCheck(
     private static final double SHELL_OVER_WALL = 2;
 
     /** The check of a jacket; empty for tubes, which have no lands, and where the hottest place takes no heat from the gas. */
-    static Optional<CellCheck> of(
-            ChannelKind kind, List<JacketStation> stations, WallMaterial material, double thickness) {
+    static Optional<CellCheck> of(ChannelKind kind, List<JacketStation> stations, WallMaterial material) {
         if (kind == ChannelKind.TUBE) {
             return Optional.empty();
         }
@@ -41,10 +40,10 @@ public record CellCheck(
                 .max(Comparator.comparingDouble(JacketStation::gasSideWallTemperature))
                 .filter(s -> s.heatFlux() > s.radiativeHeatFlux()
                         && s.adiabaticWallTemperature() > s.gasSideWallTemperature())
-                .map(s -> at(s, material, thickness));
+                .map(s -> at(s, material));
     }
 
-    private static CellCheck at(JacketStation s, WallMaterial material, double thickness) {
+    private static CellCheck at(JacketStation s, WallMaterial material) {
         double metal = 0.5 * (s.gasSideWallTemperature() + s.coolantSideWallTemperature());
         double gas =
                 (s.heatFlux() - s.radiativeHeatFlux()) / (s.adiabaticWallTemperature() - s.gasSideWallTemperature());
@@ -52,8 +51,8 @@ public record CellCheck(
                 s.channelWidth(),
                 s.channelHeight(),
                 s.landWidth(),
-                thickness,
-                SHELL_OVER_WALL * thickness,
+                s.wallThickness(),
+                SHELL_OVER_WALL * s.wallThickness(),
                 material.conductivity().at(metal),
                 gas,
                 s.adiabaticWallTemperature(),

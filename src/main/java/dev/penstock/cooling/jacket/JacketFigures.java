@@ -93,6 +93,9 @@ public final class JacketFigures {
             .by(ChannelSizing.CARD, given(), THROAT)
             .number("land_width_m", "land width", MILLIMETRES, c -> c.station().landWidth())
             .by(ChannelSizing.CARD, own("radius_m", "channel_width_m"), Place.of(WHOLE, "channel_count"))
+            .number("wall_thickness_m", "wall thickness", MILLIMETRES, c -> c.station()
+                    .wallThickness())
+            .by(ChannelSizing.CARD, given(), THROAT)
             .number("adiabatic_wall_temperature_K", "adiabatic wall", Notation.TEMPERATURE, c -> c.station()
                     .adiabaticWallTemperature())
             .by(RecoveryTemperature.CARD, given(), Place.of(GAS, "pressure_Pa"), Place.of(GAS, "temperature_K"))
@@ -166,7 +169,7 @@ public final class JacketFigures {
                         .count()
                         .orElseThrow())
                 .by(ChannelSizing.CARD, given(), THROAT)
-                .number("wall_thickness_m", "wall thickness", MILLIMETRES, JacketResult::wallThickness)
+                .number("wall_thickness_m", "wall thickness at the throat", MILLIMETRES, JacketResult::wallThickness)
                 .by(WallBalance.CARD, given(), THROAT)
                 .number(
                         "soot_resistance_m2_K_W",

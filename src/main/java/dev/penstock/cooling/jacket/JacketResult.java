@@ -25,7 +25,7 @@ import java.util.Optional;
  *     conduction at the hottest station
  * @param peakHeatFlux largest heat flux into the wall (W/m²)
  * @param layout channels as solved, with the numbers that were chosen where the design left them open
- * @param wallThickness wall between gas and channel floor (m)
+ * @param wallThickness wall between gas and channel floor at the throat, or where the jacket begins behind it (m)
  * @param sootResistance thermal resistance of soot at the throat (m²·K/W); zero without soot
  * @param wall strength of the hot wall, station by station
  * @param extension what follows where the jacket ends before the nozzle

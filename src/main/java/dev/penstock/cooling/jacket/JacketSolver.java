@@ -13,7 +13,6 @@ import dev.penstock.cooling.march.ChannelGrid;
 import dev.penstock.cooling.march.ChannelSizing;
 import dev.penstock.cooling.march.JacketMarch;
 import dev.penstock.cooling.march.JacketRun;
-import dev.penstock.cooling.march.WallSizing;
 import dev.penstock.cooling.wall.WallLibrary;
 import dev.penstock.cooling.wall.WallMaterial;
 import dev.penstock.errors.FailureSubject;
@@ -173,9 +172,7 @@ public final class JacketSolver {
      */
     public Optional<CellCheck> cellCheck(JacketCase question, JacketResult jacket) {
         WallMaterial material = walls.material(question.design().wall().material());
-        double thickness =
-                WallSizing.thickness(question.design(), material, question.gas().throatRadius());
-        return CellCheck.of(jacket.layout().kind(), jacket.stations(), material, thickness);
+        return CellCheck.of(jacket.layout().kind(), jacket.stations(), material);
     }
 
     private static void refuseFailure(JacketRun run) {
@@ -233,7 +230,7 @@ public final class JacketSolver {
         int own = run.grid.cells - run.grid.first;
         SootJudgement.of(run, channels, other -> new JacketRun(other, run.material, models, own, tabulated))
                 .ifPresent(warnings::add);
-        Optional<CellCheck> cell = CellCheck.of(channels.kind, stations, run.material, run.thickness);
+        Optional<CellCheck> cell = CellCheck.of(channels.kind, stations, run.material);
         double peakWall = cell.map(CellCheck::cellWallTemperature).orElse(0.0);
         double peakFlux = Double.NEGATIVE_INFINITY;
         for (JacketStation station : stations) {

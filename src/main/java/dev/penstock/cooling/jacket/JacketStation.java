@@ -22,6 +22,7 @@ import dev.penstock.errors.Require;
  * @param channelWidth channel width, or inner diameter of a tube (m)
  * @param channelHeight channel height, or inner diameter of a tube (m)
  * @param landWidth metal between two channels (m)
+ * @param wallThickness metal between gas and channel floor (m)
  * @param finEfficiency efficiency of the lands as fins (-)
  * @param coolantReynolds Reynolds number on the hydraulic diameter (-)
  */
@@ -42,6 +43,7 @@ public record JacketStation(
         double channelWidth,
         double channelHeight,
         double landWidth,
+        double wallThickness,
         double finEfficiency,
         double coolantReynolds) {
 
@@ -62,6 +64,7 @@ public record JacketStation(
         Require.positive("jacket station", "channel width (m)", channelWidth);
         Require.positive("jacket station", "channel height (m)", channelHeight);
         Require.notNegative("jacket station", "land width (m)", landWidth);
+        Require.positive("jacket station", "wall thickness (m)", wallThickness);
         Require.within("jacket station", "fin efficiency (-)", finEfficiency, 0, 1);
         Require.positive("jacket station", "coolant Reynolds number (-)", coolantReynolds);
     }

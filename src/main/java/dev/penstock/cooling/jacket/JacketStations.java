@@ -40,8 +40,7 @@ final class JacketStations {
                     stations.get(c),
                     run.grid.pressure[run.grid.first + c],
                     run.material,
-                    channels.kind,
-                    channels.thickness));
+                    channels.kind));
         }
         return wall;
     }
@@ -65,6 +64,7 @@ final class JacketStations {
                 channels.width[c],
                 channels.height[c],
                 Math.max(0, channels.land[c]),
+                channels.thickness[c],
                 field.finEfficiency[c],
                 field.reynolds[c]);
     }

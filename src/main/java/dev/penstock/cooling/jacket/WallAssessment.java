@@ -48,7 +48,7 @@ public record WallAssessment(
         Require.notNegative("wall", "thermal strain (-)", thermalStrain);
     }
 
-    static WallAssessment of(JacketStation s, double gasPressure, WallMaterial m, ChannelKind kind, double thickness) {
+    static WallAssessment of(JacketStation s, double gasPressure, WallMaterial m, ChannelKind kind) {
         double mean = 0.5 * (s.gasSideWallTemperature() + s.coolantSideWallTemperature());
         double difference = s.coolantPressure() - gasPressure;
         boolean tube = kind == ChannelKind.TUBE;
@@ -57,13 +57,13 @@ public record WallAssessment(
                 s.x(),
                 s.areaRatio(),
                 tube
-                        ? WallStress.tube(difference, s.channelWidth(), thickness)
-                        : WallStress.channelFloor(difference, s.channelWidth(), thickness),
+                        ? WallStress.tube(difference, s.channelWidth(), s.wallThickness())
+                        : WallStress.channelFloor(difference, s.channelWidth(), s.wallThickness()),
                 WallStress.thermal(
                         m.modulus().at(mean),
                         m.expansion().at(mean),
                         s.heatFlux(),
-                        thickness,
+                        s.wallThickness(),
                         m.poissonRatio(),
                         m.conductivity().at(mean)),
                 tube ? 0 : WallStress.land(s.coolantPressure(), s.channelWidth(), Math.max(1e-6, s.landWidth())),
@@ -72,8 +72,8 @@ public record WallAssessment(
                 FatigueLife.firingStrain(m, s.gasSideWallTemperature(), s.coolantSideWallTemperature(), shell),
                 FatigueLife.life(m, s.gasSideWallTemperature(), s.coolantSideWallTemperature(), shell),
                 tube
-                        ? LinerBuckling.tubeStrain(m, mean, thickness, s.channelWidth())
-                        : LinerBuckling.channelStrain(m, mean, thickness, s.channelWidth()),
+                        ? LinerBuckling.tubeStrain(m, mean, s.wallThickness(), s.channelWidth())
+                        : LinerBuckling.channelStrain(m, mean, s.wallThickness(), s.channelWidth()),
                 m.expansion().at(mean) * Math.abs(mean - shell));
     }
 }

@@ -4,8 +4,10 @@ import dev.penstock.cooling.design.ChannelLayout;
 import dev.penstock.cooling.design.ChannelSection;
 import dev.penstock.cooling.wall.ChannelKind;
 import dev.penstock.errors.InvalidInput;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.ToDoubleFunction;
 
 /** Channel dimensions in every cell of a {@link JacketGrid}. Arrays written once here and only read afterwards. */
 public final class ChannelGrid {
@@ -16,7 +18,9 @@ public final class ChannelGrid {
     public final ChannelKind kind;
     public final double count;
     final double roughness;
-    public final double thickness;
+    /** Wall between gas and channel floor (m). */
+    public final double[] thickness;
+
     public final double[] width;
     public final double[] height;
     public final double[] land;
@@ -31,7 +35,8 @@ public final class ChannelGrid {
         this.kind = kind;
         this.count = count;
         this.roughness = roughness;
-        this.thickness = thickness;
+        this.thickness = new double[grid.cells];
+        Arrays.fill(this.thickness, thickness);
         width = new double[grid.cells];
         height = new double[grid.cells];
         land = new double[grid.cells];
@@ -41,7 +46,7 @@ public final class ChannelGrid {
 
     /** Circumference at the channel floor, or length where they run around, over the number of channels (m). */
     double pitch(JacketGrid grid, int cell) {
-        return grid.around ? grid.wallLength / count : 2 * Math.PI * (grid.radius[cell] + thickness) / count;
+        return grid.around ? grid.wallLength / count : 2 * Math.PI * (grid.radius[cell] + thickness[cell]) / count;
     }
 
     void set(JacketGrid grid, int cell, double w, double h) {
@@ -71,7 +76,7 @@ public final class ChannelGrid {
      */
     public static ChannelGrid of(JacketGrid grid, ChannelLayout layout, double thickness) {
         List<ChannelSection> sections = layout.sections();
-        double narrowest = sizeAt(sections, 0, true);
+        double narrowest = sizeAt(sections, 0, ChannelSection::width);
         double wallsBetween = layout.kind() == ChannelKind.TUBE ? 2 * thickness : narrowest;
         double count = layout.count()
                 .orElseGet(() -> Math.max(
@@ -80,8 +85,10 @@ public final class ChannelGrid {
                                 / (narrowest + wallsBetween))));
         ChannelGrid channels = new ChannelGrid(grid, layout.kind(), count, layout.roughnessUsed(), thickness);
         for (int c = grid.first; c < grid.cells; c++) {
-            double w = sizeAt(sections, grid.place[c], true);
-            double h = sizeAt(sections, grid.place[c], false);
+            channels.thickness[c] =
+                    sizeAt(sections, grid.place[c], s -> s.wall().orElse(thickness));
+            double w = sizeAt(sections, grid.place[c], ChannelSection::width);
+            double h = sizeAt(sections, grid.place[c], ChannelSection::height);
             channels.set(grid, c, w, h);
             channels.check(grid, c);
             channels.press(grid, c);
@@ -91,14 +98,14 @@ public final class ChannelGrid {
 
     /** Tubes that are a little too wide for their place are pressed, as they are when a bundle is brazed. */
     private void press(JacketGrid grid, int cell) {
-        double room = pitch(grid, cell) - 2 * thickness;
+        double room = pitch(grid, cell) - 2 * thickness[cell];
         if (kind == ChannelKind.TUBE && width[cell] > room) {
             set(grid, cell, room, height[cell]);
         }
     }
 
     private void check(JacketGrid grid, int cell) {
-        double least = kind == ChannelKind.TUBE ? 2 * thickness - TUBE_FLATTENING * pitch(grid, cell) : 0;
+        double least = kind == ChannelKind.TUBE ? 2 * thickness[cell] - TUBE_FLATTENING * pitch(grid, cell) : 0;
         if (!(land[cell] > least)) {
             throw new InvalidInput(
                     "",
@@ -114,29 +121,27 @@ public final class ChannelGrid {
                             1e3 * grid.radius[cell],
                             1e3 * pitch(grid, cell),
                             kind == ChannelKind.TUBE
-                                    ? String.format(Locale.ROOT, " and two tube walls need %.4g mm", 2e3 * thickness)
+                                    ? String.format(Locale.ROOT, " and two tube walls need %.4g mm", 2e3 * thickness[cell])
                                     : ""));
         }
     }
 
     /** Size between the sections, linear over the logarithm of area ratio, constant beyond the outermost. */
-    private static double sizeAt(List<ChannelSection> sections, double place, boolean width) {
+    private static double sizeAt(
+            List<ChannelSection> sections, double place, ToDoubleFunction<ChannelSection> size) {
         ChannelSection previous = sections.get(0);
         if (place <= previous.place()) {
-            return size(previous, width);
+            return size.applyAsDouble(previous);
         }
         for (int i = 1; i < sections.size(); i++) {
             ChannelSection next = sections.get(i);
             if (place <= next.place()) {
                 double fraction = (place - previous.place()) / (next.place() - previous.place());
-                return size(previous, width) + fraction * (size(next, width) - size(previous, width));
+                double from = size.applyAsDouble(previous);
+                return from + fraction * (size.applyAsDouble(next) - from);
             }
             previous = next;
         }
-        return size(previous, width);
-    }
-
-    private static double size(ChannelSection section, boolean width) {
-        return width ? section.width() : section.height();
+        return size.applyAsDouble(previous);
     }
 }

@@ -5,6 +5,7 @@ import dev.penstock.cooling.design.ChannelLayout;
 import dev.penstock.cooling.design.ChannelRule;
 import dev.penstock.cooling.design.ChannelSection;
 import dev.penstock.cooling.design.JacketCase;
+import dev.penstock.cooling.design.JacketLimits;
 import dev.penstock.cooling.wall.ChannelKind;
 import dev.penstock.cooling.wall.WallMaterial;
 import dev.penstock.numerics.RootFinder;
@@ -24,6 +25,7 @@ import java.util.OptionalDouble;
  * width                 half the pitch, 0.6 where the budget asks for it, at most t √(2 σ/Δp) with two thirds of yield as σ, at 700 K, on
  *                       the nozzle falling to 300 K at an area ratio of 10, or to the coolant's coking limit;
  *                       tubes touch
+ * wall                  t at the throat; elsewhere as thick as that width asks for, at most t (A/A_t)^0.9, which the flux falls with
  * height                at most 10 widths, 3 in tubes; 14 and 10 where height alone takes half the budget, or the wall the rest; widths at most
  *                       one and a half of the narrowest count; half the wall radius; one height in a cylinder
  * </pre>
@@ -35,7 +37,8 @@ public final class ChannelSizing {
     public static final ModelCard CARD = new ModelCard(
             "cooling.sizing",
             "Channels sized for wall limit and pressure-drop budget",
-            "H(x) = largest with T_w(x) <= T_w,max; T_w,max = limit less 7 %, or lowest within the pressure-drop budget",
+            "H(x) = largest with T_w(x) <= T_w,max; T_w,max = limit less 7 %, or lowest within the pressure-drop budget;"
+                    + " t(x) = w √(Δp/(2 σ)), t* to t* (A/A*)^0.9",
             "first estimate; give channel sizes to replace it",
             "not applicable",
             List.of("common practice, no source"));
@@ -49,6 +52,9 @@ public final class ChannelSizing {
     private static final double FLOOR_TEMPERATURE = 700;
     private static final double COLD_FLOOR = 300;
     private static final double COLD_AREA_RATIO = 10;
+    /** Flux falls with the 0.9th power of the area ratio, by Bartz. */
+    private static final double FLUX_EXPONENT = 1.8;
+
     private static final double FLOOR_FACTOR = 1.5;
     private static final double USED_BUDGET = 0.95;
     private static final double LARGEST_SHARE_OF_INLET = 0.6;
@@ -248,8 +254,9 @@ public final class ChannelSizing {
 
     /** Limit on the channel floor: the design's, else the coolant's coking limit. */
     public static OptionalDouble coolantWallLimit(JacketCase question) {
-        OptionalDouble own = question.design().limits().coolantWallTemperature();
-        return own.isPresent() ? own : question.coolant().limits().coking();
+        JacketLimits limits = question.design().limits();
+        OptionalDouble own = limits.coolantWallTemperature();
+        return own.isPresent() ? own : question.coolant().limits().coking(limits.cokingShare());
     }
 
     /**
@@ -291,10 +298,15 @@ public final class ChannelSizing {
             double across = Math.max(
                     LEAST_DIFFERENCE * run.question.inletPressure(), run.question.inletPressure() - grid.pressure[c]);
             double bending = run.material.yieldStrength().at(floorTemperature(c)) / FLOOR_FACTOR;
-            double widest = run.thickness * Math.sqrt(2 * bending / across);
+            double span = Math.sqrt(2 * bending / across);
+            if (!tube()) {
+                double borne = Math.min(shape.widthShare() * pitch / span, run.thickness * thickening(c));
+                made.thickness[c] = Math.max(run.thickness, borne);
+                pitch = made.pitch(grid, c);
+            }
             double width = tube()
                     ? Math.max(0.3 * pitch, pitch - 2 * run.thickness)
-                    : Math.min(shape.widthShare() * pitch, Math.max(widest, 0.1 * pitch));
+                    : Math.min(shape.widthShare() * pitch, Math.max(span * made.thickness[c], 0.1 * pitch));
             made.set(grid, c, width, 0);
         }
         return made;
@@ -311,6 +323,11 @@ public final class ChannelSizing {
         return FLOOR_TEMPERATURE + cold * ((coking < FLOOR_TEMPERATURE ? coking : COLD_FLOOR) - FLOOR_TEMPERATURE);
     }
 
+    /** How much thicker than where the jacket is narrowest a wall may be for the same fall of temperature in it (-). */
+    private double thickening(int cell) {
+        return Math.pow(run.grid.radius[cell] / run.grid.narrowestRadius, FLUX_EXPONENT);
+    }
+
     private boolean tube() {
         return run.question.design().channels().kind() == ChannelKind.TUBE;
     }
@@ -322,7 +339,7 @@ public final class ChannelSizing {
         for (int c = run.grid.first; c < run.grid.cells; c += stride) {
             if (run.grid.place[c] > previous + SAME_PLACE) {
                 sections.add(new ChannelSection(
-                        run.grid.areaRatio[c], run.grid.x[c] < 0, channels.width[c], channels.height[c]));
+                        run.grid.areaRatio[c], run.grid.x[c] < 0, channels.width[c], channels.height[c], OptionalDouble.of(channels.thickness[c])));
                 previous = run.grid.place[c];
             }
         }

@@ -85,8 +85,8 @@ public final class WallBalance {
         cell = newCell;
         channels = channelGrid;
         double radius = grid.radius[newCell];
-        conductionLength = radius * Math.log1p(channelGrid.thickness / radius);
-        floorOverWall = 1 + channelGrid.thickness / radius;
+        conductionLength = radius * Math.log1p(channelGrid.thickness[newCell] / radius);
+        floorOverWall = 1 + channelGrid.thickness[newCell] / radius;
     }
 
     /** Adiabatic wall temperature of the cell (K). */
@@ -161,7 +161,7 @@ public final class WallBalance {
             double width = channels.width[cell];
             double side = Math.max(0, channels.height[cell] - width);
             double crown = Math.PI / 2 * Math.min(width, channels.height[cell]);
-            finEfficiency = FinEfficiency.of(coolantCoefficient, metal, 2 * channels.thickness, side);
+            finEfficiency = FinEfficiency.of(coolantCoefficient, metal, 2 * channels.thickness[cell], side);
             areaFactor = (crown + 2 * finEfficiency * side) / (width + channels.land[cell]);
         } else {
             finEfficiency = FinEfficiency.of(coolantCoefficient, metal, channels.land[cell], channels.height[cell]);
@@ -188,7 +188,7 @@ public final class WallBalance {
                         channels.width[cell],
                         channels.height[cell],
                         channels.land[cell],
-                        channels.thickness,
+                        channels.thickness[cell],
                         conductivity.at(0.5 * (metalTemperature + floorTemperature)),
                         gas,
                         coolantCoefficient,

@@ -49,7 +49,7 @@ public record ExpanderBleed() implements Cycle {
     private static final PartKey FUEL_WARM_VALVE = PartKey.of(PartKind.VALVE, "fuel_warm", "warm fuel valve");
     private static final PartKey FUEL_MERGE = PartKey.of(PartKind.MERGE, "fuel", "fuel merge");
     private static final PartKey FUEL_DIRECT_VALVE = PartKey.of(PartKind.VALVE, "fuel_direct", "direct fuel valve");
-    private static final double LARGEST_BLEED = 0.6;
+    private static final double LARGEST_BLEED = 0.98;
 
     @Override
     public About about() {

@@ -23,7 +23,15 @@ public record FeedInputs(Side side) {
     private static final double TRIM = 0.07;
     private static final Usual<Double> GEAR = Usual.common(0.96);
     private static final String DRIVES = "hydraulic turbine or gear";
-    private static final Scatter VALVES = Scatter.factors(0.5, 1.6);
+    
+    /**
+     * Up to four times the usual loss in a fuel: a kerosene engine whose pressures are published loses 0.36 of its chamber pressure in
+     * lines, valves and orifices of the fuel, another 0.6 with whatever its injector has more than usual (docs/validation/bands.md).
+     */
+    private static final Scatter FUEL_VALVES = Scatter.factors(0.5, 4);
+
+    /** The oxidizer sides of the same engines have 0.15 and 0.26. */
+    private static final Scatter OXIDIZER_VALVES = Scatter.factors(0.5, 2.5);
 
     // ---- tank
 
@@ -83,7 +91,7 @@ public record FeedInputs(Side side) {
                         "Pressure lost in valves and trim over chamber pressure, " + side.key())
                 .follows(
                         "main valve 3 % of chamber pressure, and 7 % for the orifice that trims flow and mixture ratio")
-                .scatter(VALVES);
+                .scatter(side == Side.FUEL ? FUEL_VALVES : OXIDIZER_VALVES);
     }
 
     /**

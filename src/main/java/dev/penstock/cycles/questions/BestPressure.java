@@ -73,11 +73,14 @@ final class BestPressure {
                         : why(found, reach) + alike(found, reach));
     }
 
-    /** Brent's minimiser over the logarithm of pressure; of all that it asked, and the start, the best. */
+    /**
+     * Brent's minimiser over the logarithm of pressure: where it ends, or the best of what it asked and its start if that is better
+     * by more than what two balances differ by for no reason.
+     */
     private PressureTrial maximum(double from, double to, PressureTrial start) {
         double worst = Math.min(value(trials.at(from)), value(trials.at(to))) - Math.abs(value(start));
         List<PressureTrial> asked = new ArrayList<>(List.of(start));
-        Minimizer.between(
+        double end = Math.exp(Minimizer.between(
                 "best chamber pressure",
                 p -> {
                     PressureTrial trial = trials.at(Math.exp(p));
@@ -87,8 +90,14 @@ final class BestPressure {
                 Math.log(from),
                 Math.log(to),
                 TOLERANCE / Math.log(to),
-                MOST_EVALUATIONS);
-        return asked.stream().max((s, t) -> Double.compare(value(s), value(t))).orElseThrow();
+                MOST_EVALUATIONS)
+                .point()
+                .get(0));
+        PressureTrial found = trials.at(end);
+        PressureTrial best = asked.stream()
+                .max((s, t) -> Double.compare(value(s), value(t)))
+                .orElseThrow();
+        return value(best) > value(found) + ALIKE * Math.abs(value(best)) ? best : found;
     }
 
     /**

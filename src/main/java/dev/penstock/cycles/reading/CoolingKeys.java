@@ -233,6 +233,7 @@ final class CoolingKeys {
             boolean upstream = table.read(JacketInputs.SECTION_UPSTREAM);
             double width = table.read(JacketInputs.SECTION_WIDTH);
             double height = table.read(JacketInputs.SECTION_HEIGHT);
+            OptionalDouble wall = table.number(JacketInputs.SECTION_WALL);
             double place = upstream ? -Math.log(ratio) : Math.log(ratio);
             if (place <= last) {
                 table.problem(
@@ -240,7 +241,7 @@ final class CoolingKeys {
                         Double.toString(ratio),
                         "list the sections from the injector to the nozzle end");
             } else if (ratio >= 1 && width > 0 && height > 0) {
-                sections.add(new ChannelSection(ratio, upstream, width, height));
+                sections.add(new ChannelSection(ratio, upstream, width, height, wall));
                 last = place;
             }
         }
@@ -352,11 +353,12 @@ final class CoolingKeys {
     private static Supplier<JacketLimits> limits(InputTable keys, double usualDrop) {
         OptionalDouble wall = keys.number(JacketInputs.WALL_TEMPERATURE_LIMIT);
         OptionalDouble coolantWall = keys.number(JacketInputs.COOLANT_WALL_TEMPERATURE_LIMIT);
+        double coking = keys.read(JacketInputs.COKING_SHARE);
         double drop = keys.read(
                 JacketInputs.PRESSURE_DROP_LIMIT,
                 Usual.of(usualDrop, JacketInputs.PRESSURE_DROP_REASON, Usual.COMMON)
                         .following(ChamberKeys.PRESSURE));
         double life = keys.read(JacketInputs.LIFE_LIMIT);
-        return () -> new JacketLimits(wall, coolantWall, drop, life);
+        return () -> new JacketLimits(wall, coolantWall, coking, drop, life);
     }
 }

@@ -3,10 +3,12 @@ package dev.penstock.cycles.reading;
 import dev.penstock.cooling.design.CoolantRoute;
 import dev.penstock.cooling.design.JacketInputs;
 import dev.penstock.cooling.gas.GasSideInputs;
+import dev.penstock.cooling.gas.SootLayer;
 import dev.penstock.cooling.wall.ChannelKind;
 import dev.penstock.cooling.wall.WallInputs;
 import dev.penstock.input.Input;
 import dev.penstock.input.Usual;
+import dev.penstock.provenance.Spread;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -30,9 +32,12 @@ public enum Technology {
                     set(
                             WallInputs.MATERIAL,
                             "stainless-347",
-                            "tubes of steel 347 flew to 5 MPa, of nickel alloys to 7.8 MPa"),
-                    set(WallInputs.WALL_THICKNESS, 0.33e-3, "0.33 mm flew in steel 347, 0.46 mm in a nickel alloy"),
+                                    "tubes of steel 347 flew to 5 MPa")
+                            .withSootingFuel("inconel-718", "kerosene engines flew with tubes of nickel alloys, to 7.8 MPa"),
+                    set(WallInputs.WALL_THICKNESS, 0.33e-3, "0.33 mm flew in steel 347")
+                            .withSootingFuel(0.46e-3, "0.46 mm flew in a nickel alloy, with kerosene"),
                     set(JacketInputs.CHANNELS, ChannelKind.TUBE, "brazed tubes"),
+                    soot(),
                     set(JacketInputs.ROUTE, CoolantRoute.Kind.TWO_PASS, "down every second tube and up the others")
                             .withColdFuel(
                                     CoolantRoute.Kind.PASS_AND_A_HALF,
@@ -58,6 +63,7 @@ public enum Technology {
                             "nearest to the chromium copper that flew to 27 MPa with kerosene"),
                     copperWall(),
                     set(JacketInputs.CHANNELS, ChannelKind.MILLED, "brazed channels"),
+                    coking(),
                     film(0.05)),
             0.5,
             0),
@@ -68,6 +74,7 @@ public enum Technology {
                     set(WallInputs.MATERIAL, "grcop-42", "the alloy made for printing, common practice, no source"),
                     set(WallInputs.WALL_THICKNESS, 0.60e-3, "thinnest printed wall, common practice, no source"),
                     set(JacketInputs.CHANNELS, ChannelKind.MILLED, "printed channels"),
+                    coking(),
                     film(0.03)),
             0.5,
             -0.5);
@@ -77,11 +84,20 @@ public enum Technology {
      *
      * @param usual the default
      * @param coldFuel the default with a fuel that is stored cold
+     * @param sootingFuel the default with a fuel whose flame lays soot on the wall
      */
-    private record Setting<T>(Input<T> input, Usual<T> usual, Usual<T> coldFuel) {
+    private record Setting<T>(Input<T> input, Usual<T> usual, Usual<T> coldFuel, Usual<T> sootingFuel) {
+
+        Setting(Input<T> input, Usual<T> usual) {
+            this(input, usual, usual, usual);
+        }
 
         Setting<T> withColdFuel(T value, String reason) {
-            return new Setting<>(input, usual, Usual.of(value, reason, ""));
+            return new Setting<>(input, usual, Usual.of(value, reason, ""), sootingFuel);
+        }
+
+        Setting<T> withSootingFuel(T value, String reason) {
+            return new Setting<>(input, usual, coldFuel, Usual.of(value, reason, ""));
         }
     }
 
@@ -99,11 +115,27 @@ public enum Technology {
 
     private static <T> Setting<T> set(Input<T> input, T value, String reason) {
         Usual<T> usual = Usual.of(value, reason, "");
-        return new Setting<>(input, usual, usual);
+        return new Setting<>(input, usual);
     }
 
     private static Setting<Double> copperWall() {
         return set(WallInputs.WALL_THICKNESS, 0.70e-3, "thinnest copper wall usual then, from memory");
+    }
+
+    /** The published layer on a wall of tubes; the calorimeter, of a uniform mixture, has the least. */
+    private static Setting<Double> soot() {
+        Usual<Double> usual = Usual.of(
+                new Spread(1, SootLayer.TEXTBOOK_OVER_MEASURED, SootLayer.TEXTBOOK_OVER_MEASURED),
+                "the deposit on tubes of a kerosene chamber, 7.3 times that of a calorimeter of uniform mixture",
+                "nasa-sp-125");
+        return new Setting<>(GasSideInputs.SOOT_FACTOR, usual);
+    }
+
+    private static Setting<Double> coking() {
+        return set(
+                JacketInputs.COKING_SHARE,
+                0.5,
+                "half-way to the hottest coolant-side wall that is known to serve with refined fuel at high velocity");
     }
 
     private static Setting<Double> film(double fraction) {
@@ -149,11 +181,12 @@ public enum Technology {
      * Value of its own for an input.
      *
      * @param coldFuel whether the fuel is stored cold
+     * @param soots whether its flame lays soot on the wall
      */
     @SuppressWarnings("unchecked")
-    <T> Optional<Usual<T>> own(Input<T> input, boolean coldFuel) {
+    <T> Optional<Usual<T>> own(Input<T> input, boolean coldFuel, boolean soots) {
         return Optional.ofNullable((Setting<T>) settings.get(input))
-                .map(setting -> coldFuel ? setting.coldFuel() : setting.usual());
+                .map(setting -> coldFuel ? setting.coldFuel() : soots ? setting.sootingFuel() : setting.usual());
     }
 
     /** Place of speeds in their published range: 0 the most likely, 1 the highest, -1 the lowest. */

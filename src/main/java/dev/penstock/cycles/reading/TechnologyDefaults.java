@@ -23,8 +23,8 @@ final class TechnologyDefaults implements FileDefaults {
             TurbineInputs.PITCH_LINE_SPEED_LIMIT,
             TurbineInputs.ANNULUS_SPEED_LIMIT);
 
-    /** Hottest generator gas of the table of technology, with blades of the 1960s, rounded down (K). */
-    private static final double HOTTEST_FLOWN = 1180;
+    /** Hottest generator gas of the table of technology, with blades of the 1960s, rounded up (K). */
+    private static final double HOTTEST_FLOWN = 1185;
 
     /** Margins that a later technology lowers. */
     private static final Set<Input<?>> LOWERED = Set.of(PumpInputs.SUCTION_MARGIN, PumpInputs.SMALLEST_SHAFT_DIAMETER);
@@ -37,22 +37,24 @@ final class TechnologyDefaults implements FileDefaults {
 
     private final Technology level;
     private final boolean coldFuel;
+    private final boolean soots;
 
-    private TechnologyDefaults(Technology level, boolean coldFuel) {
+    private TechnologyDefaults(Technology level, Propellant fuel) {
         this.level = level;
-        this.coldFuel = coldFuel;
+        this.coldFuel = fuel.storageTemperature() < COLD;
+        this.soots = fuel.combustion().soot();
     }
 
     static FileDefaults of(Technology level, Propellant fuel) {
         return level == Technology.UNSTATED
                 ? FileDefaults.NONE
-                : new TechnologyDefaults(level, fuel.storageTemperature() < COLD);
+                : new TechnologyDefaults(level, fuel);
     }
 
     @Override
     @SuppressWarnings("unchecked")
     public <T> Optional<Usual<T>> of(Input<T> input, Optional<Usual<T>> otherwise) {
-        Optional<Usual<T>> own = level.own(input, coldFuel);
+        Optional<Usual<T>> own = level.own(input, coldFuel, soots);
         if (own.isPresent()) {
             return own.map(usual -> usual.because(reason(usual.reason())).following(ConceptInputs.TECHNOLOGY.key()));
         }

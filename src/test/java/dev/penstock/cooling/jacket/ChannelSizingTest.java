@@ -9,7 +9,13 @@ import dev.penstock.cooling.design.CoolantRoute;
 import dev.penstock.cooling.design.JacketCase;
 import dev.penstock.cooling.design.JacketDesign;
 import dev.penstock.cooling.design.JacketLimits;
+import dev.penstock.cooling.design.ChannelLayout;
+import dev.penstock.cooling.design.ChannelSection;
+import dev.penstock.cooling.wall.ChannelKind;
+import dev.penstock.cooling.wall.WallDesign;
+import java.util.List;
 import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -63,5 +69,48 @@ class ChannelSizingTest {
         if (result.pressureDrop() < 0.9 * budget) {
             assertThat(result.peakWallTemperature()).isCloseTo(0.93 * allowed, within(0.025 * allowed));
         }
+    }
+
+    /** Identity: a thinner wall at the throat costs a hydrogen jacket no pressure, since it thickens where channels are wide. */
+    @Test
+    void aThinnerWallNeverCostsPressure() {
+        Cases.Engine engine = new Cases.Engine("oxygen", "hydrogen", 6, 10e6, 60, 2.5, 0.9, 1100e3);
+        JacketLimits limits = new JacketLimits(OptionalDouble.empty(), OptionalDouble.empty(), 0.4, 10);
+        double thinner = 0;
+        for (double thickness : new double[] {0.3e-3, 0.4e-3, 0.55e-3, 0.7e-3}) {
+            JacketDesign design = JacketDesign.automatic().withLimits(limits);
+            WallDesign wall = design.wall();
+            JacketResult jacket = SOLVER.solve(engine.fuelCooled(
+                    19e6,
+                    design.withWall(new WallDesign(
+                            wall.material(),
+                            OptionalDouble.of(thickness),
+                            wall.closeoutMaterial(),
+                            wall.closeoutThickness(),
+                            wall.coating()))));
+            assertThat(jacket.pressureDrop()).as("%s mm", 1e3 * thickness).isGreaterThan(0.99 * thinner);
+            assertThat(jacket.stations()).allMatch(s -> s.wallThickness() >= thickness);
+            assertThat(jacket.stations().get(jacket.stations().size() - 1).wallThickness())
+                    .isGreaterThan(1.2 * thickness);
+            thinner = jacket.pressureDrop();
+        }
+    }
+
+    /** Identity: a stated wall is taken where it is stated, straight over the logarithm of the area ratio between. */
+    @Test
+    void aWallIsStatedSectionBySection() {
+        JacketCase question = methane(6e6);
+        ChannelLayout layout = new ChannelLayout(
+                ChannelKind.MILLED,
+                OptionalDouble.of(120),
+                List.of(
+                        new ChannelSection(1, false, 2e-3, 12e-3, OptionalDouble.of(0.6e-3)),
+                        new ChannelSection(Math.E * Math.E, false, 2e-3, 12e-3, OptionalDouble.of(1.6e-3))),
+                OptionalDouble.empty());
+        JacketResult jacket = SOLVER.solve(question.withDesign(question.design().withChannels(layout)));
+        assertThat(jacket.stations()).allSatisfy(s -> assertThat(s.wallThickness())
+                .isCloseTo(
+                        s.x() <= 0 ? 0.6e-3 : Math.min(1.6e-3, 0.6e-3 + 0.5e-3 * Math.log(s.areaRatio())),
+                        within(1e-9)));
     }
 }

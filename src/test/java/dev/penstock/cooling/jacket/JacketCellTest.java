@@ -64,7 +64,7 @@ class JacketCellTest {
         for (JacketStation s : result.stations()) {
             double conductivity = s.heatFlux()
                     * s.radius()
-                    * Math.log((s.radius() + THICKNESS) / s.radius())
+                    * Math.log((s.radius() + s.wallThickness()) / s.radius())
                     / (s.gasSideWallTemperature() - s.coolantSideWallTemperature());
             double mean = 0.5 * (s.gasSideWallTemperature() + s.coolantSideWallTemperature());
             double material = Cases.WALLS

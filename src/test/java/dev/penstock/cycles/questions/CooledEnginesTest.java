@@ -2,6 +2,7 @@ package dev.penstock.cycles.questions;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.penstock.provenance.LimitCheck;
 import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cycles.Concepts;
 import dev.penstock.cycles.sheet.EngineBalance;
@@ -81,5 +82,12 @@ class CooledEnginesTest {
         assertThat(demo("heron.toml", Map.of()).cooling().get(0).warnings())
                 .extracting(Warning::message)
                 .anyMatch(m -> m.contains("soot on the wall takes"));
+    }
+
+    /** A wall thinner than usual keeps every limit far above the pressure of the demo: it must not lower the highest one. */
+    @Test
+    void aThinWallReachesHighPressure() throws IOException {
+        EngineBalance thin = demo("tern.toml", Map.of("engine.chamber_pressure", "20 MPa", "cooling.wall_thickness", "0.4 mm"));
+        assertThat(thin.cooling().get(0).limits()).allMatch(LimitCheck::met);
     }
 }
