@@ -96,7 +96,7 @@ public final class JacketInputs {
                     "coking_share",
                     Range.of(0, 1),
                     "Share of the way from where the coolant's deposits set in to the hottest wall that is known to serve")
-            .usual(Usual.of(0.0, "where deposits set in", ""));
+            .usual(Usual.between(0, 0, 0.5, Usual.COMMON).because("where deposits set in"));
     /** Why the default of {@link #PRESSURE_DROP_LIMIT} is what it is. */
     public static final String PRESSURE_DROP_REASON =
             "10 to 25 % of chamber pressure are usual up to 10 MPa, more above,"

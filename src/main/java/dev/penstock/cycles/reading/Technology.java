@@ -132,10 +132,11 @@ public enum Technology {
     }
 
     private static Setting<Double> coking() {
-        return set(
-                JacketInputs.COKING_SHARE,
-                0.5,
-                "half-way to the hottest coolant-side wall that is known to serve with refined fuel at high velocity");
+        Usual<Double> usual = Usual.of(
+                new Spread(0, 0.5, 1),
+                "half-way to the hottest coolant-side wall that is known to serve with refined fuel at high velocity",
+                "");
+        return new Setting<>(JacketInputs.COKING_SHARE, usual);
     }
 
     private static Setting<Double> film(double fraction) {

@@ -104,8 +104,8 @@ class ChannelSizingTest {
                 ChannelKind.MILLED,
                 OptionalDouble.of(120),
                 List.of(
-                        new ChannelSection(1, false, 2e-3, 12e-3, OptionalDouble.of(0.6e-3)),
-                        new ChannelSection(Math.E * Math.E, false, 2e-3, 12e-3, OptionalDouble.of(1.6e-3))),
+                        new ChannelSection(1, false, 4e-3, 12e-3, OptionalDouble.of(0.6e-3)),
+                        new ChannelSection(Math.E * Math.E, false, 4e-3, 12e-3, OptionalDouble.of(1.6e-3))),
                 OptionalDouble.empty());
         JacketResult jacket = SOLVER.solve(question.withDesign(question.design().withChannels(layout)));
         assertThat(jacket.stations()).allSatisfy(s -> assertThat(s.wallThickness())
