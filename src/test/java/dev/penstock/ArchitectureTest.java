@@ -66,10 +66,19 @@ class ArchitectureTest {
                     "cooling", List.of("coolant", "wall", "gas", "design", "march", "jacket", "search", "protection")),
             Map.entry(
                     "turbomachinery",
-                    List.of("speed", "pump", "turbine", "shaft", "electric", "start", "feed", "mass")),
+                    List.of("speed", "pump", "turbine", "shaft", "electric", "start", "feed", "mass", "metal")),
             Map.entry(
                     "cycles",
-                    List.of("concept", "origin", "sheet", "arrangements", "reading", "solving", "questions", "trail")),
+                    List.of(
+                            "concept",
+                            "origin",
+                            "sheet",
+                            "hardware",
+                            "arrangements",
+                            "reading",
+                            "solving",
+                            "questions",
+                            "trail")),
             Map.entry("study", List.of("store", "", "space", "search", "sample")),
             Map.entry("claims", List.of("figure", "file", "prior", "likelihood", "answer")),
             Map.entry("numerics", List.of("", "sampling", "design", "optimum", "variance")),

@@ -10,6 +10,7 @@ import dev.penstock.quantities.Constants;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Burnt or decomposed gas of fixed composition as a real gas: an ideal gas, that of {@link FrozenGas} or one from a table, and the
@@ -111,6 +112,11 @@ public final class DenseWorkingFluid implements WorkingFluid {
                         pressure / 1e6,
                         pressure / 1e7,
                         2.5 * pressure / 1e7)));
+    }
+
+    @Override
+    public OptionalDouble moleFraction(String species, double pressure, double temperature) {
+        return ideal.moleFraction(species, pressure, temperature);
     }
 
     @Override

@@ -3,6 +3,7 @@ package dev.penstock.combustion;
 import dev.penstock.combustion.equilibrium.EquilibriumSolver;
 import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.provenance.ModelCard;
+import java.util.OptionalDouble;
 
 /**
  * Burnt gas that stays in chemical equilibrium as it expands. Several such fluids may share a solver; each question starts
@@ -30,6 +31,15 @@ public final class EquilibriumWorkingFluid implements WorkingFluid {
     @Override
     public ModelCard model() {
         return EquilibriumSolver.CARD;
+    }
+
+    @Override
+    public OptionalDouble moleFraction(String species, double pressure, double temperature) {
+        synchronized (solver) {
+            startAfresh();
+            solver.setPressureTemperature(pressure, temperature);
+            return OptionalDouble.of(solver.freeze().moleFraction(species));
+        }
     }
 
     @Override

@@ -3,6 +3,7 @@ package dev.penstock.combustion;
 import dev.penstock.combustion.equilibrium.EquilibriumSolver;
 import dev.penstock.combustion.equilibrium.FrozenGas;
 import dev.penstock.provenance.ModelCard;
+import java.util.OptionalDouble;
 
 /**
  * Burnt or decomposed gas whose composition does not change as it expands. Every search starts at the temperature that the
@@ -32,6 +33,11 @@ public final class FrozenWorkingFluid implements WorkingFluid {
     @Override
     public ModelCard model() {
         return EquilibriumSolver.CARD;
+    }
+
+    @Override
+    public OptionalDouble moleFraction(String species, double pressure, double temperature) {
+        return OptionalDouble.of(gas.moleFraction(species));
     }
 
     @Override

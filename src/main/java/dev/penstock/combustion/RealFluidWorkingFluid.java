@@ -4,6 +4,7 @@ import dev.penstock.fluids.Propellant;
 import dev.penstock.fluids.state.FluidState;
 import dev.penstock.fluids.state.Phase;
 import dev.penstock.provenance.ModelCard;
+import java.util.OptionalDouble;
 
 /**
  * A heated propellant that drives a turbine unburnt, with the properties of the real fluid and enthalpies relative to the
@@ -26,6 +27,11 @@ public final class RealFluidWorkingFluid implements WorkingFluid {
     @Override
     public ModelCard model() {
         return propellant.fluid().model();
+    }
+
+    @Override
+    public OptionalDouble moleFraction(String species, double pressure, double temperature) {
+        return propellant.moleFraction(species);
     }
 
     @Override

@@ -1,6 +1,7 @@
 package dev.penstock.combustion;
 
 import dev.penstock.provenance.ModelCard;
+import java.util.OptionalDouble;
 
 /**
  * Whatever drives a turbine: burnt gas in equilibrium or frozen, an empirical gas, or a heated real fluid. Enthalpies are
@@ -34,4 +35,14 @@ public interface WorkingFluid {
      * @return state there
      */
     WorkingState atPressureEntropy(double pressure, double entropy);
+
+    /**
+     * @param species name of a gas species, for example "O2"
+     * @param pressure absolute pressure (Pa)
+     * @param temperature temperature (K)
+     * @return moles of it per mole of gas (-); empty if the composition is not known
+     */
+    default OptionalDouble moleFraction(String species, double pressure, double temperature) {
+        return OptionalDouble.empty();
+    }
 }

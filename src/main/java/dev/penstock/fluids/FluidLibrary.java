@@ -54,6 +54,11 @@ public final class FluidLibrary {
         return open(HomeFolder.find());
     }
 
+    /** @return the home folder, from which other data beside the fluids are read */
+    public Path home() {
+        return home;
+    }
+
     /**
      * @return ids of all fluids, sorted
      * @throws InvalidInput if there is no folder of fluids

@@ -10,7 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 
 /**
- * Where the files of fluids, gas species and wall materials are: the folder {@code fluids} of the home folder, or, where
+ * Where the files of fluids, gas species, wall materials and alloy families are: the folder {@code fluids} of the home folder, or, where
  * that has none, the copy that travels in Penstock's archive.
  */
 public final class DataFolder {
@@ -42,6 +42,14 @@ public final class DataFolder {
      */
     public static Path walls(Path home) {
         return fluids(home).resolve("walls");
+    }
+
+    /**
+     * @param home home folder
+     * @return the folder of alloy families
+     */
+    public static Path metals(Path home) {
+        return fluids(home).resolve("metals");
     }
 
     /** The archive is opened when it is first needed, and read by everyone from then on. */

@@ -109,7 +109,7 @@ class AnswerSchemaTest {
                         List.of("fluid", "methane"),
                         List.of("fluid", "methane", "--pressure", "10MPa", "--temperature", "110K")));
         List<List<String>> lists = new ArrayList<>();
-        for (String kind : List.of("fluids", "gas", "walls", "cycles", "limits", "figures", "inputs")) {
+        for (String kind : List.of("fluids", "gas", "walls", "metals", "cycles", "limits", "figures", "inputs")) {
             lists.add(List.of("list", kind));
         }
         all.put("list", lists);

@@ -48,6 +48,7 @@ class ListCommandTest {
         assertThat(keys("fluids")).contains("oxygen", "rp-1");
         assertThat(keys("gas")).contains("H2O");
         assertThat(keys("walls")).contains("grcop-42");
+        assertThat(keys("metals")).contains("nickel-superalloy", "titanium-alloy");
         assertThat(keys("cycles")).contains("gas-generator", "full-flow");
         assertThat(keys("inputs")).contains("engine.chamber_pressure", "cooling.sections[].width");
         assertThat(keys("figures")).contains("engine.isp_vacuum_s", "pumps.NAME.speed_rad_s");
@@ -71,6 +72,6 @@ class ListCommandTest {
     void anUnknownKindNamesThoseThereAre() {
         Run run = Run.of("list", "fluidz");
         assertThat(run.code()).isEqualTo(2);
-        assertThat(run.err()).contains("fluidz", "fluids, gas, walls");
+        assertThat(run.err()).contains("fluidz", "fluids, gas, walls, metals");
     }
 }

@@ -36,7 +36,7 @@ class RenamedFluidsTest {
     @BeforeAll
     static void copyEveryFluid() throws IOException {
         Path fluids = Files.createDirectories(folder.resolve("fluids"));
-        for (String kind : List.of("gas", "walls")) {
+        for (String kind : List.of("gas", "metals", "walls")) {
             Files.createSymbolicLink(
                     fluids.resolve(kind), HOME.resolve("fluids").resolve(kind));
         }
@@ -53,7 +53,7 @@ class RenamedFluidsTest {
     /** The links lead out of the folder, which is deleted with all that is in it. */
     @AfterAll
     static void removeLinks() throws IOException {
-        for (String link : List.of("fluids/gas", "fluids/walls", ".penstock")) {
+        for (String link : List.of("fluids/gas", "fluids/metals", "fluids/walls", ".penstock")) {
             Files.delete(folder.resolve(link));
         }
     }

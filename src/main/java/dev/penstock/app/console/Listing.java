@@ -23,6 +23,9 @@ import dev.penstock.provenance.LimitKind;
 import dev.penstock.quantities.Notation;
 import dev.penstock.reports.text.TextTable;
 import dev.penstock.study.StudyInputs;
+import dev.penstock.turbomachinery.metal.AlloyFamily;
+import dev.penstock.turbomachinery.metal.AlloyLibrary;
+import dev.penstock.turbomachinery.metal.MetalLimit;
 import dev.penstock.turbomachinery.pump.PumpLimit;
 import dev.penstock.turbomachinery.shaft.ShaftLimit;
 import dev.penstock.turbomachinery.turbine.TurbineLimit;
@@ -30,6 +33,7 @@ import dev.penstock.vehicle.ascent.AscentLimit;
 import dev.penstock.vehicle.plan.VehicleInputs;
 import dev.penstock.vehicle.stage.VehicleFigures;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -50,6 +54,18 @@ public record Listing(Kind kind, List<String> columns, List<List<String>> rows) 
     private static final String TITLE = "title";
     private static final String DOCUMENTED = "documented_in";
 
+    /** Parts with limits of their own. */
+    private static final List<Part> PARTS = List.of(
+            new Part("cooling jacket", "docs/theory/cooling.md", JacketLimit.values()),
+            new Part("pump", "docs/theory/turbomachinery.md", PumpLimit.values()),
+            new Part("turbine", "docs/theory/turbomachinery.md", TurbineLimit.values()),
+            new Part("shaft", "docs/theory/turbomachinery.md", ShaftLimit.values()),
+            new Part("tank", "docs/theory/cycles.md", TankLimit.values()),
+            new Part("injector", "docs/theory/chamber.md", InjectorLimit.values()),
+            new Part("metals of parts", "docs/theory/turbomachinery.md", MetalLimit.values()),
+            new Part("turbine exhaust", "docs/theory/cycles.md", ExhaustLimit.values()),
+            new Part("ascent", "docs/theory/vehicle.md", AscentLimit.values()));
+
     /** What can be listed. */
     public enum Kind {
         /** propellants, coolants, pressurants */
@@ -58,6 +74,8 @@ public record Listing(Kind kind, List<String> columns, List<List<String>> rows) 
         GAS(Listing::gas),
         /** wall materials */
         WALLS(Listing::walls),
+        /** alloy families in oxygen and hydrogen */
+        METALS(Listing::metals),
         /** engine cycles */
         CYCLES(session -> cycles()),
         /** limits of an engine and of an ascent */
@@ -129,6 +147,35 @@ public record Listing(Kind kind, List<String> columns, List<List<String>> rows) 
         return new Listing(Kind.WALLS, List.of(KEY, TITLE, "highest_temperature_K", DOCUMENTED), rows);
     }
 
+    private static Listing metals(Session session) {
+        List<List<String>> rows = AlloyLibrary.load(DataFolder.metals(session.home())).families().stream()
+                .map(f -> List.of(
+                        f.id(),
+                        f.name(),
+                        f.leastInOxygen()
+                                .map(t -> Notation.significant(t.threshold(), 3) + (t.burnt() ? "" : ", none burnt"))
+                                .orElse("no test held"),
+                        f.hydrogen().stream()
+                                .min(Comparator.comparingDouble(AlloyFamily.HydrogenTest::strengthRatio))
+                                .map(t -> Notation.significant(t.strengthRatio(), 2))
+                                .orElse("no test held"),
+                        f.inOxygen(),
+                        f.inHydrogen(),
+                        "fluids/metals/" + f.id() + ".toml"))
+                .toList();
+        return new Listing(
+                Kind.METALS,
+                List.of(
+                        KEY,
+                        TITLE,
+                        "oxygen_threshold_Pa",
+                        "strength_in_hydrogen",
+                        "in_oxygen",
+                        "in_hydrogen",
+                        DOCUMENTED),
+                rows);
+    }
+
     private static Listing cycles() {
         List<List<String>> rows = Cycle.all().stream()
                 .map(c -> List.of(c.id(), c.title(), c.summary(), "docs/theory/cycles.md"))
@@ -138,16 +185,7 @@ public record Listing(Kind kind, List<String> columns, List<List<String>> rows) 
 
     private static Listing limits() {
         List<List<String>> rows = new ArrayList<>();
-        List<Part> parts = List.of(
-                new Part("cooling jacket", "docs/theory/cooling.md", JacketLimit.values()),
-                new Part("pump", "docs/theory/turbomachinery.md", PumpLimit.values()),
-                new Part("turbine", "docs/theory/turbomachinery.md", TurbineLimit.values()),
-                new Part("shaft", "docs/theory/turbomachinery.md", ShaftLimit.values()),
-                new Part("tank", "docs/theory/cycles.md", TankLimit.values()),
-                new Part("injector", "docs/theory/chamber.md", InjectorLimit.values()),
-                new Part("turbine exhaust", "docs/theory/cycles.md", ExhaustLimit.values()),
-                new Part("ascent", "docs/theory/vehicle.md", AscentLimit.values()));
-        for (Part part : parts) {
+        for (Part part : PARTS) {
             for (LimitKind kind : part.limits()) {
                 rows.add(List.of(
                         kind.key(),
@@ -210,15 +248,7 @@ public record Listing(Kind kind, List<String> columns, List<List<String>> rows) 
 
     /** @return the limits of all parts, for those who check that none is left out */
     public static Stream<Class<?>> limitKinds() {
-        return Stream.of(
-                JacketLimit.class,
-                PumpLimit.class,
-                TurbineLimit.class,
-                ShaftLimit.class,
-                TankLimit.class,
-                InjectorLimit.class,
-                ExhaustLimit.class,
-                AscentLimit.class);
+        return PARTS.stream().map(part -> ((Enum<?>) part.limits()[0]).getDeclaringClass());
     }
 
     /** @return JSON document */

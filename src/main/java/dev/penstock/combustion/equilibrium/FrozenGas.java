@@ -88,6 +88,15 @@ public final class FrozenGas implements GasCursor {
     }
 
     /**
+     * @param species name of a species
+     * @return moles of it per mole of gas, condensed species left out (-)
+     */
+    public double moleFraction(String species) {
+        int index = set.indexOf(species);
+        return index >= 0 && index < set.gasCount() ? moles[index] / gasMoles : 0;
+    }
+
+    /**
      * @param species index in the species set
      * @return its amount (mol/kg)
      */

@@ -5,6 +5,7 @@ import dev.penstock.cycles.reading.ConceptReader;
 import dev.penstock.errors.Require;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.turbomachinery.mass.MassFactors;
+import dev.penstock.turbomachinery.metal.MetalDesign;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -33,6 +34,7 @@ import java.util.OptionalDouble;
  * @param electric electric drive, for the cycle that has one
  * @param limits hardware limits
  * @param mass what the masses of the models are multiplied by
+ * @param metals what the parts are made of that meet oxygen or hydrogen
  * @param pressurization how the tanks are kept under pressure, for the cycle without pumps
  * @param atPressure how it is made at another chamber pressure
  */
@@ -54,6 +56,7 @@ public record Concept(
         Optional<ElectricDesign> electric,
         DesignLimits limits,
         MassFactors mass,
+        MetalDesign metals,
         Optional<PressurizationDesign> pressurization,
         AtPressure atPressure) {
 
@@ -202,6 +205,7 @@ public record Concept(
                 electric,
                 limits,
                 mass,
+                metals,
                 pressurization,
                 again);
     }

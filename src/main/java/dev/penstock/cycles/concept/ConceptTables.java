@@ -24,12 +24,17 @@ public final class ConceptTables {
     public static final TableKey TURBINES = new TableKey("turbines");
     public static final TableKey EXPANDER = new TableKey("expander");
     public static final TableKey EXHAUST = new TableKey("exhaust");
+    public static final TableKey METALS = new TableKey("metals");
     public static final TableKey LIMITS = new TableKey("limits");
 
     private ConceptTables() {}
 
     public static TableKey tank(Side side) {
         return TANKS.in(side.key());
+    }
+
+    public static TableKey metals(Side side) {
+        return METALS.in(side.key());
     }
 
     public static TableKey pump(Side side) {

@@ -180,6 +180,7 @@ final class OffDesign {
                 own.electric(),
                 own.limits(),
                 own.mass(),
+                own.metals(),
                 own.pressurization(),
                 built);
     }

@@ -23,6 +23,7 @@ import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
 import dev.penstock.turbomachinery.electric.ElectricDrive;
 import dev.penstock.turbomachinery.mass.MassPart;
+import dev.penstock.turbomachinery.metal.MetalPart;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -120,6 +121,10 @@ public final class ConceptInputs {
             groups.add(PressurizationInputs.group());
         }
         groups.add(MassPart.group());
+        groups.add(InputGroup.table(ConceptTables.METALS.key(), "Metals of parts that meet oxygen or hydrogen")
+                .with(
+                        MetalPart.group(Side.OXIDIZER.key(), "the oxidizer and gas rich in it"),
+                        MetalPart.group(Side.FUEL.key(), "the fuel and gas rich in it")));
         groups.add(vehicle);
         groups.addAll(List.of(SOURCES, UNCERTAINTY));
         return InputGroup.table("", "A rocket engine", NAME, DESCRIPTION, CYCLE, TECHNOLOGY)

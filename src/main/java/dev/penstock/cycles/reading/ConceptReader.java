@@ -21,6 +21,7 @@ import dev.penstock.errors.OutsideValidity;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.fluids.UsualFluids;
+import dev.penstock.input.DataFolder;
 import dev.penstock.input.Input;
 import dev.penstock.input.InputFile;
 import dev.penstock.input.InputGroup;
@@ -30,6 +31,8 @@ import dev.penstock.input.Spelling;
 import dev.penstock.input.Usual;
 import dev.penstock.turbomachinery.mass.MassFactors;
 import dev.penstock.turbomachinery.mass.MassPart;
+import dev.penstock.turbomachinery.metal.AlloyLibrary;
+import dev.penstock.turbomachinery.metal.MetalDesign;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -63,6 +66,7 @@ public final class ConceptReader {
     private static final InputGroup ANY_CYCLE = ConceptInputs.ofAll(VEHICLE);
 
     private final FluidLibrary fluids;
+    private volatile AlloyLibrary alloys;
 
     /** @param fluids where propellants are looked up */
     public ConceptReader(FluidLibrary fluids) {
@@ -246,6 +250,7 @@ public final class ConceptReader {
         Supplier<Optional<PressurizationDesign>> pressurization =
                 PressurizationKeys.read(root, fluids, traits, head.oxidizer(), head.fuel());
         Supplier<MassFactors> mass = mass(root.table(MassPart.group()));
+        Supplier<MetalDesign> metals = MetalKeys.read(root, alloys(), head.fuel());
         return () -> {
             ConceptDocument text = document.get();
             return new Concept(
@@ -266,9 +271,20 @@ public final class ConceptReader {
                     electric.get(),
                     limits.get(),
                     mass.get(),
+                    metals.get(),
                     pressurization.get(),
                     new Again(this, text));
         };
+    }
+
+    /** Read when a concept is first read, then kept. */
+    private AlloyLibrary alloys() {
+        AlloyLibrary held = alloys;
+        if (held == null) {
+            held = AlloyLibrary.load(DataFolder.metals(fluids.home()));
+            alloys = held;
+        }
+        return held;
     }
 
     /** Two are the same if reader and text are. */

@@ -16,6 +16,7 @@ import dev.penstock.provenance.LimitCheck;
 import dev.penstock.quantities.Constants;
 import dev.penstock.turbomachinery.electric.ElectricSizing;
 import dev.penstock.turbomachinery.mass.EngineMass;
+import dev.penstock.turbomachinery.metal.MetalReport;
 import dev.penstock.turbomachinery.pump.PumpSizing;
 import dev.penstock.turbomachinery.shaft.ShaftBalance;
 import dev.penstock.turbomachinery.turbine.TurbineSizing;
@@ -40,6 +41,7 @@ import java.util.OptionalDouble;
  * @param electric electric drive, for the cycle that has one
  * @param engineLosses what lies between the chamber's and the engine's specific impulse
  * @param limits every limit held against its value: cycle, machines and jackets
+ * @param metals parts that meet oxygen or hydrogen, with the tests of their metals
  * @param warnings what the reader must know
  * @param residuals what is left of every closing equation
  * @param audit mass and energy added up again from the stations
@@ -61,6 +63,7 @@ public record EngineBalance(
         Optional<ElectricSizing> electric,
         List<NamedLoss> engineLosses,
         List<LimitCheck> limits,
+        MetalReport metals,
         List<Warning> warnings,
         List<Residual> residuals,
         EnergyAudit audit,

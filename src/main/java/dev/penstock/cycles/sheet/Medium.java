@@ -10,6 +10,7 @@ import dev.penstock.provenance.ModelCard;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** What flows between components: a propellant, or burnt gas. Enthalpies are relative to the elements. */
 public sealed interface Medium {
@@ -28,6 +29,9 @@ public sealed interface Medium {
 
     /** Temperature (K) and density (kg/m³) at a pressure (Pa) and absolute enthalpy (J/kg). */
     Condition at(double pressure, double enthalpy);
+
+    /** Moles of a species, for example "O2", per mole (-) at a pressure (Pa) and temperature (K); empty if not known. */
+    OptionalDouble moleFraction(String species, double pressure, double temperature);
 
     /** Temperature (K), density (kg/m³) and what the fluid model says of the state. */
     record Condition(double temperature, double density, List<Warning> warnings) {}
@@ -55,6 +59,11 @@ public sealed interface Medium {
         @Override
         public boolean burnt() {
             return false;
+        }
+
+        @Override
+        public OptionalDouble moleFraction(String species, double pressure, double temperature) {
+            return propellant.moleFraction(species);
         }
 
         /** Path of the enthalpy of formation of a propellant. */
@@ -129,6 +138,11 @@ public sealed interface Medium {
         @Override
         public ModelCard model() {
             return fluid.model();
+        }
+
+        @Override
+        public OptionalDouble moleFraction(String species, double pressure, double temperature) {
+            return fluid.moleFraction(species, pressure, temperature);
         }
 
         @Override

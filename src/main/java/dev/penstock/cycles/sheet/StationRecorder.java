@@ -45,6 +45,7 @@ public final class StationRecorder {
     private final Trail trail = new Trail();
     private final InputPaths inputs;
     private final List<Station> stations = new ArrayList<>();
+    private final Map<Integer, Medium> media = new LinkedHashMap<>();
     private final Map<String, PartPlace> places = new LinkedHashMap<>();
     private final List<PressureStep> ladder = new ArrayList<>();
 
@@ -67,6 +68,11 @@ public final class StationRecorder {
                         CombustorPressure.CARD,
                         inputs.of(ConceptTables.CHAMBER.of(ChamberInputs.CONTRACTION_RATIO)),
                         List.of("chamber.throat_area_m2", "chamber.gas_isentropic_exponent")));
+    }
+
+    /** What flows at a station that was recorded. */
+    public Medium medium(int station) {
+        return media.get(station);
     }
 
     // ---- paths
@@ -104,6 +110,7 @@ public final class StationRecorder {
     /** A station as numbered, in the order of the numbers; its state follows from pressure, enthalpy and medium. */
     public void station(Station station, Medium medium) {
         stations.add(station);
+        media.put(station.number(), medium);
         String p = at(station.number());
         Origin state = Origin.of(medium.model(), List.of(p + ".pressure_Pa", p + ".enthalpy_J_kg"), medium.madeFrom());
         trail.record(p + ".temperature_K", station.temperature(), "K", state);

@@ -28,6 +28,7 @@ import dev.penstock.errors.Warning;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.quantities.Constants;
 import dev.penstock.turbomachinery.electric.ElectricSizing;
+import dev.penstock.turbomachinery.metal.MetalReport;
 import dev.penstock.turbomachinery.pump.PumpLimit;
 import dev.penstock.turbomachinery.pump.PumpSizing;
 import dev.penstock.turbomachinery.shaft.GearTeeth;
@@ -86,7 +87,9 @@ public final class BalanceReport {
                 new Auditor(sheet.stations(), sheet.components()).audit(heatLoads(jackets, chambers), shafts);
         Auditor.check(audit);
         EngineSummary summary = summary();
+        MetalReport metals = MetalParts.of(concept, sheet);
         collectWarnings(jackets);
+        warnings.addAll(metals.warnings());
         return new EngineBalance(
                 concept,
                 summary,
@@ -101,7 +104,8 @@ public final class BalanceReport {
                 solved.update().jets(),
                 electric(),
                 losses(summary),
-                limits(summary, jackets),
+                limits(summary, jackets, metals),
+                metals,
                 warnings,
                 residuals,
                 audit,
@@ -254,7 +258,7 @@ public final class BalanceReport {
         return losses;
     }
 
-    private List<LimitCheck> limits(EngineSummary summary, List<JacketResult> jackets) {
+    private List<LimitCheck> limits(EngineSummary summary, List<JacketResult> jackets, MetalReport metals) {
         List<LimitCheck> limits = new ArrayList<>();
         DesignLimits own = concept.limits();
         for (PumpSizing pump : pumps) {
@@ -301,6 +305,7 @@ public final class BalanceReport {
             }
         }
         jackets.forEach(j -> limits.addAll(j.limits()));
+        limits.addAll(metals.limits());
         return limits;
     }
 

@@ -16,6 +16,8 @@ import dev.penstock.cooling.jacket.JacketFigures;
 import dev.penstock.cycles.concept.ConceptTables;
 import dev.penstock.cycles.concept.EngineInputs;
 import dev.penstock.cycles.concept.Side;
+import dev.penstock.cycles.hardware.HardwareCount;
+import dev.penstock.cycles.hardware.HardwareFigures;
 import dev.penstock.cycles.origin.Definitions;
 import dev.penstock.cycles.origin.InputPaths;
 import dev.penstock.cycles.sheet.Component;
@@ -26,6 +28,7 @@ import dev.penstock.cycles.sheet.ExhaustNozzle;
 import dev.penstock.cycles.sheet.PressureStep;
 import dev.penstock.cycles.sheet.Residual;
 import dev.penstock.cycles.sheet.Station;
+import dev.penstock.cycles.sheet.StationRecorder;
 import dev.penstock.input.InputValue;
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.FigureTable;
@@ -36,6 +39,8 @@ import dev.penstock.provenance.Place;
 import dev.penstock.quantities.Notation;
 import dev.penstock.turbomachinery.mass.EngineMass;
 import dev.penstock.turbomachinery.mass.MassFigures;
+import dev.penstock.turbomachinery.metal.MetalFigures;
+import dev.penstock.turbomachinery.metal.MetalReport;
 import dev.penstock.turbomachinery.pump.PumpFigures;
 import dev.penstock.turbomachinery.shaft.ShaftFigures;
 import dev.penstock.turbomachinery.turbine.TurbineFigures;
@@ -201,6 +206,16 @@ public final class EngineFigures {
             .word("scope", "what it counts", b -> EngineMass.SCOPE)
             .table();
 
+    /** Metals in oxygen and hydrogen. */
+    private static final FigureTable<MetalReport> METALS = FigureTable.<MetalReport>ofOne()
+            .with(MetalFigures.WORST, report -> report)
+            .each(
+                    "parts",
+                    MetalReport::parts,
+                    MetalFigures.PARTS,
+                    (report, part, at) -> at.with(INLET, List.of(StationRecorder.at(part.station()))))
+            .table();
+
     /** Words of an input. */
     public static final FigureTable<InputValue> INPUTS = FigureTable.named(InputValue::key)
             .word("key", "input", InputValue::key)
@@ -268,6 +283,8 @@ public final class EngineFigures {
             .each("engine_losses", EngineBalance::engineLosses, LossFigures.ALL, EnginePlaces::engineLoss)
             .each("pressure_ladder", EngineBalance::pressureLadder, LADDER)
             .each("limits", EngineBalance::limits, CheckFigures.LIMITS, EnginePlaces::limit)
+            .part("hardware", b -> Optional.of(HardwareCount.of(b)), HardwareFigures.ALL)
+            .part("metals", b -> Optional.of(b.metals()), METALS)
             .word("within_limits", "within limits", EngineBalance::withinLimits)
             .word("limits_in_doubt", "limits in doubt", b -> !b.doubts().isEmpty())
             .each("warnings", EngineBalance::warnings, CheckFigures.WARNINGS)

@@ -257,6 +257,17 @@ public final class ConceptPage {
         }
         sections.add(MassView.section(balance));
         sections.add(new PageSection(
+                "hardware",
+                "Parts",
+                "How much has to be built, and does its metal bear what it meets?",
+                List.of(
+                        "Parts and joints are counted in the arrangement, for comparing arrangements. Thresholds in oxygen are"
+                                + " of rods at room temperature, and hot gas lowers them; losses in hydrogen are of short tests at"
+                                + " room temperature, where most alloys lose most."),
+                List.of(),
+                List.of(EngineTables.hardware(balance), EngineTables.metals(balance)),
+                List.of()));
+        sections.add(new PageSection(
                 "limits",
                 "Limits",
                 "What would stop the hardware, and how far off is it?",

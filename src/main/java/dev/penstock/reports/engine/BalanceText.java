@@ -94,6 +94,11 @@ public final class BalanceText {
                                 "name speed_rad_s power_delivered_W power_absorbed_W mechanical_loss_W mass_kg turbines pumps")));
         tables.addAll(cooling);
         tables.add(EngineTables.mass(balance));
+        tables.add(EngineTables.hardware(balance));
+        tables.add(EngineTables.metals(
+                balance,
+                "name metal temperature_K oxygen_pressure_Pa oxygen_threshold_Pa hydrogen_pressure_Pa"
+                        + " strength_in_hydrogen verdict"));
         return tables;
     }
 

@@ -26,6 +26,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** Several concepts side by side: JSON document, terminal table, page. */
 public final class ComparisonView {
@@ -39,7 +40,20 @@ public final class ComparisonView {
             "mass_flow_kg_s",
             "turbine_temperature_K",
             "discharge_pressure_Pa",
-            "pump_power_W");
+            "pump_power_W",
+            "hardware.parts",
+            "hardware.moving_parts");
+
+    /** Figures of the page beside the usual ones. */
+    private static final List<Measure> COUNTED = Stream.of(
+                    "hardware.parts",
+                    "hardware.machines",
+                    "hardware.burners",
+                    "hardware.valves",
+                    "hardware.moving_parts",
+                    "hardware.hot_joints")
+            .map(path -> Measure.named(path).orElseThrow())
+            .toList();
 
     private final List<Outcome> outcomes;
 
@@ -58,8 +72,8 @@ public final class ComparisonView {
             outcome.failure().ifPresent(f -> map.put("failure", f.getMessage()));
             outcome.balance().ifPresent(b -> {
                 Map<String, Object> all = FigureJson.of(EngineFigures.ALL, b);
-                for (String key :
-                        List.of("oxidizer", "fuel", "engine", "pumps", "turbines", "shafts", "within_limits")) {
+                for (String key : List.of(
+                        "oxidizer", "fuel", "engine", "pumps", "turbines", "shafts", "hardware", "within_limits")) {
                     map.put(key, all.get(key));
                 }
                 List<Map<String, Object>> jackets = FigureJson.each(JacketFigures.ALL, b.cooling());
@@ -159,7 +173,8 @@ public final class ComparisonView {
                         + b.concept().fuel().fluid().name()));
         List<EngineBalance> engines =
                 outcomes.stream().flatMap(o -> o.balance().stream()).toList();
-        for (Measure measure : Measure.ALL) {
+        for (Measure measure :
+                Stream.concat(Measure.ALL.stream(), COUNTED.stream()).toList()) {
             int better = measure.better(engines);
             List<OptionalDouble> values = outcomes.stream()
                     .map(o -> o.balance().map(measure::of).orElse(OptionalDouble.empty()))

@@ -5,6 +5,8 @@ import dev.penstock.chamber.loss.LossFigures;
 import dev.penstock.chamber.loss.NamedLoss;
 import dev.penstock.cooling.jacket.JacketFigures;
 import dev.penstock.cooling.jacket.JacketResult;
+import dev.penstock.cycles.hardware.HardwareCount;
+import dev.penstock.cycles.hardware.HardwareFigures;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.trail.EngineFigures;
 import dev.penstock.provenance.CheckFigures;
@@ -14,6 +16,7 @@ import dev.penstock.reports.text.Markup;
 import dev.penstock.reports.text.PageTable;
 import dev.penstock.turbomachinery.mass.MassFigures;
 import dev.penstock.turbomachinery.mass.MassItem;
+import dev.penstock.turbomachinery.metal.MetalFigures;
 import dev.penstock.turbomachinery.pump.PumpFigures;
 import dev.penstock.turbomachinery.shaft.ShaftFigures;
 import dev.penstock.turbomachinery.turbine.TurbineFigures;
@@ -138,6 +141,39 @@ public final class EngineTables {
         return mass("Engine mass", "mass.items", balance.mass().items())
                 .and(FigureRows.rows(
                         EngineFigures.HEADLINE, balance, "engine", List.of("mass_kg mass_low_kg mass_high_kg")));
+    }
+
+    /** @return what has to be built, counted */
+    public static PageTable hardware(EngineBalance balance) {
+        return FigureRows.sheet(
+                "What has to be built",
+                HardwareFigures.ALL,
+                HardwareCount.of(balance),
+                "hardware",
+                "parts machines pumps turbines motors rotors gears burners chambers injectors jackets valves moving_parts"
+                        + " joints hot_joints");
+    }
+
+    /** @return parts that meet oxygen or hydrogen, with what their metals bear */
+    public static PageTable metals(EngineBalance balance) {
+        return metals(
+                balance,
+                "name metal medium pressure_Pa temperature_K oxygen_pressure_Pa oxygen_threshold_Pa hydrogen_pressure_Pa"
+                        + " strength_in_hydrogen verdict usual source");
+    }
+
+    /**
+     * @param balance balanced engine
+     * @param keys keys of the figures that make the columns, parted by blanks
+     * @return the parts
+     */
+    public static PageTable metals(EngineBalance balance, String keys) {
+        return FigureRows.list(
+                "Metals in oxygen and hydrogen",
+                MetalFigures.PARTS,
+                "metals.parts",
+                balance.metals().parts(),
+                keys);
     }
 
     /** @return what relations for whole engines say */

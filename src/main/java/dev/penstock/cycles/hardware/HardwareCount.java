@@ -1,0 +1,127 @@
+package dev.penstock.cycles.hardware;
+
+import dev.penstock.cycles.concept.BoostDesign;
+import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.concept.Side;
+import dev.penstock.cycles.origin.Content;
+import dev.penstock.cycles.origin.PartKind;
+import dev.penstock.cycles.sheet.Component;
+import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.sheet.Station;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * What has to be built of an engine, counted from its arrangement: the parts and joints that the flow diagram has. Brackets,
+ * sensors, purge lines and igniters are not in an arrangement and not counted, so that counts compare arrangements and tell
+ * little of an engine alone.
+ *
+ * @param pumps pumps, boost pumps among them
+ * @param turbines turbines of gas, and of liquid where that turns a boost pump
+ * @param motors electric motors
+ * @param rotors shafts that turn, each with its bearings and seals
+ * @param gears toothed wheels
+ * @param burners gas generators and preburners
+ * @param chambers thrust chambers
+ * @param injectors injectors, those of burners among them
+ * @param jackets cooling jackets
+ * @param valves valves
+ * @param joints places where one part hands its flow to the next; several chambers have each their own
+ * @param hotJoints those in burnt gas
+ */
+public record HardwareCount(
+        int pumps,
+        int turbines,
+        int motors,
+        int rotors,
+        int gears,
+        int burners,
+        int chambers,
+        int injectors,
+        int jackets,
+        int valves,
+        int joints,
+        int hotJoints) {
+
+    /** Wheels of a gear. */
+    private static final int MESH = 2;
+
+    /** Parts of which each thrust chamber has its own. */
+    private static final Set<PartKind> OF_CHAMBER =
+            Set.of(PartKind.INJECTOR, PartKind.JACKET, PartKind.CHAMBER, PartKind.NOZZLE);
+
+    /** Parts that a flow passes without anything being built for it: branches are joints of what they join. */
+    private static final Set<PartKind> NO_PART = Set.of(PartKind.SPLIT, PartKind.MERGE);
+
+    /**
+     * @param balance a balanced engine
+     * @return its parts, counted
+     */
+    public static HardwareCount of(EngineBalance balance) {
+        Concept concept = balance.concept();
+        int chambers = concept.chambers();
+        int burners = count(balance, PartKind.GAS_GENERATOR) + count(balance, PartKind.PREBURNER);
+        return new HardwareCount(
+                balance.pumps().size(),
+                balance.turbines().size() + boosts(concept, BoostDesign.Drive.LIQUID),
+                count(balance, PartKind.MOTOR),
+                balance.shafts().size() + (concept.shafts().geared() ? 1 : 0),
+                MESH
+                        * (boosts(concept, BoostDesign.Drive.GEAR)
+                                + (concept.shafts().geared() ? 1 : 0)),
+                burners,
+                chambers,
+                burners + chambers,
+                chambers * balance.cooling().size(),
+                count(balance, PartKind.VALVE),
+                joints(balance, false),
+                joints(balance, true));
+    }
+
+    private static int count(EngineBalance balance, PartKind kind) {
+        return (int) balance.components().stream().filter(c -> c.kind() == kind).count();
+    }
+
+    private static int boosts(Concept concept, BoostDesign.Drive drive) {
+        return (int) List.of(Side.values()).stream()
+                .flatMap(side -> concept.feed(side).boost().stream())
+                .filter(boost -> boost.drive() == drive)
+                .count();
+    }
+
+    /** Stations that leave a part and enter another, inside a thrust chamber aside: that is one piece. */
+    private static int joints(EngineBalance balance, boolean hot) {
+        Set<Integer> left = new HashSet<>();
+        balance.components().forEach(c -> left.addAll(c.outlets()));
+        int joints = 0;
+        for (Component part : balance.components()) {
+            boolean inside = part.kind() == PartKind.CHAMBER || part.kind() == PartKind.NOZZLE;
+            if (inside || NO_PART.contains(part.kind())) {
+                continue;
+            }
+            int each = OF_CHAMBER.contains(part.kind()) ? balance.concept().chambers() : 1;
+            for (int number : part.inlets()) {
+                Station station = balance.station(number);
+                boolean burnt = station.content() == Content.BURNT_GAS;
+                joints += left.contains(number) && (burnt || !hot) ? each : 0;
+            }
+        }
+        return joints;
+    }
+
+    /** @return pumps, turbines and motors */
+    public int machines() {
+        return pumps + turbines + motors;
+    }
+
+    /** @return what moves: rotors, the second wheel of each gear and valves */
+    public int movingParts() {
+        return rotors + gears / MESH + valves;
+    }
+
+    /** @return parts that have to be built, joints aside */
+    public int parts() {
+        return machines() + gears + burners + chambers + injectors + jackets + valves;
+    }
+}

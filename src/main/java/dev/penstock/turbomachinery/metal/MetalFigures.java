@@ -1,0 +1,81 @@
+package dev.penstock.turbomachinery.metal;
+
+import static dev.penstock.provenance.Place.Role.INLET;
+import static dev.penstock.provenance.Place.of;
+import static dev.penstock.provenance.Place.own;
+import static dev.penstock.quantities.Notation.significant;
+
+import dev.penstock.provenance.FigureTable;
+import dev.penstock.provenance.ModelCard;
+import dev.penstock.provenance.Origin;
+import dev.penstock.quantities.Notation;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** What the check of metals publishes: a part, and the whole. */
+public final class MetalFigures {
+
+    private static final ModelCard PARTIAL = ModelCard.definition(
+            "turbomachinery.partial-pressure", "Partial pressure", "x p, x mole fraction", "ideal mixture");
+    private static final ModelCard NEAREST = ModelCard.definition(
+            "turbomachinery.metal-nearest",
+            "Part that is nearest to its limit",
+            "the worst of the parts",
+            "everywhere");
+
+    /** Figures of one part. */
+    public static final FigureTable<MetalCheck> PARTS = FigureTable.named(MetalCheck::name)
+            .word("name", "part", MetalCheck::name)
+            .word("metal", "metal", part -> part.metal().id())
+            .word("medium", "medium", MetalCheck::medium)
+            .number("pressure_Pa", "pressure", Notation.PRESSURE, MetalCheck::pressure)
+            .by(ModelCard.SAME, of(INLET, "pressure_Pa"))
+            .number("temperature_K", "temperature", Notation.TEMPERATURE, MetalCheck::temperature)
+            .by(ModelCard.SAME, of(INLET, "temperature_K"))
+            .optional("oxygen_pressure_Pa", "oxygen", Notation.PRESSURE, MetalCheck::oxygenPressure)
+            .by(PARTIAL, own("pressure_Pa"))
+            .optional("oxygen_threshold_Pa", "burns on from", Notation.PRESSURE, part -> threshold(part))
+            .from((part, at) -> Origin.given("published test", part.source()))
+            .optional(MetalLimit.OXYGEN.key(), "oxygen over threshold", significant("", 3), MetalCheck::overThreshold)
+            .by(PromotedCombustion.CARD, own("oxygen_pressure_Pa", "oxygen_threshold_Pa"))
+            .optional("hydrogen_pressure_Pa", "hydrogen", Notation.PRESSURE, MetalCheck::hydrogenPressure)
+            .by(PARTIAL, own("pressure_Pa"))
+            .optional(MetalLimit.HYDROGEN.key(), "strength in hydrogen", significant("", 3), MetalCheck::strengthRatio)
+            .by(HydrogenEmbrittlement.CARD, own("hydrogen_pressure_Pa"))
+            .word("verdict", "verdict", MetalCheck::verdict)
+            .word("usual", "what is usual", MetalCheck::note)
+            .word("source", "source", MetalCheck::source)
+            .table();
+
+    /** Figures of the whole. */
+    public static final FigureTable<MetalReport> WORST = FigureTable.<MetalReport>ofOne()
+            .optional(
+                    MetalLimit.OXYGEN.key(),
+                    "oxygen over threshold",
+                    significant("", 3),
+                    report -> number(report.nearestToBurning()
+                            .map(part -> part.overThreshold().orElseThrow())))
+            .from((report, at) ->
+                    new Origin(NEAREST, PARTS.paths(at.own("parts"), report.parts(), MetalLimit.OXYGEN.key())))
+            .lessIsBetter()
+            .optional(
+                    MetalLimit.HYDROGEN.key(),
+                    "strength in hydrogen",
+                    significant("", 3),
+                    report -> number(
+                            report.weakest().map(part -> part.strengthRatio().orElseThrow())))
+            .from((report, at) ->
+                    new Origin(NEAREST, PARTS.paths(at.own("parts"), report.parts(), MetalLimit.HYDROGEN.key())))
+            .moreIsBetter()
+            .table();
+
+    private MetalFigures() {}
+
+    private static OptionalDouble threshold(MetalCheck part) {
+        return number(part.oxygenTest().map(AlloyFamily.OxygenTest::threshold));
+    }
+
+    private static OptionalDouble number(Optional<Double> value) {
+        return value.map(OptionalDouble::of).orElse(OptionalDouble.empty());
+    }
+}
