@@ -70,9 +70,9 @@ public final class AlloyLibrary {
         String inOxygen = root.text("in_oxygen");
         String inHydrogen = root.text("in_hydrogen");
         List<OxygenRow> oxygen =
-                root.tables("oxygen").stream().map(OxygenRow::read).toList();
+                root.tables("oxygen_test").stream().map(OxygenRow::read).toList();
         List<HydrogenRow> hydrogen =
-                root.tables("hydrogen").stream().map(HydrogenRow::read).toList();
+                root.tables("hydrogen_test").stream().map(HydrogenRow::read).toList();
         file.finish();
         return new AlloyFamily(
                 fileName.substring(0, fileName.length() - ENDING.length()),

@@ -87,10 +87,10 @@ public record MetalReport(List<MetalCheck> parts) {
                         (oxygen ? PromotedCombustion.CARD : HydrogenEmbrittlement.CARD).id(),
                         String.format(
                                 Locale.ROOT,
-                                "%s: no test of %s in %s is held, so nothing says that it bears it",
+                                "%s: no test of %s %s is held, so nothing says that it bears it",
                                 part.name(),
                                 part.metal().id(),
-                                oxygen ? "oxygen" : "hydrogen")))
+                                oxygen ? "in oxygen" : "in hydrogen")))
                 : Optional.empty();
     }
 
