@@ -191,7 +191,8 @@ public final class Machinery {
                         liquid.propellant().fluid(),
                         balanceModels.liquidState(liquid, discharge, in.enthalpy() + work),
                         in.pressure(),
-                        boost.driveEfficiency()));
+                        boost.driveEfficiency(),
+                        balanceModels.pumpModel().known(liquid.propellant().fluid())));
         sheet.recorder().ifPresent(r -> {
             boosts.get(side)
                     .drivenBy(String.format(

@@ -6,6 +6,7 @@ import dev.penstock.errors.PropertyFailure;
 import dev.penstock.errors.Warning;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.fluids.state.FluidState;
+import dev.penstock.fluids.state.KnownStates;
 import dev.penstock.provenance.ModelCard;
 import java.util.List;
 import java.util.Locale;
@@ -124,6 +125,10 @@ public sealed interface Medium {
 
         FluidState state(double pressure, double enthalpy) {
             return propellant.fluid().atPressureEnthalpy(pressure, ownEnthalpy(enthalpy));
+        }
+
+        FluidState state(double pressure, double enthalpy, KnownStates known) {
+            return propellant.fluid().atPressureEnthalpy(pressure, ownEnthalpy(enthalpy), known);
         }
 
         /** Enthalpy on the fluid model's own zero (J/kg). */

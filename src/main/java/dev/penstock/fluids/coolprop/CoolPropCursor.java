@@ -5,6 +5,7 @@ import dev.penstock.errors.PropertyFailure;
 import dev.penstock.fluids.state.FluidCursor;
 import dev.penstock.fluids.state.FluidSamples;
 import dev.penstock.fluids.state.FluidState;
+import dev.penstock.fluids.state.KnownStates;
 import dev.penstock.fluids.state.Phase;
 import java.util.OptionalDouble;
 
@@ -54,6 +55,43 @@ final class CoolPropCursor implements FluidCursor {
     @Override
     public void setPressureEntropy(double p, double s) {
         set(p, CoolPropOutput.ENTROPY, s);
+    }
+
+    /** The state at a pressure and enthalpy, from a state that is known. */
+    FluidState atPressureEnthalpy(double p, double h, KnownStates known) {
+        placed = false;
+        if (warm.arrive(known, p, CoolPropOutput.ENTHALPY, h, WarmFlash.POLISHED)) {
+            arrived(p);
+        } else {
+            set(p, CoolPropOutput.ENTHALPY, h);
+        }
+        FluidState state = snapshot();
+        if (phase != Phase.TWO_PHASE) {
+            known.add(warm.point(p, state.density(), state.temperature(), state.enthalpy(), state.entropy()));
+        }
+        return state;
+    }
+
+    /**
+     * Enthalpy at a pressure and entropy, from a state that is known. The search ends early, and what is left of the way is made
+     * up by dh = T ds + dp/ρ.
+     */
+    double enthalpyAtPressureEntropy(double p, double s, KnownStates known) {
+        placed = false;
+        boolean near = warm.arrive(known, p, CoolPropOutput.ENTROPY, s, WarmFlash.MADE_UP);
+        if (!near) {
+            set(p, CoolPropOutput.ENTROPY, s);
+            if (phase == Phase.TWO_PHASE) {
+                return enthalpy();
+            }
+        }
+        double there = handle.output(CoolPropOutput.PRESSURE);
+        double entropy = handle.output(CoolPropOutput.ENTROPY);
+        double enthalpy = handle.output(CoolPropOutput.ENTHALPY);
+        double density = handle.output(CoolPropOutput.DENSITY);
+        double temperature = handle.output(CoolPropOutput.TEMPERATURE);
+        known.add(warm.point(there, density, temperature, enthalpy, entropy));
+        return near ? enthalpy + temperature * (s - entropy) + (p - there) / density : enthalpy;
     }
 
     void setSaturatedLiquid(double t) {

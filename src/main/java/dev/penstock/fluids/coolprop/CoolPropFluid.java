@@ -7,6 +7,7 @@ import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.state.FluidCursor;
 import dev.penstock.fluids.state.FluidRange;
 import dev.penstock.fluids.state.FluidState;
+import dev.penstock.fluids.state.KnownStates;
 import dev.penstock.fluids.state.SaturationSamples;
 import dev.penstock.fluids.store.FluidStore;
 import dev.penstock.provenance.ModelCard;
@@ -154,6 +155,11 @@ public final class CoolPropFluid implements Fluid {
     }
 
     @Override
+    public FluidState atPressureEnthalpy(double pressure, double enthalpy, KnownStates known) {
+        return own().atPressureEnthalpy(pressure, enthalpy, known);
+    }
+
+    @Override
     public FluidState atPressureEntropy(double pressure, double entropy) {
         CoolPropCursor cursor = own();
         cursor.setPressureEntropy(pressure, entropy);
@@ -165,6 +171,11 @@ public final class CoolPropFluid implements Fluid {
         CoolPropCursor cursor = own();
         cursor.setPressureEntropy(pressure, entropy);
         return cursor.enthalpy();
+    }
+
+    @Override
+    public double enthalpyAtPressureEntropy(double pressure, double entropy, KnownStates known) {
+        return own().enthalpyAtPressureEntropy(pressure, entropy, known);
     }
 
     @Override

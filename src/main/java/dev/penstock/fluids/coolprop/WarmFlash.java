@@ -9,6 +9,7 @@ import static dev.penstock.fluids.coolprop.CoolPropOutput.PRESSURE_BY_TEMPERATUR
 import static dev.penstock.fluids.coolprop.CoolPropOutput.TEMPERATURE;
 
 import dev.penstock.errors.PropertyFailure;
+import dev.penstock.fluids.state.KnownStates;
 import dev.penstock.fluids.state.Phase;
 
 /**
@@ -22,7 +23,14 @@ final class WarmFlash {
 
     static final int MAXIMUM_STEPS = 10;
     static final double CONVERGED = 1e-10;
-    private static final double POLISHED = 1e-12;
+    static final double POLISHED = 1e-12;
+
+    /** So little of the way left that its square is nothing (-). */
+    static final double MADE_UP = 1e-7;
+
+    /** A known state further away is none to start from: the anchors are as near (-). */
+    private static final double REACH = 0.01;
+
     private static final double POLISHABLE = 1e-3;
 
     /** Steps from a state this near take the slopes of that state (-). */
@@ -103,6 +111,85 @@ final class WarmFlash {
         return move(pressure, second, wanted, POLISHED, POLISHABLE, POLISHABLE);
     }
 
+    /**
+     * Moves the handle to the wanted state from the nearest of some that are known.
+     *
+     * @param known states of the fluid
+     * @param pressure wanted pressure (Pa)
+     * @param second {@code ENTHALPY} or {@code ENTROPY}
+     * @param wanted its wanted value (J/kg or J/(kg·K))
+     * @param converged change of density and temperature that may be left (-)
+     * @return whether that succeeded; otherwise the handle is anywhere
+     */
+    boolean arrive(KnownStates known, double pressure, CoolPropOutput second, double wanted, double converged) {
+        KnownStates.Point nearest = null;
+        double least = REACH;
+        for (int i = 0; i < known.size(); i++) {
+            double size = stepFrom(known.get(i), pressure, second, wanted);
+            if (size < least) {
+                least = size;
+                nearest = known.get(i);
+            }
+        }
+        if (nearest == null) {
+            return false;
+        }
+        stepFrom(nearest, pressure, second, wanted);
+        slopes.take(nearest);
+        double rho = nearest.density() + step.density();
+        double t = nearest.temperature() + step.temperature();
+        try {
+            handle.update(CoolPropInputs.DENSITY_TEMPERATURE, rho, t);
+        } catch (PropertyFailure e) {
+            return false;
+        }
+        evaluations++;
+        return CoolPropPhases.of(handle) != Phase.TWO_PHASE
+                && move(
+                        rho,
+                        t,
+                        nearest.slopesAway() + least,
+                        pressure,
+                        second,
+                        wanted,
+                        converged,
+                        LARGEST_DENSITY_STEP,
+                        LARGEST_TEMPERATURE_STEP);
+    }
+
+    private double stepFrom(KnownStates.Point from, double pressure, CoolPropOutput second, double wanted) {
+        boolean enthalpy = second == ENTHALPY;
+        step.solve(
+                from.density(),
+                from.temperature(),
+                from.pressureByDensity(),
+                from.pressureByTemperature(),
+                from.isochoricHeatCapacity(),
+                pressure - from.pressure(),
+                enthalpy,
+                wanted - (enthalpy ? from.enthalpy() : from.entropy()));
+        return step.size();
+    }
+
+    /** @return the single-phase state at which the handle stands, with slopes from the end of the last search or read anew */
+    KnownStates.Point point(double pressure, double density, double temperature, double enthalpy, double entropy) {
+        double away = slopes.away(density, temperature);
+        if (!(away <= NEAR)) {
+            slopes.read(handle, density, temperature);
+            away = 0;
+        }
+        return new KnownStates.Point(
+                pressure,
+                density,
+                temperature,
+                enthalpy,
+                entropy,
+                slopes.pressureByDensity,
+                slopes.pressureByTemperature,
+                slopes.cv,
+                away);
+    }
+
     private boolean move(
             double pressure,
             CoolPropOutput second,
@@ -111,9 +198,36 @@ final class WarmFlash {
             double largestDensityStep,
             double largestTemperatureStep) {
         try {
-            double rho = handle.output(DENSITY);
-            double t = handle.output(TEMPERATURE);
-            double away = Double.POSITIVE_INFINITY;
+            return move(
+                    handle.output(DENSITY),
+                    handle.output(TEMPERATURE),
+                    Double.POSITIVE_INFINITY,
+                    pressure,
+                    second,
+                    wanted,
+                    converged,
+                    largestDensityStep,
+                    largestTemperatureStep);
+        } catch (PropertyFailure e) {
+            return false;
+        }
+    }
+
+    /** From where the handle stands; the slopes were taken so far away. */
+    private boolean move(
+            double density,
+            double temperature,
+            double slopesAway,
+            double pressure,
+            CoolPropOutput second,
+            double wanted,
+            double converged,
+            double largestDensityStep,
+            double largestTemperatureStep) {
+        try {
+            double rho = density;
+            double t = temperature;
+            double away = slopesAway;
             for (int steps = 0; steps < MAXIMUM_STEPS; steps++) {
                 if (away > NEAR) {
                     slopes.read(handle, rho, t);
@@ -159,13 +273,32 @@ final class WarmFlash {
 
         private double rho;
         private double t;
+        private double before;
         private double pressureByDensity;
         private double pressureByTemperature;
         private double cv;
 
+        /** Slopes of a known state, which were taken as far from it as it says. */
+        void take(KnownStates.Point point) {
+            rho = point.density();
+            t = point.temperature();
+            pressureByDensity = point.pressureByDensity();
+            pressureByTemperature = point.pressureByTemperature();
+            cv = point.isochoricHeatCapacity();
+            before = point.slopesAway();
+        }
+
+        /** How far from a state the slopes were taken (-); not a number before any were. */
+        double away(double density, double temperature) {
+            return rho > 0
+                    ? before + Math.max(Math.abs(density - rho) / rho, Math.abs(temperature - t) / t)
+                    : Double.NaN;
+        }
+
         void read(CoolPropHandle handle, double density, double temperature) {
             rho = density;
             t = temperature;
+            before = 0;
             pressureByDensity = handle.output(PRESSURE_BY_DENSITY);
             pressureByTemperature = handle.output(PRESSURE_BY_TEMPERATURE);
             cv = handle.output(ISOCHORIC_HEAT_CAPACITY);

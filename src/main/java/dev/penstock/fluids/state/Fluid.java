@@ -71,6 +71,18 @@ public interface Fluid {
     FluidState atPressureEnthalpy(double pressure, double enthalpy);
 
     /**
+     * The same, sought from a state that is known.
+     *
+     * @param pressure absolute pressure (Pa)
+     * @param enthalpy specific enthalpy (J/kg)
+     * @param known states of this fluid found lately; the one found is added
+     * @return the state there, the same as without them to 1e-10
+     */
+    default FluidState atPressureEnthalpy(double pressure, double enthalpy, KnownStates known) {
+        return atPressureEnthalpy(pressure, enthalpy);
+    }
+
+    /**
      * @param pressure absolute pressure (Pa)
      * @param entropy specific entropy (J/(kg·K))
      * @return the state there, two-phase ones included where the model has them
@@ -86,6 +98,18 @@ public interface Fluid {
      */
     default double enthalpyAtPressureEntropy(double pressure, double entropy) {
         return atPressureEntropy(pressure, entropy).enthalpy();
+    }
+
+    /**
+     * The same, sought from a state that is known.
+     *
+     * @param pressure absolute pressure (Pa)
+     * @param entropy specific entropy (J/(kg·K))
+     * @param known states of this fluid found lately; the one found is added
+     * @return specific enthalpy there (J/kg), the same as without them to 1e-10
+     */
+    default double enthalpyAtPressureEntropy(double pressure, double entropy, KnownStates known) {
+        return enthalpyAtPressureEntropy(pressure, entropy);
     }
 
     /**

@@ -3,6 +3,7 @@ package dev.penstock.turbomachinery.pump;
 import dev.penstock.errors.Require;
 import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.state.FluidState;
+import dev.penstock.fluids.state.KnownStates;
 import dev.penstock.input.Usual;
 import dev.penstock.provenance.ModelCard;
 import java.util.List;
@@ -38,12 +39,19 @@ public final class HydraulicTurbine {
      * @param behindMain state behind the main pump
      * @param exitPressure pressure behind the boost pump (Pa)
      * @param efficiency of the turbine (-)
+     * @param known states of the fluid found lately
      * @return drive flow (kg/s)
      * @throws dev.penstock.errors.OutsideValidity if the pressure does not fall through the turbine
      */
     public static double driveFlow(
-            double power, Fluid fluid, FluidState behindMain, double exitPressure, double efficiency) {
-        double drop = behindMain.enthalpy() - fluid.enthalpyAtPressureEntropy(exitPressure, behindMain.entropy());
+            double power,
+            Fluid fluid,
+            FluidState behindMain,
+            double exitPressure,
+            double efficiency,
+            KnownStates known) {
+        double drop =
+                behindMain.enthalpy() - fluid.enthalpyAtPressureEntropy(exitPressure, behindMain.entropy(), known);
         return Require.positive(CARD.id(), "power (W)", power)
                 / (Require.within(CARD.id(), "efficiency (-)", efficiency, 0.05, 1)
                         * Require.positive(CARD.id(), "drop through the turbine (J/kg)", drop));

@@ -5,6 +5,7 @@ import dev.penstock.errors.PropertyFailure;
 import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.state.FluidCursor;
 import dev.penstock.fluids.state.FluidState;
+import dev.penstock.fluids.state.KnownStates;
 
 /**
  * Isentropic enthalpy rise of a liquid over pressure from one inlet state, as a Chebyshev interpolant. A cycle's solver asks
@@ -28,6 +29,11 @@ final class LiquidIsentrope {
      * @throws dev.penstock.errors.PropertyFailure if the isentrope leaves the range of the fluid
      */
     LiquidIsentrope(Fluid fluid, FluidState inlet, double top) {
+        this(fluid, inlet, top, new KnownStates());
+    }
+
+    /** As above, with states of the fluid that were found lately. */
+    LiquidIsentrope(Fluid fluid, FluidState inlet, double top, KnownStates known) {
         this.inlet = inlet;
         this.top = top;
         double[] values = new double[NODES];
@@ -35,7 +41,7 @@ final class LiquidIsentrope {
             double x = Math.cos(Math.PI * (i + 0.5) / NODES);
             double pressure = inlet.pressure() + 0.5 * (x + 1) * (top - inlet.pressure());
             // divided by the pressure rise, so that the relative error stays small near the inlet
-            values[i] = rise(fluid, inlet, pressure) / (pressure - inlet.pressure());
+            values[i] = rise(fluid, inlet, pressure, known) / (pressure - inlet.pressure());
         }
         for (int k = 0; k < NODES; k++) {
             double sum = 0;
@@ -67,9 +73,9 @@ final class LiquidIsentrope {
         return (x * b1 - b2 + coefficients[0]) * (pressure - inlet.pressure());
     }
 
-    private static double rise(Fluid fluid, FluidState inlet, double pressure) {
+    private static double rise(Fluid fluid, FluidState inlet, double pressure, KnownStates known) {
         try {
-            return fluid.enthalpyAtPressureEntropy(pressure, inlet.entropy()) - inlet.enthalpy();
+            return fluid.enthalpyAtPressureEntropy(pressure, inlet.entropy(), known) - inlet.enthalpy();
         } catch (PropertyFailure e) {
             try (FluidCursor cursor = fluid.cursor()) {
                 return riseByTemperature(fluid, cursor, inlet, pressure, inlet.temperature());

@@ -1,9 +1,13 @@
 package dev.penstock.turbomachinery.pump;
 
 import dev.penstock.fluids.Propellant;
+import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.state.FluidState;
+import dev.penstock.fluids.state.KnownStates;
 import dev.penstock.provenance.ModelCard;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Work of compressing a real liquid: the isentropic enthalpy rise from the fluid's equation of state.
@@ -33,6 +37,7 @@ final class PumpHead {
     private final double[] askedPressure = new double[MEMORY];
     private final double[] answered = new double[MEMORY];
     private final int[] pressures = new int[MEMORY];
+    private final Map<Fluid, KnownStates> states = new IdentityHashMap<>();
     private int next;
     private int nextAsked;
 
@@ -60,16 +65,23 @@ final class PumpHead {
         }
         if (++pressures[known] < WORTH_AN_INTERPOLANT) {
             askedPressure[known] = pressure;
-            answered[known] =
-                    propellant.fluid().enthalpyAtPressureEntropy(pressure, inlet.entropy()) - inlet.enthalpy();
+            answered[known] = propellant
+                            .fluid()
+                            .enthalpyAtPressureEntropy(pressure, inlet.entropy(), known(propellant.fluid()))
+                    - inlet.enthalpy();
             return answered[known];
         }
         double ceiling = propellant.fluid().range().maximumPressure();
         double top = Math.max(pressure, Math.min(ROOM * pressure, ceiling));
-        LiquidIsentrope made = new LiquidIsentrope(propellant.fluid(), inlet, top);
+        LiquidIsentrope made = new LiquidIsentrope(propellant.fluid(), inlet, top, known(propellant.fluid()));
         remembered[next] = made;
         next = (next + 1) % MEMORY;
         return made.rise(pressure);
+    }
+
+    /** States of a liquid that were found lately. */
+    KnownStates known(Fluid fluid) {
+        return states.computeIfAbsent(fluid, f -> new KnownStates());
     }
 
     private int known(FluidState inlet) {

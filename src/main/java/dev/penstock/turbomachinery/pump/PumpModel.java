@@ -1,6 +1,8 @@
 package dev.penstock.turbomachinery.pump;
 
 import dev.penstock.errors.Warning;
+import dev.penstock.fluids.state.Fluid;
+import dev.penstock.fluids.state.KnownStates;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.quantities.Constants;
 import dev.penstock.turbomachinery.speed.ShaftTorsion;
@@ -208,6 +210,14 @@ public final class PumpModel {
                                 "m/s",
                                 "nasa-sp-8048")),
                 warnings(name, q, SpecificSpeed.metric(specific), settled));
+    }
+
+    /**
+     * @param fluid a liquid
+     * @return its states that were found lately, from which searches for others start
+     */
+    public KnownStates known(Fluid fluid) {
+        return heads.known(fluid);
     }
 
     private double head(PumpDuty duty) {

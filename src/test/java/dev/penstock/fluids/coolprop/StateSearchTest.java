@@ -9,6 +9,7 @@ import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.state.FluidCursor;
 import dev.penstock.fluids.state.FluidSamples;
 import dev.penstock.fluids.state.FluidState;
+import dev.penstock.fluids.state.KnownStates;
 import dev.penstock.fluids.state.Phase;
 import java.util.Arrays;
 import java.util.Random;
@@ -72,6 +73,35 @@ class StateSearchTest {
                         .isEqualTo(back.enthalpy());
             }
         }
+    }
+
+    /** Identity: a search from states found before, however near or far they are, finds what one without them finds. */
+    @ParameterizedTest
+    @CsvSource({"methane, 1.7e6", "methane, 4.7e6", "hydrogen, 1.4e6", "hydrogen, 6e6", "oxygen, 12e6"})
+    void knownStatesMoveNoAnswer(String id, double pressure) {
+        Fluid fluid = way.fluids().propellant(id).fluid();
+        double cold = 1.3 * fluid.range().minimumTemperature();
+        double low = fluid.atPressureTemperature(pressure, cold).enthalpy();
+        double high = fluid.atPressureTemperature(pressure, 600).enthalpy();
+        KnownStates known = new KnownStates();
+        Random random = new Random(3);
+        for (double spread : new double[] {1, 1e-2, 1e-4, 1e-7}) {
+            for (int i = 0; i < 40; i++) {
+                double p = pressure * (1 + 0.3 * spread * random.nextDouble());
+                double h = low + (high - low) * (0.3 + 0.5 * spread * random.nextDouble());
+                FluidState state = fluid.atPressureEnthalpy(p, h, known);
+                FluidState alone = fluid.atPressureEnthalpy(p, h);
+                assertThat(state.phase()).isEqualTo(alone.phase());
+                assertThat(state.density()).isCloseTo(alone.density(), within(1e-10 * alone.density()));
+                assertThat(state.temperature()).isCloseTo(alone.temperature(), within(1e-10 * alone.temperature()));
+                double behind = 1.2 * p;
+                assertThat(fluid.enthalpyAtPressureEntropy(behind, alone.entropy(), known))
+                        .isCloseTo(
+                                fluid.enthalpyAtPressureEntropy(behind, alone.entropy()),
+                                within(1e-10 * (high - low)));
+            }
+        }
+        assertThat(known.size()).isPositive();
     }
 
     /** Identity: a list across liquid, mixture and gas holds what single questions find, and nothing between the phases. */

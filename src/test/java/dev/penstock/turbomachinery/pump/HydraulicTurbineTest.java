@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.fluids.state.FluidState;
+import dev.penstock.fluids.state.KnownStates;
 import org.junit.jupiter.api.Test;
 
 class HydraulicTurbineTest {
@@ -38,7 +39,7 @@ class HydraulicTurbineTest {
     @Test
     void theDriveFlowCarriesThePower() {
         FluidState behind = OXYGEN.fluid().atPressureTemperature(40e6, 104);
-        double flow = HydraulicTurbine.driveFlow(1.5e6, OXYGEN.fluid(), behind, 2.35e6, 0.7);
+        double flow = HydraulicTurbine.driveFlow(1.5e6, OXYGEN.fluid(), behind, 2.35e6, 0.7, new KnownStates());
         // identity: along an isentrope dh = dp/ρ, added up by Simpson's rule from densities alone
         int steps = 20;
         double step = (40e6 - 2.35e6) / steps;
