@@ -74,7 +74,15 @@ public record ChamberContour(
      * @throws dev.penstock.errors.OutsideValidity if x is not on the wall
      */
     public double areaRatioAt(double x) {
-        double ratio = radiusAt(x) / throatRadius;
+        return areaRatioOf(radiusAt(x));
+    }
+
+    /**
+     * @param radius wall radius (m)
+     * @return cross-section over throat area (-), at least 1
+     */
+    public double areaRatioOf(double radius) {
+        double ratio = radius / throatRadius;
         return Math.max(1, ratio * ratio);
     }
 

@@ -160,7 +160,7 @@ public final class Expansion {
 
     /** Station at the state at which the cursor stands, with its transport properties worked out. */
     private NozzleStation station(GasCursor gas, WorkingState state, double areaRatio, boolean supersonic) {
-        GasTransport transport = gas.snapshot().transport();
+        GasTransport transport = gas.transport();
         return station(state, areaRatio, supersonic, transport.viscosity(), transport.frozenPrandtl());
     }
 

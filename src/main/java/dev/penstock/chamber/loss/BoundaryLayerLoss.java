@@ -7,6 +7,7 @@ import dev.penstock.chamber.flow.NozzleStation;
 import dev.penstock.provenance.ModelCard;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * Momentum lost to wall friction, by the integral momentum equation of a turbulent boundary layer.
@@ -50,15 +51,15 @@ public final class BoundaryLayerLoss extends LossModel {
         double start = Math.max(-contour.throatRadius(), -contour.chamberLength());
         double end = contour.nozzleLength();
         double theta = 0;
-        NozzleStation gas = gasAt(profile, contour, start);
         double radius = contour.radiusAt(start);
+        NozzleStation gas = gasAt(profile, contour, start, radius);
         double reynolds = 0;
         double x = start;
         for (int i = 1; i <= STEPS; i++) {
             double t = (double) i / STEPS;
             double nextX = start + (end - start) * t * (0.2 + 0.8 * t);
-            NozzleStation next = gasAt(profile, contour, nextX);
             double nextRadius = contour.radiusAt(nextX);
+            NozzleStation next = gasAt(profile, contour, nextX, nextRadius);
             double dx = nextX - x;
             double slope = (nextRadius - radius) / dx;
             double growth = Math.sqrt(1 + slope * slope) * dx;
@@ -79,14 +80,17 @@ public final class BoundaryLayerLoss extends LossModel {
         double area = Math.PI * contour.throatRadius() * contour.throatRadius();
         double thrust =
                 chamber.ideal().vacuumThrustCoefficient() * chamber.ideal().chamberPressure() * area;
+        double thickness = 1000 * theta;
+        double atExit = reynolds;
         return Result.nozzle(
                 1 - Math.min(0.5, drag / thrust),
-                String.format(
+                () -> String.format(
                         Locale.ROOT,
                         "momentum thickness %.3g mm at the exit, momentum Reynolds number %.3g, wall at %.0f K",
-                        1000 * theta,
-                        reynolds,
-                        WALL_TEMPERATURE));
+                        thickness,
+                        atExit,
+                        WALL_TEMPERATURE),
+                Optional.empty());
     }
 
     /** Adds friction over a step: dθ = k θ^−1/4 ds integrates to θ^5/4 rising by 5/4 k ds. */
@@ -110,8 +114,8 @@ public final class BoundaryLayerLoss extends LossModel {
         return gas.temperature() + recovery * gas.velocity() * gas.velocity() / (2 * gas.specificHeat());
     }
 
-    private static NozzleStation gasAt(GasProfile profile, ChamberContour contour, double x) {
-        double ratio = Math.min(contour.areaRatioAt(x), x > 0 ? profile.exit().areaRatio() : 1e6);
+    private static NozzleStation gasAt(GasProfile profile, ChamberContour contour, double x, double radius) {
+        double ratio = Math.min(contour.areaRatioOf(radius), x > 0 ? profile.exit().areaRatio() : 1e6);
         return profile.at(ratio, x > 0);
     }
 }

@@ -98,15 +98,17 @@ public final class KineticsLoss extends LossModel {
         double temperature = gas.temperature();
         double areaRatio = Math.max(1, chamber.profile().atPressure(pressure).areaRatio());
         double impulse = frozenImpulse(gas, ideal);
-        String note =
-                String.format(Locale.ROOT, "composition freezes at area ratio %.3g, %.0f K", areaRatio, temperature);
         Optional<Warning> warning = atThroat
                 ? Optional.of(
                         new Warning(
                                 CARD.id(),
                                 "recombination cannot keep up even at the throat; the composition of the throat is kept and the loss may be larger"))
                 : Optional.empty();
-        return Result.nozzle(Math.min(1, impulse / ideal.vacuumImpulse()), note, warning);
+        return Result.nozzle(
+                Math.min(1, impulse / ideal.vacuumImpulse()),
+                () -> String.format(
+                        Locale.ROOT, "composition freezes at area ratio %.3g, %.0f K", areaRatio, temperature),
+                warning);
     }
 
     /** Vacuum impulse at the exit's area with the gas as it is now (m/s). */

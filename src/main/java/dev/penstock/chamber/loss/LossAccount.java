@@ -12,11 +12,25 @@ import java.util.Optional;
 public final class LossAccount {
 
     private final IdealExpansion ideal;
-    private final List<NamedLoss> losses = new ArrayList<>();
+    private final List<Taken> taken = new ArrayList<>();
     private final List<Warning> warnings = new ArrayList<>();
     private double filmFactor = 1;
     private double vacuumImpulse;
     private double characteristicVelocity;
+
+    /** A loss, before anybody reads of it. */
+    private record Taken(LossKind kind, LossModel.Result result, double impulse, Optional<ModelCard> card) {
+
+        NamedLoss named() {
+            return new NamedLoss(
+                    Optional.of(kind),
+                    kind.title(),
+                    result.factor(),
+                    impulse,
+                    card,
+                    result.note().get());
+        }
+    }
 
     public LossAccount(IdealExpansion ideal) {
         this.ideal = ideal;
@@ -26,8 +40,7 @@ public final class LossAccount {
 
     public void takeOff(LossKind kind, LossModel.Result result, Optional<ModelCard> card) {
         double after = vacuumImpulse * result.factor();
-        losses.add(new NamedLoss(
-                Optional.of(kind), kind.title(), result.factor(), vacuumImpulse - after, card, result.note()));
+        taken.add(new Taken(kind, result, vacuumImpulse - after, card));
         result.warning().ifPresent(warnings::add);
         vacuumImpulse = after;
         characteristicVelocity *= result.velocityFactor();
@@ -35,7 +48,7 @@ public final class LossAccount {
     }
 
     public List<NamedLoss> losses() {
-        return losses;
+        return taken.stream().map(Taken::named).toList();
     }
 
     public List<Warning> warnings() {

@@ -5,6 +5,7 @@ import dev.penstock.errors.Require;
 import dev.penstock.errors.Warning;
 import dev.penstock.provenance.ModelCard;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** Computes one loss of a thrust chamber when the concept does not state its efficiency. */
 public abstract class LossModel {
@@ -64,14 +65,24 @@ public abstract class LossModel {
      *
      * @param factor impulse after over impulse before this loss (-)
      * @param velocityFactor c* after over c* before this loss (-)
-     * @param note one line for the reader, may be empty text
+     * @param note makes one line for the reader, may be empty text; a search for a size never asks
      * @param warning present outside the model's fit
      */
-    public record Result(double factor, double velocityFactor, String note, Optional<Warning> warning) {
+    public record Result(double factor, double velocityFactor, Supplier<String> note, Optional<Warning> warning) {
 
         public Result {
             Require.positive("loss", "factor (-)", factor);
             Require.positive("loss", "c* factor (-)", velocityFactor);
+        }
+
+        /** As the other, with the line made already. */
+        public Result(double factor, double velocityFactor, String note, Optional<Warning> warning) {
+            this(factor, velocityFactor, () -> note, warning);
+        }
+
+        /** A loss of the nozzle, which leaves c* alone. */
+        public static Result nozzle(double factor, Supplier<String> note, Optional<Warning> warning) {
+            return new Result(factor, 1, note, warning);
         }
 
         /** A loss of the nozzle, which leaves c* alone. */

@@ -2,6 +2,7 @@ package dev.penstock.combustion.equilibrium;
 
 import dev.penstock.combustion.gas.GasCursor;
 import dev.penstock.combustion.gas.GasState;
+import dev.penstock.combustion.gas.GasTransport;
 import dev.penstock.combustion.species.SpeciesLibrary;
 import dev.penstock.combustion.species.SpeciesSet;
 import dev.penstock.combustion.species.ThermoTable;
@@ -234,5 +235,10 @@ public final class FrozenGas implements GasCursor {
     @Override
     public GasState snapshot() {
         return new GasSnapshot(set).frozen(this);
+    }
+
+    @Override
+    public GasTransport transport() {
+        return new GasSnapshot(set).transport(this);
     }
 }

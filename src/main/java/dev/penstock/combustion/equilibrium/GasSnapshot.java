@@ -59,6 +59,20 @@ final class GasSnapshot {
         return state(gas, gas.frozenHeatCapacity(), gas.isentropicExponent(), gas.soundSpeed(), 0, 0, false);
     }
 
+    /** Transport properties of {@link #equilibrium} alone. */
+    GasTransport transport(EquilibriumSolver gas) {
+        gas.copyMoles(moles);
+        return transport(gas.temperature(), gas.frozenHeatCapacity(), gas.equilibriumHeatCapacity(), true);
+    }
+
+    /** Transport properties of {@link #frozen} alone. */
+    GasTransport transport(FrozenGas gas) {
+        for (int j = 0; j < moles.length; j++) {
+            moles[j] = gas.moles(j);
+        }
+        return transport(gas.temperature(), gas.frozenHeatCapacity(), gas.frozenHeatCapacity(), false);
+    }
+
     private GasState state(
             GasCursor gas,
             double heatCapacity,

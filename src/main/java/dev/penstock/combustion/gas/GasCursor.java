@@ -55,4 +55,7 @@ public interface GasCursor {
 
     /** @return the whole state as an immutable record, with transport properties */
     GasState snapshot();
+
+    /** @return transport properties of that record alone */
+    GasTransport transport();
 }

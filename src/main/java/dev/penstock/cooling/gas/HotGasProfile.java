@@ -51,7 +51,9 @@ public record HotGasProfile(
         }
         for (int i = 1; i < stations.size(); i++) {
             double step = stations.get(i).x() - stations.get(i - 1).x();
-            Require.positive("hot gas profile", "distance from station " + (i - 1) + " to the next (m)", step);
+            if (!(step > 0)) {
+                Require.positive("hot gas profile", "distance from station " + (i - 1) + " to the next (m)", step);
+            }
         }
     }
 

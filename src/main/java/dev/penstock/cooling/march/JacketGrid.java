@@ -111,15 +111,24 @@ public final class JacketGrid {
         List<HotGasStation> s = profile.stations();
         int n = s.size();
         double[] measure = new double[n];
+        double[] lengths = new double[n];
+        double[] opened = new double[n];
         double slender = 0;
         double change = 0;
+        double opening = opening(s.get(0));
         for (int i = 1; i < n; i++) {
-            slender += distance(s, i) / meanRadius(s, i);
-            change += Math.abs(opening(s, i) - opening(s, i - 1));
+            HotGasStation before = s.get(i - 1);
+            HotGasStation here = s.get(i);
+            double next = opening(here);
+            lengths[i] = Math.hypot(here.x() - before.x(), here.radius() - before.radius())
+                    / (0.5 * (here.radius() + before.radius()));
+            opened[i] = Math.abs(next - opening);
+            slender += lengths[i];
+            change += opened[i];
+            opening = next;
         }
         for (int i = 1; i < n; i++) {
-            double even = distance(s, i) / meanRadius(s, i) / slender;
-            measure[i] = measure[i - 1] + even + Math.abs(opening(s, i) - opening(s, i - 1)) / change;
+            measure[i] = measure[i - 1] + lengths[i] / slender + opened[i] / change;
         }
         double end = measureOf(s, measure, throatRadius * Math.sqrt(endAreaRatio));
         double start = startAreaRatio.isPresent() ? measureOf(s, measure, narrowestRadius) : 0;
@@ -158,19 +167,9 @@ public final class JacketGrid {
         fillCurvature(profile.throatCurvatureRadius());
     }
 
-    private static double distance(List<HotGasStation> s, int i) {
-        return Math.hypot(
-                s.get(i).x() - s.get(i - 1).x(),
-                s.get(i).radius() - s.get(i - 1).radius());
-    }
-
     /** √ln(A/A_t), which grows evenly away from a round throat. */
-    private double opening(List<HotGasStation> s, int i) {
-        return Math.sqrt(2 * Math.log(Math.max(1, s.get(i).radius() / throatRadius)));
-    }
-
-    private static double meanRadius(List<HotGasStation> s, int i) {
-        return 0.5 * (s.get(i).radius() + s.get(i - 1).radius());
+    private double opening(HotGasStation station) {
+        return Math.sqrt(2 * Math.log(Math.max(1, station.radius() / throatRadius)));
     }
 
     /** Measure of the place on the nozzle with that radius. */
