@@ -44,6 +44,9 @@ public final class ThrustChamber {
     private final NozzleFlow nozzle;
     private final List<LossModel> models;
 
+    /** Change of the throat area that the losses ask for with the one that they were computed for, as last seen (-). */
+    private double lastSlope;
+
     /** @param nozzle ideal nozzle flow */
     public ThrustChamber(NozzleFlow nozzle) {
         this.nozzle = nozzle;
@@ -137,6 +140,11 @@ public final class ThrustChamber {
         return size(design, injection, losses -> throatArea, OptionalDouble.empty());
     }
 
+    /** @return equilibria that were solved so far */
+    public int equilibria() {
+        return nozzle.solver().solutions();
+    }
+
     private interface AreaRule {
         double throatArea(LossAccount losses);
     }
@@ -164,7 +172,8 @@ public final class ThrustChamber {
                 return assemble(
                         design, ideal, profile, drawing, losses, next, wallStream(design, injection, ideal, losses));
             }
-            double slope = pass > 0 ? (next - lastNext) / (area - lastArea) : 0;
+            double slope = pass > 0 ? (next - lastNext) / (area - lastArea) : firstArea.isPresent() ? lastSlope : 0;
+            lastSlope = slope;
             lastArea = area;
             lastNext = next;
             // where the losses do not depend weakly on size, plain substitution

@@ -155,6 +155,11 @@ public final class GasGeneratorGas {
         return new TurbineGas(fluid, inlet, molarMass, GasModel.FROZEN, warnings);
     }
 
+    /** @return equilibria that were solved so far */
+    public int equilibria() {
+        return solvers.values().stream().mapToInt(EquilibriumSolver::solutions).sum();
+    }
+
     private EquilibriumSolver solver(Reactants reactants) {
         return solvers.computeIfAbsent(
                 reactants.composition().molesPerKilogram().keySet(), elements -> {

@@ -3,6 +3,7 @@ package dev.penstock.combustion.equilibrium;
 import dev.penstock.combustion.equilibrium.TemperatureBracket.Outcome;
 import dev.penstock.combustion.gas.GasCursor;
 import dev.penstock.combustion.gas.GasState;
+import dev.penstock.combustion.gas.GasTransport;
 import dev.penstock.combustion.species.SecondVirial;
 import dev.penstock.combustion.species.SpeciesLibrary;
 import dev.penstock.combustion.species.SpeciesSet;
@@ -60,6 +61,7 @@ public final class EquilibriumSolver implements GasCursor {
     private EquilibriumSearch search;
     private GibbsState state;
     private double exponent;
+    private int solutions;
 
     /** @param set elements and species to work with */
     public EquilibriumSolver(SpeciesSet set) {
@@ -220,12 +222,18 @@ public final class EquilibriumSolver implements GasCursor {
         solve(Assigned.ENTROPY, entropy, pressure);
     }
 
+    /** @return states that were sought since this was made */
+    public int solutions() {
+        return solutions;
+    }
+
     private void solve(Assigned assigned, double target, double pressure) {
         if (search == null) {
             throw new InvalidInput("equilibrium", "mixture", "not set", "set the mixture first");
         }
         Require.within("equilibrium", "pressure (Pa)", pressure, LOWEST_PRESSURE, HIGHEST_PRESSURE);
         exponent = 0;
+        solutions++;
         Outcome outcome = search.solve(assigned, target, pressure);
         if (outcome != Outcome.SOLVED) {
             search.forget();
@@ -418,5 +426,10 @@ public final class EquilibriumSolver implements GasCursor {
     @Override
     public GasState snapshot() {
         return snapshots.equilibrium(this);
+    }
+
+    @Override
+    public GasTransport transport() {
+        return snapshots.transport(this);
     }
 }

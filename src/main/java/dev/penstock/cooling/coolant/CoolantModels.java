@@ -4,14 +4,42 @@ import dev.penstock.fluids.state.Fluid;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicInteger;
 
 /**
- * Boiling lines and pseudo-critical lines of fluids, each made once, of nothing but its fluid. Safe to share between threads.
+ * Boiling lines and pseudo-critical lines of fluids, each made once, of nothing but its fluid. Safe to share between threads; counts
+ * the marches of whom it was made for.
  */
 public final class CoolantModels {
 
-    private final Map<Fluid, Optional<SaturationLine>> saturation = new ConcurrentHashMap<>();
-    private final Map<Fluid, PseudoCriticalLine> pseudoCritical = new ConcurrentHashMap<>();
+    private final Map<Fluid, Optional<SaturationLine>> saturation;
+    private final Map<Fluid, PseudoCriticalLine> pseudoCritical;
+    private final AtomicInteger marches = new AtomicInteger();
+
+    public CoolantModels() {
+        this(new ConcurrentHashMap<>(), new ConcurrentHashMap<>());
+    }
+
+    private CoolantModels(
+            Map<Fluid, Optional<SaturationLine>> saturation, Map<Fluid, PseudoCriticalLine> pseudoCritical) {
+        this.saturation = saturation;
+        this.pseudoCritical = pseudoCritical;
+    }
+
+    /** @return the same lines for somebody whose marches are counted from none */
+    public CoolantModels counting() {
+        return new CoolantModels(saturation, pseudoCritical);
+    }
+
+    /** Notes a march through a jacket. */
+    public void marched() {
+        marches.incrementAndGet();
+    }
+
+    /** @return marches so far */
+    public int marches() {
+        return marches.get();
+    }
 
     public Optional<SaturationLine> saturation(Fluid fluid) {
         return saturation.computeIfAbsent(fluid, SaturationLine::of);

@@ -41,17 +41,18 @@ public final class JacketSolver {
     private static final int MOST_WIDENINGS = 10;
 
     private final WallLibrary walls;
-    private final CoolantModels models = new CoolantModels();
+    private final CoolantModels models;
 
     private final boolean tabulated;
 
     /** @param walls wall materials */
     public JacketSolver(WallLibrary walls) {
-        this(walls, true);
+        this(walls, new CoolantModels(), true);
     }
 
-    private JacketSolver(WallLibrary walls, boolean tabulated) {
+    private JacketSolver(WallLibrary walls, CoolantModels models, boolean tabulated) {
         this.walls = walls;
+        this.models = models;
         this.tabulated = tabulated;
     }
 
@@ -60,7 +61,17 @@ public final class JacketSolver {
      * @return a solver that asks the fluids' full models at every step, ten to forty times slower
      */
     public static JacketSolver onFullModels(WallLibrary walls) {
-        return new JacketSolver(walls, false);
+        return new JacketSolver(walls, new CoolantModels(), false);
+    }
+
+    /** @return the same solver for one series of questions, whose marches are counted from none */
+    public JacketSolver counting() {
+        return new JacketSolver(walls, models.counting(), tabulated);
+    }
+
+    /** @return marches through jackets so far, those that sized channels and those of judgements included */
+    public int marches() {
+        return models.marches();
     }
 
     /**

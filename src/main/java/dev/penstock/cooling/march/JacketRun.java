@@ -41,6 +41,7 @@ public final class JacketRun implements AutoCloseable {
 
     private final ChannelFlow flow = new ChannelFlow();
     private final WallBalance wall;
+    private final CoolantModels models;
 
     public JacketMarch.Outcome outcome;
     public int stoppedAt;
@@ -52,6 +53,7 @@ public final class JacketRun implements AutoCloseable {
     public JacketRun(JacketCase question, WallMaterial material, CoolantModels models, int cells, boolean tabulated) {
         this.question = question;
         this.material = material;
+        this.models = models;
         JacketDesign design = question.design();
         double end = endAreaRatio(question);
         boolean around = design.route().kind() == CoolantRoute.Kind.CIRCUMFERENTIAL;
@@ -96,6 +98,7 @@ public final class JacketRun implements AutoCloseable {
     }
 
     private void march(JacketMarch march) {
+        models.marched();
         outletPressure = Double.POSITIVE_INFINITY;
         highestBranchPressure = 0;
         outletEnthalpy = 0;

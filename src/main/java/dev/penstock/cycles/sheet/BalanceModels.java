@@ -4,6 +4,7 @@ import dev.penstock.chamber.ThrustChamber;
 import dev.penstock.combustion.GasGeneratorGas;
 import dev.penstock.combustion.TurbineGas;
 import dev.penstock.combustion.equilibrium.Reactants;
+import dev.penstock.cooling.jacket.JacketSolver;
 import dev.penstock.cycles.concept.Burner;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.FeedDesign;
@@ -46,6 +47,8 @@ public final class BalanceModels {
     private final Models models;
     private final Optional<BuiltMachines> built;
     private final PumpModel pumpModel;
+    private final JacketSolver jackets;
+
     /** The burners' gas makers; each burner keeps its own, so that its solver stays near the solution. */
     private final Map<Burner, GasGeneratorGas> gasMakers = new EnumMap<>(Burner.class);
 
@@ -68,6 +71,7 @@ public final class BalanceModels {
         this.models = models;
         this.built = built;
         this.pumpModel = models.newPumpModel();
+        this.jackets = models.jackets().counting();
     }
 
     /** Machines whose size is settled; empty while an engine is being sized. */
@@ -81,6 +85,11 @@ public final class BalanceModels {
 
     public Models models() {
         return models;
+    }
+
+    /** The jacket solver, which counts the marches of this balance. */
+    public JacketSolver jackets() {
+        return jackets;
     }
 
     public PumpModel pumpModel() {
@@ -241,5 +250,13 @@ public final class BalanceModels {
 
     public int evaluations() {
         return evaluations;
+    }
+
+    /** Equilibria of chamber and burners that were solved. */
+    public int equilibria() {
+        int burners = gasMakers.values().stream()
+                .mapToInt(GasGeneratorGas::equilibria)
+                .sum();
+        return burners + (chamber == null ? 0 : chamber.equilibria());
     }
 }

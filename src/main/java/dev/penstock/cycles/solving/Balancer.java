@@ -141,21 +141,21 @@ public final class Balancer {
             known = update.known();
             distance = surroundings.distance(assumed, update.assumptions());
             if (distance <= ROUND_TOLERANCE && !moved) {
-                Effort effort = new Effort(round, steps, balanceModels.evaluations(), known.jacketSolutions());
-                return new Solved(
+                List<JacketResult> jackets = surroundings.jacketsInFull(known);
+                Flowsheet recorded = layOut(
                         balanceModels,
-                        unknownNames,
+                        assumed.around(update.assumptions().chamber()),
+                        unknowns,
                         values,
-                        assumed,
-                        update,
-                        surroundings.jacketsInFull(known),
-                        layOut(
-                                balanceModels,
-                                assumed.around(update.assumptions().chamber()),
-                                unknowns,
-                                values,
-                                true),
-                        effort);
+                        true);
+                Effort effort = new Effort(
+                        round,
+                        steps,
+                        balanceModels.evaluations(),
+                        balanceModels.jackets().marches(),
+                        balanceModels.equilibria());
+                return new Solved(
+                        balanceModels, unknownNames, values, assumed, update, jackets, recorded, effort);
             }
             assumed = surroundings.mixed(mixer, assumed, update);
         }

@@ -140,7 +140,7 @@ final class JacketRounds {
                     circuit.jacket(),
                     circuit.heatFluxFactor(),
                     first() ? Optional.empty() : Optional.of(guessedFilm(pressure)));
-            JacketSolver jackets = balanceModels.models().jackets();
+            JacketSolver jackets = balanceModels.jackets();
             return Optional.of(jackets.load(jackets.sized(question)));
         } catch (PenstockException e) {
             // a guess that does not pass; the share of the jet's power must do
@@ -216,7 +216,7 @@ final class JacketRounds {
                 film,
                 exhaust(sheet));
         JacketCase question = withChannels(known, withCorrelation(known, asked));
-        JacketLoad load = balanceModels.models().jackets().load(question);
+        JacketLoad load = balanceModels.jackets().load(question);
         return known.with(new Found(inputs, chamber, question, load));
     }
 
@@ -271,7 +271,7 @@ final class JacketRounds {
         }
         return known.kept()
                 .map(kept -> named.withDesign(named.design().withChannels(kept)))
-                .orElseGet(() -> balanceModels.models().jackets().sized(named));
+                .orElseGet(() -> balanceModels.jackets().sized(named));
     }
 
     /** Whether a round has chosen new channels, so that it does not continue the rounds before. */
@@ -283,6 +283,6 @@ final class JacketRounds {
 
     /** The jacket of the last round with everything that a report says of it. */
     JacketResult inFull(Known known) {
-        return balanceModels.models().jackets().solve(known.found.orElseThrow().question);
+        return balanceModels.jackets().solve(known.found.orElseThrow().question);
     }
 }

@@ -60,11 +60,6 @@ final class Surroundings {
         private Known withJackets(List<JacketRounds.Known> found) {
             return new Known(chamber, throatArea, found);
         }
-
-        /** Jackets solved. */
-        int jacketSolutions() {
-            return jackets.stream().mapToInt(JacketRounds.Known::solutions).sum();
-        }
     }
 
     /** A chamber and the numbers that it was computed from. */
