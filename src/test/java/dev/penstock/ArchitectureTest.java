@@ -82,7 +82,7 @@ class ArchitectureTest {
             Map.entry("study", List.of("store", "", "space", "search", "sample")),
             Map.entry("claims", List.of("figure", "file", "prior", "likelihood", "answer")),
             Map.entry("numerics", List.of("", "sampling", "design", "optimum", "variance")),
-            Map.entry("vehicle", List.of("engine", "mass", "ascent", "plan", "stage", "", "reading", "trade")),
+            Map.entry("vehicle", List.of("engine", "mass", "ascent", "plan", "stage", "", "reading", "trade", "cost")),
             Map.entry(
                     "reports",
                     List.of(

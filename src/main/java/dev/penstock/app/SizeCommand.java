@@ -17,6 +17,7 @@ import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
 import dev.penstock.reports.slide.EngineSlides;
 import dev.penstock.reports.slide.SlideFiles;
+import dev.penstock.reports.vehicle.CostView;
 import dev.penstock.reports.vehicle.FlightView;
 import dev.penstock.reports.vehicle.HowFarView;
 import dev.penstock.reports.vehicle.PayloadView;
@@ -30,6 +31,8 @@ import dev.penstock.vehicle.PayloadPartials;
 import dev.penstock.vehicle.PayloadToOrbit;
 import dev.penstock.vehicle.VehicleSizer;
 import dev.penstock.vehicle.ascent.AscentMission;
+import dev.penstock.vehicle.cost.CostTerms;
+import dev.penstock.vehicle.cost.CostTrade;
 import dev.penstock.vehicle.stage.VehicleSizing;
 import dev.penstock.vehicle.trade.ReuseTrade;
 import java.nio.file.Path;
@@ -73,6 +76,9 @@ final class SizeCommand extends BaseCommand {
     private boolean reuse;
 
     @Mixin
+    private CostOption cost;
+
+    @Mixin
     private ChangeOptions changes;
 
     @Mixin
@@ -104,18 +110,24 @@ final class SizeCommand extends BaseCommand {
 
     @Override
     protected String mainRows() {
-        return reuse ? "reuse" : fly ? "flight.points" : "stages";
+        return cost.asked() ? "cost.rows" : reuse ? "reuse" : fly ? "flight.points" : "stages";
     }
 
     @Override
     public Integer call() {
-        trajectory.check(fly && !reuse);
+        trajectory.check(fly && !reuse && !cost.asked());
         OptionReader reader = new OptionReader();
         Optional<List<Double>> heights = series(reader, "--altitudes", altitudes, Dimension.LENGTH, ALTITUDES);
         Optional<List<Double>> angles = series(reader, "--inclinations", inclinations, Dimension.ANGLE, ANGLES);
+        CostTerms terms = cost.terms(reader);
         reader.finish();
         VehicleRuns runs = new VehicleRuns(session.runs());
         CaseFiles.Case found = CaseFiles.one(session, file, changes.map());
+        if (cost.asked()) {
+            CostTrade trade = CostTrade.of(reused(runs, found), terms);
+            answer(() -> CostView.json(trade), () -> CostView.text(trade));
+            return trade.rows().isEmpty() ? ExitCode.NO_SOLUTION : ExitCode.OK;
+        }
         if (reuse) {
             List<ReuseTrade.Row> rows = reused(runs, found);
             answer(() -> ReuseView.json(rows), () -> ReuseView.text(rows));
@@ -150,7 +162,7 @@ final class SizeCommand extends BaseCommand {
 
     private Optional<List<Double>> series(
             OptionReader reader, String option, Optional<String> text, Dimension dimension, Range allowed) {
-        if (text.isPresent() && (!fly || reuse)) {
+        if (text.isPresent() && (!fly || reuse || cost.asked())) {
             reader.problem(option, text.get(), "it needs --fly");
         }
         return text.map(t -> reader.series(option, t, dimension, allowed, "write a range such as 200..1200km:6"))
