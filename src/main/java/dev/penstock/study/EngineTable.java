@@ -1,6 +1,7 @@
 package dev.penstock.study;
 
 import dev.penstock.chamber.ChamberPerformance;
+import dev.penstock.cycles.questions.BuiltEngine;
 import dev.penstock.cycles.questions.EngineStudy;
 import dev.penstock.cycles.questions.OperatingCommand;
 import dev.penstock.cycles.questions.OperatingOutcome;
@@ -18,7 +19,7 @@ import java.util.OptionalDouble;
 
 /**
  * A built engine at every combination of the air around it, throttle and mixture ratio. Each setting is balanced as the hardware
- * that it is ({@link EngineStudy#offDesign}); the air moves thrust alone.
+ * that it is ({@link BuiltEngine}); the air moves thrust alone.
  *
  * @param design the engine as balanced
  * @param surroundings the air, pressures or altitudes rising
@@ -92,8 +93,9 @@ public record EngineTable(
             List<Double> mixtureRatios) {
         List<Double> rising = rising(throttles);
         List<Double> ratios = rising(mixtureRatios);
+        BuiltEngine engine = study.built(design);
         List<Map<Double, OperatingOutcome>> settings =
-                Parallel.map(ratios, r -> "", ratio -> settings(study, design, rising, ratio), Progress.NONE);
+                Parallel.map(ratios, r -> "", ratio -> settings(engine, rising, ratio), Progress.NONE);
         List<Point> points = new ArrayList<>();
         for (int i = 0; i < ratios.size(); i++) {
             for (double throttle : rising) {
@@ -111,14 +113,13 @@ public record EngineTable(
     }
 
     /** From the throttle nearest to the design outwards, so that each has a neighbour to start from. */
-    private static Map<Double, OperatingOutcome> settings(
-            EngineStudy study, EngineBalance design, List<Double> throttles, double ratio) {
+    private static Map<Double, OperatingOutcome> settings(BuiltEngine engine, List<Double> throttles, double ratio) {
         List<OperatingCommand> commands = throttles.stream()
                 .sorted(Comparator.comparingDouble(t -> Math.abs(Math.log(t))))
                 .map(t -> OperatingCommand.throttle(t).withMixtureRatio(ratio))
                 .toList();
         Map<Double, OperatingOutcome> outcomes = new LinkedHashMap<>();
-        study.offDesign(design, commands).forEach(o -> outcomes.put(o.command().throttle(), o));
+        engine.offDesign(commands).forEach(o -> outcomes.put(o.command().throttle(), o));
         return outcomes;
     }
 

@@ -15,7 +15,6 @@ import dev.penstock.errors.PenstockException;
 import dev.penstock.input.DataFolder;
 import dev.penstock.input.HomeFolder;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -147,17 +146,14 @@ public final class EngineStudy {
      * @return a point for each command; where the engine cannot follow, why
      */
     public List<OperatingOutcome> offDesign(EngineBalance design, List<OperatingCommand> commands) {
-        OffDesign engine = new OffDesign(balancer, design);
-        List<OperatingOutcome> outcomes = new ArrayList<>();
-        for (OperatingCommand command : commands) {
-            try {
-                outcomes.add(new OperatingOutcome(command, Optional.of(engine.at(command)), ""));
-            } catch (InvalidInput | ConservationViolated e) {
-                throw e;
-            } catch (PenstockException e) {
-                outcomes.add(new OperatingOutcome(command, Optional.empty(), e.getMessage()));
-            }
-        }
-        return outcomes;
+        return built(design).offDesign(commands);
+    }
+
+    /**
+     * @param design the engine as balanced
+     * @return its hardware, for several series of commands side by side
+     */
+    public BuiltEngine built(EngineBalance design) {
+        return new BuiltEngine(balancer, design);
     }
 }

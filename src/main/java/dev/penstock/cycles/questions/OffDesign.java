@@ -70,21 +70,22 @@ final class OffDesign {
     private final boolean regulated;
     private final List<Balancer.Solved> solved = new ArrayList<>();
 
-    OffDesign(Balancer balancer, EngineBalance design) {
-        this(balancer, design, true);
+    /** An engine whose own balance is solved. */
+    OffDesign(Balancer balancer, EngineBalance design, Balancer.Solved own) {
+        this(balancer, design, own, true);
     }
 
-    private OffDesign(Balancer balancer, EngineBalance design, boolean regulated) {
+    private OffDesign(Balancer balancer, EngineBalance design, Balancer.Solved own, boolean regulated) {
         this.regulated = regulated;
         this.balancer = balancer;
         this.design = design;
         this.machines = new BuiltMachines(design);
-        this.solved.add(new PressureContinuation(balancer).solve(design.concept()));
+        this.solved.add(own);
     }
 
     /** An engine without pumps whose tanks have whatever pressure a command needs; valves and orifices stay as they are. */
     static OffDesign withoutRegulation(Balancer balancer, EngineBalance design) {
-        return new OffDesign(balancer, design, false);
+        return new OffDesign(balancer, design, new PressureContinuation(balancer).solve(design.concept()), false);
     }
 
     /** The engine at a command; starts from the nearest point that is solved, if need be by way of the middle. */

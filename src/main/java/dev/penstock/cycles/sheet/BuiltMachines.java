@@ -9,6 +9,7 @@ import dev.penstock.errors.PropertyFailure;
 import dev.penstock.numerics.RootFinder;
 import dev.penstock.turbomachinery.pump.PumpDuty;
 import dev.penstock.turbomachinery.pump.PumpMap;
+import dev.penstock.turbomachinery.pump.PumpModel;
 import dev.penstock.turbomachinery.pump.PumpPoint;
 import dev.penstock.turbomachinery.pump.PumpSizing;
 import dev.penstock.turbomachinery.turbine.TurbineDuty;
@@ -19,6 +20,7 @@ import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 
 /** Main pumps, turbines and gas generator of an engine as built, for use away from their design point. */
 public final class BuiltMachines {
@@ -71,8 +73,9 @@ public final class BuiltMachines {
         return pump(side).duty().massFlow() / boosts.get(side).duty().massFlow() - 1;
     }
 
-    PumpPoint at(Side side, PumpDuty duty, double speed) {
-        return pumps.get(side).at(duty.inlet(), speed, duty.massFlow());
+    /** A pump at a speed; the model knows the liquid. */
+    PumpPoint at(Side side, PumpDuty duty, double speed, PumpModel model) {
+        return pumps.get(side).at(duty, speed, model.head(duty));
     }
 
     TurbinePoint at(TurbinePlace place, TurbineDuty duty, double speed) {
@@ -81,38 +84,36 @@ public final class BuiltMachines {
     }
 
     /**
-     * Speed over design speed at which a pump gives the pressure asked for.
+     * Speed over design speed at which a pump gives the pressure asked for: the liquid is asked once for the head that this takes,
+     * and the pump's curve for the speed that gives it.
      *
      * @throws LimitReached if it does not up to twice its design speed
      */
-    double speedRatio(Side side, PumpDuty duty) {
+    double speedRatio(Side side, PumpDuty duty, PumpModel model) {
+        double needed;
         try {
-            double low = 1;
-            double high = 1;
-            while (missing(side, duty, low) > 0) {
-                high = low;
-                low *= STEP;
-                require(low > SLOWEST, side, duty);
-            }
-            while (missing(side, duty, high) < 0) {
-                low = high;
-                high /= STEP;
-                require(high < FASTEST, side, duty);
-            }
-            if (low == high) {
-                return low;
-            }
-            return RootFinder.between(
-                            "speed of the " + side.key() + " pump", r -> missing(side, duty, r), low, high, 1e-12)
-                    .value();
+            needed = model.head(duty);
         } catch (PropertyFailure e) {
             throw beyond(side, duty);
         }
-    }
-
-    /** Discharge pressure at a share of design speed over that asked for, minus one (-). */
-    private double missing(Side side, PumpDuty duty, double ratio) {
-        return at(side, duty, ratio * pump(side).speed()).dischargePressure() / duty.dischargePressure() - 1;
+        DoubleUnaryOperator excess = ratio -> pumps.get(side).head(duty.volumeFlow(), ratio) / needed - 1;
+        double low = 1;
+        double high = 1;
+        while (excess.applyAsDouble(low) > 0) {
+            high = low;
+            low *= STEP;
+            require(low > SLOWEST, side, duty);
+        }
+        while (excess.applyAsDouble(high) < 0) {
+            low = high;
+            high /= STEP;
+            require(high < FASTEST, side, duty);
+        }
+        if (low == high) {
+            return low;
+        }
+        return RootFinder.between("speed of the " + side.key() + " pump", excess, low, high, 1e-12)
+                .value();
     }
 
     private static void require(boolean inside, Side side, PumpDuty duty) {

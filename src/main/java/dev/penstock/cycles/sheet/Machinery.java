@@ -222,8 +222,8 @@ public final class Machinery {
 
     /** Speeds at which built pumps give the pressures asked for; pumps on one turbine keep their gear. */
     private void runBuilt(BuiltMachines built, PumpDuty oxidizer, PumpDuty fuel) {
-        double oxidizerRatio = built.speedRatio(Side.OXIDIZER, oxidizer);
-        double fuelRatio = built.speedRatio(Side.FUEL, fuel);
+        double oxidizerRatio = built.speedRatio(Side.OXIDIZER, oxidizer, balanceModels.pumpModel());
+        double fuelRatio = built.speedRatio(Side.FUEL, fuel, balanceModels.pumpModel());
         if (coupling.oneTurbine()) {
             oxidizerRatio = Math.max(oxidizerRatio, fuelRatio);
             fuelRatio = oxidizerRatio;
@@ -294,7 +294,7 @@ public final class Machinery {
     private Stream builtPump(BuiltMachines built, Side side, Stream in, PumpDuty duty, Traced discharge) {
         PumpKey key = PumpKey.main(side);
         String label = key.label();
-        PumpPoint point = built.at(side, duty, pumpSpeeds.get(side).speed());
+        PumpPoint point = built.at(side, duty, pumpSpeeds.get(side).speed(), balanceModels.pumpModel());
         pumpPoints.put(label, point);
         shaftOf(side).add(new Shaft.PumpUse(label, duty, built.pump(side).design()), point.power());
         Traced reached = Traced.made(point.dischargePressure(), discharge);

@@ -5,6 +5,7 @@ import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.state.FluidCursor;
 import dev.penstock.fluids.state.FluidState;
 import dev.penstock.quantities.Constants;
+import java.util.Optional;
 
 /**
  * A built pump off its design point: the generic {@link PumpCurve} pinned to a {@link PumpSizing}. The discharge pressure follows
@@ -14,6 +15,17 @@ import dev.penstock.quantities.Constants;
 public final class PumpMap {
 
     private static final int MOST_STEPS = 30;
+
+    /** Share of a head by which two heads may differ and be one. */
+    private static final double SETTLED = 1e-10;
+
+    /** A discharge pressure (Pa) and the isentropic enthalpy rise to it (J/kg). */
+    private record Discharge(double pressure, double head) {
+
+        boolean has(double other) {
+            return Math.abs(other - head) < SETTLED * head;
+        }
+    }
 
     private final PumpSizing pump;
     private final double shutOff;
@@ -46,12 +58,49 @@ public final class PumpMap {
      * @throws dev.penstock.errors.PropertyFailure if the discharge state leaves the range of the fluid
      */
     public PumpPoint at(FluidState inlet, double speed, double massFlow) {
+        return at(inlet, speed, massFlow, Optional.empty());
+    }
+
+    /**
+     * The same near a pressure whose head is known, which takes no state of the liquid if the pump has that very head.
+     *
+     * @param duty inlet, flow and a discharge pressure
+     * @param speed shaft speed (rad/s)
+     * @param isentropicHead isentropic enthalpy rise to that pressure (J/kg)
+     * @return the operating point
+     * @throws dev.penstock.errors.OutsideValidity if the speed is not positive
+     * @throws dev.penstock.errors.PropertyFailure if the discharge state leaves the range of the fluid
+     */
+    public PumpPoint at(PumpDuty duty, double speed, double isentropicHead) {
+        return at(
+                duty.inlet(),
+                speed,
+                duty.massFlow(),
+                Optional.of(new Discharge(duty.dischargePressure(), isentropicHead)));
+    }
+
+    /**
+     * Head alone, which takes no state of the liquid.
+     *
+     * @param volumeFlow flow at the inlet (m³/s)
+     * @param speedRatio speed over design speed (-)
+     * @return isentropic enthalpy rise (J/kg); negative beyond the flow that the pump can lift
+     */
+    public double head(double volumeFlow, double speedRatio) {
+        return pump.head() * speedRatio * speedRatio * PumpCurve.head(flowRatio(volumeFlow, speedRatio), shutOff);
+    }
+
+    private double flowRatio(double volumeFlow, double speedRatio) {
+        return volumeFlow / designFlow / speedRatio;
+    }
+
+    private PumpPoint at(FluidState inlet, double speed, double massFlow, Optional<Discharge> near) {
         Require.positive(pump.name(), "speed (rad/s)", speed);
         Require.positive(pump.name(), "mass flow (kg/s)", massFlow);
         double volumeFlow = massFlow / inlet.density();
         double speedRatio = speed / pump.speed();
-        double x = volumeFlow / designFlow / speedRatio;
-        double head = pump.head() * speedRatio * speedRatio * PumpCurve.head(x, shutOff);
+        double x = flowRatio(volumeFlow, speedRatio);
+        double head = head(volumeFlow, speedRatio);
         double efficiency = Math.min(pump.efficiency() * PumpCurve.efficiency(x), 1);
         // beyond the flow it can lift a pump is a resistance: shaft work cannot turn negative with the head
         double work = Math.abs(head) / efficiency;
@@ -68,11 +117,13 @@ public final class PumpMap {
                 massFlow,
                 x,
                 head,
-                dischargePressure(
-                        pump.duty().propellant().fluid(),
-                        inlet,
-                        head,
-                        pump.outlet().temperature()),
+                near.filter(discharge -> discharge.has(head))
+                        .map(Discharge::pressure)
+                        .orElseGet(() -> dischargePressure(
+                                pump.duty().propellant().fluid(),
+                                inlet,
+                                head,
+                                pump.outlet().temperature())),
                 efficiency,
                 massFlow * work,
                 inlet.enthalpy() + work,
@@ -94,7 +145,7 @@ public final class PumpMap {
                 double missing = head - LiquidIsentrope.rise(fluid, cursor, inlet, pressure, temperature);
                 temperature = cursor.temperature();
                 pressure += missing * cursor.density();
-                if (Math.abs(missing) < 1e-10 * head) {
+                if (Math.abs(missing) < SETTLED * head) {
                     break;
                 }
             }

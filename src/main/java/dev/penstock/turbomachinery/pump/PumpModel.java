@@ -220,7 +220,12 @@ public final class PumpModel {
         return heads.known(fluid);
     }
 
-    private double head(PumpDuty duty) {
+    /**
+     * @param duty inlet state and discharge pressure
+     * @return isentropic enthalpy rise of the liquid between them (J/kg)
+     * @throws dev.penstock.errors.PropertyFailure if the liquid has no state there
+     */
+    public double head(PumpDuty duty) {
         return heads.rise(duty.propellant(), duty.inlet(), duty.dischargePressure());
     }
 
