@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.penstock.app.console.AnswerRequest;
 import dev.penstock.app.console.BaseCommand;
 import dev.penstock.app.console.ExitCode;
+import dev.penstock.app.console.InOrder;
 import dev.penstock.app.console.LocalAction;
 import dev.penstock.app.console.Session;
 import dev.penstock.errors.InvalidInput;
@@ -26,15 +27,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 
-/** Answers the requests of another program, one after the other, until there are no more. */
+/** Answers the requests of another program until there are no more: over all processors, in the order of the requests. */
 @Command(
         name = "answer",
         description = {
@@ -55,33 +57,38 @@ final class AnswerCommand extends BaseCommand implements LocalAction {
     /** A concept and its changes, with all that JSON adds in signs. */
     private static final int LONGEST = 4 * InputFile.LARGEST;
 
+    private final Set<String> commands = Set.copyOf(CommandLineProgram.answering());
+    private final Map<String, Set<String>> outputs = new ConcurrentHashMap<>();
+
     AnswerCommand(Session session) {
         super(session);
     }
 
     @Override
     public Integer call() {
-        Map<String, Set<String>> commands = new HashMap<>();
-        CommandLineProgram.commandLine(session).getSubcommands().forEach((name, command) -> {
-            if (!(command.getCommand() instanceof LocalAction)) {
-                commands.put(name, outputs(command.getCommandSpec()));
-            }
-        });
         Reader requests = new BufferedReader(new InputStreamReader(session.in(), StandardCharsets.UTF_8));
         try {
-            for (String line = next(requests); line != null; line = next(requests)) {
-                if (!line.isBlank()) {
-                    session.out().print(JSON.writeValueAsString(reply(line, commands)) + "\n");
-                    // A program that no longer reads wants no more answers.
-                    if (session.out().checkError()) {
-                        break;
-                    }
-                }
-            }
+            InOrder.answer(() -> next(requests), this::replied, this::printed);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
         return ExitCode.OK;
+    }
+
+    /** A program that no longer reads wants no more answers. */
+    private boolean printed(String reply) {
+        session.out().print(reply);
+        return !session.out().checkError();
+    }
+
+    /** Options of a command that say where its answer goes. */
+    private Set<String> outputs(String command) {
+        return outputs.computeIfAbsent(
+                command,
+                name -> outputs(CommandLineProgram.commandLine(session, name)
+                        .getSubcommands()
+                        .get(name)
+                        .getCommandSpec()));
     }
 
     private static Set<String> outputs(CommandSpec command) {
@@ -91,22 +98,34 @@ final class AnswerCommand extends BaseCommand implements LocalAction {
                 .collect(Collectors.toUnmodifiableSet());
     }
 
-    /** Reads a line, of one that is too long as much as shows it; null at the end. */
-    private static String next(Reader requests) throws IOException {
+    /** Reads a line, of one that is too long as much as shows it; empty at the end. */
+    private static Optional<String> next(Reader requests) throws IOException {
         StringBuilder line = new StringBuilder();
         int c = requests.read();
         if (c < 0) {
-            return null;
+            return Optional.empty();
         }
         for (; c >= 0 && c != '\n'; c = requests.read()) {
             if (line.length() <= LONGEST) {
                 line.append((char) c);
             }
         }
-        return line.toString();
+        return Optional.of(line.toString());
     }
 
-    private ObjectNode reply(String line, Map<String, Set<String>> commands) {
+    /** The line that answers a line; nothing for an empty one. */
+    private String replied(String line) {
+        if (line.isBlank()) {
+            return "";
+        }
+        try {
+            return JSON.writeValueAsString(reply(line)) + "\n";
+        } catch (JsonProcessingException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private ObjectNode reply(String line) {
         ObjectNode reply = JSON.createObjectNode();
         reply.set("id", NullNode.getInstance());
         try {
@@ -116,7 +135,7 @@ final class AnswerCommand extends BaseCommand implements LocalAction {
             }
             ObjectNode object = AnswerRequest.object(line);
             reply.set("id", AnswerRequest.id(object));
-            run(AnswerRequest.of(object, commands), reply);
+            run(AnswerRequest.of(object, commands, this::outputs), reply);
         } catch (InvalidInput e) {
             refuse(
                     reply,
@@ -153,7 +172,7 @@ final class AnswerCommand extends BaseCommand implements LocalAction {
         StringWriter results = new StringWriter();
         StringWriter problems = new StringWriter();
         String[] line = words.toArray(String[]::new);
-        int code = CommandLineProgram.run(session.into(new PrintWriter(results), new PrintWriter(problems)), line);
+        int code = CommandLineProgram.run(session.forRequest(new PrintWriter(results), new PrintWriter(problems)), line);
         if (code == ExitCode.OK) {
             reply.put("exit_code", code);
             JsonNode answer = JSON.readTree(results.toString());
@@ -169,12 +188,17 @@ final class AnswerCommand extends BaseCommand implements LocalAction {
             refuse(
                     reply,
                     code,
-                    problems.toString().lines().map(AnswerCommand::plain).toList());
+                    problems.toString()
+                            .lines()
+                            .map(sentence -> plain(sentence, request, cases))
+                            .toList());
         }
     }
 
-    private static String plain(String sentence) {
-        return sentence.startsWith(PREFIX) ? sentence.substring(PREFIX.length()) : sentence;
+    /** Without the program's name, which nobody doubts, and the folder that a concept lay in. */
+    private static String plain(String sentence, AnswerRequest request, List<String> cases) {
+        String said = sentence.startsWith(PREFIX) ? sentence.substring(PREFIX.length()) : sentence;
+        return request.concept().isPresent() ? said.replace(cases.get(0), SENT) : said;
     }
 
     private static void refuse(ObjectNode reply, int code, List<String> problems) {

@@ -1,7 +1,9 @@
 package dev.penstock.app;
 
+import dev.penstock.app.console.BaseCommand;
 import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.Failures;
+import dev.penstock.app.console.LocalAction;
 import dev.penstock.app.console.PlainOutput;
 import dev.penstock.app.console.Session;
 import dev.penstock.app.console.Version;
@@ -9,16 +11,20 @@ import dev.penstock.app.study.FrontierCommand;
 import dev.penstock.app.study.OptimiseCommand;
 import dev.penstock.app.study.SampleCommand;
 import dev.penstock.app.study.SensitivityCommand;
+import dev.penstock.errors.InvalidInput;
 import dev.penstock.input.HomeFolder;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintWriter;
 import java.lang.reflect.Constructor;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParseResult;
 
 /** The program {@code penstock}. */
 @Command(
@@ -30,8 +36,10 @@ import picocli.CommandLine.Option;
             "",
             "Values are written with their units (7.5MPa, 1100psi, 90K). Exit codes: 0 answered,"
                     + " 1 no solution, 2 input to correct. An estimate, not a design release."
-        },
-        subcommands = {
+        })
+public final class CommandLineProgram implements Runnable {
+
+    private static final List<Class<? extends BaseCommand>> COMMANDS = List.of(
             BalanceCommand.class,
             LimitCommand.class,
             OffDesignCommand.class,
@@ -58,9 +66,7 @@ import picocli.CommandLine.Option;
             NewCommand.class,
             ServeCommand.class,
             ReproduceCommand.class,
-            DemoCommand.class
-        })
-public final class CommandLineProgram implements Runnable {
+            DemoCommand.class);
 
     private static final String LOG_LEVEL = "org.slf4j.simpleLogger.defaultLogLevel";
 
@@ -129,13 +135,14 @@ public final class CommandLineProgram implements Runnable {
      */
     static int run(Session session, String... arguments) {
         Failures failures = new Failures(session.err());
-        CommandLine commandLine = commandLine(session);
+        CommandLine commandLine = commandLine(session, arguments);
         commandLine.setOut(session.out());
         commandLine.setErr(session.err());
         commandLine.setExecutionExceptionHandler(failures);
         commandLine.setParameterExceptionHandler(failures);
         commandLine.setUsageHelpWidth(100);
         commandLine.setAbbreviatedOptionsAllowed(false);
+        commandLine.setExecutionStrategy(parsed -> execute(session, parsed, failures));
         try {
             return commandLine.execute(arguments);
         } catch (Error e) {
@@ -143,14 +150,64 @@ public final class CommandLineProgram implements Runnable {
         }
     }
 
-    /** The commands with their options; a word that begins with an at sign is a word, not the name of a file to read. */
+    private static int execute(Session session, ParseResult parsed, Failures failures) {
+        ParseResult last = parsed;
+        while (last.hasSubcommand()) {
+            last = last.subcommand();
+        }
+        CommandSpec spec = last.commandSpec();
+        try {
+            if (!session.local() && spec.userObject() instanceof LocalAction) {
+                throw new InvalidInput(
+                        "",
+                        "command",
+                        spec.name(),
+                        "a request may not write on this machine; allowed are " + String.join(", ", answering()));
+            }
+            if (spec.userObject() instanceof BaseCommand command && !last.isUsageHelpRequested()) {
+                command.checkOutput();
+            }
+        } catch (InvalidInput e) {
+            return failures.handleExecutionException(e, spec.commandLine(), parsed);
+        }
+        return new CommandLine.RunLast().execute(parsed);
+    }
+
+    /** All commands with their options; a word that begins with an at sign is a word, not the name of a file to read. */
     static CommandLine commandLine(Session session) {
-        return new CommandLine(new CommandLineProgram(session), new Factory(session)).setExpandAtFiles(false);
+        return commandLine(session, COMMANDS);
+    }
+
+    /** A line that names a command needs no other: the options of all of them take longer to gather than a short answer. */
+    static CommandLine commandLine(Session session, String... arguments) {
+        Optional<Class<? extends BaseCommand>> named = arguments.length == 0 ? Optional.empty() : named(arguments[0]);
+        return commandLine(session, named.map(List::<Class<? extends BaseCommand>>of).orElse(COMMANDS));
+    }
+
+    private static CommandLine commandLine(Session session, List<Class<? extends BaseCommand>> commands) {
+        Factory factory = new Factory(session);
+        CommandLine line = new CommandLine(new CommandLineProgram(session), factory).setExpandAtFiles(false);
+        commands.forEach(command -> line.addSubcommand(new CommandLine(command, factory).setExpandAtFiles(false)));
+        return line;
+    }
+
+    private static Optional<Class<? extends BaseCommand>> named(String word) {
+        return COMMANDS.stream()
+                .filter(command -> command.getAnnotation(Command.class).name().equals(word))
+                .findFirst();
+    }
+
+    /** @return commands that another program may ask for, which do nothing on this machine but answer */
+    static List<String> answering() {
+        return COMMANDS.stream()
+                .filter(command -> !LocalAction.class.isAssignableFrom(command))
+                .map(command -> command.getAnnotation(Command.class).name())
+                .toList();
     }
 
     @Override
     public void run() {
-        new CommandLine(this, new Factory(session)).usage(session.out());
+        commandLine(session).usage(session.out());
     }
 
     /** Makes commands with the session they work with. */

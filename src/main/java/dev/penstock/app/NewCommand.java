@@ -4,11 +4,10 @@ import dev.penstock.app.console.BaseCommand;
 import dev.penstock.app.console.LocalAction;
 import dev.penstock.app.console.NewFiles;
 import dev.penstock.app.console.OptionReader;
+import dev.penstock.app.console.OutputFile;
 import dev.penstock.app.console.Session;
 import dev.penstock.cycles.arrangements.Cycle;
 import dev.penstock.cycles.reading.ConceptTemplate;
-import dev.penstock.errors.InvalidInput;
-import dev.penstock.files.WholeFiles;
 import dev.penstock.reports.text.TextTable;
 import dev.penstock.vehicle.plan.VehicleInputs;
 import java.nio.file.Files;
@@ -72,15 +71,12 @@ final class NewCommand extends BaseCommand implements LocalAction {
         }
         reader.finish();
         String name = place.getFileName().toString().replaceFirst("\\.toml$", "");
-        Path folder = place.toAbsolutePath().getParent();
-        if (folder == null) {
-            throw new InvalidInput("", "FILE", place.toString(), "write the path of a file");
-        }
-        String text = other.map(o -> o.text(name, folder, session.home()))
+        OutputFile output = new OutputFile("FILE", place);
+        String text = other.map(o -> o.text(name, output.folder(), session.home()))
                 .orElseGet(() -> new ConceptTemplate(session.fluids(), VehicleInputs.IN_CONCEPT)
                         .text(found.orElseThrow(), name));
         String next = other.map(NewFiles::next).orElse("balance");
-        WholeFiles.write(folder, Map.of(place.getFileName().toString(), text));
+        output.write(text);
         return answer(
                 () -> Map.of("file", place.toString(), "kind", cycle.get()),
                 () -> "wrote " + place + "; next: penstock " + next + " " + place + System.lineSeparator());

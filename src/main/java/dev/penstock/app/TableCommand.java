@@ -6,13 +6,12 @@ import dev.penstock.app.console.ChangeOptions;
 import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.OperatingSeries;
 import dev.penstock.app.console.OptionReader;
+import dev.penstock.app.console.OutputFile;
 import dev.penstock.app.console.Session;
 import dev.penstock.chamber.atmosphere.Atmosphere;
 import dev.penstock.chamber.atmosphere.StandardAtmosphere1976;
 import dev.penstock.cycles.questions.EngineStudy;
 import dev.penstock.cycles.sheet.EngineBalance;
-import dev.penstock.errors.InvalidInput;
-import dev.penstock.files.WholeFiles;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
 import dev.penstock.reports.engine.EngineTableView;
@@ -20,11 +19,8 @@ import dev.penstock.reports.text.JsonText;
 import dev.penstock.study.EngineRuns;
 import dev.penstock.study.EngineTable;
 import dev.penstock.study.EngineTable.Surrounding;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
@@ -46,6 +42,9 @@ final class TableCommand extends BaseCommand {
     private static final Range PRESSURES = Range.of(0, 1e8);
     private static final List<Double> USUAL_RATIOS = List.of(0.95, 1.0, 1.05);
     private static final int MOST_POINTS = 200_000;
+    private static final String CSV = ".csv";
+    private static final String JSON = ".json";
+    private static final List<String> ENDINGS = List.of(CSV, JSON, ".parquet");
 
     @Parameters(paramLabel = "CASE", description = "concept file, or the name of one in cycles/")
     private String file;
@@ -106,9 +105,8 @@ final class TableCommand extends BaseCommand {
         if (points > MOST_POINTS) {
             reader.problem("table", points + " points", "it may have " + MOST_POINTS);
         }
-        output.filter(path -> kind(path).isEmpty())
-                .ifPresent(path ->
-                        reader.problem("--output", path.toString(), "its name must end in .csv, .json or .parquet"));
+        Optional<OutputFile> place = output.map(path -> new OutputFile("--output", path));
+        place.ifPresent(file -> file.requireEnding(ENDINGS, reader));
         reader.finish();
         CaseFiles.Case found = CaseFiles.one(session, file, changes.map());
         EngineRuns runs = session.runs();
@@ -119,7 +117,7 @@ final class TableCommand extends BaseCommand {
                 .map(share -> share * own)
                 .toList()));
         EngineTableView view = new EngineTableView(table);
-        List<Path> files = output.map(path -> write(path, view)).orElse(List.of());
+        List<Path> files = place.map(file -> List.of(write(file, view))).orElse(List.of());
         answer(view::json, () -> files.isEmpty() ? view.text() : written(files));
         return table.points().stream().anyMatch(p -> p.state().isPresent()) ? ExitCode.OK : ExitCode.NO_SOLUTION;
     }
@@ -152,26 +150,11 @@ final class TableCommand extends BaseCommand {
         return values.stream().sorted().distinct();
     }
 
-    private static String kind(Path path) {
-        String name = path.toString().toLowerCase(Locale.ROOT);
-        return Stream.of(".csv", ".json", ".parquet")
-                .filter(name::endsWith)
-                .findFirst()
-                .orElse("");
-    }
-
-    private List<Path> write(Path path, EngineTableView view) {
-        byte[] bytes =
-                switch (kind(path)) {
-                    case ".csv" -> view.csv().getBytes(StandardCharsets.UTF_8);
-                    case ".json" -> JsonText.of(origin().with(view.json())).getBytes(StandardCharsets.UTF_8);
-                    default -> view.parquet();
-                };
-        Path folder = path.toAbsolutePath().getParent();
-        if (folder == null) {
-            throw new InvalidInput("", "--output", path.toString(), "write the path of a file");
-        }
-        WholeFiles.writeBytes(folder, Map.of(path.getFileName().toString(), bytes));
-        return List.of(path);
+    private Path write(OutputFile file, EngineTableView view) {
+        return switch (file.ending(ENDINGS)) {
+            case CSV -> file.write(view.csv());
+            case JSON -> file.write(JsonText.of(origin().with(view.json())));
+            default -> file.write(view.parquet());
+        };
     }
 }

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 
 /**
  * One question of another program, a JSON object on one line.
@@ -66,11 +67,13 @@ public record AnswerRequest(
 
     /**
      * @param object a request
-     * @param commands commands that answer, each with its options that say where an answer goes, which a request cannot
+     * @param commands commands that answer
+     * @param outputs a command's options that say where an answer goes, which a request cannot
      * @return the request
      * @throws InvalidInput naming every field that cannot be used
      */
-    public static AnswerRequest of(ObjectNode object, Map<String, Set<String>> commands) {
+    public static AnswerRequest of(
+            ObjectNode object, Set<String> commands, Function<String, Set<String>> outputs) {
         OptionReader reader = new OptionReader();
         object.fieldNames().forEachRemaining(name -> {
             if (!FIELDS.contains(name)) {
@@ -81,15 +84,15 @@ public record AnswerRequest(
             }
         });
         String command = object.path(COMMAND).asText("");
-        if (!commands.containsKey(command)) {
-            String close = commands.keySet().stream()
+        if (!commands.contains(command)) {
+            String close = commands.stream()
                     .min(Comparator.comparingInt(name -> Spelling.distance(name, command)))
                     .orElseThrow();
             boolean near = Spelling.distance(close, command) <= 1 + command.length() / 3;
             reader.problem(
                     COMMAND,
                     command,
-                    "allowed are " + String.join(", ", sorted(commands.keySet()))
+                    "allowed are " + String.join(", ", sorted(commands))
                             + (near ? "; did you mean " + close + "?" : ""));
         }
         Optional<String> named = Optional.empty();
@@ -101,7 +104,8 @@ public record AnswerRequest(
             reader.problem(CASE, named.get(), "give either " + CASE + " or " + CONCEPT);
         }
         Map<String, String> changes = changes(object.path(SET), reader);
-        List<String> options = options(object.path(OPTIONS), commands.getOrDefault(command, Set.of()), reader);
+        Set<String> elsewhere = commands.contains(command) ? outputs.apply(command) : Set.of();
+        List<String> options = options(object.path(OPTIONS), elsewhere, reader);
         reader.finish();
         return new AnswerRequest(command, named, concept, changes, options);
     }

@@ -82,6 +82,17 @@ public abstract class BaseCommand implements Callable<Integer> {
         return csv && !json;
     }
 
+    /**
+     * Refuses options of the output that mean nothing together; asked before the command begins.
+     *
+     * @throws InvalidInput naming the option
+     */
+    public void checkOutput() {
+        if (rows.isPresent() && !csv) {
+            throw new InvalidInput("", "--rows", rows.get(), "it needs --csv");
+        }
+    }
+
     /** @return the part of the document that was named for the lines of a table, if any */
     protected Optional<String> rows() {
         return rows;
@@ -147,9 +158,6 @@ public abstract class BaseCommand implements Callable<Integer> {
 
     /** Prints the answer in the form that was asked for, with a table of its own where no other is named. */
     protected int answer(Supplier<Map<String, Object>> document, Supplier<String> text, Supplier<String> table) {
-        if (rows.isPresent() && !csv) {
-            throw new InvalidInput("", "--rows", rows.get(), "it needs --csv");
-        }
         if (json) {
             session.out().print(JsonText.of(origin().with(document.get())));
         } else if (csv) {

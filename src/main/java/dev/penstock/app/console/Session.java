@@ -15,6 +15,7 @@ import java.nio.file.Path;
  * @param err where progress and problems go
  * @param terminal whether a person watches {@code err}
  * @param fluids fluids of the home folder
+ * @param local whether a command may do more on this machine than answer ({@link LocalAction})
  * @param runs balances with the data of the home folder; all commands of a session share what it has opened
  */
 public record Session(
@@ -24,6 +25,7 @@ public record Session(
         PrintWriter err,
         boolean terminal,
         FluidLibrary fluids,
+        boolean local,
         EngineRuns runs) {
 
     /**
@@ -36,7 +38,7 @@ public record Session(
      */
     public static Session open(Path home, InputStream in, PrintWriter out, PrintWriter err, boolean terminal) {
         FluidLibrary fluids = FluidLibrary.open(home);
-        return new Session(home, in, out, err, terminal, fluids, new EngineRuns(home, fluids));
+        return new Session(home, in, out, err, terminal, fluids, true, new EngineRuns(home, fluids));
     }
 
     /**
@@ -45,6 +47,15 @@ public record Session(
      * @return this session, for one command of several, with nobody watching
      */
     public Session into(PrintWriter results, PrintWriter problems) {
-        return new Session(home, InputStream.nullInputStream(), results, problems, false, fluids, runs);
+        return new Session(home, InputStream.nullInputStream(), results, problems, false, fluids, local, runs);
+    }
+
+    /**
+     * @param results where results go
+     * @param problems where problems go
+     * @return this session, for a request of another program
+     */
+    public Session forRequest(PrintWriter results, PrintWriter problems) {
+        return new Session(home, InputStream.nullInputStream(), results, problems, false, fluids, false, runs);
     }
 }

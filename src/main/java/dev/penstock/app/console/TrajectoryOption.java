@@ -1,11 +1,8 @@
 package dev.penstock.app.console;
 
-import dev.penstock.errors.InvalidInput;
-import dev.penstock.files.WholeFiles;
 import dev.penstock.reports.vehicle.EphemerisMessage;
 import dev.penstock.reports.vehicle.Trajectory;
 import dev.penstock.vehicle.FlownSizing;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDateTime;
@@ -13,15 +10,18 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import picocli.CommandLine.Option;
 
 /** The options that write a flight for other programs. */
 public final class TrajectoryOption implements OutputOption {
 
+    private static final String OPTION = "--trajectory";
+    private static final String CSV = ".csv";
+    private static final String KEYS = ".oem";
+    private static final List<String> ENDINGS = List.of(CSV, KEYS, ".xml");
+
     @Option(
-            names = "--trajectory",
+            names = OPTION,
             paramLabel = "FILE",
             description =
                     "with --fly: also write the flight, moment by moment; .csv has every figure, .oem is a CCSDS Orbit"
@@ -39,12 +39,10 @@ public final class TrajectoryOption implements OutputOption {
     public void check(boolean flying) {
         OptionReader reader = new OptionReader();
         if (!flying && !files.isEmpty()) {
-            reader.problem("--trajectory", files.get(0).toString(), "it needs --fly");
+            reader.problem(OPTION, files.get(0).toString(), "it needs --fly");
         }
         for (Path file : files) {
-            if (ending(file).isEmpty()) {
-                reader.problem("--trajectory", file.toString(), "its name must end in .csv, .oem or .xml");
-            }
+            output(file).requireEnding(ENDINGS, reader);
         }
         try {
             begin();
@@ -58,12 +56,8 @@ public final class TrajectoryOption implements OutputOption {
         return LocalDateTime.parse(release).toInstant(ZoneOffset.UTC);
     }
 
-    private static String ending(Path file) {
-        String name = file.toString().toLowerCase(Locale.ROOT);
-        return List.of(".csv", ".oem", ".xml").stream()
-                .filter(name::endsWith)
-                .findFirst()
-                .orElse("");
+    private static OutputFile output(Path file) {
+        return new OutputFile(OPTION, file);
     }
 
     /**
@@ -77,17 +71,13 @@ public final class TrajectoryOption implements OutputOption {
         Trajectory trajectory = new Trajectory(flown);
         EphemerisMessage message = trajectory.ephemeris(begin(), Instant.now());
         for (Path file : files) {
-            String text =
-                    switch (ending(file)) {
-                        case ".csv" -> trajectory.csv();
-                        case ".oem" -> message.keysAndValues();
+            OutputFile place = output(file);
+            place.write(
+                    switch (place.ending(ENDINGS)) {
+                        case CSV -> trajectory.csv();
+                        case KEYS -> message.keysAndValues();
                         default -> message.xml();
-                    };
-            Path folder = file.toAbsolutePath().getParent();
-            if (folder == null) {
-                throw new InvalidInput("", "--trajectory", file.toString(), "write the path of a file");
-            }
-            WholeFiles.writeBytes(folder, Map.of(file.getFileName().toString(), text.getBytes(StandardCharsets.UTF_8)));
+                    });
         }
         return List.copyOf(files);
     }
