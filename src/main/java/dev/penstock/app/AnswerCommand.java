@@ -9,7 +9,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.penstock.app.console.AnswerRequest;
 import dev.penstock.app.console.BaseCommand;
 import dev.penstock.app.console.ExitCode;
-import dev.penstock.app.console.InOrder;
 import dev.penstock.app.console.LocalAction;
 import dev.penstock.app.console.Session;
 import dev.penstock.errors.InvalidInput;

@@ -1,8 +1,12 @@
 package dev.penstock.fluids;
 
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.errors.OutsideValidity;
+import dev.penstock.errors.PropertyFailure;
 import dev.penstock.fluids.coolprop.CoolPropLibrary;
 import dev.penstock.fluids.property.Composition;
 import dev.penstock.fluids.state.Fluid;
+import dev.penstock.fluids.state.FluidState;
 import dev.penstock.fluids.store.FluidStore;
 import dev.penstock.fluids.traits.PropellantTraits;
 import dev.penstock.input.InputFile;
@@ -54,8 +58,8 @@ final class FluidFile {
      * @param path its file
      * @param tables folders in which its tables are kept
      * @return the fluid
-     * @throws dev.penstock.errors.InvalidInput with every mistake in the file
-     * @throws dev.penstock.errors.PropertyFailure if the model gives no state at the reference point
+     * @throws dev.penstock.errors.InvalidInput with every mistake in the file, or where the model lacks a property at its temperatures
+     * @throws dev.penstock.errors.PropertyFailure if there is no such model
      */
     static Propellant read(Supplier<CoolPropLibrary> coolProp, String id, Path path, List<Path> tables) {
         InputFile file = InputFile.read(path);
@@ -95,7 +99,9 @@ final class FluidFile {
         double coldest = Math.min(storageTemperature, subcooledTemperature.orElse(storageTemperature));
         PropellantTraits traits = new PropellantTraitsReader(root, roles, coldest).read();
         file.finish();
-        double reference = model.atPressureTemperature(formation.pressure(), formation.temperature())
+        // a model that is not there at all is no mistake of the temperatures below
+        model.range();
+        double reference = state(model, "formation.temperature", formation.pressure(), formation.temperature())
                 .enthalpy();
         return new Propellant(
                 model,
@@ -104,7 +110,7 @@ final class FluidFile {
                 formation.pressure(),
                 formation.temperature(),
                 reference,
-                model.atPressureTemperature(storagePressure, storageTemperature),
+                state(model, "storage.temperature", storagePressure, storageTemperature),
                 density,
                 subcooledTemperature,
                 subcooledDensity,
@@ -113,6 +119,23 @@ final class FluidFile {
                 roles,
                 hazards,
                 sources);
+    }
+
+    /** A state that the file itself asks of the model: one that it does not have is a mistake in the file. */
+    private FluidState state(Fluid model, String key, double pressure, double temperature) {
+        try {
+            return model.atPressureTemperature(pressure, temperature);
+        } catch (OutsideValidity | PropertyFailure e) {
+            throw new InvalidInput(
+                    file.name(),
+                    key,
+                    String.format(Locale.ROOT, "%.6g K", temperature),
+                    String.format(
+                            Locale.ROOT,
+                            "the model must give every property there, at %.6g Pa (%s)",
+                            pressure,
+                            e.getMessage()));
+        }
     }
 
     private static Set<Propellant.Role> roles(InputTable root) {

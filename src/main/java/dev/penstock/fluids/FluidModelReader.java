@@ -84,8 +84,8 @@ final class FluidModelReader {
         String similar = table.text("similar_fluid");
         table.text("source");
         table.text("uncertainty");
-        Correlation viscosity = Correlation.read(table.table("gas_viscosity"), ANY);
-        Correlation conductivity = Correlation.read(table.table("gas_conductivity"), ANY);
+        Correlation viscosity = gas(table, "gas_viscosity");
+        Correlation conductivity = gas(table, "gas_conductivity");
         double factor = table.quantity("liquid_factor", Dimension.RATIO, Range.of(-1, 1), 0);
         return Optional.of(new CorrespondingStatesTransport(
                 coolProp,
@@ -118,12 +118,24 @@ final class FluidModelReader {
         return new CorrelationFluid(data, stores.apply(() -> "correlations"));
     }
 
-    /** A property that has no value somewhere in the range of its model is a mistake in the file, and is told with the place. */
     private static Correlation property(InputTable table, String name, List<CorrelationForm> forms, FluidRange range) {
         InputTable own = table.table(name);
         Correlation correlation = Correlation.read(own, forms);
-        double low = range.minimumTemperature();
-        double high = range.maximumTemperature();
+        check(own, name, correlation, range.minimumTemperature(), range.maximumTemperature(), "the model");
+        return correlation;
+    }
+
+    /** A property of the gas that CoolProp does not give, over the data behind it. */
+    private static Correlation gas(InputTable table, String name) {
+        InputTable own = table.table(name);
+        Correlation correlation = Correlation.read(own, ANY);
+        check(own, name, correlation, correlation.lowest(), correlation.highest(), "its range");
+        return correlation;
+    }
+
+    /** A property that has no value somewhere in its range is a mistake in the file, and is told with the place. */
+    private static void check(
+            InputTable own, String name, Correlation correlation, double low, double high, String whose) {
         for (int i = 0; i <= CHECKED; i++) {
             double temperature = low + (high - low) * i / CHECKED;
             double value = correlation.function().value(temperature);
@@ -133,12 +145,12 @@ final class FluidModelReader {
                         String.format(Locale.ROOT, "%s of %.6g at %.6g K", name.replace('_', ' '), value, temperature),
                         String.format(
                                 Locale.ROOT,
-                                "it must be above 0 and finite at every temperature of the model, %.6g to %.6g K",
+                                "it must be above 0 and finite at every temperature of %s, %.6g to %.6g K",
+                                whose,
                                 low,
                                 high));
                 break;
             }
         }
-        return correlation;
     }
 }

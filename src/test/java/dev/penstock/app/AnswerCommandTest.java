@@ -14,7 +14,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class AnswerCommandTest {
 
@@ -136,5 +138,43 @@ class AnswerCommandTest {
                 "{\"id\": 1, \"command\": \"" + "x".repeat(5 << 20) + "\"}", "{\"id\": 2, \"command\": \"fluid\"}");
         assertThat(problems(answers.get(0))).singleElement().asString().contains("a request may hold");
         assertThat(answers.get(1).get("exit_code").asInt()).isZero();
+    }
+
+    @Test
+    void answersComeInTheOrderOfTheRequestsWhicheverIsReadyFirst() {
+        String[] requests = IntStream.range(0, 12)
+                .mapToObj(i -> i % 3 == 0
+                        ? "{\"id\": " + i + ", \"command\": \"balance\", \"case\": \"avocet\"}"
+                        : "{\"id\": " + i + ", \"command\": \"list\", \"case\": \"cycles\"}")
+                .toArray(String[]::new);
+        List<JsonNode> answers = answers(requests);
+        assertThat(answers.stream().map(a -> a.get("id").asInt()))
+                .containsExactlyElementsOf(IntStream.range(0, 12).boxed().toList());
+        assertThat(answers).allMatch(a -> a.get("exit_code").asInt() == 0);
+        assertThat(answers.get(9).get("answer")).isEqualTo(answers.get(0).get("answer"));
+    }
+
+    @Test
+    void aSampleThatIsBegunIsNotGoneOnWith(@TempDir Path folder) throws IOException {
+        Files.writeString(
+                folder.resolve("study.toml"),
+                "name = \"A\"\nstudy = \"sample\"\ncases = [\""
+                        + HomeFolder.find().resolve("cycles/avocet.toml")
+                        + "\"]\npoints = 4\nvary = [\"engine.chamber_pressure=1..2MPa\"]\n");
+        Files.writeString(folder.resolve("schema.json"), "{}");
+        JsonNode answer = answers("{\"command\": \"study\", \"case\": \"" + folder.resolve("study.toml") + "\"}")
+                .get(0);
+        assertThat(answer.get("exit_code").asInt()).isEqualTo(2);
+        assertThat(problems(answer).get(0)).startsWith("command is sample; a request may not write on this machine");
+        try (Stream<Path> files = Files.list(folder)) {
+            assertThat(files).hasSize(2);
+        }
+    }
+
+    @Test
+    void aConceptSentAlongIsNamedWithoutTheFolderItLayIn() {
+        JsonNode answer = answers("{\"command\": \"balance\", \"concept\": \"name = \\\"A\\\"\\nbogus = 3\\n\"}")
+                .get(0);
+        assertThat(problems(answer)).anyMatch(p -> p.startsWith("concept.toml:2: bogus is not a known key"));
     }
 }

@@ -65,7 +65,8 @@ class TableOutputTest {
         Run run = Run.of("balance", "dunlin", "--csv", "--rows", "station");
         assertThat(run.code()).isEqualTo(2);
         assertThat(run.problems()).singleElement().asString().contains("--rows", "station", "stations", "limits");
-        assertThat(Run.of("balance", "dunlin", "--rows", "stations").problems())
+        // refused before the case is looked for
+        assertThat(Run.of("balance", "nobody", "--rows", "stations").problems())
                 .singleElement()
                 .asString()
                 .contains("it needs --csv");

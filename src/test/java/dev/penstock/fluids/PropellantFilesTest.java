@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.penstock.errors.InvalidInput;
+import dev.penstock.fluids.coolprop.CoolPropLibrary;
 import dev.penstock.fluids.property.AtomicWeights;
 import dev.penstock.fluids.state.Fluid;
 import java.io.IOException;
@@ -227,6 +228,25 @@ class PropellantFilesTest {
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("bad.toml:")
                 .hasMessageContaining("density of NaN at 404.000 K");
+    }
+
+    /** CoolProp gives all but the gas's transport properties, and none below the triple point. */
+    @Test
+    void aFluidOfCoolPropIsCheckedByPropertyToo() throws IOException {
+        String gas = Files.readString(HOME.resolve("fluids/nitrous-oxide.toml"));
+        write("bad-gas", gas.replace("coefficients = [2.115e-6, 0.4642,", "coefficients = [-2.115e-6, 0.4642,"));
+        assertThatThrownBy(() -> FluidLibrary.open(folder, () -> CoolPropLibrary.load(HOME)).propellant("bad-gas"))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessageContaining("bad-gas.toml:")
+                .hasMessageContaining("gas viscosity of -")
+                .hasMessageContaining("at 182.300 K");
+        String liquid = Files.readString(HOME.resolve("fluids/ethanol.toml"));
+        write("cold", liquid.replaceFirst("temperature = \"298.15 K\"", "temperature = \"50 K\""));
+        assertThatThrownBy(() -> FluidLibrary.open(folder, () -> CoolPropLibrary.load(HOME)).propellant("cold"))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessageContaining("cold.toml")
+                .hasMessageContaining("formation.temperature is 50.0000 K")
+                .hasMessageContaining("at 100000 Pa");
     }
 
     @Test

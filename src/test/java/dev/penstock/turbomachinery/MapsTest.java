@@ -57,6 +57,18 @@ class MapsTest {
     }
 
     @Test
+    void aPressureWhoseHeadIsKnownIsThatOfTheLiquid() {
+        PumpPoint alone = pumpMap.at(inlet, 0.8 * pump.speed(), 150);
+        PumpDuty duty = new PumpDuty(pump.duty().propellant(), inlet, alone.dischargePressure(), 150);
+        assertThat(new PumpModel().head(duty)).isCloseTo(alone.head(), withinPercentage(1e-6));
+        assertThat(pumpMap.head(150 / inlet.density(), 0.8)).isCloseTo(alone.head(), withinPercentage(1e-12));
+        PumpPoint known = pumpMap.at(duty, 0.8 * pump.speed(), alone.head());
+        assertThat(known.dischargePressure()).isEqualTo(alone.dischargePressure());
+        assertThat(pumpMap.at(duty, 0.9 * pump.speed(), alone.head()).dischargePressure())
+                .isEqualTo(pumpMap.at(inlet, 0.9 * pump.speed(), 150).dischargePressure());
+    }
+
+    @Test
     void affinityLawsHold() {
         PumpPoint full = pumpMap.at(inlet, pump.speed(), 200);
         PumpPoint half = pumpMap.at(inlet, 0.5 * pump.speed(), 100);

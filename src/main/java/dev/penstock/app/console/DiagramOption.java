@@ -1,6 +1,7 @@
 package dev.penstock.app.console;
 
 import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.files.OutputFile;
 import dev.penstock.reports.chart.Raster;
 import dev.penstock.reports.engine.EngineCharts;
 import java.nio.file.Path;
@@ -23,9 +24,7 @@ public final class DiagramOption implements OutputOption {
 
     /** Refuses what could not be written, before anything is computed. */
     public void check() {
-        OptionReader reader = new OptionReader();
-        place().ifPresent(place -> place.requireEnding(ENDINGS, reader));
-        reader.finish();
+        place().ifPresent(place -> place.requireEnding(ENDINGS));
     }
 
     private Optional<OutputFile> place() {

@@ -126,6 +126,15 @@ public final class OptionReader {
         problems.add(new InvalidInput.Problem("", option, value, allowed));
     }
 
+    /** @param question something that refuses by itself; what it refuses is noted with the rest */
+    public void check(Runnable question) {
+        try {
+            question.run();
+        } catch (InvalidInput e) {
+            problems.addAll(e.problems());
+        }
+    }
+
     /** @throws InvalidInput with every problem noted so far, if there is any */
     public void finish() {
         if (!problems.isEmpty()) {

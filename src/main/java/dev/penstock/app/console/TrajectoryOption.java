@@ -1,5 +1,6 @@
 package dev.penstock.app.console;
 
+import dev.penstock.files.OutputFile;
 import dev.penstock.reports.vehicle.EphemerisMessage;
 import dev.penstock.reports.vehicle.Trajectory;
 import dev.penstock.vehicle.FlownSizing;
@@ -42,7 +43,7 @@ public final class TrajectoryOption implements OutputOption {
             reader.problem(OPTION, files.get(0).toString(), "it needs --fly");
         }
         for (Path file : files) {
-            output(file).requireEnding(ENDINGS, reader);
+            reader.check(() -> output(file).requireEnding(ENDINGS));
         }
         try {
             begin();

@@ -1,7 +1,6 @@
-package dev.penstock.app.console;
+package dev.penstock.files;
 
 import dev.penstock.errors.InvalidInput;
-import dev.penstock.files.WholeFiles;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
@@ -22,11 +21,15 @@ public record OutputFile(String option, Path path) {
         return endings.stream().filter(name::endsWith).findFirst().orElse("");
     }
 
-    /** Notes a problem if the name ends in none of these. */
-    public void requireEnding(List<String> endings, OptionReader reader) {
+    /**
+     * @param endings endings that its name may have
+     * @throws InvalidInput if it has none of them
+     */
+    public void requireEnding(List<String> endings) {
         if (ending(endings).isEmpty()) {
             int last = endings.size() - 1;
-            reader.problem(
+            throw new InvalidInput(
+                    "",
                     option,
                     path.toString(),
                     "its name must end in " + String.join(", ", endings.subList(0, last)) + " or " + endings.get(last));

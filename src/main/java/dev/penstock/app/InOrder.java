@@ -1,4 +1,4 @@
-package dev.penstock.app.console;
+package dev.penstock.app;
 
 import java.io.IOException;
 import java.util.Optional;
@@ -17,11 +17,11 @@ import java.util.function.Predicate;
  * Questions that come one after the other, answered over all processors and handed on in the order of the questions. A few are read
  * ahead; an answer is handed on as soon as it and all before it are there, whether or not another question comes.
  */
-public final class InOrder {
+final class InOrder {
 
     /** Where questions come from. */
     @FunctionalInterface
-    public interface Source {
+    interface Source {
 
         /** @return the next question; empty at the end */
         Optional<String> next() throws IOException;
@@ -35,7 +35,7 @@ public final class InOrder {
      * @param taken takes an answer, and says whether it wants more
      * @throws IOException if the source cannot be read
      */
-    public static void answer(Source source, Function<String, String> work, Predicate<String> taken)
+    static void answer(Source source, Function<String, String> work, Predicate<String> taken)
             throws IOException {
         int processors = Runtime.getRuntime().availableProcessors();
         BlockingQueue<Future<Optional<String>>> waiting = new ArrayBlockingQueue<>(2 * processors);
