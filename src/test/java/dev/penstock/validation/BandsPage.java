@@ -218,7 +218,7 @@ final class BandsPage {
         long inside = places.stream().filter(Place::inside).count();
         page.append(String.format(
                         Locale.ROOT,
-                        "%n%d of %d figures, %.0f %%; aimed at is 85 to 95 %%: %s. No spread was set by this page. Figures of one engine hang"
+                        "%n%d of %d figures, %.0f %%; aimed at is 85 to 95 %%: %s. Two spreads were set in view of some of these engines (decision 0173), none of the others. Figures of one engine hang"
                                 + " together, so that there is less in them than their number says; a quantity with fewer than ten figures"
                                 + " tells a band that is far too narrow from one that is right, and no more.%n",
                         inside,

@@ -77,11 +77,16 @@ public final class JacketInputs {
                     "upstream_share", Range.of(0.01, 0.99), "Share of a split flow that goes towards the injector")
             .usual(Usual.of(0.5, "even split", ""));
     public static final Input<ExtensionKind> EXTENSION = Input.choice(
-                    "extension", ExtensionKind.class, "How the nozzle behind the last jacket is kept from burning")
+                    "extension", ExtensionKind.class, "How the nozzle behind the last jacket is kept from burning; without a jacket, how the whole wall is")
             .usual(Usual.common(ExtensionKind.RADIATING));
     public static final Input<String> EXTENSION_MATERIAL = Input.text(
                     "extension_material", "Material of the sheet behind the jacket, a file in fluids/walls")
             .usual(Usual.common(ExtensionKind.RADIATING.usualMaterial().orElseThrow()));
+    public static final Input<Double> EXTENSION_PARTING = Input.ratio(
+                    "extension_parting_area_ratio",
+                    RATIOS,
+                    "Area ratio at which an extendible nozzle parts; what lies behind is stowed around what lies before")
+            .computed("a nozzle in one piece");
     public static final Input<Integer> CELLS = Input.whole("cells", 10, 2000, "Cells along the jacket")
             .usual(Usual.of(100, "resolution along the axis", ""));
     public static final Input<Double> WALL_TEMPERATURE_LIMIT = Input.quantity(
@@ -148,7 +153,8 @@ public final class JacketInputs {
                     CoolantSideInputs.ROUGH_WALL,
                     CELLS,
                     EXTENSION,
-                    EXTENSION_MATERIAL)
+                    EXTENSION_MATERIAL,
+                    EXTENSION_PARTING)
             .ifWritten()
             .with(WallInputs.COATING, SECTIONS, GasSideInputs.FILM, GasSideInputs.OUTER_ZONE, LIMITS);
 
@@ -161,7 +167,8 @@ public final class JacketInputs {
             GasSideInputs.SOOT,
             GasSideInputs.SOOT_RESISTANCE,
             EXTENSION,
-            EXTENSION_MATERIAL);
+            EXTENSION_MATERIAL,
+            EXTENSION_PARTING);
 
     /** Inputs of a jacket that does not begin at the injector. */
     public static final List<Input<?>> OF_ONE_CIRCUIT = GROUP.inputs().stream()

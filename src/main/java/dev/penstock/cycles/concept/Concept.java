@@ -1,5 +1,6 @@
 package dev.penstock.cycles.concept;
 
+import dev.penstock.cooling.design.ExtensionDesign;
 import dev.penstock.chamber.design.ChamberDesign;
 import dev.penstock.cycles.reading.ConceptReader;
 import dev.penstock.errors.Require;
@@ -27,6 +28,7 @@ import java.util.OptionalDouble;
  * @param thrust what fixes its size
  * @param chamber thrust chamber, each of them where there are several, with the chamber pressure
  * @param cooling circuits of regenerative cooling, from the injector to the nozzle exit; none if nothing cools
+ * @param uncooledWall the wall that no circuit cools
  * @param burners gas generator or preburners that the cycle has
  * @param turbines turbines that the cycle has
  * @param shafts coupling of the machines
@@ -49,6 +51,7 @@ public record Concept(
         ThrustTarget thrust,
         ChamberDesign chamber,
         List<CoolingCircuit> cooling,
+        ExtensionDesign uncooledWall,
         Map<Burner, BurnerDesign> burners,
         Map<TurbinePlace, TurbineOption> turbines,
         ShaftDesign shafts,
@@ -198,6 +201,7 @@ public record Concept(
                 thrust,
                 chamber,
                 cooling,
+                uncooledWall,
                 newBurners,
                 newTurbines,
                 shafts,

@@ -174,6 +174,7 @@ final class OffDesign {
                                         command.throttle() * share(Side.OXIDIZER, ratio),
                                         command.throttle() * share(Side.FUEL, ratio))),
                 own.cooling(),
+                own.uncooledWall(),
                 burners,
                 turbines,
                 own.shafts(),

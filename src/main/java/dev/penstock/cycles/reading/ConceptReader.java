@@ -243,7 +243,7 @@ public final class ConceptReader {
         Supplier<FeedDesign> oxidizerFeed = feeds.read(root, Side.OXIDIZER, head.oxidizer(), traits);
         Supplier<FeedDesign> fuelFeed = feeds.read(root, Side.FUEL, head.fuel(), traits);
         OptionalDouble exhaustInto = GasKeys.exhaustInto(root, traits);
-        Supplier<List<CoolingCircuit>> cooling = CoolingKeys.read(root, traits, pressure, exhaustInto);
+        Supplier<CoolingKeys.Wall> cooling = CoolingKeys.read(root, traits, pressure, exhaustInto);
         GasKeys gas = new GasKeys(root, traits, head.oxidizer(), head.fuel(), exhaustInto);
         Supplier<Optional<ElectricDesign>> electric = ElectricKeys.read(root, traits);
         Supplier<DesignLimits> limits = limits(root.at(ConceptTables.LIMITS), traits);
@@ -263,7 +263,8 @@ public final class ConceptReader {
                     ratio,
                     thrust.orElseThrow(),
                     UsualInjector.withLosses(chamber.get(), oxidizerFeed.get(), fuelFeed.get()),
-                    cooling.get(),
+                    cooling.get().circuits(),
+                    cooling.get().uncooled(),
                     gas.burners(),
                     gas.turbines(),
                     gas.shafts(),

@@ -60,16 +60,24 @@ final class CoolingKeys {
         this.chamberPressure = chamberPressure;
     }
 
-    static Supplier<List<CoolingCircuit>> read(
+    /**
+     * What is known of the wall.
+     *
+     * @param circuits jackets from the injector to the nozzle; none if nothing cools
+     * @param uncooled the wall that no jacket cools
+     */
+    record Wall(List<CoolingCircuit> circuits, ExtensionDesign uncooled) {}
+
+    static Supplier<Wall> read(
             InputTable root, CycleTraits traits, double chamberPressure, OptionalDouble exhaustInto) {
         if (!root.has(JacketInputs.GROUP)) {
             root.without(JacketInputs.GROUP.key(), NOTHING, "no jacket without a table [cooling]");
-            return List::of;
+            return () -> new Wall(List.of(), ExtensionDesign.standard());
         }
         return new CoolingKeys(traits, chamberPressure, exhaustInto).all(root.table(JacketInputs.GROUP));
     }
 
-    private Supplier<List<CoolingCircuit>> all(InputTable keys) {
+    private Supplier<Wall> all(InputTable keys) {
         String coolant = keys.read(ConceptInputs.COOLANT);
         double share = keys.read(EngineInputs.FLOW_FRACTION);
         double factor = keys.read(GasSideInputs.HEAT_FLUX_FACTOR);
@@ -93,7 +101,7 @@ final class CoolingKeys {
             circuits.add(() ->
                     new CoolingCircuit(side, part, jacket.apply(last ? Optional.of(follows.get(0)) : none), factor));
         }
-        follows.add(extension(keys));
+        follows.add(extension(keys, !coolant.equals(NOTHING)));
         if (coolant.equals(NOTHING)) {
             if (!behind.isEmpty()) {
                 keys.problem(
@@ -101,13 +109,13 @@ final class CoolingKeys {
                         '"' + NOTHING + '"',
                         "circuits follow in [[cooling.circuits]]: write fuel or oxidizer, or leave the circuits out");
             }
-            return List::of;
+            return () -> new Wall(List.of(), follows.get(0));
         }
-        return () -> circuits.stream().map(Supplier::get).toList();
+        return () -> new Wall(circuits.stream().map(Supplier::get).toList(), follows.get(0));
     }
 
     /** What follows the last jacket. A film of turbine gas must reach it from where it begins or before. */
-    private ExtensionDesign extension(InputTable keys) {
+    private ExtensionDesign extension(InputTable keys, boolean cooled) {
         ExtensionKind kind = keys.read(JacketInputs.EXTENSION);
         String standing = JacketInputs.EXTENSION_MATERIAL.standing().value();
         String material = keys.read(
@@ -136,7 +144,26 @@ final class CoolingKeys {
                             + "), behind the end of the jacket at " + jacketEnd
                             + ", so that the wall between them is bare: write at most " + jacketEnd + " there");
         }
-        return new ExtensionDesign(kind, material);
+        return new ExtensionDesign(kind, material, parting(keys, cooled));
+    }
+
+    /** An extendible nozzle parts behind the jacket, whose tubes and channels do not. */
+    private OptionalDouble parting(InputTable keys, boolean cooled) {
+        OptionalDouble parting = keys.number(JacketInputs.EXTENSION_PARTING);
+        if (parting.isPresent() && cooled && end.isEmpty()) {
+            keys.problem(
+                    JacketInputs.EXTENSION_PARTING,
+                    Double.toString(parting.getAsDouble()),
+                    "the nozzle parts behind the jacket: write " + JacketInputs.END_AREA_RATIO.key()
+                            + ", where the jacket ends, as well");
+        } else if (parting.isPresent() && cooled && parting.getAsDouble() < end.getAsDouble()) {
+            keys.problem(
+                    JacketInputs.EXTENSION_PARTING,
+                    Double.toString(parting.getAsDouble()),
+                    "the extension would begin before the jacket ends at area ratio " + end.getAsDouble()
+                            + ": write at least " + end.getAsDouble());
+        }
+        return parting;
     }
 
     private static Side side(String coolant) {

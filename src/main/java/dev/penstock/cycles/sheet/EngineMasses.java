@@ -1,9 +1,6 @@
 package dev.penstock.cycles.sheet;
 
-import dev.penstock.cooling.design.ExtensionDesign;
-import dev.penstock.cooling.design.ExtensionKind;
 import dev.penstock.cooling.jacket.JacketStation;
-import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.origin.PartKind;
 import dev.penstock.input.Input;
 import dev.penstock.provenance.Spread;
@@ -39,22 +36,14 @@ public final class EngineMasses {
                         balance.chamber(),
                         balance.concept().chambers(),
                         Math.max(cooled, 1),
-                        extension(balance.concept()),
+                        balance.concept().uncooledWall(),
+                        !balance.cooling().isEmpty(),
                         balance.shafts(),
                         burners(balance),
                         lines(balance),
                         true,
                         balance.electric().map(EngineMasses::electric).orElse(List.of()),
                         balance.concept().mass()));
-    }
-
-    /** How the nozzle behind the last jacket is made; a chamber without a jacket has a sheet. */
-    private static ExtensionKind extension(Concept concept) {
-        return concept.cooling().stream()
-                .flatMap(circuit -> circuit.jacket().extension().stream())
-                .map(ExtensionDesign::kind)
-                .findFirst()
-                .orElse(ExtensionKind.RADIATING);
     }
 
     private static List<EngineParts.Burner> burners(EngineBalance balance) {

@@ -13,6 +13,8 @@ import java.util.List;
  * cooled wall:   dm = 2π r ds (w + ρ p r FS/σ),  w 12 kg/m² of liner and channels, FS/σ = 1.5/500 MPa, ρ 8200 kg/m³
  *                whole = 1.8 × (1.5 to 2.5) for flanges and manifolds
  * extension:     8 kg/m² (6 to 12) of sheet that radiates, 10 with the manifold of a film, 28 of an ablative liner (15 mm of 1750 kg/m³ and its shell)
+ *                a quarter more for what guides and drives a part that is stowed
+ * no jacket:     an ablative chamber has the 28 kg/m² in place of w
  * injector:      m = 0.1 ρ π/4 D³ (half of a plate a fifth of its diameter thick)
  * </pre>
  * The pressure along the wall falls with A^-1.25 behind the throat.
@@ -22,23 +24,30 @@ final class ChamberMass {
     static final ModelCard CARD = new ModelCard(
             "turbomachinery.chamber-mass",
             "Mass of chamber, nozzle and injector",
-            "∫2πr(w + ρ p r FS/σ)ds × 1.8; extension 8, 10 or 28 kg/m² by kind; injector 0.1 ρ π/4 D³",
-            "regeneratively cooled metal chambers, sheet extensions",
+            "∫2πr(w + ρ p r FS/σ)ds × 1.8; extension 8, 10 or 28 kg/m² by kind, a quarter more where it moves; injector 0.1 ρ π/4 D³",
+            "metal chambers with a jacket, sheets and ablative liners without",
             "40 % per part",
             List.of("common practice, no source"));
 
     private static final double LINER = 12;
+
+    /** Guides, drives and the joint over the sheet that they move (-). */
+    private static final double MOVING = 0.25;
+
     private static final double DENSITY = 8200;
     private static final double SAFETY_OVER_STRENGTH = 1.5 / 500e6;
 
     private ChamberMass() {}
 
-    static MassItem combustor(ChamberPerformance chamber, double cooledAreaRatio) {
-        double plain = cooledWall(chamber, cooledAreaRatio);
-        return EngineMassModel.item(MassPart.CHAMBER, "chamber and cooled nozzle", 1.8 * plain);
+    static MassItem combustor(EngineParts parts) {
+        boolean ablative = !parts.jacket() && parts.uncooled().kind() == ExtensionKind.ABLATIVE;
+        double lining = ablative ? perArea(ExtensionKind.ABLATIVE) : LINER;
+        double plain = wall(parts.chamber(), parts.cooledAreaRatio(), lining);
+        return EngineMassModel.item(
+                MassPart.CHAMBER, parts.jacket() ? "chamber and cooled nozzle" : "chamber", 1.8 * plain);
     }
 
-    private static double cooledWall(ChamberPerformance chamber, double cooledAreaRatio) {
+    private static double wall(ChamberPerformance chamber, double cooledAreaRatio, double lining) {
         double pressure = chamber.ideal().chamberPressure();
         double mass = 0;
         List<ContourPoint> points = chamber.contour().points();
@@ -50,7 +59,7 @@ final class ChamberMass {
             }
             double r = 0.5 * (points.get(i).radius() + points.get(i - 1).radius());
             double local = x <= 0 ? pressure : 0.56 * pressure * Math.pow(ratio, -1.25);
-            mass += area(points, i) * (LINER + DENSITY * local * r * SAFETY_OVER_STRENGTH);
+            mass += area(points, i) * (lining + DENSITY * local * r * SAFETY_OVER_STRENGTH);
         }
         return mass;
     }
@@ -64,16 +73,22 @@ final class ChamberMass {
         };
     }
 
-    static MassItem extension(ChamberPerformance chamber, double cooledAreaRatio, ExtensionKind kind) {
+    static MassItem extension(EngineParts parts) {
+        ChamberPerformance chamber = parts.chamber();
+        double parting = parts.uncooled().parting().orElse(Double.POSITIVE_INFINITY);
         double area = 0;
         List<ContourPoint> points = chamber.contour().points();
         for (int i = 1; i < points.size(); i++) {
             boolean downstream = points.get(i).x() > 0;
-            if (downstream && areaRatio(chamber, points, i) > cooledAreaRatio) {
-                area += area(points, i);
+            double ratio = areaRatio(chamber, points, i);
+            if (downstream && ratio > parts.cooledAreaRatio()) {
+                area += (ratio > parting ? 1 + MOVING : 1) * area(points, i);
             }
         }
-        return EngineMassModel.item(MassPart.EXTENSION, "nozzle extension", perArea(kind) * area);
+        return EngineMassModel.item(
+                MassPart.EXTENSION,
+                "nozzle extension",
+                perArea(parts.uncooled().kind()) * area);
     }
 
     static MassItem injector(ChamberPerformance chamber) {

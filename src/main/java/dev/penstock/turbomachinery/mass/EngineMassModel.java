@@ -46,9 +46,8 @@ public final class EngineMassModel {
         List<MassItem> plain = new ArrayList<>();
         int chambers = parts.chambers();
         plain.add(
-                ChamberMass.combustor(parts.chamber(), parts.cooledAreaRatio()).times(chambers));
-        plain.add(ChamberMass.extension(parts.chamber(), parts.cooledAreaRatio(), parts.extension())
-                .times(chambers));
+                ChamberMass.combustor(parts).times(chambers));
+        plain.add(ChamberMass.extension(parts).times(chambers));
         plain.add(ChamberMass.injector(parts.chamber()).times(chambers));
         for (ShaftBalance shaft : parts.shafts()) {
             plain.add(new MassItem(

@@ -1,7 +1,7 @@
 package dev.penstock.turbomachinery.mass;
 
 import dev.penstock.chamber.ChamberPerformance;
-import dev.penstock.cooling.design.ExtensionKind;
+import dev.penstock.cooling.design.ExtensionDesign;
 import dev.penstock.errors.Require;
 import dev.penstock.turbomachinery.shaft.ShaftBalance;
 import java.util.List;
@@ -13,7 +13,8 @@ import java.util.List;
  * @param chamber thrust chamber, one of them where there are several
  * @param chambers number of thrust chambers
  * @param cooledAreaRatio area ratio down to which the nozzle has a cooled wall (-); 1 for a chamber that is not cooled
- * @param extension how the nozzle behind the cooled wall is made
+ * @param uncooled how the nozzle behind the cooled wall is made, or all of a chamber without a jacket
+ * @param jacket whether a jacket cools the chamber
  * @param shafts turbopump shafts
  * @param burners gas generator and preburners
  * @param lines propellant lines with a main valve each
@@ -26,7 +27,8 @@ public record EngineParts(
         ChamberPerformance chamber,
         int chambers,
         double cooledAreaRatio,
-        ExtensionKind extension,
+        ExtensionDesign uncooled,
+        boolean jacket,
         List<ShaftBalance> shafts,
         List<Burner> burners,
         List<Line> lines,
