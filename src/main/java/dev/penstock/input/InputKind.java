@@ -1,6 +1,7 @@
 package dev.penstock.input;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import dev.penstock.provenance.Words;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
 import dev.penstock.quantities.Units;
@@ -246,7 +247,7 @@ public sealed interface InputKind<T> {
 
         @Override
         public String text(E value) {
-            return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
+            return Words.of(value);
         }
 
         @Override

@@ -2,6 +2,7 @@ package dev.penstock.input;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import dev.penstock.provenance.Spread;
+import dev.penstock.provenance.Words;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
 import java.util.ArrayList;
@@ -454,13 +455,9 @@ public final class InputTable {
      */
     public <E extends Enum<E>> E choice(String key, Class<E> kind, E otherwise) {
         List<String> names =
-                Arrays.stream(kind.getEnumConstants()).map(InputTable::nameOf).toList();
-        String chosen = choice(key, names, nameOf(otherwise));
+                Arrays.stream(kind.getEnumConstants()).map(Words::of).toList();
+        String chosen = choice(key, names, Words.of(otherwise));
         return Enum.valueOf(kind, chosen.toUpperCase(Locale.ROOT).replace('-', '_'));
-    }
-
-    private static String nameOf(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     private String oneOf(String key, String value, List<String> allowed) {

@@ -1,7 +1,9 @@
 package dev.penstock.numerics;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.SplittableRandom;
 import org.apache.commons.math3.random.SobolSequenceGenerator;
 
 /**
@@ -29,5 +31,26 @@ public final class LowDiscrepancy {
             points.add(List.copyOf(point));
         }
         return List.copyOf(points);
+    }
+
+    /**
+     * The same points, all moved by one random vector and put back into the cube where they leave it (Cranley and Patterson):
+     * as even as before, and different for each state of the random numbers.
+     *
+     * @param dimensions number of dimensions, 1 to 1000
+     * @param count number of points
+     * @param random gives the vector, a number per dimension
+     * @return the points, each with a coordinate in [0, 1) per dimension
+     */
+    public static List<double[]> shifted(int dimensions, int count, SplittableRandom random) {
+        double[] shift = new double[dimensions];
+        Arrays.setAll(shift, i -> random.nextDouble());
+        List<double[]> points = new ArrayList<>(count);
+        for (List<Double> point : points(dimensions, count)) {
+            double[] place = new double[dimensions];
+            Arrays.setAll(place, i -> (point.get(i) + shift[i]) % 1);
+            points.add(place);
+        }
+        return points;
     }
 }

@@ -40,20 +40,33 @@ public final class Parallel {
      * @throws RuntimeException the first failure in the order of the inputs, after all have ended
      */
     public static <A, B> List<B> map(List<A> inputs, Function<A, String> name, Function<A, B> work, Progress progress) {
-        int threads = Math.max(1, Math.min(Runtime.getRuntime().availableProcessors(), inputs.size()));
+        AtomicInteger done = new AtomicInteger();
+        return on(Runtime.getRuntime().availableProcessors(), inputs, input -> {
+            B result = work.apply(input);
+            synchronized (done) {
+                progress.done(done.incrementAndGet(), inputs.size(), name.apply(input));
+            }
+            return result;
+        });
+    }
+
+    /**
+     * @param most threads at most
+     * @param inputs inputs
+     * @param work what to do with each; must not share what is not thread-safe
+     * @param <A> kind of input
+     * @param <B> kind of result
+     * @return results in the order of the inputs
+     * @throws RuntimeException the first failure in the order of the inputs, after all before it have ended
+     */
+    public static <A, B> List<B> on(int most, List<A> inputs, Function<A, B> work) {
+        int threads = Math.max(1, Math.min(most, inputs.size()));
         ExecutorService pool = Executors.newFixedThreadPool(threads, Parallel::daemon);
         BooleanSupplier stop = Cancellation.current();
         try {
-            AtomicInteger done = new AtomicInteger();
             List<Future<B>> futures = new ArrayList<>();
             for (A input : inputs) {
-                futures.add(pool.submit(() -> {
-                    B result = Cancellation.during(stop, () -> work.apply(input));
-                    synchronized (done) {
-                        progress.done(done.incrementAndGet(), inputs.size(), name.apply(input));
-                    }
-                    return result;
-                }));
+                futures.add(pool.submit(() -> Cancellation.during(stop, () -> work.apply(input))));
             }
             List<B> results = new ArrayList<>();
             for (Future<B> future : futures) {

@@ -11,6 +11,7 @@ import dev.penstock.provenance.Trail;
 import dev.penstock.vehicle.FlightFigures;
 import dev.penstock.vehicle.ascent.AscentDynamics;
 import dev.penstock.vehicle.ascent.AscentResult;
+import dev.penstock.vehicle.engine.EnginePerformance;
 import dev.penstock.vehicle.stage.StageFigures;
 import dev.penstock.vehicle.stage.VehicleFigures;
 import dev.penstock.vehicle.stage.VehicleSizing;
@@ -80,7 +81,7 @@ public final class VehicleTrail {
     }
 
     private static String engine(String name) {
-        return "engines." + Trail.slug(name) + ".";
+        return EnginePerformance.path(name) + ".";
     }
 
     /** What flight takes and gives follows from what the stages weigh and thrust. */

@@ -3,6 +3,7 @@ package dev.penstock.app.console;
 import dev.penstock.cycles.concept.ConceptDocument;
 import dev.penstock.cycles.questions.LimitResult;
 import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.files.FileNames;
 import dev.penstock.reports.concept.ConceptPage;
 import dev.penstock.reports.concept.FeedAnswer;
 import dev.penstock.reports.engine.CycleReachView;
@@ -19,7 +20,6 @@ import dev.penstock.vehicle.reading.VehicleReader;
 import dev.penstock.vehicle.stage.VehicleSizing;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -139,8 +139,7 @@ public final class ConceptReports {
      * @return its name as a file name
      */
     public static String slug(String name) {
-        String slug =
-                name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+        String slug = FileNames.of(name);
         return slug.isEmpty() || slug.equals("comparison") ? "concept-" + slug : slug;
     }
 }

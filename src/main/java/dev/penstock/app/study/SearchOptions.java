@@ -50,11 +50,7 @@ final class SearchOptions {
 
     /** A question with so many objectives. */
     Question question(Session session, CaseFiles.Case found, Goals goals, int least, int most) {
-        if (vary.isEmpty()) {
-            StudyCase.open(session.runs(), found.file(), found.changes())
-                    .paths()
-                    .space(vary);
-        }
+        Asked asked = asked(session, found);
         int count = goals.minimise.size() + goals.maximise.size();
         if (count < least || count > most) {
             throw new InvalidInput(
@@ -66,7 +62,6 @@ final class SearchOptions {
                             : "write " + least + " or " + most + ", for example --minimise engine.mass_kg --maximise"
                                     + " engine.isp_vacuum_s");
         }
-        Asked asked = asked(session, found);
         List<Objective> objectives = new ArrayList<>();
         asked.paths().figures("--minimise", goals.minimise).forEach(f -> objectives.add(new Objective(f, false)));
         asked.paths().figures("--maximise", goals.maximise).forEach(f -> objectives.add(new Objective(f, true)));

@@ -9,6 +9,7 @@ import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.Warning;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.provenance.ModelCard;
+import dev.penstock.provenance.Words;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -63,7 +64,7 @@ public final class EnergyReleaseLoss extends LossModel {
         return new Result(
                 released,
                 released,
-                state.name().toLowerCase(Locale.ROOT).replace('_', '-') + " injection, " + burnt.name() + drops,
+                Words.of(state) + " injection, " + burnt.name() + drops,
                 shortForGases(chamber.design().combustor()));
     }
 

@@ -44,7 +44,7 @@ final class Verdicts {
         if (strained.size() > 1) {
             return String.format(
                     Locale.ROOT,
-                    "%s and %s strain each other most, by %.1f and %.1f standard deviations",
+                    "the claims on %s and %s strain each other most, by %.1f and %.1f standard deviations",
                     first.claim().path(),
                     strained.get(1).claim().path(),
                     tension,
@@ -52,7 +52,7 @@ final class Verdicts {
         }
         return String.format(
                 Locale.ROOT,
-                "%s strains most: stated as %s it lies %.1f standard deviations %s what the other claims predict",
+                "the claim on %s strains most: stated as %s it lies %.1f standard deviations %s what the other claims predict",
                 first.claim().path(),
                 Reasons.said(first.claim()),
                 tension,

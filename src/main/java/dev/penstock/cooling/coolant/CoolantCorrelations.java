@@ -2,9 +2,9 @@ package dev.penstock.cooling.coolant;
 
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.fluids.Propellant;
+import dev.penstock.provenance.Words;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
@@ -72,6 +72,6 @@ public final class CoolantCorrelations {
     }
 
     private static String nameOf(CoolantSideDesign.Correlation choice) {
-        return choice.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return Words.of(choice);
     }
 }

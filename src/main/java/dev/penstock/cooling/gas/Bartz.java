@@ -54,6 +54,25 @@ public final class Bartz {
     }
 
     /**
+     * As {@link #throatCoefficient(double, double, double, double, double, double, double)}, for the gas of a nozzle.
+     *
+     * @param profile gas along the nozzle
+     * @param properties composition of the gas while it crosses the boundary layer
+     * @return coefficient at the throat with σ = 1 (W/(m²·K))
+     */
+    public static double throatCoefficient(HotGasProfile profile, GasSideDesign.Properties properties) {
+        HotGas gas = profile.gas();
+        return throatCoefficient(
+                2 * profile.throatRadius(),
+                profile.throatCurvatureRadius(),
+                gas.viscosity(),
+                gas.heatCapacity(properties),
+                gas.prandtl(properties),
+                gas.pressure(),
+                gas.characteristicVelocity());
+    }
+
+    /**
      * @param wallTemperature gas-side surface temperature (K)
      * @param stagnationTemperature stagnation temperature (K)
      * @param gamma isentropic exponent (-)

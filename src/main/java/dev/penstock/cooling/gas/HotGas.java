@@ -47,6 +47,22 @@ public record HotGas(
     }
 
     /**
+     * @param properties composition of the gas while it crosses the boundary layer
+     * @return cp at that composition (J/(kg·K))
+     */
+    public double heatCapacity(GasSideDesign.Properties properties) {
+        return properties == GasSideDesign.Properties.FROZEN ? frozenHeatCapacity : equilibriumHeatCapacity;
+    }
+
+    /**
+     * @param properties composition of the gas while it crosses the boundary layer
+     * @return Prandtl number at that composition (-)
+     */
+    public double prandtl(GasSideDesign.Properties properties) {
+        return properties == GasSideDesign.Properties.FROZEN ? frozenPrandtl : equilibriumPrandtl;
+    }
+
+    /**
      * @param species species name
      * @return its mole fraction (-), zero if absent
      */

@@ -45,23 +45,15 @@ final class JacketEnd {
         }
         WallMaterial sheet =
                 walls.material(question.design().extension().orElseThrow().material());
-        boolean frozen = question.design().gasSide().properties() == GasSideDesign.Properties.FROZEN;
-        double end = beyond(question.gas(), sheet, frozen);
+        double end = beyond(question.gas(), sheet, question.design().gasSide().properties());
         return question.withDesign(question.design().withRoute(route.to(end)));
     }
 
     /** The first place from the least end on where the sheet lasts, straight between stations; the exit if it lasts nowhere. */
-    private static double beyond(HotGasProfile profile, WallMaterial sheet, boolean frozen) {
+    private static double beyond(HotGasProfile profile, WallMaterial sheet, GasSideDesign.Properties properties) {
         HotGas gas = profile.gas();
-        double prandtl = frozen ? gas.frozenPrandtl() : gas.equilibriumPrandtl();
-        double throat = Bartz.throatCoefficient(
-                2 * profile.throatRadius(),
-                profile.throatCurvatureRadius(),
-                gas.viscosity(),
-                frozen ? gas.frozenHeatCapacity() : gas.equilibriumHeatCapacity(),
-                prandtl,
-                gas.pressure(),
-                gas.characteristicVelocity());
+        double prandtl = gas.prandtl(properties);
+        double throat = Bartz.throatCoefficient(profile, properties);
         double limit = sheet.maximumTemperature();
         double radiated = sheet.emissivity() * Constants.STEFAN_BOLTZMANN * Math.pow(limit, 4);
         double before = 1;

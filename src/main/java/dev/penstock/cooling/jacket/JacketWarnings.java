@@ -10,6 +10,7 @@ import dev.penstock.fluids.Propellant;
 import dev.penstock.fluids.state.Fluid;
 import dev.penstock.fluids.state.FluidCursor;
 import dev.penstock.fluids.state.FluidState;
+import dev.penstock.provenance.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -105,7 +106,7 @@ final class JacketWarnings {
                 "the jacket ends at area ratio %.4g; beyond it a %s extension of %s is assumed, at %.0f K where it"
                         + " starts",
                 e.startAreaRatio(),
-                e.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+                Words.of(e.kind()),
                 e.material(),
                 e.startTemperature()));
         return warnings;

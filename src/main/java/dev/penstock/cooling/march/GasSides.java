@@ -30,9 +30,8 @@ public final class GasSides {
         GasSideDesign options = question.design().gasSide();
         HotGasProfile profile = question.gas();
         HotGas gas = profile.gas();
-        boolean frozen = options.properties() == GasSideDesign.Properties.FROZEN;
-        double heatCapacity = frozen ? gas.frozenHeatCapacity() : gas.equilibriumHeatCapacity();
-        double prandtl = frozen ? gas.frozenPrandtl() : gas.equilibriumPrandtl();
+        double heatCapacity = gas.heatCapacity(options.properties());
+        double prandtl = gas.prandtl(options.properties());
         double[] adiabatic = new double[grid.cells];
         for (int c = 0; c < grid.cells; c++) {
             adiabatic[c] = RecoveryTemperature.of(gas.temperature(), grid.gamma[c], grid.mach[c], prandtl);
@@ -43,7 +42,12 @@ public final class GasSides {
         ModelCard model =
                 switch (options.model()) {
                     case BARTZ -> {
-                        bartz(grid, profile, heatCapacity, prandtl, coefficient, constant, slope);
+                        bartz(
+                                grid,
+                                Bartz.throatCoefficient(profile, options.properties()),
+                                coefficient,
+                                constant,
+                                slope);
                         yield Bartz.CARD;
                     }
                     case BOUNDARY_LAYER -> {
@@ -69,28 +73,12 @@ public final class GasSides {
                 .orElse(bare);
     }
 
-    private static void bartz(
-            JacketGrid grid,
-            HotGasProfile profile,
-            double heatCapacity,
-            double prandtl,
-            double[] coefficient,
-            double[] constant,
-            double[] slope) {
-        HotGas gas = profile.gas();
-        double throat = Bartz.throatCoefficient(
-                2 * profile.throatRadius(),
-                profile.throatCurvatureRadius(),
-                gas.viscosity(),
-                heatCapacity,
-                prandtl,
-                gas.pressure(),
-                gas.characteristicVelocity());
+    private static void bartz(JacketGrid grid, double throat, double[] coefficient, double[] constant, double[] slope) {
         for (int c = 0; c < grid.cells; c++) {
             double total = total(grid, c);
             coefficient[c] = throat * Math.pow(grid.areaRatio[c], -0.9) * Math.pow(total, -0.12);
             constant[c] = 0.5;
-            slope[c] = 0.5 * total / gas.temperature();
+            slope[c] = 0.5 * total / grid.gas.temperature();
         }
     }
 

@@ -8,22 +8,23 @@ import dev.penstock.cycles.concept.Side;
  *
  * @param content what it carries
  * @param title name for people
+ * @param fromTank whether it begins at a tank, and not where another line divides
  */
-public record LineKey(Content content, String title) {
+public record LineKey(Content content, String title, boolean fromTank) {
 
     /** Through the chamber, from the injector face to the nozzle. */
-    public static final LineKey CHAMBER = new LineKey(Content.BURNT_GAS, "chamber");
+    public static final LineKey CHAMBER = new LineKey(Content.BURNT_GAS, "chamber", false);
 
     public static LineKey of(Side side) {
-        return new LineKey(Content.of(side), side.key());
+        return new LineKey(Content.of(side), side.key(), true);
     }
 
     /** Past a jacket of this propellant. */
     public static LineKey bypass(Side side) {
-        return new LineKey(Content.of(side), side.key() + " bypass");
+        return new LineKey(Content.of(side), side.key() + " bypass", false);
     }
 
     public static LineKey to(Burner burner, Side side) {
-        return new LineKey(Content.of(side), side.key() + " to the " + burner.title());
+        return new LineKey(Content.of(side), side.key() + " to the " + burner.title(), false);
     }
 }

@@ -9,10 +9,10 @@ import dev.penstock.cooling.wall.WallInputs;
 import dev.penstock.input.Input;
 import dev.penstock.input.Usual;
 import dev.penstock.provenance.Spread;
+import dev.penstock.provenance.Words;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -154,7 +154,7 @@ public enum Technology {
 
     /** @return the word that a concept writes */
     public String word() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return Words.of(this);
     }
 
     /** @return what it means, as part of a sentence */

@@ -31,7 +31,7 @@ public record Stream(
 
     /** The line that it flows in, where that is called by what flows. */
     public LineKey line() {
-        return new LineKey(content(), medium.name());
+        return new LineKey(content(), medium.name(), false);
     }
 
     /** Enthalpy flow (W). */

@@ -37,6 +37,7 @@ import dev.penstock.provenance.LimitCheck;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.provenance.Origin;
 import dev.penstock.provenance.Place;
+import dev.penstock.provenance.Words;
 import dev.penstock.quantities.Notation;
 import dev.penstock.turbomachinery.mass.EngineMass;
 import dev.penstock.turbomachinery.mass.MassFigures;
@@ -47,7 +48,6 @@ import dev.penstock.turbomachinery.shaft.ShaftFigures;
 import dev.penstock.turbomachinery.turbine.TurbineFigures;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** What a balanced engine publishes: headline figures, stations, parts, and the evidence that it closes. */
@@ -154,7 +154,7 @@ public final class EngineFigures {
     /** Figures of a component. */
     public static final FigureTable<Component> COMPONENTS = FigureTable.named(Component::id)
             .word("id", "id", Component::id)
-            .word("kind", "kind", c -> c.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'))
+            .word("kind", "kind", c -> Words.of(c.kind()))
             .word("label", "component", Component::label)
             .word("inlets", "from", Component::inlets)
             .word("outlets", "to", Component::outlets)

@@ -2,6 +2,7 @@ package dev.penstock.fluids.correlation;
 
 import dev.penstock.fluids.property.Polynomial;
 import dev.penstock.fluids.property.TemperatureFunction;
+import dev.penstock.provenance.Words;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
@@ -40,7 +41,7 @@ public enum CorrelationForm {
 
     /** @return the name used in files */
     String fileName() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return Words.of(this);
     }
 
     static CorrelationForm of(String fileName) {

@@ -1,6 +1,6 @@
 package dev.penstock.numerics.design;
 
-import java.util.Locale;
+import dev.penstock.provenance.Words;
 
 /** How the points of a study lie between the ends of its inputs. */
 public enum DesignKind {
@@ -13,6 +13,6 @@ public enum DesignKind {
 
     /** @return its name in files and options */
     public String key() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return Words.of(this);
     }
 }

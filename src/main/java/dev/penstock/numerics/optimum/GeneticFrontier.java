@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.concurrent.CancellationException;
-import java.util.function.IntConsumer;
 
 /**
  * The non-dominated sorting genetic algorithm II: places are ranked by what dominates them, those with room among their like
@@ -89,13 +88,7 @@ public final class GeneticFrontier {
         int n = problem.dimensions();
         List<double[]> places = new ArrayList<>();
         from.ifPresent(p -> places.add(p.clone()));
-        double[] shift = new double[n];
-        Arrays.setAll(shift, i -> random.nextDouble());
-        for (List<Double> point : LowDiscrepancy.points(n, population - places.size())) {
-            double[] place = new double[n];
-            Arrays.setAll(place, i -> (point.get(i) + shift[i]) % 1);
-            places.add(place);
-        }
+        places.addAll(LowDiscrepancy.shifted(n, population - places.size(), random));
         places.forEach(grid::settle);
         return places;
     }
@@ -103,15 +96,8 @@ public final class GeneticFrontier {
     /** All of a generation; empty if it was stopped on the way. */
     private Optional<List<Trial>> evaluated(List<double[]> places) {
         Trial[] trials = new Trial[places.size()];
-        IntConsumer work = i -> {
-            try {
-                trials[i] = problem.at(places.get(i));
-            } catch (CancellationException stopped) {
-                // Its place stays empty.
-            }
-        };
-        workers.forEach(places.size(), work);
-        return Arrays.stream(trials).allMatch(t -> t != null) ? Optional.of(List.of(trials)) : Optional.empty();
+        boolean whole = workers.untilStopped(places.size(), i -> trials[i] = problem.at(places.get(i)));
+        return whole ? Optional.of(List.of(trials)) : Optional.empty();
     }
 
     /** Feasible places that nothing dominates, of those kept and some new ones; those with least room give way. */

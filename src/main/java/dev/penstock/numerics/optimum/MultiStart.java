@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.concurrent.CancellationException;
-import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
 
 /**
@@ -60,7 +59,7 @@ public final class MultiStart {
         Streams streams = new Streams(seed);
         List<double[]> places = design(from, streams);
         Trial[] tried = new Trial[places.size()];
-        boolean whole = each(places.size(), i -> tried[i] = problem.at(places.get(i)));
+        boolean whole = workers.untilStopped(places.size(), i -> tried[i] = problem.at(places.get(i)));
         List<Trial> design = Arrays.stream(tried).filter(t -> t != null).toList();
         if (design.isEmpty()) {
             throw new CancellationException("stopped before anything was found");
@@ -75,7 +74,7 @@ public final class MultiStart {
         Penalty penalty = Penalty.of(design);
         List<Trial> begin = begin(design, from.isPresent(), starts);
         Optimum.Start[] done = new Optimum.Start[begin.size()];
-        each(begin.size(), i -> done[i] = start(begin.get(i), penalty, evaluations, streams.of(1, i)));
+        workers.untilStopped(begin.size(), i -> done[i] = start(begin.get(i), penalty, evaluations, streams.of(1, i)));
         List<Optimum.Start> ended = Arrays.stream(done).filter(s -> s != null).toList();
         List<Trial> found = new ArrayList<>(design);
         ended.forEach(s -> found.add(s.best()));
@@ -83,19 +82,6 @@ public final class MultiStart {
                 + ended.stream().mapToInt(Optimum.Start::evaluations).sum();
         boolean complete = ended.size() == done.length && ended.stream().allMatch(Optimum.Start::complete);
         return new Optimum(best(found).orElseThrow(), ended, all, complete);
-    }
-
-    /** Whether all pieces were done. */
-    private boolean each(int count, IntConsumer work) {
-        boolean[] stopped = new boolean[count];
-        workers.forEach(count, i -> {
-            try {
-                work.accept(i);
-            } catch (CancellationException e) {
-                stopped[i] = true;
-            }
-        });
-        return IntStream.range(0, count).noneMatch(i -> stopped[i]);
     }
 
     private List<double[]> design(Optional<double[]> from, Streams streams) {
@@ -107,17 +93,10 @@ public final class MultiStart {
         from.ifPresent(p -> places.add(settled(p)));
         int n = problem.dimensions();
         int each = free.isEmpty() ? 1 : Math.max(4, (DESIGN * free.size() + 8) / combinations.size());
-        List<List<Double>> points = LowDiscrepancy.points(n, each * combinations.size());
-        SplittableRandom random = streams.of(0);
-        double[] shift =
-                IntStream.range(0, n).mapToDouble(i -> random.nextDouble()).toArray();
+        List<double[]> points = LowDiscrepancy.shifted(n, each * combinations.size(), streams.of(0));
         List<Integer> names = grid.named();
         for (int k = 0; k < points.size(); k++) {
-            double[] place = new double[n];
-            for (int i = 0; i < n; i++) {
-                double x = points.get(k).get(i) + shift[i];
-                place[i] = x - Math.floor(x);
-            }
+            double[] place = points.get(k);
             double[] combination = combinations.get(k % combinations.size());
             for (int j = 0; j < names.size(); j++) {
                 place[names.get(j)] = combination[j];
@@ -207,7 +186,7 @@ public final class MultiStart {
             return false;
         }
         Trial before = state.best();
-        new SmoothFinish(state, penalty, continuous).run(before.place());
+        new SmoothFinish(state, penalty, continuous, before.place()).run();
         return state.best() != before;
     }
 

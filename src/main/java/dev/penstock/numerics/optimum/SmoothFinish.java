@@ -38,16 +38,19 @@ final class SmoothFinish {
     private final SearchState state;
     private final Penalty penalty;
     private final List<Integer> free;
+    private final double[] from;
 
     private double[] lastPlace = {};
     private double[] lastValues = {};
     private double[] lastSlopePlace = {};
     private double[][] lastSlopes = {};
 
-    SmoothFinish(SearchState state, Penalty penalty, List<Integer> free) {
+    /** A finish that goes on from a place. */
+    SmoothFinish(SearchState state, Penalty penalty, List<Integer> free, double[] from) {
         this.state = state;
         this.penalty = penalty;
         this.free = free;
+        this.from = from.clone();
     }
 
     /** A place without an answer: the programme ends there. */
@@ -59,8 +62,7 @@ final class SmoothFinish {
         }
     }
 
-    /** Goes on from a place. */
-    void run(double[] from) {
+    void run() {
         int n = free.size();
         double[] start = new double[n];
         for (int i = 0; i < n; i++) {
@@ -75,11 +77,11 @@ final class SmoothFinish {
                             new MaxIter(ITERATIONS),
                             new MaxEval(ITERATIONS * 50),
                             new InitialGuess(start),
-                            new ObjectiveFunction(new Objective(from)),
-                            new Kept(from),
+                            new ObjectiveFunction(new Objective()),
+                            new Kept(),
                             option)
                     .getX();
-            values(from, end.toArray());
+            values(end.toArray());
         } catch (CancellationException stopped) {
             throw stopped;
         } catch (RuntimeException failed) {
@@ -89,7 +91,7 @@ final class SmoothFinish {
     }
 
     /** The objective, then the excess of each constraint. */
-    private double[] values(double[] from, double[] x) {
+    private double[] values(double[] x) {
         if (!Arrays.equals(x, lastPlace)) {
             double[] place = from.clone();
             for (int i = 0; i < x.length; i++) {
@@ -112,17 +114,17 @@ final class SmoothFinish {
     }
 
     /** A row for each of the values. */
-    private double[][] slopes(double[] from, double[] x) {
+    private double[][] slopes(double[] x) {
         if (!Arrays.equals(x, lastSlopePlace)) {
-            double[] here = values(from, x);
+            double[] here = values(x);
             double[][] slopes = new double[here.length][x.length];
             for (int i = 0; i < x.length; i++) {
                 double[] low = x.clone();
                 double[] high = x.clone();
                 low[i] = Math.max(0, Math.min(1 - STEP, x[i] - STEP));
                 high[i] = Math.min(1, Math.max(STEP, x[i] + STEP));
-                double[] below = values(from, low);
-                double[] above = values(from, high);
+                double[] below = values(low);
+                double[] above = values(high);
                 for (int k = 0; k < here.length; k++) {
                     slopes[k][i] = (above[k] - below[k]) / (high[i] - low[i]);
                 }
@@ -135,12 +137,6 @@ final class SmoothFinish {
 
     private final class Objective extends TwiceDifferentiableFunction {
 
-        private final double[] from;
-
-        Objective(double[] from) {
-            this.from = from;
-        }
-
         @Override
         public int dim() {
             return free.size();
@@ -148,12 +144,12 @@ final class SmoothFinish {
 
         @Override
         public double value(RealVector x) {
-            return values(from, x.toArray())[0];
+            return values(x.toArray())[0];
         }
 
         @Override
         public RealVector gradient(RealVector x) {
-            return new ArrayRealVector(slopes(from, x.toArray())[0], true);
+            return new ArrayRealVector(slopes(x.toArray())[0], true);
         }
 
         @Override
@@ -165,11 +161,8 @@ final class SmoothFinish {
     /** Constraints and ends, each zero or more where it is kept. */
     private final class Kept extends InequalityConstraint {
 
-        private final double[] from;
-
-        Kept(double[] from) {
+        Kept() {
             super(new ArrayRealVector(state.best().excess().length + 2 * free.size()));
-            this.from = from;
         }
 
         @Override
@@ -179,7 +172,7 @@ final class SmoothFinish {
 
         @Override
         public RealVector value(RealVector x) {
-            double[] values = values(from, x.toArray());
+            double[] values = values(x.toArray());
             int n = free.size();
             double[] kept = new double[values.length - 1 + 2 * n];
             for (int k = 1; k < values.length; k++) {
@@ -194,7 +187,7 @@ final class SmoothFinish {
 
         @Override
         public RealMatrix jacobian(RealVector x) {
-            double[][] slopes = slopes(from, x.toArray());
+            double[][] slopes = slopes(x.toArray());
             int n = free.size();
             double[][] rows = new double[slopes.length - 1 + 2 * n][n];
             for (int k = 1; k < slopes.length; k++) {

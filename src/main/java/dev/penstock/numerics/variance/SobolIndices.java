@@ -7,7 +7,6 @@ import dev.penstock.provenance.ModelCard;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.SplittableRandom;
 import java.util.concurrent.CancellationException;
 import java.util.stream.IntStream;
 
@@ -83,25 +82,15 @@ public final class SobolIndices {
     public static List<Result> of(Sampled function, int dimensions, int samples, long seed, Workers workers) {
         int rows = rows(samples);
         Streams streams = new Streams(seed);
-        List<List<Double>> points = LowDiscrepancy.points(2 * dimensions, rows);
         int block = dimensions + 2;
         double[][] values = new double[SHIFTS * rows * block][];
-        double[][] shifts = new double[SHIFTS][];
+        List<double[]> points = new ArrayList<>();
         for (int s = 0; s < SHIFTS; s++) {
-            SplittableRandom random = streams.of(s);
-            double[] shift = new double[2 * dimensions];
-            Arrays.setAll(shift, i -> random.nextDouble());
-            shifts[s] = shift;
+            points.addAll(LowDiscrepancy.shifted(2 * dimensions, rows, streams.of(s)));
         }
-        workers.forEach(values.length, k -> {
-            int row = k / block;
-            try {
-                values[k] = function.at(place(points.get(row % rows), shifts[row / rows], dimensions, k % block));
-            } catch (CancellationException stopped) {
-                // Counts for nothing, like a place without a value, and for no share either.
-            }
-        });
-        boolean complete = Arrays.stream(values).allMatch(v -> v != null);
+        // One that is stopped counts for nothing, like a place without a value, and for no share either.
+        boolean complete = workers.untilStopped(
+                values.length, k -> values[k] = function.at(place(points.get(k / block), dimensions, k % block)));
         int functions = Arrays.stream(values)
                 .filter(v -> v != null)
                 .mapToInt(v -> v.length)
@@ -115,12 +104,10 @@ public final class SobolIndices {
     }
 
     /** A for 0, B for 1, A with coordinate i of B for 2 + i. */
-    private static double[] place(List<Double> point, double[] shift, int dimensions, int which) {
+    private static double[] place(double[] point, int dimensions, int which) {
         double[] place = new double[dimensions];
         for (int i = 0; i < dimensions; i++) {
-            int from = which == 1 || which == 2 + i ? dimensions + i : i;
-            double x = point.get(from) + shift[from];
-            place[i] = x - Math.floor(x);
+            place[i] = point[which == 1 || which == 2 + i ? dimensions + i : i];
         }
         return place;
     }

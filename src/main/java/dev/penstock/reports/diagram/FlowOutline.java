@@ -6,7 +6,7 @@ import dev.penstock.cycles.sheet.Station;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -64,26 +64,22 @@ public record FlowOutline(double width, double height, List<Box> boxes, List<Way
             double boxHeight) {
         Map<String, Component> kept = new LinkedHashMap<>();
         components.stream().filter(FlowOutline::main).forEach(c -> kept.put(c.id(), c));
-        Map<Integer, Station> states = new HashMap<>();
-        stations.forEach(s -> states.put(s.number(), s));
+        DrawnStates states = new DrawnStates(stations);
         Map<String, Node> nodes = new LinkedHashMap<>();
-        kept.values()
-                .forEach(c -> nodes.put(
-                        c.id(), new Node(Node.Role.COMPONENT, c.id(), width.applyAsDouble(c), boxHeight + SPACE)));
-        Map<String, String> ends = new HashMap<>();
+        kept.values().forEach(c -> nodes.put(c.id(), Node.of(c, width.applyAsDouble(c), boxHeight + SPACE)));
         for (Component c : kept.values()) {
             Set<String> reached = new HashSet<>();
             for (int outlet : c.outlets()) {
-                follow(c.id(), outlet, components, nodes, reached, ends);
+                follow(nodes.get(c.id()), states.at(outlet), components, nodes, reached, states);
             }
         }
-        nodes.values().forEach(n -> n.side = side(n, kept.get(n.key), states));
+        nodes.forEach((id, node) -> node.side = states.side(kept.get(id)));
         for (FlowDiagram.Shaft shaft : shafts) {
-            join(shaft, nodes, ends);
+            join(shaft, nodes);
         }
         Layers layers = Layers.of(nodes.values());
         Rectangle2D size = Placement.place(layers, MARGIN);
-        return drawn(kept, states, layers, nodes, size, ends, boxHeight);
+        return drawn(states, layers, nodes.values(), size, boxHeight);
     }
 
     private static boolean main(Component c) {
@@ -95,94 +91,53 @@ public record FlowOutline(double width, double height, List<Box> boxes, List<Way
 
     /** Follows a station through small parts to the next main one. */
     private static void follow(
-            String from,
-            int station,
+            Node from,
+            Station station,
             List<Component> components,
             Map<String, Node> nodes,
             Set<String> reached,
-            Map<String, String> ends) {
+            DrawnStates states) {
         for (Component next : components) {
-            if (!next.inlets().contains(station)) {
+            if (!next.inlets().contains(station.number())) {
                 continue;
             }
             Node to = nodes.get(next.id());
             if (to == null) {
-                next.outlets().forEach(outlet -> follow(from, outlet, components, nodes, reached, ends));
+                next.outlets().forEach(outlet -> follow(from, states.at(outlet), components, nodes, reached, states));
             } else if (reached.add(next.id())) {
-                link(Link.Kind.FLOW, nodes.get(from), to, "#" + station, ends);
+                Link.flow(from, to, station);
             }
         }
     }
 
-    private static void join(FlowDiagram.Shaft shaft, Map<String, Node> nodes, Map<String, String> ends) {
-        List<String> driving =
-                shaft.driving().stream().filter(nodes::containsKey).toList();
-        List<String> driven = shaft.driven().stream().filter(nodes::containsKey).toList();
-        for (String pump : driven) {
-            for (String turbine : driving.subList(0, Math.min(1, driving.size()))) {
-                Node a = nodes.get(pump);
-                Node b = nodes.get(turbine);
-                boolean turned = leads(b, a, new HashSet<>()) || b.up.isEmpty();
-                link(Link.Kind.SHAFT, turned ? b : a, turned ? a : b, shaft.name() + " " + pump, ends);
-            }
-        }
-    }
-
-    private static boolean leads(Node from, Node to, Set<Node> seen) {
-        return from == to || seen.add(from) && from.down.stream().anyMatch(link -> leads(link.to, to, seen));
-    }
-
-    private static void link(Link.Kind kind, Node from, Node to, String key, Map<String, String> ends) {
-        String own = key + "|" + from.key + "|" + to.key;
-        Link link = new Link(kind, from, to, own);
-        from.down.add(link);
-        to.up.add(link);
-        ends.put(own, from.key + "|" + to.key);
-    }
-
-    private static double side(Node node, Component c, Map<Integer, Station> states) {
-        return java.util.stream.Stream.concat(c.inlets().stream(), c.outlets().stream())
-                .filter(states::containsKey)
-                .mapToDouble(n -> switch (states.get(n).content()) {
-                    case OXIDIZER -> -1;
-                    case FUEL -> 1;
-                    case BURNT_GAS -> 0;
-                })
-                .average()
-                .orElse(0);
+    private static void join(FlowDiagram.Shaft shaft, Map<String, Node> nodes) {
+        shaft.driving().stream().filter(nodes::containsKey).limit(1).forEach(turbine -> shaft.driven().stream()
+                .filter(nodes::containsKey)
+                .forEach(pump -> Link.shaft(nodes.get(pump), nodes.get(turbine))));
     }
 
     private static FlowOutline drawn(
-            Map<String, Component> kept,
-            Map<Integer, Station> states,
-            Layers layers,
-            Map<String, Node> nodes,
-            Rectangle2D size,
-            Map<String, String> ends,
-            double boxHeight) {
+            DrawnStates states, Layers layers, Collection<Node> nodes, Rectangle2D size, double boxHeight) {
         List<Box> boxes = new ArrayList<>();
-        for (Node node : nodes.values()) {
-            Component c = kept.get(node.key);
+        for (Node node : nodes) {
+            Component c = node.component.orElseThrow();
             Rectangle2D place = new Rectangle2D.Double(node.left(), node.y - boxHeight / 2, node.width, boxHeight);
-            boxes.add(new Box(c, Symbols.figure(c, part -> outlet(part, states)), place));
+            boxes.add(new Box(c, Symbols.figure(c, states::outlet), place));
         }
-        Map<Integer, Double> rowBottom = new HashMap<>();
-        layers.rows().forEach(row -> row.forEach(n -> rowBottom.merge(n.layer, n.bottom(), Math::max)));
         List<Way> ways = new ArrayList<>();
         for (Link link : layers.links()) {
-            double level = Placement.level(rowBottom.get(link.from.layer), link);
-            boolean shaft = link.kind == Link.Kind.SHAFT;
-            String[] both = ends.get(link.key).split("\\|");
+            double level = Placement.level(layers, link);
             double y1 = edge(link.from, boxHeight, 1);
             double y2 = edge(link.to, boxHeight, -1);
             List<Point2D> bends = link.bends()
                     ? List.of(at(link.fromX, y1), at(link.fromX, level), at(link.toX, level), at(link.toX, y2))
                     : List.of(at(link.fromX, y1), at(link.toX, y2));
-            Content content = shaft
-                    ? Content.BURNT_GAS
-                    : states.get(Integer.parseInt(link.key.substring(1, link.key.indexOf('|'))))
-                            .content();
-            ways.add(new Way(both[0], both[1], content, shaft, bends));
+            ways.add(new Way(
+                    link.whole.from.component.orElseThrow().id(),
+                    link.whole.to.component.orElseThrow().id(),
+                    link.station.map(Station::content).orElse(Content.BURNT_GAS),
+                    link.kind == Link.Kind.SHAFT,
+                    bends));
         }
         return new FlowOutline(size.getWidth(), size.getHeight(), boxes, ways);
     }
@@ -193,9 +148,5 @@ public record FlowOutline(double width, double height, List<Box> boxes, List<Way
 
     private static Point2D at(double x, double y) {
         return new Point2D.Double(x, y);
-    }
-
-    private static Station outlet(Component c, Map<Integer, Station> states) {
-        return states.get((c.outlets().isEmpty() ? c.inlets() : c.outlets()).get(0));
     }
 }

@@ -41,6 +41,14 @@ final class Layers {
         return links;
     }
 
+    /** Lower edge of the layer that a line leaves (px). */
+    double bottom(Link link) {
+        return rows.get(link.from.layer).stream()
+                .mapToDouble(Node::bottom)
+                .max()
+                .orElseThrow();
+    }
+
     private void assign(Collection<Node> nodes) {
         boolean moved = true;
         for (int round = 0; moved && round <= nodes.size(); round++) {
@@ -59,7 +67,7 @@ final class Layers {
         }
         // A source that waits for nothing stands right above what it feeds; tanks stay on top.
         for (Node node : nodes) {
-            if (node.up.isEmpty() && !node.down.isEmpty() && !node.key.startsWith("tank")) {
+            if (node.up.isEmpty() && !node.down.isEmpty() && !node.onTop()) {
                 node.layer = node.down.stream().mapToInt(l -> l.to.layer).min().getAsInt() - 1;
             }
         }
@@ -90,17 +98,14 @@ final class Layers {
             Node below = link.to;
             if (layer < link.to.layer) {
                 double width = link.kind == Link.Kind.SHAFT ? SHAFT_PASSAGE : FLOW_PASSAGE;
-                below = new Node(Node.Role.PASSAGE, link.key, width, 0);
+                below = Node.passage(width);
                 below.layer = layer;
                 // A shaft runs outside of the flow of its side.
                 boolean shaft = link.kind == Link.Kind.SHAFT;
                 below.side = shaft ? 1.5 * Math.signum(link.from.side) : (link.from.side + link.to.side) / 2;
                 rows.get(layer).add(below);
             }
-            Link part = new Link(link.kind, above, below, link.key);
-            above.down.add(part);
-            below.up.add(part);
-            links.add(part);
+            links.add(link.piece(above, below));
             above = below;
         }
     }

@@ -1,7 +1,13 @@
 package dev.penstock.reports.diagram;
 
+import dev.penstock.cycles.origin.PartKind;
+import dev.penstock.cycles.sheet.Component;
+import dev.penstock.cycles.sheet.Station;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 
 /** A box of the diagram, or the place where a long line passes a layer. Mutable while the layout is made. */
 final class Node {
@@ -14,7 +20,8 @@ final class Node {
     }
 
     final Role role;
-    final String key;
+    final Optional<Component> component;
+    final Optional<Station> station;
     final double width;
     final double height;
     final List<Link> up = new ArrayList<>();
@@ -26,11 +33,38 @@ final class Node {
     double x;
     double y;
 
-    Node(Role role, String key, double width, double height) {
+    private Node(Role role, Optional<Component> component, Optional<Station> station, double width, double height) {
         this.role = role;
-        this.key = key;
+        this.component = component;
+        this.station = station;
         this.width = width;
         this.height = height;
+    }
+
+    static Node of(Component component, double width, double height) {
+        return new Node(Role.COMPONENT, Optional.of(component), Optional.empty(), width, height);
+    }
+
+    static Node of(Station station, double width, double height) {
+        return new Node(Role.STATION, Optional.empty(), Optional.of(station), width, height);
+    }
+
+    static Node passage(double width) {
+        return new Node(Role.PASSAGE, Optional.empty(), Optional.empty(), width, 0);
+    }
+
+    /** Whether it stays on top however near what it feeds is. */
+    boolean onTop() {
+        return component.filter(c -> c.kind() == PartKind.TANK).isPresent();
+    }
+
+    /** Whether lines lead from here to another node. */
+    boolean leadsTo(Node other) {
+        return leads(this, other, new HashSet<>());
+    }
+
+    private static boolean leads(Node from, Node to, Set<Node> seen) {
+        return from == to || seen.add(from) && from.down.stream().anyMatch(link -> leads(link.to, to, seen));
     }
 
     double left() {

@@ -63,12 +63,12 @@ final class Placement {
     }
 
     /**
-     * @param rowBottom lower edge of the layer that a line leaves (px)
-     * @param link the line
+     * @param layers the layers
+     * @param link a line
      * @return height at which it changes sides (px)
      */
-    static double level(double rowBottom, Link link) {
-        return rowBottom + GAP / 2 + TRACK * (link.track + 0.5);
+    static double level(Layers layers, Link link) {
+        return layers.bottom(link) + GAP / 2 + TRACK * (link.track + 0.5);
     }
 
     /** A line that passes several layers runs straight as far as the boxes leave room, then moves aside once. */

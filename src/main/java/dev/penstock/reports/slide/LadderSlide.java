@@ -29,7 +29,7 @@ final class LadderSlide {
     private LadderSlide() {}
 
     static Slide of(EngineBalance balance) {
-        Map<String, List<Stair>> flights = flights(balance);
+        Map<LineKey, List<Stair>> flights = flights(balance);
         double highest = balance.pressureLadder().stream()
                 .mapToDouble(s -> Math.max(s.from(), s.to()))
                 .max()
@@ -41,47 +41,38 @@ final class LadderSlide {
             int n = flights.size();
             double height = room.getHeight() / n;
             int i = 0;
-            for (Map.Entry<String, List<Stair>> flight : flights.entrySet()) {
-                Ink ink = inkOf(balance, flight.getKey());
+            for (Map.Entry<LineKey, List<Stair>> flight : flights.entrySet()) {
+                LineKey line = flight.getKey();
                 Rectangle2D part =
                         new Rectangle2D.Double(room.getX(), room.getY() + i * height, room.getWidth(), height - 12);
-                draw(pencil, part, flight.getKey(), flight.getValue(), highest, chamber, ink);
+                draw(pencil, part, line.title(), flight.getValue(), highest, chamber, Ink.of(line.content()));
                 i++;
             }
         });
     }
 
-    private static Ink inkOf(EngineBalance balance, String title) {
-        return balance.pressureLadder().stream()
-                .map(PressureStep::line)
-                .filter(l -> l.title().equals(title))
-                .findFirst()
-                .map(l -> Ink.of(l.content()))
-                .orElse(Ink.GAS);
-    }
-
     /** The longest lines, what is small put together. */
-    private static Map<String, List<Stair>> flights(EngineBalance balance) {
+    private static Map<LineKey, List<Stair>> flights(EngineBalance balance) {
         Map<LineKey, List<PressureStep>> lines = new LinkedHashMap<>();
         balance.pressureLadder().forEach(s -> lines.computeIfAbsent(s.line(), l -> new ArrayList<>())
                 .add(s));
-        Map<String, List<Stair>> flights = new LinkedHashMap<>();
+        Map<LineKey, List<Stair>> flights = new LinkedHashMap<>();
         lines.entrySet().stream()
                 .filter(e -> !e.getKey().equals(LineKey.CHAMBER))
                 .sorted((a, b) ->
                         Integer.compare(b.getValue().size(), a.getValue().size()))
                 .limit(MOST)
                 .sorted((a, b) -> a.getKey().content().compareTo(b.getKey().content()))
-                .forEach(e -> flights.put(e.getKey().title(), stairs(e.getValue())));
+                .forEach(e -> flights.put(e.getKey(), stairs(e.getKey(), e.getValue())));
         return flights;
     }
 
-    private static List<Stair> stairs(List<PressureStep> steps) {
+    private static List<Stair> stairs(LineKey line, List<PressureStep> steps) {
         List<Stair> stairs = new ArrayList<>();
         boolean small = false;
-        if (!steps.isEmpty() && steps.get(0).line().content() != Content.BURNT_GAS) {
+        if (!steps.isEmpty() && line.content() != Content.BURNT_GAS) {
             double tank = steps.get(0).from();
-            stairs.add(new Stair(steps.get(0).line().title().contains(" ") ? "branch" : "tank", tank, tank));
+            stairs.add(new Stair(line.fromTank() ? "tank" : "branch", tank, tank));
         }
         for (PressureStep step : steps) {
             PartKind kind = step.part().kind();

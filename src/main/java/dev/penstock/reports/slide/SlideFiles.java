@@ -1,5 +1,6 @@
 package dev.penstock.reports.slide;
 
+import dev.penstock.files.FileNames;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.Plate;
 import java.awt.Graphics2D;
@@ -45,7 +46,7 @@ public final class SlideFiles {
                     String file = String.format(
                             Locale.ROOT,
                             "%s-%02d-%s-%s-%s",
-                            name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-"),
+                            FileNames.of(name),
                             i + 1,
                             slide.key(),
                             size.key(),

@@ -32,16 +32,27 @@ final class VehicleSlide {
     /** Share of the engine bay that a nozzle takes at most. */
     private static final double BAY = 0.55;
 
-    /** Places along the axis from the lowest nozzle exit, and across it. */
-    private interface Frame {
-        double along(double z);
+    /**
+     * Where a place of the vehicle is drawn.
+     *
+     * @param upright whether it stands
+     * @param scale length of a metre (px)
+     * @param origin place of the lowest nozzle exit along the axis (px)
+     * @param axis place of the axis across it (px)
+     */
+    private record Frame(boolean upright, double scale, double origin, double axis) {
 
-        double across(double r);
+        double along(double z) {
+            return upright ? origin - scale * z : origin + scale * z;
+        }
 
-        boolean upright();
-
-        double scale();
+        double across(double r) {
+            return axis + scale * r;
+        }
     }
+
+    /** What is written beside a place along the axis (m). */
+    private record Label(double place, List<String> lines) {}
 
     private final VehicleSizing vehicle;
 
@@ -92,8 +103,8 @@ final class VehicleSlide {
                 ? Math.min((room.getHeight() - 20) / length, (room.getWidth() - labels - 120) / (2 * half))
                 : Math.min((room.getWidth() - 60) / length, (room.getHeight() - 340) / (2 * half));
         Frame frame = upright
-                ? frame(true, scale, room.getMaxY() - 10, room.getX() + 110 + scale * half)
-                : frame(
+                ? new Frame(true, scale, room.getMaxY() - 10, room.getX() + 110 + scale * half)
+                : new Frame(
                         false,
                         scale,
                         room.getX() + 40 + (room.getWidth() - 60 - scale * length) / 2,
@@ -111,30 +122,6 @@ final class VehicleSlide {
         StageSizing top = stages.get(stages.size() - 1);
         nose(pencil, frame, z, 0, top.contents().diameter(), Ink.GAIN);
         labels(pencil, frame, room, half);
-    }
-
-    private static Frame frame(boolean upright, double scale, double origin, double axis) {
-        return new Frame() {
-            @Override
-            public double along(double z) {
-                return upright ? origin - scale * z : origin + scale * z;
-            }
-
-            @Override
-            public double across(double r) {
-                return axis + scale * r;
-            }
-
-            @Override
-            public boolean upright() {
-                return upright;
-            }
-
-            @Override
-            public double scale() {
-                return scale;
-            }
-        };
     }
 
     /** A rectangle between two places along the axis and two across it. */
@@ -265,7 +252,7 @@ final class VehicleSlide {
     /** Beside an upright vehicle, in the order in which the stages stand; above and below one that lies. */
     private void labels(Pencil pencil, Frame f, Rectangle2D room, double half) {
         double z = 0;
-        List<Object[]> texts = new ArrayList<>();
+        List<Label> texts = new ArrayList<>();
         for (StageSizing s : vehicle.stages()) {
             StageContents c = s.contents();
             List<String> lines = new ArrayList<>();
@@ -277,19 +264,17 @@ final class VehicleSlide {
             s.boosters()
                     .ifPresent(b -> lines.add(b.count() + " boosters beside it, each "
                             + tonnes(b.propellant().loaded()) + " of propellant"));
-            texts.add(new Object[] {z + c.length() / 2, lines});
+            texts.add(new Label(z + c.length() / 2, lines));
             z += c.length();
         }
         StageSizing top = vehicle.stages().get(vehicle.stages().size() - 1);
-        texts.add(new Object[] {
-            z + NOSE * top.contents().diameter() / 2,
-            List.of("payload " + tonnes(vehicle.payload()), "shape of the nose is assumed")
-        });
+        texts.add(new Label(
+                z + NOSE * top.contents().diameter() / 2,
+                List.of("payload " + tonnes(vehicle.payload()), "shape of the nose is assumed")));
         double last = f.upright() ? Double.POSITIVE_INFINITY : Double.NEGATIVE_INFINITY;
         for (int i = 0; i < texts.size(); i++) {
-            double place = f.along((double) texts.get(i)[0]);
-            @SuppressWarnings("unchecked")
-            List<String> lines = (List<String>) texts.get(i)[1];
+            double place = f.along(texts.get(i).place());
+            List<String> lines = texts.get(i).lines();
             if (f.upright()) {
                 double x = f.across(half) + 60;
                 double y = Math.min(

@@ -98,11 +98,12 @@ final class SampleColumns {
             cells.add(number.isPresent() ? Optional.of(number.getAsDouble()) : Optional.empty());
         }
         cells.add(Optional.of(answer.withinLimits()));
-        cells.add(Optional.of(limits(answer).stream()
+        List<Named> limits = limits(answer);
+        cells.add(Optional.of(limits.stream()
                 .filter(named -> !named.check().met())
                 .map(Named::name)
                 .toList()));
-        cells.add(limits(answer).stream()
+        cells.add(limits.stream()
                 .filter(named -> LimitCheck.tightest(List.of(named.check())).isPresent())
                 .min(Comparator.comparingDouble(named -> named.check().margin()))
                 .map(Named::name));

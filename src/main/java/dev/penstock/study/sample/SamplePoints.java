@@ -6,19 +6,18 @@ import dev.penstock.numerics.design.GridDesign;
 import dev.penstock.numerics.design.LatinHypercube;
 import dev.penstock.numerics.design.ScrambledSobol;
 import dev.penstock.numerics.design.UnitDesign;
+import dev.penstock.study.VaryText;
 import dev.penstock.study.space.CasePaths;
 import dev.penstock.study.space.StudySpace;
 import dev.penstock.study.space.Variable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** The points of a study: which inputs vary, and which of their values go together. */
 final class SamplePoints {
 
-    private static final Pattern COUNTED = Pattern.compile("(.*\\.\\..*):\\s*(\\d{1,8})\\s*");
     private static final int MOST_INPUTS = 1000;
 
     private final StudySpace space;
@@ -52,30 +51,23 @@ final class SamplePoints {
     }
 
     private static SamplePoints grid(CasePaths paths, SampleRequest request) {
-        List<String> vary = new ArrayList<>();
+        CasePaths.Counted counted = paths.counted(request.vary());
+        StudySpace space = counted.space();
         List<Integer> counts = new ArrayList<>();
-        for (String text : request.vary()) {
-            Matcher counted = COUNTED.matcher(text);
-            boolean said = counted.matches();
-            vary.add(said ? counted.group(1) : text);
-            counts.add(said ? Integer.parseInt(counted.group(2)) : 0);
-        }
-        StudySpace space = paths.space(vary);
         long product = 1;
         int open = 0;
         for (int i = 0; i < space.size(); i++) {
             int own = space.variables().get(i).count();
-            if (own > 0 && counts.get(i) > 0) {
+            Optional<VaryText> said = Optional.ofNullable(
+                    counted.said().get(space.variables().get(i).path()));
+            if (own > 0 && said.filter(s -> s.count().isPresent()).isPresent()) {
                 throw new InvalidInput(
                         "",
                         "--vary",
-                        request.vary().get(i),
+                        said.get().text(),
                         "a grid takes each of its whole values; leave the count out");
             }
-            if (own == 0 && counts.get(i) == 1) {
-                throw new InvalidInput("", "--vary", request.vary().get(i), "write a count of 2 or more");
-            }
-            counts.set(i, Math.max(own, counts.get(i)));
+            counts.add(said.map(s -> s.count().orElse(own)).orElse(own));
             open += counts.get(i) == 0 ? 1 : 0;
             product = Math.min((long) UnitDesign.MOST_POINTS + 1, product * Math.max(1, counts.get(i)));
         }

@@ -47,27 +47,21 @@ public record FrontierResult(
         if (points.size() < 3) {
             return -1;
         }
-        int objectives = question.objectives().size();
-        double[] low = new double[objectives];
-        double[] high = new double[objectives];
-        for (int k = 0; k < objectives; k++) {
-            int which = k;
-            low[k] = points.stream()
-                    .mapToDouble(p -> question.costs(p)[which])
-                    .min()
-                    .orElseThrow();
-            high[k] = points.stream()
-                    .mapToDouble(p -> question.costs(p)[which])
-                    .max()
-                    .orElseThrow();
+        double[][] costs = points.stream().map(question::costs).toArray(double[][]::new);
+        double[] low = costs[0].clone();
+        double[] high = costs[0].clone();
+        for (double[] point : costs) {
+            for (int k = 0; k < point.length; k++) {
+                low[k] = Math.min(low[k], point[k]);
+                high[k] = Math.max(high[k], point[k]);
+            }
         }
         int knee = -1;
         double least = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < points.size(); i++) {
-            double[] costs = question.costs(points.get(i));
+        for (int i = 0; i < costs.length; i++) {
             double sum = 0;
-            for (int k = 0; k < objectives; k++) {
-                sum += high[k] > low[k] ? (costs[k] - low[k]) / (high[k] - low[k]) : 0;
+            for (int k = 0; k < low.length; k++) {
+                sum += high[k] > low[k] ? (costs[i][k] - low[k]) / (high[k] - low[k]) : 0;
             }
             if (sum < least) {
                 least = sum;

@@ -45,7 +45,7 @@ public final class SensitivityRuns {
 
     /** Whether a point closes: 1 if it does, else 0. */
     private static final StudyFigure CLOSES = new StudyFigure(
-            "closes", "the case closes", Notation.significant("", 3), 1, false, answer -> OptionalDouble.of(1));
+            "closes", "the case closes", Notation.significant("", 3), false, answer -> OptionalDouble.of(1));
 
     /** One study on its way. */
     private final class Work {

@@ -4,9 +4,9 @@ import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.trail.EngineFigures;
 import dev.penstock.provenance.Figure;
 import dev.penstock.provenance.FigureTable;
-import dev.penstock.provenance.Trail;
 import dev.penstock.quantities.Notation;
 import dev.penstock.study.Measure;
+import dev.penstock.vehicle.engine.EnginePerformance;
 import dev.penstock.vehicle.reading.EngineChanges;
 import dev.penstock.vehicle.stage.StageFigures;
 import dev.penstock.vehicle.stage.VehicleFigures;
@@ -87,7 +87,7 @@ public final class CaseFigures {
             if (path.toLowerCase(Locale.ROOT).startsWith(at)) {
                 int index = i;
                 String rest = path.substring(at.length());
-                String full = EngineChanges.PREFIX + Trail.slug(engines.get(i)) + "." + rest;
+                String full = EnginePerformance.path(engines.get(i)) + "." + rest;
                 return ofEngine(full, rest, answer -> answer.engines().get(index))
                         .or(() -> ofEngine(full, "engine." + rest, answer -> answer.engines()
                                 .get(index)));
@@ -102,7 +102,6 @@ public final class CaseFigures {
                         path,
                         "all limits kept",
                         Notation.COUNT,
-                        1,
                         false,
                         answer -> OptionalDouble.of(answer.withinLimits() ? 1 : 0)))
                 : Optional.empty();
@@ -132,7 +131,6 @@ public final class CaseFigures {
                 path,
                 figure.title(),
                 figure.notation(),
-                figure.better(),
                 ofVehicle,
                 answer -> ofVehicle && answer.vehicle().isEmpty()
                         ? OptionalDouble.empty()

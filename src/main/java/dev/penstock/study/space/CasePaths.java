@@ -5,6 +5,8 @@ import dev.penstock.errors.InvalidInput;
 import dev.penstock.input.Input;
 import dev.penstock.input.Spelling;
 import dev.penstock.study.Measure;
+import dev.penstock.study.VaryText;
+import dev.penstock.vehicle.engine.EnginePerformance;
 import dev.penstock.vehicle.plan.VehicleInputs;
 import dev.penstock.vehicle.reading.EngineChanges;
 import java.util.ArrayList;
@@ -14,6 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 
 /** Reads what people write of inputs, figures and constraints of a case. What is wrong is told in a sentence each. */
 public final class CasePaths {
@@ -40,6 +43,33 @@ public final class CasePaths {
      * @throws InvalidInput naming everything that cannot be varied so
      */
     public StudySpace space(List<String> vary) {
+        return space(vary, false);
+    }
+
+    /**
+     * @param vary inputs to vary over a grid, with or without {@code :count} behind a range
+     * @return the space, and what was said of each input
+     * @throws InvalidInput naming everything that cannot be varied so
+     */
+    public Counted counted(List<String> vary) {
+        StudySpace space = space(vary, true);
+        return new Counted(
+                space,
+                vary.stream()
+                        .filter(text -> !text.strip().equals(SPREADS))
+                        .map(VariableReader::said)
+                        .collect(Collectors.toMap(VaryText::path, said -> said)));
+    }
+
+    /**
+     * A space whose inputs may say how many values they have.
+     *
+     * @param space the space
+     * @param said what was written of each input that is named, by its path
+     */
+    public record Counted(StudySpace space, Map<String, VaryText> said) {}
+
+    private StudySpace space(List<String> vary, boolean counted) {
         if (vary.isEmpty()) {
             throw new InvalidInput(
                     "", "--vary", "missing", "write what to vary, for example engine.chamber_pressure=6..12MPa");
@@ -52,7 +82,7 @@ public final class CasePaths {
             if (text.strip().equals(SPREADS)) {
                 continue;
             }
-            collect(problems, () -> reader.read(text)).ifPresent(variable -> {
+            collect(problems, () -> reader.read(said(text, counted))).ifPresent(variable -> {
                 if (!paths.add(variable.path())) {
                     problems.add(new InvalidInput.Problem("", "--vary", text, "each input can be varied once only"));
                 }
@@ -67,6 +97,17 @@ public final class CasePaths {
             }
         }
         return new StudySpace(variables);
+    }
+
+    private static VaryText said(String text, boolean counted) {
+        VaryText said = VariableReader.said(text);
+        if (said.count().isPresent() && !counted) {
+            throw new InvalidInput("", "--vary", text, "only a grid counts its values; write FROM..TO without a count");
+        }
+        if (said.count().orElse(2) < 2) {
+            throw new InvalidInput("", "--vary", text, "write a count of 2 or more");
+        }
+        return said;
     }
 
     /**
@@ -138,8 +179,8 @@ public final class CasePaths {
         if (!subject.ofVehicle()) {
             return declared(CONCEPT, path);
         }
-        int dot = path.indexOf('.', EngineChanges.PREFIX.length());
-        return path.startsWith(EngineChanges.PREFIX) && dot > 0
+        int dot = path.indexOf('.', EnginePerformance.PATHS.length());
+        return path.startsWith(EnginePerformance.PATHS) && dot > 0
                 ? declared(CONCEPT, path.substring(dot + 1))
                 : declared(VEHICLE, path);
     }

@@ -31,7 +31,6 @@ public record Constraint(StudyFigure figure, boolean atMost, double bound) {
                 CaseFigures.WITHIN_LIMITS,
                 "slack of the tightest limit",
                 Notation.PERCENT,
-                1,
                 false,
                 answer -> OptionalDouble.of(answer.leastSlack()));
         return new Constraint(slack, false, INSIDE);

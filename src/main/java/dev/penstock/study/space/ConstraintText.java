@@ -28,6 +28,10 @@ final class ConstraintText {
             throw new InvalidInput("", option, text, ALLOWED);
         }
         StudyFigure figure = paths.figure(option, matcher.group(1));
+        if (figure.path().equals(CaseFigures.WITHIN_LIMITS)) {
+            throw new InvalidInput(
+                    "", option, text, "all limits are kept or not: write within_limits alone, without a bound");
+        }
         boolean atMost = matcher.group(2).equals("<=") || matcher.group(2).equals("≤");
         String unit = figure.notation().siUnit();
         double bound = number(matcher.group(3), unit)

@@ -10,14 +10,8 @@ import java.util.function.Function;
  * @param path path as the trail has it, ending in the SI unit
  * @param title name for people
  * @param notation how people read it
- * @param better +1 if more is better, −1 if less is, 0 if neither
  * @param ofVehicle whether the vehicle must be sized for it
  * @param of its value, SI; empty where the case does not have it
  */
 public record StudyFigure(
-        String path,
-        String title,
-        Notation notation,
-        int better,
-        boolean ofVehicle,
-        Function<CaseAnswer, OptionalDouble> of) {}
+        String path, String title, Notation notation, boolean ofVehicle, Function<CaseAnswer, OptionalDouble> of) {}

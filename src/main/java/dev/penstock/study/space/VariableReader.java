@@ -31,8 +31,12 @@ final class VariableReader {
         this.paths = paths;
     }
 
-    Variable read(String text) {
-        VaryText said = VaryText.parse(text, ALLOWED);
+    /** What was written of an input. */
+    static VaryText said(String text) {
+        return VaryText.parse(text, ALLOWED);
+    }
+
+    Variable read(VaryText said) {
         Input<?> input = paths.input(said.path())
                 .orElseThrow(() -> new InvalidInput(
                         "",
@@ -42,7 +46,7 @@ final class VariableReader {
         Variable variable = said.values().equals(List.of(SPREAD))
                 ? uncertain(said)
                 : said.isList() ? list(said, input) : range(said, input);
-        takes(text, variable);
+        takes(said.text(), variable);
         return variable;
     }
 
@@ -86,9 +90,6 @@ final class VariableReader {
     }
 
     private static Variable range(VaryText said, Input<?> input) {
-        if (said.count().isPresent()) {
-            throw refusal(said, "only a grid counts its values; write FROM..TO without a count");
-        }
         if (said.from() >= said.to()) {
             throw refusal(
                     said,

@@ -10,6 +10,7 @@ import static dev.penstock.quantities.Notation.significant;
 
 import dev.penstock.provenance.FigureTable;
 import dev.penstock.provenance.ModelCard;
+import dev.penstock.provenance.Words;
 import dev.penstock.quantities.Notation;
 import java.util.Locale;
 
@@ -55,7 +56,7 @@ public final class TurbineFigures {
             .by(TurbineModel.CARD, own("mass_flow_kg_s", "isentropic_drop_J_kg", "efficiency"))
             .number("speed_rad_s", "speed", Notation.SPEED, TurbineSizing::speed)
             .by(ModelCard.SAME, of(SHAFT, "speed_rad_s"))
-            .word("type", "kind", t -> t.type().name().toLowerCase(Locale.ROOT).replace('_', '-'))
+            .word("type", "kind", t -> Words.of(t.type()))
             .word("blading", "kind", TurbineFigures::kind)
             .outsideDocuments()
             .count("stages", "stages", TurbineSizing::stages)

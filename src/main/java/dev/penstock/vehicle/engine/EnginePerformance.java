@@ -1,9 +1,21 @@
 package dev.penstock.vehicle.engine;
 
+import dev.penstock.provenance.Trail;
 import dev.penstock.quantities.Constants;
 
 /** One engine at full thrust as its vehicle sees it. Implementations are immutable. */
 public interface EnginePerformance {
+
+    /** What the path of a figure or an input of one of a vehicle's engines begins with. */
+    String PATHS = "engines.";
+
+    /**
+     * @param name name of an engine
+     * @return path of that engine among those of its vehicle
+     */
+    static String path(String name) {
+        return PATHS + Trail.slug(name);
+    }
 
     /** @return name for tables */
     String name();

@@ -2,10 +2,10 @@ package dev.penstock.vehicle.plan;
 
 import dev.penstock.errors.Require;
 import dev.penstock.provenance.ModelCard;
+import dev.penstock.provenance.Words;
 import dev.penstock.quantities.Constants;
 import dev.penstock.vehicle.engine.EnginePerformance;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * How a stage comes back, and the speed changes it keeps propellant for.
@@ -57,7 +57,7 @@ public record Recovery(Mode mode, double boostback, double entry, double landing
 
         /** @return as a file writes it */
         public String key() {
-            return name().toLowerCase(Locale.ROOT).replace('_', '-');
+            return Words.of(this);
         }
     }
 

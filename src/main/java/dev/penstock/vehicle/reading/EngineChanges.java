@@ -2,6 +2,7 @@ package dev.penstock.vehicle.reading;
 
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.provenance.Trail;
+import dev.penstock.vehicle.engine.EnginePerformance;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -18,9 +19,6 @@ import java.util.Map;
  */
 public record EngineChanges(Map<String, String> own, Map<String, Map<String, String>> engines) {
 
-    /** What the path of an engine's input begins with. */
-    public static final String PREFIX = "engines.";
-
     public EngineChanges {
         own = Collections.unmodifiableMap(new LinkedHashMap<>(own));
         engines = Collections.unmodifiableMap(new LinkedHashMap<>(engines));
@@ -34,7 +32,8 @@ public record EngineChanges(Map<String, String> own, Map<String, Map<String, Str
         Map<String, String> own = new LinkedHashMap<>();
         Map<String, Map<String, String>> engines = new LinkedHashMap<>();
         changes.forEach((path, value) -> {
-            String rest = path.startsWith(PREFIX) ? path.substring(PREFIX.length()) : "";
+            String rest =
+                    path.startsWith(EnginePerformance.PATHS) ? path.substring(EnginePerformance.PATHS.length()) : "";
             int dot = rest.indexOf('.');
             if (dot > 0) {
                 engines.computeIfAbsent(name(rest.substring(0, dot)), n -> new LinkedHashMap<>())
@@ -56,7 +55,7 @@ public record EngineChanges(Map<String, String> own, Map<String, Map<String, Str
      * @return path that the inputs of that engine begin with, its dot included
      */
     public static String at(String engine) {
-        return PREFIX + name(engine) + ".";
+        return EnginePerformance.PATHS + name(engine) + ".";
     }
 
     /**
@@ -77,7 +76,7 @@ public record EngineChanges(Map<String, String> own, Map<String, Map<String, Str
             if (!known.contains(engine)) {
                 throw new InvalidInput(
                         "",
-                        PREFIX + engine,
+                        EnginePerformance.PATHS + engine,
                         "no engine of this vehicle",
                         "its engines are " + String.join(", ", known));
             }

@@ -3,7 +3,6 @@ package dev.penstock.vehicle.stage;
 import dev.penstock.input.InputValue;
 import dev.penstock.provenance.Place;
 import dev.penstock.provenance.Place.Role;
-import dev.penstock.provenance.Trail;
 import dev.penstock.vehicle.engine.EnginePerformance;
 import dev.penstock.vehicle.mass.MassTable;
 import dev.penstock.vehicle.plan.VehicleInputs;
@@ -70,7 +69,7 @@ final class VehiclePlaces {
     }
 
     private static List<String> engine(EnginePerformance engine) {
-        return List.of("engines." + Trail.slug(engine.name()));
+        return List.of(EnginePerformance.path(engine.name()));
     }
 
     private static List<String> starting(Place at, String... starts) {

@@ -24,14 +24,14 @@ public record VehicleSizing(
         List<StageSizing> stages,
         List<Warning> warnings) {
 
-    /** The two masses that are most often mixed up, for the reader of any output. */
+    /** What is most often mixed up, for the reader of any output. */
     public static final List<String> DEFINITIONS = List.of(
             "Start mass is everything on the pad at ignition: payload, dry mass and all loaded propellant. The start"
                     + " mass of an upper stage is what stands on it when it ignites.",
             "Propellant mass is oxidizer and fuel as loaded into the tanks of one stage, residuals and start-up"
                     + " propellant included; it is part of the start mass.",
             "Dry mass is the stage without propellant and without what it carries.",
-            "Delta-v is the ideal delta-v by the rocket equation at the vacuum specific impulse; losses, back-pressure"
+            "Delta-v of a stage is g0 Isp ln(m0/m1) with the specific impulse in vacuum; losses, back-pressure"
                     + " included, are terms of the mission's budget.");
 
     public VehicleSizing {
