@@ -3,6 +3,7 @@ package dev.penstock.app.web;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.reading.ConceptReader;
 import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.errors.FailureTally;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.provenance.CheckFigures;
@@ -144,13 +145,11 @@ final class StudyRoutes {
 
     /** Why combinations have no solution: one sentence of each kind, which differ in their numbers only, with how many it tells of. */
     private static List<String> reasons(Sweep.Result result) {
-        Map<String, List<String>> kinds = new LinkedHashMap<>();
-        result.points().stream().flatMap(p -> p.failure().stream()).forEach(f -> kinds.computeIfAbsent(
-                        f.replaceAll("[-+]?\\d+(\\.\\d+)?([eE][-+]?\\d+)?", "#"), k -> new ArrayList<>())
-                .add(f));
-        return kinds.values().stream()
-                .map(all ->
-                        all.size() + (all.size() == 1 ? " combination: " : " combinations, for example: ") + all.get(0))
+        FailureTally failures = new FailureTally();
+        result.points().stream().flatMap(p -> p.failure().stream()).forEach(failures::count);
+        return failures.reasons().stream()
+                .map(r ->
+                        r.count() + (r.count() == 1 ? " combination: " : " combinations, for example: ") + r.example())
                 .toList();
     }
 

@@ -1,10 +1,10 @@
 package dev.penstock.claims.answer;
 
 import dev.penstock.claims.likelihood.EngineModel;
-import dev.penstock.claims.likelihood.Failures;
 import dev.penstock.claims.likelihood.Hypothesis;
 import dev.penstock.claims.likelihood.ScoutedLadder;
 import dev.penstock.claims.likelihood.Sighting;
+import dev.penstock.errors.FailureTally;
 import dev.penstock.numerics.sampling.SampledPosterior;
 import java.util.List;
 import java.util.Optional;
@@ -27,10 +27,10 @@ record Cloud(
         List<Sighting> prior,
         int tried,
         Optional<SampledPosterior<Sighting>> posterior,
-        Failures failures) {
+        FailureTally failures) {
 
     /** A kind of which no candidate closes. */
-    static Cloud none(Hypothesis hypothesis, Failures failures) {
+    static Cloud none(Hypothesis hypothesis, FailureTally failures) {
         return new Cloud(hypothesis, Optional.empty(), Optional.empty(), List.of(), 0, Optional.empty(), failures);
     }
 

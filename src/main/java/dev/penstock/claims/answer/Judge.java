@@ -5,10 +5,10 @@ import dev.penstock.claims.figure.ClaimPaths;
 import dev.penstock.claims.file.Claim;
 import dev.penstock.claims.file.ClaimsFile;
 import dev.penstock.claims.likelihood.EngineModel;
-import dev.penstock.claims.likelihood.Failures;
 import dev.penstock.claims.likelihood.Hypothesis;
 import dev.penstock.claims.likelihood.Workshop;
 import dev.penstock.cycles.arrangements.Cycle;
+import dev.penstock.errors.FailureTally;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.numerics.sampling.Workers;
 import java.util.ArrayList;
@@ -128,8 +128,8 @@ public final class Judge {
                 clouds.add(sampling.begun(kind));
             } catch (InvalidInput e) {
                 problems.addAll(e.problems());
-                Failures failures = new Failures();
-                failures.noted(e.problems().get(0).sentence());
+                FailureTally failures = new FailureTally();
+                failures.count(e.problems().get(0).sentence());
                 clouds.add(Cloud.none(kind, failures));
             }
         }

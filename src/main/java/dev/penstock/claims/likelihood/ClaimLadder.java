@@ -3,6 +3,7 @@ package dev.penstock.claims.likelihood;
 import dev.penstock.claims.figure.Candidate;
 import dev.penstock.claims.figure.ClaimFigure;
 import dev.penstock.claims.file.Claim;
+import dev.penstock.errors.FailureTally;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.numerics.sampling.Evaluation;
@@ -27,7 +28,7 @@ public final class ClaimLadder implements Ladder<Sighting> {
 
     private final EngineModel model;
     private final List<Double> further;
-    private final Failures failures;
+    private final FailureTally failures;
     private final EngineOverChamber rest;
     private final OptionalInt unheard;
     /** The chamber of the last point of this thread: the dear level is asked right after the cheap one. */
@@ -40,12 +41,16 @@ public final class ClaimLadder implements Ladder<Sighting> {
      * @param further standard deviation of each prediction by what is held at its most likely value, SI
      * @param failures counts why candidates do not close
      */
-    public ClaimLadder(EngineModel model, List<Double> further, Failures failures) {
+    public ClaimLadder(EngineModel model, List<Double> further, FailureTally failures) {
         this(model, further, failures, EngineOverChamber.UNKNOWN, OptionalInt.empty());
     }
 
     private ClaimLadder(
-            EngineModel model, List<Double> further, Failures failures, EngineOverChamber rest, OptionalInt unheard) {
+            EngineModel model,
+            List<Double> further,
+            FailureTally failures,
+            EngineOverChamber rest,
+            OptionalInt unheard) {
         this.rest = rest;
         this.unheard = unheard;
         this.model = model;

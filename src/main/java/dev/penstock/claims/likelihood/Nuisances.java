@@ -6,6 +6,7 @@ import dev.penstock.claims.file.Claim;
 import dev.penstock.claims.prior.Prior;
 import dev.penstock.claims.prior.Unknown;
 import dev.penstock.cycles.questions.Uncertainty;
+import dev.penstock.errors.FailureTally;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.input.InputKind;
@@ -41,7 +42,7 @@ public final class Nuisances {
      * @param further standard deviation of the prediction of each claim, SI
      * @param failures why candidates did not close on the way
      */
-    public record Result(Optional<EngineModel> model, List<Double> further, Failures failures) {}
+    public record Result(Optional<EngineModel> model, List<Double> further, FailureTally failures) {}
 
     private final EngineModel model;
     private final Workers workers;
@@ -59,7 +60,7 @@ public final class Nuisances {
 
     /** @return the model with all its unknowns */
     public Result find() {
-        Failures failures = new Failures();
+        FailureTally failures = new FailureTally();
         Optional<double[]> centre = centre(failures);
         if (centre.isEmpty()) {
             return new Result(Optional.empty(), List.of(), failures);
@@ -95,7 +96,7 @@ public final class Nuisances {
      *
      * @throws InvalidInput if nothing can even be tried: then it is what is given that cannot be used
      */
-    private Optional<double[]> centre(Failures failures) {
+    private Optional<double[]> centre(FailureTally failures) {
         List<double[]> tries =
                 new ArrayList<>(List.of(new double[model.unknowns().size()]));
         tries.addAll(TemperedSampler.prior(model.unknowns().size(), TRIES));

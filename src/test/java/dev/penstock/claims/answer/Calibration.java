@@ -4,13 +4,13 @@ import dev.penstock.claims.file.ClaimsFile;
 import dev.penstock.claims.file.ClaimsReader;
 import dev.penstock.claims.likelihood.ClaimLadder;
 import dev.penstock.claims.likelihood.EngineModel;
-import dev.penstock.claims.likelihood.Failures;
 import dev.penstock.claims.likelihood.Hypothesis;
 import dev.penstock.claims.likelihood.Nuisances;
 import dev.penstock.claims.likelihood.ScoutedLadder;
 import dev.penstock.claims.likelihood.Sighting;
 import dev.penstock.claims.prior.MainUnknowns;
 import dev.penstock.cycles.Concepts;
+import dev.penstock.errors.FailureTally;
 import dev.penstock.numerics.sampling.Evaluation;
 import dev.penstock.numerics.sampling.SampledPosterior;
 import dev.penstock.numerics.sampling.SamplerEffort;
@@ -92,7 +92,7 @@ public final class Calibration {
             EngineModel judged =
                     new EngineModel(JudgeTest.WORKSHOP, stated, kind, model.unknowns(), WatchList.of(stated));
             SampledPosterior<Sighting> posterior = new TemperedSampler<>(
-                            ScoutedLadder.of(new ClaimLadder(judged, found.further(), new Failures()), workers),
+                            ScoutedLadder.of(new ClaimLadder(judged, found.further(), new FailureTally()), workers),
                             SamplerEffort.usual(seed + e, 8 * points, 2 * points, points),
                             workers,
                             () -> false,
@@ -105,7 +105,7 @@ public final class Calibration {
 
     /** From the prior, as far as it closes, with the likelihood of its limits. */
     private static Sighting drawn(EngineModel model, List<Double> further, SplittableRandom random) {
-        ClaimLadder prior = new ClaimLadder(model, further, new Failures());
+        ClaimLadder prior = new ClaimLadder(model, further, new FailureTally());
         while (true) {
             double[] point = new double[model.unknowns().size()];
             for (int i = 0; i < point.length; i++) {

@@ -2,11 +2,11 @@ package dev.penstock.claims.answer;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.penstock.claims.likelihood.Failures;
 import dev.penstock.claims.likelihood.Hypothesis;
 import dev.penstock.claims.likelihood.Sighting;
 import dev.penstock.cycles.Concepts;
 import dev.penstock.cycles.arrangements.Cycle;
+import dev.penstock.errors.FailureTally;
 import dev.penstock.numerics.sampling.Evaluation;
 import dev.penstock.numerics.sampling.SampledPosterior;
 import java.util.List;
@@ -18,7 +18,7 @@ class MixtureTest {
     private static final Cloud KIND = Cloud.none(
             new Hypothesis(
                     Cycle.all().get(0), Concepts.FLUIDS.propellant("oxygen"), Concepts.FLUIDS.propellant("methane")),
-            new Failures());
+            new FailureTally());
 
     private static Cloud seen(double logEvidence, double error) {
         Sighting sighting = new Sighting(List.of(), List.of(), List.of(), 1, "");
