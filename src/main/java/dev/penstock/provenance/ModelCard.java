@@ -16,6 +16,11 @@ import java.util.List;
 public record ModelCard(
         String id, String title, String equation, String range, String uncertainty, List<String> sources) {
 
+    /** What the ids of values that nothing here computes begin with. */
+    static final String GIVEN = "given.";
+
+    private static final String DEFINITION = "definition";
+
     /** A value that is published in two places. */
     public static final ModelCard SAME =
             definition("provenance.same", "The same value, shown in another place", "x = x", "everywhere");
@@ -47,6 +52,16 @@ public record ModelCard(
      * @return card of a relation that no publication is needed for
      */
     public static ModelCard definition(String id, String title, String equation, String range, String accuracy) {
-        return new ModelCard(id, title, equation, range, accuracy, List.of("definition"));
+        return new ModelCard(id, title, equation, range, accuracy, List.of(DEFINITION));
+    }
+
+    /** @return whether it stands for values that nothing here computes */
+    public boolean isGiven() {
+        return id.startsWith(GIVEN);
+    }
+
+    /** @return whether no publication is needed for it */
+    public boolean isDefinition() {
+        return sources.contains(DEFINITION);
     }
 }

@@ -48,7 +48,7 @@ public record Origin(ModelCard model, List<String> inputs) {
     public static Origin given(String what, String source, List<String> follows) {
         return new Origin(
                 new ModelCard(
-                        "given." + Trail.slug(what),
+                        ModelCard.GIVEN + Trail.slug(what),
                         what,
                         follows.isEmpty() ? "taken as it stands" : "follows other inputs",
                         "as its origin says",

@@ -101,6 +101,8 @@ class SearchCommandsTest {
                 "--vary engine.chamber_pressure=1..2MPa; --minimise",
                 "--vary engine.chamber_pressure=1..2MPa --maximise isp_vacuum_s --subject-to mass_kg<=1 --subject-to mass_kg>=2;"
                         + " no value keeps both",
+                "--vary engine.chamber_pressure=1..2MPa --maximise isp_vacuum_s --subject-to within_limits>=1;"
+                        + " write within_limits alone",
                 "--vary engine.chamber_pressure=1..2MPa --maximise isp_vacuum_s --starts 0; --starts"
             })
     void aQuestionThatCannotBeIsRefusedInOneSentence(String options, String told) {

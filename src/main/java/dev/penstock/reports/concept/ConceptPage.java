@@ -1,6 +1,7 @@
 package dev.penstock.reports.concept;
 
 import dev.penstock.cycles.concept.ConceptDocument;
+import dev.penstock.cycles.concept.ThrustTarget;
 import dev.penstock.cycles.questions.LimitResult;
 import dev.penstock.cycles.questions.PressureFeed;
 import dev.penstock.cycles.sheet.EngineBalance;
@@ -31,12 +32,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** The report of one concept: a page that needs nothing but itself. Not thread-safe. */
 public final class ConceptPage {
 
     private static final int HEADLINES = 6;
+    private static final String THRUST_SEA_LEVEL = "engine.thrust_sea_level_N";
+    private static final String ISP_SEA_LEVEL = "engine.isp_sea_level_s";
+    private static final Set<String> AT_SEA_LEVEL = Set.of(THRUST_SEA_LEVEL, ISP_SEA_LEVEL);
 
     private final EngineBalance balance;
     private final Software software;
@@ -149,16 +154,15 @@ public final class ConceptPage {
 
     /** The six figures that decide; where a cycle has no turbine or no jacket, the next one takes its place. */
     static List<Map<String, String>> headline(EngineBalance balance) {
-        boolean seaLevel = balance.concept().document().inputs().stream()
-                .anyMatch(i -> i.given() && i.key().equals("engine.thrust_sea_level"));
+        boolean seaLevel = balance.concept().thrust().kind() == ThrustTarget.Kind.SEA_LEVEL_THRUST;
         return Stream.of(
-                        seaLevel ? "engine.thrust_sea_level_N" : "engine.thrust_vacuum_N",
+                        seaLevel ? THRUST_SEA_LEVEL : "engine.thrust_vacuum_N",
                         "engine.isp_vacuum_s",
                         "engine.mass_kg",
                         "engine.thrust_to_weight",
                         "figures.turbine_temperature_K",
                         "cooling.peak_wall_temperature_K",
-                        "engine.isp_sea_level_s",
+                        ISP_SEA_LEVEL,
                         "engine.mass_flow_kg_s")
                 .flatMap(path -> Measure.named(path).stream())
                 .filter(m -> m.of(balance).isPresent())
@@ -187,8 +191,8 @@ public final class ConceptPage {
         return sentences;
     }
 
-    private static boolean separated(EngineBalance balance, String key) {
-        return key.contains("sea_level") && balance.separatedAtSeaLevel();
+    private static boolean separated(EngineBalance balance, String path) {
+        return AT_SEA_LEVEL.contains(path) && balance.separatedAtSeaLevel();
     }
 
     private String verdict() {

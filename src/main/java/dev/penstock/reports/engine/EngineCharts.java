@@ -129,13 +129,13 @@ public final class EngineCharts {
             double at = 0;
             for (TurbineSizing t : balance.turbines()) {
                 if (shaft.turbines().contains(t.name())) {
-                    bars.add(power(shaft, t.name(), at, at + t.power(), Ink.GAIN));
+                    bars.add(power(t.name(), at, at + t.power(), Ink.GAIN));
                     at += t.power();
                 }
             }
             if (at == 0 && shaft.powerDelivered() > 0) {
                 String giver = balance.turbines().isEmpty() ? "motor" : "liquid or gear of the main pump";
-                bars.add(power(shaft, shaft.name() + ": " + giver, 0, shaft.powerDelivered(), Ink.GAIN));
+                bars.add(power(shaft.name() + ": " + giver, 0, shaft.powerDelivered(), Ink.GAIN));
             }
             at = 0;
             for (PumpSizing p : balance.pumps()) {
@@ -144,15 +144,15 @@ public final class EngineCharts {
                             .propellant()
                             .id()
                             .equals(balance.concept().fuel().id());
-                    bars.add(power(shaft, p.name(), at, at + p.power(), fuel ? Ink.FUEL : Ink.OXIDIZER));
+                    bars.add(power(p.name(), at, at + p.power(), fuel ? Ink.FUEL : Ink.OXIDIZER));
                     at += p.power();
                 }
             }
             if (shaft.powerTakenOff() > 0) {
-                bars.add(power(shaft, "boost pump by gear", at, at + shaft.powerTakenOff(), Ink.FUEL));
+                bars.add(power("boost pump by gear", at, at + shaft.powerTakenOff(), Ink.FUEL));
                 at += shaft.powerTakenOff();
             }
-            bars.add(power(shaft, "mechanical loss", at, at + shaft.mechanicalLoss(), Ink.STEEL));
+            bars.add(power(shaft.name() + ": mechanical loss", at, at + shaft.mechanicalLoss(), Ink.STEEL));
         }
         String svg = SpanChart.svg(prefix + "-power", "Power by shaft", "power (MW)", true, bars);
         return new Drawing(
@@ -162,9 +162,8 @@ public final class EngineCharts {
                 false);
     }
 
-    private static SpanChart.Bar power(ShaftBalance shaft, String what, double from, double to, Ink ink) {
-        String label = what.contains("loss") ? shaft.name() + ": " + what : what;
-        return new SpanChart.Bar(label, from / 1e6, to / 1e6, ink, Notation.POWER.write(to - from));
+    private static SpanChart.Bar power(String what, double from, double to, Ink ink) {
+        return new SpanChart.Bar(what, from / 1e6, to / 1e6, ink, Notation.POWER.write(to - from));
     }
 
     /** @return thrust and specific impulse against altitude */

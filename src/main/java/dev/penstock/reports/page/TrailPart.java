@@ -30,7 +30,7 @@ public final class TrailPart {
         PageTable.Builder table =
                 PageTable.titled("Models at work", "<model", "<equation", "<holds for", "<uncertainty", "<source");
         cards.values().stream()
-                .filter(c -> !c.id().startsWith("given.") && !c.sources().contains("definition"))
+                .filter(c -> !c.isGiven() && !c.isDefinition())
                 .forEach(c ->
                         table.row(c.title(), c.equation(), c.range(), c.uncertainty(), String.join(", ", c.sources())));
         return table.table();
@@ -52,7 +52,7 @@ public final class TrailPart {
     }
 
     private static Map<String, Object> number(Trail.Entry entry) {
-        boolean given = entry.model().id().startsWith("given.");
+        boolean given = entry.model().isGiven();
         List<String> inputs =
                 entry.inputs().stream().filter(TrailPart::shown).limit(NAMED).toList();
         Map<String, Object> map = new LinkedHashMap<>();

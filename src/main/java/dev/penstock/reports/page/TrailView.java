@@ -93,7 +93,7 @@ public final class TrailView {
         text.append(line);
         ModelCard card = entry.model();
         String inner = indent + "    ";
-        boolean given = entry.inputs().isEmpty() && card.id().startsWith("given.");
+        boolean given = entry.inputs().isEmpty() && card.isGiven();
         if (given) {
             text.append(inner)
                     .append(card.title())
