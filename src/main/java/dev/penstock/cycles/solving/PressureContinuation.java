@@ -67,7 +67,7 @@ public final class PressureContinuation {
             if (elsewhere) {
                 throw e;
             }
-            Way way = new Way(concept, e);
+            Way way = new Way(concept, e, new FirstGuesses(balancer, concept));
             return way.find().orElseThrow(way::refusal);
         }
     }
@@ -78,7 +78,7 @@ public final class PressureContinuation {
      * @throws PenstockException if that does not lead there
      */
     public Balancer.Solved follow(Concept concept, Balancer.Solved near) {
-        Way way = new Way(concept, null);
+        Way way = new Way(concept, null, new FirstGuesses(balancer, concept));
         return way.walk(near).orElseThrow(() -> way.last);
     }
 
@@ -87,6 +87,7 @@ public final class PressureContinuation {
 
         private final Concept concept;
         private final double target;
+        private final FirstGuesses guesses;
         private final NavigableMap<Double, Balancer.Solved> closed = new TreeMap<>();
         private final NavigableMap<Double, PenstockException> open = new TreeMap<>();
         /** Scaled residuals that pressures by their own first guess ended with (-); nothing where they close or failed otherwise. */
@@ -97,9 +98,10 @@ public final class PressureContinuation {
 
         private PenstockException last;
 
-        Way(Concept concept, PenstockException first) {
+        Way(Concept concept, PenstockException first, FirstGuesses guesses) {
             this.concept = concept;
             this.target = concept.chamberPressure();
+            this.guesses = guesses;
             this.last = first;
             if (first != null) {
                 open.put(target, first);
@@ -212,7 +214,9 @@ public final class PressureContinuation {
 
         private Optional<Balancer.Solved> attempt(double pressure, Optional<Balancer.Solved> near) {
             try {
-                Balancer.Solved solved = balancer.solve(concept.withChamberPressure(pressure), near);
+                Balancer.Solved solved = near.isPresent()
+                        ? balancer.solve(concept.withChamberPressure(pressure), near)
+                        : guesses.solve(pressure);
                 closed.put(pressure, solved);
                 if (near.isEmpty()) {
                     misses.put(pressure, 0.0);
@@ -271,13 +275,12 @@ public final class PressureContinuation {
             if (askedItself.contains(pressure)) {
                 return false;
             }
-            Concept there = concept.withChamberPressure(pressure);
             try {
-                closed.put(pressure, balancer.solve(there, Optional.empty()));
+                closed.put(pressure, guesses.solve(pressure));
             } catch (InvalidInput | ConservationViolated e) {
                 throw e;
             } catch (PenstockException e) {
-                Optional<Balancer.Solved> found = new Way(there, e).find();
+                Optional<Balancer.Solved> found = new Way(concept.withChamberPressure(pressure), e, guesses).find();
                 if (found.isEmpty()) {
                     askedItself.add(pressure);
                     open.put(pressure, e);
