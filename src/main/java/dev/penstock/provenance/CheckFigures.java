@@ -87,7 +87,8 @@ public final class CheckFigures {
      * @return its name with its margin, or by how much it is missed
      */
     public static String verdict(LimitCheck limit) {
-        return title(limit) + (limit.met() ? " " : " MISSED by ") + Notation.PERCENT.write(Math.abs(limit.margin()));
+        double size = Math.abs(limit.margin());
+        return title(limit) + (limit.met() ? " " + Notation.MARGIN.write(size) : " MISSED by " + Notation.share(size));
     }
 
     private static Notation unit(LimitCheck limit) {

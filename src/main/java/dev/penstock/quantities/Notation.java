@@ -43,9 +43,11 @@ public record Notation(String siUnit, String unit, DoubleFunction<String> writer
     /** Fraction in percent; the number has its sign. */
     public static final Notation PERCENT = new Notation("", "", fraction -> fixed(fraction * 100, 1) + " %");
 
-    /** Margin to a limit in percent, without digits that say nothing where it is huge. */
-    public static final Notation MARGIN =
-            new Notation("", "", margin -> margin > 9.995 ? "over 999 %" : PERCENT.write(margin));
+    /** Margins beyond this are not read in percent (-). */
+    private static final double HUGE_MARGIN = 9.995;
+
+    /** Margin to a limit in percent, without digits that say nothing where it is huge; far below it, how many times over. */
+    public static final Notation MARGIN = new Notation("", "", Notation::margin);
 
     /** Density in kg/m³. */
     public static final Notation DENSITY = significant("kg/m³", 4);
@@ -64,6 +66,21 @@ public record Notation(String siUnit, String unit, DoubleFunction<String> writer
 
     private static final double BAR = 1.0e5;
     private static final double RPM = 60 / (2 * Math.PI);
+
+    private static String margin(double margin) {
+        if (margin > HUGE_MARGIN) {
+            return "over 999 %";
+        }
+        return margin < -HUGE_MARGIN ? "-" + share(-margin) : PERCENT.write(margin);
+    }
+
+    /**
+     * @param miss distance from a limit over the limit, not below zero (-)
+     * @return it in percent, or as a multiple of the limit where it is many times that
+     */
+    public static String share(double miss) {
+        return miss > HUGE_MARGIN ? significant(miss, 3) + " times the limit" : PERCENT.write(miss);
+    }
 
     /**
      * @param siUnit SI unit, in which it is read too

@@ -40,6 +40,19 @@ class NotationTest {
     }
 
     @ParameterizedTest
+    @CsvSource({
+        "0.125, 12.5 %",
+        "-0.0001, 0.0 %",
+        "-0.5, -50.0 %",
+        "42, over 999 %",
+        "-364.07, -364 times the limit",
+        "-9.99, -999.0 %"
+    })
+    void marginsSayHowManyTimesWhereAPercentageSaysNothing(double margin, String expected) {
+        assertThat(Notation.MARGIN.write(margin)).isEqualTo(expected);
+    }
+
+    @ParameterizedTest
     @CsvSource({"-0.04, 1, 0.0", "0.05, 2, 0.05", "-1.25, 1, -1.3"})
     void fixedDecimalsHaveNoNegativeZero(double value, int decimals, String expected) {
         assertThat(Notation.fixed(value, decimals)).isEqualTo(expected);

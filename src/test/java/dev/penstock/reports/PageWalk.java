@@ -86,6 +86,9 @@ final class PageWalk {
         if (text.contains("over 999")) {
             return value > 9.99;
         }
+        if (text.contains("times the limit") && value > -9.99) {
+            return false;
+        }
         String number = matcher.group().replace('\u2212', '-');
         double shown = Double.parseDouble(number);
         int point = number.indexOf('.');

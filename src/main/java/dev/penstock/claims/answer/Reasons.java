@@ -73,8 +73,7 @@ final class Reasons {
             text.append("its best engine meets every claim");
         }
         if (best.margin() < 0) {
-            text.append(
-                    String.format(Locale.ROOT, ", misses the limit %s by %.0f %%", best.limit(), -100 * best.margin()));
+            text.append(", misses the limit " + best.limit() + " by " + Notation.share(-best.margin()));
         }
         if (cloud.tried() > 0) {
             text.append(String.format(

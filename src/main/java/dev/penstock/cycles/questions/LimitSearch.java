@@ -12,6 +12,7 @@ import dev.penstock.errors.PenstockException;
 import dev.penstock.errors.SearchFailed;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.provenance.LimitKind;
+import dev.penstock.quantities.Notation;
 import dev.penstock.turbomachinery.pump.PumpLimit;
 import java.util.ArrayList;
 import java.util.List;
@@ -102,8 +103,8 @@ public final class LimitSearch {
                             check.name(),
                             String.format(
                                     Locale.ROOT,
-                                    "no chamber pressure tried keeps it with the others; missed by %.3g %% at least",
-                                    -100 * check.margin()))));
+                                    "no chamber pressure tried keeps it with the others; missed by %s at least",
+                                    Notation.share(-check.margin())))));
             climb(trials);
         }
         PressureTrial low = highest(trials).orElseThrow(() -> nothingKept(trials));
@@ -186,12 +187,12 @@ public final class LimitSearch {
                 String.format(
                         Locale.ROOT,
                         "no chamber pressure tried from %.3g to %.3g MPa keeps the limits; the nearest to it, %.3g MPa, misses"
-                                + " %s by %.3g %% (%s)",
+                                + " %s by %s (%s)",
                         low / 1e6,
                         high / 1e6,
                         trial.pressure() / 1e6,
                         words(trial.limit()),
-                        -100 * trial.margin(),
+                        Notation.share(-trial.margin()),
                         trial.why()));
     }
 

@@ -65,14 +65,14 @@ public final class CoolingView {
             .number("thrust_vacuum_N", "thrust, vacuum", Notation.FORCE, FeasibilityMap.Point::thrust)
             .word("feasible", "feasible", FeasibilityMap.Point::feasible)
             .word("binding", "binds", FeasibilityMap.Point::binding)
-            .number("margin", "margin", Notation.PERCENT, FeasibilityMap.Point::margin)
+            .number("margin", "margin", Notation.MARGIN, FeasibilityMap.Point::margin)
             .table();
 
     /** How the search went. */
     private static final FigureTable<JacketSearch.Step> STEPS = FigureTable.<JacketSearch.Step>ofOne()
             .word("evaluation", "jacket", JacketSearch.Step::evaluation)
             .number("pressure_drop_Pa", "pressure drop", Notation.PRESSURE, JacketSearch.Step::pressureDrop)
-            .number("worst_margin", "worst margin", Notation.PERCENT, JacketSearch.Step::worstMargin)
+            .number("worst_margin", "worst margin", Notation.MARGIN, JacketSearch.Step::worstMargin)
             .table();
 
     /** The whole search. */
@@ -218,7 +218,7 @@ public final class CoolingView {
             cells.add(Notation.PRESSURE.write(map.chamberPressures().get(i)));
             for (int j = 0; j < map.thrusts().size(); j++) {
                 FeasibilityMap.Point p = map.at(i, j);
-                cells.add((p.feasible() ? "yes " : "NO ") + Notation.PERCENT.write(p.margin()));
+                cells.add((p.feasible() ? "yes " : "NO ") + Notation.MARGIN.write(p.margin()));
             }
             table.row(cells.toArray(String[]::new));
         }

@@ -32,6 +32,7 @@ class PageTrailTest {
             Map.entry("s", 1.0),
             Map.entry("K", 1.0),
             Map.entry("m/s", 1.0),
+            Map.entry("times the limit", 1.0),
             Map.entry("kg", 1.0),
             Map.entry("kg/s", 1.0),
             Map.entry("m", 1.0),
