@@ -33,8 +33,13 @@ final class WideConcepts {
 
     /** A staged engine whose methane boils beside its critical point all along the jacket: number 14 of seed 11. */
     static RandomConcepts.Draw boiling() {
-        WideConcepts draws = new WideConcepts(11);
-        return Stream.generate(draws::next).skip(14).findFirst().orElseThrow();
+        return draw(11, 14);
+    }
+
+    /** One of the concepts that a seed gives, counted from 0. */
+    static RandomConcepts.Draw draw(long seed, int number) {
+        WideConcepts draws = new WideConcepts(seed);
+        return Stream.generate(draws::next).skip(number).findFirst().orElseThrow();
     }
 
     RandomConcepts.Draw next() {

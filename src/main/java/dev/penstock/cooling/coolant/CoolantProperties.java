@@ -59,7 +59,7 @@ public final class CoolantProperties implements AutoCloseable {
      */
     public CoolantProperties(Fluid fluid, Optional<SaturationLine> saturation, double pressure, boolean tabulated) {
         this.fluid = fluid;
-        this.saturation = saturation;
+        this.saturation = saturation.map(SaturationLine::forOneThread);
         this.lowest = fluid.range().minimumTemperature() * (1 + 1e-6);
         this.edge = fluid.range().maximumTemperature() * RANGE_EDGE;
         this.criticalPressure = fluid.criticalPressure().orElse(Double.POSITIVE_INFINITY);

@@ -19,11 +19,26 @@ interface SaturationColumns {
     int COUNT = 11;
 
     /**
+     * @param pressure pressure (Pa)
+     * @return where the columns have it (-)
+     */
+    double place(double pressure);
+
+    /**
+     * @param place where the columns have a pressure (-); beyond the ends the values of the end
+     * @param column column
+     * @return its value, SI
+     */
+    double atPlace(double place, int column);
+
+    /**
      * @param pressure pressure (Pa); beyond the ends the values of the end
      * @param column column
      * @return its value, SI
      */
-    double at(double pressure, int column);
+    default double at(double pressure, int column) {
+        return atPlace(place(pressure), column);
+    }
 
     /** @return pressure at which the line ends (Pa) */
     double highestPressure();

@@ -31,6 +31,11 @@ public final class SaturationLine {
         return TabledSaturation.of(fluid).or(() -> StraightSaturation.of(fluid)).map(SaturationLine::new);
     }
 
+    /** @return the same line for one thread that asks for many columns at one pressure, whose place is sought once */
+    SaturationLine forOneThread() {
+        return new SaturationLine(new AtOnePressure(columns));
+    }
+
     /** @return whether the vapour side is known */
     public boolean hasVapour() {
         return columns.hasVapour();
@@ -75,5 +80,41 @@ public final class SaturationLine {
         }
         double gas = columns.at(pressure, VAPOUR + column);
         return column == VISCOSITY ? 1 / (quality / gas + (1 - quality) / liquid) : liquid + quality * (gas - liquid);
+    }
+
+    /** Columns that remember the place of the pressure they were asked for last. Not thread-safe. */
+    private static final class AtOnePressure implements SaturationColumns {
+
+        private final SaturationColumns columns;
+        private double pressure = Double.NaN;
+        private double place;
+
+        AtOnePressure(SaturationColumns columns) {
+            this.columns = columns;
+        }
+
+        @Override
+        public double place(double wanted) {
+            if (wanted != pressure) {
+                place = columns.place(wanted);
+                pressure = wanted;
+            }
+            return place;
+        }
+
+        @Override
+        public double atPlace(double where, int column) {
+            return columns.atPlace(where, column);
+        }
+
+        @Override
+        public double highestPressure() {
+            return columns.highestPressure();
+        }
+
+        @Override
+        public boolean hasVapour() {
+            return columns.hasVapour();
+        }
     }
 }

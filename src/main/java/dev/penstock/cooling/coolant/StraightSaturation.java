@@ -90,8 +90,12 @@ final class StraightSaturation implements SaturationColumns {
     }
 
     @Override
-    public double at(double pressure, int column) {
-        double x = Math.log(pressure);
+    public double place(double pressure) {
+        return Math.log(pressure);
+    }
+
+    @Override
+    public double atPlace(double x, int column) {
         int last = logPressure.length - 1;
         if (x <= logPressure[0]) {
             return values[0][column];

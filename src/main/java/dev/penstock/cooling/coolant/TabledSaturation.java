@@ -118,8 +118,12 @@ final class TabledSaturation implements SaturationColumns {
     }
 
     @Override
-    public double at(double pressure, int column) {
-        double place = line.place(pressure);
+    public double place(double pressure) {
+        return line.place(pressure);
+    }
+
+    @Override
+    public double atPlace(double place, int column) {
         if (place <= lowestPlace) {
             return fromTable(place, column);
         }

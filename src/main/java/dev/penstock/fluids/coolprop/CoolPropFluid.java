@@ -76,7 +76,8 @@ public final class CoolPropFluid implements Fluid {
         this.coolProp = coolProp;
         this.transport = transport;
         this.store = store;
-        this.saturations = ThreadLocal.withInitial(() -> new SaturationPoints(transport));
+        this.saturations = ThreadLocal.withInitial(() -> new SaturationPoints(
+                transport, pressure -> vapourPressureCurve().temperature(pressure)));
     }
 
     /** {@inheritDoc} By which way CoolProp is reached makes no difference to its numbers. */

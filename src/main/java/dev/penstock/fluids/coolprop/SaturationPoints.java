@@ -4,6 +4,7 @@ import dev.penstock.fluids.property.TransportModel;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * The saturation of a fluid at the pressures that a thread asked for last: one turbine asks four times at its exit pressure, and a
@@ -14,6 +15,7 @@ final class SaturationPoints {
     private static final int KEPT = 64;
 
     private final Optional<TransportModel> transport;
+    private final DoubleUnaryOperator boiling;
     private final Map<Double, SaturationPoint> points = new LinkedHashMap<>(2 * KEPT, 0.75f, true) {
 
         private static final long serialVersionUID = 1;
@@ -24,9 +26,13 @@ final class SaturationPoints {
         }
     };
 
-    /** @param transport viscosity and conductivity of the fluid, if CoolProp's own are not to be used */
-    SaturationPoints(Optional<TransportModel> transport) {
+    /**
+     * @param transport viscosity and conductivity of the fluid, if CoolProp's own are not to be used
+     * @param boiling boiling temperature (K) at a pressure (Pa), nearly; not a number where it is not known
+     */
+    SaturationPoints(Optional<TransportModel> transport, DoubleUnaryOperator boiling) {
         this.transport = transport;
+        this.boiling = boiling;
     }
 
     /**
@@ -38,7 +44,7 @@ final class SaturationPoints {
     SaturationPoint at(CoolPropHandle handle, double pressure) {
         SaturationPoint known = points.get(pressure);
         if (known == null) {
-            known = new SaturationPoint(handle, pressure, transport);
+            known = new SaturationPoint(handle, pressure, boiling, transport);
             points.put(pressure, known);
         }
         return known;

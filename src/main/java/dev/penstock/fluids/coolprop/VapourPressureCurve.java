@@ -23,6 +23,9 @@ final class VapourPressureCurve {
     /** By how much CoolProp may miss what a stored curve has of it, before the curve is taken for another CoolProp's (-). */
     private static final double SAME = 1e-9;
 
+    /** Each takes some two digits: between nodes the chord is nearly the curve. */
+    private static final int REFINEMENTS = 5;
+
     private static final int[] MARKS = {0, NODES / 2, NODES - 1};
 
     private final double cold;
@@ -80,6 +83,38 @@ final class VapourPressureCurve {
             }
         }
         return true;
+    }
+
+    /**
+     * @param pressure pressure (Pa)
+     * @return temperature (K) at which the curve has it; not a number where it does not
+     */
+    double temperature(double pressure) {
+        double wanted = Math.log(pressure);
+        double[] nodes = curve.nodes();
+        int below = 0;
+        int above = nodes.length - 1;
+        if (!(wanted >= nodes[below] && wanted <= nodes[above])) {
+            return Double.NaN;
+        }
+        while (above - below > 1) {
+            int middle = (below + above) >>> 1;
+            if (Double.isNaN(nodes[middle])) {
+                return Double.NaN;
+            }
+            if (nodes[middle] <= wanted) {
+                below = middle;
+            } else {
+                above = middle;
+            }
+        }
+        double x = 1 / node(cold, hot, below);
+        double slope = (nodes[above] - nodes[below]) / (1 / node(cold, hot, above) - x);
+        x += (wanted - nodes[below]) / slope;
+        for (int i = 0; i < REFINEMENTS; i++) {
+            x += (wanted - curve.at(x)) / slope;
+        }
+        return 1 / x;
     }
 
     /** @return vapour pressure (Pa) at a temperature (K); not a number where the curve has none */

@@ -55,6 +55,9 @@ public final class FluidTable {
     private final TableRegion[] regions;
     private final double[] marks;
 
+    /** Read along the borders when it is first wanted; whoever reads it reads the same. */
+    private volatile BoilingLine line;
+
     /**
      * @param fluid fluid
      * @param numbers what {@link TableBuilder} wrote of it; kept
@@ -107,7 +110,10 @@ public final class FluidTable {
 
     /** @return both sides of the boiling line as the table has them; empty if the model has no vapour */
     public Optional<BoilingLine> boilingLine() {
-        return boiling == null ? Optional.empty() : Optional.of(BoilingLine.of(this, reference, boiling));
+        if (boiling != null && line == null) {
+            line = BoilingLine.of(this, reference, boiling);
+        }
+        return Optional.ofNullable(line);
     }
 
     boolean covers(double pressure) {

@@ -37,10 +37,14 @@ def load():
     package = types.ModuleType("CoolProp")
     package.__path__ = [os.path.join(folder, "CoolProp")]
     sys.modules["CoolProp"] = package
-    # What an earlier attempt took from another folder does not count.
-    earlier = sys.modules.get("CoolProp.CoolProp")
-    if earlier is not None and os.path.dirname(earlier.__file__) != package.__path__[0]:
-        del sys.modules["CoolProp.CoolProp"]
+    # What an earlier attempt took from another folder does not count, but is kept: an extension module that is begun twice in one
+    # process ends it.
+    loaded = sys.__dict__.setdefault("penstock_coolprop", {})
+    earlier = sys.modules.pop("CoolProp.CoolProp", None)
+    if earlier is not None:
+        loaded[os.path.dirname(earlier.__file__)] = earlier
+    if package.__path__[0] in loaded:
+        sys.modules["CoolProp.CoolProp"] = loaded[package.__path__[0]]
     # Without its tables of saturation curves CoolProp loads in 0.3 s instead of 1.9 s; it then solves for saturation.
     os.environ["COOLPROP_DISABLE_SUPERANCILLARIES_ENTIRELY"] = "1"
     import CoolProp.CoolProp as core

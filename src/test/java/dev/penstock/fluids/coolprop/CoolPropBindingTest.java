@@ -71,6 +71,7 @@ class CoolPropBindingTest {
     void aWheelWithoutItsModuleIsRefusedWithPythonsReason() throws IOException {
         Path wheel = HOME.resolve(".penstock/coolprop");
         Optional<PythonRuntime> python = PythonRuntime.find(wheel);
+        python.ifPresent(library -> CoolPropWheel.load(wheel, library));
         Files.createDirectories(folder.resolve("CoolProp"));
         Files.copy(wheel.resolve("VERSION"), folder.resolve("VERSION"));
         Files.writeString(folder.resolve("CoolProp/CoolProp.py"), "raise ImportError('damaged on purpose')\n");
@@ -80,6 +81,9 @@ class CoolPropBindingTest {
         python.ifPresent(library -> assertThatThrownBy(() -> CoolPropWheel.load(folder, library))
                 .isInstanceOf(PropertyFailure.class)
                 .hasMessageContaining("damaged on purpose"));
+        // an extension module that is begun twice ends the process
+        python.ifPresent(library ->
+                assertThat(CoolPropWheel.load(wheel, library).version()).isNotEmpty());
     }
 
     @Test
