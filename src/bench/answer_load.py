@@ -8,18 +8,19 @@ answers. Every so many answers the live heap is read (a full collection, by jcmd
 Judged, exit code 1 if anything fails:
 - each request has one answer, in order, and only wrong ones have problems;
 - the live heap at the end is at most a tenth, and 8 MB, above that after the first reading.
-Printed: live heap and processor time at each reading, processor time of one request.
+Printed: live heap and processor time at each reading.
 """
 
 import argparse
 import json
 import os
 import pathlib
-import re
 import shlex
 import subprocess
 import sys
 import threading
+
+from server_load import live_megabytes
 
 HOME = pathlib.Path(__file__).resolve().parents[2]
 # Concepts, with the chamber pressures (MPa) between which they are asked for.
@@ -33,11 +34,6 @@ def request(number):
     pressure = low + (high - low) * (number * 31 % STEPS) / STEPS
     key = "engine.chamber_presure" if number % WRONG_EVERY == 7 else "engine.chamber_pressure"
     return {"id": number, "command": "balance", "case": name, "set": {key: "%.4f MPa" % pressure}}
-
-
-def live_heap(process):
-    text = subprocess.run(["jcmd", str(process), "GC.class_histogram"], check=True, capture_output=True, text=True).stdout
-    return int(re.search(r"^Total\s+\d+\s+(\d+)", text, re.MULTILINE).group(1)) / 1e6
 
 
 def processor_time(process):
@@ -71,7 +67,7 @@ def main():
         if answer["id"] != number or (answer["exit_code"] == 0) == wrong:
             failures.append("request %d was answered by %s" % (number, line[:200]))
         if (number + 1) % options.every == 0:
-            heaps.append(live_heap(server.pid))
+            heaps.append(live_megabytes(server.pid))
             used = processor_time(server.pid)
             print("%6d answers: live heap %.1f MB, processor time %.1f s" % (number + 1, heaps[-1], used), flush=True)
     if heaps and heaps[-1] > 1.1 * heaps[0] + 8:

@@ -70,9 +70,13 @@ class Server:
         self.process.wait()
 
     def live_megabytes(self):
-        """What is left after a full collection."""
-        done = subprocess.run(["jcmd", str(self.process.pid), "GC.class_histogram"], stdout=subprocess.PIPE, text=True, check=True)
-        return int(done.stdout.strip().splitlines()[-1].split()[-1]) / 1e6
+        return live_megabytes(self.process.pid)
+
+
+def live_megabytes(process):
+    """What is left on a Java process's heap after a full collection."""
+    done = subprocess.run(["jcmd", str(process), "GC.class_histogram"], stdout=subprocess.PIPE, text=True, check=True)
+    return int(done.stdout.strip().splitlines()[-1].split()[-1]) / 1e6
 
 
 def free_port():

@@ -235,14 +235,16 @@ class PropellantFilesTest {
     void aFluidOfCoolPropIsCheckedByPropertyToo() throws IOException {
         String gas = Files.readString(HOME.resolve("fluids/nitrous-oxide.toml"));
         write("bad-gas", gas.replace("coefficients = [2.115e-6, 0.4642,", "coefficients = [-2.115e-6, 0.4642,"));
-        assertThatThrownBy(() -> FluidLibrary.open(folder, () -> CoolPropLibrary.load(HOME)).propellant("bad-gas"))
+        assertThatThrownBy(() -> FluidLibrary.open(folder, () -> CoolPropLibrary.load(HOME))
+                        .propellant("bad-gas"))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("bad-gas.toml:")
                 .hasMessageContaining("gas viscosity of -")
                 .hasMessageContaining("at 182.300 K");
         String liquid = Files.readString(HOME.resolve("fluids/ethanol.toml"));
         write("cold", liquid.replaceFirst("temperature = \"298.15 K\"", "temperature = \"50 K\""));
-        assertThatThrownBy(() -> FluidLibrary.open(folder, () -> CoolPropLibrary.load(HOME)).propellant("cold"))
+        assertThatThrownBy(() -> FluidLibrary.open(folder, () -> CoolPropLibrary.load(HOME))
+                        .propellant("cold"))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("cold.toml")
                 .hasMessageContaining("formation.temperature is 50.0000 K")

@@ -2,11 +2,11 @@ package dev.penstock.cycles.questions;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.penstock.provenance.LimitCheck;
 import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cycles.Concepts;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.Warning;
+import dev.penstock.provenance.LimitCheck;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -87,7 +87,8 @@ class CooledEnginesTest {
     /** A wall thinner than usual keeps every limit far above the pressure of the demo: it must not lower the highest one. */
     @Test
     void aThinWallReachesHighPressure() throws IOException {
-        EngineBalance thin = demo("tern.toml", Map.of("engine.chamber_pressure", "20 MPa", "cooling.wall_thickness", "0.4 mm"));
+        EngineBalance thin =
+                demo("tern.toml", Map.of("engine.chamber_pressure", "20 MPa", "cooling.wall_thickness", "0.4 mm"));
         assertThat(thin.cooling().get(0).limits()).allMatch(LimitCheck::met);
     }
 }

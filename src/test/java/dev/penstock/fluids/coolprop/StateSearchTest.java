@@ -97,8 +97,7 @@ class StateSearchTest {
                 double behind = 1.2 * p;
                 assertThat(fluid.enthalpyAtPressureEntropy(behind, alone.entropy(), known))
                         .isCloseTo(
-                                fluid.enthalpyAtPressureEntropy(behind, alone.entropy()),
-                                within(1e-10 * (high - low)));
+                                fluid.enthalpyAtPressureEntropy(behind, alone.entropy()), within(1e-10 * (high - low)));
             }
         }
         assertThat(known.size()).isPositive();
