@@ -26,9 +26,12 @@ public final class CostView {
     /** Figures of what was asked. */
     private static final FigureTable<CostTerms> TERMS = FigureTable.<CostTerms>ofOne()
             .count("uses", "flights of a stage", CostTerms::uses)
-            .number("refurbishment_low", "refurbishment, lowest", EFFORT, t -> t.refurbishment().low())
-            .number("refurbishment", "refurbishment", EFFORT, t -> t.refurbishment().mode())
-            .number("refurbishment_high", "refurbishment, highest", EFFORT, t -> t.refurbishment().high())
+            .number("refurbishment_low", "refurbishment, lowest", EFFORT, t -> t.refurbishment()
+                    .low())
+            .number("refurbishment", "refurbishment", EFFORT, t -> t.refurbishment()
+                    .mode())
+            .number("refurbishment_high", "refurbishment, highest", EFFORT, t -> t.refurbishment()
+                    .high())
             .number("launches_per_year", "launches of a year", EFFORT, CostTerms::launchesPerYear)
             .number("years", "years", EFFORT, CostTerms::years)
             .number("learning", "learning slope", EFFORT, CostTerms::learning)
@@ -40,12 +43,21 @@ public final class CostView {
             .count("uses", "flights of it", row -> row.cost().uses())
             .number("built", "built", EFFORT, row -> row.cost().built())
             .number("building_work_years", "building", EFFORT, row -> row.cost().building())
-            .number("refurbishing_work_years", "refurbishing", EFFORT, row -> row.cost().refurbishing().mode())
-            .number("launch_low_work_years", "launch, lowest", EFFORT, row -> row.cost().total().low())
-            .number("launch_work_years", "launch (work-years)", EFFORT, row -> row.cost().total().mode())
-            .number("launch_high_work_years", "launch, highest", EFFORT, row -> row.cost().total().high())
+            .number("refurbishing_work_years", "refurbishing", EFFORT, row -> row.cost()
+                    .refurbishing()
+                    .mode())
+            .number("launch_low_work_years", "launch, lowest", EFFORT, row -> row.cost()
+                    .total()
+                    .low())
+            .number("launch_work_years", "launch (work-years)", EFFORT, row -> row.cost()
+                    .total()
+                    .mode())
+            .number("launch_high_work_years", "launch, highest", EFFORT, row -> row.cost()
+                    .total()
+                    .high())
             .number("payload_kg", "payload", Notation.MASS, row -> row.cost().payload())
-            .number("work_years_per_tonne", "work-years/t", EFFORT, row -> row.cost().perTonne())
+            .number("work_years_per_tonne", "work-years/t", EFFORT, row -> row.cost()
+                    .perTonne())
             .table();
 
     /** Figures of a break-even. */
@@ -86,7 +98,9 @@ public final class CostView {
      */
     public static String text(CostTrade trade) {
         String line = System.lineSeparator();
-        StringBuilder text = new StringBuilder("Effort of a launch: the weakest numbers of all").append(line).append(line);
+        StringBuilder text = new StringBuilder("Effort of a launch: the weakest numbers of all")
+                .append(line)
+                .append(line);
         text.append(TextTable.of(FigureRows.list(
                 "",
                 ROWS,
