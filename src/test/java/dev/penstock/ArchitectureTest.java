@@ -80,7 +80,7 @@ class ArchitectureTest {
                             "questions",
                             "trail")),
             Map.entry("study", List.of("store", "", "space", "search", "sample")),
-            Map.entry("claims", List.of("figure", "file", "prior", "likelihood", "answer")),
+            Map.entry("claims", List.of("figure", "picture", "file", "prior", "likelihood", "answer")),
             Map.entry("numerics", List.of("", "sampling", "design", "optimum", "variance")),
             Map.entry("vehicle", List.of("engine", "mass", "ascent", "plan", "stage", "", "reading", "trade", "cost")),
             Map.entry(
@@ -88,7 +88,7 @@ class ArchitectureTest {
                     List.of(
                             "text", "chart", "diagram", "page", "print", "table", "engine", "slide", "concept", "study",
                             "vehicle", "claims")),
-            Map.entry("app", List.of("console", "web", "study", "")));
+            Map.entry("app", List.of("console", "edit", "answer", "web", "study", "")));
 
     private static JavaClasses classes;
 

@@ -90,7 +90,7 @@ public final class InputFile {
     /**
      * @param name what to call the text in messages
      * @param text TOML text
-     * @param changes values by dotted path that replace or add to what the text says
+     * @param changes values by dotted path that replace or add to what the text says; an empty one takes a value or a table out
      * @return the file, with nothing asked of it yet
      * @throws InvalidInput if the text is no TOML, or a path leads through a value
      */
@@ -132,6 +132,10 @@ public final class InputFile {
     }
 
     private static void change(ObjectNode root, String path, String value) {
+        if (value.isBlank()) {
+            remove(root, path);
+            return;
+        }
         String[] parts = path.split("\\.");
         ObjectNode table = root;
         for (int i = 0; i < parts.length - 1; i++) {
@@ -151,6 +155,20 @@ public final class InputFile {
         table.set(parts[parts.length - 1], valueOf(value));
     }
 
+    /** Keys may hold dots of their own: {@code claims."engine.mass"} is found by {@code claims.engine.mass}. */
+    private static void remove(ObjectNode table, String path) {
+        table.remove(path);
+        for (int dot = path.indexOf('.'); dot > 0; dot = path.indexOf('.', dot + 1)) {
+            Matcher repeated = REPEATED.matcher(path.substring(0, dot));
+            JsonNode child = repeated.matches()
+                    ? table.path(repeated.group(1)).get(Integer.parseInt(repeated.group(2)))
+                    : table.get(path.substring(0, dot));
+            if (child instanceof ObjectNode inside) {
+                remove(inside, path.substring(dot + 1));
+            }
+        }
+    }
+
     private static JsonNode valueOf(String value) {
         try {
             JsonNode node = TOML.readTree("v = " + value).get("v");
@@ -168,15 +186,8 @@ public final class InputFile {
      */
     public static String without(String text, Collection<String> paths) {
         try {
-            JsonNode tree = TOML.readTree(text);
-            for (String path : paths) {
-                int dot = path.lastIndexOf('.');
-                JsonNode table =
-                        dot < 0 ? tree : tree.at("/" + path.substring(0, dot).replace('.', '/'));
-                if (table instanceof ObjectNode object) {
-                    object.remove(path.substring(dot + 1));
-                }
-            }
+            ObjectNode tree = (ObjectNode) TOML.readTree(text);
+            paths.forEach(path -> remove(tree, path));
             return TOML.writeValueAsString(tree);
         } catch (JsonProcessingException e) {
             throw new InvalidInput("", "text", "not TOML", e.getOriginalMessage());

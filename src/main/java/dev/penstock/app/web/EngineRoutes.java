@@ -1,5 +1,7 @@
 package dev.penstock.app.web;
 
+import dev.penstock.app.answer.EngineAnswer;
+import dev.penstock.app.edit.TomlEdit;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.questions.EngineStudy;
 import dev.penstock.cycles.reading.ConceptReader;
@@ -68,7 +70,11 @@ final class EngineRoutes {
         routes.get(
                 "/api/files",
                 request -> LocalServer.json(
-                        request, Map.of("concepts", workspace.concepts(), "vehicles", workspace.vehicles())));
+                        request,
+                        Map.of(
+                                "concepts", workspace.concepts(),
+                                "vehicles", workspace.vehicles(),
+                                "claims", workspace.claims())));
         routes.get("/api/file", this::open);
         routes.post("/api/inputs", this::inputs);
         routes.post("/api/balance", this::balance);

@@ -51,6 +51,8 @@ final class Jobs<T> implements AutoCloseable {
         private final long end;
         private volatile int done;
         private volatile boolean cancelled;
+        private volatile String doing = "";
+        private volatile Optional<T> early = Optional.empty();
         private volatile Optional<T> result = Optional.empty();
         private volatile Optional<String> failure = Optional.empty();
 
@@ -61,6 +63,16 @@ final class Jobs<T> implements AutoCloseable {
 
         void at(int pieces) {
             done = pieces;
+        }
+
+        void at(int pieces, String what) {
+            done = pieces;
+            doing = what;
+        }
+
+        /** @param rough a first answer, to be shown while the work goes on */
+        void early(T rough) {
+            early = Optional.of(rough);
         }
 
         void cancel() {
@@ -87,6 +99,8 @@ final class Jobs<T> implements AutoCloseable {
             Map<String, Object> map = new LinkedHashMap<>();
             map.put("done", Math.min(done, of));
             map.put("of", of);
+            map.put("doing", doing);
+            map.put("early", early.isPresent());
             map.put("running", running());
             map.put("cancelled", cancelled);
             failure.ifPresent(text -> map.put("failure", text));
@@ -162,6 +176,18 @@ final class Jobs<T> implements AutoCloseable {
      */
     T result(String id) {
         return job(id).result().orElseThrow(() -> new Refusal(409, "this " + what + " has no result yet"));
+    }
+
+    /**
+     * @param id id of a job
+     * @return its result, or a first answer while it goes on
+     * @throws Refusal if there is neither
+     */
+    T soFar(String id) {
+        Job<T> job = job(id);
+        return job.result()
+                .or(() -> job.early)
+                .orElseThrow(() -> new Refusal(409, "this " + what + " has no result yet"));
     }
 
     @Override

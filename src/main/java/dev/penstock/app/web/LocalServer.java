@@ -41,6 +41,7 @@ public final class LocalServer implements AutoCloseable {
     private final EngineRoutes engines;
     private final WarmUp warmUp;
     private final VehicleRoutes vehicles;
+    private final ClaimsRoutes claims;
 
     /**
      * What a server works with.
@@ -75,6 +76,7 @@ public final class LocalServer implements AutoCloseable {
         FinishedReports finished = new FinishedReports(workers);
         engines = new EngineRoutes(workspace, reader, workers, finished, settings.software());
         vehicles = new VehicleRoutes(workspace, reader, workers, finished, settings.software(), longest);
+        claims = new ClaimsRoutes(settings, workspace, runs, finished, longest);
         server = Javalin.create(config -> {
             config.startup.showJavalinBanner = false;
             config.startup.showOldJavalinVersionWarning = false;
@@ -87,6 +89,7 @@ public final class LocalServer implements AutoCloseable {
             new StudyRoutes(workspace, reader, workers, sweeps).addTo(routes);
             new StudyFileRoutes(workspace).addTo(routes);
             vehicles.addTo(routes);
+            claims.addTo(routes);
             routes.get("/shown/{id}", finished::show);
             FailureAnswers.addTo(config, settings.defects());
             config.requestLogger.http((request, milliseconds) -> settings.requests()
@@ -163,6 +166,7 @@ public final class LocalServer implements AutoCloseable {
         server.stop();
         sweeps.close();
         vehicles.close();
+        claims.close();
         workers.close();
     }
 }

@@ -77,6 +77,20 @@ final class RequestBody {
         return object.path(name).asLong(0);
     }
 
+    double decimal(String name) {
+        return object.path(name).asDouble(0);
+    }
+
+    /**
+     * @param name name of a field that holds a list of numbers
+     * @return the numbers; none if there is no such list
+     */
+    List<Double> decimals(String name) {
+        List<Double> numbers = new ArrayList<>();
+        object.path(name).forEach(element -> numbers.add(element.asDouble(0)));
+        return numbers;
+    }
+
     boolean flag(String name) {
         return object.path(name).asBoolean(false);
     }
@@ -93,15 +107,15 @@ final class RequestBody {
 
     /**
      * @param name name of a field that holds values by dotted path
-     * @return the values
+     * @return the values; an empty one takes out what stands at its path
      * @throws Refusal if a path is none
      */
     Map<String, String> changes(String name) {
         Map<String, String> changes = new LinkedHashMap<>();
         object.path(name).properties().forEach(field -> {
             String value = field.getValue().asText("").strip();
-            if (!field.getKey().matches("[\\w-]+(\\[\\d+])?(\\.[\\w-]+(\\[\\d+])?)*") || value.isEmpty()) {
-                throw new Refusal(422, field.getKey() + " needs a value");
+            if (!field.getKey().matches("[\\w-]+(\\[\\d+])?(\\.[\\w-]+(\\[\\d+])?)*")) {
+                throw new Refusal(422, field.getKey() + " is no path of an input");
             }
             changes.put(field.getKey(), value);
         });

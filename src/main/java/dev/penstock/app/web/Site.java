@@ -42,7 +42,8 @@ final class Site {
             new Page("/together", "together", "Side by side"),
             new Page("/explore", "explore", "Explore"),
             new Page("/jacket", "jacket", "Jacket"),
-            new Page("/vehicle", "vehicle", "Vehicle"));
+            new Page("/vehicle", "vehicle", "Vehicle"),
+            new Page("/claims", "claims", "Claims"));
 
     private final Configuration templates = configuration();
 

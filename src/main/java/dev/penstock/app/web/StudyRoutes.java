@@ -1,5 +1,7 @@
 package dev.penstock.app.web;
 
+import dev.penstock.app.answer.Cell;
+import dev.penstock.app.answer.EngineAnswer;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.reading.ConceptReader;
 import dev.penstock.cycles.sheet.EngineBalance;

@@ -1,5 +1,8 @@
 package dev.penstock.app.web;
 
+import dev.penstock.app.answer.EngineAnswer;
+import dev.penstock.app.answer.VehicleAnswer;
+import dev.penstock.app.edit.TomlEdit;
 import dev.penstock.chamber.atmosphere.StandardAtmosphere1976;
 import dev.penstock.cycles.questions.EngineStudy;
 import dev.penstock.cycles.reading.ConceptReader;

@@ -1,5 +1,6 @@
 package dev.penstock.app.web;
 
+import dev.penstock.app.answer.EngineAnswer;
 import dev.penstock.cycles.arrangements.Cycle;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.reading.ConceptReader;

@@ -29,9 +29,12 @@ final class Workspace {
     /** Folder of the studies. */
     static final String STUDIES = "studies";
 
+    /** Folder of the claims. */
+    static final String CLAIMS = "claims";
+
     private static final String VEHICLES = "vehicles";
     private static final Pattern NAME =
-            Pattern.compile("(?:(?:vehicles|studies)/)?[A-Za-z0-9][A-Za-z0-9_-]{0,63}\\.toml");
+            Pattern.compile("(?:(?:vehicles|studies|claims)/)?[A-Za-z0-9][A-Za-z0-9_-]{0,63}\\.toml");
     private static final int VERSION_LENGTH = 24;
 
     private final Path root;
@@ -73,6 +76,11 @@ final class Workspace {
     /** @return names of the files that hold studies, sorted */
     List<String> studies() {
         return names(root.resolve(STUDIES), STUDIES + "/");
+    }
+
+    /** @return names of the files that hold claims, sorted */
+    List<String> claims() {
+        return names(root.resolve(CLAIMS), CLAIMS + "/");
     }
 
     /**

@@ -80,7 +80,11 @@ public final class JudgementView {
         return judgement.name() + ": " + judgement.verdict().key() + first + about;
     }
 
-    private static String effort(Judgement j) {
+    /**
+     * @param j what follows
+     * @return in one sentence, what it took
+     */
+    public static String effort(Judgement j) {
         return String.format(
                 Locale.ROOT,
                 "%.0f effective samples of %d balances, %d of which do not close; seed %d%s",
@@ -116,6 +120,20 @@ public final class JudgementView {
         model.put("title", judgement.name());
         model.put("kind", "claims: " + judgement.verdict().key());
         model.put("subtitle", judgement.complete() ? "" : "Stopped: this is the answer of what was done.");
+        model.put("sections", sections(judgement));
+        List<String> assumptions = new ArrayList<>(List.of(effort(judgement) + "."));
+        assumptions.addAll(judgement.cautions());
+        model.put("assumptions", assumptions);
+        model.put("cautions", Cautions.dangers(Stream.of()));
+        model.put("software", software);
+        return Pages.fill("sweep.ftlh", model);
+    }
+
+    /**
+     * @param judgement what follows
+     * @return verdict, cycles, unknowns, figures and further facts, as far as there are any
+     */
+    public static List<PageSection> sections(Judgement judgement) {
         List<PageSection> sections = new ArrayList<>();
         List<String> verdict = new ArrayList<>(judgement.sentences());
         sections.add(section(
@@ -145,13 +163,7 @@ public final class JudgementView {
                     List.of(),
                     List.of(JudgementTables.nextFacts(judgement))));
         }
-        model.put("sections", sections);
-        List<String> assumptions = new ArrayList<>(List.of(effort(judgement) + "."));
-        assumptions.addAll(judgement.cautions());
-        model.put("assumptions", assumptions);
-        model.put("cautions", Cautions.dangers(Stream.of()));
-        model.put("software", software);
-        return Pages.fill("sweep.ftlh", model);
+        return sections;
     }
 
     private static String sentence(String text) {

@@ -243,8 +243,9 @@ export function address(file, changes) {
   }
   for (const link of document.querySelectorAll("header.bar nav a")) {
     const path = link.getAttribute("href").split("?")[0];
-    const vehicles = (name) => name.startsWith("vehicles/");
-    link.href = vehicles(file) === (path === "/vehicle") ? path + "?" + query : path;
+    const own = { vehicles: "/vehicle", claims: "/claims" }[file.split("/")[0]];
+    const takes = own ? path === own : !["/vehicle", "/claims"].includes(path);
+    link.href = takes ? path + "?" + query : path;
   }
 }
 

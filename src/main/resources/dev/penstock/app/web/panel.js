@@ -120,6 +120,23 @@ export function editing(state, again) {
     }
   }
 
+  /** Many changes as one step; an empty text takes a value or a table out of the file. What is set last counts last. */
+  function set(values) {
+    const next = { ...state.changes };
+    for (const [key, value] of Object.entries(values)) {
+      for (const old of Object.keys(next)) {
+        if (old === key || (value === "" && old.startsWith(key + "."))) {
+          delete next[old];
+        }
+      }
+      next[key] = value;
+    }
+    state.past.push(state.changes);
+    state.future = [];
+    state.changes = next;
+    again();
+  }
+
   /** One step from one pile of states to the other. */
   function step(from, to, button) {
     if (from.length) {
@@ -159,7 +176,7 @@ export function editing(state, again) {
       e.preventDefault();
     }
   });
-  return { change, buttons };
+  return { change, set, buttons };
 }
 
 /** Has a report made, in the form that is chosen, and downloads it. */

@@ -43,7 +43,8 @@ class BarriersTest extends BrowserTest {
         "/together?study=studies/barriers.toml, 2 concepts balanced",
         "/explore?study=studies/barriers-sweep.toml, Swept",
         "/jacket?file=heron.toml, Done",
-        "/vehicle?file=vehicles/skerry.toml, Sized in"
+        "/vehicle?file=vehicles/skerry.toml, Sized in",
+        "/claims?file=claims/storm.toml, Read: "
     })
     void aPageHasNoBarriersOnLightAndDarkPaperNarrowAndWide(String path, String status) {
         go(path);

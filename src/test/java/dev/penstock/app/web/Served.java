@@ -35,10 +35,11 @@ final class Served implements AutoCloseable {
         Path home = HomeFolder.find();
         workspace = Files.createDirectories(folder.resolve("cycles"));
         Files.createDirectories(workspace.resolve("vehicles"));
+        Files.createDirectories(workspace.resolve("claims"));
         try (Stream<Path> files = Files.walk(home.resolve("cycles"), 2)) {
             for (Path file : files.filter(f -> f.toString().endsWith(".toml")).toList()) {
                 Path relative = home.resolve("cycles").relativize(file);
-                if (relative.getNameCount() == 1 || relative.startsWith("vehicles")) {
+                if (relative.getNameCount() == 1 || relative.startsWith("vehicles") || relative.startsWith("claims")) {
                     Files.copy(file, workspace.resolve(relative.toString()));
                 }
             }

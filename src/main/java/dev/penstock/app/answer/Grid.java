@@ -1,4 +1,4 @@
-package dev.penstock.app.web;
+package dev.penstock.app.answer;
 
 import dev.penstock.reports.text.PageTable;
 import java.util.ArrayList;
@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 
 /** A table as the pages' script draws it. */
-final class Grid {
+public final class Grid {
 
     private Grid() {}
 
@@ -15,7 +15,7 @@ final class Grid {
      * @param table a table of a report
      * @return the same as the pages' script draws it
      */
-    static Map<String, Object> of(PageTable table) {
+    public static Map<String, Object> of(PageTable table) {
         List<Map<String, Object>> lines = new ArrayList<>();
         for (PageTable.Row row : table.rows()) {
             List<Object> cells = new ArrayList<>();

@@ -1,4 +1,4 @@
-package dev.penstock.app.web;
+package dev.penstock.app.answer;
 
 import dev.penstock.provenance.FigureTable;
 import dev.penstock.provenance.Place;
@@ -10,14 +10,14 @@ import java.util.Map;
  * @param text number as shown
  * @param path path in the trail
  */
-record Cell(String text, String path) {
+public record Cell(String text, String path) {
 
     /** A figure of a thing where it stands. */
-    static <T> Map<String, Object> of(FigureTable<T> table, String key, T thing, String at) {
+    public static <T> Map<String, Object> of(FigureTable<T> table, String key, T thing, String at) {
         return new Cell(table.figure(key).text(thing), Place.at(at).own(key)).map();
     }
 
-    Map<String, Object> map() {
+    public Map<String, Object> map() {
         return Map.of("text", text, "path", path);
     }
 }

@@ -1,19 +1,21 @@
-package dev.penstock.app.web;
+package dev.penstock.app.edit;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /**
  * Writes changed values into a TOML text and leaves everything else as it was: comments, order, spacing. Knows keys on
  * lines of their own, in repeated tables too: {@code stage[1].engines}. Values inside inline tables are out of its reach,
  * which shows when the text is read again. Not thread-safe.
  */
-final class TomlEdit {
+public final class TomlEdit {
 
     private static final Pattern HEADER = Pattern.compile("\\s*\\[\\s*([^\\[\\]]+?)\\s*]\\s*(?:#.*)?");
     private static final Pattern REPEATED = Pattern.compile("\\s*\\[\\[\\s*([^\\[\\]]+?)\\s*]]\\s*(?:#.*)?");
@@ -33,10 +35,10 @@ final class TomlEdit {
 
     /**
      * @param text TOML text
-     * @param changes value by dotted path, as a command line writes them
+     * @param changes value by dotted path, as a command line writes them; an empty one takes a value or a table out
      * @return the text with the values in place
      */
-    static String apply(String text, Map<String, String> changes) {
+    public static String apply(String text, Map<String, String> changes) {
         TomlEdit edit = new TomlEdit(text);
         changes.forEach(edit::set);
         return String.join("\n", edit.lines);
@@ -46,7 +48,7 @@ final class TomlEdit {
      * @param text TOML text
      * @return what it says on lines of their own: value without quotes by dotted path, in the order of the text
      */
-    static Map<String, String> written(String text) {
+    public static Map<String, String> written(String text) {
         Map<String, String> map = new LinkedHashMap<>();
         new TomlEdit(text).entries().forEach(e -> map.putIfAbsent(e.path(), unquoted(e.value())));
         return map;
@@ -57,6 +59,10 @@ final class TomlEdit {
     }
 
     private void set(String path, String value) {
+        if (value.isBlank()) {
+            remove(path);
+            return;
+        }
         List<Entry> entries = entries();
         Optional<Entry> there =
                 entries.stream().filter(e -> e.path().equals(path)).findFirst();
@@ -67,6 +73,32 @@ final class TomlEdit {
             return;
         }
         insert(path, literal(value), entries);
+    }
+
+    /** Takes a value out, or a table with its header and all that stands in it; comments stay. */
+    private void remove(String path) {
+        TreeSet<Integer> gone = new TreeSet<>();
+        entries().stream().filter(e -> within(e.path(), path)).forEach(e -> IntStream.rangeClosed(e.first(), e.last())
+                .forEach(gone::add));
+        Headers headers = new Headers();
+        for (int i = 0; i < lines.size(); i++) {
+            if (headers.enters(lines.get(i)) && within(headers.table, path)) {
+                gone.add(i);
+            }
+        }
+        gone.descendingIterator().forEachRemaining(i -> {
+            lines.remove((int) i);
+            if (i > 0
+                    && i < lines.size()
+                    && lines.get(i).isBlank()
+                    && lines.get(i - 1).isBlank()) {
+                lines.remove((int) i);
+            }
+        });
+    }
+
+    private static boolean within(String path, String table) {
+        return path.equals(table) || path.startsWith(table + ".") || path.startsWith(table + "[");
     }
 
     private void insert(String path, String literal, List<Entry> entries) {

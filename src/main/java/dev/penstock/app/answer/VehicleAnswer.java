@@ -1,4 +1,4 @@
-package dev.penstock.app.web;
+package dev.penstock.app.answer;
 
 import dev.penstock.errors.Warning;
 import dev.penstock.provenance.Figure;
@@ -18,7 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** What the page of a vehicle is told: figures, tables and drawings; every number names its path in the trail. */
-final class VehicleAnswer {
+public final class VehicleAnswer {
 
     private static final List<String> MEASURES = List.of(
             "start_mass_kg",
@@ -36,13 +36,13 @@ final class VehicleAnswer {
     private final Optional<AscentResult> flight;
     private final List<Warning> warnings;
 
-    VehicleAnswer(VehicleSizing vehicle, Optional<AscentResult> flight, List<Warning> warnings) {
+    public VehicleAnswer(VehicleSizing vehicle, Optional<AscentResult> flight, List<Warning> warnings) {
         this.vehicle = vehicle;
         this.flight = flight;
         this.warnings = warnings;
     }
 
-    Map<String, Object> map() {
+    public Map<String, Object> map() {
         Map<String, Object> map = new LinkedHashMap<>();
         map.put("name", vehicle.plan().name());
         map.put("description", vehicle.plan().description());

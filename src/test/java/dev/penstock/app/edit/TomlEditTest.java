@@ -1,10 +1,11 @@
-package dev.penstock.app.web;
+package dev.penstock.app.edit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.penstock.cycles.reading.ConceptReader;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.input.HomeFolder;
+import dev.penstock.input.InputFile;
 import dev.penstock.vehicle.reading.VehicleReader;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -121,5 +122,18 @@ class TomlEditTest {
         String saved = TomlEdit.apply(text, changes);
         assertThat(reader.parse("saved", saved, Map.of()).document().inputs())
                 .isEqualTo(reader.parse("shown", text, changes).document().inputs());
+    }
+
+    @Test
+    void anEmptyValueTakesAValueOrATableOut() {
+        String text =
+                "a = 1\n\n[engine]\nx = 1   # first\ny = [\n  2,\n]\n\n[claims.\"engine.mass\"]\nvalue = 3\n\n[pumps.fuel]\nz = 4\n";
+        assertThat(TomlEdit.apply(text, Map.of("engine.y", ""))).isEqualTo(text.replace("y = [\n  2,\n]\n", ""));
+        assertThat(TomlEdit.apply(text, Map.of("claims.engine.mass", "", "pumps", "")))
+                .isEqualTo("a = 1\n\n[engine]\nx = 1   # first\ny = [\n  2,\n]\n");
+        // The reader of files takes out the same.
+        Map<String, String> changes = Map.of("claims.engine.mass", "", "engine", "");
+        assertThat(InputFile.with(TomlEdit.apply(text, changes), Map.of()))
+                .isEqualTo(InputFile.with(text, changes).replace("claims = {}\n", ""));
     }
 }

@@ -1,5 +1,6 @@
-package dev.penstock.app.web;
+package dev.penstock.app.answer;
 
+import dev.penstock.app.edit.TomlEdit;
 import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.Warning;
@@ -20,7 +21,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** What the page of a concept is told about a balanced engine. */
-final class EngineAnswer {
+public final class EngineAnswer {
 
     private EngineAnswer() {}
 
@@ -28,7 +29,7 @@ final class EngineAnswer {
      * @param balance balanced engine
      * @return figures, stations and limits; drawings are asked for when these are on the screen
      */
-    static Map<String, Object> of(EngineBalance balance) {
+    public static Map<String, Object> of(EngineBalance balance) {
         Map<String, Object> map = new LinkedHashMap<>();
         map.put("name", balance.concept().name());
         map.put("description", balance.concept().description());
@@ -51,7 +52,7 @@ final class EngineAnswer {
      * @param balance balanced engine
      * @return its flow diagram
      */
-    static Map<String, Object> flow(EngineBalance balance) {
+    public static Map<String, Object> flow(EngineBalance balance) {
         return Map.of("flow", figure(new EngineCharts(balance, "flow").flow()));
     }
 
@@ -59,7 +60,7 @@ final class EngineAnswer {
      * @param balance balanced engine
      * @return its charts
      */
-    static Map<String, Object> charts(EngineBalance balance) {
+    public static Map<String, Object> charts(EngineBalance balance) {
         EngineCharts charts = new EngineCharts(balance, "chart");
         List<Map<String, Object>> figures = new ArrayList<>();
         figures.add(figure(charts.pressures()));
@@ -76,7 +77,7 @@ final class EngineAnswer {
      * @param balance balanced engine
      * @return what its jackets do; a note alone if it has none
      */
-    static Map<String, Object> cooling(EngineBalance balance) {
+    public static Map<String, Object> cooling(EngineBalance balance) {
         Map<String, Object> map = new LinkedHashMap<>();
         map.put("name", balance.concept().name());
         if (balance.cooling().isEmpty()) {
@@ -96,17 +97,17 @@ final class EngineAnswer {
         return map;
     }
 
-    static Map<String, Object> figure(Drawing figure) {
+    public static Map<String, Object> figure(Drawing figure) {
         return Map.of("svg", figure.themed(), "caption", figure.caption());
     }
 
-    static List<Map<String, Object>> warnings(List<Warning> warnings) {
+    public static List<Map<String, Object>> warnings(List<Warning> warnings) {
         return FigureJson.each(
                 CheckFigures.WARNINGS, warnings.stream().distinct().toList());
     }
 
     /** A figure as the pages show it; its raw value tells how far it has moved. */
-    static List<Map<String, Object>> measures(EngineBalance balance) {
+    public static List<Map<String, Object>> measures(EngineBalance balance) {
         List<Map<String, Object>> measures = new ArrayList<>();
         for (Measure measure : Measure.ALL) {
             measure.of(balance).ifPresent(value -> {
@@ -161,7 +162,7 @@ final class EngineAnswer {
      * @param writing how an input is written that the text does not have
      * @return the inputs as a page offers them for change
      */
-    static List<Map<String, Object>> inputs(
+    public static List<Map<String, Object>> inputs(
             List<InputValue> inputs, String text, Map<String, String> changes, Function<InputValue, String> writing) {
         Map<String, String> written = TomlEdit.written(text);
         List<Map<String, Object>> list = new ArrayList<>();
@@ -169,7 +170,8 @@ final class EngineAnswer {
             String file = written.containsKey(input.key()) ? written.get(input.key()) : writing.apply(input);
             Map<String, Object> map = new LinkedHashMap<>();
             map.put("key", input.key());
-            map.put("written", changes.getOrDefault(input.key(), file));
+            String change = changes.getOrDefault(input.key(), file);
+            map.put("written", change.isEmpty() ? writing.apply(input) : change);
             map.put("file", file);
             map.put("si", input.si());
             map.put("given", input.given());

@@ -1,0 +1,169 @@
+package dev.penstock.claims.picture;
+
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.provenance.ModelCard;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Lengths read off a picture by a pinhole camera far enough away: everything at one distance has one scale.
+ * <pre>
+ * k = L_ref c/l_ref,  c = cos θ if the known length runs along the axis, otherwise 1
+ * D = k w/(2 tan(α/2))                        distance from the camera
+ * d_exit = 2 a k,  d_throat = l k,  L = l k/cos θ,  sin θ = b/a of the exit's rim
+ * pixel:        √2 δ/l of each line,  and δ(b/a) (b/a)/(1 - (b/a)²) + ½ δ(b/a)² where cos θ goes in
+ * perspective:  r/(1 - r),  r = Δz/D,  Δz = how far known length and exit may stand apart, and the depth L sin θ between throat and exit
+ * reference:    ΔL_ref/L_ref
+ * </pre>
+ * The three add up by their squares. Lengths in m, marks in px, angles in rad.
+ */
+public final class PictureMeasurement {
+
+    public static final ModelCard CARD = new ModelCard(
+            "claims.picture",
+            "Lengths measured in a picture",
+            "length = pixels x (known length / its pixels) / cos(tilt); sin(tilt) = b/a of the exit's rim",
+            "a camera several engine lengths away; no distortion by the lens; a round exit",
+            "as stated with each value: marks, distances from the camera, known length, added by their squares",
+            List.of("definition", "common practice, no source"));
+
+    /** Depth of a nozzle that nobody measured, in exit diameters: common practice, no source. */
+    private static final double USUAL_DEPTH = 1.5;
+
+    /** Nearer than this share of the distance nothing can be told (-). */
+    private static final double NEAREST = 0.9;
+
+    /** Beyond this tilt a length along the axis is all error. */
+    private static final double STEEPEST = Math.sin(Math.toRadians(75));
+
+    private final PictureMarks marks;
+    private final double ratio;
+    private final double tiltShare;
+    private final double scale;
+    private final double distance;
+
+    /**
+     * @param marks what was marked
+     * @throws InvalidInput if a tilt is needed that nothing shows, or the nozzle points too near to the camera
+     */
+    public PictureMeasurement(PictureMarks marks) {
+        this.marks = marks;
+        this.ratio = marks.exit().map(Rim::ratio).orElse(0.0);
+        boolean needed = marks.along() || marks.length().isPresent();
+        if (needed && marks.exit().isEmpty()) {
+            throw new InvalidInput(
+                    "",
+                    "exit",
+                    "not marked",
+                    "mark the rim of the exit first: its ellipse tells how the nozzle is tilted");
+        }
+        if (needed && ratio > STEEPEST) {
+            throw new InvalidInput(
+                    "",
+                    "exit",
+                    Math.round(Math.toDegrees(tilt())) + " deg",
+                    "the nozzle points so near to the camera that lengths along it cannot be read; 75 deg at most");
+        }
+        double error = marks.exit().map(e -> e.ratioError(marks.markError())).orElse(0.0);
+        this.tiltShare = ratio > STEEPEST ? 0 : error * ratio / (1 - ratio * ratio) + 0.5 * error * error;
+        double cosine = Math.sqrt(1 - ratio * ratio);
+        this.scale = marks.referenceLength()
+                * (marks.along() ? cosine : 1)
+                / marks.reference().length();
+        this.distance = scale * marks.width() / (2 * Math.tan(0.5 * marks.angleOfView()));
+    }
+
+    /** @return angle between the nozzle's axis and the plane of the picture (rad); zero where no exit is marked */
+    public double tilt() {
+        return Math.asin(ratio);
+    }
+
+    /** @return estimated distance between camera and engine (m) */
+    public double distance() {
+        return distance;
+    }
+
+    /** @return what the marks give, the exit first */
+    public List<Measured> values() {
+        List<Measured> values = new ArrayList<>();
+        marks.exit()
+                .ifPresent(rim -> values.add(line(
+                        "nozzle.exit_diameter",
+                        "exit diameter",
+                        rim.longest().length() * scale,
+                        rim.longest(),
+                        tiltOfScale(),
+                        apart())));
+        marks.throat()
+                .ifPresent(throat -> values.add(line(
+                        "nozzle.throat_diameter",
+                        "throat diameter",
+                        throat.length() * scale,
+                        throat,
+                        tiltOfScale(),
+                        apart() + depth())));
+        if (marks.exit().isPresent() && marks.throat().isPresent()) {
+            values.add(areaRatio(marks.exit().get().longest(), marks.throat().get()));
+        }
+        marks.length()
+                .ifPresent(length -> values.add(line(
+                        "nozzle.length",
+                        "nozzle length, throat to exit",
+                        length.length() * scale / Math.sqrt(1 - ratio * ratio),
+                        length,
+                        marks.along() ? 0 : tiltShare,
+                        apart() + depth())));
+        return values;
+    }
+
+    private Measured line(String path, String title, double value, Segment line, double tilt, double apart) {
+        double pixel =
+                Math.hypot(line.share(marks.markError()), marks.reference().share(marks.markError()));
+        return new Measured(
+                path,
+                title,
+                "m",
+                value,
+                Math.hypot(pixel, tilt),
+                perspective(apart),
+                marks.referenceError() / marks.referenceLength());
+    }
+
+    /** What is nearer by Δz looks larger by D/(D - Δz). */
+    private double perspective(double apart) {
+        double part = Math.min(apart / distance, NEAREST);
+        return part / (1 - part);
+    }
+
+    /** The known length cancels. */
+    private Measured areaRatio(Segment exit, Segment throat) {
+        double ofDiameters = exit.length() / throat.length();
+        double pixel = 2 * Math.hypot(exit.share(marks.markError()), throat.share(marks.markError()));
+        return new Measured(
+                "nozzle.area_ratio", "area ratio", "", ofDiameters * ofDiameters, pixel, 2 * perspective(depth()), 0);
+    }
+
+    private double tiltOfScale() {
+        return marks.along() ? tiltShare : 0;
+    }
+
+    /** How far known length and exit may stand apart (m). */
+    private double apart() {
+        return marks.depth()
+                .orElseGet(() -> marks.exit()
+                                .map(Rim::longest)
+                                .or(marks::throat)
+                                .map(Segment::length)
+                                .orElse(0.0)
+                        * scale);
+    }
+
+    /** How much farther from the camera the throat may be than the exit, or nearer (m). */
+    private double depth() {
+        Optional<Double> measured = marks.length().map(l -> l.length() * scale / Math.sqrt(1 - ratio * ratio));
+        double length = measured.orElseGet(() -> USUAL_DEPTH
+                * marks.exit().map(e -> e.longest().length() * scale).orElse(0.0));
+        return length * ratio;
+    }
+}
