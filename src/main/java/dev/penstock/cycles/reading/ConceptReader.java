@@ -128,6 +128,8 @@ public final class ConceptReader {
      */
     public Concept reread(Concept concept, Map<String, String> changes) {
         Map<String, String> all = new LinkedHashMap<>(concept.document().changes());
+        // What is changed last counts last.
+        changes.keySet().forEach(all::remove);
         all.putAll(changes);
         return parse(concept.document().file(), concept.document().text(), all);
     }
@@ -155,14 +157,26 @@ public final class ConceptReader {
             }
         });
         changes.put(ConceptInputs.CYCLE.key(), cycle.id());
+        changes.putAll(jacketsFor(concept, cycle));
+        String text = InputFile.without(concept.document().text(), dropped);
+        return parse(concept.document().file(), text, changes);
+    }
+
+    /** The jackets that a cycle lives on and a concept lacks. */
+    static Map<String, String> jacketsFor(Concept concept, Cycle cycle) {
+        Map<String, String> changes = new LinkedHashMap<>();
         if (cycle.traits().livesOnJacketHeat() && !concept.cooledBy(Side.FUEL)) {
             changes.put(ConceptTables.COOLING.of(ConceptInputs.COOLANT).path(), Side.FUEL.key());
         }
         if (cycle.traits().heated().contains(Side.OXIDIZER) && !concept.cooledBy(Side.OXIDIZER)) {
             changes.putAll(oxidizerBehind(concept, cycle));
         }
-        String text = InputFile.without(concept.document().text(), dropped);
-        return parse(concept.document().file(), text, changes);
+        return changes;
+    }
+
+    /** What a concept of a cycle may hold. */
+    static InputGroup declared(Cycle cycle) {
+        return DECLARED.get(cycle);
     }
 
     /** A jacket of the oxidizer behind that of the fuel, up to where the wall was cooled before. */
