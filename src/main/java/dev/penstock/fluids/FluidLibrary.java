@@ -81,6 +81,16 @@ public final class FluidLibrary {
     }
 
     /**
+     * @param role a role
+     * @return ids of the fluids that can have it, sorted
+     */
+    public List<String> having(Propellant.Role role) {
+        return ids().stream()
+                .filter(id -> propellant(id).roles().contains(role))
+                .toList();
+    }
+
+    /**
      * @param id id of a fluid, the name of its file
      * @return the fluid with all that its file states
      * @throws InvalidInput if there is no such fluid, naming the nearest ones, or its file has mistakes

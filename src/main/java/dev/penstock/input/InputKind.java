@@ -58,6 +58,11 @@ public sealed interface InputKind<T> {
         return "";
     }
 
+    /** @return the words that are allowed; none where anything else may stand */
+    default List<String> names() {
+        return List.of();
+    }
+
     /** @return what to write, with an example */
     String description();
 
@@ -260,7 +265,7 @@ public sealed interface InputKind<T> {
             return words().allowed();
         }
 
-        /** @return the words that are allowed */
+        @Override
         public List<String> names() {
             return words().names();
         }
@@ -287,6 +292,11 @@ public sealed interface InputKind<T> {
                 return Optional.empty();
             }
             return Optional.of(Boolean.parseBoolean(text));
+        }
+
+        @Override
+        public List<String> names() {
+            return List.of("true", "false");
         }
 
         @Override

@@ -101,9 +101,9 @@ public final class ClaimsAnswer {
                         .map(c -> Map.of("id", c.id(), "title", c.title()))
                         .toList(),
                 "oxidizers",
-                having(Propellant.Role.OXIDIZER),
+                fluids.having(Propellant.Role.OXIDIZER),
                 "fuels",
-                having(Propellant.Role.FUEL),
+                fluids.having(Propellant.Role.FUEL),
                 "paths",
                 known.stream()
                         .distinct()
@@ -112,11 +112,6 @@ public final class ClaimsAnswer {
                         .toList());
     }
 
-    private List<String> having(Propellant.Role role) {
-        return fluids.ids().stream()
-                .filter(id -> fluids.propellant(id).roles().contains(role))
-                .toList();
-    }
 
     private static Map<String, String> changed(Map<String, String> written, Map<String, String> changes) {
         Map<String, String> map = new LinkedHashMap<>(written);

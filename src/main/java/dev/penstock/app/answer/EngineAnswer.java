@@ -160,10 +160,15 @@ public final class EngineAnswer {
      * @param text text of its file
      * @param changes values that replace or add to what the text says
      * @param writing how an input is written that the text does not have
+     * @param files ids of the files that an input may name, by its key; none where it names no file
      * @return the inputs as a page offers them for change
      */
     public static List<Map<String, Object>> inputs(
-            List<InputValue> inputs, String text, Map<String, String> changes, Function<InputValue, String> writing) {
+            List<InputValue> inputs,
+            String text,
+            Map<String, String> changes,
+            Function<InputValue, String> writing,
+            Function<String, List<String>> files) {
         Map<String, String> written = TomlEdit.written(text);
         List<Map<String, Object>> list = new ArrayList<>();
         for (InputValue input : inputs) {
@@ -176,6 +181,8 @@ public final class EngineAnswer {
             map.put("si", input.si());
             map.put("given", input.given());
             map.put("source", input.source());
+            List<String> words = input.input().kind().names();
+            map.put("choices", words.isEmpty() ? files.apply(input.key()) : words);
             list.add(map);
         }
         return list;

@@ -2,11 +2,15 @@ package dev.penstock.app.web;
 
 import dev.penstock.app.answer.EngineAnswer;
 import dev.penstock.app.edit.TomlEdit;
+import dev.penstock.cooling.wall.WallLibrary;
+import dev.penstock.cycles.arrangements.Cycle;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.questions.EngineStudy;
 import dev.penstock.cycles.reading.ConceptReader;
+import dev.penstock.cycles.reading.CycleSwitch;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.Warning;
+import dev.penstock.fluids.Propellant;
 import dev.penstock.input.InputValue;
 import dev.penstock.provenance.Trail;
 import dev.penstock.reports.concept.ConceptPage;
@@ -21,6 +25,7 @@ import dev.penstock.vehicle.reading.VehicleReader;
 import dev.penstock.vehicle.stage.VehicleSizing;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -39,6 +44,8 @@ final class EngineRoutes {
     private final RequestWorkers workers;
     private final FinishedReports finished;
     private final Software software;
+    /** Materials of walls, by id. */
+    private final List<String> walls;
     /** Balances of late: the charts of a concept follow its figures, and undo goes back to them. */
     private final Recent<Question, KnownEngine> lately = new Recent<>(KEPT);
 
@@ -57,7 +64,9 @@ final class EngineRoutes {
             ConceptReader reader,
             RequestWorkers workers,
             FinishedReports finished,
-            Software software) {
+            Software software,
+            Path home) {
+        this.walls = WallLibrary.load(home.resolve("fluids/walls")).ids();
         this.workspace = workspace;
         this.reader = reader;
         this.vehicles = new VehicleReader(reader.fluids());
@@ -77,6 +86,7 @@ final class EngineRoutes {
                                 "claims", workspace.claims())));
         routes.get("/api/file", this::open);
         routes.post("/api/inputs", this::inputs);
+        routes.post("/api/cycle", this::cycle);
         routes.post("/api/balance", this::balance);
         routes.post("/api/flow", request -> answer(request, EngineAnswer::flow));
         routes.post("/api/charts", request -> answer(request, EngineAnswer::charts));
@@ -106,9 +116,30 @@ final class EngineRoutes {
         LocalServer.json(request, Map.of("name", concept.name(), "inputs", inputs(question, concept)));
     }
 
-    private static List<Map<String, Object>> inputs(Question question, Concept concept) {
+    private List<Map<String, Object>> inputs(Question question, Concept concept) {
         return EngineAnswer.inputs(
-                concept.document().inputs(), question.text(), question.changes(), InputValue::readable);
+                concept.document().inputs(), question.text(), question.changes(), InputValue::readable, this::files);
+    }
+
+    /** Files that an input may name, for those that name one. */
+    private List<String> files(String key) {
+        return switch (key) {
+            case "propellants.oxidizer" -> reader.fluids().having(Propellant.Role.OXIDIZER);
+            case "propellants.fuel" -> reader.fluids().having(Propellant.Role.FUEL);
+            default -> key.endsWith("material") ? walls : List.of();
+        };
+    }
+
+    /** Another cycle: what changes with it, and what is lost, a sentence each. */
+    private void cycle(Context request) {
+        RequestBody body = RequestBody.of(request);
+        Cycle cycle = Cycle.all().stream()
+                .filter(c -> c.id().equals(body.text("cycle")))
+                .findFirst()
+                .orElseThrow(() -> new Refusal(422, "there is no cycle " + body.text("cycle")));
+        CycleSwitch.Switched switched = CycleSwitch.of(reader, concept(Question.of(body)), cycle);
+        LocalServer.json(
+                request, Map.of("title", cycle.title(), "changes", switched.changes(), "said", switched.said()));
     }
 
     private void balance(Context request) {

@@ -78,17 +78,22 @@ export function calm() {
   byId("problems").replaceChildren();
 }
 
+/** Said once below a table, with a star in its cells. */
+const UNSOURCED = "common practice, no source";
+
 /** A table of the server's; a number with a trail is drawn by {@code number}. */
 export function table(grid, number = (text) => text) {
   const side = (i) => (grid.columns[i].text ? {} : { class: "n" });
-  const content = (cell) => (typeof cell === "object" ? number(cell.text, cell.path) : cell);
+  const often = grid.rows.flatMap((row) => row.cells).filter((cell) => typeof cell === "string" && cell.includes(UNSOURCED)).length > 2;
+  const content = (cell) => (typeof cell === "object" ? number(cell.text, cell.path) : often ? cell.replace(UNSOURCED, "*") : cell);
   const head = grid.columns.map((c, i) => make("th", { scope: "col", ...side(i) }, c.title));
   const rows = grid.rows.map((row) =>
     make("tr", { class: row.mark || undefined },
       ...row.cells.map((cell, i) => make(i === 0 ? "th" : "td", { scope: i === 0 ? "row" : undefined, ...side(i) }, content(cell)))));
   const own = make("table", {}, make("caption", {}, grid.caption), make("thead", {}, make("tr", {}, ...head)), make("tbody", {}, ...rows));
   return make("div", { class: "grid" },
-    make("div", { class: "scroll", tabindex: "0", role: "region", "aria-label": grid.caption }, own), takeAway(own, grid.caption));
+    make("div", { class: "scroll", tabindex: "0", role: "region", "aria-label": grid.caption }, own),
+    ...(often ? [make("p", { class: "star" }, "* " + UNSOURCED)] : []), takeAway(own, grid.caption));
 }
 
 /** Buttons that copy a table, or keep it as a file of comma-separated values. */

@@ -1,5 +1,5 @@
 // The page of one concept. What is under change lives here; the server balances what it is sent and keeps nothing.
-import { address, addressed, byId, calm, choose, complain, drawing, file, get, keep, place, post, Refused, say, table } from "./common.js";
+import { address, addressed, byId, calm, choose, complain, drawing, file, get, keep, make, place, post, Refused, say, table } from "./common.js";
 import { calmConflict, notSaved } from "./conflict.js";
 import { editing, figures, inputPanel, report, warnings } from "./panel.js";
 import { opener } from "./why.js";
@@ -7,7 +7,11 @@ import { opener } from "./why.js";
 const page = crypto.randomUUID();
 const state = { file: "", text: "", version: "", changes: {}, past: [], shown: null, before: null, note: "" };
 const edit = editing(state, balance);
-const panel = inputPanel(byId("inputs"), edit.change);
+/** The inputs that move an engine most, as far as its cycle has them; eight are shown. */
+const MOST = ["engine.chamber_pressure", "engine.thrust_vacuum", "engine.thrust_sea_level", "propellants.mixture_ratio", "nozzle.area_ratio",
+  "chamber.contraction_ratio", "gas_generator.temperature", "preburner.fuel_rich.temperature", "preburner.oxidizer_rich.temperature",
+  "tap_off.temperature", "turbines.main.pressure_ratio", "cooling.film.fuel_fraction", "chamber.characteristic_length", "expander.heated_share"];
+const panel = inputPanel(byId("inputs"), (key, value, file, moves) => (key === "cycle" ? cycle(value) : edit.change(key, value, file, moves)), MOST);
 let number = 0;
 
 const question = (more = {}) => ({ file: state.file, text: state.text, changes: state.changes, ...more });
@@ -46,10 +50,32 @@ async function upload(file) {
   }
 }
 
+/** Another cycle: what it lacks is left out or translated, and said; one step that undo takes back. */
+async function cycle(id) {
+  calm();
+  try {
+    const answer = await post("/api/cycle", question({ cycle: id }));
+    state.said = { title: answer.title, said: answer.said, step: state.past.length + 1 };
+    edit.set(answer.changes);
+  } catch (error) {
+    complain(error);
+    balance();
+  }
+}
+
+/** What the last change of the cycle did, as long as that is the last step. */
+function switched() {
+  const said = state.said && state.said.step === state.past.length ? state.said.said : null;
+  byId("switched").replaceChildren(...(said ? [make("div", { class: "note", role: "region", "aria-label": "What changed with the cycle" },
+    make("h2", {}, "Now " + state.said.title),
+    said.length ? make("ul", {}, ...said.map((s) => make("li", {}, s + "."))) : make("p", {}, "Nothing else had to change."))] : []));
+}
+
 async function balance() {
   const mine = ++number;
   const asked = JSON.stringify(state.changes);
   byId("results").classList.add("stale");
+  switched();
   if (state.version) {
     address(state.file, state.changes);
   }

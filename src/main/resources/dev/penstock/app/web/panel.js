@@ -5,26 +5,76 @@ import { byId, complain, download, make, plainName, post, say } from "./common.j
  * Inputs by table, each with its unit; what is changed is marked and can be taken back.
  *
  * @param form form element
- * @param changed told of a key and its new text; the text is empty or the file's own where a change is taken back
+ * @param changed told of a key, its new text, the file's own, and whether it is still moving; the text is empty or the file's own where a
+ *     change is taken back
+ * @param first keys of the inputs that matter most: they come first, with sliders, and all others are found by a search
  */
-export function inputPanel(form, changed) {
+export function inputPanel(form, changed, first = []) {
+  const bar = make("div", { class: "finder" });
+  let main = [];
+  if (first.length) {
+    const find = make("input", { id: "find", type: "search", placeholder: "Search all inputs", "aria-label": "Search all inputs", spellcheck: "false", autocomplete: "off" });
+    find.addEventListener("input", () => search(find.value.trim().toLowerCase()));
+    bar.append(find);
+  }
+
+  /** Shows what a search finds in every table; without a search the tables are folded as they were. */
+  function search(words) {
+    for (const table of form.querySelectorAll("details")) {
+      let found = 0;
+      for (const row of table.querySelectorAll(".field")) {
+        const hit = (row.dataset.key.replaceAll("_", " ") + " " + row.dataset.key).includes(words);
+        row.hidden = !hit;
+        found += hit;
+      }
+      table.hidden = Boolean(words) && !found;
+      table.dataset.before ??= table.open;
+      table.open = words ? true : table.dataset.before === "true";
+      if (!words) {
+        delete table.dataset.before;
+      }
+    }
+  }
+
   function field(input) {
     const id = "in-" + input.key.replaceAll(".", "-");
-    const box = make("input", { id, type: "text", spellcheck: "false", "aria-describedby": id + "-note " + id + "-why" });
+    const common = { id, class: "entry", "aria-describedby": id + "-note " + id + "-why" };
+    const box = input.choices?.length
+      ? make("select", common, ...input.choices.map((word) => make("option", { value: word }, word)))
+      : make("input", { ...common, type: "text", spellcheck: "false" });
     const back = make("button", { type: "button", class: "back", hidden: true, "aria-label": "Take back the change of " + input.key }, "back");
     box.addEventListener("change", () => changed(input.key, box.value, back.dataset.file));
     back.addEventListener("click", () => { changed(input.key, back.dataset.file, back.dataset.file); box.focus(); });
     return make("div", { class: "field", "data-key": input.key },
-      make("label", { for: id }, plainName(input.key)), box, make("small", { id: id + "-note" }),
+      make("label", { for: id }, plainName(input.key)), box, ...(main.includes(input.key) ? slider(input, back) : []), make("small", { id: id + "-note" }),
       make("p", { id: id + "-why", class: "why", role: "alert" }), back);
   }
 
+  /** From half to one and a half of the file's value; the engine is balanced while it moves. */
+  function slider(input, back) {
+    const [, number, unit] = parts(input.file) || [];
+    if (!number || Number(number) === 0) {
+      return [];
+    }
+    const [low, high] = [0.5 * number, 1.5 * number].sort((a, b) => a - b);
+    const own = make("input", { type: "range", class: "slider", min: low, max: high, step: (high - low) / 200, "aria-label": plainName(input.key) + ", slider" });
+    own.addEventListener("input", () => changed(input.key, Number(Number(own.value).toPrecision(4)) + (unit ? " " + unit : ""), back.dataset.file, true));
+    return [own];
+  }
+
   function refresh(row, input, isChanged) {
-    const box = row.querySelector("input");
-    const back = row.querySelector(".back");
-    if (document.activeElement !== box || box.value.trim() === "") {
+    const box = row.querySelector(".entry");
+    if (box.tagName === "SELECT" && ![...box.options].some((o) => o.value === input.written)) {
+      box.prepend(make("option", { value: input.written }, input.written));
+    }
+    if (document.activeElement !== box || box.value.trim() === "" || box.tagName === "SELECT") {
       box.value = input.written;
     }
+    const moved = row.querySelector(".slider");
+    if (moved && document.activeElement !== moved) {
+      moved.value = parts(input.written)?.[1] ?? moved.value;
+    }
+    const back = row.querySelector(".back");
     row.classList.remove("wrong");
     box.removeAttribute("aria-invalid");
     row.classList.toggle("changed", isChanged);
@@ -42,12 +92,14 @@ export function inputPanel(form, changed) {
       if (form.dataset.keys !== keys || !form.children.length) {
         const folded = new Map([...form.querySelectorAll("details")].map((d) => [d.dataset.table, d.open]));
         const groups = new Map();
-        for (const input of inputs) {
-          const name = input.key.includes(".") ? input.key.slice(0, input.key.lastIndexOf(".")) : "";
+        main = first.filter((key) => inputs.some((i) => i.key === key)).slice(0, MOST_SHOWN);
+        for (const input of [...main.map((key) => inputs.find((i) => i.key === key)), ...inputs.filter((i) => !main.includes(i.key))]) {
+          const table = input.key.includes(".") ? input.key.slice(0, input.key.lastIndexOf(".")) : "";
+          const name = main.includes(input.key) ? MAIN : table;
           groups.set(name, [...(groups.get(name) || []), input]);
         }
-        form.replaceChildren(...[...groups].map(([name, list]) =>
-          make("details", { "data-table": name, open: folded.get(name) ?? list.some((i) => i.given) },
+        form.replaceChildren(...(first.length ? [bar] : []), ...[...groups].map(([name, list]) =>
+          make("details", { "data-table": name, open: folded.get(name) ?? (first.length ? name === MAIN || name === "" : list.some((i) => i.given)) },
             make("summary", {}, title(name)), ...list.map(field))));
         form.dataset.keys = keys;
       }
@@ -60,17 +112,24 @@ export function inputPanel(form, changed) {
       for (const row of form.querySelectorAll(".field")) {
         const at = keys.indexOf(row.dataset.key);
         row.classList.toggle("wrong", at >= 0);
-        row.querySelector("input").setAttribute("aria-invalid", at >= 0);
+        row.querySelector(".entry").setAttribute("aria-invalid", at >= 0);
         row.querySelector(".why").textContent = at >= 0 ? sentences[at] || "" : "";
       }
-      const first = form.querySelector(".field.wrong");
-      if (first) {
-        first.closest("details").open = true;
-        first.scrollIntoView({ block: "nearest" });
+      const wrong = form.querySelector(".field.wrong");
+      if (wrong) {
+        wrong.closest("details").open = true;
+        wrong.scrollIntoView({ block: "nearest" });
       }
     },
   };
 }
+
+/** The group of the inputs that matter most. */
+const MAIN = "what matters most";
+const MOST_SHOWN = 8;
+
+/** Number and unit of a written quantity. */
+const parts = (written) => written.match(/^\s*([-+]?[\d.]+(?:[eE][-+]?\d+)?)\s*([^\d\s].*?)?\s*$/);
 
 /** stage[0].dry_mass is the dry mass of the first stage, to people. */
 function title(table) {
@@ -110,10 +169,16 @@ export function warnings(list) {
  * @param again works the changed file out anew
  */
 export function editing(state, again) {
-  function change(key, value, file) {
+  let moving = "";
+
+  /** A slider that moves is one step, however often it tells where it is. */
+  function change(key, value, file, moves = false) {
     const next = changed(state.changes, key, value, file);
     if (JSON.stringify(next) !== JSON.stringify(state.changes)) {
-      state.past.push(state.changes);
+      if (!moves || moving !== key) {
+        state.past.push(state.changes);
+      }
+      moving = moves ? key : "";
       state.future = [];
       state.changes = next;
       again();
@@ -131,20 +196,31 @@ export function editing(state, again) {
       }
       next[key] = value;
     }
+    moving = "";
     state.past.push(state.changes);
     state.future = [];
     state.changes = next;
     again();
   }
 
+  /** Takes all changes back, as one step. */
+  function reset() {
+    moving = "";
+    state.past.push(state.changes);
+    state.future = [];
+    state.changes = {};
+    again();
+  }
+
   /** One step from one pile of states to the other. */
   function step(from, to, button) {
+    moving = "";
     if (from.length) {
       to.push(state.changes);
       state.changes = from.pop();
       again();
       buttons();
-      (button.disabled ? byId("inputs").querySelector("input") : button)?.focus({ preventScroll: true });
+      (button.disabled ? byId("inputs").querySelector(".entry, input") : button)?.focus({ preventScroll: true });
     }
   }
 
@@ -154,11 +230,15 @@ export function editing(state, again) {
   function buttons() {
     byId("undo").disabled = !state.past.length;
     byId("redo").disabled = !(state.future || []).length;
+    if (document.getElementById("reset")) {
+      byId("reset").disabled = !Object.keys(state.changes).length;
+    }
     byId("save").disabled = !state.version || !Object.keys(state.changes).length;
     byId("saveas").disabled = !state.text;
     byId("report").disabled = !state.shown;
   }
 
+  document.getElementById("reset")?.addEventListener("click", reset);
   byId("undo").addEventListener("click", undo);
   byId("redo").addEventListener("click", redo);
   addEventListener("keydown", (e) => {

@@ -1,5 +1,5 @@
 // Concepts side by side.
-import { addressed, byId, calm, complain, get, make, post, say } from "./common.js";
+import { addressed, byId, calm, complain, get, make, post, say, takeAway } from "./common.js";
 import { settings, studies } from "./study.js";
 import { opener } from "./why.js";
 
@@ -14,26 +14,45 @@ const changesOf = (name) => (!only || only === name ? asked : {});
 
 const chosen = () => [...document.querySelectorAll("#files input:checked")].map((box) => box.value);
 
+/** A column for each figure that any of them has, its unit in the head where all share it. */
+function columns(solved) {
+  const keys = [...new Map(solved.flatMap((c) => c.measures.map((m) => [m.key, m]))).values()];
+  const all = [
+    { name: "cycle", better: 0, cells: solved.map((c) => ({ text: c.cycle })) },
+    { name: "propellants", better: 0, cells: solved.map((c) => ({ text: c.propellants })) },
+    ...keys.map((key) => ({ name: key.name, better: key.better, cells: solved.map((c) => c.measures.find((m) => m.key === key.key) || { text: "–" }) })),
+  ];
+  return all.map((column) => {
+    const texts = column.cells.map((c) => c.text);
+    const units = new Set(texts.filter((t) => t !== "–").map((t) => (t.match(/^[-+\d.,e]+ ([^,]+)$/) || [])[1]));
+    const unit = units.size === 1 ? [...units][0] : undefined;
+    return {
+      ...column,
+      text: !column.cells.some((c) => c.value !== undefined),
+      unit: unit || "",
+      shown: unit ? texts.map((t) => t.replace(" " + unit, "")) : texts,
+      differs: new Set(texts).size > 1,
+      best: Math.max(...column.cells.filter((c) => c.value !== undefined).map((c) => column.better * c.value)),
+    };
+  });
+}
+
 function draw() {
   const solved = concepts.filter((c) => !c.failure);
   const failed = concepts.filter((c) => c.failure);
-  const lines = [];
-  const add = (name, better, cells) => lines.push({ name, better, cells });
-  add("cycle", 0, solved.map((c) => ({ text: c.cycle })));
-  add("propellants", 0, solved.map((c) => ({ text: c.propellants })));
-  const keys = [...new Map(solved.flatMap((c) => c.measures.map((m) => [m.key, m]))).values()];
-  for (const key of keys) {
-    add(key.name, key.better, solved.map((c) => c.measures.find((m) => m.key === key.key) || { text: "–" }));
-  }
-  const rows = lines.map((line) => {
-    const differs = new Set(line.cells.map((c) => c.text)).size > 1;
-    const best = Math.max(...line.cells.filter((c) => c.value !== undefined).map((c) => line.better * c.value));
-    const cells = line.cells.map((c, i) => make("td", {
-      class: ["n", differs ? "differs" : "", differs && line.better && line.better * c.value === best ? "best" : ""].join(" ").trim() || undefined,
-    }, c.path ? opener(c.text, c.path, () => ({ file: solved[i].file, text: "", changes: changesOf(solved[i].file) })) : c.text));
-    return differs || !byId("only").checked ? make("tr", {}, make("th", { scope: "row" }, line.name), ...cells) : null;
-  }).filter(Boolean);
-  const head = solved.map((c) => make("th", { scope: "col", class: "n" }, make("a", { href: "/?file=" + encodeURIComponent(c.file) }, c.name)));
+  const shown = columns(solved).filter((column) => column.differs || !byId("only").checked);
+  const mark = (column, cell) => [column.text ? "" : "n", column.differs ? "differs" : "",
+    column.differs && column.better && column.better * cell.value === column.best ? "best" : ""].join(" ").trim() || undefined;
+  const rows = solved.map((c, i) => make("tr", {},
+    make("th", { scope: "row" }, make("a", { href: "/?file=" + encodeURIComponent(c.file) }, c.name)),
+    ...shown.map((column) => {
+      const cell = column.cells[i];
+      return make("td", { class: mark(column, cell) },
+        cell.path ? opener(column.shown[i], cell.path, () => ({ file: c.file, text: "", changes: changesOf(c.file) })) : column.shown[i]);
+    })));
+  const head = shown.map((column) => make("th", { scope: "col", class: column.text ? undefined : "n" }, column.name + (column.unit ? " (" + column.unit + ")" : "")));
+  const caption = "Concepts side by side: what differs is shaded; the best of a column is bold where one direction is better";
+  const own = make("table", {}, make("caption", {}, caption), make("thead", {}, make("tr", {}, make("th", { scope: "col" }, "concept"), ...head)), make("tbody", {}, ...rows));
   const binding = solved.map((c) => make("li", {}, make("b", {}, c.name + " "),
     ...(c.binding ? [c.limit + ": ", opener(c.binding.text, c.binding.path, () => ({ file: c.file, text: "", changes: changesOf(c.file) }))] : ["no limit"]),
     c.met === false ? make("strong", { class: "missed" }, " (missed)") : ""));
@@ -41,9 +60,7 @@ function draw() {
     ...(failed.length ? [make("div", { class: "note" }, make("h2", {}, "Without a solution"),
       make("ul", {}, ...failed.map((c) => make("li", {}, make("b", {}, c.name + " "), c.failure))))] : []),
     ...(solved.length ? [
-      make("div", { class: "scroll", tabindex: "0", role: "region", "aria-label": "Figures side by side" },
-        make("table", {}, make("caption", {}, "What differs is shaded; the best of a line is bold where one direction is better"),
-          make("thead", {}, make("tr", {}, make("th", { scope: "col" }, "quantity"), ...head)), make("tbody", {}, ...rows))),
+      make("div", { class: "grid wide" }, make("div", { class: "scroll", tabindex: "0", role: "region", "aria-label": "Figures side by side" }, own), takeAway(own, "Side by side")),
       make("h2", {}, "What binds them"), make("ol", {}, ...binding)] : []));
 }
 

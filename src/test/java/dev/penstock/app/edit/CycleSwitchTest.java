@@ -90,6 +90,6 @@ class CycleSwitchTest {
         Concept after = READER.reread(heron, CycleSwitch.of(READER, heron, tap).changes());
         assertThat(after.document().inputs().stream().filter(i -> i.key().equals("tap_off.temperature")).findFirst().orElseThrow().readable())
                 .isEqualTo("900 K");
-        assertThat(after.chamber().pressure()).isEqualTo(9e6);
+        assertThat(after.chamberPressure()).isEqualTo(9e6);
     }
 }
