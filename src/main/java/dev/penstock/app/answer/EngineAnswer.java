@@ -182,7 +182,10 @@ public final class EngineAnswer {
             map.put("given", input.given());
             map.put("source", input.source());
             List<String> words = input.input().kind().names();
-            map.put("choices", words.isEmpty() ? files.apply(input.key()) : words);
+            List<String> choices = words.isEmpty() ? files.apply(input.key()) : words;
+            if (!choices.isEmpty()) {
+                map.put("choices", choices);
+            }
             list.add(map);
         }
         return list;

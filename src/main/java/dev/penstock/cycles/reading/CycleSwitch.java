@@ -5,7 +5,9 @@ import dev.penstock.cycles.concept.Burner;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.ConceptTables;
 import dev.penstock.cycles.concept.CycleExample;
+import dev.penstock.cycles.concept.CycleTraits;
 import dev.penstock.cycles.concept.EngineInputs;
+import dev.penstock.cycles.concept.GasInputs;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.input.InputGroup;
@@ -84,6 +86,9 @@ public final class CycleSwitch {
                 edits.putIfAbsent(table, "");
             });
         }
+        if (cycle.traits().closure() == CycleTraits.Closure.RATIO_OR_TEMPERATURE) {
+            temperatureCloses(given.keySet());
+        }
         ConceptReader.jacketsFor(before, cycle).forEach((key, value) -> {
             edits.put(key, value);
             tell(key, key + " = " + value + " is added: this cycle lives on the heat of the jacket");
@@ -97,6 +102,23 @@ public final class CycleSwitch {
                     throw e;
                 }
             }
+        }
+    }
+
+    /** Where either closes the balance and both are stated, the temperature of the gas stays. */
+    private void temperatureCloses(Set<String> given) {
+        boolean stated = cycle.traits().burners().stream()
+                .map(b -> b.key() + "." + GasInputs.BURNER_TEMPERATURE.key())
+                .anyMatch(key -> given.contains(key) || edits.containsKey(key));
+        if (stated) {
+            given.stream()
+                    .filter(key -> key.endsWith("." + GasInputs.PRESSURE_RATIO.key()))
+                    .filter(key -> key.startsWith(ConceptTables.TURBINES.key() + "."))
+                    .filter(key -> !told.contains(key))
+                    .forEach(key -> {
+                        edits.put(key, "");
+                        tell(key, key + " is left out: it follows from the stated temperature of the gas");
+                    });
         }
     }
 
@@ -148,7 +170,8 @@ public final class CycleSwitch {
     private boolean mended(InvalidInput refused, Map<String, InputValue> given) {
         boolean mended = false;
         for (InvalidInput.Problem problem : refused.problems()) {
-            String key = problem.key();
+            // A source is named by the path of its input, in quotes.
+            String key = problem.key().replace("\"", "");
             if (edits.containsKey(key) && edits.get(key).isEmpty()) {
                 continue;
             }

@@ -1,6 +1,7 @@
 package dev.penstock.reports.slide;
 
 import dev.penstock.files.FileNames;
+import dev.penstock.reports.chart.Drawing;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.Plate;
 import java.awt.Graphics2D;
@@ -23,6 +24,8 @@ public final class SlideFiles {
     private static final double TITLE = 46;
     private static final double SENTENCE = 33;
     private static final double SMALL = 20;
+    private static final int PAGE_WIDTH = 1600;
+    private static final int PAGE_HEIGHT = 720;
 
     private final String name;
     private final List<Slide> slides;
@@ -81,6 +84,22 @@ public final class SlideFiles {
             throw new UncheckedIOException(e);
         }
         return bytes.toByteArray();
+    }
+
+    /**
+     * @param id id of the drawing on its page
+     * @param slide a drawing for an audience
+     * @return the same for a page, whose caption says what a sheet says around it
+     */
+    public static Drawing drawing(String id, Slide slide) {
+        Rectangle2D room = new Rectangle2D.Double(EDGE / 2, EDGE / 2, PAGE_WIDTH - EDGE, PAGE_HEIGHT - EDGE);
+        String svg = Plate.svg(
+                id,
+                slide.title() + ". " + slide.sentence(),
+                PAGE_WIDTH,
+                PAGE_HEIGHT,
+                g -> slide.painter().draw(new Pencil(g, true), room));
+        return new Drawing(svg, slide.title() + ". " + slide.sentence(), true);
     }
 
     private void draw(Graphics2D g, Slide slide, SlideSize size, boolean light) {

@@ -92,7 +92,7 @@ export function inputPanel(form, changed, first = []) {
       if (form.dataset.keys !== keys || !form.children.length) {
         const folded = new Map([...form.querySelectorAll("details")].map((d) => [d.dataset.table, d.open]));
         const groups = new Map();
-        main = first.filter((key) => inputs.some((i) => i.key === key)).slice(0, MOST_SHOWN);
+        main = first.filter((key) => inputs.some((i) => i.key === key && parts(i.written))).slice(0, MOST_SHOWN);
         for (const input of [...main.map((key) => inputs.find((i) => i.key === key)), ...inputs.filter((i) => !main.includes(i.key))]) {
           const table = input.key.includes(".") ? input.key.slice(0, input.key.lastIndexOf(".")) : "";
           const name = main.includes(input.key) ? MAIN : table;

@@ -57,7 +57,7 @@ class VehiclePageTest extends BrowserTest {
         press(id("fly"));
         waitFor("Flown");
         assertThat(id("verdict").getText()).contains("its own flight");
-        assertThat(browser.findElements(By.cssSelector("#figures svg"))).hasSize(3);
+        assertThat(browser.findElements(By.cssSelector("#figures svg"))).hasSize(4);
         id("report").click();
         assertThat(new String(download("vehicle-Skerry.html"), StandardCharsets.UTF_8))
                 .contains("Path to orbit");
