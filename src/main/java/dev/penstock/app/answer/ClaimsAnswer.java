@@ -112,7 +112,6 @@ public final class ClaimsAnswer {
                         .toList());
     }
 
-
     private static Map<String, String> changed(Map<String, String> written, Map<String, String> changes) {
         Map<String, String> map = new LinkedHashMap<>(written);
         changes.forEach((path, value) -> {

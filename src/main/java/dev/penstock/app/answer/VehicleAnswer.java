@@ -59,8 +59,8 @@ public final class VehicleAnswer {
         tables.addAll(VehicleTables.dryMasses(vehicle));
         map.put("tables", tables.stream().map(Grid::of).toList());
         List<Map<String, Object>> figures = new ArrayList<>();
-        figures.add(EngineAnswer.figure(SlideFiles.drawing(
-                "vehicle-scale", EngineSlides.of(vehicle).get(0))));
+        figures.add(EngineAnswer.figure(
+                SlideFiles.drawing("vehicle-scale", EngineSlides.of(vehicle).get(0))));
         figures.add(EngineAnswer.figure(VehicleView.masses(vehicle)));
         flight.ifPresent(a -> FlightView.figures(a).forEach(f -> figures.add(EngineAnswer.figure(f))));
         map.put("figures", figures);

@@ -81,7 +81,9 @@ public final class CycleSwitch {
                     edits.put(there.get(), input.toml().map(CycleSwitch::plain).orElse(input.value()));
                     tell(input.key(), input.key() + " (" + input.readable() + ") becomes " + there.get());
                 } else {
-                    tell(input.key(), input.key() + " (" + input.readable() + ") is left out: it means nothing to this cycle");
+                    tell(
+                            input.key(),
+                            input.key() + " (" + input.readable() + ") is left out: it means nothing to this cycle");
                 }
                 edits.putIfAbsent(table, "");
             });
@@ -142,7 +144,8 @@ public final class CycleSwitch {
             String key = parts[i].replaceAll("\\[\\d+]", "");
             Optional<InputGroup> inside = group.group(key);
             if (inside.isEmpty()) {
-                boolean there = group.free().isPresent() || group.inputs().stream().anyMatch(in -> in.key().equals(key));
+                boolean there = group.free().isPresent()
+                        || group.inputs().stream().anyMatch(in -> in.key().equals(key));
                 return there ? Optional.empty() : Optional.of(way.toString());
             }
             group = inside.get();
@@ -158,7 +161,9 @@ public final class CycleSwitch {
             }
             for (Burner to : ALIKE) {
                 String there = to.key() + path.substring(from.key().length());
-                if (cycle.traits().burners().contains(to) && !given.contains(there) && beyond(declared, there).isEmpty()) {
+                if (cycle.traits().burners().contains(to)
+                        && !given.contains(there)
+                        && beyond(declared, there).isEmpty()) {
                     return Optional.of(there);
                 }
             }
@@ -209,11 +214,14 @@ public final class CycleSwitch {
         }
         edits.put(oxidizer, example.oxidizer());
         edits.put(ConceptTables.PROPELLANTS.key() + "." + Side.FUEL.key(), example.fuel());
-        edits.put(ConceptTables.PROPELLANTS.of(EngineInputs.MIXTURE_RATIO).path(), Double.toString(example.mixtureRatio()));
+        edits.put(
+                ConceptTables.PROPELLANTS.of(EngineInputs.MIXTURE_RATIO).path(),
+                Double.toString(example.mixtureRatio()));
         tell(
                 oxidizer,
                 "the propellants become " + example.oxidizer() + " and " + example.fuel() + " at a mixture ratio of "
-                        + example.mixtureRatio() + ": with those before, " + problem.key() + " is " + problem.value() + "; "
+                        + example.mixtureRatio() + ": with those before, " + problem.key() + " is " + problem.value()
+                        + "; "
                         + problem.allowed());
         return true;
     }

@@ -29,7 +29,8 @@ class CycleSwitchTest {
     private static Map<String, String> texts() throws IOException {
         Map<String, String> texts = new LinkedHashMap<>();
         try (Stream<Path> files = Files.list(HomeFolder.find().resolve("cycles"))) {
-            for (Path file : files.filter(f -> f.toString().endsWith(".toml")).sorted().toList()) {
+            for (Path file :
+                    files.filter(f -> f.toString().endsWith(".toml")).sorted().toList()) {
                 texts.put(file.getFileName().toString(), Files.readString(file));
             }
         }
@@ -54,15 +55,21 @@ class CycleSwitchTest {
                     CycleSwitch.Switched switched = CycleSwitch.of(READER, before, cycle);
                     Concept after = READER.reread(before, switched.changes());
                     assertThat(after.cycle().id()).as(name).isEqualTo(cycle.id());
-                    List<String> kept = after.document().inputs().stream().filter(InputValue::given).map(InputValue::key).toList();
+                    List<String> kept = after.document().inputs().stream()
+                            .filter(InputValue::given)
+                            .map(InputValue::key)
+                            .toList();
                     before.document().inputs().stream()
                             .filter(InputValue::given)
                             .map(InputValue::key)
                             .filter(k -> !kept.contains(k))
                             .filter(k -> switched.said().stream().noneMatch(s -> s.startsWith(k + " ")))
                             .forEach(k -> unsaid.add(name + ": " + k));
-                    Concept written = READER.parse(one.getKey(), TomlEdit.apply(one.getValue(), switched.changes()), Map.of());
-                    assertThat(written.document().inputs()).as(name).isEqualTo(after.document().inputs());
+                    Concept written =
+                            READER.parse(one.getKey(), TomlEdit.apply(one.getValue(), switched.changes()), Map.of());
+                    assertThat(written.document().inputs())
+                            .as(name)
+                            .isEqualTo(after.document().inputs());
                 } catch (InvalidInput e) {
                     refused.add(name + ": " + e.getMessage());
                 }
@@ -76,19 +83,33 @@ class CycleSwitchTest {
     @Test
     void theGasOfTheTurbineKeepsItsTemperatureInTheOtherBurner() throws IOException {
         Concept heron = READER.parse("heron", texts().get("heron.toml"), Map.of());
-        Cycle staged = Cycle.all().stream().filter(c -> c.id().equals("staged-fuel-rich")).findFirst().orElseThrow();
+        Cycle staged = Cycle.all().stream()
+                .filter(c -> c.id().equals("staged-fuel-rich"))
+                .findFirst()
+                .orElseThrow();
         CycleSwitch.Switched switched = CycleSwitch.of(READER, heron, staged);
-        assertThat(switched.changes()).containsEntry("preburner.fuel_rich.temperature", "930 K").containsEntry("gas_generator", "");
-        assertThat(switched.said()).anyMatch(s -> s.startsWith("gas_generator.temperature (930 K) becomes preburner.fuel_rich.temperature"));
+        assertThat(switched.changes())
+                .containsEntry("preburner.fuel_rich.temperature", "930 K")
+                .containsEntry("gas_generator", "");
+        assertThat(switched.said())
+                .anyMatch(
+                        s -> s.startsWith("gas_generator.temperature (930 K) becomes preburner.fuel_rich.temperature"));
     }
 
     @Test
     void unsavedChangesGoWithTheCycle() throws IOException {
         Map<String, String> changes = Map.of("gas_generator.temperature", "900 K", "engine.chamber_pressure", "9 MPa");
         Concept heron = READER.parse("heron", texts().get("heron.toml"), changes);
-        Cycle tap = Cycle.all().stream().filter(c -> c.id().equals("tap-off")).findFirst().orElseThrow();
+        Cycle tap = Cycle.all().stream()
+                .filter(c -> c.id().equals("tap-off"))
+                .findFirst()
+                .orElseThrow();
         Concept after = READER.reread(heron, CycleSwitch.of(READER, heron, tap).changes());
-        assertThat(after.document().inputs().stream().filter(i -> i.key().equals("tap_off.temperature")).findFirst().orElseThrow().readable())
+        assertThat(after.document().inputs().stream()
+                        .filter(i -> i.key().equals("tap_off.temperature"))
+                        .findFirst()
+                        .orElseThrow()
+                        .readable())
                 .isEqualTo("900 K");
         assertThat(after.chamberPressure()).isEqualTo(9e6);
     }

@@ -44,7 +44,8 @@ class InputsPageTest extends BrowserTest {
     @Test
     void propellantsTechnologyAndMaterialsAreChoices() {
         open("heron.toml");
-        for (String key : List.of("in-cycle", "in-technology", "in-propellants-oxidizer", "in-propellants-fuel", "in-cooling-material")) {
+        for (String key : List.of(
+                "in-cycle", "in-technology", "in-propellants-oxidizer", "in-propellants-fuel", "in-cooling-material")) {
             WebElement box = id(key);
             assertThat(box.getTagName()).as(key).isEqualTo("select");
             assertThat(new Select(box).getOptions().size()).as(key).isGreaterThan(2);
