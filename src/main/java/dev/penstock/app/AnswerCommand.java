@@ -171,7 +171,8 @@ final class AnswerCommand extends BaseCommand implements LocalAction {
         StringWriter results = new StringWriter();
         StringWriter problems = new StringWriter();
         String[] line = words.toArray(String[]::new);
-        int code = CommandLineProgram.run(session.forRequest(new PrintWriter(results), new PrintWriter(problems)), line);
+        int code =
+                CommandLineProgram.run(session.forRequest(new PrintWriter(results), new PrintWriter(problems)), line);
         if (code == ExitCode.OK) {
             reply.put("exit_code", code);
             JsonNode answer = JSON.readTree(results.toString());

@@ -181,7 +181,8 @@ public final class CommandLineProgram implements Runnable {
     /** A line that names a command needs no other: the options of all of them take longer to gather than a short answer. */
     static CommandLine commandLine(Session session, String... arguments) {
         Optional<Class<? extends BaseCommand>> named = arguments.length == 0 ? Optional.empty() : named(arguments[0]);
-        return commandLine(session, named.map(List::<Class<? extends BaseCommand>>of).orElse(COMMANDS));
+        return commandLine(
+                session, named.map(List::<Class<? extends BaseCommand>>of).orElse(COMMANDS));
     }
 
     private static CommandLine commandLine(Session session, List<Class<? extends BaseCommand>> commands) {

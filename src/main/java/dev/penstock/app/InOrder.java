@@ -35,8 +35,7 @@ final class InOrder {
      * @param taken takes an answer, and says whether it wants more
      * @throws IOException if the source cannot be read
      */
-    static void answer(Source source, Function<String, String> work, Predicate<String> taken)
-            throws IOException {
+    static void answer(Source source, Function<String, String> work, Predicate<String> taken) throws IOException {
         int processors = Runtime.getRuntime().availableProcessors();
         BlockingQueue<Future<Optional<String>>> waiting = new ArrayBlockingQueue<>(2 * processors);
         // one thread reads

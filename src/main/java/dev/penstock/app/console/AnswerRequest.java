@@ -72,8 +72,7 @@ public record AnswerRequest(
      * @return the request
      * @throws InvalidInput naming every field that cannot be used
      */
-    public static AnswerRequest of(
-            ObjectNode object, Set<String> commands, Function<String, Set<String>> outputs) {
+    public static AnswerRequest of(ObjectNode object, Set<String> commands, Function<String, Set<String>> outputs) {
         OptionReader reader = new OptionReader();
         object.fieldNames().forEachRemaining(name -> {
             if (!FIELDS.contains(name)) {

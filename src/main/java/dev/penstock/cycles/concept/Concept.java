@@ -1,7 +1,7 @@
 package dev.penstock.cycles.concept;
 
-import dev.penstock.cooling.design.ExtensionDesign;
 import dev.penstock.chamber.design.ChamberDesign;
+import dev.penstock.cooling.design.ExtensionDesign;
 import dev.penstock.cycles.reading.ConceptReader;
 import dev.penstock.errors.Require;
 import dev.penstock.fluids.Propellant;

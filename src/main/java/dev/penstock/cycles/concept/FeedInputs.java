@@ -23,7 +23,7 @@ public record FeedInputs(Side side) {
     private static final double TRIM = 0.07;
     private static final Usual<Double> GEAR = Usual.common(0.96);
     private static final String DRIVES = "hydraulic turbine or gear";
-    
+
     /**
      * Up to four times the usual loss in a fuel: a kerosene engine whose pressures are published loses 0.36 of its chamber pressure in
      * lines, valves and orifices of the fuel, another 0.6 with whatever its injector has more than usual (docs/validation/bands.md).

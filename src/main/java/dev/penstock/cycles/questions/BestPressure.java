@@ -81,22 +81,21 @@ final class BestPressure {
         double worst = Math.min(value(trials.at(from)), value(trials.at(to))) - Math.abs(value(start));
         List<PressureTrial> asked = new ArrayList<>(List.of(start));
         double end = Math.exp(Minimizer.between(
-                "best chamber pressure",
-                p -> {
-                    PressureTrial trial = trials.at(Math.exp(p));
-                    asked.add(trial);
-                    return -Math.max(worst, value(trial));
-                },
-                Math.log(from),
-                Math.log(to),
-                TOLERANCE / Math.log(to),
-                MOST_EVALUATIONS)
+                        "best chamber pressure",
+                        p -> {
+                            PressureTrial trial = trials.at(Math.exp(p));
+                            asked.add(trial);
+                            return -Math.max(worst, value(trial));
+                        },
+                        Math.log(from),
+                        Math.log(to),
+                        TOLERANCE / Math.log(to),
+                        MOST_EVALUATIONS)
                 .point()
                 .get(0));
         PressureTrial found = trials.at(end);
-        PressureTrial best = asked.stream()
-                .max((s, t) -> Double.compare(value(s), value(t)))
-                .orElseThrow();
+        PressureTrial best =
+                asked.stream().max((s, t) -> Double.compare(value(s), value(t))).orElseThrow();
         return value(best) > value(found) + ALIKE * Math.abs(value(best)) ? best : found;
     }
 

@@ -6,7 +6,6 @@ import dev.penstock.cycles.arrangements.Cycle;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.ConceptDocument;
 import dev.penstock.cycles.concept.ConceptTables;
-import dev.penstock.cycles.concept.CoolingCircuit;
 import dev.penstock.cycles.concept.CycleTraits;
 import dev.penstock.cycles.concept.DesignLimits;
 import dev.penstock.cycles.concept.ElectricDesign;

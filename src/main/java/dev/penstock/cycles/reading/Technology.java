@@ -29,11 +29,9 @@ public enum Technology {
     BRAZED_TUBES(
             "walls of brazed tubes of steel or nickel, as of the 1960s",
             settings(
-                    set(
-                            WallInputs.MATERIAL,
-                            "stainless-347",
-                                    "tubes of steel 347 flew to 5 MPa")
-                            .withSootingFuel("inconel-718", "kerosene engines flew with tubes of nickel alloys, to 7.8 MPa"),
+                    set(WallInputs.MATERIAL, "stainless-347", "tubes of steel 347 flew to 5 MPa")
+                            .withSootingFuel(
+                                    "inconel-718", "kerosene engines flew with tubes of nickel alloys, to 7.8 MPa"),
                     set(WallInputs.WALL_THICKNESS, 0.33e-3, "0.33 mm flew in steel 347")
                             .withSootingFuel(0.46e-3, "0.46 mm flew in a nickel alloy, with kerosene"),
                     set(JacketInputs.CHANNELS, ChannelKind.TUBE, "brazed tubes"),

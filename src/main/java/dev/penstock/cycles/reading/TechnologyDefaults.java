@@ -46,9 +46,7 @@ final class TechnologyDefaults implements FileDefaults {
     }
 
     static FileDefaults of(Technology level, Propellant fuel) {
-        return level == Technology.UNSTATED
-                ? FileDefaults.NONE
-                : new TechnologyDefaults(level, fuel);
+        return level == Technology.UNSTATED ? FileDefaults.NONE : new TechnologyDefaults(level, fuel);
     }
 
     @Override

@@ -116,7 +116,10 @@ public final class BalanceModels {
             liquids.clear();
         }
         StateKey key = new StateKey(liquid.name(), pressure, enthalpy);
-        return liquids.computeIfAbsent(key, k -> liquid.state(pressure, enthalpy, pumpModel.known(liquid.propellant().fluid())));
+        return liquids.computeIfAbsent(
+                key,
+                k -> liquid.state(
+                        pressure, enthalpy, pumpModel.known(liquid.propellant().fluid())));
     }
 
     /** Oxidizer and fuel mixed, at the enthalpy they bring together. */

@@ -143,19 +143,14 @@ public final class Balancer {
             if (distance <= ROUND_TOLERANCE && !moved) {
                 List<JacketResult> jackets = surroundings.jacketsInFull(known);
                 Flowsheet recorded = layOut(
-                        balanceModels,
-                        assumed.around(update.assumptions().chamber()),
-                        unknowns,
-                        values,
-                        true);
+                        balanceModels, assumed.around(update.assumptions().chamber()), unknowns, values, true);
                 Effort effort = new Effort(
                         round,
                         steps,
                         balanceModels.evaluations(),
                         balanceModels.jackets().marches(),
                         balanceModels.equilibria());
-                return new Solved(
-                        balanceModels, unknownNames, values, assumed, update, jackets, recorded, effort);
+                return new Solved(balanceModels, unknownNames, values, assumed, update, jackets, recorded, effort);
             }
             assumed = surroundings.mixed(mixer, assumed, update);
         }

@@ -10,8 +10,8 @@ import static dev.penstock.provenance.Place.own;
 import static dev.penstock.provenance.Place.stated;
 import static dev.penstock.quantities.Notation.significant;
 
-import dev.penstock.chamber.contour.EngineLength;
 import dev.penstock.chamber.ChamberFigures;
+import dev.penstock.chamber.contour.EngineLength;
 import dev.penstock.chamber.loss.LossFigures;
 import dev.penstock.cooling.jacket.JacketFigures;
 import dev.penstock.cycles.concept.ConceptTables;
@@ -113,12 +113,19 @@ public final class EngineFigures {
                     .exitDiameter())
             .by(Definitions.DIAMETER, fixed("chamber.exit_area_m2"))
             .lessIsBetter()
-            .number("length_m", "length, injector face to exit", Notation.LENGTH, b -> EngineLength.extended(
-                    b.chamber().contour()))
+            .number(
+                    "length_m",
+                    "length, injector face to exit",
+                    Notation.LENGTH,
+                    b -> EngineLength.extended(b.chamber().contour()))
             .by(EngineLength.CARD, fixed("chamber.throat_area_m2"), fixed("chamber.area_ratio"))
             .lessIsBetter()
-            .optional("stowed_length_m", "length, extension stowed", Notation.LENGTH, b -> EngineLength.stowed(
-                    b.chamber().contour(), b.concept().uncooledWall().parting()))
+            .optional(
+                    "stowed_length_m",
+                    "length, extension stowed",
+                    Notation.LENGTH,
+                    b -> EngineLength.stowed(
+                            b.chamber().contour(), b.concept().uncooledWall().parting()))
             .by(EngineLength.CARD, own("length_m"))
             .leftOutIfAbsent()
             .number(

@@ -86,9 +86,7 @@ final class ChamberMass {
             }
         }
         return EngineMassModel.item(
-                MassPart.EXTENSION,
-                "nozzle extension",
-                perArea(parts.uncooled().kind()) * area);
+                MassPart.EXTENSION, "nozzle extension", perArea(parts.uncooled().kind()) * area);
     }
 
     static MassItem injector(ChamberPerformance chamber) {

@@ -45,8 +45,7 @@ public final class EngineMassModel {
     public EngineMass estimate(EngineParts parts) {
         List<MassItem> plain = new ArrayList<>();
         int chambers = parts.chambers();
-        plain.add(
-                ChamberMass.combustor(parts).times(chambers));
+        plain.add(ChamberMass.combustor(parts).times(chambers));
         plain.add(ChamberMass.extension(parts).times(chambers));
         plain.add(ChamberMass.injector(parts.chamber()).times(chambers));
         for (ShaftBalance shaft : parts.shafts()) {

@@ -65,10 +65,9 @@ final class PumpHead {
         }
         if (++pressures[known] < WORTH_AN_INTERPOLANT) {
             askedPressure[known] = pressure;
-            answered[known] = propellant
-                            .fluid()
-                            .enthalpyAtPressureEntropy(pressure, inlet.entropy(), known(propellant.fluid()))
-                    - inlet.enthalpy();
+            answered[known] =
+                    propellant.fluid().enthalpyAtPressureEntropy(pressure, inlet.entropy(), known(propellant.fluid()))
+                            - inlet.enthalpy();
             return answered[known];
         }
         double ceiling = propellant.fluid().range().maximumPressure();

@@ -4,13 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.penstock.cooling.Cases;
+import dev.penstock.cooling.design.ChannelLayout;
 import dev.penstock.cooling.design.ChannelRule;
+import dev.penstock.cooling.design.ChannelSection;
 import dev.penstock.cooling.design.CoolantRoute;
 import dev.penstock.cooling.design.JacketCase;
 import dev.penstock.cooling.design.JacketDesign;
 import dev.penstock.cooling.design.JacketLimits;
-import dev.penstock.cooling.design.ChannelLayout;
-import dev.penstock.cooling.design.ChannelSection;
 import dev.penstock.cooling.wall.ChannelKind;
 import dev.penstock.cooling.wall.WallDesign;
 import java.util.List;

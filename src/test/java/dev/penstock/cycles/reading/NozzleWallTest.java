@@ -69,16 +69,19 @@ class NozzleWallTest {
         double length = EngineLength.extended(parted.chamber().contour());
         assertThat(stowed.orElseThrow()).isBetween(0.5 * length, 0.9 * length);
         assertThat(parted.engine().vacuumIsp()).isCloseTo(whole.engine().vacuumIsp(), within(1e-9));
-        assertThat(mass(parted, MassPart.EXTENSION) / mass(whole, MassPart.EXTENSION)).isBetween(1.2, 1.2501);
+        assertThat(mass(parted, MassPart.EXTENSION) / mass(whole, MassPart.EXTENSION))
+                .isBetween(1.2, 1.2501);
     }
 
     /** Areal masses of the walls: an ablative liner has 28 kg/m² where a sheet has 8. */
     @Test
     void aChamberWithoutAJacketSaysWhatItsWallIs() {
         EngineBalance sheet = balance("dunlin.toml", Map.of("cooling.coolant", "none"));
-        EngineBalance liner = balance("dunlin.toml", Map.of("cooling.coolant", "none", "cooling.extension", "ablative"));
+        EngineBalance liner =
+                balance("dunlin.toml", Map.of("cooling.coolant", "none", "cooling.extension", "ablative"));
         assertThat(sheet.cooling()).isEmpty();
-        assertThat(mass(liner, MassPart.EXTENSION) / mass(sheet, MassPart.EXTENSION)).isCloseTo(3.5, within(1e-9));
+        assertThat(mass(liner, MassPart.EXTENSION) / mass(sheet, MassPart.EXTENSION))
+                .isCloseTo(3.5, within(1e-9));
         assertThat(mass(liner, MassPart.CHAMBER)).isGreaterThan(1.5 * mass(sheet, MassPart.CHAMBER));
     }
 }
