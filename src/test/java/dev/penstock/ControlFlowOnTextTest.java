@@ -69,8 +69,7 @@ class ControlFlowOnTextTest {
     void nothingCalculatedDependsOnText() throws IOException {
         Map<String, Set<String>> found = new TreeMap<>(questions(MAIN));
         found.keySet()
-                .removeIf(file -> file.startsWith("app/")
-                        || READERS.stream().anyMatch(file::startsWith));
+                .removeIf(file -> file.startsWith("app/") || READERS.stream().anyMatch(file::startsWith));
         assertThat(found.keySet())
                 .as("files that ask texts and are allowed to; those not here any more go from the list: %s", found)
                 .isEqualTo(ALLOWED.keySet());

@@ -57,18 +57,6 @@ class MapsTest {
     }
 
     @Test
-    void aPressureWhoseHeadIsKnownIsThatOfTheLiquid() {
-        PumpPoint alone = pumpMap.at(inlet, 0.8 * pump.speed(), 150);
-        PumpDuty duty = new PumpDuty(pump.duty().propellant(), inlet, alone.dischargePressure(), 150);
-        assertThat(new PumpModel().head(duty)).isCloseTo(alone.head(), withinPercentage(1e-6));
-        assertThat(pumpMap.head(150 / inlet.density(), 0.8)).isCloseTo(alone.head(), withinPercentage(1e-12));
-        PumpPoint known = pumpMap.at(duty, 0.8 * pump.speed(), alone.head());
-        assertThat(known.dischargePressure()).isEqualTo(alone.dischargePressure());
-        assertThat(pumpMap.at(duty, 0.9 * pump.speed(), alone.head()).dischargePressure())
-                .isEqualTo(pumpMap.at(inlet, 0.9 * pump.speed(), 150).dischargePressure());
-    }
-
-    @Test
     void affinityLawsHold() {
         PumpPoint full = pumpMap.at(inlet, pump.speed(), 200);
         PumpPoint half = pumpMap.at(inlet, 0.5 * pump.speed(), 100);
@@ -137,5 +125,72 @@ class MapsTest {
         double gasConstant = 4000 * 0.3 / 1.3;
         double expected = map.nozzleArea() * 5e6 * Math.sqrt(1.3 / (gasConstant * 800)) * Math.pow(2 / 2.3, 2.3 / 0.6);
         assertThat(point.massFlow()).isCloseTo(expected, withinPercentage(1e-9));
+    }
+
+    /** Worked by hand from the published parabolas of the card: x = Q/Q_d/n, head n² [h0 − (h0 − 1) x²], floor of 0.02. */
+    @Test
+    void pumpMapFollowsItsParabolas() {
+        double n = 0.8;
+        PumpPoint point = pumpMap.at(inlet, n * pump.speed(), 120);
+        double x = 120 / 200.0 / n;
+        double h0 = pumpMap.shutOff();
+        assertThat(point.flowRatio()).isCloseTo(x, within(1e-9));
+        assertThat(point.head()).isCloseTo(pump.head() * n * n * (h0 - (h0 - 1) * x * x), withinPercentage(1e-9));
+        double parabola = 1 - (1 - x) * (1 - x);
+        double floored = 0.5 * (parabola + Math.sqrt(parabola * parabola + 4 * 0.02 * 0.02));
+        assertThat(PumpCurve.efficiency(x)).isCloseTo(floored, within(1e-12));
+        assertThat(point.efficiency()).isCloseTo(pump.efficiency() * floored, withinPercentage(1e-9));
+        assertThat(point.power()).isCloseTo(120 * point.head() / point.efficiency(), withinPercentage(1e-9));
+        assertThat(point.stallMargin()).isCloseTo(x / 0.5 - 1, within(1e-9));
+        // identity: the isentrope to the pressure found has the head
+        double rise =
+                OXYGEN.fluid().enthalpyAtPressureEntropy(point.dischargePressure(), inlet.entropy()) - inlet.enthalpy();
+        assertThat(rise).isCloseTo(point.head(), withinPercentage(1e-5));
+    }
+
+    /** Beyond the flow that it can lift a pump is a resistance: the head turns negative, the work does not. */
+    @Test
+    void aPumpBeyondItsFlowIsAResistance() {
+        PumpPoint point = pumpMap.at(inlet, 0.3 * pump.speed(), 200);
+        assertThat(point.head()).isNegative();
+        assertThat(point.power()).isPositive();
+        assertThat(point.dischargePressure())
+                .isCloseTo(Math.max(0.5e6 + point.head() * inlet.density(), 500), withinPercentage(1e-9));
+        assertThat(point.outletEnthalpy()).isGreaterThan(inlet.enthalpy());
+    }
+
+    /**
+     * Identity for a perfect gas, worked from the card: ellipse between the critical ratio of all rows and 1, which a two-stage
+     * reaction turbine of four rows has at (2/(γ+1))^(4γ/(γ−1)).
+     */
+    @Test
+    void fourRowsPassTheEllipse() {
+        TurbineSizing sized = turbine(TurbineType.REACTION);
+        TurbineMap map = new TurbineMap(sized);
+        double critical = Math.pow(2 / 2.3, 4 * 1.3 / 0.3);
+        double design = Math.sqrt(1 - Math.pow((6 / 9.0 - critical) / (1 - critical), 2));
+        double here = Math.sqrt(1 - Math.pow((0.5 - critical) / (1 - critical), 2));
+        assertThat(map.at(gas, 9e6, 4000 * 900, 4.5e6, 3000).massFlow())
+                .isCloseTo(20 * here / design, withinPercentage(1e-9));
+        assertThat(map.at(gas, 9e6, 4000 * 900, 0.99 * critical * 9e6, 3000).choked())
+                .isTrue();
+        assertThat(map.at(gas, 9e6, 4000 * 900, 1.01 * critical * 9e6, 3000).choked())
+                .isFalse();
+    }
+
+    /** Identity: at the design's velocity ratio the efficiency is the design's, and it falls on both sides of the best. */
+    @ParameterizedTest
+    @EnumSource(value = TurbineType.class, names = "AUTOMATIC", mode = EnumSource.Mode.EXCLUDE)
+    void turbineEfficiencyDependsOnTheVelocityRatioAlone(TurbineType type) {
+        TurbineSizing sized = turbine(type);
+        TurbineMap map = new TurbineMap(sized);
+        double drop = sized.isentropicDrop();
+        assertThat(map.efficiency(3000, drop)).isCloseTo(sized.efficiency(), within(1e-9));
+        assertThat(map.efficiency(1500, drop / 4)).isCloseTo(sized.efficiency(), within(1e-9));
+        assertThat(map.efficiency(300, drop)).isLessThan(0.5 * sized.efficiency());
+        TurbinePoint point = map.at(gas, 9e6, 4000 * 900, 6e6, 2000);
+        assertThat(point.velocityRatio())
+                .isCloseTo(0.5 * 2000 * sized.meanDiameter() / Math.sqrt(2 * drop), withinPercentage(1e-9));
+        assertThat(point.power()).isCloseTo(20 * point.efficiency() * drop, withinPercentage(1e-9));
     }
 }

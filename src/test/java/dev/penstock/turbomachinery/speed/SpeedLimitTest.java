@@ -45,6 +45,35 @@ class SpeedLimitTest {
         assertThat(new SpeedLimit(SpeedBound.SUCTION, 300).geared(0.5).speed()).isEqualTo(150);
     }
 
+    /** The runner-up is handed on with what all but the tightest were made from, for whoever asks what would come next. */
+    @Test
+    void theNextLimitKnowsWhatTheOthersWereMadeFrom() {
+        SpeedLimit suction = new SpeedLimit(SpeedBound.SUCTION, 300).of("pump", bound -> List.of("a", "b"));
+        SpeedLimit annulus = new SpeedLimit(SpeedBound.ANNULUS, 900).of("turbine", bound -> List.of("c", "a"));
+        SpeedLimit bearings = new SpeedLimit(SpeedBound.BEARINGS, 200).with(List.of("d"));
+        SpeedLimit least = SpeedLimit.least(List.of(annulus, bearings, suction));
+        assertThat(least.from()).containsExactly("d");
+        SpeedLimit next = least.next().orElseThrow();
+        assertThat(next.name()).isEqualTo("suction of the pump");
+        assertThat(next.speed()).isEqualTo(300);
+        assertThat(next.from()).containsExactlyInAnyOrder("a", "b", "c");
+        assertThat(least.geared(2).next().orElseThrow().speed()).isEqualTo(600);
+        assertThat(SpeedLimit.least(List.of(bearings)).next()).isEmpty();
+        assertThat(SpeedLimit.least(List.of(suction, annulus))
+                        .next()
+                        .orElseThrow()
+                        .from())
+                .containsExactly("c", "a");
+    }
+
+    @Test
+    void aStatedOrBuiltSpeedIsNotChosen() {
+        for (SpeedBound bound : SpeedBound.values()) {
+            boolean given = bound == SpeedBound.STATED || bound == SpeedBound.BUILT;
+            assertThat(new SpeedLimit(bound, 100).chosen()).isEqualTo(!given);
+        }
+    }
+
     @Test
     void aSmallHydrogenPumpIsHeldBackByItsSmallestBearings() {
         PumpDesign design = PumpDefaults.of(HYDROGEN);

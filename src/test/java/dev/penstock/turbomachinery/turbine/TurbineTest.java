@@ -232,4 +232,55 @@ class TurbineTest {
                         .warnings())
                 .anyMatch(w -> w.message().contains("oxygen-rich"));
     }
+
+    /** Worked by hand: the axial velocity is φ sin α of the spouting velocity behind a nozzle, φ ψ³ sin α behind three rows of blades. */
+    @Test
+    void theGasLeavesWithWhatTheRowsLeaveIt() {
+        TurbineDesign design = TurbineDefaults.of(false).withNozzleAngle(ALPHA);
+        double jet = design.nozzleCoefficient() * Math.sin(ALPHA);
+        double blade = design.bladeCoefficient();
+        assertThat(Triangles.of(design.withStages(TurbineType.IMPULSE, 1), 0.4).axialVelocity())
+                .isCloseTo(jet, within(1e-12));
+        assertThat(Triangles.of(design.withStages(TurbineType.VELOCITY_COMPOUNDED, 1), 0.2)
+                        .axialVelocity())
+                .isCloseTo(jet * blade * blade * blade, within(1e-12));
+        assertThat(Triangles.of(design.withStages(TurbineType.REACTION, 2), 0.6).axialVelocity())
+                .isCloseTo(
+                        ReactionBlading.jetOverSpouting(0.6, 2, ALPHA, design.nozzleCoefficient()) * Math.sin(ALPHA),
+                        within(1e-12));
+    }
+
+    /** Identity: stages share the wheel's speed, so that losses of partial admission see the ratio of the whole turbine. */
+    @Test
+    void partialAdmissionSeesTheWholeTurbine() {
+        TurbineDesign design = TurbineDefaults.of(false).withStages(TurbineType.REACTION, 4);
+        Triangles triangles = Triangles.of(design, 0.6);
+        assertThat(triangles.withLosses(design, 0.6, 0.3))
+                .isEqualTo(PartialAdmission.efficiency(
+                        triangles.efficiency() * design.efficiencyFactor(), 0.3, 0.3, 0.6 / triangles.axialVelocity()));
+    }
+
+    /** Energy: what the turbine did not take stays in the gas, less the velocity with which it leaves; never colder than ideal. */
+    @Test
+    void theStateBehindTheRotorClosesTheEnergy() {
+        GasExpansion gas = new GasExpansion(new TurbineDuty(new PerfectGas(4000, 1.3), 9e6, 4000 * 900, 3e6, 20));
+        WorkingState behind = gas.behind(0.6, 400);
+        assertThat(behind.enthalpy()).isCloseTo(4000 * 900 - 0.6 * gas.drop - 0.5 * 400 * 400, withinPercentage(1e-9));
+        assertThat(behind.pressure()).isEqualTo(3e6);
+        assertThat(gas.behind(0.99, 3000).enthalpy()).isCloseTo(gas.ideal.enthalpy(), withinPercentage(1e-9));
+    }
+
+    @Test
+    void statedStagesAndEfficiencyAreKept() {
+        TurbineDuty duty = new TurbineDuty(new PerfectGas(4000, 1.3), 9e6, 4000 * 900, 0.5e6, 20);
+        TurbineDesign open = TurbineDefaults.of(false);
+        assertThat(model.choose(duty, 2000, open.withStages(TurbineType.AUTOMATIC, 3))
+                        .type())
+                .isEqualTo(TurbineType.REACTION);
+        TurbineWork work = model.work(duty, 2000, open.withEfficiency(0.5));
+        assertThat(work.efficiency()).isEqualTo(0.5);
+        assertThat(work.power()).isCloseTo(20 * 0.5 * work.isentropicDrop(), withinPercentage(1e-9));
+        TurbineSizing sized = model.size("turbine", duty, 2000, open);
+        assertThat(sized.torque()).isCloseTo(sized.power() / 2000, withinPercentage(1e-9));
+    }
 }
