@@ -8,9 +8,12 @@ import static dev.penstock.quantities.Notation.significant;
 import dev.penstock.provenance.FigureTable;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.provenance.Origin;
+import dev.penstock.provenance.Place;
 import dev.penstock.quantities.Notation;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /** What the check of metals publishes: a part, and the whole. */
 public final class MetalFigures {
@@ -55,8 +58,7 @@ public final class MetalFigures {
                     significant("", 3),
                     report -> number(report.nearestToBurning()
                             .map(part -> part.overThreshold().orElseThrow())))
-            .from((report, at) ->
-                    new Origin(NEAREST, PARTS.paths(at.own("parts"), report.parts(), MetalLimit.OXYGEN.key())))
+            .from((report, at) -> nearest(report, at, MetalLimit.OXYGEN, MetalCheck::overThreshold))
             .lessIsBetter()
             .optional(
                     MetalLimit.HYDROGEN.key(),
@@ -64,12 +66,20 @@ public final class MetalFigures {
                     significant("", 3),
                     report -> number(
                             report.weakest().map(part -> part.strengthRatio().orElseThrow())))
-            .from((report, at) ->
-                    new Origin(NEAREST, PARTS.paths(at.own("parts"), report.parts(), MetalLimit.HYDROGEN.key())))
+            .from((report, at) -> nearest(report, at, MetalLimit.HYDROGEN, MetalCheck::strengthRatio))
             .moreIsBetter()
             .table();
 
     private MetalFigures() {}
+
+    /** The parts that have the figure; the others have no number to start from. */
+    private static Origin nearest(
+            MetalReport report, Place at, MetalLimit kind, Function<MetalCheck, OptionalDouble> figure) {
+        List<MetalCheck> judged = report.parts().stream()
+                .filter(part -> figure.apply(part).isPresent())
+                .toList();
+        return new Origin(NEAREST, PARTS.paths(at.own("parts"), judged, kind.key()));
+    }
 
     private static OptionalDouble threshold(MetalCheck part) {
         return number(part.oxygenTest().map(AlloyFamily.OxygenTest::threshold));
