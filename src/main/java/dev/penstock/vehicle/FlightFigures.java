@@ -13,6 +13,7 @@ import dev.penstock.vehicle.ascent.AscentDynamics;
 import dev.penstock.vehicle.ascent.AscentOptimizer;
 import dev.penstock.vehicle.ascent.AscentPoint;
 import dev.penstock.vehicle.ascent.AscentResult;
+import dev.penstock.vehicle.ascent.FairingDrop;
 import dev.penstock.vehicle.stage.RocketEquation;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -92,6 +93,22 @@ public final class FlightFigures {
             .by(AscentDynamics.CARD, values(BEFORE))
             .number("isp_mean_s", "mean specific impulse", ISP, AscentResult::meanIsp)
             .by(AscentDynamics.CARD, values(BEFORE))
+            .number("free_above_m", "free steering above", HEIGHT, AscentResult::freeAbove)
+            .by(AscentOptimizer.CARD, values(BEFORE))
+            .optional("fairing_overboard_s", "fairing overboard at", TIME, a -> a.fairingDrop().map(FairingDrop::time))
+            .by(AscentDynamics.CARD, values(BEFORE))
+            .leftOutIfAbsent()
+            .optional("fairing_overboard_m", "fairing overboard, altitude", HEIGHT, a -> a.fairingDrop()
+                    .map(FairingDrop::altitude))
+            .by(AscentDynamics.CARD, values(BEFORE))
+            .leftOutIfAbsent()
+            .optional(
+                    "fairing_overboard_heating_W_m2",
+                    "fairing overboard, free-molecular heating",
+                    significant("W/m²", 3),
+                    a -> a.fairingDrop().map(FairingDrop::heating))
+            .by(AscentDynamics.CARD, values(BEFORE))
+            .leftOutIfAbsent()
             .number("tilt_rad", "tilt after release", ANGLE, AscentResult::tilt)
             .by(AscentOptimizer.CARD, values(BEFORE))
             .number("dynamic_pressure_max_Pa", "highest dynamic pressure", KILOPASCAL, AscentResult::maxDynamicPressure)

@@ -27,4 +27,12 @@ public record FlownSizing(VehicleSizing sizing, AscentResult ascent, Optional<St
                 .distinct()
                 .toList();
     }
+
+    /**
+     * @param more what the reader must know besides
+     * @return the same with that
+     */
+    FlownSizing with(List<Warning> more) {
+        return new FlownSizing(sizing.withWarnings(more), ascent, back, rounds);
+    }
 }

@@ -88,6 +88,27 @@ public final class VehicleSizer {
         return model.at(startMass, deltaV, engines);
     }
 
+    /**
+     * What a search over vehicles wants small: the logarithm of the start mass, the payload with its sign changed over the
+     * start mass, or the logarithm of the impulse needed. A vehicle that does not close gets a value far above all that do,
+     * the larger the farther it is from closing.
+     *
+     * @param plan what is asked for
+     * @param source gives the engines that the plan names
+     * @return that value (-)
+     */
+    public double badness(VehiclePlan plan, EngineSource source) {
+        List<EnginePerformance> engines = new ArrayList<>();
+        plan.stages().forEach(stage -> engines.add(source.engine(stage.engineFile())));
+        Optional<BoosterSizing> boosters =
+                plan.boosters().map(b -> BoosterSizing.of(b, source.engine(b.engineFile())));
+        if (plan.payload().isPresent() && plan.startMass().isPresent()) {
+            return Math.log(ispFactor(plan, engines, boosters));
+        }
+        SplitOptimum optimum = new SplitOptimum(plan, models(plan, engines, boosters));
+        return optimum.badness(optimum.shares());
+    }
+
     private VehicleSizing size(
             VehiclePlan plan, List<EnginePerformance> engines, Optional<EnginePerformance> boosterEngine) {
         int stages = plan.stages().size();

@@ -103,7 +103,7 @@ class VehicleFeaturesTest {
         VehicleSizing sized = new VehicleSizer().size(withBoosters(40e3), List.of(ENGINE, UPPER));
         AscentPlan ascent = new AscentPlan(
                 new AscentMission(Planet.EARTH, 0, 200e3, 200e3, 1e5, 1e3, 1e5, 0.5), 0, DragTable.USUAL);
-        AscentVehicle vehicle = FlownSizer.vehicle(sized, ascent);
+        AscentVehicle vehicle = VehicleInFlight.of(sized, ascent);
         assertThat(vehicle.segments())
                 .extracting(FlightSegment::name)
                 .containsExactly("first and boosters", "first", "second");

@@ -158,14 +158,16 @@ public final class FlightView {
     }
 
     private static PageTable facts(AscentResult a) {
+        String fairing =
+                a.fairingDrop().isPresent() ? " fairing_overboard_s fairing_overboard_m" : "";
         return FigureRows.sheet(
                         "Flight to orbit",
                         FlightFigures.FLIGHT,
                         a,
                         "flight",
-                        "inertial_speed_m_s rotation_credit_m_s gravity_loss_m_s drag_loss_m_s steering_loss_m_s"
+                        "insertion_altitude_m inertial_speed_m_s rotation_credit_m_s gravity_loss_m_s drag_loss_m_s steering_loss_m_s"
                                 + " back_pressure_loss_m_s ideal_delta_v_m_s delta_v_left_m_s isp_mean_s tilt_rad"
-                                + " insertion_time_s")
+                                + " free_above_m insertion_time_s" + fairing)
                 .untraced();
     }
 

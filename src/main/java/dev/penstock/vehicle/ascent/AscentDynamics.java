@@ -46,7 +46,13 @@ public final class AscentDynamics implements OdeIntegrator.Equations {
     static final int DRAG = 8;
     static final int GRAVITY = 9;
     static final int IMPULSE = 10;
-    static final int SIZE = 11;
+    /** Time integral of the square of what dynamic pressure exceeds its limit by (s): smooth, for searches. */
+    static final int OVERLOAD = 11;
+
+    static final int SIZE = 12;
+
+    /** Share of the limit on dynamic pressure that a search aims at, so that what it leaves open stays inside. */
+    private static final double AIM = 0.98;
 
     /** Fraction of the dynamic-pressure limit at which throttling begins. */
     public static final double THROTTLE_FROM = 0.9;
@@ -186,10 +192,22 @@ public final class AscentDynamics implements OdeIntegrator.Equations {
             case TILTED:
                 return Math.PI / 2 - tilt;
             case TANGENT_LAW:
-                return Math.atan(tangentStart + tangentRate * (t - tangentEpoch));
+                return bounded(Math.atan(tangentStart + tangentRate * (t - tangentEpoch)));
             default:
                 return airSpeed > AT_REST ? Math.atan2(airUp, airEast) : Math.PI / 2;
         }
+    }
+
+    /** The angle wanted, as near as dynamic pressure times angle of attack allows. */
+    private double bounded(double wanted) {
+        double path = airSpeed > AT_REST ? Math.atan2(airUp, airEast) : Math.PI / 2;
+        double most = mission.angleLoad() / Math.max(1, dynamicPressure);
+        return path + Math.max(-most, Math.min(most, wanted - path));
+    }
+
+    /** @return free-molecular heat flux at the last look (W/m²): ½ρw³ */
+    double freeMolecularHeating() {
+        return dynamicPressure * airSpeed;
     }
 
     @Override
@@ -215,5 +233,7 @@ public final class AscentDynamics implements OdeIntegrator.Equations {
         d[DRAG] = brake;
         d[GRAVITY] = (gravity - mission.airRotation() * mission.airRotation() * radius) * sinPath;
         d[IMPULSE] = thrust;
+        double over = Math.max(0, dynamicPressure / (AIM * mission.dynamicPressureLimit()) - 1);
+        d[OVERLOAD] = over * Math.min(1, over);
     }
 }

@@ -1,5 +1,6 @@
 package dev.penstock.vehicle.ascent;
 
+import static dev.penstock.vehicle.ascent.AscentDynamics.IDEAL;
 import static dev.penstock.vehicle.ascent.AscentDynamics.MASS;
 import static dev.penstock.vehicle.ascent.AscentDynamics.SIZE;
 import static dev.penstock.vehicle.ascent.AscentDynamics.VX;
@@ -13,23 +14,23 @@ import dev.penstock.numerics.OdeIntegrator;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
- * One flight from release to orbit: up, a small tilt, along the path through the air until the air is thin, then by a
- * linear-tangent law until the orbital energy is reached. The last segment may burn more than it has, so that a vehicle
+ * One flight from release to orbit: up, a small tilt, along the path through the air up to a height, then by a
+ * linear-tangent law, as near as the load by angle of attack allows, until the orbital energy is reached. A fairing goes
+ * overboard where the free-molecular heating has fallen to its limit. The last segment may burn more than it has, so that a vehicle
  * that falls short still tells by how much. Not thread-safe.
  */
 final class AscentFlight {
 
     /** Speed through the air (m/s) at which the tilt begins. */
     private static final double TILT_AT = 40;
-    /** Dynamic pressure (Pa) below which thrust need not point along the path. */
-    private static final double THIN_AIR = 500;
     /** The last segment may burn down to this fraction of its proper final mass. */
     private static final double OVERBURN = 0.25;
 
     private static final double LONGEST = 4000;
-    private static final double[] TOLERANCE = {1e-2, 1e-2, 1e-5, 1e-5, 1e-3, 1e-4, 1e-4, 1e-4, 1e-4, 1e-4, 1e2};
+    private static final double[] TOLERANCE = {1e-2, 1e-2, 1e-5, 1e-5, 1e-3, 1e-4, 1e-4, 1e-4, 1e-4, 1e-4, 1e2, 1e-3};
 
     private final AscentVehicle vehicle;
     private final AscentMission mission;
@@ -42,12 +43,16 @@ final class AscentFlight {
     private int segment;
     private double burnEnd;
     private double coastEnd;
-    private final boolean noAir;
     private double tiltTime;
     private double pathTime;
     private double tangentTime;
     private double tangentStart;
     private double tangentRate;
+    private double stageIdeal;
+    private double stagingPressure;
+    private boolean fairingAboard;
+    private boolean bare;
+    private Optional<FairingDrop> fairingDrop = Optional.empty();
 
     AscentFlight(
             AscentVehicle vehicle,
@@ -61,11 +66,33 @@ final class AscentFlight {
         this.recorder = recorder;
         this.dynamics = new AscentDynamics(mission, atmosphere, vehicle.dragTable(), vehicle.referenceArea());
         this.integrator = new OdeIntegrator("ascent of " + vehicle.name(), TOLERANCE, relativeTolerance, maxStep);
-        this.noAir = atmosphere.at(0).density() == 0;
     }
 
     /** Where the flight stands, to go on from more than once. */
-    record Checkpoint(double time, List<Double> state, int segment, double burnEnd, double coastEnd, double burnLeft) {}
+    record Checkpoint(
+            double time,
+            List<Double> state,
+            int segment,
+            double burnEnd,
+            double coastEnd,
+            double burnLeft,
+            double stageIdeal,
+            double stagingPressure) {}
+
+    /** @return largest dynamic pressure so far where stages parted (Pa) */
+    double stagingPressure() {
+        return stagingPressure;
+    }
+
+    /** @return where and when the fairing went overboard, if it did before its stage was dropped */
+    Optional<FairingDrop> fairingDrop() {
+        return fairingDrop;
+    }
+
+    /** @return whether a fairing is still there */
+    boolean fairingAboard() {
+        return fairingAboard;
+    }
 
     int evaluations() {
         return integrator.evaluations();
@@ -92,8 +119,8 @@ final class AscentFlight {
         return burnEnd;
     }
 
-    /** Flies from the pad through the dense air with a tilt (rad) soon after release. */
-    Checkpoint throughTheAir(double tilt) {
+    /** Flies from the pad with a tilt (rad) soon after release, then along the path up to a height (m). */
+    Checkpoint throughTheAir(double tilt, double freeAbove) {
         release();
         dynamics.point(AscentDynamics.Pointing.UPWARDS);
         until((t, s) -> {
@@ -108,25 +135,15 @@ final class AscentFlight {
         });
         pathTime = time;
         dynamics.point(AscentDynamics.Pointing.ALONG_PATH);
-        if (!noAir) {
-            if (overThinAir(time, y) < 0) {
-                until(this::overThinAir);
-            }
-            until(this::overThinAir);
-        }
+        until((t, s) -> Math.hypot(s[X], s[Y]) - mission.planet().radius() - freeAbove);
         List<Double> state = new ArrayList<>();
         for (double value : y) {
             state.add(value);
         }
-        return new Checkpoint(time, state, segment, burnEnd, coastEnd, burnLeft());
+        return new Checkpoint(time, state, segment, burnEnd, coastEnd, burnLeft(), stageIdeal, stagingPressure);
     }
 
-    private double overThinAir(double t, double[] s) {
-        dynamics.look(t, s);
-        return dynamics.dynamicPressure - THIN_AIR;
-    }
-
-    /** Goes on from thin air to orbital energy, with these angles of the thrust above the horizon (rad). */
+    /** Goes on to orbital energy, with these angles of the thrust above the horizon (rad). */
     void toOrbit(Checkpoint from, double pitchStart, double pitchEnd) {
         time = from.time();
         for (int i = 0; i < y.length; i++) {
@@ -135,6 +152,12 @@ final class AscentFlight {
         segment = from.segment();
         burnEnd = from.burnEnd();
         coastEnd = from.coastEnd();
+        stageIdeal = from.stageIdeal();
+        stagingPressure = from.stagingPressure();
+        fairingAboard = vehicle.fairing().mass() > 0;
+        fairingDrop = Optional.empty();
+        bare = true;
+        dropFairingWhereDue();
         arm();
         double rate = (Math.tan(pitchEnd) - Math.tan(pitchStart)) / from.burnLeft();
         tangentTime = time;
@@ -160,6 +183,24 @@ final class AscentFlight {
         return Math.max(1, left);
     }
 
+    /** Speed gain left in the part that flies now and in those after it (m/s); below zero for what was burnt beyond. */
+    double margin() {
+        double gain = exhaustVelocity(segment) * Math.log(y[MASS] / burnEnd);
+        double left = burnEnd - vehicle.segments().get(segment).droppedAfter();
+        for (int i = segment + 1; i < vehicle.segments().size(); i++) {
+            FlightSegment next = vehicle.segments().get(i);
+            double start = left - next.spentBefore();
+            gain += exhaustVelocity(i) * Math.log(start / (start - next.burn()));
+            left = start - next.burn() - next.droppedAfter();
+        }
+        return gain;
+    }
+
+    private double exhaustVelocity(int part) {
+        Thrusters thrusters = vehicle.segments().get(part).thrusters();
+        return thrusters.vacuumThrust() / thrusters.massFlow();
+    }
+
     double energy(double[] s) {
         return 0.5 * (s[VX] * s[VX] + s[VY] * s[VY])
                 - mission.planet().gravitationalParameter() / Math.hypot(s[X], s[Y]);
@@ -172,16 +213,47 @@ final class AscentFlight {
         y[VY] = mission.airRotation() * y[X];
         y[MASS] = vehicle.startMass();
         segment = -1;
+        fairingAboard = vehicle.fairing().mass() > 0;
+        bare = false;
+        stagingPressure = 0;
         nextSegment();
     }
 
     private void nextSegment() {
         segment++;
         FlightSegment next = vehicle.segments().get(segment);
+        if (segment <= vehicle.fairing().from()) {
+            stageIdeal = y[IDEAL];
+        }
         coastEnd = time + next.coast();
         y[MASS] -= next.spentBefore();
         burnEnd = y[MASS] - next.burn();
+        dropFairingWhereDue();
         arm();
+    }
+
+    /** Free-molecular heating over its limit (W/m²) while a fairing waits for that; above zero where none does. */
+    private double heatingToWaitFor(double t, double[] s) {
+        if (!bare || !fairingAboard || segment < vehicle.fairing().from()) {
+            return 1;
+        }
+        dynamics.look(t, s);
+        return dynamics.freeMolecularHeating() - mission.heatingLimit();
+    }
+
+    private void dropFairingWhereDue() {
+        if (heatingToWaitFor(time, y) <= 0) {
+            dropFairing();
+        }
+    }
+
+    private void dropFairing() {
+        dynamics.look(time, y);
+        y[MASS] -= vehicle.fairing().mass();
+        burnEnd -= vehicle.fairing().mass();
+        fairingAboard = false;
+        fairingDrop = Optional.of(new FairingDrop(
+                time, dynamics.altitude, dynamics.freeMolecularHeating(), segment, y[IDEAL] - stageIdeal));
     }
 
     private void arm() {
@@ -205,7 +277,8 @@ final class AscentFlight {
             List<OdeIntegrator.Event> events = List.of(
                     goal,
                     (t, s) -> s[MASS] - floor,
-                    (t, s) -> Math.hypot(s[X], s[Y]) - mission.planet().radius() + 10);
+                    (t, s) -> Math.hypot(s[X], s[Y]) - mission.planet().radius() + 10,
+                    this::heatingToWaitFor);
             recorder.note(dynamics, time, y);
             OdeIntegrator.Stop stop = integrator.integrate(
                     dynamics, time, y, coasting ? coastEnd : LONGEST, events, (t, s) -> recorder.step(dynamics, t, s));
@@ -217,6 +290,10 @@ final class AscentFlight {
                 }
                 case 1 -> burntOut();
                 case 2 -> throw failed("falls back to the ground");
+                case 3 -> {
+                    recorder.note(dynamics, time, y);
+                    dropFairing();
+                }
                 default -> {
                     if (!coasting) {
                         throw failed("reaches no orbit");
@@ -233,6 +310,11 @@ final class AscentFlight {
             throw failed("has burnt far more than it has and is not in orbit");
         }
         recorder.burntOut(dynamics, time, y);
+        dynamics.look(time, y);
+        stagingPressure = Math.max(stagingPressure, dynamics.dynamicPressure);
+        if (fairingAboard && segment == vehicle.fairing().to()) {
+            dropFairing();
+        }
         y[MASS] -= vehicle.segments().get(segment).droppedAfter();
         nextSegment();
     }

@@ -5,6 +5,8 @@ import java.util.List;
 
 /** Limits of an ascent. */
 public enum AscentLimit implements LimitKind {
+    /** Free-molecular heating of the bare payload, or at insertion. */
+    HEATING("free_molecular_heating", "largest ρ w³/2 without fairing", List.of(), List.of(), List.of()),
     /** Dynamic pressure where stages part. */
     STAGING_DYNAMIC_PRESSURE(
             "staging_dynamic_pressure", "largest ρ v²/2 where stages part", List.of(), List.of(), List.of()),

@@ -13,6 +13,8 @@ import dev.penstock.errors.Require;
  * @param accelerationLimit acceleration by thrust above which the engines are throttled (m/s²)
  * @param stagingPressureLimit dynamic pressure above which stages should not part (Pa); reported, not enforced
  * @param minimumThrottle lowest throttle setting (-)
+ * @param heatingLimit free-molecular heat flux ½ρw³ below which the fairing may go overboard and the payload may fly bare (W/m²)
+ * @param angleLoad dynamic pressure times angle of attack, in radians, that steering keeps below (Pa)
  */
 public record AscentMission(
         Planet planet,
@@ -22,7 +24,38 @@ public record AscentMission(
         double dynamicPressureLimit,
         double accelerationLimit,
         double stagingPressureLimit,
-        double minimumThrottle) {
+        double minimumThrottle,
+        double heatingLimit,
+        double angleLoad) {
+
+    /** Free-molecular heat flux that bare payloads are commonly asked to bear (W/m²): common practice, no source. */
+    public static final double USUAL_HEATING = 1135;
+
+    /** Dynamic pressure times angle of attack (Pa rad): 20 kPa deg, what winds leave of it; common practice, no source. */
+    public static final double USUAL_ANGLE_LOAD = 350;
+
+    /** A mission with the usual limits on heating and angle of attack. */
+    public AscentMission(
+            Planet planet,
+            double inclination,
+            double insertionAltitude,
+            double apogeeAltitude,
+            double dynamicPressureLimit,
+            double accelerationLimit,
+            double stagingPressureLimit,
+            double minimumThrottle) {
+        this(
+                planet,
+                inclination,
+                insertionAltitude,
+                apogeeAltitude,
+                dynamicPressureLimit,
+                accelerationLimit,
+                stagingPressureLimit,
+                minimumThrottle,
+                USUAL_HEATING,
+                USUAL_ANGLE_LOAD);
+    }
 
     public AscentMission {
         Require.within("ascent", "inclination (rad)", inclination, 0, Math.PI);
@@ -32,6 +65,26 @@ public record AscentMission(
         Require.positive("ascent", "acceleration limit (m/s²)", accelerationLimit);
         Require.positive("ascent", "dynamic pressure limit at staging (Pa)", stagingPressureLimit);
         Require.within("ascent", "minimum throttle (-)", minimumThrottle, 0.05, 1);
+        Require.positive("ascent", "limit of free-molecular heating (W/m²)", heatingLimit);
+        Require.positive("ascent", "dynamic pressure times angle of attack (Pa)", angleLoad);
+    }
+
+    /**
+     * @param altitude height at which the ascent ends (m)
+     * @return the same mission with that
+     */
+    public AscentMission insertingAt(double altitude) {
+        return new AscentMission(
+                planet,
+                inclination,
+                altitude,
+                Math.max(altitude, apogeeAltitude),
+                dynamicPressureLimit,
+                accelerationLimit,
+                stagingPressureLimit,
+                minimumThrottle,
+                heatingLimit,
+                angleLoad);
     }
 
     /** @return energy per mass of the orbit entered (J/kg), zero at infinity */

@@ -4,6 +4,7 @@ import dev.penstock.errors.Require;
 import dev.penstock.errors.Warning;
 import dev.penstock.provenance.LimitCheck;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A flight to orbit.
@@ -11,6 +12,7 @@ import java.util.List;
  * @param vehicle what was flown
  * @param mission where to
  * @param tilt tilt after release that leaves most mass (rad)
+ * @param freeAbove height from which the thrust need not point along the path (m)
  * @param pitchStart angle of the thrust above the horizon where the tangent law begins (rad)
  * @param pitchEnd angle it would reach when everything is burnt at full flow (rad)
  * @param steering how the thrust was pointed
@@ -30,12 +32,14 @@ import java.util.List;
  * @param points the flight, moment by moment
  * @param limits limits held against their values
  * @param warnings what the reader must know
+ * @param fairingDrop where the fairing goes overboard; empty if there is none or it stays
  * @param evaluations evaluations of the equations of motion, search included
  */
 public record AscentResult(
         AscentVehicle vehicle,
         AscentMission mission,
         double tilt,
+        double freeAbove,
         double pitchStart,
         double pitchEnd,
         SteeringLaw steering,
@@ -55,6 +59,7 @@ public record AscentResult(
         List<AscentPoint> points,
         List<LimitCheck> limits,
         List<Warning> warnings,
+        Optional<FairingDrop> fairingDrop,
         int evaluations) {
 
     /**
@@ -88,6 +93,11 @@ public record AscentResult(
         points = List.copyOf(points);
         limits = List.copyOf(limits);
         warnings = List.copyOf(warnings);
+    }
+
+    /** @return how it was steered */
+    public Steering steering() {
+        return new Steering(tilt, freeAbove);
     }
 
     /** @return sum of the losses (m/s) */

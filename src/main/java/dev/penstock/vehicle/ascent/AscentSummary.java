@@ -25,18 +25,19 @@ final class AscentSummary {
         this.recorder = recorder;
     }
 
-    AscentResult result(double tilt, double pitchStart, double pitchEnd, int evaluations) {
+    AscentResult result(Steering steering, double pitchStart, double pitchEnd, int evaluations) {
         double[] y = flight.state();
         AscentDynamics dynamics = flight.dynamics();
         recorder.burntOut(dynamics, flight.time(), y);
         dynamics.look(flight.time(), y);
-        double margin = margin(y[AscentDynamics.MASS]);
+        double margin = flight.margin();
         List<LimitCheck> limits = limits();
         double burnt = vehicle.startMass() - y[AscentDynamics.MASS] - notBurnt();
         return new AscentResult(
                 vehicle,
                 mission,
-                tilt,
+                steering.tilt(),
+                steering.freeAbove(),
                 pitchStart,
                 pitchEnd,
                 flight.steering(tilt),
@@ -56,26 +57,8 @@ final class AscentSummary {
                 recorder.points(),
                 limits,
                 warnings(margin, limits),
+                flight.fairingDrop(),
                 evaluations + flight.evaluations());
-    }
-
-    /** Speed gain left in the segment that reached the orbit and in those after it (m/s). */
-    private double margin(double mass) {
-        double end = flight.burnEnd();
-        double gain = exhaustVelocity(flight.segment()) * Math.log(mass / end);
-        double left = end - vehicle.segments().get(flight.segment()).droppedAfter();
-        for (int i = flight.segment() + 1; i < vehicle.segments().size(); i++) {
-            FlightSegment segment = vehicle.segments().get(i);
-            double start = left - segment.spentBefore();
-            gain += exhaustVelocity(i) * Math.log(start / (start - segment.burn()));
-            left = start - segment.burn() - segment.droppedAfter();
-        }
-        return gain;
-    }
-
-    private double exhaustVelocity(int segment) {
-        Thrusters thrusters = vehicle.segments().get(segment).thrusters();
-        return thrusters.vacuumThrust() / thrusters.massFlow();
     }
 
     /** Mass gone by the end without having been burnt for thrust (kg). */
@@ -85,6 +68,7 @@ final class AscentSummary {
             sum += vehicle.segments().get(i).spentBefore();
             sum += i < flight.segment() ? vehicle.segments().get(i).droppedAfter() : 0;
         }
+        sum += flight.fairingAboard() ? 0 : vehicle.fairing().mass();
         return sum;
     }
 
@@ -102,7 +86,17 @@ final class AscentSummary {
                 .mapToDouble(AscentResult.SegmentFlight::dynamicPressure)
                 .max()
                 .orElse(0);
+        double heating = flight.fairingDrop().isPresent() || vehicle.fairing().mass() > 0 && !flight.fairingAboard()
+                ? recorder.highestHeatingAfter(flight.fairingDrop().map(FairingDrop::time).orElse(0.0))
+                : flight.dynamics().freeMolecularHeating();
         return List.of(
+                LimitCheck.atMost(
+                        AscentLimit.HEATING,
+                        "ascent",
+                        heating,
+                        mission.heatingLimit(),
+                        "W/m²",
+                        "mission of the vehicle"),
                 LimitCheck.atMost(
                         AscentLimit.STAGING_DYNAMIC_PRESSURE,
                         "ascent",

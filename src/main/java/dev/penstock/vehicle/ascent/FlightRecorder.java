@@ -108,6 +108,17 @@ class FlightRecorder {
                 dynamics.dynamicPressure));
     }
 
+    /** @return highest free-molecular heat flux from a time (s) on (W/m²) */
+    double highestHeatingAfter(double from) {
+        double most = 0;
+        for (AscentPoint point : points) {
+            if (point.time() >= from) {
+                most = Math.max(most, point.dynamicPressure() * point.airSpeed());
+            }
+        }
+        return most;
+    }
+
     List<AscentPoint> points() {
         return points;
     }

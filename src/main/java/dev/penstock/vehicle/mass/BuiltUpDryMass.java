@@ -46,6 +46,11 @@ public record BuiltUpDryMass(DryMassDesign design) implements DryMassModel {
             DryMassInputs.PRESSURANT_TEMPERATURE);
 
     @Override
+    public double fairing() {
+        return design.fairing();
+    }
+
+    @Override
     public MassTable estimate(StageContents stage) {
         List<MassLine> lines = new ArrayList<>(20);
         tanks(stage, lines);

@@ -14,9 +14,9 @@ import java.util.OptionalDouble;
  * @param collapseFactor collapse factor (-); empty for the usual one
  * @param engineMass mass of one engine (kg); empty for the engine's own estimate
  * @param interstage whether it carries another stage, on an interstage
- * @param fairing mass of the payload fairing, carried until this stage is dropped (kg); zero for none
+ * @param fairing mass of the payload fairing (kg), overboard while this stage burns; zero for none
  * @param recovery what brings the stage back, if anything
- * @param growthMargin growth as a fraction of the sum of the lines (-)
+ * @param growthMargin growth as a fraction of the sum of the lines that are estimated (-)
  */
 public record DryMassDesign(
         Optional<TankShell.Kind> tankKind,

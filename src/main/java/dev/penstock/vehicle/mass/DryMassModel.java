@@ -8,4 +8,9 @@ public interface DryMassModel {
      * @return its dry mass, line by line
      */
     MassTable estimate(StageContents stage);
+
+    /** @return the part of it that covers the payload and goes overboard on the way (kg) */
+    default double fairing() {
+        return 0;
+    }
 }

@@ -71,6 +71,11 @@ public record MassLine(String name, double mass, double scatter, String source, 
         }
     }
 
+    /** @return whether the plan states this mass, so that it does not grow */
+    public boolean stated() {
+        return made.basis() == Basis.PLAN || made.basis() == Basis.ENGINES && !made.inputs().isEmpty();
+    }
+
     public MassLine {
         Require.notNegative(name, "mass (kg)", mass);
         Require.within(name, "scatter (-)", scatter, 0, 10);

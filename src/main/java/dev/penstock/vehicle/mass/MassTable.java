@@ -7,7 +7,7 @@ import java.util.List;
  * Dry mass of a stage, line by line, with the growth that experience adds to an early estimate.
  *
  * @param lines the lines, largest groups first
- * @param growthMargin growth as a fraction of the sum of the lines (-)
+ * @param growthMargin growth as a fraction of the sum of the lines that are estimated (-): what is stated does not grow
  */
 public record MassTable(List<MassLine> lines, double growthMargin) {
 
@@ -27,12 +27,16 @@ public record MassTable(List<MassLine> lines, double growthMargin) {
 
     /** @return growth margin (kg) */
     public double growth() {
-        return growthMargin * estimated();
+        double sum = 0;
+        for (MassLine line : lines) {
+            sum += line.stated() ? 0 : line.mass();
+        }
+        return growthMargin * sum;
     }
 
     /** @return dry mass, growth included (kg) */
     public double total() {
-        return (1 + growthMargin) * estimated();
+        return estimated() + growth();
     }
 
     /**

@@ -93,6 +93,21 @@ public record DeltaVBudget(List<Term> terms) {
         return new DeltaVBudget(changed);
     }
 
+    /**
+     * @param entry how the orbit is entered
+     * @return this budget with that way of making the orbit round
+     */
+    public DeltaVBudget entering(OrbitEntry entry) {
+        List<Term> changed = new ArrayList<>();
+        terms.stream()
+                .filter(term -> !term.name().equals(OrbitEntry.CIRCULARISATION))
+                .forEach(changed::add);
+        if (entry.circularisation() > 0) {
+            changed.add(entry.circularisationTerm());
+        }
+        return new DeltaVBudget(changed);
+    }
+
     private static double sum(List<Term> terms) {
         return terms.stream().mapToDouble(Term::value).sum();
     }

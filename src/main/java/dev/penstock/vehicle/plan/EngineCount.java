@@ -12,12 +12,24 @@ import java.util.OptionalInt;
  * @param least fewest engines taken, where none are given
  * @param enginesOut engines that may fail at ignition
  * @param thrustToWeightEngineOut thrust over weight that the others must still give (-)
+ * @param open whether the ratio is a usual figure, in place of which a flight chooses the number
  */
 public record EngineCount(
-        OptionalInt given, double thrustToWeight, int least, int enginesOut, double thrustToWeightEngineOut) {
+        OptionalInt given,
+        double thrustToWeight,
+        int least,
+        int enginesOut,
+        double thrustToWeightEngineOut,
+        boolean open) {
 
     /** More engines than this on one stage is taken for a mistake in the input. */
     public static final int MOST = 100;
+
+    /** A rule that somebody stated. */
+    public EngineCount(
+            OptionalInt given, double thrustToWeight, int least, int enginesOut, double thrustToWeightEngineOut) {
+        this(given, thrustToWeight, least, enginesOut, thrustToWeightEngineOut, false);
+    }
 
     public EngineCount {
         Require.within("engine count", "number of engines", given.orElse(1), 1, MOST);
@@ -48,7 +60,7 @@ public record EngineCount(
      * @return the same rule with that many at least
      */
     public EngineCount atLeast(int fewest) {
-        return new EngineCount(given, thrustToWeight, fewest, enginesOut, thrustToWeightEngineOut);
+        return new EngineCount(given, thrustToWeight, fewest, enginesOut, thrustToWeightEngineOut, open);
     }
 
     /**
@@ -71,5 +83,23 @@ public record EngineCount(
         double all = Math.ceil((thrustToWeight * weight - otherThrust) / thrust - 1e-9);
         double others = enginesOut + Math.ceil((thrustToWeightEngineOut * weight - otherThrust) / thrust - 1e-9);
         return (int) Math.min(Integer.MAX_VALUE, Math.max(least, Math.max(all, enginesOut == 0 ? 0 : others)));
+    }
+
+    /**
+     * @param startMass mass to lift (kg)
+     * @param thrust thrust of one engine there (N)
+     * @param otherThrust thrust of boosters beside it (N)
+     * @param number number of engines
+     * @param least least ratio where the stated one is open (-)
+     * @return thrust over weight that is missing for the rule with that number (-); zero or less where it is met
+     */
+    public double missing(double startMass, double thrust, double otherThrust, int number, double least) {
+        if (given.isPresent()) {
+            return 0;
+        }
+        double weight = startMass * Constants.STANDARD_GRAVITY;
+        double all = (open ? least : thrustToWeight) - (number * thrust + otherThrust) / weight;
+        double out = thrustToWeightEngineOut - ((number - enginesOut) * thrust + otherThrust) / weight;
+        return enginesOut == 0 ? all : Math.max(all, out);
     }
 }

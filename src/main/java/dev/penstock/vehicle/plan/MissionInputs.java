@@ -7,6 +7,7 @@ import dev.penstock.input.InputKind;
 import dev.penstock.input.Usual;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
+import dev.penstock.vehicle.ascent.AscentMission;
 import java.util.List;
 
 /** What a vehicle may say of where it goes and how it flies there. */
@@ -33,7 +34,7 @@ public final class MissionInputs {
                     Dimension.LENGTH,
                     Range.of(100e3, 2e6),
                     "Height at which the ascent ends, at most that of the orbit")
-            .follows("200 km, or the orbit where that is lower, " + Usual.COMMON);
+            .follows("200 km, or the orbit where that is lower, " + Usual.COMMON + "; a flight chooses it by its heating limit");
     public static final Input<Double> LATITUDE = Input.quantity(
                     "latitude", Dimension.ANGLE, Range.of(-1.5708, 1.5708), "Latitude of the launch site")
             .computed("the speed of the rotating ground does not count");
@@ -77,6 +78,19 @@ public final class MissionInputs {
     public static final Input<Double> MINIMUM_THROTTLE = Input.ratio(
                     "minimum_throttle", Range.of(0.1, 1), "Lowest thrust of an engine over its full thrust")
             .usual(Usual.common(0.5));
+    public static final Input<Double> HEATING_LIMIT = Input.quantity(
+                    "heating_limit",
+                    Dimension.HEAT_FLUX,
+                    Range.of(10, 1e5),
+                    "Free-molecular heating half density times speed cubed at which the fairing goes overboard, and which the"
+                            + " bare payload bears")
+            .usual(Usual.common(AscentMission.USUAL_HEATING));
+    public static final Input<Double> ANGLE_LOAD_LIMIT = Input.quantity(
+                    "angle_load_limit",
+                    Dimension.PRESSURE,
+                    Range.of(1, 1e5),
+                    "Highest dynamic pressure times angle of attack in radians by steering")
+            .usual(Usual.common(AscentMission.USUAL_ANGLE_LOAD).because("20 kPa deg, what winds leave"));
     public static final Input<Double> STAGE_COAST = Input.quantity(
                     "stage_coast", Dimension.TIME, Range.of(0, 600), "Time without thrust between stages")
             .usual(Usual.common(5.0));
@@ -94,6 +108,8 @@ public final class MissionInputs {
             ACCELERATION_LIMIT,
             STAGING_PRESSURE_LIMIT,
             MINIMUM_THROTTLE,
+            HEATING_LIMIT,
+            ANGLE_LOAD_LIMIT,
             STAGE_COAST,
             MACH,
             DRAG_COEFFICIENT);

@@ -19,7 +19,7 @@ public final class StageInputs {
             .example("\"../heron.toml\"");
     public static final Input<Double> DELTA_V_SHARE = Input.ratio(
                     "delta_v_share", Range.of(0.001, 1), "Its share of the ideal delta-v")
-            .computed("the split with the least start mass");
+            .computed("the split with the least start mass, by the flight where it is flown");
     public static final Input<Double> DIAMETER = Input.quantity(
                     "diameter", Dimension.LENGTH, Range.of(0.05, 100), "Outer diameter")
             .computed("tanks six diameters long")
@@ -32,7 +32,7 @@ public final class StageInputs {
                     Dimension.RATIO,
                     Range.of(0.01, 50),
                     "Thrust over weight at ignition, as many engines as this takes")
-            .computed("1.3 for the first stage, 0.8 above, " + Usual.COMMON);
+            .computed("1.3 for the first stage, 0.8 above, " + Usual.COMMON + "; a flight chooses it");
     public static final Input<Integer> ENGINES_OUT = Input.whole(
                     "engines_out", 0, 20, "Engines that may fail at ignition")
             .usual(Usual.of(0, "none", ""));

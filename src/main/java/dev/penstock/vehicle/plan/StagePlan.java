@@ -19,6 +19,7 @@ import java.util.OptionalDouble;
  * @param commonBulkhead whether the tanks share a head
  * @param recovery how it comes back
  * @param ignitionPressure ambient pressure at ignition (Pa), for the thrust-to-weight ratio
+ * @param fairingAfter ideal speed gain of this stage after which its fairing goes overboard (m/s)
  */
 public record StagePlan(
         String name,
@@ -30,10 +31,38 @@ public record StagePlan(
         DryMassModel dryMass,
         boolean commonBulkhead,
         Recovery recovery,
-        double ignitionPressure) {
+        double ignitionPressure,
+        double fairingAfter) {
+
+    /** A stage whose fairing, if any, goes overboard at its ignition. */
+    public StagePlan(
+            String name,
+            Optional<Path> engineFile,
+            EngineCount engines,
+            OptionalDouble deltaVShare,
+            OptionalDouble diameter,
+            Allowances allowances,
+            DryMassModel dryMass,
+            boolean commonBulkhead,
+            Recovery recovery,
+            double ignitionPressure) {
+        this(
+                name,
+                engineFile,
+                engines,
+                deltaVShare,
+                diameter,
+                allowances,
+                dryMass,
+                commonBulkhead,
+                recovery,
+                ignitionPressure,
+                0);
+    }
 
     public StagePlan {
         Require.notNegative(name, "ignition pressure (Pa)", ignitionPressure);
+        Require.notNegative(name, "speed gain before the fairing goes (m/s)", fairingAfter);
     }
 
     /**
@@ -51,7 +80,8 @@ public record StagePlan(
                 dryMass,
                 commonBulkhead,
                 recovery,
-                ignitionPressure);
+                ignitionPressure,
+                fairingAfter);
     }
 
     /**
@@ -70,6 +100,45 @@ public record StagePlan(
                 model,
                 commonBulkhead,
                 how,
-                ignitionPressure);
+                ignitionPressure,
+                fairingAfter);
+    }
+
+    /**
+     * @param speedGain ideal speed gain after which its fairing goes overboard (m/s)
+     * @return the same stage with that
+     */
+    public StagePlan withFairingAfter(double speedGain) {
+        return new StagePlan(
+                name,
+                engineFile,
+                engines,
+                deltaVShare,
+                diameter,
+                allowances,
+                dryMass,
+                commonBulkhead,
+                recovery,
+                ignitionPressure,
+                speedGain);
+    }
+
+    /**
+     * @param share share of the ideal speed gain (-)
+     * @return the same stage with that
+     */
+    public StagePlan withShare(double share) {
+        return new StagePlan(
+                name,
+                engineFile,
+                engines,
+                OptionalDouble.of(share),
+                diameter,
+                allowances,
+                dryMass,
+                commonBulkhead,
+                recovery,
+                ignitionPressure,
+                fairingAfter);
     }
 }

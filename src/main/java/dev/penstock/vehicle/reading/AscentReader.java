@@ -28,6 +28,8 @@ final class AscentReader {
         double staging = table.read(MissionInputs.STAGING_PRESSURE_LIMIT);
         double throttle = table.read(MissionInputs.MINIMUM_THROTTLE);
         double coast = table.read(MissionInputs.STAGE_COAST);
+        double heating = table.read(MissionInputs.HEATING_LIMIT);
+        double angleLoad = table.read(MissionInputs.ANGLE_LOAD_LIMIT);
         DragTable drag = drag();
         if (mission.altitude().isEmpty() || !(mission.altitude().getAsDouble() >= mission.insertion())) {
             return Optional.empty();
@@ -41,9 +43,12 @@ final class AscentReader {
                         pressure,
                         acceleration,
                         staging,
-                        throttle),
+                        throttle,
+                        heating,
+                        angleLoad),
                 coast,
-                drag));
+                drag,
+                mission.insertionFree()));
     }
 
     private DragTable drag() {

@@ -7,6 +7,7 @@ import dev.penstock.vehicle.ascent.Planet;
 import dev.penstock.vehicle.plan.DeltaVBudget;
 import dev.penstock.vehicle.plan.DeltaVBudget.Kind;
 import dev.penstock.vehicle.plan.MissionInputs;
+import dev.penstock.vehicle.plan.OrbitEntry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -22,7 +23,6 @@ final class MissionReader {
 
     private static final String USUAL = "usual figure, from memory: not computed for this vehicle";
     private static final String TABLE = "mission.";
-    private static final String[] ORBITS = {MissionInputs.ORBIT_ALTITUDE.key(), MissionInputs.INSERTION_ALTITUDE.key()};
 
     private final InputTable table;
     private final List<String> notes;
@@ -70,6 +70,11 @@ final class MissionReader {
         return insertion;
     }
 
+    /** @return whether the flight chooses that height */
+    boolean insertionFree() {
+        return !table.has(MissionInputs.INSERTION_ALTITUDE);
+    }
+
     /** @return inclination of the orbit (rad) */
     double inclination() {
         return inclination;
@@ -107,30 +112,7 @@ final class MissionReader {
     }
 
     private void addTransfer(double target) {
-        if (target - insertion < 1) {
-            add(
-                    Kind.SPEED,
-                    "orbital speed",
-                    Planet.EARTH.circularSpeed(target),
-                    text("circular at %.0f km", target / 1e3),
-                    Planet.ORBIT,
-                    ORBITS);
-            return;
-        }
-        add(
-                Kind.SPEED,
-                "orbital speed",
-                Planet.EARTH.speed(insertion, insertion, target),
-                text("at the perigee of %.0f by %.0f km", insertion / 1e3, target / 1e3),
-                Planet.ORBIT,
-                ORBITS);
-        add(
-                Kind.MANOEUVRE,
-                "circularisation",
-                Planet.EARTH.circularSpeed(target) - Planet.EARTH.speed(target, insertion, target),
-                text("at the apogee of %.0f km", target / 1e3),
-                Planet.ORBIT,
-                ORBITS);
+        terms.addAll(new OrbitEntry(Planet.EARTH, Math.min(insertion, target), target).terms());
     }
 
     private void addRotation() {

@@ -24,6 +24,9 @@ final class StageReader {
 
     private static final double UPPER_STAGE_RATIO = 0.8;
 
+    /** Ideal gain (m/s) of a first stage at which the air is thin enough to drop the fairing: judgement, a flight finds it. */
+    private static final double FIRST_STAGE_FAIRING = 4000;
+
     private final InputTable table;
     private final Optional<Path> folder;
     private final FluidLibrary fluids;
@@ -53,7 +56,8 @@ final class StageReader {
                 dryMass.model(index < count - 1, recovery.mode() != Recovery.Mode.NONE),
                 dryMass.commonBulkhead(),
                 recovery,
-                index == 0 ? groundPressure() : 0);
+                index == 0 ? groundPressure() : 0,
+                index == 0 ? FIRST_STAGE_FAIRING : 0);
     }
 
     static Optional<Path> engineFile(InputTable table, Optional<Path> folder) {
@@ -79,7 +83,7 @@ final class StageReader {
                     "give one of the two, the other follows");
         }
         if (counts.isEmpty()) {
-            return new EngineCount(OptionalInt.empty(), ratio, 1, out, ratioOut);
+            return new EngineCount(OptionalInt.empty(), ratio, 1, out, ratioOut, ratios.isEmpty() && out == 0);
         }
         double count = counts.get(Math.min(index, counts.size() - 1));
         if (count != Math.rint(count)) {

@@ -21,7 +21,9 @@ import java.util.Optional;
  *
  * <pre>Δv0 = c0 ln(M/(M − burned by boosters and stage)),  c0 = Σ F_vac / Σ flow</pre>
  *
- * The mass carried may come out negative: then the stage cannot lift even itself, and by how much is what the search
+ * A fairing goes overboard after a part of the speed gain: m₁ = m e^(−Δv₁/c) − fairing, m_end = m₁ e^(−(Δv − Δv₁)/c).
+ *
+ * <p>The mass carried may come out negative: then the stage cannot lift even itself, and by how much is what the search
  * for a start mass and the explanation of a failure need.
  */
 public final class StageModel {
@@ -117,6 +119,7 @@ public final class StageModel {
                 load,
                 contents,
                 dry,
+                plan.fairingAfter() < deltaV ? plan.dryMass().fairing() : 0,
                 deltaV,
                 thrust / (startMass * Constants.STANDARD_GRAVITY));
     }
@@ -124,7 +127,7 @@ public final class StageModel {
     /** Propellant of this stage burnt for the delta-v (kg), boosters helping. */
     private double burned(double startMass, double spentBefore, double deltaV, int engines) {
         if (boosters.isEmpty()) {
-            return -Math.expm1(-deltaV / exhaustVelocity()) * (startMass - spentBefore);
+            return burned(startMass - spentBefore, deltaV, plan.fairingAfter());
         }
         BoosterSizing beside = boosters.get();
         double together = engines * engine.massFlow() * beside.burnTime();
@@ -134,6 +137,20 @@ public final class StageModel {
                 / (beside.massFlow() + engines * engine.massFlow());
         double rest = Math.max(0, deltaV - exhaust * Math.log(start / end));
         double alone = Math.max(0, end - beside.droppedMass());
-        return together - Math.expm1(-rest / exhaustVelocity()) * alone;
+        return together + burned(alone, rest, Math.max(0, plan.fairingAfter() - (deltaV - rest)));
+    }
+
+    /**
+     * Propellant burnt for a speed gain (kg) with the fairing overboard after a part of it:
+     * m(1 − 1/R₁) + (m/R₁ − fairing)(1 − 1/R₂).
+     */
+    private double burned(double mass, double deltaV, double fairingAfter) {
+        double fairing = plan.dryMass().fairing();
+        if (fairing == 0 || fairingAfter >= deltaV) {
+            return -Math.expm1(-deltaV / exhaustVelocity()) * mass;
+        }
+        double before = -Math.expm1(-fairingAfter / exhaustVelocity()) * mass;
+        double bare = Math.max(0, mass - before - fairing);
+        return before - Math.expm1(-(deltaV - fairingAfter) / exhaustVelocity()) * bare;
     }
 }

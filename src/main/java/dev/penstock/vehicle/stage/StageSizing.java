@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param propellant propellant and what it is used for
  * @param contents tanks and outer shape
  * @param dryMass dry mass, line by line
+ * @param overboard the part of the dry mass that goes overboard while the stage burns: its fairing (kg)
  * @param deltaV ideal delta-v of this stage (m/s)
  * @param thrustToWeight thrust over weight at ignition (-)
  */
@@ -32,6 +33,7 @@ public record StageSizing(
         PropellantLoad propellant,
         StageContents contents,
         MassTable dryMass,
+        double overboard,
         double deltaV,
         double thrustToWeight) {
 
@@ -47,13 +49,14 @@ public record StageSizing(
         return engine.vacuumIsp();
     }
 
-    /** @return mass when the ascent burn ends, before the stage is dropped (kg) */
+    /** @return mass when the ascent burn ends, before the stage is dropped and after its fairing is (kg) */
     public double finalMass() {
         return startMass
                 - boosters.map(BoosterSizing::startMass).orElse(0.0)
                 - propellant.startup()
                 - propellant.boilOff()
-                - propellant.burned();
+                - propellant.burned()
+                - overboard;
     }
 
     /** @return mass of the stage and all above at release over {@link #finalMass} (-); boosters do not count */

@@ -126,6 +126,7 @@ public final class StageSolver {
 
     private static double massRatioCarrying(double carried, StageSizing stage) {
         double unburned = stage.dryMass().total()
+                - stage.overboard()
                 + stage.propellant().residual()
                 + stage.propellant().recovery()
                 + carried;

@@ -45,6 +45,16 @@ public record VehicleSizing(
         return new VehicleSizing(plan, startMass, givenPayload, OptionalDouble.of(factor), stages, warnings);
     }
 
+    /**
+     * @param more what the reader must know besides
+     * @return the same vehicle with that
+     */
+    public VehicleSizing withWarnings(List<Warning> more) {
+        List<Warning> all = new java.util.ArrayList<>(warnings);
+        all.addAll(more);
+        return new VehicleSizing(plan, startMass, payload, ispFactor, stages, all);
+    }
+
     /** @return payload over start mass (-) */
     public double payloadFraction() {
         return payload / startMass;

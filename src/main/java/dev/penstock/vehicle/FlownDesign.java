@@ -1,0 +1,75 @@
+package dev.penstock.vehicle;
+
+import dev.penstock.vehicle.ascent.Arrival;
+import dev.penstock.vehicle.ascent.AscentMission;
+import dev.penstock.vehicle.ascent.Steering;
+import dev.penstock.vehicle.plan.AscentPlan;
+import dev.penstock.vehicle.plan.DeltaVBudget;
+import dev.penstock.vehicle.plan.EngineCount;
+import dev.penstock.vehicle.plan.OrbitEntry;
+import dev.penstock.vehicle.plan.StagePlan;
+import dev.penstock.vehicle.plan.VehiclePlan;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What is chosen of a vehicle on its flight.
+ *
+ * @param shares share of each stage in the ideal speed gain, lowest first; they add up to one
+ * @param engines engines of each stage
+ * @param insertion height at which the ascent ends (m)
+ * @param steering how it is steered
+ * @param deltaV ideal speed gain of all stages (m/s)
+ * @param aim angles that ended its flight, or a similar one, in the orbit; empty before the first
+ */
+record FlownDesign(
+        List<Double> shares,
+        List<Integer> engines,
+        double insertion,
+        Steering steering,
+        double deltaV,
+        Optional<Arrival.Aim> aim) {
+
+    FlownDesign {
+        shares = List.copyOf(shares);
+        engines = List.copyOf(engines);
+    }
+
+    FlownDesign flown(double speedGain, Arrival.Aim angles) {
+        return new FlownDesign(shares, engines, insertion, steering, speedGain, Optional.of(angles));
+    }
+
+    FlownDesign withEngines(int stage, int number) {
+        List<Integer> changed = new ArrayList<>(engines);
+        changed.set(stage, number);
+        return new FlownDesign(shares, changed, insertion, steering, deltaV, aim);
+    }
+
+    /** Where the flight goes. */
+    AscentMission mission(AscentPlan ascent) {
+        return ascent.mission().insertingAt(insertion);
+    }
+
+    /** How the orbit is entered. */
+    OrbitEntry entry(AscentPlan ascent) {
+        return new OrbitEntry(
+                ascent.mission().planet(), insertion, ascent.mission().apogeeAltitude());
+    }
+
+    /** The vehicle asked for with what is chosen, sized for a speed gain (m/s) in one sum. */
+    VehiclePlan plan(VehiclePlan asked, double speedGain) {
+        return asked.withMission(DeltaVBudget.of(speedGain)).withStages(stages(asked));
+    }
+
+    List<StagePlan> stages(VehiclePlan asked) {
+        List<StagePlan> stages = new ArrayList<>();
+        for (int i = 0; i < asked.stages().size(); i++) {
+            stages.add(asked.stages()
+                    .get(i)
+                    .withShare(shares.get(i))
+                    .withEngines(EngineCount.of(engines.get(i))));
+        }
+        return stages;
+    }
+}

@@ -1,0 +1,315 @@
+package dev.penstock.vehicle;
+
+import dev.penstock.errors.LimitReached;
+import dev.penstock.errors.NotConverged;
+import dev.penstock.errors.OutsideValidity;
+import dev.penstock.numerics.Minimizer;
+import dev.penstock.vehicle.ascent.Arrival;
+import dev.penstock.vehicle.ascent.AscentMission;
+import dev.penstock.vehicle.ascent.AscentOptimizer;
+import dev.penstock.vehicle.ascent.AscentVehicle;
+import dev.penstock.vehicle.ascent.FlightProgress;
+import dev.penstock.vehicle.ascent.Steering;
+import dev.penstock.vehicle.plan.AscentPlan;
+import dev.penstock.vehicle.plan.StagePlan;
+import dev.penstock.vehicle.plan.VehiclePlan;
+import dev.penstock.vehicle.stage.StageSizing;
+import dev.penstock.vehicle.stage.VehicleSizing;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Chooses split, insertion height and steering of a vehicle with given numbers of engines on its flight, all together.
+ *
+ * <pre>
+ * for every choice: size at Δv, fly, left over = m;   cost = start mass (or payload) sized at Δv + needed − m
+ * </pre>
+ *
+ * The cost is that of a vehicle whose flight leaves exactly what the mission needs, to the first order in what is left over;
+ * Δv follows the best choice from search to search, so that the order does not matter at the end. Powell's BOBYQA over all
+ * variables; the two end conditions of the flight are met inside every evaluation. Not thread-safe.
+ */
+final class FlownSearch {
+
+    /** Cost of what does not fly or close, above the cost of anything that does. */
+    private static final double FAILS = 3;
+
+    /** Weight on thrust to weight that is missing. */
+    private static final double RULE = 20;
+
+    /** Thrust over weight by which the search stays above the rule. */
+    private static final double RULE_MARGIN = 0.002;
+
+    /** Weight on limits of the flight that are missed, and how far beyond them it counts. */
+    private static final double LIMIT = 1;
+
+    private static final double MOST_BEYOND = 1;
+
+    /** The search aims at this share of a limit, so that what it leaves open stays inside. */
+    private static final double AIM = 0.98;
+
+    /** Thrust over weight at liftoff that a free number of engines keeps: common practice, no source. */
+    private static final double LEAST_LIFTOFF = 1.2;
+
+    private static final int GROWTHS = 6;
+
+    /** Change of the speed gain (m/s) at which a vehicle counts as grown to that of its flight. */
+    private static final double GROWN = 60;
+
+    private static final double LEAST_SHARE = 0.04;
+    private static final double HIGHEST_INSERTION = 300e3;
+    private static final double MOST_DEFICIT = 3000;
+
+    private final VehicleSizer sizer = new VehicleSizer();
+    private final VehiclePlan asked;
+    private final EngineSource source;
+    private final AscentOptimizer optimizer;
+    private final double lowestInsertion;
+    private final boolean sharesFree;
+    private final boolean insertionFree;
+    private VehiclePlan plan;
+
+    FlownSearch(VehiclePlan asked, EngineSource source, AscentOptimizer optimizer, double lowestInsertion) {
+        this.asked = asked;
+        this.plan = asked;
+        this.source = source;
+        this.optimizer = optimizer;
+        AscentMission mission = ascent().mission();
+        this.lowestInsertion = Math.min(lowestInsertion, mission.apogeeAltitude());
+        this.sharesFree = asked.stages().size() > 1
+                && asked.stages().stream().anyMatch(s -> s.deltaVShare().isEmpty());
+        this.insertionFree =
+                ascent().insertionFree() && mission.apogeeAltitude() - this.lowestInsertion > 1e3;
+    }
+
+    /** A choice, what it costs, and whether it reaches the orbit. */
+    record Found(FlownDesign design, double cost, boolean flies) {}
+
+    AscentPlan ascent() {
+        return asked.ascent().orElseThrow();
+    }
+
+    boolean sharesFree() {
+        return sharesFree;
+    }
+
+    /** Takes on what the last flight told of the fairing and of the way back. */
+    void with(VehiclePlan learned) {
+        plan = learned;
+    }
+
+    VehiclePlan plan() {
+        return plan;
+    }
+
+    double insertion() {
+        return insertionFree ? Math.min(lowestInsertion + 2e3, highestInsertion()) : ascent().mission()
+                .insertionAltitude();
+    }
+
+    private double highestInsertion() {
+        return Math.min(HIGHEST_INSERTION, ascent().mission().apogeeAltitude());
+    }
+
+    /** Speed that must be left at insertion (m/s). */
+    double needed(FlownDesign design) {
+        return plan.mission().entering(design.entry(ascent())).afterAscent();
+    }
+
+    /** What a choice costs, and the ideal speed gain (m/s) that it takes. */
+    Found cost(FlownDesign design) {
+        VehiclePlan sized = design.plan(plan, design.deltaV());
+        VehicleSizing sizing;
+        try {
+            sizing = sizer.size(sized, source);
+        } catch (LimitReached | OutsideValidity open) {
+            return new Found(design, 3 * FAILS + badness(sized), false);
+        }
+        AscentVehicle vehicle = VehicleInFlight.of(sizing, ascent());
+        AscentMission mission = design.mission(ascent());
+        Optional<Arrival> arrival = optimizer.arrival(vehicle, mission, design.steering());
+        if (arrival.isEmpty()) {
+            double heavy = Math.max(0, 1.1 - AscentOptimizer.lift(vehicle, mission));
+            return new Found(design, FAILS * (1.5 + heavy) + scale(badness(sized)), false);
+        }
+        double deficit = needed(design) - arrival.get().margin();
+        double bounded = Math.max(-MOST_DEFICIT, Math.min(MOST_DEFICIT, deficit));
+        double deltaV = Math.max(100, design.deltaV() + bounded);
+        VehiclePlan corrected = design.plan(plan, deltaV);
+        FlownDesign flown = design.flown(deltaV, arrival.get().aim());
+        try {
+            VehicleSizing answer = sizer.size(corrected, source);
+            return new Found(
+                    flown,
+                    scale(badness(answer))
+                            + RULE * missing(answer)
+                            + LIMIT * beyond(arrival.get(), mission)
+                            + Math.abs(deficit - bounded) / 1e3,
+                    true);
+        } catch (LimitReached | OutsideValidity open) {
+            return new Found(flown, FAILS + scale(badness(corrected)), false);
+        }
+    }
+
+    /** By how much limits of the flight are missed (-), squared so that the search sees no edge. */
+    private static double beyond(Arrival arrival, AscentMission mission) {
+        return beyond(arrival.stagingPressure(), mission.stagingPressureLimit())
+                + arrival.overload()
+                + beyond(arrival.heating(), mission.heatingLimit());
+    }
+
+    private static double beyond(double value, double limit) {
+        double excess = Math.max(0, value / (AIM * limit) - 1);
+        return excess * Math.min(MOST_BEYOND, excess);
+    }
+
+    /** Keeps costs of vehicles that fly below the one at which they count as failing. */
+    private static double scale(double badness) {
+        return 0.05 * badness;
+    }
+
+    private double badness(VehiclePlan sized) {
+        try {
+            return sizer.badness(sized, source);
+        } catch (LimitReached | NotConverged | OutsideValidity none) {
+            return 100;
+        }
+    }
+
+    private double badness(VehicleSizing sizing) {
+        if (sizing.ispFactor().isPresent()) {
+            return Math.log(sizing.ispFactor().getAsDouble());
+        }
+        return asked.startMass().isPresent() ? -sizing.payloadFraction() : Math.log(sizing.startMass());
+    }
+
+    /** Thrust over weight by which the rules of the plan are missed, squared, all stages together. */
+    private double missing(VehicleSizing sizing) {
+        double sum = 0;
+        for (int i = 0; i < sizing.stages().size(); i++) {
+            StagePlan rule = asked.stages().get(i);
+            StageSizing stage = sizing.stages().get(i);
+            double pressure = rule.ignitionPressure();
+            double beside = stage.boosters().map(b -> b.thrustAt(pressure)).orElse(0.0);
+            double missing = rule.engines()
+                    .missing(
+                            stage.startMass(),
+                            stage.engine().thrustAt(pressure),
+                            beside,
+                            stage.engines(),
+                            i == 0 ? LEAST_LIFTOFF : 0);
+            double lacking = Math.max(0, missing + RULE_MARGIN);
+            sum += lacking * Math.min(MOST_BEYOND, lacking);
+        }
+        return sum;
+    }
+
+    /** The best steering of a row of tilts for a choice that has none yet; its cost tells whether it flies. */
+    Found scanned(FlownDesign design) {
+        try {
+            VehicleSizing sizing = sizer.size(design.plan(plan, design.deltaV()), source);
+            AscentVehicle vehicle = VehicleInFlight.of(sizing, ascent());
+            Steering steering = optimizer.scan(vehicle, design.mission(ascent()), FlightProgress.NONE);
+            return cost(new FlownDesign(
+                    design.shares(),
+                    design.engines(),
+                    design.insertion(),
+                    steering,
+                    design.deltaV(),
+                    Optional.empty()));
+        } catch (LimitReached | OutsideValidity none) {
+            return new Found(design, 10 * FAILS, false);
+        }
+    }
+
+    /** The same choice once its speed gain is that of its own flight, steered anew where it no longer flies as before. */
+    Found grown(Found found) {
+        Found at = found;
+        for (int i = 0; i < GROWTHS && at.flies(); i++) {
+            at.design().aim().ifPresent(optimizer::aimFrom);
+            Found next = cost(at.design());
+            if (!next.flies()) {
+                next = scanned(at.design());
+            }
+            if (Math.abs(next.design().deltaV() - at.design().deltaV()) < GROWN) {
+                return next;
+            }
+            at = next;
+        }
+        return at;
+    }
+
+    /**
+     * @param start a choice that flies
+     * @param radius first radius of the search as a fraction of each range (-)
+     * @param last radius at which it ends (-)
+     * @param flights most evaluations
+     * @return the best choice found, at least as good as the start
+     */
+    Found improved(Found start, double radius, double last, int flights) {
+        List<Double> at = new ArrayList<>();
+        List<Double> low = new ArrayList<>();
+        List<Double> high = new ArrayList<>();
+        FlownDesign design = start.design();
+        variable(at, low, high, Math.log(design.steering().tilt()), Math.log(Steering.LEAST_TILT), Math.log(Steering.MOST_TILT));
+        variable(at, low, high, design.steering().freeAbove(), Steering.LEAST_FREE_ABOVE, Steering.MOST_FREE_ABOVE);
+        if (insertionFree) {
+            variable(at, low, high, design.insertion(), lowestInsertion, highestInsertion());
+        }
+        if (sharesFree) {
+            double left = 1;
+            for (int i = 0; i < design.shares().size() - 1; i++) {
+                variable(at, low, high, design.shares().get(i) / left, LEAST_SHARE, 1 - LEAST_SHARE);
+                left -= design.shares().get(i);
+            }
+        }
+        design.aim().ifPresent(optimizer::aimFrom);
+        Found[] best = {cost(design)};
+        Minimizer.within(
+                "flown " + asked.name(),
+                x -> {
+                    Found found = cost(design(design, x));
+                    if (found.cost() < best[0].cost()) {
+                        best[0] = found;
+                    }
+                    return found.cost();
+                },
+                array(at),
+                array(low),
+                array(high),
+                radius,
+                last,
+                flights);
+        return best[0];
+    }
+
+    private static void variable(
+            List<Double> at, List<Double> low, List<Double> high, double value, double least, double most) {
+        at.add(value);
+        low.add(least);
+        high.add(most);
+    }
+
+    private static double[] array(List<Double> list) {
+        return list.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    private FlownDesign design(FlownDesign from, double[] x) {
+        int next = 2;
+        double insertion = insertionFree ? x[next++] : from.insertion();
+        List<Double> shares = from.shares();
+        if (sharesFree) {
+            shares = new ArrayList<>();
+            double left = 1;
+            while (next < x.length) {
+                double share = left * x[next++];
+                shares.add(share);
+                left -= share;
+            }
+            shares.add(left);
+        }
+        return new FlownDesign(
+                shares, from.engines(), insertion, new Steering(Math.exp(x[0]), x[1]), from.deltaV(), from.aim());
+    }
+}

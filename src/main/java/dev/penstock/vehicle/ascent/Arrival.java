@@ -1,0 +1,21 @@
+package dev.penstock.vehicle.ascent;
+
+/**
+ * What a flight of a search tells.
+ *
+ * @param margin speed gain left in the stages on reaching the orbit (m/s), below zero for what is missing
+ * @param stagingPressure largest dynamic pressure where stages part (Pa)
+ * @param overload time integral of the square of what dynamic pressure exceeds its limit by, over the limit (s)
+ * @param heating free-molecular heat flux on reaching the orbit (W/m²)
+ * @param aim the angles that end it in its orbit
+ */
+public record Arrival(double margin, double stagingPressure, double overload, double heating, Aim aim) {
+
+    /**
+     * Angles of the linear-tangent law above the horizon.
+     *
+     * @param start where it begins (rad)
+     * @param end when everything would be burnt at full flow (rad)
+     */
+    public record Aim(double start, double end) {}
+}
