@@ -50,7 +50,16 @@ public final class TradeRuns {
     public TradeResult trade(Path file, List<PropellantPair> pairs, Map<String, String> changes, Progress progress) {
         boolean concept = InputFile.read(file, changes).root().has("cycle");
         VehiclePlan plan = plan(file, changes, concept);
-        Path engineFile = concept ? file : plan.stages().get(0).engineFile().orElseThrow();
+        Path engineFile = concept
+                ? file
+                : plan.stages()
+                        .get(0)
+                        .engineFile()
+                        .orElseThrow(() -> new InvalidInput(
+                                file.toString(),
+                                "stage[0].isp",
+                                "stated",
+                                "pairs are compared with an engine concept: name one in engine"));
         Map<String, String> common = concept ? changes : Map.of();
         List<Engine> balanced =
                 Parallel.map(pairs, PropellantPair::toString, pair -> balance(engineFile, pair, common), progress);

@@ -1,6 +1,8 @@
 package dev.penstock.vehicle;
 
 import dev.penstock.vehicle.engine.EnginePerformance;
+import dev.penstock.vehicle.plan.BoosterPlan;
+import dev.penstock.vehicle.plan.StagePlan;
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -13,4 +15,20 @@ public interface EngineSource {
      * @return its engine
      */
     EnginePerformance engine(Optional<Path> conceptFile);
+
+    /**
+     * @param stage a stage
+     * @return its engine, stated or from its file
+     */
+    default EnginePerformance of(StagePlan stage) {
+        return stage.stated().orElseGet(() -> engine(stage.engineFile()));
+    }
+
+    /**
+     * @param boosters boosters
+     * @return their engine, stated or from its file
+     */
+    default EnginePerformance of(BoosterPlan boosters) {
+        return boosters.stated().orElseGet(() -> engine(boosters.engineFile()));
+    }
 }

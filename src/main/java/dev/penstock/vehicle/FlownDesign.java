@@ -16,11 +16,11 @@ import java.util.Optional;
 /**
  * What is chosen of a vehicle on its flight.
  *
- * @param shares share of each stage in the ideal speed gain, lowest first; they add up to one
+ * @param shares share of each stage in the ideal delta-v, lowest first; they add up to one
  * @param engines engines of each stage
  * @param insertion height at which the ascent ends (m)
  * @param steering how it is steered
- * @param deltaV ideal speed gain of all stages (m/s)
+ * @param deltaV ideal delta-v of all stages (m/s)
  * @param aim angles that ended its flight, or a similar one, in the orbit; empty before the first
  */
 record FlownDesign(
@@ -57,7 +57,7 @@ record FlownDesign(
                 ascent.mission().planet(), insertion, ascent.mission().apogeeAltitude());
     }
 
-    /** The vehicle asked for with what is chosen, sized for a speed gain (m/s) in one sum. */
+    /** The vehicle asked for with what is chosen, sized for a delta-v (m/s) in one sum. */
     VehiclePlan plan(VehiclePlan asked, double speedGain) {
         return asked.withMission(DeltaVBudget.of(speedGain)).withStages(stages(asked));
     }

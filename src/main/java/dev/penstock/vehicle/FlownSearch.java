@@ -54,7 +54,7 @@ final class FlownSearch {
 
     private static final int GROWTHS = 6;
 
-    /** Change of the speed gain (m/s) at which a vehicle counts as grown to that of its flight. */
+    /** Change of the delta-v (m/s) at which a vehicle counts as grown to that of its flight. */
     private static final double GROWN = 60;
 
     private static final double LEAST_SHARE = 0.04;
@@ -117,7 +117,7 @@ final class FlownSearch {
         return plan.mission().entering(design.entry(ascent())).afterAscent();
     }
 
-    /** What a choice costs, and the ideal speed gain (m/s) that it takes. */
+    /** What a choice costs, and the ideal delta-v (m/s) that it takes. */
     Found cost(FlownDesign design) {
         VehiclePlan sized = design.plan(plan, design.deltaV());
         VehicleSizing sizing;
@@ -223,7 +223,7 @@ final class FlownSearch {
         }
     }
 
-    /** The same choice once its speed gain is that of its own flight, steered anew where it no longer flies as before. */
+    /** The same choice once its delta-v is that of its own flight, steered anew where it no longer flies as before. */
     Found grown(Found found) {
         Found at = found;
         for (int i = 0; i < GROWTHS && at.flies(); i++) {
@@ -248,6 +248,51 @@ final class FlownSearch {
      * @return the best choice found, at least as good as the start
      */
     Found improved(Found start, double radius, double last, int flights) {
+        return improved(start, radius, last, flights, sharesFree);
+    }
+
+    /**
+     * The valley over the split is flat and the penalties make it bend, so that one search over everything can stop short:
+     * several splits, each held while the rest is searched, the best then searched over everything.
+     *
+     * @param start a choice that flies
+     * @param firsts shares of the first stage to try, that of the start besides
+     * @param flights most evaluations for each
+     * @return the best choice found
+     */
+    Found acrossSplits(Found start, double[] firsts, int flights) {
+        Found best = grown(improved(start, 0.06, 3e-3, flights, false));
+        for (double first : sharesFree ? firsts : new double[0]) {
+            Found other = grown(scannedIfNeeded(at(start.design(), first)));
+            if (other.flies()) {
+                other = grown(improved(other, 0.06, 3e-3, flights, false));
+            }
+            if (other.flies() && (!best.flies() || other.cost() < best.cost())) {
+                best = other;
+            }
+        }
+        return best;
+    }
+
+    private Found scannedIfNeeded(FlownDesign design) {
+        design.aim().ifPresent(optimizer::aimFrom);
+        Found found = cost(design);
+        return found.flies() ? found : scanned(design);
+    }
+
+    /** The same choice with another share of the first stage, those above in the same proportion as before. */
+    private static FlownDesign at(FlownDesign design, double first) {
+        double share = Math.max(LEAST_SHARE, Math.min(1 - LEAST_SHARE, first));
+        double rest = 1 - design.shares().get(0);
+        List<Double> shares = new ArrayList<>(List.of(share));
+        for (double above : design.shares().subList(1, design.shares().size())) {
+            shares.add(above / rest * (1 - share));
+        }
+        return new FlownDesign(
+                shares, design.engines(), design.insertion(), design.steering(), design.deltaV(), design.aim());
+    }
+
+    private Found improved(Found start, double radius, double last, int flights, boolean withShares) {
         List<Double> at = new ArrayList<>();
         List<Double> low = new ArrayList<>();
         List<Double> high = new ArrayList<>();
@@ -257,7 +302,7 @@ final class FlownSearch {
         if (insertionFree) {
             variable(at, low, high, design.insertion(), lowestInsertion, highestInsertion());
         }
-        if (sharesFree) {
+        if (withShares) {
             double left = 1;
             for (int i = 0; i < design.shares().size() - 1; i++) {
                 variable(at, low, high, design.shares().get(i) / left, LEAST_SHARE, 1 - LEAST_SHARE);
@@ -269,7 +314,7 @@ final class FlownSearch {
         Minimizer.within(
                 "flown " + asked.name(),
                 x -> {
-                    Found found = cost(design(design, x));
+                    Found found = cost(design(design, x, withShares));
                     if (found.cost() < best[0].cost()) {
                         best[0] = found;
                     }
@@ -295,11 +340,11 @@ final class FlownSearch {
         return list.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
-    private FlownDesign design(FlownDesign from, double[] x) {
+    private FlownDesign design(FlownDesign from, double[] x, boolean withShares) {
         int next = 2;
         double insertion = insertionFree ? x[next++] : from.insertion();
         List<Double> shares = from.shares();
-        if (sharesFree) {
+        if (withShares) {
             shares = new ArrayList<>();
             double left = 1;
             while (next < x.length) {

@@ -52,15 +52,15 @@ public final class FlownSizer {
     private static final int MOST_ROUNDS = 30;
     private static final int MOST_STARTS = 4;
 
-    /** Change of the speed gain (m/s) at which a first vehicle is near the one that its flight asks for. */
+    /** Change of the delta-v (m/s) at which a first vehicle is near the one that its flight asks for. */
     private static final double NEAR = 150;
 
-    /** Change of what is left over with the speed gain sized for (-) below which the last two rounds tell nothing. */
+    /** Change of what is left over with the delta-v sized for (-) below which the last two rounds tell nothing. */
     private static final double LEAST_SLOPE = 0.3;
 
     private static final double MOST_SLOPE = 2;
 
-    /** Largest change of the speed gain (m/s) from round to round. */
+    /** Largest change of the delta-v (m/s) from round to round. */
     private static final double LARGEST_STEP = 150;
 
     /** Improvement of the cost (-) for which another number of engines is taken. */
@@ -96,12 +96,16 @@ public final class FlownSizer {
                 plan.withNotes(List.of()), source, optimizer, lowestInsertion(ascent.mission(), atmosphere));
         FlownSearch.Found found = start(search, plan, source);
         progress.at(0.2, "a first flight found");
-        found = search.grown(search.improved(found, 0.08, 3e-3, 140));
+        found = search.acrossSplits(found, new double[] {0.25, 0.34, 0.43, 0.52}, 60);
+        found = search.grown(search.improved(found, 0.05, 3e-3, 100));
         learn(search, found, source, optimizer);
         progress.at(0.4, "split and steering chosen");
         found = search.grown(withEngines(search, found, progress));
         learn(search, found, source, optimizer);
-        found = search.grown(search.improved(search.grown(search.improved(found, 0.06, 3e-3, 140)), 0.02, 1e-3, 100));
+        double first = found.design().shares().get(0);
+        found = search.acrossSplits(
+                found, new double[] {first - 0.08, first - 0.04, first - 0.02, first + 0.02, first + 0.04, first + 0.08}, 50);
+        found = search.grown(search.improved(found, 0.02, 1e-3, 100));
         progress.at(0.9, "engines chosen");
         if (!found.flies()) {
             throw new LimitReached("ascent.orbit", whatToChange(plan, new VehicleSizer().size(plan, source), search));

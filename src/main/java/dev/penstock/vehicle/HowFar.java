@@ -30,8 +30,8 @@ import java.util.function.UnaryOperator;
  * Each by halving an interval whose one end closes and whose other does not, to 1e-4 of its width.
  *
  * @param reason why it does not close
- * @param asked ideal speed gain asked for (m/s)
- * @param reached largest ideal speed gain that closes (m/s); empty if none above a tenth of what is asked for does
+ * @param asked ideal delta-v asked for (m/s)
+ * @param reached largest ideal delta-v that closes (m/s); empty if none above a tenth of what is asked for does
  * @param impulseFactor specific impulse that closes over that there is (-); empty if five times as much does not
  * @param dryMassFactor dry mass that closes over that of its model (-); empty if not even weightless stages close
  * @param near the vehicle with an impulse somewhat above the one that just closes
@@ -84,7 +84,8 @@ public record HowFar(
         double asked = plan.mission().total();
         OptionalDouble reached =
                 edge(1, SMALLEST_SHARE, share -> closes(plan.withMission(DeltaVBudget.of(share * asked)), source));
-        OptionalDouble impulse = edge(1, MOST_IMPULSE, factor -> closes(plan, scaled(source, factor)));
+        OptionalDouble impulse = edge(
+                1, MOST_IMPULSE, factor -> closes(stronger(plan, factor), scaled(source, factor)));
         OptionalDouble dry = edge(1, 0, factor -> closes(plan.withStages(lighter(plan.stages(), factor)), source));
         HowFar found = new HowFar(
                 reason,
@@ -103,8 +104,8 @@ public record HowFar(
         for (double above : ABOVE) {
             double factor = above * impulseFactor.getAsDouble();
             try {
-                VehicleSizing sizing = new VehicleSizer().size(plan, scaled(source, factor));
-                Optional<FlownSizing> flight = flyer.map(f -> f.fly(plan, scaled(source, factor)));
+                VehicleSizing sizing = new VehicleSizer().size(stronger(plan, factor), scaled(source, factor));
+                Optional<FlownSizing> flight = flyer.map(f -> f.fly(stronger(plan, factor), scaled(source, factor)));
                 return new HowFar(
                         reason,
                         asked,
@@ -150,6 +151,15 @@ public record HowFar(
 
     private static EngineSource scaled(EngineSource source, double factor) {
         return file -> new ScaledEngine(source.engine(file), factor);
+    }
+
+    /** The plan with the impulse of its stated engines scaled. */
+    private static VehiclePlan stronger(VehiclePlan plan, double factor) {
+        return plan.withStages(plan.stages().stream()
+                .map(stage -> stage.stated()
+                        .map(engine -> stage.withStated(new ScaledEngine(engine, factor)))
+                        .orElse(stage))
+                .toList());
     }
 
     private static List<StagePlan> lighter(List<StagePlan> stages, double factor) {

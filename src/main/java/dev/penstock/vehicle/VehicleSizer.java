@@ -11,6 +11,7 @@ import dev.penstock.vehicle.plan.BoosterPlan;
 import dev.penstock.vehicle.plan.EngineCount;
 import dev.penstock.vehicle.plan.StagePlan;
 import dev.penstock.vehicle.plan.VehiclePlan;
+import dev.penstock.vehicle.stage.BodyFit;
 import dev.penstock.vehicle.stage.BoosterSizing;
 import dev.penstock.vehicle.stage.SplitOptimum;
 import dev.penstock.vehicle.stage.StageModel;
@@ -51,8 +52,8 @@ public final class VehicleSizer {
      */
     public VehicleSizing size(VehiclePlan plan, EngineSource source) {
         List<EnginePerformance> engines = new ArrayList<>();
-        plan.stages().forEach(stage -> engines.add(source.engine(stage.engineFile())));
-        return size(plan, engines, plan.boosters().map(b -> source.engine(b.engineFile())));
+        plan.stages().forEach(stage -> engines.add(source.of(stage)));
+        return size(plan, engines, plan.boosters().map(source::of));
     }
 
     /**
@@ -99,9 +100,9 @@ public final class VehicleSizer {
      */
     public double badness(VehiclePlan plan, EngineSource source) {
         List<EnginePerformance> engines = new ArrayList<>();
-        plan.stages().forEach(stage -> engines.add(source.engine(stage.engineFile())));
+        plan.stages().forEach(stage -> engines.add(source.of(stage)));
         Optional<BoosterSizing> boosters =
-                plan.boosters().map(b -> BoosterSizing.of(b, source.engine(b.engineFile())));
+                plan.boosters().map(b -> BoosterSizing.of(b, source.of(b)));
         if (plan.payload().isPresent() && plan.startMass().isPresent()) {
             return Math.log(ispFactor(plan, engines, boosters));
         }
@@ -241,9 +242,26 @@ public final class VehicleSizer {
                 ceiling);
     }
 
+    private static Warning tooSmall(StageSizing stage, BodyFit fit) {
+        return new Warning(
+                "vehicle",
+                String.format(
+                        Locale.ROOT,
+                        "the tanks of %s (%.4g m³) do not fit into its body by %.4g m³; a height of %.4g m instead of %.4g m"
+                                + " would hold them",
+                        stage.name(),
+                        fit.tanks(),
+                        fit.body().missing(fit.tanks()),
+                        fit.body().heightFor(fit.tanks()),
+                        fit.body().height()));
+    }
+
     private static List<Warning> warnings(VehiclePlan plan, List<StageSizing> stages) {
         List<Warning> warnings = new ArrayList<>();
         plan.notes().forEach(note -> warnings.add(new Warning("vehicle", note)));
+        for (StageSizing stage : stages) {
+            stage.body().filter(fit -> !fit.fits()).ifPresent(fit -> warnings.add(tooSmall(stage, fit)));
+        }
         StageSizing first = stages.get(0);
         if (first.thrustToWeight() < LEAST_LIFTOFF) {
             warnings.add(new Warning(

@@ -97,7 +97,7 @@ public final class VehicleTables {
                 VehicleFigures.ALL,
                 v,
                 "",
-                "start_mass_kg propellant_mass_kg dry_mass_kg payload_kg payload_fraction delta_v_m_s");
+                "start_mass_kg propellant_mass_kg dry_mass_kg payload_kg payload_fraction delta_v_m_s height_m");
     }
 
     /** @return one line for each stage and for the boosters beside it */
@@ -112,7 +112,8 @@ public final class VehicleTables {
      */
     public static PageTable stages(VehicleSizing v, String caption) {
         String both = "name engines start_mass_kg propellant_mass_kg oxidizer_mass_kg fuel_mass_kg dry_mass_kg isp_s";
-        String keys = both + " delta_v_m_s thrust_to_weight burn_time_s oxidizer_tank_m3 fuel_tank_m3";
+        String keys = both + " delta_v_m_s thrust_to_weight burn_time_s oxidizer_tank_m3 fuel_tank_m3"
+                + " diameter_m length_m";
         PageTable table = FigureRows.list(caption, StageFigures.STAGES, "stages", List.of(), keys);
         for (FigureTable.Placed<StageSizing> stage : StageFigures.STAGES.placed("stages", v.stages())) {
             List<FigureTable.Placed<BoosterSizing>> beside = stage.thing().boosters().stream()

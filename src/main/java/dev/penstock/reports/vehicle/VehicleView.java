@@ -68,7 +68,8 @@ public final class VehicleView {
                 + " t (of it propellant "
                 + Notation.TONNES.write(vehicle.propellantMass()) + " t, dry "
                 + Notation.TONNES.write(vehicle.dryMass())
-                + " t, payload " + Notation.TONNES.write(vehicle.payload()) + " t)" + line + line + TextTable.of(table);
+                + " t, payload " + Notation.TONNES.write(vehicle.payload()) + " t), stages "
+                + VehicleFigures.ALL.figure("height_m").text(vehicle) + " m high" + line + line + TextTable.of(table);
     }
 
     /**

@@ -3,7 +3,7 @@ package dev.penstock.vehicle.ascent;
 /**
  * What a flight of a search tells.
  *
- * @param margin speed gain left in the stages on reaching the orbit (m/s), below zero for what is missing
+ * @param margin delta-v left in the stages on reaching the orbit (m/s), below zero for what is missing
  * @param stagingPressure largest dynamic pressure where stages part (Pa)
  * @param overload time integral of the square of what dynamic pressure exceeds its limit by, over the limit (s)
  * @param heating free-molecular heat flux on reaching the orbit (W/m²)

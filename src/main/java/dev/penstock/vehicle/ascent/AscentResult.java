@@ -18,8 +18,8 @@ import java.util.Optional;
  * @param steering how the thrust was pointed
  * @param insertionTime time of reaching the orbit (s)
  * @param finalMass mass in orbit, unburnt propellant of the last stage included (kg)
- * @param margin speed gain left in the stages (m/s); negative if the orbit is beyond them, by that much
- * @param idealDeltaV speed gain by vacuum thrust alone (m/s)
+ * @param margin delta-v left in the stages (m/s); negative if the orbit is beyond them, by that much
+ * @param idealDeltaV delta-v by vacuum thrust alone (m/s)
  * @param gravityLoss speed lost to gravity, net of the centrifugal part in the turning frame (m/s)
  * @param dragLoss speed lost to drag (m/s)
  * @param steeringLoss speed lost by thrust not along the path (m/s)
@@ -70,7 +70,7 @@ public record AscentResult(
      * @param cutOff time they stop (s)
      * @param meanIsp impulse delivered over weight burnt (s)
      * @param vacuumIsp vacuum specific impulse (s)
-     * @param idealDeltaV speed gain by vacuum thrust alone (m/s)
+     * @param idealDeltaV delta-v by vacuum thrust alone (m/s)
      * @param altitude height at cut-off (m)
      * @param airSpeed speed through the air at cut-off (m/s)
      * @param dynamicPressure dynamic pressure at cut-off (Pa)

@@ -1,6 +1,7 @@
 package dev.penstock.vehicle.plan;
 
 import dev.penstock.errors.Require;
+import dev.penstock.vehicle.engine.EnginePerformance;
 import dev.penstock.vehicle.mass.DryMassModel;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -16,6 +17,7 @@ import java.util.OptionalDouble;
  * @param diameter outer diameter (m); empty for one that makes the tanks six diameters long
  * @param allowances propellant and volume that give no speed
  * @param dryMass dry-mass model
+ * @param stated their engine where it is stated by its figures
  */
 public record BoosterPlan(
         int count,
@@ -24,7 +26,20 @@ public record BoosterPlan(
         double propellant,
         OptionalDouble diameter,
         Allowances allowances,
-        DryMassModel dryMass) {
+        DryMassModel dryMass,
+        Optional<EnginePerformance> stated) {
+
+    /** Boosters whose engine a concept file gives. */
+    public BoosterPlan(
+            int count,
+            Optional<Path> engineFile,
+            int engines,
+            double propellant,
+            OptionalDouble diameter,
+            Allowances allowances,
+            DryMassModel dryMass) {
+        this(count, engineFile, engines, propellant, diameter, allowances, dryMass, Optional.empty());
+    }
 
     public BoosterPlan {
         Require.within("boosters", "number of boosters", count, 1, 12);

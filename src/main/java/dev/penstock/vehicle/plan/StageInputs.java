@@ -7,6 +7,7 @@ import dev.penstock.input.Usual;
 import dev.penstock.quantities.Constants;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
+import dev.penstock.vehicle.mass.BodyShape;
 import dev.penstock.vehicle.mass.DryMassInputs;
 import java.util.List;
 
@@ -17,6 +18,47 @@ public final class StageInputs {
             Input.text("name", "Name of the stage").follows("its number");
     public static final Input<String> ENGINE = Input.text("engine", "Concept file of its engine, relative to this file")
             .example("\"../heron.toml\"");
+
+    // ---- an engine stated by its figures
+
+    public static final Input<Double> ISP = Input.quantity(
+                    "isp",
+                    Dimension.TIME,
+                    Range.of(10, 2000),
+                    "Vacuum impulse of its engine, stated in place of a concept file")
+            .computed("by the engine's concept file")
+            .example("\"330 s\"");
+    public static final Input<Double> THRUST = Input.quantity(
+                    "thrust", Dimension.FORCE, Range.POSITIVE, "Vacuum thrust of one stated engine")
+            .computed("by the engine's concept file")
+            .example("\"500 kN\"");
+    public static final Input<Double> EXIT_AREA = Input.quantity(
+                    "exit_area",
+                    Dimension.AREA,
+                    Range.NOT_NEGATIVE,
+                    "Nozzle exit area of a stated engine, by which its thrust falls with ambient pressure")
+            .usual(Usual.of(0.0, "the same thrust at every height", ""));
+    public static final Input<Double> STATED_ENGINE_MASS = Input.quantity(
+                    "stated_engine_mass", Dimension.MASS, Range.NOT_NEGATIVE, "Mass of one stated engine")
+            .follows("its thrust over 70 times standard gravity, " + Usual.COMMON);
+    public static final Input<String> OXIDIZER = Input.text("oxidizer", "Oxidizer of a stated engine, a file in fluids")
+            .follows("the usual one");
+    public static final Input<String> FUEL = Input.text("fuel", "Fuel of a stated engine, a file in fluids")
+            .follows("the usual one");
+    public static final Input<Double> MIXTURE_RATIO = Input.ratio(
+                    "mixture_ratio", Range.of(0.01, 100), "Oxidizer over fuel by mass of a stated engine")
+            .usual(Usual.common(2.6));
+    public static final Input<Double> OXIDIZER_DENSITY = Input.quantity(
+                    "oxidizer_density", Dimension.DENSITY, Range.of(10, 5000), "Density of its oxidizer as loaded")
+            .computed("as stored");
+    public static final Input<Double> FUEL_DENSITY = Input.quantity(
+                    "fuel_density", Dimension.DENSITY, Range.of(10, 5000), "Density of its fuel as loaded")
+            .computed("as stored");
+
+    private static final Input<?>[] STATED = {
+        ISP, THRUST, EXIT_AREA, STATED_ENGINE_MASS, OXIDIZER, FUEL, MIXTURE_RATIO, OXIDIZER_DENSITY, FUEL_DENSITY
+    };
+
     public static final Input<Double> DELTA_V_SHARE = Input.ratio(
                     "delta_v_share", Range.of(0.001, 1), "Its share of the ideal delta-v")
             .computed("the split with the least start mass, by the flight where it is flown");
@@ -85,6 +127,33 @@ public final class StageInputs {
     public static final InputGroup RECOVERY =
             InputGroup.table("recovery", "How the stage comes back", MODE, BOOSTBACK, ENTRY, LANDING);
 
+    // ---- body
+
+    public static final Input<BodyShape.Kind> SHAPE = Input.choice("shape", BodyShape.Kind.class, "Shape of the body")
+            .usual(Usual.of(BodyShape.Kind.CYLINDER, "a cylinder", ""));
+    public static final Input<Double> HEIGHT = Input.quantity(
+                    "height", Dimension.LENGTH, Range.of(0.05, 1000), "Height of the body, none for a sphere")
+            .computed("the diameter of a sphere");
+    public static final Input<Double> BASE_DIAMETER = Input.quantity(
+                    "base_diameter", Dimension.LENGTH, Range.of(0.05, 200), "Diameter of the base")
+            .example("\"4 m\"");
+    public static final Input<Double> TOP_DIAMETER = Input.quantity(
+                    "top_diameter", Dimension.LENGTH, Range.of(0, 200), "Diameter of the top of a tapered body")
+            .computed("none but for a tapered body");
+    public static final Input<Double> FILLING = Input.ratio(
+                    "filling", Range.of(0.01, 1), "Share of the body's volume that tanks may take")
+            .usual(Usual.common(0.8));
+
+    public static final InputGroup BODY = InputGroup.table(
+                    "body",
+                    "Body of given shape that the tanks must fit into",
+                    SHAPE,
+                    HEIGHT,
+                    BASE_DIAMETER,
+                    TOP_DIAMETER,
+                    FILLING)
+            .ifWritten();
+
     // ---- boosters
 
     public static final Input<Integer> COUNT =
@@ -100,7 +169,7 @@ public final class StageInputs {
 
     public static InputGroup stage(boolean ownEngine) {
         InputGroup group = InputGroup.table("stage", "One stage, the lowest first", NAME);
-        group = ownEngine ? group.and(ENGINE) : group;
+        group = ownEngine ? group.and(ENGINE).and(STATED) : group;
         return group.and(
                         DELTA_V_SHARE,
                         DIAMETER,
@@ -109,12 +178,12 @@ public final class StageInputs {
                         ENGINES_OUT,
                         THRUST_TO_WEIGHT_ENGINE_OUT,
                         IGNITION_PRESSURE)
-                .with(ALLOWANCES, RECOVERY, DryMassInputs.GROUP);
+                .with(ALLOWANCES, RECOVERY, DryMassInputs.GROUP, BODY);
     }
 
     public static InputGroup boosters(boolean ownEngine) {
         InputGroup group = InputGroup.table("boosters", "Boosters beside the first stage", COUNT);
-        group = ownEngine ? group.and(ENGINE) : group;
+        group = ownEngine ? group.and(ENGINE).and(STATED) : group;
         return group.and(BOOSTER_ENGINES, PROPELLANT, DIAMETER)
                 .with(ALLOWANCES, DryMassInputs.GROUP)
                 .ifWritten();

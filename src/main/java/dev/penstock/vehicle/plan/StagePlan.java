@@ -1,6 +1,8 @@
 package dev.penstock.vehicle.plan;
 
 import dev.penstock.errors.Require;
+import dev.penstock.vehicle.engine.EnginePerformance;
+import dev.penstock.vehicle.mass.BodyShape;
 import dev.penstock.vehicle.mass.DryMassModel;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -19,7 +21,9 @@ import java.util.OptionalDouble;
  * @param commonBulkhead whether the tanks share a head
  * @param recovery how it comes back
  * @param ignitionPressure ambient pressure at ignition (Pa), for the thrust-to-weight ratio
- * @param fairingAfter ideal speed gain of this stage after which its fairing goes overboard (m/s)
+ * @param fairingAfter ideal delta-v of this stage after which its fairing goes overboard (m/s)
+ * @param body shape of the body that its tanks must fit into, if one is given
+ * @param stated its engine where it is stated by its figures; empty where a concept file gives it
  */
 public record StagePlan(
         String name,
@@ -32,7 +36,9 @@ public record StagePlan(
         boolean commonBulkhead,
         Recovery recovery,
         double ignitionPressure,
-        double fairingAfter) {
+        double fairingAfter,
+        Optional<BodyShape> body,
+        Optional<EnginePerformance> stated) {
 
     /** A stage whose fairing, if any, goes overboard at its ignition. */
     public StagePlan(
@@ -57,12 +63,14 @@ public record StagePlan(
                 commonBulkhead,
                 recovery,
                 ignitionPressure,
-                0);
+                0,
+                Optional.empty(),
+                Optional.empty());
     }
 
     public StagePlan {
         Require.notNegative(name, "ignition pressure (Pa)", ignitionPressure);
-        Require.notNegative(name, "speed gain before the fairing goes (m/s)", fairingAfter);
+        Require.notNegative(name, "delta-v before the fairing goes (m/s)", fairingAfter);
     }
 
     /**
@@ -81,7 +89,9 @@ public record StagePlan(
                 commonBulkhead,
                 recovery,
                 ignitionPressure,
-                fairingAfter);
+                fairingAfter,
+                body,
+                stated);
     }
 
     /**
@@ -101,11 +111,13 @@ public record StagePlan(
                 commonBulkhead,
                 how,
                 ignitionPressure,
-                fairingAfter);
+                fairingAfter,
+                body,
+                stated);
     }
 
     /**
-     * @param speedGain ideal speed gain after which its fairing goes overboard (m/s)
+     * @param speedGain ideal delta-v after which its fairing goes overboard (m/s)
      * @return the same stage with that
      */
     public StagePlan withFairingAfter(double speedGain) {
@@ -120,11 +132,13 @@ public record StagePlan(
                 commonBulkhead,
                 recovery,
                 ignitionPressure,
-                speedGain);
+                speedGain,
+                body,
+                stated);
     }
 
     /**
-     * @param share share of the ideal speed gain (-)
+     * @param share share of the ideal delta-v (-)
      * @return the same stage with that
      */
     public StagePlan withShare(double share) {
@@ -139,6 +153,29 @@ public record StagePlan(
                 commonBulkhead,
                 recovery,
                 ignitionPressure,
-                fairingAfter);
+                fairingAfter,
+                body,
+                stated);
+    }
+
+    /**
+     * @param engine its engine, stated by its figures
+     * @return the same stage with that
+     */
+    public StagePlan withStated(EnginePerformance engine) {
+        return new StagePlan(
+                name,
+                engineFile,
+                engines,
+                deltaVShare,
+                diameter,
+                allowances,
+                dryMass,
+                commonBulkhead,
+                recovery,
+                ignitionPressure,
+                fairingAfter,
+                body,
+                Optional.of(engine));
     }
 }

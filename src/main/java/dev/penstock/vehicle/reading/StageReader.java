@@ -3,6 +3,8 @@ package dev.penstock.vehicle.reading;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.input.InputTable;
 import dev.penstock.input.Usual;
+import dev.penstock.vehicle.engine.EnginePerformance;
+import dev.penstock.vehicle.mass.BodyShape;
 import dev.penstock.vehicle.mass.DryMassInputs;
 import dev.penstock.vehicle.plan.Allowances;
 import dev.penstock.vehicle.plan.EngineCount;
@@ -40,7 +42,10 @@ final class StageReader {
     StagePlan stage(String defaultName, int index, int count) {
         boolean ownTable = !table.path().isEmpty() && !table.path().equals(VehicleInputs.IN_CONCEPT.key());
         String name = ownTable ? table.read(StageInputs.NAME, Usual.of(defaultName, "its number", "")) : defaultName;
-        Optional<Path> engine = engineFile(table, folder);
+        StatedEngineReader figures = new StatedEngineReader(table, fluids);
+        boolean byFigures = folder.isPresent() && figures.stated();
+        Optional<EnginePerformance> stated = byFigures ? figures.engine(name) : Optional.empty();
+        Optional<Path> engine = byFigures ? Optional.empty() : engineFile(table, folder);
         OptionalDouble share = table.number(StageInputs.DELTA_V_SHARE);
         OptionalDouble diameter = table.number(StageInputs.DIAMETER);
         EngineCount engines = engines(index);
@@ -57,11 +62,32 @@ final class StageReader {
                 dryMass.commonBulkhead(),
                 recovery,
                 index == 0 ? groundPressure() : 0,
-                index == 0 ? FIRST_STAGE_FAIRING : 0);
+                index == 0 ? FIRST_STAGE_FAIRING : 0,
+                body(),
+                stated);
     }
 
     static Optional<Path> engineFile(InputTable table, Optional<Path> folder) {
         return folder.map(f -> f.resolve(table.read(StageInputs.ENGINE)).normalize());
+    }
+
+    private Optional<BodyShape> body() {
+        InputTable t = table.table(StageInputs.BODY);
+        if (!table.has(StageInputs.BODY.key())) {
+            return Optional.empty();
+        }
+        BodyShape.Kind kind = t.read(StageInputs.SHAPE);
+        double base = t.read(StageInputs.BASE_DIAMETER);
+        OptionalDouble height = t.number(StageInputs.HEIGHT);
+        OptionalDouble top = t.number(StageInputs.TOP_DIAMETER);
+        double filling = t.read(StageInputs.FILLING);
+        if (kind != BodyShape.Kind.SPHERE && height.isEmpty()) {
+            t.problem(StageInputs.HEIGHT, "missing", "only a sphere needs none; write for example height = \"20 m\"");
+        }
+        if (kind == BodyShape.Kind.TAPERED && top.isEmpty()) {
+            t.problem(StageInputs.TOP_DIAMETER, "missing", "a tapered body needs it; write for example \"3 m\"");
+        }
+        return base > 0 ? Optional.of(new BodyShape(kind, height.orElse(base), base, top.orElse(0), filling)) : Optional.empty();
     }
 
     private double groundPressure() {

@@ -19,6 +19,7 @@ import dev.penstock.provenance.ModelCard;
 import dev.penstock.provenance.Origin;
 import dev.penstock.provenance.Place;
 import dev.penstock.quantities.Notation;
+import dev.penstock.vehicle.mass.BodyShape;
 import dev.penstock.vehicle.mass.MassLine;
 import dev.penstock.vehicle.mass.MassTable;
 import dev.penstock.vehicle.plan.Recovery;
@@ -141,6 +142,22 @@ public final class StageFigures {
             .outsideDocuments()
             .table();
 
+    /** Figures of the body that a stage is given. */
+    public static final FigureTable<BodyFit> BODY = FigureTable.<BodyFit>ofOne()
+            .word("shape", "shape", b -> b.body().kind().name().toLowerCase(java.util.Locale.ROOT))
+            .word("fits", "tanks fit", BodyFit::fits)
+            .number("volume_m3", "volume", VOLUME, b -> b.body().volume())
+            .by(BodyShape.CARD, table("body"))
+            .number("tanks_m3", "tanks", VOLUME, BodyFit::tanks)
+            .by(BodyShape.CARD, table("body"))
+            .number("missing_m3", "missing for the tanks", VOLUME, b -> b.body().missing(b.tanks()))
+            .by(BodyShape.CARD, own("volume_m3", "tanks_m3"), table("body"))
+            .number("height_m", "height", METRES, b -> b.body().height())
+            .by(BodyShape.CARD, table("body"))
+            .number("height_needed_m", "height needed", METRES, b -> b.body().heightFor(b.tanks()))
+            .by(BodyShape.CARD, own("volume_m3", "tanks_m3", "height_m"), table("body"))
+            .table();
+
     /** Figures of a stage. */
     public static final FigureTable<StageSizing> STAGES = FigureTable.named(StageSizing::name)
             .word("name", "stage", StageSizing::name)
@@ -217,6 +234,8 @@ public final class StageFigures {
             .from((s, at) -> lines(Definitions.SUM, s, at, "mass_kg", GROWTH))
             .each("dry_mass", s -> DryLine.of(s.dryMass()), DRY_MASS)
             .part("boosters", StageSizing::boosters, BOOSTERS, VehiclePlaces::boosters)
+            .leftOutIfAbsent()
+            .part("body", StageSizing::body, BODY)
             .leftOutIfAbsent()
             .number("above_kg", "carried", TONNES, StageSizing::above)
             .by(ModelCard.SAME, values(BEFORE))

@@ -120,8 +120,14 @@ public final class StageModel {
                 contents,
                 dry,
                 plan.fairingAfter() < deltaV ? plan.dryMass().fairing() : 0,
+                fit(contents),
                 deltaV,
                 thrust / (startMass * Constants.STANDARD_GRAVITY));
+    }
+
+    private Optional<BodyFit> fit(StageContents contents) {
+        double tanks = contents.oxidizerTank().volume() + contents.fuelTank().volume();
+        return plan.body().map(body -> new BodyFit(body, tanks));
     }
 
     /** Propellant of this stage burnt for the delta-v (kg), boosters helping. */

@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param contents tanks and outer shape
  * @param dryMass dry mass, line by line
  * @param overboard the part of the dry mass that goes overboard while the stage burns: its fairing (kg)
+ * @param body whether its tanks fit into the body that it is given, if it is
  * @param deltaV ideal delta-v of this stage (m/s)
  * @param thrustToWeight thrust over weight at ignition (-)
  */
@@ -34,6 +35,7 @@ public record StageSizing(
         StageContents contents,
         MassTable dryMass,
         double overboard,
+        Optional<BodyFit> body,
         double deltaV,
         double thrustToWeight) {
 

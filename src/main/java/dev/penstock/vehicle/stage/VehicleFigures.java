@@ -147,6 +147,8 @@ public final class VehicleFigures {
             .lessIsBetter()
             .number("delta_v_m_s", "ideal delta-v", SPEED, VehicleSizing::deltaV)
             .from((v, at) -> new Origin(Definitions.SUM, stages(v, "delta_v_m_s")))
+            .number("height_m", "height of the stages, fairing apart", fixed("m", "m", 1, 1), VehicleSizing::height)
+            .from((v, at) -> new Origin(Definitions.SUM, stages(v, "length_m")))
             .optional(
                     "isp_needed_over_isp",
                     "specific impulse needed over that there is",

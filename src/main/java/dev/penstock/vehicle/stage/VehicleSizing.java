@@ -78,6 +78,11 @@ public record VehicleSizing(
                 .sum();
     }
 
+    /** @return height of the stages one upon the other (m), fairing apart */
+    public double height() {
+        return stages.stream().mapToDouble(s -> s.contents().length()).sum();
+    }
+
     /** @return ideal delta-v of all stages (m/s) */
     public double deltaV() {
         return stages.stream().mapToDouble(StageSizing::deltaV).sum();

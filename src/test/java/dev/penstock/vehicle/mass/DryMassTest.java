@@ -190,4 +190,39 @@ class DryMassTest {
             assertThat(high).isGreaterThanOrEqualTo(low);
         }
     }
+
+    @Test
+    void whatIsStatedDoesNotGrow() {
+        DryMassDesign plain = DryMassDesign.PLAIN;
+        DryMassDesign covered = new DryMassDesign(
+                plain.tankKind(),
+                plain.material(),
+                plain.pressurant(),
+                false,
+                plain.collapseFactor(),
+                OptionalDouble.of(800),
+                false,
+                900,
+                Optional.empty(),
+                0.1);
+        MassTable table = new BuiltUpDryMass(covered).estimate(stage(false));
+        assertThat(table.growth()).isCloseTo(0.1 * (table.estimated() - 900 - 2 * 800), within(1e-9));
+        assertThat(new GivenDryMass(5000, 0).estimate(stage(false)).total()).isEqualTo(5000);
+    }
+
+    @Test
+    void bodiesHoldTheirVolume() {
+        // volumes of solids, from the textbook; a cone is a tapered body without top, a cylinder one as wide above
+        assertThat(new BodyShape(BodyShape.Kind.SPHERE, 3, 3, 0, 1).volume()).isCloseTo(4.5 * Math.PI, within(1e-12));
+        double cone = new BodyShape(BodyShape.Kind.CONE, 12, 4, 0, 1).volume();
+        assertThat(cone).isCloseTo(16 * Math.PI, within(1e-12));
+        assertThat(new BodyShape(BodyShape.Kind.TAPERED, 12, 4, 0, 1).volume()).isCloseTo(cone, within(1e-12));
+        BodyShape cylinder = new BodyShape(BodyShape.Kind.CYLINDER, 12, 4, 0, 0.8);
+        assertThat(new BodyShape(BodyShape.Kind.TAPERED, 12, 4, 4, 1).volume())
+                .isCloseTo(cylinder.volume(), within(1e-12));
+        double tanks = 0.9 * cylinder.volume();
+        assertThat(cylinder.missing(tanks)).isCloseTo(0.1 * cylinder.volume(), within(1e-9));
+        BodyShape higher = new BodyShape(BodyShape.Kind.CYLINDER, cylinder.heightFor(tanks), 4, 0, 0.8);
+        assertThat(higher.missing(tanks)).isCloseTo(0, within(1e-9));
+    }
 }

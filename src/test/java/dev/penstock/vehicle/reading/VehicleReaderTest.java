@@ -2,6 +2,7 @@ package dev.penstock.vehicle.reading;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.fluids.FluidLibrary;
@@ -11,6 +12,9 @@ import dev.penstock.vehicle.plan.DeltaVBudget;
 import dev.penstock.vehicle.plan.Recovery;
 import dev.penstock.vehicle.plan.StagePlan;
 import dev.penstock.vehicle.plan.VehiclePlan;
+import dev.penstock.vehicle.VehicleSizer;
+import dev.penstock.vehicle.stage.StageSizing;
+import dev.penstock.vehicle.stage.VehicleSizing;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -169,7 +173,7 @@ class VehicleReaderTest {
                 """;
         assertThatThrownBy(() -> read(text, Map.of()))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessageContaining("stage[0].dry_mass.mass is \"-5 t\"; allowed is above 0 t")
+                .hasMessageContaining("stage[0].dry_mass.mass is \"-5 t\"; allowed is 0 t or more")
                 .hasMessageContaining("boosters.propellant is \"0 t\"; allowed is above 0 t");
     }
 
@@ -201,5 +205,52 @@ class VehicleReaderTest {
         assertThat(ascent.mission().insertionAltitude()).isEqualTo(200e3);
         assertThat(ascent.mission().apogeeAltitude()).isEqualTo(400e3);
         assertThat(ascent.dragTable().coefficient(1.5)).isEqualTo(0.45);
+    }
+
+    private static final String BY_FIGURES =
+            """
+            name = "First guess"
+            payload = "2 t"
+            [mission]
+            delta_v = "9300 m/s"
+            [[stage]]
+            isp = "310 s"
+            thrust = "900 kN"
+            exit_area = "0.9 m²"
+            mixture_ratio = 2.3
+            oxidizer_density = "1200 kg/m³"
+            [stage.dry_mass]
+            mass = "0 kg"
+            [stage.body]
+            shape = "sphere"
+            base_diameter = "1 m"
+            [[stage]]
+            isp = "345 s"
+            thrust = "80 kN"
+            [stage.dry_mass]
+            structural_coefficient = 0.08
+            """;
+
+    @Test
+    void anImpulseIsEnoughForAFirstEstimate() throws IOException {
+        VehiclePlan plan = read(BY_FIGURES, Map.of());
+        assertThat(plan.engineFiles()).isEmpty();
+        VehicleSizing sized = new VehicleSizer().size(plan, file -> {
+            throw new AssertionError("no concept is needed");
+        });
+        StageSizing lower = sized.stages().get(0);
+        assertThat(lower.isp()).isCloseTo(310, within(1e-9));
+        assertThat(lower.engine().thrustAt(101325)).isCloseTo(900e3 - 0.9 * 101325, within(1e-6));
+        assertThat(lower.engine().oxidizer().density()).isEqualTo(1200);
+        assertThat(lower.propellant().oxidizer() / lower.propellant().fuel()).isCloseTo(2.3, within(1e-9));
+        assertThat(lower.dryMass().total()).isZero();
+        assertThat(sized.warnings()).anySatisfy(w -> assertThat(w.message()).contains("do not fit into its body"));
+    }
+
+    @Test
+    void figuresOfAnEngineComeTogetherAndWithoutAFile() {
+        assertThatThrownBy(() -> read(BY_FIGURES.replace("thrust = \"900 kN\"", "engine = \"../some.toml\""), Map.of()))
+                .hasMessageContaining("a stated engine needs thrust beside isp")
+                .hasMessageContaining("given together with isp or thrust");
     }
 }
