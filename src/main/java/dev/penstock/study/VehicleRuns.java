@@ -172,13 +172,30 @@ public final class VehicleRuns {
                     : engines.vehicles().read(file, other);
             return PayloadToOrbit.of(
                     flown,
-                    plan.ascent().orElseThrow().mission(),
-                    plan.mission().afterAscent(),
+                    plan.ascent().orElseThrow(),
+                    plan.mission(),
                     inclination,
                     new StandardAtmosphere1976());
         } catch (InvalidInput e) {
             return PayloadToOrbit.without(altitude, inclination, e);
         }
+    }
+
+    /**
+     * @param file vehicle file, or concept file with a table {@code [vehicle]}
+     * @param changes values by dotted path that replace or add to what the file says
+     * @param plan what the file says of the vehicle
+     * @return the concept of each engine, by its file; by none where the concept carries the vehicle
+     */
+    public Map<Optional<Path>, Concept> concepts(Path file, Map<String, String> changes, VehiclePlan plan) {
+        if (InputFile.read(file, changes).root().has("cycle")) {
+            return Map.of(Optional.empty(), engines.read(file, changes));
+        }
+        List<Path> files = engineFiles(plan);
+        Function<Path, Map<String, String>> own = ofEngines(files, changes);
+        Map<Optional<Path>, Concept> concepts = new LinkedHashMap<>();
+        files.forEach(engine -> concepts.put(Optional.of(engine), engines.read(engine, own.apply(engine))));
+        return concepts;
     }
 
     private record Request(VehiclePlan plan, EngineSource source) {}

@@ -40,6 +40,10 @@ record FlownDesign(
         return new FlownDesign(shares, engines, insertion, steering, speedGain, Optional.of(angles));
     }
 
+    FlownDesign sizedFor(double speedGain) {
+        return new FlownDesign(shares, engines, insertion, steering, speedGain, aim);
+    }
+
     FlownDesign withEngines(int stage, int number) {
         List<Integer> changed = new ArrayList<>(engines);
         changed.set(stage, number);

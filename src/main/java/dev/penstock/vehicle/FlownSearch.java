@@ -53,6 +53,7 @@ final class FlownSearch {
     private static final double LEAST_LIFTOFF = 1.2;
 
     private static final int GROWTHS = 6;
+    private static final int STEERED_FLIGHTS = 50;
 
     /** Change of the delta-v (m/s) at which a vehicle counts as grown to that of its flight. */
     private static final double GROWN = 60;
@@ -223,6 +224,13 @@ final class FlownSearch {
         }
     }
 
+    /** The same vehicle steered anew to the same height. */
+    Found steered(FlownDesign design) {
+        design.aim().ifPresent(optimizer::aimFrom);
+        Found start = cost(design);
+        return improved(start.flies() ? start : scanned(design), 0.04, 2e-3, STEERED_FLIGHTS, false, false);
+    }
+
     /** The same choice once its delta-v is that of its own flight, steered anew where it no longer flies as before. */
     Found grown(Found found) {
         Found at = found;
@@ -248,7 +256,7 @@ final class FlownSearch {
      * @return the best choice found, at least as good as the start
      */
     Found improved(Found start, double radius, double last, int flights) {
-        return improved(start, radius, last, flights, sharesFree);
+        return improved(start, radius, last, flights, sharesFree, insertionFree);
     }
 
     /**
@@ -261,11 +269,11 @@ final class FlownSearch {
      * @return the best choice found
      */
     Found acrossSplits(Found start, double[] firsts, int flights) {
-        Found best = grown(improved(start, 0.06, 3e-3, flights, false));
+        Found best = grown(improved(start, 0.06, 3e-3, flights, false, insertionFree));
         for (double first : sharesFree ? firsts : new double[0]) {
             Found other = grown(scannedIfNeeded(at(start.design(), first)));
             if (other.flies()) {
-                other = grown(improved(other, 0.06, 3e-3, flights, false));
+                other = grown(improved(other, 0.06, 3e-3, flights, false, insertionFree));
             }
             if (other.flies() && (!best.flies() || other.cost() < best.cost())) {
                 best = other;
@@ -292,14 +300,15 @@ final class FlownSearch {
                 shares, design.engines(), design.insertion(), design.steering(), design.deltaV(), design.aim());
     }
 
-    private Found improved(Found start, double radius, double last, int flights, boolean withShares) {
+    private Found improved(
+            Found start, double radius, double last, int flights, boolean withShares, boolean withInsertion) {
         List<Double> at = new ArrayList<>();
         List<Double> low = new ArrayList<>();
         List<Double> high = new ArrayList<>();
         FlownDesign design = start.design();
         variable(at, low, high, Math.log(design.steering().tilt()), Math.log(Steering.LEAST_TILT), Math.log(Steering.MOST_TILT));
         variable(at, low, high, design.steering().freeAbove(), Steering.LEAST_FREE_ABOVE, Steering.MOST_FREE_ABOVE);
-        if (insertionFree) {
+        if (withInsertion) {
             variable(at, low, high, design.insertion(), lowestInsertion, highestInsertion());
         }
         if (withShares) {
@@ -314,7 +323,7 @@ final class FlownSearch {
         Minimizer.within(
                 "flown " + asked.name(),
                 x -> {
-                    Found found = cost(design(design, x, withShares));
+                    Found found = cost(design(design, x, withShares, withInsertion));
                     if (found.cost() < best[0].cost()) {
                         best[0] = found;
                     }
@@ -340,9 +349,9 @@ final class FlownSearch {
         return list.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
-    private FlownDesign design(FlownDesign from, double[] x, boolean withShares) {
+    private static FlownDesign design(FlownDesign from, double[] x, boolean withShares, boolean withInsertion) {
         int next = 2;
-        double insertion = insertionFree ? x[next++] : from.insertion();
+        double insertion = withInsertion ? x[next++] : from.insertion();
         List<Double> shares = from.shares();
         if (withShares) {
             shares = new ArrayList<>();

@@ -6,6 +6,7 @@ import dev.penstock.vehicle.ascent.AscentOptimizer;
 import dev.penstock.vehicle.ascent.AscentResult;
 import dev.penstock.vehicle.ascent.AscentVehicle;
 import dev.penstock.vehicle.ascent.FlightSegment;
+import dev.penstock.vehicle.ascent.Steering;
 import dev.penstock.vehicle.ascent.Thrusters;
 import dev.penstock.vehicle.stage.BoosterSizing;
 import dev.penstock.vehicle.stage.StageSizing;
@@ -19,8 +20,9 @@ import java.util.Optional;
  *
  * <pre>∂P/∂x = − (∂m/∂x) / (∂m/∂P)</pre>
  *
- * m is the speed left in the stages after flying to the same orbit. Central differences of flights with the tilt of the best
- * flight: about the best tilt the speed left does not change with it, so that the derivative along it is that of best flights. What
+ * m is the speed left in the stages after flying to the same orbit. Central differences of flights with the steering
+ * that leaves most speed, limits on the way apart: about it the speed left does not change with the steering, so that the derivative
+ * is that of best flights. What
  * boosters burn together with the first stage lasts as long as the boosters do.
  *
  * @param stages one for each stage, lowest first
@@ -66,11 +68,13 @@ public record PayloadPartials(List<Stage> stages) {
         private final FlownSizing flown;
         private final AscentResult flight;
         private final AscentOptimizer optimizer;
+        private final Steering best;
 
         Differences(FlownSizing flown, Atmosphere atmosphere) {
             this.flown = flown;
             this.flight = flown.ascent();
             this.optimizer = new AscentOptimizer(atmosphere);
+            this.best = optimizer.steeredFrom(flight.vehicle(), flight.mission(), flight.choice());
         }
 
         PayloadPartials partials() {
@@ -103,7 +107,7 @@ public record PayloadPartials(List<Stage> stages) {
 
         private double left(AscentVehicle vehicle) {
             return optimizer
-                    .flyWithTilt(vehicle, flight.mission(), flight.tilt())
+                    .flyWith(vehicle, flight.mission(), best)
                     .margin();
         }
 
@@ -113,13 +117,9 @@ public record PayloadPartials(List<Stage> stages) {
             List<FlightSegment> segments = new ArrayList<>(own.segments());
             if (stage >= 0) {
                 String name = flown.sizing().stages().get(stage).name();
-                segments.replaceAll(s -> s.name().equals(name)
-                        ? new FlightSegment(
-                                s.name(), s.thrusters(), s.coast(), s.spentBefore(), s.burn(), s.droppedAfter() + mass)
-                        : s);
+                segments.replaceAll(s -> s.name().equals(name) ? s.withDropped(s.droppedAfter() + mass) : s);
             }
-            return new AscentVehicle(
-                    own.name(), own.startMass() + mass, segments, own.referenceArea(), own.dragTable());
+            return own.withSegments(segments).withStartMass(own.startMass() + mass);
         }
 
         /** Other engines in a stage, which are the first group wherever they burn. */
@@ -142,15 +142,10 @@ public record PayloadPartials(List<Stage> stages) {
                         new ArrayList<>(segment.thrusters().groups());
                 Thrusters.Group first = groups.get(0);
                 groups.set(0, new Thrusters.Group(new ScaledEngine(first.engine(), impulse, thrust), first.count()));
-                segments.add(new FlightSegment(
-                        segment.name(),
-                        new Thrusters(groups),
-                        segment.coast(),
-                        segment.spentBefore(),
-                        segment.burn() + (together ? moved : -moved),
-                        segment.droppedAfter()));
+                segments.add(
+                        segment.burning(new Thrusters(groups), segment.burn() + (together ? moved : -moved)));
             }
-            return new AscentVehicle(own.name(), own.startMass(), segments, own.referenceArea(), own.dragTable());
+            return own.withSegments(segments);
         }
     }
 }

@@ -9,7 +9,10 @@ import dev.penstock.vehicle.ascent.AscentMission;
 import dev.penstock.vehicle.ascent.AscentOptimizer;
 import dev.penstock.vehicle.ascent.AscentResult;
 import dev.penstock.vehicle.ascent.AscentVehicle;
-import dev.penstock.vehicle.ascent.FlightProgress;
+import dev.penstock.vehicle.ascent.Steering;
+import dev.penstock.vehicle.plan.AscentPlan;
+import dev.penstock.vehicle.plan.DeltaVBudget;
+import dev.penstock.vehicle.plan.OrbitEntry;
 import java.util.OptionalDouble;
 
 /**
@@ -30,14 +33,23 @@ public record PayloadToOrbit(double altitude, double inclination, OptionalDouble
 
     /**
      * @param flown a vehicle and its flight, for its own orbit
-     * @param mission another orbit
-     * @param afterAscent speed that this mission keeps for manoeuvres and reserve (m/s)
+     * @param ascent a flight to another orbit; where it leaves the insertion height open, that of the vehicle's own flight serves
+     * @param budget what that orbit asks, of which manoeuvres and reserve are kept
      * @param inclination inclination to show (rad)
      * @param atmosphere the air
      * @return the payload there
      */
     public static PayloadToOrbit of(
-            FlownSizing flown, AscentMission mission, double afterAscent, double inclination, Atmosphere atmosphere) {
+            FlownSizing flown, AscentPlan ascent, DeltaVBudget budget, double inclination, Atmosphere atmosphere) {
+        AscentMission mission = ascent.mission();
+        double afterAscent = budget.afterAscent();
+        if (ascent.insertionFree()) {
+            double own = flown.ascent().mission().insertionAltitude();
+            mission = mission.insertingAt(Math.min(own, mission.apogeeAltitude()));
+            afterAscent = budget.entering(new OrbitEntry(
+                            mission.planet(), mission.insertionAltitude(), mission.apogeeAltitude()))
+                    .afterAscent();
+        }
         try {
             double payload = search(flown, mission, afterAscent, new AscentOptimizer(atmosphere));
             return new PayloadToOrbit(mission.apogeeAltitude(), inclination, OptionalDouble.of(payload), "");
@@ -56,7 +68,7 @@ public record PayloadToOrbit(double altitude, double inclination, OptionalDouble
         return new PayloadToOrbit(altitude, inclination, OptionalDouble.empty(), why.getMessage());
     }
 
-    /** A secant on the payload; each flight begins with the tilt of the last. */
+    /** A secant on the payload; each flight begins with the steering of the last. */
     private static double search(
             FlownSizing flown, AscentMission mission, double afterAscent, AscentOptimizer optimizer) {
         AscentVehicle own = flown.ascent().vehicle();
@@ -72,16 +84,11 @@ public record PayloadToOrbit(double altitude, double inclination, OptionalDouble
                                 .total());
         double before = Double.NaN;
         double missBefore = Double.NaN;
-        OptionalDouble tilt = OptionalDouble.of(flown.ascent().tilt());
+        Steering steering = flown.ascent().choice();
         for (int i = 0; i < MOST_FLIGHTS; i++) {
-            AscentVehicle vehicle = new AscentVehicle(
-                    own.name(),
-                    own.startMass() + payload - designed,
-                    own.segments(),
-                    own.referenceArea(),
-                    own.dragTable());
-            AscentResult flight = optimizer.estimate(vehicle, mission, tilt, FlightProgress.NONE);
-            tilt = OptionalDouble.of(flight.tilt());
+            AscentVehicle vehicle = own.withStartMass(own.startMass() + payload - designed);
+            steering = optimizer.steeredFrom(vehicle, mission, steering);
+            AscentResult flight = optimizer.estimate(vehicle, mission, steering);
             double miss = flight.margin() - afterAscent;
             if (Math.abs(miss) < MISS) {
                 return payload;

@@ -57,7 +57,7 @@ public record StageReturn(
     private static final double LANDING_GRAVITY_FACTOR = 2;
 
     /** By this factor what the last flight needs may exceed what the one before told to keep. */
-    private static final double SLACK = 1.01;
+    static final double SLACK = 1.01;
 
     private static final DragTable TAIL_FIRST = new DragTable(List.of(new DragTable.Point(0, 1.2)));
 

@@ -61,14 +61,22 @@ class FlightHandoverTest {
     @Test
     void theFlightIsFlownAgainFromItsDocument() {
         Refly again = new Refly(flight).toOrbit();
-        JsonNode last = flight.get("events").get(flight.get("events").size() - 1);
-        for (JsonNode event : flight.get("events")) {
-            last = event.get("event").asText().equals("insertion") ? event : last;
-        }
+        JsonNode last = event("insertion");
+        assertThat(again.uncovered())
+                .isCloseTo(event("fairing overboard").get("time_s").doubleValue(), within(0.05));
         assertThat(again.time()).isCloseTo(last.get("time_s").doubleValue(), within(0.05));
         assertThat(again.altitude()).isCloseTo(last.get("altitude_m").doubleValue(), within(50.0));
         assertThat(again.speed()).isCloseTo(last.get("inertial_speed_m_s").doubleValue(), within(0.5));
         assertThat(again.mass()).isCloseTo(last.get("mass_kg").doubleValue(), within(20.0));
+    }
+
+    private static JsonNode event(String name) {
+        for (JsonNode event : flight.get("events")) {
+            if (event.get("event").asText().equals(name)) {
+                return event;
+            }
+        }
+        throw new AssertionError(name);
     }
 
     @Test

@@ -22,6 +22,8 @@ final class Refly {
     private double time;
     private int part;
     private double coastEnd;
+    private boolean covered;
+    private double uncovered = Double.NaN;
 
     Refly(JsonNode flight) {
         this.flight = flight;
@@ -33,6 +35,11 @@ final class Refly {
 
     double time() {
         return time;
+    }
+
+    /** When the fairing went overboard (s); not a number where it did not. */
+    double uncovered() {
+        return uncovered;
     }
 
     double altitude() {
@@ -55,6 +62,7 @@ final class Refly {
                 / (2 * ground
                         + flight.get("insertion_altitude_m").doubleValue()
                         + flight.get("apogee_altitude_m").doubleValue());
+        covered = flight.has("fairing");
         double burnEnd = begin();
         while (energy(y) < goal) {
             double step = STEP;
@@ -70,6 +78,9 @@ final class Refly {
                 step *= (y[4] - burnEnd) / (y[4] - next[4]);
                 y = stepped(step);
                 time += step;
+                if (covered && last(flight.get("fairing").get("parts")).equals(part(part))) {
+                    burnEnd -= uncover();
+                }
                 y[4] -= flight.get("parts").get(part).get("dropped_after_kg").doubleValue();
                 part++;
                 burnEnd = begin();
@@ -81,10 +92,56 @@ final class Refly {
                 time += step;
                 return this;
             }
+            if (mayUncover(time + step) && heating(next) < heatingLimit()) {
+                double now = heating(y);
+                step *= Math.max(0, Math.min(1, (now - heatingLimit()) / (now - heating(next))));
+                y = stepped(step);
+                time += step;
+                burnEnd -= uncover();
+                continue;
+            }
             y = next;
             time += step;
         }
         return this;
+    }
+
+    private double heatingLimit() {
+        return flight.at("/fairing/heating_limit_W_m2").doubleValue();
+    }
+
+    /** Whether the fairing is there and may go overboard in this part and at this time. */
+    private boolean mayUncover(double at) {
+        if (!covered || at <= flight.at("/steering/tangent_from_s").doubleValue()) {
+            return false;
+        }
+        for (JsonNode name : flight.get("fairing").get("parts")) {
+            if (name.asText().equals(part(part))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private double uncover() {
+        double mass = flight.at("/fairing/mass_kg").doubleValue();
+        y[4] -= mass;
+        covered = false;
+        uncovered = time;
+        return mass;
+    }
+
+    private String part(int i) {
+        return flight.get("parts").get(i).get("name").asText();
+    }
+
+    private static String last(JsonNode names) {
+        return names.get(names.size() - 1).asText();
+    }
+
+    private double heating(double[] s) {
+        double airSpeed = Math.hypot(s[2], s[3] - rotation * s[0]);
+        return 0.5 * air.at(Math.max(s[0] - ground, 0)).density() * Math.pow(airSpeed, 3);
     }
 
     private double begin() {
@@ -151,7 +208,7 @@ final class Refly {
         }
         double throttle = burning ? throttle(q, s[4], lost, vacuum) : 0;
         double thrust = burning ? throttle * vacuum - lost : 0;
-        double pitch = pitch(t, airSpeed, Math.atan2(s[2], along));
+        double pitch = pitch(t, q, Math.atan2(s[2], along));
         double brake = airSpeed > 0 ? drag / s[4] / airSpeed : 0;
         double up = thrust / s[4] * Math.sin(pitch) - brake * s[2] - mu / (radius * radius);
         double on = thrust / s[4] * Math.cos(pitch) - brake * along;
@@ -171,12 +228,14 @@ final class Refly {
         return Math.max(least, setting);
     }
 
-    private double pitch(double t, double airSpeed, double path) {
+    private double pitch(double t, double q, double path) {
         JsonNode law = flight.get("steering");
         if (t >= law.get("tangent_from_s").doubleValue()) {
-            return Math.atan(law.get("tangent_start").doubleValue()
+            double wanted = Math.atan(law.get("tangent_start").doubleValue()
                     + law.get("tangent_rate_1_s").doubleValue()
                             * (t - law.get("tangent_from_s").doubleValue()));
+            double most = law.get("angle_load_Pa").doubleValue() / Math.max(1, q);
+            return Math.max(path - most, Math.min(path + most, wanted));
         }
         if (t >= law.get("path_from_s").doubleValue()) {
             return path;

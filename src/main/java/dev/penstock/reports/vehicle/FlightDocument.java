@@ -7,6 +7,7 @@ import dev.penstock.vehicle.FlightFigures;
 import dev.penstock.vehicle.FlownSizing;
 import dev.penstock.vehicle.ascent.AscentDynamics;
 import dev.penstock.vehicle.ascent.AscentMission;
+import dev.penstock.vehicle.ascent.AscentVehicle;
 import dev.penstock.vehicle.ascent.AscentPoint;
 import dev.penstock.vehicle.ascent.DragTable;
 import dev.penstock.vehicle.ascent.FlightSegment;
@@ -61,14 +62,16 @@ final class FlightDocument {
                     "law",
                     "law",
                     s -> "upwards until tilt_at_air_speed_m_s; thrust tilted by tilt_rad from the vertical until the"
-                            + " path through the air has turned as far; along that path until the dynamic pressure has fallen below"
-                            + " path_until_dynamic_pressure_Pa; then tan(pitch) = tangent_start + tangent_rate_1_s (t -"
-                            + " tangent_from_s), pitch above the horizon of the place")
+                            + " path through the air has turned as far; along that path until tangent_from_s, when the"
+                            + " height is path_until_altitude_m; then tan(pitch) = tangent_start + tangent_rate_1_s (t -"
+                            + " tangent_from_s), pitch above the horizon of the place, but no farther from the path than"
+                            + " angle_load_Pa/max(1 Pa, dynamic pressure) in radians")
             .number("tilt_at_air_speed_m_s", "speed at which the tilt begins", si("m/s"), SteeringLaw::tiltSpeed)
             .number("tilt_from_s", "time at which it begins", si("s"), SteeringLaw::tiltTime)
             .number("tilt_rad", "tilt from the vertical", si("rad"), SteeringLaw::tilt)
             .number("path_from_s", "time from which thrust is along the path", si("s"), SteeringLaw::pathTime)
-            .number("path_until_dynamic_pressure_Pa", "pressure of thin air", si("Pa"), SteeringLaw::thinAir)
+            .number("path_until_altitude_m", "height of free steering", si("m"), SteeringLaw::freeAbove)
+            .number("angle_load_Pa", "dynamic pressure times angle of attack", si("Pa"), SteeringLaw::angleLoad)
             .number("tangent_from_s", "time at which the linear-tangent law begins", si("s"), SteeringLaw::tangentTime)
             .number("tangent_start", "tangent of the pitch then", si(""), SteeringLaw::tangentStart)
             .number("tangent_rate_1_s", "its rate", si("1/s"), SteeringLaw::tangentRate)
@@ -104,8 +107,11 @@ final class FlightDocument {
                 flown.ascent().vehicle().segments().stream()
                         .map(FlightDocument::part)
                         .toList());
+        if (flown.ascent().vehicle().fairing().mass() > 0) {
+            map.put("fairing", fairing());
+        }
         flown.sizing().stages().get(0).boosters().ifPresent(b -> map.put("boosters", boosters(b)));
-        map.put("events", new FlightEvents(flown).json());
+        map.put("events", new FlightEvents(flown.ascent()).json());
         map.put("ground_track", groundTrack());
         return map;
     }
@@ -120,6 +126,26 @@ final class FlightDocument {
                         + " below minimum_throttle");
         map.put("from_dynamic_pressure_Pa", AscentDynamics.THROTTLE_FROM * mission.dynamicPressureLimit());
         return map;
+    }
+
+    private Map<String, Object> fairing() {
+        AscentVehicle.Fairing fairing = flown.ascent().vehicle().fairing();
+        Map<String, Object> map = new LinkedHashMap<>();
+        map.put(
+                "rule",
+                "overboard when, from tangent_from_s on and in its parts of the flight, half the density times the cube of the"
+                        + " air speed has fallen to heating_limit_W_m2; at the latest with the end of its last part, unless"
+                        + " that ends in the orbit");
+        map.put("mass_kg", fairing.mass());
+        map.put("heating_limit_W_m2", flown.ascent().mission().heatingLimit());
+        map.put("parts", parts(fairing));
+        return map;
+    }
+
+    private List<String> parts(AscentVehicle.Fairing fairing) {
+        return flown.ascent().vehicle().segments().subList(fairing.from(), fairing.to() + 1).stream()
+                .map(FlightSegment::name)
+                .toList();
     }
 
     private Map<String, Object> drag() {

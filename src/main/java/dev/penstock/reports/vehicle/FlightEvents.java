@@ -1,10 +1,9 @@
 package dev.penstock.reports.vehicle;
 
-import dev.penstock.vehicle.FlownSizing;
 import dev.penstock.vehicle.ascent.AscentPoint;
 import dev.penstock.vehicle.ascent.AscentResult;
+import dev.penstock.vehicle.ascent.FairingDrop;
 import dev.penstock.vehicle.ascent.SteeringLaw;
-import dev.penstock.vehicle.stage.StageSizing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -14,14 +13,10 @@ import java.util.Map;
 /** What happens on a flight, in the order of time. */
 final class FlightEvents {
 
-    private static final String FAIRING = "payload fairing";
-
-    private final FlownSizing flown;
     private final AscentResult flight;
 
-    FlightEvents(FlownSizing flown) {
-        this.flown = flown;
-        this.flight = flown.ascent();
+    FlightEvents(AscentResult flight) {
+        this.flight = flight;
     }
 
     private record Event(double time, String name, String about) {}
@@ -71,20 +66,13 @@ final class FlightEvents {
         }
     }
 
-    /** A fairing counts as part of the stage that carries it, and goes where that stage goes. */
     private void fairing(List<Event> events) {
-        for (StageSizing stage : flown.sizing().stages()) {
-            boolean carried = stage.dryMass().lines().stream()
-                    .anyMatch(line -> line.name().equals(FAIRING));
-            if (carried) {
-                double time = flight.segments().stream()
-                        .filter(part -> part.name().equals(stage.name()))
-                        .mapToDouble(AscentResult.SegmentFlight::cutOff)
-                        .findFirst()
-                        .orElse(flight.insertionTime());
-                events.add(new Event(time, "fairing", "goes with " + stage.name()));
-            }
-        }
+        flight.fairingDrop()
+                .ifPresent(drop -> events.add(new Event(drop.time(), "fairing overboard", aboutFairing(drop))));
+    }
+
+    private String aboutFairing(FairingDrop drop) {
+        return flight.vehicle().segments().get(drop.segment()).name();
     }
 
     private Map<String, Object> entry(Event event) {

@@ -7,7 +7,6 @@ import dev.penstock.vehicle.FlownSizing;
 import dev.penstock.vehicle.ascent.AscentMission;
 import dev.penstock.vehicle.ascent.AscentPoint;
 import dev.penstock.vehicle.ascent.OrbitPlane;
-import dev.penstock.vehicle.plan.MissionInputs;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -29,12 +28,7 @@ public final class Trajectory {
     /** The plane of a flight; from the equator where the mission names no latitude. */
     static OrbitPlane plane(FlownSizing flown) {
         AscentMission mission = flown.ascent().mission();
-        double latitude = flown.sizing().plan().inputs().stream()
-                .filter(input -> input.key().endsWith("mission." + MissionInputs.LATITUDE.key()))
-                .flatMapToDouble(input -> input.number().stream())
-                .findFirst()
-                .orElse(0);
-        return new OrbitPlane(mission.planet(), mission.inclination(), latitude);
+        return new OrbitPlane(mission.planet(), mission.inclination(), mission.latitude());
     }
 
     /** @return a heading line and a line for each moment: the figures of the flight, then place and motion, then the ground below */

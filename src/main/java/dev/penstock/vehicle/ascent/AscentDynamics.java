@@ -59,6 +59,9 @@ public final class AscentDynamics implements OdeIntegrator.Equations {
     /** Below this speed through the air (m/s) "along the flight path" means upwards. */
     private static final double AT_REST = 0.01;
 
+    /** Dynamic pressure (Pa) below which the angle of attack is not bounded further. */
+    private static final double LEAST_PRESSURE = 1;
+
     /** How the thrust is pointed. */
     enum Pointing {
         UPWARDS,
@@ -133,6 +136,21 @@ public final class AscentDynamics implements OdeIntegrator.Equations {
         tangentRate = ratePerSecond;
     }
 
+    /** @return time from which the tangent law counts (s) */
+    double tangentEpoch() {
+        return tangentEpoch;
+    }
+
+    /** @return tangent of the pitch then (-) */
+    double tangentStart() {
+        return tangentStart;
+    }
+
+    /** @return its rate (1/s) */
+    double tangentRate() {
+        return tangentRate;
+    }
+
     /** @return rotation rate of the air in the plane of the flight (rad/s) */
     double airRotation() {
         return mission.airRotation();
@@ -201,7 +219,7 @@ public final class AscentDynamics implements OdeIntegrator.Equations {
     /** The angle wanted, as near as dynamic pressure times angle of attack allows. */
     private double bounded(double wanted) {
         double path = airSpeed > AT_REST ? Math.atan2(airUp, airEast) : Math.PI / 2;
-        double most = mission.angleLoad() / Math.max(1, dynamicPressure);
+        double most = mission.angleLoad() / Math.max(LEAST_PRESSURE, dynamicPressure);
         return path + Math.max(-most, Math.min(most, wanted - path));
     }
 

@@ -45,9 +45,6 @@ final class AscentFlight {
     private double coastEnd;
     private double tiltTime;
     private double pathTime;
-    private double tangentTime;
-    private double tangentStart;
-    private double tangentRate;
     private double stageIdeal;
     private double stagingPressure;
     private boolean fairingAboard;
@@ -160,16 +157,22 @@ final class AscentFlight {
         dropFairingWhereDue();
         arm();
         double rate = (Math.tan(pitchEnd) - Math.tan(pitchStart)) / from.burnLeft();
-        tangentTime = time;
-        tangentStart = Math.tan(pitchStart);
-        tangentRate = rate;
-        dynamics.tangentLaw(tangentTime, tangentStart, tangentRate);
+        dynamics.tangentLaw(time, Math.tan(pitchStart), rate);
         until((t, s) -> energy(s) - mission.orbitalEnergy());
     }
 
-    /** How the thrust was pointed on the way to the orbit, after this tilt (rad). */
-    SteeringLaw steering(double tilt) {
-        return new SteeringLaw(TILT_AT, tiltTime, tilt, pathTime, THIN_AIR, tangentTime, tangentStart, tangentRate);
+    /** How the thrust was pointed on the way to the orbit, after this choice. */
+    SteeringLaw steering(Steering choice) {
+        return new SteeringLaw(
+                TILT_AT,
+                tiltTime,
+                choice.tilt(),
+                pathTime,
+                choice.freeAbove(),
+                mission.angleLoad(),
+                dynamics.tangentEpoch(),
+                dynamics.tangentStart(),
+                dynamics.tangentRate());
     }
 
     /** @return time to burn and coast through all that is left, at full flow (s) */

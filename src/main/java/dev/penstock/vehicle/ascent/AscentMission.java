@@ -7,6 +7,7 @@ import dev.penstock.errors.Require;
  *
  * @param planet the planet
  * @param inclination inclination of the orbit (rad); the launch goes straight into its plane
+ * @param latitude latitude of the launch site (rad); zero where none is known
  * @param insertionAltitude height at which the ascent ends, level (m)
  * @param apogeeAltitude height of the highest point of the orbit entered (m), at least the insertion altitude
  * @param dynamicPressureLimit dynamic pressure above which the engines are throttled (Pa)
@@ -19,6 +20,7 @@ import dev.penstock.errors.Require;
 public record AscentMission(
         Planet planet,
         double inclination,
+        double latitude,
         double insertionAltitude,
         double apogeeAltitude,
         double dynamicPressureLimit,
@@ -34,7 +36,7 @@ public record AscentMission(
     /** Dynamic pressure times angle of attack (Pa rad): 20 kPa deg, what winds leave of it; common practice, no source. */
     public static final double USUAL_ANGLE_LOAD = 350;
 
-    /** A mission with the usual limits on heating and angle of attack. */
+    /** A mission from the equator, with the usual limits on heating and angle of attack. */
     public AscentMission(
             Planet planet,
             double inclination,
@@ -47,6 +49,7 @@ public record AscentMission(
         this(
                 planet,
                 inclination,
+                0,
                 insertionAltitude,
                 apogeeAltitude,
                 dynamicPressureLimit,
@@ -59,6 +62,7 @@ public record AscentMission(
 
     public AscentMission {
         Require.within("ascent", "inclination (rad)", inclination, 0, Math.PI);
+        Require.within("ascent", "latitude (rad)", latitude, -Math.PI / 2, Math.PI / 2);
         Require.within("ascent", "insertion altitude (m)", insertionAltitude, 80e3, 2000e3);
         Require.within("ascent", "apogee altitude (m)", apogeeAltitude, insertionAltitude, 1e9);
         Require.positive("ascent", "dynamic pressure limit (Pa)", dynamicPressureLimit);
@@ -77,6 +81,7 @@ public record AscentMission(
         return new AscentMission(
                 planet,
                 inclination,
+                latitude,
                 altitude,
                 Math.max(altitude, apogeeAltitude),
                 dynamicPressureLimit,

@@ -43,6 +43,7 @@ public final class AscentOptimizer {
     private static final double LIFTS = 1.02;
 
     private static final int MOST_FLIGHTS = 120;
+    private static final int FEW_FLIGHTS = 40;
 
     /** First guesses of the two angles (rad): 25 and -5, 45 and -10, 60 and 0 degrees. */
     private static final double[][] GUESSES = {{0.436, -0.087}, {0.785, -0.175}, {1.047, 0}};
@@ -78,7 +79,7 @@ public final class AscentOptimizer {
         evaluations = 0;
         forget();
         Steering start = scan(vehicle, target, progress);
-        return inDetail(vehicle, target, refined(vehicle, target, start));
+        return inDetail(vehicle, target, refined(vehicle, target, start, MOST_FLIGHTS));
     }
 
     /**
@@ -181,7 +182,21 @@ public final class AscentOptimizer {
         return best;
     }
 
-    private Steering refined(AscentVehicle vehicle, AscentMission target, Steering start) {
+    /**
+     * @param vehicle what is flown
+     * @param target where to
+     * @param near steering of a similar flight, near which the search begins
+     * @return the best steering found
+     * @throws LimitReached if the vehicle does not lift off, or no steering of this kind reaches the orbit
+     */
+    public Steering steeredFrom(AscentVehicle vehicle, AscentMission target, Steering near) {
+        requireLiftOff(vehicle, target);
+        Steering start =
+                arrival(vehicle, target, near).isPresent() ? near : scan(vehicle, target, FlightProgress.NONE);
+        return refined(vehicle, target, start, FEW_FLIGHTS);
+    }
+
+    private Steering refined(AscentVehicle vehicle, AscentMission target, Steering start, int flights) {
         Minimizer.Minimum best = Minimizer.within(
                 "steering of " + vehicle.name(),
                 x -> -arrival(vehicle, target, new Steering(Math.exp(x[0]), x[1]))
@@ -192,7 +207,7 @@ public final class AscentOptimizer {
                 new double[] {Math.log(Steering.MOST_TILT), Steering.MOST_FREE_ABOVE},
                 0.08,
                 1e-4,
-                MOST_FLIGHTS);
+                flights);
         return new Steering(Math.exp(best.point().get(0)), best.point().get(1));
     }
 
@@ -212,7 +227,7 @@ public final class AscentOptimizer {
         AscentFlight last = new AscentFlight(vehicle, mission, atmosphere, recorder, tolerance, step);
         last.toOrbit(last.throughTheAir(steering.tilt(), steering.freeAbove()), pitchStart, pitchEnd);
         return new AscentSummary(vehicle, mission, last, recorder)
-                .result(steering, pitchStart, pitchEnd, evaluations + flight.evaluations());
+                .result(steering, evaluations + flight.evaluations());
     }
 
     /**

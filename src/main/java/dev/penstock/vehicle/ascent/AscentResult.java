@@ -11,10 +11,6 @@ import java.util.Optional;
  *
  * @param vehicle what was flown
  * @param mission where to
- * @param tilt tilt after release that leaves most mass (rad)
- * @param freeAbove height from which the thrust need not point along the path (m)
- * @param pitchStart angle of the thrust above the horizon where the tangent law begins (rad)
- * @param pitchEnd angle it would reach when everything is burnt at full flow (rad)
  * @param steering how the thrust was pointed
  * @param insertionTime time of reaching the orbit (s)
  * @param finalMass mass in orbit, unburnt propellant of the last stage included (kg)
@@ -38,10 +34,6 @@ import java.util.Optional;
 public record AscentResult(
         AscentVehicle vehicle,
         AscentMission mission,
-        double tilt,
-        double freeAbove,
-        double pitchStart,
-        double pitchEnd,
         SteeringLaw steering,
         double insertionTime,
         double finalMass,
@@ -95,9 +87,19 @@ public record AscentResult(
         warnings = List.copyOf(warnings);
     }
 
-    /** @return how it was steered */
-    public Steering steering() {
-        return new Steering(tilt, freeAbove);
+    /** @return tilt after release (rad) */
+    public double tilt() {
+        return steering.tilt();
+    }
+
+    /** @return height from which the thrust need not point along the path (m) */
+    public double freeAbove() {
+        return steering.freeAbove();
+    }
+
+    /** @return what was chosen of the steering; the rest follows from the orbit */
+    public Steering choice() {
+        return new Steering(tilt(), freeAbove());
     }
 
     /** @return sum of the losses (m/s) */

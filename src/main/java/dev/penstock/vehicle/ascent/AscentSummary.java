@@ -25,7 +25,7 @@ final class AscentSummary {
         this.recorder = recorder;
     }
 
-    AscentResult result(Steering steering, double pitchStart, double pitchEnd, int evaluations) {
+    AscentResult result(Steering choice, int evaluations) {
         double[] y = flight.state();
         AscentDynamics dynamics = flight.dynamics();
         recorder.burntOut(dynamics, flight.time(), y);
@@ -36,11 +36,7 @@ final class AscentSummary {
         return new AscentResult(
                 vehicle,
                 mission,
-                steering.tilt(),
-                steering.freeAbove(),
-                pitchStart,
-                pitchEnd,
-                flight.steering(tilt),
+                flight.steering(choice),
                 flight.time(),
                 y[AscentDynamics.MASS],
                 margin,

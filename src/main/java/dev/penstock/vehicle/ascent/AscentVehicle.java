@@ -38,6 +38,22 @@ public record AscentVehicle(
         }
     }
 
+    /**
+     * @param mass mass on the pad at ignition (kg)
+     * @return the same vehicle with that; what it is more or less goes all the way to the orbit
+     */
+    public AscentVehicle withStartMass(double mass) {
+        return new AscentVehicle(name, mass, segments, referenceArea, dragTable, fairing);
+    }
+
+    /**
+     * @param parts parts of the flight, in order
+     * @return the same vehicle with these
+     */
+    public AscentVehicle withSegments(List<FlightSegment> parts) {
+        return new AscentVehicle(name, startMass, parts, referenceArea, dragTable, fairing);
+    }
+
     /** A vehicle that drops no fairing on the way. */
     public AscentVehicle(
             String name, double startMass, List<FlightSegment> segments, double referenceArea, DragTable dragTable) {

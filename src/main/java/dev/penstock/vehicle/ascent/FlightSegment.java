@@ -21,4 +21,21 @@ public record FlightSegment(
         Require.positive(name, "propellant to burn (kg)", burn);
         Require.notNegative(name, "mass dropped (kg)", droppedAfter);
     }
+
+    /**
+     * @param mass mass dropped when it is burnt (kg)
+     * @return the same with that
+     */
+    public FlightSegment withDropped(double mass) {
+        return new FlightSegment(name, thrusters, coast, spentBefore, burn, mass);
+    }
+
+    /**
+     * @param engines engines that burn
+     * @param mass propellant to burn (kg)
+     * @return the same with these
+     */
+    public FlightSegment burning(Thrusters engines, double mass) {
+        return new FlightSegment(name, engines, coast, spentBefore, mass, droppedAfter);
+    }
 }

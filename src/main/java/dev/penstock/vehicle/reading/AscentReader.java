@@ -38,6 +38,7 @@ final class AscentReader {
                 new AscentMission(
                         Planet.EARTH,
                         mission.inclination(),
+                        mission.latitude(),
                         mission.insertion(),
                         mission.altitude().getAsDouble(),
                         pressure,

@@ -31,6 +31,7 @@ final class MissionReader {
     private OptionalDouble altitude = OptionalDouble.empty();
     private double insertion;
     private double inclination;
+    private double latitude;
 
     MissionReader(InputTable table, List<String> notes) {
         this.table = table;
@@ -75,6 +76,11 @@ final class MissionReader {
         return !table.has(MissionInputs.INSERTION_ALTITUDE);
     }
 
+    /** @return latitude of the launch site (rad); zero where none is given */
+    double latitude() {
+        return latitude;
+    }
+
     /** @return inclination of the orbit (rad) */
     double inclination() {
         return inclination;
@@ -116,18 +122,19 @@ final class MissionReader {
     }
 
     private void addRotation() {
-        OptionalDouble latitude = table.number(MissionInputs.LATITUDE);
+        OptionalDouble site = table.number(MissionInputs.LATITUDE);
+        latitude = site.orElse(0);
         OptionalDouble given = table.number(MissionInputs.INCLINATION);
-        if (given.isPresent() && latitude.isPresent() && unreachable(given.getAsDouble(), latitude.getAsDouble())) {
+        if (given.isPresent() && site.isPresent() && unreachable(given.getAsDouble(), latitude)) {
             table.problem(
                     "inclination",
                     text("%.2f deg", Math.toDegrees(given.getAsDouble())),
                     text(
                             "from a latitude of %.2f deg the least is that latitude",
-                            Math.toDegrees(latitude.getAsDouble())));
+                            Math.toDegrees(latitude)));
         }
-        inclination = given.orElseGet(() -> Math.abs(latitude.orElse(Math.PI / 2)));
-        if (given.isPresent() || latitude.isPresent()) {
+        inclination = given.orElseGet(() -> Math.abs(site.orElse(Math.PI / 2)));
+        if (given.isPresent() || site.isPresent()) {
             add(
                     Kind.CREDIT,
                     "speed of the rotating ground",

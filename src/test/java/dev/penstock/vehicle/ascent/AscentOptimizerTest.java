@@ -99,7 +99,7 @@ class AscentOptimizerTest {
     void noOtherTiltLeavesMoreMass() {
         AscentOptimizer optimizer = new AscentOptimizer(new StandardAtmosphere1976());
         double best = optimizer
-                .arrival(vehicle(12e3), MISSION, flight.steering())
+                .arrival(vehicle(12e3), MISSION, flight.choice())
                 .orElseThrow()
                 .margin();
         for (double factor : new double[] {0.7, 0.95, 1.05, 1.15}) {
@@ -125,7 +125,7 @@ class AscentOptimizerTest {
     void aMissedLimitIsAWarning() {
         AscentMission strict = new AscentMission(Planet.EARTH, Math.toRadians(28.5), 200e3, 200e3, 35e3, 50, 1, 0.4);
         AscentResult parted =
-                new AscentOptimizer(new StandardAtmosphere1976()).flyWith(vehicle(12e3), strict, flight.steering());
+                new AscentOptimizer(new StandardAtmosphere1976()).flyWith(vehicle(12e3), strict, flight.choice());
         assertThat(flight.warnings()).isEmpty();
         assertThat(parted.warnings()).singleElement().satisfies(w -> assertThat(w.message())
                 .contains("staging dynamic pressure")

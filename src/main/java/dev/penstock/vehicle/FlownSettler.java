@@ -1,0 +1,226 @@
+package dev.penstock.vehicle;
+
+import dev.penstock.chamber.atmosphere.Atmosphere;
+import dev.penstock.errors.NotConverged;
+import dev.penstock.vehicle.ascent.AscentOptimizer;
+import dev.penstock.vehicle.ascent.AscentResult;
+import dev.penstock.vehicle.ascent.FlightProgress;
+import dev.penstock.vehicle.mass.BuiltUpDryMass;
+import dev.penstock.vehicle.mass.DryMassModel;
+import dev.penstock.vehicle.mass.RecoveryHardware;
+import dev.penstock.vehicle.plan.DeltaVBudget;
+import dev.penstock.vehicle.plan.DeltaVBudget.Kind;
+import dev.penstock.vehicle.plan.Recovery;
+import dev.penstock.vehicle.plan.StagePlan;
+import dev.penstock.vehicle.plan.VehiclePlan;
+import dev.penstock.vehicle.stage.VehicleSizing;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Sizes and flies in turns until what is left in the stages at insertion equals the manoeuvres and the reserve of the mission. A
+ * flight that misses its orbit, or jumps to another path there, is steered anew. Not thread-safe.
+ */
+final class FlownSettler {
+
+    /** Speed by which what is left may differ from what the mission keeps (m/s). */
+    private static final double TOLERANCE = 0.5;
+
+    private static final int MOST_ROUNDS = 30;
+    private static final int MOST_STEERED = 6;
+    /** What is left over (m/s) by which a flight counts as another one. */
+    private static final double JUMP = 60;
+    /** Change of what is left over with the delta-v sized for (-) below which the last two rounds tell nothing. */
+    private static final double LEAST_SLOPE = 0.3;
+
+    private static final double MOST_SLOPE = 2;
+    /** Largest change of the delta-v (m/s) from round to round. */
+    private static final double LARGEST_STEP = 150;
+
+    private static final String FLOWN = "flown";
+
+    private final FlownSearch search;
+    private final EngineSource source;
+    private final AscentOptimizer optimizer;
+    private final Atmosphere atmosphere;
+    private final VehicleSizer sizer = new VehicleSizer();
+
+    FlownSettler(FlownSearch search, EngineSource source, AscentOptimizer optimizer, Atmosphere atmosphere) {
+        this.search = search;
+        this.source = source;
+        this.optimizer = optimizer;
+        this.atmosphere = atmosphere;
+    }
+
+    /** Takes what a flight tells of fairing and way back into the plan of the search. */
+    void learn(FlownSearch.Found found) {
+        if (!found.flies()) {
+            return;
+        }
+        FlownDesign design = found.design();
+        try {
+            VehicleSizing sizing = sized(design);
+            search.with(learned(sizing, flown(sizing, design)));
+        } catch (NotConverged laterPerhaps) {
+            // what it would have told is told again when vehicle and flight settle
+        }
+    }
+
+    /**
+     * @param chosen a choice that flies
+     * @param progress told of the end
+     * @return vehicle and flight in agreement
+     * @throws NotConverged if they do not get there
+     */
+    FlownSizing settled(FlownSearch.Found chosen, FlightProgress progress) {
+        FlownDesign design = chosen.design();
+        double miss = Double.POSITIVE_INFINITY;
+        double lastMiss = Double.NaN;
+        double lastDeltaV = Double.NaN;
+        int steered = 0;
+        Optional<List<DeltaVBudget.Term>> terms = Optional.empty();
+        design.aim().ifPresent(optimizer::aimFrom);
+        for (int round = 1; round <= MOST_ROUNDS; round++) {
+            DeltaVBudget base = search.plan().mission().entering(design.entry(search.ascent()));
+            Optional<DeltaVBudget> budget = terms.map(base::withAscent);
+            if (budget.isPresent()) {
+                design = design.sizedFor(budget.get().total());
+            }
+            VehicleSizing sizing = sizer.size(
+                    design.plan(search.plan(), design.deltaV())
+                            .withMission(budget.orElse(DeltaVBudget.of(design.deltaV()))),
+                    source);
+            Optional<AscentResult> tried = tried(sizing, design);
+            double left = tried.map(AscentResult::margin).orElse(Double.NaN) - base.afterAscent();
+            if (!(Math.abs(left) < JUMP) && steered < MOST_STEERED) {
+                steered++;
+                design = search.steered(design).design();
+                terms = Optional.empty();
+                lastMiss = Double.NaN;
+                continue;
+            }
+            if (tried.isEmpty()) {
+                break;
+            }
+            AscentResult flight = tried.get();
+            miss = left;
+            search.with(learned(sizing, flight));
+            if (Math.abs(miss) < TOLERANCE && budget.isPresent()) {
+                AscentResult shown = inDetail(sizing, design, flight);
+                progress.at(1, "vehicle and flight agree");
+                return new FlownSizing(sizing, shown, StageReturn.of(sizing, shown, atmosphere), round);
+            }
+            double slope = (miss - lastMiss) / (design.deltaV() - lastDeltaV);
+            lastMiss = miss;
+            lastDeltaV = design.deltaV();
+            if (Math.abs(miss) < TOLERANCE) {
+                terms = Optional.of(terms(flight));
+            } else {
+                terms = Optional.empty();
+                double step = miss / (slope > LEAST_SLOPE ? Math.min(MOST_SLOPE, slope) : 1);
+                design = design.sizedFor(design.deltaV() - Math.max(-LARGEST_STEP, Math.min(LARGEST_STEP, step)));
+            }
+        }
+        throw new NotConverged(
+                "vehicle sized on its own flight",
+                MOST_ROUNDS,
+                Math.abs(miss),
+                "speed left over, in m/s, still changes");
+    }
+
+    private VehicleSizing sized(FlownDesign design) {
+        return sizer.size(design.plan(search.plan(), design.deltaV()), source);
+    }
+
+    private AscentResult flown(VehicleSizing sizing, FlownDesign design) {
+        design.aim().ifPresent(optimizer::aimFrom);
+        return optimizer.estimate(
+                VehicleInFlight.of(sizing, search.ascent()), design.mission(search.ascent()), design.steering());
+    }
+
+    private Optional<AscentResult> tried(VehicleSizing sizing, FlownDesign design) {
+        try {
+            return Optional.of(flown(sizing, design));
+        } catch (NotConverged missed) {
+            return Optional.empty();
+        }
+    }
+
+    private VehiclePlan learned(VehicleSizing sizing, AscentResult flight) {
+        return withFairing(withReturn(search.plan(), StageReturn.of(sizing, flight, atmosphere)), flight);
+    }
+
+    /** A flight once more in small steps; as it is where the smaller steps do not end in the orbit. */
+    private AscentResult inDetail(VehicleSizing sizing, FlownDesign design, AscentResult flight) {
+        try {
+            return optimizer.flyWith(
+                    VehicleInFlight.of(sizing, search.ascent()), design.mission(search.ascent()), design.steering());
+        } catch (NotConverged missed) {
+            return flight;
+        }
+    }
+
+    /** The fairing goes overboard where the flight says. */
+    private static VehiclePlan withFairing(VehiclePlan plan, AscentResult flight) {
+        List<StagePlan> stages = new ArrayList<>(plan.stages());
+        for (int i = 0; i < stages.size(); i++) {
+            if (stages.get(i).dryMass().fairing() > 0) {
+                double after = flight.fairingDrop()
+                        .map(drop -> Math.max(0, drop.idealDeltaV()))
+                        .orElse(1e5);
+                stages.set(i, stages.get(i).withFairingAfter(after));
+                return plan.withStages(stages);
+            }
+        }
+        return plan;
+    }
+
+    /**
+     * A recovered first stage keeps what its way back takes, where nothing else is stated, and is protected against the heat
+     * it met where it is built up line by line.
+     */
+    private static VehiclePlan withReturn(VehiclePlan plan, Optional<StageReturn> way) {
+        if (way.isEmpty()) {
+            return plan;
+        }
+        StageReturn back = way.get();
+        StagePlan first = plan.stages().get(0);
+        DryMassModel dryMass = first.dryMass();
+        if (dryMass instanceof BuiltUpDryMass builtUp) {
+            double heatLoad = back.entry().heatLoad();
+            Optional<RecoveryHardware> hardware = builtUp.design().recovery().map(h -> h.withHeatLoad(heatLoad));
+            dryMass = new BuiltUpDryMass(builtUp.design().withRecovery(hardware));
+        }
+        List<StagePlan> stages = new ArrayList<>(plan.stages());
+        Recovery kept = first.recovery();
+        Recovery needed = kept.flown(
+                settled(kept.boostback(), back.boostbackDeltaV()), settled(kept.landing(), back.landingDeltaV()));
+        stages.set(0, first.withRecovery(dryMass, needed));
+        return plan.withStages(stages);
+    }
+
+    /**
+     * What is kept (m/s) where it is near enough to what is needed: with the steering held, what turning back takes can grow by more
+     * than what is kept for it.
+     */
+    private static double settled(double kept, double needed) {
+        boolean near = needed <= StageReturn.SLACK * kept && kept <= StageReturn.SLACK * needed;
+        return near ? kept : needed;
+    }
+
+    private static DeltaVBudget.Term flown(Kind kind, String name, double value) {
+        return new DeltaVBudget.Term(
+                kind, name, value, FLOWN, Optional.of(AscentOptimizer.CARD), List.of("ascent.", "mission."));
+    }
+
+    private static List<DeltaVBudget.Term> terms(AscentResult flight) {
+        return List.of(
+                flown(Kind.SPEED, "orbital speed", flight.inertialSpeed()),
+                flown(Kind.CREDIT, "speed of the rotating air", -flight.rotationCredit()),
+                flown(Kind.LOSS, "gravity loss", flight.gravityLoss()),
+                flown(Kind.LOSS, "drag loss", flight.dragLoss()),
+                flown(Kind.LOSS, "steering loss", flight.steeringLoss()),
+                flown(Kind.LOSS, "back-pressure loss", flight.backPressureLoss()));
+    }
+}
