@@ -9,9 +9,11 @@ import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.FiguresOption;
 import dev.penstock.app.console.OptionReader;
 import dev.penstock.app.console.ReportOption;
+import dev.penstock.app.console.SamplesOption;
 import dev.penstock.app.console.Session;
 import dev.penstock.app.console.TrajectoryOption;
 import dev.penstock.chamber.atmosphere.StandardAtmosphere1976;
+import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.LimitReached;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
@@ -22,14 +24,17 @@ import dev.penstock.reports.vehicle.FlightView;
 import dev.penstock.reports.vehicle.HowFarView;
 import dev.penstock.reports.vehicle.PayloadView;
 import dev.penstock.reports.vehicle.ReuseView;
+import dev.penstock.reports.vehicle.SpreadView;
 import dev.penstock.reports.vehicle.VehicleView;
 import dev.penstock.study.Progress;
 import dev.penstock.study.VehicleRuns;
+import dev.penstock.study.sample.VehicleUncertainty;
 import dev.penstock.vehicle.FlownSizing;
 import dev.penstock.vehicle.HowFar;
 import dev.penstock.vehicle.PayloadPartials;
 import dev.penstock.vehicle.PayloadToOrbit;
 import dev.penstock.vehicle.VehicleSizer;
+import dev.penstock.vehicle.VehicleSpread;
 import dev.penstock.vehicle.ascent.AscentMission;
 import dev.penstock.vehicle.cost.CostTerms;
 import dev.penstock.vehicle.cost.CostTrade;
@@ -37,6 +42,7 @@ import dev.penstock.vehicle.stage.VehicleSizing;
 import dev.penstock.vehicle.trade.ReuseTrade;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -104,6 +110,9 @@ final class SizeCommand extends BaseCommand {
             description = "with --fly: the same for these inclinations, for example 28..98deg:3")
     private Optional<String> inclinations = Optional.empty();
 
+    @Mixin
+    private SamplesOption samples;
+
     SizeCommand(Session session) {
         super(session);
     }
@@ -116,6 +125,11 @@ final class SizeCommand extends BaseCommand {
     @Override
     public Integer call() {
         trajectory.check(fly && !reuse && !cost.asked());
+        int count = samples.count();
+        if (count > 0 && (reuse || cost.asked())) {
+            throw new InvalidInput(
+                    "", "--uncertainty", Integer.toString(count), "it cannot go with --reuse or --cost");
+        }
         OptionReader reader = new OptionReader();
         Optional<List<Double>> heights = series(reader, "--altitudes", altitudes, Dimension.LENGTH, ALTITUDES);
         Optional<List<Double>> angles = series(reader, "--inclinations", inclinations, Dimension.ANGLE, ANGLES);
@@ -134,7 +148,7 @@ final class SizeCommand extends BaseCommand {
             return rows.stream().anyMatch(r -> r.sizing().isPresent()) ? ExitCode.OK : ExitCode.NO_SOLUTION;
         }
         try {
-            return fly ? flown(runs, found, heights, angles) : sized(runs, found);
+            return fly ? flown(runs, found, heights, angles, count) : sized(runs, found, count);
         } catch (LimitReached none) {
             if (!none.limit().equals(VehicleSizer.CLOSURE)) {
                 throw none;
@@ -154,10 +168,33 @@ final class SizeCommand extends BaseCommand {
         }
     }
 
-    private int sized(VehicleRuns runs, CaseFiles.Case found) {
+    private int sized(VehicleRuns runs, CaseFiles.Case found, int count) {
         VehicleSizing sizing = runs.size(found.file(), found.changes(), Progress.NONE);
+        Optional<VehicleSpread> spread = spread(runs, found, sizing, count);
         List<Path> page = page(found, sizing, () -> VehicleView.html(sizing, new ConceptReports(session).software()));
-        return answer(() -> VehicleView.json(sizing), () -> VehicleView.text(sizing) + written(page));
+        return answer(
+                () -> with(spread, VehicleView.json(sizing)),
+                () -> VehicleView.text(sizing) + spread.map(SpreadView::text).orElse("") + written(page));
+    }
+
+    private Optional<VehicleSpread> spread(VehicleRuns runs, CaseFiles.Case found, VehicleSizing sizing, int count) {
+        if (count == 0) {
+            return Optional.empty();
+        }
+        try (ConsoleProgress progress = ConsoleProgress.of(session, "sampling", count, false)) {
+            return Optional.of(new VehicleUncertainty(
+                            session.runs(),
+                            sizing,
+                            fly,
+                            runs.concepts(found.file(), found.changes(), sizing.plan()))
+                    .run(count, progress));
+        }
+    }
+
+    private static Map<String, Object> with(Optional<VehicleSpread> spread, Map<String, Object> document) {
+        Map<String, Object> map = new LinkedHashMap<>(document);
+        spread.ifPresent(s -> map.put("uncertainty", SpreadView.json(s)));
+        return map;
     }
 
     private Optional<List<Double>> series(
@@ -200,21 +237,27 @@ final class SizeCommand extends BaseCommand {
     }
 
     private int flown(
-            VehicleRuns runs, CaseFiles.Case found, Optional<List<Double>> heights, Optional<List<Double>> angles) {
+            VehicleRuns runs,
+            CaseFiles.Case found,
+            Optional<List<Double>> heights,
+            Optional<List<Double>> angles,
+            int count) {
         FlownSizing flown;
         try (ConsoleProgress flying = ConsoleProgress.of(session, "flying", 100, false)) {
             flown = runs.fly(found.file(), found.changes(), Progress.NONE, flying);
         }
         List<PayloadToOrbit> orbits = orbits(runs, found, flown, heights, angles);
+        Optional<VehicleSpread> spread = spread(runs, found, flown.sizing(), count);
         List<Path> page = page(
                 found, flown.sizing(), () -> VehicleView.html(flown, orbits, new ConceptReports(session).software()));
         List<Path> files =
                 Stream.concat(page.stream(), trajectory.write(flown).stream()).toList();
         return answer(
-                () -> document(flown, orbits),
+                () -> with(spread, document(flown, orbits)),
                 () -> FlightView.text(flown)
                         + PayloadView.text(partials(flown))
                         + PayloadView.text(orbits)
+                        + spread.map(SpreadView::text).orElse("")
                         + written(files));
     }
 

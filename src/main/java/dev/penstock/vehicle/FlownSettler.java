@@ -45,6 +45,8 @@ final class FlownSettler {
     private final AscentOptimizer optimizer;
     private final Atmosphere atmosphere;
     private final VehicleSizer sizer = new VehicleSizer();
+    private double lastKept = Double.NaN;
+    private double lastNeeded = Double.NaN;
 
     FlownSettler(FlownSearch search, EngineSource source, AscentOptimizer optimizer, Atmosphere atmosphere) {
         this.search = search;
@@ -59,6 +61,7 @@ final class FlownSettler {
             return;
         }
         FlownDesign design = found.design();
+        lastKept = Double.NaN;
         try {
             VehicleSizing sizing = sized(design);
             search.with(learned(sizing, flown(sizing, design)));
@@ -74,13 +77,23 @@ final class FlownSettler {
      * @throws NotConverged if they do not get there
      */
     FlownSizing settled(FlownSearch.Found chosen, FlightProgress progress) {
-        FlownDesign design = chosen.design();
+        try {
+            return agreed(chosen.design(), progress);
+        } catch (NotConverged again) {
+            FlownSearch.Found anew = search.grown(search.scanned(chosen.design()));
+            FlownSearch.Found better = search.grown(search.improved(anew, 0.04, 2e-3, 120));
+            return agreed(better.design(), progress);
+        }
+    }
+
+    private FlownSizing agreed(FlownDesign chosen, FlightProgress progress) {
+        FlownDesign design = chosen;
         double miss = Double.POSITIVE_INFINITY;
         double lastMiss = Double.NaN;
         double lastDeltaV = Double.NaN;
         int steered = 0;
         Optional<List<DeltaVBudget.Term>> terms = Optional.empty();
-        design.aim().ifPresent(optimizer::aimFrom);
+        lastKept = Double.NaN;
         for (int round = 1; round <= MOST_ROUNDS; round++) {
             DeltaVBudget base = search.plan().mission().entering(design.entry(search.ascent()));
             Optional<DeltaVBudget> budget = terms.map(base::withAscent);
@@ -98,6 +111,7 @@ final class FlownSettler {
                 design = search.steered(design).design();
                 terms = Optional.empty();
                 lastMiss = Double.NaN;
+                lastKept = Double.NaN;
                 continue;
             }
             if (tried.isEmpty()) {
@@ -180,7 +194,7 @@ final class FlownSettler {
      * A recovered first stage keeps what its way back takes, where nothing else is stated, and is protected against the heat
      * it met where it is built up line by line.
      */
-    private static VehiclePlan withReturn(VehiclePlan plan, Optional<StageReturn> way) {
+    private VehiclePlan withReturn(VehiclePlan plan, Optional<StageReturn> way) {
         if (way.isEmpty()) {
             return plan;
         }
@@ -194,19 +208,35 @@ final class FlownSettler {
         }
         List<StagePlan> stages = new ArrayList<>(plan.stages());
         Recovery kept = first.recovery();
-        Recovery needed = kept.flown(
-                settled(kept.boostback(), back.boostbackDeltaV()), settled(kept.landing(), back.landingDeltaV()));
-        stages.set(0, first.withRecovery(dryMass, needed));
+        Recovery next = kept.flown(
+                follow(kept.boostback(), back.boostbackDeltaV()),
+                near(kept.landing(), back.landingDeltaV()) ? kept.landing() : back.landingDeltaV());
+        stages.set(0, first.withRecovery(dryMass, next));
         return plan.withStages(stages);
     }
 
+    /** Whether what is kept (m/s) is what is needed, as near as a warning asks. */
+    private static boolean near(double kept, double needed) {
+        return needed <= StageReturn.SLACK * kept && kept <= StageReturn.SLACK * needed;
+    }
+
     /**
-     * What is kept (m/s) where it is near enough to what is needed: with the steering held, what turning back takes can grow by more
-     * than what is kept for it.
+     * What to keep next for turning back (m/s): with the steering held, what that takes can grow by more than what is kept for it, so
+     * that following it runs away; a secant does not.
      */
-    private static double settled(double kept, double needed) {
-        boolean near = needed <= StageReturn.SLACK * kept && kept <= StageReturn.SLACK * needed;
-        return near ? kept : needed;
+    private double follow(double kept, double needed) {
+        if (near(kept, needed)) {
+            return kept;
+        }
+        double slope = (needed - lastNeeded) / (kept - lastKept);
+        lastKept = kept;
+        lastNeeded = needed;
+        double step = needed - kept;
+        if (Double.isFinite(slope) && Math.abs(1 - slope) > LEAST_SLOPE) {
+            step /= 1 - slope;
+            step = Math.max(-LARGEST_STEP, Math.min(LARGEST_STEP, step));
+        }
+        return Math.max(0, kept + step);
     }
 
     private static DeltaVBudget.Term flown(Kind kind, String name, double value) {

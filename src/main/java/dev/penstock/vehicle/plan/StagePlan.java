@@ -95,6 +95,27 @@ public record StagePlan(
     }
 
     /**
+     * @param kept propellant that gives no speed, and empty room in the tanks
+     * @return the same stage with these
+     */
+    public StagePlan withAllowances(Allowances kept) {
+        return new StagePlan(
+                name,
+                engineFile,
+                engines,
+                deltaVShare,
+                diameter,
+                kept,
+                dryMass,
+                commonBulkhead,
+                recovery,
+                ignitionPressure,
+                fairingAfter,
+                body,
+                stated);
+    }
+
+    /**
      * @param model dry-mass model
      * @param how how it comes back
      * @return the same stage with these

@@ -1,0 +1,213 @@
+package dev.penstock.study.sample;
+
+import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.questions.EngineStudy;
+import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.errors.PenstockException;
+import dev.penstock.input.InputValue;
+import dev.penstock.numerics.LowDiscrepancy;
+import dev.penstock.vehicle.EngineSource;
+import dev.penstock.vehicle.VehicleDoubts;
+import dev.penstock.study.EngineRuns;
+import dev.penstock.study.Parallel;
+import dev.penstock.study.Progress;
+import dev.penstock.cycles.questions.Uncertainty;
+import dev.penstock.vehicle.VehicleSizer;
+import dev.penstock.vehicle.VehicleSpread;
+import dev.penstock.vehicle.engine.BalancedEngine;
+import dev.penstock.vehicle.engine.EnginePerformance;
+import dev.penstock.vehicle.stage.VehicleSizing;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import org.apache.commons.math3.distribution.NormalDistribution;
+import org.apache.commons.math3.stat.descriptive.DescriptiveStatistics;
+
+/**
+ * Samples the uncertain inputs of a vehicle's engines together with its own dry masses, losses and residuals, and sizes each sample:
+ * percentiles of its start mass or payload; and samples each engine, and moves each of its own figures, by itself: what drives them.
+ * All are independent of each other. Samples fill the space evenly and are the same at every run and on any number of threads.
+ */
+public final class VehicleUncertainty {
+
+    private static final double LOW = 0.05;
+    private static final double HIGH = 0.95;
+    private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
+
+    private final EngineRuns runs;
+    private final VehicleSizing likely;
+    private final VehicleDoubts doubts;
+    private final Map<Optional<Path>, Concept> concepts;
+    private final VehicleSizer sizer = new VehicleSizer();
+
+    /**
+     * @param runs balances the engines
+     * @param likely the vehicle with everything at its most likely value
+     * @param flown whether its losses are those of its own flight
+     * @param concepts its engines by concept file; by no file where the concept carries the vehicle
+     */
+    public VehicleUncertainty(
+            EngineRuns runs, VehicleSizing likely, boolean flown, Map<Optional<Path>, Concept> concepts) {
+        this.runs = runs;
+        this.likely = likely;
+        this.doubts = new VehicleDoubts(likely, flown);
+        this.concepts = Collections.unmodifiableMap(new LinkedHashMap<>(concepts));
+    }
+
+    /** An engine with its uncertain inputs moved, or why there is none. */
+    private record Sampled(Optional<EnginePerformance> engine, String failure) {}
+
+    /** One engine to balance. */
+    private record Job(Concept concept, Map<String, String> changes) {}
+
+    private record Answer(OptionalDouble value, String failure) {}
+
+    /**
+     * @param samples number of samples
+     * @param progress told of each engine that is balanced
+     * @return what start mass or payload may turn out to be
+     * @throws PenstockException if an engine does not close with every input at its most likely value
+     */
+    public VehicleSpread run(int samples, Progress progress) {
+        EngineStudy study = runs.study();
+        Map<Optional<Path>, EnginePerformance> centre = new LinkedHashMap<>();
+        List<Map<String, InputValue>> inputs = new ArrayList<>();
+        int dimensions = doubts.names().size();
+        for (Map.Entry<Optional<Path>, Concept> entry : concepts.entrySet()) {
+            EngineBalance balance = study.balance(entry.getValue());
+            centre.put(entry.getKey(), new BalancedEngine(balance));
+            inputs.add(Uncertainty.of(balance));
+            dimensions += inputs.get(inputs.size() - 1).size();
+        }
+        List<List<Double>> points = LowDiscrepancy.points(dimensions, samples);
+        List<Job> jobs = jobs(points, inputs);
+        List<Sampled> engines = Parallel.map(jobs, j -> j.concept().name(), j -> sampled(study, j), progress);
+        return spread(samples, points, centre, engines);
+    }
+
+    private List<Job> jobs(List<List<Double>> points, List<Map<String, InputValue>> inputs) {
+        List<Job> jobs = new ArrayList<>();
+        List<Concept> order = List.copyOf(concepts.values());
+        for (List<Double> point : points) {
+            int at = doubts.names().size();
+            for (int e = 0; e < order.size(); e++) {
+                Map<String, String> changes = new LinkedHashMap<>();
+                for (Map.Entry<String, InputValue> input : inputs.get(e).entrySet()) {
+                    InputValue value = input.getValue();
+                    changes.put(input.getKey(), value.written(value.quantile(point.get(at++))));
+                }
+                jobs.add(new Job(order.get(e), changes));
+            }
+        }
+        return jobs;
+    }
+
+    private Sampled sampled(EngineStudy study, Job job) {
+        try {
+            return new Sampled(
+                    Optional.of(new BalancedEngine(study.balance(runs.reread(job.concept(), job.changes())))), "");
+        } catch (PenstockException none) {
+            return new Sampled(Optional.empty(), none.getMessage());
+        }
+    }
+
+    private VehicleSpread spread(
+            int samples,
+            List<List<Double>> points,
+            Map<Optional<Path>, EnginePerformance> centre,
+            List<Sampled> engines) {
+        int own = doubts.names().size();
+        List<Double> still = Collections.nCopies(own, 0.0);
+        Map<String, Integer> failures = new TreeMap<>();
+        DescriptiveStatistics all = new DescriptiveStatistics();
+        List<DescriptiveStatistics> byEngine = new ArrayList<>();
+        concepts.forEach((file, concept) -> byEngine.add(new DescriptiveStatistics()));
+        for (int i = 0; i < samples; i++) {
+            Map<Optional<Path>, EnginePerformance> together = new LinkedHashMap<>();
+            String failure = "";
+            int e = 0;
+            for (Optional<Path> file : concepts.keySet()) {
+                Sampled engine = engines.get(i * concepts.size() + e);
+                if (engine.engine().isPresent()) {
+                    together.put(file, engine.engine().get());
+                    Map<Optional<Path>, EnginePerformance> alone = new LinkedHashMap<>(centre);
+                    alone.put(file, engine.engine().get());
+                    answer(still, alone).value().ifPresent(byEngine.get(e)::addValue);
+                } else {
+                    failure = engine.failure();
+                }
+                e++;
+            }
+            Answer answer = failure.isEmpty()
+                    ? answer(deviations(points.get(i).subList(0, own)), together)
+                    : new Answer(OptionalDouble.empty(), failure);
+            answer.value().ifPresent(all::addValue);
+            if (answer.value().isEmpty()) {
+                failures.merge(answer.failure(), 1, Integer::sum);
+            }
+        }
+        return new VehicleSpread(
+                VehicleSpread.Figure.of(likely.plan()),
+                samples,
+                (int) all.getN(),
+                failures,
+                VehicleSpread.Figure.of(likely.plan()).value(likely),
+                percentile(all, LOW),
+                percentile(all, 0.5),
+                percentile(all, HIGH),
+                drivers(centre, byEngine));
+    }
+
+    private static double percentile(DescriptiveStatistics values, double share) {
+        return values.getN() == 0 ? Double.NaN : values.getPercentile(100 * share);
+    }
+
+    private static List<Double> deviations(List<Double> shares) {
+        return shares.stream().map(NORMAL::inverseCumulativeProbability).toList();
+    }
+
+    private Answer answer(List<Double> deviations, Map<Optional<Path>, EnginePerformance> engines) {
+        EngineSource source = engines::get;
+        try {
+            VehicleSizing sizing = sizer.size(doubts.plan(deviations), source);
+            return new Answer(
+                    OptionalDouble.of(VehicleSpread.Figure.of(likely.plan()).value(sizing)), "");
+        } catch (PenstockException none) {
+            return new Answer(OptionalDouble.empty(), none.getMessage());
+        }
+    }
+
+    private List<VehicleSpread.Driver> drivers(
+            Map<Optional<Path>, EnginePerformance> centre, List<DescriptiveStatistics> byEngine) {
+        List<VehicleSpread.Driver> drivers = new ArrayList<>();
+        int e = 0;
+        for (Concept concept : concepts.values()) {
+            DescriptiveStatistics values = byEngine.get(e++);
+            if (values.getN() > 1) {
+                drivers.add(new VehicleSpread.Driver(
+                        "uncertain inputs of " + concept.name(), percentile(values, LOW), percentile(values, HIGH)));
+            }
+        }
+        List<String> names = doubts.names();
+        for (int i = 0; i < names.size(); i++) {
+            List<Double> low = new ArrayList<>(Collections.nCopies(names.size(), 0.0));
+            List<Double> high = new ArrayList<>(low);
+            low.set(i, NORMAL.inverseCumulativeProbability(LOW));
+            high.set(i, NORMAL.inverseCumulativeProbability(HIGH));
+            OptionalDouble atLow = answer(low, centre).value();
+            OptionalDouble atHigh = answer(high, centre).value();
+            if (atLow.isPresent() && atHigh.isPresent()) {
+                drivers.add(new VehicleSpread.Driver(names.get(i), atLow.getAsDouble(), atHigh.getAsDouble()));
+            }
+        }
+        drivers.sort(Comparator.comparingDouble(VehicleSpread.Driver::length).reversed());
+        return drivers;
+    }
+}

@@ -1,0 +1,85 @@
+package dev.penstock.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import dev.penstock.app.console.ExitCode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What start mass and payload may turn out to be. */
+class VehicleUncertaintyTest {
+
+    @TempDir
+    private Path folder;
+
+    private JsonNode sampled(String open) throws IOException {
+        Path file = folder.resolve("guess.toml");
+        Files.writeString(
+                file,
+                """
+                name = "First guess"
+                %s
+                [mission]
+                orbit_altitude = "200 km"
+                latitude = "12 deg"
+                [[stage]]
+                isp = "310 s"
+                thrust = "900 kN"
+                engines = 2
+                [[stage]]
+                isp = "345 s"
+                thrust = "180 kN"
+                engines = 1
+                """
+                        .formatted(open));
+        Run run = Run.of("size", file.toString(), "--uncertainty", "64", "--json");
+        assertThat(run.code()).as(run.err()).isEqualTo(ExitCode.OK);
+        return run.document().get("uncertainty");
+    }
+
+    @Test
+    void aHeavierStageMakesAHeavierVehicle() throws IOException {
+        JsonNode spread = sampled("payload = \"2 t\"");
+        JsonNode startMass = spread.at("/figures/start_mass_kg");
+        assertThat(spread.get("closed").intValue()).isEqualTo(64);
+        assertThat(startMass.get("p5").doubleValue())
+                .isLessThan(startMass.get("likely").doubleValue());
+        assertThat(startMass.get("p95").doubleValue())
+                .isGreaterThan(startMass.get("likely").doubleValue());
+        double span = startMass.get("p95").doubleValue() - startMass.get("p5").doubleValue();
+        double longest = Double.POSITIVE_INFINITY;
+        for (JsonNode driver : spread.at("/drivers/start_mass_kg")) {
+            double length = driver.get("high").doubleValue() - driver.get("low").doubleValue();
+            assertThat(length).as(driver.toString()).isBetween(0.0, Math.min(longest, span));
+            longest = length;
+        }
+        assertThat(spread.at("/drivers/start_mass_kg")).hasSize(5);
+    }
+
+    /** All of it again gives the same bits, and where the start mass is given the payload is in doubt. */
+    @Test
+    void theSameBitsAtEveryRun() throws IOException {
+        JsonNode spread = sampled("start_mass = \"100 t\"");
+        assertThat(spread.at("/figures/payload_kg/p5").doubleValue())
+                .isLessThan(spread.at("/figures/payload_kg/p95").doubleValue());
+        assertThat(sampled("start_mass = \"100 t\"")).isEqualTo(spread);
+    }
+
+    @Test
+    void theInputsOfTheEngineAreSampledToo() {
+        Run run = Run.of("size", "heron", "--uncertainty", "20");
+        assertThat(run.code()).as(run.err()).isEqualTo(ExitCode.OK);
+        assertThat(run.out()).contains("uncertain inputs of Heron", "samples close");
+    }
+
+    @Test
+    void aComparisonOfReturnsIsNotSampled() {
+        Run run = Run.of("size", "skerry", "--reuse", "--uncertainty", "20");
+        assertThat(run.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(run.err()).contains("--uncertainty").contains("--reuse");
+    }
+}
