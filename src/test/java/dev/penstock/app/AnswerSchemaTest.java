@@ -87,7 +87,7 @@ class AnswerSchemaTest {
                         List.of("size", "skerry"),
                         List.of("size", "skerry", "--reuse"),
                         List.of("size", "skerry", "--cost"),
-                        List.of("size", "heron", "--uncertainty", "20"),
+                        List.of("size", "gannet", "--uncertainty", "20"),
                         List.of("size", "skerry-boosted", "--fly")));
         all.put("trade", List.of(List.of("trade", "skerry", "--pair", "oxygen/methane/3.4")));
         all.put(

@@ -71,9 +71,9 @@ class VehicleUncertaintyTest {
 
     @Test
     void theInputsOfTheEngineAreSampledToo() {
-        Run run = Run.of("size", "heron", "--uncertainty", "20");
+        Run run = Run.of("size", "gannet", "--uncertainty", "20");
         assertThat(run.code()).as(run.err()).isEqualTo(ExitCode.OK);
-        assertThat(run.out()).contains("uncertain inputs of Heron", "samples close");
+        assertThat(run.out()).contains("uncertain inputs of Gannet", "samples close");
     }
 
     @Test
