@@ -62,8 +62,7 @@ class ControlFlowOnTextTest {
             Map.entry("reports/concept/InputsAndWarnings.java", "groups inputs by their tables"),
             Map.entry("reports/text/CsvLine.java", "what a cell must quote"),
             Map.entry("reports/text/ShellWords.java", "what a word must quote"),
-            Map.entry("reports/text/Software.java", "files by their ending"),
-            Map.entry("reports/vehicle/Trajectory.java", "an input by its path"));
+            Map.entry("reports/text/Software.java", "files by their ending"));
 
     @Test
     void nothingCalculatedDependsOnText() throws IOException {
