@@ -127,8 +127,7 @@ final class SizeCommand extends BaseCommand {
         trajectory.check(fly && !reuse && !cost.asked());
         int count = samples.count();
         if (count > 0 && (reuse || cost.asked())) {
-            throw new InvalidInput(
-                    "", "--uncertainty", Integer.toString(count), "it cannot go with --reuse or --cost");
+            throw new InvalidInput("", "--uncertainty", Integer.toString(count), "it cannot go with --reuse or --cost");
         }
         OptionReader reader = new OptionReader();
         Optional<List<Double>> heights = series(reader, "--altitudes", altitudes, Dimension.LENGTH, ALTITUDES);
@@ -183,10 +182,7 @@ final class SizeCommand extends BaseCommand {
         }
         try (ConsoleProgress progress = ConsoleProgress.of(session, "sampling", count, false)) {
             return Optional.of(new VehicleUncertainty(
-                            session.runs(),
-                            sizing,
-                            fly,
-                            runs.concepts(found.file(), found.changes(), sizing.plan()))
+                            session.runs(), sizing, fly, runs.concepts(found.file(), found.changes(), sizing.plan()))
                     .run(count, progress));
         }
     }

@@ -171,11 +171,7 @@ public final class VehicleRuns {
                             .orElseThrow()
                     : engines.vehicles().read(file, other);
             return PayloadToOrbit.of(
-                    flown,
-                    plan.ascent().orElseThrow(),
-                    plan.mission(),
-                    inclination,
-                    new StandardAtmosphere1976());
+                    flown, plan.ascent().orElseThrow(), plan.mission(), inclination, new StandardAtmosphere1976());
         } catch (InvalidInput e) {
             return PayloadToOrbit.without(altitude, inclination, e);
         }

@@ -69,10 +69,7 @@ record FlownDesign(
     List<StagePlan> stages(VehiclePlan asked) {
         List<StagePlan> stages = new ArrayList<>();
         for (int i = 0; i < asked.stages().size(); i++) {
-            stages.add(asked.stages()
-                    .get(i)
-                    .withShare(shares.get(i))
-                    .withEngines(EngineCount.of(engines.get(i))));
+            stages.add(asked.stages().get(i).withShare(shares.get(i)).withEngines(EngineCount.of(engines.get(i))));
         }
         return stages;
     }

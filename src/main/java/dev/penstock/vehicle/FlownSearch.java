@@ -80,8 +80,7 @@ final class FlownSearch {
         this.lowestInsertion = Math.min(lowestInsertion, mission.apogeeAltitude());
         this.sharesFree = asked.stages().size() > 1
                 && asked.stages().stream().anyMatch(s -> s.deltaVShare().isEmpty());
-        this.insertionFree =
-                ascent().insertionFree() && mission.apogeeAltitude() - this.lowestInsertion > 1e3;
+        this.insertionFree = ascent().insertionFree() && mission.apogeeAltitude() - this.lowestInsertion > 1e3;
     }
 
     /** A choice, what it costs, and whether it reaches the orbit. */
@@ -105,8 +104,9 @@ final class FlownSearch {
     }
 
     double insertion() {
-        return insertionFree ? Math.min(lowestInsertion + 2e3, highestInsertion()) : ascent().mission()
-                .insertionAltitude();
+        return insertionFree
+                ? Math.min(lowestInsertion + 2e3, highestInsertion())
+                : ascent().mission().insertionAltitude();
     }
 
     private double highestInsertion() {
@@ -306,7 +306,13 @@ final class FlownSearch {
         List<Double> low = new ArrayList<>();
         List<Double> high = new ArrayList<>();
         FlownDesign design = start.design();
-        variable(at, low, high, Math.log(design.steering().tilt()), Math.log(Steering.LEAST_TILT), Math.log(Steering.MOST_TILT));
+        variable(
+                at,
+                low,
+                high,
+                Math.log(design.steering().tilt()),
+                Math.log(Steering.LEAST_TILT),
+                Math.log(Steering.MOST_TILT));
         variable(at, low, high, design.steering().freeAbove(), Steering.LEAST_FREE_ABOVE, Steering.MOST_FREE_ABOVE);
         if (withInsertion) {
             variable(at, low, high, design.insertion(), lowestInsertion, highestInsertion());

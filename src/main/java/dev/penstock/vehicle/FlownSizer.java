@@ -74,11 +74,14 @@ public final class FlownSizer {
         settler.learn(found);
         double first = found.design().shares().get(0);
         found = search.acrossSplits(
-                found, new double[] {first - 0.08, first - 0.04, first - 0.02, first + 0.02, first + 0.04, first + 0.08}, 50);
+                found,
+                new double[] {first - 0.08, first - 0.04, first - 0.02, first + 0.02, first + 0.04, first + 0.08},
+                50);
         found = search.grown(search.improved(found, 0.02, 1e-3, 100));
         progress.at(0.9, "engines chosen");
         if (!found.flies()) {
-            throw new LimitReached("ascent.orbit", FlownStart.whatToChange(plan, new VehicleSizer().size(plan, source), search));
+            throw new LimitReached(
+                    "ascent.orbit", FlownStart.whatToChange(plan, new VehicleSizer().size(plan, source), search));
         }
         return settler.settled(found, progress).with(freeThrust(plan));
     }
@@ -89,7 +92,8 @@ public final class FlownSizer {
                 .filter(stage -> stage.engines().given().isEmpty() && !(stage.dryMass() instanceof BuiltUpDryMass))
                 .map(stage -> new Warning(
                         "vehicle",
-                        "the dry mass of " + stage.name() + " does not grow with its engines, so that the flight chose their"
+                        "the dry mass of " + stage.name()
+                                + " does not grow with its engines, so that the flight chose their"
                                 + " number at no cost: state engines, or let the dry mass be built up"))
                 .toList();
     }
@@ -112,8 +116,7 @@ public final class FlownSizer {
     }
 
     /** Other numbers of engines, one stage at a time, as long as they make the vehicle better. */
-    private static FlownSearch.Found withEngines(
-            FlownSearch search, FlownSearch.Found from, FlightProgress progress) {
+    private static FlownSearch.Found withEngines(FlownSearch search, FlownSearch.Found from, FlightProgress progress) {
         Map<List<Integer>, FlownSearch.Found> tried = new HashMap<>();
         FlownSearch.Found best = from;
         tried.put(best.design().engines(), best);
@@ -158,5 +161,4 @@ public final class FlownSizer {
         tried.put(design.engines(), found);
         return found;
     }
-
 }

@@ -26,9 +26,8 @@ final class FlownStart {
     static FlownSearch.Found find(FlownSearch search, VehiclePlan plan, EngineSource source) {
         double deltaV = plan.mission().total();
         VehicleSizing sized = new VehicleSizer().size(plan, source);
-        List<Double> optimum = sized.stages().stream()
-                .map(stage -> stage.deltaV() / deltaV)
-                .toList();
+        List<Double> optimum =
+                sized.stages().stream().map(stage -> stage.deltaV() / deltaV).toList();
         List<List<Double>> splits = new ArrayList<>();
         int stages = plan.stages().size();
         if (search.sharesFree()) {
@@ -95,8 +94,8 @@ final class FlownStart {
         }
         List<Integer> counts = new ArrayList<>();
         try {
-            VehicleSizing sized = new VehicleSizer()
-                    .size(plan.withStages(stages).withMission(DeltaVBudget.of(deltaV)), source);
+            VehicleSizing sized =
+                    new VehicleSizer().size(plan.withStages(stages).withMission(DeltaVBudget.of(deltaV)), source);
             for (int i = 0; i < shares.size(); i++) {
                 int count = sized.stages().get(i).engines();
                 boolean fixed = plan.stages().get(i).engines().given().isPresent();

@@ -84,8 +84,8 @@ public record HowFar(
         double asked = plan.mission().total();
         OptionalDouble reached =
                 edge(1, SMALLEST_SHARE, share -> closes(plan.withMission(DeltaVBudget.of(share * asked)), source));
-        OptionalDouble impulse = edge(
-                1, MOST_IMPULSE, factor -> closes(stronger(plan, factor), scaled(source, factor)));
+        OptionalDouble impulse =
+                edge(1, MOST_IMPULSE, factor -> closes(stronger(plan, factor), scaled(source, factor)));
         OptionalDouble dry = edge(1, 0, factor -> closes(plan.withStages(lighter(plan.stages(), factor)), source));
         HowFar found = new HowFar(
                 reason,

@@ -106,9 +106,7 @@ public record PayloadPartials(List<Stage> stages) {
         }
 
         private double left(AscentVehicle vehicle) {
-            return optimizer
-                    .flyWith(vehicle, flight.mission(), best)
-                    .margin();
+            return optimizer.flyWith(vehicle, flight.mission(), best).margin();
         }
 
         /** More mass (kg) that goes with a stage; with the payload for an index below zero. */
@@ -142,8 +140,7 @@ public record PayloadPartials(List<Stage> stages) {
                         new ArrayList<>(segment.thrusters().groups());
                 Thrusters.Group first = groups.get(0);
                 groups.set(0, new Thrusters.Group(new ScaledEngine(first.engine(), impulse, thrust), first.count()));
-                segments.add(
-                        segment.burning(new Thrusters(groups), segment.burn() + (together ? moved : -moved)));
+                segments.add(segment.burning(new Thrusters(groups), segment.burn() + (together ? moved : -moved)));
             }
             return own.withSegments(segments);
         }

@@ -46,8 +46,8 @@ public record PayloadToOrbit(double altitude, double inclination, OptionalDouble
         if (ascent.insertionFree()) {
             double own = flown.ascent().mission().insertionAltitude();
             mission = mission.insertingAt(Math.min(own, mission.apogeeAltitude()));
-            afterAscent = budget.entering(new OrbitEntry(
-                            mission.planet(), mission.insertionAltitude(), mission.apogeeAltitude()))
+            afterAscent = budget.entering(
+                            new OrbitEntry(mission.planet(), mission.insertionAltitude(), mission.apogeeAltitude()))
                     .afterAscent();
         }
         try {

@@ -44,12 +44,7 @@ public final class VehicleInFlight {
                         b -> b.count() * Math.PI / 4 * Math.pow(b.contents().diameter(), 2))
                 .orElse(0.0);
         return new AscentVehicle(
-                sizing.plan().name(),
-                sizing.startMass(),
-                segments,
-                area + boosterArea,
-                ascent.dragTable(),
-                fairing);
+                sizing.plan().name(), sizing.startMass(), segments, area + boosterArea, ascent.dragTable(), fairing);
     }
 
     private static List<FlightSegment> segments(StageSizing stage, double coast, boolean last, double fairing) {

@@ -101,8 +101,7 @@ public final class VehicleSizer {
     public double badness(VehiclePlan plan, EngineSource source) {
         List<EnginePerformance> engines = new ArrayList<>();
         plan.stages().forEach(stage -> engines.add(source.of(stage)));
-        Optional<BoosterSizing> boosters =
-                plan.boosters().map(b -> BoosterSizing.of(b, source.of(b)));
+        Optional<BoosterSizing> boosters = plan.boosters().map(b -> BoosterSizing.of(b, source.of(b)));
         if (plan.payload().isPresent() && plan.startMass().isPresent()) {
             return Math.log(ispFactor(plan, engines, boosters));
         }

@@ -115,7 +115,8 @@ public final class BoundaryLayerLoss extends LossModel {
     }
 
     private static NozzleStation gasAt(GasProfile profile, ChamberContour contour, double x, double radius) {
-        double ratio = Math.min(contour.areaRatioOf(radius), x > 0 ? profile.exit().areaRatio() : 1e6);
+        double ratio =
+                Math.min(contour.areaRatioOf(radius), x > 0 ? profile.exit().areaRatio() : 1e6);
         return profile.at(ratio, x > 0);
     }
 }

@@ -47,10 +47,7 @@ public final class JacketInputs {
                     "height", Dimension.LENGTH, WIDTHS, "Height of a channel there")
             .example("\"3 mm\"");
     public static final Input<Double> SECTION_WALL = Input.quantity(
-                    "wall_thickness",
-                    Dimension.LENGTH,
-                    Range.of(1e-5, 0.1),
-                    "Thickness between gas and coolant there")
+                    "wall_thickness", Dimension.LENGTH, Range.of(1e-5, 0.1), "Thickness between gas and coolant there")
             .computed("that of the jacket");
     /** Channel size along the axis. */
     public static final InputGroup SECTIONS = InputGroup.table(
@@ -77,7 +74,9 @@ public final class JacketInputs {
                     "upstream_share", Range.of(0.01, 0.99), "Share of a split flow that goes towards the injector")
             .usual(Usual.of(0.5, "even split", ""));
     public static final Input<ExtensionKind> EXTENSION = Input.choice(
-                    "extension", ExtensionKind.class, "How the nozzle behind the last jacket is kept from burning; without a jacket, how the whole wall is")
+                    "extension",
+                    ExtensionKind.class,
+                    "How the nozzle behind the last jacket is kept from burning; without a jacket, how the whole wall is")
             .usual(Usual.common(ExtensionKind.RADIATING));
     public static final Input<String> EXTENSION_MATERIAL = Input.text(
                     "extension_material", "Material of the sheet behind the jacket, a file in fluids/walls")

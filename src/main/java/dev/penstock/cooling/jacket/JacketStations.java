@@ -37,10 +37,7 @@ final class JacketStations {
         List<WallAssessment> wall = new ArrayList<>(stations.size());
         for (int c = 0; c < stations.size(); c++) {
             wall.add(WallAssessment.of(
-                    stations.get(c),
-                    run.grid.pressure[run.grid.first + c],
-                    run.material,
-                    channels.kind));
+                    stations.get(c), run.grid.pressure[run.grid.first + c], run.material, channels.kind));
         }
         return wall;
     }

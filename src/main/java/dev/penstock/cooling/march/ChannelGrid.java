@@ -121,14 +121,14 @@ public final class ChannelGrid {
                             1e3 * grid.radius[cell],
                             1e3 * pitch(grid, cell),
                             kind == ChannelKind.TUBE
-                                    ? String.format(Locale.ROOT, " and two tube walls need %.4g mm", 2e3 * thickness[cell])
+                                    ? String.format(
+                                            Locale.ROOT, " and two tube walls need %.4g mm", 2e3 * thickness[cell])
                                     : ""));
         }
     }
 
     /** Size between the sections, linear over the logarithm of area ratio, constant beyond the outermost. */
-    private static double sizeAt(
-            List<ChannelSection> sections, double place, ToDoubleFunction<ChannelSection> size) {
+    private static double sizeAt(List<ChannelSection> sections, double place, ToDoubleFunction<ChannelSection> size) {
         ChannelSection previous = sections.get(0);
         if (place <= previous.place()) {
             return size.applyAsDouble(previous);

@@ -339,7 +339,11 @@ public final class ChannelSizing {
         for (int c = run.grid.first; c < run.grid.cells; c += stride) {
             if (run.grid.place[c] > previous + SAME_PLACE) {
                 sections.add(new ChannelSection(
-                        run.grid.areaRatio[c], run.grid.x[c] < 0, channels.width[c], channels.height[c], OptionalDouble.of(channels.thickness[c])));
+                        run.grid.areaRatio[c],
+                        run.grid.x[c] < 0,
+                        channels.width[c],
+                        channels.height[c],
+                        OptionalDouble.of(channels.thickness[c])));
                 previous = run.grid.place[c];
             }
         }

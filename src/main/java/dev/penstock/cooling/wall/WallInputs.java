@@ -15,7 +15,10 @@ public final class WallInputs {
                     "closeout_material", "Material of the outer shell, a file in fluids/walls")
             .usual(Usual.common("nickel-200"));
     public static final Input<Double> WALL_THICKNESS = Input.quantity(
-                    "wall_thickness", Dimension.LENGTH, Range.of(1e-5, 0.1), "Thickness between gas and coolant, at the throat where channels are sized")
+                    "wall_thickness",
+                    Dimension.LENGTH,
+                    Range.of(1e-5, 0.1),
+                    "Thickness between gas and coolant, at the throat where channels are sized")
             .computed("usual for the channels");
     public static final Input<Double> CLOSEOUT_THICKNESS = Input.quantity(
                     "closeout_thickness", Dimension.LENGTH, Range.of(1e-5, 0.5), "Thickness of the outer shell")

@@ -43,8 +43,7 @@ final class SaturationPoint {
      * @param boiling boiling temperature (K) at a pressure (Pa), nearly; not a number where it is not known
      * @param transport viscosity and conductivity, if CoolProp's own are not to be used
      */
-    SaturationPoint(
-            CoolPropHandle handle, double p, DoubleUnaryOperator boiling, Optional<TransportModel> transport) {
+    SaturationPoint(CoolPropHandle handle, double p, DoubleUnaryOperator boiling, Optional<TransportModel> transport) {
         double found = moveToVapour(handle, p, boiling);
         vapourDensity = handle.output(CoolPropOutput.DENSITY);
         vapourEnthalpy = handle.output(CoolPropOutput.ENTHALPY);

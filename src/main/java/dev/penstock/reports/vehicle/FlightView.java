@@ -158,8 +158,7 @@ public final class FlightView {
     }
 
     private static PageTable facts(AscentResult a) {
-        String fairing =
-                a.fairingDrop().isPresent() ? " fairing_overboard_s fairing_overboard_m" : "";
+        String fairing = a.fairingDrop().isPresent() ? " fairing_overboard_s fairing_overboard_m" : "";
         return FigureRows.sheet(
                         "Flight to orbit",
                         FlightFigures.FLIGHT,

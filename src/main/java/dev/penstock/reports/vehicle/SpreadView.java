@@ -32,9 +32,7 @@ public final class SpreadView {
         map.put("closed", spread.closed());
         map.put("failures", spread.failures());
         map.put("figures", Map.of(spread.figure().key(), figure));
-        map.put(
-                "drivers",
-                Map.of(spread.figure().key(), FigureJson.each(drivers(spread), spread.drivers())));
+        map.put("drivers", Map.of(spread.figure().key(), FigureJson.each(drivers(spread), spread.drivers())));
         return map;
     }
 
@@ -74,9 +72,7 @@ public final class SpreadView {
     }
 
     private static Notation notation(VehicleSpread spread) {
-        return spread.figure() == VehicleSpread.Figure.ISP_FACTOR
-                ? Notation.significant("", 4)
-                : Notation.TONNES;
+        return spread.figure() == VehicleSpread.Figure.ISP_FACTOR ? Notation.significant("", 4) : Notation.TONNES;
     }
 
     private static FigureTable<VehicleSpread.Driver> drivers(VehicleSpread spread) {
@@ -84,7 +80,6 @@ public final class SpreadView {
                 .word("driver", "uncertain by itself", VehicleSpread.Driver::name)
                 .number("low", spread.figure().title() + " at 5 %", notation(spread), VehicleSpread.Driver::low)
                 .number("high", "at 95 %", notation(spread), VehicleSpread.Driver::high)
-                .outsideDocuments()
                 .table();
     }
 }

@@ -62,10 +62,7 @@ final class SamplePoints {
                     counted.said().get(space.variables().get(i).path()));
             if (own > 0 && said.filter(s -> s.count().isPresent()).isPresent()) {
                 throw new InvalidInput(
-                        "",
-                        "--vary",
-                        said.get().text(),
-                        "a grid takes each of its whole values; leave the count out");
+                        "", "--vary", said.get().text(), "a grid takes each of its whole values; leave the count out");
             }
             counts.add(said.map(s -> s.count().orElse(own)).orElse(own));
             open += counts.get(i) == 0 ? 1 : 0;

@@ -191,8 +191,7 @@ public final class AscentOptimizer {
      */
     public Steering steeredFrom(AscentVehicle vehicle, AscentMission target, Steering near) {
         requireLiftOff(vehicle, target);
-        Steering start =
-                arrival(vehicle, target, near).isPresent() ? near : scan(vehicle, target, FlightProgress.NONE);
+        Steering start = arrival(vehicle, target, near).isPresent() ? near : scan(vehicle, target, FlightProgress.NONE);
         return refined(vehicle, target, start, FEW_FLIGHTS);
     }
 
@@ -226,8 +225,7 @@ public final class AscentOptimizer {
         FlightRecorder recorder = new FlightRecorder(mission.planet());
         AscentFlight last = new AscentFlight(vehicle, mission, atmosphere, recorder, tolerance, step);
         last.toOrbit(last.throughTheAir(steering.tilt(), steering.freeAbove()), pitchStart, pitchEnd);
-        return new AscentSummary(vehicle, mission, last, recorder)
-                .result(steering, evaluations + flight.evaluations());
+        return new AscentSummary(vehicle, mission, last, recorder).result(steering, evaluations + flight.evaluations());
     }
 
     /**

@@ -83,7 +83,8 @@ final class AscentSummary {
                 .max()
                 .orElse(0);
         double heating = flight.fairingDrop().isPresent() || vehicle.fairing().mass() > 0 && !flight.fairingAboard()
-                ? recorder.highestHeatingAfter(flight.fairingDrop().map(FairingDrop::time).orElse(0.0))
+                ? recorder.highestHeatingAfter(
+                        flight.fairingDrop().map(FairingDrop::time).orElse(0.0))
                 : flight.dynamics().freeMolecularHeating();
         return List.of(
                 LimitCheck.atMost(

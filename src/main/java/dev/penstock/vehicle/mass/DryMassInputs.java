@@ -22,7 +22,9 @@ public final class DryMassInputs {
             .computed("line by line from how the stage is built")
             .believed(Belief.factors(0.03, 0.2));
     public static final Input<Double> GROWTH_MARGIN = Input.ratio(
-                    "growth_margin", Range.of(0, 2), "Growth that is added to what is estimated of the dry mass, over it")
+                    "growth_margin",
+                    Range.of(0, 2),
+                    "Growth that is added to what is estimated of the dry mass, over it")
             .follows("15 % of an estimate, none of a given mass, " + Usual.COMMON);
     public static final Input<String> TANKS = Input.word(
                     "tanks", List.of("by-volume", "integral", "pressure-stabilized"), "How the tanks are built")
@@ -42,7 +44,10 @@ public final class DryMassInputs {
                     "engine_mass", Dimension.MASS, Range.POSITIVE, "Mass of one engine")
             .computed("as the engine's balance estimates it");
     public static final Input<Double> FAIRING = Input.quantity(
-                    "fairing", Dimension.MASS, Range.NOT_NEGATIVE, "Mass of the payload fairing, which goes overboard while this stage burns")
+                    "fairing",
+                    Dimension.MASS,
+                    Range.NOT_NEGATIVE,
+                    "Mass of the payload fairing, which goes overboard while this stage burns")
             .usual(Usual.of(0.0, "none", ""));
     public static final Input<Double> RECOVERY_HARDWARE = Input.ratio(
                     "recovery_hardware", Range.of(0, 1), "Mass of legs, fins and the like over the other dry mass")

@@ -73,7 +73,8 @@ public record MassLine(String name, double mass, double scatter, String source, 
 
     /** @return whether the plan states this mass, so that it does not grow */
     public boolean stated() {
-        return made.basis() == Basis.PLAN || made.basis() == Basis.ENGINES && !made.inputs().isEmpty();
+        return made.basis() == Basis.PLAN
+                || made.basis() == Basis.ENGINES && !made.inputs().isEmpty();
     }
 
     public MassLine {

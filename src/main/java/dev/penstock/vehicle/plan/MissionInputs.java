@@ -34,7 +34,8 @@ public final class MissionInputs {
                     Dimension.LENGTH,
                     Range.of(100e3, 2e6),
                     "Height at which the ascent ends, at most that of the orbit")
-            .follows("200 km, or the orbit where that is lower, " + Usual.COMMON + "; a flight chooses it by its heating limit");
+            .follows("200 km, or the orbit where that is lower, " + Usual.COMMON
+                    + "; a flight chooses it by its heating limit");
     public static final Input<Double> LATITUDE = Input.quantity(
                     "latitude", Dimension.ANGLE, Range.of(-1.5708, 1.5708), "Latitude of the launch site")
             .computed("the speed of the rotating ground does not count");

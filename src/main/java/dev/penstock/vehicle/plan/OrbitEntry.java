@@ -34,9 +34,7 @@ public record OrbitEntry(Planet planet, double insertion, double orbit) {
 
     /** @return speed change that makes the orbit round (m/s) */
     public double circularisation() {
-        return orbit - insertion < SAME
-                ? 0
-                : planet.circularSpeed(orbit) - planet.speed(orbit, insertion, orbit);
+        return orbit - insertion < SAME ? 0 : planet.circularSpeed(orbit) - planet.speed(orbit, insertion, orbit);
     }
 
     /** @return terms of a speed budget: the speed at insertion, and what makes the orbit round */
@@ -62,7 +60,8 @@ public record OrbitEntry(Planet planet, double insertion, double orbit) {
     }
 
     private static Term term(Kind kind, String name, double value, String source, double... metres) {
-        Object[] kilometres = java.util.Arrays.stream(metres).mapToObj(m -> m / 1e3).toArray();
+        Object[] kilometres =
+                java.util.Arrays.stream(metres).mapToObj(m -> m / 1e3).toArray();
         return new Term(
                 kind, name, value, String.format(Locale.ROOT, source, kilometres), Optional.of(Planet.ORBIT), INPUTS);
     }

@@ -43,8 +43,8 @@ public final class StageInputs {
             .follows("its thrust over 70 times standard gravity, " + Usual.COMMON);
     public static final Input<String> OXIDIZER = Input.text("oxidizer", "Oxidizer of a stated engine, a file in fluids")
             .follows("the usual one");
-    public static final Input<String> FUEL = Input.text("fuel", "Fuel of a stated engine, a file in fluids")
-            .follows("the usual one");
+    public static final Input<String> FUEL =
+            Input.text("fuel", "Fuel of a stated engine, a file in fluids").follows("the usual one");
     public static final Input<Double> MIXTURE_RATIO = Input.ratio(
                     "mixture_ratio", Range.of(0.01, 100), "Oxidizer over fuel by mass of a stated engine")
             .usual(Usual.common(2.6));

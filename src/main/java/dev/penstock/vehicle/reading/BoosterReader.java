@@ -38,8 +38,7 @@ final class BoosterReader {
         DryMassReader dryMass = new DryMassReader(table.table(DryMassInputs.GROUP), fluids);
         var model = dryMass.model(false, false);
         return propellant > 0
-                ? Optional.of(
-                        new BoosterPlan(count, engine, engines, propellant, diameter, allowances, model, stated))
+                ? Optional.of(new BoosterPlan(count, engine, engines, propellant, diameter, allowances, model, stated))
                 : Optional.empty();
     }
 }

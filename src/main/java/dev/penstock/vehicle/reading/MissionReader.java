@@ -129,9 +129,7 @@ final class MissionReader {
             table.problem(
                     "inclination",
                     text("%.2f deg", Math.toDegrees(given.getAsDouble())),
-                    text(
-                            "from a latitude of %.2f deg the least is that latitude",
-                            Math.toDegrees(latitude)));
+                    text("from a latitude of %.2f deg the least is that latitude", Math.toDegrees(latitude)));
         }
         inclination = given.orElseGet(() -> Math.abs(site.orElse(Math.PI / 2)));
         if (given.isPresent() || site.isPresent()) {

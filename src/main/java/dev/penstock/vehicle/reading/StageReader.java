@@ -87,7 +87,9 @@ final class StageReader {
         if (kind == BodyShape.Kind.TAPERED && top.isEmpty()) {
             t.problem(StageInputs.TOP_DIAMETER, "missing", "a tapered body needs it; write for example \"3 m\"");
         }
-        return base > 0 ? Optional.of(new BodyShape(kind, height.orElse(base), base, top.orElse(0), filling)) : Optional.empty();
+        return base > 0
+                ? Optional.of(new BodyShape(kind, height.orElse(base), base, top.orElse(0), filling))
+                : Optional.empty();
     }
 
     private double groundPressure() {

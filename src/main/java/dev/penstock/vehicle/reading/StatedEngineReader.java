@@ -47,19 +47,22 @@ final class StatedEngineReader {
         OptionalDouble thrust = table.number(StageInputs.THRUST);
         double area = table.read(StageInputs.EXIT_AREA);
         double ratio = table.read(StageInputs.MIXTURE_RATIO);
-        Optional<LoadedPropellant> oxidizer = propellant(
-                StageInputs.OXIDIZER, UsualFluids.oxidizer(), table.number(StageInputs.OXIDIZER_DENSITY));
+        Optional<LoadedPropellant> oxidizer =
+                propellant(StageInputs.OXIDIZER, UsualFluids.oxidizer(), table.number(StageInputs.OXIDIZER_DENSITY));
         Optional<LoadedPropellant> fuel =
                 propellant(StageInputs.FUEL, UsualFluids.fuel(), table.number(StageInputs.FUEL_DENSITY));
         if (table.has(StageInputs.ENGINE)) {
             table.problem(
-                    StageInputs.ENGINE, "given together with isp or thrust", "name a concept file or state the figures");
+                    StageInputs.ENGINE,
+                    "given together with isp or thrust",
+                    "name a concept file or state the figures");
         }
         if (!table.has(StageInputs.ISP)) {
             table.problem(StageInputs.ISP, "missing", "a stated engine needs isp beside thrust, for example \"330 s\"");
         }
         if (!table.has(StageInputs.THRUST)) {
-            table.problem(StageInputs.THRUST, "missing", "a stated engine needs thrust beside isp, for example \"500 kN\"");
+            table.problem(
+                    StageInputs.THRUST, "missing", "a stated engine needs thrust beside isp, for example \"500 kN\"");
         }
         double mass = table.read(
                 StageInputs.STATED_ENGINE_MASS,
@@ -71,8 +74,8 @@ final class StatedEngineReader {
             table.problem(
                     StageInputs.EXIT_AREA,
                     area + " m²",
-                    "it leaves no thrust at sea level; write less than " + thrust.getAsDouble() / Constants.STANDARD_ATMOSPHERE
-                            + " m²");
+                    "it leaves no thrust at sea level; write less than "
+                            + thrust.getAsDouble() / Constants.STANDARD_ATMOSPHERE + " m²");
             return Optional.empty();
         }
         return Optional.of(GivenEngine.ofIsp(
@@ -94,9 +97,12 @@ final class StatedEngineReader {
             double pressure = Math.max(TANK_PRESSURE, propellant.storagePressure());
             double loaded = density.isPresent()
                     ? density.getAsDouble()
-                    : propellant.fluid().atPressureTemperature(pressure, temperature).density();
-            return Optional.of(
-                    new LoadedPropellant(propellant, loaded, temperature, pressure, vapourPressure(propellant, temperature)));
+                    : propellant
+                            .fluid()
+                            .atPressureTemperature(pressure, temperature)
+                            .density();
+            return Optional.of(new LoadedPropellant(
+                    propellant, loaded, temperature, pressure, vapourPressure(propellant, temperature)));
         } catch (InvalidInput e) {
             e.problems().forEach(problem -> table.problem(key, problem.value(), problem.allowed()));
             return Optional.empty();

@@ -44,8 +44,7 @@ class VapourPressureCurveTest {
                 (CoolPropFluid) CoolPropWay.WORKER.fluids().propellant(id).fluid();
         for (int i = 0; i < 20; i++) {
             double pressure = fluid.criticalPressure().orElseThrow() * Math.exp(-0.01 - 0.2 * i);
-            SaturationSamples ends =
-                    fluid.saturation(new double[] {pressure}).orElseThrow();
+            SaturationSamples ends = fluid.saturation(new double[] {pressure}).orElseThrow();
             double middle = 0.5 * (ends.liquidEnthalpy()[0] + ends.vapourEnthalpy()[0]);
             FluidState state = fluid.atPressureEnthalpy(pressure, middle);
             assertThat(state.phase()).isEqualTo(Phase.TWO_PHASE);

@@ -6,13 +6,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.fluids.FluidLibrary;
+import dev.penstock.vehicle.VehicleSizer;
 import dev.penstock.vehicle.mass.StructuralCoefficient;
 import dev.penstock.vehicle.plan.AscentPlan;
 import dev.penstock.vehicle.plan.DeltaVBudget;
 import dev.penstock.vehicle.plan.Recovery;
 import dev.penstock.vehicle.plan.StagePlan;
 import dev.penstock.vehicle.plan.VehiclePlan;
-import dev.penstock.vehicle.VehicleSizer;
 import dev.penstock.vehicle.stage.StageSizing;
 import dev.penstock.vehicle.stage.VehicleSizing;
 import java.io.IOException;
