@@ -78,13 +78,16 @@ class RenamedFluidsTest {
     @CsvSource({
         "oxygen, propane, 2.6",
         "oxygen, ethanol, 1.5",
+        "oxygen, ethanol-75, 1.3",
         "oxygen, ammonia, 1.3",
+        "oxygen, jet-a, 2.4",
         "nitrogen-tetroxide, hydrazine, 1.2",
         "nitrogen-tetroxide, hydrazine-50, 1.8",
         "nitrogen-tetroxide, udmh, 2.3",
         "nitrogen-tetroxide, uh-25, 2.2",
         "nitrous-oxide, ethanol, 4",
         "hydrogen-peroxide-98, rp-1, 7",
+        "hydrogen-peroxide-85, rp-1, 7.5",
     })
     void otherPairsAnswerAlike(String oxidizer, String fuel, double mixtureRatio) {
         for (String gas : List.of("helium", "nitrogen")) {

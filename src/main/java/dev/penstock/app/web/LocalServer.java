@@ -158,7 +158,7 @@ public final class LocalServer implements AutoCloseable {
     }
 
     static void json(Context request, Map<String, ?> map) {
-        request.contentType(JSON).result(JsonText.of(map));
+        request.contentType(JSON).result(JsonText.compact(map));
     }
 
     @Override

@@ -52,7 +52,7 @@ final class WarmUp {
                     new ConceptTemplate(fluids, VehicleInputs.IN_CONCEPT).text(cycle, cycle.id()),
                     Map.of());
             EngineBalance balance = workers.ask(ASKER, study -> study.balance(example));
-            JsonText.of(EngineAnswer.of(balance));
+            JsonText.compact(EngineAnswer.of(balance));
             workers.draw(
                     ASKER, () -> Map.of("flow", EngineAnswer.flow(balance), "charts", EngineAnswer.charts(balance)));
             return true;

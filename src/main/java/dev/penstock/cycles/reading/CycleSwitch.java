@@ -19,12 +19,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * Gives a written concept another cycle: what both have stays word for word, the gas that drives a turbine keeps what is said of it in
  * the other burner's table, what the other cycle lacks is taken out, what it needs is added; and all of it is said. Not thread-safe.
  */
 public final class CycleSwitch {
+
+    private static final Pattern DOT = Pattern.compile("\\.");
 
     /** Burners with gas of the same kind: fuel-rich, as hot as a turbine bears. */
     private static final List<Burner> ALIKE = List.of(Burner.GENERATOR, Burner.FUEL_RICH, Burner.TAP_OFF);
@@ -137,7 +140,7 @@ public final class CycleSwitch {
     /** The first part of a path that a cycle does not have; empty if it has all of it. */
     private static Optional<String> beyond(InputGroup top, String path) {
         InputGroup group = top;
-        String[] parts = path.split("\\.");
+        String[] parts = DOT.split(path);
         StringBuilder way = new StringBuilder();
         for (int i = 0; i < parts.length; i++) {
             way.append(i == 0 ? "" : ".").append(parts[i]);

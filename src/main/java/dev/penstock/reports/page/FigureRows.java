@@ -50,7 +50,7 @@ public final class FigureRows {
                 things.stream()
                         .map(t -> new PageTable.Row(
                                 figures.stream().map(f -> f.text(t.thing())).toList(),
-                                figures.stream().map(f -> path(f, t.at())).toList(),
+                                figures.stream().map(f -> path(f, t.thing(), t.at())).toList(),
                                 mark.apply(t.thing())))
                         .toList());
     }
@@ -73,7 +73,7 @@ public final class FigureRows {
                         new PageTable.Column("unit", true)),
                 figures(table, keys).stream()
                         .map(f -> new PageTable.Row(
-                                List.of(f.title(), f.text(thing), f.unit()), List.of("", path(f, Place.at(at))), ""))
+                                List.of(f.title(), f.text(thing), f.unit()), List.of("", path(f, thing, Place.at(at))), ""))
                         .toList());
     }
 
@@ -99,7 +99,7 @@ public final class FigureRows {
                                             .toList(),
                                     Stream.concat(
                                                     Stream.of(""),
-                                                    figures.stream().map(f -> path(f, Place.at(at))))
+                                                    figures.stream().map(f -> path(f, thing, Place.at(at))))
                                             .toList(),
                                     "");
                         })
@@ -112,8 +112,9 @@ public final class FigureRows {
                 || !things.isEmpty() && figure.value(things.get(0).thing()) instanceof Number;
     }
 
-    private static String path(Figure<?> figure, Place at) {
-        return figure.isNumber() ? at.own(figure.key()) : "";
+    /** A number that the thing does not have is traced to nothing. */
+    private static <T> String path(Figure<T> figure, T thing, Place at) {
+        return figure.number(thing).isPresent() ? at.own(figure.key()) : "";
     }
 
     private static <T> List<Figure<T>> figures(FigureTable<T> table, String keys) {

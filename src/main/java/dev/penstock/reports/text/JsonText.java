@@ -2,6 +2,7 @@ package dev.penstock.reports.text;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.PrettyPrinter;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
@@ -23,18 +24,35 @@ public final class JsonText {
      * @throws IllegalStateException if a number is not finite or a value is of another kind (a defect in the caller)
      */
     public static String of(Map<String, ?> document) {
-        StringWriter text = new StringWriter();
+        return of(document, Optional.of(indented())) + '\n';
+    }
+
+    /**
+     * @param document as above
+     * @return the document without a blank between its parts, for programs alone
+     * @throws IllegalStateException as above
+     */
+    public static String compact(Map<String, ?> document) {
+        return of(document, Optional.empty());
+    }
+
+    private static PrettyPrinter indented() {
         DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
         DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
         printer.indentArraysWith(indenter);
         printer.indentObjectsWith(indenter);
+        return printer;
+    }
+
+    private static String of(Map<String, ?> document, Optional<PrettyPrinter> printer) {
+        StringWriter text = new StringWriter();
         try (JsonGenerator generator = FACTORY.createGenerator(text)) {
-            generator.setPrettyPrinter(printer);
+            printer.ifPresent(generator::setPrettyPrinter);
             write(generator, "", document);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return text.append('\n').toString();
+        return text.toString();
     }
 
     private static void write(JsonGenerator generator, String path, Object value) throws IOException {
