@@ -30,6 +30,9 @@ final class PageWalk {
     private static final Set<String> SOURCED =
             Set.of("Stated by the concept", "Stated by the plan", "Defaults", "Engines", "Dry mass of one booster");
 
+    /** Stands for a number that a thing does not have. */
+    private static final String ABSENT = "-";
+
     private PageWalk() {}
 
     static void walk(String html, Trail trail) {
@@ -43,7 +46,8 @@ final class PageWalk {
             while (!SOURCED.contains(name) && cells.find()) {
                 String cell = cells.group(1);
                 boolean stationNumber = cells.group().startsWith("<th") && name.equals("Stations");
-                if (!cell.isBlank() && !stationNumber && !cell.contains("href=\"#t:")) {
+                boolean absent = cell.equals(ABSENT);
+                if (!cell.isBlank() && !absent && !stationNumber && !cell.contains("href=\"#t:")) {
                     faults.add(name + ": " + cell + " opens nothing");
                 }
                 figures++;

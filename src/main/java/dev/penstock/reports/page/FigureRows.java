@@ -50,7 +50,9 @@ public final class FigureRows {
                 things.stream()
                         .map(t -> new PageTable.Row(
                                 figures.stream().map(f -> f.text(t.thing())).toList(),
-                                figures.stream().map(f -> path(f, t.thing(), t.at())).toList(),
+                                figures.stream()
+                                        .map(f -> path(f, t.thing(), t.at()))
+                                        .toList(),
                                 mark.apply(t.thing())))
                         .toList());
     }
@@ -73,7 +75,9 @@ public final class FigureRows {
                         new PageTable.Column("unit", true)),
                 figures(table, keys).stream()
                         .map(f -> new PageTable.Row(
-                                List.of(f.title(), f.text(thing), f.unit()), List.of("", path(f, thing, Place.at(at))), ""))
+                                List.of(f.title(), f.text(thing), f.unit()),
+                                List.of("", path(f, thing, Place.at(at))),
+                                ""))
                         .toList());
     }
 
