@@ -78,11 +78,30 @@ public record Measure(String path, String key, Figure<EngineBalance> figure) {
      * @param balances engines side by side
      * @return +1 if more is better among these engines, −1 if less is, 0 if neither
      */
-    public int better(List<EngineBalance> balances) {
+    private int better(List<EngineBalance> balances) {
         DoubleSummaryStatistics thrust =
                 balances.stream().mapToDouble(b -> b.engine().vacuumThrust()).summaryStatistics();
         boolean oneSize = thrust.getMax() <= (1 + ONE_SIZE) * thrust.getMin();
         return WITH_SIZE.contains(path) && !oneSize ? 0 : better();
+    }
+
+    /**
+     * @param balance balanced engine
+     * @param among engines side by side, this one among them
+     * @return whether none of the others is better by this figure; never where no direction is better, nothing is beside it,
+     *     or its flow is separated so that nobody would run it there
+     */
+    public boolean best(EngineBalance balance, List<EngineBalance> among) {
+        int direction = better(among);
+        OptionalDouble own = of(balance);
+        return direction != 0
+                && among.size() > 1
+                && own.isPresent()
+                && !separated(balance)
+                && among.stream()
+                        .filter(other -> !separated(other))
+                        .flatMapToDouble(other -> of(other).stream())
+                        .allMatch(value -> direction * value <= direction * own.getAsDouble());
     }
 
     /**

@@ -17,7 +17,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What the page of a concept is told about a balanced engine. */
@@ -119,6 +121,21 @@ public final class EngineAnswer {
                         "path", measure.path(),
                         "text", measure.text(balance)));
             });
+        }
+        return measures;
+    }
+
+    /** The same of engines side by side: each also says whether none of the others is better by it. */
+    public static List<Map<String, Object>> measures(EngineBalance balance, List<EngineBalance> among) {
+        Set<String> best = Measure.ALL.stream()
+                .filter(measure -> measure.best(balance, among))
+                .map(Measure::key)
+                .collect(Collectors.toSet());
+        List<Map<String, Object>> measures = new ArrayList<>();
+        for (Map<String, Object> measure : measures(balance)) {
+            Map<String, Object> told = new LinkedHashMap<>(measure);
+            told.put("best", best.contains(measure.get("key")));
+            measures.add(told);
         }
         return measures;
     }

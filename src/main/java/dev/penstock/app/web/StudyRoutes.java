@@ -90,6 +90,7 @@ final class StudyRoutes {
             throw new Refusal(422, "choose 1 to " + MOST_TOGETHER + " concepts");
         }
         List<Map<String, Object>> concepts = new ArrayList<>();
+        Map<String, EngineBalance> balanced = new LinkedHashMap<>();
         for (String file : files) {
             Workspace.Document document = workspace.read(file);
             Map<String, Object> map = new LinkedHashMap<>();
@@ -98,20 +99,27 @@ final class StudyRoutes {
             try {
                 Concept concept =
                         reader.parse(file, document.text(), only.isEmpty() || only.equals(file) ? changes : Map.of());
-                describe(map, workers.ask(Asker.of(request), study -> study.balance(concept)));
+                balanced.put(file, workers.ask(Asker.of(request), study -> study.balance(concept)));
             } catch (PenstockException e) {
                 map.put("failure", e.getMessage());
             }
             concepts.add(map);
+        }
+        List<EngineBalance> among = List.copyOf(balanced.values());
+        for (Map<String, Object> map : concepts) {
+            EngineBalance balance = balanced.get(map.get("file").toString());
+            if (balance != null) {
+                describe(map, balance, among);
+            }
         }
         concepts.sort(
                 Comparator.comparing(map -> map.get("margin") instanceof Double margin ? -margin : Double.MAX_VALUE));
         LocalServer.json(request, Map.of("concepts", concepts));
     }
 
-    private static void describe(Map<String, Object> map, EngineBalance balance) {
+    private static void describe(Map<String, Object> map, EngineBalance balance, List<EngineBalance> among) {
         map.putAll(FigureJson.of(ENGINE, balance));
-        map.put("measures", EngineAnswer.measures(balance));
+        map.put("measures", EngineAnswer.measures(balance, among));
         Measure.tightest(balance).ifPresent(limit -> {
             map.putAll(FigureJson.of(TIGHTEST, limit));
             String text = CheckFigures.value(limit) + ", " + CheckFigures.boundary(limit);

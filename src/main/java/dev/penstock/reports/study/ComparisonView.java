@@ -24,7 +24,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -175,23 +175,17 @@ public final class ComparisonView {
                 outcomes.stream().flatMap(o -> o.balance().stream()).toList();
         for (Measure measure :
                 Stream.concat(Measure.ALL.stream(), COUNTED.stream()).toList()) {
-            int better = measure.better(engines);
-            List<OptionalDouble> values = outcomes.stream()
-                    .map(o -> o.balance().map(measure::of).orElse(OptionalDouble.empty()))
-                    .toList();
-            double best = values.stream()
-                    .filter(OptionalDouble::isPresent)
-                    .mapToDouble(v -> better * v.getAsDouble())
-                    .max()
-                    .orElse(Double.NaN);
             List<Map<String, Object>> cells = new ArrayList<>();
-            for (int i = 0; i < values.size(); i++) {
-                OptionalDouble value = values.get(i);
-                boolean first =
-                        better != 0 && value.isPresent() && outcomes.size() > 1 && better * value.getAsDouble() == best;
-                String text = outcomes.get(i).balance().map(measure::text).orElse("-");
-                String trail = value.isPresent() ? trail(pages, outcomes.get(i), measure.path()) : "";
-                cells.add(Map.of("text", text, "best", first, "trail", trail));
+            for (Outcome outcome : outcomes) {
+                Optional<EngineBalance> balance = outcome.balance();
+                boolean there = balance.filter(b -> measure.of(b).isPresent()).isPresent();
+                cells.add(Map.of(
+                        "text",
+                        balance.map(measure::text).orElse("-"),
+                        "best",
+                        balance.filter(b -> measure.best(b, engines)).isPresent(),
+                        "trail",
+                        there ? trail(pages, outcome, measure.path()) : ""));
             }
             lines.add(Map.of("name", measure.name(), "cells", cells, "figures", true));
         }

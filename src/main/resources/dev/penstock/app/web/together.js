@@ -18,9 +18,9 @@ const chosen = () => [...document.querySelectorAll("#files input:checked")].map(
 function columns(solved) {
   const keys = [...new Map(solved.flatMap((c) => c.measures.map((m) => [m.key, m]))).values()];
   const all = [
-    { name: "cycle", better: 0, cells: solved.map((c) => ({ text: c.cycle })) },
-    { name: "propellants", better: 0, cells: solved.map((c) => ({ text: c.propellants })) },
-    ...keys.map((key) => ({ name: key.name, better: key.better, cells: solved.map((c) => c.measures.find((m) => m.key === key.key) || { text: "–" }) })),
+    { name: "cycle", cells: solved.map((c) => ({ text: c.cycle })) },
+    { name: "propellants", cells: solved.map((c) => ({ text: c.propellants })) },
+    ...keys.map((key) => ({ name: key.name, cells: solved.map((c) => c.measures.find((m) => m.key === key.key) || { text: "–" }) })),
   ];
   return all.map((column) => {
     const texts = column.cells.map((c) => c.text);
@@ -32,7 +32,6 @@ function columns(solved) {
       unit: unit || "",
       shown: unit ? texts.map((t) => t.replace(" " + unit, "")) : texts,
       differs: new Set(texts).size > 1,
-      best: Math.max(...column.cells.filter((c) => c.value !== undefined).map((c) => column.better * c.value)),
     };
   });
 }
@@ -42,7 +41,7 @@ function draw() {
   const failed = concepts.filter((c) => c.failure);
   const shown = columns(solved).filter((column) => column.differs || !byId("only").checked);
   const mark = (column, cell) => [column.text ? "" : "n", column.differs ? "differs" : "",
-    column.differs && column.better && column.better * cell.value === column.best ? "best" : ""].join(" ").trim() || undefined;
+    column.differs && cell.best ? "best" : ""].join(" ").trim() || undefined;
   const rows = solved.map((c, i) => make("tr", {},
     make("th", { scope: "row" }, make("a", { href: "/?file=" + encodeURIComponent(c.file) }, c.name)),
     ...shown.map((column) => {
