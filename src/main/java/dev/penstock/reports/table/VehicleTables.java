@@ -11,7 +11,6 @@ import dev.penstock.reports.page.FigureRows;
 import dev.penstock.reports.page.PageSection;
 import dev.penstock.reports.text.PageTable;
 import dev.penstock.vehicle.mass.MassTable;
-import dev.penstock.vehicle.mass.TankShape;
 import dev.penstock.vehicle.stage.BoosterSizing;
 import dev.penstock.vehicle.stage.StageFigures;
 import dev.penstock.vehicle.stage.StageSizing;
@@ -24,6 +23,10 @@ import java.util.List;
 public final class VehicleTables {
 
     private static final String ONE_BOOSTER = "one booster";
+    private static final String BOOSTERS = ".boosters";
+    private static final List<String> TANKS = List.of(
+            "oxidizer_tank_m3 oxidizer_tank_diameter_m oxidizer_tank_length_m",
+            "fuel_tank_m3 fuel_tank_diameter_m fuel_tank_length_m");
 
     private VehicleTables() {}
 
@@ -50,7 +53,7 @@ public final class VehicleTables {
     public static List<PageTable> dryMasses(VehicleSizing vehicle) {
         List<PageTable> tables = new ArrayList<>();
         for (StageSizing stage : vehicle.stages()) {
-            stage.boosters().ifPresent(b -> tables.add(dryMass(ONE_BOOSTER, b)));
+            stage.boosters().ifPresent(b -> tables.add(dryMass(stage, b)));
             tables.add(dryMass(stage));
         }
         return tables;
@@ -117,7 +120,7 @@ public final class VehicleTables {
         PageTable table = FigureRows.list(caption, StageFigures.STAGES, "stages", List.of(), keys);
         for (FigureTable.Placed<StageSizing> stage : StageFigures.STAGES.placed("stages", v.stages())) {
             List<FigureTable.Placed<BoosterSizing>> beside = stage.thing().boosters().stream()
-                    .map(b -> new FigureTable.Placed<>(b, Place.at(stage.at().path() + ".boosters")))
+                    .map(b -> new FigureTable.Placed<>(b, Place.at(stage.at().path() + BOOSTERS)))
                     .toList();
             table = table.and(FigureRows.list("", StageFigures.BOOSTERS, beside, b -> "", both))
                     .and(FigureRows.list("", StageFigures.STAGES, List.of(stage), s -> "", keys));
@@ -144,52 +147,37 @@ public final class VehicleTables {
         PageTable table = PageTable.titled("Tanks", "<tank", "volume (m³)", "diameter (m)", "length (m)")
                 .table();
         for (FigureTable.Placed<StageSizing> stage : StageFigures.STAGES.placed("stages", v.stages())) {
-            table = table.and(boosterTanks(stage.thing()));
-            table = table.and(FigureRows.rows(
-                            StageFigures.STAGES,
-                            stage.thing(),
-                            stage.at().path(),
-                            List.of(
-                                    "oxidizer_tank_m3 oxidizer_tank_diameter_m oxidizer_tank_length_m",
-                                    "fuel_tank_m3 fuel_tank_diameter_m fuel_tank_length_m"))
-                    .named(stage.thing().name()));
+            StageSizing s = stage.thing();
+            String at = stage.at().path();
+            if (s.boosters().isPresent()) {
+                table = table.and(
+                        FigureRows.rows(StageFigures.BOOSTERS, s.boosters().get(), at + BOOSTERS, TANKS)
+                                .named(ONE_BOOSTER));
+            }
+            table = table.and(FigureRows.rows(StageFigures.STAGES, s, at, TANKS).named(s.name()));
         }
         return table;
     }
 
-    private static PageTable boosterTanks(StageSizing stage) {
-        PageTable.Builder table = PageTable.titled("");
-        stage.boosters().ifPresent(b -> {
-            table.row(tank(ONE_BOOSTER + ", oxidizer tank", b.contents().oxidizerTank()));
-            table.row(tank(ONE_BOOSTER + ", fuel tank", b.contents().fuelTank()));
-        });
-        return table.table();
-    }
-
-    private static String[] tank(String name, TankShape tank) {
-        return new String[] {
-            name,
-            Notation.significant(tank.volume(), 4),
-            Notation.fixed(2 * tank.radius(), 2),
-            Notation.fixed(tank.length(), 2)
-        };
-    }
-
-    /** @return dry mass of a booster, line by line */
-    public static PageTable dryMass(String name, BoosterSizing booster) {
-        return dryMass(name, "", booster.dryMass()).untraced();
+    /** Dry mass of one of the boosters of a stage, line by line. */
+    private static PageTable dryMass(StageSizing s, BoosterSizing boosters) {
+        return dryMass(ONE_BOOSTER, path(s) + BOOSTERS + ".dry_mass_of_one", boosters.dryMass());
     }
 
     /** @return dry mass of a stage, line by line */
     public static PageTable dryMass(StageSizing s) {
-        return dryMass(s.name(), "stages." + Trail.slug(s.name()), s.dryMass());
+        return dryMass(s.name(), path(s) + ".dry_mass", s.dryMass());
+    }
+
+    private static String path(StageSizing s) {
+        return "stages." + Trail.slug(s.name());
     }
 
     private static PageTable dryMass(String name, String path, MassTable m) {
         PageTable lines = FigureRows.list(
                 "Dry mass of " + name,
                 StageFigures.DRY_MASS,
-                path + ".dry_mass",
+                path,
                 StageFigures.DryLine.of(m),
                 "name mass_kg share scatter source");
         return lines.and(PageTable.titled("")
@@ -199,14 +187,14 @@ public final class VehicleTables {
                         Notation.PERCENT.write(m.growth() / m.total()),
                         "",
                         "margin of the plan")
-                .traced("", path + ".dry_mass_growth_margin_kg", path + ".dry_mass_growth_share")
+                .traced("", path + "_growth_margin_kg", path + "_growth_share")
                 .row(
                         "dry mass",
                         kilograms(m.total()),
                         "100.0 %",
                         "± " + Notation.fixed(100 * m.scatter() / m.total(), 0) + " %",
                         "lines taken as independent")
-                .traced("", path + ".dry_mass_kg", path + ".dry_mass_share", path + ".dry_mass_scatter_share")
+                .traced("", path + "_kg", path + "_share", path + "_scatter_share")
                 .table());
     }
 

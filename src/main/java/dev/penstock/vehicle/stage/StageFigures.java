@@ -22,6 +22,7 @@ import dev.penstock.quantities.Notation;
 import dev.penstock.vehicle.mass.BodyShape;
 import dev.penstock.vehicle.mass.MassLine;
 import dev.penstock.vehicle.mass.MassTable;
+import dev.penstock.vehicle.mass.StageContents;
 import dev.penstock.vehicle.plan.Recovery;
 import java.util.ArrayList;
 import java.util.List;
@@ -86,17 +87,31 @@ public final class StageFigures {
     }
 
     /** Figures of a line of the dry mass. */
-    public static final FigureTable<DryLine> DRY_MASS = FigureTable.<DryLine>named(
-                    dry -> dry.line().name())
-            .word("name", "part", dry -> dry.line().name())
-            .number("mass_kg", "mass", KILOGRAMS, dry -> dry.line().mass())
-            .from(StageFigures::line)
-            .number("share", "share", Notation.PERCENT, dry -> dry.table().share(dry.line()))
-            .by(Definitions.RATIO, own("mass_kg"), of(WHOLE, "dry_mass_kg"))
-            .number("scatter", "scatter", SCATTER, dry -> dry.line().scatter())
-            .from((dry, at) ->
-                    Origin.given("scatter of the relation", dry.line().source()))
-            .word("source", "source", dry -> dry.line().source())
+    public static final FigureTable<DryLine> DRY_MASS = dryMass("dry_mass_kg");
+
+    /** Tanks of a stage or a booster, beside their volumes. */
+    private static final FigureTable<StageContents> TANKS = FigureTable.<StageContents>ofOne()
+            .number(
+                    "oxidizer_tank_diameter_m",
+                    "diameter",
+                    METRES,
+                    c -> 2 * c.oxidizerTank().radius())
+            .by(SHAPE, own("oxidizer_tank_m3", "diameter_m"))
+            .outsideDocuments()
+            .number("oxidizer_tank_length_m", "length", METRES, c -> c.oxidizerTank()
+                    .length())
+            .by(SHAPE, own("oxidizer_tank_m3", "diameter_m"))
+            .outsideDocuments()
+            .number(
+                    "fuel_tank_diameter_m",
+                    "diameter",
+                    METRES,
+                    c -> 2 * c.fuelTank().radius())
+            .by(SHAPE, own("fuel_tank_m3", "diameter_m"))
+            .outsideDocuments()
+            .number("fuel_tank_length_m", "length", METRES, c -> c.fuelTank().length())
+            .by(SHAPE, own("fuel_tank_m3", "diameter_m"))
+            .outsideDocuments()
             .table();
 
     /** Figures of all boosters of a stage together. */
@@ -134,12 +149,55 @@ public final class StageFigures {
             .by(ModelCard.SAME, of(ENGINE, "isp_vacuum_s"))
             .number("burn_time_s", "burn", TIME, BoosterSizing::burnTime)
             .by(BURN, own("propellant_mass_kg", "count", "engines"), of(ENGINE, "mass_flow_kg_s"), ALLOWANCES)
-            .each("dry_mass_of_one", b -> DryLine.of(b.dryMass()), DRY_MASS)
+            .each("dry_mass_of_one", b -> DryLine.of(b.dryMass()), dryMass("dry_mass_of_one_kg"))
             .count("engines", "engines", b -> b.count() * b.plan().engines())
             .by(Definitions.PRODUCT, own("count"), given("engines"))
             .outsideDocuments()
             .word("name", "stage", b -> b.count() + " boosters")
             .outsideDocuments()
+            .number("dry_mass_of_one_kg", "dry mass of one", KILOGRAMS, b -> b.dryMass()
+                    .total())
+            .from((b, at) -> Origin.of(
+                    Definitions.SUM,
+                    ofOne(b, at, "mass_kg"),
+                    own("dry_mass_of_one_growth_margin_kg").paths(at)))
+            .outsideDocuments()
+            .number("dry_mass_of_one_growth_margin_kg", "growth margin of one", KILOGRAMS, b -> b.dryMass()
+                    .growth())
+            .from((b, at) -> Origin.of(Definitions.SUM, ofOne(b, at, "mass_kg"), GROWTH.paths(at)))
+            .outsideDocuments()
+            .number(
+                    "dry_mass_of_one_growth_share",
+                    "share of the growth margin",
+                    Notation.PERCENT,
+                    b -> b.dryMass().growth() / b.dryMass().total())
+            .by(Definitions.RATIO, own("dry_mass_of_one_growth_margin_kg", "dry_mass_of_one_kg"))
+            .outsideDocuments()
+            .number("dry_mass_of_one_share", "whole dry mass", Notation.PERCENT, b -> 1)
+            .by(Definitions.RATIO, own("dry_mass_of_one_kg"))
+            .outsideDocuments()
+            .number(
+                    "dry_mass_of_one_scatter_share",
+                    "scatter of the dry mass over it",
+                    SCATTER,
+                    b -> b.dryMass().scatter() / b.dryMass().total())
+            .from((b, at) -> Origin.of(SQUARES, ofOne(b, at, "scatter"), ofOne(b, at, "mass_kg")))
+            .outsideDocuments()
+            .number("oxidizer_tank_m3", "oxidizer tank", VOLUME, b -> b.contents()
+                    .oxidizerTank()
+                    .volume())
+            .by(TANK, own("oxidizer_mass_kg", "count"), of(ENGINE, "oxidizer_density_kg_m3"), ALLOWANCES)
+            .outsideDocuments()
+            .number("fuel_tank_m3", "fuel tank", VOLUME, b -> b.contents()
+                    .fuelTank()
+                    .volume())
+            .by(TANK, own("fuel_mass_kg", "count"), of(ENGINE, "fuel_density_kg_m3"), ALLOWANCES)
+            .outsideDocuments()
+            .number("diameter_m", "diameter", significant("m", 4), b -> b.contents()
+                    .diameter())
+            .by(SHAPE, own("oxidizer_tank_m3", "fuel_tank_m3"), given("diameter"))
+            .outsideDocuments()
+            .with(TANKS, BoosterSizing::contents)
             .table();
 
     /** Figures of the body that a stage is given. */
@@ -257,33 +315,28 @@ public final class StageFigures {
                     s -> s.dryMass().scatter() / s.dryMass().total())
             .by(SQUARES, own("dry_mass_scatter_kg", "dry_mass_kg"))
             .outsideDocuments()
-            .number(
-                    "oxidizer_tank_diameter_m",
-                    "diameter",
-                    METRES,
-                    s -> 2 * s.contents().oxidizerTank().radius())
-            .by(SHAPE, own("oxidizer_tank_m3", "diameter_m"))
-            .outsideDocuments()
-            .number("oxidizer_tank_length_m", "length", METRES, s -> s.contents()
-                    .oxidizerTank()
-                    .length())
-            .by(SHAPE, own("oxidizer_tank_m3", "diameter_m"))
-            .outsideDocuments()
-            .number(
-                    "fuel_tank_diameter_m",
-                    "diameter",
-                    METRES,
-                    s -> 2 * s.contents().fuelTank().radius())
-            .by(SHAPE, own("fuel_tank_m3", "diameter_m"))
-            .outsideDocuments()
-            .number("fuel_tank_length_m", "length", METRES, s -> s.contents()
-                    .fuelTank()
-                    .length())
-            .by(SHAPE, own("fuel_tank_m3", "diameter_m"))
-            .outsideDocuments()
+            .with(TANKS, StageSizing::contents)
             .table();
 
     private StageFigures() {}
+
+    private static FigureTable<DryLine> dryMass(String whole) {
+        return FigureTable.<DryLine>named(dry -> dry.line().name())
+                .word("name", "part", dry -> dry.line().name())
+                .number("mass_kg", "mass", KILOGRAMS, dry -> dry.line().mass())
+                .from(StageFigures::line)
+                .number("share", "share", Notation.PERCENT, dry -> dry.table().share(dry.line()))
+                .by(Definitions.RATIO, own("mass_kg"), of(WHOLE, whole))
+                .number("scatter", "scatter", SCATTER, dry -> dry.line().scatter())
+                .from((dry, at) ->
+                        Origin.given("scatter of the relation", dry.line().source()))
+                .word("source", "source", dry -> dry.line().source())
+                .table();
+    }
+
+    private static List<String> ofOne(BoosterSizing boosters, Place at, String key) {
+        return VehiclePlaces.lines(at, "dry_mass_of_one", boosters.dryMass(), key);
+    }
 
     private static Origin line(DryLine dry, Place at) {
         MassLine.Made made = dry.line().made();
