@@ -28,7 +28,7 @@ final class PageWalk {
 
     /** Their rows name a source in the row itself. */
     private static final Set<String> SOURCED =
-            Set.of("Stated by the concept", "Stated by the plan", "Defaults", "Engines", "Dry mass of one booster");
+            Set.of("Stated by the concept", "Stated by the plan", "Defaults", "Engines");
 
     /** Stands for a number that a thing does not have. */
     private static final String ABSENT = "-";
