@@ -122,8 +122,20 @@ public record InputValue(
      * @throws IllegalStateException if the value counts as exact (a defect in the caller)
      */
     public double quantile(double probability) {
-        return spread.orElseThrow(() -> new IllegalStateException(key + " has no spread"))
-                .quantile(probability);
+        return sure().quantile(probability);
+    }
+
+    /**
+     * @param x a value, SI
+     * @return cumulative probability of it (-), 0 to 1
+     * @throws IllegalStateException if the value counts as exact (a defect in the caller)
+     */
+    public double probability(double x) {
+        return sure().probability(x);
+    }
+
+    private Spread sure() {
+        return spread.orElseThrow(() -> new IllegalStateException(key + " has no spread"));
     }
 
     /** @return SI unit of its numbers, known even before the calculation finds the value */

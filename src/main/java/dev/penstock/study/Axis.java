@@ -18,7 +18,6 @@ import java.util.regex.Pattern;
 public record Axis(String path, List<String> values, String unit) {
 
     /** More values of one input than anybody reads. */
-    /** Values of an axis at most. */
     public static final int MOST_VALUES = 1000;
 
     private static final Pattern VALUE = Pattern.compile("(" + VaryText.NUMBER + ")\\s*(.*)");

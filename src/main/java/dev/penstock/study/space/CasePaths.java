@@ -10,13 +10,11 @@ import dev.penstock.vehicle.engine.EnginePerformance;
 import dev.penstock.vehicle.plan.VehicleInputs;
 import dev.penstock.vehicle.reading.EngineChanges;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 
 /** Reads what people write of inputs, figures and constraints of a case. What is wrong is told in a sentence each. */
 public final class CasePaths {
@@ -43,7 +41,7 @@ public final class CasePaths {
      * @throws InvalidInput naming everything that cannot be varied so
      */
     public StudySpace space(List<String> vary) {
-        return space(vary, false);
+        return counted(vary, false).space();
     }
 
     /**
@@ -52,13 +50,7 @@ public final class CasePaths {
      * @throws InvalidInput naming everything that cannot be varied so
      */
     public Counted counted(List<String> vary) {
-        StudySpace space = space(vary, true);
-        return new Counted(
-                space,
-                vary.stream()
-                        .filter(text -> !text.strip().equals(SPREADS))
-                        .map(VariableReader::said)
-                        .collect(Collectors.toMap(VaryText::path, said -> said)));
+        return counted(vary, true);
     }
 
     /**
@@ -69,39 +61,43 @@ public final class CasePaths {
      */
     public record Counted(StudySpace space, Map<String, VaryText> said) {}
 
-    private StudySpace space(List<String> vary, boolean counted) {
+    private Counted counted(List<String> vary, boolean mayCount) {
         if (vary.isEmpty()) {
             throw new InvalidInput(
                     "", "--vary", "missing", "write what to vary, for example engine.chamber_pressure=6..12MPa");
         }
         List<Variable> variables = new ArrayList<>();
-        Set<String> paths = new LinkedHashSet<>();
+        Map<String, VaryText> said = new LinkedHashMap<>();
         List<InvalidInput.Problem> problems = new ArrayList<>();
         VariableReader reader = new VariableReader(subject, this);
+        boolean spreads = false;
         for (String text : vary) {
             if (text.strip().equals(SPREADS)) {
+                spreads = true;
                 continue;
             }
-            collect(problems, () -> reader.read(said(text, counted))).ifPresent(variable -> {
-                if (!paths.add(variable.path())) {
-                    problems.add(new InvalidInput.Problem("", "--vary", text, "each input can be varied once only"));
-                }
-                variables.add(variable);
-            });
+            collect(problems, () -> said(text, mayCount))
+                    .ifPresent(one -> collect(problems, () -> reader.read(one)).ifPresent(variable -> {
+                        if (said.putIfAbsent(variable.path(), one) != null) {
+                            problems.add(
+                                    new InvalidInput.Problem("", "--vary", text, "each input can be varied once only"));
+                        }
+                        variables.add(variable);
+                    }));
         }
         finish(problems);
-        if (vary.stream().anyMatch(text -> text.strip().equals(SPREADS))) {
-            reader.uncertain().stream().filter(v -> paths.add(v.path())).forEach(variables::add);
+        if (spreads) {
+            reader.uncertain().stream().filter(v -> !said.containsKey(v.path())).forEach(variables::add);
             if (variables.isEmpty()) {
                 throw new InvalidInput("", "--vary", SPREADS, "no input of " + subject.name() + " has a spread");
             }
         }
-        return new StudySpace(variables);
+        return new Counted(new StudySpace(variables), said);
     }
 
-    private static VaryText said(String text, boolean counted) {
+    private static VaryText said(String text, boolean mayCount) {
         VaryText said = VariableReader.said(text);
-        if (said.count().isPresent() && !counted) {
+        if (said.count().isPresent() && !mayCount) {
             throw new InvalidInput("", "--vary", text, "only a grid counts its values; write FROM..TO without a count");
         }
         if (said.count().orElse(2) < 2) {

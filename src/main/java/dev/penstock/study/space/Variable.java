@@ -2,7 +2,6 @@ package dev.penstock.study.space;
 
 import dev.penstock.input.InputKind;
 import dev.penstock.input.InputValue;
-import dev.penstock.provenance.Spread;
 import java.util.List;
 
 /**
@@ -42,10 +41,14 @@ public sealed interface Variable {
      * @param value a value
      * @return it as documents have it: a number in SI, a whole number or a name
      */
-    Object document(double value);
+    default Object document(double value) {
+        return value;
+    }
 
     /** @return how many values it can take; 0 for a continuous one */
-    int count();
+    default int count() {
+        return 0;
+    }
 
     /** @return whether its values are names without an order between them */
     default boolean named() {
@@ -86,26 +89,15 @@ public sealed interface Variable {
         public String change(double value) {
             return kind.change(value);
         }
-
-        @Override
-        public Object document(double value) {
-            return value;
-        }
-
-        @Override
-        public int count() {
-            return 0;
-        }
     }
 
     /**
      * A number that is only known within bounds: equal shares are equally probable.
      *
      * @param path dotted path
-     * @param input the input and how sure it is
-     * @param spread how sure it is
+     * @param input the input, which has a spread
      */
-    record Uncertain(String path, InputValue input, Spread spread) implements Variable {
+    record Uncertain(String path, InputValue input) implements Variable {
 
         @Override
         public String title() {
@@ -119,27 +111,17 @@ public sealed interface Variable {
 
         @Override
         public double at(double share) {
-            return spread.quantile(Math.max(0, Math.min(1, share)));
+            return input.quantile(Math.max(0, Math.min(1, share)));
         }
 
         @Override
         public double share(double value) {
-            return spread.probability(value);
+            return input.probability(value);
         }
 
         @Override
         public String change(double value) {
             return input.written(value);
-        }
-
-        @Override
-        public Object document(double value) {
-            return value;
-        }
-
-        @Override
-        public int count() {
-            return 0;
         }
     }
 

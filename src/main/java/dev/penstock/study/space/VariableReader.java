@@ -73,7 +73,7 @@ final class VariableReader {
     }
 
     private static Variable uncertain(String path, InputValue input) {
-        return new Variable.Uncertain(path, input, input.spread().orElseThrow());
+        return new Variable.Uncertain(path, input);
     }
 
     private static Variable list(VaryText said, Input<?> input) {

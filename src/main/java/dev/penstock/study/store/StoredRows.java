@@ -123,9 +123,10 @@ public final class StoredRows implements AutoCloseable {
      */
     public StudySummary summary(List<Objective> objectives) {
         try {
-            long[] counts = new long[3];
+            long[] counts = new long[4];
             each(
-                    "SELECT count(*), count(*) FILTER (failure IS NULL), count(*) FILTER (within_limits) FROM rows",
+                    "SELECT count(*), count(*) FILTER (failure IS NULL), count(*) FILTER (within_limits), count(*) FILTER ("
+                            + (constrained() ? CONSTRAINTS_KEPT : "false") + ") FROM rows",
                     row -> {
                         for (int i = 0; i < counts.length; i++) {
                             counts[i] = row.getLong(i + 1);
@@ -139,7 +140,7 @@ public final class StoredRows implements AutoCloseable {
                     counts[0],
                     counts[1],
                     counts[2],
-                    kept(),
+                    constrained() ? OptionalLong.of(counts[3]) : OptionalLong.empty(),
                     spreads(counts[0]),
                     shares("SELECT unnest(limits_missed) AS name FROM rows"),
                     shares("SELECT tightest_limit AS name FROM rows WHERE tightest_limit IS NOT NULL"),
@@ -148,15 +149,6 @@ public final class StoredRows implements AutoCloseable {
         } catch (SQLException e) {
             throw RowDatabase.defect(e);
         }
-    }
-
-    private OptionalLong kept() throws SQLException {
-        long[] count = new long[1];
-        if (!constrained()) {
-            return OptionalLong.empty();
-        }
-        each("SELECT count(*) FILTER (" + CONSTRAINTS_KEPT + ") FROM rows", row -> count[0] = row.getLong(1));
-        return OptionalLong.of(count[0]);
     }
 
     private boolean constrained() {
