@@ -23,6 +23,9 @@ public record Measure(String path, String key, Figure<EngineBalance> figure) {
 
     private static final String SEA_LEVEL = "engine.isp_sea_level_s";
 
+    /** Figures that mean little where flow is separated at sea level. */
+    private static final Set<String> AT_SEA_LEVEL = Set.of(SEA_LEVEL, "engine.thrust_sea_level_N");
+
     /** The usual figures, the most asked-for first. */
     public static final List<Measure> ALL = Stream.of(
                     "engine.isp_vacuum_s",
@@ -126,10 +129,10 @@ public record Measure(String path, String key, Figure<EngineBalance> figure) {
 
     /**
      * @param balance balanced engine
-     * @return whether it is the impulse at sea level of an engine whose flow is separated there
+     * @return whether it is impulse or thrust at sea level of an engine whose flow is separated there
      */
     public boolean separated(EngineBalance balance) {
-        return path.equals(SEA_LEVEL) && balance.separatedAtSeaLevel();
+        return AT_SEA_LEVEL.contains(path) && balance.separatedAtSeaLevel();
     }
 
     /** @return how people read it */

@@ -32,16 +32,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 
 /** The report of one concept: a page that needs nothing but itself. Not thread-safe. */
 public final class ConceptPage {
 
     private static final int HEADLINES = 6;
-    private static final String THRUST_SEA_LEVEL = "engine.thrust_sea_level_N";
-    private static final String ISP_SEA_LEVEL = "engine.isp_sea_level_s";
-    private static final Set<String> AT_SEA_LEVEL = Set.of(THRUST_SEA_LEVEL, ISP_SEA_LEVEL);
 
     private final EngineBalance balance;
     private final Software software;
@@ -156,20 +152,20 @@ public final class ConceptPage {
     static List<Map<String, String>> headline(EngineBalance balance) {
         boolean seaLevel = balance.concept().thrust().kind() == ThrustTarget.Kind.SEA_LEVEL_THRUST;
         return Stream.of(
-                        seaLevel ? THRUST_SEA_LEVEL : "engine.thrust_vacuum_N",
+                        seaLevel ? "engine.thrust_sea_level_N" : "engine.thrust_vacuum_N",
                         "engine.isp_vacuum_s",
                         "engine.mass_kg",
                         "engine.thrust_to_weight",
                         "figures.turbine_temperature_K",
                         "cooling.peak_wall_temperature_K",
-                        ISP_SEA_LEVEL,
+                        "engine.isp_sea_level_s",
                         "engine.mass_flow_kg_s")
                 .flatMap(path -> Measure.named(path).stream())
                 .filter(m -> m.of(balance).isPresent())
                 .limit(HEADLINES)
                 .map(m -> Map.of(
                         "name",
-                        m.name() + (separated(balance, m.path()) ? ", flow separated" : ""),
+                        m.name() + (m.separated(balance) ? ", flow separated" : ""),
                         "value",
                         m.notation().write(m.of(balance).getAsDouble()),
                         "unit",
@@ -189,10 +185,6 @@ public final class ConceptPage {
                 + Notation.MASS.write(balance.mass().total().low()) + " and "
                 + Notation.MASS.writeWithUnit(balance.mass().total().high()) + ".");
         return sentences;
-    }
-
-    private static boolean separated(EngineBalance balance, String path) {
-        return AT_SEA_LEVEL.contains(path) && balance.separatedAtSeaLevel();
     }
 
     private String verdict() {

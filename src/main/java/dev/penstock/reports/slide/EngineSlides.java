@@ -1,5 +1,6 @@
 package dev.penstock.reports.slide;
 
+import dev.penstock.cycles.origin.PartKind;
 import dev.penstock.cycles.origin.PumpKey;
 import dev.penstock.cycles.sheet.Component;
 import dev.penstock.cycles.sheet.EngineBalance;
@@ -88,7 +89,7 @@ public final class EngineSlides {
         return switch (step) {
             case TANKS -> {
                 List<Station> tanks = b.components().stream()
-                        .filter(c -> c.kind() == dev.penstock.cycles.origin.PartKind.TANK)
+                        .filter(c -> c.kind() == PartKind.TANK)
                         .map(c -> b.station(c.outlets().get(0)))
                         .toList();
                 yield tanks.stream()

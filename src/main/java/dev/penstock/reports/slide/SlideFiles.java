@@ -93,10 +93,10 @@ public final class SlideFiles {
      */
     public static Drawing drawing(String id, Slide slide) {
         Rectangle2D room = new Rectangle2D.Double(EDGE / 2, EDGE / 2, PAGE_WIDTH - EDGE, PAGE_HEIGHT - EDGE);
-        String svg =
-                Plate.svg(id, slide.title() + ". " + slide.sentence(), PAGE_WIDTH, PAGE_HEIGHT, g -> slide.painter()
-                        .draw(new Pencil(g, true), room));
-        return new Drawing(svg, slide.title() + ". " + slide.sentence(), true);
+        String caption = slide.title() + ". " + slide.sentence();
+        String svg = Plate.svg(
+                id, caption, PAGE_WIDTH, PAGE_HEIGHT, g -> slide.painter().draw(new Pencil(g, true), room));
+        return new Drawing(svg, caption, true);
     }
 
     private void draw(Graphics2D g, Slide slide, SlideSize size, boolean light) {
