@@ -78,20 +78,7 @@ public record StagePlan(
      * @return the same stage with that rule
      */
     public StagePlan withEngines(EngineCount count) {
-        return new StagePlan(
-                name,
-                engineFile,
-                count,
-                deltaVShare,
-                diameter,
-                allowances,
-                dryMass,
-                commonBulkhead,
-                recovery,
-                ignitionPressure,
-                fairingAfter,
-                body,
-                stated);
+        return with(count, deltaVShare, allowances, dryMass, recovery, fairingAfter, stated);
     }
 
     /**
@@ -99,20 +86,7 @@ public record StagePlan(
      * @return the same stage with these
      */
     public StagePlan withAllowances(Allowances kept) {
-        return new StagePlan(
-                name,
-                engineFile,
-                engines,
-                deltaVShare,
-                diameter,
-                kept,
-                dryMass,
-                commonBulkhead,
-                recovery,
-                ignitionPressure,
-                fairingAfter,
-                body,
-                stated);
+        return with(engines, deltaVShare, kept, dryMass, recovery, fairingAfter, stated);
     }
 
     /**
@@ -121,20 +95,7 @@ public record StagePlan(
      * @return the same stage with these
      */
     public StagePlan withRecovery(DryMassModel model, Recovery how) {
-        return new StagePlan(
-                name,
-                engineFile,
-                engines,
-                deltaVShare,
-                diameter,
-                allowances,
-                model,
-                commonBulkhead,
-                how,
-                ignitionPressure,
-                fairingAfter,
-                body,
-                stated);
+        return with(engines, deltaVShare, allowances, model, how, fairingAfter, stated);
     }
 
     /**
@@ -142,20 +103,7 @@ public record StagePlan(
      * @return the same stage with that
      */
     public StagePlan withFairingAfter(double speedGain) {
-        return new StagePlan(
-                name,
-                engineFile,
-                engines,
-                deltaVShare,
-                diameter,
-                allowances,
-                dryMass,
-                commonBulkhead,
-                recovery,
-                ignitionPressure,
-                speedGain,
-                body,
-                stated);
+        return with(engines, deltaVShare, allowances, dryMass, recovery, speedGain, stated);
     }
 
     /**
@@ -163,20 +111,7 @@ public record StagePlan(
      * @return the same stage with that
      */
     public StagePlan withShare(double share) {
-        return new StagePlan(
-                name,
-                engineFile,
-                engines,
-                OptionalDouble.of(share),
-                diameter,
-                allowances,
-                dryMass,
-                commonBulkhead,
-                recovery,
-                ignitionPressure,
-                fairingAfter,
-                body,
-                stated);
+        return with(engines, OptionalDouble.of(share), allowances, dryMass, recovery, fairingAfter, stated);
     }
 
     /**
@@ -184,19 +119,30 @@ public record StagePlan(
      * @return the same stage with that
      */
     public StagePlan withStated(EnginePerformance engine) {
+        return with(engines, deltaVShare, allowances, dryMass, recovery, fairingAfter, Optional.of(engine));
+    }
+
+    private StagePlan with(
+            EngineCount count,
+            OptionalDouble share,
+            Allowances kept,
+            DryMassModel model,
+            Recovery how,
+            double speedGain,
+            Optional<EnginePerformance> engine) {
         return new StagePlan(
                 name,
                 engineFile,
-                engines,
-                deltaVShare,
+                count,
+                share,
                 diameter,
-                allowances,
-                dryMass,
+                kept,
+                model,
                 commonBulkhead,
-                recovery,
+                how,
                 ignitionPressure,
-                fairingAfter,
+                speedGain,
                 body,
-                Optional.of(engine));
+                engine);
     }
 }
