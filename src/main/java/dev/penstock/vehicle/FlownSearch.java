@@ -8,6 +8,7 @@ import dev.penstock.vehicle.ascent.Arrival;
 import dev.penstock.vehicle.ascent.AscentMission;
 import dev.penstock.vehicle.ascent.AscentOptimizer;
 import dev.penstock.vehicle.ascent.AscentVehicle;
+import dev.penstock.vehicle.ascent.Excess;
 import dev.penstock.vehicle.ascent.FlightProgress;
 import dev.penstock.vehicle.ascent.Steering;
 import dev.penstock.vehicle.plan.AscentPlan;
@@ -41,13 +42,8 @@ final class FlownSearch {
     /** Thrust over weight by which the search stays above the rule. */
     private static final double RULE_MARGIN = 0.002;
 
-    /** Weight on limits of the flight that are missed, and how far beyond them it counts. */
+    /** Weight on limits of the flight that are missed. */
     private static final double LIMIT = 1;
-
-    private static final double MOST_BEYOND = 1;
-
-    /** The search aims at this share of a limit, so that what it leaves open stays inside. */
-    private static final double AIM = 0.98;
 
     /** Thrust over weight at liftoff that a free number of engines keeps: common practice, no source. */
     private static final double LEAST_LIFTOFF = 1.2;
@@ -114,7 +110,7 @@ final class FlownSearch {
     }
 
     /** Speed that must be left at insertion (m/s). */
-    double needed(FlownDesign design) {
+    private double needed(FlownDesign design) {
         return plan.mission().entering(design.entry(ascent())).afterAscent();
     }
 
@@ -155,14 +151,9 @@ final class FlownSearch {
 
     /** By how much limits of the flight are missed (-), squared so that the search sees no edge. */
     private static double beyond(Arrival arrival, AscentMission mission) {
-        return beyond(arrival.stagingPressure(), mission.stagingPressureLimit())
+        return Excess.beyond(arrival.stagingPressure(), mission.stagingPressureLimit())
                 + arrival.overload()
-                + beyond(arrival.heating(), mission.heatingLimit());
-    }
-
-    private static double beyond(double value, double limit) {
-        double excess = Math.max(0, value / (AIM * limit) - 1);
-        return excess * Math.min(MOST_BEYOND, excess);
+                + Excess.beyond(arrival.heating(), mission.heatingLimit());
     }
 
     /** Keeps costs of vehicles that fly below the one at which they count as failing. */
@@ -200,8 +191,7 @@ final class FlownSearch {
                             beside,
                             stage.engines(),
                             i == 0 ? LEAST_LIFTOFF : 0);
-            double lacking = Math.max(0, missing + RULE_MARGIN);
-            sum += lacking * Math.min(MOST_BEYOND, lacking);
+            sum += Excess.squared(missing + RULE_MARGIN);
         }
         return sum;
     }

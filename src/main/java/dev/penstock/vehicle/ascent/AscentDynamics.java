@@ -51,9 +51,6 @@ public final class AscentDynamics implements OdeIntegrator.Equations {
 
     static final int SIZE = 12;
 
-    /** Share of the limit on dynamic pressure that a search aims at, so that what it leaves open stays inside. */
-    private static final double AIM = 0.98;
-
     /** Fraction of the dynamic-pressure limit at which throttling begins. */
     public static final double THROTTLE_FROM = 0.9;
     /** Below this speed through the air (m/s) "along the flight path" means upwards. */
@@ -251,7 +248,6 @@ public final class AscentDynamics implements OdeIntegrator.Equations {
         d[DRAG] = brake;
         d[GRAVITY] = (gravity - mission.airRotation() * mission.airRotation() * radius) * sinPath;
         d[IMPULSE] = thrust;
-        double over = Math.max(0, dynamicPressure / (AIM * mission.dynamicPressureLimit()) - 1);
-        d[OVERLOAD] = over * Math.min(1, over);
+        d[OVERLOAD] = Excess.beyond(dynamicPressure, mission.dynamicPressureLimit());
     }
 }

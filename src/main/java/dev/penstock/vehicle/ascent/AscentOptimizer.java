@@ -137,11 +137,6 @@ public final class AscentOptimizer {
         }
     }
 
-    /** @return evaluations of the equations of motion so far */
-    public int evaluations() {
-        return evaluations;
-    }
-
     /**
      * @param vehicle what is flown
      * @param target where to
