@@ -1,5 +1,6 @@
 package dev.penstock.cooling.design;
 
+import dev.penstock.cooling.wall.WallInputs;
 import dev.penstock.errors.Require;
 import java.util.OptionalDouble;
 
@@ -19,7 +20,12 @@ public record ChannelSection(double areaRatio, boolean upstream, double width, d
         Require.within("channel section", "area ratio (-)", areaRatio, 1 - 1e-9, 1e4);
         Require.positive("channel section", "channel width (m)", width);
         Require.positive("channel section", "channel height (m)", height);
-        wall.ifPresent(t -> Require.within("channel section", "wall thickness (m)", t, 1e-5, 0.1));
+        wall.ifPresent(t -> Require.within(
+                "channel section",
+                "wall thickness (m)",
+                t,
+                WallInputs.THICKNESSES.low(),
+                WallInputs.THICKNESSES.high()));
     }
 
     /** A channel under the jacket's own wall. */

@@ -47,7 +47,10 @@ public final class JacketInputs {
                     "height", Dimension.LENGTH, WIDTHS, "Height of a channel there")
             .example("\"3 mm\"");
     public static final Input<Double> SECTION_WALL = Input.quantity(
-                    "wall_thickness", Dimension.LENGTH, Range.of(1e-5, 0.1), "Thickness between gas and coolant there")
+                    "wall_thickness",
+                    Dimension.LENGTH,
+                    WallInputs.THICKNESSES,
+                    "Thickness between gas and coolant there")
             .computed("that of the jacket");
     /** Channel size along the axis. */
     public static final InputGroup SECTIONS = InputGroup.table(

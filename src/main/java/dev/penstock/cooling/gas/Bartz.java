@@ -22,6 +22,9 @@ public final class Bartz {
             "±20 to 30 % (from memory)",
             List.of("bartz-1957", "nasa-sp-125"));
 
+    /** The coefficient falls with this power of the area ratio (-). */
+    public static final double AREA_EXPONENT = 0.9;
+
     private Bartz() {}
 
     /**

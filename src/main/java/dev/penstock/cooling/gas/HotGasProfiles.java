@@ -4,6 +4,7 @@ import dev.penstock.chamber.ChamberPerformance;
 import dev.penstock.chamber.WallStream;
 import dev.penstock.chamber.contour.ChamberContour;
 import dev.penstock.chamber.contour.ContourPoint;
+import dev.penstock.chamber.contour.EngineLength;
 import dev.penstock.chamber.flow.NozzleStation;
 import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.combustion.gas.GasState;
@@ -67,7 +68,7 @@ public final class HotGasProfiles {
         double lightness = whole.molarMass() / state.molarMass();
         ChamberContour contour = chamber.contour();
         List<HotGasStation> stations = new ArrayList<>();
-        double longest = LONGEST_STEP * (contour.chamberLength() + contour.nozzleLength());
+        double longest = LONGEST_STEP * EngineLength.extended(contour);
         ContourPoint previous = null;
         for (ContourPoint point : contour.points()) {
             if (previous != null) {

@@ -63,8 +63,9 @@ final class JacketEnd {
             if (s.x() <= 0) {
                 continue;
             }
-            double coefficient =
-                    throat * Math.pow(ratio, -0.9) * Bartz.sigma(limit, gas.temperature(), s.gamma(), s.mach());
+            double coefficient = throat
+                    * Math.pow(ratio, -Bartz.AREA_EXPONENT)
+                    * Bartz.sigma(limit, gas.temperature(), s.gamma(), s.mach());
             double adiabatic = RecoveryTemperature.of(gas.temperature(), s.gamma(), s.mach(), prandtl);
             double excess = Math.log(Math.max(1e-9, coefficient * (adiabatic - limit) / radiated));
             if (excess <= 0) {

@@ -6,6 +6,7 @@ import dev.penstock.cooling.design.ChannelRule;
 import dev.penstock.cooling.design.ChannelSection;
 import dev.penstock.cooling.design.JacketCase;
 import dev.penstock.cooling.design.JacketLimits;
+import dev.penstock.cooling.gas.Bartz;
 import dev.penstock.cooling.wall.ChannelKind;
 import dev.penstock.cooling.wall.WallMaterial;
 import dev.penstock.numerics.RootFinder;
@@ -52,9 +53,6 @@ public final class ChannelSizing {
     private static final double FLOOR_TEMPERATURE = 700;
     private static final double COLD_FLOOR = 300;
     private static final double COLD_AREA_RATIO = 10;
-    /** Flux falls with the 0.9th power of the area ratio, by Bartz. */
-    private static final double FLUX_EXPONENT = 1.8;
-
     private static final double FLOOR_FACTOR = 1.5;
     private static final double USED_BUDGET = 0.95;
     private static final double LARGEST_SHARE_OF_INLET = 0.6;
@@ -325,7 +323,7 @@ public final class ChannelSizing {
 
     /** How much thicker than where the jacket is narrowest a wall may be for the same fall of temperature in it (-). */
     private double thickening(int cell) {
-        return Math.pow(run.grid.radius[cell] / run.grid.narrowestRadius, FLUX_EXPONENT);
+        return Math.pow(run.grid.radius[cell] / run.grid.narrowestRadius, 2 * Bartz.AREA_EXPONENT);
     }
 
     private boolean tube() {

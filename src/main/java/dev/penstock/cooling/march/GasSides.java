@@ -76,7 +76,7 @@ public final class GasSides {
     private static void bartz(JacketGrid grid, double throat, double[] coefficient, double[] constant, double[] slope) {
         for (int c = 0; c < grid.cells; c++) {
             double total = total(grid, c);
-            coefficient[c] = throat * Math.pow(grid.areaRatio[c], -0.9) * Math.pow(total, -0.12);
+            coefficient[c] = throat * Math.pow(grid.areaRatio[c], -Bartz.AREA_EXPONENT) * Math.pow(total, -0.12);
             constant[c] = 0.5;
             slope[c] = 0.5 * total / grid.gas.temperature();
         }

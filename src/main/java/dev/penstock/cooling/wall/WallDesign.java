@@ -25,7 +25,8 @@ public record WallDesign(
         Objects.requireNonNull(material, "material");
         Objects.requireNonNull(closeoutMaterial, "closeoutMaterial");
         Objects.requireNonNull(coating, "coating");
-        thickness.ifPresent(t -> Require.within("wall", "thickness (m)", t, 1e-5, 0.1));
+        thickness.ifPresent(t -> Require.within(
+                "wall", "thickness (m)", t, WallInputs.THICKNESSES.low(), WallInputs.THICKNESSES.high()));
         closeoutThickness.ifPresent(t -> Require.within("wall", "closeout thickness (m)", t, 1e-5, 0.5));
     }
 

@@ -9,6 +9,9 @@ import dev.penstock.quantities.Range;
 /** What a file may say of the wall of a cooled chamber. */
 public final class WallInputs {
 
+    /** Thicknesses that a wall between gas and coolant may have (m). */
+    public static final Range THICKNESSES = Range.of(1e-5, 0.1);
+
     public static final Input<String> MATERIAL = Input.text("material", "Material of the liner, a file in fluids/walls")
             .usual(Usual.common("copper-silver-zirconium"));
     public static final Input<String> CLOSEOUT_MATERIAL = Input.text(
@@ -17,7 +20,7 @@ public final class WallInputs {
     public static final Input<Double> WALL_THICKNESS = Input.quantity(
                     "wall_thickness",
                     Dimension.LENGTH,
-                    Range.of(1e-5, 0.1),
+                    THICKNESSES,
                     "Thickness between gas and coolant, at the throat where channels are sized")
             .computed("usual for the channels");
     public static final Input<Double> CLOSEOUT_THICKNESS = Input.quantity(

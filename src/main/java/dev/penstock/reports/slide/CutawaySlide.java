@@ -2,6 +2,7 @@ package dev.penstock.reports.slide;
 
 import dev.penstock.chamber.contour.ChamberContour;
 import dev.penstock.chamber.contour.ContourPoint;
+import dev.penstock.chamber.contour.EngineLength;
 import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cooling.jacket.JacketStation;
 import dev.penstock.cycles.sheet.EngineBalance;
@@ -43,7 +44,7 @@ final class CutawaySlide {
     }
 
     private String sentence() {
-        String size = "From injector to exit " + metres(contour.chamberLength() + contour.nozzleLength())
+        String size = "From injector to exit " + metres(EngineLength.extended(contour))
                 + ": the throat is " + millimetres(2 * contour.throatRadius()) + " wide, the exit "
                 + metres(2 * contour.exitRadius()) + ".";
         return jacket.map(j -> size + " The coolant keeps a wall of " + millimetres(j.wallThickness()) + " at "
@@ -71,7 +72,7 @@ final class CutawaySlide {
     }
 
     private void section(Pencil pencil, Rectangle2D room) {
-        double length = contour.chamberLength() + contour.nozzleLength();
+        double length = EngineLength.extended(contour);
         double outer = contour.points().stream()
                 .mapToDouble(ContourPoint::radius)
                 .max()
@@ -110,7 +111,7 @@ final class CutawaySlide {
                 + Notation.TEMPERATURE.writeWithUnit(
                         balance.chamber().ideal().chamber().temperature());
         pencil.text(chamber, left, axis + scale * contour.chamberRadius() + 44, SIZE, true, ink);
-        double bar = step(contour.chamberLength() + contour.nozzleLength());
+        double bar = step(EngineLength.extended(contour));
         double y = axis + deep;
         pencil.measure(new Point2D.Double(left, y), new Point2D.Double(left + scale * bar, y), ink);
         pencil.text(bar >= 1 ? metres(bar) : millimetres(bar), left + scale * bar + 14, y + 7, SIZE, false, ink);
