@@ -10,7 +10,6 @@ import dev.penstock.cycles.sheet.Models;
 import dev.penstock.cycles.solving.BalanceReport;
 import dev.penstock.cycles.solving.Balancer;
 import dev.penstock.fluids.coolprop.CoolPropLibrary;
-import dev.penstock.input.DataFolder;
 import dev.penstock.input.HomeFolder;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
@@ -39,7 +38,7 @@ public final class DemoBenchmark {
     private final EngineStudy study = EngineStudy.open();
     private final Balancer balancer = new Balancer(new Models(
             SpeciesLibrary.open(HomeFolder.find()),
-            new JacketSolver(WallLibrary.load(DataFolder.walls(HomeFolder.find())))));
+            new JacketSolver(WallLibrary.open(HomeFolder.find()))));
 
     private DemoBenchmark() {}
 

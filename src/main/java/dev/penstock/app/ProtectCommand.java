@@ -13,7 +13,6 @@ import dev.penstock.cooling.wall.WallLibrary;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.fluids.UsualFluids;
-import dev.penstock.input.DataFolder;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
 import dev.penstock.reports.engine.ProtectionView;
@@ -130,7 +129,7 @@ final class ProtectCommand extends BaseCommand {
                 ? ProtectionStudy.Load.ofFlux(given.getAsDouble(), hot, seconds, start)
                 : hottest(file.orElseThrow(), seconds, start);
         ProtectionStudy study = new ProtectionStudy(load);
-        WallLibrary walls = WallLibrary.load(DataFolder.walls(session.home()));
+        WallLibrary walls = WallLibrary.open(session.home());
         List<ProtectionStudy.Option> ways = new ArrayList<>(study.compare(
                 walls.ids().stream().map(walls::material).toList(),
                 List.of(Ablator.SILICA_PHENOLIC, Ablator.CARBON_PHENOLIC, Ablator.CORK)));

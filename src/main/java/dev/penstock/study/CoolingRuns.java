@@ -22,7 +22,6 @@ import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.origin.PartPlace;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.InvalidInput;
-import dev.penstock.input.DataFolder;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -37,7 +36,7 @@ public final class CoolingRuns {
     /** @param home home folder */
     public CoolingRuns(Path home) {
         this.home = home;
-        this.solver = new JacketSolver(WallLibrary.load(DataFolder.walls(home)));
+        this.solver = new JacketSolver(WallLibrary.open(home));
     }
 
     /**

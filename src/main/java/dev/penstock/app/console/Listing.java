@@ -135,7 +135,7 @@ public record Listing(Kind kind, List<String> columns, List<List<String>> rows) 
     }
 
     private static Listing walls(Session session) {
-        WallLibrary walls = WallLibrary.load(DataFolder.walls(session.home()));
+        WallLibrary walls = WallLibrary.open(session.home());
         List<List<String>> rows = walls.ids().stream()
                 .map(walls::material)
                 .map(w -> List.of(

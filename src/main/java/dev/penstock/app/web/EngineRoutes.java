@@ -66,7 +66,7 @@ final class EngineRoutes {
             FinishedReports finished,
             Software software,
             Path home) {
-        this.walls = WallLibrary.load(home.resolve("fluids/walls")).ids();
+        this.walls = WallLibrary.open(home).ids();
         this.workspace = workspace;
         this.reader = reader;
         this.vehicles = new VehicleReader(reader.fluids());

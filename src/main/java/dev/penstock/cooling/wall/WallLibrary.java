@@ -1,6 +1,7 @@
 package dev.penstock.cooling.wall;
 
 import dev.penstock.errors.InvalidInput;
+import dev.penstock.input.DataFolder;
 import dev.penstock.input.InputFile;
 import dev.penstock.input.InputTable;
 import dev.penstock.quantities.Dimension;
@@ -22,6 +23,15 @@ public final class WallLibrary {
 
     private WallLibrary(Map<String, WallMaterial> materials) {
         this.materials = Map.copyOf(materials);
+    }
+
+    /**
+     * @param home home folder
+     * @return the materials of its {@link DataFolder}
+     * @throws InvalidInput if a file is wrong
+     */
+    public static WallLibrary open(Path home) {
+        return load(DataFolder.walls(home));
     }
 
     /**

@@ -9,7 +9,6 @@ import dev.penstock.cycles.sheet.Models;
 import dev.penstock.cycles.solving.BalanceReport;
 import dev.penstock.cycles.solving.Balancer;
 import dev.penstock.cycles.solving.PressureContinuation;
-import dev.penstock.input.DataFolder;
 import dev.penstock.input.HomeFolder;
 import java.nio.file.Path;
 import java.util.List;
@@ -37,7 +36,7 @@ public final class EngineStudy {
      * @return a study with the data of that folder
      */
     public static EngineStudy open(Path home) {
-        return new EngineStudy(SpeciesLibrary.open(home), new JacketSolver(WallLibrary.load(DataFolder.walls(home))));
+        return new EngineStudy(SpeciesLibrary.open(home), new JacketSolver(WallLibrary.open(home)));
     }
 
     /** @return a study with the data of the home folder, see {@link HomeFolder} */

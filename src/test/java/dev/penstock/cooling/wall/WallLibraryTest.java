@@ -73,6 +73,11 @@ class WallLibraryTest {
     }
 
     @Test
+    void aHomeWithoutFluidsHasTheMaterialsThatComeWithPenstock(@TempDir Path home) {
+        assertThat(WallLibrary.open(home).ids()).isEqualTo(Cases.WALLS.ids());
+    }
+
+    @Test
     void aMissingFolderIsAnInputError() {
         assertThatThrownBy(() -> WallLibrary.load(Path.of("no-such-folder"))).isInstanceOf(InvalidInput.class);
     }
