@@ -33,11 +33,21 @@ public record PictureMarks(
         Optional<Rim> exit,
         Optional<Segment> length) {
 
-    private static final double WIDEST = Math.toRadians(150);
+    private static final int NARROWEST_PICTURE = 16;
+    private static final int WIDEST_PICTURE = 100_000;
+    private static final int WIDEST_VIEW_DEGREES = 150;
 
     public PictureMarks {
-        require(width >= 16 && width <= 1e5, "width of the picture", width, "16 to 100000 pixels");
-        require(angleOfView > 0 && angleOfView <= WIDEST, "angle of view", angleOfView, "above 0 to 150 degrees");
+        require(
+                width >= NARROWEST_PICTURE && width <= WIDEST_PICTURE,
+                "width of the picture",
+                width,
+                NARROWEST_PICTURE + " to " + WIDEST_PICTURE + " pixels");
+        require(
+                angleOfView > 0 && angleOfView <= Math.toRadians(WIDEST_VIEW_DEGREES),
+                "angle of view",
+                angleOfView,
+                "above 0 to " + WIDEST_VIEW_DEGREES + " degrees");
         require(
                 markError > 0 && markError <= 0.1 * width,
                 "error of a mark",

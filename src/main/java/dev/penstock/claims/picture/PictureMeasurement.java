@@ -4,7 +4,6 @@ import dev.penstock.errors.InvalidInput;
 import dev.penstock.provenance.ModelCard;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Lengths read off a picture by a pinhole camera far enough away: everything at one distance has one scale.
@@ -34,11 +33,14 @@ public final class PictureMeasurement {
     /** Nearer than this share of the distance nothing can be told (-). */
     private static final double NEAREST = 0.9;
 
-    /** Beyond this tilt a length along the axis is all error. */
-    private static final double STEEPEST = Math.sin(Math.toRadians(75));
+    /** Beyond this tilt a length along the axis is all error (deg). */
+    private static final int STEEPEST_DEGREES = 75;
+
+    private static final double STEEPEST = Math.sin(Math.toRadians(STEEPEST_DEGREES));
 
     private final PictureMarks marks;
     private final double ratio;
+    private final double cosine;
     private final double tiltShare;
     private final double scale;
     private final double distance;
@@ -63,11 +65,12 @@ public final class PictureMeasurement {
                     "",
                     "exit",
                     Math.round(Math.toDegrees(tilt())) + " deg",
-                    "the nozzle points so near to the camera that lengths along it cannot be read; 75 deg at most");
+                    "the nozzle points so near to the camera that lengths along it cannot be read; " + STEEPEST_DEGREES
+                            + " deg at most");
         }
         double error = marks.exit().map(e -> e.ratioError(marks.markError())).orElse(0.0);
         this.tiltShare = ratio > STEEPEST ? 0 : error * ratio / (1 - ratio * ratio) + 0.5 * error * error;
-        double cosine = Math.sqrt(1 - ratio * ratio);
+        this.cosine = Math.sqrt(1 - ratio * ratio);
         this.scale = marks.referenceLength()
                 * (marks.along() ? cosine : 1)
                 / marks.reference().length();
@@ -91,7 +94,7 @@ public final class PictureMeasurement {
                 .ifPresent(rim -> values.add(line(
                         "nozzle.exit_diameter",
                         "exit diameter",
-                        rim.longest().length() * scale,
+                        across(rim.longest()),
                         rim.longest(),
                         tiltOfScale(),
                         apart())));
@@ -99,7 +102,7 @@ public final class PictureMeasurement {
                 .ifPresent(throat -> values.add(line(
                         "nozzle.throat_diameter",
                         "throat diameter",
-                        throat.length() * scale,
+                        across(throat),
                         throat,
                         tiltOfScale(),
                         apart() + depth())));
@@ -110,7 +113,7 @@ public final class PictureMeasurement {
                 .ifPresent(length -> values.add(line(
                         "nozzle.length",
                         "nozzle length, throat to exit",
-                        length.length() * scale / Math.sqrt(1 - ratio * ratio),
+                        along(length),
                         length,
                         marks.along() ? 0 : tiltShare,
                         apart() + depth())));
@@ -144,26 +147,35 @@ public final class PictureMeasurement {
                 "nozzle.area_ratio", "area ratio", "", ofDiameters * ofDiameters, pixel, 2 * perspective(depth()), 0);
     }
 
+    /** Length across the line of sight (m). */
+    private double across(Segment line) {
+        return line.length() * scale;
+    }
+
+    /** Length along the nozzle's axis (m). */
+    private double along(Segment line) {
+        return across(line) / cosine;
+    }
+
     private double tiltOfScale() {
         return marks.along() ? tiltShare : 0;
     }
 
     /** How far known length and exit may stand apart (m). */
     private double apart() {
-        return marks.depth()
-                .orElseGet(() -> marks.exit()
-                                .map(Rim::longest)
-                                .or(marks::throat)
-                                .map(Segment::length)
-                                .orElse(0.0)
-                        * scale);
+        return marks.depth().orElseGet(() -> marks.exit()
+                .map(Rim::longest)
+                .or(marks::throat)
+                .map(this::across)
+                .orElse(0.0));
     }
 
     /** How much farther from the camera the throat may be than the exit, or nearer (m). */
     private double depth() {
-        Optional<Double> measured = marks.length().map(l -> l.length() * scale / Math.sqrt(1 - ratio * ratio));
-        double length = measured.orElseGet(() -> USUAL_DEPTH
-                * marks.exit().map(e -> e.longest().length() * scale).orElse(0.0));
+        double length = marks.length()
+                .map(this::along)
+                .orElseGet(() -> USUAL_DEPTH
+                        * marks.exit().map(rim -> across(rim.longest())).orElse(0.0));
         return length * ratio;
     }
 }
