@@ -142,10 +142,7 @@ public final class ClaimsAnswer {
                     "path", claim.path(),
                     "title", title(claim.path()),
                     "fields", fields,
-                    "unit",
-                            ClaimPaths.dimension(claim.path())
-                                    .map(Dimension::siUnit)
-                                    .orElse(""),
+                    "unit", unit(claim.path()),
                     "own", own));
         }
         return list;
@@ -167,11 +164,15 @@ public final class ClaimsAnswer {
     }
 
     private static String number(String path, double value) {
-        return number(value, ClaimPaths.dimension(path).map(Dimension::siUnit).orElse(""));
+        return number(value, unit(path));
+    }
+
+    private static String unit(String path) {
+        return ClaimPaths.dimension(path).map(Dimension::siUnit).orElse("");
     }
 
     private static String number(double value, String unit) {
-        return (Notation.significant(value, 6) + " " + unit).strip();
+        return Notation.significant(unit, 6).writeWithUnit(value);
     }
 
     private static String title(String path) {

@@ -9,7 +9,6 @@ import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Notation;
 import dev.penstock.quantities.Units;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -24,7 +23,10 @@ final class PictureAnswer {
      * @return values with their errors, as claims
      */
     static Map<String, Object> of(RequestBody body) {
-        double known = length(body, "known", true).orElse(0);
+        if (body.text("known").isBlank()) {
+            throw new Refusal(422, "write how long the known length is, for example 3.7 m");
+        }
+        double known = number(body, "known", Dimension.LENGTH).orElse(0);
         PictureMeasurement measured = new PictureMeasurement(new PictureMarks(
                 body.decimal("width"),
                 number(body, "view", Dimension.ANGLE).orElse(0),
@@ -32,9 +34,9 @@ final class PictureAnswer {
                 segment(body.decimals("reference"), "the known length")
                         .orElseThrow(() -> new Refusal(422, "mark the known length first")),
                 known,
-                length(body, "error", false).orElse(0),
+                number(body, "error", Dimension.LENGTH).orElse(0),
                 body.flag("along"),
-                length(body, "depth", false),
+                number(body, "depth", Dimension.LENGTH),
                 segment(body.decimals("throat"), "the throat"),
                 rim(body.decimals("exit")),
                 segment(body.decimals("length"), "the length")));
@@ -42,13 +44,6 @@ final class PictureAnswer {
                 "tilt", Notation.significant(Math.toDegrees(measured.tilt()), 3) + "°",
                 "distance", Notation.significant(measured.distance(), 3) + " m",
                 "values", measured.values().stream().map(PictureAnswer::value).toList());
-    }
-
-    private static OptionalDouble length(RequestBody body, String name, boolean needed) {
-        if (needed && body.text(name).isBlank()) {
-            throw new Refusal(422, "write how long the known length is, for example 3.7 m");
-        }
-        return number(body, name, Dimension.LENGTH);
     }
 
     private static OptionalDouble number(RequestBody body, String name, Dimension dimension) {
@@ -83,28 +78,29 @@ final class PictureAnswer {
     }
 
     private static Map<String, Object> value(Measured m) {
+        String marks = Notation.PERCENT.write(m.pixel());
+        String perspective = Notation.PERCENT.write(m.perspective());
+        String known = Notation.PERCENT.write(m.reference());
         return Map.of(
-                "path", m.path(),
-                "title", m.title(),
-                "value", text(m, m.value()),
-                "within", text(m, m.half()),
-                "pixel", share(m.pixel()),
-                "perspective", share(m.perspective()),
-                "reference", share(m.reference()),
+                "path",
+                m.path(),
+                "title",
+                m.title(),
+                "value",
+                text(m, m.value()),
+                "within",
+                text(m, m.half()),
+                "pixel",
+                marks,
+                "perspective",
+                perspective,
+                "reference",
+                known,
                 "source",
-                        String.format(
-                                Locale.ROOT,
-                                "measured in a picture: marks %s, perspective %s, known length %s",
-                                share(m.pixel()),
-                                share(m.perspective()),
-                                share(m.reference())));
+                "measured in a picture: marks " + marks + ", perspective " + perspective + ", known length " + known);
     }
 
     private static String text(Measured m, double value) {
-        return (Notation.significant(value, 4) + " " + m.unit()).strip();
-    }
-
-    private static String share(double part) {
-        return String.format(Locale.ROOT, "%.1f %%", 100 * part);
+        return Notation.significant(m.unit(), 4).writeWithUnit(value);
     }
 }
