@@ -17,9 +17,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What the page of a concept is told about a balanced engine. */
@@ -40,7 +38,7 @@ public final class EngineAnswer {
                 balance.concept().cycle().title() + ": "
                         + balance.concept().oxidizer().fluid().name() + " and "
                         + balance.concept().fuel().fluid().name());
-        map.put("measures", measures(balance));
+        map.put("measures", measures(balance, measure -> Map.of()));
         map.put("missed", (int) balance.limits().stream().filter(l -> !l.met()).count());
         map.put("doubts", balance.doubts().size());
         map.put("residual", new Cell(Notation.significant(balance.residualWorst(), 2), "residual_worst").map());
@@ -108,34 +106,27 @@ public final class EngineAnswer {
                 CheckFigures.WARNINGS, warnings.stream().distinct().toList());
     }
 
-    /** A figure as the pages show it; its raw value tells how far it has moved. */
-    public static List<Map<String, Object>> measures(EngineBalance balance) {
+    /** Figures of engines side by side: each also says whether none of the others is better by it. */
+    public static List<Map<String, Object>> measures(EngineBalance balance, List<EngineBalance> among) {
+        return measures(balance, measure -> Map.of("best", measure.best(balance, among)));
+    }
+
+    /** Figures as the pages show them; a raw value tells how far it has moved. */
+    private static List<Map<String, Object>> measures(
+            EngineBalance balance, Function<Measure, Map<String, Object>> further) {
         List<Map<String, Object>> measures = new ArrayList<>();
         for (Measure measure : Measure.ALL) {
             measure.of(balance).ifPresent(value -> {
-                measures.add(Map.of(
-                        "key", measure.key(),
-                        "name", measure.name(),
-                        "better", measure.better(),
-                        "value", value,
-                        "path", measure.path(),
-                        "text", measure.text(balance)));
+                Map<String, Object> map = new LinkedHashMap<>();
+                map.put("key", measure.key());
+                map.put("name", measure.name());
+                map.put("better", measure.better());
+                map.put("value", value);
+                map.put("path", measure.path());
+                map.put("text", measure.text(balance));
+                map.putAll(further.apply(measure));
+                measures.add(map);
             });
-        }
-        return measures;
-    }
-
-    /** The same of engines side by side: each also says whether none of the others is better by it. */
-    public static List<Map<String, Object>> measures(EngineBalance balance, List<EngineBalance> among) {
-        Set<String> best = Measure.ALL.stream()
-                .filter(measure -> measure.best(balance, among))
-                .map(Measure::key)
-                .collect(Collectors.toSet());
-        List<Map<String, Object>> measures = new ArrayList<>();
-        for (Map<String, Object> measure : measures(balance)) {
-            Map<String, Object> told = new LinkedHashMap<>(measure);
-            told.put("best", best.contains(measure.get("key")));
-            measures.add(told);
         }
         return measures;
     }
