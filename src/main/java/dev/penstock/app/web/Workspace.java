@@ -33,8 +33,8 @@ final class Workspace {
     static final String CLAIMS = "claims";
 
     private static final String VEHICLES = "vehicles";
-    private static final Pattern NAME =
-            Pattern.compile("(?:(?:vehicles|studies|claims)/)?[A-Za-z0-9][A-Za-z0-9_-]{0,63}\\.toml");
+    private static final Pattern NAME = Pattern.compile(
+            "(?:(?:" + String.join("|", VEHICLES, STUDIES, CLAIMS) + ")/)?[A-Za-z0-9][A-Za-z0-9_-]{0,63}\\.toml");
     private static final int VERSION_LENGTH = 24;
 
     private final Path root;
