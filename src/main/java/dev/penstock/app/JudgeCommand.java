@@ -15,7 +15,7 @@ import dev.penstock.claims.file.ClaimsFile;
 import dev.penstock.claims.file.ClaimsReader;
 import dev.penstock.claims.likelihood.Workshop;
 import dev.penstock.errors.InvalidInput;
-import dev.penstock.files.WholeFiles;
+import dev.penstock.files.OutputFile;
 import dev.penstock.input.InputFile;
 import dev.penstock.reports.claims.JudgementView;
 import dev.penstock.reports.page.ReportRecord;
@@ -43,6 +43,8 @@ import picocli.CommandLine.Parameters;
         })
 final class JudgeCommand extends BaseCommand {
 
+    private static final String WRITE_CONCEPT = "--write-concept";
+
     @Parameters(paramLabel = "CLAIMS", description = "claims file, or the name of one in cycles/claims/")
     private String file;
 
@@ -56,7 +58,7 @@ final class JudgeCommand extends BaseCommand {
     private Optional<Integer> seed = Optional.empty();
 
     @Option(
-            names = "--write-concept",
+            names = WRITE_CONCEPT,
             paramLabel = "FILE",
             description = "also write the best-fitting engine as a concept file")
     private Optional<Path> concept = Optional.empty();
@@ -87,11 +89,8 @@ final class JudgeCommand extends BaseCommand {
     private int told(Path path, Judgement judgement) {
         List<Path> written = new ArrayList<>(report.write(() -> Map.of(
                 slug(judgement) + ".html", record(path).addTo(JudgementView.html(judgement, software(session))))));
-        concept.ifPresent(to -> judgement.bestConcept().ifPresent(text -> {
-            Path whole = to.toAbsolutePath();
-            WholeFiles.write(whole.getParent(), Map.of(whole.getFileName().toString(), text));
-            written.add(to);
-        }));
+        concept.ifPresent(to ->
+                judgement.bestConcept().ifPresent(text -> written.add(new OutputFile(WRITE_CONCEPT, to).write(text))));
         answer(() -> JudgementView.json(judgement), () -> JudgementView.text(judgement) + written(written));
         return judgement.verdict() == Judgement.Verdict.IMPOSSIBLE ? ExitCode.NO_SOLUTION : ExitCode.OK;
     }
