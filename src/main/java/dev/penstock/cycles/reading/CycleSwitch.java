@@ -12,22 +12,17 @@ import dev.penstock.cycles.concept.Side;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.input.InputGroup;
 import dev.penstock.input.InputValue;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Pattern;
 
 /**
  * Gives a written concept another cycle: what both have stays word for word, the gas that drives a turbine keeps what is said of it in
  * the other burner's table, what the other cycle lacks is taken out, what it needs is added; and all of it is said. Not thread-safe.
  */
 public final class CycleSwitch {
-
-    private static final Pattern DOT = Pattern.compile("\\.");
 
     /** Burners with gas of the same kind: fuel-rich, as hot as a turbine bears. */
     private static final List<Burner> ALIKE = List.of(Burner.GENERATOR, Burner.FUEL_RICH, Burner.TAP_OFF);
@@ -38,8 +33,8 @@ public final class CycleSwitch {
     private final Concept before;
     private final Cycle cycle;
     private final Map<String, String> edits = new LinkedHashMap<>();
-    private final List<String> said = new ArrayList<>();
-    private final Set<String> told = new LinkedHashSet<>();
+    /** Sentences by the path that they are about. */
+    private final Map<String, String> said = new LinkedHashMap<>();
 
     private CycleSwitch(ConceptReader reader, Concept before, Cycle cycle) {
         this.reader = reader;
@@ -82,9 +77,9 @@ public final class CycleSwitch {
                 Optional<String> there = translated(input.key(), declared, given.keySet());
                 if (there.isPresent()) {
                     edits.put(there.get(), input.toml().map(CycleSwitch::plain).orElse(input.value()));
-                    tell(input.key(), input.key() + " (" + input.readable() + ") becomes " + there.get());
+                    said.putIfAbsent(input.key(), input.key() + " (" + input.readable() + ") becomes " + there.get());
                 } else {
-                    tell(
+                    said.putIfAbsent(
                             input.key(),
                             input.key() + " (" + input.readable() + ") is left out: it means nothing to this cycle");
                 }
@@ -96,12 +91,12 @@ public final class CycleSwitch {
         }
         ConceptReader.jacketsFor(before, cycle).forEach((key, value) -> {
             edits.put(key, value);
-            tell(key, key + " = " + value + " is added: this cycle lives on the heat of the jacket");
+            said.putIfAbsent(key, key + " = " + value + " is added: this cycle lives on the heat of the jacket");
         });
         for (int round = 0; ; round++) {
             try {
                 reader.reread(before, edits);
-                return new Switched(edits, said);
+                return new Switched(edits, List.copyOf(said.values()));
             } catch (InvalidInput e) {
                 if (round == MOST_ROUNDS || !mended(e, given)) {
                     throw e;
@@ -119,17 +114,11 @@ public final class CycleSwitch {
             given.stream()
                     .filter(key -> key.endsWith("." + GasInputs.PRESSURE_RATIO.key()))
                     .filter(key -> key.startsWith(ConceptTables.TURBINES.key() + "."))
-                    .filter(key -> !told.contains(key))
+                    .filter(key -> !said.containsKey(key))
                     .forEach(key -> {
                         edits.put(key, "");
-                        tell(key, key + " is left out: it follows from the stated temperature of the gas");
+                        said.putIfAbsent(key, key + " is left out: it follows from the stated temperature of the gas");
                     });
-        }
-    }
-
-    private void tell(String key, String sentence) {
-        if (told.add(key)) {
-            said.add(sentence);
         }
     }
 
@@ -140,7 +129,7 @@ public final class CycleSwitch {
     /** The first part of a path that a cycle does not have; empty if it has all of it. */
     private static Optional<String> beyond(InputGroup top, String path) {
         InputGroup group = top;
-        String[] parts = DOT.split(path);
+        String[] parts = path.split("\\.");
         StringBuilder way = new StringBuilder();
         for (int i = 0; i < parts.length; i++) {
             way.append(i == 0 ? "" : ".").append(parts[i]);
@@ -189,7 +178,7 @@ public final class CycleSwitch {
                 edits.put(key, "");
                 mended = true;
                 if (!key.startsWith(ConceptInputs.SOURCES.key()) && !key.startsWith(ConceptInputs.UNCERTAINTY.key())) {
-                    tell(key, key + " is left out: " + problem.allowed());
+                    said.putIfAbsent(key, key + " is left out: " + problem.allowed());
                 }
             }
         }
@@ -202,11 +191,7 @@ public final class CycleSwitch {
                 || key.startsWith(ConceptInputs.SOURCES.key())
                 || key.startsWith(ConceptInputs.UNCERTAINTY.key())
                 || edits.containsKey(key)
-                || problemOfTable(key);
-    }
-
-    private static boolean problemOfTable(String key) {
-        return !key.contains(".");
+                || !key.contains(".");
     }
 
     private boolean propellants(InvalidInput.Problem problem) {
@@ -220,7 +205,7 @@ public final class CycleSwitch {
         edits.put(
                 ConceptTables.PROPELLANTS.of(EngineInputs.MIXTURE_RATIO).path(),
                 Double.toString(example.mixtureRatio()));
-        tell(
+        said.putIfAbsent(
                 oxidizer,
                 "the propellants become " + example.oxidizer() + " and " + example.fuel() + " at a mixture ratio of "
                         + example.mixtureRatio() + ": with those before, " + problem.key() + " is " + problem.value()
