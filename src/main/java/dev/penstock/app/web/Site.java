@@ -1,5 +1,6 @@
 package dev.penstock.app.web;
 
+import dev.penstock.claims.answer.JudgeEffort;
 import dev.penstock.reports.chart.Ink;
 import freemarker.cache.ClassTemplateLoader;
 import freemarker.core.HTMLOutputFormat;
@@ -56,7 +57,12 @@ final class Site {
         try {
             templates
                     .getTemplate(page.id() + ".ftlh")
-                    .process(Map.of("pages", PAGES.stream().map(Page::map).toList(), "here", page.map()), out);
+                    .process(
+                            Map.of(
+                                    "pages", PAGES.stream().map(Page::map).toList(),
+                                    "here", page.map(),
+                                    "usual_samples", JudgeEffort.USUAL.samples()),
+                            out);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         } catch (TemplateException e) {
