@@ -27,7 +27,6 @@ import java.util.Map;
 final class ClaimsRoutes implements AutoCloseable {
 
     private static final String JUDGEMENTS = "/api/judgement";
-    private static final int HUNDREDTHS = 100;
 
     private final Path home;
     private final Workspace workspace;
@@ -90,13 +89,13 @@ final class ClaimsRoutes implements AutoCloseable {
                         : (int) Math.min(body.number("samples"), 1_000_000),
                 JudgeEffort.USUAL.seed());
         Workshop workshop = new Workshop(home, fluids, runs.study());
-        String id = judgements.start(HUNDREDTHS, job -> new Judge(
+        String id = judgements.start(Jobs.HUNDREDTHS, job -> new Judge(
                         workshop,
                         claims,
                         effort,
                         Parallel.WORKERS,
                         job::stopped,
-                        (done, of, what) -> job.at((int) (HUNDREDTHS * (long) done / Math.max(1, of)), what),
+                        (done, of, what) -> job.at((int) (Jobs.HUNDREDTHS * (long) done / Math.max(1, of)), what),
                         job::early)
                 .judge());
         LocalServer.json(request, Map.of("id", id));

@@ -17,6 +17,9 @@ import java.util.concurrent.CancellationException;
  */
 final class Jobs<T> implements AutoCloseable {
 
+    /** Pieces of work whose progress is a share of the whole. */
+    static final int HUNDREDTHS = 100;
+
     private static final int KEPT = 8;
 
     private final String what;

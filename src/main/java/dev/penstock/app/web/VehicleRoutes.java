@@ -32,7 +32,6 @@ import java.util.concurrent.CancellationException;
 /** Sizes the vehicles of the workspace at once, and flies them while the page watches. */
 final class VehicleRoutes implements AutoCloseable {
 
-    private static final int HUNDREDTHS = 100;
     private static final int KEPT = 24;
 
     private final Workspace workspace;
@@ -184,10 +183,10 @@ final class VehicleRoutes implements AutoCloseable {
         Question question = question(body);
         VehiclePlan plan = plan(question);
         Map<Path, EngineBalance> balances = workers.ask(Asker.of(request), study -> balances(plan, study));
-        String id = flights.start(HUNDREDTHS, job -> {
+        String id = flights.start(Jobs.HUNDREDTHS, job -> {
             FlownSizing flown = new FlownSizer(new StandardAtmosphere1976())
                     .size(plan, VehicleRuns.source(balances), (fraction, what) -> {
-                        job.at((int) Math.round(HUNDREDTHS * fraction));
+                        job.at((int) Math.round(Jobs.HUNDREDTHS * fraction));
                         if (job.stopped()) {
                             throw new CancellationException();
                         }
