@@ -16,7 +16,6 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentMap;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * The propellants, coolants and pressurants in the folder of fluids ({@link DataFolder}), one file each. A file is read
@@ -64,12 +63,8 @@ public final class FluidLibrary {
      * @throws InvalidInput if there is no folder of fluids
      */
     public List<String> ids() {
-        try (Stream<Path> files = Files.list(folder())) {
-            return files.map(path -> path.getFileName().toString())
-                    .filter(file -> file.endsWith(ENDING))
-                    .map(file -> file.substring(0, file.length() - ENDING.length()))
-                    .sorted()
-                    .toList();
+        try {
+            return List.copyOf(DataFolder.files(folder()).keySet());
         } catch (IOException e) {
             throw new InvalidInput(
                     "",

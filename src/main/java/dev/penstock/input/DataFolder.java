@@ -8,13 +8,17 @@ import java.net.URL;
 import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
- * Where the files of fluids, gas species, wall materials and alloy families are: the folder {@code fluids} of the home folder, or, where
- * that has none, the copy that travels in Penstock's archive.
+ * Where the files of fluids, gas species, wall materials and alloy families are: the folder {@code fluids} of the home folder, or,
+ * where that has none, the copy that travels in Penstock's archive.
  */
 public final class DataFolder {
 
+    private static final String ENDING = ".toml";
     private static final String PACKED = "/dev/penstock/data/fluids";
 
     private DataFolder() {}
@@ -50,6 +54,24 @@ public final class DataFolder {
      */
     public static Path metals(Path home) {
         return fluids(home).resolve("metals");
+    }
+
+    /**
+     * @param folder one of these folders
+     * @return its files by id, which is the name without its ending
+     * @throws IOException if the folder cannot be read
+     */
+    public static SortedMap<String, Path> files(Path folder) throws IOException {
+        SortedMap<String, Path> byId = new TreeMap<>();
+        try (Stream<Path> files = Files.list(folder)) {
+            files.forEach(file -> {
+                String name = file.getFileName().toString();
+                if (name.endsWith(ENDING)) {
+                    byId.put(name.substring(0, name.length() - ENDING.length()), file);
+                }
+            });
+        }
+        return byId;
     }
 
     /** The archive is opened when it is first needed, and read by everyone from then on. */

@@ -7,12 +7,10 @@ import dev.penstock.input.InputTable;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 
 /**
  * Wall materials by id. A file {@code <id>.toml} in the folder is a material; a user adds one by adding a file. Immutable.
@@ -41,13 +39,8 @@ public final class WallLibrary {
      */
     public static WallLibrary load(Path folder) {
         Map<String, WallMaterial> map = new TreeMap<>();
-        try (Stream<Path> files = Files.list(folder)) {
-            List<Path> sorted =
-                    files.filter(f -> f.toString().endsWith(".toml")).sorted().toList();
-            sorted.forEach(file -> {
-                WallMaterial material = read(file);
-                map.put(material.id(), material);
-            });
+        try {
+            DataFolder.files(folder).forEach((id, file) -> map.put(id, read(id, file)));
         } catch (IOException e) {
             throw new InvalidInput("", "folder of wall materials", folder.toString(), "it must be a readable folder");
         }
@@ -72,11 +65,9 @@ public final class WallLibrary {
         return materials.keySet().stream().sorted().toList();
     }
 
-    private static WallMaterial read(Path path) {
+    private static WallMaterial read(String id, Path path) {
         InputFile file = InputFile.read(path);
         InputTable root = file.root();
-        String fileName = path.getFileName().toString();
-        String id = fileName.substring(0, fileName.length() - ".toml".length());
         Reading reading = new Reading(
                 root.text("name"),
                 root.quantity("density", Dimension.DENSITY, Range.of(500, 25_000)),

@@ -1,23 +1,22 @@
 package dev.penstock.turbomachinery.metal;
 
 import dev.penstock.errors.InvalidInput;
+import dev.penstock.input.DataFolder;
 import dev.penstock.input.InputFile;
 import dev.penstock.input.InputTable;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.stream.Stream;
+import java.util.function.Supplier;
 
 /** Alloy families by id. A file {@code <id>.toml} in the folder is a family; a user adds one by adding a file. Immutable. */
 public final class AlloyLibrary {
 
-    private static final String ENDING = ".toml";
     private static final Range PRESSURES = Range.of(1, 1e9);
 
     private final Map<String, AlloyFamily> families;
@@ -33,11 +32,8 @@ public final class AlloyLibrary {
      */
     public static AlloyLibrary load(Path folder) {
         Map<String, AlloyFamily> map = new TreeMap<>();
-        try (Stream<Path> files = Files.list(folder)) {
-            for (Path file : files.filter(f -> f.toString().endsWith(ENDING)).toList()) {
-                AlloyFamily family = read(file);
-                map.put(family.id(), family);
-            }
+        try {
+            DataFolder.files(folder).forEach((id, file) -> map.put(id, read(id, file)));
         } catch (IOException e) {
             throw new InvalidInput("", "folder of alloy families", folder.toString(), "it must be a readable folder");
         }
@@ -62,55 +58,42 @@ public final class AlloyLibrary {
         return List.copyOf(families.values());
     }
 
-    private static AlloyFamily read(Path path) {
+    private static AlloyFamily read(String id, Path path) {
         InputFile file = InputFile.read(path);
         InputTable root = file.root();
-        String fileName = path.getFileName().toString();
         String name = root.text("name");
         String inOxygen = root.text("in_oxygen");
         String inHydrogen = root.text("in_hydrogen");
-        List<OxygenRow> oxygen =
-                root.tables("oxygen_test").stream().map(OxygenRow::read).toList();
-        List<HydrogenRow> hydrogen =
-                root.tables("hydrogen_test").stream().map(HydrogenRow::read).toList();
+        List<Supplier<AlloyFamily.OxygenTest>> oxygen = root.tables("oxygen_test").stream()
+                .map(AlloyLibrary::oxygenTest)
+                .toList();
+        List<Supplier<AlloyFamily.HydrogenTest>> hydrogen = root.tables("hydrogen_test").stream()
+                .map(AlloyLibrary::hydrogenTest)
+                .toList();
         file.finish();
         return new AlloyFamily(
-                fileName.substring(0, fileName.length() - ENDING.length()),
+                id,
                 name,
                 inOxygen,
                 inHydrogen,
-                oxygen.stream().map(OxygenRow::test).toList(),
-                hydrogen.stream().map(HydrogenRow::test).toList());
+                oxygen.stream().map(Supplier::get).toList(),
+                hydrogen.stream().map(Supplier::get).toList());
     }
 
-    /** As read; the test is made once the whole file is known to be right. */
-    private record OxygenRow(String alloy, double threshold, boolean burnt, String source) {
-
-        static OxygenRow read(InputTable row) {
-            return new OxygenRow(
-                    row.text("alloy"),
-                    row.quantity("threshold", Dimension.PRESSURE, PRESSURES),
-                    row.flag("burnt", true),
-                    row.text("source"));
-        }
-
-        AlloyFamily.OxygenTest test() {
-            return new AlloyFamily.OxygenTest(alloy, threshold, burnt, source);
-        }
+    /** The test is made once the whole file is known to be right. */
+    private static Supplier<AlloyFamily.OxygenTest> oxygenTest(InputTable row) {
+        String alloy = row.text("alloy");
+        double threshold = row.quantity("threshold", Dimension.PRESSURE, PRESSURES);
+        boolean burnt = row.flag("burnt", true);
+        String source = row.text("source");
+        return () -> new AlloyFamily.OxygenTest(alloy, threshold, burnt, source);
     }
 
-    private record HydrogenRow(String alloy, double ratio, double pressure, String source) {
-
-        static HydrogenRow read(InputTable row) {
-            return new HydrogenRow(
-                    row.text("alloy"),
-                    row.quantity("strength_ratio", Dimension.RATIO, Range.of(0.01, 2)),
-                    row.quantity("pressure", Dimension.PRESSURE, PRESSURES),
-                    row.text("source"));
-        }
-
-        AlloyFamily.HydrogenTest test() {
-            return new AlloyFamily.HydrogenTest(alloy, ratio, pressure, source);
-        }
+    private static Supplier<AlloyFamily.HydrogenTest> hydrogenTest(InputTable row) {
+        String alloy = row.text("alloy");
+        double ratio = row.quantity("strength_ratio", Dimension.RATIO, Range.of(0.01, 2));
+        double pressure = row.quantity("pressure", Dimension.PRESSURE, PRESSURES);
+        String source = row.text("source");
+        return () -> new AlloyFamily.HydrogenTest(alloy, ratio, pressure, source);
     }
 }
