@@ -31,7 +31,7 @@ public final class RealFluidWorkingFluid implements WorkingFluid {
 
     @Override
     public OptionalDouble moleFraction(String species, double pressure, double temperature) {
-        return propellant.moleFraction(species);
+        return OptionalDouble.of(propellant.moleFraction(species));
     }
 
     @Override

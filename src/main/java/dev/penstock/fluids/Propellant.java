@@ -84,9 +84,9 @@ public record Propellant(
      * @param species name of a gas species of one element, for example "O2"
      * @return moles of it per mole of the propellant (-): one if it consists of that element alone, else none
      */
-    public OptionalDouble moleFraction(String species) {
+    public double moleFraction(String species) {
         boolean only = composition.molesPerKilogram().size() == 1;
-        return OptionalDouble.of(only && composition.of(species.replaceAll("[0-9]", "")) > 0 ? 1 : 0);
+        return only && composition.of(species.replaceAll("[0-9]", "")) > 0 ? 1 : 0;
     }
 
     /** @return what chamber and burners must know of it */

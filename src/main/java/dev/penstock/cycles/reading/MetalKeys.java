@@ -19,7 +19,7 @@ final class MetalKeys {
     private MetalKeys() {}
 
     static Supplier<MetalDesign> read(InputTable root, AlloyLibrary alloys, Propellant fuel) {
-        boolean hydrogen = fuel.moleFraction("H2").orElse(0) > 0;
+        boolean hydrogen = fuel.moleFraction("H2") > 0;
         Map<MetalPart, AlloyFamily> oxidizer = side(root, alloys, Side.OXIDIZER, hydrogen);
         Map<MetalPart, AlloyFamily> fuelSide = side(root, alloys, Side.FUEL, hydrogen);
         return () -> new MetalDesign(oxidizer, fuelSide);

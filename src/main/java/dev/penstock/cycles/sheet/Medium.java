@@ -64,7 +64,7 @@ public sealed interface Medium {
 
         @Override
         public OptionalDouble moleFraction(String species, double pressure, double temperature) {
-            return propellant.moleFraction(species);
+            return OptionalDouble.of(propellant.moleFraction(species));
         }
 
         /** Path of the enthalpy of formation of a propellant. */

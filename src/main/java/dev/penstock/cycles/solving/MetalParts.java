@@ -25,16 +25,20 @@ final class MetalParts {
         List<Station> stations = sheet.stations();
         List<MetalCheck> checks = new ArrayList<>();
         for (Component component : sheet.components()) {
-            for (MetalPart part : parts(component)) {
-                boolean burner = part == MetalPart.BURNER;
-                int number = (burner ? component.outlets() : component.inlets()).get(0);
-                Station station = stations.get(number - 1);
-                Medium medium = recorder.medium(number);
-                OptionalDouble oxygen = medium.moleFraction("O2", station.pressure(), station.temperature());
-                OptionalDouble hydrogen = medium.moleFraction("H2", station.pressure(), station.temperature());
-                Map<MetalPart, AlloyFamily> families = oxygen.orElse(0) > hydrogen.orElse(0)
-                        ? concept.metals().oxidizer()
-                        : concept.metals().fuel();
+            List<MetalPart> parts = parts(component);
+            if (parts.isEmpty()) {
+                continue;
+            }
+            boolean burner = parts.contains(MetalPart.BURNER);
+            int number = (burner ? component.outlets() : component.inlets()).get(0);
+            Station station = stations.get(number - 1);
+            Medium medium = recorder.medium(number);
+            OptionalDouble oxygen = medium.moleFraction("O2", station.pressure(), station.temperature());
+            OptionalDouble hydrogen = medium.moleFraction("H2", station.pressure(), station.temperature());
+            Map<MetalPart, AlloyFamily> families = oxygen.orElse(0) > hydrogen.orElse(0)
+                    ? concept.metals().oxidizer()
+                    : concept.metals().fuel();
+            for (MetalPart part : parts) {
                 checks.add(new MetalCheck(
                         part.of(component.label()),
                         number,

@@ -2,6 +2,7 @@ package dev.penstock.turbomachinery.metal;
 
 import dev.penstock.errors.Warning;
 import dev.penstock.provenance.LimitCheck;
+import dev.penstock.provenance.ModelCard;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -69,10 +70,11 @@ public record MetalReport(List<MetalCheck> parts) {
                 .ifPresent(part -> warnings.add(weak(part)));
         boolean hot = parts.stream().anyMatch(part -> part.oxygenPressure().isPresent() && part.temperature() > HOT);
         if (hot) {
-            warnings.add(new Warning(
-                            PromotedCombustion.CARD.id(),
+            warnings.add(warning(
+                            PromotedCombustion.CARD,
                             "thresholds in oxygen are of rods at room temperature; hot streaming gas, thin edges and rubs"
-                                    + " lower them, by an unpublished factor (2 is taken)")
+                                    + " lower them, by an unpublished factor (%.0f is taken)",
+                            PromotedCombustion.HOT)
                     .asAside());
         }
         return warnings;
@@ -83,44 +85,43 @@ public record MetalReport(List<MetalCheck> parts) {
         boolean hydrogen =
                 part.hydrogenPressure().isPresent() && part.hydrogenTest().isEmpty();
         return oxygen || hydrogen
-                ? Optional.of(new Warning(
-                        (oxygen ? PromotedCombustion.CARD : HydrogenEmbrittlement.CARD).id(),
-                        String.format(
-                                Locale.ROOT,
-                                "%s: no test of %s %s is held, so nothing says that it bears it",
-                                part.name(),
-                                part.metal().id(),
-                                oxygen ? "in oxygen" : "in hydrogen")))
+                ? Optional.of(warning(
+                        oxygen ? PromotedCombustion.CARD : HydrogenEmbrittlement.CARD,
+                        "%s: no test of %s %s is held, so nothing says that it bears it",
+                        part.name(),
+                        part.metal().id(),
+                        oxygen ? "in oxygen" : "in hydrogen"))
                 : Optional.empty();
     }
 
     private static Warning near(MetalCheck part) {
-        return new Warning(
-                PromotedCombustion.CARD.id(),
-                String.format(
-                        Locale.ROOT,
-                        "%s: %s meets %.3g MPa of oxygen at %.0f K, and %s burns on from %.3g MPa at room temperature; hot gas"
-                                + " may halve that",
-                        part.name(),
-                        part.metal().id(),
-                        part.oxygenPressure().orElseThrow() / 1e6,
-                        part.temperature(),
-                        part.oxygenTest().orElseThrow().alloy(),
-                        part.oxygenTest().orElseThrow().threshold() / 1e6));
+        AlloyFamily.OxygenTest test = part.oxygenTest().orElseThrow();
+        return warning(
+                PromotedCombustion.CARD,
+                "%s: %s meets %.3g MPa of oxygen at %.0f K, and %s burns on from %.3g MPa at room temperature; hot gas"
+                        + " may halve that",
+                part.name(),
+                part.metal().id(),
+                part.oxygenPressure().orElseThrow() / 1e6,
+                part.temperature(),
+                test.alloy(),
+                test.threshold() / 1e6);
     }
 
     private static Warning weak(MetalCheck part) {
         double ratio = part.strengthRatio().orElseThrow();
-        return new Warning(
-                HydrogenEmbrittlement.CARD.id(),
-                String.format(
-                        Locale.ROOT,
-                        "%s: %s keeps %.0f %% of its notched strength in %.3g MPa of hydrogen (class %s); plate it, or show by"
-                                + " fracture mechanics that it bears it",
-                        part.name(),
-                        part.metal().id(),
-                        100 * ratio,
-                        part.hydrogenPressure().orElseThrow() / 1e6,
-                        HydrogenEmbrittlement.HarmClass.of(ratio).title()));
+        return warning(
+                HydrogenEmbrittlement.CARD,
+                "%s: %s keeps %.0f %% of its notched strength in %.3g MPa of hydrogen (class %s); plate it, or show by"
+                        + " fracture mechanics that it bears it",
+                part.name(),
+                part.metal().id(),
+                100 * ratio,
+                part.hydrogenPressure().orElseThrow() / 1e6,
+                HydrogenEmbrittlement.HarmClass.of(ratio).title());
+    }
+
+    private static Warning warning(ModelCard model, String sentence, Object... values) {
+        return new Warning(model.id(), String.format(Locale.ROOT, sentence, values));
     }
 }
