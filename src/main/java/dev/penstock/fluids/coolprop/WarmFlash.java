@@ -13,8 +13,9 @@ import dev.penstock.fluids.state.KnownStates;
 import dev.penstock.fluids.state.Phase;
 
 /**
- * State at a pressure and an enthalpy or entropy by Newton's method ({@link FlashStep}) from a nearby state. Each step costs one evaluation of the equation (2 to 3 µs) and two or three steps
- * suffice from point to point of a channel, against 50 to 150 µs of CoolProp's search from nothing.
+ * State at a pressure and an enthalpy or entropy by Newton's method ({@link FlashStep}) from a nearby state. Each step costs one
+ * evaluation of the equation (2 to 3 µs) and two or three steps suffice from point to point of a channel, against 50 to 150 µs of
+ * CoolProp's search from nothing.
  *
  * <p>Gives up, and says so, rather than leave the single phase: a stable single-phase state with that pressure and
  * enthalpy is the only one. Not thread-safe.
@@ -140,21 +141,21 @@ final class WarmFlash {
         double t = nearest.temperature() + step.temperature();
         try {
             handle.update(CoolPropInputs.DENSITY_TEMPERATURE, rho, t);
+            evaluations++;
+            return CoolPropPhases.of(handle) != Phase.TWO_PHASE
+                    && moveFrom(
+                            rho,
+                            t,
+                            nearest.slopesAway() + least,
+                            pressure,
+                            second,
+                            wanted,
+                            converged,
+                            LARGEST_DENSITY_STEP,
+                            LARGEST_TEMPERATURE_STEP);
         } catch (PropertyFailure e) {
             return false;
         }
-        evaluations++;
-        return CoolPropPhases.of(handle) != Phase.TWO_PHASE
-                && move(
-                        rho,
-                        t,
-                        nearest.slopesAway() + least,
-                        pressure,
-                        second,
-                        wanted,
-                        converged,
-                        LARGEST_DENSITY_STEP,
-                        LARGEST_TEMPERATURE_STEP);
     }
 
     private double stepFrom(KnownStates.Point from, double pressure, CoolPropOutput second, double wanted) {
@@ -198,7 +199,7 @@ final class WarmFlash {
             double largestDensityStep,
             double largestTemperatureStep) {
         try {
-            return move(
+            return moveFrom(
                     handle.output(DENSITY),
                     handle.output(TEMPERATURE),
                     Double.POSITIVE_INFINITY,
@@ -213,8 +214,8 @@ final class WarmFlash {
         }
     }
 
-    /** From where the handle stands; the slopes were taken so far away. */
-    private boolean move(
+    /** From the density and temperature at which the handle stands; the slopes were taken so far away. */
+    private boolean moveFrom(
             double density,
             double temperature,
             double slopesAway,
@@ -224,48 +225,44 @@ final class WarmFlash {
             double converged,
             double largestDensityStep,
             double largestTemperatureStep) {
-        try {
-            double rho = density;
-            double t = temperature;
-            double away = slopesAway;
-            for (int steps = 0; steps < MAXIMUM_STEPS; steps++) {
-                if (away > NEAR) {
-                    slopes.read(handle, rho, t);
-                    away = 0;
-                }
-                step.solve(
-                        slopes.rho,
-                        slopes.t,
-                        slopes.pressureByDensity,
-                        slopes.pressureByTemperature,
-                        slopes.cv,
-                        pressure - handle.output(PRESSURE),
-                        second == ENTHALPY,
-                        wanted - handle.output(second));
-                if (step.size() < converged) {
-                    return true;
-                }
-                if (!(Math.abs(step.density()) < largestDensityStep * rho
-                        && Math.abs(step.temperature()) < largestTemperatureStep * t)) {
-                    return false;
-                }
-                away = Math.max(away, step.size());
-                boolean last = away * step.size() < NOTHING;
-                rho += step.density();
-                t += step.temperature();
-                handle.update(CoolPropInputs.DENSITY_TEMPERATURE, rho, t);
-                evaluations++;
-                if (CoolPropPhases.of(handle) == Phase.TWO_PHASE) {
-                    return false;
-                }
-                if (last) {
-                    return true;
-                }
+        double rho = density;
+        double t = temperature;
+        double away = slopesAway;
+        for (int steps = 0; steps < MAXIMUM_STEPS; steps++) {
+            if (away > NEAR) {
+                slopes.read(handle, rho, t);
+                away = 0;
             }
-            return false;
-        } catch (PropertyFailure e) {
-            return false;
+            step.solve(
+                    slopes.rho,
+                    slopes.t,
+                    slopes.pressureByDensity,
+                    slopes.pressureByTemperature,
+                    slopes.cv,
+                    pressure - handle.output(PRESSURE),
+                    second == ENTHALPY,
+                    wanted - handle.output(second));
+            if (step.size() < converged) {
+                return true;
+            }
+            if (!(Math.abs(step.density()) < largestDensityStep * rho
+                    && Math.abs(step.temperature()) < largestTemperatureStep * t)) {
+                return false;
+            }
+            away = Math.max(away, step.size());
+            boolean last = away * step.size() < NOTHING;
+            rho += step.density();
+            t += step.temperature();
+            handle.update(CoolPropInputs.DENSITY_TEMPERATURE, rho, t);
+            evaluations++;
+            if (CoolPropPhases.of(handle) == Phase.TWO_PHASE) {
+                return false;
+            }
+            if (last) {
+                return true;
+            }
         }
+        return false;
     }
 
     /** Slopes of the equation at one state. */
