@@ -7,9 +7,8 @@ import dev.penstock.cycles.origin.Content;
 import dev.penstock.cycles.origin.PartKind;
 import dev.penstock.cycles.sheet.Component;
 import dev.penstock.cycles.sheet.EngineBalance;
-import dev.penstock.cycles.sheet.Station;
+import java.util.Arrays;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Set;
 
 /**
@@ -47,12 +46,12 @@ public record HardwareCount(
     /** Wheels of a gear. */
     private static final int MESH = 2;
 
-    /** Parts of which each thrust chamber has its own. */
-    private static final Set<PartKind> OF_CHAMBER =
-            Set.of(PartKind.INJECTOR, PartKind.JACKET, PartKind.CHAMBER, PartKind.NOZZLE);
+    /** Parts that flow enters through a joint and of which each thrust chamber has its own. */
+    private static final Set<PartKind> OF_CHAMBER = Set.of(PartKind.INJECTOR, PartKind.JACKET);
 
-    /** Parts that a flow passes without anything being built for it: branches are joints of what they join. */
-    private static final Set<PartKind> NO_PART = Set.of(PartKind.SPLIT, PartKind.MERGE);
+    /** What flow enters without a joint: branches are joints of what they join, a thrust chamber is one piece with its injector. */
+    private static final Set<PartKind> NO_JOINT =
+            Set.of(PartKind.SPLIT, PartKind.MERGE, PartKind.CHAMBER, PartKind.NOZZLE);
 
     /**
      * @param balance a balanced engine
@@ -62,14 +61,13 @@ public record HardwareCount(
         Concept concept = balance.concept();
         int chambers = concept.chambers();
         int burners = count(balance, PartKind.GAS_GENERATOR) + count(balance, PartKind.PREBURNER);
+        int geared = concept.shafts().geared() ? 1 : 0;
         return new HardwareCount(
                 balance.pumps().size(),
                 balance.turbines().size() + boosts(concept, BoostDesign.Drive.LIQUID),
                 count(balance, PartKind.MOTOR),
-                balance.shafts().size() + (concept.shafts().geared() ? 1 : 0),
-                MESH
-                        * (boosts(concept, BoostDesign.Drive.GEAR)
-                                + (concept.shafts().geared() ? 1 : 0)),
+                balance.shafts().size() + geared,
+                MESH * (boosts(concept, BoostDesign.Drive.GEAR) + geared),
                 burners,
                 chambers,
                 burners + chambers,
@@ -84,26 +82,24 @@ public record HardwareCount(
     }
 
     private static int boosts(Concept concept, BoostDesign.Drive drive) {
-        return (int) List.of(Side.values()).stream()
+        return (int) Arrays.stream(Side.values())
                 .flatMap(side -> concept.feed(side).boost().stream())
                 .filter(boost -> boost.drive() == drive)
                 .count();
     }
 
-    /** Stations that leave a part and enter another, inside a thrust chamber aside: that is one piece. */
+    /** Stations that leave a part and enter another. */
     private static int joints(EngineBalance balance, boolean hot) {
         Set<Integer> left = new HashSet<>();
         balance.components().forEach(c -> left.addAll(c.outlets()));
         int joints = 0;
         for (Component part : balance.components()) {
-            boolean inside = part.kind() == PartKind.CHAMBER || part.kind() == PartKind.NOZZLE;
-            if (inside || NO_PART.contains(part.kind())) {
+            if (NO_JOINT.contains(part.kind())) {
                 continue;
             }
             int each = OF_CHAMBER.contains(part.kind()) ? balance.concept().chambers() : 1;
             for (int number : part.inlets()) {
-                Station station = balance.station(number);
-                boolean burnt = station.content() == Content.BURNT_GAS;
+                boolean burnt = balance.station(number).content() == Content.BURNT_GAS;
                 joints += left.contains(number) && (burnt || !hot) ? each : 0;
             }
         }
