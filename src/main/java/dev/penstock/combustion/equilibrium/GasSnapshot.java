@@ -53,9 +53,7 @@ final class GasSnapshot {
     }
 
     GasState frozen(FrozenGas gas) {
-        for (int j = 0; j < moles.length; j++) {
-            moles[j] = gas.moles(j);
-        }
+        copyMoles(gas);
         return state(gas, gas.frozenHeatCapacity(), gas.isentropicExponent(), gas.soundSpeed(), 0, 0, false);
     }
 
@@ -67,10 +65,14 @@ final class GasSnapshot {
 
     /** Transport properties of {@link #frozen} alone. */
     GasTransport transport(FrozenGas gas) {
+        copyMoles(gas);
+        return transport(gas.temperature(), gas.frozenHeatCapacity(), gas.frozenHeatCapacity(), false);
+    }
+
+    private void copyMoles(FrozenGas gas) {
         for (int j = 0; j < moles.length; j++) {
             moles[j] = gas.moles(j);
         }
-        return transport(gas.temperature(), gas.frozenHeatCapacity(), gas.frozenHeatCapacity(), false);
     }
 
     private GasState state(
