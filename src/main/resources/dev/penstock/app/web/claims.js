@@ -1,5 +1,5 @@
 // The page of claims. The text under change lives here; the server reads it, judges it and keeps nothing.
-import { address, addressed, byId, calm, choose, complain, drawing, get, keep, make, place, post, say, table, watch } from "./common.js";
+import { address, addressed, asFileName, byId, calm, choose, complain, drawing, get, keep, make, place, post, say, table, watch } from "./common.js";
 import { calmConflict, notSaved } from "./conflict.js";
 import { editing, report } from "./panel.js";
 import { pictureTool } from "./picture.js";
@@ -9,10 +9,9 @@ const KINDS = { "value": "value ± error", "range": "between two ends", "at_leas
 
 const state = { file: "", text: "", version: "", changes: {}, past: [], shown: null };
 const edit = editing(state, read);
+const question = edit.question;
 let running = "";
 let number = 0;
-
-const question = (more = {}) => ({ file: state.file, text: state.text, changes: state.changes, ...more });
 
 async function open(name, changes = {}) {
   calm();
@@ -242,7 +241,7 @@ async function answer(asked, rough) {
   make("p", { class: "kind" }, judged.effort + "."), ...judged.cautions.map((c) => make("p", { class: "kind" }, c)));
 }
 
-const fileName = () => byId("title").textContent.replace(/[^A-Za-z0-9]+/g, "-");
+const fileName = () => asFileName(byId("title").textContent);
 
 /** The best-fitting engine can be opened as any other concept. */
 function best(judged) {

@@ -98,7 +98,7 @@ export function table(grid, number = (text) => text) {
 
 /** Buttons that copy a table, or keep it as a file of comma-separated values. */
 export function takeAway(own, caption) {
-  const name = caption.split(/[,;:]/)[0].trim().replace(/[^A-Za-z0-9]+/g, "-").toLowerCase() || "table";
+  const name = asFileName(caption.split(/[,;:]/)[0].trim()).toLowerCase() || "table";
   const copy = make("button", { type: "button", "aria-label": "Copy the table: " + caption }, "Copy");
   const save = make("button", { type: "button", "aria-label": "Keep as CSV: " + caption }, "CSV");
   copy.addEventListener("click", async () => {
@@ -181,6 +181,9 @@ export function keep(blob, name) {
   download(address, name);
   setTimeout(() => URL.revokeObjectURL(address), 10000);
 }
+
+/** What people call a thing, as the name of a file that the browser keeps. */
+export const asFileName = (name) => name.replace(/[^A-Za-z0-9]+/g, "-");
 
 /** The file that a name means, in a folder of the workspace that ends in a slash, or in the workspace itself. */
 export function place(folder, name) {

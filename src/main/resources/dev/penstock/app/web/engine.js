@@ -1,5 +1,5 @@
 // The page of one concept. What is under change lives here; the server balances what it is sent and keeps nothing.
-import { address, addressed, byId, calm, choose, complain, drawing, file, get, keep, make, place, post, Refused, say, table } from "./common.js";
+import { address, addressed, asFileName, byId, calm, choose, complain, drawing, file, get, keep, make, place, post, Refused, say, table } from "./common.js";
 import { calmConflict, notSaved } from "./conflict.js";
 import { editing, figures, inputPanel, report, warnings } from "./panel.js";
 import { opener } from "./why.js";
@@ -7,14 +7,13 @@ import { opener } from "./why.js";
 const page = crypto.randomUUID();
 const state = { file: "", text: "", version: "", changes: {}, past: [], shown: null, before: null, note: "" };
 const edit = editing(state, balance);
+const question = edit.question;
 /** The inputs that move an engine most, as far as its cycle has them; eight are shown. */
 const MOST = ["engine.chamber_pressure", "engine.thrust_vacuum", "engine.thrust_sea_level", "propellants.mixture_ratio", "nozzle.area_ratio",
   "chamber.contraction_ratio", "gas_generator.temperature", "preburner.fuel_rich.temperature", "preburner.oxidizer_rich.temperature",
   "tap_off.temperature", "turbines.main.pressure_ratio", "cooling.film.fuel_fraction", "chamber.characteristic_length", "expander.heated_share"];
 const panel = inputPanel(byId("inputs"), (key, value, file, moves) => (key === "cycle" ? cycle(value) : edit.change(key, value, file, moves)), MOST);
 let number = 0;
-
-const question = (more = {}) => ({ file: state.file, text: state.text, changes: state.changes, ...more });
 
 async function open(name, changes = {}) {
   calm();
@@ -138,7 +137,7 @@ async function drawings(mine) {
   }
 }
 
-const fileName = () => (state.shown ? state.shown.name : "concept").replace(/[^A-Za-z0-9]+/g, "-");
+const fileName = () => asFileName(state.shown ? state.shown.name : "concept");
 
 function show(answer) {
   byId("title").textContent = answer.name;

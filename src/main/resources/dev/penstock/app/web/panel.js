@@ -185,6 +185,9 @@ export function editing(state, again) {
     }
   }
 
+  /** What is under change, as requests carry it. */
+  const question = (more = {}) => ({ file: state.file, text: state.text, changes: state.changes, ...more });
+
   /** Many changes as one step; an empty text takes a value or a table out of the file. What is set last counts last. */
   function set(values) {
     const next = { ...state.changes };
@@ -256,7 +259,7 @@ export function editing(state, again) {
       e.preventDefault();
     }
   });
-  return { change, set, buttons };
+  return { change, set, buttons, question };
 }
 
 /** Has a report made, in the form that is chosen, and downloads it. */

@@ -1,5 +1,5 @@
 // The page of one vehicle: sized at every change, flown on request. What is under change lives here.
-import { address, addressed, byId, calm, choose, complain, drawing, get, make, place as placeIn, post, say, table, watch } from "./common.js";
+import { address, addressed, asFileName, byId, calm, choose, complain, drawing, get, make, place as placeIn, post, say, table, watch } from "./common.js";
 import { calmConflict, notSaved } from "./conflict.js";
 import { editing, figures, inputPanel, report, warnings } from "./panel.js";
 import { asked, studies } from "./study.js";
@@ -8,10 +8,9 @@ import { opener } from "./why.js";
 const page = crypto.randomUUID();
 const state = { file: "", text: "", version: "", changes: {}, past: [], shown: null, before: null, flight: "", note: "" };
 const edit = editing(state, size);
+const question = edit.question;
 const panel = inputPanel(byId("inputs"), edit.change);
 let number = 0;
-
-const question = (more = {}) => ({ file: state.file, text: state.text, changes: state.changes, ...more });
 
 async function open(name, changes = {}) {
   calm();
@@ -71,7 +70,7 @@ function show(answer) {
   buttons();
 }
 
-const fileName = () => (state.shown ? state.shown.name : "vehicle").replace(/[^A-Za-z0-9]+/g, "-");
+const fileName = () => asFileName(state.shown ? state.shown.name : "vehicle");
 
 function buttons() {
   edit.buttons();
