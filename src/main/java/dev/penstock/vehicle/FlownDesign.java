@@ -61,12 +61,12 @@ record FlownDesign(
                 ascent.mission().planet(), insertion, ascent.mission().apogeeAltitude());
     }
 
-    /** The vehicle asked for with what is chosen, sized for a delta-v (m/s) in one sum. */
-    VehiclePlan plan(VehiclePlan asked, double speedGain) {
-        return asked.withMission(DeltaVBudget.of(speedGain)).withStages(stages(asked));
+    /** The vehicle asked for with what is chosen, its delta-v in one sum. */
+    VehiclePlan plan(VehiclePlan asked) {
+        return asked.withMission(DeltaVBudget.of(deltaV)).withStages(stages(asked));
     }
 
-    List<StagePlan> stages(VehiclePlan asked) {
+    private List<StagePlan> stages(VehiclePlan asked) {
         List<StagePlan> stages = new ArrayList<>();
         for (int i = 0; i < asked.stages().size(); i++) {
             stages.add(asked.stages().get(i).withShare(shares.get(i)).withEngines(EngineCount.of(engines.get(i))));

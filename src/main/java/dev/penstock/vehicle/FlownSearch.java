@@ -116,7 +116,7 @@ final class FlownSearch {
 
     /** What a choice costs, and the ideal delta-v (m/s) that it takes. */
     Found cost(FlownDesign design) {
-        VehiclePlan sized = design.plan(plan, design.deltaV());
+        VehiclePlan sized = design.plan(plan);
         VehicleSizing sizing;
         try {
             sizing = sizer.size(sized, source);
@@ -133,8 +133,8 @@ final class FlownSearch {
         double deficit = needed(design) - arrival.get().margin();
         double bounded = Math.max(-MOST_DEFICIT, Math.min(MOST_DEFICIT, deficit));
         double deltaV = Math.max(100, design.deltaV() + bounded);
-        VehiclePlan corrected = design.plan(plan, deltaV);
         FlownDesign flown = design.flown(deltaV, arrival.get().aim());
+        VehiclePlan corrected = flown.plan(plan);
         try {
             VehicleSizing answer = sizer.size(corrected, source);
             return new Found(
@@ -199,7 +199,7 @@ final class FlownSearch {
     /** The best steering of a row of tilts for a choice that has none yet; its cost tells whether it flies. */
     Found scanned(FlownDesign design) {
         try {
-            VehicleSizing sizing = sizer.size(design.plan(plan, design.deltaV()), source);
+            VehicleSizing sizing = sizer.size(design.plan(plan), source);
             AscentVehicle vehicle = VehicleInFlight.of(sizing, ascent());
             Steering steering = optimizer.scan(vehicle, design.mission(ascent()), FlightProgress.NONE);
             return cost(new FlownDesign(

@@ -63,7 +63,7 @@ final class FlownSettler {
         FlownDesign design = found.design();
         lastKept = Double.NaN;
         try {
-            VehicleSizing sizing = sized(design);
+            VehicleSizing sizing = sizer.size(design.plan(search.plan()), source);
             search.with(learned(sizing, flown(sizing, design)));
         } catch (NotConverged laterPerhaps) {
             // what it would have told is told again when vehicle and flight settle
@@ -100,10 +100,8 @@ final class FlownSettler {
             if (budget.isPresent()) {
                 design = design.sizedFor(budget.get().total());
             }
-            VehicleSizing sizing = sizer.size(
-                    design.plan(search.plan(), design.deltaV())
-                            .withMission(budget.orElse(DeltaVBudget.of(design.deltaV()))),
-                    source);
+            VehiclePlan asked = design.plan(search.plan());
+            VehicleSizing sizing = sizer.size(budget.map(asked::withMission).orElse(asked), source);
             Optional<AscentResult> tried = tried(sizing, design);
             double left = tried.map(AscentResult::margin).orElse(Double.NaN) - base.afterAscent();
             if (!(Math.abs(left) < JUMP) && steered < MOST_STEERED) {
@@ -141,10 +139,6 @@ final class FlownSettler {
                 MOST_ROUNDS,
                 Math.abs(miss),
                 "speed left over, in m/s, still changes");
-    }
-
-    private VehicleSizing sized(FlownDesign design) {
-        return sizer.size(design.plan(search.plan(), design.deltaV()), source);
     }
 
     private AscentResult flown(VehicleSizing sizing, FlownDesign design) {
@@ -249,7 +243,7 @@ final class FlownSettler {
                 flown(Kind.SPEED, "orbital speed", flight.inertialSpeed()),
                 flown(Kind.CREDIT, "speed of the rotating air", -flight.rotationCredit()),
                 flown(Kind.LOSS, "gravity loss", flight.gravityLoss()),
-                flown(Kind.LOSS, "drag loss", flight.dragLoss()),
+                flown(Kind.LOSS, DeltaVBudget.DRAG_LOSS, flight.dragLoss()),
                 flown(Kind.LOSS, "steering loss", flight.steeringLoss()),
                 flown(Kind.LOSS, "back-pressure loss", flight.backPressureLoss()));
     }

@@ -32,7 +32,6 @@ public final class VehicleDoubts {
     private static final double ASSUMED_LOSSES = 0.15;
     private static final double RESIDUAL = 0.5;
     private static final double MOST_RESIDUAL = 0.2;
-    private static final String DRAG_LOSS = "drag loss";
 
     private final VehicleSizing likely;
     private final boolean flown;
@@ -92,7 +91,7 @@ public final class VehicleDoubts {
         for (DeltaVBudget.Term term : likely.plan().mission().terms()) {
             double factor = term.kind() != Kind.LOSS
                     ? 1
-                    : term.name().equals(DRAG_LOSS) ? 1 + DRAG * drag : 1 + otherLosses() * others;
+                    : term.name().equals(DeltaVBudget.DRAG_LOSS) ? 1 + DRAG * drag : 1 + otherLosses() * others;
             terms.add(new DeltaVBudget.Term(
                     term.kind(), term.name(), factor * term.value(), term.source(), term.model(), term.inputs()));
         }

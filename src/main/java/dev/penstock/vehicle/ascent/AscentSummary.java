@@ -82,7 +82,7 @@ final class AscentSummary {
                 .mapToDouble(AscentResult.SegmentFlight::dynamicPressure)
                 .max()
                 .orElse(0);
-        double heating = flight.fairingDrop().isPresent() || vehicle.fairing().mass() > 0 && !flight.fairingAboard()
+        double heating = vehicle.fairing().mass() > 0 && !flight.fairingAboard()
                 ? recorder.highestHeatingAfter(
                         flight.fairingDrop().map(FairingDrop::time).orElse(0.0))
                 : flight.dynamics().freeMolecularHeating();

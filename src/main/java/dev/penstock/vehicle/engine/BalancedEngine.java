@@ -4,7 +4,6 @@ import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.sheet.ExhaustJet;
 import dev.penstock.cycles.sheet.Station;
-import dev.penstock.errors.PenstockException;
 import dev.penstock.errors.Require;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.quantities.Constants;
@@ -48,20 +47,7 @@ public final class BalancedEngine implements EnginePerformance {
     private static LoadedPropellant loaded(EngineBalance balance, Side side) {
         Propellant propellant = balance.concept().feed(side).propellant();
         Station outlet = balance.tankOutlet(side);
-        return new LoadedPropellant(
-                propellant,
-                outlet.density(),
-                outlet.temperature(),
-                outlet.pressure(),
-                vapourPressure(propellant, outlet.temperature()));
-    }
-
-    private static double vapourPressure(Propellant propellant, double temperature) {
-        try {
-            return propellant.fluid().vapourPressure(temperature);
-        } catch (PenstockException noVapourPressureThere) {
-            return 0;
-        }
+        return LoadedPropellant.of(propellant, outlet.density(), outlet.temperature(), outlet.pressure());
     }
 
     /** @return the balance behind it */

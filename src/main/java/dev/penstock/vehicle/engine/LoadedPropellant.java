@@ -1,5 +1,6 @@
 package dev.penstock.vehicle.engine;
 
+import dev.penstock.errors.PenstockException;
 import dev.penstock.errors.Require;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.fluids.traits.TankTraits;
@@ -22,6 +23,26 @@ public record LoadedPropellant(
         Require.positive(id, "loading temperature (K)", temperature);
         Require.positive(id, "tank pressure (Pa)", tankPressure);
         Require.notNegative(id, "vapour pressure (Pa)", vapourPressure);
+    }
+
+    /**
+     * @param propellant what it is
+     * @param density density as loaded (kg/m³)
+     * @param temperature loading temperature (K)
+     * @param tankPressure absolute tank pressure (Pa)
+     * @return that, with its vapour pressure; zero where it has none at that temperature
+     */
+    public static LoadedPropellant of(Propellant propellant, double density, double temperature, double tankPressure) {
+        return new LoadedPropellant(
+                propellant, density, temperature, tankPressure, vapourPressure(propellant, temperature));
+    }
+
+    private static double vapourPressure(Propellant propellant, double temperature) {
+        try {
+            return propellant.fluid().vapourPressure(temperature);
+        } catch (PenstockException noVapourPressureThere) {
+            return 0;
+        }
     }
 
     /** @return fluid id, as in {@code fluids/<id>.toml} */

@@ -13,6 +13,9 @@ import java.util.Optional;
  */
 public record DeltaVBudget(List<Term> terms) {
 
+    /** Name of the loss by drag, whoever tells of it. */
+    public static final String DRAG_LOSS = "drag loss";
+
     /** What a reserve is, where it is stated as a share. */
     public static final ModelCard SHARE_KEPT = ModelCard.definition(
             "vehicle.reserve", "Share of the budget kept back", "x Σ Δv", "everywhere", "exact within its assumptions");

@@ -4,6 +4,7 @@ import dev.penstock.vehicle.ascent.Planet;
 import dev.penstock.vehicle.plan.DeltaVBudget.Kind;
 import dev.penstock.vehicle.plan.DeltaVBudget.Term;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -60,8 +61,7 @@ public record OrbitEntry(Planet planet, double insertion, double orbit) {
     }
 
     private static Term term(Kind kind, String name, double value, String source, double... metres) {
-        Object[] kilometres =
-                java.util.Arrays.stream(metres).mapToObj(m -> m / 1e3).toArray();
+        Object[] kilometres = Arrays.stream(metres).mapToObj(m -> m / 1e3).toArray();
         return new Term(
                 kind, name, value, String.format(Locale.ROOT, source, kilometres), Optional.of(Planet.ORBIT), INPUTS);
     }

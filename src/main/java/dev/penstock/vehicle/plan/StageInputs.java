@@ -21,6 +21,9 @@ public final class StageInputs {
 
     // ---- an engine stated by its figures
 
+    /** Thrust over weight of a stated engine whose mass is not: common practice, no source. */
+    public static final int USUAL_ENGINE_THRUST_TO_WEIGHT = 70;
+
     public static final Input<Double> ISP = Input.quantity(
                     "isp",
                     Dimension.TIME,
@@ -40,7 +43,7 @@ public final class StageInputs {
             .usual(Usual.of(0.0, "the same thrust at every height", ""));
     public static final Input<Double> STATED_ENGINE_MASS = Input.quantity(
                     "stated_engine_mass", Dimension.MASS, Range.NOT_NEGATIVE, "Mass of one stated engine")
-            .follows("its thrust over 70 times standard gravity, " + Usual.COMMON);
+            .follows("its thrust over " + USUAL_ENGINE_THRUST_TO_WEIGHT + " times standard gravity, " + Usual.COMMON);
     public static final Input<String> OXIDIZER = Input.text("oxidizer", "Oxidizer of a stated engine, a file in fluids")
             .follows("the usual one");
     public static final Input<String> FUEL =

@@ -2,7 +2,6 @@ package dev.penstock.vehicle.reading;
 
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.input.InputTable;
-import dev.penstock.vehicle.engine.EnginePerformance;
 import dev.penstock.vehicle.mass.DryMassInputs;
 import dev.penstock.vehicle.plan.Allowances;
 import dev.penstock.vehicle.plan.BoosterPlan;
@@ -30,15 +29,13 @@ final class BoosterReader {
         int engines = table.read(StageInputs.BOOSTER_ENGINES);
         double propellant = table.read(StageInputs.PROPELLANT);
         OptionalDouble diameter = table.number(StageInputs.DIAMETER);
-        StatedEngineReader figures = new StatedEngineReader(table, fluids);
-        boolean byFigures = folder.isPresent() && figures.stated();
-        Optional<EnginePerformance> stated = byFigures ? figures.engine("the boosters") : Optional.empty();
-        Optional<Path> engine = byFigures ? Optional.empty() : StageReader.engineFile(table, folder);
+        EngineReader.Named engine = new EngineReader(table, fluids).engine(folder, "the boosters");
         Allowances allowances = StageReader.allowances(table);
         DryMassReader dryMass = new DryMassReader(table.table(DryMassInputs.GROUP), fluids);
         var model = dryMass.model(false, false);
         return propellant > 0
-                ? Optional.of(new BoosterPlan(count, engine, engines, propellant, diameter, allowances, model, stated))
+                ? Optional.of(new BoosterPlan(
+                        count, engine.file(), engines, propellant, diameter, allowances, model, engine.stated()))
                 : Optional.empty();
     }
 }

@@ -157,7 +157,7 @@ final class MissionReader {
         }
         if (orbit && losses.keys().isEmpty()) {
             terms.add(new DeltaVBudget.Term(Kind.LOSS, "gravity loss", 1300, USUAL));
-            terms.add(new DeltaVBudget.Term(Kind.LOSS, "drag loss", 100, USUAL));
+            terms.add(new DeltaVBudget.Term(Kind.LOSS, DeltaVBudget.DRAG_LOSS, 100, USUAL));
             terms.add(new DeltaVBudget.Term(Kind.LOSS, "steering loss", 100, USUAL));
             terms.add(new DeltaVBudget.Term(Kind.LOSS, "back-pressure loss", 100, USUAL));
             notes.add("the ascent losses to orbit (1600 m/s together) are usual figures, not computed for this"

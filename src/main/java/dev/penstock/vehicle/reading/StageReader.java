@@ -3,7 +3,6 @@ package dev.penstock.vehicle.reading;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.input.InputTable;
 import dev.penstock.input.Usual;
-import dev.penstock.vehicle.engine.EnginePerformance;
 import dev.penstock.vehicle.mass.BodyShape;
 import dev.penstock.vehicle.mass.DryMassInputs;
 import dev.penstock.vehicle.plan.Allowances;
@@ -42,10 +41,7 @@ final class StageReader {
     StagePlan stage(String defaultName, int index, int count) {
         boolean ownTable = !table.path().isEmpty() && !table.path().equals(VehicleInputs.IN_CONCEPT.key());
         String name = ownTable ? table.read(StageInputs.NAME, Usual.of(defaultName, "its number", "")) : defaultName;
-        StatedEngineReader figures = new StatedEngineReader(table, fluids);
-        boolean byFigures = folder.isPresent() && figures.stated();
-        Optional<EnginePerformance> stated = byFigures ? figures.engine(name) : Optional.empty();
-        Optional<Path> engine = byFigures ? Optional.empty() : engineFile(table, folder);
+        EngineReader.Named engine = new EngineReader(table, fluids).engine(folder, name);
         OptionalDouble share = table.number(StageInputs.DELTA_V_SHARE);
         OptionalDouble diameter = table.number(StageInputs.DIAMETER);
         EngineCount engines = engines(index);
@@ -53,7 +49,7 @@ final class StageReader {
         DryMassReader dryMass = new DryMassReader(table.table(DryMassInputs.GROUP), fluids);
         return new StagePlan(
                 name,
-                engine,
+                engine.file(),
                 engines,
                 share,
                 diameter,
@@ -64,11 +60,7 @@ final class StageReader {
                 index == 0 ? groundPressure() : 0,
                 index == 0 ? FIRST_STAGE_FAIRING : 0,
                 body(),
-                stated);
-    }
-
-    static Optional<Path> engineFile(InputTable table, Optional<Path> folder) {
-        return folder.map(f -> f.resolve(table.read(StageInputs.ENGINE)).normalize());
+                engine.stated());
     }
 
     private Optional<BodyShape> body() {

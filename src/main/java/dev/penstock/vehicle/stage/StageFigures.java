@@ -18,6 +18,7 @@ import dev.penstock.provenance.FigureTable;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.provenance.Origin;
 import dev.penstock.provenance.Place;
+import dev.penstock.provenance.Words;
 import dev.penstock.quantities.Notation;
 import dev.penstock.vehicle.mass.BodyShape;
 import dev.penstock.vehicle.mass.MassLine;
@@ -202,7 +203,7 @@ public final class StageFigures {
 
     /** Figures of the body that a stage is given. */
     public static final FigureTable<BodyFit> BODY = FigureTable.<BodyFit>ofOne()
-            .word("shape", "shape", b -> b.body().kind().name().toLowerCase(java.util.Locale.ROOT))
+            .word("shape", "shape", b -> Words.of(b.body().kind()))
             .word("fits", "tanks fit", BodyFit::fits)
             .number("volume_m3", "volume", VOLUME, b -> b.body().volume())
             .by(BodyShape.CARD, table("body"))

@@ -3,6 +3,7 @@ package dev.penstock.vehicle.stage;
 import dev.penstock.errors.Require;
 import dev.penstock.errors.Warning;
 import dev.penstock.vehicle.plan.VehiclePlan;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -50,7 +51,7 @@ public record VehicleSizing(
      * @return the same vehicle with that
      */
     public VehicleSizing withWarnings(List<Warning> more) {
-        List<Warning> all = new java.util.ArrayList<>(warnings);
+        List<Warning> all = new ArrayList<>(warnings);
         all.addAll(more);
         return new VehicleSizing(plan, startMass, payload, ispFactor, stages, all);
     }

@@ -1,7 +1,6 @@
 package dev.penstock.vehicle.reading;
 
 import dev.penstock.errors.InvalidInput;
-import dev.penstock.errors.PenstockException;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.fluids.UsualFluids;
@@ -13,14 +12,15 @@ import dev.penstock.vehicle.engine.EnginePerformance;
 import dev.penstock.vehicle.engine.GivenEngine;
 import dev.penstock.vehicle.engine.LoadedPropellant;
 import dev.penstock.vehicle.plan.StageInputs;
+import java.nio.file.Path;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** Reads an engine that a stage or its boosters state by its figures, so that a first estimate needs no concept file. */
-final class StatedEngineReader {
-
-    /** Thrust over weight of an engine whose mass is not stated: common practice, no source. */
-    private static final double USUAL_THRUST_TO_WEIGHT = 70;
+/**
+ * Reads which engine a stage or its boosters have: by its concept file, or stated by its figures, so that a first estimate needs no
+ * concept file.
+ */
+final class EngineReader {
 
     /** Absolute tank pressure (Pa) of a pump-fed stage without a concept: common practice, no source. */
     private static final double TANK_PRESSURE = 3e5;
@@ -28,21 +28,28 @@ final class StatedEngineReader {
     private final InputTable table;
     private final FluidLibrary fluids;
 
-    StatedEngineReader(InputTable table, FluidLibrary fluids) {
+    EngineReader(InputTable table, FluidLibrary fluids) {
         this.table = table;
         this.fluids = fluids;
     }
 
-    /** @return whether the table states an engine */
-    boolean stated() {
-        return table.has(StageInputs.ISP) || table.has(StageInputs.THRUST);
-    }
+    /** An engine by its concept file or stated by its figures; neither where the concept carries the vehicle. */
+    record Named(Optional<Path> file, Optional<EnginePerformance> stated) {}
 
     /**
+     * @param folder where the vehicle file is; empty where the engine's concept carries the vehicle
      * @param name name of the stage
-     * @return the engine; empty after a noted problem
+     * @return its engine; neither file nor figures after a noted problem
      */
-    Optional<EnginePerformance> engine(String name) {
+    Named engine(Optional<Path> folder, String name) {
+        if (folder.isPresent() && (table.has(StageInputs.ISP) || table.has(StageInputs.THRUST))) {
+            return new Named(Optional.empty(), stated(name));
+        }
+        return new Named(
+                folder.map(f -> f.resolve(table.read(StageInputs.ENGINE)).normalize()), Optional.empty());
+    }
+
+    private Optional<EnginePerformance> stated(String name) {
         OptionalDouble isp = table.number(StageInputs.ISP);
         OptionalDouble thrust = table.number(StageInputs.THRUST);
         double area = table.read(StageInputs.EXIT_AREA);
@@ -66,7 +73,8 @@ final class StatedEngineReader {
         }
         double mass = table.read(
                 StageInputs.STATED_ENGINE_MASS,
-                Usual.common(thrust.orElse(0) / (USUAL_THRUST_TO_WEIGHT * Constants.STANDARD_GRAVITY)));
+                Usual.common(
+                        thrust.orElse(0) / (StageInputs.USUAL_ENGINE_THRUST_TO_WEIGHT * Constants.STANDARD_GRAVITY)));
         if (isp.isEmpty() || thrust.isEmpty() || oxidizer.isEmpty() || fuel.isEmpty()) {
             return Optional.empty();
         }
@@ -101,19 +109,10 @@ final class StatedEngineReader {
                             .fluid()
                             .atPressureTemperature(pressure, temperature)
                             .density();
-            return Optional.of(new LoadedPropellant(
-                    propellant, loaded, temperature, pressure, vapourPressure(propellant, temperature)));
+            return Optional.of(LoadedPropellant.of(propellant, loaded, temperature, pressure));
         } catch (InvalidInput e) {
             e.problems().forEach(problem -> table.problem(key, problem.value(), problem.allowed()));
             return Optional.empty();
-        }
-    }
-
-    private static double vapourPressure(Propellant propellant, double temperature) {
-        try {
-            return propellant.fluid().vapourPressure(temperature);
-        } catch (PenstockException noVapourPressureThere) {
-            return 0;
         }
     }
 }
