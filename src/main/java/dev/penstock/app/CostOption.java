@@ -28,21 +28,23 @@ final class CostOption {
     @Option(
             names = "--refurbishment",
             paramLabel = "SHARE",
-            description =
-                    "with --cost: effort between two flights over that of building the stage; 0.1, a third to three times"
-                            + " that as band, if not stated")
+            description = "with --cost: effort between two flights over that of building the stage; "
+                    + CostTerms.USUAL_REFURBISHMENT
+                    + ", a third to three times that as band, if not stated")
     private Optional<String> refurbishment = Optional.empty();
 
     @Option(
             names = "--launches-per-year",
             paramLabel = "COUNT",
-            description = "with --cost: launches of a year in a run of ten years; 10 if not stated")
+            description = "with --cost: launches of a year in a run of ten years; " + CostTerms.LAUNCHES_PER_YEAR
+                    + " if not stated")
     private Optional<String> launches = Optional.empty();
 
     @Option(
             names = "--learning",
             paramLabel = "SLOPE",
-            description = "with --cost: effort of the doubled number built over that of the number; 0.87 if not stated")
+            description = "with --cost: effort of the doubled number built over that of the number; "
+                    + CostTerms.LEARNING + " if not stated")
     private Optional<String> learning = Optional.empty();
 
     /** Whether the effort is asked for. */
@@ -60,9 +62,8 @@ final class CostOption {
         double perYear = value(reader, "--launches-per-year", launches, Range.of(0.1, 1000))
                 .orElse(CostTerms.LAUNCHES_PER_YEAR);
         double slope = value(reader, "--learning", learning, Range.of(0.5, 1)).orElse(CostTerms.LEARNING);
-        double scale = CostTerms.REFURBISHMENT.mode();
         Spread band = share.isPresent()
-                ? CostTerms.REFURBISHMENT.times(share.getAsDouble() / scale)
+                ? CostTerms.REFURBISHMENT.times(share.getAsDouble() / CostTerms.USUAL_REFURBISHMENT)
                 : CostTerms.REFURBISHMENT;
         return new CostTerms((int) flights, band, perYear, CostTerms.YEARS, slope);
     }

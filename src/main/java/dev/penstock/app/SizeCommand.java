@@ -124,9 +124,9 @@ final class SizeCommand extends BaseCommand {
 
     @Override
     public Integer call() {
-        trajectory.check(fly && !reuse && !cost.asked());
+        trajectory.check(fly && oneVehicle());
         int count = samples.count();
-        if (count > 0 && (reuse || cost.asked())) {
+        if (count > 0 && !oneVehicle()) {
             throw new InvalidInput("", "--uncertainty", Integer.toString(count), "it cannot go with --reuse or --cost");
         }
         OptionReader reader = new OptionReader();
@@ -156,6 +156,11 @@ final class SizeCommand extends BaseCommand {
             answer(() -> HowFarView.json(far), () -> HowFarView.text(far));
             return ExitCode.NO_SOLUTION;
         }
+    }
+
+    /** Whether the answer is one vehicle and no comparison. */
+    private boolean oneVehicle() {
+        return !reuse && !cost.asked();
     }
 
     private List<ReuseTrade.Row> reused(VehicleRuns runs, CaseFiles.Case found) {
@@ -195,7 +200,7 @@ final class SizeCommand extends BaseCommand {
 
     private Optional<List<Double>> series(
             OptionReader reader, String option, Optional<String> text, Dimension dimension, Range allowed) {
-        if (text.isPresent() && (!fly || reuse || cost.asked())) {
+        if (text.isPresent() && !(fly && oneVehicle())) {
             reader.problem(option, text.get(), "it needs --fly");
         }
         return text.map(t -> reader.series(option, t, dimension, allowed, "write a range such as 200..1200km:6"))

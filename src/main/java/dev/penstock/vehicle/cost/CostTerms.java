@@ -15,10 +15,13 @@ import dev.penstock.provenance.Spread;
 public record CostTerms(int uses, Spread refurbishment, double launchesPerYear, double years, double learning) {
 
     /** Share of refurbishment where none is stated, common practice, no source: no program published its own. */
-    public static final Spread REFURBISHMENT = new Spread(0.03, 0.10, 0.30);
+    public static final double USUAL_REFURBISHMENT = 0.1;
+
+    /** That share with its band. */
+    public static final Spread REFURBISHMENT = new Spread(0.03, USUAL_REFURBISHMENT, 0.30);
 
     public static final int USES = 10;
-    public static final double LAUNCHES_PER_YEAR = 10;
+    public static final int LAUNCHES_PER_YEAR = 10;
     public static final double YEARS = 10;
 
     /** Slope of aerospace production, from memory of the range 0.80 to 0.95. */
@@ -34,6 +37,14 @@ public record CostTerms(int uses, Spread refurbishment, double launchesPerYear, 
     /** @return launches of the run */
     public double launches() {
         return Math.max(1, launchesPerYear * years);
+    }
+
+    /**
+     * @param share share of refurbishment (-)
+     * @return the same with exactly that
+     */
+    CostTerms withRefurbishment(double share) {
+        return new CostTerms(uses, Spread.exactly(share), launchesPerYear, years, learning);
     }
 
     /**

@@ -24,7 +24,8 @@ public record CostTrade(CostTerms terms, List<Row> rows, List<BreakEven> breakEv
     public static final Warning WEAKEST = new Warning(
                     LaunchCost.CARD.id(),
                     "effort is the weakest number here: regressions from memory over hardware of the last century, off by a"
-                            + " factor of 2.5 either way; development, propellant, range, insurance and lost stages are not in it; read"
+                            + " factor of " + CostRelations.BAND
+                            + " either way; development, propellant, range, insurance and lost stages are not in it; read"
                             + " ratios between rows, not values")
             .asAside();
 
@@ -90,8 +91,7 @@ public record CostTrade(CostTerms terms, List<Row> rows, List<BreakEven> breakEv
     }
 
     private static OptionalInt pays(VehicleSizing back, CostTerms terms, double share, double target) {
-        CostTerms exact = new CostTerms(
-                terms.uses(), Spread.exactly(share), terms.launchesPerYear(), terms.years(), terms.learning());
+        CostTerms exact = terms.withRefurbishment(share);
         int most = (int) terms.launches();
         for (int uses = 1; uses <= most; uses++) {
             if (LaunchCost.of(back, true, exact.withUses(uses)).perTonne() <= target) {

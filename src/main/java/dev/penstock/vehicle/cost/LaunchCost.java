@@ -31,7 +31,7 @@ public record LaunchCost(int uses, double built, double building, Spread refurbi
             "Effort of one launch",
             "lost c_1 A(L); reused c_1 A(L/u)(1 + (u − 1) r)/u",
             "hardware alone; without development, propellant, range and losses",
-            "a factor of 2.5 either way; refurbishment a factor of three",
+            "a factor of " + CostRelations.BAND + " either way; refurbishment a factor of three",
             List.of("koelle-2003", "common practice, no source"));
 
     /**
