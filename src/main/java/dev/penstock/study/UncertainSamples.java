@@ -2,13 +2,12 @@ package dev.penstock.study;
 
 import dev.penstock.input.InputValue;
 import dev.penstock.numerics.LowDiscrepancy;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
 /** Samples of uncertain inputs, as changes of a concept. They fill the space evenly and are the same at every run. */
-final class UncertainSamples {
+public final class UncertainSamples {
 
     private UncertainSamples() {}
 
@@ -18,16 +17,23 @@ final class UncertainSamples {
      * @return value of every input by its key, once per sample
      */
     static List<Map<String, String>> of(Map<String, InputValue> inputs, int samples) {
-        List<String> keys = List.copyOf(inputs.keySet());
-        List<Map<String, String>> changes = new ArrayList<>();
-        for (List<Double> point : LowDiscrepancy.points(Math.max(1, keys.size()), samples)) {
-            Map<String, String> values = new LinkedHashMap<>();
-            for (int i = 0; i < keys.size(); i++) {
-                InputValue input = inputs.get(keys.get(i));
-                values.put(keys.get(i), input.written(input.quantile(point.get(i))));
-            }
-            changes.add(values);
+        return LowDiscrepancy.points(Math.max(1, inputs.size()), samples).stream()
+                .map(point -> at(inputs, point))
+                .toList();
+    }
+
+    /**
+     * @param inputs uncertain inputs by dotted key
+     * @param point probability that each stays below its value (-), in the order of the inputs
+     * @return value of every input by its key
+     */
+    public static Map<String, String> at(Map<String, InputValue> inputs, List<Double> point) {
+        Map<String, String> values = new LinkedHashMap<>();
+        int next = 0;
+        for (Map.Entry<String, InputValue> input : inputs.entrySet()) {
+            InputValue value = input.getValue();
+            values.put(input.getKey(), value.written(value.quantile(point.get(next++))));
         }
-        return changes;
+        return values;
     }
 }

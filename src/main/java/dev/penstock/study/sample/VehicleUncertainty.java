@@ -10,6 +10,7 @@ import dev.penstock.numerics.LowDiscrepancy;
 import dev.penstock.study.EngineRuns;
 import dev.penstock.study.Parallel;
 import dev.penstock.study.Progress;
+import dev.penstock.study.UncertainSamples;
 import dev.penstock.vehicle.EngineSource;
 import dev.penstock.vehicle.VehicleDoubts;
 import dev.penstock.vehicle.VehicleSizer;
@@ -98,12 +99,9 @@ public final class VehicleUncertainty {
         for (List<Double> point : points) {
             int at = doubts.names().size();
             for (int e = 0; e < order.size(); e++) {
-                Map<String, String> changes = new LinkedHashMap<>();
-                for (Map.Entry<String, InputValue> input : inputs.get(e).entrySet()) {
-                    InputValue value = input.getValue();
-                    changes.put(input.getKey(), value.written(value.quantile(point.get(at++))));
-                }
-                jobs.add(new Job(order.get(e), changes));
+                List<Double> own = point.subList(at, at + inputs.get(e).size());
+                jobs.add(new Job(order.get(e), UncertainSamples.at(inputs.get(e), own)));
+                at += own.size();
             }
         }
         return jobs;
