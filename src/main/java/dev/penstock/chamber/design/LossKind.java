@@ -34,8 +34,8 @@ public enum LossKind {
 
     /**
      * What the loss leaves, stated by a file in place of its model. The model may be off by half the loss either way, that of
-     * energy release by two and a half points: nine tenths of 24 engines' vacuum impulses lie within 2.2 % of the computed ones, 2.0 to 2.2 % whichever
-     * one is left out (docs/validation/performance.md).
+     * energy release by two and a half points, as most published vacuum impulses lie within that of the computed ones
+     * (docs/validation/performance.md, decision 0173).
      *
      * @return the input
      */

@@ -112,8 +112,7 @@ public enum Technology {
     }
 
     private static <T> Setting<T> set(Input<T> input, T value, String reason) {
-        Usual<T> usual = Usual.of(value, reason, "");
-        return new Setting<>(input, usual);
+        return new Setting<>(input, Usual.of(value, reason, ""));
     }
 
     private static Setting<Double> copperWall() {
@@ -124,7 +123,8 @@ public enum Technology {
     private static Setting<Double> soot() {
         Usual<Double> usual = Usual.of(
                 new Spread(1, SootLayer.TEXTBOOK_OVER_MEASURED, SootLayer.TEXTBOOK_OVER_MEASURED),
-                "the deposit on tubes of a kerosene chamber, 7.3 times that of a calorimeter of uniform mixture",
+                "the deposit on tubes of a kerosene chamber, " + SootLayer.TEXTBOOK_OVER_MEASURED
+                        + " times that of a calorimeter of uniform mixture",
                 "nasa-sp-125");
         return new Setting<>(GasSideInputs.SOOT_FACTOR, usual);
     }
