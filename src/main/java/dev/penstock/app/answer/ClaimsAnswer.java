@@ -5,6 +5,7 @@ import dev.penstock.claims.figure.ClaimFigure;
 import dev.penstock.claims.figure.ClaimPaths;
 import dev.penstock.claims.file.Claim;
 import dev.penstock.claims.file.ClaimsFile;
+import dev.penstock.claims.file.ClaimsInputs;
 import dev.penstock.cycles.arrangements.Cycle;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.fluids.Propellant;
@@ -21,8 +22,7 @@ import java.util.Optional;
 /** What the page of claims is told of a file: every claim as it is written, what is given, and what may be chosen. */
 public final class ClaimsAnswer {
 
-    private static final List<String> FIELDS =
-            List.of("value", "within", "low", "high", "at_least", "at_most", "source");
+    private static final List<String> FIELDS = ClaimsInputs.CLAIMS.keys();
 
     /** What people claim most, to begin with. */
     private static final List<String> USUAL = List.of(
@@ -42,6 +42,9 @@ public final class ClaimsAnswer {
             "vehicle.payload",
             "vehicle.height",
             "vehicle.burn_time");
+
+    /** What can be claimed, by path; the same for every file. */
+    private static final List<Map<String, String>> PATHS = paths();
 
     private final FluidLibrary fluids;
 
@@ -89,12 +92,20 @@ public final class ClaimsAnswer {
         return map;
     }
 
-    private Map<String, Object> choices() {
+    private static List<Map<String, String>> paths() {
         List<String> known = new ArrayList<>(USUAL);
         for (boolean vehicle : new boolean[] {false, true}) {
             CaseFigures.usual(vehicle)
                     .forEach(f -> known.add((vehicle ? "vehicle." : "") + CaseFigures.withoutUnit(f)));
         }
+        return known.stream()
+                .distinct()
+                .filter(path -> ClaimPaths.dimension(path).isPresent())
+                .map(path -> Map.of("path", path, "title", title(path)))
+                .toList();
+    }
+
+    private Map<String, Object> choices() {
         return Map.of(
                 "cycles",
                 Cycle.all().stream()
@@ -105,11 +116,7 @@ public final class ClaimsAnswer {
                 "fuels",
                 fluids.having(Propellant.Role.FUEL),
                 "paths",
-                known.stream()
-                        .distinct()
-                        .filter(p -> ClaimPaths.dimension(p).isPresent())
-                        .map(p -> Map.of("path", p, "title", title(p)))
-                        .toList());
+                PATHS);
     }
 
     private static Map<String, String> changed(Map<String, String> written, Map<String, String> changes) {

@@ -63,7 +63,8 @@ public final class ClaimsInputs {
                     "filled", Range.of(0.05, 1), "Share of the volume that tanks can take up at most")
             .usual(Usual.common(0.8));
 
-    static final InputGroup CLAIMS = InputGroup.table(
+    /** Claims by path, each a table with what is said. */
+    public static final InputGroup CLAIMS = InputGroup.table(
                     "claims",
                     "A claim for each path of an input or figure: value and within, low and high, at_least or at_most",
                     VALUE,
@@ -74,6 +75,7 @@ public final class ClaimsInputs {
                     AT_MOST,
                     SOURCE)
             .named();
+
     static final InputGroup PRIOR = InputGroup.table(
                     "prior",
                     "What is believed of an input before any claim, where that is narrower than its declaration",
