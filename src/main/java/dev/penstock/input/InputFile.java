@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.dataformat.toml.TomlMapper;
 import dev.penstock.errors.InvalidInput;
+import dev.penstock.provenance.KeyPath;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -136,23 +137,24 @@ public final class InputFile {
             remove(root, path);
             return;
         }
-        String[] parts = path.split("\\.");
+        List<String> parts = KeyPath.keys(path);
         ObjectNode table = root;
-        for (int i = 0; i < parts.length - 1; i++) {
-            Matcher repeated = REPEATED.matcher(parts[i]);
+        for (int i = 0; i < parts.size() - 1; i++) {
+            Matcher repeated = REPEATED.matcher(parts.get(i));
             JsonNode child = repeated.matches()
                     ? table.path(repeated.group(1)).get(Integer.parseInt(repeated.group(2)))
-                    : table.get(parts[i]);
+                    : table.get(parts.get(i));
             if (child == null && !repeated.matches()) {
-                table = table.putObject(parts[i]);
+                table = table.putObject(parts.get(i));
             } else if (child instanceof ObjectNode object) {
                 table = object;
             } else {
-                String why = child == null ? "there is no table " + parts[i] : parts[i] + " is a value, not a table";
+                String why =
+                        child == null ? "there is no table " + parts.get(i) : parts.get(i) + " is a value, not a table";
                 throw new InvalidInput("--set", path, value, why);
             }
         }
-        table.set(parts[parts.length - 1], valueOf(value));
+        table.set(parts.get(parts.size() - 1), valueOf(value));
     }
 
     /** Keys may hold dots of their own: {@code claims."engine.mass"} is found by {@code claims.engine.mass}. */

@@ -1,6 +1,7 @@
 package dev.penstock.input;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import dev.penstock.provenance.KeyPath;
 import dev.penstock.provenance.Spread;
 import dev.penstock.provenance.Words;
 import dev.penstock.quantities.Dimension;
@@ -90,7 +91,7 @@ public final class InputTable {
      */
     public InputTable at(TableKey table) {
         InputTable found = this;
-        for (String key : table.path().split("\\.")) {
+        for (String key : KeyPath.keys(table.path())) {
             found = found.table(key);
         }
         return found;

@@ -1,6 +1,8 @@
 package dev.penstock.input;
 
+import dev.penstock.provenance.KeyPath;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
@@ -42,11 +44,11 @@ final class KeyLines {
     /** A table below a repeated one belongs to the last of those before it. */
     private static String numbered(String header, boolean repeated, Map<String, Integer> repeats) {
         StringBuilder path = new StringBuilder();
-        String[] parts = header.split("\\.");
-        for (int i = 0; i < parts.length; i++) {
-            path.append(i == 0 ? "" : ".").append(parts[i]);
+        List<String> parts = KeyPath.keys(header);
+        for (int i = 0; i < parts.size(); i++) {
+            path.append(i == 0 ? "" : ".").append(parts.get(i));
             String here = path.toString();
-            if (repeated && i == parts.length - 1) {
+            if (repeated && i == parts.size() - 1) {
                 repeats.merge(here, 1, Integer::sum);
             }
             if (repeats.containsKey(here)) {

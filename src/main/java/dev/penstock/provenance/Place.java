@@ -182,7 +182,7 @@ public final class Place {
      */
     public static Source table(String table) {
         return at -> at.all(Role.GIVEN).stream()
-                .filter(path -> List.of(path.split("\\.")).contains(table))
+                .filter(path -> KeyPath.keys(path).contains(table))
                 .toList();
     }
 

@@ -8,6 +8,7 @@ import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.input.Input;
 import dev.penstock.input.InputFile;
 import dev.penstock.input.InputTable;
+import dev.penstock.provenance.KeyPath;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -57,7 +58,7 @@ public final class ClaimsReader {
         Map<String, String> placed = new LinkedHashMap<>();
         changes.forEach((path, value) -> {
             boolean propellant = path.equals("propellants.oxidizer") || path.equals("propellants.fuel");
-            boolean own = TOP.contains(path.split("\\.")[0]) && (!path.startsWith("propellants.") || propellant);
+            boolean own = TOP.contains(KeyPath.keys(path).get(0)) && (!path.startsWith("propellants.") || propellant);
             placed.put(own ? path : "given." + path, value);
         });
         return placed;

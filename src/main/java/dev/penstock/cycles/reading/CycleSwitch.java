@@ -12,6 +12,7 @@ import dev.penstock.cycles.concept.Side;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.input.InputGroup;
 import dev.penstock.input.InputValue;
+import dev.penstock.provenance.KeyPath;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -129,11 +130,11 @@ public final class CycleSwitch {
     /** The first part of a path that a cycle does not have; empty if it has all of it. */
     private static Optional<String> beyond(InputGroup top, String path) {
         InputGroup group = top;
-        String[] parts = path.split("\\.");
+        List<String> parts = KeyPath.keys(path);
         StringBuilder way = new StringBuilder();
-        for (int i = 0; i < parts.length; i++) {
-            way.append(i == 0 ? "" : ".").append(parts[i]);
-            String key = parts[i].replaceAll("\\[\\d+]", "");
+        for (int i = 0; i < parts.size(); i++) {
+            way.append(i == 0 ? "" : ".").append(parts.get(i));
+            String key = parts.get(i).replaceAll("\\[\\d+]", "");
             Optional<InputGroup> inside = group.group(key);
             if (inside.isEmpty()) {
                 boolean there = group.free().isPresent()

@@ -1,5 +1,6 @@
 package dev.penstock.reports.text;
 
+import dev.penstock.provenance.KeyPath;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -31,7 +32,7 @@ public final class DocumentTable {
      */
     public Optional<String> csv(String path) {
         Object part = document;
-        for (String key : path.isEmpty() ? new String[0] : path.split("\\.")) {
+        for (String key : KeyPath.keys(path)) {
             part = part instanceof Map<?, ?> map ? plain(map.get(key)) : null;
         }
         if (!(part instanceof Map<?, ?> || part instanceof Iterable<?>)) {
