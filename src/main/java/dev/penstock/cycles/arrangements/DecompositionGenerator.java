@@ -68,10 +68,7 @@ public record DecompositionGenerator() implements Cycle {
                         oxidizer, oxidizing ? discharge : otherDischarge, fuel, oxidizing ? otherDischarge : discharge);
         Stream own = oxidizing ? pumped.oxidizer() : pumped.fuel();
         Stream other = oxidizing ? pumped.fuel() : pumped.oxidizer();
-        List<Stream> ways = sheet.split(
-                PartKey.of(PartKind.SPLIT, side.key(), side.key() + " to the generator"),
-                own,
-                gas.over(sheet.flowOf(own)));
+        List<Stream> ways = sheet.split(GasFlow.generatorBranch(side), own, gas.over(sheet.flowOf(own)));
 
         Traced available = discharge.minus(sheet.valveDrop(side));
         Traced share = sheet.burnerLoss(Burner.DECOMPOSITION).onePlus();

@@ -22,7 +22,8 @@ import java.util.List;
  */
 final class Drive {
 
-    private static final PartKey TURBINES_SPLIT = PartKey.of(PartKind.SPLIT, "turbines", "turbine branch");
+    private static final PartKey TURBINES_SPLIT =
+            PartKey.branch("turbines", "turbine branch", "gas to the fuel turbine", "gas to the oxidizer turbine");
     private static final PartKey TURBINES_MERGE = PartKey.of(PartKind.MERGE, "turbines", "turbine exhaust");
 
     private Drive() {}

@@ -38,7 +38,8 @@ public enum Expander implements Cycle {
             "part of the fuel is heated by the chamber and drives the turbines, the rest goes straight to the injector",
             0.5);
 
-    private static final PartKey FUEL_SPLIT = PartKey.of(PartKind.SPLIT, "fuel", "fuel to the jacket");
+    private static final PartKey FUEL_SPLIT =
+            PartKey.branch("fuel", "fuel to the jacket", "fuel to the jacket", "fuel past the jacket");
     private static final PartKey FUEL_DIRECT_VALVE = PartKey.of(PartKind.VALVE, "fuel_direct", "direct fuel valve");
     private static final PartKey FUEL_MERGE = PartKey.of(PartKind.MERGE, "fuel", "fuel merge");
     private static final PartKey TURBINE_EXHAUST_DUCT =

@@ -43,8 +43,10 @@ public record ExpanderBleed() implements Cycle {
                     true,
                     false,
                     0.5));
-    private static final PartKey FUEL_SPLIT = PartKey.of(PartKind.SPLIT, "fuel", "fuel to the jacket");
-    private static final PartKey BLEED_SPLIT = PartKey.of(PartKind.SPLIT, "bleed", "bleed branch");
+    private static final PartKey FUEL_SPLIT =
+            PartKey.branch("fuel", "fuel to the jacket", "fuel to the jacket", "fuel past the jacket");
+    private static final PartKey BLEED_SPLIT =
+            PartKey.branch("bleed", "bleed branch", "warm fuel to the turbines", "warm fuel to the chamber");
     private static final PartKey HOT_GAS_DUCT = PartKey.of(PartKind.LINE, "hot_gas", "turbine duct");
     private static final PartKey FUEL_WARM_VALVE = PartKey.of(PartKind.VALVE, "fuel_warm", "warm fuel valve");
     private static final PartKey FUEL_MERGE = PartKey.of(PartKind.MERGE, "fuel", "fuel merge");

@@ -43,9 +43,8 @@ public record FullFlow() implements Cycle {
                     false,
                     true,
                     0));
-    private static final PartKey FUEL_SPLIT = PartKey.of(PartKind.SPLIT, "fuel", "fuel to the oxidizer-rich preburner");
-    private static final PartKey OXIDIZER_SPLIT =
-            PartKey.of(PartKind.SPLIT, "oxidizer", "oxidizer to the fuel-rich preburner");
+    private static final PartKey FUEL_SPLIT = branch(Side.FUEL, Burner.OXIDIZER_RICH, Burner.FUEL_RICH);
+    private static final PartKey OXIDIZER_SPLIT = branch(Side.OXIDIZER, Burner.FUEL_RICH, Burner.OXIDIZER_RICH);
     private static final PartKey FUEL_RICH_OXIDIZER_VALVE =
             PartKey.of(PartKind.VALVE, "fuel_rich_oxidizer", "oxidizer valve of the fuel-rich preburner");
     private static final PartKey OXIDIZER_RICH_FUEL_VALVE =
@@ -103,6 +102,11 @@ public record FullFlow() implements Cycle {
                 throughTurbine(sheet, TurbinePlace.OXIDIZER, "oxidizer", oxidizerGas, oxidizerRich.turbineExit());
         sheet.machinery().closesShafts();
         sheet.chamber(List.of(fuelSide, oxidizerSide));
+    }
+
+    private static PartKey branch(Side side, Burner to, Burner rest) {
+        String taken = side.key() + " to the " + to.title();
+        return PartKey.branch(side.key(), taken, taken, side.key() + " to the " + rest.title());
     }
 
     private static Stream throughTurbine(

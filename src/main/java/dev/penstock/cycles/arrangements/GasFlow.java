@@ -23,6 +23,12 @@ final class GasFlow {
 
     private GasFlow() {}
 
+    /** Where a propellant divides into what makes gas and what the chamber burns. */
+    static PartKey generatorBranch(Side side) {
+        String taken = side.key() + " to the generator";
+        return PartKey.branch(side.key(), taken, taken, side.key() + " to the chamber");
+    }
+
     static List<Unknown> unknowns(FirstGuess guess, Burner burner, String name) {
         double temperature = guess.concept().burners().get(burner).temperature().orElseThrow();
         double lean = guess.leanRatio(burner, temperature, guess.concept().chamberPressure());

@@ -30,8 +30,8 @@ public record GasGenerator() implements Cycle {
             "Gas generator",
             "a small burner drives the turbines and its gas is dumped",
             new CycleTraits(CycleTraits.Closure.GAS_FLOW, List.of(Burner.GENERATOR), CycleTraits.ANY, true, false, 0));
-    private static final PartKey OXIDIZER_SPLIT = PartKey.of(PartKind.SPLIT, "oxidizer", "oxidizer to the generator");
-    private static final PartKey FUEL_SPLIT = PartKey.of(PartKind.SPLIT, "fuel", "fuel to the generator");
+    private static final PartKey OXIDIZER_SPLIT = GasFlow.generatorBranch(Side.OXIDIZER);
+    private static final PartKey FUEL_SPLIT = GasFlow.generatorBranch(Side.FUEL);
     private static final PartKey GENERATOR_OXIDIZER_VALVE =
             PartKey.of(PartKind.VALVE, "generator_oxidizer", "generator oxidizer valve");
     private static final PartKey GENERATOR_FUEL_VALVE =

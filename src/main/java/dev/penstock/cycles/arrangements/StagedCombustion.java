@@ -80,7 +80,11 @@ public enum StagedCombustion implements Cycle {
         Stream leanPumped = rich == Side.FUEL ? pumped.oxidizer() : pumped.fuel();
 
         List<Stream> leanWays = sheet.split(
-                PartKey.of(PartKind.SPLIT, lean.key(), lean.key() + " to the preburner"),
+                PartKey.branch(
+                        lean.key(),
+                        lean.key() + " to the preburner",
+                        lean.key() + " to the preburner",
+                        lean.key() + " to the chamber"),
                 leanPumped,
                 preburner.ratio().times(richFlow).over(leanFlow));
         Stream richIn = sheet.deliver(rich, richPumped, preburner.injectorInlet());

@@ -4,7 +4,6 @@ import dev.penstock.cycles.concept.Burner;
 import dev.penstock.cycles.concept.CycleTraits;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.origin.PartKey;
-import dev.penstock.cycles.origin.PartKind;
 import dev.penstock.cycles.sheet.FirstGuess;
 import dev.penstock.cycles.sheet.Flowsheet;
 import dev.penstock.cycles.sheet.Machinery;
@@ -32,8 +31,8 @@ public record TapOff() implements Cycle {
             "Combustion tap-off",
             "cooled gas from the chamber drives the turbines and is dumped",
             new CycleTraits(CycleTraits.Closure.GAS_FLOW, List.of(Burner.TAP_OFF), CycleTraits.ANY, true, false, 0));
-    private static final PartKey OXIDIZER_SPLIT = PartKey.of(PartKind.SPLIT, "oxidizer", "oxidizer near the tap");
-    private static final PartKey FUEL_SPLIT = PartKey.of(PartKind.SPLIT, "fuel", "fuel near the tap");
+    private static final PartKey OXIDIZER_SPLIT = branch(Side.OXIDIZER);
+    private static final PartKey FUEL_SPLIT = branch(Side.FUEL);
 
     @Override
     public About about() {
@@ -68,6 +67,11 @@ public record TapOff() implements Cycle {
         sheet.closesTemperature(Burner.TAP_OFF);
         GasFlow.dump(sheet, hot, x);
         sheet.chamber(List.of(oxidizerWays.get(1), fuelWays.get(1)));
+    }
+
+    private static PartKey branch(Side side) {
+        String near = side.key() + " near the tap";
+        return PartKey.branch(side.key(), near, near, side.key() + " away from the tap");
     }
 
     private static Stream injected(Flowsheet sheet, Side side, Stream pumped) {

@@ -65,7 +65,13 @@ final class TurbineBypass {
             return expanded.apply(heated);
         }
         List<Stream> ways = sheet.split(
-                PartKey.of(PartKind.SPLIT, id + "bypass", label + "turbine bypass branch"), heated, share.oneMinus());
+                PartKey.branch(
+                        id + "bypass",
+                        label + "turbine bypass branch",
+                        "gas to the " + label + "turbines",
+                        "gas past the " + label + "turbines"),
+                heated,
+                share.oneMinus());
         Stream driven = expanded.apply(ways.get(0));
         Stream past = sheet.valve(
                 side, PartKey.of(PartKind.VALVE, id + "bypass", label + "turbine bypass valve"), ways.get(1), exit);

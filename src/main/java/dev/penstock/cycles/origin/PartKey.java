@@ -13,11 +13,12 @@ import java.util.Objects;
  * @param kind what it is
  * @param id stable dotted id, for example "pump.fuel"
  * @param label name for people
- * @param noun what the names of its stations call it, the label mostly
+ * @param noun what the names of its stations call it, the label mostly; for a branch what flows in its first way
+ * @param rest for a branch what flows in its second way; empty for others
  */
-public record PartKey(PartKind kind, String id, String label, String noun) {
+public record PartKey(PartKind kind, String id, String label, String noun, String rest) {
 
-    public static final PartKey CHAMBER = new PartKey(PartKind.CHAMBER, "chamber", "thrust chamber", "chamber");
+    public static final PartKey CHAMBER = new PartKey(PartKind.CHAMBER, "chamber", "thrust chamber", "chamber", "");
     public static final PartKey NOZZLE = new PartKey(PartKind.NOZZLE, "nozzle", "nozzle");
     public static final PartKey EXHAUST_DUCT = of(PartKind.LINE, "exhaust", "exhaust duct");
     public static final PartKey EXHAUST = new PartKey(PartKind.EXHAUST, "exhaust", "turbine exhaust nozzle");
@@ -34,7 +35,7 @@ public record PartKey(PartKind kind, String id, String label, String noun) {
     }
 
     private PartKey(PartKind kind, String id, String label) {
-        this(kind, id, label, label);
+        this(kind, id, label, label, "");
     }
 
     /**
@@ -48,11 +49,22 @@ public record PartKey(PartKind kind, String id, String label, String noun) {
     }
 
     /**
+     * @param name name of its own among branches
+     * @param label name for people
+     * @param first what flows in the first way, for example "fuel to the generator"
+     * @param rest what flows in the second way, for example "fuel to the chamber"
+     * @return the key of a place where a line divides
+     */
+    public static PartKey branch(String name, String label, String first, String rest) {
+        return new PartKey(PartKind.SPLIT, PartKind.SPLIT.prefix() + "." + name, label, first, rest);
+    }
+
+    /**
      * @param count how many equal ones stand side by side
      * @return the same part, whose label counts them
      */
     public PartKey times(int count) {
-        return count == 1 ? this : new PartKey(kind, id, count + " " + label + "s", noun);
+        return count == 1 ? this : new PartKey(kind, id, count + " " + label + "s", noun, rest);
     }
 
     // ---- what each propellant has
@@ -111,11 +123,17 @@ public record PartKey(PartKind kind, String id, String label, String noun) {
     // ---- jackets
 
     public static PartKey jacket(CircuitKey circuit) {
-        return new PartKey(PartKind.JACKET, circuit.id("jacket"), circuit.label(), circuit.word() + "jacket");
+        return new PartKey(PartKind.JACKET, circuit.id("jacket"), circuit.label(), circuit.word() + "jacket", "");
     }
 
     public static PartKey coolantBranch(CircuitKey circuit) {
-        return new PartKey(PartKind.SPLIT, circuit.id("split.coolant"), circuit.word() + "coolant branch");
+        String branch = circuit.word() + "coolant branch";
+        return new PartKey(
+                PartKind.SPLIT,
+                circuit.id("split.coolant"),
+                branch,
+                "coolant to the " + circuit.word() + "jacket",
+                "coolant past the " + circuit.word() + "jacket");
     }
 
     public static PartKey bypass(CircuitKey circuit) {

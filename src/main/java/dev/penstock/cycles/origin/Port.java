@@ -7,7 +7,7 @@ public enum Port {
     DISCHARGE("%s discharge"),
     EXIT("%s exit"),
     FIRST_BRANCH("%s"),
-    SECOND_BRANCH("rest, after %s is taken off"),
+    SECOND_BRANCH("%2$s"),
     NOZZLE_ENTRANCE("%s, nozzle entrance");
 
     private final String pattern;
@@ -16,7 +16,7 @@ public enum Port {
         this.pattern = pattern;
     }
 
-    String of(String noun) {
-        return String.format(java.util.Locale.ROOT, pattern, noun);
+    String of(PartKey part) {
+        return String.format(java.util.Locale.ROOT, pattern, part.noun(), part.rest());
     }
 }

@@ -10,6 +10,6 @@ public record StationKey(PartKey part, Port port) {
 
     /** Name for people, for example "fuel pump discharge". */
     public String title() {
-        return port.of(part.noun());
+        return port.of(part);
     }
 }

@@ -20,6 +20,7 @@ import dev.penstock.cycles.origin.LineKey;
 import dev.penstock.cycles.origin.PartKey;
 import dev.penstock.cycles.origin.Port;
 import dev.penstock.cycles.origin.StationKey;
+import dev.penstock.cycles.origin.StationOrder;
 import dev.penstock.errors.LimitReached;
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.errors.PropertyFailure;
@@ -43,9 +44,11 @@ import java.util.function.Supplier;
  * One pass through an arrangement, from the tanks to the chamber. A cycle calls the components in the order of the flow;
  * each takes a stream and hands on the next. At the end the cycle states what must vanish ({@link #closes}). With
  * recording on, every stream becomes a numbered station and every call a component, and each says what it was made from;
- * without, nothing but numbers moves.
+ * without, nothing but numbers moves. Stations are numbered as a pass before has them along the flow ({@link #order}).
  */
 public final class Flowsheet {
+
+    private record Joint(List<Stream> in, List<Stream> out) {}
 
     private final BalanceModels balanceModels;
     private final Concept concept;
@@ -55,6 +58,8 @@ public final class Flowsheet {
     private final double facePressure;
     private final Machinery machinery;
     private final Optional<StationRecorder> recorder;
+    private final StationOrder numbers;
+    private final List<Joint> joints = new ArrayList<>();
     private final List<Residual> residuals = new ArrayList<>();
     private final List<Component> components = new ArrayList<>();
     private final List<Stream> tankStreams = new ArrayList<>();
@@ -65,12 +70,24 @@ public final class Flowsheet {
     private final Map<Burner, Stream> burnt = new EnumMap<>(Burner.class);
     private final Map<CircuitKey, Stream> coolantInlets = new HashMap<>();
     private int stationCount;
+    private int chamberStation;
 
-    public Flowsheet(BalanceModels balanceModels, CarriedValues assumed, boolean recording) {
+    /** A pass in which nothing but numbers moves. */
+    public static Flowsheet passing(BalanceModels balanceModels, CarriedValues assumed) {
+        return new Flowsheet(balanceModels, assumed, false, StationOrder.asLaid());
+    }
+
+    /** A pass that writes down all stations, numbered in this order. */
+    public static Flowsheet recording(BalanceModels balanceModels, CarriedValues assumed, StationOrder numbers) {
+        return new Flowsheet(balanceModels, assumed, true, numbers);
+    }
+
+    private Flowsheet(BalanceModels balanceModels, CarriedValues assumed, boolean recording, StationOrder numbers) {
         this.balanceModels = balanceModels;
         this.concept = balanceModels.concept();
         this.assumed = assumed;
         this.recording = recording;
+        this.numbers = numbers;
         this.chamberPressure = concept.chamberPressure();
         this.facePressure = chamberPressure * assumed.faceRatio();
         this.recorder = recording ? Optional.of(new StationRecorder(concept, assumed)) : Optional.empty();
@@ -482,9 +499,10 @@ public final class Flowsheet {
         chamberStreams.addAll(streams);
         double oxidizerFlow = streams.stream().mapToDouble(Stream::oxidizerFlow).sum();
         double fuelFlow = streams.stream().mapToDouble(Stream::fuelFlow).sum();
+        chamberStation = ++stationCount;
         if (recording) {
             var gas = assumed.chamber().ideal().chamber();
-            int number = ++stationCount;
+            int number = numbers.of(chamberStation);
             Station station = new Station(
                     number,
                     PartKey.CHAMBER.at(Port.NOZZLE_ENTRANCE),
@@ -503,7 +521,7 @@ public final class Flowsheet {
                             concept.cooling().stream().map(c -> c.key().heat()).toList());
             components.add(new Component(
                     PartKey.CHAMBER.times(concept.chambers()),
-                    streams.stream().map(Stream::station).toList(),
+                    stations(streams),
                     List.of(number),
                     -assumed.heatLoad(),
                     0));
@@ -576,7 +594,7 @@ public final class Flowsheet {
 
     public Stream outlet(
             StationKey key, Medium medium, double pressure, double enthalpy, double oxidizerFlow, double fuelFlow) {
-        int number = ++stationCount;
+        int number = numbers.of(++stationCount);
         Stream stream = new Stream(number, medium, pressure, enthalpy, oxidizerFlow, fuelFlow);
         if (recording) {
             Medium.Condition condition = medium.at(pressure, enthalpy);
@@ -599,13 +617,9 @@ public final class Flowsheet {
     }
 
     public void component(PartKey part, List<Stream> in, List<Stream> out, double heat, double work) {
+        joints.add(new Joint(in, out));
         if (recording) {
-            components.add(new Component(
-                    part,
-                    in.stream().map(Stream::station).toList(),
-                    out.stream().map(Stream::station).toList(),
-                    heat,
-                    work));
+            components.add(new Component(part, stations(in), stations(out), heat, work));
         }
     }
 
@@ -630,6 +644,26 @@ public final class Flowsheet {
 
     public List<Component> components() {
         return components;
+    }
+
+    /** Stations of a pass without recording in the order of the flow. */
+    public StationOrder order() {
+        List<StationOrder.Part> parts = new ArrayList<>();
+        for (Joint joint : joints) {
+            parts.add(new StationOrder.Part(
+                    stations(joint.in()),
+                    joint.out().stream()
+                            .map(s -> new StationOrder.Outlet(s.station(), s.content(), s.flow()))
+                            .toList()));
+        }
+        double flow = chamberStreams.stream().mapToDouble(Stream::flow).sum();
+        parts.add(new StationOrder.Part(
+                stations(chamberStreams), List.of(new StationOrder.Outlet(chamberStation, Content.BURNT_GAS, flow))));
+        return StationOrder.along(parts);
+    }
+
+    private static List<Integer> stations(List<Stream> streams) {
+        return streams.stream().map(Stream::station).toList();
     }
 
     public List<PressureStep> ladder() {

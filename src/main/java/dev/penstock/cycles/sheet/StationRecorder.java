@@ -30,6 +30,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * Writes down, while an arrangement is laid out, what each station and each step of pressure was made from: the component
@@ -44,7 +46,7 @@ public final class StationRecorder {
 
     private final Trail trail = new Trail();
     private final InputPaths inputs;
-    private final List<Station> stations = new ArrayList<>();
+    private final SortedMap<Integer, Station> stations = new TreeMap<>();
     private final Map<Integer, Medium> media = new LinkedHashMap<>();
     private final Map<String, PartPlace> places = new LinkedHashMap<>();
     private final List<PressureStep> ladder = new ArrayList<>();
@@ -107,9 +109,9 @@ public final class StationRecorder {
 
     // ---- what components make
 
-    /** A station as numbered, in the order of the numbers; its state follows from pressure, enthalpy and medium. */
+    /** A station as numbered; its state follows from pressure, enthalpy and medium. */
     public void station(Station station, Medium medium) {
-        stations.add(station);
+        stations.put(station.number(), station);
         media.put(station.number(), medium);
         String p = at(station.number());
         Origin state = Origin.of(medium.model(), List.of(p + ".pressure_Pa", p + ".enthalpy_J_kg"), medium.madeFrom());
@@ -202,7 +204,7 @@ public final class StationRecorder {
 
     /** Gas at the nozzle entrance, and the paths of the heat that it gave to jackets. */
     public void chamber(Station station, List<Stream> in, Traced pressure, List<String> heat) {
-        stations.add(station);
+        stations.put(station.number(), station);
         String p = at(station.number());
         List<String> flows = in.stream().map(StationRecorder::flow).toList();
         trail.record(p + ".pressure_Pa", station.pressure(), "Pa", new Origin(ModelCard.SAME, pressure.from()));
@@ -236,7 +238,7 @@ public final class StationRecorder {
     }
 
     private Station station(Stream stream) {
-        return stations.get(stream.station() - 1);
+        return stations.get(stream.station());
     }
 
     // ---- machines
@@ -355,8 +357,9 @@ public final class StationRecorder {
 
     // ---- results
 
+    /** By their numbers. */
     public List<Station> stations() {
-        return stations;
+        return List.copyOf(stations.values());
     }
 
     public List<PressureStep> ladder() {

@@ -136,14 +136,15 @@ public final class Balancer {
             values = solution.values();
             steps += solution.iterations();
             Optional<Flowsheet> laid = equations.sheetAt(values);
-            Flowsheet sheet = laid.isPresent() ? laid.get() : layOut(balanceModels, assumed, unknowns, values, false);
+            Flowsheet sheet = laid.isPresent() ? laid.get() : passed(balanceModels, assumed, unknowns, values);
             Surroundings.Update update = surroundings.update(sheet, assumed, known);
             known = update.known();
             distance = surroundings.distance(assumed, update.assumptions());
             if (distance <= ROUND_TOLERANCE && !moved) {
                 List<JacketResult> jackets = surroundings.jacketsInFull(known);
-                Flowsheet recorded = layOut(
-                        balanceModels, assumed.around(update.assumptions().chamber()), unknowns, values, true);
+                CarriedValues closed = assumed.around(update.assumptions().chamber());
+                Flowsheet recorded = Flowsheet.recording(balanceModels, closed, sheet.order());
+                layOut(recorded, balanceModels, unknowns, values);
                 Effort effort = new Effort(
                         round,
                         steps,
@@ -187,20 +188,22 @@ public final class Balancer {
             BalanceModels balanceModels, CarriedValues assumed, List<Unknown> unknowns, List<Double> values) {
         balanceModels.startChoosing();
         try {
-            layOut(balanceModels, assumed, unknowns, values, false);
+            passed(balanceModels, assumed, unknowns, values);
         } catch (PenstockException e) {
             // The first guess may lie where a machine has no meaning; the solver finds its way from there.
         }
         return balanceModels.stopChoosing();
     }
 
-    private static Flowsheet layOut(
-            BalanceModels balanceModels,
-            CarriedValues assumed,
-            List<Unknown> unknowns,
-            List<Double> values,
-            boolean recording) {
-        Flowsheet sheet = new Flowsheet(balanceModels, assumed, recording);
+    private static Flowsheet passed(
+            BalanceModels balanceModels, CarriedValues assumed, List<Unknown> unknowns, List<Double> values) {
+        Flowsheet sheet = Flowsheet.passing(balanceModels, assumed);
+        layOut(sheet, balanceModels, unknowns, values);
+        return sheet;
+    }
+
+    private static void layOut(
+            Flowsheet sheet, BalanceModels balanceModels, List<Unknown> unknowns, List<Double> values) {
         balanceModels.countEvaluation();
         List<Traced> numbers = new ArrayList<>();
         for (int i = 0; i < values.size(); i++) {
@@ -216,6 +219,5 @@ public final class Balancer {
             throw new IllegalStateException(
                     balanceModels.concept().cycle().id() + " lists more unknowns than it takes");
         }
-        return sheet;
     }
 }

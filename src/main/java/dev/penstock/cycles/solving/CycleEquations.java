@@ -39,7 +39,7 @@ final class CycleEquations implements BoundedSystemSolver.Equations {
     @Override
     public void evaluate(double[] x, double[] residuals) {
         lastSheet = Optional.empty();
-        Flowsheet sheet = new Flowsheet(balanceModels, assumed, false);
+        Flowsheet sheet = Flowsheet.passing(balanceModels, assumed);
         balanceModels.countEvaluation();
         Cycle cycle = Cycle.of(balanceModels.concept().cycle());
         cycle.layOut(sheet, Values.tried(x));

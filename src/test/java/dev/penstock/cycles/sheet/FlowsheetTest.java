@@ -16,6 +16,7 @@ import dev.penstock.cycles.concept.TurbinePlace;
 import dev.penstock.cycles.origin.Content;
 import dev.penstock.cycles.origin.PartKey;
 import dev.penstock.cycles.origin.PartKind;
+import dev.penstock.cycles.origin.StationOrder;
 import dev.penstock.errors.LimitReached;
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.provenance.Traced;
@@ -47,7 +48,10 @@ class FlowsheetTest {
         Models models = new Models(SpeciesLibrary.open(Path.of("").toAbsolutePath()), Cases.solver());
         CarriedValues assumed = new CarriedValues(
                 FLOW, FACE_RATIO, 1, List.of(new CarriedValues.Jacket(2e5, 3e5, Optional.empty())), chamber);
-        return new Flowsheet(new BalanceModels(concept, models, Optional.empty()), assumed, recording);
+        BalanceModels balanceModels = new BalanceModels(concept, models, Optional.empty());
+        return recording
+                ? Flowsheet.recording(balanceModels, assumed, StationOrder.asLaid())
+                : Flowsheet.passing(balanceModels, assumed);
     }
 
     private static Stream fuel(Flowsheet sheet) {
@@ -212,7 +216,7 @@ class FlowsheetTest {
             List<CarriedValues.Jacket> jackets = concept.cooling().stream()
                     .map(circuit -> new CarriedValues.Jacket(2e5, 3e5, Optional.empty()))
                     .toList();
-            sheet = new Flowsheet(
+            sheet = Flowsheet.recording(
                     new BalanceModels(concept, models, Optional.empty()),
                     new CarriedValues(
                             100,
@@ -220,7 +224,7 @@ class FlowsheetTest {
                             1,
                             jackets,
                             Concepts.balance("heron.toml").chamber()),
-                    true);
+                    StationOrder.asLaid());
             pumped = sheet.machinery().mainPumps(Traced.of(70), Traced.of(9e6), Traced.of(30), Traced.of(10e6));
         }
 
