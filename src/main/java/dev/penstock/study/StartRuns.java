@@ -61,8 +61,7 @@ public final class StartRuns {
             OptionalDouble volume) {
         List<ShaftStart> result = new ArrayList<>();
         for (ShaftBalance shaft : balance.shafts()) {
-            balance.turbines().stream()
-                    .filter(turbine -> shaft.turbines().contains(turbine.name()))
+            shaft.turbines().stream()
                     .findFirst()
                     .map(turbine -> start(shaft, turbine, bottle, speedFraction, duration, starts, volume))
                     .ifPresent(result::add);

@@ -75,13 +75,11 @@ public final class TankHeadRuns {
                 .sum();
         List<TankHeadStart.Stage> stages = new ArrayList<>();
         stages.add(stage(first, flow, series, drops));
-        balance.turbines().stream()
-                .filter(t -> !t.name().equals(first.name()))
-                .forEach(t -> stages.add(stage(t, flow, series, drops)));
+        balance.turbines().stream().filter(t -> t != first).forEach(t -> stages.add(stage(t, flow, series, drops)));
         double inertia = 0;
         double power = 0;
         for (ShaftBalance shaft : balance.shafts()) {
-            if (!shaft.turbines().isEmpty()) {
+            if (!shaft.drivers().isEmpty()) {
                 inertia += shaft.rotor().inertia() * shaft.speed() * shaft.speed();
                 power += shaft.powerAbsorbed();
             }

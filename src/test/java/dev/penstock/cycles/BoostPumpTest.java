@@ -67,7 +67,7 @@ class BoostPumpTest {
                 .findFirst()
                 .orElseThrow();
         assertThat(shaft.imbalance()).isCloseTo(0, within(1e-9));
-        assertThat(shaft.turbines()).singleElement().asString().startsWith("hydraulic turbine on");
+        assertThat(shaft.drivers()).singleElement().asString().startsWith("hydraulic turbine on");
         PumpSizing main = pump(balance, "oxidizer pump");
         PumpSizing boost = pump(balance, "oxidizer boost pump");
         double drive = main.duty().massFlow() - boost.duty().massFlow();

@@ -52,14 +52,6 @@ public record PumpKey(Side side, Role role) {
         return "pumps." + Trail.slug(label());
     }
 
-    /**
-     * @param label name of a pump
-     * @return whether it is that of one before a main pump
-     */
-    public static boolean isBoost(String label) {
-        return label.endsWith(Role.BOOST.title);
-    }
-
     /** Table of the concept file that describes it. */
     public TableKey table() {
         return role == Role.BOOST ? ConceptTables.boostPump(side) : ConceptTables.pump(side);

@@ -47,7 +47,7 @@ public final class Auditor {
         }
         double work = 0;
         for (ShaftBalance shaft : shafts) {
-            double fromGas = shaft.turbines().isEmpty() ? 0 : shaft.powerDelivered();
+            double fromGas = shaft.drivers().isEmpty() ? 0 : shaft.powerDelivered();
             work += shaft.powerAbsorbed() - fromGas;
             items.add(new EnergyAudit.Item(shaft.name(), 0, shaft.imbalance()));
         }

@@ -2,6 +2,7 @@ package dev.penstock.cycles.sheet;
 
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.concept.TurbinePlace;
+import dev.penstock.cycles.origin.Machines;
 import dev.penstock.cycles.origin.PartKind;
 import dev.penstock.cycles.origin.PumpKey;
 import dev.penstock.errors.LimitReached;
@@ -35,19 +36,12 @@ public final class BuiltMachines {
     private final Optional<Station> generator;
 
     public BuiltMachines(EngineBalance balance) {
+        Machines machines = balance.machines();
         for (Side side : Side.values()) {
-            balance.pumps().stream()
-                    .filter(p -> p.name().equals(PumpKey.main(side).label()))
-                    .forEach(p -> pumps.put(side, new PumpMap(p)));
-            balance.pumps().stream()
-                    .filter(p -> p.name().equals(new PumpKey(side, PumpKey.Role.BOOST).label()))
-                    .forEach(p -> boosts.put(side, p));
+            machines.pump(PumpKey.main(side)).ifPresent(pump -> pumps.put(side, new PumpMap(pump)));
+            machines.pump(new PumpKey(side, PumpKey.Role.BOOST)).ifPresent(pump -> boosts.put(side, pump));
         }
-        for (TurbinePlace place : TurbinePlace.values()) {
-            balance.turbines().stream()
-                    .filter(t -> t.name().equals(place.title()))
-                    .forEach(t -> turbines.put(place, new TurbineMap(t)));
-        }
+        machines.turbines().forEach((place, turbine) -> turbines.put(place, new TurbineMap(turbine)));
         generator = balance.components().stream()
                 .filter(c -> c.kind() == PartKind.GAS_GENERATOR)
                 .findFirst()

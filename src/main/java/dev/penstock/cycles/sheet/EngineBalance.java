@@ -8,6 +8,7 @@ import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.Side;
+import dev.penstock.cycles.origin.Machines;
 import dev.penstock.cycles.origin.Origins;
 import dev.penstock.cycles.origin.PartKey;
 import dev.penstock.errors.Require;
@@ -31,9 +32,7 @@ import java.util.OptionalDouble;
  * @param engine headline figures
  * @param stations every numbered station
  * @param components the parts that join them, in the order of the arrangement
- * @param pumps pumps as sized; empty for pressure-fed cycles
- * @param turbines turbines as sized
- * @param shafts shafts with their power balance
+ * @param machines pumps, turbines and shafts by their keys
  * @param chamber thrust chamber, one of them where there are several
  * @param cooling jackets of one chamber, in the order of the concept's circuits
  * @param pressureLadder pressure steps, line by line, from tank to chamber
@@ -53,9 +52,7 @@ public record EngineBalance(
         EngineSummary engine,
         List<Station> stations,
         List<Component> components,
-        List<PumpSizing> pumps,
-        List<TurbineSizing> turbines,
-        List<ShaftBalance> shafts,
+        Machines machines,
         ChamberPerformance chamber,
         List<JacketResult> cooling,
         List<PressureStep> pressureLadder,
@@ -74,15 +71,27 @@ public record EngineBalance(
         stations = List.copyOf(stations);
         components = List.copyOf(components);
         cooling = List.copyOf(cooling);
-        pumps = List.copyOf(pumps);
-        turbines = List.copyOf(turbines);
-        shafts = List.copyOf(shafts);
         pressureLadder = List.copyOf(pressureLadder);
         exhausts = List.copyOf(exhausts);
         engineLosses = List.copyOf(engineLosses);
         limits = List.copyOf(limits);
         warnings = List.copyOf(warnings);
         residuals = List.copyOf(residuals);
+    }
+
+    /** @return pumps as sized, shaft after shaft; empty for pressure-fed cycles */
+    public List<PumpSizing> pumps() {
+        return List.copyOf(machines.pumps().values());
+    }
+
+    /** @return turbines as sized, shaft after shaft */
+    public List<TurbineSizing> turbines() {
+        return List.copyOf(machines.turbines().values());
+    }
+
+    /** @return shafts with their power balance */
+    public List<ShaftBalance> shafts() {
+        return machines.shafts();
     }
 
     /** @return largest relative residual of the closing equations and of the audit (-) */
@@ -122,10 +131,10 @@ public record EngineBalance(
 
     /** @return power of all pumps (W); empty without pumps */
     public OptionalDouble pumpPower() {
-        return pumps.isEmpty()
+        return machines.pumps().isEmpty()
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(
-                        pumps.stream().mapToDouble(PumpSizing::power).sum());
+                        pumps().stream().mapToDouble(PumpSizing::power).sum());
     }
 
     /**

@@ -293,10 +293,9 @@ public final class Machinery {
 
     private Stream builtPump(BuiltMachines built, Side side, Stream in, PumpDuty duty, Traced discharge) {
         PumpKey key = PumpKey.main(side);
-        String label = key.label();
         PumpPoint point = built.at(side, duty, pumpSpeeds.get(side).speed(), balanceModels.pumpModel());
-        pumpPoints.put(label, point);
-        shaftOf(side).add(new Shaft.PumpUse(label, duty, built.pump(side).design()), point.power());
+        pumpPoints.put(key.label(), point);
+        shaftOf(side).add(new Shaft.PumpUse(key, duty, built.pump(side).design()), point.power());
         Traced reached = Traced.made(point.dischargePressure(), discharge);
         return pumped(key, in, reached, point.power(), drawn(side));
     }
@@ -351,7 +350,7 @@ public final class Machinery {
             Traced discharge) {
         PumpDesign running = design.withSpeed(speed.speed());
         PumpWork work = balanceModels.pumpModel().work(duty, running);
-        shaft.add(new Shaft.PumpUse(key.label(), duty, running), work.power());
+        shaft.add(new Shaft.PumpUse(key, duty, running), work.power());
         sheet.recorder().ifPresent(r -> r.pump(key, speed));
         return pumped(key, in, discharge, work.power(), drawn);
     }
@@ -423,7 +422,7 @@ public final class Machinery {
                 .annulusLimit(duty, shaft.speed(), design)
                 .of(place.title(), bound -> List.of()));
         TurbineWork work = balanceModels.turbineModel().work(duty, shaft.speed(), design);
-        shaft.add(new Shaft.TurbineUse(place.title(), duty, shaft.speed(), design), work.power());
+        shaft.add(new Shaft.TurbineUse(place, duty, shaft.speed(), design), work.power());
         return work;
     }
 
@@ -444,7 +443,7 @@ public final class Machinery {
         double power = duty.massFlow() * point.efficiency() * point.isentropicDrop();
         shaft.add(
                 new Shaft.TurbineUse(
-                        place.title(), duty, shaft.speed(), built.turbine(place).design()),
+                        place, duty, shaft.speed(), built.turbine(place).design()),
                 power);
         return new TurbineWork(point.isentropicDrop(), point.efficiency(), power, point.outletEnthalpy());
     }

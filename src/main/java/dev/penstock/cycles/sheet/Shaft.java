@@ -1,5 +1,7 @@
 package dev.penstock.cycles.sheet;
 
+import dev.penstock.cycles.concept.TurbinePlace;
+import dev.penstock.cycles.origin.PumpKey;
 import dev.penstock.cycles.origin.ShaftKey;
 import dev.penstock.turbomachinery.pump.PumpDesign;
 import dev.penstock.turbomachinery.pump.PumpDuty;
@@ -15,10 +17,20 @@ import java.util.Optional;
 public final class Shaft {
 
     /** A pump as asked for. */
-    public record PumpUse(String name, PumpDuty duty, PumpDesign design) {}
+    public record PumpUse(PumpKey key, PumpDuty duty, PumpDesign design) {
+
+        public String name() {
+            return key.label();
+        }
+    }
 
     /** A turbine as asked for. */
-    public record TurbineUse(String name, TurbineDuty duty, double speed, TurbineDesign design) {}
+    public record TurbineUse(TurbinePlace place, TurbineDuty duty, double speed, TurbineDesign design) {
+
+        public String name() {
+            return place.title();
+        }
+    }
 
     private final ShaftKey key;
     private final List<PumpUse> pumps = new ArrayList<>();

@@ -9,7 +9,9 @@ import dev.penstock.cycles.concept.DesignLimits;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.concept.TurbinePlace;
 import dev.penstock.cycles.origin.ExhaustLimit;
+import dev.penstock.cycles.origin.Machines;
 import dev.penstock.cycles.origin.PartKey;
+import dev.penstock.cycles.origin.PumpKey;
 import dev.penstock.cycles.origin.TankLimit;
 import dev.penstock.cycles.sheet.Auditor;
 import dev.penstock.cycles.sheet.BalanceModels;
@@ -26,6 +28,7 @@ import dev.penstock.cycles.sheet.Stream;
 import dev.penstock.errors.ConservationViolated;
 import dev.penstock.errors.Warning;
 import dev.penstock.provenance.LimitCheck;
+import dev.penstock.provenance.LimitKind;
 import dev.penstock.quantities.Constants;
 import dev.penstock.turbomachinery.electric.ElectricSizing;
 import dev.penstock.turbomachinery.metal.MetalReport;
@@ -37,13 +40,11 @@ import dev.penstock.turbomachinery.shaft.ShaftLimit;
 import dev.penstock.turbomachinery.shaft.ShaftModel;
 import dev.penstock.turbomachinery.turbine.TurbineSizing;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /** Makes the result of a closed arrangement: machines sized, limits held against their values, conservation checked. */
 public final class BalanceReport {
@@ -53,10 +54,15 @@ public final class BalanceReport {
     private final Concept concept;
     private final Flowsheet sheet;
     private final ChamberPerformance chamber;
-    private final List<PumpSizing> pumps = new ArrayList<>();
-    private final List<TurbineSizing> turbines = new ArrayList<>();
+    private final Map<PumpKey, PumpSizing> pumps = new LinkedHashMap<>();
+    private final Map<TurbinePlace, TurbineSizing> turbines = new LinkedHashMap<>();
     private final List<ShaftBalance> shafts = new ArrayList<>();
-    private final Set<String> chosenSpeed = new HashSet<>();
+
+    /** Limits of pumps, turbines and shafts, in this order; those by which speed or bearings were chosen are marked. */
+    private final List<LimitCheck> ofPumps = new ArrayList<>();
+
+    private final List<LimitCheck> ofTurbines = new ArrayList<>();
+    private final List<LimitCheck> ofShafts = new ArrayList<>();
     private double mainPower;
     private final List<Warning> warnings = new ArrayList<>();
 
@@ -95,9 +101,7 @@ public final class BalanceReport {
                 summary,
                 sheet.stations(),
                 sheet.components(),
-                pumps,
-                turbines,
-                shafts,
+                new Machines(pumps, turbines, shafts),
                 chamber,
                 jackets,
                 sheet.ladder(),
@@ -122,20 +126,22 @@ public final class BalanceReport {
     private void sizeMachines() {
         for (Shaft shaft : sheet.machinery().shafts()) {
             sheet.recorder().orElseThrow().place(shaft);
+            boolean chosen = shaft.speedSetBy().chosen();
             List<PumpSizing> own = new ArrayList<>();
             for (Shaft.PumpUse use : shaft.pumps()) {
-                own.add(balanceModels.pumpModel().size(use.name(), use.duty(), use.design()));
+                PumpSizing pump = balanceModels.pumpModel().size(use.name(), use.duty(), use.design());
+                own.add(pump);
+                pumps.put(use.key(), pump);
+                ofPumps.add(dischargeLimit(pump));
+                ofPumps.addAll(sizing(pump.limits(), chosen, false));
             }
             List<TurbineSizing> drivers = new ArrayList<>();
             for (Shaft.TurbineUse use : shaft.turbines()) {
-                drivers.add(balanceModels.turbineModel().size(use.name(), use.duty(), use.speed(), use.design()));
-            }
-            pumps.addAll(own);
-            turbines.addAll(drivers);
-            if (shaft.speedSetBy().chosen()) {
-                chosenSpeed.add(shaft.name());
-                own.forEach(pump -> chosenSpeed.add(pump.name()));
-                drivers.forEach(turbine -> chosenSpeed.add(turbine.name()));
+                TurbineSizing turbine =
+                        balanceModels.turbineModel().size(use.name(), use.duty(), use.speed(), use.design());
+                drivers.add(turbine);
+                turbines.put(use.place(), turbine);
+                ofTurbines.addAll(sizing(turbine.limits(), chosen, setsGas(use.place())));
             }
             ShaftModel model = balanceModels.models().shafts();
             ShaftBalance balanced = drivers.isEmpty()
@@ -155,6 +161,10 @@ public final class BalanceReport {
                             shaft.takenOff(),
                             shaft.speedSetBy().name());
             shafts.add(balanced);
+            ofShafts.addAll(sizing(balanced.limits(), chosen, false));
+            if (concept.shafts().geared() && shafts.size() == 1) {
+                ofShafts.addAll(sizing(List.of(gearLimit(balanced)), chosen, false));
+            }
             mainPower += shaft.key().boost() ? 0 : balanced.powerDelivered();
         }
     }
@@ -259,30 +269,10 @@ public final class BalanceReport {
     }
 
     private List<LimitCheck> limits(EngineSummary summary, List<JacketResult> jackets, MetalReport metals) {
-        List<LimitCheck> limits = new ArrayList<>();
+        List<LimitCheck> limits = new ArrayList<>(ofPumps);
+        limits.addAll(ofTurbines);
+        limits.addAll(ofShafts);
         DesignLimits own = concept.limits();
-        for (PumpSizing pump : pumps) {
-            limits.add(LimitCheck.atMost(
-                    PumpLimit.DISCHARGE_PRESSURE,
-                    pump.name(),
-                    pump.duty().dischargePressure(),
-                    own.dischargePressure(),
-                    "Pa",
-                    own.dischargeSource()));
-            limits.addAll(sizing(pump.limits()));
-        }
-        turbines.forEach(t -> limits.addAll(sizing(t.limits())));
-        shafts.forEach(s -> limits.addAll(sizing(s.limits())));
-        if (concept.shafts().geared()) {
-            ShaftBalance pinion = shafts.get(0);
-            limits.addAll(sizing(List.of(LimitCheck.atMost(
-                    ShaftLimit.GEAR_SPEED,
-                    pinion.name(),
-                    GearTeeth.speed(pinion.speed(), pinion.diameter()),
-                    concept.shafts().gearSpeedLimit(),
-                    "m/s",
-                    GearTeeth.SPEED_LIMIT.standing().source()))));
-        }
         if (!solved.update().jets().isEmpty()) {
             limits.add(LimitCheck.atMost(
                     ExhaustLimit.IMPULSE_LOSS,
@@ -309,19 +299,39 @@ public final class BalanceReport {
         return limits;
     }
 
-    /** The same limits; those by which speed or bearings were chosen are marked. */
-    private List<LimitCheck> sizing(List<LimitCheck> limits) {
-        return limits.stream().map(l -> chosen(l) ? l.asSizing() : l).toList();
+    private LimitCheck dischargeLimit(PumpSizing pump) {
+        DesignLimits own = concept.limits();
+        return LimitCheck.atMost(
+                PumpLimit.DISCHARGE_PRESSURE,
+                pump.name(),
+                pump.duty().dischargePressure(),
+                own.dischargePressure(),
+                "Pa",
+                own.dischargeSource());
     }
 
-    private boolean chosen(LimitCheck limit) {
-        return switch (limit.kind().sets()) {
+    private LimitCheck gearLimit(ShaftBalance pinion) {
+        return LimitCheck.atMost(
+                ShaftLimit.GEAR_SPEED,
+                pinion.name(),
+                GearTeeth.speed(pinion.speed(), pinion.diameter()),
+                concept.shafts().gearSpeedLimit(),
+                "m/s",
+                GearTeeth.SPEED_LIMIT.standing().source());
+    }
+
+    /** The same limits of a machine; those by which its speed, its gas or its bearings were chosen are marked. */
+    private List<LimitCheck> sizing(List<LimitCheck> limits, boolean speedChosen, boolean setsGas) {
+        return limits.stream()
+                .map(limit -> chosen(limit.kind(), speedChosen, setsGas) ? limit.asSizing() : limit)
+                .toList();
+    }
+
+    private boolean chosen(LimitKind kind, boolean speedChosen, boolean setsGas) {
+        return switch (kind.sets()) {
             case NOTHING -> false;
-            case GAS_TEMPERATURE ->
-                concept.turbines().keySet().stream()
-                        .filter(turbine -> turbine.title().equals(limit.owner()))
-                        .anyMatch(this::setsGas);
-            case SPEED -> chosenSpeed.contains(limit.owner());
+            case GAS_TEMPERATURE -> setsGas;
+            case SPEED -> speedChosen;
             case WHEEL ->
                 concept.turbines().values().stream()
                         .noneMatch(t -> t.design().meanDiameter().isPresent());
@@ -353,8 +363,8 @@ public final class BalanceReport {
         warnings.addAll(sheet.warnings());
         sheet.gases().values().forEach(gas -> warnings.addAll(gas.warnings()));
         jackets.forEach(j -> warnings.addAll(j.warnings()));
-        pumps.forEach(p -> warnings.addAll(p.warnings()));
-        turbines.forEach(t -> warnings.addAll(t.warnings()));
+        pumps.values().forEach(pump -> warnings.addAll(pump.warnings()));
+        turbines.values().forEach(turbine -> warnings.addAll(turbine.warnings()));
         shafts.forEach(s -> warnings.addAll(s.warnings()));
         for (Stream exhaust : sheet.exhaustStreams()) {
             if (exhaust.pressure() < 2 * Constants.STANDARD_ATMOSPHERE) {

@@ -126,15 +126,9 @@ final class EnginePlaces {
 
     static Place shaft(EngineBalance balance, ShaftBalance shaft, Place at) {
         EnginePlaces places = new EnginePlaces(balance);
-        List<TurbineSizing> turbines = balance.turbines().stream()
-                .filter(turbine -> shaft.turbines().contains(turbine.name()))
-                .toList();
-        List<PumpSizing> pumps = balance.pumps().stream()
-                .filter(pump -> shaft.pumps().contains(pump.name()))
-                .toList();
         return at.with(Role.GIVEN, places.tables(places.place(shaft.name())))
-                .with(Role.PUMPS, PumpFigures.ALL.paths("pumps", pumps))
-                .with(Role.TURBINES, TurbineFigures.ALL.paths("turbines", turbines));
+                .with(Role.PUMPS, PumpFigures.ALL.paths("pumps", shaft.pumps()))
+                .with(Role.TURBINES, TurbineFigures.ALL.paths("turbines", shaft.turbines()));
     }
 
     /** A thrust chamber has either its throat given, or what it must thrust; dumped gas gives part of the thrust. */

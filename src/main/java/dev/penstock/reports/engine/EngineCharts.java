@@ -6,6 +6,8 @@ import dev.penstock.cooling.jacket.JacketLimit;
 import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cooling.jacket.JacketStation;
 import dev.penstock.cycles.origin.LineKey;
+import dev.penstock.cycles.origin.Machines;
+import dev.penstock.cycles.origin.PartKey;
 import dev.penstock.cycles.sheet.Component;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.sheet.PressureStep;
@@ -71,28 +73,22 @@ public final class EngineCharts {
 
     /** @return shafts by the ids of the parts that they join */
     public List<FlowDiagram.Shaft> shafts() {
-        return balance.shafts().stream()
-                .map(s -> new FlowDiagram.Shaft(s.name(), ids(s.pumps()), ids(s.turbines())))
+        Machines machines = balance.machines();
+        return machines.shafts().stream()
+                .map(s -> new FlowDiagram.Shaft(s.name(), ids(machines.driven(s)), ids(machines.driving(s))))
                 .toList();
     }
 
     /** A pump whose liquid drives a boost pump takes more at its shaft than its liquid keeps; readers expect the former. */
     private Component withShaftPower(Component c) {
-        return balance.pumps().stream()
-                .filter(p -> p.name().equals(c.label()))
-                .findFirst()
+        return balance.machines()
+                .pump(c.key())
                 .map(p -> new Component(c.key(), c.inlets(), c.outlets(), c.heatIn(), p.power()))
                 .orElse(c);
     }
 
-    private List<String> ids(List<String> names) {
-        return names.stream()
-                .map(name -> balance.components().stream()
-                        .filter(c -> c.label().equals(name) || c.id().equals(name))
-                        .map(Component::id)
-                        .findFirst()
-                        .orElse(name))
-                .toList();
+    private static List<String> ids(List<PartKey> parts) {
+        return parts.stream().map(PartKey::id).toList();
     }
 
     /** @return pressure along every line */
@@ -127,26 +123,22 @@ public final class EngineCharts {
         List<SpanChart.Bar> bars = new ArrayList<>();
         for (ShaftBalance shaft : balance.shafts()) {
             double at = 0;
-            for (TurbineSizing t : balance.turbines()) {
-                if (shaft.turbines().contains(t.name())) {
-                    bars.add(power(t.name(), at, at + t.power(), Ink.GAIN));
-                    at += t.power();
-                }
+            for (TurbineSizing t : shaft.turbines()) {
+                bars.add(power(t.name(), at, at + t.power(), Ink.GAIN));
+                at += t.power();
             }
             if (at == 0 && shaft.powerDelivered() > 0) {
                 String giver = balance.turbines().isEmpty() ? "motor" : "liquid or gear of the main pump";
                 bars.add(power(shaft.name() + ": " + giver, 0, shaft.powerDelivered(), Ink.GAIN));
             }
             at = 0;
-            for (PumpSizing p : balance.pumps()) {
-                if (shaft.pumps().contains(p.name())) {
-                    boolean fuel = p.duty()
-                            .propellant()
-                            .id()
-                            .equals(balance.concept().fuel().id());
-                    bars.add(power(p.name(), at, at + p.power(), fuel ? Ink.FUEL : Ink.OXIDIZER));
-                    at += p.power();
-                }
+            for (PumpSizing p : shaft.pumps()) {
+                boolean fuel = p.duty()
+                        .propellant()
+                        .id()
+                        .equals(balance.concept().fuel().id());
+                bars.add(power(p.name(), at, at + p.power(), fuel ? Ink.FUEL : Ink.OXIDIZER));
+                at += p.power();
             }
             if (shaft.powerTakenOff() > 0) {
                 bars.add(power("boost pump by gear", at, at + shaft.powerTakenOff(), Ink.FUEL));

@@ -86,11 +86,7 @@ final class EnergySlide {
                 balance.turbines().stream().mapToDouble(TurbineSizing::power).sum();
         double taken = 0;
         for (ShaftBalance shaft : driven(balance)) {
-            for (PumpSizing pump : balance.pumps()) {
-                if (shaft.pumps().contains(pump.name())) {
-                    addPump(parts, pump, balance);
-                }
-            }
+            shaft.pumps().forEach(pump -> addPump(parts, pump, balance));
             if (shaft.powerTakenOff() > 0) {
                 parts.add(new Part("boost pump by gear", shaft.powerTakenOff(), Ink.STEEL, true));
             }
@@ -113,8 +109,7 @@ final class EnergySlide {
     /** Shafts that gas or motors turn; what turns on the liquid of another pump has its power from there. */
     private static List<ShaftBalance> driven(EngineBalance balance) {
         List<ShaftBalance> turned = balance.shafts().stream()
-                .filter(s ->
-                        balance.turbines().stream().anyMatch(t -> s.turbines().contains(t.name())))
+                .filter(shaft -> !shaft.turbines().isEmpty())
                 .toList();
         return turned.isEmpty() ? balance.shafts() : turned;
     }

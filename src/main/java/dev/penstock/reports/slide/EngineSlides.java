@@ -13,6 +13,7 @@ import dev.penstock.vehicle.stage.VehicleSizing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -125,7 +126,9 @@ public final class EngineSlides {
     }
 
     private static Stream<PumpSizing> mainPumps(EngineBalance b) {
-        return b.pumps().stream().filter(p -> !PumpKey.isBoost(p.name()));
+        return b.machines().pumps().entrySet().stream()
+                .filter(entry -> entry.getKey().role() != PumpKey.Role.BOOST)
+                .map(Map.Entry::getValue);
     }
 
     private static double mainPower(EngineBalance b) {

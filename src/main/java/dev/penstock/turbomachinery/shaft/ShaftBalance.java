@@ -3,7 +3,11 @@ package dev.penstock.turbomachinery.shaft;
 import dev.penstock.errors.Require;
 import dev.penstock.errors.Warning;
 import dev.penstock.provenance.LimitCheck;
+import dev.penstock.turbomachinery.pump.PumpSizing;
+import dev.penstock.turbomachinery.turbine.TurbineSizing;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A shaft with what drives it and what it drives.
@@ -11,8 +15,9 @@ import java.util.List;
  * @param name name in the cycle, for example "main shaft"
  * @param speed speed of the turbine's end (rad/s)
  * @param speedSetBy what keeps it from turning faster
- * @param pumps names of the pumps on it
- * @param turbines names of the turbines (or the motor) on it
+ * @param pumps pumps on it
+ * @param turbines turbines of the gas path on it
+ * @param otherDriver what takes its power out of the propellants instead of a turbine; empty for those, a motor or a gear
  * @param powerDelivered by the turbines (W)
  * @param powerAbsorbed by the pumps (W)
  * @param powerTakenOff by a gear for a pump on another shaft (W)
@@ -30,8 +35,9 @@ public record ShaftBalance(
         String name,
         double speed,
         String speedSetBy,
-        List<String> pumps,
-        List<String> turbines,
+        List<PumpSizing> pumps,
+        List<TurbineSizing> turbines,
+        Optional<String> otherDriver,
         double powerDelivered,
         double powerAbsorbed,
         double powerTakenOff,
@@ -60,6 +66,17 @@ public record ShaftBalance(
         turbines = List.copyOf(turbines);
         limits = List.copyOf(limits);
         warnings = List.copyOf(warnings);
+    }
+
+    /** @return names of the pumps on it */
+    public List<String> driven() {
+        return pumps.stream().map(PumpSizing::name).toList();
+    }
+
+    /** @return names of what drives it; empty for a motor or a gear */
+    public List<String> drivers() {
+        return Stream.concat(turbines.stream().map(TurbineSizing::name), otherDriver.stream())
+                .toList();
     }
 
     /** @return power left over relative to what the shaft delivers (-); zero when balanced */

@@ -41,8 +41,8 @@ public final class ShaftModel {
             double takenOff,
             String speedSetBy) {
         double delivered = turbines.stream().mapToDouble(TurbineSizing::power).sum();
-        List<String> names = turbines.stream().map(TurbineSizing::name).toList();
-        return balance(name, pumps, turbines, names, delivered, turbines.get(0).speed(), losses, takenOff, speedSetBy);
+        double speed = turbines.get(0).speed();
+        return balance(name, pumps, turbines, Optional.empty(), delivered, speed, losses, takenOff, speedSetBy);
     }
 
     /**
@@ -65,23 +65,15 @@ public final class ShaftModel {
             MechanicalLosses losses,
             double takenOff,
             String speedSetBy) {
-        return balance(
-                name,
-                pumps,
-                List.of(),
-                driver.stream().toList(),
-                power,
-                pumps.get(0).speed(),
-                losses,
-                takenOff,
-                speedSetBy);
+        double speed = pumps.get(0).speed();
+        return balance(name, pumps, List.of(), driver, power, speed, losses, takenOff, speedSetBy);
     }
 
     private ShaftBalance balance(
             String name,
             List<PumpSizing> pumps,
             List<TurbineSizing> turbines,
-            List<String> drivers,
+            Optional<String> otherDriver,
             double delivered,
             double speed,
             MechanicalLosses losses,
@@ -137,8 +129,9 @@ public final class ShaftModel {
                 name,
                 speed,
                 speedSetBy,
-                pumps.stream().map(PumpSizing::name).toList(),
-                drivers,
+                pumps,
+                turbines,
+                otherDriver,
                 delivered,
                 absorbed,
                 takenOff,
