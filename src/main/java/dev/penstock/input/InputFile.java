@@ -1,6 +1,7 @@
 package dev.penstock.input;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -125,7 +126,7 @@ public final class InputFile {
             tree = TOML.readTree(text);
         } catch (JsonProcessingException e) {
             int line = e.getLocation() == null ? 0 : e.getLocation().getLineNr();
-            throw new InvalidInput(name + (line > 0 ? ":" + line : ""), "text", "not TOML", e.getOriginalMessage());
+            throw new InvalidInput(name + (line > 0 ? ":" + line : ""), "text", "not TOML", why(e));
         }
         ObjectNode object = tree instanceof ObjectNode o ? o : emptyTable();
         changes.forEach((path, value) -> change(object, path, value));
@@ -192,7 +193,7 @@ public final class InputFile {
             paths.forEach(path -> remove(tree, path));
             return TOML.writeValueAsString(tree);
         } catch (JsonProcessingException e) {
-            throw new InvalidInput("", "text", "not TOML", e.getOriginalMessage());
+            throw new InvalidInput("", "text", "not TOML", why(e));
         }
     }
 
@@ -208,8 +209,15 @@ public final class InputFile {
             changes.forEach((path, value) -> change(tree, path, value));
             return TOML.writeValueAsString(tree);
         } catch (JsonProcessingException e) {
-            throw new InvalidInput("", "text", "not TOML", e.getOriginalMessage());
+            throw new InvalidInput("", "text", "not TOML", why(e));
         }
+    }
+
+    /** What is wrong with a text, in the words of its reader but where those are about the reader. */
+    private static String why(JsonProcessingException e) {
+        return e instanceof StreamConstraintsException
+                ? "tables or lists stand within each other too deeply, or a word or number in it is too long"
+                : e.getOriginalMessage();
     }
 
     static ObjectNode emptyTable() {

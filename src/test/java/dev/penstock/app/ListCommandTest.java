@@ -47,6 +47,11 @@ class ListCommandTest {
     void keysAreThoseOfDataAndDeclarations() {
         assertThat(keys("fluids")).contains("oxygen", "rp-1");
         assertThat(keys("gas")).contains("H2O");
+        Run.of("list", "gas", "--json").document().get("entries").forEach(species -> assertThat(
+                        HomeFolder.find().resolve(species.get("documented_in").asText()))
+                .isRegularFile()
+                .content()
+                .contains("name = \"" + species.get("key").asText() + '"'));
         assertThat(keys("walls")).contains("grcop-42");
         assertThat(keys("metals")).contains("nickel-superalloy", "titanium-alloy");
         assertThat(keys("cycles")).contains("gas-generator", "full-flow");

@@ -131,7 +131,7 @@ public record Listing(Kind kind, List<String> columns, List<List<String>> rows) 
                 Notation.significant(1e3 * s.molarMass(), 6),
                 Notation.significant(s.minimumTemperature(), 4),
                 Notation.significant(s.maximumTemperature(), 5),
-                "fluids/gas");
+                "fluids/gas/" + s.file());
     }
 
     private static Listing walls(Session session) {

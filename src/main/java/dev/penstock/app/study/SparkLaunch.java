@@ -29,7 +29,7 @@ import java.util.stream.Stream;
 final class SparkLaunch {
 
     private static final String OPTION = "--on";
-    private static final String FOLDER = "PENSTOCK_SPARK";
+    static final String FOLDER = "PENSTOCK_SPARK";
     private static final Pattern MASTER = Pattern.compile("local(\\[[\\d*,]+])?|spark://.+|yarn|k8s://.+");
     private static final Pattern STANDALONE = Pattern.compile("([^:,/]+):(\\d{1,5})");
     private static final int PATIENCE = 5_000;
@@ -78,6 +78,7 @@ final class SparkLaunch {
                     "Spark is not in " + libraries + "; fetch it once with mvn -Pspark, or name its folder in "
                             + FOLDER);
         }
+        SparkPrograms.require(libraries, SparkPrograms.running());
         return new SparkLaunch(
                 master,
                 libraries.toAbsolutePath(),

@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param critical critical point, if known; without it the species counts as an ideal gas
  * @param virial room that the hot gas takes, if its collision figures do not tell
  * @param source key into docs/sources
+ * @param file name of the file in {@code fluids/gas} that describes it
  */
 public record Species(
         String name,
@@ -26,7 +27,8 @@ public record Species(
         Optional<Collision> collision,
         Optional<Critical> critical,
         Optional<SecondVirial> virial,
-        String source) {
+        String source,
+        String file) {
 
     public Species {
         for (String element : atoms.keySet()) {

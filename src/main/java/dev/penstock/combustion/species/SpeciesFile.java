@@ -33,8 +33,9 @@ final class SpeciesFile {
     static List<Species> read(Path path) {
         InputFile file = InputFile.read(path);
         List<Species> list = new ArrayList<>();
+        String place = path.getFileName().toString();
         for (InputTable table : file.root().tables("species")) {
-            Species species = species(file, table);
+            Species species = species(file, table, place);
             if (species != null) {
                 list.add(species);
             }
@@ -43,7 +44,7 @@ final class SpeciesFile {
         return list;
     }
 
-    private static Species species(InputFile file, InputTable table) {
+    private static Species species(InputFile file, InputTable table, String place) {
         String name = table.text("name");
         boolean condensed = table.choice("phase", PHASES).equals("condensed");
         Map<String, Integer> atoms = new TreeMap<>();
@@ -82,7 +83,7 @@ final class SpeciesFile {
             return null;
         }
         return new Species(
-                name, condensed, atoms, intervals(temperatures, figures), collision, critical, virial, source);
+                name, condensed, atoms, intervals(temperatures, figures), collision, critical, virial, source, place);
     }
 
     private static List<ThermoInterval> intervals(List<Double> t, List<Double> a) {

@@ -23,8 +23,10 @@ import java.util.stream.Stream;
 /**
  * Finds a balance from afar: where the first guess is not good enough, the same concept is closed at chamber pressures of a
  * fixed ladder, and each solution is followed towards the pressure that is asked for, in steps that shrink where they fail
- * and grow where they do not, from each side once: a walk from further away ends where the nearer one did. If none arrives, pressures
- * between are tried by their own first guess where the guesses around them came near; what closes there is followed in turn. The failure then names the pressures between which it was seen: one that closes, and those that were tried
+ * and grow where they do not, from each side once: a walk from further away ends where the nearer one did. The ladder goes down to the
+ * first rung that ends at a limit: what sets it (no pump is needed, the coolant leaves what its properties are known for) holds all the
+ * more below. If none arrives, pressures between are tried by their own first guess where the guesses around them came near; what closes
+ * there is followed in turn. The failure then names the pressures between which it was seen: one that closes, and those that were tried
  * in vain. The ladder does not depend on the pressure asked for, so that two questions about one engine agree.
  */
 public final class PressureContinuation {
@@ -62,9 +64,7 @@ public final class PressureContinuation {
         } catch (InvalidInput | ConservationViolated e) {
             throw e;
         } catch (PenstockException e) {
-            boolean elsewhere = e instanceof LimitReached
-                    || concept.cycle().traits().closure() == CycleTraits.Closure.TANK_PRESSURE;
-            if (elsewhere) {
+            if (seeksNoFurther(concept, e)) {
                 throw e;
             }
             Way way = new Way(concept, e, new FirstGuesses(balancer, concept));
@@ -80,6 +80,11 @@ public final class PressureContinuation {
     public Balancer.Solved follow(Concept concept, Balancer.Solved near) {
         Way way = new Way(concept, null, new FirstGuesses(balancer, concept));
         return way.walk(near).orElseThrow(() -> way.last);
+    }
+
+    /** Whether a balance that failed so is not sought from other pressures either. */
+    private static boolean seeksNoFurther(Concept concept, PenstockException e) {
+        return e instanceof LimitReached || concept.cycle().traits().closure() == CycleTraits.Closure.TANK_PRESSURE;
     }
 
     /** All that was tried for one concept. */
@@ -111,20 +116,19 @@ public final class PressureContinuation {
 
         /** A solution at the target, from solutions elsewhere. */
         Optional<Balancer.Solved> find() {
-            boolean fromBelow = false;
-            boolean fromAbove = false;
+            boolean doneBelow = false;
+            boolean doneAbove = false;
             for (double start : starts()) {
-                if (start < target ? fromBelow : fromAbove) {
+                boolean below = start < target;
+                if (below ? doneBelow : doneAbove) {
                     continue;
                 }
                 Optional<Balancer.Solved> found = attempt(start, Optional.empty());
-                if (found.isPresent()) {
-                    fromBelow |= start < target;
-                    fromAbove |= start >= target;
-                    Optional<Balancer.Solved> arrived = walk(found.get());
-                    if (arrived.isPresent()) {
-                        return arrived;
-                    }
+                doneBelow |= below && (found.isPresent() || last instanceof LimitReached);
+                doneAbove |= !below && found.isPresent();
+                Optional<Balancer.Solved> arrived = found.flatMap(this::walk);
+                if (arrived.isPresent()) {
+                    return arrived;
                 }
             }
             return acrossGaps();
@@ -280,7 +284,9 @@ public final class PressureContinuation {
             } catch (InvalidInput | ConservationViolated e) {
                 throw e;
             } catch (PenstockException e) {
-                Optional<Balancer.Solved> found = new Way(concept.withChamberPressure(pressure), e, guesses).find();
+                Concept there = concept.withChamberPressure(pressure);
+                Optional<Balancer.Solved> found =
+                        seeksNoFurther(there, e) ? Optional.empty() : new Way(there, e, guesses).find();
                 if (found.isEmpty()) {
                     askedItself.add(pressure);
                     open.put(pressure, e);
