@@ -50,7 +50,7 @@ public final class InputTable {
      * @return its dotted path from the root of the file
      */
     public String pathOf(String key) {
-        return path.isEmpty() ? key : path + "." + key;
+        return path.isEmpty() || key.isEmpty() ? path + key : path + "." + key;
     }
 
     /**
@@ -137,6 +137,19 @@ public final class InputTable {
             throw new IllegalArgumentException(pathOf(input.key()) + " is not left to the calculation");
         }
         return value(input, Optional.empty());
+    }
+
+    /**
+     * Notes a problem where a key holds no value of an input that is read from elsewhere later.
+     *
+     * @param key key in this table
+     * @param input the input whose value it should be
+     */
+    public void check(String key, Input<?> input) {
+        JsonNode written = node.get(key);
+        if (written != null) {
+            input.kind().read(written, what -> problem('"' + key + '"', show(written), what));
+        }
     }
 
     /**

@@ -23,6 +23,9 @@ public final class StudyInputs {
     /** Starts of an optimise where none are stated. */
     public static final int USUAL_STARTS = 4;
 
+    /** Points of a sensitivity where none are stated. */
+    public static final int USUAL_SAMPLES = 256;
+
     /** Points of a generation of a frontier: where none are stated, and at least. */
     public static final int USUAL_POPULATION = 40;
 
@@ -115,6 +118,22 @@ public final class StudyInputs {
                     "set", "Values in place of those of the cases, by dotted path", new InputKind.Text()));
 
     private StudyInputs() {}
+
+    /**
+     * @param kind kind of a study
+     * @return keys that it alone, or with some others, has
+     */
+    public static List<String> keys(StudyFile.Kind kind) {
+        return FURTHER.getOrDefault(kind, List.of()).stream().map(Input::key).toList();
+    }
+
+    /**
+     * @param key a key of some kinds of study alone
+     * @return whether its value is a whole number
+     */
+    public static boolean isWhole(String key) {
+        return FILE.all().get(key).kind() instanceof InputKind.Whole;
+    }
 
     /** Every key that some kinds alone have, once. */
     static List<Input<?>> further() {

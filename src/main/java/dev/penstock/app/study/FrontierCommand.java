@@ -48,7 +48,7 @@ public final class FrontierCommand extends SearchCommand {
         SearchOptions.atLeast("--population", population, StudyInputs.LEAST_POPULATION);
         SearchOptions.atLeast("--generations", generations, 1);
         CaseFiles.Case found = found();
-        Question question = search().question(session, found, goals, 2, 3);
+        Question question = search().text(goals).frontier(search().subject(session, found));
         try (Interruption interruption = new Interruption()) {
             FrontierResult result;
             int count = population * (1 + generations);

@@ -49,10 +49,10 @@ public final class OptimiseCommand extends SearchCommand {
     public Integer call() {
         SearchOptions.atLeast("--starts", starts, 1);
         CaseFiles.Case found = found();
-        Question question = search().question(session, found, goals, 1, 1);
+        Question question = search().text(goals).optimise(search().subject(session, found));
         int most = evaluations > 0
                 ? SearchOptions.atLeast("--evaluations", evaluations, StudyInputs.LEAST_EVALUATIONS)
-                : Math.max(400, 120 * question.space().size());
+                : OptimumRuns.usualEvaluations(question.space());
         try (Interruption interruption = new Interruption()) {
             OptimumResult result;
             try (ConsoleProgress progress = ConsoleProgress.of(session, "optimising", starts * most, false)) {

@@ -12,7 +12,6 @@ import dev.penstock.errors.InvalidInput;
 import dev.penstock.reports.page.ReportRecord;
 import dev.penstock.reports.study.SampleView;
 import dev.penstock.reports.text.JsonText;
-import dev.penstock.reports.text.Software;
 import dev.penstock.study.Progress;
 import dev.penstock.study.StudyFile;
 import dev.penstock.study.StudyInputs;
@@ -164,23 +163,8 @@ public final class SampleCommand extends BaseCommand implements LocalAction {
         ReportRecord record = record(found);
         StudyFile study = SampleStudy.file(plan.request(), record.cases(), found.changes());
         Map<String, String> files = new LinkedHashMap<>(record.files());
-        files.put(BatchFolder.SCHEMA, JsonText.of(schema(plan, record.software())));
+        files.put(BatchFolder.SCHEMA, JsonText.of(SampleView.schema(plan, record.software())));
         files.put(BatchFolder.STUDY, study.text());
         return files;
-    }
-
-    private static Map<String, Object> schema(SamplePlan plan, Software software) {
-        Map<String, Object> made = new LinkedHashMap<>();
-        made.put("penstock", software.penstock());
-        made.put("coolprop", software.coolProp());
-        made.put("data", software.data());
-        Map<String, Object> map = new LinkedHashMap<>();
-        map.put("study", plan.request().name());
-        map.put("points", plan.points());
-        map.put("batch", plan.request().batch());
-        map.put("batches", plan.batches());
-        map.put("software", made);
-        map.put("columns", plan.schema().document());
-        return map;
     }
 }

@@ -4,11 +4,8 @@ import dev.penstock.app.console.CaseFiles;
 import dev.penstock.app.console.ChangeOptions;
 import dev.penstock.app.console.Session;
 import dev.penstock.errors.InvalidInput;
-import dev.penstock.study.search.Objective;
-import dev.penstock.study.search.Question;
-import dev.penstock.study.space.CasePaths;
+import dev.penstock.study.search.QuestionText;
 import dev.penstock.study.space.StudyCase;
-import dev.penstock.study.space.StudySpace;
 import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine.Mixin;
@@ -39,38 +36,18 @@ final class SearchOptions {
         return CaseFiles.one(session, file, changes.map());
     }
 
-    /** The case, and the space of the inputs that vary. */
-    record Asked(StudyCase subject, CasePaths paths, StudySpace space) {}
-
-    Asked asked(Session session, CaseFiles.Case found) {
-        StudyCase subject = StudyCase.open(session.runs(), found.file(), found.changes());
-        CasePaths paths = subject.paths();
-        return new Asked(subject, paths, paths.space(vary));
+    StudyCase subject(Session session, CaseFiles.Case found) {
+        return StudyCase.open(session.runs(), found.file(), found.changes());
     }
 
-    /** A question with so many objectives. */
-    Question question(Session session, CaseFiles.Case found, Goals goals, int least, int most) {
-        Asked asked = asked(session, found);
-        int count = goals.minimise.size() + goals.maximise.size();
-        if (count < least || count > most) {
-            throw new InvalidInput(
-                    "",
-                    "--minimise and --maximise",
-                    count + " figures",
-                    least == most
-                            ? "write one: --minimise FIGURE or --maximise FIGURE"
-                            : "write " + least + " or " + most + ", for example --minimise engine.mass_kg --maximise"
-                                    + " engine.isp_vacuum_s");
-        }
-        List<Objective> objectives = new ArrayList<>();
-        asked.paths().figures("--minimise", goals.minimise).forEach(f -> objectives.add(new Objective(f, false)));
-        asked.paths().figures("--maximise", goals.maximise).forEach(f -> objectives.add(new Objective(f, true)));
-        return new Question(
-                asked.subject(),
-                asked.space(),
-                objectives,
-                asked.paths().constraints(goals.subjectTo),
-                asked.paths().figures("--figures", goals.figures));
+    /** What is asked, with figures to explain. */
+    QuestionText text(List<String> figures) {
+        return new QuestionText(vary, List.of(), List.of(), List.of(), figures);
+    }
+
+    /** What is asked, with goals. */
+    QuestionText text(Goals goals) {
+        return new QuestionText(vary, goals.minimise, goals.maximise, goals.subjectTo, goals.figures);
     }
 
     /** What should be small, large, and kept. */

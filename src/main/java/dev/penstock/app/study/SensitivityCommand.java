@@ -4,12 +4,12 @@ import dev.penstock.app.console.CaseFiles;
 import dev.penstock.app.console.ConsoleProgress;
 import dev.penstock.app.console.Interruption;
 import dev.penstock.app.console.Session;
-import dev.penstock.errors.InvalidInput;
 import dev.penstock.numerics.variance.SobolIndices;
 import dev.penstock.reports.study.SensitivityView;
+import dev.penstock.study.StudyInputs;
+import dev.penstock.study.search.Question;
 import dev.penstock.study.search.SensitivityResult;
 import dev.penstock.study.search.SensitivityRuns;
-import dev.penstock.study.space.StudyFigure;
 import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine.Command;
@@ -36,8 +36,8 @@ public final class SensitivityCommand extends SearchCommand {
     @Option(
             names = "--samples",
             paramLabel = "N",
-            defaultValue = "256",
-            description = "points of the design; each costs as many balances as there are inputs, and two (256)")
+            defaultValue = "" + StudyInputs.USUAL_SAMPLES,
+            description = "points of the design; each costs as many balances as there are inputs, and two (${DEFAULT-VALUE})")
     private int samples;
 
     /** @param session what the command works with */
@@ -49,24 +49,14 @@ public final class SensitivityCommand extends SearchCommand {
     public Integer call() {
         SearchOptions.atLeast("--samples", samples, 2 * SobolIndices.SHIFTS);
         CaseFiles.Case found = found();
-        SearchOptions.Asked asked = search().asked(session, found);
-        if (figures.isEmpty()) {
-            throw new InvalidInput(
-                    "",
-                    "--figures",
-                    "missing",
-                    "write figures to explain, for example engine.isp_vacuum_s,engine.mass_kg");
-        }
-        List<StudyFigure> explained = asked.paths().figures("--figures", figures);
+        Question question = search().text(figures).sensitivity(search().subject(session, found));
         try (Interruption interruption = new Interruption()) {
             SensitivityResult result;
-            int count = SobolIndices.evaluations(asked.space().size(), samples);
+            int count = SensitivityRuns.evaluations(question.space(), samples);
             try (ConsoleProgress progress = ConsoleProgress.of(session, "sampling", count, false)) {
                 result = new SensitivityRuns()
                         .run(
-                                asked.subject(),
-                                asked.space(),
-                                explained,
+                                question,
                                 samples,
                                 search().seed(),
                                 progress,
@@ -75,7 +65,7 @@ public final class SensitivityCommand extends SearchCommand {
             SensitivityView view = new SensitivityView(result);
             return show(
                     found,
-                    asked.subject(),
+                    question.subject(),
                     "sensitivity",
                     view::json,
                     view::text,

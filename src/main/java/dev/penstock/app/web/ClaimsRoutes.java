@@ -1,8 +1,6 @@
 package dev.penstock.app.web;
 
 import dev.penstock.app.answer.ClaimsAnswer;
-import dev.penstock.app.answer.EngineAnswer;
-import dev.penstock.app.answer.Grid;
 import dev.penstock.app.edit.TomlEdit;
 import dev.penstock.claims.answer.Judge;
 import dev.penstock.claims.answer.JudgeEffort;
@@ -12,7 +10,6 @@ import dev.penstock.claims.file.ClaimsReader;
 import dev.penstock.claims.likelihood.Workshop;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.reports.claims.JudgementView;
-import dev.penstock.reports.page.PageSection;
 import dev.penstock.reports.text.Software;
 import dev.penstock.study.EngineRuns;
 import dev.penstock.study.Parallel;
@@ -113,19 +110,9 @@ final class ClaimsRoutes implements AutoCloseable {
         map.put(
                 "sections",
                 JudgementView.sections(judgement).stream()
-                        .map(ClaimsRoutes::section)
+                        .map(FoundStudy::section)
                         .toList());
         return map;
-    }
-
-    private static Map<String, Object> section(PageSection section) {
-        return Map.of(
-                "id", section.id(),
-                "title", section.title(),
-                "question", section.question(),
-                "text", section.paragraphs(),
-                "figures", section.figures().stream().map(EngineAnswer::figure).toList(),
-                "tables", section.tables().stream().map(Grid::of).toList());
     }
 
     private void report(Context request) {

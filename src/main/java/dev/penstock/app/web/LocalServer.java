@@ -42,6 +42,7 @@ public final class LocalServer implements AutoCloseable {
     private final WarmUp warmUp;
     private final VehicleRoutes vehicles;
     private final ClaimsRoutes claims;
+    private final SearchRoutes searches;
 
     /**
      * What a server works with.
@@ -77,6 +78,7 @@ public final class LocalServer implements AutoCloseable {
         engines = new EngineRoutes(workspace, reader, workers, finished, settings.software(), settings.home());
         vehicles = new VehicleRoutes(workspace, reader, workers, finished, settings.software(), longest);
         claims = new ClaimsRoutes(settings, workspace, runs, finished, longest);
+        searches = new SearchRoutes(workspace, runs, finished, settings.software(), longest);
         server = Javalin.create(config -> {
             config.startup.showJavalinBanner = false;
             config.startup.showOldJavalinVersionWarning = false;
@@ -90,6 +92,7 @@ public final class LocalServer implements AutoCloseable {
             new StudyFileRoutes(workspace).addTo(routes);
             vehicles.addTo(routes);
             claims.addTo(routes);
+            searches.addTo(routes);
             routes.get("/shown/{id}", finished::show);
             FailureAnswers.addTo(config, settings.defects());
             config.requestLogger.http((request, milliseconds) -> settings.requests()
@@ -167,6 +170,7 @@ public final class LocalServer implements AutoCloseable {
         sweeps.close();
         vehicles.close();
         claims.close();
+        searches.close();
         workers.close();
     }
 }

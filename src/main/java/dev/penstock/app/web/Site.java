@@ -42,6 +42,7 @@ final class Site {
             new Page("/", "engine", "Engine"),
             new Page("/together", "together", "Side by side"),
             new Page("/explore", "explore", "Explore"),
+            new Page("/studies", "studies", "Studies"),
             new Page("/jacket", "jacket", "Jacket"),
             new Page("/vehicle", "vehicle", "Vehicle"),
             new Page("/claims", "claims", "Claims"));

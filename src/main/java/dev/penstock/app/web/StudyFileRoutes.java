@@ -2,15 +2,18 @@ package dev.penstock.app.web;
 
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.study.StudyFile;
+import dev.penstock.study.StudyInputs;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Opens and saves studies: the same files that the command line does again. */
 final class StudyFileRoutes {
@@ -67,6 +70,7 @@ final class StudyFileRoutes {
         map.put("vary", study.vary());
         map.put("samples", study.samples());
         map.put("fly", study.fly());
+        map.put("further", study.further());
         return map;
     }
 
@@ -80,16 +84,7 @@ final class StudyFileRoutes {
 
     private void save(Context request) {
         RequestBody body = RequestBody.of(request);
-        List<String> cases = body.texts("cases");
-        cases.forEach(workspace::place);
-        StudyFile study = new StudyFile(
-                body.text("name"),
-                kind(body.text("study")),
-                cases.stream().map(c -> UP + c).toList(),
-                body.changes("changes"),
-                body.texts("vary"),
-                (int) Math.min(Math.max(-1, body.number("samples")), Integer.MAX_VALUE),
-                body.flag("fly"));
+        StudyFile study = of(body, body.text("name"));
         String text = study.text();
         if (!StudyFile.parse(body.text("as"), text).equals(study)) {
             throw new Refusal(422, "this study cannot be written as a file");
@@ -100,12 +95,43 @@ final class StudyFileRoutes {
         LocalServer.json(request, answer(workspace.save(body.text("as"), text, body.text("version")), study));
     }
 
+    /** The study that a page has been set to. */
+    StudyFile of(RequestBody body, String name) {
+        List<String> cases = body.texts("cases");
+        cases.forEach(workspace::place);
+        StudyFile.Kind kind = kind(body.text("study"));
+        Map<String, List<String>> further = new LinkedHashMap<>();
+        for (String key : StudyInputs.keys(kind)) {
+            List<String> texts = body.texts(key);
+            if (!texts.isEmpty()) {
+                if (StudyInputs.isWhole(key) && !texts.get(0).matches("\\d{1,9}")) {
+                    throw new Refusal(422, key + " is " + texts.get(0) + "; write a whole number");
+                }
+                further.put(key, texts);
+            }
+        }
+        return new StudyFile(
+                name,
+                kind,
+                cases.stream().map(c -> UP + c).toList(),
+                body.changes("changes"),
+                body.texts("vary"),
+                (int) Math.min(Math.max(-1, body.number("samples")), Integer.MAX_VALUE),
+                body.flag("fly"),
+                further);
+    }
+
     private static StudyFile.Kind kind(String name) {
         for (StudyFile.Kind kind : StudyFile.Kind.values()) {
             if (kind.key().equals(name.toLowerCase(Locale.ROOT))) {
                 return kind;
             }
         }
-        throw new Refusal(422, "a study is one of compare, sweep and vehicle");
+        throw new Refusal(
+                422,
+                "a study is one of "
+                        + Arrays.stream(StudyFile.Kind.values())
+                                .map(StudyFile.Kind::key)
+                                .collect(Collectors.joining(", ")));
     }
 }

@@ -134,6 +134,7 @@ public final class ClaimsReader {
             }
             Input<String> input = ClaimsInputs.any(key, path);
             table.find(input).ifPresent(value -> {
+                ClaimPaths.input(path).ifPresent(known -> table.check(key, known));
                 if (ClaimPaths.input(path).isEmpty() && !path.startsWith("vehicle.mission.losses.")) {
                     table.problem('"' + key + '"', value, ClaimPaths.near(path));
                 }

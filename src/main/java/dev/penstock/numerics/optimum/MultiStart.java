@@ -67,7 +67,7 @@ public final class MultiStart {
         Optional<Trial> best = best(design);
         if (free.isEmpty() || !whole) {
             List<Optimum.Start> each = design.stream()
-                    .map(t -> new Optimum.Start(t.place(), t, 1, false, true))
+                    .map(t -> new Optimum.Start(t.place(), t, 1, false, List.of(new Optimum.Step(1, t)), true))
                     .toList();
             return new Optimum(best.orElseThrow(), each, design.size(), whole);
         }
@@ -177,7 +177,7 @@ public final class MultiStart {
         } catch (CancellationException e) {
             complete = false;
         }
-        return new Optimum.Start(from.place(), state.best(), state.evaluations(), smooth, complete);
+        return new Optimum.Start(from.place(), state.best(), state.evaluations(), smooth, state.steps(), complete);
     }
 
     /** Whether the smooth finish improved anything. */

@@ -1,12 +1,15 @@
 package dev.penstock.numerics.optimum;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
-/** Tries places for one start, and keeps the best and their number. Belongs to one thread. */
+/** Tries places for one start, and keeps their number and each that was the best by then. Belongs to one thread. */
 final class SearchState {
 
     private final Problem problem;
     private final PlaceGrid grid;
+    private final List<Optimum.Step> steps = new ArrayList<>();
     private Optional<Trial> best = Optional.empty();
     private int evaluations;
 
@@ -27,11 +30,16 @@ final class SearchState {
     void offer(Trial trial) {
         if (best.isEmpty() || trial.betterThan(best.get())) {
             best = Optional.of(trial);
+            steps.add(new Optimum.Step(evaluations, trial));
         }
     }
 
     Trial best() {
         return best.orElseThrow();
+    }
+
+    List<Optimum.Step> steps() {
+        return steps;
     }
 
     int evaluations() {

@@ -70,7 +70,8 @@ public final class FrontierView {
         return map;
     }
 
-    private String title() {
+    /** @return what was asked */
+    public String title() {
         return question.subject().name() + ": "
                 + question.objectives().stream().map(Objective::readable).collect(Collectors.joining(" against "));
     }
@@ -141,6 +142,11 @@ public final class FrontierView {
      * @return the page
      */
     public String html(Software software) {
+        return OptimumView.page(question.subject(), title(), "Frontier", sections(), software);
+    }
+
+    /** @return what the page holds */
+    public List<PageSection> sections() {
         List<Drawing> drawings = new ArrayList<>();
         if (result.points().size() > 1) {
             drawings.add(front());
@@ -150,22 +156,17 @@ public final class FrontierView {
                 .mapToObj(i -> "Point " + (i + 1) + (i == knee ? " (knee): " : ": ")
                         + words.again(space, result.points().get(i)))
                 .toList();
-        return OptimumView.page(
-                question.subject(),
-                title(),
-                "Frontier",
-                List.of(
-                        new PageSection(
-                                "frontier",
-                                "Frontier",
-                                "What does one cost of the other?",
-                                sentences(),
-                                drawings,
-                                List.of(table()),
-                                List.of()),
-                        new PageSection(
-                                "points", "Points", "How is each seen again?", ways, List.of(), List.of(), List.of())),
-                software);
+        return List.of(
+                new PageSection(
+                        "frontier",
+                        "Frontier",
+                        "What does one cost of the other?",
+                        sentences(),
+                        drawings,
+                        List.of(table()),
+                        List.of()),
+                new PageSection(
+                        "points", "Points", "How is each seen again?", ways, List.of(), List.of(), List.of()));
     }
 
     private Drawing front() {
@@ -206,7 +207,8 @@ public final class FrontierView {
                 true);
     }
 
-    private static String label(StudyFigure figure) {
+    /** Label of an axis that shows a figure in SI. */
+    static String label(StudyFigure figure) {
         String unit = figure.notation().siUnit();
         return figure.title() + (unit.isEmpty() ? "" : " (" + unit + ")");
     }

@@ -177,7 +177,8 @@ public final class OptimumView {
         return text.toString();
     }
 
-    private String title() {
+    /** @return what was asked */
+    public String title() {
         return question.subject().name() + ": " + objective.readable() + " over " + space.size()
                 + (space.size() == 1 ? " input" : " inputs");
     }
@@ -187,36 +188,44 @@ public final class OptimumView {
      * @return the page
      */
     public String html(Software software) {
+        return page(question.subject(), title(), "Optimised", sections(), software);
+    }
+
+    /** @return what the page holds */
+    public List<PageSection> sections() {
         List<String> said = new ArrayList<>(sentences());
         if (result.best().closes()) {
             said.add("See it: " + words.again(space, result.best()));
         }
-        return page(
-                question.subject(),
-                title(),
-                "Optimised",
-                List.of(
-                        new PageSection(
-                                "best",
-                                "Best",
-                                "Where is it best, and what is gained?",
-                                said,
-                                List.of(),
-                                List.of(inputs(), figures()),
-                                List.of()),
-                        new PageSection(
-                                "starts",
-                                "Starts",
-                                "Did the starts agree?",
-                                List.of(),
-                                List.of(),
-                                List.of(starts()),
-                                List.of())),
-                software);
+        OptimumCharts charts = new OptimumCharts(result);
+        return List.of(
+                new PageSection(
+                        "best",
+                        "Best",
+                        "Where is it best, and what is gained?",
+                        said,
+                        List.of(charts.inputs()),
+                        List.of(inputs(), figures()),
+                        List.of()),
+                new PageSection(
+                        "starts",
+                        "Starts",
+                        "Did the starts agree?",
+                        List.of(),
+                        charts.history().stream().toList(),
+                        List.of(starts()),
+                        List.of()));
     }
 
-    /** A page of a study that holds no engine. */
-    static String page(StudyCase subject, String title, String kind, List<PageSection> sections, Software software) {
+    /**
+     * @param subject case of the study
+     * @param title what was asked
+     * @param kind kind of the study
+     * @param sections what was found
+     * @param software what the numbers were made with
+     * @return page of a study that holds no engine
+     */
+    public static String page(StudyCase subject, String title, String kind, List<PageSection> sections, Software software) {
         Map<String, Object> model = new LinkedHashMap<>();
         model.put("title", title);
         model.put("kind", kind);

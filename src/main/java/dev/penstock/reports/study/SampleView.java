@@ -2,7 +2,9 @@ package dev.penstock.reports.study;
 
 import dev.penstock.quantities.Notation;
 import dev.penstock.reports.text.CsvLine;
+import dev.penstock.reports.text.Software;
 import dev.penstock.reports.text.TextTable;
+import dev.penstock.study.sample.SamplePlan;
 import dev.penstock.study.sample.SampleRun;
 import dev.penstock.study.store.Column;
 import dev.penstock.study.store.StoredRows;
@@ -22,6 +24,26 @@ public final class SampleView {
     private static final int SHOWN = 12;
 
     private SampleView() {}
+
+    /**
+     * @param plan a study
+     * @param software what its rows are made with
+     * @return what stands beside its rows
+     */
+    public static Map<String, Object> schema(SamplePlan plan, Software software) {
+        Map<String, Object> made = new LinkedHashMap<>();
+        made.put("penstock", software.penstock());
+        made.put("coolprop", software.coolProp());
+        made.put("data", software.data());
+        Map<String, Object> map = new LinkedHashMap<>();
+        map.put("study", plan.request().name());
+        map.put("points", plan.points());
+        map.put("batch", plan.request().batch());
+        map.put("batches", plan.batches());
+        map.put("software", made);
+        map.put("columns", plan.schema().document());
+        return map;
+    }
 
     /**
      * @param folder folder of the study

@@ -213,7 +213,8 @@ public final class SensitivityView {
         return text.toString();
     }
 
-    private String title() {
+    /** @return what was asked */
+    public String title() {
         return result.subject().name() + ": what matters, of " + result.space().size()
                 + (result.space().size() == 1 ? " input" : " inputs");
     }
@@ -223,6 +224,11 @@ public final class SensitivityView {
      * @return the page
      */
     public String html(Software software) {
+        return OptimumView.page(result.subject(), title(), "Sensitivity", sections(), software);
+    }
+
+    /** @return what the page holds */
+    public List<PageSection> sections() {
         List<PageSection> sections = new ArrayList<>();
         for (int f : shown()) {
             StudyFigure figure = result.figures().get(f);
@@ -246,7 +252,7 @@ public final class SensitivityView {
                     List.of(screened()),
                     List.of()));
         }
-        return OptimumView.page(result.subject(), title(), "Sensitivity", sections, software);
+        return sections;
     }
 
     private Drawing chart(int f) {

@@ -45,4 +45,12 @@ public record SampleRequest(
             throw new InvalidInput("", "--batch", Integer.toString(batch), "write 1 to " + StudyInputs.LARGEST_BATCH);
         }
     }
+
+    /**
+     * @param points points of a batch
+     * @return the same in other batches
+     */
+    public SampleRequest inBatchesOf(int points) {
+        return new SampleRequest(name, vary, design, this.points, seed, points, figures, subjectTo);
+    }
 }

@@ -52,8 +52,19 @@ public final class SampleStudy {
      */
     public static SamplePlan read(EngineRuns runs, Path file) {
         StudyFile study = StudyFile.read(file);
+        Path subject =
+                file.toAbsolutePath().resolveSibling(study.cases().get(0)).normalize();
+        return SamplePlan.of(StudyCase.open(runs, subject, study.changes()), request(study));
+    }
+
+    /**
+     * @param study study file of a sample
+     * @return what it asks for
+     * @throws InvalidInput if it cannot be used
+     */
+    public static SampleRequest request(StudyFile study) {
         Map<String, List<String>> said = study.further();
-        SampleRequest request = new SampleRequest(
+        return new SampleRequest(
                 study.name(),
                 study.vary(),
                 design(one(said, DESIGN, DesignKind.SOBOL.key())),
@@ -62,9 +73,6 @@ public final class SampleStudy {
                 Integer.parseInt(one(said, BATCH, Integer.toString(StudyInputs.USUAL_BATCH))),
                 said.getOrDefault(FIGURE, List.of()),
                 said.getOrDefault(SUBJECT_TO, List.of()));
-        Path subject =
-                file.toAbsolutePath().resolveSibling(study.cases().get(0)).normalize();
-        return SamplePlan.of(StudyCase.open(runs, subject, study.changes()), request);
     }
 
     private static String one(Map<String, List<String>> said, String key, String usual) {

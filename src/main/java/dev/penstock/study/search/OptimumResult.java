@@ -36,9 +36,30 @@ public record OptimumResult(
      * @param feasible whether the constraints are kept there
      * @param evaluations points that it tried
      * @param smooth whether the smooth finish improved on the evolution strategy
+     * @param steps each time that it found something better
      */
     public record Start(
-            double[] from, double[] values, double objective, boolean feasible, int evaluations, boolean smooth) {}
+            double[] from,
+            double[] values,
+            double objective,
+            boolean feasible,
+            int evaluations,
+            boolean smooth,
+            List<Step> steps) {
+
+        public Start {
+            steps = List.copyOf(steps);
+        }
+    }
+
+    /**
+     * The best that a start had by then.
+     *
+     * @param evaluations points that it had tried
+     * @param objective value of the objective, SI; NaN if nothing closed yet
+     * @param feasible whether the constraints are kept
+     */
+    public record Step(int evaluations, double objective, boolean feasible) {}
 
     /** @return whether the best point closes and keeps every constraint */
     public boolean feasible() {

@@ -27,6 +27,14 @@ public final class OptimumRuns {
     }
 
     /**
+     * @param space inputs that vary
+     * @return how many points each start tries at most where nobody says so
+     */
+    public static int usualEvaluations(StudySpace space) {
+        return Math.max(400, 120 * space.size());
+    }
+
+    /**
      * @param question what is asked, of one objective
      * @param starts number of starts
      * @param evaluations points that each start tries at most
@@ -39,7 +47,7 @@ public final class OptimumRuns {
     public OptimumResult run(
             Question question, int starts, int evaluations, long seed, Progress progress, BooleanSupplier cancelled) {
         StudySpace space = question.space();
-        fewNames(space);
+        check(question);
         Tally tally =
                 new Tally(progress, starts * evaluations, question.objectives().get(0));
         CaseProblem problem = new CaseProblem(question, tally, cancelled);
@@ -48,20 +56,33 @@ public final class OptimumRuns {
         Optimum optimum = new MultiStart(problem, workers).search(from, starts, evaluations, seed);
         StudyPoint best =
                 question.subject().evaluate(space, space.values(optimum.best().place()), question.figures());
+        Objective objective = question.objectives().get(0);
         List<OptimumResult.Start> each = optimum.starts().stream()
                 .map(s -> new OptimumResult.Start(
                         space.values(s.from()),
                         space.values(s.best().place()),
-                        question.objectives().get(0).cost(s.best().objective()),
+                        objective.cost(s.best().objective()),
                         s.best().feasible(),
                         s.evaluations(),
-                        s.smooth()))
+                        s.smooth(),
+                        s.steps().stream().map(step -> step(objective, step)).toList()))
                 .toList();
         return new OptimumResult(question, filed, best, each, optimum.evaluations(), seed, optimum.complete());
     }
 
-    private static void fewNames(StudySpace space) {
-        long combinations = space.variables().stream()
+    private static OptimumResult.Step step(Objective objective, Optimum.Step step) {
+        return new OptimumResult.Step(
+                step.evaluations(),
+                objective.cost(step.trial().objective()),
+                step.trial().feasible());
+    }
+
+    /**
+     * @param question what is to be asked
+     * @throws InvalidInput if there are more combinations of names than can be tried one by one
+     */
+    public void check(Question question) {
+        long combinations = question.space().variables().stream()
                 .filter(Variable::named)
                 .mapToLong(Variable::count)
                 .reduce(1, (a, b) -> Math.min(a * b, 1_000_000));

@@ -85,9 +85,17 @@ public final class SensitivityRuns {
     }
 
     /**
-     * @param subject the case
-     * @param space inputs that vary, each over its range alike
-     * @param figures figures to explain
+     * @param space inputs that vary
+     * @param samples points of the first half of the design
+     * @return points that the study asks for, the screening of many inputs included
+     */
+    public static int evaluations(StudySpace space, int samples) {
+        return (space.size() > MOST ? Screening.evaluations(space.size()) : 0)
+                + SobolIndices.evaluations(Math.min(space.size(), MOST), samples);
+    }
+
+    /**
+     * @param question the case, inputs that vary, each over its range alike, and as further figures those to explain
      * @param samples points of the first half of the design; the study asks as many times the number of inputs and two
      * @param seed seed of the random numbers
      * @param progress told of each point
@@ -96,20 +104,14 @@ public final class SensitivityRuns {
      * @throws CancellationException if it was stopped before anything was found
      */
     public SensitivityResult run(
-            StudyCase subject,
-            StudySpace space,
-            List<StudyFigure> figures,
-            int samples,
-            long seed,
-            Progress progress,
-            BooleanSupplier cancelled) {
-        boolean many = space.size() > MOST;
-        int screening = many ? Screening.evaluations(space.size()) : 0;
-        int indices = SobolIndices.evaluations(Math.min(space.size(), MOST), samples);
-        Work work = new Work(subject, figures, progress, cancelled, screening + indices);
+            Question question, int samples, long seed, Progress progress, BooleanSupplier cancelled) {
+        StudyCase subject = question.subject();
+        StudySpace space = question.space();
+        List<StudyFigure> figures = question.further();
+        Work work = new Work(subject, figures, progress, cancelled, evaluations(space, samples));
         Map<String, List<Screening.Effect>> screened = new LinkedHashMap<>();
         StudySpace kept = space;
-        if (many) {
+        if (space.size() > MOST) {
             List<List<Screening.Effect>> effects = Screening.of(work.over(space), space.size(), seed, workers);
             for (int i = 0; i < space.size(); i++) {
                 int input = i;

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 
 /** Reads what people write of inputs, figures and constraints of a case. What is wrong is told in a sentence each. */
 public final class CasePaths {
@@ -128,6 +129,21 @@ public final class CasePaths {
             return new InvalidInput(
                     "", option, path, "no figure has that path" + meant(path, known, "engine.isp_vacuum_s"));
         });
+    }
+
+    /** @return figures that people ask for, those that the case can have */
+    public List<StudyFigure> usual() {
+        List<String> paths = new ArrayList<>();
+        if (!subject.ofVehicle()) {
+            Measure.ALL.forEach(m -> paths.add(m.path()));
+        }
+        paths.addAll(CaseFigures.usual(subject.ofVehicle()));
+        return paths.stream()
+                .flatMap(path -> collect(new ArrayList<>(), () -> figure("", path)).stream())
+                .collect(Collectors.toMap(StudyFigure::path, f -> f, (a, b) -> a, LinkedHashMap::new))
+                .values()
+                .stream()
+                .toList();
     }
 
     private StudyFigure there(String option, String path, StudyFigure figure) {

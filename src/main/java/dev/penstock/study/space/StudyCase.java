@@ -202,6 +202,18 @@ public final class StudyCase {
         engines.forEach(engine -> engine.at(sorted.of(engine.name())));
     }
 
+    /** @return what the files say of each input, by the path that a change has */
+    public Map<String, InputValue> inputs() {
+        Map<String, InputValue> all = new LinkedHashMap<>();
+        concept.ifPresent(own -> own.base().document().inputs().forEach(said -> all.put(said.key(), said)));
+        plan.ifPresent(own -> own.inputs().forEach(said -> all.put(said.key(), said)));
+        for (ConceptSource engine : engines) {
+            String at = EngineChanges.at(engine.name());
+            engine.base().document().inputs().forEach(said -> all.put(at + said.key(), said));
+        }
+        return all;
+    }
+
     /**
      * @param space inputs that vary
      * @return the values that the files themselves give them; empty if one of them has none between its ends

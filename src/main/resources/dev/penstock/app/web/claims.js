@@ -1,5 +1,5 @@
 // The page of claims. The text under change lives here; the server reads it, judges it and keeps nothing.
-import { address, addressed, asFileName, byId, calm, choose, complain, drawing, get, keep, make, place, post, say, table, watch } from "./common.js";
+import { address, addressed, asFileName, byId, calm, choose, complain, get, keep, make, place, post, say, sections, watch } from "./common.js";
 import { calmConflict, notSaved } from "./conflict.js";
 import { editing, report } from "./panel.js";
 import { pictureTool } from "./picture.js";
@@ -233,11 +233,7 @@ async function answer(asked, rough) {
   verdict.replaceChildren(make("b", {}, rough ? "First, rough answer" : judged.verdict[0].toUpperCase() + judged.verdict.slice(1)),
     rough ? ": the claims are not held against each other yet. " + judged.brief + "." : ". " + judged.brief + ".");
   best(judged);
-  byId("out").replaceChildren(...judged.sections.filter((s) => !rough || s.id !== "verdict").flatMap((s) => [
-    make("h2", { id: "s-" + s.id }, s.title), make("p", { class: "kind" }, s.question),
-    ...s.text.map((t) => make("p", {}, t)),
-    ...(s.figures.length ? [make("div", { class: "figures" }, ...s.figures.map((f, i) => drawing(f, fileName() + "-" + s.id + "-" + (i + 1))))] : []),
-    ...s.tables.map((grid) => table(grid))]),
+  byId("out").replaceChildren(...sections(judged.sections.filter((s) => !rough || s.id !== "verdict"), fileName()),
   make("p", { class: "kind" }, judged.effort + "."), ...judged.cautions.map((c) => make("p", { class: "kind" }, c)));
 }
 

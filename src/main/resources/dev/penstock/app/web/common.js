@@ -96,6 +96,15 @@ export function table(grid, number = (text) => text) {
     ...(often ? [make("p", { class: "star" }, "* " + UNSOURCED)] : []), takeAway(own, grid.caption));
 }
 
+/** Sections of a report that the server has made: what is asked, said, drawn and listed. */
+export function sections(list, name) {
+  return list.flatMap((s) => [
+    make("h2", { id: "s-" + s.id }, s.title), make("p", { class: "kind" }, s.question),
+    ...s.text.map((t) => make("p", {}, t)),
+    ...(s.figures.length ? [make("div", { class: "figures" }, ...s.figures.map((f, i) => drawing(f, name + "-" + s.id + "-" + (i + 1))))] : []),
+    ...s.tables.map((grid) => table(grid))]);
+}
+
 /** Buttons that copy a table, or keep it as a file of comma-separated values. */
 export function takeAway(own, caption) {
   const name = asFileName(caption.split(/[,;:]/)[0].trim()).toLowerCase() || "table";
@@ -252,7 +261,7 @@ export function address(file, changes) {
   for (const link of document.querySelectorAll("header.bar nav a")) {
     const path = link.getAttribute("href").split("?")[0];
     const own = { vehicles: "/vehicle", claims: "/claims" }[file.split("/")[0]];
-    const takes = own ? path === own : !["/vehicle", "/claims"].includes(path);
+    const takes = own ? path === own || (path === "/studies" && own === "/vehicle") : !["/vehicle", "/claims"].includes(path);
     link.href = takes ? path + "?" + query : path;
   }
 }

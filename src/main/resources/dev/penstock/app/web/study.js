@@ -6,7 +6,7 @@ import { calmConflict, notSaved } from "./conflict.js";
 export const asked = new URLSearchParams(location.search).get("study");
 
 /**
- * @param study kind of study on this page
+ * @param study kind of study on this page, or the kinds where there are several and the page's own state says which
  * @param form element whose changes can be taken back
  * @param capture gives what the page is set to
  * @param restore sets the page, without running anything
@@ -14,6 +14,7 @@ export const asked = new URLSearchParams(location.search).get("study");
  * @param steps whether steps back are taken here; a page may have its own
  */
 export function studies(study, form, capture, restore, run, steps = true) {
+  const kinds = [study].flat();
   const state = { file: "", version: "", past: [], last: capture() };
   const choice = make("select", { id: "study-file" });
   const undo = make("button", { id: "undo", type: "button", disabled: true }, "Undo");
@@ -22,7 +23,7 @@ export function studies(study, form, capture, restore, run, steps = true) {
   byId("study").replaceChildren(make("label", {}, "Study ", choice), ...(steps ? [undo] : []), make("label", {}, "Save study as ", name), saver);
 
   async function list(current) {
-    const all = (await get("/api/studies")).studies.filter((s) => s.study === study || !s.study);
+    const all = (await get("/api/studies")).studies.filter((s) => kinds.includes(s.study) || !s.study);
     choice.replaceChildren(make("option", { value: "" }, "none"), ...all.map((s) => make("option", { value: s.file }, s.name)));
     choice.value = current;
   }
@@ -38,7 +39,7 @@ export function studies(study, form, capture, restore, run, steps = true) {
     calmConflict();
     try {
       const opened = await get("/api/study?name=" + encodeURIComponent(file));
-      if (opened.study !== study) {
+      if (!kinds.includes(opened.study)) {
         throw new Refused(422, { problems: [opened.name + " is a study of another page: " + opened.study] });
       }
       await restore(opened);
@@ -54,7 +55,7 @@ export function studies(study, form, capture, restore, run, steps = true) {
   async function save(as, version) {
     calm();
     try {
-      const saved = await post("/api/study", { ...capture(), name: as.replace(/^studies\/|\.toml$/g, "").replaceAll("-", " "), study, as, version });
+      const saved = await post("/api/study", { study: kinds[0], ...capture(), name: as.replace(/^studies\/|\.toml$/g, "").replaceAll("-", " "), as, version });
       calmConflict();
       Object.assign(state, { file: saved.file, version: saved.version });
       await list(saved.file);

@@ -60,7 +60,7 @@ class LocalServerTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"/", "/together", "/explore", "/jacket", "/vehicle", "/claims"})
+    @ValueSource(strings = {"/", "/together", "/explore", "/studies", "/jacket", "/vehicle", "/claims"})
     void everyPageIsServedWithAStrictPolicy(String path) {
         HttpResponse<String> page = served.get(path);
         assertThat(page.statusCode()).isEqualTo(200);

@@ -102,16 +102,10 @@ class SearchRunsTest {
     /** Of an engine of given thrust the mass flow is thrust over impulse: their indices are alike. */
     @Test
     void indicesTellWhatMattersAndHowManyClose() {
-        CasePaths paths = DUNLIN.paths();
-        SensitivityResult result = new SensitivityRuns()
-                .run(
-                        DUNLIN,
-                        paths.space(VARY),
-                        paths.figures("--figures", List.of("isp_vacuum_s", "engine.mass_flow_kg_s")),
-                        32,
-                        1,
-                        Progress.NONE,
-                        () -> false);
+        Question asked = new QuestionText(
+                        VARY, List.of(), List.of(), List.of(), List.of("isp_vacuum_s", "engine.mass_flow_kg_s"))
+                .sensitivity(DUNLIN);
+        SensitivityResult result = new SensitivityRuns().run(asked, 32, 1, Progress.NONE, () -> false);
         assertThat(result.evaluations()).isEqualTo(8 * 4 * 4);
         assertThat(result.shareThatCloses()).isEqualTo(1);
         assertThat(result.failures()).isEmpty();
