@@ -151,7 +151,9 @@ public record StudyFile(
     }
 
     private static <T> List<String> texts(InputTable root, Input<T> input) {
-        T value = root.read(input);
+        T value = input.silence() == Input.Silence.COMPUTED
+                ? root.find(input).orElseGet(() -> input.kind().placeholder())
+                : root.read(input);
         return value instanceof List<?> list
                 ? list.stream().map(String::valueOf).toList()
                 : List.of(input.kind().text(value));

@@ -83,11 +83,12 @@ class StudyFileTest {
         StudyFile study = StudyFile.parse(
                 "s.toml",
                 "name = \"a\"\nstudy = \"optimise\"\ncases = [\"b\"]\nvary = [\"x.y=1..2 kN\"]\nmaximise = [\"f\"]\n"
-                        + "subject_to = [\"g<=2\", \"within_limits\"]\nstarts = 3\n");
+                        + "subject_to = [\"g<=2\", \"within_limits\"]\nstarts = 3\nevaluations = 90\n");
         assertThat(study.further())
                 .containsEntry("maximise", List.of("f"))
                 .containsEntry("subject_to", List.of("g<=2", "within_limits"))
                 .containsEntry("starts", List.of("3"))
+                .containsEntry("evaluations", List.of("90"))
                 .hasSize(3);
         assertThat(StudyFile.parse("x", study.text())).isEqualTo(study);
         assertThatThrownBy(() -> StudyFile.parse(

@@ -136,7 +136,7 @@ class SearchRoutesTest {
                 "\"study\":\"optimise\",\"maximise\":[\"isp_vacuum_s\"],\"starts\":[\"many\"]; starts is many",
                 "\"study\":\"sensitivity\"; figures is missing",
                 "\"study\":\"sample\",\"points\":[\"1000000\"]; points is 1000000",
-                "\"study\":\"sweep\"; has a page of its own",
+                "\"study\":\"sweep\",\"vary\":[\"engine.chamber_pressure=1..2MPa:3\"]; has a page of its own",
                 "\"study\":\"dream\"; a study is one of compare"
             })
     void whatCannotBeAskedIsRefusedInASentence(String further, String told) {

@@ -152,12 +152,14 @@ class ClaimsReaderTest {
                 witin = "1 kN"
                 [given]
                 "engine.chamber_presure" = "1 MPa"
+                "nozzle.area_ratio" = "40 K"
                 [prior."engine.mass"]
                 low = "1 kg"
                 high = "2 kg"
                 """);
         assertThat(String.join("\n", problems))
-                .contains("did you mean \"engine.isp_vacuum\"?")
+                .contains("claims.engine.isp_vacum is not an input or figure; did you mean \"engine.isp_vacuum\"?")
+                .contains("given.\"nozzle.area_ratio\" is \"40 K\"")
                 .contains("a mass such as")
                 .contains("write value and within, or low and high, or at_least, or at_most")
                 .contains("it must be above the lower end")
