@@ -89,7 +89,7 @@ class StudyFileTest {
                 .containsEntry("subject_to", List.of("g<=2", "within_limits"))
                 .containsEntry("starts", List.of("3"))
                 .containsEntry("evaluations", List.of("90"))
-                .hasSize(3);
+                .hasSize(4);
         assertThat(StudyFile.parse("x", study.text())).isEqualTo(study);
         assertThatThrownBy(() -> StudyFile.parse(
                         "s.toml", "name = \"a\"\nstudy = \"compare\"\ncases = [\"b\"]\nminimise = [\"f\"]\n"))
