@@ -7,13 +7,18 @@ import java.util.Locale;
 import java.util.function.DoubleFunction;
 
 /**
- * How engineers read a quantity: in which unit, to how many digits. Documents hold SI; people read bar, kN, MW, mm, rpm.
+ * How engineers read a quantity: in which unit, to how many digits. Documents hold SI; people read bar, kN, MW, mm, rpm, or
+ * what the {@link UnitSystem} of their choice has in place of those.
  *
  * @param siUnit SI unit of the value as text, empty for a plain number
- * @param unit unit that people read it in; empty for a plain number, and where the written number names its unit
- * @param writer number as written, of the value in SI
+ * @param metric unit that engineers of metric countries read it in; empty for a plain number, and where the written number
+ *     names its unit
+ * @param writer number as written in that unit, of the value in SI
  */
-public record Notation(String siUnit, String unit, DoubleFunction<String> writer) {
+public record Notation(String siUnit, String metric, DoubleFunction<String> writer) {
+
+    /** Significant digits in units that no notation is declared in (-). */
+    private static final int DIGITS = 4;
 
     /** Pressure in bar, to the digits that its size deserves. */
     public static final Notation PRESSURE = new Notation("Pa", "bar", Notation::bar);
@@ -29,10 +34,7 @@ public record Notation(String siUnit, String unit, DoubleFunction<String> writer
     public static final Notation MASS_FLOW = significant("kg/s", 4);
 
     /** Power in kW or MW; the number names the unit. */
-    public static final Notation POWER = new Notation(
-            "W",
-            "",
-            watt -> Math.abs(watt) < 1e6 ? significant(watt / 1e3, 4) + " kW" : significant(watt / 1e6, 4) + " MW");
+    public static final Notation POWER = new Notation("W", "", Notation::power);
 
     /** Rotational speed in revolutions per minute. */
     public static final Notation SPEED = new Notation("rad/s", "rpm", Notation::rpm);
@@ -64,6 +66,9 @@ public record Notation(String siUnit, String unit, DoubleFunction<String> writer
     /** Whole number. */
     public static final Notation COUNT = new Notation("", "", count -> Long.toString(Math.round(count)));
 
+    private static final Notation METRE = significant("m", 4);
+    private static final Notation KILOWATT = significant("W", "kW", 1e-3, 4);
+    private static final Notation MEGAWATT = significant("W", "MW", 1e-6, 4);
     private static final double BAR = 1.0e5;
     private static final double RPM = 60 / (2 * Math.PI);
 
@@ -93,7 +98,7 @@ public record Notation(String siUnit, String unit, DoubleFunction<String> writer
 
     /**
      * @param siUnit SI unit
-     * @param unit unit that people read it in
+     * @param unit metric unit that people read it in
      * @param scale value in that unit over value in SI, a power of ten
      * @param digits significant digits
      * @return the notation
@@ -104,7 +109,7 @@ public record Notation(String siUnit, String unit, DoubleFunction<String> writer
 
     /**
      * @param siUnit SI unit
-     * @param unit unit that people read it in
+     * @param unit metric unit that people read it in
      * @param scale value in that unit over value in SI, a power of ten
      * @param decimals digits after the point
      * @return the notation
@@ -131,6 +136,20 @@ public record Notation(String siUnit, String unit, DoubleFunction<String> writer
         };
     }
 
+    /** @return unit that the reader of this thread reads it in; empty where the written number is plain or names it */
+    public String unit() {
+        return UnitSystem.chosen().unit(metric);
+    }
+
+    /** @return unit and size of the numbers on an axis: of power MW, of shares and margins per cent */
+    public Scale axis() {
+        if (equals(PERCENT) || equals(MARGIN)) {
+            return new Scale("%", 0.01);
+        }
+        String whole = equals(POWER) ? "MW" : metric;
+        return whole.isEmpty() ? new Scale("", 1) : Scale.of(whole);
+    }
+
     /** @return the same, where the written number names its unit itself */
     public Notation namingUnit() {
         return new Notation(siUnit, "", this::writeWithUnit);
@@ -141,7 +160,10 @@ public record Notation(String siUnit, String unit, DoubleFunction<String> writer
      * @return the number without its unit, unless only the number tells the unit
      */
     public String write(double value) {
-        return writer.apply(value);
+        String unit = unit();
+        return unit.equals(metric)
+                ? writer.apply(value)
+                : significant(Scale.exact(unit).of(value), DIGITS);
     }
 
     /**
@@ -149,7 +171,20 @@ public record Notation(String siUnit, String unit, DoubleFunction<String> writer
      * @return number and unit
      */
     public String writeWithUnit(double value) {
-        return unit.isEmpty() ? write(value) : write(value) + " " + unit;
+        return metric.isEmpty() ? write(value) : write(value) + " " + unit();
+    }
+
+    /**
+     * @param value value in SI
+     * @param digits significant digits, where the notation names one unit for every size
+     * @return number and unit
+     */
+    public String writeWithUnit(double value, int digits) {
+        if (metric.isEmpty()) {
+            return siUnit.isEmpty() ? significant(value, digits) : writeWithUnit(value);
+        }
+        double number = unit().equals(siUnit) ? value : Scale.exact(unit()).of(value);
+        return significant(number, digits) + " " + unit();
     }
 
     /**
@@ -198,6 +233,10 @@ public record Notation(String siUnit, String unit, DoubleFunction<String> writer
     }
 
     private static String metre(double metre) {
-        return Math.abs(metre) < 10 ? LENGTH.writeWithUnit(metre) : significant(metre, 4) + " m";
+        return (Math.abs(metre) < 10 ? LENGTH : METRE).writeWithUnit(metre);
+    }
+
+    private static String power(double watt) {
+        return (Math.abs(watt) < 1e6 ? KILOWATT : MEGAWATT).writeWithUnit(watt);
     }
 }

@@ -142,6 +142,7 @@ final class UnitExpression {
         map.put("degC", CELSIUS);
         map.put("°C", CELSIUS);
         map.put("degR", KELVIN.multiply(5).divide(9));
+        map.put("°R", KELVIN.multiply(5).divide(9));
         map.put("degF", KELVIN.multiply(5).divide(9).shift(459.67));
         map.put("°F", KELVIN.multiply(5).divide(9).shift(459.67));
         map.put("L", LITRE);
@@ -156,6 +157,7 @@ final class UnitExpression {
         map.put("psia", poundForce.divide(inch.pow(2)));
         map.put("in", inch);
         map.put("ft", METRE.multiply(0.3048));
+        map.put("nmi", METRE.multiply(1852));
         map.put("lb", pound);
         map.put("lbm", pound);
         map.put("lbf", poundForce);

@@ -17,6 +17,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -58,10 +60,11 @@ public final class EngineAnswer {
 
     /**
      * @param balance balanced engine
+     * @param before the same without its changes, if it has any and closes without them
      * @return its charts
      */
-    public static Map<String, Object> charts(EngineBalance balance) {
-        EngineCharts charts = new EngineCharts(balance, "chart");
+    public static Map<String, Object> charts(EngineBalance balance, Optional<EngineBalance> before) {
+        EngineCharts charts = new EngineCharts(balance, "chart", before);
         List<Map<String, Object>> figures = new ArrayList<>();
         figures.add(figure(charts.pressures()));
         if (!balance.shafts().isEmpty()) {
@@ -75,16 +78,17 @@ public final class EngineAnswer {
 
     /**
      * @param balance balanced engine
+     * @param before the same without its changes, if it has any and closes without them
      * @return what its jackets do; a note alone if it has none
      */
-    public static Map<String, Object> cooling(EngineBalance balance) {
+    public static Map<String, Object> cooling(EngineBalance balance, Optional<EngineBalance> before) {
         Map<String, Object> map = new LinkedHashMap<>();
         map.put("name", balance.concept().name());
         if (balance.cooling().isEmpty()) {
             map.put("note", balance.concept().name() + " has no cooling jacket.");
             return map;
         }
-        EngineCharts charts = new EngineCharts(balance, "jacket");
+        EngineCharts charts = new EngineCharts(balance, "jacket", before);
         List<Map<String, Object>> figures = new ArrayList<>();
         List<Map<String, Object>> tables = new ArrayList<>();
         for (JacketResult jacket : balance.cooling()) {
@@ -163,6 +167,14 @@ public final class EngineAnswer {
         return limits;
     }
 
+    /** An input in the units of the reader; words as they stand. */
+    private static String read(InputValue input) {
+        OptionalDouble number = input.number();
+        return number.isPresent() && !input.unit().isEmpty()
+                ? Notation.ofUnit(input.unit()).writeWithUnit(number.getAsDouble(), 5)
+                : input.value();
+    }
+
     /**
      * @param inputs inputs of a concept or vehicle
      * @param text text of its file
@@ -186,7 +198,7 @@ public final class EngineAnswer {
             String change = changes.getOrDefault(input.key(), file);
             map.put("written", change.isEmpty() ? writing.apply(input) : change);
             map.put("file", file);
-            map.put("si", input.si());
+            map.put("read", read(input));
             map.put("given", input.given());
             map.put("source", input.source());
             List<String> words = input.input().kind().names();

@@ -9,6 +9,7 @@ import dev.penstock.claims.file.ClaimsFile;
 import dev.penstock.claims.file.ClaimsReader;
 import dev.penstock.claims.likelihood.Workshop;
 import dev.penstock.fluids.FluidLibrary;
+import dev.penstock.quantities.UnitSystem;
 import dev.penstock.reports.claims.JudgementView;
 import dev.penstock.reports.text.Software;
 import dev.penstock.study.EngineRuns;
@@ -118,7 +119,7 @@ final class ClaimsRoutes implements AutoCloseable {
     private void report(Context request) {
         Judgement judgement = judgements.soFar(request.pathParam("id"));
         String name = FinishedReports.fileName(judgement.name() + "-judged");
-        String html = JudgementView.html(judgement, software);
+        String html = UnitSystem.METRIC.reading(() -> JudgementView.html(judgement, software));
         LocalServer.json(
                 request,
                 Map.of(

@@ -9,10 +9,12 @@ import dev.penstock.cycles.questions.EngineStudy;
 import dev.penstock.cycles.reading.ConceptReader;
 import dev.penstock.cycles.reading.CycleSwitch;
 import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.errors.PenstockException;
 import dev.penstock.errors.Warning;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.input.InputValue;
 import dev.penstock.provenance.Trail;
+import dev.penstock.quantities.Notation;
 import dev.penstock.reports.concept.ConceptPage;
 import dev.penstock.reports.concept.FeedAnswer;
 import dev.penstock.reports.page.TrailView;
@@ -31,7 +33,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 
 /** Opens, reads, balances, reports and saves one concept. The text under change lives in the browser until it is saved. */
 final class EngineRoutes {
@@ -88,9 +90,9 @@ final class EngineRoutes {
         routes.post("/api/inputs", this::inputs);
         routes.post("/api/cycle", this::cycle);
         routes.post("/api/balance", this::balance);
-        routes.post("/api/flow", request -> answer(request, EngineAnswer::flow));
-        routes.post("/api/charts", request -> answer(request, EngineAnswer::charts));
-        routes.post("/api/cooling", request -> answer(request, EngineAnswer::cooling));
+        routes.post("/api/flow", request -> answer(request, false, (balance, before) -> EngineAnswer.flow(balance)));
+        routes.post("/api/charts", request -> answer(request, true, EngineAnswer::charts));
+        routes.post("/api/cooling", request -> answer(request, true, EngineAnswer::cooling));
         routes.post("/api/why", this::why);
         routes.post("/api/report", this::report);
         routes.post("/api/figures", this::figures);
@@ -146,20 +148,36 @@ final class EngineRoutes {
         RequestBody body = RequestBody.of(request);
         Question question = Question.of(body);
         Concept concept = concept(question);
-        Map<String, Object> map = new LinkedHashMap<>(workers.ask(
-                Asker.of(request, body),
-                study -> EngineAnswer.of(engine(question, concept, study).balance())));
+        KnownEngine engine = workers.ask(Asker.of(request, body), study -> engine(question, concept, study));
+        Map<String, Object> map = new LinkedHashMap<>(EngineAnswer.of(engine.balance()));
         map.put("inputs", inputs(question, concept));
         LocalServer.json(request, map);
     }
 
     /** Draws what has just been balanced; the balance itself is made only if it is not known any more. */
-    private void answer(Context request, Function<EngineBalance, Map<String, Object>> part) {
+    private void answer(
+            Context request,
+            boolean overlaid,
+            BiFunction<EngineBalance, Optional<EngineBalance>, Map<String, Object>> part) {
         RequestBody body = RequestBody.of(request);
         Question question = Question.of(body);
         Asker asker = Asker.of(request, body);
         KnownEngine engine = engine(question, asker);
-        LocalServer.json(request, workers.draw(asker, () -> part.apply(engine.balance())));
+        Optional<EngineBalance> before = overlaid ? unchanged(question, asker) : Optional.empty();
+        LocalServer.json(request, workers.draw(asker, () -> part.apply(engine.balance(), before)));
+    }
+
+    /** The engine as its file has it, to be drawn behind the changed one; none where it does not close. */
+    private Optional<EngineBalance> unchanged(Question question, Asker asker) {
+        if (question.changes().isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(engine(new Question(question.name(), question.text(), Map.of()), asker)
+                    .balance());
+        } catch (PenstockException e) {
+            return Optional.empty();
+        }
     }
 
     /** @return the engine of a question; the text is read and balanced only if it is not known any more */
@@ -206,7 +224,22 @@ final class EngineRoutes {
         if (!trail.has(path)) {
             throw new Refusal(404, "nothing is known about the number " + path);
         }
-        return new TrailView(trail, warnings).json(path, 1);
+        Map<String, Object> step = new TrailView(trail, warnings).json(path, 1);
+        step.put("shown", shown(trail, path));
+        if (step.get("inputs") instanceof List<?> inputs) {
+            step.put(
+                    "inputs",
+                    trail.entry(path).orElseThrow().inputs().stream()
+                            .limit(inputs.size())
+                            .map(input -> Map.of("path", input, "shown", shown(trail, input)))
+                            .toList());
+        }
+        return step;
+    }
+
+    private static String shown(Trail trail, String path) {
+        Trail.Entry entry = trail.entry(path).orElseThrow();
+        return Notation.ofUnit(entry.unit()).writeWithUnit(entry.value(), 6);
     }
 
     private void report(Context request) {

@@ -2,6 +2,7 @@ package dev.penstock.app.web;
 
 import dev.penstock.cycles.reading.ConceptReader;
 import dev.penstock.fluids.FluidLibrary;
+import dev.penstock.quantities.UnitSystem;
 import dev.penstock.reports.text.JsonText;
 import dev.penstock.reports.text.Software;
 import dev.penstock.study.EngineRuns;
@@ -12,6 +13,7 @@ import io.javalin.http.Context;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
 import org.eclipse.jetty.server.HttpConfiguration;
@@ -33,6 +35,8 @@ public final class LocalServer implements AutoCloseable {
     static final Duration REQUEST_PATIENCE = Duration.ofSeconds(5);
 
     private static final int LONG_WORK = 20;
+    /** Cookie with the units that this browser's reader has chosen. */
+    static final String UNITS = "penstock-units";
 
     private final Javalin server;
     private final Gate gate = new Gate();
@@ -86,6 +90,8 @@ public final class LocalServer implements AutoCloseable {
             config.jetty.addConnector((jetty, http) -> connector(jetty, http, settings.port()));
             RoutesConfig routes = config.routes;
             routes.before(gate::check);
+            routes.before(request ->
+                    UnitSystem.named(Optional.ofNullable(request.cookie(UNITS)).orElse("")).choose());
             pages(new Site(), routes);
             engines.addTo(routes);
             new StudyRoutes(workspace, reader, workers, sweeps).addTo(routes);

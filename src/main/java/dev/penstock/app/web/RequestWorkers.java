@@ -3,6 +3,7 @@ package dev.penstock.app.web;
 import dev.penstock.cycles.questions.EngineStudy;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.numerics.Cancellation;
+import dev.penstock.quantities.UnitSystem;
 import dev.penstock.study.EngineRuns;
 import java.time.Duration;
 import java.util.LinkedHashMap;
@@ -109,7 +110,7 @@ final class RequestWorkers implements AutoCloseable {
     }
 
     /**
-     * Does work that needs no study.
+     * Does work that needs no study; what it writes is in the units of who asks.
      *
      * @param asker who asks
      * @param work what to do
@@ -118,7 +119,10 @@ final class RequestWorkers implements AutoCloseable {
      * @throws Refusal with status 409 if the page has asked anew meanwhile, 503 if too much waits, 504 if time runs out
      */
     <T> T draw(Asker asker, Supplier<T> work) {
-        return opened(asker, question -> answerOf(drawing.submit(() -> stoppable(question, work)), question));
+        UnitSystem units = UnitSystem.chosen();
+        return opened(
+                asker,
+                question -> answerOf(drawing.submit(() -> stoppable(question, () -> units.reading(work))), question));
     }
 
     /** As {@link #draw}, for papers; with status 503 at once if {@value #MOST_PAPERS} are printed or wait already. */

@@ -1,6 +1,7 @@
 package dev.penstock.app.web;
 
 import dev.penstock.claims.answer.JudgeEffort;
+import dev.penstock.quantities.UnitSystem;
 import dev.penstock.reports.chart.Ink;
 import freemarker.cache.ClassTemplateLoader;
 import freemarker.core.HTMLOutputFormat;
@@ -12,6 +13,7 @@ import java.io.InputStream;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -62,6 +64,10 @@ final class Site {
                             Map.of(
                                     "pages", PAGES.stream().map(Page::map).toList(),
                                     "here", page.map(),
+                                    "units",
+                                            Arrays.stream(UnitSystem.values())
+                                                    .map(u -> Map.of("id", u.id(), "title", u.title()))
+                                                    .toList(),
                                     "usual_samples", JudgeEffort.USUAL.samples()),
                             out);
         } catch (IOException e) {

@@ -9,6 +9,7 @@ import dev.penstock.cycles.reading.ConceptReader;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.input.InputValue;
 import dev.penstock.provenance.Trail;
+import dev.penstock.quantities.UnitSystem;
 import dev.penstock.reports.text.Software;
 import dev.penstock.reports.vehicle.VehicleView;
 import dev.penstock.study.VehicleRuns;
@@ -52,7 +53,8 @@ final class VehicleRoutes implements AutoCloseable {
             VehicleSizing sizing,
             Optional<FlownSizing> flown,
             Map<String, EngineBalance> engines,
-            List<Map<String, Object>> inputs) {
+            Question question,
+            VehiclePlan plan) {
 
         Optional<AscentResult> flight() {
             return flown.map(FlownSizing::ascent);
@@ -62,7 +64,7 @@ final class VehicleRoutes implements AutoCloseable {
             Map<String, Object> map = new VehicleAnswer(
                             sizing, flight(), flown.map(FlownSizing::warnings).orElse(sizing.warnings()))
                     .map();
-            map.put("inputs", inputs);
+            map.put("inputs", inputs(question, plan));
             return map;
         }
     }
@@ -135,7 +137,7 @@ final class VehicleRoutes implements AutoCloseable {
         return workers.ask(Asker.of(request, body), study -> {
             Map<Path, EngineBalance> balances = balances(plan, study);
             VehicleSizing sizing = VehicleRuns.size(plan, balances);
-            return new Sized(sizing, Optional.empty(), byName(balances), inputs(question, plan));
+            return new Sized(sizing, Optional.empty(), byName(balances), question, plan);
         });
     }
 
@@ -191,7 +193,7 @@ final class VehicleRoutes implements AutoCloseable {
                             throw new CancellationException();
                         }
                     });
-            return new Sized(flown.sizing(), Optional.of(flown), byName(balances), inputs(question, plan));
+            return new Sized(flown.sizing(), Optional.of(flown), byName(balances), question, plan);
         });
         LocalServer.json(request, Map.of("id", id));
     }
@@ -200,9 +202,11 @@ final class VehicleRoutes implements AutoCloseable {
         RequestBody body = RequestBody.of(request);
         Sized sized = flownOrSized(request, body);
         Asker asker = Asker.of(request);
-        String html = workers.draw(asker, () -> sized.flown()
-                .map(f -> VehicleView.html(f, software))
-                .orElseGet(() -> VehicleView.html(sized.sizing(), software)));
+        String html = workers.draw(
+                asker,
+                () -> UnitSystem.METRIC.reading(() -> sized.flown()
+                        .map(f -> VehicleView.html(f, software))
+                        .orElseGet(() -> VehicleView.html(sized.sizing(), software))));
         String name =
                 FinishedReports.fileName("vehicle-" + sized.sizing().plan().name());
         LocalServer.json(request, Map.of("id", finished.put(asker, name, html, body.text("form"))));

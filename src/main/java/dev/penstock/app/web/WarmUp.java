@@ -11,6 +11,7 @@ import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.reports.text.JsonText;
 import dev.penstock.vehicle.plan.VehicleInputs;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 
 /**
@@ -54,7 +55,7 @@ final class WarmUp {
             EngineBalance balance = workers.ask(ASKER, study -> study.balance(example));
             JsonText.compact(EngineAnswer.of(balance));
             workers.draw(
-                    ASKER, () -> Map.of("flow", EngineAnswer.flow(balance), "charts", EngineAnswer.charts(balance)));
+                    ASKER, () -> Map.of("flow", EngineAnswer.flow(balance), "charts", EngineAnswer.charts(balance, Optional.empty())));
             return true;
         } catch (PenstockException | Refusal e) {
             return false;

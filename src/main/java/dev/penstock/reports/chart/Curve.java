@@ -9,9 +9,10 @@ import java.util.List;
  * @param ink colour
  * @param dashed whether it is drawn dashed
  * @param marks whether its points are marked
+ * @param before whether it shows what was before a change: thin, dotted, not in the legend
  * @param points points in drawing order
  */
-public record Curve(String name, Ink ink, boolean dashed, boolean marks, List<Point> points) {
+public record Curve(String name, Ink ink, boolean dashed, boolean marks, boolean before, List<Point> points) {
 
     /**
      * A point of a curve.
@@ -34,16 +35,21 @@ public record Curve(String name, Ink ink, boolean dashed, boolean marks, List<Po
      * @param points points in drawing order
      */
     public Curve(String name, Ink ink, boolean dashed, List<Point> points) {
-        this(name, ink, dashed, false, points);
+        this(name, ink, dashed, false, false, points);
     }
 
     /** @return this line with its points marked */
     public Curve marked() {
-        return new Curve(name, ink, dashed, true, points);
+        return new Curve(name, ink, dashed, true, before, points);
     }
 
     /** @return this line without an entry in the legend */
     public Curve unnamed() {
-        return new Curve("", ink, dashed, marks, points);
+        return new Curve("", ink, dashed, marks, before, points);
+    }
+
+    /** @return this line as what was before a change */
+    public Curve asBefore() {
+        return new Curve(name + ", before", ink, dashed, marks, true, points);
     }
 }

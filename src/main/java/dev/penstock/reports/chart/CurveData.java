@@ -25,6 +25,7 @@ final class CurveData {
      * @param plot the plot, as drawn
      * @param info where it was drawn
      * @param panels what it shows
+     * @param marks upright lines
      * @return the drawing with its numbers
      */
     static String into(
@@ -32,8 +33,16 @@ final class CurveData {
             String xLabel,
             CombinedDomainXYPlot plot,
             ChartRenderingInfo info,
-            List<LineChart.Panel> panels) {
-        StringBuilder json = new StringBuilder("{\"x\":{");
+            List<LineChart.Panel> panels,
+            List<LineChart.Mark> marks) {
+        Rectangle2D whole = info.getPlotInfo().getPlotArea();
+        StringBuilder json = new StringBuilder("{\"top\":" + number(whole.getMinY()) + ",\"bottom\":"
+                + number(whole.getMaxY()) + ",\"marks\":[");
+        for (int i = 0; i < marks.size(); i++) {
+            json.append(i == 0 ? "" : ",").append("{\"at\":").append(number(marks.get(i).at()));
+            json.append(",\"label\":").append(text(marks.get(i).label())).append('}');
+        }
+        json.append("],\"x\":{");
         ValueAxis domain = plot.getDomainAxis();
         Rectangle2D first = info.getPlotInfo().getSubplotInfo(0).getDataArea();
         json.append("\"label\":").append(text(xLabel)).append(',');
@@ -52,6 +61,13 @@ final class CurveData {
             for (int k = 0; k < panel.curves().size(); k++) {
                 curve(json.append(k == 0 ? "" : ","), panel.curves().get(k));
             }
+            json.append("],\"levels\":[");
+            for (int k = 0; k < panel.levels().size(); k++) {
+                LineChart.Level level = panel.levels().get(k);
+                json.append(k == 0 ? "" : ",").append("{\"at\":").append(number(level.at()));
+                json.append(",\"label\":").append(text(level.label()));
+                json.append(",\"ink\":").append(text(level.ink().css())).append('}');
+            }
             json.append("]}");
         }
         json.append("]}");
@@ -66,7 +82,10 @@ final class CurveData {
     }
 
     private static void curve(StringBuilder json, Curve curve) {
-        json.append("{\"name\":").append(text(curve.name())).append(",\"points\":[");
+        json.append("{\"name\":").append(text(curve.name()));
+        json.append(",\"ink\":").append(text(curve.ink().css()));
+        json.append(",\"line\":").append(text(curve.before() ? "dotted" : curve.dashed() ? "dashed" : ""));
+        json.append(",\"points\":[");
         boolean more = false;
         for (Curve.Point p : curve.points()) {
             json.append(more ? "," : "").append('[').append(number(p.x())).append(',');

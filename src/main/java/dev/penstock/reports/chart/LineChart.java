@@ -109,6 +109,8 @@ public final class LineChart {
     private static final BasicStroke SOLID = new BasicStroke(2.2f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
     private static final BasicStroke DASHED =
             new BasicStroke(2.2f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1f, new float[] {7, 4}, 0);
+    private static final BasicStroke DOTTED =
+            new BasicStroke(1.3f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1f, new float[] {1.6f, 3}, 0);
     private static final BasicStroke THIN_DASHES =
             new BasicStroke(1.4f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1f, new float[] {3, 3}, 0);
     private static final Ellipse2D DOT = new Ellipse2D.Double(-3.5, -3.5, 7, 7);
@@ -163,7 +165,7 @@ public final class LineChart {
         ChartRenderingInfo info = new ChartRenderingInfo();
         JFreeChart chart = new JFreeChart(null, ChartFont.bold(13), plot, true);
         return CurveData.into(
-                ChartSvg.draw(chart, id, title, ChartSvg.WIDTH, height, info), xLabel, plot, info, panels);
+                ChartSvg.draw(chart, id, title, ChartSvg.WIDTH, height, info), xLabel, plot, info, panels, marks);
     }
 
     private static IntervalMarker marker(Shade shade) {
@@ -248,14 +250,14 @@ public final class LineChart {
         renderer.setLegendLine(new java.awt.geom.Line2D.Double(-13, 0, 13, 0));
         for (int i = 0; i < panel.curves().size(); i++) {
             Curve curve = panel.curves().get(i);
-            boolean named = !curve.name().isEmpty();
+            boolean named = !curve.name().isEmpty() && !curve.before();
             XYSeries series = new XYSeries(named ? curve.name() : "line " + i, false, true);
             renderer.setSeriesVisibleInLegend(i, named);
             curve.points()
                     .forEach(point -> series.add(point.x(), Double.isFinite(point.y()) ? (Double) point.y() : null));
             data.addSeries(series);
             renderer.setSeriesPaint(i, curve.ink().color());
-            renderer.setSeriesStroke(i, curve.dashed() ? DASHED : SOLID);
+            renderer.setSeriesStroke(i, curve.before() ? DOTTED : curve.dashed() ? DASHED : SOLID);
             if (curve.points().size() == 1 || curve.marks()) {
                 renderer.setSeriesShape(i, DOT);
                 renderer.setSeriesShapesVisible(i, true);

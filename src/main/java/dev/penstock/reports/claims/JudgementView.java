@@ -203,7 +203,7 @@ public final class JudgementView {
 
     private static PairChart.Series series(Judgement.Series s) {
         String unit = s.notation().unit().isEmpty() ? "" : " (" + s.notation().unit() + ")";
-        return new PairChart.Series(s.path() + unit, s.values(), s.notation().writer());
+        return new PairChart.Series(s.path() + unit, s.values(), s.notation()::write);
     }
 
     private static PageSection figures(Judgement j) {

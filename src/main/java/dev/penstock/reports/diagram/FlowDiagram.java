@@ -157,11 +157,11 @@ public final class FlowDiagram {
     }
 
     private static String upper(Station station) {
-        return Notation.PRESSURE.write(station.pressure()) + " bar · "
-                + Notation.TEMPERATURE.write(station.temperature()) + " K";
+        return Notation.PRESSURE.writeWithUnit(station.pressure()) + " · "
+                + Notation.TEMPERATURE.writeWithUnit(station.temperature());
     }
 
     private static String lower(Station station) {
-        return Notation.MASS_FLOW.write(station.massFlow()) + " kg/s";
+        return Notation.MASS_FLOW.writeWithUnit(station.massFlow());
     }
 }

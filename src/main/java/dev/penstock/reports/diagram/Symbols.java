@@ -52,8 +52,8 @@ final class Symbols {
             case JACKET -> Notation.POWER.write(component.heatIn()) + " heat";
             case GAS_GENERATOR, PREBURNER, CHAMBER -> {
                 Station station = outlet.apply(component);
-                yield Notation.PRESSURE.write(station.pressure()) + " bar, "
-                        + Notation.TEMPERATURE.write(station.temperature()) + " K";
+                yield Notation.PRESSURE.writeWithUnit(station.pressure()) + ", "
+                        + Notation.TEMPERATURE.writeWithUnit(station.temperature());
             }
             default -> "";
         };

@@ -4,6 +4,7 @@ import dev.penstock.provenance.FigureTable;
 import dev.penstock.provenance.Place;
 import dev.penstock.provenance.Trail;
 import dev.penstock.quantities.Notation;
+import dev.penstock.quantities.Scale;
 import dev.penstock.reports.chart.Drawing;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.SpanChart;
@@ -76,7 +77,7 @@ public final class VehicleTables {
         }
         bar(bars, "payload", at, vehicle.payload(), Ink.GAIN);
         return new Drawing(
-                SpanChart.svg("v-mass", "Start mass by part", "mass (t)", true, bars),
+                SpanChart.svg("v-mass", "Start mass by part", Scale.of("t").label("mass"), true, bars),
                 "How the start mass adds up, lowest stage first.",
                 false);
     }
@@ -90,7 +91,9 @@ public final class VehicleTables {
     }
 
     private static double bar(List<SpanChart.Bar> bars, String label, double from, double mass, Ink ink) {
-        bars.add(new SpanChart.Bar(label, from / 1e3, (from + mass) / 1e3, ink, Notation.TONNES.writeWithUnit(mass)));
+        Scale tonnes = Scale.of("t");
+        bars.add(new SpanChart.Bar(
+                label, tonnes.of(from), tonnes.of(from + mass), ink, Notation.TONNES.writeWithUnit(mass)));
         return from + mass;
     }
 
@@ -144,7 +147,12 @@ public final class VehicleTables {
      * @return size of every tank
      */
     public static PageTable tanks(VehicleSizing v) {
-        PageTable table = PageTable.titled("Tanks", "<tank", "volume (m³)", "diameter (m)", "length (m)")
+        PageTable table = PageTable.titled(
+                        "Tanks",
+                        "<tank",
+                        Scale.of("m³").label("volume"),
+                        Scale.of("m").label("diameter"),
+                        Scale.of("m").label("length"))
                 .table();
         for (FigureTable.Placed<StageSizing> stage : StageFigures.STAGES.placed("stages", v.stages())) {
             StageSizing s = stage.thing();
@@ -199,6 +207,6 @@ public final class VehicleTables {
     }
 
     private static String kilograms(double mass) {
-        return Notation.significant(mass, 4);
+        return Notation.significant("kg", 4).write(mass);
     }
 }

@@ -1,6 +1,7 @@
 package dev.penstock.reports.vehicle;
 
 import dev.penstock.provenance.CheckFigures;
+import dev.penstock.quantities.Scale;
 import dev.penstock.reports.chart.Curve;
 import dev.penstock.reports.chart.Drawing;
 import dev.penstock.reports.chart.Ink;
@@ -88,15 +89,17 @@ public final class FlightView {
     }
 
     private static Drawing path(AscentResult a) {
+        Scale height = Scale.of("km");
+        Scale speed = Scale.of("km/s");
         List<LineChart.Panel> panels = List.of(
-                panel("altitude (km)", curve(a, "altitude", Ink.OXIDIZER, false, p -> p.altitude() / 1e3)),
+                panel(height.label("altitude"), curve(a, "altitude", Ink.OXIDIZER, false, p -> height.of(p.altitude()))),
                 new LineChart.Panel(
-                        "speed (km/s)",
+                        speed.label("speed"),
                         1,
                         true,
                         List.of(
-                                curve(a, "against the stars", Ink.GAS, false, p -> p.inertialSpeed() / 1e3),
-                                curve(a, "through the air", Ink.FUEL, true, p -> p.airSpeed() / 1e3))),
+                                curve(a, "against the stars", Ink.GAS, false, p -> speed.of(p.inertialSpeed())),
+                                curve(a, "through the air", Ink.FUEL, true, p -> speed.of(p.airSpeed())))),
                 new LineChart.Panel(
                         "angle (deg)",
                         1,
@@ -111,11 +114,15 @@ public final class FlightView {
     }
 
     private static Drawing loads(AscentResult a) {
+        Scale pressure = Scale.of("kPa");
+        Scale acceleration = Scale.of("m/s²");
         List<LineChart.Panel> panels = List.of(
                 panel(
-                        "dynamic pressure (kPa)",
-                        curve(a, "dynamic pressure", Ink.OXIDIZER, false, p -> p.dynamicPressure() / 1e3)),
-                panel("acceleration (m/s²)", curve(a, "acceleration", Ink.GAS, false, AscentPoint::acceleration)),
+                        pressure.label("dynamic pressure"),
+                        curve(a, "dynamic pressure", Ink.OXIDIZER, false, p -> pressure.of(p.dynamicPressure()))),
+                panel(
+                        acceleration.label("acceleration"),
+                        curve(a, "acceleration", Ink.GAS, false, p -> acceleration.of(p.acceleration()))),
                 panel("specific impulse (s)", new Curve("specific impulse", Ink.GAIN, false, burning(a))),
                 panel("throttle (%)", curve(a, "throttle", Ink.STEEL, false, p -> 100 * p.throttle())));
         return new Drawing(

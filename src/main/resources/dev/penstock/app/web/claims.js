@@ -3,6 +3,7 @@ import { address, addressed, asFileName, byId, calm, choose, complain, get, keep
 import { calmConflict, notSaved } from "./conflict.js";
 import { editing, report } from "./panel.js";
 import { pictureTool } from "./picture.js";
+import { whenUnits } from "./units.js";
 
 const FOLDER = "claims/";
 const KINDS = { "value": "value ± error", "range": "between two ends", "at_least": "at least", "at_most": "at most" };
@@ -211,6 +212,7 @@ async function judge() {
     complain(error);
   } finally {
     state.judged = running;
+    state.judgedFor = asked;
     running = "";
     byId("judge").disabled = false;
     byId("stop").disabled = true;
@@ -221,7 +223,7 @@ async function judge() {
 const TONES = { consistent: "good", strained: "doubt", undecided: "doubt", contradicted: "bad", impossible: "bad" };
 
 async function answer(asked, rough) {
-  const judged = await get("/api/judgement/" + running + "/so-far");
+  const judged = await get("/api/judgement/" + (running || state.judged) + "/so-far");
   if (rough && state.shown === running + "whole") {
     return;
   }
@@ -286,6 +288,12 @@ byId("saveas").addEventListener("click", () => {
 byId("report").addEventListener("click", () => report("/api/judgement/" + (state.judged || running) + "/report", {}, fileName() + "-judged"));
 byId("judge").addEventListener("click", judge);
 byId("stop").addEventListener("click", () => post("/api/judgement/" + running + "/stop", {}).catch(complain));
+whenUnits(async () => {
+  await read();
+  if (state.judged && !running && state.shown) {
+    await answer(state.judgedFor, false).catch(complain);
+  }
+});
 pictureTool(byId("picture"), (values) => edit.set(Object.assign({}, ...values.map(asClaim))));
 
 try {

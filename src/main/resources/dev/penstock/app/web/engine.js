@@ -2,6 +2,7 @@
 import { address, addressed, asFileName, byId, calm, choose, complain, drawing, file, get, keep, make, place, post, Refused, say, table } from "./common.js";
 import { calmConflict, notSaved } from "./conflict.js";
 import { editing, figures, inputPanel, report, warnings } from "./panel.js";
+import { whenUnits } from "./units.js";
 import { opener } from "./why.js";
 
 const page = crypto.randomUUID();
@@ -322,6 +323,7 @@ byId("save").addEventListener("click", () => save(state.file, state.version));
 byId("saveas").addEventListener("click", saveAs);
 byId("report").addEventListener("click", () => report("/api/report", question(), fileName()));
 byId("text").addEventListener("click", text);
+whenUnits(() => { state.before = null; state.text && balance(); });
 byId("slides").addEventListener("click", slides);
 addEventListener("keydown", (e) => {
   if ((e.ctrlKey || e.metaKey) && e.key === "s") {

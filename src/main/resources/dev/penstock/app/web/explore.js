@@ -1,6 +1,7 @@
 // A sweep of one or two inputs: started, watched, stopped, shown.
 import { address, addressed, byId, calm, choose, complain, drawing, get, make, post, Refused, say, watch } from "./common.js";
 import { settings, studies } from "./study.js";
+import { whenUnits } from "./units.js";
 
 let text = "";
 let inputs = [];
@@ -126,6 +127,7 @@ byId("file").addEventListener("change", () => { changes = {}; settings(changes);
 byId("path1").addEventListener("change", () => suggest(1));
 byId("path2").addEventListener("change", () => { suggest(2); bands(); });
 byId("band").addEventListener("change", bands);
+whenUnits(() => byId("out").children.length && show(false).catch(complain));
 
 try {
   choose(byId("file"), (await get("/api/files")).concepts);

@@ -1,5 +1,6 @@
 // The cooling jacket of one concept.
 import { address, addressed, byId, calm, choose, complain, drawing, get, make, post, say, table } from "./common.js";
+import { whenUnits } from "./units.js";
 import { opener } from "./why.js";
 
 const page = crypto.randomUUID();
@@ -31,6 +32,8 @@ async function show() {
 }
 
 byId("file").addEventListener("change", () => { changes = {}; show(); });
+
+whenUnits(show);
 
 try {
   choose(byId("file"), (await get("/api/files")).concepts);

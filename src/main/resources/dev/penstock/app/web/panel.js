@@ -80,9 +80,9 @@ export function inputPanel(form, changed, first = []) {
     row.classList.toggle("changed", isChanged);
     back.hidden = !isChanged;
     back.dataset.file = input.file;
-    const si = !input.si || input.si === input.written ? "" : input.si;
+    const read = !input.read || input.read === input.written ? "" : input.read;
     const note = isChanged ? (input.file ? "changed, file: " + input.file : "added") : input.source;
-    row.querySelector("small").textContent = [si, note].filter(Boolean).join("; ");
+    row.querySelector("small").textContent = [read, note].filter(Boolean).join("; ");
     row.querySelector(".why").textContent = "";
   }
 

@@ -1,6 +1,7 @@
 // Concepts side by side.
 import { addressed, byId, calm, complain, get, make, post, say, takeAway } from "./common.js";
 import { settings, studies } from "./study.js";
+import { whenUnits } from "./units.js";
 import { opener } from "./why.js";
 
 const carried = new URLSearchParams(location.search).get("file");
@@ -89,6 +90,7 @@ function restore(study) {
 }
 
 byId("choice").addEventListener("submit", (e) => { e.preventDefault(); run(); });
+whenUnits(() => concepts.length && run());
 byId("only").addEventListener("change", (e) => { e.stopPropagation(); draw(); });
 
 try {

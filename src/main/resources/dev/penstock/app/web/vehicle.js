@@ -3,6 +3,7 @@ import { address, addressed, asFileName, byId, calm, choose, complain, drawing, 
 import { calmConflict, notSaved } from "./conflict.js";
 import { editing, figures, inputPanel, report, warnings } from "./panel.js";
 import { asked, studies } from "./study.js";
+import { whenUnits } from "./units.js";
 import { opener } from "./why.js";
 
 const page = crypto.randomUUID();
@@ -77,6 +78,12 @@ function buttons() {
   byId("fly").disabled = !state.shown || !byId("stop").disabled;
 }
 
+async function flown() {
+  const answer = await get("/api/flight/" + state.flight + "/result");
+  number++;
+  show(answer);
+}
+
 async function fly() {
   calm();
   try {
@@ -88,10 +95,8 @@ async function fly() {
     if (flight.failure) {
       return say("No flight.");
     }
-    const answer = await get("/api/flight/" + id + "/result");
-    number++;
     state.flight = id;
-    show(answer);
+    await flown();
     say("Flown.");
   } catch (error) {
     complain(error);
@@ -130,6 +135,7 @@ byId("report").addEventListener("click",
   () => report("/api/vehicle/report", question({ flight: state.flight }), "vehicle-" + fileName()));
 byId("fly").addEventListener("click", fly);
 byId("stop").addEventListener("click", (e) => post("/api/flight/" + e.target.dataset.flight + "/stop", {}).catch(complain));
+whenUnits(() => { state.shown = null; state.text && (state.flight ? flown() : size()); });
 byId("add").addEventListener("submit", (e) => {
   e.preventDefault();
   edit.change(byId("key").value.trim(), byId("value").value, "");

@@ -69,7 +69,7 @@ class SvgCanvasTest {
     }
 
     private static String chart(String id) {
-        Curve curve = new Curve("thrust", Ink.FUEL, true, true, List.of(new Curve.Point(0, 1), new Curve.Point(1, 2)));
+        Curve curve = new Curve("thrust", Ink.FUEL, true, List.of(new Curve.Point(0, 1), new Curve.Point(1, 2))).marked();
         LineChart.Panel panel = new LineChart.Panel("thrust (kN)", 1, true, List.of(curve));
         return LineChart.svg(
                 id,
