@@ -41,10 +41,10 @@ final class WatchList {
             "vehicle.diameter_m",
             "vehicle.height_m",
             "vehicle.tank_volume_m3",
-            "body.filling");
+            ClaimPaths.FILLING);
 
     /** What people outside cannot see or measure. */
-    static final List<String> HIDDEN = List.of("engine.impulse_efficiency", "vehicle.mass_ratio", "body.filling");
+    static final List<String> HIDDEN = List.of("engine.impulse_efficiency", "vehicle.mass_ratio", ClaimPaths.FILLING);
 
     private WatchList() {}
 

@@ -6,6 +6,7 @@ import dev.penstock.input.InputKind;
 import dev.penstock.input.Spelling;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.study.space.CaseFigures;
+import dev.penstock.vehicle.plan.MissionInputs;
 import dev.penstock.vehicle.plan.VehicleInputs;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,6 +22,10 @@ public final class ClaimPaths {
 
     private static final String VEHICLE = "vehicle.";
     private static final String BODY = "body.";
+    private static final String LOSSES = VEHICLE + MissionInputs.MISSION.key() + "." + MissionInputs.LOSSES.key() + ".";
+
+    /** How full a body of a stated shape is. */
+    public static final String FILLING = BODY + "filling";
 
     /** What people call a part in whose table no figure stands. */
     private static final Map<String, String> CALLED = Map.of(
@@ -42,6 +47,14 @@ public final class ClaimPaths {
      */
     public static boolean ofVehicle(String path) {
         return path.startsWith(VEHICLE) || path.startsWith(BODY);
+    }
+
+    /**
+     * @param path a path
+     * @return whether it is a loss of speed in the ascent, which has a name of the file's own
+     */
+    public static boolean ofLoss(String path) {
+        return path.startsWith(LOSSES);
     }
 
     /**

@@ -95,10 +95,12 @@ public final class ClaimsInputs {
                     FILLED)
             .ifWritten();
 
+    static final InputGroup PROPELLANTS = InputGroup.table("propellants", "Propellants", OXIDIZER, FUEL);
+
     /** A claims file. */
     public static final InputGroup FILE = InputGroup.table(
                     "", "Claims about an engine or a vehicle", NAME, DESCRIPTION, CYCLE, ABOUT)
-            .with(InputGroup.table("propellants", "Propellants", OXIDIZER, FUEL), CLAIMS, GIVEN, PRIOR, BODY);
+            .with(PROPELLANTS, CLAIMS, GIVEN, PRIOR, BODY);
 
     private ClaimsInputs() {}
 

@@ -22,8 +22,8 @@ import java.util.stream.Stream;
 /** Reads claims files. Everything that is wrong with one is reported together, with line, key, value and what is allowed. */
 public final class ClaimsReader {
 
-    private static final Set<String> TOP =
-            Set.of("name", "description", "cycle", "about", "propellants", "claims", "given", "prior", "body");
+    private static final List<String> TOP = ClaimsInputs.FILE.keys();
+    private static final String PROPELLANTS = ClaimsInputs.PROPELLANTS.key() + ".";
 
     private final FluidLibrary fluids;
 
@@ -57,9 +57,10 @@ public final class ClaimsReader {
     private static Map<String, String> placed(Map<String, String> changes) {
         Map<String, String> placed = new LinkedHashMap<>();
         changes.forEach((path, value) -> {
-            boolean propellant = path.equals("propellants.oxidizer") || path.equals("propellants.fuel");
-            boolean own = TOP.contains(KeyPath.keys(path).get(0)) && (!path.startsWith("propellants.") || propellant);
-            placed.put(own ? path : "given." + path, value);
+            boolean own = TOP.contains(KeyPath.keys(path).get(0));
+            boolean mixed = path.startsWith(PROPELLANTS)
+                    && !ClaimsInputs.PROPELLANTS.keys().contains(path.substring(PROPELLANTS.length()));
+            placed.put(own && !mixed ? path : ClaimsInputs.GIVEN.key() + "." + path, value);
         });
         return placed;
     }
@@ -72,30 +73,32 @@ public final class ClaimsReader {
         Optional<String> about = root.find(ClaimsInputs.ABOUT);
         about.filter(path -> ClaimPaths.figure(path).isEmpty()
                         && ClaimPaths.input(path).isEmpty())
-                .ifPresent(path -> root.problem("about", path, ClaimPaths.near(path)));
-        InputTable propellants = root.table("propellants");
+                .ifPresent(path -> root.problem(ClaimsInputs.ABOUT, path, ClaimPaths.near(path)));
+        InputTable propellants = root.table(ClaimsInputs.PROPELLANTS);
         List<String> oxidizers = propellants(propellants, ClaimsInputs.OXIDIZER);
         List<String> fuels = propellants(propellants, ClaimsInputs.FUEL);
         Map<String, String> given = new LinkedHashMap<>();
-        given(root.table("given"), "", given);
+        given(root.table(ClaimsInputs.GIVEN), "", given);
         List<Claim> claims = new ArrayList<>();
-        NamedTables.of(root.table("claims"), ClaimsInputs.CLAIMS)
+        NamedTables.of(root.table(ClaimsInputs.CLAIMS), ClaimsInputs.CLAIMS)
                 .forEach((path, keys) -> new ClaimKeys(path, keys).claim(given).ifPresent(claims::add));
         Optional<Body> body = body(root);
         body.ifPresent(b -> claims.add(Claim.range(
-                "body.filling",
+                ClaimPaths.FILLING,
                 OptionalDouble.empty(),
                 OptionalDouble.of(b.filled()),
                 OptionalDouble.empty(),
                 "the body must hold the tanks")));
         Map<String, ClaimsFile.Narrowed> priors = new LinkedHashMap<>();
-        NamedTables.of(root.table("prior"), ClaimsInputs.PRIOR)
+        NamedTables.of(root.table(ClaimsInputs.PRIOR), ClaimsInputs.PRIOR)
                 .forEach((path, keys) -> new ClaimKeys(path, keys).narrowed().ifPresent(n -> priors.put(path, n)));
         priors.keySet().stream()
                 .filter(given::containsKey)
-                .forEach(path -> root.problem("prior." + path, "given too", "what is certain needs no prior"));
-        if (claims.isEmpty() && !root.has("claims")) {
-            root.problem("claims", "missing", "write at least one table [claims.\"engine.isp_vacuum\"]");
+                .forEach(path -> root.problem(
+                        ClaimsInputs.PRIOR.key() + "." + path, "given too", "what is certain needs no prior"));
+        if (claims.isEmpty() && !root.has(ClaimsInputs.CLAIMS)) {
+            root.problem(
+                    ClaimsInputs.CLAIMS.key(), "missing", "write at least one table [claims.\"engine.isp_vacuum\"]");
         }
         file.finish();
         List<Cycle> cycles = Cycle.all().stream()
@@ -114,11 +117,11 @@ public final class ClaimsReader {
             try {
                 fluids.propellant(id);
             } catch (InvalidInput e) {
-                e.problems().forEach(p -> table.problem(input.key(), p.value(), p.allowed()));
+                e.problems().forEach(p -> table.problem(input, p.value(), p.allowed()));
             }
         }
-        if (ids.isEmpty() && table.has(input.key())) {
-            table.problem(input.key(), "[]", "write one or several");
+        if (ids.isEmpty() && table.has(input)) {
+            table.problem(input, "[]", "write one or several");
         }
         return ids;
     }
@@ -135,7 +138,7 @@ public final class ClaimsReader {
             Input<String> input = ClaimsInputs.any(key, path);
             table.find(input).ifPresent(value -> {
                 ClaimPaths.input(path).ifPresent(known -> table.check(key, known));
-                if (ClaimPaths.input(path).isEmpty() && !path.startsWith("vehicle.mission.losses.")) {
+                if (ClaimPaths.input(path).isEmpty() && !ClaimPaths.ofLoss(path)) {
                     table.problem('"' + key + '"', value, ClaimPaths.near(path));
                 }
                 given.put(path, value);
@@ -144,10 +147,10 @@ public final class ClaimsReader {
     }
 
     private static Optional<Body> body(InputTable root) {
-        if (!root.has("body")) {
+        if (!root.has(ClaimsInputs.BODY)) {
             return Optional.empty();
         }
-        InputTable table = root.table("body");
+        InputTable table = root.table(ClaimsInputs.BODY);
         double base = table.read(ClaimsInputs.BASE_DIAMETER);
         double top = table.read(ClaimsInputs.TOP_DIAMETER);
         double height = table.read(ClaimsInputs.HEIGHT);

@@ -51,6 +51,10 @@ public final class MissionInputs {
 
     private static final InputKind<Double> LOSS = new InputKind.Quantity(Dimension.VELOCITY, Range.of(-1e4, 1e4));
 
+    /** Losses by names of the file's own. */
+    public static final InputGroup LOSSES =
+            InputGroup.free("losses", "Speed lost in the ascent, by names of your own", LOSS);
+
     public static final InputGroup MISSION = InputGroup.table(
                     "mission",
                     "Where it goes: delta_v, or an orbit with the ascent losses to it",
@@ -62,7 +66,7 @@ public final class MissionInputs {
                     INCLINATION,
                     DEORBIT,
                     RESERVE_FRACTION)
-            .with(InputGroup.free("losses", "Speed lost in the ascent, by names of your own", LOSS));
+            .with(LOSSES);
 
     public static final Input<Double> DYNAMIC_PRESSURE_LIMIT = Input.quantity(
                     "dynamic_pressure_limit", Dimension.PRESSURE, Range.of(1e3, 1e6), "Highest dynamic pressure")

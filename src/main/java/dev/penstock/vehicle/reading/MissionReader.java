@@ -56,7 +56,7 @@ final class MissionReader {
         addReserves(orbit);
         double sum = terms.stream().mapToDouble(DeltaVBudget.Term::value).sum();
         if (!terms.isEmpty() && !(sum > 0)) {
-            table.problem("losses", "the terms add up to " + sum + " m/s", "the sum must be above 0");
+            table.problem(MissionInputs.LOSSES.key(), "the terms add up to " + sum + " m/s", "the sum must be above 0");
         }
         return terms.isEmpty() || !(sum > 0) ? Optional.empty() : Optional.of(new DeltaVBudget(terms));
     }
@@ -127,7 +127,7 @@ final class MissionReader {
         OptionalDouble given = table.number(MissionInputs.INCLINATION);
         if (given.isPresent() && site.isPresent() && unreachable(given.getAsDouble(), latitude)) {
             table.problem(
-                    "inclination",
+                    MissionInputs.INCLINATION,
                     text("%.2f deg", Math.toDegrees(given.getAsDouble())),
                     text("from a latitude of %.2f deg the least is that latitude", Math.toDegrees(latitude)));
         }
@@ -150,7 +150,7 @@ final class MissionReader {
     }
 
     private void addLosses(boolean orbit) {
-        InputTable losses = table.table("losses");
+        InputTable losses = table.table(MissionInputs.LOSSES);
         for (String name : losses.keys()) {
             losses.number(MissionInputs.loss(name))
                     .ifPresent(value -> stated(Kind.LOSS, name.replace('_', ' ') + " loss", value, "losses." + name));

@@ -5,6 +5,7 @@ import dev.penstock.cycles.concept.ConceptDocument;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.input.InputFile;
+import dev.penstock.input.InputGroup;
 import dev.penstock.input.InputTable;
 import dev.penstock.vehicle.plan.AscentPlan;
 import dev.penstock.vehicle.plan.BoosterPlan;
@@ -27,6 +28,9 @@ import java.util.OptionalDouble;
  * their engines, or the {@code [vehicle]} table of a concept, whose engine serves every stage.
  */
 public final class VehicleReader {
+
+    private static final InputGroup BOOSTERS = StageInputs.boosters(true);
+    private static final String STAGE = StageInputs.stage(true).key();
 
     private final FluidLibrary fluids;
 
@@ -129,8 +133,8 @@ public final class VehicleReader {
         Optional<DeltaVBudget> budget = mission.budget();
         Optional<AscentPlan> ascent = new AscentReader(table.table(MissionInputs.ASCENT), mission).plan();
         List<StagePlan> stages = stages(table, folder);
-        Optional<BoosterPlan> boosters = table.has("boosters")
-                ? new BoosterReader(table.table("boosters"), folder, fluids).boosters()
+        Optional<BoosterPlan> boosters = table.has(BOOSTERS)
+                ? new BoosterReader(table.table(BOOSTERS), folder, fluids).boosters()
                 : Optional.empty();
         sharesAllOrNone(table, stages);
         if (!file.sound() || budget.isEmpty()) {
@@ -160,16 +164,16 @@ public final class VehicleReader {
 
     private List<StagePlan> stages(InputTable table, Optional<Path> folder) {
         List<StagePlan> stages = new ArrayList<>();
-        if (table.has("stage")) {
-            List<InputTable> tables = table.tables("stage");
+        if (table.has(STAGE)) {
+            List<InputTable> tables = table.tables(STAGE);
             for (int i = 0; i < tables.size(); i++) {
                 stages.add(new StageReader(tables.get(i), folder, fluids).stage("stage " + (i + 1), i, tables.size()));
             }
             if (tables.isEmpty() || tables.size() > 6) {
-                table.problem("stage", tables.size() + " stages", "write 1 to 6 tables [[stage]], lowest stage first");
+                table.problem(STAGE, tables.size() + " stages", "write 1 to 6 tables [[stage]], lowest stage first");
             }
         } else if (folder.isPresent()) {
-            table.problem("stage", "missing", "write a table [[stage]] for each stage, lowest stage first");
+            table.problem(STAGE, "missing", "write a table [[stage]] for each stage, lowest stage first");
         } else {
             int count = table.read(VehicleInputs.STAGES);
             for (int i = 0; i < count; i++) {
@@ -190,11 +194,11 @@ public final class VehicleReader {
                 with.stream().mapToDouble(s -> s.deltaVShare().getAsDouble()).sum();
         if (with.size() < stages.size()) {
             table.problem(
-                    "stage",
+                    STAGE,
                     with.size() + " of " + stages.size() + " stages have a delta_v_share",
                     "give a share to every stage, or to none for the optimum split");
         } else if (stages.size() > 1 && !(Math.abs(sum - 1) < 1e-6)) {
-            table.problem("stage", "delta_v_share adds up to " + sum, "the shares of all stages must add up to 1");
+            table.problem(STAGE, "delta_v_share adds up to " + sum, "the shares of all stages must add up to 1");
         }
     }
 }
