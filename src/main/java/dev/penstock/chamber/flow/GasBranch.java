@@ -75,12 +75,40 @@ final class GasBranch {
         return Math.exp(interpolate(lnDensity, i, s)) * velocity(interpolate(enthalpy, i, s));
     }
 
-    /** Change of the mass flux with ln p, of the same curves (kg/(m²·s)). */
-    double massFluxSlope(double s) {
-        int i = interval(s);
+    /**
+     * Newton's step towards a mass flux inside an interval, by the same curves.
+     *
+     * @param i interval
+     * @param s ln p
+     * @param wanted mass flux (kg/(m²·s))
+     * @param found receives the mass flux less the wanted one, and the step to take off s
+     */
+    void stepTowards(int i, double s, double wanted, double[] found) {
         double v = velocity(interpolate(enthalpy, i, s));
-        double flux = Math.exp(interpolate(lnDensity, i, s)) * v;
-        return flux * (slope(lnDensity, i, s) - slope(enthalpy, i, s) / (v * v));
+        double there = Math.exp(interpolate(lnDensity, i, s)) * v;
+        found[0] = there - wanted;
+        found[1] = found[0] / (there * (slope(lnDensity, i, s) - slope(enthalpy, i, s) / (v * v)));
+    }
+
+    /**
+     * Where in an interval a mass flux is about: it rises with the root of the way from rest, falls with the square of the way from the
+     * throat, and elsewhere is a power of the pressure.
+     *
+     * @param i interval
+     * @param wanted mass flux (kg/(m²·s)), between those of the ends
+     * @return part of the interval from its upper end (-)
+     */
+    double shareOfInterval(int i, double wanted) {
+        double above = flux[i];
+        double below = flux[i + 1];
+        boolean rising = below > above;
+        if (rising && i == n - 2) {
+            return 1 - Math.sqrt((below - wanted) / (below - above));
+        }
+        if (!rising && i == 0) {
+            return Math.sqrt((above - wanted) / (above - below));
+        }
+        return above > 0 ? Math.log(wanted / above) / Math.log(below / above) : wanted * wanted / (below * below);
     }
 
     NozzleStation at(double s, double areaRatio, boolean supersonic) {

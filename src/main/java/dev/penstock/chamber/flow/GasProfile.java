@@ -107,7 +107,7 @@ public final class GasProfile {
             return Math.abs(fa) < Math.abs(fb) ? a : b;
         }
         // Measured from the upper end, so that a tiny pressure drop near rest keeps its digits.
-        double d = newton(branch, a, b - a, fa, flux);
+        double d = newton(branch, i, fa, flux);
         return a
                 + (Double.isFinite(d)
                         ? d
@@ -117,20 +117,23 @@ public final class GasProfile {
     }
 
     /** Newton's method inside a shrinking bracket; not a number if it takes long, as it may beside the throat. */
-    private static double newton(GasBranch branch, double a, double end, double excessAtTop, double flux) {
+    private static double newton(GasBranch branch, int interval, double excessAtTop, double flux) {
+        double a = branch.lnPressure(interval);
+        double end = branch.lnPressure(interval + 1) - a;
         double low = end;
         double high = 0;
-        double d = 0.5 * end;
+        double first = branch.shareOfInterval(interval, flux);
+        double d = first > 0 && first < 1 ? first * end : 0.5 * end;
+        double[] found = new double[2];
         for (int i = 0; i < MOST_STEPS; i++) {
-            double excess = branch.massFlux(a + d) - flux;
-            if (excess > 0 == excessAtTop > 0) {
+            branch.stepTowards(interval, a + d, flux, found);
+            if (found[0] > 0 == excessAtTop > 0) {
                 high = d;
             } else {
                 low = d;
             }
-            double step = excess / branch.massFluxSlope(a + d);
-            double next = d - step;
-            if (Math.abs(step) <= TOLERANCE * Math.abs(d)) {
+            double next = d - found[1];
+            if (Math.abs(found[1]) <= TOLERANCE * Math.abs(d)) {
                 return Math.min(0, Math.max(end, next));
             }
             d = next > low && next < high ? next : 0.5 * (low + high);

@@ -10,8 +10,8 @@ import java.util.List;
 /**
  * Two-dimensional conduction in half a channel and half a land, by finite volumes: the check on the fin model.
  * <pre>∇·(k ∇T) = 0;  hot face h_g (T_aw − T) + q_rad;  wetted faces h_c (T − T_b);  symmetry planes and outside adiabatic</pre>
- * Square-ish volumes, harmonic conduction; the symmetric system is solved directly, row by row of metal. Constant conductivity,
- * as in the fin model it checks. Standard method [patankar-1980].
+ * Square-ish volumes, harmonic conduction; rows that are alike are brought down to their ends ({@link CellStrip}), and what is left is
+ * solved directly. Constant conductivity, as in the fin model it checks. Standard method [patankar-1980].
  */
 public final class ChannelCell {
 
@@ -79,44 +79,53 @@ public final class ChannelCell {
             double heatFlux, double hottest, double meanHotFace, double coldestHotFace, double imbalance) {}
 
     private final Setting setting;
+    private final int across;
     private final int nx;
-    private final int ny;
-    private final int channelColumns;
-    private final int firstChannelRow;
-    private final int endChannelRow;
     private final double[] dx;
-    private final double[] dy;
-    /** Number of the volume's equation, row by row of metal; -1 in the channel. */
-    private final int[] equation;
+    private final double wallStep;
+    private final double channelStep;
+    private final double shellStep;
+    private final CellStrip wall;
+    private final CellStrip land;
+    private final CellStrip shell;
+
+    /** Equations of the first volumes of the rows that are kept: first and last of wall, land and shell. */
+    private final int[] kept;
 
     private final EnvelopeCholesky system;
-    /** Heat from fluids at no temperature of the metal, then the temperatures (W/m, K). */
+    /** Heat from the gas, then the temperatures above the coolant (W/m, K). */
     private final double[] temperatures;
 
     private ChannelCell(Setting s, int across) {
         setting = s;
-        channelColumns = across;
+        this.across = across;
         int landColumns = Math.max(4, (int) Math.round(across * s.land / s.width));
         nx = across + landColumns;
         double step = 0.5 * s.width / across;
         int wallRows = Math.max(6, (int) Math.round(s.wall / step));
         int channelRows = Math.max(8, (int) Math.round(s.height / step));
         int shellRows = Math.max(4, (int) Math.round(s.shell / step));
-        firstChannelRow = wallRows;
-        endChannelRow = wallRows + channelRows;
-        ny = endChannelRow + shellRows;
+        wallStep = s.wall / wallRows;
+        channelStep = s.height / channelRows;
+        shellStep = s.shell / shellRows;
         dx = new double[nx];
-        dy = new double[ny];
         for (int i = 0; i < nx; i++) {
             dx[i] = i < across ? 0.5 * s.width / across : 0.5 * s.land / landColumns;
         }
-        for (int j = 0; j < ny; j++) {
-            dy[j] = j < wallRows ? s.wall / wallRows : j < endChannelRow ? s.height / channelRows : s.shell / shellRows;
+        double[] landWidths = Arrays.copyOfRange(dx, across, nx);
+        wall = new CellStrip(dx, wallStep, wallRows, s.conductivity, 0);
+        land = new CellStrip(
+                landWidths, channelStep, channelRows, s.conductivity, conductance(channelStep, dx[across]));
+        shell = new CellStrip(dx, shellStep, shellRows, s.conductivity, 0);
+        kept = new int[] {0, nx, 2 * nx, 2 * nx + landColumns, 2 * nx + 2 * landColumns, 3 * nx + 2 * landColumns};
+        int count = 4 * nx + 2 * landColumns;
+        int[] first = new int[count];
+        for (int group = 1; group < kept.length; group++) {
+            int end = group + 1 < kept.length ? kept[group + 1] : count;
+            Arrays.fill(first, kept[group], end, kept[group - 1]);
         }
-        equation = new int[nx * ny];
-        int[] first = number();
         system = new EnvelopeCholesky(first);
-        temperatures = new double[first.length];
+        temperatures = new double[count];
         assemble();
     }
 
@@ -139,61 +148,20 @@ public final class ChannelCell {
         return new ChannelCell(setting, across).answer();
     }
 
-    private boolean channel(int i, int j) {
-        return i < channelColumns && j >= firstChannelRow && j < endChannelRow;
-    }
-
-    /** Numbers the equations; each row of the system begins with the neighbour below or the one before. */
-    private int[] number() {
-        int count = 0;
-        int[] first = new int[nx * ny];
-        for (int j = 0; j < ny; j++) {
-            for (int i = 0; i < nx; i++) {
-                int c = j * nx + i;
-                equation[c] = channel(i, j) ? -1 : count;
-                if (equation[c] < 0) {
-                    continue;
-                }
-                first[count] = count;
-                if (i > 0 && equation[c - 1] >= 0) {
-                    first[count] = equation[c - 1];
-                }
-                if (j > 0 && equation[c - nx] >= 0) {
-                    first[count] = equation[c - nx];
-                }
-                count++;
-            }
-        }
-        return Arrays.copyOf(first, count);
-    }
-
     private void assemble() {
-        double k = setting.conductivity;
-        for (int j = 0; j < ny; j++) {
-            for (int i = 0; i < nx; i++) {
-                int c = j * nx + i;
-                if (equation[c] < 0) {
-                    continue;
-                }
-                if (j == 0) {
-                    toFluid(c, dx[i], dy[0], setting.gasCoefficient, gasTemperature());
-                }
-                if (i + 1 < nx) {
-                    couple(c, c + 1, k * dy[j] / (0.5 * (dx[i] + dx[i + 1])));
-                }
-                if (i > 0 && channel(i - 1, j)) {
-                    toFluid(c, dy[j], dx[i], setting.coolantCoefficient, setting.coolantTemperature);
-                }
-                if (j + 1 < ny) {
-                    if (channel(i, j + 1)) {
-                        toFluid(c, dx[i], dy[j], setting.coolantCoefficient, setting.coolantTemperature);
-                    } else {
-                        couple(c, c + nx, k * dx[i] / (0.5 * (dy[j] + dy[j + 1])));
-                    }
-                }
-                if (j > 0 && channel(i, j - 1)) {
-                    toFluid(c, dx[i], dy[j], setting.coolantCoefficient, setting.coolantTemperature);
-                }
+        wall.addTo(system, kept[0], kept[1]);
+        land.addTo(system, kept[2], kept[3]);
+        shell.addTo(system, kept[4], kept[5]);
+        for (int i = 0; i < nx; i++) {
+            double gas = dx[i] / (1 / setting.gasCoefficient + 0.5 * wallStep / setting.conductivity);
+            system.add(kept[0] + i, kept[0] + i, gas);
+            temperatures[kept[0] + i] = gas * (gasTemperature() - setting.coolantTemperature);
+            if (i < across) {
+                system.add(kept[1] + i, kept[1] + i, conductance(dx[i], wallStep));
+                system.add(kept[4] + i, kept[4] + i, conductance(dx[i], shellStep));
+            } else {
+                couple(kept[1] + i, kept[2] + i - across, dx[i], wallStep);
+                couple(kept[3] + i - across, kept[4] + i, dx[i], shellStep);
             }
         }
     }
@@ -203,19 +171,12 @@ public final class ChannelCell {
         return setting.adiabaticWallTemperature + setting.radiation / setting.gasCoefficient;
     }
 
-    private void couple(int c, int later, double conductance) {
-        int row = equation[c];
-        int other = equation[later];
+    /** Couples a row of the land to one of wall or shell. */
+    private void couple(int row, int later, double face, double step) {
+        double conductance = setting.conductivity * face / (0.5 * (step + channelStep));
         system.add(row, row, conductance);
-        system.add(other, other, conductance);
-        system.add(other, row, -conductance);
-    }
-
-    private void toFluid(int c, double face, double depth, double coefficient, double temperature) {
-        double conductance = face / (1 / coefficient + 0.5 * depth / setting.conductivity);
-        int row = equation[c];
-        system.add(row, row, conductance);
-        temperatures[row] += conductance * temperature;
+        system.add(later, later, conductance);
+        system.add(later, row, -conductance);
     }
 
     private Answer answer() {
@@ -232,37 +193,24 @@ public final class ChannelCell {
         double coldest = Double.POSITIVE_INFINITY;
         double pitch = 0;
         for (int i = 0; i < nx; i++) {
-            double resistance = 1 / setting.gasCoefficient + 0.5 * dy[0] / setting.conductivity;
-            double flux = (gasTemperature() - t[i]) / resistance;
-            double face = t[i] + flux * 0.5 * dy[0] / setting.conductivity;
+            double resistance = 1 / setting.gasCoefficient + 0.5 * wallStep / setting.conductivity;
+            double metal = setting.coolantTemperature + t[i];
+            double flux = (gasTemperature() - metal) / resistance;
+            double face = metal + flux * 0.5 * wallStep / setting.conductivity;
             heat += flux * dx[i];
             mean += face * dx[i];
             pitch += dx[i];
             hottest = Math.max(hottest, face);
             coldest = Math.min(coldest, face);
         }
-        double out = 0;
-        for (int c = 0; c < equation.length; c++) {
-            if (equation[c] >= 0) {
-                out += toCoolant(c, t[equation[c]]);
-            }
+        double out = land.toSide(t, kept[2], kept[3]);
+        for (int i = 0; i < across; i++) {
+            out += conductance(dx[i], wallStep) * t[kept[1] + i] + conductance(dx[i], shellStep) * t[kept[4] + i];
         }
         return new Answer(heat / pitch, hottest, mean / pitch, coldest, (heat - out) / heat);
     }
 
-    private double toCoolant(int c, double temperature) {
-        int i = c % nx;
-        int j = c / nx;
-        double heat = 0;
-        if (i > 0 && channel(i - 1, j)) {
-            heat += conductance(dy[j], dx[i]);
-        }
-        if (j + 1 < ny && channel(i, j + 1) || j > 0 && channel(i, j - 1)) {
-            heat += conductance(dx[i], dy[j]);
-        }
-        return heat * (temperature - setting.coolantTemperature);
-    }
-
+    /** Conductance from the middle of a volume to the coolant (W/(m·K)). */
     private double conductance(double face, double depth) {
         return face / (1 / setting.coolantCoefficient + 0.5 * depth / setting.conductivity);
     }
