@@ -32,6 +32,11 @@ final class Served implements AutoCloseable {
     private final HttpClient client = HttpClient.newHttpClient();
 
     Served(Path folder) throws IOException {
+        this(folder, Duration.ofSeconds(120));
+    }
+
+    /** With another time within which each request is answered. */
+    Served(Path folder, Duration patience) throws IOException {
         Path home = HomeFolder.find();
         workspace = Files.createDirectories(folder.resolve("cycles"));
         Files.createDirectories(workspace.resolve("vehicles"));
@@ -50,7 +55,7 @@ final class Served implements AutoCloseable {
                 workspace,
                 Software.of(home, "test"),
                 0,
-                Duration.ofSeconds(120),
+                patience,
                 defects::add,
                 requests::add));
         base = server.address().replaceAll("/\\?.*", "");
