@@ -1,9 +1,9 @@
 """Puts requests to ./penstock answer, and judges whether its memory stays flat.
 
-Usage: answer_load.py [--requests 10000] [--every 1000] [--command "./penstock answer"]
+Usage: answer_load.py [--requests 10000] [--every 1000] [--cheap] [--command "./penstock answer"]
 
 Balances of four demo concepts at chamber pressures that move, with a wrong request among every twenty, written without waiting for
-answers. Every so many answers the live heap is read (a full collection, by jcmd).
+answers. With --cheap balances of the smallest demo engine by turns with fluid states, burnt mixtures and lists. Every so many answers the live heap is read (a full collection, by jcmd).
 
 Judged, exit code 1 if anything fails:
 - each request has one answer, in order, and only wrong ones have problems;
@@ -29,8 +29,20 @@ WRONG_EVERY = 20
 STEPS = 97
 
 
-def request(number):
-    name, low, high = CONCEPTS[number % len(CONCEPTS)]
+def cheap(number):
+    """A request that takes milliseconds, of another kind each time; none if it is the turn of a balance."""
+    moved = number * 31 % STEPS / STEPS
+    state = ["methane", "--pressure", "10MPa", "--temperature", "%.2fK" % (110 + 200 * moved)]
+    mixture = ["--oxidizer", "oxygen", "--fuel", "methane", "--mixture-ratio", "%.3f" % (2.6 + moved), "--pressure", "10MPa"]
+    kinds = [None, ("fluid", state), None, ("combust", mixture), ("list", ["cycles"])]
+    kind = kinds[number % len(kinds)]
+    return kind and {"id": number, "command": kind[0], "options": kind[1]}
+
+
+def request(number, only_cheap):
+    if only_cheap and number % WRONG_EVERY != 7 and cheap(number):
+        return cheap(number)
+    name, low, high = CONCEPTS[2 if only_cheap else number % len(CONCEPTS)]
     pressure = low + (high - low) * (number * 31 % STEPS) / STEPS
     key = "engine.chamber_presure" if number % WRONG_EVERY == 7 else "engine.chamber_pressure"
     return {"id": number, "command": "balance", "case": name, "set": {key: "%.4f MPa" % pressure}}
@@ -41,9 +53,9 @@ def processor_time(process):
     return (int(fields[11]) + int(fields[12])) / os.sysconf("SC_CLK_TCK")
 
 
-def send(stream, count):
+def send(stream, count, only_cheap):
     for number in range(count):
-        stream.write(json.dumps(request(number)) + "\n")
+        stream.write(json.dumps(request(number, only_cheap)) + "\n")
         stream.flush()
 
 
@@ -51,10 +63,11 @@ def main():
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
     parser.add_argument("--requests", type=int, default=10000)
     parser.add_argument("--every", type=int, default=1000)
+    parser.add_argument("--cheap", action="store_true")
     parser.add_argument("--command", default="%s answer" % (HOME / "penstock"))
     options = parser.parse_args()
     server = subprocess.Popen(shlex.split(options.command), stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True)
-    threading.Thread(target=send, args=(server.stdin, options.requests), daemon=True).start()
+    threading.Thread(target=send, args=(server.stdin, options.requests, options.cheap), daemon=True).start()
     failures = []
     heaps = []
     for number in range(options.requests):

@@ -35,6 +35,10 @@ final class FluidFile {
     private static final Range TEMPERATURE = Range.of(1, 3000);
     private static final Range PRESSURE = Range.of(1, 1e9);
     private static final Range DENSITY = Range.of(0.01, 25000);
+    private static final Range TOLERANCE = Range.of(0, 0.1);
+    private static final double USUAL_TOLERANCE = 0.01;
+    /** What a model may add to the tolerance of a density's source (-). */
+    private static final double MODEL_TOLERANCE = 0.005;
 
     private final Supplier<CoolPropLibrary> coolProp;
     private final String id;
@@ -89,11 +93,12 @@ final class FluidFile {
         double storageTemperature = storage.quantity("temperature", Dimension.TEMPERATURE, TEMPERATURE);
         double storagePressure = storage.quantity("pressure", Dimension.PRESSURE, PRESSURE);
         double density = storage.quantity("density", Dimension.DENSITY, DENSITY);
-        storage.quantity("density_tolerance", Dimension.RATIO, Range.of(0, 0.1), 0.01);
+        double tolerance = storage.quantity("density_tolerance", Dimension.RATIO, TOLERANCE, USUAL_TOLERANCE);
         var subcooledTemperature =
                 storage.optionalQuantity("subcooled_temperature", Dimension.TEMPERATURE, TEMPERATURE);
         var subcooledDensity = storage.optionalQuantity("subcooled_density", Dimension.DENSITY, DENSITY);
-        storage.quantity("subcooled_density_tolerance", Dimension.RATIO, Range.of(0, 0.1), 0.01);
+        double subcooledTolerance =
+                storage.quantity("subcooled_density_tolerance", Dimension.RATIO, TOLERANCE, USUAL_TOLERANCE);
         storage.optionalText("source");
         PropellantLimits limits = limits(root.table("limits"));
         double coldest = Math.min(storageTemperature, subcooledTemperature.orElse(storageTemperature));
@@ -103,6 +108,14 @@ final class FluidFile {
         model.range();
         double reference = state(model, "formation.temperature", formation.pressure(), formation.temperature())
                 .enthalpy();
+        FluidState stored = state(model, "storage.temperature", storagePressure, storageTemperature);
+        agree(storage, "density", density, stored, tolerance);
+        if (subcooledTemperature.isPresent() && subcooledDensity.isPresent()) {
+            double cold = subcooledTemperature.getAsDouble();
+            FluidState subcooled = state(model, "storage.subcooled_temperature", storagePressure, cold);
+            agree(storage, "subcooled_density", subcooledDensity.getAsDouble(), subcooled, subcooledTolerance);
+        }
+        file.finish();
         return new Propellant(
                 model,
                 composition.elements(),
@@ -110,7 +123,7 @@ final class FluidFile {
                 formation.pressure(),
                 formation.temperature(),
                 reference,
-                state(model, "storage.temperature", storagePressure, storageTemperature),
+                stored,
                 density,
                 subcooledTemperature,
                 subcooledDensity,
@@ -135,6 +148,23 @@ final class FluidFile {
                             "the model must give every property there, at %.6g Pa (%s)",
                             pressure,
                             e.getMessage()));
+        }
+    }
+
+    /** Tanks are filled by the density that a file states, flows follow from the model's: both must be of one fluid. */
+    private static void agree(InputTable storage, String key, double stated, FluidState state, double tolerance) {
+        double allowed = tolerance + MODEL_TOLERANCE;
+        if (!(Math.abs(stated / state.density() - 1) <= allowed)) {
+            storage.problem(
+                    key,
+                    String.format(Locale.ROOT, "%.6g kg/m³", stated),
+                    String.format(
+                            Locale.ROOT,
+                            "the model has %.6g kg/m³ at %.6g K and %.6g Pa, and they must agree within %.2g %%",
+                            state.density(),
+                            state.temperature(),
+                            state.pressure(),
+                            100 * allowed));
         }
     }
 

@@ -251,6 +251,23 @@ class PropellantFilesTest {
                 .hasMessageContaining("at 100000 Pa");
     }
 
+    /** A figure of another fluid, or of other units, whether the model is CoolProp's or a correlation. */
+    @ParameterizedTest
+    @CsvSource({"ethanol, density, 785 kg/m³, 7850, 785.", "udmh, density, 786 kg/m³, 870, 78"})
+    void aStatedDensityThatIsNotTheModelsIsRefused(String id, String key, String right, String wrong, String model)
+            throws IOException {
+        String good = Files.readString(HOME.resolve("fluids/" + id + ".toml"));
+        assertThat(good).contains(key + " = \"" + right);
+        write("bad", good.replace(key + " = \"" + right, key + " = \"" + wrong + " kg/m³"));
+        assertThatThrownBy(() -> FluidLibrary.open(folder, () -> CoolPropLibrary.load(HOME))
+                        .propellant("bad"))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessageContaining("bad.toml:")
+                .hasMessageContaining("storage." + key + " is " + wrong)
+                .hasMessageContaining("the model has " + model)
+                .hasMessageContaining(" K and ");
+    }
+
     @Test
     void aFluidIsAddedByAFileAlone() throws IOException {
         String copy = Files.readString(HOME.resolve("fluids/udmh.toml"));
