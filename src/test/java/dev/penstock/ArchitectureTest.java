@@ -79,7 +79,7 @@ class ArchitectureTest {
                             "solving",
                             "questions",
                             "trail")),
-            Map.entry("study", List.of("store", "", "space", "search", "sample")),
+            Map.entry("study", List.of("store", "", "refine", "space", "search", "sample")),
             Map.entry("claims", List.of("figure", "picture", "file", "prior", "likelihood", "answer")),
             Map.entry("numerics", List.of("", "sampling", "design", "optimum", "variance")),
             Map.entry("vehicle", List.of("engine", "mass", "ascent", "plan", "stage", "", "reading", "trade", "cost")),

@@ -71,7 +71,13 @@ public final class CheckFigures {
     public static String value(LimitCheck limit) {
         String text = LIMITS.figure("value").text(limit);
         boolean same = !limit.met() && text.equals(unit(limit).writeWithUnit(limit.limit()));
-        return same ? Notation.significant(limit.value(), 9) + " " + limit.unit() : text;
+        if (!same) {
+            return text;
+        }
+        Notation unit = unit(limit);
+        return unit.metric().isEmpty()
+                ? Notation.significant(limit.value(), 9) + " " + limit.unit()
+                : unit.writeWithUnit(limit.value(), 9);
     }
 
     /**

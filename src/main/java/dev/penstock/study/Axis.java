@@ -4,6 +4,7 @@ import dev.penstock.errors.InvalidInput;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -79,6 +80,28 @@ public record Axis(String path, List<String> values, String unit) {
     public static OptionalDouble numberOf(String value) {
         Matcher matcher = VALUE.matcher(value);
         return matcher.matches() ? OptionalDouble.of(Double.parseDouble(matcher.group(1))) : OptionalDouble.empty();
+    }
+
+    /**
+     * @param after place of a number, which another one follows
+     * @return this axis with a number in the middle between the two
+     */
+    public Axis between(int after) {
+        double left = numberOf(values.get(after)).orElseThrow();
+        double right = numberOf(values.get(after + 1)).orElseThrow();
+        List<String> more = new ArrayList<>(values);
+        more.add(after + 1, number(0.5 * (left + right)) + (unit.isEmpty() ? "" : " " + unit));
+        return new Axis(path, more, unit);
+    }
+
+    /**
+     * @param other the same axis with other values
+     * @return this axis without those; empty if nothing is left
+     */
+    public Optional<Axis> without(Axis other) {
+        List<String> left =
+                values.stream().filter(v -> !other.values().contains(v)).toList();
+        return left.isEmpty() ? Optional.empty() : Optional.of(new Axis(path, left, unit));
     }
 
     /** @return whether every value is a number */

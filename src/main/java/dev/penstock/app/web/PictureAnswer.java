@@ -1,5 +1,6 @@
 package dev.penstock.app.web;
 
+import dev.penstock.claims.picture.Facing;
 import dev.penstock.claims.picture.Measured;
 import dev.penstock.claims.picture.PictureMarks;
 import dev.penstock.claims.picture.PictureMeasurement;
@@ -39,11 +40,32 @@ final class PictureAnswer {
                 number(body, "depth", Dimension.LENGTH),
                 segment(body.decimals("throat"), "the throat"),
                 rim(body.decimals("exit")),
-                segment(body.decimals("length"), "the length")));
+                segment(body.decimals("length"), "the length"),
+                facing(body.text("facing"))));
         return Map.of(
                 "tilt", Notation.significant(Math.toDegrees(measured.tilt()), 3) + "°",
                 "distance", Notation.significant(measured.distance(), 3) + " m",
+                "facing", facing(measured, body.text("facing")),
                 "values", measured.values().stream().map(PictureAnswer::value).toList());
+    }
+
+    private static Facing facing(String said) {
+        return switch (said) {
+            case "towards" -> Facing.TOWARDS;
+            case "away" -> Facing.AWAY;
+            default -> Facing.UNKNOWN;
+        };
+    }
+
+    private static String facing(PictureMeasurement measured, String said) {
+        if (!measured.facingMatters()) {
+            return "Seen from the side, or without a throat: which way the exit faces changes nothing.";
+        }
+        return facing(said) == Facing.UNKNOWN
+                ? "The rim looks the same whichever way the exit faces; say which, and the throat and the length are corrected for their"
+                        + " distance, with a smaller error."
+                : "The throat and the length are corrected for being "
+                        + (facing(said) == Facing.TOWARDS ? "farther away" : "nearer") + " than the exit.";
     }
 
     private static OptionalDouble number(RequestBody body, String name, Dimension dimension) {

@@ -27,6 +27,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Several balances at once: concepts side by side, and sweeps. */
 final class StudyRoutes {
@@ -63,6 +64,15 @@ final class StudyRoutes {
 
     void addTo(RoutesConfig routes) {
         routes.post("/api/together", this::together);
+        routes.get(
+                "/api/measures",
+                request -> LocalServer.json(
+                        request,
+                        Map.of(
+                                "measures",
+                                Measure.ALL.stream()
+                                        .map(m -> Map.of("key", m.key(), "name", m.name()))
+                                        .toList())));
         routes.post("/api/sweep", this::start);
         sweeps.addTo(routes, "/api/sweep");
         routes.get("/api/sweep/{id}/charts", this::charts);
@@ -146,7 +156,21 @@ final class StudyRoutes {
         List<Axis> axes = body.texts("vary").stream().map(StudyRoutes::axis).toList();
         int samples = (int) Math.min(Math.max(-1, body.number("samples")), SweepJobs.MOST_POINTS);
         LocalServer.json(
-                request, Map.of("id", sweeps.start(workspace.text(body), body.changes("changes"), axes, samples)));
+                request,
+                Map.of(
+                        "id",
+                        sweeps.start(
+                                workspace.text(body),
+                                body.changes("changes"),
+                                axes,
+                                samples,
+                                measure(body.text("of")))));
+    }
+
+    /** @throws Refusal if there is no such figure */
+    private static Measure measure(String key) {
+        return Measure.named(key.isEmpty() ? "isp_vacuum_s" : key)
+                .orElseThrow(() -> new Refusal(422, "there is no figure " + key));
     }
 
     private Sweep.Result result(Context request) {
@@ -173,9 +197,12 @@ final class StudyRoutes {
         map.put("points", result.points().size());
         map.put("without", without);
         map.put("reasons", reasons(result));
+        Measure asked = measure(Optional.ofNullable(request.queryParam("of")).orElse(""));
+        map.put("of", asked.key());
+        map.put("flat", new SweepCharts(result, asked).flat());
         map.put(
                 "figures",
-                new SweepCharts(result)
+                new SweepCharts(result, asked)
                         .figures().stream().map(EngineAnswer::figure).toList());
         LocalServer.json(request, map);
     }

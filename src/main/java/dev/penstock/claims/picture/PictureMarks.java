@@ -19,6 +19,7 @@ import java.util.OptionalDouble;
  * @param throat diameter of the throat
  * @param exit rim of the exit
  * @param length from throat to exit along the axis
+ * @param facing which way the exit faces
  */
 public record PictureMarks(
         double width,
@@ -31,7 +32,36 @@ public record PictureMarks(
         OptionalDouble depth,
         Optional<Segment> throat,
         Optional<Rim> exit,
-        Optional<Segment> length) {
+        Optional<Segment> length,
+        Facing facing) {
+
+    /** Marks on a picture that does not tell which way the exit faces. */
+    public PictureMarks(
+            double width,
+            double angleOfView,
+            double markError,
+            Segment reference,
+            double referenceLength,
+            double referenceError,
+            boolean along,
+            OptionalDouble depth,
+            Optional<Segment> throat,
+            Optional<Rim> exit,
+            Optional<Segment> length) {
+        this(
+                width,
+                angleOfView,
+                markError,
+                reference,
+                referenceLength,
+                referenceError,
+                along,
+                depth,
+                throat,
+                exit,
+                length,
+                Facing.UNKNOWN);
+    }
 
     private static final int NARROWEST_PICTURE = 16;
     private static final int WIDEST_PICTURE = 100_000;

@@ -12,6 +12,7 @@ import java.util.List;
  * D = k w/(2 tan(α/2))                        distance from the camera
  * d_exit = 2 a k,  d_throat = l k,  L = l k/cos θ,  sin θ = b/a of the exit's rim
  * pixel:        √2 δ/l of each line,  and δ(b/a) (b/a)/(1 - (b/a)²) + ½ δ(b/a)² where cos θ goes in
+ * facing known: d_throat (1 ± Δ/D),  L (1 ± Δ/(2D)),  Δ = L sin θ,  + if the exit faces the camera, and a share of Δ stays as error
  * perspective:  r/(1 - r),  r = Δz/D,  Δz = how far known length and exit may stand apart, and the depth L sin θ between throat and exit
  * reference:    ΔL_ref/L_ref
  * </pre>
@@ -29,6 +30,14 @@ public final class PictureMeasurement {
 
     /** Depth of a nozzle that nobody measured, in exit diameters: common practice, no source. */
     private static final double USUAL_DEPTH = 1.5;
+
+    /** Share of the depth between throat and exit that stays unsure where its sign is known: common practice, no source. */
+    private static final double UNSURE_MEASURED = 0.2;
+
+    private static final double UNSURE_USUAL = 0.5;
+
+    /** A depth of a smaller share of the distance is that of a nozzle seen from the side (-). */
+    private static final double SYMMETRIC = 1e-3;
 
     /** Nearer than this share of the distance nothing can be told (-). */
     private static final double NEAREST = 0.9;
@@ -102,10 +111,10 @@ public final class PictureMeasurement {
                 .ifPresent(throat -> values.add(line(
                         "nozzle.throat_diameter",
                         "throat diameter",
-                        across(throat),
+                        across(throat) * fartherBy(1),
                         throat,
                         tiltOfScale(),
-                        apart() + depth())));
+                        apart() + unsureDepth())));
         if (marks.exit().isPresent() && marks.throat().isPresent()) {
             values.add(areaRatio(marks.exit().get().longest(), marks.throat().get()));
         }
@@ -113,10 +122,10 @@ public final class PictureMeasurement {
                 .ifPresent(length -> values.add(line(
                         "nozzle.length",
                         "nozzle length, throat to exit",
-                        along(length),
+                        along(length) * fartherBy(0.5),
                         length,
                         marks.along() ? 0 : tiltShare,
-                        apart() + depth())));
+                        apart() + unsureDepth())));
         return values;
     }
 
@@ -141,10 +150,10 @@ public final class PictureMeasurement {
 
     /** The known length cancels. */
     private Measured areaRatio(Segment exit, Segment throat) {
-        double ofDiameters = exit.length() / throat.length();
+        double ofDiameters = exit.length() / (throat.length() * fartherBy(1));
         double pixel = 2 * Math.hypot(exit.share(marks.markError()), throat.share(marks.markError()));
         return new Measured(
-                "nozzle.area_ratio", "area ratio", "", ofDiameters * ofDiameters, pixel, 2 * perspective(depth()), 0);
+                "nozzle.area_ratio", "area ratio", "", ofDiameters * ofDiameters, pixel, 2 * perspective(unsureDepth()), 0);
     }
 
     /** Length across the line of sight (m). */
@@ -168,6 +177,24 @@ public final class PictureMeasurement {
                 .or(marks::throat)
                 .map(this::across)
                 .orElse(0.0));
+    }
+
+    /** How much larger something is than its size at the exit's distance, a share of the way to the throat. */
+    private double fartherBy(double share) {
+        return 1 + marks.facing().sign() * share * Math.min(depth() / distance, NEAREST);
+    }
+
+    /** What is not known of the depth between throat and exit (m). */
+    private double unsureDepth() {
+        if (marks.facing() == Facing.UNKNOWN) {
+            return depth();
+        }
+        return depth() * (marks.length().isPresent() ? UNSURE_MEASURED : UNSURE_USUAL);
+    }
+
+    /** @return whether it matters for the values which way the exit faces */
+    public boolean facingMatters() {
+        return marks.throat().isPresent() && depth() / distance > SYMMETRIC;
     }
 
     /** How much farther from the camera the throat may be than the exit, or nearer (m). */

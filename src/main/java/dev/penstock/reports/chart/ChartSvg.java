@@ -52,6 +52,8 @@ final class ChartSvg {
         axis.setAutoRangeIncludesZero(false);
         NumberFormat plain = NumberFormat.getInstance(Locale.ROOT);
         plain.setGroupingUsed(false);
+        // Ticks are round; what is short must not round to the same figure everywhere.
+        plain.setMaximumFractionDigits(9);
         axis.setNumberFormatOverride(plain);
         return axis;
     }

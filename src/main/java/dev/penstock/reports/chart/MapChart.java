@@ -46,17 +46,17 @@ public final class MapChart {
     /** The colours of the map are the same on light and dark paper, so those of what lies on it are too. */
     private static final Color LINE = new Color(0x101014);
 
-    private static final Color HALO = new Color(0xfcfcfc);
-    private static final Color MISSED = new Color(0xb02a1c);
+    static final Color HALO = new Color(0xfcfcfc);
+    static final Color MISSED = new Color(0xb02a1c);
 
-    private static final BasicStroke FINE = new BasicStroke(0.9f);
+    static final BasicStroke FINE = new BasicStroke(0.9f);
     private static final BasicStroke UNDER_FINE = new BasicStroke(2.4f);
     private static final BasicStroke UNDER_BOUNDARY = new BasicStroke(5f);
-    private static final BasicStroke BOUNDARY =
+    static final BasicStroke BOUNDARY =
             new BasicStroke(2.4f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1f, new float[] {7, 3}, 0);
 
     /** From low to high, light to dark, of even steps in lightness; also told apart without colour. */
-    private static final int[] SCALE = {
+    static final int[] SCALE = {
         0xf3f0d7, 0xdfe6b9, 0xbfd9a5, 0x98c99a, 0x6fb695, 0x4aa092, 0x2f888c, 0x226f81, 0x1f5672, 0x203d5c
     };
 
@@ -117,6 +117,11 @@ public final class MapChart {
         }
         lines.forEach(line -> draw(plot, line));
         JFreeChart chart = new JFreeChart(null, ChartFont.bold(13), plot, false);
+        chart.addSubtitle(legend(scale, valueLabel));
+        return ChartSvg.draw(chart, id, title, ChartSvg.WIDTH, 520);
+    }
+
+    static PaintScaleLegend legend(LookupPaintScale scale, String valueLabel) {
         NumberAxis values = ChartSvg.axis(valueLabel);
         PaintScaleLegend legend = new PaintScaleLegend(scale, values);
         legend.setPosition(RectangleEdge.RIGHT);
@@ -125,12 +130,11 @@ public final class MapChart {
         legend.setStripOutlineVisible(false);
         legend.setPadding(10, 14, 40, 4);
         legend.setSubdivisionCount(SCALE.length);
-        chart.addSubtitle(legend);
-        return ChartSvg.draw(chart, id, title, ChartSvg.WIDTH, 520);
+        return legend;
     }
 
     /** The label sits in the middle of the line, on paper of its own, so that it reads on any colour. */
-    private static void draw(XYPlot plot, Line line) {
+    static void draw(XYPlot plot, Line line) {
         plot.addAnnotation(new LineAnnotation(line.points(), line.strong() ? UNDER_BOUNDARY : UNDER_FINE, HALO));
         plot.addAnnotation(new LineAnnotation(line.points(), line.strong() ? BOUNDARY : FINE, LINE));
         Curve.Point middle = line.points().get(line.points().size() / 2);
@@ -151,7 +155,7 @@ public final class MapChart {
         }
     }
 
-    private static LookupPaintScale scale(double low, double high) {
+    static LookupPaintScale scale(double low, double high) {
         LookupPaintScale scale = new LookupPaintScale(low, high, new Color(SCALE[SCALE.length - 1]));
         for (int i = 0; i < SCALE.length; i++) {
             scale.add(low + (high - low) * i / SCALE.length, new Color(SCALE[i]));

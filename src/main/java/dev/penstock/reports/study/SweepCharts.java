@@ -3,30 +3,38 @@ package dev.penstock.reports.study;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.quantities.Notation;
-import dev.penstock.reports.chart.Contours;
+import dev.penstock.quantities.Scale;
 import dev.penstock.reports.chart.Curve;
 import dev.penstock.reports.chart.Drawing;
+import dev.penstock.reports.chart.FieldChart;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.LineChart;
 import dev.penstock.reports.chart.MapChart;
+import dev.penstock.reports.chart.SmoothField;
+import dev.penstock.reports.text.Markup;
 import dev.penstock.study.Axis;
 import dev.penstock.study.Measure;
 import dev.penstock.study.Sweep;
 import dev.penstock.study.SweepBand;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.DoubleSummaryStatistics;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** The charts of a sweep: curves over one numeric input, a map over two. */
 public final class SweepCharts {
 
-    /** Seconds of impulse, or per cent of margin. */
-    private static final double FLAT = 0.05;
+    /** What differs by less over a whole map is the same everywhere (-). */
+    private static final double FLAT = 1e-4;
+
+    private static final String IMPULSE = "isp_vacuum_s";
+    private static final String MARGIN = "tightest_margin";
 
     private static final Ink[] INKS = {Ink.GAS, Ink.OXIDIZER, Ink.FUEL, Ink.GAIN, Ink.STEEL, Ink.MUTED};
 
@@ -34,13 +42,24 @@ public final class SweepCharts {
     private static final int LEVELS = 8;
 
     private static final int LETTERS = 26;
+    private static final Scale PLAIN = new Scale("", 1);
 
     private final Sweep.Result sweep;
+    private final Measure asked;
     private final SweepLimits limits;
     private final List<Integer> numeric = new ArrayList<>();
 
     /** @param sweep finished or cancelled sweep */
     public SweepCharts(Sweep.Result sweep) {
+        this(sweep, Measure.named(IMPULSE).orElseThrow());
+    }
+
+    /**
+     * @param sweep finished or cancelled sweep
+     * @param asked figure that is asked for before others
+     */
+    public SweepCharts(Sweep.Result sweep, Measure asked) {
+        this.asked = asked;
         this.sweep = sweep;
         this.limits = new SweepLimits(sweep.points());
         for (int i = 0; i < sweep.axes().size(); i++) {
@@ -57,89 +76,102 @@ public final class SweepCharts {
             return List.of();
         }
         return sweep.axes().size() == 2 && numeric.size() == 2
-                ? Stream.of(
-                                map("isp_vacuum_s", "specific impulse, vacuum (s)", 1),
-                                map("tightest_margin", "margin of the tightest limit (%)", 0.01))
-                        .flatMap(Optional::stream)
+                ? Stream.of(asked, Measure.named(MARGIN).orElseThrow())
+                        .distinct()
+                        .flatMap(m -> map(m).stream())
                         .toList()
                 : curves();
     }
 
     /** A map; none where every combination has the same figure, to within what anybody would read off it. */
-    private Optional<Drawing> map(String key, String label, double scale) {
-        Measure measure = Measure.named(key).orElseThrow();
-        List<MapChart.Cell> cells = new ArrayList<>();
-        Contours levels = grid();
-        for (Sweep.Point point : sweep.points()) {
-            double x = number(point, numeric.get(0));
-            double y = number(point, numeric.get(1));
-            point.balance().ifPresent(b -> measure.of(b).ifPresent(v -> {
-                cells.add(new MapChart.Cell(x, y, v / scale, b.withinLimits()));
-                levels.put(x, y, v / scale);
-            }));
-        }
-        DoubleSummaryStatistics range =
-                cells.stream().mapToDouble(MapChart.Cell::value).summaryStatistics();
-        if (range.getMax() - range.getMin() < FLAT) {
+    private Optional<Drawing> map(Measure measure) {
+        Scale scale = measure.notation().axis();
+        SmoothField field = field(measure::of, scale);
+        DoubleSummaryStatistics range = range(measure);
+        if (flat(range)) {
             return Optional.empty();
         }
+        String label = scale.label(measure.name());
         List<MapChart.Line> lines = new ArrayList<>();
-        for (double level : levels(cells)) {
-            levels.at(level).forEach(points -> lines.add(new MapChart.Line(plain(level), false, points)));
+        for (double level : levels(scale.of(range.getMin()), scale.of(range.getMax()))) {
+            field.at(level).forEach(points -> lines.add(new MapChart.Line(plain(level), false, points)));
         }
-        List<String> crossed = limits.crossed();
-        for (int i = 0; i < crossed.size(); i++) {
-            String letter = letter(i);
-            boundary(crossed.get(i)).forEach(points -> lines.add(new MapChart.Line(letter, true, points)));
+        List<SmoothField> margins = new ArrayList<>();
+        List<String> bounds = new ArrayList<>();
+        for (String limit : limits.everMissed()) {
+            SmoothField margin = field(b -> SweepLimits.margin(b, limit), PLAIN);
+            margins.add(margin);
+            if (limits.crossed().contains(limit)) {
+                String letter = letter(bounds.size());
+                bounds.add(letter + ": " + CheckFigures.title(limit) + " begins to be missed");
+                margin.at(0).forEach(points -> lines.add(new MapChart.Line(letter, true, points)));
+            }
         }
-        String svg = MapChart.svg(
-                "map-" + key.replace('_', '-'),
+        String svg = FieldChart.svg(
+                "map-" + measure.key().replaceAll("[^A-Za-z0-9]+", "-"),
                 label,
                 label(numeric.get(0)),
                 label(numeric.get(1)),
                 label,
-                cells,
-                lines);
+                field,
+                margins,
+                lines,
+                bounds);
         return Optional.of(new Drawing(
                 svg,
-                label + ". A cross marks a missed limit; where nothing is drawn there is no solution." + named(crossed),
+                Markup.capitalized(measure.name()) + ", made smooth between " + sweep.points().size()
+                        + " combinations.",
                 true));
     }
 
-    /** Where the margin of a limit is zero. */
-    private List<List<Curve.Point>> boundary(String limit) {
-        Contours margins = grid();
-        for (Sweep.Point point : sweep.points()) {
-            SweepLimits.margin(point, limit)
-                    .ifPresent(m -> margins.put(number(point, numeric.get(0)), number(point, numeric.get(1)), m));
+    private DoubleSummaryStatistics range(Measure measure) {
+        return sweep.points().stream()
+                .flatMap(p -> p.balance().stream())
+                .flatMapToDouble(b -> measure.of(b).stream())
+                .summaryStatistics();
+    }
+
+    private static boolean flat(DoubleSummaryStatistics range) {
+        double most = Math.max(Math.abs(range.getMax()), Math.abs(range.getMin()));
+        return range.getCount() < 2 || range.getMax() - range.getMin() < FLAT * most;
+    }
+
+    /** @return whether the figure that is asked for is the same at every combination that closes, or there is none */
+    public boolean flat() {
+        return flat(range(asked));
+    }
+
+    /** A figure at every combination, on the grid of the two inputs. */
+    private SmoothField field(Function<EngineBalance, OptionalDouble> figure, Scale scale) {
+        double[] xs = places(0);
+        double[] ys = places(1);
+        double[][] values = new double[ys.length][xs.length];
+        for (double[] row : values) {
+            Arrays.fill(row, Double.NaN);
         }
-        return margins.at(0);
+        for (Sweep.Point point : sweep.points()) {
+            int i = Arrays.binarySearch(xs, number(point, numeric.get(0)));
+            int j = Arrays.binarySearch(ys, number(point, numeric.get(1)));
+            point.balance().ifPresent(b -> figure.apply(b).ifPresent(v -> values[j][i] = scale.of(v)));
+        }
+        return new SmoothField(xs, ys, values);
     }
 
-    private Contours grid() {
-        return new Contours(places(0), places(1));
-    }
-
-    private List<Double> places(int axis) {
+    private double[] places(int axis) {
         return sweep.axes().get(numeric.get(axis)).values().stream()
-                .map(v -> Axis.numberOf(v).orElseThrow())
+                .mapToDouble(v -> Axis.numberOf(v).orElseThrow())
                 .distinct()
                 .sorted()
-                .toList();
+                .toArray();
     }
 
     /** Some round levels between the lowest and the highest value. */
-    private static List<Double> levels(List<MapChart.Cell> cells) {
-        DoubleSummaryStatistics range =
-                cells.stream().mapToDouble(MapChart.Cell::value).summaryStatistics();
-        double span = range.getMax() - range.getMin();
-        if (!(span > 1e-9 * Math.abs(range.getMax()))) {
-            return List.of();
-        }
+    private static List<Double> levels(double low, double high) {
+        double span = high - low;
         double decade = Math.pow(10, Math.floor(Math.log10(span / LEVELS)));
         double step = decade * (span / LEVELS / decade > 5 ? 10 : span / LEVELS / decade > 2 ? 5 : 2);
         List<Double> levels = new ArrayList<>();
-        for (double k = Math.ceil(range.getMin() / step); k * step < range.getMax(); k++) {
+        for (double k = Math.ceil(low / step); k * step < high; k++) {
             levels.add(k * step);
         }
         return levels;
@@ -153,28 +185,19 @@ public final class SweepCharts {
         return String.valueOf((char) ('A' + i % LETTERS));
     }
 
-    private static String named(List<String> crossed) {
-        StringBuilder text = new StringBuilder();
-        for (int i = 0; i < crossed.size(); i++) {
-            text.append(i == 0 ? " Dashed, where a limit begins to be missed: " : "; ")
-                    .append(letter(i))
-                    .append(" ")
-                    .append(CheckFigures.title(crossed.get(i)));
-        }
-        return text.isEmpty() ? "" : text + ".";
-    }
-
     private List<Drawing> curves() {
         boolean single = sweep.axes().size() == 1;
         List<LineChart.Panel> panels = new ArrayList<>();
-        if (single) {
-            panels.add(panel("specific impulse (s)", 1, "isp_vacuum_s", "isp_sea_level_s"));
-            panels.add(panel("temperature (K)", 1, "turbine_temperature_K", "peak_wall_temperature_K"));
-            panels.add(panel("pressure (bar)", 1e5, "discharge_pressure_Pa", "coolant_pressure_drop_Pa"));
+        if (!single || !asked.key().equals(IMPULSE)) {
+            panels.add(panel(asked.name(), asked.key()));
         } else {
-            panels.add(panel("specific impulse, vacuum (s)", 1, "isp_vacuum_s"));
+            panels.add(panel("specific impulse", IMPULSE, "isp_sea_level_s"));
+            panels.add(panel("temperature", "turbine_temperature_K", "peak_wall_temperature_K"));
+            panels.add(panel("pressure", "discharge_pressure_Pa", "coolant_pressure_drop_Pa"));
         }
-        panels.add(panel("margin of the tightest limit (%)", 0.01, "tightest_margin"));
+        if (!asked.key().equals(MARGIN)) {
+            panels.add(panel("margin of the tightest limit", MARGIN));
+        }
         panels.removeIf(p -> p.curves().isEmpty());
         List<LineChart.Shade> shades = new ArrayList<>();
         List<LineChart.Mark> marks = new ArrayList<>();
@@ -224,7 +247,8 @@ public final class SweepCharts {
         return number(point, numeric.get(0));
     }
 
-    private LineChart.Panel panel(String label, double scale, String... keys) {
+    private LineChart.Panel panel(String name, String... keys) {
+        Scale scale = Measure.named(keys[0]).orElseThrow().notation().axis();
         List<Curve> curves = new ArrayList<>();
         List<LineChart.Band> bands = new ArrayList<>();
         for (String key : keys) {
@@ -243,21 +267,23 @@ public final class SweepCharts {
                 }
             });
         }
-        return new LineChart.Panel(label, 1, false, curves, bands);
+        LineChart.Panel panel = new LineChart.Panel(scale.label(name), 1, false, curves, bands);
+        boolean bounded = List.of(keys).contains(MARGIN) && !curves.isEmpty();
+        return bounded ? panel.with(List.of(new LineChart.Level(0, "limit", Ink.MUTED))) : panel;
     }
 
-    private Curve.Point point(Sweep.Point point, Measure measure, double scale) {
+    private Curve.Point point(Sweep.Point point, Measure measure, Scale scale) {
         OptionalDouble value = point.balance().map(measure::of).orElse(OptionalDouble.empty());
-        return new Curve.Point(place(point), value.isPresent() ? value.getAsDouble() / scale : Double.NaN);
+        return new Curve.Point(place(point), value.isPresent() ? scale.of(value.getAsDouble()) : Double.NaN);
     }
 
     /** Bands of neighbouring points; a point without one ends a band. */
-    private List<LineChart.Band> bands(List<Sweep.Point> points, Measure measure, double scale, Ink ink) {
+    private List<LineChart.Band> bands(List<Sweep.Point> points, Measure measure, Scale scale, Ink ink) {
         List<LineChart.Band> bands = new ArrayList<>();
         List<LineChart.Band.Edge> edges = new ArrayList<>();
         for (Sweep.Point point : points) {
             Optional<SweepBand.Span> span = point.band().flatMap(b -> b.of(measure));
-            span.ifPresent(s -> edges.add(new LineChart.Band.Edge(place(point), s.low() / scale, s.high() / scale)));
+            span.ifPresent(s -> edges.add(new LineChart.Band.Edge(place(point), scale.of(s.low()), scale.of(s.high()))));
             if (span.isEmpty() && !edges.isEmpty()) {
                 bands.add(new LineChart.Band(ink, edges));
                 edges.clear();

@@ -1,5 +1,7 @@
 package dev.penstock.reports.study;
 
+import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.provenance.LimitCheck;
 import dev.penstock.study.Sweep;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -40,14 +42,29 @@ final class SweepLimits {
         return List.copyOf(kept);
     }
 
+    /** @return names of the limits that are missed at any combination, in the order of the engine */
+    List<String> everMissed() {
+        return points.stream()
+                .flatMap(p -> p.balance().stream())
+                .flatMap(b -> b.limits().stream())
+                .filter(l -> !l.met())
+                .map(LimitCheck::name)
+                .distinct()
+                .toList();
+    }
+
     /**
      * @param point a combination
      * @param limit dotted name of a limit
      * @return margin there, what a solver leaves counted as none; empty without a balance or without such a limit
      */
     static OptionalDouble margin(Sweep.Point point, String limit) {
-        return point.balance().stream()
-                .flatMap(b -> b.limits().stream())
+        return point.balance().map(b -> margin(b, limit)).orElse(OptionalDouble.empty());
+    }
+
+    /** The same of a balanced engine. */
+    static OptionalDouble margin(EngineBalance balance, String limit) {
+        return balance.limits().stream()
                 .filter(l -> l.name().equals(limit))
                 .mapToDouble(l -> l.met() ? Math.max(0, l.margin()) : l.margin())
                 .findFirst();

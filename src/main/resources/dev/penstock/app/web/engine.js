@@ -97,7 +97,7 @@ async function balance() {
     const note = state.note;
     state.note = "";
     say(note + "Balanced in " + Math.round(performance.now() - start) + " ms.");
-    await drawings(mine);
+    await drawings();
   } catch (error) {
     if (mine === number) {
       complain(error);
@@ -121,22 +121,60 @@ async function faulty(error) {
   buttons();
 }
 
-/** The figures are on the screen; the drawings follow, the diagram first. */
-async function drawings(mine) {
-  const ask = (path) => post(path, question({ page, number: mine }));
-  const { flow } = await ask("/api/flow");
-  if (mine !== number) {
+/** Waiting time of drawings that nobody sees yet (ms): who moves a slider asks for none of them. */
+const REST = 400;
+const DRAWINGS = { flow: showFlow, charts: showCharts };
+const seen = { flow: true, charts: false };
+const drawnFor = { flow: 0, charts: 0 };
+let rest = 0;
+
+/** The figures are on the screen; drawings in view follow at once, the diagram first, the others when the page rests. */
+function drawings() {
+  performance.mark("penstock-figures");
+  clearTimeout(rest);
+  const now = Object.keys(DRAWINGS).filter((what) => seen[what]).map(drawn);
+  rest = setTimeout(() => Object.keys(DRAWINGS).forEach(drawn), REST);
+  return Promise.all(now);
+}
+
+/** Asks once for a drawing of what is shown. */
+async function drawn(what) {
+  const mine = number;
+  if (drawnFor[what] === mine || !state.shown || state.shownFor !== JSON.stringify(state.changes)) {
     return;
   }
+  drawnFor[what] = mine;
+  try {
+    const answer = await post("/api/" + what, question({ page, number: mine }));
+    if (mine === number) {
+      DRAWINGS[what](answer);
+      performance.mark("penstock-" + what);
+    }
+  } catch (error) {
+    if (mine === number) {
+      complain(error);
+    }
+  }
+}
+
+function showFlow({ flow }) {
   const diagram = drawing(flow, fileName() + "-flow");
   byId("flow").replaceChildren(diagram);
   markFaults(diagram, state.shown.limits);
   leadToTable(diagram);
-  const charts = await ask("/api/charts");
-  if (mine === number) {
-    byId("charts").replaceChildren(...charts.figures.map((f, i) => drawing(f, fileName() + "-chart-" + (i + 1))));
-  }
 }
+
+function showCharts({ figures: all }) {
+  byId("charts").replaceChildren(...all.map((f, i) => drawing(f, fileName() + "-chart-" + (i + 1))));
+}
+
+const sight = new IntersectionObserver((entries) => entries.forEach((e) => {
+  seen[e.target.id] = e.isIntersecting;
+  if (e.isIntersecting) {
+    drawn(e.target.id);
+  }
+}), { rootMargin: "300px 0px" });
+Object.keys(DRAWINGS).forEach((what) => sight.observe(byId(what)));
 
 const fileName = () => asFileName(state.shown ? state.shown.name : "concept");
 

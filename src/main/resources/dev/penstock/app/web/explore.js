@@ -42,8 +42,8 @@ function suggest(n) {
     box.disabled = !input;
   }
   const [, value, name] = input ? parts(input.written) : ["", "", ""];
-  from.value = input ? Number((0.75 * value).toPrecision(4)) : "";
-  to.value = input ? Number((1.25 * value).toPrecision(4)) : "";
+  from.value = input ? Number((0.75 * value).toPrecision(2)) : "";
+  to.value = input ? Number((1.25 * value).toPrecision(2)) : "";
   unit.value = name;
 }
 
@@ -67,9 +67,9 @@ async function sweep() {
   byId("go").disabled = true;
   try {
     const vary = [axis(1), axis(2)].filter(Boolean);
-    running = (await post("/api/sweep", { file: byId("file").value, text, changes, vary, samples: samples() })).id;
+    running = (await post("/api/sweep", { file: byId("file").value, text, changes, vary, samples: samples(), of: byId("of").value })).id;
     byId("stop").disabled = false;
-    const job = await watch("/api/sweep/" + running, (j) => j.done + " of " + j.of, (j) => (j.cancelled ? "Stopping …" : "Sweeping …"));
+    const job = await watch("/api/sweep/" + running, (j) => j.done + (vary.length > 1 ? " balanced, at most " : " of ") + j.of, (j) => (j.cancelled ? "Stopping …" : "Sweeping …"));
     if (job.failure) {
       return say("The sweep has no result.");
     }
@@ -83,12 +83,13 @@ async function sweep() {
 }
 
 async function show(cancelled) {
-  const result = await get("/api/sweep/" + running + "/charts");
+  const result = await get("/api/sweep/" + running + "/charts?of=" + encodeURIComponent(byId("of").value));
   const link = (ending) => make("a", { href: "/api/sweep/" + running + "/table." + ending, download: "sweep." + ending }, ending.toUpperCase());
   byId("out").replaceChildren(
     make("p", { class: "verdict " + (result.complete ? "good" : "bad") },
       result.name + ": " + result.points + " combinations tried, " + result.without + " without a solution" +
       (result.complete ? ". " : "; stopped before the end, what was done is kept. "), link("csv"), " ", link("json")),
+    ...(result.flat ? [make("p", {}, "The figure that is chosen, " + byId("of").selectedOptions[0].textContent + ", is the same wherever there is a solution.")] : []),
     ...(result.reasons.length ? [make("ul", {}, ...result.reasons.map((r) => make("li", {}, r)))] : []),
     make("div", { class: "figures" }, ...result.figures.map((f, i) => drawing(f, "sweep-" + (i + 1)))));
   say(cancelled ? "Stopped; what is done is shown." : "Swept.");
@@ -127,10 +128,14 @@ byId("file").addEventListener("change", () => { changes = {}; settings(changes);
 byId("path1").addEventListener("change", () => suggest(1));
 byId("path2").addEventListener("change", () => { suggest(2); bands(); });
 byId("band").addEventListener("change", bands);
-whenUnits(() => byId("out").children.length && show(false).catch(complain));
+const shownAgain = () => running && byId("out").children.length && show(false).catch(complain);
+byId("of").addEventListener("change", (e) => { e.stopPropagation(); shownAgain(); });
+whenUnits(shownAgain);
 
 try {
-  choose(byId("file"), (await get("/api/files")).concepts);
+  const [files, { measures }] = await Promise.all([get("/api/files"), get("/api/measures")]);
+  byId("of").replaceChildren(...measures.map((m) => make("option", { value: m.key }, m.name)));
+  choose(byId("file"), files.concepts);
   await load();
   studies("sweep", byId("plan"), capture, restore, sweep);
 } catch (error) {

@@ -80,7 +80,8 @@ export function inputPanel(form, changed, first = []) {
     row.classList.toggle("changed", isChanged);
     back.hidden = !isChanged;
     back.dataset.file = input.file;
-    const read = !input.read || input.read === input.written ? "" : input.read;
+    const unit = (text) => parts(text)?.[2];
+    const read = unit(input.read) === unit(input.written) ? "" : input.read;
     const note = isChanged ? (input.file ? "changed, file: " + input.file : "added") : input.source;
     row.querySelector("small").textContent = [read, note].filter(Boolean).join("; ");
     row.querySelector(".why").textContent = "";

@@ -40,11 +40,12 @@ export function pictureTool(place, take) {
   const known = field("known", "Known length", "", "such as 3.7 m or 12 ft");
   const error = field("error", "± half of 90 %", "", "of the known length; empty: exact");
   const along = make("select", { id: "picture-along" }, make("option", { value: "" }, "across the line of sight"), make("option", { value: "1" }, "along the nozzle's axis"));
+  const facing = make("select", { id: "picture-facing" }, make("option", { value: "" }, "I cannot tell"), make("option", { value: "towards" }, "toward the camera"), make("option", { value: "away" }, "away from the camera"));
   const depth = field("depth", "Known length may stand nearer or farther by", "", "than the exit; empty: one exit diameter");
   const angle = field("angle", "Angle of view across the picture", "50 deg", "of the camera; a guess for a usual lens, without a source");
   const mark = field("mark", "A mark is sure within (pixels)", "2", "half of 90 %");
   const settings = make("div", { class: "controls", role: "group", "aria-label": "What is known of the picture", hidden: true },
-    known.row, error.row, make("label", {}, "It runs", along), depth.row, angle.row, mark.row);
+    known.row, error.row, make("label", {}, "It runs", along), make("label", {}, "The exit faces", facing, make("small", {}, "toward: one sees into the nozzle")), depth.row, angle.row, mark.row);
   const out = make("div", { id: "picture-out" });
   const drop = make("label", { class: "drop" }, "Choose a picture, or drop one here ", file);
   const row = make("div", { class: "controls", role: "group", "aria-label": "View", hidden: true }, make("label", {}, "Show", nearer), again);
@@ -171,7 +172,7 @@ export function pictureTool(place, take) {
     try {
       const answer = await post("/api/picture", {
         width, view: angle.box.value, mark: Number(mark.box.value), reference: whole("reference"), known: known.box.value, error: error.box.value,
-        along: along.value === "1", depth: depth.box.value, throat: whole("throat"), exit: whole("exit"), length: whole("length"),
+        along: along.value === "1", facing: facing.value, depth: depth.box.value, throat: whole("throat"), exit: whole("exit"), length: whole("length"),
       });
       values = answer.values;
       show(answer);
@@ -193,7 +194,7 @@ export function pictureTool(place, take) {
       say("Taken as claims; save them to keep them.");
     });
     out.replaceChildren(
-      make("p", {}, "The nozzle is tilted by " + answer.tilt + " out of the picture; the camera stood about " + answer.distance + " away."),
+      make("p", {}, "The nozzle is tilted by " + answer.tilt + " out of the picture; the camera stood about " + answer.distance + " away. " + answer.facing),
       make("div", { class: "scroll", tabindex: "0", role: "region", "aria-label": "Measured values" },
         make("table", {}, make("caption", {}, "Measured in the picture"),
           make("thead", {}, make("tr", {}, ...heads.map((h, i) => make("th", { scope: "col", class: i > 1 ? "n" : undefined }, h)))), make("tbody", {}, ...rows))),
@@ -218,6 +219,7 @@ export function pictureTool(place, take) {
   });
   tools.addEventListener("change", draw);
   along.addEventListener("change", measure);
+  facing.addEventListener("change", measure);
   nearer.addEventListener("change", () => { zoom = Number(nearer.value); draw(); });
   again.addEventListener("click", () => { marks[tool().id] = []; draw(); });
   file.addEventListener("change", () => load(file.files[0]));

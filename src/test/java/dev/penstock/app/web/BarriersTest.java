@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
 
 /** Whether everybody can use the pages: rules of axe on light and dark paper, narrow and wide screens, print. */
 class BarriersTest extends BrowserTest {
@@ -43,6 +44,7 @@ class BarriersTest extends BrowserTest {
         "/together?study=studies/barriers.toml, 2 concepts balanced",
         "/explore?study=studies/barriers-sweep.toml, Swept",
         "/jacket?file=heron.toml, Done",
+        "/studies, ''",
         "/vehicle?file=vehicles/skerry.toml, Sized in",
         "/claims?file=claims/storm.toml, Read: "
     })
@@ -52,12 +54,26 @@ class BarriersTest extends BrowserTest {
         requireNone(new AxeBuilder().analyze(browser));
         paper("screen", "dark");
         requireNone(new AxeBuilder().withRules(List.of("color-contrast")).analyze(browser));
-        for (int width : new int[] {360, 3840}) {
+        // A window of 1280 at 200 % has 640 to fill; a phone has 360.
+        for (int width : new int[] {640, 360, 3840}) {
             browser.executeCdpCommand(
                     "Emulation.setDeviceMetricsOverride",
-                    Map.of("width", width, "height", 2160, "deviceScaleFactor", 1, "mobile", width < 1000));
+                    Map.of(
+                            "width",
+                            width,
+                            "height",
+                            2160,
+                            "deviceScaleFactor",
+                            width == 640 ? 2 : 1,
+                            "mobile",
+                            width == 360));
             Number needed = (Number) browser.executeScript("return document.documentElement.scrollWidth");
             assertThat(needed.intValue()).as("sideways scrolling at " + width).isLessThanOrEqualTo(width);
+            if (width == 360) {
+                requireNone(new AxeBuilder().analyze(browser));
+                paper("screen", "light");
+                requireNone(new AxeBuilder().analyze(browser));
+            }
         }
         Number share = (Number) browser.executeScript(
                 "return document.querySelector('main').getBoundingClientRect().width / innerWidth");
@@ -66,6 +82,41 @@ class BarriersTest extends BrowserTest {
         assertThat(browser.findElement(By.cssSelector("header nav")).isDisplayed())
                 .as("links on paper")
                 .isFalse();
+    }
+
+    /** From the top of the page, as somebody without a mouse goes. */
+    @Test
+    void theChamberPressureIsFewTabStopsAway() {
+        go("/?file=heron.toml");
+        waitFor("Balanced in");
+        int stops = 0;
+        while (!"to-pressure".equals(browser.switchTo().activeElement().getAttribute("id"))) {
+            browser.switchTo().activeElement().sendKeys(Keys.TAB);
+            assertThat(++stops).isLessThan(7);
+        }
+        browser.switchTo().activeElement().sendKeys(Keys.ENTER);
+        assertThat(browser.switchTo().activeElement().getAttribute("id")).isEqualTo("in-engine-chamber_pressure");
+    }
+
+    @Test
+    void threeFirstStepsAreShownUntilSomebodyClosesThem() {
+        go("/?file=heron.toml");
+        browser.executeScript("localStorage.removeItem('penstock-first-steps')");
+        go("/?file=dunlin.toml");
+        waitFor("Balanced in");
+        assertThat(id("guide").getText()).contains("First steps, 1 of 3").contains("in any unit");
+        requireNone(new AxeBuilder().analyze(browser));
+        id("guide").findElement(By.xpath(".//button[text()='Next']")).click();
+        id("guide").findElement(By.xpath(".//button[text()='Next']")).click();
+        assertThat(id("guide").getText()).contains("3 of 3").contains("Report").doesNotContain("Next");
+        id("guide").findElement(By.xpath(".//button[text()='Close']")).click();
+        assertThat(browser.switchTo().activeElement().getAttribute("id")).isEqualTo("steps");
+        go("/?file=heron.toml");
+        waitFor("Balanced in");
+        assertThat(id("guide").getText()).isEmpty();
+        press(id("steps"));
+        assertThat(id("guide").getText()).contains("1 of 3");
+        id("guide").findElement(By.xpath(".//button[text()='Close']")).click();
     }
 
     @Test

@@ -76,8 +76,13 @@ class StudyPagesTest extends BrowserTest {
         id("go").click();
         waitFor("Swept");
         assertThat(browser.findElements(By.cssSelector("#out figure"))).hasSize(2);
-        assertThat(browser.findElement(By.cssSelector("#out figcaption")).getText())
-                .contains("Dashed, where a limit begins to be missed: A main turbine: inlet temperature");
+        assertThat(browser.findElement(By.cssSelector("#out figure svg")).getText())
+                .contains("A: main turbine: inlet temperature begins to be missed")
+                .contains("a limit is missed")
+                .doesNotContain("no solution");
+        new Select(id("of")).selectByValue("mass_kg");
+        patience().until(b -> b.findElement(By.cssSelector("#out figcaption")).getText().startsWith("Engine mass"));
+        assertThat(browser.findElement(By.cssSelector("#out figure svg")).getText()).contains("engine mass, dry (kg)");
     }
 
     @Test

@@ -100,6 +100,59 @@ class PictureMeasurementTest {
         }
     }
 
+    /** The same pictures, told which way the exit faces: nearer to the truth, and still within an error that is smaller. */
+    @Test
+    void whoKnowsWhichWayTheExitFacesMeasuresTheThroatBetter() {
+        Random random = new Random(3);
+        double blind = 0;
+        double told = 0;
+        for (int i = 0; i < 200; i++) {
+            boolean towards = i % 2 == 0;
+            double tilt = Math.toRadians(10 + 50 * random.nextDouble()) * (towards ? 1 : -1);
+            Pinhole p = nozzle(6 + 14 * random.nextDouble(), tilt);
+            Segment bar = Pinhole.line(p.seen(-1, 0.9, 0), p.seen(1, 0.9, 0));
+            PictureMarks marks = marks(p, bar, 2, false);
+            Measured without = measured(marks).get("nozzle.throat_diameter");
+            Measured with = measured(facing(marks, towards ? Facing.TOWARDS : Facing.AWAY))
+                    .get("nozzle.throat_diameter");
+            blind += Math.abs(without.value() - 0.15);
+            told += Math.abs(with.value() - 0.15);
+            assertThat(with.half()).isLessThan(without.half());
+            assertThat(with.value()).as("tilt " + tilt).isCloseTo(0.15, within(with.half()));
+        }
+        assertThat(told).isLessThan(0.3 * blind);
+    }
+
+    @Test
+    void seenFromTheSideTheExitsFacingChangesNothing() {
+        Pinhole p = nozzle(8, 0);
+        PictureMarks marks = marks(p, Pinhole.line(p.seen(-1, 0.9, 0), p.seen(1, 0.9, 0)), 2, false);
+        PictureMeasurement blind = new PictureMeasurement(marks);
+        assertThat(blind.facingMatters()).isFalse();
+        for (Facing facing : Facing.values()) {
+            assertThat(new PictureMeasurement(facing(marks, facing)).values())
+                    .usingRecursiveComparison()
+                    .withEqualsForType((a, b) -> Math.abs(a - b) < 1e-9, Double.class)
+                    .isEqualTo(blind.values());
+        }
+    }
+
+    private static PictureMarks facing(PictureMarks m, Facing facing) {
+        return new PictureMarks(
+                m.width(),
+                m.angleOfView(),
+                m.markError(),
+                m.reference(),
+                m.referenceLength(),
+                m.referenceError(),
+                m.along(),
+                m.depth(),
+                m.throat(),
+                m.exit(),
+                m.length(),
+                facing);
+    }
+
     /** Marks that miss by a normal error: nine of ten intervals must hold the truth; distances play no part here. */
     @Test
     void shakyMarksAreWithinTheirErrorNineTimesOutOfTen() {
