@@ -2,6 +2,7 @@ package dev.penstock.app;
 
 import dev.penstock.app.console.BaseCommand;
 import dev.penstock.app.console.Session;
+import dev.penstock.app.study.JournalOption;
 import dev.penstock.app.study.SummaryCommand;
 import dev.penstock.app.study.WorkOptions;
 import dev.penstock.errors.InvalidInput;
@@ -10,8 +11,10 @@ import dev.penstock.study.store.BatchFolder;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -29,6 +32,9 @@ import picocli.CommandLine.Parameters;
         })
 final class StudyCommand extends BaseCommand {
 
+    private static final Set<StudyFile.Kind> SEARCHES =
+            EnumSet.of(StudyFile.Kind.OPTIMISE, StudyFile.Kind.FRONTIER, StudyFile.Kind.SENSITIVITY);
+
     @Parameters(paramLabel = "FILE", arity = "0..1", description = "study file, or the name of one in cycles/studies/")
     private String file = "";
 
@@ -43,6 +49,9 @@ final class StudyCommand extends BaseCommand {
 
     @Mixin
     private WorkOptions work;
+
+    @Mixin
+    private JournalOption journal;
 
     @Option(names = "--paper", paramLabel = "SIZE", description = "print the page as PDF too, on a4 or letter")
     private Optional<String> paper = Optional.empty();
@@ -107,6 +116,11 @@ final class StudyCommand extends BaseCommand {
             arguments.addAll(work.arguments());
         } else if (out.isPresent() || work.given()) {
             throw new InvalidInput("", "--out, --threads and --on", study.kind().key(), "only a sample takes them");
+        }
+        if (SEARCHES.contains(study.kind())) {
+            arguments.addAll(journal.arguments());
+        } else if (journal.given()) {
+            throw new InvalidInput("", "--journal", study.kind().key(), "only optimise, frontier and sensitivity take it");
         }
         if (json()) {
             arguments.add("--json");

@@ -82,12 +82,23 @@ class SearchCommandsTest {
                         + Path.of("cycles/dunlin.toml").toAbsolutePath()
                         + "\"]\nvary = [\"" + PRESSURE + "\", \"" + RATIO + "\"]\nminimise = [\"engine.mass_kg\"]\n"
                         + "maximise = [\"isp_vacuum_s\"]\npopulation = 8\ngenerations = 1\n");
-        Run frontier = Run.of("study", study.toString(), "--json", "--report", folder.toString());
+        Path points = folder.resolve("points");
+        Run frontier = Run.of(
+                "study",
+                study.toString(),
+                "--json",
+                "--report",
+                folder.toString(),
+                "--journal",
+                points.toString());
         assertThat(frontier.code()).isZero();
         assertThat(frontier.json().path("points").size()).isPositive();
         assertThat(frontier.json().path("hypervolume").isNumber()).isTrue();
         assertThat(frontier.json().at("/points/0/inputs").size()).isEqualTo(2);
         assertThat(folder.resolve("dunlin-frontier.html")).content().contains("<svg");
+        assertThat(Files.readAllLines(points)).hasSizeGreaterThan(10);
+        Run again = Run.of("study", study.toString(), "--json", "--journal", points.toString());
+        assertThat(again.json().path("points")).isEqualTo(frontier.json().path("points"));
     }
 
     @ParameterizedTest

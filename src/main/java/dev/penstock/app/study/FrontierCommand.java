@@ -8,6 +8,7 @@ import dev.penstock.reports.study.FrontierView;
 import dev.penstock.study.StudyInputs;
 import dev.penstock.study.search.FrontierResult;
 import dev.penstock.study.search.FrontierRuns;
+import dev.penstock.study.search.PointJournal;
 import dev.penstock.study.search.Question;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -49,11 +50,12 @@ public final class FrontierCommand extends SearchCommand {
         SearchOptions.atLeast("--generations", generations, 1);
         CaseFiles.Case found = found();
         Question question = search().text(goals).frontier(search().subject(session, found));
-        try (Interruption interruption = new Interruption()) {
+        try (Interruption interruption = new Interruption();
+                PointJournal journal = journal(question)) {
             FrontierResult result;
             int count = population * (1 + generations);
             try (ConsoleProgress progress = ConsoleProgress.of(session, "trading", count, false)) {
-                result = new FrontierRuns()
+                result = new FrontierRuns(journal)
                         .run(question, population, generations, search().seed(), progress, interruption::requested);
             }
             FrontierView view = new FrontierView(result);

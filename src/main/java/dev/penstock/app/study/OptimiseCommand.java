@@ -8,6 +8,7 @@ import dev.penstock.reports.study.OptimumView;
 import dev.penstock.study.StudyInputs;
 import dev.penstock.study.search.OptimumResult;
 import dev.penstock.study.search.OptimumRuns;
+import dev.penstock.study.search.PointJournal;
 import dev.penstock.study.search.Question;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -53,10 +54,11 @@ public final class OptimiseCommand extends SearchCommand {
         int most = evaluations > 0
                 ? SearchOptions.atLeast("--evaluations", evaluations, StudyInputs.LEAST_EVALUATIONS)
                 : OptimumRuns.usualEvaluations(question.space());
-        try (Interruption interruption = new Interruption()) {
+        try (Interruption interruption = new Interruption();
+                PointJournal journal = journal(question)) {
             OptimumResult result;
             try (ConsoleProgress progress = ConsoleProgress.of(session, "optimising", starts * most, false)) {
-                result = new OptimumRuns()
+                result = new OptimumRuns(journal)
                         .run(question, starts, most, search().seed(), progress, interruption::requested);
             }
             OptimumView view = new OptimumView(result);

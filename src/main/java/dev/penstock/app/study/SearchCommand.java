@@ -7,6 +7,8 @@ import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.ReportOption;
 import dev.penstock.app.console.Session;
 import dev.penstock.reports.text.Software;
+import dev.penstock.study.search.PointJournal;
+import dev.penstock.study.search.Question;
 import dev.penstock.study.space.StudyCase;
 import java.nio.file.Path;
 import java.util.List;
@@ -28,12 +30,19 @@ abstract class SearchCommand extends BaseCommand {
     @Mixin
     private ReportOption report;
 
+    @Mixin
+    private JournalOption journal;
+
     SearchCommand(Session session) {
         super(session);
     }
 
     SearchOptions search() {
         return search;
+    }
+
+    PointJournal journal(Question question) {
+        return journal.open(session, question);
     }
 
     CaseFiles.Case found() {

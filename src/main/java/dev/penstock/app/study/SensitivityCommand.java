@@ -7,6 +7,7 @@ import dev.penstock.app.console.Session;
 import dev.penstock.numerics.variance.SobolIndices;
 import dev.penstock.reports.study.SensitivityView;
 import dev.penstock.study.StudyInputs;
+import dev.penstock.study.search.PointJournal;
 import dev.penstock.study.search.Question;
 import dev.penstock.study.search.SensitivityResult;
 import dev.penstock.study.search.SensitivityRuns;
@@ -50,11 +51,12 @@ public final class SensitivityCommand extends SearchCommand {
         SearchOptions.atLeast("--samples", samples, 2 * SobolIndices.SHIFTS);
         CaseFiles.Case found = found();
         Question question = search().text(figures).sensitivity(search().subject(session, found));
-        try (Interruption interruption = new Interruption()) {
+        try (Interruption interruption = new Interruption();
+                PointJournal journal = journal(question)) {
             SensitivityResult result;
             int count = SensitivityRuns.evaluations(question.space(), samples);
             try (ConsoleProgress progress = ConsoleProgress.of(session, "sampling", count, false)) {
-                result = new SensitivityRuns()
+                result = new SensitivityRuns(journal)
                         .run(
                                 question,
                                 samples,

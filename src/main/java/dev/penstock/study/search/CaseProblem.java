@@ -13,11 +13,13 @@ final class CaseProblem implements Problem {
 
     private final Question question;
     private final Tally tally;
+    private final PointJournal journal;
     private final BooleanSupplier cancelled;
 
-    CaseProblem(Question question, Tally tally, BooleanSupplier cancelled) {
+    CaseProblem(Question question, Tally tally, PointJournal journal, BooleanSupplier cancelled) {
         this.question = question;
         this.tally = tally;
+        this.journal = journal;
         this.cancelled = cancelled;
     }
 
@@ -53,7 +55,8 @@ final class CaseProblem implements Problem {
         if (cancelled.getAsBoolean()) {
             throw new CancellationException("the study was stopped");
         }
-        return Cancellation.during(cancelled, () -> question.subject()
-                .evaluate(question.space(), question.space().values(place), question.figures()));
+        return Cancellation.during(
+                cancelled,
+                () -> journal.at(question, question.space(), question.space().values(place)));
     }
 }

@@ -16,13 +16,21 @@ import java.util.function.BooleanSupplier;
 public final class FrontierRuns {
 
     private final Workers workers;
+    private final PointJournal journal;
 
+    /** Keeps nothing. */
     public FrontierRuns() {
-        this(Parallel.WORKERS);
+        this(Parallel.WORKERS, PointJournal.NONE);
     }
 
-    FrontierRuns(Workers workers) {
+    /** @param journal keeps the points, and knows those of earlier runs */
+    public FrontierRuns(PointJournal journal) {
+        this(Parallel.WORKERS, journal);
+    }
+
+    FrontierRuns(Workers workers, PointJournal journal) {
         this.workers = workers;
+        this.journal = journal;
     }
 
     /**
@@ -44,7 +52,7 @@ public final class FrontierRuns {
         StudySpace space = question.space();
         Tally tally = new Tally(
                 progress, population * (1 + generations), question.objectives().get(0));
-        CaseProblem problem = new CaseProblem(question, tally, cancelled);
+        CaseProblem problem = new CaseProblem(question, tally, journal, cancelled);
         StudyPoint filed = question.asFiled();
         Optional<double[]> from = question.subject().own(space).map(space::shares);
         Frontier frontier = new GeneticFrontier(problem, workers).search(from, population, generations, seed);

@@ -17,13 +17,21 @@ import java.util.function.BooleanSupplier;
 public final class OptimumRuns {
 
     private final Workers workers;
+    private final PointJournal journal;
 
+    /** Keeps nothing. */
     public OptimumRuns() {
-        this(Parallel.WORKERS);
+        this(Parallel.WORKERS, PointJournal.NONE);
     }
 
-    OptimumRuns(Workers workers) {
+    /** @param journal keeps the points, and knows those of earlier runs */
+    public OptimumRuns(PointJournal journal) {
+        this(Parallel.WORKERS, journal);
+    }
+
+    OptimumRuns(Workers workers, PointJournal journal) {
         this.workers = workers;
+        this.journal = journal;
     }
 
     /**
@@ -50,7 +58,7 @@ public final class OptimumRuns {
         check(question);
         Tally tally =
                 new Tally(progress, starts * evaluations, question.objectives().get(0));
-        CaseProblem problem = new CaseProblem(question, tally, cancelled);
+        CaseProblem problem = new CaseProblem(question, tally, journal, cancelled);
         StudyPoint filed = question.asFiled();
         Optional<double[]> from = question.subject().own(space).map(space::shares);
         Optimum optimum = new MultiStart(problem, workers).search(from, starts, evaluations, seed);

@@ -8,7 +8,6 @@ import dev.penstock.numerics.variance.SobolIndices;
 import dev.penstock.quantities.Notation;
 import dev.penstock.study.Parallel;
 import dev.penstock.study.Progress;
-import dev.penstock.study.space.StudyCase;
 import dev.penstock.study.space.StudyFigure;
 import dev.penstock.study.space.StudyPoint;
 import dev.penstock.study.space.StudySpace;
@@ -34,13 +33,21 @@ public final class SensitivityRuns {
     public static final int MOST = 15;
 
     private final Workers workers;
+    private final PointJournal journal;
 
+    /** Keeps nothing. */
     public SensitivityRuns() {
-        this(Parallel.WORKERS);
+        this(Parallel.WORKERS, PointJournal.NONE);
     }
 
-    SensitivityRuns(Workers workers) {
+    /** @param journal keeps the points, and knows those of earlier runs */
+    public SensitivityRuns(PointJournal journal) {
+        this(Parallel.WORKERS, journal);
+    }
+
+    SensitivityRuns(Workers workers, PointJournal journal) {
         this.workers = workers;
+        this.journal = journal;
     }
 
     /** Whether a point closes: 1 if it does, else 0. */
@@ -50,17 +57,15 @@ public final class SensitivityRuns {
     /** One study on its way. */
     private final class Work {
 
-        private final StudyCase subject;
-        private final List<StudyFigure> figures;
+        private final Question question;
         private final Progress progress;
         private final BooleanSupplier cancelled;
         private final int of;
         private final AtomicInteger done = new AtomicInteger();
         private final Map<String, Integer> failures = new ConcurrentHashMap<>();
 
-        Work(StudyCase subject, List<StudyFigure> figures, Progress progress, BooleanSupplier cancelled, int of) {
-            this.subject = subject;
-            this.figures = figures;
+        Work(Question question, Progress progress, BooleanSupplier cancelled, int of) {
+            this.question = question;
             this.progress = progress;
             this.cancelled = cancelled;
             this.of = of;
@@ -72,12 +77,13 @@ public final class SensitivityRuns {
                     throw new CancellationException("the study was stopped");
                 }
                 StudyPoint point =
-                        Cancellation.during(cancelled, () -> subject.evaluate(space, space.values(place), figures));
-                double[] values = Arrays.copyOf(point.figures(), figures.size() + 1);
-                values[figures.size()] = point.closes() ? 1 : 0;
+                        Cancellation.during(cancelled, () -> journal.at(question, space, space.values(place)));
+                int count = point.figures().length;
+                double[] values = Arrays.copyOf(point.figures(), count + 1);
+                values[count] = point.closes() ? 1 : 0;
                 point.failure().ifPresent(f -> failures.merge(f.kind(), 1, Integer::sum));
                 synchronized (this) {
-                    progress.done(done.incrementAndGet(), of, subject.name());
+                    progress.done(done.incrementAndGet(), of, question.subject().name());
                 }
                 return values;
             };
@@ -105,10 +111,8 @@ public final class SensitivityRuns {
      */
     public SensitivityResult run(
             Question question, int samples, long seed, Progress progress, BooleanSupplier cancelled) {
-        StudyCase subject = question.subject();
         StudySpace space = question.space();
-        List<StudyFigure> figures = question.further();
-        Work work = new Work(subject, figures, progress, cancelled, evaluations(space, samples));
+        Work work = new Work(question, progress, cancelled, evaluations(space, samples));
         Map<String, List<Screening.Effect>> screened = new LinkedHashMap<>();
         StudySpace kept = space;
         if (space.size() > MOST) {
@@ -122,10 +126,10 @@ public final class SensitivityRuns {
             kept = kept(space, effects);
         }
         List<SobolIndices.Result> results = SobolIndices.of(work.over(kept), kept.size(), samples, seed + 1, workers);
-        List<StudyFigure> all = new ArrayList<>(figures);
+        List<StudyFigure> all = new ArrayList<>(question.further());
         all.add(CLOSES);
         return new SensitivityResult(
-                subject, kept, all, results, screened, new TreeMap<>(work.failures), work.done.get(), seed);
+                question.subject(), kept, all, results, screened, new TreeMap<>(work.failures), work.done.get(), seed);
     }
 
     /** The inputs with the largest effects on any figure, in the order of the space. */

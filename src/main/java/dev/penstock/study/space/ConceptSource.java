@@ -40,6 +40,11 @@ final class ConceptSource {
         return base.name();
     }
 
+    /** Text of the file. */
+    String text() {
+        return own.text().text();
+    }
+
     Path file() {
         return file;
     }

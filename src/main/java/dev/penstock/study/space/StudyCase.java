@@ -20,6 +20,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 
@@ -99,6 +100,15 @@ public final class StudyCase {
     /** @return values that hold at every point, by dotted path */
     public Map<String, String> changes() {
         return changes;
+    }
+
+    /** @return all that its files and changes say, word for word */
+    public String written() {
+        StringBuilder all = new StringBuilder(text.text());
+        engines.forEach(engine -> all.append('\n').append(engine.text()));
+        new TreeMap<>(changes)
+                .forEach((path, value) -> all.append('\n').append(path).append('=').append(value));
+        return all.toString();
     }
 
     /** @return whether it is a vehicle file; a concept otherwise */

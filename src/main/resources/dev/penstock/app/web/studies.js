@@ -13,7 +13,7 @@ const KINDS = {
 const GOALS = { maximise: "as large as it can be", minimise: "as small as it can be", figures: "told of", figure: "kept" };
 const EFFORT = { starts: "starts", evaluations: "points of each start", population: "points of a generation", generations: "generations",
   samples: "points of the design", points: "points", design: "how they lie", seed: "seed" };
-const FIRST = { optimise: [["maximise", 0]], frontier: [["maximise", 0], ["minimise", 1]], sensitivity: [["figures", 0]], sample: [] };
+const FIRST = { optimise: [["maximise", "isp_vacuum_s"]], frontier: [["maximise", "isp_vacuum_s"], ["minimise", "mass_kg"]], sensitivity: [["figures", "isp_vacuum_s"]], sample: [] };
 
 let known = { inputs: [], figures: [], usual: {} };
 let changes = addressed();
@@ -74,7 +74,7 @@ function effort(said = {}) {
 /** What the kind asks for, with lines to begin with. */
 function ask() {
   byId("goals").replaceChildren();
-  FIRST[kind()].forEach(([what, which]) => goal(what, known.figures[which]?.path || ""));
+  FIRST[kind()].forEach(([what, ending], i) => goal(what, (known.figures.find((f) => f.path.endsWith("." + ending)) || known.figures[i])?.path || ""));
   byId("constraints").hidden = kind() === "sensitivity";
   effort();
 }
@@ -99,6 +99,7 @@ async function begin() {
       .forEach((i) => varied(i.path, suggested(i.path)));
     kept("within_limits");
     ask();
+    say("Ready: " + known.inputs.length + " inputs can vary.");
   } catch (error) {
     complain(error);
   }

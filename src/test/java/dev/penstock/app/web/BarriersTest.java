@@ -43,6 +43,7 @@ class BarriersTest extends BrowserTest {
         "/?file=heron.toml, Balanced in",
         "/together?study=studies/barriers.toml, 2 concepts balanced",
         "/explore?study=studies/barriers-sweep.toml, Swept",
+        "/studies?file=heron.toml, Ready: ",
         "/jacket?file=heron.toml, Done",
         "/studies, ''",
         "/vehicle?file=vehicles/skerry.toml, Sized in",

@@ -1,8 +1,10 @@
 package dev.penstock.study.search;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.penstock.errors.InvalidInput;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.input.HomeFolder;
 import dev.penstock.numerics.sampling.Workers;
@@ -11,12 +13,15 @@ import dev.penstock.study.Progress;
 import dev.penstock.study.space.CasePaths;
 import dev.penstock.study.space.StudyCase;
 import dev.penstock.study.space.StudyPoint;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class SearchRunsTest {
 
@@ -41,7 +46,7 @@ class SearchRunsTest {
     void theBestPointIsBalancedAgainAndItsBitsDoNotDependOnThreads() {
         Question question =
                 question(List.of(), List.of("isp_vacuum_s"), "engine.exit_diameter_m<=0.21", "within_limits");
-        OptimumResult here = new OptimumRuns(Workers.HERE).run(question, 1, 60, 5, Progress.NONE, () -> false);
+        OptimumResult here = new OptimumRuns(Workers.HERE, PointJournal.NONE).run(question, 1, 60, 5, Progress.NONE, () -> false);
         OptimumResult there = new OptimumRuns().run(question, 1, 60, 5, Progress.NONE, () -> false);
         assertThat(there.best().values()).isEqualTo(here.best().values());
         assertThat(there.best().figures()).isEqualTo(here.best().figures());
@@ -65,7 +70,7 @@ class SearchRunsTest {
     @Test
     void stoppingKeepsTheBestSoFar() {
         AtomicInteger done = new AtomicInteger();
-        OptimumResult result = new OptimumRuns(Workers.HERE)
+        OptimumResult result = new OptimumRuns(Workers.HERE, PointJournal.NONE)
                 .run(
                         question(List.of(), List.of("isp_vacuum_s")),
                         2,
@@ -112,5 +117,42 @@ class SearchRunsTest {
         assertThat(result.results().get(0).indices().get(1).total())
                 .isGreaterThan(0.5)
                 .isCloseTo(result.results().get(1).indices().get(1).total(), within(0.2));
+    }
+
+    /** A search that was stopped goes on from its journal: nothing is asked twice, and every bit is that of one run. */
+    @Test
+    void aSearchGoesOnFromItsJournal(@TempDir Path folder) throws IOException {
+        Question question = question(List.of(), List.of("isp_vacuum_s"), "within_limits");
+        OptimumResult whole = new OptimumRuns(Workers.HERE, PointJournal.NONE)
+                .run(question, 2, 40, 3, Progress.NONE, () -> false);
+        Path file = folder.resolve("points");
+        AtomicInteger done = new AtomicInteger();
+        try (PointJournal journal = PointJournal.open(file, question, "this")) {
+            new OptimumRuns(Workers.HERE, journal)
+                    .run(question, 2, 40, 3, (d, of, what) -> done.set(d), () -> done.get() >= 50);
+            assertThat(journal.size()).isBetween(30, 50);
+        }
+        String cut = Files.readString(file);
+        Files.writeString(file, cut.substring(0, cut.length() - 9));
+        try (PointJournal journal = PointJournal.open(file, question, "this")) {
+            int before = journal.size();
+            OptimumResult again =
+                    new OptimumRuns(journal).run(question, 2, 40, 3, Progress.NONE, () -> false);
+            assertThat(again.best().values()).isEqualTo(whole.best().values());
+            assertThat(again.best().figures()).isEqualTo(whole.best().figures());
+            assertThat(again.evaluations()).isEqualTo(whole.evaluations());
+            assertThat(before).isPositive().isLessThan(journal.size());
+        }
+        try (PointJournal journal = PointJournal.open(file, question, "this")) {
+            int all = journal.size();
+            new OptimumRuns(journal).run(question, 2, 40, 3, Progress.NONE, () -> false);
+            assertThat(journal.size()).as("nothing new the second time").isEqualTo(all);
+        }
+        assertThatThrownBy(() -> PointJournal.open(file, question, "another version"))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessageContaining("another version");
+        Path other = Files.writeString(folder.resolve("text"), "my own text");
+        assertThatThrownBy(() -> PointJournal.open(other, question, "this")).hasMessageContaining("no journal");
+        assertThat(other).content().isEqualTo("my own text");
     }
 }
