@@ -68,8 +68,8 @@ class UnitSystemTest {
     void everyUnitThatIsReadCanBeWritten(UnitSystem system) {
         for (Dimension dimension : Dimension.values()) {
             if (!dimension.siUnit().isEmpty()) {
-                String text = system.reading(
-                        () -> Notation.ofUnit(dimension.siUnit()).writeWithUnit(1234.5));
+                String text =
+                        system.reading(() -> Notation.ofUnit(dimension.siUnit()).writeWithUnit(1234.5));
                 Optional<Double> read = Units.parse(text, dimension);
                 assertThat(read).as(system + " " + dimension + ": " + text).isPresent();
                 assertThat(read.get()).as(text).isCloseTo(1234.5, within(6.0));

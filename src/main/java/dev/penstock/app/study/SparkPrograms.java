@@ -37,7 +37,10 @@ final class SparkPrograms {
             there = sums(archive(libraries));
         } catch (IOException e) {
             throw new InvalidInput(
-                    "", SparkLaunch.FOLDER, libraries.toString(), "its Penstock cannot be read (" + e.getMessage() + ")");
+                    "",
+                    SparkLaunch.FOLDER,
+                    libraries.toString(),
+                    "its Penstock cannot be read (" + e.getMessage() + ")");
         }
         long differing = here.entrySet().stream()
                 .filter(e -> !e.getValue().equals(there.get(e.getKey())))

@@ -90,8 +90,9 @@ public final class LocalServer implements AutoCloseable {
             config.jetty.addConnector((jetty, http) -> connector(jetty, http, settings.port()));
             RoutesConfig routes = config.routes;
             routes.before(gate::check);
-            routes.before(request ->
-                    UnitSystem.named(Optional.ofNullable(request.cookie(UNITS)).orElse("")).choose());
+            routes.before(request -> UnitSystem.named(
+                            Optional.ofNullable(request.cookie(UNITS)).orElse(""))
+                    .choose());
             pages(new Site(), routes);
             engines.addTo(routes);
             new StudyRoutes(workspace, reader, workers, sweeps).addTo(routes);

@@ -89,8 +89,8 @@ final class SampledRows implements AutoCloseable {
             StudySummary summary = rows.summary(List.of());
             String title = subject.name() + ": a sample over " + study.vary().size()
                     + (study.vary().size() == 1 ? " input" : " inputs");
-            Function<Software, String> html = with ->
-                    OptimumView.page(subject, title, "Sample", SampleCharts.sections(summary), with);
+            Function<Software, String> html =
+                    with -> OptimumView.page(subject, title, "Sample", SampleCharts.sections(summary), with);
             return new FoundStudy(
                     title,
                     run.complete(),

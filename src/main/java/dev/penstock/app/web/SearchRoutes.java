@@ -44,8 +44,7 @@ final class SearchRoutes implements AutoCloseable {
     private final Jobs<FoundStudy> jobs;
     private final SampledRows samples;
 
-    SearchRoutes(
-            Workspace workspace, EngineRuns runs, FinishedReports finished, Software software, Duration longest) {
+    SearchRoutes(Workspace workspace, EngineRuns runs, FinishedReports finished, Software software, Duration longest) {
         this.workspace = workspace;
         this.runs = runs;
         this.finished = finished;
@@ -85,7 +84,8 @@ final class SearchRoutes implements AutoCloseable {
         map.put(
                 "inputs",
                 subject.inputs().entrySet().stream()
-                        .map(e -> Map.of("path", e.getKey(), "title", title(e.getValue()), "written", written(e.getValue())))
+                        .map(e -> Map.of(
+                                "path", e.getKey(), "title", title(e.getValue()), "written", written(e.getValue())))
                         .toList());
         map.put(
                 "figures",
@@ -154,7 +154,9 @@ final class SearchRoutes implements AutoCloseable {
     }
 
     private static int number(StudyFile study, String key, int usual) {
-        return said(study, key).isEmpty() ? usual : Integer.parseInt(said(study, key).get(0));
+        return said(study, key).isEmpty()
+                ? usual
+                : Integer.parseInt(said(study, key).get(0));
     }
 
     private static int seed(StudyFile study) {
@@ -194,8 +196,8 @@ final class SearchRoutes implements AutoCloseable {
         int population = number(study, "population", StudyInputs.USUAL_POPULATION);
         int generations = number(study, "generations", StudyInputs.USUAL_GENERATIONS);
         return begin((job, progress) -> {
-            FrontierResult result = new FrontierRuns()
-                    .run(question, population, generations, seed(study), progress, job::stopped);
+            FrontierResult result =
+                    new FrontierRuns().run(question, population, generations, seed(study), progress, job::stopped);
             FrontierView view = new FrontierView(result);
             return new FoundStudy(
                     view.title(),
@@ -203,9 +205,7 @@ final class SearchRoutes implements AutoCloseable {
                     view.sections(),
                     view.json(),
                     view::html,
-                    result.points().stream()
-                            .map(p -> opened(file, question, p))
-                            .toList());
+                    result.points().stream().map(p -> opened(file, question, p)).toList());
         });
     }
 
@@ -221,11 +221,9 @@ final class SearchRoutes implements AutoCloseable {
             throw new Refusal(422, "samples is " + count + "; write " + 2 * SobolIndices.SHIFTS + " or more");
         }
         return begin((job, progress) -> {
-            SensitivityResult result =
-                    new SensitivityRuns().run(question, count, seed(study), progress, job::stopped);
+            SensitivityResult result = new SensitivityRuns().run(question, count, seed(study), progress, job::stopped);
             SensitivityView view = new SensitivityView(result);
-            return new FoundStudy(
-                    view.title(), result.complete(), view.sections(), view.json(), view::html, List.of());
+            return new FoundStudy(view.title(), result.complete(), view.sections(), view.json(), view::html, List.of());
         });
     }
 

@@ -55,7 +55,12 @@ final class WarmUp {
             EngineBalance balance = workers.ask(ASKER, study -> study.balance(example));
             JsonText.compact(EngineAnswer.of(balance));
             workers.draw(
-                    ASKER, () -> Map.of("flow", EngineAnswer.flow(balance), "charts", EngineAnswer.charts(balance, Optional.empty())));
+                    ASKER,
+                    () -> Map.of(
+                            "flow",
+                            EngineAnswer.flow(balance),
+                            "charts",
+                            EngineAnswer.charts(balance, Optional.empty())));
             return true;
         } catch (PenstockException | Refusal e) {
             return false;

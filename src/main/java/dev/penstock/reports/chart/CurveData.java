@@ -36,10 +36,12 @@ final class CurveData {
             List<LineChart.Panel> panels,
             List<LineChart.Mark> marks) {
         Rectangle2D whole = info.getPlotInfo().getPlotArea();
-        StringBuilder json = new StringBuilder("{\"top\":" + number(whole.getMinY()) + ",\"bottom\":"
-                + number(whole.getMaxY()) + ",\"marks\":[");
+        StringBuilder json = new StringBuilder(
+                "{\"top\":" + number(whole.getMinY()) + ",\"bottom\":" + number(whole.getMaxY()) + ",\"marks\":[");
         for (int i = 0; i < marks.size(); i++) {
-            json.append(i == 0 ? "" : ",").append("{\"at\":").append(number(marks.get(i).at()));
+            json.append(i == 0 ? "" : ",")
+                    .append("{\"at\":")
+                    .append(number(marks.get(i).at()));
             json.append(",\"label\":").append(text(marks.get(i).label())).append('}');
         }
         json.append("],\"x\":{");

@@ -1,16 +1,16 @@
 package dev.penstock.reports.engine;
 
 import dev.penstock.chamber.loss.NamedLoss;
-import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.origin.LineKey;
+import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.sheet.PressureStep;
-import dev.penstock.turbomachinery.shaft.ShaftBalance;
 import dev.penstock.quantities.Constants;
 import dev.penstock.quantities.Notation;
 import dev.penstock.quantities.Scale;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.SpanChart;
 import dev.penstock.turbomachinery.pump.PumpSizing;
+import dev.penstock.turbomachinery.shaft.ShaftBalance;
 import dev.penstock.turbomachinery.turbine.TurbineSizing;
 import java.util.ArrayList;
 import java.util.HashMap;

@@ -124,11 +124,7 @@ public final class EngineCharts {
         Scale pressure = Scale.of("bar");
         List<SpanChart.Bar> bars = bars(EngineBars::pressures);
         String svg = SpanChart.svg(
-                prefix + "-pressure",
-                "Pressure along every line",
-                pressure.label("absolute pressure"),
-                true,
-                bars);
+                prefix + "-pressure", "Pressure along every line", pressure.label("absolute pressure"), true, bars);
         return new Drawing(
                 svg,
                 caption(
@@ -141,7 +137,8 @@ public final class EngineCharts {
     /** @return what turbines give and pumps take, by shaft */
     public Drawing power() {
         List<SpanChart.Bar> bars = bars(EngineBars::powers);
-        String svg = SpanChart.svg(prefix + "-power", "Power by shaft", Scale.of("MW").label("power"), true, bars);
+        String svg = SpanChart.svg(
+                prefix + "-power", "Power by shaft", Scale.of("MW").label("power"), true, bars);
         return new Drawing(
                 svg,
                 caption(
@@ -176,8 +173,8 @@ public final class EngineCharts {
                                 force.label("thrust"),
                                 1,
                                 false,
-                                curves(b -> List.of(
-                                        new Curve("thrust", Ink.STEEL, true, climb(b, height, force::of)))))),
+                                curves(b ->
+                                        List.of(new Curve("thrust", Ink.STEEL, true, climb(b, height, force::of)))))),
                 420);
         return new Drawing(
                 svg,
@@ -233,8 +230,10 @@ public final class EngineCharts {
                                 heat.label("heat flux"),
                                 3,
                                 true,
-                                along(jacket, c -> List.of(
-                                        line("heat flux", Ink.GAS, false, c, heat, JacketStation::heatFlux)))),
+                                along(
+                                        jacket,
+                                        c -> List.of(
+                                                line("heat flux", Ink.GAS, false, c, heat, JacketStation::heatFlux)))),
                         new LineChart.Panel(
                                         temperature.label("temperature"),
                                         4,
@@ -252,12 +251,13 @@ public final class EngineCharts {
         String where = jacket.circuit().word();
         return new Drawing(
                 svg,
-                caption((where.isEmpty() ? "" : Markup.capitalized(where + "jacket: "))
-                        + "Along the chamber from the injector (left) to the nozzle exit (right)."
-                        + (marks.isEmpty()
-                                ? ""
-                                : " At a dashed upright line the wall temperature steps: C, the channels change in size; H,"
-                                        + " heat transfer to the coolant passes from one regime, or one end of its data, to another."),
+                caption(
+                        (where.isEmpty() ? "" : Markup.capitalized(where + "jacket: "))
+                                + "Along the chamber from the injector (left) to the nozzle exit (right)."
+                                + (marks.isEmpty()
+                                        ? ""
+                                        : " At a dashed upright line the wall temperature steps: C, the channels change in size; H,"
+                                                + " heat transfer to the coolant passes from one regime, or one end of its data, to another."),
                         DOTS),
                 true);
     }

@@ -165,8 +165,7 @@ public final class FrontierView {
                         drawings,
                         List.of(table()),
                         List.of()),
-                new PageSection(
-                        "points", "Points", "How is each seen again?", ways, List.of(), List.of(), List.of()));
+                new PageSection("points", "Points", "How is each seen again?", ways, List.of(), List.of(), List.of()));
     }
 
     private Drawing front() {

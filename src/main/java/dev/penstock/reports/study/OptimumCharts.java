@@ -40,8 +40,9 @@ final class OptimumCharts {
             double to = variable.share(best);
             double from = own.map(o -> variable.share(o[at])).orElse(to);
             double widened = Math.abs(to - from) < SEEN ? SEEN : 0;
-            String text = own.map(o -> PointWords.text(variable, o[at]) + " to ").orElse("")
-                    + PointWords.text(variable, best);
+            String text =
+                    own.map(o -> PointWords.text(variable, o[at]) + " to ").orElse("")
+                            + PointWords.text(variable, best);
             bars.add(new SpanChart.Bar(
                     variable.path(), from - widened, to + widened, from <= to ? Ink.STEEL : Ink.GAS, text, to));
         }

@@ -225,7 +225,8 @@ public final class OptimumView {
      * @param software what the numbers were made with
      * @return page of a study that holds no engine
      */
-    public static String page(StudyCase subject, String title, String kind, List<PageSection> sections, Software software) {
+    public static String page(
+            StudyCase subject, String title, String kind, List<PageSection> sections, Software software) {
         Map<String, Object> model = new LinkedHashMap<>();
         model.put("title", title);
         model.put("kind", kind);

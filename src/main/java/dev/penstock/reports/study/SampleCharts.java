@@ -104,8 +104,8 @@ public final class SampleCharts {
         PageTable.Builder table =
                 PageTable.titled("Why there is no answer (# for each number)", "<reason", "points", "share");
         summary.failures()
-                .forEach(reason -> table.row(
-                        reason.words(), Long.toString(reason.count()), share(reason.count(), summary)));
+                .forEach(reason ->
+                        table.row(reason.words(), Long.toString(reason.count()), share(reason.count(), summary)));
         return table.table();
     }
 
@@ -124,7 +124,8 @@ public final class SampleCharts {
                         spread.figure().title(),
                         spread.figure().title() + (unit.isEmpty() ? "" : " (" + unit + ")"),
                         List.of(new LineChart.Panel(
-                                "points below (%)", 1, true, List.of(new Curve("", Ink.STEEL, false, points).marked()))),
+                                "points below (%)",
+                                1, true, List.of(new Curve("", Ink.STEEL, false, points).marked()))),
                         240),
                 spread.figure().title() + ": share of the points that have less.",
                 true);

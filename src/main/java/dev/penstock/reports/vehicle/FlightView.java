@@ -92,7 +92,9 @@ public final class FlightView {
         Scale height = Scale.of("km");
         Scale speed = Scale.of("km/s");
         List<LineChart.Panel> panels = List.of(
-                panel(height.label("altitude"), curve(a, "altitude", Ink.OXIDIZER, false, p -> height.of(p.altitude()))),
+                panel(
+                        height.label("altitude"),
+                        curve(a, "altitude", Ink.OXIDIZER, false, p -> height.of(p.altitude()))),
                 new LineChart.Panel(
                         speed.label("speed"),
                         1,

@@ -16,11 +16,7 @@ import java.util.List;
  * @param figures figures to tell of beside those; of a sensitivity those to explain
  */
 public record QuestionText(
-        List<String> vary,
-        List<String> minimise,
-        List<String> maximise,
-        List<String> subjectTo,
-        List<String> figures) {
+        List<String> vary, List<String> minimise, List<String> maximise, List<String> subjectTo, List<String> figures) {
 
     private static final String FIGURES = "--figures";
 
@@ -59,10 +55,7 @@ public record QuestionText(
         CasePaths paths = subject.paths();
         if (figures.isEmpty()) {
             throw new InvalidInput(
-                    "",
-                    FIGURES,
-                    "missing",
-                    "write figures to explain, for example engine.isp_vacuum_s,engine.mass_kg");
+                    "", FIGURES, "missing", "write figures to explain, for example engine.isp_vacuum_s,engine.mass_kg");
         }
         return new Question(subject, paths.space(vary), List.of(), List.of(), paths.figures(FIGURES, figures));
     }
@@ -84,10 +77,6 @@ public record QuestionText(
         paths.figures("--minimise", minimise).forEach(f -> objectives.add(new Objective(f, false)));
         paths.figures("--maximise", maximise).forEach(f -> objectives.add(new Objective(f, true)));
         return new Question(
-                subject,
-                paths.space(vary),
-                objectives,
-                paths.constraints(subjectTo),
-                paths.figures(FIGURES, figures));
+                subject, paths.space(vary), objectives, paths.constraints(subjectTo), paths.figures(FIGURES, figures));
     }
 }

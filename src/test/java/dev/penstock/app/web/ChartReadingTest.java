@@ -16,7 +16,8 @@ class ChartReadingTest extends BrowserTest {
     void openHeron() {
         go("/?file=heron.toml");
         waitFor("Balanced in");
-        patience().until(b -> !b.findElements(By.cssSelector("#charts svg[data-read]")).isEmpty());
+        patience().until(b -> !b.findElements(By.cssSelector("#charts svg[data-read]"))
+                .isEmpty());
     }
 
     private static WebElement chart() {

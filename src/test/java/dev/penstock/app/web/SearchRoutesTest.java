@@ -69,11 +69,14 @@ class SearchRoutesTest {
         assertThat(section(result, "best").at("/figures/0/svg").asText()).contains("engine.chamber_pressure");
         assertThat(section(result, "starts").at("/figures/0/svg").asText()).contains("points tried by the start");
         JsonNode document = served.json(served.get(job + "/answer.json"));
-        double best = document.at("/best/inputs").path("engine.chamber_pressure").asDouble();
+        double best =
+                document.at("/best/inputs").path("engine.chamber_pressure").asDouble();
         assertThat(best).isBetween(0.8e6, 1.5e6);
         assertThat(result.at("/opened/0").asText())
                 .startsWith("/?file=dunlin.toml&set.engine.chamber_pressure=" + best);
-        String report = served.json(served.post(job + "/report", "{\"form\":\"html\"}")).path("id").asText();
+        String report = served.json(served.post(job + "/report", "{\"form\":\"html\"}"))
+                .path("id")
+                .asText();
         assertThat(served.get("/shown/" + report).body()).contains("Where is it best");
     }
 
@@ -84,7 +87,9 @@ class SearchRoutesTest {
         ended(job);
         JsonNode result = served.json(served.get(job + "/result"));
         JsonNode document = served.json(served.get(job + "/answer.json"));
-        assertThat(result.path("opened").size()).isPositive().isEqualTo(document.path("points").size());
+        assertThat(result.path("opened").size())
+                .isPositive()
+                .isEqualTo(document.path("points").size());
         assertThat(section(result, "frontier").at("/tables/0/rows").size())
                 .isEqualTo(result.path("opened").size());
     }
@@ -142,13 +147,15 @@ class SearchRoutesTest {
     void whatCannotBeAskedIsRefusedInASentence(String further, String told) {
         var answer = served.post("/api/search", "{" + CASE + "," + further + "}");
         assertThat(answer.statusCode()).isEqualTo(422);
-        assertThat(served.json(answer).at("/problems/0").asText()).contains(told).doesNotContain("--");
+        assertThat(served.json(answer).at("/problems/0").asText())
+                .contains(told)
+                .doesNotContain("--");
     }
 
     @Test
     void whatCanBeVariedAndAskedIsNamed() {
-        JsonNode known = served.json(served.post(
-                "/api/search-choices", "{\"cases\":[\"vehicles/skerry.toml\"],\"changes\":{}}"));
+        JsonNode known = served.json(
+                served.post("/api/search-choices", "{\"cases\":[\"vehicles/skerry.toml\"],\"changes\":{}}"));
         assertThat(known.path("inputs").findValuesAsText("path"))
                 .contains("payload", "engines.heron.engine.chamber_pressure");
         assertThat(known.path("figures").findValuesAsText("path")).contains("start_mass_kg");

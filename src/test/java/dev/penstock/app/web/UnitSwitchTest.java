@@ -33,7 +33,10 @@ class UnitSwitchTest extends BrowserTest {
         // 8.5 MPa is 1232.8 psi: 6894.757 Pa to the pound per square inch (NIST SP 811, appendix B; from memory).
         patience().until(b -> measure("chamber_pressure_Pa").startsWith("1233 psi"));
         patience().until(b -> id("charts").getText().contains("psi"));
-        assertThat(id("tables").getText()).contains("pressure (psi)").contains("temperature (°R)").doesNotContain("(bar)");
+        assertThat(id("tables").getText())
+                .contains("pressure (psi)")
+                .contains("temperature (°R)")
+                .doesNotContain("(bar)");
         assertThat(id("limits").getText()).contains("°R").doesNotContain(" K\n");
         assertThat(id("flow").getText()).contains("psi").doesNotContain("bar");
         assertThat(id("charts").getText()).doesNotContain("(bar)").doesNotContain("(kN)");
@@ -50,7 +53,10 @@ class UnitSwitchTest extends BrowserTest {
         go("/jacket?file=heron.toml");
         waitFor("Done.");
         assertThat(new Select(id("units")).getFirstSelectedOption().getText()).isEqualTo("US customary");
-        assertThat(id("out").getText()).contains("(psi)").contains("Btu/(in²·s)").doesNotContain("(bar)");
+        assertThat(id("out").getText())
+                .contains("(psi)")
+                .contains("Btu/(in²·s)")
+                .doesNotContain("(bar)");
         go("/vehicle?file=vehicles/skerry.toml");
         waitFor("Sized in");
         assertThat(id("headline").getText()).contains(" lb").doesNotContain(" t\n");

@@ -69,7 +69,8 @@ class SvgCanvasTest {
     }
 
     private static String chart(String id) {
-        Curve curve = new Curve("thrust", Ink.FUEL, true, List.of(new Curve.Point(0, 1), new Curve.Point(1, 2))).marked();
+        Curve curve =
+                new Curve("thrust", Ink.FUEL, true, List.of(new Curve.Point(0, 1), new Curve.Point(1, 2))).marked();
         LineChart.Panel panel = new LineChart.Panel("thrust (kN)", 1, true, List.of(curve));
         return LineChart.svg(
                 id,

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 
 import dev.penstock.fluids.Propellant;
 import dev.penstock.fluids.state.FluidState;
+import dev.penstock.provenance.LimitCheck;
 import dev.penstock.turbomachinery.ConstantDensityLiquid;
 import dev.penstock.turbomachinery.PerfectGas;
 import dev.penstock.turbomachinery.pump.PumpDefaults;
@@ -13,6 +14,7 @@ import dev.penstock.turbomachinery.pump.PumpDesign;
 import dev.penstock.turbomachinery.pump.PumpDuty;
 import dev.penstock.turbomachinery.pump.PumpModel;
 import dev.penstock.turbomachinery.pump.PumpSizing;
+import dev.penstock.turbomachinery.speed.CriticalSpeed;
 import dev.penstock.turbomachinery.turbine.TurbineDefaults;
 import dev.penstock.turbomachinery.turbine.TurbineDesign;
 import dev.penstock.turbomachinery.turbine.TurbineDuty;
@@ -110,5 +112,98 @@ class ShaftModelTest {
         // identity: torsional stress of a round bar is 16 τ/(π d³)
         assertThat(16 * torque / (Math.PI * Math.pow(shaft.diameter(), 3)))
                 .isCloseTo(fuelPump.design().shaftStress(), withinPercentage(1e-9));
+    }
+
+    private static LimitCheck limit(ShaftBalance shaft, ShaftLimit kind) {
+        return shaft.limits().stream().filter(l -> l.kind() == kind).findFirst().orElseThrow();
+    }
+
+    private ShaftBalance motorShaft(double power, PumpSizing... pumps) {
+        return new ShaftModel()
+                .balance("s", List.of(pumps), Optional.empty(), power, MechanicalLosses.usual(false), 0, "stated");
+    }
+
+    /** Surface speed of a shaft is ω d/2, whatever runs on it. */
+    @Test
+    void bearingAndSealRunAtTheSurfaceOfTheShaft() {
+        ShaftBalance shaft = motorShaft(4e6, fuelPump);
+        double surface = shaft.speed() * shaft.diameter() / 2;
+        assertThat(limit(shaft, ShaftLimit.BEARING_SPEED).value()).isCloseTo(surface, withinPercentage(1e-9));
+        assertThat(limit(shaft, ShaftLimit.BEARING_SPEED).limit())
+                .isEqualTo(fuelPump.design().bearingSpeedLimit());
+        assertThat(limit(shaft, ShaftLimit.SEAL_SPEED).value()).isCloseTo(surface, withinPercentage(1e-9));
+        assertThat(limit(shaft, ShaftLimit.SEAL_SPEED).limit()).isEqualTo(120);
+    }
+
+    /** A light shaft is no thinner than can be built. */
+    @Test
+    void theSmallestShaftIsThatOfThePumps() {
+        assertThat(motorShaft(1, fuelPump).diameter())
+                .isEqualTo(fuelPump.design().minimumShaftDiameter());
+    }
+
+    @Test
+    void aTurbopumpWeighsByTheTorqueOfAllItsPumps() {
+        assertThat(motorShaft(4e6, fuelPump, oxidizerPump).mass())
+                .isCloseTo(TurbopumpMass.of(fuelPump.torque() + oxidizerPump.torque()), withinPercentage(1e-9));
+    }
+
+    /** The distance to the critical speed is kept: at least a fifth of it above, or well below. */
+    @Test
+    void runningSpeedKeepsItsDistanceFromTheCriticalOne() {
+        for (double power : new double[] {1e3, 1e5, 1e6, 4e6, 1e7, 3e7}) {
+            ShaftBalance shaft = motorShaft(power, fuelPump, oxidizerPump);
+            double ratio = shaft.speed() / shaft.criticalSpeed();
+            LimitCheck distance = limit(shaft, ShaftLimit.CRITICAL_SPEED_DISTANCE);
+            assertThat(distance.value()).isCloseTo(Math.abs(1 - ratio), withinPercentage(1e-9));
+            assertThat(distance.met()).isTrue();
+            double plain = CriticalSpeed.first(
+                    shaft.diameter(), shaft.rotor().span(), shaft.rotor().mass());
+            boolean far = shaft.speed() < plain * 0.8 || shaft.speed() > plain * 1.2;
+            if (far) {
+                assertThat(shaft.criticalSpeed()).isEqualTo(plain);
+            } else {
+                assertThat(shaft.criticalSpeed()).isCloseTo(shaft.speed() / 0.8, withinPercentage(1e-6));
+            }
+        }
+    }
+
+    /** Thrust by discharge pressure on the eye of the last wheel less the shaft; above 5 kN it is said. */
+    @Test
+    void unbalancedThrustIsThatOnTheEye() {
+        ShaftBalance shaft = motorShaft(4e6, fuelPump);
+        double eye = Math.min(fuelPump.inducerDiameter(), fuelPump.impellerDiameter());
+        double area = Math.PI / 4 * (eye * eye - fuelPump.shaftDiameter() * fuelPump.shaftDiameter());
+        double rise =
+                fuelPump.duty().dischargePressure() - fuelPump.duty().inlet().pressure();
+        assertThat(shaft.axialThrust()).isCloseTo(area * rise, withinPercentage(1e-9));
+        assertThat(motorShaft(4e6, fuelPump, oxidizerPump).axialThrust())
+                .isCloseTo(2 * shaft.axialThrust(), withinPercentage(1e-6));
+        assertThat(shaft.axialThrust()).isGreaterThan(5000);
+        assertThat(shaft.warnings()).anySatisfy(w -> assertThat(w.message()).contains("axial thrust"));
+    }
+
+    /** What drives a shaft and what it drives are the machines themselves; a motor is no turbine. */
+    @Test
+    void aShaftKnowsItsMachines() {
+        TurbineSizing turbine = turbine(2e6, false);
+        ShaftBalance driven = new ShaftModel()
+                .balance("s", List.of(fuelPump), List.of(turbine), MechanicalLosses.usual(false), 0, "stated");
+        assertThat(driven.pumps()).containsExactly(fuelPump);
+        assertThat(driven.turbines()).containsExactly(turbine);
+        assertThat(driven.driven()).containsExactly("fuel pump");
+        assertThat(driven.drivers()).containsExactly("turbine");
+        assertThat(motorShaft(2e6, fuelPump).drivers()).isEmpty();
+        ShaftBalance liquid = new ShaftModel()
+                .balance(
+                        "s",
+                        List.of(fuelPump),
+                        Optional.of("hydraulic turbine"),
+                        2e6,
+                        MechanicalLosses.usual(false),
+                        0,
+                        "stated");
+        assertThat(liquid.turbines()).isEmpty();
+        assertThat(liquid.drivers()).containsExactly("hydraulic turbine");
     }
 }

@@ -1,0 +1,266 @@
+package dev.penstock.turbomachinery.mass;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
+
+import dev.penstock.chamber.ChamberPerformance;
+import dev.penstock.chamber.Mixtures;
+import dev.penstock.chamber.ThrustChamber;
+import dev.penstock.chamber.contour.ContourPoint;
+import dev.penstock.chamber.design.ChamberDesign;
+import dev.penstock.chamber.design.CombustorDesign;
+import dev.penstock.chamber.design.Efficiencies;
+import dev.penstock.chamber.design.NozzleDesign;
+import dev.penstock.chamber.flow.ExpansionMode;
+import dev.penstock.combustion.equilibrium.Reactants;
+import dev.penstock.cooling.design.ExtensionDesign;
+import dev.penstock.cooling.design.ExtensionKind;
+import dev.penstock.provenance.Spread;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.DoublePredicate;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The relations of the model's own card, added up here by hand: common practice, no source. */
+class EngineMassModelTest {
+
+    private static final double PRESSURE = 10e6;
+    private static final double COOLED = 6;
+    private static final ChamberPerformance CHAMBER = chamber();
+
+    private static ChamberPerformance chamber() {
+        Reactants mixture = Mixtures.mix(Mixtures.named("O2"), Mixtures.named("CH4"), 3.4);
+        ChamberDesign design = new ChamberDesign(
+                PRESSURE,
+                CombustorDesign.of(2.5, 1.2),
+                NozzleDesign.bell(40),
+                ExpansionMode.SHIFTING,
+                Efficiencies.IDEAL);
+        return new ThrustChamber(Mixtures.nozzle(mixture)).forVacuumThrust(design, mixture, 1e6);
+    }
+
+    /** An engine of which only the chamber is there. */
+    private record Parts(
+            int chambers,
+            double cooled,
+            ExtensionKind kind,
+            OptionalDouble parting,
+            boolean jacket,
+            List<EngineParts.Burner> burners,
+            List<EngineParts.Line> lines,
+            boolean gimballed,
+            List<MassItem> others,
+            MassFactors factors) {
+
+        static Parts bare() {
+            return new Parts(
+                    1,
+                    COOLED,
+                    ExtensionKind.RADIATING,
+                    OptionalDouble.empty(),
+                    true,
+                    List.of(),
+                    List.of(),
+                    false,
+                    List.of(),
+                    MassFactors.NONE);
+        }
+
+        Parts with(ExtensionKind other, OptionalDouble part, boolean cooling) {
+            return new Parts(chambers, cooled, other, part, cooling, burners, lines, gimballed, others, factors);
+        }
+
+        Parts with(EngineParts.Burner burner, EngineParts.Line line) {
+            return new Parts(
+                    chambers, cooled, kind, parting, jacket, List.of(burner), List.of(line), true, others, factors);
+        }
+
+        Parts with(int count, List<MassItem> known, MassFactors scaled) {
+            return new Parts(count, cooled, kind, parting, jacket, burners, lines, gimballed, known, scaled);
+        }
+
+        EngineMass mass() {
+            return new EngineMassModel()
+                    .estimate(new EngineParts(
+                            1e6,
+                            CHAMBER,
+                            chambers,
+                            cooled,
+                            new ExtensionDesign(kind, "niobium-c103", parting),
+                            jacket,
+                            List.of(),
+                            burners,
+                            lines,
+                            gimballed,
+                            others,
+                            factors));
+        }
+    }
+
+    private static double mass(EngineMass mass, MassPart part) {
+        return mass.items().stream()
+                .filter(item -> item.part() == part)
+                .mapToDouble(item -> item.mass().mode())
+                .sum();
+    }
+
+    /** Wall between two points as the side of a cut cone, where its middle is downstream at such an area ratio. */
+    private static double wall(DoublePredicate downstreamRatio) {
+        List<ContourPoint> points = CHAMBER.contour().points();
+        double throat = CHAMBER.contour().throatRadius();
+        double area = 0;
+        for (int i = 0; i + 1 < points.size(); i++) {
+            ContourPoint a = points.get(i);
+            ContourPoint b = points.get(i + 1);
+            double middle = (a.radius() + b.radius()) / 2;
+            if (b.x() > 0 && downstreamRatio.test(middle * middle / throat / throat)) {
+                area += 2 * Math.PI * middle * Math.hypot(b.x() - a.x(), b.radius() - a.radius());
+            }
+        }
+        return area;
+    }
+
+    @ParameterizedTest
+    @CsvSource({"RADIATING, 8", "FILM_COOLED, 10", "ABLATIVE, 28"})
+    void anExtensionWeighsWhatItsWallDoes(ExtensionKind kind, double perArea) {
+        EngineMass mass = Parts.bare().with(kind, OptionalDouble.empty(), true).mass();
+        assertThat(mass(mass, MassPart.EXTENSION))
+                .isCloseTo(perArea * wall(ratio -> ratio > COOLED), withinPercentage(1e-9));
+    }
+
+    @Test
+    void whatMovesOfAnExtensionWeighsAQuarterMore() {
+        EngineMass mass = Parts.bare()
+                .with(ExtensionKind.RADIATING, OptionalDouble.of(20), true)
+                .mass();
+        assertThat(mass(mass, MassPart.EXTENSION))
+                .isCloseTo(8 * wall(ratio -> ratio > COOLED) + 2 * wall(ratio -> ratio > 20), withinPercentage(1e-9));
+    }
+
+    /** Liner and shell: 12 kg/m² and ρ p r FS/σ, with the gas pressure 0.56 A^-1.25 of the chamber's behind the throat. */
+    @Test
+    void aCooledWallHasALinerAndAShellThatHoldsThePressure() {
+        List<ContourPoint> points = CHAMBER.contour().points();
+        double throat = CHAMBER.contour().throatRadius();
+        double sum = 0;
+        for (int i = 0; i + 1 < points.size(); i++) {
+            ContourPoint a = points.get(i);
+            ContourPoint b = points.get(i + 1);
+            double middle = (a.radius() + b.radius()) / 2;
+            double ratio = Math.pow(middle / throat, 2);
+            boolean downstream = (a.x() + b.x()) / 2 > 0;
+            if (downstream && ratio > COOLED) {
+                continue;
+            }
+            double pressure = downstream ? 0.56 * PRESSURE / Math.pow(ratio, 1.25) : PRESSURE;
+            double side = 2 * Math.PI * middle * Math.hypot(b.x() - a.x(), b.radius() - a.radius());
+            sum += side * (12 + 8200 * pressure * middle * 1.5 / 500e6);
+        }
+        EngineMass jacketed = Parts.bare().mass();
+        assertThat(mass(jacketed, MassPart.CHAMBER)).isCloseTo(1.8 * sum, withinPercentage(1e-6));
+        EngineMass sheet = Parts.bare()
+                .with(ExtensionKind.RADIATING, OptionalDouble.empty(), false)
+                .mass();
+        EngineMass ablative = Parts.bare()
+                .with(ExtensionKind.ABLATIVE, OptionalDouble.empty(), false)
+                .mass();
+        double walled = walledArea();
+        assertThat(mass(sheet, MassPart.CHAMBER)).isEqualTo(mass(jacketed, MassPart.CHAMBER));
+        assertThat(mass(ablative, MassPart.CHAMBER) - mass(sheet, MassPart.CHAMBER))
+                .isCloseTo(1.8 * (28 - 12) * walled, withinPercentage(1e-6));
+        assertThat(jacketed.items().get(0).name()).isEqualTo("chamber and cooled nozzle");
+        assertThat(sheet.items().get(0).name()).isEqualTo("chamber");
+    }
+
+    private static double walledArea() {
+        List<ContourPoint> points = CHAMBER.contour().points();
+        double all = 0;
+        for (int i = 0; i + 1 < points.size(); i++) {
+            ContourPoint a = points.get(i);
+            ContourPoint b = points.get(i + 1);
+            all += Math.PI * (a.radius() + b.radius()) * Math.hypot(b.x() - a.x(), b.radius() - a.radius());
+        }
+        return all - wall(ratio -> ratio > COOLED);
+    }
+
+    /** Half of a plate a fifth of its diameter thick, of 8200 kg/m³. */
+    @Test
+    void anInjectorIsHalfAPlate() {
+        double d = 2 * CHAMBER.contour().chamberRadius();
+        assertThat(mass(Parts.bare().mass(), MassPart.INJECTOR))
+                .isCloseTo(0.5 * 8200 * Math.PI / 4 * d * d * (d / 5), withinPercentage(1e-9));
+    }
+
+    /** 265.07 kg/s of 1000 kg/m³ at 15 m/s fill a bore of 0.15 m; at 10 MPa its wall is 2.25 mm, its valve weighs 41 kg. */
+    @Test
+    void aLineHoldsItsPressureAndItsValveGoesWithItsBore() {
+        double flow = Math.PI / 4 * 0.15 * 0.15 * 1000 * 15;
+        double length =
+                1.2 * (CHAMBER.contour().chamberLength() + CHAMBER.contour().nozzleLength());
+        EngineParts.Burner burner = new EngineParts.Burner("generator", 4, 5e6, 5);
+        EngineMass thick = Parts.bare()
+                .with(burner, new EngineParts.Line("fuel pump", flow, 10e6, 1000))
+                .mass();
+        assertThat(mass(thick, MassPart.LINE))
+                .isCloseTo(Math.PI * 0.15 * 2.25e-3 * 8000 * length, withinPercentage(1e-9));
+        assertThat(mass(thick, MassPart.VALVE)).isCloseTo(41, within(1e-9));
+        EngineMass thin = Parts.bare()
+                .with(burner, new EngineParts.Line("fuel pump", flow, 2.5e6, 1000))
+                .mass();
+        assertThat(mass(thin, MassPart.LINE))
+                .isCloseTo(Math.PI * 0.15 * 1.5e-3 * 8000 * length, withinPercentage(1e-9));
+        assertThat(mass(thin, MassPart.VALVE)).isCloseTo(1 + 40 * 0.5, within(1e-9));
+        assertThat(mass(thin, MassPart.GIMBAL)).isCloseTo(20, within(1e-9));
+        // 2.5 × 2 ρ FS/σ p V with V = 4 kg/s × 5 ms/5 kg/m³ is 2.4 kg: less than 2 kg per √(kg/s)
+        assertThat(mass(thin, MassPart.BURNER)).isCloseTo(4, within(1e-9));
+        EngineMass hot = Parts.bare()
+                .with(
+                        new EngineParts.Burner("preburner", 100, 50e6, 40),
+                        new EngineParts.Line("fuel pump", flow, 10e6, 1000))
+                .mass();
+        assertThat(mass(hot, MassPart.BURNER))
+                .isCloseTo(5 * 8000 * 1.5 / 500e6 * 50e6 * (100 * 0.005 / 40), within(1e-9));
+    }
+
+    @Test
+    void theFrameIsHalfOfWhatTheModelsGiveAndScalesByItself() {
+        List<MassItem> battery = List.of(
+                new MassItem(MassPart.ELECTRIC, "battery", "battery", Spread.exactly(300), "invented for this test"));
+        EngineMass plain = Parts.bare().mass();
+        EngineMass electric = Parts.bare().with(1, battery, MassFactors.NONE).mass();
+        double modelled =
+                mass(plain, MassPart.CHAMBER) + mass(plain, MassPart.EXTENSION) + mass(plain, MassPart.INJECTOR);
+        assertThat(mass(plain, MassPart.FRAME)).isCloseTo(0.5 * modelled, withinPercentage(1e-9));
+        assertThat(mass(electric, MassPart.FRAME)).isEqualTo(mass(plain, MassPart.FRAME));
+        assertThat(electric.total().mode()).isCloseTo(1.5 * modelled + 300, withinPercentage(1e-9));
+        EngineMass scaled = Parts.bare()
+                .with(1, List.of(), new MassFactors(Map.of(MassPart.INJECTOR, 3.0, MassPart.FRAME, 0.5)))
+                .mass();
+        assertThat(mass(scaled, MassPart.INJECTOR)).isCloseTo(3 * mass(plain, MassPart.INJECTOR), within(1e-9));
+        assertThat(mass(scaled, MassPart.FRAME))
+                .isCloseTo(0.25 * (modelled + 2 * mass(plain, MassPart.INJECTOR)), withinPercentage(1e-9));
+        assertThat(plain.wholeEngine()).isEmpty();
+    }
+
+    /** Scatter is common to equal parts; the names of several say how many. */
+    @Test
+    void fourChambersWeighFourTimesOne() {
+        EngineMass one = Parts.bare().mass();
+        EngineMass four = Parts.bare().with(4, List.of(), MassFactors.NONE).mass();
+        for (int i = 0; i < one.items().size() - 1; i++) {
+            MassItem single = one.items().get(i);
+            MassItem several = four.items().get(i);
+            assertThat(several.name()).isEqualTo("4 × " + single.name());
+            assertThat(several.mass().mode()).isCloseTo(4 * single.mass().mode(), withinPercentage(1e-9));
+            assertThat(several.mass().low())
+                    .isCloseTo(4 * single.part().scatter().low() * single.mass().mode(), withinPercentage(1e-9));
+            assertThat(several.mass().high())
+                    .isCloseTo(
+                            4 * single.part().scatter().high() * single.mass().mode(), withinPercentage(1e-9));
+        }
+    }
+}
