@@ -36,6 +36,7 @@ import dev.penstock.vehicle.PayloadToOrbit;
 import dev.penstock.vehicle.VehicleSizer;
 import dev.penstock.vehicle.VehicleSpread;
 import dev.penstock.vehicle.ascent.AscentMission;
+import dev.penstock.vehicle.ascent.Target;
 import dev.penstock.vehicle.cost.CostTerms;
 import dev.penstock.vehicle.cost.CostTrade;
 import dev.penstock.vehicle.stage.VehicleSizing;
@@ -217,7 +218,14 @@ final class SizeCommand extends BaseCommand {
             return List.of();
         }
         AscentMission mission = flown.ascent().mission();
-        List<Double> to = heights.orElse(List.of(mission.apogeeAltitude()));
+        if (!(mission.target() instanceof Target.Orbit round) || round.perigee() < round.apogee()) {
+            throw new InvalidInput(
+                    found.file().toString(),
+                    heights.isPresent() ? "--altitudes" : "--inclinations",
+                    heights.or(() -> angles).orElseThrow().toString(),
+                    "other orbits are found for a vehicle that goes to a circular orbit, by mission.orbit_altitude");
+        }
+        List<Double> to = heights.orElse(List.of(round.apogee()));
         List<Double> at = angles.orElse(List.of(mission.inclination()));
         try (ConsoleProgress flying = ConsoleProgress.of(session, "orbits", to.size() * at.size(), false)) {
             return runs.orbits(flown, found.file(), found.changes(), to, at, flying);

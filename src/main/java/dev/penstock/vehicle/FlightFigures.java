@@ -14,8 +14,10 @@ import dev.penstock.vehicle.ascent.AscentOptimizer;
 import dev.penstock.vehicle.ascent.AscentPoint;
 import dev.penstock.vehicle.ascent.AscentResult;
 import dev.penstock.vehicle.ascent.FairingDrop;
+import dev.penstock.vehicle.ascent.Target;
 import dev.penstock.vehicle.stage.RocketEquation;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** What a flight to orbit and the way back of a stage publish. */
@@ -25,6 +27,8 @@ public final class FlightFigures {
     private static final Notation WHOLE_SPEED = fixed("m/s", "m/s", 1, 0);
     private static final Notation ISP = fixed("s", "s", 1, 1);
     private static final Notation TIME = fixed("s", "s", 1, 1);
+    private static final Notation WHOLE_TIME = fixed("s", "s", 1, 0);
+    private static final Notation C3 = significant("m²/s²", "km²/s²", 1e-6, 4);
     private static final Notation HEIGHT = fixed("m", "km", 1e-3, 1);
     private static final Notation KILOPASCAL = significant("Pa", "kPa", 1e-3, 3);
     private static final Notation ACCELERATION = fixed("m/s²", "m/s²", 1, 1);
@@ -69,8 +73,37 @@ public final class FlightFigures {
     public static final FigureTable<AscentResult> FLIGHT = FigureTable.<AscentResult>ofOne()
             .number("insertion_altitude_m", "altitude of insertion", HEIGHT, a -> a.mission()
                     .insertionAltitude())
-            .number("apogee_altitude_m", "altitude of the apogee", HEIGHT, a -> a.mission()
-                    .apogeeAltitude())
+            .optional("apogee_altitude_m", "altitude of the apogee", HEIGHT, a -> a.mission()
+                    .target()
+                    .highest())
+            .leftOutIfAbsent()
+            .optional("c3_m2_s2", "characteristic energy", C3, a -> a.mission().target()
+                            instanceof Target.Escape escape
+                    ? Optional.of(escape.c3())
+                    : Optional.empty())
+            .leftOutIfAbsent()
+            .optional("parking_coast_s", "coast in the parking orbit", WHOLE_TIME, a -> a.mission()
+                    .parkingCoast())
+            .leftOutIfAbsent()
+            .optional("second_burn_s", "second burn at", WHOLE_TIME, a -> a.secondBurn()
+                    .map(AscentResult.SecondBurn::ignition))
+            .by(AscentDynamics.CARD, values(BEFORE))
+            .leftOutIfAbsent()
+            .optional("second_burn_ideal_delta_v_m_s", "ideal gain of the second burn", SPEED, a -> a.secondBurn()
+                    .map(AscentResult.SecondBurn::idealDeltaV))
+            .by(AscentDynamics.CARD, values(BEFORE))
+            .leftOutIfAbsent()
+            .optional("second_burn_end_s", "end of the second burn", WHOLE_TIME, a -> a.secondBurn()
+                    .map(AscentResult.SecondBurn::cutOff))
+            .by(AscentDynamics.CARD, values(BEFORE))
+            .leftOutIfAbsent()
+            .optional("perigee_reached_m", "perigee reached", HEIGHT, a -> reached(a).map(Target.Orbit::perigee))
+            .by(AscentDynamics.CARD, values(BEFORE))
+            .leftOutIfAbsent()
+            .optional("apogee_reached_m", "apogee reached", HEIGHT, a -> reached(a).map(Target.Orbit::apogee))
+            .by(AscentDynamics.CARD, values(BEFORE))
+            .leftOutIfAbsent()
+            .number("inclination_rad", "inclination", ANGLE, a -> a.mission().inclination())
             .number("insertion_time_s", "time to orbit", fixed("s", "s", 1, 0), AscentResult::insertionTime)
             .by(AscentDynamics.CARD, values(BEFORE))
             .number("inertial_speed_m_s", "speed in orbit", SPEED, AscentResult::inertialSpeed)
@@ -160,6 +193,10 @@ public final class FlightFigures {
             .table();
 
     private FlightFigures() {}
+
+    private static Optional<Target.Orbit> reached(AscentResult flight) {
+        return flight.reached() instanceof Target.Orbit orbit ? Optional.of(orbit) : Optional.empty();
+    }
 
     /**
      * @param points a flight, moment by moment

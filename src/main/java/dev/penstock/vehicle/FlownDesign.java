@@ -57,8 +57,7 @@ record FlownDesign(
 
     /** How the orbit is entered. */
     OrbitEntry entry(AscentPlan ascent) {
-        return new OrbitEntry(
-                ascent.mission().planet(), insertion, ascent.mission().apogeeAltitude());
+        return OrbitEntry.of(mission(ascent));
     }
 
     /** The vehicle asked for with what is chosen, its delta-v in one sum. */

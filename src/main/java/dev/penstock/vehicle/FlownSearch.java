@@ -73,10 +73,10 @@ final class FlownSearch {
         this.source = source;
         this.optimizer = optimizer;
         AscentMission mission = ascent().mission();
-        this.lowestInsertion = Math.min(lowestInsertion, mission.apogeeAltitude());
+        this.lowestInsertion = Math.min(lowestInsertion, mission.target().highestLevel());
         this.sharesFree = asked.stages().size() > 1
                 && asked.stages().stream().anyMatch(s -> s.deltaVShare().isEmpty());
-        this.insertionFree = ascent().insertionFree() && mission.apogeeAltitude() - this.lowestInsertion > 1e3;
+        this.insertionFree = ascent().insertionFree() && mission.target().highestLevel() - this.lowestInsertion > 1e3;
     }
 
     /** A choice, what it costs, and whether it reaches the orbit. */
@@ -106,7 +106,7 @@ final class FlownSearch {
     }
 
     private double highestInsertion() {
-        return Math.min(HIGHEST_INSERTION, ascent().mission().apogeeAltitude());
+        return Math.min(HIGHEST_INSERTION, ascent().mission().target().highestLevel());
     }
 
     /** Speed that must be left at insertion (m/s). */

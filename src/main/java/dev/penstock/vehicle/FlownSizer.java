@@ -59,7 +59,10 @@ public final class FlownSizer {
     public FlownSizing size(VehiclePlan plan, EngineSource source, FlightProgress progress) {
         AscentPlan ascent = plan.ascent()
                 .orElseThrow(() -> new InvalidInput(
-                        plan.name(), "mission.orbit_altitude", "missing", "a flight needs it, for example \"200 km\""));
+                        plan.name(),
+                        "mission.orbit_altitude",
+                        "missing",
+                        "a flight needs it, for example \"200 km\", or perigee_altitude with apogee_altitude, or c3"));
         AscentOptimizer optimizer = new AscentOptimizer(atmosphere);
         FlownSearch search = new FlownSearch(
                 plan.withNotes(List.of()), source, optimizer, lowestInsertion(ascent.mission(), atmosphere));
@@ -105,7 +108,7 @@ public final class FlownSizer {
         return RootFinder.between(
                         "insertion height by heating",
                         h -> {
-                            double speed = mission.planet().speed(h, h, Math.max(h, mission.apogeeAltitude()))
+                            double speed = speedAt(mission, h)
                                     - mission.planet().rotationCredit(mission.inclination());
                             return Math.log(0.5 * air.at(h).density() * Math.pow(speed, 3) / mission.heatingLimit());
                         },
@@ -113,6 +116,13 @@ public final class FlownSizer {
                         highest,
                         1e-6)
                 .value();
+    }
+
+    /** Speed at an insertion at a height, that of a circular orbit above the target's lowest point (m/s). */
+    private static double speedAt(AscentMission mission, double altitude) {
+        return altitude > mission.target().highestLevel()
+                ? mission.planet().circularSpeed(altitude)
+                : mission.insertionSpeed(altitude);
     }
 
     /** Other numbers of engines, one stage at a time, as long as they make the vehicle better. */

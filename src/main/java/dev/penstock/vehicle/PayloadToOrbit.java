@@ -42,19 +42,18 @@ public record PayloadToOrbit(double altitude, double inclination, OptionalDouble
     public static PayloadToOrbit of(
             FlownSizing flown, AscentPlan ascent, DeltaVBudget budget, double inclination, Atmosphere atmosphere) {
         AscentMission mission = ascent.mission();
+        double altitude = mission.target().highest().orElse(mission.insertionAltitude());
         double afterAscent = budget.afterAscent();
         if (ascent.insertionFree()) {
             double own = flown.ascent().mission().insertionAltitude();
-            mission = mission.insertingAt(Math.min(own, mission.apogeeAltitude()));
-            afterAscent = budget.entering(
-                            new OrbitEntry(mission.planet(), mission.insertionAltitude(), mission.apogeeAltitude()))
-                    .afterAscent();
+            mission = mission.insertingAt(Math.min(own, mission.target().highestLevel()));
+            afterAscent = budget.entering(OrbitEntry.of(mission)).afterAscent();
         }
         try {
             double payload = search(flown, mission, afterAscent, new AscentOptimizer(atmosphere));
-            return new PayloadToOrbit(mission.apogeeAltitude(), inclination, OptionalDouble.of(payload), "");
+            return new PayloadToOrbit(altitude, inclination, OptionalDouble.of(payload), "");
         } catch (LimitReached | NotConverged | OutsideValidity e) {
-            return without(mission.apogeeAltitude(), inclination, e);
+            return without(altitude, inclination, e);
         }
     }
 

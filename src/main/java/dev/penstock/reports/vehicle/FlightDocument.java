@@ -99,6 +99,7 @@ final class FlightDocument {
         map.put("limits_asked", FigureJson.of(LIMITS, mission));
         map.put("throttle_rule", throttleRule(mission));
         map.put("steering", FigureJson.of(STEERING, flown.ascent().steering()));
+        mission.parkingCoast().ifPresent(coast -> map.put("second_burn", secondBurn(mission, coast)));
         map.put("drag", drag());
         map.put("engines", engines().stream().map(FlightDocument::engine).toList());
         map.put("start_mass_kg", flown.ascent().vehicle().startMass());
@@ -125,6 +126,18 @@ final class FlightDocument {
                         + " above from_dynamic_pressure_Pa, a straight line down to minimum_throttle at the limit; never"
                         + " below minimum_throttle");
         map.put("from_dynamic_pressure_Pa", AscentDynamics.THROTTLE_FROM * mission.dynamicPressureLimit());
+        return map;
+    }
+
+    private static Map<String, Object> secondBurn(AscentMission mission, double coast) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        map.put(
+                "rule",
+                "the ascent ends with the energy of the circular orbit at insertion_altitude_m; then coast_s without thrust, then"
+                        + " thrust along the motion against the stars, parts going on as before, until"
+                        + " final_energy_J_kg");
+        map.put("coast_s", coast);
+        map.put("final_energy_J_kg", mission.finalEnergy());
         return map;
     }
 

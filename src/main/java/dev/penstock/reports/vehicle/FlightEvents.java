@@ -54,16 +54,19 @@ final class FlightEvents {
     }
 
     private void parts(List<Event> events) {
-        for (int i = 0; i < flight.segments().size(); i++) {
+        int last = flight.segments().size() - 1;
+        for (int i = 0; i <= last; i++) {
             AscentResult.SegmentFlight part = flight.segments().get(i);
             events.add(new Event(part.ignition(), "ignition", part.name()));
-            if (i < flight.segments().size() - 1) {
-                events.add(new Event(part.cutOff(), "burnout", part.name()));
-                if (flight.vehicle().segments().get(i).droppedAfter() > 0) {
+            boolean parks = flight.secondBurn().isPresent() && part.cutOff() == flight.insertionTime();
+            if (i < last) {
+                events.add(new Event(part.cutOff(), parks ? "cut-off" : "burnout", part.name()));
+                if (part.dropped() > 0) {
                     events.add(new Event(part.cutOff(), "staging", part.name()));
                 }
             }
         }
+        flight.secondBurn().ifPresent(burn -> events.add(new Event(burn.cutOff(), "target reached", "")));
     }
 
     private void fairing(List<Event> events) {

@@ -18,6 +18,7 @@ import dev.penstock.vehicle.FlownSizing;
 import dev.penstock.vehicle.StageReturn;
 import dev.penstock.vehicle.ascent.AscentPoint;
 import dev.penstock.vehicle.ascent.AscentResult;
+import dev.penstock.vehicle.ascent.Target;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -168,12 +169,18 @@ public final class FlightView {
 
     private static PageTable facts(AscentResult a) {
         String fairing = a.fairingDrop().isPresent() ? " fairing_overboard_s fairing_overboard_m" : "";
+        String second = a.secondBurn().isPresent()
+                ? " parking_coast_s second_burn_s second_burn_end_s second_burn_ideal_delta_v_m_s"
+                : "";
+        String target = a.mission().target() instanceof Target.Escape
+                ? " c3_m2_s2"
+                : second.isEmpty() ? " apogee_altitude_m" : " perigee_reached_m apogee_reached_m";
         return FigureRows.sheet(
                         "Flight to orbit",
                         FlightFigures.FLIGHT,
                         a,
                         "flight",
-                        "insertion_altitude_m inertial_speed_m_s rotation_credit_m_s gravity_loss_m_s drag_loss_m_s steering_loss_m_s"
+                        "insertion_altitude_m" + target + second + " inertial_speed_m_s rotation_credit_m_s gravity_loss_m_s drag_loss_m_s steering_loss_m_s"
                                 + " back_pressure_loss_m_s ideal_delta_v_m_s delta_v_left_m_s isp_mean_s tilt_rad"
                                 + " free_above_m insertion_time_s" + fairing)
                 .untraced();

@@ -64,7 +64,8 @@ public final class AscentDynamics implements OdeIntegrator.Equations {
         UPWARDS,
         TILTED,
         ALONG_PATH,
-        TANGENT_LAW
+        TANGENT_LAW,
+        ALONG_MOTION
     }
 
     private final AscentMission mission;
@@ -208,6 +209,8 @@ public final class AscentDynamics implements OdeIntegrator.Equations {
                 return Math.PI / 2 - tilt;
             case TANGENT_LAW:
                 return bounded(Math.atan(tangentStart + tangentRate * (t - tangentEpoch)));
+            case ALONG_MOTION:
+                return Math.atan2(airUp, airEast + mission.airRotation() * radius);
             default:
                 return airSpeed > AT_REST ? Math.atan2(airUp, airEast) : Math.PI / 2;
         }

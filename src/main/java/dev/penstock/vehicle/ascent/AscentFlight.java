@@ -29,13 +29,20 @@ final class AscentFlight {
     /** The last segment may burn down to this fraction of its proper final mass. */
     private static final double OVERBURN = 0.25;
 
+    /** Longest time a flight takes from release, or from a restart, to its end (s). */
     private static final double LONGEST = 4000;
+    /** Longest step of a coast in a parking orbit (s). */
+    private static final double COAST_STEP = 30;
+    /** What names the burn of a part that burns again. */
+    private static final String SECOND_BURN = ", second burn";
+
     private static final double[] TOLERANCE = {1e-2, 1e-2, 1e-5, 1e-5, 1e-3, 1e-4, 1e-4, 1e-4, 1e-4, 1e-4, 1e2, 1e-3};
 
     private final AscentVehicle vehicle;
     private final AscentMission mission;
     private final AscentDynamics dynamics;
     private final OdeIntegrator integrator;
+    private final OdeIntegrator coastIntegrator;
     private final FlightRecorder recorder;
 
     private double time;
@@ -50,6 +57,10 @@ final class AscentFlight {
     private boolean fairingAboard;
     private boolean bare;
     private Optional<FairingDrop> fairingDrop = Optional.empty();
+    private double legStart;
+    private boolean restarted;
+    private double insertionTime;
+    private Optional<AscentResult.SecondBurn> secondBurn = Optional.empty();
 
     AscentFlight(
             AscentVehicle vehicle,
@@ -62,7 +73,9 @@ final class AscentFlight {
         this.mission = mission;
         this.recorder = recorder;
         this.dynamics = new AscentDynamics(mission, atmosphere, vehicle.dragTable(), vehicle.referenceArea());
-        this.integrator = new OdeIntegrator("ascent of " + vehicle.name(), TOLERANCE, relativeTolerance, maxStep);
+        String what = "ascent of " + vehicle.name();
+        this.integrator = new OdeIntegrator(what, TOLERANCE, relativeTolerance, maxStep);
+        this.coastIntegrator = new OdeIntegrator(what, TOLERANCE, relativeTolerance, Math.max(COAST_STEP, maxStep));
     }
 
     /** Where the flight stands, to go on from more than once. */
@@ -91,8 +104,18 @@ final class AscentFlight {
         return fairingAboard;
     }
 
+    /** @return when the ascent ended (s) */
+    double insertionTime() {
+        return insertionTime;
+    }
+
+    /** @return the burn out of the parking orbit, if there was one */
+    Optional<AscentResult.SecondBurn> secondBurn() {
+        return secondBurn;
+    }
+
     int evaluations() {
-        return integrator.evaluations();
+        return integrator.evaluations() + coastIntegrator.evaluations();
     }
 
     AscentDynamics dynamics() {
@@ -140,9 +163,10 @@ final class AscentFlight {
         return new Checkpoint(time, state, segment, burnEnd, coastEnd, burnLeft(), stageIdeal, stagingPressure);
     }
 
-    /** Goes on to orbital energy, with these angles of the thrust above the horizon (rad). */
+    /** Goes on to the energy at insertion, with these angles of the thrust above the horizon (rad). */
     void toOrbit(Checkpoint from, double pitchStart, double pitchEnd) {
         time = from.time();
+        restarted = false;
         for (int i = 0; i < y.length; i++) {
             y[i] = from.state().get(i);
         }
@@ -158,7 +182,27 @@ final class AscentFlight {
         arm();
         double rate = (Math.tan(pitchEnd) - Math.tan(pitchStart)) / from.burnLeft();
         dynamics.tangentLaw(time, Math.tan(pitchStart), rate);
-        until((t, s) -> energy(s) - mission.orbitalEnergy());
+        legStart = 0;
+        secondBurn = Optional.empty();
+        until((t, s) -> energy(s) - mission.insertionEnergy());
+        insertionTime = time;
+    }
+
+    /** Coasts in the parking orbit and burns along the motion to the energy of the target, where the mission asks for that. */
+    void onwards() {
+        if (mission.parkingCoast().isEmpty()) {
+            return;
+        }
+        recorder.burntOut(dynamics, time, y, 0);
+        dynamics.point(AscentDynamics.Pointing.ALONG_MOTION);
+        coastEnd = time + mission.parkingCoast().getAsDouble();
+        legStart = coastEnd;
+        double ideal = y[IDEAL];
+        restarted = true;
+        arm();
+        until((t, s) -> energy(s) - mission.finalEnergy());
+        secondBurn = Optional.of(new AscentResult.SecondBurn(legStart, time, y[IDEAL] - ideal));
+        restarted = false;
     }
 
     /** How the thrust was pointed on the way to the orbit, after this choice. */
@@ -211,6 +255,8 @@ final class AscentFlight {
 
     private void release() {
         time = 0;
+        legStart = 0;
+        restarted = false;
         java.util.Arrays.fill(y, 0);
         y[X] = mission.planet().radius();
         y[VY] = mission.airRotation() * y[X];
@@ -265,7 +311,7 @@ final class AscentFlight {
         } else {
             dynamics.burn(vehicle.segments().get(segment).thrusters());
         }
-        recorder.segment(vehicle.segments().get(segment).name());
+        recorder.segment(vehicle.segments().get(segment).name() + (restarted ? SECOND_BURN : ""));
     }
 
     private boolean last() {
@@ -283,8 +329,14 @@ final class AscentFlight {
                     (t, s) -> Math.hypot(s[X], s[Y]) - mission.planet().radius() + 10,
                     this::heatingToWaitFor);
             recorder.note(dynamics, time, y);
-            OdeIntegrator.Stop stop = integrator.integrate(
-                    dynamics, time, y, coasting ? coastEnd : LONGEST, events, (t, s) -> recorder.step(dynamics, t, s));
+            OdeIntegrator.Stop stop = (coasting && restarted ? coastIntegrator : integrator)
+                    .integrate(
+                            dynamics,
+                            time,
+                            y,
+                            coasting ? coastEnd : legStart + LONGEST,
+                            events,
+                            (t, s) -> recorder.step(dynamics, t, s));
             time = stop.time();
             switch (stop.event()) {
                 case 0 -> {
@@ -312,20 +364,21 @@ final class AscentFlight {
         if (last()) {
             throw failed("has burnt far more than it has and is not in orbit");
         }
-        recorder.burntOut(dynamics, time, y);
+        recorder.burntOut(dynamics, time, y, vehicle.segments().get(segment).droppedAfter());
         dynamics.look(time, y);
         stagingPressure = Math.max(stagingPressure, dynamics.dynamicPressure);
         if (fairingAboard && segment == vehicle.fairing().to()) {
             dropFairing();
         }
         y[MASS] -= vehicle.segments().get(segment).droppedAfter();
+        restarted = false;
         nextSegment();
     }
 
     private NotConverged failed(String how) {
         return new NotConverged(
                 "ascent of " + vehicle.name(),
-                integrator.evaluations(),
+                evaluations(),
                 1,
                 String.format(Locale.ROOT, "it %s after %.0f s", how, time));
     }

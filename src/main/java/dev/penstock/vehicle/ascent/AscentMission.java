@@ -1,6 +1,7 @@
 package dev.penstock.vehicle.ascent;
 
 import dev.penstock.errors.Require;
+import java.util.OptionalDouble;
 
 /**
  * Where the flight starts and ends, and what it must not exceed.
@@ -9,7 +10,9 @@ import dev.penstock.errors.Require;
  * @param inclination inclination of the orbit (rad); the launch goes straight into its plane
  * @param latitude latitude of the launch site (rad); zero where none is known
  * @param insertionAltitude height at which the ascent ends, level (m)
- * @param apogeeAltitude height of the highest point of the orbit entered (m), at least the insertion altitude
+ * @param target orbit, or way out
+ * @param parkingCoast time without thrust in a circular orbit at the insertion altitude before a second burn (s); empty where the
+ *     ascent itself ends on the way to the target
  * @param dynamicPressureLimit dynamic pressure above which the engines are throttled (Pa)
  * @param accelerationLimit acceleration by thrust above which the engines are throttled (m/s²)
  * @param stagingPressureLimit dynamic pressure above which stages should not part (Pa); reported, not enforced
@@ -22,7 +25,8 @@ public record AscentMission(
         double inclination,
         double latitude,
         double insertionAltitude,
-        double apogeeAltitude,
+        Target target,
+        OptionalDouble parkingCoast,
         double dynamicPressureLimit,
         double accelerationLimit,
         double stagingPressureLimit,
@@ -30,18 +34,21 @@ public record AscentMission(
         double heatingLimit,
         double angleLoad) {
 
+    /** Heights (m) nearer to each other than this are one. */
+    private static final double SAME = 1;
+
     /** Free-molecular heat flux that bare payloads are commonly asked to bear (W/m²): common practice, no source. */
     public static final double USUAL_HEATING = 1135;
 
     /** Dynamic pressure times angle of attack (Pa rad): 20 kPa deg, what winds leave of it; common practice, no source. */
     public static final double USUAL_ANGLE_LOAD = 350;
 
-    /** A mission from the equator, with the usual limits on heating and angle of attack. */
+    /** A mission from the equator to a circular orbit, with the usual limits on heating and angle of attack. */
     public AscentMission(
             Planet planet,
             double inclination,
             double insertionAltitude,
-            double apogeeAltitude,
+            double orbitAltitude,
             double dynamicPressureLimit,
             double accelerationLimit,
             double stagingPressureLimit,
@@ -51,7 +58,8 @@ public record AscentMission(
                 inclination,
                 0,
                 insertionAltitude,
-                apogeeAltitude,
+                Target.circular(orbitAltitude),
+                OptionalDouble.empty(),
                 dynamicPressureLimit,
                 accelerationLimit,
                 stagingPressureLimit,
@@ -64,7 +72,9 @@ public record AscentMission(
         Require.within("ascent", "inclination (rad)", inclination, 0, Math.PI);
         Require.within("ascent", "latitude (rad)", latitude, -Math.PI / 2, Math.PI / 2);
         Require.within("ascent", "insertion altitude (m)", insertionAltitude, 80e3, 2000e3);
-        Require.within("ascent", "apogee altitude (m)", apogeeAltitude, insertionAltitude, 1e9);
+        Require.within(
+                "ascent", "insertion altitude (m)", insertionAltitude, 80e3, target.highestLevel() + SAME);
+        parkingCoast.ifPresent(coast -> Require.notNegative("ascent", "coast in the parking orbit (s)", coast));
         Require.positive("ascent", "dynamic pressure limit (Pa)", dynamicPressureLimit);
         Require.positive("ascent", "acceleration limit (m/s²)", accelerationLimit);
         Require.positive("ascent", "dynamic pressure limit at staging (Pa)", stagingPressureLimit);
@@ -83,7 +93,8 @@ public record AscentMission(
                 inclination,
                 latitude,
                 altitude,
-                Math.max(altitude, apogeeAltitude),
+                target,
+                parkingCoast,
                 dynamicPressureLimit,
                 accelerationLimit,
                 stagingPressureLimit,
@@ -92,9 +103,24 @@ public record AscentMission(
                 angleLoad);
     }
 
-    /** @return energy per mass of the orbit entered (J/kg), zero at infinity */
-    double orbitalEnergy() {
-        return -planet.gravitationalParameter() / (2 * planet.radius() + insertionAltitude + apogeeAltitude);
+    /** @return energy per mass at which the ascent ends (J/kg), zero at rest at infinity */
+    double insertionEnergy() {
+        return (parkingCoast.isPresent() ? Target.circular(insertionAltitude) : target)
+                .energyFrom(planet, insertionAltitude);
+    }
+
+    /** @return energy per mass at which the flight ends (J/kg), after a second burn where there is one */
+    public double finalEnergy() {
+        return target.energyFrom(planet, insertionAltitude);
+    }
+
+    /**
+     * @param altitude height at which the ascent ends (m)
+     * @return speed there (m/s)
+     */
+    public double insertionSpeed(double altitude) {
+        AscentMission there = insertingAt(altitude);
+        return Math.sqrt(2 * (there.insertionEnergy() + planet.gravitationalParameter() / (planet.radius() + altitude)));
     }
 
     /** @return rotation rate of the air in the plane of the flight (rad/s) */

@@ -25,7 +25,7 @@ public final class AscentOptimizer {
             "Steering to orbit",
             "tilt after release, along the path up to a height, then tan θ = a − b t within |α| ≤ (qα)max/q; tilt and height"
                     + " with most mass in orbit",
-            "ascents without a coast before insertion; insertion level",
+            "ascents without a coast before insertion; insertion level; a second burn along the motion",
             "within some 10 m/s of the best steering for stages with thrust above half their weight, by judgement",
             List.of("lawden-1963"));
 
@@ -123,11 +123,13 @@ public final class AscentOptimizer {
         try {
             aim(flight.throughTheAir(steering.tilt(), steering.freeAbove()));
             flight.dynamics().look(flight.time(), flight.state());
+            double heating = flight.dynamics().freeMolecularHeating();
+            flight.onwards();
             return Optional.of(new Arrival(
                     flight.margin(),
                     flight.stagingPressure(),
                     flight.state()[AscentDynamics.OVERLOAD],
-                    flight.dynamics().freeMolecularHeating(),
+                    heating,
                     new Arrival.Aim(pitchStart, pitchEnd)));
         } catch (NotConverged missed) {
             lastFailure = missed;
@@ -220,6 +222,7 @@ public final class AscentOptimizer {
         FlightRecorder recorder = new FlightRecorder(mission.planet());
         AscentFlight last = new AscentFlight(vehicle, mission, atmosphere, recorder, tolerance, step);
         last.toOrbit(last.throughTheAir(steering.tilt(), steering.freeAbove()), pitchStart, pitchEnd);
+        last.onwards();
         return new AscentSummary(vehicle, mission, last, recorder).result(steering, evaluations + flight.evaluations());
     }
 

@@ -12,7 +12,9 @@ import java.util.Optional;
  * @param vehicle what was flown
  * @param mission where to
  * @param steering how the thrust was pointed
- * @param insertionTime time of reaching the orbit (s)
+ * @param insertionTime time at which the ascent ends (s)
+ * @param secondBurn the burn out of the parking orbit, if there is one
+ * @param reached the orbit at the end, or the way out
  * @param finalMass mass in orbit, unburnt propellant of the last stage included (kg)
  * @param margin delta-v left in the stages (m/s); negative if the orbit is beyond them, by that much
  * @param idealDeltaV delta-v by vacuum thrust alone (m/s)
@@ -36,6 +38,8 @@ public record AscentResult(
         AscentMission mission,
         SteeringLaw steering,
         double insertionTime,
+        Optional<SecondBurn> secondBurn,
+        Target reached,
         double finalMass,
         double margin,
         double idealDeltaV,
@@ -66,6 +70,7 @@ public record AscentResult(
      * @param altitude height at cut-off (m)
      * @param airSpeed speed through the air at cut-off (m/s)
      * @param dynamicPressure dynamic pressure at cut-off (Pa)
+     * @param dropped mass dropped then (kg)
      */
     public record SegmentFlight(
             String name,
@@ -76,7 +81,17 @@ public record AscentResult(
             double idealDeltaV,
             double altitude,
             double airSpeed,
-            double dynamicPressure) {}
+            double dynamicPressure,
+            double dropped) {}
+
+    /**
+     * A burn out of the parking orbit.
+     *
+     * @param ignition time its engines start (s)
+     * @param cutOff time they stop (s)
+     * @param idealDeltaV delta-v by vacuum thrust alone (m/s)
+     */
+    public record SecondBurn(double ignition, double cutOff, double idealDeltaV) {}
 
     public AscentResult {
         Require.positive("ascent", "final mass (kg)", finalMass);

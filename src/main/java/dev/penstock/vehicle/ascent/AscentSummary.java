@@ -28,7 +28,7 @@ final class AscentSummary {
     AscentResult result(Steering choice, int evaluations) {
         double[] y = flight.state();
         AscentDynamics dynamics = flight.dynamics();
-        recorder.burntOut(dynamics, flight.time(), y);
+        recorder.burntOut(dynamics, flight.time(), y, 0);
         dynamics.look(flight.time(), y);
         double margin = flight.margin();
         List<LimitCheck> limits = limits();
@@ -37,7 +37,9 @@ final class AscentSummary {
                 vehicle,
                 mission,
                 flight.steering(choice),
-                flight.time(),
+                flight.insertionTime(),
+                flight.secondBurn(),
+                reached(y),
                 y[AscentDynamics.MASS],
                 margin,
                 y[AscentDynamics.IDEAL],
@@ -55,6 +57,21 @@ final class AscentSummary {
                 warnings(margin, limits),
                 flight.fairingDrop(),
                 evaluations + flight.evaluations());
+    }
+
+    /** The orbit, or way out, of a place and speed: a = −μ/2E, e² = 1 + 2 E h²/μ² [curtis-2014]. */
+    private Target reached(double[] y) {
+        double mu = mission.planet().gravitationalParameter();
+        double energy = flight.energy(y);
+        if (energy >= 0) {
+            return new Target.Escape(2 * energy);
+        }
+        double momentum = y[AscentDynamics.X] * y[AscentDynamics.VY] - y[AscentDynamics.Y] * y[AscentDynamics.VX];
+        double eccentricity = Math.sqrt(Math.max(0, 1 + 2 * energy * momentum * momentum / (mu * mu)));
+        double axis = -mu / (2 * energy);
+        return new Target.Orbit(
+                axis * (1 - eccentricity) - mission.planet().radius(),
+                axis * (1 + eccentricity) - mission.planet().radius());
     }
 
     /** Mass gone by the end without having been burnt for thrust (kg). */
@@ -85,7 +102,7 @@ final class AscentSummary {
         double heating = vehicle.fairing().mass() > 0 && !flight.fairingAboard()
                 ? recorder.highestHeatingAfter(
                         flight.fairingDrop().map(FairingDrop::time).orElse(0.0))
-                : flight.dynamics().freeMolecularHeating();
+                : recorder.highestHeatingAfter(flight.insertionTime());
         return List.of(
                 LimitCheck.atMost(
                         AscentLimit.HEATING,

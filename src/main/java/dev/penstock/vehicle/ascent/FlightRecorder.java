@@ -23,7 +23,7 @@ class FlightRecorder {
         }
 
         @Override
-        void burntOut(AscentDynamics dynamics, double time, double[] y) {
+        void burntOut(AscentDynamics dynamics, double time, double[] y, double dropped) {
             // one flight of many
         }
 
@@ -93,7 +93,7 @@ class FlightRecorder {
                 (dynamics.thrust - dynamics.drag) / y[MASS]));
     }
 
-    void burntOut(AscentDynamics dynamics, double time, double[] y) {
+    void burntOut(AscentDynamics dynamics, double time, double[] y, double dropped) {
         step(dynamics, time, y);
         double burnt = mass - y[MASS];
         flown.add(new AscentResult.SegmentFlight(
@@ -105,7 +105,8 @@ class FlightRecorder {
                 y[IDEAL] - ideal,
                 dynamics.altitude,
                 dynamics.airSpeed,
-                dynamics.dynamicPressure));
+                dynamics.dynamicPressure,
+                dropped));
     }
 
     /** @return highest free-molecular heat flux from a time (s) on (W/m²) */

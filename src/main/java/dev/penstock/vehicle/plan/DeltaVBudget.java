@@ -98,16 +98,15 @@ public record DeltaVBudget(List<Term> terms) {
 
     /**
      * @param entry how the orbit is entered
-     * @return this budget with that way of making the orbit round
+     * @return this budget with that way of raising the perigee
      */
     public DeltaVBudget entering(OrbitEntry entry) {
         List<Term> changed = new ArrayList<>();
         terms.stream()
-                .filter(term -> !term.name().equals(OrbitEntry.CIRCULARISATION))
+                .filter(term -> !term.name().equals(OrbitEntry.CIRCULARISATION)
+                        && !term.name().equals(OrbitEntry.RAISING))
                 .forEach(changed::add);
-        if (entry.circularisation() > 0) {
-            changed.add(entry.circularisationTerm());
-        }
+        entry.raisingTerm().ifPresent(changed::add);
         return new DeltaVBudget(changed);
     }
 

@@ -29,25 +29,54 @@ public final class MissionInputs {
     public static final Input<Double> ORBIT_ALTITUDE = Input.quantity(
                     "orbit_altitude", Dimension.LENGTH, Range.of(100e3, 1e9), "Height of the circular orbit")
             .computed("not known where the speed is given");
+    public static final Input<Double> PERIGEE_ALTITUDE = Input.quantity(
+                    "perigee_altitude", Dimension.LENGTH, Range.of(100e3, 1e9), "Lowest height of an elliptic orbit")
+            .computed("not known where a circular orbit or another target is given");
+    public static final Input<Double> APOGEE_ALTITUDE = Input.quantity(
+                    "apogee_altitude", Dimension.LENGTH, Range.of(100e3, 1e9), "Highest height of an elliptic orbit")
+            .computed("not known where a circular orbit or another target is given");
+    public static final Input<Double> C3 = Input.quantity(
+                    "c3",
+                    Dimension.SPECIFIC_ENERGY,
+                    Range.of(0, 5e8),
+                    "Characteristic energy of an escape, the square of the speed left far away, such as \"10 km²/s²\"")
+            .computed("not known where an orbit is given");
+    public static final Input<Boolean> SUN_SYNCHRONOUS = Input.flag(
+                    "sun_synchronous", "Whether the plane of the orbit turns with the sun, so that its inclination follows")
+            .usual(Usual.of(false, "no", ""));
+    public static final Input<Double> PARKING_COAST = Input.quantity(
+                    "parking_coast",
+                    Dimension.TIME,
+                    Range.of(0, 12 * 3600),
+                    "Time without thrust in a circular parking orbit at the insertion altitude, before a second burn")
+            .computed("direct: one burn ends on the way to the target");
     public static final Input<Double> INSERTION_ALTITUDE = Input.quantity(
                     "insertion_altitude",
                     Dimension.LENGTH,
                     Range.of(100e3, 2e6),
-                    "Height at which the ascent ends, at most that of the orbit")
-            .follows("200 km, or the orbit where that is lower, " + Usual.COMMON
-                    + "; a flight chooses it by its heating limit");
+                    "Height at which the ascent ends, at most the perigee of the orbit")
+            .follows("200 km, or the orbit where that is lower, the perigee of an elliptic orbit up to 300 km, " + Usual.COMMON
+                    + "; a flight chooses it by its heating limit, except at such a perigee");
+
+    /** An elliptic orbit of a perigee up to this is entered there (m). */
+    public static final double DIRECT_PERIGEE = 300e3;
+
     public static final Input<Double> LATITUDE = Input.quantity(
                     "latitude", Dimension.ANGLE, Range.of(-1.5708, 1.5708), "Latitude of the launch site")
             .computed("the speed of the rotating ground does not count");
     public static final Input<Double> INCLINATION = Input.quantity(
                     "inclination", Dimension.ANGLE, Range.of(0, Math.PI), "Inclination of the orbit")
-            .computed("that of the launch site's latitude");
+            .computed("that of the launch site's latitude, or of a sun-synchronous orbit");
     public static final Input<Double> DEORBIT = Input.quantity(
                     "deorbit", Dimension.VELOCITY, Range.of(0, 1e4), "Speed change kept for leaving the orbit")
             .computed("none");
     public static final Input<Double> RESERVE_FRACTION = Input.ratio(
                     "reserve_fraction", Range.of(0, 0.2), "Speed kept as a reserve over the whole")
             .follows("1 % of the way to an orbit, else none, " + Usual.COMMON);
+
+    /** What says where it goes and how that is entered. */
+    static final List<Input<Double>> TARGETS =
+            List.of(ORBIT_ALTITUDE, PERIGEE_ALTITUDE, APOGEE_ALTITUDE, C3, INSERTION_ALTITUDE, PARKING_COAST);
 
     private static final InputKind<Double> LOSS = new InputKind.Quantity(Dimension.VELOCITY, Range.of(-1e4, 1e4));
 
@@ -61,7 +90,12 @@ public final class MissionInputs {
                     DELTA_V,
                     ORBITAL_SPEED,
                     ORBIT_ALTITUDE,
+                    PERIGEE_ALTITUDE,
+                    APOGEE_ALTITUDE,
+                    C3,
+                    SUN_SYNCHRONOUS,
                     INSERTION_ALTITUDE,
+                    PARKING_COAST,
                     LATITUDE,
                     INCLINATION,
                     DEORBIT,

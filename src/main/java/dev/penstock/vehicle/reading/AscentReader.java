@@ -21,7 +21,7 @@ final class AscentReader {
         this.mission = mission;
     }
 
-    /** @return the plan of the flight; empty where the mission names no orbit by its height */
+    /** @return the plan of the flight; empty where the mission names no target by its height or energy */
     Optional<AscentPlan> plan() {
         double pressure = table.read(MissionInputs.DYNAMIC_PRESSURE_LIMIT);
         double acceleration = table.read(MissionInputs.ACCELERATION_LIMIT);
@@ -31,16 +31,14 @@ final class AscentReader {
         double heating = table.read(MissionInputs.HEATING_LIMIT);
         double angleLoad = table.read(MissionInputs.ANGLE_LOAD_LIMIT);
         DragTable drag = drag();
-        if (mission.altitude().isEmpty() || !(mission.altitude().getAsDouble() >= mission.insertion())) {
-            return Optional.empty();
-        }
-        return Optional.of(new AscentPlan(
+        return mission.target().map(target -> new AscentPlan(
                 new AscentMission(
                         Planet.EARTH,
                         mission.inclination(),
                         mission.latitude(),
                         mission.insertion(),
-                        mission.altitude().getAsDouble(),
+                        target,
+                        mission.parkingCoast(),
                         pressure,
                         acceleration,
                         staging,

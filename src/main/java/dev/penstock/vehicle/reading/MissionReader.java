@@ -4,10 +4,12 @@ import dev.penstock.input.InputTable;
 import dev.penstock.input.Usual;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.vehicle.ascent.Planet;
-import dev.penstock.vehicle.plan.DeltaVBudget;
+import dev.penstock.vehicle.ascent.Target;
 import dev.penstock.vehicle.plan.DeltaVBudget.Kind;
+import dev.penstock.vehicle.plan.DeltaVBudget;
 import dev.penstock.vehicle.plan.MissionInputs;
 import dev.penstock.vehicle.plan.OrbitEntry;
+import dev.penstock.vehicle.plan.SunSynchronous;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -16,7 +18,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /**
- * Reads the {@code [mission]} table: either {@code delta_v}, the whole ideal delta-v, or an orbit with the losses on
+ * Reads the {@code [mission]} table: either {@code delta_v}, the whole ideal delta-v, or a target with the losses on
  * the way to it by name.
  */
 final class MissionReader {
@@ -28,7 +30,8 @@ final class MissionReader {
     private final List<String> notes;
     private final List<DeltaVBudget.Term> terms = new ArrayList<>();
 
-    private OptionalDouble altitude = OptionalDouble.empty();
+    private Optional<Target> target = Optional.empty();
+    private OptionalDouble coast = OptionalDouble.empty();
     private double insertion;
     private double inclination;
     private double latitude;
@@ -40,12 +43,18 @@ final class MissionReader {
 
     Optional<DeltaVBudget> budget() {
         OptionalDouble whole = table.number(MissionInputs.DELTA_V);
-        boolean orbit = table.has(MissionInputs.ORBIT_ALTITUDE) || table.has(MissionInputs.ORBITAL_SPEED);
+        boolean orbit = Stream.of(
+                        MissionInputs.ORBIT_ALTITUDE,
+                        MissionInputs.ORBITAL_SPEED,
+                        MissionInputs.PERIGEE_ALTITUDE,
+                        MissionInputs.APOGEE_ALTITUDE,
+                        MissionInputs.C3)
+                .anyMatch(table::has);
         if (table.has(MissionInputs.DELTA_V) == orbit) {
             table.problem(
                     MissionInputs.DELTA_V,
                     orbit ? "given together with an orbit" : "missing, and no orbit given",
-                    "write delta_v = \"9400 m/s\" for the whole delta-v, or orbit_altitude = \"200 km\" with losses");
+                    "write delta_v = \"9400 m/s\" for the whole delta-v, or a target such as orbit_altitude = \"200 km\" with losses");
         }
         if (orbit) {
             addOrbit();
@@ -61,9 +70,14 @@ final class MissionReader {
         return terms.isEmpty() || !(sum > 0) ? Optional.empty() : Optional.of(new DeltaVBudget(terms));
     }
 
-    /** @return height of the final orbit (m), if an orbit is given by height */
-    OptionalDouble altitude() {
-        return altitude;
+    /** @return where it goes, if that is given by heights or energy and the ascent can end on the way there */
+    Optional<Target> target() {
+        return target.filter(t -> insertion <= t.highestLevel());
+    }
+
+    /** @return time in a parking orbit (s); empty for one burn */
+    OptionalDouble parkingCoast() {
+        return coast;
     }
 
     /** @return height at which the ascent ends (m) */
@@ -73,7 +87,15 @@ final class MissionReader {
 
     /** @return whether the flight chooses that height */
     boolean insertionFree() {
-        return !table.has(MissionInputs.INSERTION_ALTITUDE);
+        return !table.has(MissionInputs.INSERTION_ALTITUDE) && !endsAtPerigee();
+    }
+
+    /** Whether one burn ends at the perigee of an ellipse, so that nothing is left to do at the apogee. */
+    private boolean endsAtPerigee() {
+        return target.filter(t -> t instanceof Target.Orbit orbit
+                        && orbit.perigee() < orbit.apogee()
+                        && orbit.perigee() <= MissionInputs.DIRECT_PERIGEE)
+                .isPresent();
     }
 
     /** @return latitude of the launch site (rad); zero where none is given */
@@ -97,28 +119,38 @@ final class MissionReader {
 
     private void addOrbit() {
         OptionalDouble speed = table.number(MissionInputs.ORBITAL_SPEED);
-        altitude = table.number(MissionInputs.ORBIT_ALTITUDE);
+        target = new TargetReader(table).target();
         double usual = MissionInputs.INSERTION.value();
-        double target = altitude.orElse(usual);
+        double highest = target.map(Target::highestLevel).orElse(usual);
         insertion = table.read(
                 MissionInputs.INSERTION_ALTITUDE,
-                Usual.of(Math.min(target, usual), "200 km, or the orbit where that is lower", Usual.COMMON));
-        if (insertion > target) {
+                endsAtPerigee()
+                        ? Usual.of(highest, "the perigee", Usual.COMMON)
+                        : Usual.of(Math.min(highest, usual), "200 km, or the orbit where that is lower", Usual.COMMON));
+        if (insertion > highest) {
             table.problem(
                     MissionInputs.INSERTION_ALTITUDE,
                     text("%.0f km", insertion / 1e3),
-                    text("it must not be above the orbit of %.0f km", target / 1e3));
+                    text("it must not be above the orbit of %.0f km", highest / 1e3));
+        }
+        coast = table.number(MissionInputs.PARKING_COAST);
+        if (coast.isPresent() && target.isPresent() && nothingToBurn(target.get())) {
+            table.problem(
+                    MissionInputs.PARKING_COAST,
+                    text("%.0f s", coast.getAsDouble()),
+                    "a second burn needs a target above the parking orbit: raise the orbit or state a lower insertion_altitude");
         }
         if (speed.isPresent()) {
             stated(Kind.SPEED, "orbital speed", speed.getAsDouble(), MissionInputs.ORBITAL_SPEED.key());
-        } else if (altitude.isPresent()) {
-            addTransfer(target);
+        } else {
+            target.ifPresent(t -> terms.addAll(
+                    new OrbitEntry(Planet.EARTH, Math.min(insertion, highest), t, coast.isPresent()).terms()));
         }
         addRotation();
     }
 
-    private void addTransfer(double target) {
-        terms.addAll(new OrbitEntry(Planet.EARTH, Math.min(insertion, target), target).terms());
+    private boolean nothingToBurn(Target there) {
+        return there.highest().isPresent() && there.highest().getAsDouble() <= insertion;
     }
 
     private void addRotation() {
@@ -132,15 +164,66 @@ final class MissionReader {
                     text("from a latitude of %.2f deg the least is that latitude", Math.toDegrees(latitude)));
         }
         inclination = given.orElseGet(() -> Math.abs(site.orElse(Math.PI / 2)));
-        if (given.isPresent() || site.isPresent()) {
+        boolean withSun = table.read(MissionInputs.SUN_SYNCHRONOUS);
+        if (withSun) {
+            turnWithSun(given, site);
+        }
+        if (given.isPresent() || site.isPresent() || withSun) {
             add(
                     Kind.CREDIT,
                     "speed of the rotating ground",
                     -Planet.EARTH.rotationCredit(inclination),
-                    "ω R cos i, launched into the plane",
-                    Planet.ROTATION,
-                    MissionInputs.INCLINATION.key(),
-                    MissionInputs.LATITUDE.key());
+                    withSun
+                            ? text("ω R cos i, %.2f deg, the plane turns with the sun", Math.toDegrees(inclination))
+                            : "ω R cos i, launched into the plane",
+                    withSun ? SunSynchronous.CARD : Planet.ROTATION,
+                    withSun
+                            ? new String[] {
+                                MissionInputs.SUN_SYNCHRONOUS.key(),
+                                MissionInputs.ORBIT_ALTITUDE.key(),
+                                MissionInputs.PERIGEE_ALTITUDE.key(),
+                                MissionInputs.APOGEE_ALTITUDE.key()
+                            }
+                            : new String[] {MissionInputs.INCLINATION.key(), MissionInputs.LATITUDE.key()});
+        }
+    }
+
+    /** The inclination of an orbit whose plane turns with the sun, from its heights. */
+    private void turnWithSun(OptionalDouble given, OptionalDouble site) {
+        if (given.isPresent()) {
+            table.problem(
+                    MissionInputs.INCLINATION,
+                    text("%.2f deg", Math.toDegrees(given.getAsDouble())),
+                    "it follows from the height of a sun-synchronous orbit: leave one of the two out");
+            return;
+        }
+        if (!(target.orElse(null) instanceof Target.Orbit orbit)) {
+            table.problem(
+                    MissionInputs.SUN_SYNCHRONOUS,
+                    "true",
+                    "only an orbit by its height turns with the sun: give orbit_altitude, or perigee_altitude and"
+                            + " apogee_altitude");
+            return;
+        }
+        OptionalDouble found = SunSynchronous.inclination(orbit);
+        if (found.isEmpty()) {
+            table.problem(
+                    MissionInputs.SUN_SYNCHRONOUS,
+                    "true",
+                    text(
+                            "the plane of an orbit of %.0f by %.0f km turns too slowly at any inclination: take a lower one",
+                            orbit.perigee() / 1e3,
+                            orbit.apogee() / 1e3));
+        } else if (site.isPresent() && unreachable(found.getAsDouble(), latitude)) {
+            table.problem(
+                    MissionInputs.SUN_SYNCHRONOUS,
+                    "true",
+                    text(
+                            "its inclination of %.2f deg is not reached from a latitude of %.2f deg",
+                            Math.toDegrees(found.getAsDouble()),
+                            Math.toDegrees(latitude)));
+        } else {
+            inclination = found.getAsDouble();
         }
     }
 

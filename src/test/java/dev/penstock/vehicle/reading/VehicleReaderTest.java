@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.vehicle.VehicleSizer;
+import dev.penstock.vehicle.ascent.Target;
 import dev.penstock.vehicle.mass.StructuralCoefficient;
 import dev.penstock.vehicle.plan.AscentPlan;
 import dev.penstock.vehicle.plan.DeltaVBudget;
@@ -203,7 +204,7 @@ class VehicleReaderTest {
         AscentPlan ascent = plan.ascent().orElseThrow();
         assertThat(ascent.mission().dynamicPressureLimit()).isEqualTo(30e3);
         assertThat(ascent.mission().insertionAltitude()).isEqualTo(200e3);
-        assertThat(ascent.mission().apogeeAltitude()).isEqualTo(400e3);
+        assertThat(ascent.mission().target()).isEqualTo(Target.circular(400e3));
         assertThat(ascent.dragTable().coefficient(1.5)).isEqualTo(0.45);
     }
 
