@@ -3,6 +3,7 @@ package dev.penstock.chamber;
 import dev.penstock.chamber.contour.BellTable;
 import dev.penstock.chamber.contour.ChamberContour;
 import dev.penstock.chamber.contour.TruncatedIdeal;
+import dev.penstock.chamber.design.AltitudeCompensation;
 import dev.penstock.chamber.design.ChamberDesign;
 import dev.penstock.chamber.design.LossKind;
 import dev.penstock.chamber.design.NozzleDesign;
@@ -15,6 +16,7 @@ import dev.penstock.errors.OutsideValidity;
 import dev.penstock.errors.Require;
 import dev.penstock.errors.Warning;
 import dev.penstock.numerics.RootFinder;
+import dev.penstock.provenance.ModelCard;
 import dev.penstock.quantities.Constants;
 import java.util.List;
 import java.util.Locale;
@@ -114,7 +116,8 @@ public record ChamberPerformance(
     }
 
     /**
-     * Area ratio at which the flow leaves the wall, by the design's criterion. Pressure and Mach number of the criterion are
+     * Area ratio at which the flow leaves the wall, by the design's criterion; that of the inflection where it would leave the
+     * extension of a dual bell. A plug has no wall to leave, an extendible nozzle is short where it would. Pressure and Mach number of the criterion are
      * those at the wall: the one-dimensional pressure times {@link #exitWallPressureRatio}.
      *
      * @param ambientPressure ambient pressure (Pa)
@@ -122,6 +125,26 @@ public record ChamberPerformance(
      * @throws OutsideValidity if the ambient pressure is so high that the throat would not be sonic
      */
     public OptionalDouble separationAreaRatio(double ambientPressure) {
+        OptionalDouble bell = bellSeparation(ambientPressure);
+        return switch (design.nozzle().compensation().kind()) {
+            case NONE -> bell;
+            case PLUG -> OptionalDouble.empty();
+            case DUAL_BELL -> {
+                double inner = inner(bell);
+                boolean below = profile.at(inner, true).pressure() < ambientPressure;
+                yield bell.isPresent() && below ? OptionalDouble.of(inner) : bell;
+            }
+            case EXTENDIBLE -> {
+                double inner = inner(bell);
+                yield inner < design.nozzle().compensation().innerAreaRatio()
+                        ? OptionalDouble.of(inner)
+                        : OptionalDouble.empty();
+            }
+        };
+    }
+
+    /** Where the flow would leave a bell in one piece of the same area ratio (-). */
+    private OptionalDouble bellSeparation(double ambientPressure) {
         Require.notNegative(MODEL, "ambient pressure (Pa)", ambientPressure);
         NozzleStation throat = profile.throat();
         if (ambientPressure >= throat.pressure()) {
@@ -151,13 +174,37 @@ public record ChamberPerformance(
      * @throws OutsideValidity if the ambient pressure is so high that the throat would not be sonic
      */
     public double thrustAt(double ambientPressure) {
-        OptionalDouble separated = separationAreaRatio(ambientPressure);
-        if (separated.isEmpty()) {
+        return switch (design.nozzle().compensation().kind()) {
+            case PLUG -> new PlugNozzle(this).thrustAt(ambientPressure);
+            case EXTENDIBLE -> Math.max(
+                    filled(bellSeparation(ambientPressure), ambientPressure),
+                    filled(OptionalDouble.of(inner(bellSeparation(ambientPressure))), ambientPressure));
+            case NONE, DUAL_BELL -> filled(separationAreaRatio(ambientPressure), ambientPressure);
+        };
+    }
+
+    /** @return what the thrust over ambient pressure is made with */
+    public ModelCard altitudeCard() {
+        return switch (design.nozzle().compensation().kind()) {
+            case NONE -> design.nozzle().separation().card();
+            case PLUG -> PlugNozzle.CARD;
+            case DUAL_BELL, EXTENDIBLE -> AltitudeCompensation.CARD;
+        };
+    }
+
+    /** Thrust with the flow on the wall up to an area ratio; up to the exit where none is given. */
+    private double filled(OptionalDouble upTo, double ambientPressure) {
+        if (upTo.isEmpty()) {
             return vacuumThrust - ambientPressure * exitArea;
         }
-        double ratio = separated.getAsDouble();
+        double ratio = upTo.getAsDouble();
         double kept = profile.at(ratio, true).vacuumImpulse() / ideal.vacuumImpulse();
         return vacuumThrust * kept - ambientPressure * ratio * throatArea;
+    }
+
+    /** Where the flow ends on the inner part of a nozzle in two (-): at its end, or where it parts before that. */
+    private double inner(OptionalDouble separated) {
+        return Math.min(design.nozzle().compensation().innerAreaRatio(), separated.orElse(Double.POSITIVE_INFINITY));
     }
 
     /**
@@ -175,7 +222,9 @@ public record ChamberPerformance(
      */
     public Optional<Warning> separationWarning(double ambientPressure) {
         OptionalDouble separated = separationAreaRatio(ambientPressure);
-        if (separated.isEmpty()) {
+        AltitudeCompensation compensation = design.nozzle().compensation();
+        boolean atInflection = compensation.inTwo() && separated.orElse(0) == compensation.innerAreaRatio();
+        if (separated.isEmpty() || atInflection) {
             return Optional.empty();
         }
         return Optional.of(new Warning(

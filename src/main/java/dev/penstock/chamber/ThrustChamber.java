@@ -1,6 +1,7 @@
 package dev.penstock.chamber;
 
 import dev.penstock.chamber.contour.ContourBuilder;
+import dev.penstock.chamber.design.AltitudeCompensation;
 import dev.penstock.chamber.design.ChamberDesign;
 import dev.penstock.chamber.design.Injection;
 import dev.penstock.chamber.design.LossKind;
@@ -156,6 +157,10 @@ public final class ThrustChamber {
         IdealExpansion ideal = areaRatio.isPresent()
                 ? expansion.toAreaRatio(areaRatio.getAsDouble())
                 : expansion.toExitPressure(design.nozzle().exitPressure().getAsDouble());
+        AltitudeCompensation compensation = design.nozzle().compensation();
+        if (compensation.inTwo()) {
+            Require.within("nozzle", "inner area ratio (-)", compensation.innerAreaRatio(), 1, ideal.areaRatio());
+        }
         GasProfile profile = expansion.profile(ideal.areaRatio());
 
         Map<LossKind, LossModel.Result> fixed = new EnumMap<>(LossKind.class);
@@ -238,6 +243,8 @@ public final class ThrustChamber {
         List<Warning> warnings = new ArrayList<>(ideal.chamber().warnings());
         warnings.addAll(drawing.warnings());
         warnings.addAll(losses.warnings());
+        AltitudeCompensation compensation = design.nozzle().compensation();
+        compensation.doubt().ifPresent(doubt -> warnings.add(new Warning(AltitudeCompensation.CARD.id(), doubt)));
         ChamberPerformance performance = new ChamberPerformance(
                 design,
                 ideal,

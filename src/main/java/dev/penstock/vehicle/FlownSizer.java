@@ -108,7 +108,7 @@ public final class FlownSizer {
         return RootFinder.between(
                         "insertion height by heating",
                         h -> {
-                            double speed = speedAt(mission, h)
+                            double speed = mission.highestSpeed(h)
                                     - mission.planet().rotationCredit(mission.inclination());
                             return Math.log(0.5 * air.at(h).density() * Math.pow(speed, 3) / mission.heatingLimit());
                         },
@@ -116,13 +116,6 @@ public final class FlownSizer {
                         highest,
                         1e-6)
                 .value();
-    }
-
-    /** Speed at an insertion at a height, that of a circular orbit above the target's lowest point (m/s). */
-    private static double speedAt(AscentMission mission, double altitude) {
-        return altitude > mission.target().highestLevel()
-                ? mission.planet().circularSpeed(altitude)
-                : mission.insertionSpeed(altitude);
     }
 
     /** Other numbers of engines, one stage at a time, as long as they make the vehicle better. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
 import java.lang.reflect.Proxy;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -70,7 +71,64 @@ class FlightHandoverTest {
         assertThat(again.mass()).isCloseTo(last.get("mass_kg").doubleValue(), within(20.0));
     }
 
+    /** The same for an escape with a coast and a second burn, whose path never closes. */
+    @Test
+    void aSecondBurnIsFlownAgainFromItsDocument() throws IOException {
+        Path file = folder.resolve("away.toml");
+        Files.writeString(file, AWAY);
+        Run run = Run.of("size", file.toString(), "--fly", "--json");
+        assertThat(run.code()).as(run.err()).isZero();
+        JsonNode away = run.document().get("flight");
+        Refly again = new Refly(away).toOrbit();
+        JsonNode last = event(away, "target reached");
+        assertThat(again.time()).isCloseTo(last.get("time_s").doubleValue(), within(0.05));
+        assertThat(again.altitude()).isCloseTo(last.get("altitude_m").doubleValue(), within(100.0));
+        assertThat(again.speed()).isCloseTo(last.get("inertial_speed_m_s").doubleValue(), within(0.5));
+        assertThat(again.mass()).isCloseTo(last.get("mass_kg").doubleValue(), within(20.0));
+        assertThat(event(away, "cut-off").get("time_s").doubleValue() + 900)
+                .isCloseTo(away.get("second_burn_s").doubleValue(), within(1e-6));
+        Run other = Run.of("size", file.toString(), "--fly", "--altitudes", "300km");
+        assertThat(other.code()).isNotZero();
+        assertThat(other.err()).contains("--altitudes").contains("circular orbit");
+    }
+
+    private static final String AWAY =
+            """
+            name = "Away"
+            payload = "2 t"
+            [mission]
+            c3 = "5 km²/s²"
+            parking_coast = "15 min"
+            latitude = "20 deg"
+            [[stage]]
+            name = "lower"
+            isp = "310 s"
+            thrust = "3600 kN"
+            exit_area = "3.5 m²"
+            mixture_ratio = 2.3
+            oxidizer_density = "1140 kg/m³"
+            fuel_density = "810 kg/m³"
+            engines = 1
+            [stage.dry_mass]
+            structural_coefficient = 0.08
+            [[stage]]
+            name = "upper"
+            isp = "450 s"
+            thrust = "300 kN"
+            exit_area = "1.5 m²"
+            mixture_ratio = 6
+            oxidizer_density = "1140 kg/m³"
+            fuel_density = "71 kg/m³"
+            engines = 1
+            [stage.dry_mass]
+            structural_coefficient = 0.1
+            """;
+
     private static JsonNode event(String name) {
+        return event(flight, name);
+    }
+
+    private static JsonNode event(JsonNode flight, String name) {
         for (JsonNode event : flight.get("events")) {
             if (event.get("event").asText().equals(name)) {
                 return event;

@@ -22,6 +22,8 @@ final class Refly {
     private double time;
     private int part;
     private double coastEnd;
+    private double burnEnd;
+    private boolean alongMotion;
     private boolean covered;
     private double uncovered = Double.NaN;
 
@@ -58,13 +60,23 @@ final class Refly {
         y = new double[] {
             ground, 0, 0, rotation * ground, flight.get("start_mass_kg").doubleValue()
         };
-        double goal = -mu
-                / (2 * ground
-                        + flight.get("insertion_altitude_m").doubleValue()
-                        + flight.get("apogee_altitude_m").doubleValue());
+        double level = flight.get("insertion_altitude_m").doubleValue();
+        JsonNode second = flight.path("second_burn");
         covered = flight.has("fairing");
-        double burnEnd = begin();
-        while (energy(y) < goal) {
+        burnEnd = begin();
+        if (second.isMissingNode()) {
+            return until(flight.has("c3_m2_s2")
+                    ? flight.get("c3_m2_s2").doubleValue() / 2
+                    : -mu / (2 * ground + level + flight.get("apogee_altitude_m").doubleValue()));
+        }
+        until(-mu / (2 * ground + 2 * level));
+        alongMotion = true;
+        coastEnd = time + second.get("coast_s").doubleValue();
+        return until(second.get("final_energy_J_kg").doubleValue());
+    }
+
+    private Refly until(double goal) {
+        while (time < coastEnd || energy(y) < goal) {
             double step = STEP;
             for (String key : new String[] {"tilt_from_s", "path_from_s", "tangent_from_s"}) {
                 double at = flight.at("/steering/" + key).doubleValue();
@@ -86,7 +98,7 @@ final class Refly {
                 burnEnd = begin();
                 continue;
             }
-            if (energy(next) > goal) {
+            if (time >= coastEnd && energy(next) > goal) {
                 step *= (goal - energy(y)) / (energy(next) - energy(y));
                 y = stepped(step);
                 time += step;
@@ -208,7 +220,7 @@ final class Refly {
         }
         double throttle = burning ? throttle(q, s[4], lost, vacuum) : 0;
         double thrust = burning ? throttle * vacuum - lost : 0;
-        double pitch = pitch(t, q, Math.atan2(s[2], along));
+        double pitch = alongMotion ? Math.atan2(s[2], s[3]) : pitch(t, q, Math.atan2(s[2], along));
         double brake = airSpeed > 0 ? drag / s[4] / airSpeed : 0;
         double up = thrust / s[4] * Math.sin(pitch) - brake * s[2] - mu / (radius * radius);
         double on = thrust / s[4] * Math.cos(pitch) - brake * along;

@@ -3,6 +3,8 @@ package dev.penstock.chamber.atmosphere;
 import dev.penstock.errors.Require;
 import dev.penstock.provenance.ModelCard;
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 
 /**
  * U.S. Standard Atmosphere, 1976.
@@ -77,6 +79,12 @@ public final class StandardAtmosphere1976 implements Atmosphere {
         {1000, 7.5138e-9, 3.561e-15}
     };
 
+    // Logarithms of the printed values and their slopes (1/km): asked for at every step of every flight.
+    private static final double[] LN_PRESSURE = each(i -> lnUpper(i, 1));
+    private static final double[] LN_DENSITY = each(i -> lnUpper(i, 2));
+    private static final double[] PRESSURE_SLOPE = each(StandardAtmosphere1976::hydrostatic);
+    private static final double[] DENSITY_SLOPE = each(StandardAtmosphere1976::densitySlope);
+
     private final double[] baseTemperature = new double[BASE.length];
     private final double[] basePressure = new double[BASE.length];
 
@@ -139,10 +147,14 @@ public final class StandardAtmosphere1976 implements Atmosphere {
         double t = (km - UPPER[i][0]) / width;
         double[] here = {
             km,
-            Math.exp(hermite(t, width, lnUpper(i, 1), lnUpper(i + 1, 1), hydrostatic(i), hydrostatic(i + 1))),
-            Math.exp(hermite(t, width, lnUpper(i, 2), lnUpper(i + 1, 2), densitySlope(i), densitySlope(i + 1)))
+            Math.exp(hermite(t, width, LN_PRESSURE[i], LN_PRESSURE[i + 1], PRESSURE_SLOPE[i], PRESSURE_SLOPE[i + 1])),
+            Math.exp(hermite(t, width, LN_DENSITY[i], LN_DENSITY[i + 1], DENSITY_SLOPE[i], DENSITY_SLOPE[i + 1]))
         };
         return new State(altitude, here[1], upperTemperature(altitude), here[2], upperSoundSpeed(here));
+    }
+
+    private static double[] each(IntToDoubleFunction value) {
+        return IntStream.range(0, UPPER.length).mapToDouble(value).toArray();
     }
 
     private static double lnUpper(int row, int column) {

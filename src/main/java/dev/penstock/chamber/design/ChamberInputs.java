@@ -77,6 +77,17 @@ public final class ChamberInputs {
                     "separation", SeparationCriterion.class, "Criterion for separation of the flow at the wall")
             .usual(Usual.of(SeparationCriterion.SCHMUCKER, "", "schmucker-1973"));
 
+    public static final Input<AltitudeCompensation.Kind> COMPENSATION = Input.choice(
+                    "compensation",
+                    AltitudeCompensation.Kind.class,
+                    "How the nozzle follows the ambient pressure: plug, dual bell, extension moved in flight")
+            .usual(Usual.of(AltitudeCompensation.Kind.NONE, "one piece", ""));
+    public static final Input<Double> INNER_AREA_RATIO = Input.ratio(
+                    "inner_area_ratio",
+                    Range.of(1, 2000),
+                    "Area ratio at the inflection of a dual bell, or at the end of an extendible nozzle before its extension moves")
+            .computed("a nozzle in one piece, or a plug");
+
     /** The nozzle. */
     public static final InputGroup NOZZLE = InputGroup.table(
             "nozzle",
@@ -86,7 +97,9 @@ public final class ChamberInputs {
             SHAPE,
             LENGTH_FRACTION,
             CONE_HALF_ANGLE,
-            SEPARATION);
+            SEPARATION,
+            COMPENSATION,
+            INNER_AREA_RATIO);
 
     /** Efficiencies that replace the models of the losses. */
     public static final InputGroup EFFICIENCIES = InputGroup.table(

@@ -15,6 +15,7 @@ import java.util.OptionalDouble;
  * @param upstreamCurvature wall curvature radius upstream of the throat, over the throat radius (-)
  * @param downstreamCurvature wall curvature radius downstream of the throat, over the throat radius (-)
  * @param separation criterion for flow separation
+ * @param compensation how it follows the ambient pressure
  */
 public record NozzleDesign(
         OptionalDouble areaRatio,
@@ -24,7 +25,8 @@ public record NozzleDesign(
         double coneHalfAngle,
         double upstreamCurvature,
         double downstreamCurvature,
-        SeparationCriterion separation) {
+        SeparationCriterion separation,
+        AltitudeCompensation compensation) {
 
     /** Shape of the divergent wall. */
     public enum Shape {
@@ -124,7 +126,8 @@ public record NozzleDesign(
                 halfAngle,
                 UPSTREAM_CURVATURE,
                 DOWNSTREAM_CURVATURE,
-                ChamberInputs.SEPARATION.standing().value());
+                ChamberInputs.SEPARATION.standing().value(),
+                AltitudeCompensation.NONE);
     }
 
     /**
@@ -140,6 +143,28 @@ public record NozzleDesign(
                 coneHalfAngle,
                 upstreamCurvature,
                 downstreamCurvature,
-                criterion);
+                criterion,
+                compensation);
+    }
+
+    /**
+     * @param how how it follows the ambient pressure
+     * @return this nozzle with that
+     * @throws OutsideValidity if its inner area ratio is not below the stated one
+     */
+    public NozzleDesign with(AltitudeCompensation how) {
+        if (how.inTwo() && areaRatio.isPresent()) {
+            Require.within(MODEL, "inner area ratio (-)", how.innerAreaRatio(), 1, areaRatio.getAsDouble());
+        }
+        return new NozzleDesign(
+                areaRatio,
+                exitPressure,
+                shape,
+                lengthFraction,
+                coneHalfAngle,
+                upstreamCurvature,
+                downstreamCurvature,
+                separation,
+                how);
     }
 }

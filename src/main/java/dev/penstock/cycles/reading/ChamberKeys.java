@@ -1,5 +1,6 @@
 package dev.penstock.cycles.reading;
 
+import dev.penstock.chamber.design.AltitudeCompensation;
 import dev.penstock.chamber.design.ChamberDesign;
 import dev.penstock.chamber.design.ChamberInputs;
 import dev.penstock.chamber.design.CombustorDesign;
@@ -122,7 +123,31 @@ final class ChamberKeys {
         double length = keys.read(ChamberInputs.LENGTH_FRACTION);
         double angle = keys.read(ChamberInputs.CONE_HALF_ANGLE);
         SeparationCriterion separation = keys.read(ChamberInputs.SEPARATION);
-        return () -> NozzleDesign.usual(ratio, exit, shape, length, angle).withSeparation(separation);
+        AltitudeCompensation compensation = compensation(keys, ratio);
+        return () -> NozzleDesign.usual(ratio, exit, shape, length, angle)
+                .withSeparation(separation)
+                .with(compensation);
+    }
+
+    private static AltitudeCompensation compensation(InputTable keys, OptionalDouble ratio) {
+        AltitudeCompensation.Kind kind = keys.read(ChamberInputs.COMPENSATION);
+        OptionalDouble inner = keys.number(ChamberInputs.INNER_AREA_RATIO);
+        AltitudeCompensation chosen = new AltitudeCompensation(kind, inner.orElse(1));
+        if (chosen.inTwo() != keys.has(ChamberInputs.INNER_AREA_RATIO)) {
+            keys.problem(
+                    ChamberInputs.INNER_AREA_RATIO,
+                    chosen.inTwo() ? "missing" : String.valueOf(inner.orElse(1)),
+                    "compensation = \"dual-bell\" and \"extendible\" need it, nothing else takes it");
+            return AltitudeCompensation.NONE;
+        }
+        if (inner.isPresent() && ratio.isPresent() && inner.getAsDouble() >= ratio.getAsDouble()) {
+            keys.problem(
+                    ChamberInputs.INNER_AREA_RATIO,
+                    String.valueOf(inner.getAsDouble()),
+                    "it must be below the area ratio of " + ratio.getAsDouble());
+            return AltitudeCompensation.NONE;
+        }
+        return chosen;
     }
 
     private static Supplier<Efficiencies> efficiencies(InputTable keys) {

@@ -78,7 +78,7 @@ public final class EngineFigures {
             .number("thrust_sea_level_N", "thrust, sea level", Notation.FORCE, b -> b.engine()
                     .seaLevelThrust())
             .by(
-                    b -> b.concept().chamber().nozzle().separation().card(),
+                    b -> b.chamber().altitudeCard(),
                     own("thrust_vacuum_N"),
                     stated("engine.chambers"),
                     fixed("chamber.exit_area_m2", "constants.standard_atmosphere_Pa"),

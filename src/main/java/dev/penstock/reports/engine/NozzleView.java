@@ -170,7 +170,7 @@ public final class NozzleView {
                     balance.ispAt(pressure),
                     compensated(pressure),
                     balance.chamber().impulseAt(pressure) / Constants.STANDARD_GRAVITY,
-                    balance.concept().chamber().nozzle().separation().card()));
+                    balance.chamber().altitudeCard()));
         }
         return heights;
     }

@@ -6,7 +6,7 @@ package dev.penstock.vehicle.ascent;
  * @param margin delta-v left in the stages on reaching the orbit (m/s), below zero for what is missing
  * @param stagingPressure largest dynamic pressure where stages part (Pa)
  * @param overload time integral of the square of what dynamic pressure exceeds its limit by, over the limit (s)
- * @param heating free-molecular heat flux on reaching the orbit (W/m²)
+ * @param heating the larger free-molecular heat flux of those at insertion and at the end (W/m²)
  * @param aim the angles that end it in its orbit
  */
 public record Arrival(double margin, double stagingPressure, double overload, double heating, Aim aim) {

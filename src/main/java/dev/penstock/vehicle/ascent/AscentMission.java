@@ -115,12 +115,11 @@ public record AscentMission(
     }
 
     /**
-     * @param altitude height at which the ascent ends (m)
-     * @return speed there (m/s)
+     * @param altitude height of an insertion (m)
+     * @return speed there on the way to the target, or in a circular orbit where the target is lower (m/s)
      */
-    public double insertionSpeed(double altitude) {
-        AscentMission there = insertingAt(altitude);
-        return Math.sqrt(2 * (there.insertionEnergy() + planet.gravitationalParameter() / (planet.radius() + altitude)));
+    public double highestSpeed(double altitude) {
+        return (altitude > target.highestLevel() ? Target.circular(altitude) : target).speedFrom(planet, altitude);
     }
 
     /** @return rotation rate of the air in the plane of the flight (rad/s) */

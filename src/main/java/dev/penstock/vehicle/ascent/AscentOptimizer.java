@@ -125,6 +125,8 @@ public final class AscentOptimizer {
             flight.dynamics().look(flight.time(), flight.state());
             double heating = flight.dynamics().freeMolecularHeating();
             flight.onwards();
+            flight.dynamics().look(flight.time(), flight.state());
+            heating = Math.max(heating, flight.dynamics().freeMolecularHeating());
             return Optional.of(new Arrival(
                     flight.margin(),
                     flight.stagingPressure(),

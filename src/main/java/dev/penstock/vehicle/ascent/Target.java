@@ -77,6 +77,16 @@ public sealed interface Target {
      */
     double energyFrom(Planet planet, double level);
 
+    /**
+     * @param planet the planet
+     * @param level height at which the way there is entered level (m)
+     * @return speed there on that way (m/s)
+     */
+    default double speedFrom(Planet planet, double level) {
+        double potential = planet.gravitationalParameter() / (planet.radius() + level);
+        return Math.sqrt(2 * (energyFrom(planet, level) + potential));
+    }
+
     /** @return greatest height at which the way there may be entered level (m) */
     double highestLevel();
 

@@ -68,14 +68,15 @@ public record OrbitEntry(Planet planet, double insertion, Target target, boolean
     public List<Term> terms() {
         List<Term> terms = new ArrayList<>();
         double circular = planet.circularSpeed(insertion);
-        double gain = speed() - circular;
+        double speed = target.speedFrom(planet, insertion);
+        double gain = speed - circular;
         if (parked) {
             terms.add(term(Kind.SPEED, ORBITAL_SPEED, circular, "circular at %.0f km", insertion));
             terms.add(term(Kind.SPEED, SECOND_BURN, gain, way(), insertion, end()));
         } else if (gain < 1e-9 * circular) {
             terms.add(term(Kind.SPEED, ORBITAL_SPEED, circular, "circular at %.0f km", insertion));
         } else {
-            terms.add(term(Kind.SPEED, ORBITAL_SPEED, speed(), way(), insertion, end()));
+            terms.add(term(Kind.SPEED, ORBITAL_SPEED, speed, way(), insertion, end()));
         }
         raisingTerm().ifPresent(terms::add);
         return terms;
@@ -88,12 +89,6 @@ public record OrbitEntry(Planet planet, double insertion, Target target, boolean
         Target.Orbit orbit = (Target.Orbit) target;
         String name = orbit.apogee() - orbit.perigee() < SAME ? CIRCULARISATION : RAISING;
         return Optional.of(term(Kind.MANOEUVRE, name, raising(), "at the apogee of %.0f km", orbit.apogee()));
-    }
-
-    /** Speed at insertion, after a second burn (m/s). */
-    private double speed() {
-        double radius = planet.radius() + insertion;
-        return Math.sqrt(2 * (target.energyFrom(planet, insertion) + planet.gravitationalParameter() / radius));
     }
 
     private String way() {
