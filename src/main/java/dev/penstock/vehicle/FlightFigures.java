@@ -103,7 +103,6 @@ public final class FlightFigures {
             .optional("apogee_reached_m", "apogee reached", HEIGHT, a -> reached(a).map(Target.Orbit::apogee))
             .by(AscentDynamics.CARD, values(BEFORE))
             .leftOutIfAbsent()
-            .number("inclination_rad", "inclination", ANGLE, a -> a.mission().inclination())
             .number("insertion_time_s", "time to orbit", fixed("s", "s", 1, 0), AscentResult::insertionTime)
             .by(AscentDynamics.CARD, values(BEFORE))
             .number("inertial_speed_m_s", "speed in orbit", SPEED, AscentResult::inertialSpeed)

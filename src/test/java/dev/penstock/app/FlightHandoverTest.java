@@ -92,7 +92,8 @@ class FlightHandoverTest {
         assertThat(other.err()).contains("--altitudes").contains("circular orbit");
     }
 
-    private static final String AWAY =
+    /** A vehicle of stated engines that leaves for good, by way of a parking orbit. */
+    static final String AWAY =
             """
             name = "Away"
             payload = "2 t"
