@@ -3,8 +3,10 @@ package dev.penstock.app;
 import dev.penstock.app.console.BaseCommand;
 import dev.penstock.app.console.CaseFiles;
 import dev.penstock.app.console.ChangeOptions;
+import dev.penstock.app.console.ConsoleProgress;
 import dev.penstock.app.console.OptionReader;
 import dev.penstock.app.console.Session;
+import dev.penstock.chamber.atmosphere.StandardAtmosphere1976;
 import dev.penstock.cooling.jacket.JacketStation;
 import dev.penstock.cooling.protection.Ablator;
 import dev.penstock.cooling.protection.HeatSinkWall;
@@ -12,11 +14,17 @@ import dev.penstock.cooling.protection.ProtectionStudy;
 import dev.penstock.cooling.wall.WallLibrary;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.InvalidInput;
+import dev.penstock.fluids.Propellant;
 import dev.penstock.fluids.UsualFluids;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
 import dev.penstock.reports.engine.ProtectionView;
 import dev.penstock.study.EngineRuns;
+import dev.penstock.study.Progress;
+import dev.penstock.study.VehicleRuns;
+import dev.penstock.vehicle.FlownSizing;
+import dev.penstock.vehicle.StageFall;
+import dev.penstock.vehicle.stage.StageSizing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -31,8 +39,8 @@ import picocli.CommandLine.Parameters;
         name = "protect",
         description =
                 "Compares heat sinks, ablators and transpiration for a wall without a jacket: a chamber that fires in"
-                        + " pulses (name a concept; its hottest jacket station is the load) or the base of a returning stage"
-                        + " (give --flux and --gas-temperature).")
+                        + " pulses (name a concept; its hottest jacket station is the load), the base of a returning stage (name"
+                        + " a vehicle and --stage; it is flown up and down), or any wall (give --flux and --gas-temperature).")
 final class ProtectCommand extends BaseCommand {
 
     private static final double POROUS_SHELL = 8;
@@ -40,7 +48,7 @@ final class ProtectCommand extends BaseCommand {
     @Parameters(
             paramLabel = "CASE",
             arity = "0..1",
-            description = "concept with a jacket: file, or the name of one in cycles/")
+            description = "concept with a jacket, or vehicle with --stage: file, or the name of one in cycles/")
     private Optional<String> file = Optional.empty();
 
     @Option(
@@ -52,6 +60,12 @@ final class ProtectCommand extends BaseCommand {
 
     @Option(names = "--flux", paramLabel = "Q", description = "heat flux to the cold wall, instead of a concept's")
     private Optional<String> flux = Optional.empty();
+
+    @Option(
+            names = "--stage",
+            paramLabel = "N",
+            description = "of the vehicle whose base is protected on its way down, 1 the lowest")
+    private Optional<String> stage = Optional.empty();
 
     @Option(
             names = "--gas-temperature",
@@ -122,22 +136,26 @@ final class ProtectCommand extends BaseCommand {
             options.problem("--pulses", pulses, "allowed is a whole number from 1 to 9999");
         }
         if (file.isPresent() == flux.isPresent()) {
-            options.problem("CASE", file.orElse("missing"), "give either a concept or --flux");
+            options.problem("CASE", file.orElse("missing"), "give either a concept, a vehicle with --stage, or --flux");
+        }
+        if (stage.isPresent() && !stage.get().matches("[1-6]")) {
+            options.problem("--stage", stage.get(), "allowed is a whole number from 1 to 6");
+        }
+        if (stage.isPresent() && flux.isPresent()) {
+            options.problem("--stage", stage.get(), "it names the load, so leave --flux out");
         }
         options.finish();
+        if (stage.isPresent()) {
+            return ofStage(file.orElseThrow(), Integer.parseInt(stage.get()));
+        }
         ProtectionStudy.Load load = given.isPresent()
                 ? ProtectionStudy.Load.ofFlux(given.getAsDouble(), hot, seconds, start)
                 : hottest(file.orElseThrow(), seconds, start);
-        ProtectionStudy study = new ProtectionStudy(load);
-        WallLibrary walls = WallLibrary.open(session.home());
-        List<ProtectionStudy.Option> ways = new ArrayList<>(study.compare(
-                walls.ids().stream().map(walls::material).toList(),
-                List.of(Ablator.SILICA_PHENOLIC, Ablator.CARBON_PHENOLIC, Ablator.CORK)));
-        ways.add(study.transpired(session.fluids().propellant(coolant), 5e5, 400, POROUS_SHELL));
+        List<ProtectionStudy.Option> ways = ways(load, session.fluids().propellant(coolant));
         Optional<HeatSinkWall.Outcome> history = plain.isEmpty()
                 ? Optional.empty()
                 : Optional.of(HeatSinkWall.fire(
-                        walls.material(wall),
+                        WallLibrary.open(session.home()).material(wall),
                         plain.getAsDouble(),
                         start,
                         new HeatSinkWall.Firing(
@@ -146,7 +164,36 @@ final class ProtectCommand extends BaseCommand {
                                 seconds,
                                 rest,
                                 Integer.parseInt(pulses))));
-        ProtectionView view = new ProtectionView(load, ways, history);
+        ProtectionView view = new ProtectionView(load, ways, history, Optional.empty());
+        return answer(view::json, view::text);
+    }
+
+    private List<ProtectionStudy.Option> ways(ProtectionStudy.Load load, Propellant coolant) {
+        ProtectionStudy study = new ProtectionStudy(load);
+        WallLibrary walls = WallLibrary.open(session.home());
+        List<ProtectionStudy.Option> ways = new ArrayList<>(study.compare(
+                walls.ids().stream().map(walls::material).toList(),
+                List.of(Ablator.SILICA_PHENOLIC, Ablator.CARBON_PHENOLIC, Ablator.CORK)));
+        ways.add(study.transpired(coolant, 5e5, 400, POROUS_SHELL));
+        return ways;
+    }
+
+    /** The vehicle is flown, and the stage comes down; its own fuel seeps through the porous wall. */
+    private int ofStage(String name, int number) {
+        CaseFiles.Case found = CaseFiles.one(session, name, changes.map());
+        FlownSizing flown;
+        try (ConsoleProgress flying = ConsoleProgress.of(session, "flying", 100, false)) {
+            flown = new VehicleRuns(session.runs()).fly(found.file(), found.changes(), Progress.NONE, flying);
+        }
+        List<StageSizing> stages = flown.sizing().stages();
+        if (number > stages.size()) {
+            throw new InvalidInput(
+                    name, "--stage", Integer.toString(number), "the vehicle has " + stages.size() + " stages");
+        }
+        StageFall fall = StageFall.of(flown, number - 1, new StandardAtmosphere1976());
+        List<ProtectionStudy.Option> ways =
+                ways(fall.load(), stages.get(number - 1).engine().fuel().propellant());
+        ProtectionView view = new ProtectionView(fall.load(), ways, Optional.empty(), Optional.of(fall));
         return answer(view::json, view::text);
     }
 

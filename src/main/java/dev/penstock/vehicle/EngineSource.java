@@ -3,6 +3,7 @@ package dev.penstock.vehicle;
 import dev.penstock.vehicle.engine.EnginePerformance;
 import dev.penstock.vehicle.plan.BoosterPlan;
 import dev.penstock.vehicle.plan.StagePlan;
+import dev.penstock.vehicle.stage.BoosterSizing;
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -26,9 +27,10 @@ public interface EngineSource {
 
     /**
      * @param boosters boosters
-     * @return their engine, stated or from its file
+     * @return these, sized with their engine, stated or from its file, or solid
      */
-    default EnginePerformance of(BoosterPlan boosters) {
-        return boosters.stated().orElseGet(() -> engine(boosters.engineFile()));
+    default BoosterSizing of(BoosterPlan boosters) {
+        return BoosterSizing.of(
+                boosters, () -> boosters.stated().orElseGet(() -> engine(boosters.engineFile())));
     }
 }

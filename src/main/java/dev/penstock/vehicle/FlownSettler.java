@@ -127,7 +127,7 @@ final class FlownSettler {
             lastMiss = miss;
             lastDeltaV = design.deltaV();
             if (Math.abs(miss) < TOLERANCE) {
-                terms = Optional.of(terms(flight));
+                terms = Optional.of(terms(sizing, flight));
             } else {
                 terms = Optional.empty();
                 double step = miss / (slope > LEAST_SLOPE ? Math.min(MOST_SLOPE, slope) : 1);
@@ -236,6 +236,18 @@ final class FlownSettler {
     private static DeltaVBudget.Term flown(Kind kind, String name, double value) {
         return new DeltaVBudget.Term(
                 kind, name, value, FLOWN, Optional.of(AscentOptimizer.CARD), List.of("ascent.", "mission."));
+    }
+
+    private static List<DeltaVBudget.Term> terms(VehicleSizing sizing, AscentResult flight) {
+        List<DeltaVBudget.Term> terms = new ArrayList<>(terms(flight));
+        boolean solids = flight.vehicle().segments().stream()
+                .anyMatch(s -> s.thrusters().solids().isPresent());
+        if (solids) {
+            // sized as if the engines beside solid motors ran at full thrust; throttled, they burn later what they spare
+            double moved = sizing.deltaV() - flight.idealDeltaV() - flight.margin();
+            terms.add(flown(Kind.LOSS, "throttling beside solid boosters", moved));
+        }
+        return terms;
     }
 
     private static List<DeltaVBudget.Term> terms(AscentResult flight) {

@@ -1,6 +1,7 @@
 package dev.penstock.vehicle;
 
 import dev.penstock.chamber.atmosphere.Atmosphere;
+import dev.penstock.errors.NotConverged;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.vehicle.ascent.AscentOptimizer;
 import dev.penstock.vehicle.ascent.AscentResult;
@@ -65,6 +66,8 @@ public record PayloadPartials(List<Stage> stages) {
 
     private static final class Differences {
 
+        private static final double[] OTHER_STEPS = {1, 0.7, 1.4, 0.4};
+
         private final FlownSizing flown;
         private final AscentResult flight;
         private final AscentOptimizer optimizer;
@@ -99,7 +102,19 @@ public record PayloadPartials(List<Stage> stages) {
             AscentVehicle by(double difference);
         }
 
+        /** A changed vehicle may miss its orbit by a hair where another step does not. */
         private double slope(double step, Change change) {
+            for (double share : OTHER_STEPS) {
+                try {
+                    return slopeOver(share * step, change);
+                } catch (NotConverged missed) {
+                    // the next step
+                }
+            }
+            return slopeOver(step, change);
+        }
+
+        private double slopeOver(double step, Change change) {
             double more = left(change.by(step));
             double less = left(change.by(-step));
             return (more - less) / (2 * step);
@@ -140,7 +155,7 @@ public record PayloadPartials(List<Stage> stages) {
                         new ArrayList<>(segment.thrusters().groups());
                 Thrusters.Group first = groups.get(0);
                 groups.set(0, new Thrusters.Group(new ScaledEngine(first.engine(), impulse, thrust), first.count()));
-                segments.add(segment.burning(new Thrusters(groups), segment.burn() + (together ? moved : -moved)));
+                segments.add(segment.burning(segment.thrusters().withGroups(groups), segment.burn() + (together ? moved : -moved)));
             }
             return own.withSegments(segments);
         }

@@ -90,11 +90,8 @@ public record StageReturn(
         double down = Math.sqrt(Math.max(0, 2 * g * (top - start)));
         double before = Math.hypot(across, down);
         double after = Math.max(1, before - recovery.entry());
-        double width = first.contents().diameter();
-        double mass = first.dryMass().total()
-                + first.propellant().residual()
-                + first.propellant().recovery() / 3; // what the landing still has on board: judgement
-        Entry.Body body = new Entry.Body(mass, Math.PI / 4 * width * width, TAIL_FIRST, width / 2);
+        // what the landing still has on board: judgement
+        Entry.Body body = tailFirst(first, first.propellant().recovery() / 3);
         Entry.Result entry =
                 new Entry(ascent.mission().planet(), atmosphere).fall(body, start, after, -Math.atan2(down, across));
         double landing = LANDING_GRAVITY_FACTOR * entry.landingSpeed();
@@ -125,12 +122,23 @@ public record StageReturn(
         return Optional.of(new StageReturn(first.name(), before, entry, boostback, landing, warnings));
     }
 
+    /**
+     * @param stage a stage without what covered the payload
+     * @param aboard propellant aboard beside the residual (kg)
+     * @return it falling tail first
+     */
+    static Entry.Body tailFirst(StageSizing stage, double aboard) {
+        double width = stage.contents().diameter();
+        double mass = stage.dryMass().total() - stage.overboard() + stage.propellant().residual() + aboard;
+        return new Entry.Body(mass, Math.PI / 4 * width * width, TAIL_FIRST, width / 2);
+    }
+
     private static Warning kept(String needed, double kept, String key) {
         return new Warning(
                 "vehicle.recovery", String.format(Locale.ROOT, "%s; %.0f m/s are kept for it (%s)", needed, kept, key));
     }
 
-    private static AscentPoint staging(AscentResult ascent, String stage) {
+    static AscentPoint staging(AscentResult ascent, String stage) {
         double cutOff = ascent.segments().stream()
                 .filter(s -> s.name().equals(stage))
                 .mapToDouble(AscentResult.SegmentFlight::cutOff)

@@ -41,7 +41,7 @@ public final class VehicleInFlight {
         double area = Math.PI / 4 * width * width;
         Optional<BoosterSizing> boosters = sizing.stages().get(0).boosters();
         double boosterArea = boosters.map(
-                        b -> b.count() * Math.PI / 4 * Math.pow(b.contents().diameter(), 2))
+                        b -> b.count() * Math.PI / 4 * Math.pow(b.diameter(), 2))
                 .orElse(0.0);
         return new AscentVehicle(
                 sizing.plan().name(), sizing.startMass(), segments, area + boosterArea, ascent.dragTable(), fairing);
@@ -57,14 +57,10 @@ public final class VehicleInFlight {
         }
         BoosterSizing boosters = stage.boosters().get();
         double together = own.massFlow() * boosters.burnTime();
-        Thrusters all = new Thrusters(List.of(
-                new Thrusters.Group(stage.engine(), stage.engines()),
-                new Thrusters.Group(
-                        boosters.engine(), boosters.count() * boosters.plan().engines())));
         return List.of(
                 new FlightSegment(
                         stage.name() + " and boosters",
-                        all,
+                        boosters.with(own),
                         coast,
                         spent + boosters.spentBefore(),
                         boosters.burned() + together,

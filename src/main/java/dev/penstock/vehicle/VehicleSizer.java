@@ -67,7 +67,7 @@ public final class VehicleSizer {
         plan.boosters().flatMap(BoosterPlan::engineFile).ifPresent(file -> {
             throw new InvalidInput(plan.name(), "boosters.engine", file.toString(), "no engine was given for it");
         });
-        return size(plan, engines, plan.boosters().map(b -> engines.get(0)));
+        return size(plan, engines, plan.boosters().map(b -> BoosterSizing.of(b, () -> engines.get(0))));
     }
 
     /**
@@ -101,7 +101,7 @@ public final class VehicleSizer {
     public double badness(VehiclePlan plan, EngineSource source) {
         List<EnginePerformance> engines = new ArrayList<>();
         plan.stages().forEach(stage -> engines.add(source.of(stage)));
-        Optional<BoosterSizing> boosters = plan.boosters().map(b -> BoosterSizing.of(b, source.of(b)));
+        Optional<BoosterSizing> boosters = plan.boosters().map(source::of);
         if (plan.payload().isPresent() && plan.startMass().isPresent()) {
             return Math.log(ispFactor(plan, engines, boosters));
         }
@@ -110,10 +110,9 @@ public final class VehicleSizer {
     }
 
     private VehicleSizing size(
-            VehiclePlan plan, List<EnginePerformance> engines, Optional<EnginePerformance> boosterEngine) {
+            VehiclePlan plan, List<EnginePerformance> engines, Optional<BoosterSizing> boosters) {
         int stages = plan.stages().size();
         Require.within(plan.name(), "engines given for its stages", engines.size(), stages, stages);
-        Optional<BoosterSizing> boosters = plan.boosters().map(b -> BoosterSizing.of(b, boosterEngine.orElseThrow()));
         if (plan.payload().isPresent() && plan.startMass().isPresent()) {
             double factor = ispFactor(plan, engines, boosters);
             List<EnginePerformance> needed = engines.stream()

@@ -2,6 +2,7 @@ package dev.penstock.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import org.junit.jupiter.api.Test;
@@ -119,6 +120,34 @@ class StartAndProtectCommandTest {
     void aLoadMustBeGivenOnce() {
         Run run = Run.of("protect", "heron", "--flux", "1 MW/m²");
         assertThat(run.code()).isEqualTo(2);
-        assertThat(run.err()).contains("give either a concept or --flux");
+        assertThat(run.err()).contains("give either a concept, a vehicle with --stage, or --flux");
+    }
+
+    @Test
+    void theBaseOfAStageIsLoadedByItsOwnWayDown() {
+        JsonNode answer = Run.of("protect", "skerry", "--stage", "2", "--json").json();
+        JsonNode stage = answer.get("stage");
+        // out of a low orbit: 7.4 to 7.9 km/s at 120 km through the turning air; a body without lift on a shallow path is braked by
+        // 8 to 10 g (common practice, no source)
+        assertThat(stage.get("deorbit_m_s").doubleValue()).isBetween(30.0, 150.0);
+        assertThat(stage.get("peak_deceleration_m_s2").doubleValue() / 9.80665).isBetween(7.0, 11.0);
+        assertThat(stage.get("heat_load_J_m2").doubleValue())
+                .isCloseTo(
+                        stage.get("peak_heat_flux_W_m2").doubleValue()
+                                * stage.get("pulse_s").doubleValue(),
+                        withinPercentage(1e-6));
+        for (JsonNode option : answer.get("options")) {
+            double used = option.get("used_up_kg_m2").doubleValue();
+            assertThat(used).isLessThanOrEqualTo(option.get("areal_mass_kg_m2").doubleValue());
+            boolean ablates = option.get("name").textValue().startsWith("ablator");
+            assertThat(option.get("uses_until_renewed").doubleValue() == 1 && used > 0)
+                    .isEqualTo(ablates);
+        }
+    }
+
+    @Test
+    void aStageThatIsNotThereIsRefused() {
+        assertThat(Run.of("protect", "skerry", "--stage", "9").err()).contains("allowed is a whole number from 1 to 6");
+        assertThat(Run.of("protect", "--flux", "1 MW/m²", "--stage", "1").err()).contains("leave --flux out");
     }
 }

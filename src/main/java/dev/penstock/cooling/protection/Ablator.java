@@ -39,7 +39,7 @@ public record Ablator(
             "±40 % (own judgement)",
             List.of("nasa-sp-8087", "incropera-2007"));
 
-    private static final double MARGIN = 1.25;
+    static final double MARGIN = 1.25;
     private static final double INSULATION = 1.5;
 
     /** Silica cloth in phenolic resin; figures from memory. */

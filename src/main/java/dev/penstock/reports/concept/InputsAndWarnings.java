@@ -167,9 +167,9 @@ public final class InputsAndWarnings {
             s.boosters()
                     .ifPresent(b -> engines.row(
                             "boosters",
-                            b.engine().name(),
-                            Notation.FORCE.write(b.engine().vacuumThrust()),
-                            Notation.fixed(b.engine().vacuumIsp(), 1),
+                            b.engineName(),
+                            Notation.FORCE.write(b.vacuumThrustOfOneEngine()),
+                            Notation.fixed(b.vacuumIsp(), 1),
                             file(b.plan().engineFile())));
             engines.row(
                     s.name(),

@@ -4,6 +4,7 @@ import dev.penstock.chamber.flow.ExpansionMode;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.vehicle.stage.BoosterSizing;
+import dev.penstock.vehicle.stage.LiquidBoosters;
 import dev.penstock.vehicle.stage.VehicleSizing;
 import java.util.ArrayList;
 import java.util.List;
@@ -51,7 +52,8 @@ public final class Cautions {
     public static List<String> dangersOf(VehicleSizing vehicle) {
         return dangers(vehicle.stages().stream()
                 .flatMap(s -> Stream.concat(
-                        Stream.of(s.engine()), s.boosters().stream().map(BoosterSizing::engine)))
+                        Stream.of(s.engine()),
+                        s.boosters().flatMap(BoosterSizing::liquid).stream().map(LiquidBoosters::engine)))
                 .flatMap(e -> Stream.of(e.oxidizer().propellant(), e.fuel().propellant())));
     }
 

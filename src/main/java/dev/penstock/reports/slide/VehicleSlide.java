@@ -6,6 +6,7 @@ import dev.penstock.vehicle.engine.EnginePerformance;
 import dev.penstock.vehicle.mass.StageContents;
 import dev.penstock.vehicle.mass.TankShape;
 import dev.penstock.vehicle.stage.BoosterSizing;
+import dev.penstock.vehicle.stage.LiquidBoosters;
 import dev.penstock.vehicle.stage.StageSizing;
 import dev.penstock.vehicle.stage.VehicleSizing;
 import java.awt.geom.Area;
@@ -29,6 +30,8 @@ final class VehicleSlide {
     private static final double SIZE = 25;
     /** Length of a nose over the diameter below it. */
     private static final double NOSE = 1.6;
+    /** Length of the nozzle drawn below a solid booster over its diameter. */
+    private static final double SOLID_NOZZLE = 0.7;
     /** Share of the engine bay that a nozzle takes at most. */
     private static final double BAY = 0.55;
 
@@ -89,7 +92,7 @@ final class VehicleSlide {
         for (StageSizing s : vehicle.stages()) {
             double own = s.contents().diameter() / 2;
             widest = Math.max(
-                    widest, own + s.boosters().map(b -> b.contents().diameter()).orElse(0.0));
+                    widest, own + s.boosters().map(BoosterSizing::diameter).orElse(0.0));
         }
         return widest;
     }
@@ -222,13 +225,35 @@ final class VehicleSlide {
     }
 
     private void boosters(Pencil pencil, Frame f, StageSizing core, BoosterSizing b, double z) {
-        double r = core.contents().diameter() / 2 + b.contents().diameter() / 2;
+        double r = core.contents().diameter() / 2 + b.diameter() / 2;
         int sides = b.count() == 1 ? 1 : 2;
         for (int i = 0; i < sides; i++) {
             double axis = i == 0 ? -r : r;
-            body(pencil, f, b.contents(), z, axis, exit(b.engine()), b.plan().engines());
-            nose(pencil, f, z + b.contents().length(), axis, b.contents().diameter(), Ink.STEEL);
+            if (b.liquid().isPresent()) {
+                LiquidBoosters liquid = b.liquid().get();
+                body(
+                        pencil,
+                        f,
+                        liquid.contents(),
+                        z,
+                        axis,
+                        exit(liquid.engine()),
+                        b.plan().engines());
+            } else {
+                solid(pencil, f, b, z, axis);
+            }
+            nose(pencil, f, z + b.length(), axis, b.diameter(), Ink.STEEL);
         }
+    }
+
+    /** A case full of grain over a nozzle. */
+    private static void solid(Pencil pencil, Frame f, BoosterSizing b, double z, double axis) {
+        double radius = b.diameter() / 2;
+        double nozzle = SOLID_NOZZLE * b.diameter();
+        nozzles(pencil, f, z, axis, nozzle, b.diameter(), 1, radius);
+        Rectangle2D grain = box(f, z + nozzle, z + b.length(), axis - radius, axis + radius);
+        pencil.fill(grain, pencil.tint(Ink.STEEL, 0.75));
+        pencil.line(grain, pencil.color(Ink.TEXT), 2);
     }
 
     private static void person(Pencil pencil, Frame f, double half) {
@@ -263,7 +288,7 @@ final class VehicleSlide {
             lines.add(metres(c.diameter()) + " wide, " + metres(c.length()) + " long");
             s.boosters()
                     .ifPresent(b -> lines.add(b.count() + " boosters beside it, each "
-                            + tonnes(b.propellant().loaded()) + " of propellant"));
+                            + tonnes(b.loadedEach()) + " of propellant"));
             texts.add(new Label(z + c.length() / 2, lines));
             z += c.length();
         }

@@ -13,6 +13,7 @@ import dev.penstock.reports.page.PageSection;
 import dev.penstock.reports.text.PageTable;
 import dev.penstock.vehicle.mass.MassTable;
 import dev.penstock.vehicle.stage.BoosterSizing;
+import dev.penstock.vehicle.stage.PropellantLoad;
 import dev.penstock.vehicle.stage.StageFigures;
 import dev.penstock.vehicle.stage.StageSizing;
 import dev.penstock.vehicle.stage.VehicleFigures;
@@ -84,9 +85,14 @@ public final class VehicleTables {
 
     private static double boosters(List<SpanChart.Bar> bars, double from, BoosterSizing b) {
         int n = b.count();
-        double at =
-                bar(bars, n + " boosters: oxidizer", from, n * b.propellant().oxidizer(), Ink.OXIDIZER);
-        at = bar(bars, n + " boosters: fuel", at, n * b.propellant().fuel(), Ink.FUEL);
+        double at = from;
+        if (b.liquid().isPresent()) {
+            PropellantLoad load = b.liquid().get().propellant();
+            at = bar(bars, n + " boosters: oxidizer", at, n * load.oxidizer(), Ink.OXIDIZER);
+            at = bar(bars, n + " boosters: fuel", at, n * load.fuel(), Ink.FUEL);
+        } else {
+            at = bar(bars, n + " boosters: solid propellant", at, n * b.loadedEach(), Ink.FUEL);
+        }
         return bar(bars, n + " boosters: dry", at, n * b.dryMass().total(), Ink.STEEL);
     }
 
@@ -157,7 +163,7 @@ public final class VehicleTables {
         for (FigureTable.Placed<StageSizing> stage : StageFigures.STAGES.placed("stages", v.stages())) {
             StageSizing s = stage.thing();
             String at = stage.at().path();
-            if (s.boosters().isPresent()) {
+            if (s.boosters().flatMap(BoosterSizing::liquid).isPresent()) {
                 table = table.and(
                         FigureRows.rows(StageFigures.BOOSTERS, s.boosters().get(), at + BOOSTERS, TANKS)
                                 .named(ONE_BOOSTER));

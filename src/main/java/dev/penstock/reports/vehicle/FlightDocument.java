@@ -18,6 +18,7 @@ import dev.penstock.vehicle.ascent.Thrusters;
 import dev.penstock.vehicle.engine.BalancedEngine;
 import dev.penstock.vehicle.engine.EnginePerformance;
 import dev.penstock.vehicle.stage.BoosterSizing;
+import dev.penstock.vehicle.stage.LiquidBoosters;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -200,6 +201,7 @@ final class FlightDocument {
         map.put(
                 "engines",
                 segment.thrusters().groups().stream().map(FlightDocument::group).toList());
+        segment.thrusters().solids().ifPresent(s -> map.put("solid_motors", solids(s)));
         map.put("coast_before_s", segment.coast());
         map.put("spent_before_kg", segment.spentBefore());
         map.put("burned_kg", segment.burn());
@@ -214,17 +216,35 @@ final class FlightDocument {
         return map;
     }
 
+    private static Map<String, Object> solids(Thrusters.Solids solids) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        map.put(
+                "rule",
+                "lit with the engines and never throttled: thrust in vacuum a straight line between the points, flow that"
+                        + " thrust over exhaust_velocity_m_s, ambient pressure times exit area taken off; the part ends with the"
+                        + " last point, what engines have not burnt by then they burn in the next");
+        map.put("count", solids.count());
+        map.put("time_s", solids.motor().times());
+        map.put("thrust_vacuum_N", solids.motor().thrusts());
+        map.put("propellant_each_kg", solids.motor().propellant());
+        map.put("exhaust_velocity_m_s", solids.motor().exhaustVelocity());
+        map.put("exit_area_m2", solids.motor().exitArea());
+        return map;
+    }
+
     private static Map<String, Object> boosters(BoosterSizing boosters) {
         int count = boosters.count();
         Map<String, Object> map = new LinkedHashMap<>();
         map.put("count", count);
-        map.put(ENGINE, boosters.engine().name());
+        map.put(ENGINE, boosters.engineName());
         map.put("engines_each", boosters.plan().engines());
-        map.put("propellant_each_kg", boosters.propellant().loaded());
-        map.put("burned_each_kg", boosters.propellant().burned());
-        map.put("startup_each_kg", boosters.propellant().startup());
-        map.put("boil_off_each_kg", boosters.propellant().boilOff());
-        map.put("residual_each_kg", boosters.propellant().residual());
+        map.put("propellant_each_kg", boosters.loadedEach());
+        map.put("burned_each_kg", boosters.burnedEach());
+        boosters.liquid().map(LiquidBoosters::propellant).ifPresent(load -> {
+            map.put("startup_each_kg", load.startup());
+            map.put("boil_off_each_kg", load.boilOff());
+            map.put("residual_each_kg", load.residual());
+        });
         map.put("dry_mass_each_kg", boosters.dryMass().total());
         return map;
     }

@@ -76,6 +76,8 @@ public final class AscentDynamics implements OdeIntegrator.Equations {
     private Thrusters thrusters;
     private double vacuumThrust;
     private double massFlow;
+    private double ignition;
+    private double solidExhaust;
     private boolean burning;
     private Pointing pointing = Pointing.UPWARDS;
     private double tilt;
@@ -97,6 +99,7 @@ public final class AscentDynamics implements OdeIntegrator.Equations {
     double drag;
     double ambientPressure;
     private double lostThrust;
+    private double solidThrust;
     private double upX;
     private double upY;
 
@@ -107,8 +110,11 @@ public final class AscentDynamics implements OdeIntegrator.Equations {
         this.area = area;
     }
 
-    void burn(Thrusters engines) {
+    /** Burns from now on, with solid motors lit at a time (s). */
+    void burn(Thrusters engines, double lit) {
         thrusters = engines;
+        ignition = lit;
+        solidExhaust = engines.solids().map(s -> s.motor().exhaustVelocity()).orElse(1.0);
         vacuumThrust = engines.vacuumThrust();
         massFlow = engines.massFlow();
         burning = true;
@@ -156,12 +162,16 @@ public final class AscentDynamics implements OdeIntegrator.Equations {
 
     /** @return specific impulse at the last look (s), zero when coasting */
     double isp() {
-        return burning ? thrust / (throttle * massFlow * Constants.STANDARD_GRAVITY) : 0;
+        return burning ? thrust / (flow() * Constants.STANDARD_GRAVITY) : 0;
     }
 
     /** @return vacuum specific impulse of the engines now in use (s) */
     double vacuumIsp() {
-        return vacuumThrust / (massFlow * Constants.STANDARD_GRAVITY);
+        return thrusters.exhaustVelocity() / Constants.STANDARD_GRAVITY;
+    }
+
+    private double flow() {
+        return throttle * massFlow + solidThrust / solidExhaust;
     }
 
     /** Works out everything about the vehicle at a time and state. */
@@ -180,19 +190,32 @@ public final class AscentDynamics implements OdeIntegrator.Equations {
         drag = dynamicPressure * dragTable.coefficient(mach) * area;
         if (burning) {
             lostThrust = vacuumThrust - thrusters.thrustAt(ambientPressure);
+            solidThrust = 0;
+            if (thrusters.solids().isPresent()) {
+                lookAtSolids(t, thrusters.solids().get());
+            }
             throttle = throttle(y[MASS]);
-            thrust = throttle * vacuumThrust - lostThrust;
+            thrust = throttle * vacuumThrust + solidThrust - lostThrust;
             pitch = pitch(t);
         } else {
             lostThrust = 0;
+            solidThrust = 0;
             throttle = 0;
             thrust = 0;
             pitch = airSpeed > AT_REST ? Math.atan2(airUp, airEast) : Math.PI / 2;
         }
     }
 
+    private void lookAtSolids(double t, Thrusters.Solids solids) {
+        solidThrust = solids.vacuumThrust(t - ignition);
+        lostThrust += Math.min(
+                solidThrust, solids.count() * ambientPressure * solids.motor().exitArea());
+    }
+
+    /** Solid motors are not throttled: engines beside them give what is left to give. */
     private double throttle(double mass) {
-        double setting = Math.min(1, (mission.accelerationLimit() * mass + lostThrust) / vacuumThrust);
+        double wanted = mission.accelerationLimit() * mass + lostThrust - solidThrust;
+        double setting = Math.min(1, wanted / vacuumThrust);
         double from = THROTTLE_FROM * mission.dynamicPressureLimit();
         if (dynamicPressure > from) {
             double over = (dynamicPressure - from) / (mission.dynamicPressureLimit() - from);
@@ -244,8 +267,8 @@ public final class AscentDynamics implements OdeIntegrator.Equations {
         d[Y] = y[VY];
         d[VX] = up * upX - east * upY;
         d[VY] = up * upY + east * upX;
-        d[MASS] = -throttle * massFlow;
-        d[IDEAL] = throttle * vacuumThrust / mass;
+        d[MASS] = -flow();
+        d[IDEAL] = (throttle * vacuumThrust + solidThrust) / mass;
         d[BACK_PRESSURE] = lostThrust / mass;
         d[STEERING] = push * (1 - Math.sin(pitch) * sinPath - Math.cos(pitch) * cosPath);
         d[DRAG] = brake;

@@ -29,6 +29,11 @@ final class AscentFlight {
     /** The last segment may burn down to this fraction of its proper final mass. */
     private static final double OVERBURN = 0.25;
 
+    /** Mass by which a part with solid motors may undercut its end by rounding (-): its time ends it. */
+    private static final double SOLID_SLACK = 1e-6;
+    /** A point of a thrust table nearer than this is behind (s). */
+    private static final double KINK = 1e-9;
+
     /** Longest time a flight takes from release, or from a restart, to its end (s). */
     private static final double LONGEST = 4000;
     /** Longest step of a coast in a parking orbit (s). */
@@ -49,6 +54,8 @@ final class AscentFlight {
     private final double[] y = new double[SIZE];
     private int segment;
     private double burnEnd;
+    /** What throttled engines beside solid motors have left for the next part (kg). */
+    private double unburnt;
     private double coastEnd;
     private double tiltTime;
     private double pathTime;
@@ -221,11 +228,13 @@ final class AscentFlight {
 
     /** @return time to burn and coast through all that is left, at full flow (s) */
     private double burnLeft() {
-        double left = Math.max(0, y[MASS] - burnEnd)
-                / vehicle.segments().get(segment).thrusters().massFlow();
+        Thrusters now = vehicle.segments().get(segment).thrusters();
+        double left = now.solids().isPresent()
+                ? Math.max(0, coastEnd + now.burnTime(0) - time)
+                : now.burnTime(Math.max(0, y[MASS] - burnEnd));
         for (int i = segment + 1; i < vehicle.segments().size(); i++) {
             FlightSegment next = vehicle.segments().get(i);
-            left += next.coast() + next.burn() / next.thrusters().massFlow();
+            left += next.coast() + next.thrusters().burnTime(next.burn());
         }
         return Math.max(1, left);
     }
@@ -244,8 +253,7 @@ final class AscentFlight {
     }
 
     private double exhaustVelocity(int part) {
-        Thrusters thrusters = vehicle.segments().get(part).thrusters();
-        return thrusters.vacuumThrust() / thrusters.massFlow();
+        return vehicle.segments().get(part).thrusters().exhaustVelocity();
     }
 
     double energy(double[] s) {
@@ -265,6 +273,7 @@ final class AscentFlight {
         fairingAboard = vehicle.fairing().mass() > 0;
         bare = false;
         stagingPressure = 0;
+        unburnt = 0;
         nextSegment();
     }
 
@@ -276,7 +285,8 @@ final class AscentFlight {
         }
         coastEnd = time + next.coast();
         y[MASS] -= next.spentBefore();
-        burnEnd = y[MASS] - next.burn();
+        burnEnd = y[MASS] - next.burn() - unburnt;
+        unburnt = 0;
         dropFairingWhereDue();
         arm();
     }
@@ -309,9 +319,33 @@ final class AscentFlight {
         if (time < coastEnd) {
             dynamics.coast();
         } else {
-            dynamics.burn(vehicle.segments().get(segment).thrusters());
+            dynamics.burn(vehicle.segments().get(segment).thrusters(), coastEnd);
         }
         recorder.segment(vehicle.segments().get(segment).name() + (restarted ? SECOND_BURN : ""));
+    }
+
+    private boolean besideSolids() {
+        return vehicle.segments().get(segment).thrusters().solids().isPresent();
+    }
+
+    private double solidsEnd() {
+        return coastEnd + vehicle.segments().get(segment).thrusters().burnTime(0);
+    }
+
+    /** Time of the next point of the thrust table (s), where the thrust has a kink. */
+    private double nextOfTable() {
+        for (double point : vehicle.segments()
+                .get(segment)
+                .thrusters()
+                .solids()
+                .orElseThrow()
+                .motor()
+                .times()) {
+            if (coastEnd + point > time + KINK) {
+                return coastEnd + point;
+            }
+        }
+        return solidsEnd();
     }
 
     private boolean last() {
@@ -322,7 +356,8 @@ final class AscentFlight {
     private void until(OdeIntegrator.Event goal) {
         while (true) {
             boolean coasting = time < coastEnd;
-            double floor = last() ? OVERBURN * burnEnd : burnEnd;
+            boolean solid = besideSolids();
+            double floor = last() ? OVERBURN * burnEnd : solid ? (1 - SOLID_SLACK) * burnEnd : burnEnd;
             List<OdeIntegrator.Event> events = List.of(
                     goal,
                     (t, s) -> s[MASS] - floor,
@@ -334,7 +369,7 @@ final class AscentFlight {
                             dynamics,
                             time,
                             y,
-                            coasting ? coastEnd : legStart + LONGEST,
+                            coasting ? coastEnd : solid ? nextOfTable() : legStart + LONGEST,
                             events,
                             (t, s) -> recorder.step(dynamics, t, s));
             time = stop.time();
@@ -350,11 +385,14 @@ final class AscentFlight {
                     dropFairing();
                 }
                 default -> {
-                    if (!coasting) {
+                    if (coasting) {
+                        coastEnd = time;
+                        arm();
+                    } else if (!solid) {
                         throw failed("reaches no orbit");
+                    } else if (time >= solidsEnd()) {
+                        burntOut();
                     }
-                    coastEnd = time;
-                    arm();
                 }
             }
         }
@@ -365,6 +403,7 @@ final class AscentFlight {
             throw failed("has burnt far more than it has and is not in orbit");
         }
         recorder.burntOut(dynamics, time, y, vehicle.segments().get(segment).droppedAfter());
+        unburnt = besideSolids() ? Math.max(0, y[MASS] - burnEnd) : 0;
         dynamics.look(time, y);
         stagingPressure = Math.max(stagingPressure, dynamics.dynamicPressure);
         if (fairingAboard && segment == vehicle.fairing().to()) {

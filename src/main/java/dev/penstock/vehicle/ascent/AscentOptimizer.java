@@ -236,7 +236,7 @@ public final class AscentOptimizer {
     public static double lift(AscentVehicle vehicle, AscentMission mission) {
         FlightSegment first = vehicle.segments().get(0);
         double mass = vehicle.startMass() - first.spentBefore();
-        return first.thrusters().thrustAt(Constants.STANDARD_ATMOSPHERE) / (mass * gravity(mission));
+        return first.thrusters().thrustAtIgnition(Constants.STANDARD_ATMOSPHERE) / (mass * gravity(mission));
     }
 
     private static double gravity(AscentMission mission) {
@@ -254,7 +254,7 @@ public final class AscentOptimizer {
             return;
         }
         FlightSegment first = vehicle.segments().get(0);
-        double thrust = first.thrusters().thrustAt(Constants.STANDARD_ATMOSPHERE);
+        double thrust = first.thrusters().thrustAtIgnition(Constants.STANDARD_ATMOSPHERE);
         double gravity = gravity(mission);
         throw new LimitReached(
                 "ascent.liftoff",

@@ -64,7 +64,7 @@ public record LaunchCost(int uses, double built, double building, Spread refurbi
         return boosters.count()
                 * unit(
                         boosters.dryMass().total(),
-                        boosters.engine().mass(),
+                        boosters.engineMass(),
                         boosters.plan().engines(),
                         boosters.count() * launches,
                         curve);

@@ -18,6 +18,11 @@ public record GivenDryMass(double mass, double growthMargin) implements DryMassM
 
     @Override
     public MassTable estimate(StageContents stage) {
+        return table();
+    }
+
+    /** @return that mass as a table, the same for any stage */
+    public MassTable table() {
         MassLine.Made stated = MassLine.Made.stated(DryMassInputs.MASS);
         MassLine given = new MassLine("stage as given", mass, 0, "given", stated);
         if (growthMargin == 0) {

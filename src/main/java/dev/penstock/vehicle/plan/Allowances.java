@@ -19,6 +19,9 @@ public record Allowances(double residual, double startupTime, double boilOff, do
             StageInputs.BOIL_OFF.standing().value(),
             StageInputs.ULLAGE.standing().value());
 
+    /** Nothing lost, no room. */
+    public static final Allowances NONE = new Allowances(0, 0, 0, 0);
+
     public Allowances {
         Require.within("allowances", "residual (-)", residual, 0, 0.5);
         Require.within("allowances", "start-up time (s)", startupTime, 0, 60);

@@ -18,6 +18,7 @@ import java.util.OptionalDouble;
  * @param allowances propellant and volume that give no speed
  * @param dryMass dry-mass model
  * @param stated their engine where it is stated by its figures
+ * @param solid one of them where they are solid; then nothing is said of an engine
  */
 public record BoosterPlan(
         int count,
@@ -27,7 +28,8 @@ public record BoosterPlan(
         OptionalDouble diameter,
         Allowances allowances,
         DryMassModel dryMass,
-        Optional<EnginePerformance> stated) {
+        Optional<EnginePerformance> stated,
+        Optional<SolidBooster> solid) {
 
     /** Boosters whose engine a concept file gives. */
     public BoosterPlan(
@@ -38,7 +40,26 @@ public record BoosterPlan(
             OptionalDouble diameter,
             Allowances allowances,
             DryMassModel dryMass) {
-        this(count, engineFile, engines, propellant, diameter, allowances, dryMass, Optional.empty());
+        this(count, engineFile, engines, propellant, diameter, allowances, dryMass, Optional.empty(), Optional.empty());
+    }
+
+    /**
+     * @param count number of boosters
+     * @param booster one of them
+     * @param diameter outer diameter (m); empty for a usual one
+     * @return solid boosters
+     */
+    public static BoosterPlan solid(int count, SolidBooster booster, OptionalDouble diameter) {
+        return new BoosterPlan(
+                count,
+                Optional.empty(),
+                1,
+                booster.motor().propellant(),
+                diameter,
+                Allowances.NONE,
+                booster.inert(),
+                Optional.empty(),
+                Optional.of(booster));
     }
 
     public BoosterPlan {

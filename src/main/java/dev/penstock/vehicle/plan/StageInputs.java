@@ -168,6 +168,19 @@ public final class StageInputs {
                     "propellant", Dimension.MASS, Range.POSITIVE, "Propellant loaded into each booster")
             .example("\"50 t\"");
 
+    public static final Input<List<Double>> THRUST_TIMES = Input.quantities(
+                    "thrust_times",
+                    Dimension.TIME,
+                    Range.of(0, 1000),
+                    "Times after ignition of the thrust table of a solid booster, rising from 0 s")
+            .computed("the boosters are not solid");
+    public static final Input<List<Double>> THRUSTS = Input.quantities(
+                    "thrusts",
+                    Dimension.FORCE,
+                    Range.NOT_NEGATIVE,
+                    "Vacuum thrust of one solid booster at these times, straight lines between")
+            .computed("the boosters are not solid");
+
     private StageInputs() {}
 
     public static InputGroup stage(boolean ownEngine) {
@@ -186,8 +199,8 @@ public final class StageInputs {
 
     public static InputGroup boosters(boolean ownEngine) {
         InputGroup group = InputGroup.table("boosters", "Boosters beside the first stage", COUNT);
-        group = ownEngine ? group.and(ENGINE).and(STATED) : group;
-        return group.and(BOOSTER_ENGINES, PROPELLANT, DIAMETER)
+        group = ownEngine ? group.and(ENGINE).and(STATED) : group.and(ISP, EXIT_AREA);
+        return group.and(BOOSTER_ENGINES, PROPELLANT, DIAMETER, THRUST_TIMES, THRUSTS)
                 .with(ALLOWANCES, DryMassInputs.GROUP)
                 .ifWritten();
     }

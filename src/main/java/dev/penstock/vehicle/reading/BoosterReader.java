@@ -26,16 +26,20 @@ final class BoosterReader {
     /** @return the boosters; empty after a noted problem */
     Optional<BoosterPlan> boosters() {
         int count = table.read(StageInputs.COUNT);
-        int engines = table.read(StageInputs.BOOSTER_ENGINES);
         double propellant = table.read(StageInputs.PROPELLANT);
         OptionalDouble diameter = table.number(StageInputs.DIAMETER);
+        SolidReader solid = new SolidReader(table);
+        if (solid.solid()) {
+            return solid.booster(propellant).map(booster -> BoosterPlan.solid(count, booster, diameter));
+        }
+        int engines = table.read(StageInputs.BOOSTER_ENGINES);
         EngineReader.Named engine = new EngineReader(table, fluids).engine(folder, "the boosters");
         Allowances allowances = StageReader.allowances(table);
         DryMassReader dryMass = new DryMassReader(table.table(DryMassInputs.GROUP), fluids);
         var model = dryMass.model(false, false);
         return propellant > 0
                 ? Optional.of(new BoosterPlan(
-                        count, engine.file(), engines, propellant, diameter, allowances, model, engine.stated()))
+                        count, engine.file(), engines, propellant, diameter, allowances, model, engine.stated(), Optional.empty()))
                 : Optional.empty();
     }
 }

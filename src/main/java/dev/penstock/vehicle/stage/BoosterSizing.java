@@ -1,122 +1,112 @@
 package dev.penstock.vehicle.stage;
 
 import dev.penstock.errors.InvalidInput;
+import dev.penstock.vehicle.ascent.Thrusters;
 import dev.penstock.vehicle.engine.EnginePerformance;
 import dev.penstock.vehicle.mass.MassTable;
-import dev.penstock.vehicle.mass.StageContents;
-import dev.penstock.vehicle.plan.Allowances;
 import dev.penstock.vehicle.plan.BoosterPlan;
-import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Supplier;
 
-/**
- * Boosters as sized.
- *
- * @param plan what was asked for
- * @param engine one of their engines
- * @param propellant propellant of one booster
- * @param contents tanks and outer shape of one booster
- * @param dryMass dry mass of one booster
- */
-public record BoosterSizing(
-        BoosterPlan plan,
-        EnginePerformance engine,
-        PropellantLoad propellant,
-        StageContents contents,
-        MassTable dryMass) {
-
-    private static final int ROUNDS = 60;
+/** Boosters as sized. What is said of all of them counts from release to burn-out. */
+public sealed interface BoosterSizing permits LiquidBoosters, SolidBoosters {
 
     /**
      * @param plan what is asked for
-     * @param engine their engine
+     * @param engine their engine, asked for where they have one
      * @return the boosters
      * @throws InvalidInput if start-up, residual and boil-off leave nothing to burn
      */
-    public static BoosterSizing of(BoosterPlan plan, EnginePerformance engine) {
-        Allowances allowances = plan.allowances();
-        double startup = allowances.startupTime() * plan.engines() * engine.massFlow();
-        double lost = (allowances.residual() + allowances.boilOff()) * plan.propellant();
-        double burned = plan.propellant() - startup - lost;
-        if (!(burned > 0)) {
-            throw new InvalidInput(
-                    "",
-                    "boosters.propellant",
-                    String.format(Locale.ROOT, "%.6g kg", plan.propellant()),
-                    String.format(
-                            Locale.ROOT,
-                            "nothing of it is left to burn; start-up alone takes %.6g kg, so write more than %.6g kg",
-                            startup,
-                            startup / (1 - allowances.residual() - allowances.boilOff())));
-        }
-        PropellantLoad load = new PropellantLoad(
-                burned,
-                startup,
-                allowances.boilOff() * plan.propellant(),
-                allowances.residual() * plan.propellant(),
-                0,
-                engine.mixtureRatio());
-        StageLayout layout = new StageLayout(plan.diameter(), false, allowances.ullage());
-        double start = 1.1 * plan.propellant();
-        StageContents contents = layout.contents(start, load, engine, plan.engines());
-        MassTable dry = plan.dryMass().estimate(contents);
-        for (int i = 0; i < ROUNDS; i++) {
-            double next = plan.propellant() + dry.total();
-            boolean settled = Math.abs(next - start) < 1e-12 * next;
-            start = next;
-            contents = layout.contents(start, load, engine, plan.engines());
-            dry = plan.dryMass().estimate(contents);
-            if (settled) {
-                break;
-            }
-        }
-        return new BoosterSizing(plan, engine, load, contents, dry);
+    static BoosterSizing of(BoosterPlan plan, Supplier<EnginePerformance> engine) {
+        return plan.solid()
+                .<BoosterSizing>map(solid -> SolidBoosters.of(plan, solid))
+                .orElseGet(() -> LiquidBoosters.of(plan, engine.get()));
     }
 
-    /** @return number of boosters */
-    public int count() {
-        return plan.count();
-    }
+    /** @return what was asked for */
+    BoosterPlan plan();
 
-    /** @return mass of all boosters at ignition (kg) */
-    public double startMass() {
-        return count() * (propellant.loaded() + dryMass.total());
-    }
+    /** @return propellant loaded into one booster (kg) */
+    double loadedEach();
 
-    /** @return mass of all boosters when dropped (kg) */
-    public double droppedMass() {
-        return count() * (propellant.residual() + dryMass.total());
-    }
+    /** @return propellant that one burns after release (kg) */
+    double burnedEach();
 
-    /** @return propellant that all boosters burn together (kg) */
-    public double burned() {
-        return count() * propellant.burned();
-    }
+    /** @return propellant of one that is gone at release (kg) */
+    double spentEach();
 
-    /** @return propellant of all boosters that is gone at release (kg) */
-    public double spentBefore() {
-        return count() * (propellant.startup() + propellant.boilOff());
-    }
+    /** @return dry mass of one booster */
+    MassTable dryMass();
 
-    /** @return flow of all boosters (kg/s) */
-    public double massFlow() {
-        return count() * plan.engines() * engine.massFlow();
-    }
+    /** @return these with their engine and tanks; empty for solid ones */
+    Optional<LiquidBoosters> liquid();
 
-    /** @return vacuum thrust of all boosters (N) */
-    public double vacuumThrust() {
-        return count() * plan.engines() * engine.vacuumThrust();
-    }
+    /** @return name of what drives them */
+    String engineName();
+
+    /** @return mass of one engine (kg); zero where the dry mass does not tell it apart */
+    double engineMass();
+
+    /** @return vacuum thrust of one engine (N), the largest of its burn */
+    double vacuumThrustOfOneEngine();
+
+    /** @return impulse in vacuum (s) */
+    double vacuumIsp();
+
+    /** @return outer diameter of one (m) */
+    double diameter();
+
+    /** @return length of one without its nose (m) */
+    double length();
+
+    /** @return flow of all boosters (kg/s), the mean of the burn */
+    double massFlow();
 
     /**
      * @param ambientPressure ambient pressure (Pa)
-     * @return thrust of all boosters there (N)
+     * @return thrust of all boosters there, soon after ignition (N)
      */
-    public double thrustAt(double ambientPressure) {
-        return count() * plan.engines() * engine.thrustAt(ambientPressure);
-    }
+    double thrustAt(double ambientPressure);
 
     /** @return time from release to burn-out at full thrust (s) */
-    public double burnTime() {
-        return burned() / massFlow();
+    double burnTime();
+
+    /**
+     * @param own engines of the stage beside them
+     * @return what burns while these do
+     */
+    Thrusters with(Thrusters own);
+
+    /**
+     * @param mass mass of the vehicle at release (kg)
+     * @param thrust vacuum thrust of the stage beside them (N)
+     * @param flow flow of that stage (kg/s)
+     * @return ideal delta-v until the boosters are empty (m/s)
+     */
+    double speedGain(double mass, double thrust, double flow);
+
+    /** @return number of boosters */
+    default int count() {
+        return plan().count();
+    }
+
+    /** @return mass of all boosters at ignition (kg) */
+    default double startMass() {
+        return count() * (loadedEach() + dryMass().total());
+    }
+
+    /** @return mass of all boosters when dropped (kg) */
+    default double droppedMass() {
+        return count() * (loadedEach() - spentEach() - burnedEach() + dryMass().total());
+    }
+
+    /** @return propellant that all boosters burn together (kg) */
+    default double burned() {
+        return count() * burnedEach();
+    }
+
+    /** @return propellant of all boosters that is gone at release (kg) */
+    default double spentBefore() {
+        return count() * spentEach();
     }
 }

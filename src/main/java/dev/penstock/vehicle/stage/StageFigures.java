@@ -20,6 +20,7 @@ import dev.penstock.provenance.Origin;
 import dev.penstock.provenance.Place;
 import dev.penstock.provenance.Words;
 import dev.penstock.quantities.Notation;
+import dev.penstock.vehicle.engine.SolidMotor;
 import dev.penstock.vehicle.mass.BodyShape;
 import dev.penstock.vehicle.mass.MassLine;
 import dev.penstock.vehicle.mass.MassTable;
@@ -27,6 +28,7 @@ import dev.penstock.vehicle.mass.StageContents;
 import dev.penstock.vehicle.plan.Recovery;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** What a sized stage publishes, with its boosters and its dry mass line by line. */
@@ -90,27 +92,28 @@ public final class StageFigures {
     /** Figures of a line of the dry mass. */
     public static final FigureTable<DryLine> DRY_MASS = dryMass("dry_mass_kg");
 
-    /** Tanks of a stage or a booster, beside their volumes. */
-    private static final FigureTable<StageContents> TANKS = FigureTable.<StageContents>ofOne()
-            .number(
+    /** Tanks of a stage or a booster, beside their volumes; a solid one has none. */
+    private static final FigureTable<Optional<StageContents>> TANKS = FigureTable.<Optional<StageContents>>ofOne()
+            .optional(
                     "oxidizer_tank_diameter_m",
                     "diameter",
                     METRES,
-                    c -> 2 * c.oxidizerTank().radius())
+                    o -> o.map(c -> 2 * c.oxidizerTank().radius()))
             .by(SHAPE, own("oxidizer_tank_m3", "diameter_m"))
             .outsideDocuments()
-            .number("oxidizer_tank_length_m", "length", METRES, c -> c.oxidizerTank()
-                    .length())
+            .optional("oxidizer_tank_length_m", "length", METRES, o -> o.map(c -> c.oxidizerTank()
+                    .length()))
             .by(SHAPE, own("oxidizer_tank_m3", "diameter_m"))
             .outsideDocuments()
-            .number(
+            .optional(
                     "fuel_tank_diameter_m",
                     "diameter",
                     METRES,
-                    c -> 2 * c.fuelTank().radius())
+                    o -> o.map(c -> 2 * c.fuelTank().radius()))
             .by(SHAPE, own("fuel_tank_m3", "diameter_m"))
             .outsideDocuments()
-            .number("fuel_tank_length_m", "length", METRES, c -> c.fuelTank().length())
+            .optional("fuel_tank_length_m", "length", METRES, o -> o.map(c -> c.fuelTank()
+                    .length()))
             .by(SHAPE, own("fuel_tank_m3", "diameter_m"))
             .outsideDocuments()
             .table();
@@ -119,37 +122,46 @@ public final class StageFigures {
     public static final FigureTable<BoosterSizing> BOOSTERS = FigureTable.<BoosterSizing>ofOne()
             .count("count", "boosters", BoosterSizing::count)
             .by(ModelCard.SAME, given("count"))
-            .word("engine", "engine", b -> b.engine().name())
+            .word("engine", "engine", BoosterSizing::engineName)
             .number("start_mass_kg", "start mass", TONNES, BoosterSizing::startMass)
             .by(Definitions.SUM, own("propellant_mass_kg", "dry_mass_kg"))
             .number(
                     "propellant_mass_kg",
                     "propellant",
                     TONNES,
-                    b -> b.count() * b.propellant().loaded())
+                    b -> b.count() * b.loadedEach())
             .by(LOADED, own("count"), given("propellant"))
-            .number(
+            .optional(
                     "oxidizer_mass_kg",
                     "oxidizer",
                     TONNES,
-                    b -> b.count() * b.propellant().oxidizer())
+                    b -> b.liquid().map(l -> l.count() * l.propellant().oxidizer()))
             .by(MIXTURE, own("propellant_mass_kg"), of(ENGINE, "mixture_ratio"))
-            .number(
+            .leftOutIfAbsent()
+            .optional(
                     "fuel_mass_kg",
                     "fuel",
                     TONNES,
-                    b -> b.count() * b.propellant().fuel())
+                    b -> b.liquid().map(l -> l.count() * l.propellant().fuel()))
             .by(MIXTURE, own("propellant_mass_kg"), of(ENGINE, "mixture_ratio"))
+            .leftOutIfAbsent()
             .number("dry_mass_kg", "dry", TONNES, b -> b.count() * b.dryMass().total())
             .from((b, at) -> Origin.of(
                     Definitions.SUM,
                     VehiclePlaces.lines(at, "dry_mass_of_one", b.dryMass(), "mass_kg"),
                     own("count").paths(at),
                     GROWTH.paths(at)))
-            .number("isp_s", "Isp", fixed("s", "s", 1, 1), b -> b.engine().vacuumIsp())
-            .by(ModelCard.SAME, of(ENGINE, "isp_vacuum_s"))
+            .number("isp_s", "Isp", fixed("s", "s", 1, 1), BoosterSizing::vacuumIsp)
+            .by(
+                    b -> b.liquid().isPresent() ? ModelCard.SAME : SolidMotor.CARD,
+                    of(ENGINE, "isp_vacuum_s"),
+                    given("isp", "propellant"))
             .number("burn_time_s", "burn", TIME, BoosterSizing::burnTime)
-            .by(BURN, own("propellant_mass_kg", "count", "engines"), of(ENGINE, "mass_flow_kg_s"), ALLOWANCES)
+            .by(
+                    b -> b.liquid().isPresent() ? BURN : SolidMotor.CARD,
+                    own("propellant_mass_kg", "count", "engines"),
+                    of(ENGINE, "mass_flow_kg_s"),
+                    ALLOWANCES)
             .each("dry_mass_of_one", b -> DryLine.of(b.dryMass()), dryMass("dry_mass_of_one_kg"))
             .count("engines", "engines", b -> b.count() * b.plan().engines())
             .by(Definitions.PRODUCT, own("count"), given("engines"))
@@ -184,21 +196,18 @@ public final class StageFigures {
                     b -> b.dryMass().scatter() / b.dryMass().total())
             .from((b, at) -> Origin.of(SQUARES, ofOne(b, at, "scatter"), ofOne(b, at, "mass_kg")))
             .outsideDocuments()
-            .number("oxidizer_tank_m3", "oxidizer tank", VOLUME, b -> b.contents()
-                    .oxidizerTank()
-                    .volume())
+            .optional("oxidizer_tank_m3", "oxidizer tank", VOLUME, b -> b.liquid()
+                    .map(l -> l.contents().oxidizerTank().volume()))
             .by(TANK, own("oxidizer_mass_kg", "count"), of(ENGINE, "oxidizer_density_kg_m3"), ALLOWANCES)
             .outsideDocuments()
-            .number("fuel_tank_m3", "fuel tank", VOLUME, b -> b.contents()
-                    .fuelTank()
-                    .volume())
+            .optional("fuel_tank_m3", "fuel tank", VOLUME, b -> b.liquid()
+                    .map(l -> l.contents().fuelTank().volume()))
             .by(TANK, own("fuel_mass_kg", "count"), of(ENGINE, "fuel_density_kg_m3"), ALLOWANCES)
             .outsideDocuments()
-            .number("diameter_m", "diameter", significant("m", 4), b -> b.contents()
-                    .diameter())
+            .number("diameter_m", "diameter", significant("m", 4), BoosterSizing::diameter)
             .by(SHAPE, own("oxidizer_tank_m3", "fuel_tank_m3"), given("diameter"))
             .outsideDocuments()
-            .with(TANKS, BoosterSizing::contents)
+            .with(TANKS, b -> b.liquid().map(LiquidBoosters::contents))
             .table();
 
     /** Figures of the body that a stage is given. */
@@ -316,7 +325,7 @@ public final class StageFigures {
                     s -> s.dryMass().scatter() / s.dryMass().total())
             .by(SQUARES, own("dry_mass_scatter_kg", "dry_mass_kg"))
             .outsideDocuments()
-            .with(TANKS, StageSizing::contents)
+            .with(TANKS, s -> Optional.of(s.contents()))
             .table();
 
     private StageFigures() {}

@@ -21,6 +21,8 @@ import java.util.Optional;
  *
  * <pre>Δv0 = c0 ln(M/(M − burned by boosters and stage)),  c0 = Σ F_vac / Σ flow</pre>
  *
+ * or, beside solid boosters, the integral over their thrust table.
+ *
  * A fairing goes overboard after a part of the speed gain: m₁ = m e^(−Δv₁/c) − fairing, m_end = m₁ e^(−(Δv − Δv₁)/c).
  *
  * <p>The mass carried may come out negative: then the stage cannot lift even itself, and by how much is what the search
@@ -139,9 +141,8 @@ public final class StageModel {
         double together = engines * engine.massFlow() * beside.burnTime();
         double start = startMass - spentBefore - beside.spentBefore();
         double end = Math.max(1e-6 * start, start - beside.burned() - together);
-        double exhaust = (beside.vacuumThrust() + engines * engine.vacuumThrust())
-                / (beside.massFlow() + engines * engine.massFlow());
-        double rest = Math.max(0, deltaV - exhaust * Math.log(start / end));
+        double gained = beside.speedGain(start, engines * engine.vacuumThrust(), engines * engine.massFlow());
+        double rest = Math.max(0, deltaV - gained);
         double alone = Math.max(0, end - beside.droppedMass());
         return together + burned(alone, rest, Math.max(0, plan.fairingAfter() - (deltaV - rest)));
     }

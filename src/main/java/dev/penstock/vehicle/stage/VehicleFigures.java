@@ -56,6 +56,7 @@ public final class VehicleFigures {
                 StageSizing stage = vehicle.stages().get(i);
                 fit(engines, stage.engine(), vehicle.plan().stages().get(i).engineFile());
                 stage.boosters()
+                        .flatMap(BoosterSizing::liquid)
                         .ifPresent(b -> fit(engines, b.engine(), b.plan().engineFile()));
             }
             return List.copyOf(engines.values());

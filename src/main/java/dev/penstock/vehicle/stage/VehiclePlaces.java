@@ -65,7 +65,10 @@ final class VehiclePlaces {
     }
 
     static Place boosters(StageSizing stage, BoosterSizing boosters, Place at) {
-        return at.with(Role.GIVEN, starting(at, "boosters.")).with(Role.ENGINE, engine(boosters.engine()));
+        Place place = at.with(Role.GIVEN, starting(at, "boosters."));
+        return boosters.liquid()
+                .map(liquid -> place.with(Role.ENGINE, engine(liquid.engine())))
+                .orElseGet(() -> place.with(Role.ENGINE, List.of()));
     }
 
     private static List<String> engine(EnginePerformance engine) {

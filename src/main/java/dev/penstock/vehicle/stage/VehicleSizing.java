@@ -66,7 +66,7 @@ public record VehicleSizing(
         return stages.stream()
                 .mapToDouble(s -> s.propellant().loaded()
                         + s.boosters()
-                                .map(b -> b.count() * b.propellant().loaded())
+                                .map(b -> b.count() * b.loadedEach())
                                 .orElse(0.0))
                 .sum();
     }

@@ -34,7 +34,7 @@ class AscentDynamicsTest {
         double[] y = new double[AscentDynamics.SIZE];
         y[AscentDynamics.X] = radius;
         y[AscentDynamics.MASS] = startMass;
-        dynamics.burn(engine);
+        dynamics.burn(engine, 0);
         dynamics.point(AscentDynamics.Pointing.UPWARDS);
         integrator().integrate(dynamics, 0, y, 60, List.of(), (t, s) -> {});
 

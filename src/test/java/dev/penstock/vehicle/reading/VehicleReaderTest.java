@@ -254,4 +254,42 @@ class VehicleReaderTest {
                 .hasMessageContaining("a stated engine needs thrust beside isp")
                 .hasMessageContaining("given together with isp or thrust");
     }
+
+    private static final String SOLID =
+            """
+            [boosters]
+            count = 2
+            propellant = "10.2 t"
+            isp = "270 s"
+            thrust_times = ["0 s", "50 s"]
+            thrusts = ["600 kN", "480 kN"]
+            [boosters.dry_mass]
+            mass = "1.2 t"
+            """;
+
+    @Test
+    void solidBoostersAreStated() throws IOException {
+        var boosters = read(TWO_STAGES + SOLID, Map.of()).boosters().orElseThrow();
+        var motor = boosters.solid().orElseThrow().motor();
+        // 540 kN in the mean for 50 s: 27 MN s
+        assertThat(motor.impulse()).isCloseTo(27e6, within(1.0));
+        assertThat(motor.vacuumIsp()).isCloseTo(27e6 / (10200 * 9.80665), within(1e-9));
+        assertThat(boosters.solid().orElseThrow().inert().mass()).isEqualTo(1200);
+    }
+
+    @Test
+    void solidBoostersThatContradictThemselvesAreRefusedInOneSentence() {
+        assertThatThrownBy(() -> read(TWO_STAGES + SOLID.replace("10.2 t", "14 t"), Map.of()))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessageContaining("boosters.propellant")
+                .hasMessageContaining("the thrust table at 270 s burns 10197");
+        assertThatThrownBy(() -> read(TWO_STAGES + SOLID.replace("\"50 s\"", "\"0 s\""), Map.of()))
+                .hasMessageContaining("boosters.thrust_times")
+                .hasMessageContaining("times rising");
+        assertThatThrownBy(() -> read(TWO_STAGES + SOLID.replace("mass = \"1.2 t\"", ""), Map.of()))
+                .hasMessageContaining("boosters.dry_mass.mass")
+                .hasMessageContaining("inert mass");
+        assertThatThrownBy(() -> read(TWO_STAGES + SOLID.replace("isp = \"270 s\"", ""), Map.of()))
+                .hasMessageContaining("boosters.isp");
+    }
 }
