@@ -7,11 +7,13 @@ import dev.penstock.app.console.ConceptReports;
 import dev.penstock.app.console.ConsoleProgress;
 import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.ReportOption;
+import dev.penstock.app.console.SamplesOption;
 import dev.penstock.app.console.Session;
 import dev.penstock.reports.vehicle.TradeView;
 import dev.penstock.study.PropellantPair;
 import dev.penstock.study.TradeResult;
 import dev.penstock.study.TradeRuns;
+import dev.penstock.study.sample.TradeUncertainty;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -44,6 +46,9 @@ final class TradeCommand extends BaseCommand {
     private ChangeOptions changes;
 
     @Mixin
+    private SamplesOption samples;
+
+    @Mixin
     private ReportOption report;
 
     TradeCommand(Session session) {
@@ -60,17 +65,25 @@ final class TradeCommand extends BaseCommand {
         List<PropellantPair> tried = pairs.isEmpty()
                 ? PropellantPair.usual()
                 : pairs.stream().map(PropellantPair::parse).toList();
+        int count = samples.count();
         CaseFiles.Case found = CaseFiles.one(session, file, changes.map());
         TradeRuns runs = new TradeRuns(session.runs());
         TradeResult result;
         try (ConsoleProgress progress = ConsoleProgress.of(session, "balancing", tried.size(), false)) {
             result = runs.trade(found.file(), tried, found.changes(), progress);
         }
+        if (count > 0) {
+            int all = count * tried.size();
+            try (ConsoleProgress progress = ConsoleProgress.of(session, "sampling", all, false)) {
+                result = new TradeUncertainty(session.runs(), count).of(result, progress);
+            }
+        }
+        TradeResult shown = result;
         List<Path> page = report.write(() -> Map.of(
-                "trade-" + ConceptReports.slug(result.plan().name()) + ".html",
-                record(found).addTo(TradeView.html(result, new ConceptReports(session).software()))));
-        answer(() -> TradeView.json(result), () -> TradeView.text(result) + written(page));
-        boolean any = result.candidates().stream()
+                "trade-" + ConceptReports.slug(shown.plan().name()) + ".html",
+                record(found).addTo(TradeView.html(shown, new ConceptReports(session).software()))));
+        answer(() -> TradeView.json(shown), () -> TradeView.text(shown) + written(page));
+        boolean any = shown.candidates().stream()
                 .anyMatch(c -> c.row().flatMap(r -> r.sizing()).isPresent());
         return any ? ExitCode.OK : ExitCode.NO_SOLUTION;
     }

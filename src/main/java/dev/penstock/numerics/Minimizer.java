@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
+import org.apache.commons.math3.exception.MathIllegalStateException;
 import org.apache.commons.math3.exception.TooManyEvaluationsException;
 import org.apache.commons.math3.optim.InitialGuess;
 import org.apache.commons.math3.optim.MaxEval;
@@ -129,6 +130,8 @@ public final class Minimizer {
                             new SimpleBounds(zeros, ones));
         } catch (TooManyEvaluationsException e) {
             // The best point so far is a result: the caller set the budget.
+        } catch (MathIllegalStateException e) {
+            // Its quadratic model has broken down, as on a function with steps; the best point so far is a result.
         }
         List<Double> result = new ArrayList<>();
         for (double x : best) {

@@ -37,7 +37,7 @@ public final class TradeRuns {
         this.engines = engines;
     }
 
-    private record Engine(PropellantPair pair, Optional<EnginePerformance> engine, String failure) {}
+    private record Engine(PropellantPair pair, Concept concept, Optional<EnginePerformance> engine, String failure) {}
 
     /**
      * @param file concept file with a table {@code [vehicle]}, or vehicle file, whose first stage then gives the concept
@@ -82,9 +82,9 @@ public final class TradeRuns {
         Concept concept = engines.read(file, changes);
         try {
             return new Engine(
-                    pair, Optional.of(new BalancedEngine(engines.study().balance(concept))), "");
+                    pair, concept, Optional.of(new BalancedEngine(engines.study().balance(concept))), "");
         } catch (PenstockException none) {
-            return new Engine(pair, Optional.empty(), none.getMessage());
+            return new Engine(pair, concept, Optional.empty(), none.getMessage());
         }
     }
 
@@ -98,16 +98,16 @@ public final class TradeRuns {
         for (Engine engine : balanced) {
             if (engine.engine().isEmpty()) {
                 candidates.add(new TradeResult.Candidate(
-                        engine.pair(), Optional.empty(), Optional.empty(), 0, engine.failure()));
+                        engine.pair(), Optional.empty(), Optional.empty(), 0, engine.failure(), engine.concept()));
             } else {
-                candidates.add(candidate(plan, engine.pair(), rows.get(next++), startMass));
+                candidates.add(candidate(plan, engine, rows.get(next++), startMass));
             }
         }
         return candidates;
     }
 
     private static TradeResult.Candidate candidate(
-            VehiclePlan plan, PropellantPair pair, PropellantTrade.Row row, double startMass) {
+            VehiclePlan plan, Engine engine, PropellantTrade.Row row, double startMass) {
         StagePlan stage = plan.stages().get(0);
         StageSizing single = VehicleSizer.singleStage(
                 stage, row.engine(), startMass, plan.mission().total());
@@ -119,7 +119,8 @@ public final class TradeRuns {
                 startMass,
                 plan.mission().total(),
                 0.2 * startMass);
-        return new TradeResult.Candidate(pair, Optional.of(row), Optional.of(curve), dry, "");
+        return new TradeResult.Candidate(
+                engine.pair(), Optional.of(row), Optional.of(curve), dry, "", engine.concept());
     }
 
     /**

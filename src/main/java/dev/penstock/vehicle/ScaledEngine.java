@@ -3,6 +3,7 @@ package dev.penstock.vehicle;
 import dev.penstock.errors.Require;
 import dev.penstock.vehicle.engine.EnginePerformance;
 import dev.penstock.vehicle.engine.LoadedPropellant;
+import dev.penstock.vehicle.engine.StartNeeds;
 
 /**
  * An engine as it would have to be: same mass, specific impulse and thrust changed by a factor.
@@ -66,6 +67,11 @@ record ScaledEngine(EnginePerformance original, double factor, double size) impl
     @Override
     public double exitArea() {
         return size * original.exitArea();
+    }
+
+    @Override
+    public StartNeeds starts(StartNeeds.Bottle bottle) {
+        return original.starts(bottle);
     }
 
     @Override

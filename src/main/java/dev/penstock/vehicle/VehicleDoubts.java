@@ -22,7 +22,7 @@ public final class VehicleDoubts {
     public static final ModelCard CARD = new ModelCard(
             "vehicle.doubts",
             "Spread of what a vehicle weighs and loses",
-            "m (1 + scatter)^z for every estimated line of a stage together; losses (1 + s z); residuals (1 + s)^z; z normal",
+            "m (1 + s)^z for all estimated lines of a stage together, s their spread about flown stages; losses (1 + s z); residuals (1 + s)^z; z normal",
             "vehicles whose split and engines are decided",
             "losses 5 % where flown and 15 % where usual or stated, drag loss 30 %, residuals a factor of 1.5, by judgement",
             List.of("common practice, no source"));

@@ -93,11 +93,11 @@ public final class Cautions {
         return List.of(
                 "Each stage follows the rocket equation on the vacuum impulse of its engine just balanced; losses are terms of"
                         + " the speed budget, stated, usual or flown.",
-                "Dry mass is added up line by line from published relations, each with its scatter, taken as independent; a"
-                        + " growth margin comes on top.",
+                "Dry mass is added up line by line from published relations, each with its scatter; a growth margin comes on"
+                        + " top. Fifteen flown stages lie some 20 % about such sums.",
                 "Without shares of its own the delta-v is split for the least start mass, which knows nothing of gravity"
                         + " loss.",
-                "The fairing is carried until its stage is dropped; throttled engines keep their vacuum impulse.",
+                "The fairing goes overboard where the flight says, or with the ignition of its stage; throttled engines keep their vacuum impulse.",
                 "A flight is that of a point mass in one plane over a round, turning planet in still standard air: no lift, no"
                         + " wind, no steering out of the plane.");
     }

@@ -207,7 +207,7 @@ public final class VehicleTables {
                         kilograms(m.total()),
                         "100.0 %",
                         "± " + Notation.fixed(100 * m.scatter() / m.total(), 0) + " %",
-                        "lines taken as independent")
+                        "fifteen flown stages beside the lines")
                 .traced("", path + "_kg", path + "_share", path + "_scatter_share")
                 .table());
     }

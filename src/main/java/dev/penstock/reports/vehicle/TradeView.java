@@ -19,6 +19,7 @@ import dev.penstock.reports.text.PageTable;
 import dev.penstock.reports.text.Software;
 import dev.penstock.reports.text.TextTable;
 import dev.penstock.study.TradeResult;
+import dev.penstock.vehicle.VehicleSpread;
 import dev.penstock.vehicle.stage.VehicleSizing;
 import dev.penstock.vehicle.trade.ClosingCurve;
 import dev.penstock.vehicle.trade.PropellantTrade;
@@ -59,6 +60,19 @@ public final class TradeView {
             .each("points", c -> c.curve().orElseThrow().points(), POINTS)
             .table();
 
+    /** Figures of what a pair's vehicle may turn out to be. */
+    private static final FigureTable<VehicleSpread> SPREAD = FigureTable.<VehicleSpread>ofOne()
+            .word("figure", "figure", s -> s.figure().key())
+            .count("samples", "samples", VehicleSpread::samples)
+            .count("closed", "of them close", VehicleSpread::closed)
+            .optional("p5", "5 %", significant("", 4), s -> there(s, s.percentile5()))
+            .optional("p50", "50 %", significant("", 4), s -> there(s, s.median()))
+            .optional("p95", "95 %", significant("", 4), s -> there(s, s.percentile95()))
+            .word("driver", "moved most by", s -> s.drivers().isEmpty()
+                    ? ""
+                    : s.drivers().get(0).name())
+            .table();
+
     /** Figures of a pair. */
     private static final FigureTable<TradeResult.Candidate> PAIRS = FigureTable.<TradeResult.Candidate>ofOne()
             .word("oxidizer", "oxidizer", c -> c.pair().oxidizer())
@@ -91,6 +105,8 @@ public final class TradeView {
                     significant("", 4),
                     closing(PropellantTrade.Row::structuralCoefficient))
             .leftOutIfAbsent()
+            .part("uncertainty", TradeResult.Candidate::spread, SPREAD)
+            .leftOutIfAbsent()
             .part("single_stage", c -> c.curve().map(curve -> c), SINGLE_STAGE)
             .leftOutIfAbsent()
             .word("pair", "pair", c -> c.pair().toString())
@@ -116,6 +132,39 @@ public final class TradeView {
             .table();
 
     private TradeView() {}
+
+    private static Optional<Double> there(VehicleSpread spread, double value) {
+        return spread.closed() > 0 ? Optional.of(value) : Optional.empty();
+    }
+
+    private static String spreads(TradeResult result) {
+        List<TradeResult.Candidate> sampled =
+                result.candidates().stream().filter(c -> c.spread().isPresent()).toList();
+        if (sampled.isEmpty()) {
+            return "";
+        }
+        PageTable.Builder table = PageTable.titled(
+                "What they may turn out to be: " + sampled.get(0).spread().get().figure().key(),
+                "<pair",
+                "samples",
+                "of them close",
+                "5 %",
+                "50 %",
+                "95 %",
+                "<moved most by");
+        for (TradeResult.Candidate c : sampled) {
+            VehicleSpread s = c.spread().get();
+            table.row(
+                    c.pair().toString(),
+                    SPREAD.figure("samples").text(s),
+                    SPREAD.figure("closed").text(s),
+                    SPREAD.figure("p5").text(s),
+                    SPREAD.figure("p50").text(s),
+                    SPREAD.figure("p95").text(s),
+                    SPREAD.figure("driver").text(s));
+        }
+        return System.lineSeparator() + TextTable.of(table.table());
+    }
 
     private static Optional<VehicleSizing> sized(TradeResult.Candidate candidate) {
         return candidate.row().flatMap(PropellantTrade.Row::sizing);
@@ -144,6 +193,7 @@ public final class TradeView {
         String line = System.lineSeparator();
         StringBuilder text = new StringBuilder(result.plan().name() + ", ideal delta-v "
                 + ALL.figure("delta_v_m_s").text(result) + " m/s" + line + line + TextTable.of(pairs("", result)));
+        text.append(spreads(result));
         text.append(line).append(SINGLE_STAGES).append(line);
         result.candidates().stream().filter(c -> !reason(c).isEmpty()).forEach(c -> text.append(line)
                 .append(c.pair())

@@ -77,7 +77,7 @@ public final class AscentDynamics implements OdeIntegrator.Equations {
     private double vacuumThrust;
     private double massFlow;
     private double ignition;
-    private double solidExhaust;
+    private double solidExhaust = 1;
     private boolean burning;
     private Pointing pointing = Pointing.UPWARDS;
     private double tilt;

@@ -1,5 +1,6 @@
 package dev.penstock.vehicle.engine;
 
+import dev.penstock.cycles.concept.CycleTraits;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.sheet.ExhaustJet;
@@ -7,7 +8,15 @@ import dev.penstock.cycles.sheet.Station;
 import dev.penstock.errors.Require;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.quantities.Constants;
+import dev.penstock.turbomachinery.shaft.ShaftBalance;
+import dev.penstock.turbomachinery.start.BottleStart;
+import dev.penstock.turbomachinery.start.SpinUpDemand;
+import dev.penstock.turbomachinery.start.StartGas;
+import dev.penstock.turbomachinery.turbine.TurbineMap;
+import dev.penstock.turbomachinery.turbine.TurbineSizing;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 
 /**
@@ -19,6 +28,8 @@ public final class BalancedEngine implements EnginePerformance {
 
     private static final double HIGHEST_PRESSURE = 1.2 * Constants.STANDARD_ATMOSPHERE;
     private static final int STEPS = 48;
+    /** Regulated pressure of start gas over that of the full bottle (-): common practice, no source. */
+    private static final double SUPPLY_SHARE = 0.1;
 
     /** Ambient pressures (Pa) between which the thrust is a straight line. */
     public static final List<Double> PRESSURES = IntStream.rangeClosed(0, STEPS)
@@ -30,6 +41,7 @@ public final class BalancedEngine implements EnginePerformance {
     private final LoadedPropellant oxidizer;
     private final LoadedPropellant fuel;
     private final double mass;
+    private final Map<StartNeeds.Bottle, StartNeeds> starts = new ConcurrentHashMap<>();
 
     /**
      * @param balance the engine
@@ -107,6 +119,41 @@ public final class BalancedEngine implements EnginePerformance {
     @Override
     public double chamberPressure() {
         return balance.engine().chamberPressure();
+    }
+
+    @Override
+    public StartNeeds starts(StartNeeds.Bottle bottle) {
+        return starts.computeIfAbsent(bottle, this::startsFrom);
+    }
+
+    private StartNeeds startsFrom(StartNeeds.Bottle bottle) {
+        CycleTraits traits = balance.concept().cycle().traits();
+        double igniter = StartNeeds.igniter(this, bottle.count());
+        if (!traits.turbines() || traits.livesOnJacketHeat()) {
+            return new StartNeeds(0, 0, igniter);
+        }
+        BottleStart from = new BottleStart(
+                bottle.gas(),
+                bottle.fullPressure(),
+                bottle.temperature(),
+                SUPPLY_SHARE * bottle.fullPressure(),
+                Constants.STANDARD_ATMOSPHERE);
+        double gas = 0;
+        double shells = 0;
+        for (ShaftBalance shaft : balance.shafts()) {
+            for (TurbineSizing turbine : balance.turbines()) {
+                if (shaft.turbines().contains(turbine.name())) {
+                    StartGas start = from.sizeFor(
+                            SpinUpDemand.of(shaft, StartNeeds.SPEED, StartNeeds.RISE),
+                            new TurbineMap(turbine),
+                            bottle.count());
+                    gas += start.gasLoaded();
+                    shells += start.bottleMass();
+                    break;
+                }
+            }
+        }
+        return new StartNeeds(gas, shells, igniter);
     }
 
     /**

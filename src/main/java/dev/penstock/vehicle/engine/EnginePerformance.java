@@ -51,6 +51,14 @@ public interface EnginePerformance {
     double chamberPressure();
 
     /**
+     * @param bottle how often it starts, and from which bottle
+     * @return what one engine takes along for that; of an engine without machines in sight the igniter alone
+     */
+    default StartNeeds starts(StartNeeds.Bottle bottle) {
+        return new StartNeeds(0, 0, StartNeeds.igniter(this, bottle.count()));
+    }
+
+    /**
      * @param ambientPressure ambient pressure (Pa), zero or more
      * @return specific impulse (s)
      */

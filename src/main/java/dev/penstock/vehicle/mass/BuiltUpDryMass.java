@@ -2,6 +2,7 @@ package dev.penstock.vehicle.mass;
 
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.vehicle.engine.LoadedPropellant;
+import dev.penstock.vehicle.engine.StartNeeds;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -29,6 +30,9 @@ public record BuiltUpDryMass(DryMassDesign design) implements DryMassModel {
 
     /** Dry mass over propellant, to tell roughly what the stage weighs and what it carries: judgement. */
     private static final double DRY_GUESS = 0.06;
+
+    /** Scatter of what is carried for starts: judgement. */
+    private static final double START_SCATTER = 0.5;
 
     private static final ModelCard BULKHEAD = new ModelCard(
             "vehicle.mass.common-bulkhead",
@@ -68,6 +72,7 @@ public record BuiltUpDryMass(DryMassDesign design) implements DryMassModel {
                         "fuel tank insulation", fuel, stage.fuelTank().area()));
         pressurant(stage, lines);
         engines(stage, lines);
+        starts(stage, lines);
         lines.add(FeedLines.of(stage));
         double own = (1 + DRY_GUESS) * stage.propellantMass();
         lines.add(ScalingRelations.avionics(own));
@@ -113,6 +118,43 @@ public record BuiltUpDryMass(DryMassDesign design) implements DryMassModel {
                         stage.engines(),
                         stage.engine().vacuumThrust(),
                         stage.engine().chamberPressure()));
+    }
+
+    /**
+     * What is carried for starts: gas, bottles and igniter fluid by the cycle of the engine, and pressurant for gas that has cooled in the
+     * half-empty tanks before each start after the first.
+     */
+    private void starts(StageContents stage, List<MassLine> lines) {
+        if (design.starts().isEmpty()) {
+            return;
+        }
+        StartNeeds.Bottle bottle = design.starts().get();
+        StartNeeds needs = stage.engine().starts(bottle);
+        MassLine.Made made = MassLine.Made.of(
+                StartNeeds.CARD, DryMassInputs.STARTS, DryMassInputs.BOTTLE_PRESSURE, DryMassInputs.BOTTLE_TEMPERATURE);
+        String source = "spin-up of the engine's shafts; common practice, no source";
+        add(lines, new MassLine("start gas", stage.engines() * needs.gas(), START_SCATTER, source, made));
+        add(lines, new MassLine("start bottles", stage.engines() * needs.bottles(), START_SCATTER, source, made));
+        add(lines, new MassLine("igniter fluid", stage.engines() * needs.igniter(), START_SCATTER, source, made));
+        design.pressurant().ifPresent(supply -> {
+            double gas = (bottle.count() - 1)
+                    * (cooled(supply, stage.engine().oxidizer(), stage.oxidizerTank().volume())
+                            + cooled(supply, stage.engine().fuel(), stage.fuelTank().volume()));
+            add(lines, new MassLine("pressurant for restarts", gas, START_SCATTER, "nasa-sp-8112", made));
+            add(
+                    lines,
+                    new MassLine(
+                            "its bottles", supply.bottleMass(gas), START_SCATTER, "bottle performance, from memory", made));
+        });
+    }
+
+    /** Gas that fills up a half-empty tank whose gas has cooled to its propellant (kg): what a collapse factor takes beyond one. */
+    private double cooled(PressurantSupply supply, LoadedPropellant propellant, double volume) {
+        if (design.ownVapour() && propellant.cryogenic()) {
+            return 0;
+        }
+        double factor = design.collapseFactor().orElse(CollapseFactor.usual(propellant, false));
+        return factor > 1 ? supply.gasFor(propellant.tankPressure(), volume / 2, factor - 1) : 0;
     }
 
     private void tanks(StageContents stage, List<MassLine> lines) {

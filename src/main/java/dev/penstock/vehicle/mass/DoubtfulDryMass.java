@@ -4,15 +4,15 @@ import dev.penstock.errors.Require;
 import java.util.List;
 
 /**
- * A dry mass as it may turn out: every line that is estimated moved by the same number of its own scatters, stated lines as stated.
+ * A dry mass as it may turn out: every line that is estimated moved by the same factor, stated lines as stated.
  *
- * <pre>m' = m (1 + scatter)^z</pre>
+ * <pre>m' = m (1 + s)^z</pre>
  *
- * Lines moved together give the sum a wider spread than independent lines do: relations that are too light for one line of a stage
- * tend to be so for all of it.
+ * s is the spread of the whole table ({@link MassTable#spread}): relations that are too light for one line of a stage tend to be so for
+ * all of it, as flown stages show.
  *
  * @param original the model
- * @param deviation z, number of scatters (-); zero for the model as it is
+ * @param deviation z, number of spreads (-); zero for the model as it is
  */
 public record DoubtfulDryMass(DryMassModel original, double deviation) implements DryMassModel {
 
@@ -23,15 +23,16 @@ public record DoubtfulDryMass(DryMassModel original, double deviation) implement
     @Override
     public MassTable estimate(StageContents stage) {
         MassTable table = original.estimate(stage);
-        List<MassLine> lines = table.lines().stream().map(this::moved).toList();
+        double factor = Math.pow(1 + table.spread(), deviation);
+        List<MassLine> lines =
+                table.lines().stream().map(line -> moved(line, factor)).toList();
         return new MassTable(lines, table.growthMargin());
     }
 
-    private MassLine moved(MassLine line) {
+    private static MassLine moved(MassLine line, double factor) {
         if (line.stated()) {
             return line;
         }
-        double factor = Math.pow(1 + line.scatter(), deviation);
         return new MassLine(line.name(), factor * line.mass(), line.scatter(), line.source(), line.made());
     }
 

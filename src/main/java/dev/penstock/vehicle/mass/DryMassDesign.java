@@ -1,6 +1,7 @@
 package dev.penstock.vehicle.mass;
 
 import dev.penstock.errors.Require;
+import dev.penstock.vehicle.engine.StartNeeds;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -16,6 +17,7 @@ import java.util.OptionalDouble;
  * @param interstage whether it carries another stage, on an interstage
  * @param fairing mass of the payload fairing (kg), overboard while this stage burns; zero for none
  * @param recovery what brings the stage back, if anything
+ * @param starts starts of each engine with what they start on; empty where nothing is carried for them
  * @param growthMargin growth as a fraction of the sum of the lines that are estimated (-)
  */
 public record DryMassDesign(
@@ -28,7 +30,34 @@ public record DryMassDesign(
         boolean interstage,
         double fairing,
         Optional<RecoveryHardware> recovery,
+        Optional<StartNeeds.Bottle> starts,
         double growthMargin) {
+
+    /** A stage that carries nothing for its starts. */
+    public DryMassDesign(
+            Optional<TankShell.Kind> tankKind,
+            TankMaterial material,
+            Optional<PressurantSupply> pressurant,
+            boolean ownVapour,
+            OptionalDouble collapseFactor,
+            OptionalDouble engineMass,
+            boolean interstage,
+            double fairing,
+            Optional<RecoveryHardware> recovery,
+            double growthMargin) {
+        this(
+                tankKind,
+                material,
+                pressurant,
+                ownVapour,
+                collapseFactor,
+                engineMass,
+                interstage,
+                fairing,
+                recovery,
+                Optional.empty(),
+                growthMargin);
+    }
 
     /** Tanks by the relation, no pressurant, 15 % growth. */
     public static final DryMassDesign PLAIN = new DryMassDesign(
@@ -65,6 +94,7 @@ public record DryMassDesign(
                 interstage,
                 fairing,
                 hardware,
+                starts,
                 growthMargin);
     }
 }

@@ -68,6 +68,10 @@ public final class DryMassInputs {
                     "bottle", List.of("composite", "titanium"), "How bottles are built")
             .usual(Usual.common("composite"));
 
+    public static final Input<Integer> STARTS = Input.whole(
+                    "starts", 1, 50, "Starts in flight for which gas, pressurant and igniter fluid are carried")
+            .computed("nothing is carried for them");
+
     public static final InputGroup GROUP = InputGroup.table(
             "dry_mass",
             "Dry mass: a mass, a structural coefficient, or how the stage is built",
@@ -83,6 +87,7 @@ public final class DryMassInputs {
             BOTTLE_TEMPERATURE,
             PRESSURANT_TEMPERATURE,
             BOTTLE,
+            STARTS,
             ENGINE_MASS,
             FAIRING,
             RECOVERY_HARDWARE);

@@ -11,6 +11,12 @@ import java.util.List;
  */
 public record MassTable(List<MassLine> lines, double growthMargin) {
 
+    /**
+     * Spread (-) that moves all estimated lines of a stage together: that of fifteen flown stages about their estimates, less what
+     * independent lines explain (docs/validation/vehicle.md, which shows it with each of them left out).
+     */
+    public static final double COMMON = 0.18;
+
     public MassTable {
         lines = List.copyOf(lines);
         Require.within("mass table", "growth margin (-)", growthMargin, 0, 2);
@@ -48,8 +54,32 @@ public record MassTable(List<MassLine> lines, double growthMargin) {
         return total > 0 ? line.mass() / total : 0;
     }
 
-    /** @return scatter of the sum, lines taken as independent (kg): root of the sum of squares */
+    /**
+     * Scatter of the sum (kg): what lines taken as independent give, and beside it what flown stages show that moves all estimated
+     * lines together.
+     *
+     * @return √(Σ(s_i m_i)² + ({@link #COMMON} Σm)²) over what is estimated
+     */
     public double scatter() {
+        return Math.hypot(independentScatter(), COMMON * (total() - statedMass()));
+    }
+
+    /** @return scatter of what is estimated over it (-); zero where nothing is */
+    public double spread() {
+        double guessed = total() - statedMass();
+        return guessed > 0 ? scatter() / guessed : 0;
+    }
+
+    private double statedMass() {
+        double sum = 0;
+        for (MassLine line : lines) {
+            sum += line.stated() ? line.mass() : 0;
+        }
+        return sum;
+    }
+
+    /** @return scatter of the sum if lines were independent of each other (kg): root of the sum of squares */
+    public double independentScatter() {
         double squares = 0;
         for (MassLine line : lines) {
             squares += Math.pow(line.scatter() * line.mass(), 2);

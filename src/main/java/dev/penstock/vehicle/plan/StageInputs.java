@@ -17,6 +17,7 @@ public final class StageInputs {
     public static final Input<String> NAME =
             Input.text("name", "Name of the stage").follows("its number");
     public static final Input<String> ENGINE = Input.text("engine", "Concept file of its engine, relative to this file")
+            .computed("isp and thrust are stated in its place")
             .example("\"../heron.toml\"");
 
     // ---- an engine stated by its figures

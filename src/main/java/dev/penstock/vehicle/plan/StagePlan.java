@@ -122,6 +122,24 @@ public record StagePlan(
         return with(engines, deltaVShare, allowances, dryMass, recovery, fairingAfter, Optional.of(engine));
     }
 
+    /** @return the same stage with the engine of whatever concept carries the vehicle */
+    public StagePlan withoutEngineFile() {
+        return new StagePlan(
+                name,
+                Optional.empty(),
+                engines,
+                deltaVShare,
+                diameter,
+                allowances,
+                dryMass,
+                commonBulkhead,
+                recovery,
+                ignitionPressure,
+                fairingAfter,
+                body,
+                Optional.empty());
+    }
+
     private StagePlan with(
             EngineCount count,
             OptionalDouble share,

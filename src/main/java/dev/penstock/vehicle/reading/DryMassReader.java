@@ -6,6 +6,7 @@ import dev.penstock.fluids.Propellant;
 import dev.penstock.fluids.UsualFluids;
 import dev.penstock.input.InputTable;
 import dev.penstock.input.Usual;
+import dev.penstock.vehicle.engine.StartNeeds;
 import dev.penstock.vehicle.mass.BuiltUpDryMass;
 import dev.penstock.vehicle.mass.DryMassDesign;
 import dev.penstock.vehicle.mass.DryMassInputs;
@@ -18,6 +19,7 @@ import dev.penstock.vehicle.mass.TankMaterial;
 import dev.penstock.vehicle.mass.TankShell;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /**
  * Reads a {@code [dry_mass]} table: a mass, a structural coefficient, or how the stage is built for a line-by-line
@@ -85,7 +87,20 @@ final class DryMassReader {
                 recovered
                         ? Optional.of(new RecoveryHardware(table.read(DryMassInputs.RECOVERY_HARDWARE), 0))
                         : Optional.empty(),
+                starts(pressurant),
                 growth);
+    }
+
+    /** Engines start on the pressurant; helium where there is none. */
+    private Optional<StartNeeds.Bottle> starts(String pressurant) {
+        OptionalInt count = table.count(DryMassInputs.STARTS);
+        double pressure = table.read(DryMassInputs.BOTTLE_PRESSURE);
+        double temperature = table.read(DryMassInputs.BOTTLE_TEMPERATURE);
+        boolean bottled = !pressurant.equals(OWN_VAPOUR) && !pressurant.equals(NONE);
+        return count.isEmpty()
+                ? Optional.empty()
+                : gas(bottled ? pressurant : UsualFluids.pressurant())
+                        .map(gas -> new StartNeeds.Bottle(count.getAsInt(), gas.fluid(), pressure, temperature));
     }
 
     /** Storable propellants of a stage with own-vapour pressurisation still need helium, so bottles are there too. */

@@ -45,8 +45,17 @@ final class EngineReader {
         if (folder.isPresent() && (table.has(StageInputs.ISP) || table.has(StageInputs.THRUST))) {
             return new Named(Optional.empty(), stated(name));
         }
-        return new Named(
-                folder.map(f -> f.resolve(table.read(StageInputs.ENGINE)).normalize()), Optional.empty());
+        return new Named(folder.flatMap(f -> named().map(text -> f.resolve(text).normalize())), Optional.empty());
+    }
+
+    private Optional<String> named() {
+        if (!table.has(StageInputs.ENGINE)) {
+            table.problem(
+                    StageInputs.ENGINE,
+                    "missing",
+                    "name a concept file, for example \"../heron.toml\", or state isp and thrust");
+        }
+        return table.find(StageInputs.ENGINE);
     }
 
     private Optional<EnginePerformance> stated(String name) {

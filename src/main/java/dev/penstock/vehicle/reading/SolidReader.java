@@ -77,7 +77,7 @@ final class SolidReader {
                 String.format(Locale.ROOT, "%.6g kg", propellant),
                 String.format(
                         Locale.ROOT,
-                        "the thrust table at %.6g s burns %.6g kg; write that, or change thrusts or isp",
+                        "the thrust table at %.4g s burns %.6g kg; write that, or change thrusts or isp",
                         isp.getAsDouble(),
                         burnt));
         return false;

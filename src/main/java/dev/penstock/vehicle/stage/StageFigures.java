@@ -65,7 +65,7 @@ public final class StageFigures {
             card("thrust-to-weight", "Thrust to weight", "n F/(m0 g0)", "at ignition");
     private static final ModelCard BURN = card("burn-time", "Burn time", "t = m_burned/ṁ", "full thrust");
     private static final ModelCard SQUARES =
-            card("scatter", "Scatter of a sum", "√Σ(scatter × mass)²", "lines independent of each other");
+            card("scatter", "Scatter of a sum", "√(Σ(scatter × mass)² + (0.18 Σ mass)²)", "what is estimated, by flown stages");
 
     private static final Place.Source ALLOWANCES = table("allowances");
     private static final Place.Source GROWTH = given("growth_margin");

@@ -12,7 +12,7 @@ import java.util.OptionalDouble;
  * @param commonBulkhead whether the tanks share a head
  * @param ullage gas volume as a fraction of each tank (-)
  */
-record StageLayout(OptionalDouble diameter, boolean commonBulkhead, double ullage) {
+public record StageLayout(OptionalDouble diameter, boolean commonBulkhead, double ullage) {
 
     /** Tanks six diameters long where no diameter is given: common practice, no source. */
     private static final double DEFAULT_SLENDERNESS = 6;
@@ -20,7 +20,14 @@ record StageLayout(OptionalDouble diameter, boolean commonBulkhead, double ullag
     /** Thrust frame, engine and intertank lengths over the diameter: common practice, no source. */
     private static final double EQUIPMENT_LENGTH = 1.0;
 
-    StageContents contents(double startMass, PropellantLoad load, EnginePerformance engine, int engines) {
+    /**
+     * @param startMass mass at ignition of the stage with everything above it (kg)
+     * @param load propellant
+     * @param engine one engine
+     * @param engines number of engines
+     * @return tanks and outer shape
+     */
+    public StageContents contents(double startMass, PropellantLoad load, EnginePerformance engine, int engines) {
         double oxidizer = load.oxidizerTankVolume(engine, ullage);
         double fuel = load.fuelTankVolume(engine, ullage);
         double width = diameter.orElseGet(() -> Math.cbrt(4 * (oxidizer + fuel) / (Math.PI * DEFAULT_SLENDERNESS)));
