@@ -107,7 +107,7 @@ class JsonSchemaTest {
                 "concept | cycles/heron.toml | \\[cooling\\] | [cooling]\\ncells = 5",
                 "concept | cycles/heron.toml | \\[cooling\\] | [cooling]\\nradiation = 1",
                 "vehicle | cycles/vehicles/skerry.toml | payload = .* | payload = 12",
-                "vehicle | cycles/vehicles/skerry.toml | engine = .* | ",
+                "vehicle | cycles/vehicles/skerry.toml | name = .* | ",
                 "vehicle | cycles/vehicles/skerry.toml | engines_out = 1 | engines_out = 30",
                 "vehicle | cycles/vehicles/skerry.toml | gravity = .* | gravity = 1350",
                 "study | cycles/studies/skerry-flown.toml | study = .* | study = \"dream\"",
