@@ -2,6 +2,7 @@ package dev.penstock.vehicle;
 
 import dev.penstock.chamber.atmosphere.Atmosphere;
 import dev.penstock.cooling.protection.ProtectionStudy;
+import dev.penstock.errors.LimitReached;
 import dev.penstock.errors.Require;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.vehicle.ascent.AscentMission;
@@ -9,6 +10,7 @@ import dev.penstock.vehicle.ascent.AscentPoint;
 import dev.penstock.vehicle.ascent.AscentResult;
 import dev.penstock.vehicle.ascent.Entry;
 import dev.penstock.vehicle.ascent.Planet;
+import dev.penstock.vehicle.ascent.Target;
 import dev.penstock.vehicle.plan.Recovery;
 import dev.penstock.vehicle.stage.StageSizing;
 import java.util.List;
@@ -19,7 +21,7 @@ import java.util.List;
  * <pre>
  * first stage that is recovered   as {@link StageReturn} flies it, entry burn included
  * other lower stages              from where they part, on their own arc, without burns
- * last stage                      out of its orbit: perigee lowered to 50 km, Δv = √(μ/r) − √(2μ r_p/(r (r + r_p))), then from 120 km
+ * last stage                      out of its orbit: perigee lowered to 50 km at the apogee, Δv = v_a − √(2μ r_p/(r_a (r_a + r_p))), then from 120 km
  * landing by engines              Δv = 2 v at the ground; propellant m (e^(Δv/c) − 1)
  * landing by parachute            a twentieth of the landed mass
  * adiabatic wall                  T + 0.85 v²/(2 c_p) at the highest flux, at most 6000 K
@@ -55,7 +57,7 @@ public record StageFall(
     public static final ModelCard CARD = new ModelCard(
             "vehicle.stage-fall",
             "Way down of a stage",
-            "de-orbit Δv = √(μ/r) − √(2μ r_p/(r (r + r_p))); ballistic entry; landing Δv = 2 v, or a parachute of 5 %;"
+            "de-orbit Δv = v_a − √(2μ r_p/(r_a (r_a + r_p))); ballistic entry; landing Δv = 2 v, or a parachute of 5 %;"
                     + " T_aw = T + 0.85 v²/(2 c_p) ≤ 6000 K",
             "stages that fall tail first; no lift, sudden burns",
             "±30 %; heat load ±50 %",
@@ -75,6 +77,7 @@ public record StageFall(
      * @param index which stage, the lowest is 0
      * @param atmosphere the air
      * @return its way down
+     * @throws LimitReached if the stage leaves the planet for good
      * @throws dev.penstock.errors.NotConverged if the motion cannot be followed
      */
     public static StageFall of(FlownSizing flown, int index, Atmosphere atmosphere) {
@@ -104,11 +107,16 @@ public record StageFall(
     private static StageFall fromOrbit(FlownSizing flown, StageSizing stage, Atmosphere atmosphere) {
         AscentMission mission = flown.ascent().mission();
         Planet planet = mission.planet();
-        double high = planet.radius() + mission.apogeeAltitude();
+        if (!(mission.target() instanceof Target.Orbit orbit)) {
+            throw new LimitReached(
+                    "vehicle.stage-fall",
+                    stage.name() + " leaves the planet for good and does not come down: ask for a lower stage");
+        }
+        double high = planet.radius() + orbit.apogee();
         double low = planet.radius() + PERIGEE;
         double mu = planet.gravitationalParameter();
         double atApogee = Math.sqrt(2 * mu * low / (high * (high + low)));
-        double deorbit = Math.sqrt(mu / high) - atApogee;
+        double deorbit = planet.speed(orbit.apogee(), orbit.perigee(), orbit.apogee()) - atApogee;
         double top = planet.radius() + INTERFACE;
         double speed = Math.sqrt(atApogee * atApogee + 2 * mu * (1 / top - 1 / high));
         double along = high * atApogee / top;
