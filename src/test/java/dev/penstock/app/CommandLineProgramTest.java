@@ -171,4 +171,13 @@ class CommandLineProgramTest {
         }
         assertThat(out.toString(StandardCharsets.UTF_8)).isEqualTo("\\u001b[31m\tä\\u009b\\u202e\n");
     }
+
+    /** As a request of another program may have it; under a locale without UTF-8 every umlaut is such a letter. */
+    @Test
+    void aNameThatNoFileCanHaveIsOneSentence() {
+        Run run = Run.of("balance", "a\0b.toml");
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.problems()).hasSize(1);
+        assertThat(run.err()).contains("it cannot name a file here").doesNotContain("\0");
+    }
 }

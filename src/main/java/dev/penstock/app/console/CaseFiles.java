@@ -8,6 +8,7 @@ import dev.penstock.reports.text.Software;
 import dev.penstock.vehicle.reading.VehicleReader;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -181,8 +182,21 @@ public final class CaseFiles {
         return files;
     }
 
+    private static Path path(String name) {
+        try {
+            return Path.of(name);
+        } catch (InvalidPathException e) {
+            throw new InvalidInput(
+                    "",
+                    "CASE",
+                    name,
+                    "it cannot name a file here (" + e.getReason() + "); letters beyond ASCII need a locale in UTF-8,"
+                            + " such as LC_ALL=C.UTF-8");
+        }
+    }
+
     private static Path find(Session session, String name) {
-        Path path = Path.of(name);
+        Path path = path(name);
         if (Files.exists(path) || !name.matches("[\\w-]+")) {
             return path;
         }

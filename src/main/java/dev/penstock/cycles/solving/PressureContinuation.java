@@ -67,7 +67,7 @@ public final class PressureContinuation {
             if (seeksNoFurther(concept, e)) {
                 throw e;
             }
-            Way way = new Way(concept, e, new FirstGuesses(balancer, concept));
+            Way way = new Way(concept, e, new SoughtBalances(balancer, concept));
             return way.find().orElseThrow(way::refusal);
         }
     }
@@ -78,7 +78,7 @@ public final class PressureContinuation {
      * @throws PenstockException if that does not lead there
      */
     public Balancer.Solved follow(Concept concept, Balancer.Solved near) {
-        Way way = new Way(concept, null, new FirstGuesses(balancer, concept));
+        Way way = new Way(concept, null, new SoughtBalances(balancer, concept));
         return way.walk(near).orElseThrow(() -> way.last);
     }
 
@@ -92,7 +92,7 @@ public final class PressureContinuation {
 
         private final Concept concept;
         private final double target;
-        private final FirstGuesses guesses;
+        private final SoughtBalances sought;
         private final NavigableMap<Double, Balancer.Solved> closed = new TreeMap<>();
         private final NavigableMap<Double, PenstockException> open = new TreeMap<>();
         /** Scaled residuals that pressures by their own first guess ended with (-); nothing where they close or failed otherwise. */
@@ -103,10 +103,10 @@ public final class PressureContinuation {
 
         private PenstockException last;
 
-        Way(Concept concept, PenstockException first, FirstGuesses guesses) {
+        Way(Concept concept, PenstockException first, SoughtBalances sought) {
             this.concept = concept;
             this.target = concept.chamberPressure();
-            this.guesses = guesses;
+            this.sought = sought;
             this.last = first;
             if (first != null) {
                 open.put(target, first);
@@ -218,9 +218,7 @@ public final class PressureContinuation {
 
         private Optional<Balancer.Solved> attempt(double pressure, Optional<Balancer.Solved> near) {
             try {
-                Balancer.Solved solved = near.isPresent()
-                        ? balancer.solve(concept.withChamberPressure(pressure), near)
-                        : guesses.solve(pressure);
+                Balancer.Solved solved = sought.solve(pressure, near);
                 closed.put(pressure, solved);
                 if (near.isEmpty()) {
                     misses.put(pressure, 0.0);
@@ -280,13 +278,13 @@ public final class PressureContinuation {
                 return false;
             }
             try {
-                closed.put(pressure, guesses.solve(pressure));
+                closed.put(pressure, sought.solve(pressure, Optional.empty()));
             } catch (InvalidInput | ConservationViolated e) {
                 throw e;
             } catch (PenstockException e) {
                 Concept there = concept.withChamberPressure(pressure);
                 Optional<Balancer.Solved> found =
-                        seeksNoFurther(there, e) ? Optional.empty() : new Way(there, e, guesses).find();
+                        seeksNoFurther(there, e) ? Optional.empty() : new Way(there, e, sought).find();
                 if (found.isEmpty()) {
                     askedItself.add(pressure);
                     open.put(pressure, e);
