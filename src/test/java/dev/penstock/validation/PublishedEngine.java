@@ -61,6 +61,7 @@ record PublishedEngine(Map<String, String> cells) {
             "kerosene", "rp-1",
             "N2O4", "nitrogen-tetroxide",
             "Aerozine-50", "hydrazine-50",
+            "ethanol-75", "ethanol-75",
             "UH25", "uh-25",
             "UDMH", "udmh",
             "MMH", "mmh");
