@@ -43,8 +43,8 @@ final class LimitJudgements {
                     COPPER + "; no gas generator flew above 12 MPa, since more brings no impulse: best are 3 to 5 MPa"),
             Map.entry(
                     "LR-87-AJ-11",
-                    TUBE_WALL
-                            + ", by walls as thin as those of hydrogen engines; nothing with these propellants and tubes flew higher"),
+                    "an upper bound: a tenth of the fuel as film, which is not known of it; with less, its coolant burns out below its critical"
+                            + " pressure, and above it nothing here says so"),
             Map.entry("LR-87-AJ-7", "as LR-87-AJ-11, which flew at 5.9 MPa"));
 
     private LimitJudgements() {}

@@ -53,7 +53,7 @@ record RatedEngine(PublishedEngine engine) {
             Map.entry("RD-0124", SINGLE + TO_THE_EXIT + BOOSTED),
             Map.entry("J-2X", SERIES + FUEL + "end_area_ratio = 35\nextension = \"film-cooled\"\n[exhaust]\ninto_area_ratio = 35\n"),
             Map.entry("YF-77", PARALLEL + TO_THE_EXIT),
-            Map.entry("Redstone A-7", SINGLE + TO_THE_EXIT));
+            Map.entry("Redstone A-7", SINGLE + TO_THE_EXIT + "[cooling.film]\nfuel_fraction = 0.10\n"));
 
     private static final Map<String, String> BURNERS = Map.of(
             "gas-generator", "gas_generator",
@@ -75,11 +75,18 @@ record RatedEngine(PublishedEngine engine) {
                 .findFirst();
     }
 
+    /** The word of its level of technology; empty where no level describes it. */
+    String level() {
+        return flown().map(f -> f.level().orElseThrow().word()).orElse("");
+    }
+
     String concept() {
         List<String> lines = new ArrayList<>();
         lines.add(quoted("name", engine.name()));
         lines.add(quoted("cycle", engine.cycle()));
-        flown().ifPresent(f -> lines.add(quoted("technology", f.level().orElseThrow().word())));
+        if (!level().isEmpty()) {
+            lines.add(quoted("technology", level()));
+        }
         lines.add("[propellants]");
         lines.add(quoted("oxidizer", engine.oxidizer()));
         lines.add(quoted("fuel", engine.fuel()));

@@ -36,6 +36,12 @@ public enum Technology {
                             .withSootingFuel(0.46e-3, "0.46 mm flew in a nickel alloy, with kerosene"),
                     set(JacketInputs.CHANNELS, ChannelKind.TUBE, "brazed tubes"),
                     soot(),
+                    set(
+                                    GasSideInputs.FILM_FUEL_FRACTION,
+                                    0.10,
+                                    "a tenth of the fuel flew as film with alcohol; storable engines had films too")
+                            .withColdFuel(0.0, "hydrogen engines of tubes flew without a film, from memory")
+                            .withSootingFuel(0.0, "kerosene engines of tubes flew without a film, from memory"),
                     set(JacketInputs.ROUTE, CoolantRoute.Kind.TWO_PASS, "down every second tube and up the others")
                             .withColdFuel(
                                     CoolantRoute.Kind.PASS_AND_A_HALF,

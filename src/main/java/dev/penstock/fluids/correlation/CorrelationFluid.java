@@ -43,8 +43,8 @@ public final class CorrelationFluid implements Fluid {
      * @param name name for people
      * @param molarMass mean molar mass (kg/mol)
      * @param range range of the model
-     * @param criticalTemperature critical temperature (K), if known
-     * @param criticalPressure critical pressure (Pa), if known
+     * @param criticalTemperature critical temperature (K)
+     * @param criticalPressure critical pressure (Pa)
      * @param density density at the reference pressure (kg/m³)
      * @param bulkModulus isothermal bulk modulus at the reference pressure (Pa)
      * @param heatCapacity specific heat at the reference pressure (J/(kg·K))
@@ -61,8 +61,8 @@ public final class CorrelationFluid implements Fluid {
             String name,
             double molarMass,
             FluidRange range,
-            OptionalDouble criticalTemperature,
-            OptionalDouble criticalPressure,
+            double criticalTemperature,
+            double criticalPressure,
             Correlation density,
             Correlation bulkModulus,
             Correlation heatCapacity,
@@ -135,12 +135,12 @@ public final class CorrelationFluid implements Fluid {
 
     @Override
     public OptionalDouble criticalTemperature() {
-        return data.criticalTemperature;
+        return OptionalDouble.of(data.criticalTemperature);
     }
 
     @Override
     public OptionalDouble criticalPressure() {
-        return data.criticalPressure;
+        return OptionalDouble.of(data.criticalPressure);
     }
 
     @Override

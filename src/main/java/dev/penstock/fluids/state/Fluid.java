@@ -1,6 +1,7 @@
 package dev.penstock.fluids.state;
 
 import dev.penstock.errors.OutsideValidity;
+import dev.penstock.errors.PropertyFailure;
 import dev.penstock.errors.Warning;
 import dev.penstock.fluids.store.FluidStore;
 import dev.penstock.provenance.ModelCard;
@@ -51,7 +52,7 @@ public interface Fluid {
         try {
             double pressure = vapourPressure(0.7 * criticalTemperature().getAsDouble());
             return OptionalDouble.of(-Math.log10(pressure / criticalPressure().getAsDouble()) - 1);
-        } catch (OutsideValidity e) {
+        } catch (OutsideValidity | PropertyFailure e) {
             return OptionalDouble.empty();
         }
     }
