@@ -12,7 +12,7 @@ import java.util.List;
  * D = k w/(2 tan(α/2))                        distance from the camera
  * d_exit = 2 a k,  d_throat = l k,  L = l k/cos θ,  sin θ = b/a of the exit's rim
  * pixel:        √2 δ/l of each line,  and δ(b/a) (b/a)/(1 - (b/a)²) + ½ δ(b/a)² where cos θ goes in
- * facing known: d_throat (1 ± Δ/D),  L (1 ± Δ/(2D)),  Δ = L sin θ,  + if the exit faces the camera, and a share of Δ stays as error
+ * facing known: d_throat (1 ± Δ/D),  L = L_seen/(1 ∓ L_seen sin θ/D),  Δ = L sin θ,  upper sign if the exit faces the camera
  * perspective:  r/(1 - r),  r = Δz/D,  Δz = how far known length and exit may stand apart, and the depth L sin θ between throat and exit
  * reference:    ΔL_ref/L_ref
  * </pre>
@@ -111,7 +111,7 @@ public final class PictureMeasurement {
                 .ifPresent(throat -> values.add(line(
                         "nozzle.throat_diameter",
                         "throat diameter",
-                        across(throat) * fartherBy(1),
+                        across(throat) * farther(),
                         throat,
                         tiltOfScale(),
                         apart() + unsureDepth())));
@@ -122,7 +122,7 @@ public final class PictureMeasurement {
                 .ifPresent(length -> values.add(line(
                         "nozzle.length",
                         "nozzle length, throat to exit",
-                        along(length) * fartherBy(0.5),
+                        lengthOf(length),
                         length,
                         marks.along() ? 0 : tiltShare,
                         apart() + unsureDepth())));
@@ -150,7 +150,7 @@ public final class PictureMeasurement {
 
     /** The known length cancels. */
     private Measured areaRatio(Segment exit, Segment throat) {
-        double ofDiameters = exit.length() / (throat.length() * fartherBy(1));
+        double ofDiameters = exit.length() / (throat.length() * farther());
         double pixel = 2 * Math.hypot(exit.share(marks.markError()), throat.share(marks.markError()));
         return new Measured(
                 "nozzle.area_ratio", "area ratio", "", ofDiameters * ofDiameters, pixel, 2 * perspective(unsureDepth()), 0);
@@ -179,9 +179,16 @@ public final class PictureMeasurement {
                 .orElse(0.0));
     }
 
-    /** How much larger something is than its size at the exit's distance, a share of the way to the throat. */
-    private double fartherBy(double share) {
-        return 1 + marks.facing().sign() * share * Math.min(depth() / distance, NEAREST);
+    /** How much larger something at the throat is than it would be at the exit's distance. */
+    private double farther() {
+        return 1 + marks.facing().sign() * Math.min(depth() / distance, NEAREST);
+    }
+
+    /** From the exit's middle to the throat's, whose distance from the camera scales it. */
+    private double lengthOf(Segment line) {
+        double seen = along(line);
+        double part = marks.facing().sign() * Math.min(seen * ratio / distance, 0.5 * NEAREST);
+        return seen / (1 - part);
     }
 
     /** What is not known of the depth between throat and exit (m). */
@@ -200,7 +207,7 @@ public final class PictureMeasurement {
     /** How much farther from the camera the throat may be than the exit, or nearer (m). */
     private double depth() {
         double length = marks.length()
-                .map(this::along)
+                .map(this::lengthOf)
                 .orElseGet(() -> USUAL_DEPTH
                         * marks.exit().map(rim -> across(rim.longest())).orElse(0.0));
         return length * ratio;

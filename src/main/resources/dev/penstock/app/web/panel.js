@@ -46,7 +46,7 @@ export function inputPanel(form, changed, first = []) {
     box.addEventListener("change", () => changed(input.key, box.value, back.dataset.file));
     back.addEventListener("click", () => { changed(input.key, back.dataset.file, back.dataset.file); box.focus(); });
     return make("div", { class: "field", "data-key": input.key },
-      make("label", { for: id }, plainName(input.key)), box, ...(main.includes(input.key) ? slider(input, back) : []), make("small", { id: id + "-note" }),
+      make("label", { for: id }, main.includes(input.key) ? ownName(input.key) : plainName(input.key)), box, ...(main.includes(input.key) ? slider(input, back) : []), make("small", { id: id + "-note" }),
       make("p", { id: id + "-why", class: "why", role: "alert" }), back);
   }
 
@@ -57,7 +57,7 @@ export function inputPanel(form, changed, first = []) {
       return [];
     }
     const [low, high] = [0.5 * number, 1.5 * number].sort((a, b) => a - b);
-    const own = make("input", { type: "range", class: "slider", min: low, max: high, step: (high - low) / 200, "aria-label": plainName(input.key) + ", slider" });
+    const own = make("input", { type: "range", class: "slider", min: low, max: high, step: (high - low) / 200, "aria-label": ownName(input.key) + ", slider" });
     own.addEventListener("input", () => changed(input.key, Number(Number(own.value).toPrecision(4)) + (unit ? " " + unit : ""), back.dataset.file, true));
     return [own];
   }
@@ -128,6 +128,9 @@ export function inputPanel(form, changed, first = []) {
 /** The group of the inputs that matter most. */
 const MAIN = "what matters most";
 const MOST_SHOWN = 8;
+
+/** Among inputs of other tables an input is told by its own: "gas generator temperature"; those of the whole engine are not. */
+const ownName = (key) => key.replace(/^(engine|propellants)\./, "").replaceAll(".", " ").replaceAll("_", " ");
 
 /** Number and unit of a written quantity. */
 const parts = (written) => written.match(/^\s*([-+]?[\d.]+(?:[eE][-+]?\d+)?)\s*([^\d\s].*?)?\s*$/);
