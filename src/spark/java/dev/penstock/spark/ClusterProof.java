@@ -27,35 +27,39 @@ import java.util.stream.Stream;
 import org.apache.spark.launcher.JavaModuleOptions;
 
 /**
- * Proves a study on a cluster: a master and two workers of this machine work at 400 concepts, one worker and its executor are
+ * Proves a study on a cluster: a master and two workers of this machine work at many concepts, one worker and its executor are
  * killed after the first rows, and the study ends complete, each concept once, every file the same as that of a run without
  * Spark. Run by {@code mvn -Pspark,spark-proof}.
  */
 public final class ClusterProof {
 
     private static final String HOST = "127.0.0.1";
-    private static final int POINTS = 400;
     private static final int BATCH = 10;
     private static final long MOST_SECONDS = 900;
-    private static final Map<String, String> SCHEMA = Map.of(BatchFolder.SCHEMA, schema());
 
     private final Path home;
     private final Path libraries;
     private final Path place;
+    private final int points;
     private final List<Process> started = new ArrayList<>();
     private int passed;
     private int failed;
 
-    private ClusterProof(Path home, Path libraries, Path place) {
+    private ClusterProof(Path home, Path libraries, Path place, int points) {
         this.home = home;
         this.libraries = libraries;
         this.place = place;
+        this.points = points;
     }
 
-    /** @param arguments home folder; folder of Spark and Penstock */
+    /** @param arguments home folder; folder of Spark and Penstock; number of concepts, a multiple of ten */
     public static void main(String[] arguments) throws Exception {
         Path place = Files.createTempDirectory("penstock-proof");
-        ClusterProof proof = new ClusterProof(Path.of(arguments[0]), Path.of(arguments[1]).toAbsolutePath(), place);
+        ClusterProof proof = new ClusterProof(
+                Path.of(arguments[0]),
+                Path.of(arguments[1]).toAbsolutePath(),
+                place,
+                Integer.parseInt(arguments[2]));
         try {
             proof.run();
         } finally {
@@ -87,7 +91,7 @@ public final class ClusterProof {
         executors.forEach(ProcessHandle::destroyForcibly);
         int before = parts(there).size();
         System.out.println("killed a worker and " + executors.size() + " process(es) after " + before + " batches");
-        check("it was killed before the end", before < POINTS / BATCH);
+        check("it was killed before the end", before < points / BATCH);
         check("the driver ends well", driver.waitFor(MOST_SECONDS, TimeUnit.SECONDS) && driver.exitValue() == 0);
         System.out.printf("on the cluster: %.0f s%n", (System.nanoTime() - start) / 1e9);
         compare(here, there);
@@ -103,11 +107,12 @@ public final class ClusterProof {
                         "nozzle.area_ratio=10..25",
                         "engine.thrust_sea_level=300..900kN"),
                 DesignKind.SOBOL,
-                POINTS,
+                points,
                 1,
                 BATCH,
                 List.of(), List.of());
-        Map<String, String> origin = new HashMap<>(SCHEMA);
+        Map<String, String> origin = new HashMap<>();
+        origin.put(BatchFolder.SCHEMA, schema());
         origin.put("heron.toml", concept);
         origin.put(BatchFolder.STUDY, SampleStudy.file(request, List.of("heron.toml"), Map.of()).text());
         try (BatchFolder out = BatchFolder.open(folder, origin)) {
@@ -124,12 +129,12 @@ public final class ClusterProof {
     }
 
     /** The proof compares files and counts points: one column is enough of a schema. */
-    private static String schema() {
+    private String schema() {
         return """
             {"study": "Heron", "points": %d, "batch": %d, "batches": %d, "columns": [
               {"name": "point", "kind": "whole", "role": "point", "unit": "", "title": "Number of the point"}]}
             """
-                .formatted(POINTS, BATCH, POINTS / BATCH);
+                .formatted(points, BATCH, points / BATCH);
     }
 
     private static void copyStudy(Path from, Path to) throws IOException {
@@ -217,13 +222,13 @@ public final class ClusterProof {
     private void compare(Path here, Path there) throws IOException {
         List<Path> ours = parts(here);
         List<Path> theirs = parts(there);
-        check("every batch is there", theirs.size() == POINTS / BATCH && ours.size() == theirs.size());
+        check("every batch is there", theirs.size() == points / BATCH && ours.size() == theirs.size());
         int same = 0;
         for (int i = 0; i < Math.min(ours.size(), theirs.size()); i++) {
             same += Arrays.equals(Files.readAllBytes(ours.get(i)), Files.readAllBytes(theirs.get(i))) ? 1 : 0;
         }
         check(same + " of " + ours.size() + " files are the same, byte for byte", same == ours.size());
-        int[] seen = new int[POINTS];
+        int[] seen = new int[points];
         try (StoredRows rows = StoredRows.open(there)) {
             rows.forEach(cells -> seen[((Long) cells.get(0).orElseThrow()).intValue()]++);
         }

@@ -50,12 +50,15 @@ final class Verdicts {
                     tension,
                     Math.abs(strained.get(1).tension()));
         }
+        boolean alone = claims.size() == 1;
         return String.format(
                 Locale.ROOT,
-                "the claim on %s strains most: stated as %s it lies %.1f standard deviations %s what the other claims predict",
+                "the claim on %s%s: stated as %s it lies %.1f standard deviations %s what %s",
                 first.claim().path(),
+                alone ? " stands alone" : " strains most",
                 Reasons.said(first.claim()),
                 tension,
-                first.tension() >= 0 ? "above" : "below");
+                first.tension() >= 0 ? "above" : "below",
+                alone ? "is believed of any such engine" : "the other claims predict");
     }
 }
