@@ -95,6 +95,16 @@ class SearchRoutesTest {
     }
 
     @Test
+    void whichInputsMatterIsDrawn() throws InterruptedException {
+        String job = begun("\"study\":\"sensitivity\",\"figures\":[\"isp_vacuum_s\"],\"samples\":16");
+        ended(job);
+        JsonNode result = served.json(served.get(job + "/result"));
+        assertThat(section(result, "figure-0").at("/figures/0/svg").asText()).contains("engine.chamber_pressure, total");
+        JsonNode input = served.json(served.get(job + "/answer.json")).at("/figures/0/inputs/0");
+        assertThat(input.path("total").asDouble()).isBetween(0.9, 1.1);
+    }
+
+    @Test
     void aSampleShowsHowFiguresAreSpreadAndGivesItsRows() throws InterruptedException {
         String job = begun("\"study\":\"sample\",\"points\":[\"12\"]");
         ended(job);

@@ -119,6 +119,21 @@ class SearchRunsTest {
                 .isCloseTo(result.results().get(1).indices().get(1).total(), within(0.2));
     }
 
+    /** Every input with a spread, more than the indices take: those that move nothing are left at the file's value. */
+    @Test
+    void manyInputsAreScreenedFirst() {
+        Question asked = new QuestionText(
+                        List.of("spreads"), List.of(), List.of(), List.of(), List.of("isp_vacuum_s"))
+                .sensitivity(DUNLIN);
+        assertThat(asked.space().size()).isGreaterThan(SensitivityRuns.MOST);
+        AtomicInteger of = new AtomicInteger();
+        SensitivityResult result =
+                new SensitivityRuns().run(asked, 16, 1, (done, all, what) -> of.set(all), () -> false);
+        assertThat(result.space().size()).isEqualTo(SensitivityRuns.MOST);
+        assertThat(result.screened()).hasSize(asked.space().size());
+        assertThat(result.evaluations()).isEqualTo(of.get()).isEqualTo(SensitivityRuns.evaluations(asked.space(), 16));
+    }
+
     /** A search that was stopped goes on from its journal: nothing is asked twice, and every bit is that of one run. */
     @Test
     void aSearchGoesOnFromItsJournal(@TempDir Path folder) throws IOException {
