@@ -7,7 +7,10 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 
-/** A small part of {@code ClaimsCoverageRun}: one built engine, whose row of the tables is the source. */
+/**
+ * A small part of {@code ClaimsCoverageRun}: one built engine, whose row of the tables is the source. Whether the interval of one engine
+ * holds the truth proves nothing of nine in ten; what it said stands on docs/validation/claims.md.
+ */
 @EnabledIfSystemProperty(named = "penstock.claims.long", matches = "true")
 class ClaimsCoverageTest {
 
@@ -20,6 +23,10 @@ class ClaimsCoverageTest {
         Workers workers = (count, work) -> IntStream.range(0, count).parallel().forEach(work);
         ClaimsCoverage.Row row = ClaimsCoverage.judged(engine, "[\"pressure-fed\", \"gas-generator\"]", 16, workers);
         assertThat(row.probability()).as(row.line()).isGreaterThan(0.1);
-        assertThat(row.holdsPressure()).as(row.line()).isTrue();
+        double truth = 1e6 * engine.number("chamber_pressure_MPa");
+        assertThat(row.holdsPressure())
+                .as(row.line())
+                .isEqualTo(truth >= row.pressure().p05() && truth <= row.pressure().p95());
+        assertThat(row.ratio().p05()).isLessThan(row.ratio().p95());
     }
 }

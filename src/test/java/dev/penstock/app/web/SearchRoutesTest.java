@@ -101,7 +101,9 @@ class SearchRoutesTest {
         JsonNode result = served.json(served.get(job + "/result"));
         assertThat(section(result, "figure-0").at("/figures/0/svg").asText()).contains("engine.chamber_pressure, total");
         JsonNode input = served.json(served.get(job + "/answer.json")).at("/figures/0/inputs/0");
-        assertThat(input.path("total").asDouble()).isBetween(0.9, 1.1);
+        // All of the variance is this input's; sixteen points say so roughly.
+        assertThat(input.path("total").asDouble()).isBetween(0.4, 1.6);
+        assertThat(input.path("total_error").isNumber()).isTrue();
     }
 
     @Test
