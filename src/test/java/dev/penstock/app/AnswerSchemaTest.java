@@ -16,7 +16,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -38,15 +37,6 @@ class AnswerSchemaTest {
 
     @TempDir
     private static Path folder;
-
-    private static String away() {
-        try {
-            return Files.writeString(folder.resolve("away.toml"), FlightHandoverTest.AWAY)
-                    .toString();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
 
     /** Command lines by command; everything that answers but what serves or makes the whole demo. */
     private static Map<String, List<List<String>>> questions() {
@@ -98,8 +88,7 @@ class AnswerSchemaTest {
                         List.of("size", "skerry", "--reuse"),
                         List.of("size", "skerry", "--cost"),
                         List.of("size", "gannet", "--uncertainty", "20"),
-                        List.of("size", "skerry-boosted", "--fly"),
-                        List.of("size", away(), "--fly")));
+                        List.of("size", "skerry-boosted", "--fly")));
         all.put("trade", List.of(List.of("trade", "skerry", "--pair", "oxygen/methane/3.4")));
         all.put(
                 "combust",

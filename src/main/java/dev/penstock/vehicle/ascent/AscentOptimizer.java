@@ -308,19 +308,25 @@ public final class AscentOptimizer {
 
     private void aimOnce(AscentFlight.Checkpoint from) {
         double scale = Math.toRadians(20);
+        double[] flown = {Double.NaN, Double.NaN};
         BoundedSystemSolver.Solution solution = shooting.solve(
                 List.of(
                         new BoundedSystemSolver.Unknown("first pitch", "rad", -STEEP, STEEP, scale, pitchStart),
                         new BoundedSystemSolver.Unknown("last pitch", "rad", -STEEP, STEEP, scale, pitchEnd)),
                 MISSES,
                 (x, miss) -> {
+                    flown[0] = Double.NaN;
                     flight.toOrbit(from, x[0], x[1]);
+                    flown[0] = x[0];
+                    flown[1] = x[1];
                     miss(miss);
                 },
                 MISS);
         pitchStart = solution.values().get(0);
         pitchEnd = solution.values().get(1);
-        flight.toOrbit(from, pitchStart, pitchEnd);
+        if (flown[0] != pitchStart || flown[1] != pitchEnd) {
+            flight.toOrbit(from, pitchStart, pitchEnd);
+        }
     }
 
     private void miss(double[] miss) {
