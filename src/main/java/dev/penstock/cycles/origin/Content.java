@@ -7,7 +7,9 @@ public enum Content {
     OXIDIZER,
     FUEL,
     /** Made of a propellant or both by a reaction. */
-    BURNT_GAS;
+    BURNT_GAS,
+    /** Gas that pushes propellants out of their tanks. */
+    PRESSURANT;
 
     public static Content of(Side side) {
         return side == Side.FUEL ? FUEL : OXIDIZER;

@@ -103,6 +103,29 @@ public record PartKey(PartKind kind, String id, String label, String noun, Strin
         return of(PartKind.MOTOR, shaft.id(), "motor of the " + shaft.title());
     }
 
+    /** Turns a boost pump on liquid from behind the main pump. */
+    public static PartKey hydraulicTurbine(Side side) {
+        return of(PartKind.TURBINE, side.key() + "_boost", side.key() + " hydraulic turbine");
+    }
+
+    // ---- pressurant, which is drawn with an engine that it feeds
+
+    public static PartKey bottle() {
+        return of(PartKind.BOTTLE, "pressurant", "pressurant bottle");
+    }
+
+    /**
+     * @param tanks what it serves, for example "fuel "; empty for all tanks
+     * @return the key of a regulator
+     */
+    public static PartKey regulator(String tanks) {
+        return of(PartKind.REGULATOR, tanks.isEmpty() ? "tanks" : tanks.strip(), tanks + "regulator");
+    }
+
+    public static PartKey heater() {
+        return of(PartKind.HEATER, "pressurant", "gas heater");
+    }
+
     // ---- burners
 
     public static PartKey burner(Burner burner) {

@@ -19,7 +19,10 @@ public enum PartKind {
     CHAMBER,
     NOZZLE,
     EXHAUST,
-    MOTOR;
+    MOTOR,
+    BOTTLE,
+    REGULATOR,
+    HEATER;
 
     /** First part of the ids of most of its kind. */
     String prefix() {

@@ -5,6 +5,7 @@ import dev.penstock.cycles.concept.ThrustTarget;
 import dev.penstock.cycles.questions.LimitResult;
 import dev.penstock.cycles.questions.PressureFeed;
 import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.sheet.StationRecorder;
 import dev.penstock.cycles.trail.BalanceTrail;
 import dev.penstock.cycles.trail.EngineFigures;
 import dev.penstock.cycles.trail.FeedFigures;
@@ -212,7 +213,7 @@ public final class ConceptPage {
                 "Flow",
                 "What goes where, at which pressure and temperature?",
                 List.of(sentence(balance.concept().cycle().summary())),
-                List.of(charts.flow()),
+                List.of(charts.flow(number -> "#t:" + StationRecorder.pressure(number))),
                 List.of(EngineTables.stations(balance)),
                 List.of()));
         sections.add(new PageSection(

@@ -9,34 +9,45 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
 
-/** The stations of an engine by number, and on which side of a drawing what they carry belongs. */
+/** The plates of a diagram by number, and on which side of a drawing what they carry belongs. */
 final class DrawnStates {
 
     private final Map<Integer, Station> stations = new LinkedHashMap<>();
+    private final Map<Integer, StationPlate> plates = new LinkedHashMap<>();
 
-    DrawnStates(List<Station> stations) {
-        stations.forEach(s -> this.stations.put(s.number(), s));
+    DrawnStates(DrawnEngine engine) {
+        engine.stations.forEach(s -> stations.put(s.number(), s));
+        engine.plates.forEach(p -> plates.put(p.number(), p));
     }
 
-    Collection<Station> all() {
-        return stations.values();
+    Collection<StationPlate> all() {
+        return plates.values();
     }
 
-    Station at(int number) {
-        return stations.get(number);
+    StationPlate at(int number) {
+        return plates.get(number);
     }
 
     /** The first way out of a part; where there is none, the first way in. */
-    Station outlet(Component c) {
-        return at((c.outlets().isEmpty() ? c.inlets() : c.outlets()).get(0));
+    StationPlate outlet(Component c) {
+        return at(first(c));
+    }
+
+    /** The station there. */
+    Station firstStation(Component c) {
+        return stations.get(first(c));
+    }
+
+    private static int first(Component c) {
+        return (c.outlets().isEmpty() ? c.inlets() : c.outlets()).get(0);
     }
 
     /** Left (-1) for oxidizer, right (1) for fuel. */
-    static double side(Station station) {
-        return switch (station.content()) {
+    static double side(StationPlate plate) {
+        return switch (plate.content()) {
             case OXIDIZER -> -1;
             case FUEL -> 1;
-            case BURNT_GAS -> 0;
+            case BURNT_GAS, PRESSURANT -> 0;
         };
     }
 

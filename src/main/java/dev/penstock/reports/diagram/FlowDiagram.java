@@ -2,14 +2,14 @@ package dev.penstock.reports.diagram;
 
 import dev.penstock.cycles.origin.PartKind;
 import dev.penstock.cycles.sheet.Component;
-import dev.penstock.cycles.sheet.Station;
-import dev.penstock.quantities.Notation;
 import dev.penstock.reports.chart.ChartFont;
 import dev.penstock.reports.chart.Ink;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.IntFunction;
 import java.util.stream.Stream;
 
 /** Draws an arrangement of components and stations as SVG: tanks above, chamber below, every station with its figures. */
@@ -39,52 +39,53 @@ public final class FlowDiagram {
 
     private static final double CHIP_HEIGHT = 31;
 
-    private final Map<String, Component> components = new LinkedHashMap<>();
+    private final DrawnEngine engine;
     private final DrawnStates states;
     private final Map<String, Node> parts = new LinkedHashMap<>();
     private final Map<Integer, Node> plates = new LinkedHashMap<>();
 
-    private FlowDiagram(List<Component> components, List<Station> stations) {
-        components.forEach(c -> this.components.put(c.id(), c));
-        this.states = new DrawnStates(stations);
+    private FlowDiagram(DrawnEngine engine) {
+        this.engine = engine;
+        this.states = new DrawnStates(engine);
     }
 
     /**
      * @param id identifier, unique in a page
      * @param title what the diagram shows
-     * @param components components of the engine
-     * @param stations stations of the engine
-     * @param shafts shafts that join pumps and turbines
+     * @param engine what is drawn
+     * @param links gives the address of a numbered station, so that its plate can be followed; empty for plates alone
      * @return SVG with the colours of light paper
      * @throws IllegalArgumentException if the arrangement flows in a circle
      */
     public static String svg(
-            String id, String title, List<Component> components, List<Station> stations, List<Shaft> shafts) {
-        FlowDiagram diagram = new FlowDiagram(components, stations);
-        diagram.connect(shafts);
+            String id, String title, DrawnEngine engine, Optional<IntFunction<String>> links) {
+        FlowDiagram diagram = new FlowDiagram(engine);
+        diagram.connect();
         Layers layers = Layers.of(diagram.nodes());
         java.awt.geom.Rectangle2D size = Placement.place(layers, MARGIN);
-        return diagram.draw(id, title, layers, size);
+        return diagram.draw(new Pen(links), id, title, layers, size);
     }
 
-    private void connect(List<Shaft> shafts) {
-        for (Component component : components.values()) {
+    private void connect() {
+        for (Component component : engine.components) {
             boolean fitting = isFitting(component);
             double text = Math.max(
                     ChartFont.width(component.label(), fitting ? 10.5 : 12) * (fitting ? 1 : BOLD),
-                    ChartFont.width(Symbols.figure(component, states::outlet), 11));
+                    ChartFont.width(engine.figure(component, states), 11));
             boolean split = isJunction(component);
             double width = split ? SPLIT_SIZE : text + (fitting ? 34 : 54);
             double height = split ? SPLIT_SIZE : fitting ? FITTING_HEIGHT : COMPONENT_HEIGHT;
             parts.put(component.id(), Node.of(component, width, height));
         }
-        for (Station station : states.all()) {
-            double width = 34 + Math.max(ChartFont.width(upper(station), 10.5), ChartFont.width(lower(station), 10.5));
+        for (StationPlate station : states.all()) {
+            double width = Pen.beside(station)
+                    + 5
+                    + Math.max(ChartFont.width(station.upper(), 10.5), ChartFont.width(station.lower(), 10.5));
             Node node = Node.of(station, width, CHIP_HEIGHT);
             node.side = DrawnStates.side(station);
             plates.put(station.number(), node);
         }
-        for (Component component : components.values()) {
+        for (Component component : engine.components) {
             Node node = parts.get(component.id());
             component.inlets().stream()
                     .filter(plates::containsKey)
@@ -95,7 +96,7 @@ public final class FlowDiagram {
             node.side = states.side(component);
         }
         parts.values().removeIf(node -> node.up.isEmpty() && node.down.isEmpty());
-        shafts.forEach(this::connect);
+        engine.shafts.forEach(this::connect);
     }
 
     private void connect(Shaft shaft) {
@@ -114,26 +115,25 @@ public final class FlowDiagram {
         return Stream.concat(parts.values().stream(), plates.values().stream()).toList();
     }
 
-    private String draw(String id, String title, Layers layers, java.awt.geom.Rectangle2D size) {
-        Pen pen = new Pen();
+    private String draw(Pen pen, String id, String title, Layers layers, java.awt.geom.Rectangle2D size) {
         pen.open(id, title, size.getWidth(), size.getHeight());
         List<Link> flows = new ArrayList<>(layers.links());
-        flows.sort(java.util.Comparator.comparing(link -> link.kind == Link.Kind.FLOW));
+        flows.sort(java.util.Comparator.comparing(link -> link.kind != Link.Kind.SHAFT));
         for (Link link : flows) {
-            boolean flow = link.kind == Link.Kind.FLOW;
-            boolean arrow = flow && link.to.role == Node.Role.COMPONENT;
+            boolean flow = link.kind != Link.Kind.SHAFT;
+            Node end = link.upwards() ? link.from : link.to;
+            boolean arrow = flow && end.role == Node.Role.COMPONENT;
             Ink ink = link.station.map(FlowDiagram::ink).orElse(Ink.STEEL);
             pen.route(link, Placement.level(layers, link), ink, !flow, arrow);
         }
         for (Node node : nodes()) {
-            node.station.ifPresent(station ->
-                    pen.chip(node, station.number(), station.name(), upper(station), lower(station), ink(station)));
+            node.station.ifPresent(station -> pen.plate(node, station, ink(station)));
             node.component.ifPresent(component -> {
                 Ink ink = component.outlets().isEmpty() ? Ink.TEXT : ink(states.outlet(component));
                 pen.component(
                         node,
                         component,
-                        Symbols.figure(component, states::outlet),
+                        engine.figure(component, states),
                         isFitting(component),
                         Symbols.inkOf(component, ink));
             });
@@ -141,27 +141,18 @@ public final class FlowDiagram {
         return pen.close();
     }
 
-    private static Ink ink(Station station) {
+    private static Ink ink(StationPlate station) {
         return Ink.of(station.content());
     }
 
     private static boolean isFitting(Component component) {
         return switch (component.kind()) {
-            case LINE, VALVE, ORIFICE, SPLIT, MERGE -> true;
+            case LINE, VALVE, ORIFICE, SPLIT, MERGE, REGULATOR -> true;
             default -> false;
         };
     }
 
     static boolean isJunction(Component component) {
         return component.kind() == PartKind.SPLIT || component.kind() == PartKind.MERGE;
-    }
-
-    private static String upper(Station station) {
-        return Notation.PRESSURE.writeWithUnit(station.pressure()) + " · "
-                + Notation.TEMPERATURE.writeWithUnit(station.temperature());
-    }
-
-    private static String lower(Station station) {
-        return Notation.MASS_FLOW.writeWithUnit(station.massFlow());
     }
 }

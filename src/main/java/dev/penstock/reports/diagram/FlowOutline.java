@@ -2,7 +2,6 @@ package dev.penstock.reports.diagram;
 
 import dev.penstock.cycles.origin.Content;
 import dev.penstock.cycles.sheet.Component;
-import dev.penstock.cycles.sheet.Station;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
@@ -12,7 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.ToDoubleFunction;
+import java.util.function.ToDoubleBiFunction;
 
 /**
  * The main parts of an engine and what flows between them, without lines, valves and injectors: what is drawn where there is
@@ -41,45 +40,45 @@ public record FlowOutline(double width, double height, List<Box> boxes, List<Way
      * @param to id of the part it enters
      * @param content what flows; for a shaft it means nothing
      * @param shaft whether it is a shaft
+     * @param upwards whether it flows from its end to its beginning, which stands above
      * @param bends its corners from end to end (px)
      */
-    public record Way(String from, String to, Content content, boolean shaft, List<Point2D> bends) {}
+    public record Way(String from, String to, Content content, boolean shaft, boolean upwards, List<Point2D> bends) {}
 
     private static final double MARGIN = 4;
     private static final double SPACE = 26;
 
     /**
-     * @param components components of the engine
-     * @param stations its stations
-     * @param shafts shafts that join pumps and turbines
-     * @param width gives the width that a part's box needs (px)
+     * @param engine what is drawn
+     * @param width gives the width that a box needs for its label and figure (px)
      * @param boxHeight height of a box (px)
      * @return the outline
      */
     public static FlowOutline of(
-            List<Component> components,
-            List<Station> stations,
-            List<FlowDiagram.Shaft> shafts,
-            ToDoubleFunction<Component> width,
+            DrawnEngine engine,
+            ToDoubleBiFunction<String, String> width,
             double boxHeight) {
         Map<String, Component> kept = new LinkedHashMap<>();
-        components.stream().filter(FlowOutline::main).forEach(c -> kept.put(c.id(), c));
-        DrawnStates states = new DrawnStates(stations);
+        engine.components.stream().filter(FlowOutline::main).forEach(c -> kept.put(c.id(), c));
+        DrawnStates states = new DrawnStates(engine);
         Map<String, Node> nodes = new LinkedHashMap<>();
-        kept.values().forEach(c -> nodes.put(c.id(), Node.of(c, width.applyAsDouble(c), boxHeight + SPACE)));
+        for (Component c : kept.values()) {
+            double needed = width.applyAsDouble(c.label(), engine.figure(c, states));
+            nodes.put(c.id(), Node.of(c, needed, boxHeight + SPACE));
+        }
         for (Component c : kept.values()) {
             Set<String> reached = new HashSet<>();
             for (int outlet : c.outlets()) {
-                follow(nodes.get(c.id()), states.at(outlet), components, nodes, reached, states);
+                follow(nodes.get(c.id()), states.at(outlet), engine.components, nodes, reached, states);
             }
         }
         nodes.forEach((id, node) -> node.side = states.side(kept.get(id)));
-        for (FlowDiagram.Shaft shaft : shafts) {
+        for (FlowDiagram.Shaft shaft : engine.shafts) {
             join(shaft, nodes);
         }
         Layers layers = Layers.of(nodes.values());
         Rectangle2D size = Placement.place(layers, MARGIN);
-        return drawn(states, layers, nodes.values(), size, boxHeight);
+        return drawn(engine, states, layers, nodes.values(), size, boxHeight);
     }
 
     private static boolean main(Component c) {
@@ -92,7 +91,7 @@ public record FlowOutline(double width, double height, List<Box> boxes, List<Way
     /** Follows a station through small parts to the next main one. */
     private static void follow(
             Node from,
-            Station station,
+            StationPlate station,
             List<Component> components,
             Map<String, Node> nodes,
             Set<String> reached,
@@ -117,12 +116,12 @@ public record FlowOutline(double width, double height, List<Box> boxes, List<Way
     }
 
     private static FlowOutline drawn(
-            DrawnStates states, Layers layers, Collection<Node> nodes, Rectangle2D size, double boxHeight) {
+            DrawnEngine engine, DrawnStates states, Layers layers, Collection<Node> nodes, Rectangle2D size, double boxHeight) {
         List<Box> boxes = new ArrayList<>();
         for (Node node : nodes) {
             Component c = node.component.orElseThrow();
             Rectangle2D place = new Rectangle2D.Double(node.left(), node.y - boxHeight / 2, node.width, boxHeight);
-            boxes.add(new Box(c, Symbols.figure(c, states::outlet), place));
+            boxes.add(new Box(c, engine.figure(c, states), place));
         }
         List<Way> ways = new ArrayList<>();
         for (Link link : layers.links()) {
@@ -135,8 +134,9 @@ public record FlowOutline(double width, double height, List<Box> boxes, List<Way
             ways.add(new Way(
                     link.whole.from.component.orElseThrow().id(),
                     link.whole.to.component.orElseThrow().id(),
-                    link.station.map(Station::content).orElse(Content.BURNT_GAS),
+                    link.station.map(StationPlate::content).orElse(Content.BURNT_GAS),
                     link.kind == Link.Kind.SHAFT,
+                    link.upwards(),
                     bends));
         }
         return new FlowOutline(size.getWidth(), size.getHeight(), boxes, ways);

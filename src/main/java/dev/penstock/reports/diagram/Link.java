@@ -1,6 +1,5 @@
 package dev.penstock.reports.diagram;
 
-import dev.penstock.cycles.sheet.Station;
 import java.util.Optional;
 
 /** A line from a node to one in a lower layer; after layering, the very next one. */
@@ -9,6 +8,8 @@ final class Link {
     /** What the line stands for. */
     enum Kind {
         FLOW,
+        /** Flow that passes a part a second time, and does not say where things stand. */
+        LOOP,
         SHAFT
     }
 
@@ -16,7 +17,7 @@ final class Link {
     final Node from;
     final Node to;
     /** What flows; empty for a shaft. */
-    final Optional<Station> station;
+    final Optional<StationPlate> station;
     /** The line that this is a piece of; itself where it skips no layer. */
     final Link whole;
 
@@ -24,8 +25,8 @@ final class Link {
     double toX;
     int track;
 
-    private Link(Node from, Node to, Optional<Station> station, Optional<Link> whole) {
-        this.kind = station.isPresent() ? Kind.FLOW : Kind.SHAFT;
+    private Link(Node from, Node to, Optional<StationPlate> station, Optional<Link> whole) {
+        this.kind = station.map(Link::kind).orElse(Kind.SHAFT);
         this.from = from;
         this.to = to;
         this.station = station;
@@ -34,14 +35,24 @@ final class Link {
         to.up.add(this);
     }
 
-    /** Lets a station flow from one node to another. */
-    static void flow(Node from, Node to, Station station) {
-        new Link(from, to, Optional.of(station), Optional.empty());
+    private static Kind kind(StationPlate plate) {
+        return plate.course() == StationPlate.Course.ONWARD ? Kind.FLOW : Kind.LOOP;
+    }
+
+    /** Lets a station flow from one node to another; what leads back upwards hangs from where it ends. */
+    static void flow(Node from, Node to, StationPlate station) {
+        boolean upwards = station.course() == StationPlate.Course.DRAWN_OFF;
+        new Link(upwards ? to : from, upwards ? from : to, Optional.of(station), Optional.empty());
+    }
+
+    /** Whether what flows here leads upwards. */
+    boolean upwards() {
+        return station.filter(s -> s.course() == StationPlate.Course.DRAWN_OFF).isPresent();
     }
 
     /** Joins two nodes by a shaft, the one that flow reaches first above, a source above what has none. */
     static void shaft(Node one, Node other) {
-        boolean turned = other.leadsTo(one) || other.up.isEmpty();
+        boolean turned = other.leadsTo(one) || other.up.isEmpty() && other.down.isEmpty();
         new Link(turned ? other : one, turned ? one : other, Optional.empty(), Optional.empty());
     }
 

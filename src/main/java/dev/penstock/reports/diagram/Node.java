@@ -2,7 +2,6 @@ package dev.penstock.reports.diagram;
 
 import dev.penstock.cycles.origin.PartKind;
 import dev.penstock.cycles.sheet.Component;
-import dev.penstock.cycles.sheet.Station;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -21,7 +20,7 @@ final class Node {
 
     final Role role;
     final Optional<Component> component;
-    final Optional<Station> station;
+    final Optional<StationPlate> station;
     final double width;
     final double height;
     final List<Link> up = new ArrayList<>();
@@ -33,7 +32,7 @@ final class Node {
     double x;
     double y;
 
-    private Node(Role role, Optional<Component> component, Optional<Station> station, double width, double height) {
+    private Node(Role role, Optional<Component> component, Optional<StationPlate> station, double width, double height) {
         this.role = role;
         this.component = component;
         this.station = station;
@@ -45,7 +44,7 @@ final class Node {
         return new Node(Role.COMPONENT, Optional.of(component), Optional.empty(), width, height);
     }
 
-    static Node of(Station station, double width, double height) {
+    static Node of(StationPlate station, double width, double height) {
         return new Node(Role.STATION, Optional.empty(), Optional.of(station), width, height);
     }
 

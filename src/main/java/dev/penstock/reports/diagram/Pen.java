@@ -5,6 +5,8 @@ import dev.penstock.quantities.Notation;
 import dev.penstock.reports.chart.ChartFont;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.text.Markup;
+import java.util.Optional;
+import java.util.function.IntFunction;
 
 /** Writes the parts of a flow diagram as SVG. Not thread-safe. */
 final class Pen {
@@ -12,13 +14,21 @@ final class Pen {
     private static final double ROUND = 6;
 
     private final StringBuilder svg = new StringBuilder();
+    private final Optional<IntFunction<String>> links;
+
+    /** @param links gives the address of a numbered station; a drawing with links is no single picture to a reader */
+    Pen(Optional<IntFunction<String>> links) {
+        this.links = links;
+    }
 
     void open(String id, String title, double width, double height) {
         svg.append("<svg id=\"").append(id).append("\" xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 ");
         svg.append(n(width)).append(' ').append(n(height)).append("\" width=\"").append(n(width));
         svg.append("\" height=\"")
                 .append(n(height))
-                .append("\" role=\"img\" aria-labelledby=\"")
+                .append("\" role=\"")
+                .append(links.isPresent() ? "group" : "img")
+                .append("\" aria-labelledby=\"")
                 .append(id);
         svg.append("-title\" style='font-family:")
                 .append(ChartFont.FAMILIES)
@@ -35,8 +45,9 @@ final class Pen {
     void route(Link link, double level, Ink ink, boolean shaft, boolean arrow) {
         double x1 = link.fromX;
         double x2 = link.toX;
-        double y1 = link.from.bottom();
-        double y2 = link.to.top() - (arrow ? 4 : 0);
+        boolean upwards = link.upwards();
+        double y1 = link.from.bottom() + (arrow && upwards ? 4 : 0);
+        double y2 = link.to.top() - (arrow && !upwards ? 4 : 0);
         String path;
         if (!link.bends()) {
             path = "M" + n(x1) + " " + n(y1) + "V" + n(y2);
@@ -60,19 +71,46 @@ final class Pen {
                 .append(ink.rgb());
         svg.append(";stroke-width:2.4\"/>");
         if (arrow) {
+            double x = upwards ? x1 : x2;
+            double y = upwards ? y1 + 3 : y2 - 3;
             svg.append("<path d=\"M")
-                    .append(n(x2 - 4))
+                    .append(n(x - 4))
                     .append(' ')
-                    .append(n(y2 - 3))
-                    .append("h8l-4 7z\" style=\"fill:");
+                    .append(n(y))
+                    .append(upwards ? "h8l-4 -7z" : "h8l-4 7z")
+                    .append("\" style=\"fill:");
             svg.append(ink.rgb()).append("\"/>");
         }
     }
 
-    void chip(Node node, int number, String name, String upper, String lower, Ink ink) {
-        svg.append("<g data-station=\"").append(number).append("\"><title>").append(Markup.escape(name));
-        svg.append("</title>");
+    /** Room on the left of a plate's text (px). */
+    static double beside(StationPlate plate) {
+        return plate.numbered() ? 29 : 11;
+    }
+
+    void plate(Node node, StationPlate plate, Ink ink) {
+        Optional<String> link = links.filter(l -> plate.numbered()).map(l -> l.apply(plate.number()));
+        String element = link.isPresent() ? "a" : "g";
+        svg.append('<').append(element);
+        link.ifPresent(to -> svg.append(" href=\"").append(Markup.escape(to)).append("\" aria-label=\"station ")
+                .append(plate.number()).append(", ").append(Markup.escape(plate.name())).append(": ")
+                .append(plate.upper()).append(", ").append(plate.lower()).append('"'));
+        if (plate.numbered()) {
+            svg.append(" data-station=\"").append(plate.number()).append('"');
+        }
+        svg.append('>');
+        svg.append("<title>").append(Markup.escape(plate.name())).append("</title>");
         box(node, 9, Ink.PANEL, ink, 1);
+        if (plate.numbered()) {
+            number(node, plate.number(), ink);
+        }
+        double left = node.left() + beside(plate);
+        text(left, node.y - 3, 10.5, Ink.TEXT, false, plate.upper());
+        text(left, node.y + 10, 10.5, Ink.MUTED, false, plate.lower());
+        svg.append("</").append(element).append('>');
+    }
+
+    private void number(Node node, int number, Ink ink) {
         double cx = node.left() + 15;
         svg.append("<circle cx=\"")
                 .append(n(cx))
@@ -83,9 +121,6 @@ final class Pen {
         svg.append("<text x=\"").append(n(cx)).append("\" y=\"").append(n(node.y + 3.8));
         svg.append("\" text-anchor=\"middle\" style=\"font-size:10.5px;font-weight:bold;fill:");
         svg.append(Ink.PAPER.rgb()).append("\">").append(number).append("</text>");
-        text(node.left() + 29, node.y - 3, 10.5, Ink.TEXT, false, upper);
-        text(node.left() + 29, node.y + 10, 10.5, Ink.MUTED, false, lower);
-        svg.append("</g>");
     }
 
     void component(Node node, Component component, String figure, boolean fitting, Ink ink) {

@@ -176,7 +176,7 @@ final class Placement {
     /** Flow decides where things stand; a shaft follows. */
     private static double pull(Link link) {
         if (link.from.role == Node.Role.PASSAGE && link.to.role == Node.Role.PASSAGE) {
-            return link.kind == Link.Kind.FLOW ? 8 : 6;
+            return link.kind == Link.Kind.SHAFT ? 6 : 8;
         }
         return link.kind == Link.Kind.FLOW ? 1 : 0.15;
     }

@@ -38,6 +38,9 @@ final class Symbols {
                 "<path d=\"M-8 -13h16v12q0 4 -4.500 6q7 3 8.500 8h-24q1.500 -5 8.500 -8q-4.500 -2 -4.500 -6z\"/>";
             case NOZZLE -> "<path d=\"M-4 -12h8q1 14 9 24h-26q8 -10 9 -24z\"/>";
             case EXHAUST -> "<path d=\"M0 -12v20M-7 2l7 8l7 -8\"/>";
+            case BOTTLE -> "<circle r=\"11\"/><path d=\"M0 -11v-3M-4 -14h8\"/>";
+            case REGULATOR -> "<path d=\"M-8 -3h16l-16 13h16zM0 3v-9M-6 -6a6 6 0 0 1 12 0z\"/>";
+            case HEATER -> "<path d=\"M-11 -11h22v22h-22z\"/><path d=\"M-11 0h3l3 -6l5 12l5 -12l3 6h3\"/>";
         };
     }
 

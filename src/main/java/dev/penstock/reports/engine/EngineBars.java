@@ -9,9 +9,6 @@ import dev.penstock.quantities.Notation;
 import dev.penstock.quantities.Scale;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.SpanChart;
-import dev.penstock.turbomachinery.pump.PumpSizing;
-import dev.penstock.turbomachinery.shaft.ShaftBalance;
-import dev.penstock.turbomachinery.turbine.TurbineSizing;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -53,40 +50,26 @@ final class EngineBars {
         return bars;
     }
 
-    /** @return what turbines give and pumps take, by shaft */
+    /** @return what turbines give and pumps take, by shaft: each bar begins where the one before ends */
     static List<SpanChart.Bar> powers(EngineBalance balance) {
         List<SpanChart.Bar> bars = new ArrayList<>();
-        for (ShaftBalance shaft : balance.shafts()) {
-            double at = 0;
-            for (TurbineSizing t : shaft.turbines()) {
-                bars.add(power(t.name(), at, at + t.power(), Ink.GAIN));
-                at += t.power();
-            }
-            if (at == 0 && shaft.powerDelivered() > 0) {
-                String giver = balance.turbines().isEmpty() ? "motor" : "liquid or gear of the main pump";
-                bars.add(power(shaft.name() + ": " + giver, 0, shaft.powerDelivered(), Ink.GAIN));
-            }
-            at = 0;
-            for (PumpSizing p : shaft.pumps()) {
-                boolean fuel = p.duty()
-                        .propellant()
-                        .id()
-                        .equals(balance.concept().fuel().id());
-                bars.add(power(p.name(), at, at + p.power(), fuel ? Ink.FUEL : Ink.OXIDIZER));
-                at += p.power();
-            }
-            if (shaft.powerTakenOff() > 0) {
-                bars.add(power("boost pump by gear", at, at + shaft.powerTakenOff(), Ink.FUEL));
-                at += shaft.powerTakenOff();
-            }
-            bars.add(power(shaft.name() + ": mechanical loss", at, at + shaft.mechanicalLoss(), Ink.STEEL));
+        for (ShaftPowers powers : ShaftPowers.of(balance)) {
+            bars.add(new SpanChart.Bar(powers.shaft().name().toUpperCase(Locale.ROOT), 0, 0, Ink.MUTED, ""));
+            stack(bars, powers.gives());
+            stack(bars, powers.takes());
         }
         return bars;
     }
 
-    private static SpanChart.Bar power(String what, double from, double to, Ink ink) {
-        Scale power = Scale.of("MW");
-        return new SpanChart.Bar(what, power.of(from), power.of(to), ink, Notation.POWER.write(to - from));
+    private static void stack(List<SpanChart.Bar> bars, List<ShaftPowers.Share> shares) {
+        Scale scale = Scale.of("MW");
+        double at = 0;
+        for (ShaftPowers.Share share : shares) {
+            double end = at + share.power();
+            String text = Notation.POWER.write(share.power());
+            bars.add(new SpanChart.Bar(share.label(), scale.of(at), scale.of(end), share.ink(), text));
+            at = end;
+        }
     }
 
     /** @return from the ideal to the engine's specific impulse, loss by loss */

@@ -4,9 +4,6 @@ import dev.penstock.chamber.atmosphere.StandardAtmosphere1976;
 import dev.penstock.cooling.jacket.JacketLimit;
 import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cooling.jacket.JacketStation;
-import dev.penstock.cycles.origin.Machines;
-import dev.penstock.cycles.origin.PartKey;
-import dev.penstock.cycles.sheet.Component;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.LimitCheck;
@@ -17,6 +14,7 @@ import dev.penstock.reports.chart.Drawing;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.LineChart;
 import dev.penstock.reports.chart.SpanChart;
+import dev.penstock.reports.diagram.DrawnEngine;
 import dev.penstock.reports.diagram.FlowDiagram;
 import dev.penstock.reports.text.Markup;
 import java.util.ArrayList;
@@ -24,6 +22,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
+import java.util.function.IntFunction;
 import java.util.function.ToDoubleFunction;
 
 /** The drawings of one balanced engine. */
@@ -84,39 +83,27 @@ public final class EngineCharts {
 
     /** @return flow diagram of the cycle */
     public Drawing flow() {
+        return flow(Optional.empty());
+    }
+
+    /**
+     * @param links gives the address of a numbered station
+     * @return the same, whose plates lead there
+     */
+    public Drawing flow(IntFunction<String> links) {
+        return flow(Optional.of(links));
+    }
+
+    private Drawing flow(Optional<IntFunction<String>> links) {
         String title = "Flow diagram of " + balance.concept().name();
-        String svg = FlowDiagram.svg(prefix + "-flow", title, components(), balance.stations(), shafts());
+        String svg = FlowDiagram.svg(prefix + "-flow", title, DrawnEngine.of(balance), links);
         return new Drawing(
                 svg,
                 "Flow runs from the tanks above to the chamber below. Numbered plates are the stations of the table:"
-                        + " absolute pressure, temperature, flow. Blue is oxidizer, amber fuel, plum burnt gas; a"
-                        + " dotted line is a shaft.",
+                        + " absolute pressure, temperature, flow. Blue is oxidizer, amber fuel, plum burnt gas, teal"
+                        + " pressurant; a dotted line is a shaft or a gear. Liquid that turns a boost pump passes its main"
+                        + " pump twice; its plates have no number.",
                 true);
-    }
-
-    /** @return components, each pump with the power at its shaft */
-    public List<Component> components() {
-        return balance.components().stream().map(this::withShaftPower).toList();
-    }
-
-    /** @return shafts by the ids of the parts that they join */
-    public List<FlowDiagram.Shaft> shafts() {
-        Machines machines = balance.machines();
-        return machines.shafts().stream()
-                .map(s -> new FlowDiagram.Shaft(s.name(), ids(machines.driven(s)), ids(machines.driving(s))))
-                .toList();
-    }
-
-    /** A pump whose liquid drives a boost pump takes more at its shaft than its liquid keeps; readers expect the former. */
-    private Component withShaftPower(Component c) {
-        return balance.machines()
-                .pump(c.key())
-                .map(p -> new Component(c.key(), c.inlets(), c.outlets(), c.heatIn(), p.power()))
-                .orElse(c);
-    }
-
-    private static List<String> ids(List<PartKey> parts) {
-        return parts.stream().map(PartKey::id).toList();
     }
 
     /** @return pressure along every line */
@@ -142,8 +129,9 @@ public final class EngineCharts {
         return new Drawing(
                 svg,
                 caption(
-                        "On each shaft what drives it gives what pumps, a geared boost pump and mechanical loss take. A main"
-                                + " pump whose liquid drives a boost pump takes that power too.",
+                        "On each shaft the teal bars, what drives it, are together as long as those below them: pumps, gear and"
+                                + " mechanical loss. Power that a main pump's liquid carries to a boost pump stands apart, and again"
+                                + " on the shaft of that pump.",
                         marks(bars)),
                 false);
     }

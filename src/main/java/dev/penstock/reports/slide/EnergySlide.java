@@ -5,9 +5,9 @@ import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.quantities.Constants;
 import dev.penstock.quantities.Notation;
 import dev.penstock.reports.chart.Ink;
+import dev.penstock.reports.engine.ShaftPowers;
 import dev.penstock.turbomachinery.pump.PumpSizing;
 import dev.penstock.turbomachinery.shaft.ShaftBalance;
-import dev.penstock.turbomachinery.turbine.TurbineSizing;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
@@ -82,36 +82,30 @@ final class EnergySlide {
 
     private static Bar shafts(EngineBalance balance) {
         List<Part> parts = new ArrayList<>();
-        double given =
-                balance.turbines().stream().mapToDouble(TurbineSizing::power).sum();
-        double taken = 0;
-        for (ShaftBalance shaft : driven(balance)) {
+        double given = 0;
+        boolean turbines = false;
+        for (ShaftPowers powers : ShaftPowers.of(balance)) {
+            if (!powers.main()) {
+                continue;
+            }
+            ShaftBalance shaft = powers.shaft();
             shaft.pumps().forEach(pump -> addPump(parts, pump, balance));
             if (shaft.powerTakenOff() > 0) {
                 parts.add(new Part("boost pump by gear", shaft.powerTakenOff(), Ink.STEEL, true));
             }
             parts.add(new Part(shaft.name() + ", bearings and seals", shaft.mechanicalLoss(), Ink.STEEL, false));
-            taken += shaft.powerAbsorbed() + shaft.mechanicalLoss();
+            given += ShaftPowers.sum(powers.gives());
+            turbines |= !shaft.turbines().isEmpty();
         }
-        String source = given > 0 ? "turbines give " + power(given) : "motors give " + power(taken);
+        String source = (turbines ? "turbines give " : "motors give ") + power(given);
         return together("Shaft power: " + source, parts);
     }
 
     private static void addPump(List<Part> parts, PumpSizing pump, EngineBalance balance) {
-        boolean fuel =
-                pump.duty().propellant().id().equals(balance.concept().fuel().id());
-        Ink ink = fuel ? Ink.FUEL : Ink.OXIDIZER;
+        Ink ink = ShaftPowers.ink(balance, pump);
         double useful = pump.power() * pump.efficiency();
         parts.add(new Part(pump.name() + ", into the liquid", useful, ink, true));
         parts.add(new Part(pump.name() + ", loss", pump.power() - useful, ink, false));
-    }
-
-    /** Shafts that gas or motors turn; what turns on the liquid of another pump has its power from there. */
-    private static List<ShaftBalance> driven(EngineBalance balance) {
-        List<ShaftBalance> turned = balance.shafts().stream()
-                .filter(shaft -> !shaft.turbines().isEmpty())
-                .toList();
-        return turned.isEmpty() ? balance.shafts() : turned;
     }
 
     private static Bar together(String title, List<Part> parts) {

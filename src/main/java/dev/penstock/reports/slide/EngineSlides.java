@@ -2,12 +2,11 @@ package dev.penstock.reports.slide;
 
 import dev.penstock.cycles.origin.PartKind;
 import dev.penstock.cycles.origin.PumpKey;
-import dev.penstock.cycles.sheet.Component;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.sheet.Station;
 import dev.penstock.quantities.Notation;
+import dev.penstock.reports.diagram.DrawnEngine;
 import dev.penstock.reports.diagram.FlowOutline;
-import dev.penstock.reports.engine.EngineCharts;
 import dev.penstock.turbomachinery.pump.PumpSizing;
 import dev.penstock.vehicle.stage.VehicleSizing;
 import java.util.ArrayList;
@@ -27,13 +26,8 @@ public final class EngineSlides {
      * @return flow diagram in steps, pressures, powers, and the chamber cut open
      */
     public static List<Slide> of(EngineBalance balance) {
-        EngineCharts charts = new EngineCharts(balance, "slide");
         FlowSlides flow = new FlowSlides(FlowOutline.of(
-                charts.components(),
-                balance.stations(),
-                charts.shafts(),
-                c -> FlowSlides.width(c.label(), longest(c)),
-                FlowSlides.boxHeight()));
+                DrawnEngine.of(balance), FlowSlides::width, FlowSlides.boxHeight()));
         List<Slide> slides = new ArrayList<>();
         for (FlowSlides.Step step : FlowSlides.Step.values()) {
             if (flow.has(step)) {
@@ -64,16 +58,6 @@ public final class EngineSlides {
      */
     public static List<Slide> of(List<EngineBalance> engines) {
         return List.of(ComparisonSlide.of(engines));
-    }
-
-    /** As wide as the figures of these parts become. */
-    private static String longest(Component c) {
-        return switch (c.kind()) {
-            case GAS_GENERATOR, PREBURNER, CHAMBER -> "000.0 bar, 0000 K";
-            case JACKET -> "00.00 MW heat";
-            case PUMP, TURBINE, MOTOR -> "00.00 MW";
-            default -> "";
-        };
     }
 
     private static String title(FlowSlides.Step step) {

@@ -26,7 +26,7 @@ final class FlowSlides {
 
         static Step of(PartKind kind) {
             return switch (kind) {
-                case TANK -> TANKS;
+                case TANK, BOTTLE, REGULATOR, HEATER -> TANKS;
                 case PUMP -> PUMPS;
                 case JACKET -> JACKET;
                 case CHAMBER -> CHAMBER;
@@ -138,17 +138,18 @@ final class FlowSlides {
         }
     }
 
-    /** A head where a way enters a box from above. */
+    /** A head where a way enters a box, from above or, drawn upwards, from below. */
     private void arrow(FlowOutline.Way way, Pencil pencil, double scale, double left, double top) {
-        Point2D end = way.bends().get(way.bends().size() - 1);
+        Point2D end = way.bends().get(way.upwards() ? 0 : way.bends().size() - 1);
         boolean enters = outline.boxes().stream()
-                .filter(b -> b.component().id().equals(way.to()))
-                .anyMatch(b -> Math.abs(end.getY() - b.place().getY()) < 1);
+                .filter(b -> b.component().id().equals(way.upwards() ? way.from() : way.to()))
+                .map(FlowOutline.Box::place)
+                .anyMatch(p -> Math.abs(end.getY() - (way.upwards() ? p.getMaxY() : p.getY())) < 1);
         if (!way.shaft() && enters) {
-            pencil.arrowDown(
+            pencil.arrow(
                     left + scale * end.getX(),
                     top + scale * end.getY(),
-                    5.5 * scale,
+                    (way.upwards() ? -5.5 : 5.5) * scale,
                     pencil.color(Ink.of(way.content())));
         }
     }

@@ -161,7 +161,8 @@ public final class Pencil {
                 from.getX() + share * (to.getX() - from.getX()), from.getY() + share * (to.getY() - from.getY()));
     }
 
-    void arrowDown(double x, double y, double size, Color color) {
+    /** A head whose point is here, pointing down; up for a size below zero. */
+    void arrow(double x, double y, double size, Color color) {
         Path2D head = new Path2D.Double();
         head.moveTo(x - size, y - 1.6 * size);
         head.lineTo(x + size, y - 1.6 * size);

@@ -12,6 +12,7 @@ import dev.penstock.cycles.sheet.Station;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -89,7 +90,7 @@ class FlowDiagramTest {
         }
 
         String svg() {
-            return FlowDiagram.svg("d", "title", components, stations, shafts);
+            return FlowDiagram.svg("d", "title", DrawnEngine.of(components, stations, shafts), Optional.empty());
         }
     }
 
@@ -160,7 +161,7 @@ class FlowDiagramTest {
         List<Component> circle = List.of(
                 new Component(PartKey.of(PartKind.VALVE, "x", "x"), List.of(1), List.of(2), 0, 0),
                 new Component(PartKey.of(PartKind.VALVE, "y", "y"), List.of(2), List.of(1), 0, 0));
-        assertThatThrownBy(() -> FlowDiagram.svg("d", "t", circle, stations, List.of()))
+        assertThatThrownBy(() -> FlowDiagram.svg("d", "t", DrawnEngine.of(circle, stations, List.of()), Optional.empty()))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("circle");
     }
