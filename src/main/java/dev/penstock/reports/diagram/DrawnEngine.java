@@ -2,14 +2,17 @@ package dev.penstock.reports.diagram;
 
 import dev.penstock.cycles.origin.Machines;
 import dev.penstock.cycles.origin.PartKey;
+import dev.penstock.cycles.origin.ShaftKey;
 import dev.penstock.cycles.sheet.Component;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.sheet.Station;
+import dev.penstock.turbomachinery.shaft.ShaftBalance;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * An engine as its diagrams show it: the parts and stations of the balance, and beside them what the balance keeps in other
@@ -65,8 +68,18 @@ public final class DrawnEngine {
     private static List<FlowDiagram.Shaft> shafts(EngineBalance balance) {
         Machines machines = balance.machines();
         return machines.shafts().stream()
-                .map(s -> new FlowDiagram.Shaft(s.name(), ids(machines.driven(s)), ids(machines.driving(s))))
+                .map(s -> new FlowDiagram.Shaft(s.name(), ids(machines.driven(s)), ids(driving(machines, s))))
                 .toList();
+    }
+
+    /** Turbines; where there are none and the engine has motors, its motor. */
+    private static List<PartKey> driving(Machines machines, ShaftBalance shaft) {
+        return shaft.turbines().isEmpty()
+                ? Stream.of(ShaftKey.values())
+                        .filter(key -> key.title().equals(shaft.name()))
+                        .map(PartKey::motor)
+                        .toList()
+                : machines.driving(shaft);
     }
 
     private static List<String> ids(List<PartKey> parts) {

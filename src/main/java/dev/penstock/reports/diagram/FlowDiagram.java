@@ -95,8 +95,8 @@ public final class FlowDiagram {
                     .forEach(n -> Link.flow(node, plates.get(n), states.at(n)));
             node.side = states.side(component);
         }
-        parts.values().removeIf(node -> node.up.isEmpty() && node.down.isEmpty());
         engine.shafts.forEach(this::connect);
+        parts.values().removeIf(node -> node.up.isEmpty() && node.down.isEmpty());
     }
 
     private void connect(Shaft shaft) {

@@ -15,10 +15,11 @@ import java.util.List;
  * that power too, which stands apart here, since it appears again on the shaft of the boost pump.
  *
  * @param shaft the shaft
+ * @param main whether gas or a motor drives it, so that its power is no part of another shaft's
  * @param gives what drives it
  * @param takes pumps, gear and mechanical loss
  */
-public record ShaftPowers(ShaftBalance shaft, List<Share> gives, List<Share> takes) {
+public record ShaftPowers(ShaftBalance shaft, boolean main, List<Share> gives, List<Share> takes) {
 
     /**
      * A part of the power of a shaft.
@@ -40,13 +41,9 @@ public record ShaftPowers(ShaftBalance shaft, List<Share> gives, List<Share> tak
      */
     public static List<ShaftPowers> of(EngineBalance balance) {
         return balance.shafts().stream()
-                .map(shaft -> new ShaftPowers(shaft, gives(balance, shaft), takes(balance, shaft)))
+                .map(shaft -> new ShaftPowers(
+                        shaft, !boost(balance, shaft), gives(balance, shaft), takes(balance, shaft)))
                 .toList();
-    }
-
-    /** @return whether gas or a motor drives it, so that its power is no part of another shaft's */
-    public boolean main() {
-        return !boost(shaft);
     }
 
     /**
@@ -63,14 +60,14 @@ public record ShaftPowers(ShaftBalance shaft, List<Share> gives, List<Share> tak
                     .map(t -> new Share(t.name(), t.power(), Ink.GAIN))
                     .toList();
         }
-        String giver = shaft.otherDriver().isPresent() ? "hydraulic turbine" : boost(shaft) ? "gear" : "motor";
+        String giver = shaft.otherDriver().isPresent() ? "hydraulic turbine" : boost(balance, shaft) ? "gear" : "motor";
         return List.of(new Share(giver, shaft.powerDelivered(), Ink.GAIN));
     }
 
     private static List<Share> takes(EngineBalance balance, ShaftBalance shaft) {
         List<Share> takes = new ArrayList<>();
         for (PumpSizing pump : shaft.pumps()) {
-            double drawn = boost(shaft) ? 0 : drawn(balance, pump);
+            double drawn = boost(balance, shaft) ? 0 : drawn(balance, pump);
             takes.add(new Share(pump.name(), pump.power() - drawn, ink(balance, pump)));
             if (drawn > 0) {
                 takes.add(new Share(pump.name() + ", for the boost pump", drawn, ink(balance, pump)));
@@ -101,8 +98,10 @@ public record ShaftPowers(ShaftBalance shaft, List<Share> gives, List<Share> tak
         return fuel ? Side.FUEL : Side.OXIDIZER;
     }
 
-    private static boolean boost(ShaftBalance shaft) {
-        return shaft.driven().stream().allMatch(PumpKey::isBoost);
+    private static boolean boost(EngineBalance balance, ShaftBalance shaft) {
+        return balance.machines().pumps().entrySet().stream()
+                .filter(entry -> shaft.pumps().contains(entry.getValue()))
+                .allMatch(entry -> entry.getKey().role() == PumpKey.Role.BOOST);
     }
 
     /**

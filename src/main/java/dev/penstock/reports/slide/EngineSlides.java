@@ -2,6 +2,7 @@ package dev.penstock.reports.slide;
 
 import dev.penstock.cycles.origin.PartKind;
 import dev.penstock.cycles.origin.PumpKey;
+import dev.penstock.cycles.concept.PressurizationDesign;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.sheet.Station;
 import dev.penstock.quantities.Notation;
@@ -81,7 +82,8 @@ public final class EngineSlides {
                                 .map(s -> s.medium() + " at " + Notation.TEMPERATURE.writeWithUnit(s.temperature())
                                         + " and " + Notation.PRESSURE.writeWithUnit(s.pressure()))
                                 .collect(Collectors.joining(" and "))
-                        + ": together " + Notation.MASS_FLOW.write(b.engine().massFlow()) + " kg leave every second.";
+                        + ": together " + Notation.MASS_FLOW.write(b.engine().massFlow()) + " kg leave every second."
+                        + b.concept().pressurization().map(EngineSlides::pressurant).orElse("");
             }
             case PUMPS ->
                 "Pumps raise the pressure to "
@@ -119,6 +121,13 @@ public final class EngineSlides {
         return mainPumps(b).mapToDouble(PumpSizing::power).sum();
     }
 
+    private static String pressurant(PressurizationDesign design) {
+        return design.feed() == PressurizationDesign.Feed.BLOWDOWN
+                ? " Gas closed into the tanks expands and pushes them out."
+                : " " + design.gas().name() + " from a bottle at "
+                        + Notation.PRESSURE.writeWithUnit(design.bottlePressure()) + " pushes them out.";
+    }
+
     private static String drive(EngineBalance b) {
         if (b.turbines().isEmpty()) {
             return "Electric motors turn the pumps; batteries give " + EnergySlide.power(mainPower(b)) + ".";
@@ -127,6 +136,9 @@ public final class EngineSlides {
                         .map(t -> Notation.TEMPERATURE.writeWithUnit(t.inlet().temperature()) + " gas gives the "
                                 + t.name() + " " + EnergySlide.power(t.power()))
                         .collect(Collectors.joining("; "))
-                + ".";
+                + "."
+                + (b.shafts().stream().anyMatch(s -> s.otherDriver().isPresent())
+                        ? " Liquid from behind the main pumps turns the boost pumps."
+                        : "");
     }
 }

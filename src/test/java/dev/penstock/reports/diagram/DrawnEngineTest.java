@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.penstock.cycles.Concepts;
+import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.origin.PartKind;
 import dev.penstock.cycles.origin.PumpKey;
 import dev.penstock.cycles.sheet.Component;
@@ -60,10 +61,10 @@ class DrawnEngineTest {
                 }));
         String svg = FlowDiagram.svg("d", "t", engine, Optional.empty());
         assertThat(svg).contains("oxidizer hydraulic turbine", "kg/s back");
-        balance.pumps().stream()
-                .filter(p -> !PumpKey.isBoost(p.name()))
-                .forEach(p -> assertThat(svg)
-                        .contains("passes " + StationPlate.flow(p.duty().massFlow())));
+        for (Side side : Side.values()) {
+            PumpSizing main = balance.machines().pump(PumpKey.main(side)).orElseThrow();
+            assertThat(svg).contains("passes " + StationPlate.flow(main.duty().massFlow()));
+        }
     }
 
     /** Each numbered plate is a link that a keyboard reaches, and says its station to who does not see it. */
@@ -75,6 +76,12 @@ class DrawnEngineTest {
                 .forEach(s -> assertThat(svg)
                         .contains("<a href=\"#at" + s.number() + "\" aria-label=\"station " + s.number() + ", " + s.name()));
         assertThat(svg).contains("role=\"group\"");
+    }
+
+    @Test
+    void motorsAreDrawnOnTheirShafts() {
+        String svg = FlowDiagram.svg("d", "t", DrawnEngine.of(Concepts.balance("dotterel.toml")), Optional.empty());
+        assertThat(svg).contains("data-component=\"motor.fuel\"", "data-component=\"motor.oxidizer\"");
     }
 
     @Test
