@@ -2,6 +2,7 @@ package dev.penstock.provenance;
 
 import dev.penstock.provenance.FigureTable.Presence;
 import dev.penstock.quantities.Notation;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
@@ -187,6 +188,20 @@ public final class Figure<T> implements FigureTable.Member<T> {
     /** @return title, or what stands for it in few letters, with the unit: for the head of a column */
     public String heading() {
         return unit().isEmpty() ? brief : brief + " (" + unit() + ")";
+    }
+
+    /**
+     * @param things things of this kind that stand in one column
+     * @return the same figure, written in one unit for all of them
+     */
+    public Figure<T> column(List<T> things) {
+        double largest = things.stream()
+                .flatMapToDouble(thing -> number(thing).stream())
+                .map(Math::abs)
+                .max()
+                .orElse(0);
+        return new Figure<>(
+                key, title, brief, value, shared.map(n -> n.column(largest)), notation, origin, better, presence);
     }
 
     /**

@@ -153,6 +153,14 @@ public record Notation(String siUnit, String metric, DoubleFunction<String> writ
         return whole.isEmpty() ? new Scale("", 1) : Scale.of(whole);
     }
 
+    /**
+     * @param largest largest of several values in SI that stand in one column
+     * @return the same, in one unit for all of them where each number would choose its own
+     */
+    public Notation column(double largest) {
+        return equals(POWER) ? Math.abs(largest) < 1e6 ? KILOWATT : MEGAWATT : this;
+    }
+
     /** @return the same, where the written number names its unit itself */
     public Notation namingUnit() {
         return new Notation(siUnit, "", this::writeWithUnit);

@@ -41,7 +41,9 @@ public final class FigureRows {
      */
     public static <T> PageTable list(
             String caption, FigureTable<T> table, List<Placed<T>> things, Function<T, String> mark, String keys) {
-        List<Figure<T>> figures = figures(table, keys);
+        List<T> all = things.stream().map(Placed::thing).toList();
+        List<Figure<T>> figures =
+                figures(table, keys).stream().map(f -> f.column(all)).toList();
         return new PageTable(
                 caption,
                 figures.stream()

@@ -55,6 +55,12 @@ public final class ComparisonView {
             .map(path -> Measure.named(path).orElseThrow())
             .toList();
 
+    /** Figures that stand side by side on a sheet. */
+    private static final int ABREAST = 7;
+
+    /** Those of the first table, beside cycle and propellants. */
+    private static final int FIRST = 5;
+
     private final List<Outcome> outcomes;
 
     /** @param outcomes the concepts, in the order to show them */
@@ -94,7 +100,9 @@ public final class ComparisonView {
 
     /** @return table for a terminal */
     public String text() {
-        List<Figure<EngineBalance>> figures = Measure.figures(COLUMNS);
+        List<Figure<EngineBalance>> figures = Measure.figures(COLUMNS).stream()
+                .map(figure -> figure.column(engines()))
+                .toList();
         List<String> head = new ArrayList<>(List.of("concept", "<cycle"));
         figures.forEach(figure -> head.add(figure.heading()));
         head.add("<tightest limit");
@@ -133,9 +141,9 @@ public final class ComparisonView {
         model.put("kind", outcomes.size() + " concepts");
         model.put("subtitle", "");
         model.put("estimate", "engines compared");
-        model.put("names", outcomes.stream().map(Outcome::name).toList());
         model.put("pages", pages);
-        model.put("lines", lines(pages));
+        model.put("tables", tables(pages));
+        model.put("common", common());
         List<Map<String, String>> failures = new ArrayList<>();
         for (Outcome o : outcomes) {
             o.failure().ifPresent(f -> failures.add(Map.of("name", o.name(), "why", f.getMessage())));
@@ -164,39 +172,87 @@ public final class ComparisonView {
         return pages.containsKey(outcome.name()) ? pages.get(outcome.name()) + "#t:" + path : "";
     }
 
-    private List<Map<String, Object>> lines(Map<String, String> pages) {
-        List<Map<String, Object>> lines = new ArrayList<>();
-        lines.add(textLine("cycle", b -> b.concept().cycle().title()));
-        lines.add(textLine(
-                "propellants",
-                b -> b.concept().oxidizer().fluid().name() + " / "
-                        + b.concept().fuel().fluid().name()));
-        List<EngineBalance> engines =
-                outcomes.stream().flatMap(o -> o.balance().stream()).toList();
-        for (Measure measure :
-                Stream.concat(Measure.ALL.stream(), COUNTED.stream()).toList()) {
-            List<Map<String, Object>> cells = new ArrayList<>();
-            for (Outcome outcome : outcomes) {
-                Optional<EngineBalance> balance = outcome.balance();
-                boolean there = balance.filter(b -> measure.of(b).isPresent()).isPresent();
-                cells.add(Map.of(
-                        "text",
-                        balance.map(measure::text).orElse("-"),
-                        "best",
-                        balance.filter(b -> measure.best(b, engines)).isPresent(),
-                        "trail",
-                        there ? trail(pages, outcome, measure.path()) : ""));
-            }
-            lines.add(Map.of("name", measure.name(), "cells", cells, "figures", true));
-        }
-        return lines;
+    private List<EngineBalance> engines() {
+        return outcomes.stream().flatMap(o -> o.balance().stream()).toList();
     }
 
-    private Map<String, Object> textLine(String name, Function<EngineBalance, String> text) {
-        List<Map<String, Object>> cells = outcomes.stream()
-                .map(o -> Map.<String, Object>of("text", o.balance().map(text).orElse("-"), "best", false, "trail", ""))
-                .toList();
-        return Map.of("name", name, "cells", cells, "figures", false);
+    /** Rows are concepts; columns are the figures in which they differ, as many to a table as a sheet bears. */
+    private List<Map<String, Object>> tables(Map<String, String> pages) {
+        List<Measure> left = new ArrayList<>(measures().filter(m -> !alike(m)).toList());
+        List<Map<String, Object>> tables = new ArrayList<>();
+        do {
+            boolean first = tables.isEmpty();
+            List<Measure> columns = left.subList(0, Math.min(left.size(), first ? FIRST : ABREAST));
+            tables.add(table(pages, List.copyOf(columns), first));
+            columns.clear();
+        } while (!left.isEmpty());
+        return tables;
+    }
+
+    /** What all concepts have in common, which needs no column. */
+    private List<String> common() {
+        return engines().size() < 2
+                ? List.of()
+                : measures()
+                        .filter(this::alike)
+                        .map(m -> m.name() + " " + m.text(engines().get(0)))
+                        .toList();
+    }
+
+    /** Figures that at least one of the concepts has. */
+    private Stream<Measure> measures() {
+        return Stream.concat(Measure.ALL.stream(), COUNTED.stream())
+                .filter(m -> engines().stream().anyMatch(b -> m.of(b).isPresent()));
+    }
+
+    private boolean alike(Measure measure) {
+        return engines().size() > 1
+                && engines().stream().map(measure::text).distinct().count() == 1;
+    }
+
+    private Map<String, Object> table(Map<String, String> pages, List<Measure> measures, boolean first) {
+        List<Figure<EngineBalance>> figures =
+                measures.stream().map(m -> m.figure().column(engines())).toList();
+        List<Map<String, Object>> rows = new ArrayList<>();
+        for (Outcome outcome : outcomes) {
+            List<Map<String, Object>> cells = new ArrayList<>();
+            if (first) {
+                cells.add(words(outcome, b -> b.concept().cycle().title()));
+                cells.add(words(
+                        outcome,
+                        b -> b.concept().oxidizer().fluid().name() + " / "
+                                + b.concept().fuel().fluid().name()));
+            }
+            for (int i = 0; i < measures.size(); i++) {
+                cells.add(cell(pages, outcome, measures.get(i), figures.get(i)));
+            }
+            rows.add(Map.of("name", outcome.name(), "cells", cells));
+        }
+        return Map.of(
+                "words", first ? List.of("cycle", "propellants") : List.of(),
+                "heads", figures.stream().map(Figure::heading).toList(),
+                "rows", rows);
+    }
+
+    private Map<String, Object> cell(
+            Map<String, String> pages, Outcome outcome, Measure measure, Figure<EngineBalance> figure) {
+        Optional<EngineBalance> balance = outcome.balance();
+        boolean there = balance.filter(b -> measure.of(b).isPresent()).isPresent();
+        return Map.of(
+                "text",
+                balance.map(b -> figure.text(b) + (measure.separated(b) ? ", flow separated" : ""))
+                        .orElse("-"),
+                "best",
+                balance.filter(b -> measure.best(b, engines())).isPresent(),
+                "trail",
+                there ? trail(pages, outcome, measure.path()) : "",
+                "figures",
+                true);
+    }
+
+    private static Map<String, Object> words(Outcome outcome, Function<EngineBalance, String> text) {
+        return Map.of(
+                "text", outcome.balance().map(text).orElse("-"), "best", false, "trail", "", "figures", false);
     }
 
     private List<Drawing> charts() {
