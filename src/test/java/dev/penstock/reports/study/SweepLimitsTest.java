@@ -68,7 +68,7 @@ class SweepLimitsTest {
     @Test
     void theMapDrawsTheLimitAcross() {
         Drawing figure = new SweepCharts(map).figures().get(0);
-        assertThat(figure.caption()).contains("Dashed, where a limit begins to be missed: A main turbine");
+        assertThat(figure.svg()).contains(">A: main turbine: inlet temperature begins to be missed<");
         assertThat(figure.svg()).contains("A </text>");
     }
 }
