@@ -13,7 +13,6 @@ import dev.penstock.turbomachinery.start.BottleStart;
 import dev.penstock.turbomachinery.start.SpinUpDemand;
 import dev.penstock.turbomachinery.start.StartGas;
 import dev.penstock.turbomachinery.turbine.TurbineMap;
-import dev.penstock.turbomachinery.turbine.TurbineSizing;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -141,17 +140,15 @@ public final class BalancedEngine implements EnginePerformance {
         double gas = 0;
         double shells = 0;
         for (ShaftBalance shaft : balance.shafts()) {
-            for (TurbineSizing turbine : balance.turbines()) {
-                if (shaft.turbines().contains(turbine.name())) {
-                    StartGas start = from.sizeFor(
-                            SpinUpDemand.of(shaft, StartNeeds.SPEED, StartNeeds.RISE),
-                            new TurbineMap(turbine),
-                            bottle.count());
-                    gas += start.gasLoaded();
-                    shells += start.bottleMass();
-                    break;
-                }
+            if (shaft.turbines().isEmpty()) {
+                continue;
             }
+            StartGas start = from.sizeFor(
+                    SpinUpDemand.of(shaft, StartNeeds.SPEED, StartNeeds.RISE),
+                    new TurbineMap(shaft.turbines().get(0)),
+                    bottle.count());
+            gas += start.gasLoaded();
+            shells += start.bottleMass();
         }
         return new StartNeeds(gas, shells, igniter);
     }
