@@ -67,8 +67,7 @@ public record Notation(String siUnit, String metric, DoubleFunction<String> writ
     public static final Notation COUNT = new Notation("", "", count -> Long.toString(Math.round(count)));
 
     private static final Notation METRE = significant("m", 4);
-    private static final Notation DEGREES =
-            new Notation("rad", "deg", angle -> significant(Math.toDegrees(angle), 4));
+    private static final Notation DEGREES = new Notation("rad", "deg", angle -> significant(Math.toDegrees(angle), 4));
     private static final Notation KILOWATT = significant("W", "kW", 1e-3, 4);
     private static final Notation MEGAWATT = significant("W", "MW", 1e-6, 4);
     private static final double BAR = 1.0e5;

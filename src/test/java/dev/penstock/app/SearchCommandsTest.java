@@ -84,13 +84,7 @@ class SearchCommandsTest {
                         + "maximise = [\"isp_vacuum_s\"]\npopulation = 8\ngenerations = 1\n");
         Path points = folder.resolve("points");
         Run frontier = Run.of(
-                "study",
-                study.toString(),
-                "--json",
-                "--report",
-                folder.toString(),
-                "--journal",
-                points.toString());
+                "study", study.toString(), "--json", "--report", folder.toString(), "--journal", points.toString());
         assertThat(frontier.code()).isZero();
         assertThat(frontier.json().path("points").size()).isPositive();
         assertThat(frontier.json().path("hypervolume").isNumber()).isTrue();

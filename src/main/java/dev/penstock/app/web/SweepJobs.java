@@ -52,7 +52,8 @@ final class SweepJobs implements AutoCloseable {
             throw new Refusal(
                     422, "a band needs one input and 2 samples or more, " + MOST_POINTS + " balances at most in all");
         }
-        if (axes.size() == 2 && axes.stream().allMatch(a -> a.numeric() && a.values().size() > 1)) {
+        if (axes.size() == 2
+                && axes.stream().allMatch(a -> a.numeric() && a.values().size() > 1)) {
             int most = (int) Math.min(MOST_POINTS, FINER * points);
             return jobs.start(most, job -> refined(job, text, changes, axes, most, asked));
         }

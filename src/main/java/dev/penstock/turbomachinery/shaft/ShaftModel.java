@@ -161,9 +161,8 @@ public final class ShaftModel {
     private static double axialThrust(PumpSizing pump) {
         double eye = Math.min(pump.inducerDiameter(), pump.impellerDiameter());
         double area = Math.PI / 4 * (eye * eye - pump.shaftDiameter() * pump.shaftDiameter());
-        double stageRise =
-                (pump.duty().dischargePressure() - pump.duty().inlet().pressure()) / pump.stages();
-        return Math.max(area, 0) * stageRise * pump.stages();
+        double rise = pump.duty().dischargePressure() - pump.duty().inlet().pressure();
+        return Math.max(area, 0) * rise;
     }
 
     private static boolean needsPurge(List<PumpSizing> pumps, List<TurbineSizing> turbines) {

@@ -47,10 +47,8 @@ class TimeLimitTest {
         EngineSource source = VehicleRuns.source(engines);
         return Stream.of(
                 Arguments.of("sizing", (Runnable) () -> new VehicleSizer().size(plan, source)),
-                Arguments.of(
-                        "flight",
-                        (Runnable) () -> new FlownSizer(new StandardAtmosphere1976())
-                                .size(plan, source, FlightProgress.NONE)));
+                Arguments.of("flight", (Runnable)
+                        () -> new FlownSizer(new StandardAtmosphere1976()).size(plan, source, FlightProgress.NONE)));
     }
 
     /** The work is done over and over, so that nothing but being stopped ends it. */

@@ -9,17 +9,23 @@ class FieldChartTest {
 
     private static final double[] XS = {1, 2, 3};
     private static final double[] YS = {1, 2};
-    private static final SmoothField FIELD =
-            new SmoothField(XS, YS, new double[][] {{1, 2, 3}, {2, 3, Double.NaN}});
-    private static final SmoothField MARGIN =
-            new SmoothField(XS, YS, new double[][] {{0.5, 0, -0.5}, {0.5, 0, -0.5}});
+    private static final SmoothField FIELD = new SmoothField(XS, YS, new double[][] {{1, 2, 3}, {2, 3, Double.NaN}});
+    private static final SmoothField MARGIN = new SmoothField(XS, YS, new double[][] {{0.5, 0, -0.5}, {0.5, 0, -0.5}});
     private static final MapChart.Line BOUND =
             new MapChart.Line("A", true, List.of(new Curve.Point(2, 1), new Curve.Point(2, 2)));
 
     @Test
     void theLegendSaysWhatIsDrawn() {
-        String svg = FieldChart.svg("f", "t", "x (m)", "y (m)", "value (K)", FIELD, List.of(MARGIN), List.of(BOUND), List.of(
-                "A: wall begins to be missed"));
+        String svg = FieldChart.svg(
+                "f",
+                "t",
+                "x (m)",
+                "y (m)",
+                "value (K)",
+                FIELD,
+                List.of(MARGIN),
+                List.of(BOUND),
+                List.of("A: wall begins to be missed"));
         assertThat(svg)
                 .contains(">a limit is missed<", ">no solution<", ">A: wall begins to be missed<", "> A <", "clip-path")
                 .doesNotContain(">one value<", "NaN");

@@ -16,21 +16,25 @@ class GridRefinementTest {
     private static Function<List<String>, OptionalDouble> figure(DoubleBinaryOperator f) {
         return v -> {
             double value = f.applyAsDouble(
-                    Axis.numberOf(v.get(0)).orElseThrow(), Axis.numberOf(v.get(1)).orElseThrow());
+                    Axis.numberOf(v.get(0)).orElseThrow(),
+                    Axis.numberOf(v.get(1)).orElseThrow());
             return Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value);
         };
     }
 
     @Test
     void whatIsStraightNeedsNoMoreValues() {
-        assertThat(GridRefinement.finer(AXES, List.of(figure((a, b) -> 3 * a - b)), 1000)).isEqualTo(AXES);
-        assertThat(GridRefinement.finer(AXES, List.of(figure((a, b) -> 7)), 1000)).isEqualTo(AXES);
+        assertThat(GridRefinement.finer(AXES, List.of(figure((a, b) -> 3 * a - b)), 1000))
+                .isEqualTo(AXES);
+        assertThat(GridRefinement.finer(AXES, List.of(figure((a, b) -> 7)), 1000))
+                .isEqualTo(AXES);
     }
 
     @Test
     void valuesAreAddedWhereAFigureBends() {
         List<Axis> finer = GridRefinement.finer(AXES, List.of(figure((a, b) -> Math.max(0, a - 3))), 1000);
-        assertThat(finer.get(0).values()).containsExactly("0 MPa", "1 MPa", "2 MPa", "2.5 MPa", "3 MPa", "3.5 MPa", "4 MPa");
+        assertThat(finer.get(0).values())
+                .containsExactly("0 MPa", "1 MPa", "2 MPa", "2.5 MPa", "3 MPa", "3.5 MPa", "4 MPa");
         assertThat(finer.get(1)).isEqualTo(AXES.get(1));
     }
 

@@ -46,7 +46,8 @@ class SearchRunsTest {
     void theBestPointIsBalancedAgainAndItsBitsDoNotDependOnThreads() {
         Question question =
                 question(List.of(), List.of("isp_vacuum_s"), "engine.exit_diameter_m<=0.21", "within_limits");
-        OptimumResult here = new OptimumRuns(Workers.HERE, PointJournal.NONE).run(question, 1, 60, 5, Progress.NONE, () -> false);
+        OptimumResult here =
+                new OptimumRuns(Workers.HERE, PointJournal.NONE).run(question, 1, 60, 5, Progress.NONE, () -> false);
         OptimumResult there = new OptimumRuns().run(question, 1, 60, 5, Progress.NONE, () -> false);
         assertThat(there.best().values()).isEqualTo(here.best().values());
         assertThat(there.best().figures()).isEqualTo(here.best().figures());
@@ -138,8 +139,8 @@ class SearchRunsTest {
     @Test
     void aSearchGoesOnFromItsJournal(@TempDir Path folder) throws IOException {
         Question question = question(List.of(), List.of("isp_vacuum_s"), "within_limits");
-        OptimumResult whole = new OptimumRuns(Workers.HERE, PointJournal.NONE)
-                .run(question, 2, 40, 3, Progress.NONE, () -> false);
+        OptimumResult whole =
+                new OptimumRuns(Workers.HERE, PointJournal.NONE).run(question, 2, 40, 3, Progress.NONE, () -> false);
         Path file = folder.resolve("points");
         AtomicInteger done = new AtomicInteger();
         try (PointJournal journal = PointJournal.open(file, question, "this")) {
@@ -151,8 +152,7 @@ class SearchRunsTest {
         Files.writeString(file, cut.substring(0, cut.length() - 9));
         try (PointJournal journal = PointJournal.open(file, question, "this")) {
             int before = journal.size();
-            OptimumResult again =
-                    new OptimumRuns(journal).run(question, 2, 40, 3, Progress.NONE, () -> false);
+            OptimumResult again = new OptimumRuns(journal).run(question, 2, 40, 3, Progress.NONE, () -> false);
             assertThat(again.best().values()).isEqualTo(whole.best().values());
             assertThat(again.best().figures()).isEqualTo(whole.best().figures());
             assertThat(again.evaluations()).isEqualTo(whole.evaluations());

@@ -37,6 +37,18 @@ class EngineMassTest {
         assertThat(WholeEngineRelations.of(2e6, 40)).hasSize(2);
     }
 
+    /** A concept scales the parts that scatter by themselves; what an electric drive weighs follows from its own figures. */
+    @Test
+    void partsThatScatterCanBeScaled() {
+        assertThat(MassPart.scaled())
+                .doesNotContain(MassPart.ELECTRIC, MassPart.WHOLE)
+                .hasSize(MassPart.values().length - 2);
+        assertThat(MassPart.group().keys())
+                .hasSameSizeAs(MassPart.scaled())
+                .contains("turbopump_factor", "frame_factor");
+        assertThat(MassPart.TURBOPUMP.card().id()).isEqualTo("turbomachinery.turbopump-mass");
+    }
+
     @Test
     void independentScattersAddInSquares() {
         EngineMass mass = new EngineMass(
@@ -50,6 +62,9 @@ class EngineMassTest {
         assertThat(mass.total().high()).isCloseTo(30 + 5, within(1e-9));
         assertThat(mass.thrustToWeight().mode())
                 .isCloseTo(3000 / Constants.STANDARD_GRAVITY / 30, withinPercentage(1e-9));
-        assertThat(mass.thrustToWeight().low()).isLessThan(mass.thrustToWeight().high());
+        assertThat(mass.thrustToWeight().low())
+                .isCloseTo(3000 / Constants.STANDARD_GRAVITY / 35, withinPercentage(1e-9));
+        assertThat(mass.thrustToWeight().high())
+                .isCloseTo(3000 / Constants.STANDARD_GRAVITY / 25, withinPercentage(1e-9));
     }
 }

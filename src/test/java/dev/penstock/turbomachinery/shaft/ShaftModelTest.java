@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import dev.penstock.errors.Warning;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.fluids.state.FluidState;
 import dev.penstock.provenance.LimitCheck;
@@ -181,6 +182,53 @@ class ShaftModelTest {
                 .isCloseTo(2 * shaft.axialThrust(), withinPercentage(1e-6));
         assertThat(shaft.axialThrust()).isGreaterThan(5000);
         assertThat(shaft.warnings()).anySatisfy(w -> assertThat(w.message()).contains("axial thrust"));
+    }
+
+    /** Identity: what is left over is a share of what the turbine gives; the purge and the thrust are said. */
+    @Test
+    void whatIsLeftOverIsAShareOfWhatIsDelivered() {
+        MechanicalLosses losses = new MechanicalLosses(0.98, 1, 10e3);
+        TurbineSizing strong = turbine(1.5 * losses.turbinePower(oxidizerPump.power()), false);
+        ShaftBalance shaft = new ShaftModel().balance("s", List.of(oxidizerPump), List.of(strong), losses, 0, "stated");
+        double left = 0.98 * strong.power() - 10e3 - oxidizerPump.power();
+        assertThat(shaft.imbalance()).isCloseTo(left / strong.power(), withinPercentage(1e-6));
+        assertThat(shaft.imbalance()).isBetween(0.3, 0.4);
+        assertThat(shaft.warnings())
+                .extracting(Warning::message)
+                .anyMatch(text -> text.startsWith("oxidizer and fuel share this shaft"))
+                .anyMatch(text -> text.contains(String.format("%.3g kN", shaft.axialThrust() / 1000)));
+        ShaftBalance alone = motorShaft(4e6, fuelPump);
+        assertThat(alone.warnings()).extracting(Warning::message).noneMatch(text -> text.contains("share this shaft"));
+    }
+
+    /** A gear costs its own share; without one nothing is lost in it. */
+    @Test
+    void onlyAGearedShaftLosesInItsGears() {
+        assertThat(MechanicalLosses.usual(false).gearEfficiency()).isEqualTo(1);
+        assertThat(MechanicalLosses.usual(true).gearEfficiency())
+                .isEqualTo(MechanicalLosses.GEAR_EFFICIENCY.standing().value());
+    }
+
+    /** Teeth stand on twice the shaft's diameter; the fastest pinion runs at 100 m/s on the shaft that its torque needs. */
+    @Test
+    void thePinionRunsAsFastAsItsTeethBear() {
+        assertThat(GearTeeth.speed(2000, 0.05)).isEqualTo(100);
+        PumpDesign design = fuelPump.design();
+        double power = 80e6;
+        double speed = GearTeeth.fastest(power, design, 100);
+        double diameter = Math.cbrt(16 * power / speed / (Math.PI * design.shaftStress()));
+        assertThat(GearTeeth.speed(speed, diameter)).isCloseTo(100, withinPercentage(5));
+        assertThat(GearTeeth.fastest(1e-3, design, 100))
+                .isCloseTo(100 / design.minimumShaftDiameter(), withinPercentage(1));
+    }
+
+    /** The band about a mass is that of the torque it belongs to. */
+    @Test
+    void theBandOfATurbopumpFollowsFromItsMass() {
+        assertThat(TurbopumpMass.around(TurbopumpMass.of(300)).high())
+                .isCloseTo(TurbopumpMass.spread(300).high(), withinPercentage(1e-6));
+        assertThat(TurbopumpMass.around(69.5).mode()).isCloseTo(69.5, withinPercentage(1e-9));
+        assertThat(TurbopumpMass.spread(300).low()).isCloseTo(1.3 * Math.pow(300, 0.6), withinPercentage(1e-9));
     }
 
     /** What drives a shaft and what it drives are the machines themselves; a motor is no turbine. */
