@@ -120,7 +120,8 @@ final class StudyCommand extends BaseCommand {
         if (SEARCHES.contains(study.kind())) {
             arguments.addAll(journal.arguments());
         } else if (journal.given()) {
-            throw new InvalidInput("", "--journal", study.kind().key(), "only optimise, frontier and sensitivity take it");
+            throw new InvalidInput(
+                    "", "--journal", study.kind().key(), "only optimise, frontier and sensitivity take it");
         }
         if (json()) {
             arguments.add("--json");

@@ -82,7 +82,10 @@ public final class TradeRuns {
         Concept concept = engines.read(file, changes);
         try {
             return new Engine(
-                    pair, concept, Optional.of(new BalancedEngine(engines.study().balance(concept))), "");
+                    pair,
+                    concept,
+                    Optional.of(new BalancedEngine(engines.study().balance(concept))),
+                    "");
         } catch (PenstockException none) {
             return new Engine(pair, concept, Optional.empty(), none.getMessage());
         }

@@ -30,7 +30,6 @@ public interface EngineSource {
      * @return these, sized with their engine, stated or from its file, or solid
      */
     default BoosterSizing of(BoosterPlan boosters) {
-        return BoosterSizing.of(
-                boosters, () -> boosters.stated().orElseGet(() -> engine(boosters.engineFile())));
+        return BoosterSizing.of(boosters, () -> boosters.stated().orElseGet(() -> engine(boosters.engineFile())));
     }
 }

@@ -77,10 +77,13 @@ public final class FlightFigures {
                     .target()
                     .highest())
             .leftOutIfAbsent()
-            .optional("c3_m2_s2", "characteristic energy", C3, a -> a.mission().target()
-                            instanceof Target.Escape escape
-                    ? Optional.of(escape.c3())
-                    : Optional.empty())
+            .optional(
+                    "c3_m2_s2",
+                    "characteristic energy",
+                    C3,
+                    a -> a.mission().target() instanceof Target.Escape escape
+                            ? Optional.of(escape.c3())
+                            : Optional.empty())
             .leftOutIfAbsent()
             .optional("parking_coast_s", "coast in the parking orbit", WHOLE_TIME, a -> a.mission()
                     .parkingCoast())
@@ -97,10 +100,12 @@ public final class FlightFigures {
                     .map(AscentResult.SecondBurn::cutOff))
             .by(AscentDynamics.CARD, values(BEFORE))
             .leftOutIfAbsent()
-            .optional("perigee_reached_m", "perigee reached", HEIGHT, a -> reached(a).map(Target.Orbit::perigee))
+            .optional("perigee_reached_m", "perigee reached", HEIGHT, a -> reached(a)
+                    .map(Target.Orbit::perigee))
             .by(AscentDynamics.CARD, values(BEFORE))
             .leftOutIfAbsent()
-            .optional("apogee_reached_m", "apogee reached", HEIGHT, a -> reached(a).map(Target.Orbit::apogee))
+            .optional("apogee_reached_m", "apogee reached", HEIGHT, a -> reached(a)
+                    .map(Target.Orbit::apogee))
             .by(AscentDynamics.CARD, values(BEFORE))
             .leftOutIfAbsent()
             .number("insertion_time_s", "time to orbit", fixed("s", "s", 1, 0), AscentResult::insertionTime)

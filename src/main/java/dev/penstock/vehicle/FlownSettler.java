@@ -243,7 +243,8 @@ final class FlownSettler {
         boolean solids = flight.vehicle().segments().stream()
                 .anyMatch(s -> s.thrusters().solids().isPresent());
         if (solids) {
-            // sized as if the engines beside solid motors ran at full thrust; throttled, they burn later what they spare
+            // sized as if the engines beside solid motors ran at full thrust; throttled, they burn later what they
+            // spare
             double moved = sizing.deltaV() - flight.idealDeltaV() - flight.margin();
             terms.add(flown(Kind.LOSS, "throttling beside solid boosters", moved));
         }

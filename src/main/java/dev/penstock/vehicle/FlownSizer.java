@@ -108,8 +108,8 @@ public final class FlownSizer {
         return RootFinder.between(
                         "insertion height by heating",
                         h -> {
-                            double speed = mission.highestSpeed(h)
-                                    - mission.planet().rotationCredit(mission.inclination());
+                            double speed =
+                                    mission.highestSpeed(h) - mission.planet().rotationCredit(mission.inclination());
                             return Math.log(0.5 * air.at(h).density() * Math.pow(speed, 3) / mission.heatingLimit());
                         },
                         lowest,

@@ -155,7 +155,8 @@ public record PayloadPartials(List<Stage> stages) {
                         new ArrayList<>(segment.thrusters().groups());
                 Thrusters.Group first = groups.get(0);
                 groups.set(0, new Thrusters.Group(new ScaledEngine(first.engine(), impulse, thrust), first.count()));
-                segments.add(segment.burning(segment.thrusters().withGroups(groups), segment.burn() + (together ? moved : -moved)));
+                segments.add(segment.burning(
+                        segment.thrusters().withGroups(groups), segment.burn() + (together ? moved : -moved)));
             }
             return own.withSegments(segments);
         }

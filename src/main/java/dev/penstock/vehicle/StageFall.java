@@ -7,7 +7,6 @@ import dev.penstock.errors.Require;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.vehicle.ascent.AscentMission;
 import dev.penstock.vehicle.ascent.AscentPoint;
-import dev.penstock.vehicle.ascent.AscentResult;
 import dev.penstock.vehicle.ascent.Entry;
 import dev.penstock.vehicle.ascent.Planet;
 import dev.penstock.vehicle.ascent.Target;
@@ -87,9 +86,7 @@ public record StageFall(
         if (index == 0 && flown.back().isPresent()) {
             return recovered(flown, stage, flown.back().get(), atmosphere);
         }
-        return index == stages - 1
-                ? fromOrbit(flown, stage, atmosphere)
-                : fromParting(flown, stage, atmosphere);
+        return index == stages - 1 ? fromOrbit(flown, stage, atmosphere) : fromParting(flown, stage, atmosphere);
     }
 
     private static StageFall recovered(FlownSizing flown, StageSizing stage, StageReturn back, Atmosphere atmosphere) {
@@ -123,11 +120,7 @@ public record StageFall(
         double down = Math.sqrt(Math.max(0, speed * speed - along * along));
         double across = along - planet.rotationRate() * Math.cos(mission.inclination()) * top;
         Entry.Result entry = new Entry(planet, atmosphere)
-                .fall(
-                        StageReturn.tailFirst(stage, 0),
-                        INTERFACE,
-                        Math.hypot(across, down),
-                        -Math.atan2(down, across));
+                .fall(StageReturn.tailFirst(stage, 0), INTERFACE, Math.hypot(across, down), -Math.atan2(down, across));
         return made(stage, "out of its orbit, then tail first", entry, deorbit, 0, atmosphere);
     }
 

@@ -129,7 +129,8 @@ public record StageReturn(
      */
     static Entry.Body tailFirst(StageSizing stage, double aboard) {
         double width = stage.contents().diameter();
-        double mass = stage.dryMass().total() - stage.overboard() + stage.propellant().residual() + aboard;
+        double mass =
+                stage.dryMass().total() - stage.overboard() + stage.propellant().residual() + aboard;
         return new Entry.Body(mass, Math.PI / 4 * width * width, TAIL_FIRST, width / 2);
     }
 

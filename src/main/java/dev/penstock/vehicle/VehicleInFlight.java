@@ -40,8 +40,7 @@ public final class VehicleInFlight {
         }
         double area = Math.PI / 4 * width * width;
         Optional<BoosterSizing> boosters = sizing.stages().get(0).boosters();
-        double boosterArea = boosters.map(
-                        b -> b.count() * Math.PI / 4 * Math.pow(b.diameter(), 2))
+        double boosterArea = boosters.map(b -> b.count() * Math.PI / 4 * Math.pow(b.diameter(), 2))
                 .orElse(0.0);
         return new AscentVehicle(
                 sizing.plan().name(), sizing.startMass(), segments, area + boosterArea, ascent.dragTable(), fairing);

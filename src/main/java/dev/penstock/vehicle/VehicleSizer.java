@@ -109,8 +109,7 @@ public final class VehicleSizer {
         return optimum.badness(optimum.shares());
     }
 
-    private VehicleSizing size(
-            VehiclePlan plan, List<EnginePerformance> engines, Optional<BoosterSizing> boosters) {
+    private VehicleSizing size(VehiclePlan plan, List<EnginePerformance> engines, Optional<BoosterSizing> boosters) {
         int stages = plan.stages().size();
         Require.within(plan.name(), "engines given for its stages", engines.size(), stages, stages);
         if (plan.payload().isPresent() && plan.startMass().isPresent()) {

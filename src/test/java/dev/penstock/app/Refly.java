@@ -65,9 +65,13 @@ final class Refly {
         covered = flight.has("fairing");
         burnEnd = begin();
         if (second.isMissingNode()) {
-            return until(flight.has("c3_m2_s2")
-                    ? flight.get("c3_m2_s2").doubleValue() / 2
-                    : -mu / (2 * ground + level + flight.get("apogee_altitude_m").doubleValue()));
+            return until(
+                    flight.has("c3_m2_s2")
+                            ? flight.get("c3_m2_s2").doubleValue() / 2
+                            : -mu
+                                    / (2 * ground
+                                            + level
+                                            + flight.get("apogee_altitude_m").doubleValue()));
         }
         until(-mu / (2 * ground + 2 * level));
         alongMotion = true;

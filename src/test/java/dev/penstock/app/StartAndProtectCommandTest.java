@@ -127,7 +127,8 @@ class StartAndProtectCommandTest {
     void theBaseOfAStageIsLoadedByItsOwnWayDown() {
         JsonNode answer = Run.of("protect", "skerry", "--stage", "2", "--json").json();
         JsonNode stage = answer.get("stage");
-        // out of a low orbit: 7.4 to 7.9 km/s at 120 km through the turning air; a body without lift on a shallow path is braked by
+        // out of a low orbit: 7.4 to 7.9 km/s at 120 km through the turning air; a body without lift on a shallow path
+        // is braked by
         // 8 to 10 g (common practice, no source)
         assertThat(stage.get("deorbit_m_s").doubleValue()).isBetween(30.0, 150.0);
         assertThat(stage.get("peak_deceleration_m_s2").doubleValue() / 9.80665).isBetween(7.0, 11.0);

@@ -27,7 +27,8 @@ class StartsOfAStageTest {
 
     @Test
     void nitrogenWeighsMoreThanHeliumAndNoMoreThanIdealExpansionSays() {
-        // handbook, by ideal expansion from 290 K at a pressure ratio of 10 (independent calculation): 906.4 against 145.4 kJ/kg, and
+        // handbook, by ideal expansion from 290 K at a pressure ratio of 10 (independent calculation): 906.4 against
+        // 145.4 kJ/kg, and
         // 3.63 against 4.07 kJ/mol, so 6.2 times at equal efficiency; the slower jet of
         // nitrogen suits a slow wheel better, which brings that down
         double helium = mass("helium", 3, "start gas");

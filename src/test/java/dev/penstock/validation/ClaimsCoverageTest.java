@@ -23,7 +23,8 @@ class ClaimsCoverageTest {
         Workers workers = (count, work) -> IntStream.range(0, count).parallel().forEach(work);
         ClaimsCoverage.Row row = ClaimsCoverage.judged(engine, "[\"pressure-fed\", \"gas-generator\"]", 16, workers);
         assertThat(row.probability()).as(row.line()).isGreaterThan(0.1);
-        // Before the claims nine tenths of such engines lie within a factor of some forty; impulse and mass must tell more.
+        // Before the claims nine tenths of such engines lie within a factor of some forty; impulse and mass must tell
+        // more.
         assertThat(row.pressure().p95() / row.pressure().p05()).as(row.line()).isLessThan(10);
         assertThat(row.ratio().p05()).isLessThan(row.ratio().p95());
     }

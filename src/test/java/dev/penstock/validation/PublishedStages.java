@@ -67,13 +67,14 @@ final class PublishedStages {
         boolean common = cells.get("bulkhead").equals("common");
         PropellantLoad load = new PropellantLoad(propellant, 0, 0, 0, 0, engine.mixtureRatio());
         StageContents contents = new StageLayout(
-                        OptionalDouble.of(Double.parseDouble(cells.get("diameter_m"))), common, Allowances.USUAL.ullage())
+                        OptionalDouble.of(Double.parseDouble(cells.get("diameter_m"))),
+                        common,
+                        Allowances.USUAL.ullage())
                 .contents(start, load, engine, count);
         boolean balloon = cells.get("tanks").equals("pressure-stabilized");
         MassTable byVolume = estimate(contents, Optional.empty());
-        MassTable byLoad = estimate(
-                contents,
-                Optional.of(balloon ? TankShell.Kind.PRESSURE_STABILIZED : TankShell.Kind.INTEGRAL));
+        MassTable byLoad =
+                estimate(contents, Optional.of(balloon ? TankShell.Kind.PRESSURE_STABILIZED : TankShell.Kind.INTEGRAL));
         return new Row(
                 cells.get("stage"),
                 count + " " + cells.get("engine"),
@@ -122,12 +123,14 @@ final class PublishedStages {
         Propellant propellant = FLUIDS.propellant(id);
         double temperature = propellant.storageTemperature();
         double pressure = Math.max(TANK_PRESSURE, propellant.storagePressure());
-        double density = propellant.fluid().atPressureTemperature(pressure, temperature).density();
+        double density =
+                propellant.fluid().atPressureTemperature(pressure, temperature).density();
         return LoadedPropellant.of(propellant, density, temperature, pressure);
     }
 
     /** Root of the mean square of how far the logarithm of the estimate misses (-). */
     static double spread(List<Row> rows) {
-        return Math.sqrt(rows.stream().mapToDouble(r -> r.miss() * r.miss()).average().orElseThrow());
+        return Math.sqrt(
+                rows.stream().mapToDouble(r -> r.miss() * r.miss()).average().orElseThrow());
     }
 }

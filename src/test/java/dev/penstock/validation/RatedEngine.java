@@ -29,7 +29,8 @@ record RatedEngine(PublishedEngine engine) {
     private static final Map<String, String> TABLES = Map.ofEntries(
             Map.entry(
                     "F-1",
-                    SINGLE + FUEL + "end_area_ratio = 10\nextension = \"film-cooled\"\n[exhaust]\ninto_area_ratio = 10\n"),
+                    SINGLE + FUEL
+                            + "end_area_ratio = 10\nextension = \"film-cooled\"\n[exhaust]\ninto_area_ratio = 10\n"),
             Map.entry("J-2", SERIES + TO_THE_EXIT),
             Map.entry("J-2S", PARALLEL + TO_THE_EXIT),
             Map.entry("RL10A-3-3A", GEARED + "pump_speed_ratio = 2.5\n" + TO_THE_EXIT),
@@ -51,7 +52,10 @@ record RatedEngine(PublishedEngine engine) {
             Map.entry("LE-5", SERIES + FUEL),
             Map.entry("RD-0110", SINGLE + TO_THE_EXIT),
             Map.entry("RD-0124", SINGLE + TO_THE_EXIT + BOOSTED),
-            Map.entry("J-2X", SERIES + FUEL + "end_area_ratio = 35\nextension = \"film-cooled\"\n[exhaust]\ninto_area_ratio = 35\n"),
+            Map.entry(
+                    "J-2X",
+                    SERIES + FUEL
+                            + "end_area_ratio = 35\nextension = \"film-cooled\"\n[exhaust]\ninto_area_ratio = 35\n"),
             Map.entry("YF-77", PARALLEL + TO_THE_EXIT),
             Map.entry("Redstone A-7", SINGLE + TO_THE_EXIT + "[cooling.film]\nfuel_fraction = 0.10\n"));
 

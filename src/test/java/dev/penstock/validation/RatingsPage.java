@@ -81,8 +81,7 @@ final class RatingsPage {
 
     /** The engine balanced at its rating; what refuses it is thrown. */
     Row row(RatedEngine question) {
-        return new Row(
-                question, study.balance(reader.parse(question.engine().name(), question.concept(), Map.of())));
+        return new Row(question, study.balance(reader.parse(question.engine().name(), question.concept(), Map.of())));
     }
 
     /** The page from its rows. */
@@ -109,13 +108,11 @@ final class RatingsPage {
                 "%nAll %d balance, %d of them within limits.%n%nNot here, since too little of them is published:%n%n",
                 rows.size(),
                 within));
-        PublishedEngine.all().stream()
-                .filter(e -> e.lacking().isPresent())
-                .forEach(e -> page.append("- ")
-                        .append(e.name())
-                        .append(": ")
-                        .append(e.lacking().orElseThrow())
-                        .append('\n'));
+        PublishedEngine.all().stream().filter(e -> e.lacking().isPresent()).forEach(e -> page.append("- ")
+                .append(e.name())
+                .append(": ")
+                .append(e.lacking().orElseThrow())
+                .append('\n'));
         page.append(
                 """
 

@@ -15,8 +15,7 @@ class RatingsPageTest {
     @Test
     void everyEngineBalancesAtItsRating() throws IOException {
         RatingsPage page = new RatingsPage();
-        List<RatingsPage.Row> rows =
-                RatedEngine.all().stream().map(page::row).toList();
+        List<RatingsPage.Row> rows = RatedEngine.all().stream().map(page::row).toList();
         assertThat(rows).hasSizeGreaterThan(24).allSatisfy(row -> {
             assertThat(row.balance().residualWorst()).isLessThan(1e-8);
             assertThat(row.words()).doesNotStartWith("nothing known");

@@ -230,7 +230,8 @@ final class VehiclePage {
             least = Math.min(least, PublishedStages.spread(others));
             most = Math.max(most, PublishedStages.spread(others));
         }
-        double lines = rows.stream().mapToDouble(PublishedStages.Row::lines).average().orElseThrow();
+        double lines =
+                rows.stream().mapToDouble(PublishedStages.Row::lines).average().orElseThrow();
         double spread = PublishedStages.spread(rows);
         text.append(String.format(
                 Locale.ROOT,

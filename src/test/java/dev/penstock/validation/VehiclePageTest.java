@@ -27,7 +27,8 @@ class VehiclePageTest {
         List<PublishedStages.Row> rows = PublishedStages.rows();
         assertThat(rows).hasSizeGreaterThanOrEqualTo(10);
         double shown = PublishedStages.spread(rows);
-        double lines = rows.stream().mapToDouble(PublishedStages.Row::lines).average().orElseThrow();
+        double lines =
+                rows.stream().mapToDouble(PublishedStages.Row::lines).average().orElseThrow();
         assertThat(Math.hypot(lines, MassTable.COMMON)).isBetween(0.9 * shown, 1.2 * shown);
         // aim of the design: 15 % in the mean
         assertThat(rows.stream()

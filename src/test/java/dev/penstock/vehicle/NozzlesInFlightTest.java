@@ -72,7 +72,8 @@ class NozzlesInFlightTest {
         GivenEngine upper = GivenEngine.ofIsp(
                 "upper", 900e3, 345, 4.0, 2.5, SampleEngines.COLD_OXYGEN, SampleEngines.COLD_KEROSENE, 1000);
         double mass = 500e3;
-        int count = (int) Math.ceil(1.4 * mass * Constants.STANDARD_GRAVITY / ENGINES.get(BELL).thrustAt(101_325));
+        int count = (int) Math.ceil(
+                1.4 * mass * Constants.STANDARD_GRAVITY / ENGINES.get(BELL).thrustAt(101_325));
         return new AscentVehicle(
                 "sample",
                 mass,
@@ -128,8 +129,7 @@ class NozzlesInFlightTest {
         assertThatThrownBy(() -> balance(Map.of("nozzle.inner_area_ratio", "10")))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("nothing else takes it");
-        assertThatThrownBy(() -> balance(
-                        Map.of("nozzle.compensation", "extendible", "nozzle.inner_area_ratio", "50")))
+        assertThatThrownBy(() -> balance(Map.of("nozzle.compensation", "extendible", "nozzle.inner_area_ratio", "50")))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("must be below the area ratio of 45");
     }

@@ -17,8 +17,9 @@ public final class JournalOption implements OutputOption {
     @Option(
             names = "--journal",
             paramLabel = "FILE",
-            description = "of a search: keep every point in this file as it is tried; after an interruption or a kill the same line"
-                    + " goes on with the others")
+            description =
+                    "of a search: keep every point in this file as it is tried; after an interruption or a kill the same line"
+                            + " goes on with the others")
     private Optional<Path> file = Optional.empty();
 
     /** @return whether it is given */
@@ -33,7 +34,8 @@ public final class JournalOption implements OutputOption {
 
     /** The journal, which keeps nothing where none is asked for. */
     PointJournal open(Session session, Question question) {
-        return file.map(path -> PointJournal.open(path, question, made(session))).orElse(PointJournal.NONE);
+        return file.map(path -> PointJournal.open(path, question, made(session)))
+                .orElse(PointJournal.NONE);
     }
 
     private static String made(Session session) {

@@ -38,7 +38,8 @@ public final class SensitivityCommand extends SearchCommand {
             names = "--samples",
             paramLabel = "N",
             defaultValue = "" + StudyInputs.USUAL_SAMPLES,
-            description = "points of the design; each costs as many balances as there are inputs, and two (${DEFAULT-VALUE})")
+            description =
+                    "points of the design; each costs as many balances as there are inputs, and two (${DEFAULT-VALUE})")
     private int samples;
 
     /** @param session what the command works with */
@@ -57,12 +58,7 @@ public final class SensitivityCommand extends SearchCommand {
             int count = SensitivityRuns.evaluations(question.space(), samples);
             try (ConsoleProgress progress = ConsoleProgress.of(session, "sampling", count, false)) {
                 result = new SensitivityRuns(journal)
-                        .run(
-                                question,
-                                samples,
-                                search().seed(),
-                                progress,
-                                interruption::requested);
+                        .run(question, samples, search().seed(), progress, interruption::requested);
             }
             SensitivityView view = new SensitivityView(result);
             return show(

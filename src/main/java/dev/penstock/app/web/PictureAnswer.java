@@ -43,10 +43,14 @@ final class PictureAnswer {
                 segment(body.decimals("length"), "the length"),
                 facing(body.text("facing"))));
         return Map.of(
-                "tilt", Notation.significant(Math.toDegrees(measured.tilt()), 3) + "°",
-                "distance", Notation.significant(measured.distance(), 3) + " m",
-                "facing", facing(measured, body.text("facing")),
-                "values", measured.values().stream().map(PictureAnswer::value).toList());
+                "tilt",
+                Notation.significant(Math.toDegrees(measured.tilt()), 3) + "°",
+                "distance",
+                Notation.significant(measured.distance(), 3) + " m",
+                "facing",
+                facing(measured, body.text("facing")),
+                "values",
+                measured.values().stream().map(PictureAnswer::value).toList());
     }
 
     private static Facing facing(String said) {

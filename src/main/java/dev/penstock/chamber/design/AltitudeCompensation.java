@@ -52,10 +52,12 @@ public record AltitudeCompensation(Kind kind, double innerAreaRatio) {
     public Optional<String> doubt() {
         return switch (kind) {
             case NONE -> Optional.empty();
-            case PLUG -> Optional.of("the plug is ideal: built plugs lose 1 to 3 % more thrust, and their mass and cooling"
-                    + " are those of the bell");
-            case DUAL_BELL -> Optional.of("the dual bell is ideal: built ones lose 1 to 3 % of thrust at low height, and"
-                    + " side loads when the flow jumps to the extension are not estimated");
+            case PLUG ->
+                Optional.of("the plug is ideal: built plugs lose 1 to 3 % more thrust, and their mass and cooling"
+                        + " are those of the bell");
+            case DUAL_BELL ->
+                Optional.of("the dual bell is ideal: built ones lose 1 to 3 % of thrust at low height, and"
+                        + " side loads when the flow jumps to the extension are not estimated");
             case EXTENDIBLE -> Optional.of("what moves the extension of the nozzle has no mass here");
         };
     }

@@ -153,7 +153,13 @@ public final class PictureMeasurement {
         double ofDiameters = exit.length() / (throat.length() * farther());
         double pixel = 2 * Math.hypot(exit.share(marks.markError()), throat.share(marks.markError()));
         return new Measured(
-                "nozzle.area_ratio", "area ratio", "", ofDiameters * ofDiameters, pixel, 2 * perspective(unsureDepth()), 0);
+                "nozzle.area_ratio",
+                "area ratio",
+                "",
+                ofDiameters * ofDiameters,
+                pixel,
+                2 * perspective(unsureDepth()),
+                0);
     }
 
     /** Length across the line of sight (m). */

@@ -171,7 +171,8 @@ public final class ProtectionStudy {
 
     /** Uses by low-cycle fatigue between the start and the hottest (-), the sheet's back taken at the temperature of the start. */
     private double life(WallMaterial material, double hot) {
-        return Math.min(MOST_USES, FatigueLife.life(material, hot, load.initialTemperature(), load.initialTemperature()));
+        return Math.min(
+                MOST_USES, FatigueLife.life(material, hot, load.initialTemperature(), load.initialTemperature()));
     }
 
     /**
@@ -185,7 +186,13 @@ public final class ProtectionStudy {
         double hot = load.radiativeEquilibrium(material.emissivity());
         if (hot > material.maximumTemperature()) {
             return Option.impossible(
-                    name, true, String.format(Locale.ROOT, "it would glow at %.0f K, its limit is %.0f K", hot, material.maximumTemperature()));
+                    name,
+                    true,
+                    String.format(
+                            Locale.ROOT,
+                            "it would glow at %.0f K, its limit is %.0f K",
+                            hot,
+                            material.maximumTemperature()));
         }
         double insulation = INSULATION_DEPTH * Math.sqrt(INSULATION_DIFFUSIVITY * load.time());
         return new Option(
@@ -205,12 +212,10 @@ public final class ProtectionStudy {
      */
     public Option ablative(Ablator ablator) {
         double surface = load.open() ? load.radiativeEquilibrium(CHAR_EMISSIVITY) : load.adiabaticWallTemperature();
-        double radiated = load.open()
-                ? CHAR_EMISSIVITY * Constants.STEFAN_BOLTZMANN * Math.pow(ablator.charTemperature(), 4)
-                : 0;
+        double radiated =
+                load.open() ? CHAR_EMISSIVITY * Constants.STEFAN_BOLTZMANN * Math.pow(ablator.charTemperature(), 4) : 0;
         double flux = Math.max(
-                0,
-                load.gasCoefficient() * (load.adiabaticWallTemperature() - ablator.charTemperature()) - radiated);
+                0, load.gasCoefficient() * (load.adiabaticWallTemperature() - ablator.charTemperature()) - radiated);
         double thickness = ablator.thickness(flux, surface, load.initialTemperature(), load.time());
         double gone = Ablator.MARGIN
                 * (ablator.recession(flux) * load.time()

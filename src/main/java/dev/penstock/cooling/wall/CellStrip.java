@@ -127,8 +127,6 @@ final class CellStrip {
         double psi = psi(mode);
         int n = rows - 1;
         // Σ sinh jψ from 0 to N is sinh(Nψ/2) sinh((N+1)ψ/2)/sinh(ψ/2)
-        return psi > 0
-                ? Math.expm1(-(n + 1) * psi) / (Math.expm1(-psi) * (1 + Math.exp(-n * psi)))
-                : 0.5 * (n + 1);
+        return psi > 0 ? Math.expm1(-(n + 1) * psi) / (Math.expm1(-psi) * (1 + Math.exp(-n * psi))) : 0.5 * (n + 1);
     }
 }

@@ -68,8 +68,7 @@ public final class FieldChart {
         int steps = MapChart.SCALE.length;
         for (int i = 0; i < steps; i++) {
             double from = i == 0 ? Double.NEGATIVE_INFINITY : range[0] + (range[1] - range[0]) * i / steps;
-            plot.addAnnotation(
-                    new RegionAnnotation(field.above(from), new Color(MapChart.SCALE[i]), List.of()));
+            plot.addAnnotation(new RegionAnnotation(field.above(from), new Color(MapChart.SCALE[i]), List.of()));
         }
         List<List<Curve.Point>> missed =
                 margins.stream().flatMap(m -> m.below(MISSED).stream()).toList();

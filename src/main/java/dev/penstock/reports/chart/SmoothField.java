@@ -195,8 +195,10 @@ public final class SmoothField {
 
     /** +1 where all of a cell is above, −1 where nothing is or a corner has no value, 0 in between. */
     private int side(int i, int j, double level) {
-        double least = Math.min(Math.min(values[j][i], values[j][i + 1]), Math.min(values[j + 1][i], values[j + 1][i + 1]));
-        double most = Math.max(Math.max(values[j][i], values[j][i + 1]), Math.max(values[j + 1][i], values[j + 1][i + 1]));
+        double least =
+                Math.min(Math.min(values[j][i], values[j][i + 1]), Math.min(values[j + 1][i], values[j + 1][i + 1]));
+        double most =
+                Math.max(Math.max(values[j][i], values[j][i + 1]), Math.max(values[j + 1][i], values[j + 1][i + 1]));
         return Double.isNaN(least) || most < level ? -1 : least >= level ? 1 : 0;
     }
 

@@ -32,7 +32,9 @@ final class BoostDrives {
     private static void geared(Side side, DrawnEngine drawn) {
         PartKey boost = PartKey.pump(new PumpKey(side, PumpKey.Role.BOOST));
         drawn.shafts.add(new FlowDiagram.Shaft(
-                "gear", List.of(boost.id()), List.of(PartKey.pump(PumpKey.main(side)).id())));
+                "gear",
+                List.of(boost.id()),
+                List.of(PartKey.pump(PumpKey.main(side)).id())));
         drawn.note(boost, Notation.POWER.write(drawn.part(boost).workIn()) + " by a gear");
     }
 
@@ -60,7 +62,8 @@ final class BoostDrives {
                 StationPlate.flow(twice) + " back",
                 StationPlate.Course.RETURNED));
         drawn.join(pump, List.of(back), List.of(to));
-        drawn.components.add(new Component(turbine, List.of(to), List.of(back), 0, -drawn.part(boost).workIn()));
+        drawn.components.add(new Component(
+                turbine, List.of(to), List.of(back), 0, -drawn.part(boost).workIn()));
         drawn.shafts.add(new FlowDiagram.Shaft(turbine.label(), List.of(boost.id()), List.of(turbine.id())));
         drawn.note(
                 pump,

@@ -50,8 +50,7 @@ public final class DrawnEngine {
      * @param shafts shafts that join pumps and turbines
      * @return the arrangement to be drawn, without anything beside it
      */
-    public static DrawnEngine of(
-            List<Component> components, List<Station> stations, List<FlowDiagram.Shaft> shafts) {
+    public static DrawnEngine of(List<Component> components, List<Station> stations, List<FlowDiagram.Shaft> shafts) {
         return new DrawnEngine(components, stations, shafts);
     }
 

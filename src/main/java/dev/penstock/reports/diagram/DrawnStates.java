@@ -4,7 +4,6 @@ import dev.penstock.cycles.sheet.Component;
 import dev.penstock.cycles.sheet.Station;
 import java.util.Collection;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;

@@ -57,8 +57,7 @@ public final class FlowDiagram {
      * @return SVG with the colours of light paper
      * @throws IllegalArgumentException if the arrangement flows in a circle
      */
-    public static String svg(
-            String id, String title, DrawnEngine engine, Optional<IntFunction<String>> links) {
+    public static String svg(String id, String title, DrawnEngine engine, Optional<IntFunction<String>> links) {
         FlowDiagram diagram = new FlowDiagram(engine);
         diagram.connect();
         Layers layers = Layers.of(diagram.nodes());

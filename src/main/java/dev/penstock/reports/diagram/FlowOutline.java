@@ -54,10 +54,7 @@ public record FlowOutline(double width, double height, List<Box> boxes, List<Way
      * @param boxHeight height of a box (px)
      * @return the outline
      */
-    public static FlowOutline of(
-            DrawnEngine engine,
-            ToDoubleBiFunction<String, String> width,
-            double boxHeight) {
+    public static FlowOutline of(DrawnEngine engine, ToDoubleBiFunction<String, String> width, double boxHeight) {
         Map<String, Component> kept = new LinkedHashMap<>();
         engine.components.stream().filter(FlowOutline::main).forEach(c -> kept.put(c.id(), c));
         DrawnStates states = new DrawnStates(engine);
@@ -116,7 +113,12 @@ public record FlowOutline(double width, double height, List<Box> boxes, List<Way
     }
 
     private static FlowOutline drawn(
-            DrawnEngine engine, DrawnStates states, Layers layers, Collection<Node> nodes, Rectangle2D size, double boxHeight) {
+            DrawnEngine engine,
+            DrawnStates states,
+            Layers layers,
+            Collection<Node> nodes,
+            Rectangle2D size,
+            double boxHeight) {
         List<Box> boxes = new ArrayList<>();
         for (Node node : nodes) {
             Component c = node.component.orElseThrow();

@@ -32,7 +32,8 @@ final class Node {
     double x;
     double y;
 
-    private Node(Role role, Optional<Component> component, Optional<StationPlate> station, double width, double height) {
+    private Node(
+            Role role, Optional<Component> component, Optional<StationPlate> station, double width, double height) {
         this.role = role;
         this.component = component;
         this.station = station;

@@ -92,9 +92,17 @@ final class Pen {
         Optional<String> link = links.filter(l -> plate.numbered()).map(l -> l.apply(plate.number()));
         String element = link.isPresent() ? "a" : "g";
         svg.append('<').append(element);
-        link.ifPresent(to -> svg.append(" href=\"").append(Markup.escape(to)).append("\" aria-label=\"station ")
-                .append(plate.number()).append(", ").append(Markup.escape(plate.name())).append(": ")
-                .append(plate.upper()).append(", ").append(plate.lower()).append('"'));
+        link.ifPresent(to -> svg.append(" href=\"")
+                .append(Markup.escape(to))
+                .append("\" aria-label=\"station ")
+                .append(plate.number())
+                .append(", ")
+                .append(Markup.escape(plate.name()))
+                .append(": ")
+                .append(plate.upper())
+                .append(", ")
+                .append(plate.lower())
+                .append('"'));
         if (plate.numbered()) {
             svg.append(" data-station=\"").append(plate.number()).append('"');
         }

@@ -87,8 +87,7 @@ final class Pressurant {
 
     private static int plate(DrawnEngine drawn, String name, String upper, String lower) {
         int number = drawn.next();
-        drawn.plates.add(
-                new StationPlate(number, name, Content.PRESSURANT, upper, lower, StationPlate.Course.ONWARD));
+        drawn.plates.add(new StationPlate(number, name, Content.PRESSURANT, upper, lower, StationPlate.Course.ONWARD));
         return number;
     }
 }

@@ -62,14 +62,19 @@ public final class ProtectionView {
     private static final FigureTable<StageFall> STAGE = FigureTable.<StageFall>ofOne()
             .word("name", "stage", StageFall::stage)
             .word("how", "how", StageFall::how)
-            .number("peak_heat_flux_W_m2", "highest heat flux", FLUX, f -> f.entry().peakHeatFlux())
+            .number("peak_heat_flux_W_m2", "highest heat flux", FLUX, f -> f.entry()
+                    .peakHeatFlux())
             .number("heat_load_J_m2", "heat load", HEAT, f -> f.entry().heatLoad())
             .number("pulse_s", "pulse of that flux", significant("s", 3), StageFall::pulse)
-            .number("peak_dynamic_pressure_Pa", "highest dynamic pressure", significant("Pa", "kPa", 1e-3, 3), f -> f.entry()
-                    .peakDynamicPressure())
+            .number(
+                    "peak_dynamic_pressure_Pa",
+                    "highest dynamic pressure",
+                    significant("Pa", "kPa", 1e-3, 3),
+                    f -> f.entry().peakDynamicPressure())
             .number("peak_deceleration_m_s2", "highest deceleration", significant("m/s²", 3), f -> f.entry()
                     .peakDeceleration())
-            .number("landing_speed_m_s", "speed at the ground", significant("m/s", 3), f -> f.entry().landingSpeed())
+            .number("landing_speed_m_s", "speed at the ground", significant("m/s", 3), f -> f.entry()
+                    .landingSpeed())
             .number("base_area_m2", "base", significant("m²", 3), StageFall::baseArea)
             .number("landed_mass_kg", "landed mass", significant("kg", 4), StageFall::landedMass)
             .number("deorbit_m_s", "out of the orbit", significant("m/s", 3), StageFall::deorbitDeltaV)
@@ -138,9 +143,14 @@ public final class ProtectionView {
 
     /** @return table for a terminal */
     public String text() {
-        PageTable table =
-                FigureRows.list("", OPTIONS, "options", options, "name stands thickness_m areal_mass_kg_m2 used_up_kg_m2 again uses_until_renewed note");
-        return stage.map(ProtectionView::stageText).orElse("") + said("gas_side_coefficient_W_m2_K") + " to gas at " + said("adiabatic_wall_temperature_K") + " for "
+        PageTable table = FigureRows.list(
+                "",
+                OPTIONS,
+                "options",
+                options,
+                "name stands thickness_m areal_mass_kg_m2 used_up_kg_m2 again uses_until_renewed note");
+        return stage.map(ProtectionView::stageText).orElse("") + said("gas_side_coefficient_W_m2_K") + " to gas at "
+                + said("adiabatic_wall_temperature_K") + " for "
                 + said("time_s") + LINE + LINE + TextTable.of(table)
                 + history.map(ProtectionView::wallText).orElse("");
     }

@@ -41,8 +41,8 @@ public record ShaftPowers(ShaftBalance shaft, boolean main, List<Share> gives, L
      */
     public static List<ShaftPowers> of(EngineBalance balance) {
         return balance.shafts().stream()
-                .map(shaft -> new ShaftPowers(
-                        shaft, !boost(balance, shaft), gives(balance, shaft), takes(balance, shaft)))
+                .map(shaft ->
+                        new ShaftPowers(shaft, !boost(balance, shaft), gives(balance, shaft), takes(balance, shaft)))
                 .toList();
     }
 

@@ -1,8 +1,8 @@
 package dev.penstock.reports.slide;
 
+import dev.penstock.cycles.concept.PressurizationDesign;
 import dev.penstock.cycles.origin.PartKind;
 import dev.penstock.cycles.origin.PumpKey;
-import dev.penstock.cycles.concept.PressurizationDesign;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.sheet.Station;
 import dev.penstock.quantities.Notation;
@@ -27,8 +27,8 @@ public final class EngineSlides {
      * @return flow diagram in steps, pressures, powers, and the chamber cut open
      */
     public static List<Slide> of(EngineBalance balance) {
-        FlowSlides flow = new FlowSlides(FlowOutline.of(
-                DrawnEngine.of(balance), FlowSlides::width, FlowSlides.boxHeight()));
+        FlowSlides flow =
+                new FlowSlides(FlowOutline.of(DrawnEngine.of(balance), FlowSlides::width, FlowSlides.boxHeight()));
         List<Slide> slides = new ArrayList<>();
         for (FlowSlides.Step step : FlowSlides.Step.values()) {
             if (flow.has(step)) {
@@ -83,7 +83,10 @@ public final class EngineSlides {
                                         + " and " + Notation.PRESSURE.writeWithUnit(s.pressure()))
                                 .collect(Collectors.joining(" and "))
                         + ": together " + Notation.MASS_FLOW.write(b.engine().massFlow()) + " kg leave every second."
-                        + b.concept().pressurization().map(EngineSlides::pressurant).orElse("");
+                        + b.concept()
+                                .pressurization()
+                                .map(EngineSlides::pressurant)
+                                .orElse("");
             }
             case PUMPS ->
                 "Pumps raise the pressure to "

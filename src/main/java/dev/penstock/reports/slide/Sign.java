@@ -30,8 +30,25 @@ final class Sign {
                     case JACKET -> lines(false, -11, 11, -11, -11, -4, -11, -4, 8, 4, 8, 4, -11, 11, -11, 11, 11);
                     case GAS_GENERATOR, PREBURNER -> lines(true, -9, -12, 9, -12, 9, 4, 5, 12, -5, 12, -9, 4);
                     case BOTTLE -> both(new Ellipse2D.Double(-11, -9, 22, 22), 0, -9, 0, -13, -4, -13, 4, -13);
-                    case REGULATOR -> both(lines(true, -8, -1, 8, -1, -8, 12, 8, 12), 0, 5.5, 0, -6, -7, -6, 0, -12, 7, -6, 0, -6);
-                    case HEATER -> both(lines(true, -11, -11, 11, -11, 11, 11, -11, 11), -11, 0, -8, 0, -5, -6, 0, 6, 5, -6, 8, 0, 11, 0);
+                    case REGULATOR ->
+                        both(lines(true, -8, -1, 8, -1, -8, 12, 8, 12), 0, 5.5, 0, -6, -7, -6, 0, -12, 7, -6, 0, -6);
+                    case HEATER ->
+                        both(
+                                lines(true, -11, -11, 11, -11, 11, 11, -11, 11),
+                                -11,
+                                0,
+                                -8,
+                                0,
+                                -5,
+                                -6,
+                                0,
+                                6,
+                                5,
+                                -6,
+                                8,
+                                0,
+                                11,
+                                0);
                     case EXHAUST -> both(lines(false, 0, -12, 0, 10), -8, 2, 0, 11, 8, 2);
                     default -> bell();
                 });

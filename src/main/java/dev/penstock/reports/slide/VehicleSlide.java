@@ -287,8 +287,8 @@ final class VehicleSlide {
             lines.add(s.engines() + (s.engines() == 1 ? " engine" : " engines"));
             lines.add(metres(c.diameter()) + " wide, " + metres(c.length()) + " long");
             s.boosters()
-                    .ifPresent(b -> lines.add(b.count() + " boosters beside it, each "
-                            + tonnes(b.loadedEach()) + " of propellant"));
+                    .ifPresent(b -> lines.add(
+                            b.count() + " boosters beside it, each " + tonnes(b.loadedEach()) + " of propellant"));
             texts.add(new Label(z + c.length() / 2, lines));
             z += c.length();
         }

@@ -229,9 +229,12 @@ public final class ComparisonView {
             rows.add(Map.of("name", outcome.name(), "cells", cells));
         }
         return Map.of(
-                "words", first ? List.of("cycle", "propellants") : List.of(),
-                "heads", figures.stream().map(Figure::heading).toList(),
-                "rows", rows);
+                "words",
+                first ? List.of("cycle", "propellants") : List.of(),
+                "heads",
+                figures.stream().map(Figure::heading).toList(),
+                "rows",
+                rows);
     }
 
     private Map<String, Object> cell(
@@ -251,8 +254,7 @@ public final class ComparisonView {
     }
 
     private static Map<String, Object> words(Outcome outcome, Function<EngineBalance, String> text) {
-        return Map.of(
-                "text", outcome.balance().map(text).orElse("-"), "best", false, "trail", "", "figures", false);
+        return Map.of("text", outcome.balance().map(text).orElse("-"), "best", false, "trail", "", "figures", false);
     }
 
     private List<Drawing> charts() {

@@ -119,8 +119,8 @@ public final class SweepCharts {
                 bounds);
         return Optional.of(new Drawing(
                 svg,
-                Markup.capitalized(measure.name()) + ", made smooth between " + sweep.points().size()
-                        + " combinations.",
+                Markup.capitalized(measure.name()) + ", made smooth between "
+                        + sweep.points().size() + " combinations.",
                 true));
     }
 
@@ -283,7 +283,8 @@ public final class SweepCharts {
         List<LineChart.Band.Edge> edges = new ArrayList<>();
         for (Sweep.Point point : points) {
             Optional<SweepBand.Span> span = point.band().flatMap(b -> b.of(measure));
-            span.ifPresent(s -> edges.add(new LineChart.Band.Edge(place(point), scale.of(s.low()), scale.of(s.high()))));
+            span.ifPresent(
+                    s -> edges.add(new LineChart.Band.Edge(place(point), scale.of(s.low()), scale.of(s.high()))));
             if (span.isEmpty() && !edges.isEmpty()) {
                 bands.add(new LineChart.Band(ink, edges));
                 edges.clear();

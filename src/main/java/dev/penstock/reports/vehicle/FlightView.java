@@ -180,7 +180,8 @@ public final class FlightView {
                         FlightFigures.FLIGHT,
                         a,
                         "flight",
-                        "insertion_altitude_m" + target + second + " inertial_speed_m_s rotation_credit_m_s gravity_loss_m_s drag_loss_m_s steering_loss_m_s"
+                        "insertion_altitude_m" + target + second
+                                + " inertial_speed_m_s rotation_credit_m_s gravity_loss_m_s drag_loss_m_s steering_loss_m_s"
                                 + " back_pressure_loss_m_s ideal_delta_v_m_s delta_v_left_m_s isp_mean_s tilt_rad"
                                 + " free_above_m insertion_time_s" + fairing)
                 .untraced();

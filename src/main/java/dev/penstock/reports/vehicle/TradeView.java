@@ -68,9 +68,10 @@ public final class TradeView {
             .optional("p5", "5 %", significant("", 4), s -> there(s, s.percentile5()))
             .optional("p50", "50 %", significant("", 4), s -> there(s, s.median()))
             .optional("p95", "95 %", significant("", 4), s -> there(s, s.percentile95()))
-            .word("driver", "moved most by", s -> s.drivers().isEmpty()
-                    ? ""
-                    : s.drivers().get(0).name())
+            .word(
+                    "driver",
+                    "moved most by",
+                    s -> s.drivers().isEmpty() ? "" : s.drivers().get(0).name())
             .table();
 
     /** Figures of a pair. */
@@ -144,7 +145,8 @@ public final class TradeView {
             return "";
         }
         PageTable.Builder table = PageTable.titled(
-                "What they may turn out to be: " + sampled.get(0).spread().get().figure().key(),
+                "What they may turn out to be: "
+                        + sampled.get(0).spread().get().figure().key(),
                 "<pair",
                 "samples",
                 "of them close",

@@ -29,8 +29,7 @@ public final class GridRefinement {
      * @param most most combinations of the finer grid
      * @return the axes with more values; the same axes where nothing bends, or there is no room
      */
-    public static List<Axis> finer(
-            List<Axis> axes, List<Function<List<String>, OptionalDouble>> figures, int most) {
+    public static List<Axis> finer(List<Axis> axes, List<Function<List<String>, OptionalDouble>> figures, int most) {
         List<Gap> gaps = new ArrayList<>();
         for (Function<List<String>, OptionalDouble> figure : figures) {
             double[][] field = field(axes, figure);

@@ -98,7 +98,6 @@ public final class RefinedSweep {
     }
 
     private static Map<List<String>, Sweep.Point> byValues(List<Sweep.Point> points) {
-        return points.stream()
-                .collect(Collectors.toMap(Sweep.Point::values, p -> p, (a, b) -> a, LinkedHashMap::new));
+        return points.stream().collect(Collectors.toMap(Sweep.Point::values, p -> p, (a, b) -> a, LinkedHashMap::new));
     }
 }

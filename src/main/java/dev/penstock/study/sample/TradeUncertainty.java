@@ -60,9 +60,8 @@ public final class TradeUncertainty {
     private static VehicleSizing ofOneEngine(VehicleSizing sizing) {
         VehiclePlan plan = sizing.plan();
         return new VehicleSizing(
-                plan.withStages(plan.stages().stream()
-                        .map(StagePlan::withoutEngineFile)
-                        .toList()),
+                plan.withStages(
+                        plan.stages().stream().map(StagePlan::withoutEngineFile).toList()),
                 sizing.startMass(),
                 sizing.payload(),
                 sizing.ispFactor(),

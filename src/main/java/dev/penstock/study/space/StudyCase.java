@@ -107,7 +107,8 @@ public final class StudyCase {
         StringBuilder all = new StringBuilder(text.text());
         engines.forEach(engine -> all.append('\n').append(engine.text()));
         new TreeMap<>(changes)
-                .forEach((path, value) -> all.append('\n').append(path).append('=').append(value));
+                .forEach((path, value) ->
+                        all.append('\n').append(path).append('=').append(value));
         return all.toString();
     }
 

@@ -56,6 +56,7 @@ final class AscentFlight {
     private double burnEnd;
     /** What throttled engines beside solid motors have left for the next part (kg). */
     private double unburnt;
+
     private double coastEnd;
     private double tiltTime;
     private double pathTime;

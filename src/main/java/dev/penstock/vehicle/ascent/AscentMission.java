@@ -72,8 +72,7 @@ public record AscentMission(
         Require.within("ascent", "inclination (rad)", inclination, 0, Math.PI);
         Require.within("ascent", "latitude (rad)", latitude, -Math.PI / 2, Math.PI / 2);
         Require.within("ascent", "insertion altitude (m)", insertionAltitude, 80e3, 2000e3);
-        Require.within(
-                "ascent", "insertion altitude (m)", insertionAltitude, 80e3, target.highestLevel() + SAME);
+        Require.within("ascent", "insertion altitude (m)", insertionAltitude, 80e3, target.highestLevel() + SAME);
         parkingCoast.ifPresent(coast -> Require.notNegative("ascent", "coast in the parking orbit (s)", coast));
         Require.positive("ascent", "dynamic pressure limit (Pa)", dynamicPressureLimit);
         Require.positive("ascent", "acceleration limit (m/s²)", accelerationLimit);

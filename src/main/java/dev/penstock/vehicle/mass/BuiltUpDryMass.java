@@ -138,13 +138,23 @@ public record BuiltUpDryMass(DryMassDesign design) implements DryMassModel {
         add(lines, new MassLine("igniter fluid", stage.engines() * needs.igniter(), START_SCATTER, source, made));
         design.pressurant().ifPresent(supply -> {
             double gas = (bottle.count() - 1)
-                    * (cooled(supply, stage.engine().oxidizer(), stage.oxidizerTank().volume())
-                            + cooled(supply, stage.engine().fuel(), stage.fuelTank().volume()));
+                    * (cooled(
+                                    supply,
+                                    stage.engine().oxidizer(),
+                                    stage.oxidizerTank().volume())
+                            + cooled(
+                                    supply,
+                                    stage.engine().fuel(),
+                                    stage.fuelTank().volume()));
             add(lines, new MassLine("pressurant for restarts", gas, START_SCATTER, "nasa-sp-8112", made));
             add(
                     lines,
                     new MassLine(
-                            "its bottles", supply.bottleMass(gas), START_SCATTER, "bottle performance, from memory", made));
+                            "its bottles",
+                            supply.bottleMass(gas),
+                            START_SCATTER,
+                            "bottle performance, from memory",
+                            made));
         });
     }
 

@@ -42,7 +42,8 @@ public final class MissionInputs {
                     "Characteristic energy of an escape, the square of the speed left far away, such as \"10 km²/s²\"")
             .computed("not known where an orbit is given");
     public static final Input<Boolean> SUN_SYNCHRONOUS = Input.flag(
-                    "sun_synchronous", "Whether the plane of the orbit turns with the sun, so that its inclination follows")
+                    "sun_synchronous",
+                    "Whether the plane of the orbit turns with the sun, so that its inclination follows")
             .usual(Usual.of(false, "no", ""));
     public static final Input<Double> PARKING_COAST = Input.quantity(
                     "parking_coast",
@@ -55,8 +56,8 @@ public final class MissionInputs {
                     Dimension.LENGTH,
                     Range.of(100e3, 2e6),
                     "Height at which the ascent ends, at most the perigee of the orbit")
-            .follows("200 km, or the orbit where that is lower, the perigee of an elliptic orbit up to 300 km, " + Usual.COMMON
-                    + "; a flight chooses it by its heating limit, except at such a perigee");
+            .follows("200 km, or the orbit where that is lower, the perigee of an elliptic orbit up to 300 km, "
+                    + Usual.COMMON + "; a flight chooses it by its heating limit, except at such a perigee");
 
     /** An elliptic orbit of a perigee up to this is entered there (m). */
     public static final double DIRECT_PERIGEE = 300e3;

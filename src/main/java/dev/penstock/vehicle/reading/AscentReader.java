@@ -31,23 +31,24 @@ final class AscentReader {
         double heating = table.read(MissionInputs.HEATING_LIMIT);
         double angleLoad = table.read(MissionInputs.ANGLE_LOAD_LIMIT);
         DragTable drag = drag();
-        return mission.target().map(target -> new AscentPlan(
-                new AscentMission(
-                        Planet.EARTH,
-                        mission.inclination(),
-                        mission.latitude(),
-                        mission.insertion(),
-                        target,
-                        mission.parkingCoast(),
-                        pressure,
-                        acceleration,
-                        staging,
-                        throttle,
-                        heating,
-                        angleLoad),
-                coast,
-                drag,
-                mission.insertionFree()));
+        return mission.target()
+                .map(target -> new AscentPlan(
+                        new AscentMission(
+                                Planet.EARTH,
+                                mission.inclination(),
+                                mission.latitude(),
+                                mission.insertion(),
+                                target,
+                                mission.parkingCoast(),
+                                pressure,
+                                acceleration,
+                                staging,
+                                throttle,
+                                heating,
+                                angleLoad),
+                        coast,
+                        drag,
+                        mission.insertionFree()));
     }
 
     private DragTable drag() {

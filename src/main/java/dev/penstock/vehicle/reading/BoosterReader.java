@@ -39,7 +39,15 @@ final class BoosterReader {
         var model = dryMass.model(false, false);
         return propellant > 0
                 ? Optional.of(new BoosterPlan(
-                        count, engine.file(), engines, propellant, diameter, allowances, model, engine.stated(), Optional.empty()))
+                        count,
+                        engine.file(),
+                        engines,
+                        propellant,
+                        diameter,
+                        allowances,
+                        model,
+                        engine.stated(),
+                        Optional.empty()))
                 : Optional.empty();
     }
 }

@@ -5,8 +5,8 @@ import dev.penstock.input.Usual;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.vehicle.ascent.Planet;
 import dev.penstock.vehicle.ascent.Target;
-import dev.penstock.vehicle.plan.DeltaVBudget.Kind;
 import dev.penstock.vehicle.plan.DeltaVBudget;
+import dev.penstock.vehicle.plan.DeltaVBudget.Kind;
 import dev.penstock.vehicle.plan.MissionInputs;
 import dev.penstock.vehicle.plan.OrbitEntry;
 import dev.penstock.vehicle.plan.SunSynchronous;
@@ -212,16 +212,14 @@ final class MissionReader {
                     "true",
                     text(
                             "the plane of an orbit of %.0f by %.0f km turns too slowly at any inclination: take a lower one",
-                            orbit.perigee() / 1e3,
-                            orbit.apogee() / 1e3));
+                            orbit.perigee() / 1e3, orbit.apogee() / 1e3));
         } else if (site.isPresent() && unreachable(found.getAsDouble(), latitude)) {
             table.problem(
                     MissionInputs.SUN_SYNCHRONOUS,
                     "true",
                     text(
                             "its inclination of %.2f deg is not reached from a latitude of %.2f deg",
-                            Math.toDegrees(found.getAsDouble()),
-                            Math.toDegrees(latitude)));
+                            Math.toDegrees(found.getAsDouble()), Math.toDegrees(latitude)));
         } else {
             inclination = found.getAsDouble();
         }

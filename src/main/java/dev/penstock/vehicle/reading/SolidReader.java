@@ -88,7 +88,9 @@ final class SolidReader {
         OptionalDouble mass = dry.number(DryMassInputs.MASS);
         if (mass.isEmpty() && !dry.has(DryMassInputs.MASS)) {
             dry.problem(
-                    DryMassInputs.MASS, "missing", "solid boosters need their inert mass, case and nozzle, for example \"8 t\"");
+                    DryMassInputs.MASS,
+                    "missing",
+                    "solid boosters need their inert mass, case and nozzle, for example \"8 t\"");
         }
         return mass.isPresent() ? Optional.of(new GivenDryMass(mass.getAsDouble(), 0)) : Optional.empty();
     }

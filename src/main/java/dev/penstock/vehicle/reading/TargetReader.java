@@ -42,9 +42,7 @@ final class TargetReader {
                     MissionInputs.APOGEE_ALTITUDE,
                     String.format(Locale.ROOT, "%.0f km", apogee.getAsDouble() / 1e3),
                     String.format(
-                            Locale.ROOT,
-                            "it must not be below the perigee of %.0f km",
-                            perigee.getAsDouble() / 1e3));
+                            Locale.ROOT, "it must not be below the perigee of %.0f km", perigee.getAsDouble() / 1e3));
             return Optional.empty();
         }
         return Optional.of(new Target.Orbit(perigee.getAsDouble(), apogee.getAsDouble()));

@@ -64,8 +64,11 @@ public final class StageFigures {
     private static final ModelCard THRUST_TO_WEIGHT =
             card("thrust-to-weight", "Thrust to weight", "n F/(m0 g0)", "at ignition");
     private static final ModelCard BURN = card("burn-time", "Burn time", "t = m_burned/ṁ", "full thrust");
-    private static final ModelCard SQUARES =
-            card("scatter", "Scatter of a sum", "√(Σ(scatter × mass)² + (0.18 Σ mass)²)", "what is estimated, by flown stages");
+    private static final ModelCard SQUARES = card(
+            "scatter",
+            "Scatter of a sum",
+            "√(Σ(scatter × mass)² + (0.18 Σ mass)²)",
+            "what is estimated, by flown stages");
 
     private static final Place.Source ALLOWANCES = table("allowances");
     private static final Place.Source GROWTH = given("growth_margin");
@@ -101,8 +104,11 @@ public final class StageFigures {
                     o -> o.map(c -> 2 * c.oxidizerTank().radius()))
             .by(SHAPE, own("oxidizer_tank_m3", "diameter_m"))
             .outsideDocuments()
-            .optional("oxidizer_tank_length_m", "length", METRES, o -> o.map(c -> c.oxidizerTank()
-                    .length()))
+            .optional(
+                    "oxidizer_tank_length_m",
+                    "length",
+                    METRES,
+                    o -> o.map(c -> c.oxidizerTank().length()))
             .by(SHAPE, own("oxidizer_tank_m3", "diameter_m"))
             .outsideDocuments()
             .optional(
@@ -112,8 +118,11 @@ public final class StageFigures {
                     o -> o.map(c -> 2 * c.fuelTank().radius()))
             .by(SHAPE, own("fuel_tank_m3", "diameter_m"))
             .outsideDocuments()
-            .optional("fuel_tank_length_m", "length", METRES, o -> o.map(c -> c.fuelTank()
-                    .length()))
+            .optional(
+                    "fuel_tank_length_m",
+                    "length",
+                    METRES,
+                    o -> o.map(c -> c.fuelTank().length()))
             .by(SHAPE, own("fuel_tank_m3", "diameter_m"))
             .outsideDocuments()
             .table();
@@ -125,24 +134,14 @@ public final class StageFigures {
             .word("engine", "engine", BoosterSizing::engineName)
             .number("start_mass_kg", "start mass", TONNES, BoosterSizing::startMass)
             .by(Definitions.SUM, own("propellant_mass_kg", "dry_mass_kg"))
-            .number(
-                    "propellant_mass_kg",
-                    "propellant",
-                    TONNES,
-                    b -> b.count() * b.loadedEach())
+            .number("propellant_mass_kg", "propellant", TONNES, b -> b.count() * b.loadedEach())
             .by(LOADED, own("count"), given("propellant"))
-            .optional(
-                    "oxidizer_mass_kg",
-                    "oxidizer",
-                    TONNES,
-                    b -> b.liquid().map(l -> l.count() * l.propellant().oxidizer()))
+            .optional("oxidizer_mass_kg", "oxidizer", TONNES, b -> b.liquid()
+                    .map(l -> l.count() * l.propellant().oxidizer()))
             .by(MIXTURE, own("propellant_mass_kg"), of(ENGINE, "mixture_ratio"))
             .leftOutIfAbsent()
-            .optional(
-                    "fuel_mass_kg",
-                    "fuel",
-                    TONNES,
-                    b -> b.liquid().map(l -> l.count() * l.propellant().fuel()))
+            .optional("fuel_mass_kg", "fuel", TONNES, b -> b.liquid()
+                    .map(l -> l.count() * l.propellant().fuel()))
             .by(MIXTURE, own("propellant_mass_kg"), of(ENGINE, "mixture_ratio"))
             .leftOutIfAbsent()
             .number("dry_mass_kg", "dry", TONNES, b -> b.count() * b.dryMass().total())

@@ -65,9 +65,7 @@ public record VehicleSizing(
     public double propellantMass() {
         return stages.stream()
                 .mapToDouble(s -> s.propellant().loaded()
-                        + s.boosters()
-                                .map(b -> b.count() * b.loadedEach())
-                                .orElse(0.0))
+                        + s.boosters().map(b -> b.count() * b.loadedEach()).orElse(0.0))
                 .sum();
     }
 

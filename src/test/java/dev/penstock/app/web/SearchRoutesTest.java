@@ -99,7 +99,8 @@ class SearchRoutesTest {
         String job = begun("\"study\":\"sensitivity\",\"figures\":[\"isp_vacuum_s\"],\"samples\":16");
         ended(job);
         JsonNode result = served.json(served.get(job + "/result"));
-        assertThat(section(result, "figure-0").at("/figures/0/svg").asText()).contains("engine.chamber_pressure, total");
+        assertThat(section(result, "figure-0").at("/figures/0/svg").asText())
+                .contains("engine.chamber_pressure, total");
         JsonNode input = served.json(served.get(job + "/answer.json")).at("/figures/0/inputs/0");
         // All of the variance is this input's; sixteen points say so roughly.
         assertThat(input.path("total").asDouble()).isBetween(0.4, 1.6);

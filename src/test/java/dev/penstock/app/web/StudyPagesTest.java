@@ -81,7 +81,9 @@ class StudyPagesTest extends BrowserTest {
                 .contains("a limit is missed")
                 .doesNotContain("no solution");
         new Select(id("of")).selectByValue("mass_kg");
-        patience().until(b -> b.findElement(By.cssSelector("#out figcaption")).getText().startsWith("Engine mass"));
+        patience().until(b -> b.findElement(By.cssSelector("#out figcaption"))
+                .getText()
+                .startsWith("Engine mass"));
         assertThat(browser.findElement(By.cssSelector("#out figure svg title")).getAttribute("textContent"))
                 .isEqualTo("engine mass, dry (kg)");
     }

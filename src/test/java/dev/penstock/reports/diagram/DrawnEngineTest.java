@@ -72,9 +72,8 @@ class DrawnEngineTest {
     void platesLeadToTheirStation() {
         EngineBalance balance = Concepts.balance("heron.toml");
         String svg = FlowDiagram.svg("d", "t", DrawnEngine.of(balance), Optional.of(n -> "#at" + n));
-        balance.stations()
-                .forEach(s -> assertThat(svg)
-                        .contains("<a href=\"#at" + s.number() + "\" aria-label=\"station " + s.number() + ", " + s.name()));
+        balance.stations().forEach(s -> assertThat(svg)
+                .contains("<a href=\"#at" + s.number() + "\" aria-label=\"station " + s.number() + ", " + s.name()));
         assertThat(svg).contains("role=\"group\"");
     }
 
@@ -87,9 +86,11 @@ class DrawnEngineTest {
     @Test
     void anEngineWithoutPumpsShowsItsPressurant() {
         DrawnEngine engine = DrawnEngine.of(Concepts.balance("dunlin.toml"));
-        assertThat(FlowDiagram.svg("d", "t", engine, Optional.empty())).contains("pressurant bottle", "regulator", "L/s");
-        assertThat(engine.components).filteredOn(c -> c.kind() == PartKind.TANK).hasSize(2).allSatisfy(tank -> assertThat(
-                        tank.inlets())
-                .hasSize(1));
+        assertThat(FlowDiagram.svg("d", "t", engine, Optional.empty()))
+                .contains("pressurant bottle", "regulator", "L/s");
+        assertThat(engine.components)
+                .filteredOn(c -> c.kind() == PartKind.TANK)
+                .hasSize(2)
+                .allSatisfy(tank -> assertThat(tank.inlets()).hasSize(1));
     }
 }

@@ -161,7 +161,8 @@ class FlowDiagramTest {
         List<Component> circle = List.of(
                 new Component(PartKey.of(PartKind.VALVE, "x", "x"), List.of(1), List.of(2), 0, 0),
                 new Component(PartKey.of(PartKind.VALVE, "y", "y"), List.of(2), List.of(1), 0, 0));
-        assertThatThrownBy(() -> FlowDiagram.svg("d", "t", DrawnEngine.of(circle, stations, List.of()), Optional.empty()))
+        assertThatThrownBy(
+                        () -> FlowDiagram.svg("d", "t", DrawnEngine.of(circle, stations, List.of()), Optional.empty()))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("circle");
     }

@@ -31,8 +31,7 @@ class ShaftPowersTest {
                     .sum();
             assertThat(given).isCloseTo(turbines, withinPercentage(1e-9));
         }
-        double pumps =
-                balance.pumps().stream().mapToDouble(PumpSizing::power).sum();
+        double pumps = balance.pumps().stream().mapToDouble(PumpSizing::power).sum();
         double shown = all.stream()
                 .flatMap(p -> p.shaft().pumps().stream())
                 .mapToDouble(PumpSizing::power)

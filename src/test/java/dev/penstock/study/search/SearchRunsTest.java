@@ -123,8 +123,7 @@ class SearchRunsTest {
     /** Every input with a spread, more than the indices take: those that move nothing are left at the file's value. */
     @Test
     void manyInputsAreScreenedFirst() {
-        Question asked = new QuestionText(
-                        List.of("spreads"), List.of(), List.of(), List.of(), List.of("isp_vacuum_s"))
+        Question asked = new QuestionText(List.of("spreads"), List.of(), List.of(), List.of(), List.of("isp_vacuum_s"))
                 .sensitivity(DUNLIN);
         assertThat(asked.space().size()).isGreaterThan(SensitivityRuns.MOST);
         AtomicInteger of = new AtomicInteger();

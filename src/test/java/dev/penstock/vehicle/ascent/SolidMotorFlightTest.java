@@ -15,8 +15,8 @@ import org.junit.jupiter.api.Test;
 /** Identities and conservation; no published flight is used. */
 class SolidMotorFlightTest {
 
-    private static final GivenEngine CORE = GivenEngine.ofIsp(
-            "core", 1000e3, 430, 3.0, 6, SampleEngines.OXYGEN, SampleEngines.HYDROGEN, 2000);
+    private static final GivenEngine CORE =
+            GivenEngine.ofIsp("core", 1000e3, 430, 3.0, 6, SampleEngines.OXYGEN, SampleEngines.HYDROGEN, 2000);
     private static final double BURN = 100;
     private static final double THRUST = 1000e3;
     private static final double ISP = 276;
@@ -47,8 +47,8 @@ class SolidMotorFlightTest {
     }
 
     private static AscentResult fly(Thrusters together, double accelerationLimit) {
-        AscentMission mission = new AscentMission(
-                Planet.EARTH, Math.toRadians(12), 200e3, 200e3, 1e6, accelerationLimit, 1e6, 0.4);
+        AscentMission mission =
+                new AscentMission(Planet.EARTH, Math.toRadians(12), 200e3, 200e3, 1e6, accelerationLimit, 1e6, 0.4);
         return new AscentOptimizer(new StandardAtmosphere1976())
                 .fly(vehicle(together, 1), mission, FlightProgress.NONE);
     }
@@ -78,9 +78,10 @@ class SolidMotorFlightTest {
         double highest = 28;
         AscentResult flight = fly(solid(List.of(0.0, BURN), List.of(THRUST, THRUST)), highest);
         AscentPoint parting = parting(flight);
-        double least = vehicle(solid(List.of(0.0, BURN), List.of(THRUST, THRUST)), 1).startMass()
-                - MOTORS * PROPELLANT
-                - CORE.massFlow() * BURN;
+        double least =
+                vehicle(solid(List.of(0.0, BURN), List.of(THRUST, THRUST)), 1).startMass()
+                        - MOTORS * PROPELLANT
+                        - CORE.massFlow() * BURN;
         assertThat(parting.mass()).isGreaterThan(least + 1000);
         assertThat(flight.margin())
                 .isCloseTo(430 * Constants.STANDARD_GRAVITY * Math.log(flight.finalMass() / 18e3), within(0.01));
@@ -89,8 +90,7 @@ class SolidMotorFlightTest {
     @Test
     void aSaggingThrustHasTheSameImpulse() {
         // trapezoids worked by hand: 1100, then 900 at the middle, then 1100 kN, the mean is 1000 kN
-        SolidMotor motor = new SolidMotor(
-                List.of(0.0, 50.0, 100.0), List.of(1100e3, 900e3, 1100e3), PROPELLANT, AREA);
+        SolidMotor motor = new SolidMotor(List.of(0.0, 50.0, 100.0), List.of(1100e3, 900e3, 1100e3), PROPELLANT, AREA);
         assertThat(motor.vacuumIsp()).isCloseTo(ISP, within(1e-9));
         assertThat(motor.vacuumThrust(25)).isCloseTo(1000e3, within(1e-6));
         assertThat(motor.vacuumThrust(100.001)).isZero();

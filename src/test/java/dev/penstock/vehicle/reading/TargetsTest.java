@@ -99,8 +99,7 @@ class TargetsTest {
     void aHighPerigeeIsRaisedAtTheApogee() {
         VehiclePlan plan = plan("perigee_altitude = \"1000 km\"; apogee_altitude = \"20000 km\"");
         assertThat(term(plan, "raising the perigee"))
-                .isCloseTo(
-                        Planet.EARTH.speed(20e6, 1e6, 20e6) - Planet.EARTH.speed(20e6, 200e3, 20e6), within(1e-6));
+                .isCloseTo(Planet.EARTH.speed(20e6, 1e6, 20e6) - Planet.EARTH.speed(20e6, 200e3, 20e6), within(1e-6));
         assertThat(plan.ascent().orElseThrow().insertionFree()).isTrue();
     }
 
