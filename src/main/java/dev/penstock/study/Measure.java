@@ -91,14 +91,14 @@ public record Measure(String path, String key, Figure<EngineBalance> figure) {
     /**
      * @param balance balanced engine
      * @param among engines side by side, this one among them
-     * @return whether none of the others is better by this figure; never where no direction is better, nothing is beside it,
-     *     or its flow is separated so that nobody would run it there
+     * @return whether none of the others is better by this figure; never where no direction is better, no other has
+     *     the figure, or its flow is separated so that nobody would run it there
      */
     public boolean best(EngineBalance balance, List<EngineBalance> among) {
         int direction = better(among);
         OptionalDouble own = of(balance);
         return direction != 0
-                && among.size() > 1
+                && among.stream().filter(other -> of(other).isPresent()).count() > 1
                 && own.isPresent()
                 && !separated(balance)
                 && among.stream()

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -47,18 +48,43 @@ class VehiclePageTablesTest {
         Run run = Run.of("compare", "cycles/heron.toml", "cycles/dunlin.toml", "--report", page.toString());
         assertThat(run.err()).isEmpty();
         String html = Files.readString(page);
-        assertThat(line(html, "engine mass, dry")).doesNotContain("best");
-        assertThat(line(html, "exit diameter")).doesNotContain("best");
-        assertThat(line(html, "specific impulse, vacuum")).contains("best");
+        assertThat(column(html, "engine mass, dry (kg)")).hasSize(2).noneMatch(VehiclePageTablesTest::best);
+        assertThat(column(html, "exit diameter (mm)")).hasSize(2).noneMatch(VehiclePageTablesTest::best);
+        assertThat(column(html, "Isp vac (s)"))
+                .satisfiesExactly(c -> assertThat(best(c)).isFalse(), c -> assertThat(best(c))
+                        .isTrue());
         // Dunlin's nozzle of area ratio 80 at 10 bar separates at sea level, as its warning says.
-        assertThat(line(html, "specific impulse, sea level")).containsOnlyOnce("flow separated");
+        assertThat(column(html, "Isp s.l. (s)"))
+                .satisfiesExactly(c -> assertThat(c).doesNotContain("flow separated"), c -> assertThat(c)
+                        .contains("flow separated"));
         // Dangers are those of the propellants at hand: nothing of peroxide, which neither engine has.
         assertThat(html).contains("Monomethylhydrazine: poisonous").doesNotContain("concentrated peroxide");
     }
 
-    private static String line(String html, String name) {
-        int at = html.indexOf("<tr><th scope=\"row\">" + name);
-        return html.substring(at, html.indexOf("</tr>", at));
+    /** Cells of the column with that heading, one for each concept, as they stand in the page. */
+    private static List<String> column(String html, String heading) {
+        for (String table : html.split("<table")) {
+            List<String> headings = parts(table, "<th scope=\"col\"[^>]*>([^<]*)</th>");
+            int at = headings.indexOf(heading);
+            if (at > 0) {
+                return parts(table, "(?s)<tr><th scope=\"row\">(.*?)</tr>").stream()
+                        .map(row -> parts(row, "(?s)(<td.*?</td>)").get(at - 1))
+                        .toList();
+            }
+        }
+        return List.of();
+    }
+
+    private static List<String> parts(String text, String pattern) {
+        return Pattern.compile(pattern)
+                .matcher(text)
+                .results()
+                .map(part -> part.group(1))
+                .toList();
+    }
+
+    private static boolean best(String cell) {
+        return cell.startsWith("<td class=\"n best\"");
     }
 
     @Test

@@ -15,15 +15,15 @@ import java.util.Optional;
  *
  * @param pumps pumps as sized; empty for pressure-fed cycles
  * @param turbines turbines as sized
- * @param shafts shafts with the machines on them
+ * @param shafts shafts with the machines on them, those of boost pumps last
  */
 public record Machines(
-        Map<PumpKey, PumpSizing> pumps, Map<TurbinePlace, TurbineSizing> turbines, List<ShaftBalance> shafts) {
+        Map<PumpKey, PumpSizing> pumps, Map<TurbinePlace, TurbineSizing> turbines, Map<ShaftKey, ShaftBalance> shafts) {
 
     public Machines {
         pumps = Collections.unmodifiableMap(new LinkedHashMap<>(pumps));
         turbines = Collections.unmodifiableMap(new LinkedHashMap<>(turbines));
-        shafts = List.copyOf(shafts);
+        shafts = Collections.unmodifiableMap(new LinkedHashMap<>(shafts));
     }
 
     /**

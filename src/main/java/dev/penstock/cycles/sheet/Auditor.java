@@ -4,6 +4,7 @@ import dev.penstock.cycles.origin.PartKey;
 import dev.penstock.errors.ConservationViolated;
 import dev.penstock.turbomachinery.shaft.ShaftBalance;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,7 +34,7 @@ public final class Auditor {
      * @param heatLoads heat into each jacket, as the jacket was solved (W)
      * @param shafts shafts with the power of the machines as sized
      */
-    public EnergyAudit audit(Map<PartKey, Double> heatLoads, List<ShaftBalance> shafts) {
+    public EnergyAudit audit(Map<PartKey, Double> heatLoads, Collection<ShaftBalance> shafts) {
         List<EnergyAudit.Item> items = new ArrayList<>();
         for (Component component : components) {
             if (!component.inlets().isEmpty() && !component.outlets().isEmpty()) {

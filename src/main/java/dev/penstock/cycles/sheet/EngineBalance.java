@@ -91,7 +91,7 @@ public record EngineBalance(
 
     /** @return shafts with their power balance */
     public List<ShaftBalance> shafts() {
-        return machines.shafts();
+        return List.copyOf(machines.shafts().values());
     }
 
     /** @return largest relative residual of the closing equations and of the audit (-) */

@@ -12,6 +12,7 @@ import dev.penstock.cycles.origin.ExhaustLimit;
 import dev.penstock.cycles.origin.Machines;
 import dev.penstock.cycles.origin.PartKey;
 import dev.penstock.cycles.origin.PumpKey;
+import dev.penstock.cycles.origin.ShaftKey;
 import dev.penstock.cycles.origin.TankLimit;
 import dev.penstock.cycles.sheet.Auditor;
 import dev.penstock.cycles.sheet.BalanceModels;
@@ -56,7 +57,7 @@ public final class BalanceReport {
     private final ChamberPerformance chamber;
     private final Map<PumpKey, PumpSizing> pumps = new LinkedHashMap<>();
     private final Map<TurbinePlace, TurbineSizing> turbines = new LinkedHashMap<>();
-    private final List<ShaftBalance> shafts = new ArrayList<>();
+    private final Map<ShaftKey, ShaftBalance> shafts = new LinkedHashMap<>();
 
     /** Limits of pumps, turbines and shafts, in this order; those by which speed or bearings were chosen are marked. */
     private final List<LimitCheck> ofPumps = new ArrayList<>();
@@ -90,7 +91,7 @@ public final class BalanceReport {
             }
         }
         EnergyAudit audit =
-                new Auditor(sheet.stations(), sheet.components()).audit(heatLoads(jackets, chambers), shafts);
+                new Auditor(sheet.stations(), sheet.components()).audit(heatLoads(jackets, chambers), shafts.values());
         Auditor.check(audit);
         EngineSummary summary = summary();
         MetalReport metals = MetalParts.of(concept, sheet);
@@ -160,7 +161,7 @@ public final class BalanceReport {
                             shaft.losses(),
                             shaft.takenOff(),
                             shaft.speedSetBy().name());
-            shafts.add(balanced);
+            shafts.put(shaft.key(), balanced);
             ofShafts.addAll(sizing(balanced.limits(), chosen, false));
             if (concept.shafts().geared() && shafts.size() == 1) {
                 ofShafts.addAll(sizing(List.of(gearLimit(balanced)), chosen, false));
@@ -365,7 +366,7 @@ public final class BalanceReport {
         jackets.forEach(j -> warnings.addAll(j.warnings()));
         pumps.values().forEach(pump -> warnings.addAll(pump.warnings()));
         turbines.values().forEach(turbine -> warnings.addAll(turbine.warnings()));
-        shafts.forEach(s -> warnings.addAll(s.warnings()));
+        shafts.values().forEach(s -> warnings.addAll(s.warnings()));
         for (Stream exhaust : sheet.exhaustStreams()) {
             if (exhaust.pressure() < 2 * Constants.STANDARD_ATMOSPHERE) {
                 warnings.add(new Warning(

@@ -12,7 +12,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * An engine as its diagrams show it: the parts and stations of the balance, and beside them what the balance keeps in other
@@ -66,19 +65,16 @@ public final class DrawnEngine {
 
     private static List<FlowDiagram.Shaft> shafts(EngineBalance balance) {
         Machines machines = balance.machines();
-        return machines.shafts().stream()
-                .map(s -> new FlowDiagram.Shaft(s.name(), ids(machines.driven(s)), ids(driving(machines, s))))
-                .toList();
+        List<FlowDiagram.Shaft> shafts = new ArrayList<>();
+        machines.shafts()
+                .forEach((key, shaft) -> shafts.add(new FlowDiagram.Shaft(
+                        shaft.name(), ids(machines.driven(shaft)), ids(driving(machines, key, shaft)))));
+        return shafts;
     }
 
     /** Turbines; where there are none and the engine has motors, its motor. */
-    private static List<PartKey> driving(Machines machines, ShaftBalance shaft) {
-        return shaft.turbines().isEmpty()
-                ? Stream.of(ShaftKey.values())
-                        .filter(key -> key.title().equals(shaft.name()))
-                        .map(PartKey::motor)
-                        .toList()
-                : machines.driving(shaft);
+    private static List<PartKey> driving(Machines machines, ShaftKey key, ShaftBalance shaft) {
+        return shaft.turbines().isEmpty() ? List.of(PartKey.motor(key)) : machines.driving(shaft);
     }
 
     private static List<String> ids(List<PartKey> parts) {
