@@ -89,11 +89,13 @@ class PrintedReportTest {
             assertThat(positions.empty).as("sheets without content").isEmpty();
             everySheetIsNumberedAndCautions(pdf);
             assertThat(missingSigns(html, text)).as("signs lost on paper").isEmpty();
-            assertThat(drawings(pdf)).isEqualTo(count(html, "<svg "));
+            // each drawing, and its words that can be selected
+            assertThat(drawings(pdf)).isEqualTo(2 * count(html, "<svg "));
+            assertThat(wordsOfDrawings(html)).allSatisfy(words -> assertThat(letters(text)).contains(letters(words)));
             assertThat(bookmarks(pdf)).containsExactlyElementsOf(headings(html));
             pdf.getDocument()
                     .getObjectsByType(COSName.FONT)
-                    .forEach(font -> assertThat(font.getObject().toString()).contains("DejaVu"));
+                    .forEach(font -> assertThat(font.getObject().toString()).containsAnyOf("DejaVu", "LiberationSans"));
         }
     }
 
@@ -122,6 +124,16 @@ class PrintedReportTest {
         text.chars().filter(c -> !Character.isWhitespace(c)).forEach(c -> signs.add((char) c));
         printed.chars().forEach(c -> signs.remove((char) c));
         return signs;
+    }
+
+    /** @return the names and figures that stand in the boxes of diagrams and beside the bars of charts */
+    private static List<String> wordsOfDrawings(String html) {
+        Matcher text = Pattern.compile("<text[^>]*>([a-z][a-z -]{3,})</text>").matcher(html);
+        return text.results().map(m -> m.group(1)).distinct().toList();
+    }
+
+    private static String letters(String text) {
+        return text.replaceAll("[^a-z]", "");
     }
 
     private static int drawings(PDDocument pdf) throws IOException {

@@ -10,6 +10,7 @@ import com.openhtmltopdf.render.RenderingContext;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.util.XRLog;
 import dev.penstock.numerics.Cancellation;
+import java.awt.Rectangle;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -31,7 +32,10 @@ public final class PdfReport {
 
     private PdfReport() {}
 
-    /** Printing is drawing for most of its time: work that nobody wants any more ends at the next drawing. */
+    /**
+     * Draws with words that can be selected. Printing is drawing for most of its time: work that nobody wants any more ends at
+     * the next drawing.
+     */
     private static final class StoppableDrawer extends BatikSVGDrawer {
 
         @Override
@@ -54,6 +58,11 @@ public final class PdfReport {
                 public void drawSVG(OutputDevice device, RenderingContext rendering, double x, double y) {
                     Cancellation.check();
                     image.drawSVG(device, rendering, x, y);
+                    Rectangle place = box.getContentAreaEdge(box.getAbsX(), box.getAbsY(), rendering);
+                    float wide = (float) (place.width / dots);
+                    float high = (float) (place.height / dots);
+                    device.drawWithGraphics(
+                            (float) x, (float) y, wide, high, graphics -> DrawingText.write(drawing, graphics, wide));
                 }
             };
         }

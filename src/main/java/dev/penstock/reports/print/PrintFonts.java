@@ -30,7 +30,8 @@ final class PrintFonts {
         builder.useFont(() -> open("DejaVuSansCondensed-Bold.ttf"), TEXT, 700, FontStyle.NORMAL, true);
         builder.useFont(() -> open("DejaVuSansMono.ttf"), CODE, 400, FontStyle.NORMAL, true);
         EnumSet<FSFontUseCase> drawings = EnumSet.of(FSFontUseCase.SVG);
-        builder.useFont(DrawingFonts.REGULAR.file(), DRAWING, 400, FontStyle.NORMAL, true, drawings);
+        EnumSet<FSFontUseCase> words = EnumSet.of(FSFontUseCase.SVG, FSFontUseCase.DOCUMENT);
+        builder.useFont(DrawingFonts.REGULAR.file(), DRAWING, 400, FontStyle.NORMAL, true, words);
         builder.useFont(DrawingFonts.BOLD.file(), DRAWING, 700, FontStyle.NORMAL, true, drawings);
     }
 
