@@ -200,8 +200,9 @@ public final class Figure<T> implements FigureTable.Member<T> {
                 .map(Math::abs)
                 .max()
                 .orElse(0);
-        return new Figure<>(
-                key, title, brief, value, shared.map(n -> n.column(largest)), notation, origin, better, presence);
+        Optional<Notation> one = shared.map(n -> n.column(largest));
+        Optional<Function<T, Notation>> each = one.isEmpty() ? notation : one.map(n -> thing -> n);
+        return new Figure<>(key, title, brief, value, one, each, origin, better, presence);
     }
 
     /**

@@ -56,6 +56,22 @@ class FigureTableTest {
         assertThat(CARTS.at("load_kg").orElseThrow().better()).isEqualTo(1);
     }
 
+    /** A number that chooses its unit by itself names it; in a column one unit holds for all and stands in the heading. */
+    @Test
+    void aColumnHasOneUnit() {
+        FigureTable<Cart> powers = FigureTable.<Cart>ofOne()
+                .number("power_W", "power", Notation.POWER, Cart::load)
+                .table();
+        Figure<Cart> power = powers.figures().get(0);
+        Cart weak = new Cart(5e5, OptionalDouble.empty(), List.of(), Optional.empty());
+        Cart strong = new Cart(3e6, OptionalDouble.empty(), List.of(), Optional.empty());
+        assertThat(power.text(weak)).isEqualTo("500.0 kW");
+        Figure<Cart> column = power.column(List.of(weak, strong));
+        assertThat(column.heading()).isEqualTo("power (MW)");
+        assertThat(column.text(weak)).isEqualTo("0.5000");
+        assertThat(column.text(strong)).isEqualTo("3.000");
+    }
+
     @Test
     void aPartThatIsNotThereHasNoNumber() {
         assertThat(CARTS.at("wheels.middle.speed_rad_s").orElseThrow().number(cart))
