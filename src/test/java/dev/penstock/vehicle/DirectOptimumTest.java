@@ -36,8 +36,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 /**
  * Vehicles of the fleet against a direct optimisation: at the start mass that sizing on the flight finds, an evolution strategy with
  * adapted covariance (Hansen and Ostermeier 2001, as in Commons Math) looks for more payload over split, numbers of engines, tilt, height of
- * free steering and insertion height, each vehicle sized and flown in turns until what is left is what its mission keeps. It finds no
- * more than one per cent. One vehicle with few evaluations, or every third with many by {@code -Dpenstock.fleet.long=true}.
+ * free steering and insertion height, each vehicle sized and flown in turns until what is left is what its mission keeps. It is to
+ * find no more than one per cent. One vehicle with few evaluations, or every third with many by {@code -Dpenstock.fleet.long=true},
+ * four of which still miss the aim (docs/theory/vehicle.md).
  */
 class DirectOptimumTest {
 
@@ -111,12 +112,20 @@ class DirectOptimumTest {
             }
             low[1] = Math.max(low[1], Steering.LEAST_FREE_ABOVE / 1e3);
             low[2] = Math.max(low[2], 120);
-            high[2] = Math.min(high[2], asked.ascent().orElseThrow().mission().target().highestLevel() / 1e3);
+            high[2] = Math.min(
+                    high[2], asked.ascent().orElseThrow().mission().target().highestLevel() / 1e3);
             start[2] = Math.min(start[2], high[2]);
             double[] best = {payload(start)};
             try {
                 new CMAESOptimizer(
-                                100_000, 0, true, 0, 1, new MersenneTwister(7), false, new SimpleValueChecker(1e-7, 1e-3))
+                                100_000,
+                                0,
+                                true,
+                                0,
+                                1,
+                                new MersenneTwister(7),
+                                false,
+                                new SimpleValueChecker(1e-7, 1e-3))
                         .optimize(
                                 new MaxEval(EVALUATIONS),
                                 new ObjectiveFunction(x -> {
@@ -154,9 +163,7 @@ class DirectOptimumTest {
             try {
                 for (int round = 0; round < 6; round++) {
                     VehicleSizing sizing = new VehicleSizer()
-                            .size(
-                                    asked.withMission(DeltaVBudget.of(deltaV)).withStages(plans),
-                                    FlownFleetTest::engine);
+                            .size(asked.withMission(DeltaVBudget.of(deltaV)).withStages(plans), FlownFleetTest::engine);
                     Optional<Arrival> arrival = flights.arrival(
                             VehicleInFlight.of(sizing, asked.ascent().orElseThrow()), mission, steering);
                     if (arrival.isEmpty()) {
