@@ -36,9 +36,7 @@ class JoinsByLabelTest {
             Map.entry("reports/study/SweepLimits.java", "a limit by its dotted name, as a sweep chose it"),
             Map.entry("study/store/StoredRows.java", "columns of a table by their name"),
             Map.entry("vehicle/PayloadPartials.java", "stages by the names that the file gives them"),
-            Map.entry("vehicle/StageReturn.java", "stages by the names that the file gives them"),
-            Map.entry("vehicle/VehicleDoubts.java", "terms of a velocity budget by name"),
-            Map.entry("vehicle/plan/DeltaVBudget.java", "terms of a velocity budget by name"));
+            Map.entry("vehicle/StageReturn.java", "stages by the names that the file gives them"));
 
     @Test
     void partsAreJoinedByTheirKeys() throws IOException {

@@ -256,7 +256,7 @@ final class FlownSettler {
                 flown(Kind.SPEED, "orbital speed", flight.inertialSpeed()),
                 flown(Kind.CREDIT, "speed of the rotating air", -flight.rotationCredit()),
                 flown(Kind.LOSS, "gravity loss", flight.gravityLoss()),
-                flown(Kind.LOSS, DeltaVBudget.DRAG_LOSS, flight.dragLoss()),
+                flown(Kind.DRAG_LOSS, "drag loss", flight.dragLoss()),
                 flown(Kind.LOSS, "steering loss", flight.steeringLoss()),
                 flown(Kind.LOSS, "back-pressure loss", flight.backPressureLoss()));
     }

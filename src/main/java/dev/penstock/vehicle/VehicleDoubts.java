@@ -4,7 +4,6 @@ import dev.penstock.provenance.ModelCard;
 import dev.penstock.vehicle.mass.DoubtfulDryMass;
 import dev.penstock.vehicle.plan.Allowances;
 import dev.penstock.vehicle.plan.DeltaVBudget;
-import dev.penstock.vehicle.plan.DeltaVBudget.Kind;
 import dev.penstock.vehicle.plan.EngineCount;
 import dev.penstock.vehicle.plan.StagePlan;
 import dev.penstock.vehicle.plan.VehiclePlan;
@@ -89,9 +88,12 @@ public final class VehicleDoubts {
     private DeltaVBudget budget(double drag, double others) {
         List<DeltaVBudget.Term> terms = new ArrayList<>();
         for (DeltaVBudget.Term term : likely.plan().mission().terms()) {
-            double factor = term.kind() != Kind.LOSS
-                    ? 1
-                    : term.name().equals(DeltaVBudget.DRAG_LOSS) ? 1 + DRAG * drag : 1 + otherLosses() * others;
+            double factor =
+                    switch (term.kind()) {
+                        case DRAG_LOSS -> 1 + DRAG * drag;
+                        case LOSS -> 1 + otherLosses() * others;
+                        default -> 1;
+                    };
             terms.add(new DeltaVBudget.Term(
                     term.kind(), term.name(), factor * term.value(), term.source(), term.model(), term.inputs()));
         }

@@ -13,9 +13,6 @@ import java.util.Optional;
  */
 public record DeltaVBudget(List<Term> terms) {
 
-    /** Name of the loss by drag, whoever tells of it. */
-    public static final String DRAG_LOSS = "drag loss";
-
     /** What a reserve is, where it is stated as a share. */
     public static final ModelCard SHARE_KEPT = ModelCard.definition(
             "vehicle.reserve", "Share of the budget kept back", "x Σ Δv", "everywhere", "exact within its assumptions");
@@ -26,9 +23,13 @@ public record DeltaVBudget(List<Term> terms) {
         SPEED,
         /** Speed that the ground gives. */
         CREDIT,
-        /** Speed lost in the ascent. */
+        /** Speed lost to drag in the ascent. */
+        DRAG_LOSS,
+        /** Speed lost otherwise in the ascent. */
         LOSS,
-        /** Speed for manoeuvres after the ascent. */
+        /** Speed that raises the perigee after the ascent. */
+        RAISING,
+        /** Speed for other manoeuvres after the ascent. */
         MANOEUVRE,
         /** Speed that is kept back. */
         RESERVE
@@ -54,7 +55,7 @@ public record DeltaVBudget(List<Term> terms) {
 
         /** @return whether it is kept for what follows the ascent */
         public boolean afterAscent() {
-            return kind == Kind.MANOEUVRE || kind == Kind.RESERVE;
+            return kind == Kind.RAISING || kind == Kind.MANOEUVRE || kind == Kind.RESERVE;
         }
 
         /** A term from outside. */
@@ -102,10 +103,7 @@ public record DeltaVBudget(List<Term> terms) {
      */
     public DeltaVBudget entering(OrbitEntry entry) {
         List<Term> changed = new ArrayList<>();
-        terms.stream()
-                .filter(term -> !term.name().equals(OrbitEntry.CIRCULARISATION)
-                        && !term.name().equals(OrbitEntry.RAISING))
-                .forEach(changed::add);
+        terms.stream().filter(term -> term.kind() != Kind.RAISING).forEach(changed::add);
         entry.raisingTerm().ifPresent(changed::add);
         return new DeltaVBudget(changed);
     }

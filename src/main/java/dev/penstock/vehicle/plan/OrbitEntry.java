@@ -29,11 +29,11 @@ import java.util.Optional;
  */
 public record OrbitEntry(Planet planet, double insertion, Target target, boolean parked) {
 
-    static final String ORBITAL_SPEED = "orbital speed";
+    private static final String ORBITAL_SPEED = "orbital speed";
     /** Speed change at the apogee of a way to a circular orbit, and to one that is not. */
-    static final String CIRCULARISATION = "circularisation";
+    private static final String CIRCULARISATION = "circularisation";
 
-    static final String RAISING = "raising the perigee";
+    private static final String RAISING = "raising the perigee";
     private static final String SECOND_BURN = "second burn";
 
     private static final List<String> INPUTS = MissionInputs.TARGETS.stream()
@@ -88,7 +88,7 @@ public record OrbitEntry(Planet planet, double insertion, Target target, boolean
         }
         Target.Orbit orbit = (Target.Orbit) target;
         String name = orbit.apogee() - orbit.perigee() < SAME ? CIRCULARISATION : RAISING;
-        return Optional.of(term(Kind.MANOEUVRE, name, raising(), "at the apogee of %.0f km", orbit.apogee()));
+        return Optional.of(term(Kind.RAISING, name, raising(), "at the apogee of %.0f km", orbit.apogee()));
     }
 
     private String way() {

@@ -25,6 +25,8 @@ final class MissionReader {
 
     private static final String USUAL = "usual figure, from memory: not computed for this vehicle";
     private static final String TABLE = "mission.";
+    /** Key of a stated loss that is as unsure as drag is. */
+    private static final String DRAG = "drag";
 
     private final InputTable table;
     private final List<String> notes;
@@ -233,12 +235,13 @@ final class MissionReader {
     private void addLosses(boolean orbit) {
         InputTable losses = table.table(MissionInputs.LOSSES);
         for (String name : losses.keys()) {
+            Kind kind = name.equals(DRAG) ? Kind.DRAG_LOSS : Kind.LOSS;
             losses.number(MissionInputs.loss(name))
-                    .ifPresent(value -> stated(Kind.LOSS, name.replace('_', ' ') + " loss", value, "losses." + name));
+                    .ifPresent(value -> stated(kind, name.replace('_', ' ') + " loss", value, "losses." + name));
         }
         if (orbit && losses.keys().isEmpty()) {
             terms.add(new DeltaVBudget.Term(Kind.LOSS, "gravity loss", 1300, USUAL));
-            terms.add(new DeltaVBudget.Term(Kind.LOSS, DeltaVBudget.DRAG_LOSS, 100, USUAL));
+            terms.add(new DeltaVBudget.Term(Kind.DRAG_LOSS, "drag loss", 100, USUAL));
             terms.add(new DeltaVBudget.Term(Kind.LOSS, "steering loss", 100, USUAL));
             terms.add(new DeltaVBudget.Term(Kind.LOSS, "back-pressure loss", 100, USUAL));
             notes.add("the ascent losses to orbit (1600 m/s together) are usual figures, not computed for this"
