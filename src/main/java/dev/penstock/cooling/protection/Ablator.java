@@ -39,7 +39,7 @@ public record Ablator(
             "±40 % (own judgement)",
             List.of("nasa-sp-8087", "incropera-2007"));
 
-    static final double MARGIN = 1.25;
+    private static final double MARGIN = 1.25;
     private static final double INSULATION = 1.5;
 
     /** Silica cloth in phenolic resin; figures from memory. */
@@ -85,11 +85,21 @@ public record Ablator(
      * @param surfaceTemperature temperature of the surface (K)
      * @param initial temperature of the virgin material (K)
      * @param time time (s)
-     * @return thickness to be laid on (m)
+     * @return depth that recedes or chars, with a margin of a quarter (m)
+     */
+    public double spent(double flux, double surfaceTemperature, double initial, double time) {
+        return MARGIN * (recession(flux) * time + charDepth(surfaceTemperature, initial, time));
+    }
+
+    /**
+     * @param flux heat flux to the wall (W/m²)
+     * @param surfaceTemperature temperature of the surface (K)
+     * @param initial temperature of the virgin material (K)
+     * @param time time (s)
+     * @return thickness to be laid on (m): what is spent, and insulation under it
      */
     public double thickness(double flux, double surfaceTemperature, double initial, double time) {
         double diffusivity = conductivity / (density * heatCapacity);
-        return MARGIN * (recession(flux) * time + charDepth(surfaceTemperature, initial, time))
-                + INSULATION * Math.sqrt(diffusivity * time);
+        return spent(flux, surfaceTemperature, initial, time) + INSULATION * Math.sqrt(diffusivity * time);
     }
 }

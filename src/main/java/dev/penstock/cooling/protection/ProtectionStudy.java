@@ -217,16 +217,14 @@ public final class ProtectionStudy {
         double flux = Math.max(
                 0, load.gasCoefficient() * (load.adiabaticWallTemperature() - ablator.charTemperature()) - radiated);
         double thickness = ablator.thickness(flux, surface, load.initialTemperature(), load.time());
-        double gone = Ablator.MARGIN
-                * (ablator.recession(flux) * load.time()
-                        + ablator.charDepth(surface, load.initialTemperature(), load.time()));
+        double spent = ablator.spent(flux, surface, load.initialTemperature(), load.time());
         return new Option(
                 "ablator of " + ablator.name(),
                 true,
                 thickness,
                 thickness * ablator.density(),
                 false,
-                gone * ablator.density(),
+                spent * ablator.density(),
                 1,
                 load.open()
                         ? "recedes and chars; surface taken where it radiates what it takes up"
