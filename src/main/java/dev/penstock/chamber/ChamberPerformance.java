@@ -176,10 +176,10 @@ public record ChamberPerformance(
     public double thrustAt(double ambientPressure) {
         return switch (design.nozzle().compensation().kind()) {
             case PLUG -> new PlugNozzle(this).thrustAt(ambientPressure);
-            case EXTENDIBLE ->
-                Math.max(
-                        filled(bellSeparation(ambientPressure), ambientPressure),
-                        filled(OptionalDouble.of(inner(bellSeparation(ambientPressure))), ambientPressure));
+            case EXTENDIBLE -> {
+                OptionalDouble bell = bellSeparation(ambientPressure);
+                yield Math.max(filled(bell, ambientPressure), filled(OptionalDouble.of(inner(bell)), ambientPressure));
+            }
             case NONE, DUAL_BELL -> filled(separationAreaRatio(ambientPressure), ambientPressure);
         };
     }
