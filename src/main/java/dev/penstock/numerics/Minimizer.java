@@ -128,10 +128,10 @@ public final class Minimizer {
                             GoalType.MINIMIZE,
                             new InitialGuess(guess),
                             new SimpleBounds(zeros, ones));
-        } catch (TooManyEvaluationsException e) {
-            // The best point so far is a result: the caller set the budget.
         } catch (MathIllegalStateException e) {
-            // Its quadratic model has broken down, as on a function with steps; the best point so far is a result.
+            // The caller's budget is used up, or the quadratic model has broken down, as on a function with steps: the
+            // best
+            // point so far is a result.
         }
         List<Double> result = new ArrayList<>();
         for (double x : best) {
