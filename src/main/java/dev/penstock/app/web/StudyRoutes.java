@@ -169,8 +169,9 @@ final class StudyRoutes {
 
     /** @throws Refusal if there is no such figure */
     private static Measure measure(String key) {
-        return Measure.named(key.isEmpty() ? "isp_vacuum_s" : key)
-                .orElseThrow(() -> new Refusal(422, "there is no figure " + key));
+        return key.isEmpty()
+                ? SweepCharts.usual()
+                : Measure.named(key).orElseThrow(() -> new Refusal(422, "there is no figure " + key));
     }
 
     private Sweep.Result result(Context request) {
@@ -199,11 +200,9 @@ final class StudyRoutes {
         map.put("reasons", reasons(result));
         Measure asked = measure(Optional.ofNullable(request.queryParam("of")).orElse(""));
         map.put("of", asked.key());
-        map.put("flat", new SweepCharts(result, asked).flat());
-        map.put(
-                "figures",
-                new SweepCharts(result, asked)
-                        .figures().stream().map(EngineAnswer::figure).toList());
+        SweepCharts charts = new SweepCharts(result, asked);
+        map.put("flat", charts.flat());
+        map.put("figures", charts.figures().stream().map(EngineAnswer::figure).toList());
         LocalServer.json(request, map);
     }
 }

@@ -1,6 +1,7 @@
 package dev.penstock.app.web;
 
 import dev.penstock.input.InputFile;
+import dev.penstock.reports.study.SweepCharts;
 import dev.penstock.study.Axis;
 import dev.penstock.study.Measure;
 import dev.penstock.study.Sweep;
@@ -74,8 +75,7 @@ final class SweepJobs implements AutoCloseable {
             int most,
             Measure asked) {
         InputFile file = InputFile.parse(NAME, text, Map.of());
-        List<Measure> shown = List.of(asked, Measure.named("tightest_margin").orElseThrow());
-        return new RefinedSweep(sweep, file, changes, shown)
+        return new RefinedSweep(sweep, file, changes, SweepCharts.mapped(asked))
                 .run(axes, most, (done, of, what) -> job.at(done), job::stopped);
     }
 

@@ -51,7 +51,7 @@ public final class SweepCharts {
 
     /** @param sweep finished or cancelled sweep */
     public SweepCharts(Sweep.Result sweep) {
-        this(sweep, Measure.named(IMPULSE).orElseThrow());
+        this(sweep, usual());
     }
 
     /**
@@ -69,6 +69,19 @@ public final class SweepCharts {
         }
     }
 
+    /** @return figure that is asked for where none is named */
+    public static Measure usual() {
+        return Measure.named(IMPULSE).orElseThrow();
+    }
+
+    /**
+     * @param asked figure that is asked for
+     * @return figures of which there are maps
+     */
+    public static List<Measure> mapped(Measure asked) {
+        return Stream.of(asked, Measure.named(MARGIN).orElseThrow()).distinct().toList();
+    }
+
     /** @return charts; none if no input is a number, or nothing has a solution */
     public List<Drawing> figures() {
         if (numeric.isEmpty()
@@ -76,10 +89,7 @@ public final class SweepCharts {
             return List.of();
         }
         return sweep.axes().size() == 2 && numeric.size() == 2
-                ? Stream.of(asked, Measure.named(MARGIN).orElseThrow())
-                        .distinct()
-                        .flatMap(m -> map(m).stream())
-                        .toList()
+                ? mapped(asked).stream().flatMap(m -> map(m).stream()).toList()
                 : curves();
     }
 
