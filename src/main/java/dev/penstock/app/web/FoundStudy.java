@@ -18,8 +18,9 @@ import java.util.function.Function;
  * @param complete whether it came to its end
  * @param sections what the page shows
  * @param document its JSON document
- * @param html its report, which a sample has none of
- * @param opened address of the page that shows each point: of an optimum one, of a frontier its points in order
+ * @param html its report
+ * @param opened address of the page that shows each point: of an optimum that closes one, of a frontier its points in order, of
+ *     others none
  */
 record FoundStudy(
         String title,
