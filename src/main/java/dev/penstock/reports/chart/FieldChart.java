@@ -1,5 +1,6 @@
 package dev.penstock.reports.chart;
 
+import dev.penstock.provenance.LimitCheck;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Paint;
@@ -11,7 +12,6 @@ import java.util.List;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItem;
 import org.jfree.chart.LegendItemCollection;
-import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.LookupPaintScale;
 
@@ -27,7 +27,7 @@ public final class FieldChart {
 
     private static final int HEIGHT = 560;
     /** A margin that a solver leaves is none (-). */
-    private static final double MISSED = -1e-6;
+    private static final double MISSED = -LimitCheck.ROUND_OFF;
 
     private FieldChart() {}
 
@@ -55,15 +55,10 @@ public final class FieldChart {
             List<String> bounds) {
         double[] range = field.range();
         LookupPaintScale scale = MapChart.scale(range[0], range[1]);
-        NumberAxis x = ChartSvg.axis(xLabel);
-        NumberAxis y = ChartSvg.axis(yLabel);
-        x.setRange(field.left(), field.right());
-        y.setRange(field.bottom(), field.top());
-        XYPlot plot = new XYPlot(null, x, y, null);
+        XYPlot plot = MapChart.plot(xLabel, yLabel);
+        plot.getDomainAxis().setRange(field.left(), field.right());
+        plot.getRangeAxis().setRange(field.bottom(), field.top());
         plot.setBackgroundPaint(Ink.RULE.color());
-        plot.setOutlineVisible(false);
-        plot.setDomainGridlinesVisible(false);
-        plot.setRangeGridlinesVisible(false);
         // Each colour lies on all lower ones, so that no seam shows between them.
         int steps = MapChart.SCALE.length;
         for (int i = 0; i < steps; i++) {

@@ -103,13 +103,10 @@ public final class MapChart {
         renderer.setPaintScale(scale);
         renderer.setBlockWidth(width);
         renderer.setBlockHeight(height);
-        NumberAxis x = ChartSvg.axis(xLabel);
-        NumberAxis y = ChartSvg.axis(yLabel);
-        XYPlot plot = new XYPlot(data(cells), x, y, renderer);
+        XYPlot plot = plot(xLabel, yLabel);
+        plot.setRenderer(renderer);
+        plot.setDataset(data(cells));
         plot.setBackgroundPaint(null);
-        plot.setOutlineVisible(false);
-        plot.setDomainGridlinesVisible(false);
-        plot.setRangeGridlinesVisible(false);
         for (Cell cell : cells) {
             if (!cell.withinLimits()) {
                 cross(plot, cell, width, height);
@@ -119,6 +116,15 @@ public final class MapChart {
         JFreeChart chart = new JFreeChart(null, ChartFont.bold(13), plot, false);
         chart.addSubtitle(legend(scale, valueLabel));
         return ChartSvg.draw(chart, id, title, ChartSvg.WIDTH, 520);
+    }
+
+    /** A plot with two axes and nothing in it, neither outline nor grid. */
+    static XYPlot plot(String xLabel, String yLabel) {
+        XYPlot plot = new XYPlot(null, ChartSvg.axis(xLabel), ChartSvg.axis(yLabel), null);
+        plot.setOutlineVisible(false);
+        plot.setDomainGridlinesVisible(false);
+        plot.setRangeGridlinesVisible(false);
+        return plot;
     }
 
     static PaintScaleLegend legend(LookupPaintScale scale, String valueLabel) {
