@@ -16,24 +16,16 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
-import org.eclipse.jetty.server.HttpConfiguration;
-import org.eclipse.jetty.server.HttpConnectionFactory;
-import org.eclipse.jetty.server.Server;
-import org.eclipse.jetty.server.ServerConnector;
 
 /** The running local page: a server for one person's browser, on the loopback interface only. */
 public final class LocalServer implements AutoCloseable {
 
-    private static final String LOOPBACK = "127.0.0.1";
     /** Charsets are written out: without them the server would send Latin-1 and lose signs. */
     static final String HTML = "text/html;charset=utf-8";
 
     static final String JSON = "application/json;charset=utf-8";
     /** One more than a client may have, so that another one finds one. */
     private static final int WORKERS = 3;
-    /** How long a request may keep the server waiting for its next bytes, and for all of them. */
-    static final Duration REQUEST_PATIENCE = Duration.ofSeconds(5);
-
     private static final int LONG_WORK = 20;
     /** Cookie with the units that this browser's reader has chosen. */
     static final String UNITS = "penstock-units";
@@ -87,7 +79,7 @@ public final class LocalServer implements AutoCloseable {
             config.startup.showJavalinBanner = false;
             config.startup.showOldJavalinVersionWarning = false;
             config.startup.startupWatcherEnabled = false;
-            config.jetty.addConnector((jetty, http) -> connector(jetty, http, settings.port()));
+            config.jetty.addConnector((jetty, http) -> LoopbackConnector.of(jetty, http, settings.port()));
             RoutesConfig routes = config.routes;
             routes.before(gate::check);
             routes.before(request -> UnitSystem.named(
@@ -106,15 +98,6 @@ public final class LocalServer implements AutoCloseable {
                     .accept(request.method() + " " + request.path() + " "
                             + request.res().getStatus() + " " + Math.round(milliseconds) + " ms"));
         });
-    }
-
-    /** Who begins a request and does not send the rest of it loses the connection; an answer may take longer. */
-    private static ServerConnector connector(Server jetty, HttpConfiguration http, int port) {
-        ServerConnector connector = new ServerConnector(jetty, new HttpConnectionFactory(http));
-        connector.setHost(LOOPBACK);
-        connector.setPort(port);
-        connector.setIdleTimeout(REQUEST_PATIENCE.toMillis());
-        return connector;
     }
 
     /**
@@ -138,7 +121,7 @@ public final class LocalServer implements AutoCloseable {
 
     /** @return address to open, with the token */
     public String address() {
-        return "http://" + LOOPBACK + ":" + server.port() + "/?token=" + gate.token();
+        return "http://" + LoopbackConnector.HOST + ":" + server.port() + "/?token=" + gate.token();
     }
 
     /** @return engines balanced so far for the page of a concept; what is drawn or traced again counts no more */

@@ -32,7 +32,7 @@ final class RequestBody {
     static RequestBody of(Context request) {
         byte[] bytes;
         try {
-            bytes = read(request.req().getInputStream());
+            bytes = LoopbackConnector.read(request.req(), RequestBody::read);
         } catch (IOException e) {
             throw new Refusal(400, "the request broke off");
         }
@@ -52,14 +52,14 @@ final class RequestBody {
 
     /** Reads it all, but neither more than is allowed nor for longer than anybody needs to send it. */
     private static byte[] read(InputStream in) throws IOException {
-        long end = System.nanoTime() + LocalServer.REQUEST_PATIENCE.toNanos();
+        long end = System.nanoTime() + LoopbackConnector.REQUEST_PATIENCE.toNanos();
         ByteArrayOutputStream all = new ByteArrayOutputStream();
         byte[] part = new byte[8192];
         for (int n = in.read(part); n >= 0 && all.size() <= LARGEST; n = in.read(part)) {
             all.write(part, 0, n);
             if (System.nanoTime() - end > 0) {
                 throw new Refusal(
-                        408, "a request must be sent within " + LocalServer.REQUEST_PATIENCE.toSeconds() + " s");
+                        408, "a request must be sent within " + LoopbackConnector.REQUEST_PATIENCE.toSeconds() + " s");
             }
         }
         return all.toByteArray();
