@@ -1,9 +1,14 @@
 package dev.penstock.study;
 
 import dev.penstock.errors.InvalidInput;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
@@ -24,6 +29,9 @@ public record Axis(String path, List<String> values, String unit) {
     private static final Pattern VALUE = Pattern.compile("(" + VaryText.NUMBER + ")\\s*(.*)");
     private static final String ALLOWED =
             "write path=from..to:count, for example engine.chamber_pressure=4..20MPa:9, or path=value,value,...";
+
+    /** Digits of a value that people read. */
+    private static final int READ = 6;
 
     public Axis {
         values = List.copyOf(values);
@@ -71,6 +79,28 @@ public record Axis(String path, List<String> values, String unit) {
         return String.format(Locale.ROOT, "%.10g", value)
                 .replaceAll("(\\.\\d*?)0+($|e)", "$1$2")
                 .replaceAll("\\.($|e)", "$1");
+    }
+
+    /** @return the values as people read them, by value: rounded to six digits where that leaves all of them different */
+    public Map<String, String> read() {
+        Map<String, String> read = new LinkedHashMap<>();
+        values.forEach(value -> read.put(value, rounded(value)));
+        if (new HashSet<>(read.values()).size() < read.size()) {
+            read.replaceAll((value, rounded) -> value);
+        }
+        return read;
+    }
+
+    private static String rounded(String value) {
+        Matcher matcher = VALUE.matcher(value);
+        if (!matcher.matches() || new BigDecimal(matcher.group(1)).precision() <= READ) {
+            return value;
+        }
+        String number = new BigDecimal(matcher.group(1))
+                .round(new MathContext(READ))
+                .stripTrailingZeros()
+                .toPlainString();
+        return matcher.group(2).isEmpty() ? number : number + " " + matcher.group(2);
     }
 
     /**

@@ -38,6 +38,18 @@ class AxisTest {
         assertThat(Axis.parse("n.a=20,30").numeric()).isTrue();
     }
 
+    @Test
+    void peopleReadSixDigitsWhereTheseTellValuesApart() {
+        Axis thirds = Axis.parse("a.b=1..2MPa:4");
+        assertThat(thirds.values()).containsExactly("1 MPa", "1.333333333 MPa", "1.666666667 MPa", "2 MPa");
+        assertThat(thirds.read().values()).containsExactly("1 MPa", "1.33333 MPa", "1.66667 MPa", "2 MPa");
+        assertThat(Axis.parse("a.b=1234567..2345678:2").read().values()).containsExactly("1234570", "2345680");
+        Axis close = Axis.parse("a.b=1.00000001,1.00000002");
+        assertThat(close.read().values()).containsExactlyElementsOf(close.values());
+        Axis words = Axis.parse("propellants.fuel=methane,rp-1");
+        assertThat(words.read().values()).containsExactlyElementsOf(words.values());
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {

@@ -45,6 +45,7 @@ public final class SweepCharts {
     private static final Scale PLAIN = new Scale("", 1);
 
     private final Sweep.Result sweep;
+    private final CombinationText combinations;
     private final Measure asked;
     private final SweepLimits limits;
     private final List<Integer> numeric = new ArrayList<>();
@@ -61,6 +62,7 @@ public final class SweepCharts {
     public SweepCharts(Sweep.Result sweep, Measure asked) {
         this.asked = asked;
         this.sweep = sweep;
+        this.combinations = new CombinationText(sweep);
         this.limits = new SweepLimits(sweep.points());
         for (int i = 0; i < sweep.axes().size(); i++) {
             if (sweep.axes().get(i).numeric() && sweep.axes().get(i).values().size() > 1) {
@@ -308,7 +310,7 @@ public final class SweepCharts {
 
     /** The values of all inputs but the one along the axis. */
     private String others(Sweep.Point point) {
-        List<String> names = new ArrayList<>(point.values());
+        List<String> names = combinations.of(point);
         names.remove((int) numeric.get(0));
         return String.join(", ", names);
     }

@@ -40,6 +40,7 @@ public final class SweepView {
             "peak_wall_temperature_K");
 
     private final Sweep.Result sweep;
+    private final CombinationText combinations;
     private final List<Measure> measures;
     /** Why combinations have no solution, each reason once. */
     private final List<String> reasons;
@@ -55,6 +56,7 @@ public final class SweepView {
      */
     public SweepView(Sweep.Result sweep, List<Measure> further) {
         this.sweep = sweep;
+        this.combinations = new CombinationText(sweep);
         this.measures =
                 Stream.concat(Measure.ALL.stream(), further.stream()).distinct().toList();
         this.reasons = sweep.points().stream()
@@ -166,7 +168,7 @@ public final class SweepView {
         head.add("<tightest limit");
         TextTable table = new TextTable().header(head.toArray(String[]::new));
         for (Sweep.Point point : sweep.points()) {
-            List<String> cells = new ArrayList<>(point.values());
+            List<String> cells = combinations.of(point);
             if (point.balance().isPresent()) {
                 EngineBalance b = point.balance().get();
                 figures.forEach(figure -> cells.add(figure.text(b)));
@@ -247,7 +249,7 @@ public final class SweepView {
         titles.add("<tightest limit");
         PageTable.Builder table = PageTable.titled("All combinations", titles.toArray(String[]::new));
         for (Sweep.Point point : sweep.points()) {
-            List<String> cells = new ArrayList<>(point.values());
+            List<String> cells = combinations.of(point);
             for (Measure m : measures) {
                 OptionalDouble value = point.balance().map(m::of).orElse(OptionalDouble.empty());
                 cells.add(value.isPresent() ? m.notation().writeWithUnit(value.getAsDouble()) : "-");
