@@ -134,7 +134,7 @@ public final class CommandLineProgram implements Runnable {
      * @return exit code
      */
     static int run(Session session, String... arguments) {
-        Failures failures = new Failures(session.err());
+        Failures failures = new Failures(session.err(), session.pages());
         CommandLine commandLine = commandLine(session, arguments);
         commandLine.setOut(session.out());
         commandLine.setErr(session.err());

@@ -62,12 +62,16 @@ final class CompareCommand extends BaseCommand {
         try (ConsoleProgress progress = ConsoleProgress.of(session, "balancing", cases.size(), false)) {
             outcomes = runs.balance(cases, changes.map(), progress);
         }
+        ComparisonView view = new ComparisonView(outcomes.stream().map(this::shown).toList());
         List<Path> pages = report.write(() -> new ConceptReports(session).of(outcomes, changes.map(), Progress.NONE));
         List<Path> written = new ArrayList<>(pages);
         written.addAll(figures.write(() -> slides(outcomes)));
-        ComparisonView view = new ComparisonView(outcomes);
         answer(view::json, () -> view.text() + written(written));
         return outcomes.stream().allMatch(o -> o.balance().isPresent()) ? ExitCode.OK : ExitCode.NO_SOLUTION;
+    }
+
+    private Outcome shown(Outcome outcome) {
+        return new Outcome(session.pages().shown(outcome.file()), outcome.name(), outcome.balance(), outcome.failure());
     }
 
     private static List<SlideFiles> slides(List<Outcome> outcomes) {

@@ -29,6 +29,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
@@ -44,6 +45,8 @@ import picocli.CommandLine.Parameters;
                         + " for impulse or start mass, and what each limit is worth.")
 final class LimitCommand extends BaseCommand {
 
+    private static final String CYCLES = "cycles";
+    private static final String UNCERTAINTY = "uncertainty";
     private static final Range TEMPERATURES = Range.of(300, 2500);
     private static final Range SHARES = Range.of(Double.MIN_VALUE, 1);
 
@@ -84,6 +87,11 @@ final class LimitCommand extends BaseCommand {
     }
 
     @Override
+    protected Optional<Set<String>> furtherParts() {
+        return Optional.of(Set.of(CYCLES, UNCERTAINTY));
+    }
+
+    @Override
     public Integer call() {
         OptionReader options = new OptionReader();
         List<Double> range = temperatures(options);
@@ -105,8 +113,8 @@ final class LimitCommand extends BaseCommand {
         List<Path> pages = report.write(() -> new ConceptReports(session).of(result, others, further, options()));
         Supplier<Map<String, Object>> document = () -> {
             Map<String, Object> map = LimitView.json(result);
-            others.ifPresent(o -> map.put("cycles", o.json()));
-            uncertainty.ifPresent(u -> map.put("uncertainty", UncertaintyView.json(u)));
+            others.ifPresent(o -> map.put(CYCLES, o.json()));
+            uncertainty.ifPresent(u -> map.put(UNCERTAINTY, UncertaintyView.json(u)));
             return map;
         };
         Supplier<String> text = () -> LimitView.text(result)

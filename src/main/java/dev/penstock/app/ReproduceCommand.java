@@ -120,7 +120,7 @@ final class ReproduceCommand extends BaseCommand implements LocalAction {
 
     /** Runs the command of the record on its files; a command may answer and yet have no solution for some of them. */
     private String again(ReportRecord record) {
-        Path folder = PageFiles.unpack(record, session.fluids());
+        Path folder = PageFiles.unpack(session, file, record);
         Path page = folder.resolve("page-made-again.html");
         List<String> line = new ArrayList<>(List.of(record.command()));
         record.cases().forEach(name -> line.add(folder.resolve(name).toString()));

@@ -47,6 +47,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
@@ -62,6 +63,7 @@ import picocli.CommandLine.Parameters;
                         + " tanks, dry mass, stage by stage; on request on the losses of its own flight to orbit.")
 final class SizeCommand extends BaseCommand {
 
+    private static final String ORBITS = "orbits";
     private static final Range ALTITUDES = Range.of(100e3, 1e9);
     private static final Range ANGLES = Range.of(0, Math.PI);
 
@@ -121,6 +123,11 @@ final class SizeCommand extends BaseCommand {
     @Override
     protected String mainRows() {
         return cost.asked() ? "cost.rows" : reuse ? "reuse" : fly ? "flight.points" : "stages";
+    }
+
+    @Override
+    protected Optional<Set<String>> furtherParts() {
+        return Optional.of(Set.of(ORBITS, FlightView.RETURN, HowFarView.SHOWN, HowFarView.SHOWN_STAGES));
     }
 
     @Override
@@ -236,7 +243,7 @@ final class SizeCommand extends BaseCommand {
         Map<String, Object> map = FlightView.json(flown);
         map.put("payload_partials", PayloadView.json(partials(flown)));
         if (!orbits.isEmpty()) {
-            map.put("orbits", PayloadView.json(orbits));
+            map.put(ORBITS, PayloadView.json(orbits));
         }
         return map;
     }

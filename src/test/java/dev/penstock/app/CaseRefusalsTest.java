@@ -31,6 +31,16 @@ class CaseRefusalsTest {
     }
 
     @Test
+    void aVehicleInAPageIsNamedByItsPage() {
+        Path page = folder.resolve("skerry.html");
+        assertThat(Run.of("size", "skerry", "--report", page.toString()).code()).isZero();
+        assertThat(Run.of("compare", page.toString()).problems())
+                .singleElement()
+                .asString()
+                .contains(page.resolve("vehicles").resolve("skerry.toml") + ": CASE is a vehicle");
+    }
+
+    @Test
     void anUnknownKeyInTheVehicleTableIsRefusedByTheBalanceToo() throws Exception {
         String text = Files.readString(Path.of("cycles/gannet.toml"));
         Path file = folder.resolve("gannet.toml");
@@ -55,6 +65,9 @@ class CaseRefusalsTest {
         assertThat(run.json().at("/concepts/1/name").asText()).isEqualTo("Heron");
         assertThat(run.json().at("/concepts/1/engine/chamber_pressure_Pa").doubleValue())
                 .isEqualTo(9e6);
+        // its file is known by the page, not by where it was unpacked
+        assertThat(run.json().at("/concepts/1/file").asText())
+                .isEqualTo(folder.resolve("heron.html/heron.toml").toString());
         // a page of several is all of them
         assertThat(Run.of("compare", "dunlin", "avocet", "--report", folder.toString())
                         .code())

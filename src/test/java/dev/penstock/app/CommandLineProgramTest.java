@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.Failures;
 import dev.penstock.app.console.PlainOutput;
+import dev.penstock.app.console.UnpackedPages;
 import dev.penstock.errors.ConservationViolated;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.NotConverged;
@@ -115,7 +116,7 @@ class CommandLineProgramTest {
     private static Run failing(String... arguments) {
         java.io.StringWriter err = new java.io.StringWriter();
         CommandLine line = new CommandLine(new Failing());
-        line.setExecutionExceptionHandler(new Failures(new java.io.PrintWriter(err)));
+        line.setExecutionExceptionHandler(new Failures(new java.io.PrintWriter(err), new UnpackedPages()));
         return new Run(line.execute(arguments), "", err.toString());
     }
 

@@ -91,11 +91,24 @@ public abstract class BaseCommand implements Callable<Integer> {
         if (rows.isPresent() && !csv) {
             throw new InvalidInput("", "--rows", rows.get(), "it needs --csv");
         }
+        if (rows.isPresent()) {
+            furtherParts()
+                    .ifPresent(further -> new AnswerParts(session.home(), command(), further).check(rows.get()));
+        }
     }
 
     /** @return the part of the document that was named for the lines of a table, if any */
     protected Optional<String> rows() {
         return rows;
+    }
+
+    /**
+     * For a command that works long: a wrong part is refused before it begins. Others look for it in their answer.
+     *
+     * @return parts of an answer that the published schema of the command does not tell
+     */
+    protected Optional<Set<String>> furtherParts() {
+        return Optional.empty();
     }
 
     /** @return the part of the document whose entries are the lines of a table unless another is named */

@@ -61,7 +61,7 @@ public final class CaseFiles {
         Map<String, String> all = new LinkedHashMap<>(record.changes());
         all.putAll(changes);
         return new Case(
-                PageFiles.unpack(record, session.fluids())
+                PageFiles.unpack(session, file, record)
                         .resolve(record.cases().get(0)),
                 all);
     }
@@ -82,7 +82,7 @@ public final class CaseFiles {
 
     private static List<Path> held(Session session, Path page) {
         ReportRecord record = checked(session, page);
-        Path folder = PageFiles.unpack(record, session.fluids());
+        Path folder = PageFiles.unpack(session, page, record);
         List<Path> cases = record.cases().stream().map(folder::resolve).toList();
         if (!record.changes().isEmpty()) {
             try {

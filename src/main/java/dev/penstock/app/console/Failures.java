@@ -24,16 +24,22 @@ public final class Failures implements CommandLine.IExecutionExceptionHandler, C
     private static final int MOST_SENTENCES = 20;
 
     private final PrintWriter err;
+    private final UnpackedPages pages;
 
-    public Failures(PrintWriter err) {
+    /**
+     * @param err where problems go
+     * @param pages pages whose files problems may name
+     */
+    public Failures(PrintWriter err, UnpackedPages pages) {
         this.err = err;
+        this.pages = pages;
     }
 
     @Override
     public int handleExecutionException(Exception exception, CommandLine command, ParseResult result) {
         Throwable failure = cause(exception);
         List<String> sentences = sentences(failure);
-        sentences.stream().limit(MOST_SENTENCES).forEach(sentence -> err.println(NAME + sentence));
+        sentences.stream().limit(MOST_SENTENCES).forEach(sentence -> err.println(NAME + pages.shown(sentence)));
         if (sentences.size() > MOST_SENTENCES) {
             err.println(NAME + "and " + (sentences.size() - MOST_SENTENCES) + " more problems; mend these first");
         }

@@ -77,24 +77,26 @@ public final class PageFiles {
     /**
      * Everything that a page holds is data from somebody else: only the files that it embeds are read.
      *
-     * @param record what a page holds
-     * @param fluids fluids that a vehicle among them may name
+     * @param session session, with the fluids that a vehicle among them may name
+     * @param page the page
+     * @param record what it holds
      * @return a new folder with its files, gone when the program ends
      * @throws InvalidInput if a file is too large, a name among them cannot be one in that folder, or a case is not among
      *     them or names an engine that is not
      */
-    public static Path unpack(ReportRecord record, FluidLibrary fluids) {
+    public static Path unpack(Session session, Path page, ReportRecord record) {
         checkSizes(record);
         try {
             Path folder = Files.createTempDirectory("penstock-page");
             folder.toFile().deleteOnExit();
+            session.pages().add(folder, page);
             for (Map.Entry<String, String> entry : record.files().entrySet()) {
                 Path file = within(folder, entry.getKey());
                 makeParents(folder, file);
                 Files.writeString(file, entry.getValue());
                 file.toFile().deleteOnExit();
             }
-            record.cases().forEach(name -> checkEngines(folder, within(folder, name), record, fluids));
+            record.cases().forEach(name -> checkEngines(folder, within(folder, name), record, session.fluids()));
             return folder;
         } catch (IOException e) {
             throw new UncheckedIOException(e);

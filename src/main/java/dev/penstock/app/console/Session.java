@@ -17,6 +17,7 @@ import java.nio.file.Path;
  * @param fluids fluids of the home folder
  * @param local whether a command may do more on this machine than answer ({@link LocalAction})
  * @param runs balances with the data of the home folder; all commands of a session share what it has opened
+ * @param pages pages that were unpacked
  */
 public record Session(
         Path home,
@@ -26,7 +27,8 @@ public record Session(
         boolean terminal,
         FluidLibrary fluids,
         boolean local,
-        EngineRuns runs) {
+        EngineRuns runs,
+        UnpackedPages pages) {
 
     /**
      * @param home folder that holds the data of Penstock
@@ -38,7 +40,7 @@ public record Session(
      */
     public static Session open(Path home, InputStream in, PrintWriter out, PrintWriter err, boolean terminal) {
         FluidLibrary fluids = FluidLibrary.open(home);
-        return new Session(home, in, out, err, terminal, fluids, true, new EngineRuns(home, fluids));
+        return new Session(home, in, out, err, terminal, fluids, true, new EngineRuns(home, fluids), new UnpackedPages());
     }
 
     /**
@@ -47,7 +49,7 @@ public record Session(
      * @return this session, for one command of several, with nobody watching
      */
     public Session into(PrintWriter results, PrintWriter problems) {
-        return new Session(home, InputStream.nullInputStream(), results, problems, false, fluids, local, runs);
+        return new Session(home, InputStream.nullInputStream(), results, problems, false, fluids, local, runs, pages);
     }
 
     /**
@@ -56,6 +58,6 @@ public record Session(
      * @return this session, for a request of another program
      */
     public Session forRequest(PrintWriter results, PrintWriter problems) {
-        return new Session(home, InputStream.nullInputStream(), results, problems, false, fluids, false, runs);
+        return new Session(home, InputStream.nullInputStream(), results, problems, false, fluids, false, runs, pages);
     }
 }

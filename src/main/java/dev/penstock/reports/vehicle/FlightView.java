@@ -28,6 +28,9 @@ import java.util.function.ToDoubleFunction;
 /** A flight to orbit as JSON document, terminal tables and section of a page. */
 public final class FlightView {
 
+    /** Part of a document about a vehicle whose first stage comes back. */
+    public static final String RETURN = "return";
+
     private FlightView() {}
 
     /**
@@ -40,7 +43,7 @@ public final class FlightView {
         Map<String, Object> flight = new LinkedHashMap<>(FigureJson.of(FlightFigures.FLOWN, flown));
         flight.putAll(new FlightDocument(flown).json());
         map.put("flight", flight);
-        flown.back().ifPresent(b -> map.put("return", FigureJson.of(FlightFigures.RETURN, b)));
+        flown.back().ifPresent(b -> map.put(RETURN, FigureJson.of(FlightFigures.RETURN, b)));
         return map;
     }
 

@@ -17,6 +17,11 @@ import java.util.function.ToDoubleFunction;
 /** How far a vehicle gets that does not close, as JSON document and terminal text. */
 public final class HowFarView {
 
+    /** Parts of a document: what is shown of the flight, and its stages. */
+    public static final String SHOWN = "shown";
+
+    public static final String SHOWN_STAGES = "shown_stages";
+
     private static final Notation SPEED = Notation.fixed("m/s", "m/s", 1, 0);
     private static final Notation FACTOR = Notation.significant("", 4);
 
@@ -59,7 +64,7 @@ public final class HowFarView {
             .optional("shown_payload_kg", "its payload", Notation.TONNES, of(VehicleSizing::payload))
             .leftOutIfAbsent()
             .each(
-                    "shown_stages",
+                    SHOWN_STAGES,
                     h -> h.near().stream().flatMap(v -> v.stages().stream()).toList(),
                     STAGES)
             .table();
@@ -80,7 +85,7 @@ public final class HowFarView {
      */
     public static Map<String, Object> json(HowFar far) {
         Map<String, Object> map = new LinkedHashMap<>(FigureJson.of(ALL, far));
-        far.flown().ifPresent(flown -> map.put("shown", FlightView.json(flown)));
+        far.flown().ifPresent(flown -> map.put(SHOWN, FlightView.json(flown)));
         return map;
     }
 
