@@ -62,7 +62,8 @@ final class CompareCommand extends BaseCommand {
         try (ConsoleProgress progress = ConsoleProgress.of(session, "balancing", cases.size(), false)) {
             outcomes = runs.balance(cases, changes.map(), progress);
         }
-        ComparisonView view = new ComparisonView(outcomes.stream().map(this::shown).toList());
+        ComparisonView view =
+                new ComparisonView(outcomes.stream().map(this::shown).toList());
         List<Path> pages = report.write(() -> new ConceptReports(session).of(outcomes, changes.map(), Progress.NONE));
         List<Path> written = new ArrayList<>(pages);
         written.addAll(figures.write(() -> slides(outcomes)));

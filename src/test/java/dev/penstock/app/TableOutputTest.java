@@ -82,9 +82,14 @@ class TableOutputTest {
                     .contains("--rows is name; allowed are ", command.equals("size") ? "flight" : "points");
         }
         for (List<String> part : List.of(
-                List.of("limit", "cycles"), List.of("limit", "points"), List.of("size", "flight.points"),
-                List.of("size", "orbits"), List.of("size", "return.warnings"), List.of("size", "shown_stages"))) {
-            assertThat(Run.of(part.get(0), "nobody", "--csv", "--rows", part.get(1)).problems())
+                List.of("limit", "cycles"),
+                List.of("limit", "points"),
+                List.of("size", "flight.points"),
+                List.of("size", "orbits"),
+                List.of("size", "return.warnings"),
+                List.of("size", "shown_stages"))) {
+            assertThat(Run.of(part.get(0), "nobody", "--csv", "--rows", part.get(1))
+                            .problems())
                     .singleElement()
                     .asString()
                     .contains("CASE is nobody");

@@ -25,7 +25,8 @@ final class AnswerParts {
         Path schema = home.resolve(AnswerOrigin.schema(command));
         try {
             if (Files.exists(schema)) {
-                JsonNode properties = new ObjectMapper().readTree(schema.toFile()).path("properties");
+                JsonNode properties =
+                        new ObjectMapper().readTree(schema.toFile()).path("properties");
                 properties.properties().stream()
                         .filter(property -> hasLines(property.getValue().path("type")))
                         .forEach(property -> parts.add(property.getKey()));

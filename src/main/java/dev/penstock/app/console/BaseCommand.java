@@ -92,8 +92,7 @@ public abstract class BaseCommand implements Callable<Integer> {
             throw new InvalidInput("", "--rows", rows.get(), "it needs --csv");
         }
         if (rows.isPresent()) {
-            furtherParts()
-                    .ifPresent(further -> new AnswerParts(session.home(), command(), further).check(rows.get()));
+            furtherParts().ifPresent(further -> new AnswerParts(session.home(), command(), further).check(rows.get()));
         }
     }
 

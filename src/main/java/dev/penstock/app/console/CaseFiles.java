@@ -61,9 +61,7 @@ public final class CaseFiles {
         Map<String, String> all = new LinkedHashMap<>(record.changes());
         all.putAll(changes);
         return new Case(
-                PageFiles.unpack(session, file, record)
-                        .resolve(record.cases().get(0)),
-                all);
+                PageFiles.unpack(session, file, record).resolve(record.cases().get(0)), all);
     }
 
     /**

@@ -40,7 +40,8 @@ public record Session(
      */
     public static Session open(Path home, InputStream in, PrintWriter out, PrintWriter err, boolean terminal) {
         FluidLibrary fluids = FluidLibrary.open(home);
-        return new Session(home, in, out, err, terminal, fluids, true, new EngineRuns(home, fluids), new UnpackedPages());
+        return new Session(
+                home, in, out, err, terminal, fluids, true, new EngineRuns(home, fluids), new UnpackedPages());
     }
 
     /**

@@ -26,6 +26,7 @@ public final class LocalServer implements AutoCloseable {
     static final String JSON = "application/json;charset=utf-8";
     /** One more than a client may have, so that another one finds one. */
     private static final int WORKERS = 3;
+
     private static final int LONG_WORK = 20;
     /** Cookie with the units that this browser's reader has chosen. */
     static final String UNITS = "penstock-units";

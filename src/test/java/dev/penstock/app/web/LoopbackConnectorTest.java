@@ -30,8 +30,10 @@ class LoopbackConnectorTest {
             config.jetty.addConnector((jetty, http) -> LoopbackConnector.of(jetty, http, 0));
             config.routes.get("/halting", LoopbackConnectorTest::halting);
             config.routes.get("/large", request -> request.result(new byte[100 * LONG]));
-            config.routes.post("/count", request -> request.result(
-                    Integer.toString(LoopbackConnector.read(request.req(), InputStream::readAllBytes).length)));
+            config.routes.post(
+                    "/count",
+                    request -> request.result(
+                            Integer.toString(LoopbackConnector.read(request.req(), InputStream::readAllBytes).length)));
         });
         server.start();
     }
@@ -104,7 +106,8 @@ class LoopbackConnectorTest {
             second.getInputStream().readAllBytes();
             // five seconds, and what a machine under load needs on top; an answer would be waited for much longer
             assertThat(System.nanoTime() - begun)
-                    .isLessThan(LoopbackConnector.REQUEST_PATIENCE.multipliedBy(6).toNanos());
+                    .isLessThan(
+                            LoopbackConnector.REQUEST_PATIENCE.multipliedBy(6).toNanos());
         }
     }
 
