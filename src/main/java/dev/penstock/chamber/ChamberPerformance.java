@@ -127,7 +127,7 @@ public record ChamberPerformance(
     public OptionalDouble separationAreaRatio(double ambientPressure) {
         OptionalDouble bell = bellSeparation(ambientPressure);
         return switch (design.nozzle().compensation().kind()) {
-            case NONE -> bell;
+            case NONE, STOWED -> bell;
             case PLUG -> OptionalDouble.empty();
             case DUAL_BELL -> {
                 double inner = inner(bell);
@@ -180,14 +180,14 @@ public record ChamberPerformance(
                 OptionalDouble bell = bellSeparation(ambientPressure);
                 yield Math.max(filled(bell, ambientPressure), filled(OptionalDouble.of(inner(bell)), ambientPressure));
             }
-            case NONE, DUAL_BELL -> filled(separationAreaRatio(ambientPressure), ambientPressure);
+            case NONE, STOWED, DUAL_BELL -> filled(separationAreaRatio(ambientPressure), ambientPressure);
         };
     }
 
     /** @return what the thrust over ambient pressure is made with */
     public ModelCard altitudeCard() {
         return switch (design.nozzle().compensation().kind()) {
-            case NONE -> design.nozzle().separation().card();
+            case NONE, STOWED -> design.nozzle().separation().card();
             case PLUG -> PlugNozzle.CARD;
             case DUAL_BELL, EXTENDIBLE -> AltitudeCompensation.CARD;
         };

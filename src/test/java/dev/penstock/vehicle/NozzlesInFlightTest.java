@@ -54,6 +54,9 @@ class NozzlesInFlightTest {
             if (kind.equals("dual-bell") || kind.equals("extendible")) {
                 nozzle.put("nozzle.inner_area_ratio", "15");
             }
+            if (kind.equals("extendible")) {
+                nozzle.put("cooling.end_area_ratio", "15");
+            }
             EnginePerformance engine = new BalancedEngine(balance(nozzle));
             ENGINES.put(kind, engine);
             LEFT.put(

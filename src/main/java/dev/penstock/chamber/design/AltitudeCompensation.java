@@ -4,13 +4,14 @@ import dev.penstock.errors.Require;
 import dev.penstock.provenance.ModelCard;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * How a nozzle follows the ambient pressure beyond what a bell in one piece does.
  *
  * @param kind how
- * @param innerAreaRatio area ratio at the inflection of a dual bell, or at the end of an extendible nozzle before its extension moves
- *     (-); of no meaning for the others
+ * @param innerAreaRatio area ratio at the inflection of a dual bell, or at which a nozzle parts whose extension moves, in flight or before
+ *     ignition (-); of no meaning for the others
  */
 public record AltitudeCompensation(Kind kind, double innerAreaRatio) {
 
@@ -32,8 +33,10 @@ public record AltitudeCompensation(Kind kind, double innerAreaRatio) {
         PLUG,
         /** The wall turns at an inflection, where the flow leaves it at low height. */
         DUAL_BELL,
-        /** An extension is moved down in flight. */
-        EXTENDIBLE
+        /** An extension is moved down in flight, while the engine runs. */
+        EXTENDIBLE,
+        /** An extension is moved down before ignition: the thrust is that of a bell in one piece. */
+        STOWED
     }
 
     /** A nozzle in one piece. */
@@ -45,20 +48,29 @@ public record AltitudeCompensation(Kind kind, double innerAreaRatio) {
 
     /** @return whether it needs an inner area ratio */
     public boolean inTwo() {
-        return kind == Kind.DUAL_BELL || kind == Kind.EXTENDIBLE;
+        return kind == Kind.DUAL_BELL || moves();
+    }
+
+    private boolean moves() {
+        return kind == Kind.EXTENDIBLE || kind == Kind.STOWED;
+    }
+
+    /** @return area ratio at which the nozzle parts for its extension to move (-); empty where nothing moves */
+    public OptionalDouble parting() {
+        return moves() ? OptionalDouble.of(innerAreaRatio) : OptionalDouble.empty();
     }
 
     /** @return what readers must know of it; empty for a nozzle in one piece */
     public Optional<String> doubt() {
         return switch (kind) {
-            case NONE -> Optional.empty();
+            case NONE, STOWED -> Optional.empty();
             case PLUG ->
                 Optional.of("the plug is ideal: built plugs lose 1 to 3 % more thrust, and their mass and cooling"
                         + " are those of the bell");
             case DUAL_BELL ->
                 Optional.of("the dual bell is ideal: built ones lose 1 to 3 % of thrust at low height, and"
                         + " side loads when the flow jumps to the extension are not estimated");
-            case EXTENDIBLE -> Optional.of("what moves the extension of the nozzle has no mass here");
+            case EXTENDIBLE -> Optional.of("the extendible nozzle is ideal: no thrust is lost while its extension moves");
         };
     }
 }

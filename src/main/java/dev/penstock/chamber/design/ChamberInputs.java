@@ -80,12 +80,12 @@ public final class ChamberInputs {
     public static final Input<AltitudeCompensation.Kind> COMPENSATION = Input.choice(
                     "compensation",
                     AltitudeCompensation.Kind.class,
-                    "How the nozzle follows the ambient pressure: plug, dual bell, extension moved in flight")
+                    "How the nozzle follows the ambient pressure, or stows: plug, dual bell, extension moved in flight or before ignition")
             .usual(Usual.of(AltitudeCompensation.Kind.NONE, "one piece", ""));
     public static final Input<Double> INNER_AREA_RATIO = Input.ratio(
                     "inner_area_ratio",
                     Range.of(1, 2000),
-                    "Area ratio at the inflection of a dual bell, or at the end of an extendible nozzle before its extension moves")
+                    "Area ratio at the inflection of a dual bell, or at which an extendible or stowed nozzle parts")
             .computed("a nozzle in one piece, or a plug");
 
     /** The nozzle. */

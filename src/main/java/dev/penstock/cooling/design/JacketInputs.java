@@ -84,11 +84,6 @@ public final class JacketInputs {
     public static final Input<String> EXTENSION_MATERIAL = Input.text(
                     "extension_material", "Material of the sheet behind the jacket, a file in fluids/walls")
             .usual(Usual.common(ExtensionKind.RADIATING.usualMaterial().orElseThrow()));
-    public static final Input<Double> EXTENSION_PARTING = Input.ratio(
-                    "extension_parting_area_ratio",
-                    RATIOS,
-                    "Area ratio at which an extendible nozzle parts; what lies behind is stowed around what lies before")
-            .computed("a nozzle in one piece");
     public static final Input<Integer> CELLS = Input.whole("cells", 10, 2000, "Cells along the jacket")
             .usual(Usual.of(100, "resolution along the axis", ""));
     public static final Input<Double> WALL_TEMPERATURE_LIMIT = Input.quantity(
@@ -155,8 +150,7 @@ public final class JacketInputs {
                     CoolantSideInputs.ROUGH_WALL,
                     CELLS,
                     EXTENSION,
-                    EXTENSION_MATERIAL,
-                    EXTENSION_PARTING)
+                    EXTENSION_MATERIAL)
             .ifWritten()
             .with(WallInputs.COATING, SECTIONS, GasSideInputs.FILM, GasSideInputs.OUTER_ZONE, LIMITS);
 
@@ -169,8 +163,7 @@ public final class JacketInputs {
             GasSideInputs.SOOT,
             GasSideInputs.SOOT_RESISTANCE,
             EXTENSION,
-            EXTENSION_MATERIAL,
-            EXTENSION_PARTING);
+            EXTENSION_MATERIAL);
 
     /** Inputs of a jacket that does not begin at the injector. */
     public static final List<Input<?>> OF_ONE_CIRCUIT = GROUP.inputs().stream()

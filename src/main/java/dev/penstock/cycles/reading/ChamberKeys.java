@@ -44,8 +44,9 @@ final class ChamberKeys {
             Optional<ThrustTarget> thrust,
             double usualCharacteristicLength,
             InjectorDesign usualInjector,
-            CoolingKeys.WallShield shield) {
-        Supplier<NozzleDesign> nozzle = nozzle(root.at(ConceptTables.NOZZLE), pressure);
+            CoolingKeys.WallShield shield,
+            AltitudeCompensation compensation) {
+        Supplier<NozzleDesign> nozzle = nozzle(root.at(ConceptTables.NOZZLE), pressure, compensation);
         InputTable keys = root.at(ConceptTables.CHAMBER);
         double contraction = keys.read(
                 ChamberInputs.CONTRACTION_RATIO,
@@ -102,7 +103,8 @@ final class ChamberKeys {
         return Math.sqrt(4 * area / Math.PI);
     }
 
-    private static Supplier<NozzleDesign> nozzle(InputTable keys, double chamberPressure) {
+    private static Supplier<NozzleDesign> nozzle(
+            InputTable keys, double chamberPressure, AltitudeCompensation compensation) {
         boolean ratioGiven = keys.has(ChamberInputs.AREA_RATIO);
         boolean pressureGiven = keys.has(ChamberInputs.EXIT_PRESSURE);
         OptionalDouble ratio = keys.number(ChamberInputs.AREA_RATIO);
@@ -123,31 +125,31 @@ final class ChamberKeys {
         double length = keys.read(ChamberInputs.LENGTH_FRACTION);
         double angle = keys.read(ChamberInputs.CONE_HALF_ANGLE);
         SeparationCriterion separation = keys.read(ChamberInputs.SEPARATION);
-        AltitudeCompensation compensation = compensation(keys, ratio);
+        if (compensation.inTwo() && ratio.isPresent() && compensation.innerAreaRatio() >= ratio.getAsDouble()) {
+            keys.problem(
+                    ChamberInputs.INNER_AREA_RATIO,
+                    String.valueOf(compensation.innerAreaRatio()),
+                    "it must be below the area ratio of " + ratio.getAsDouble());
+        }
         return () -> NozzleDesign.usual(ratio, exit, shape, length, angle)
                 .withSeparation(separation)
                 .with(compensation);
     }
 
-    private static AltitudeCompensation compensation(InputTable keys, OptionalDouble ratio) {
+    /** How the nozzle follows the ambient pressure or stows; in one piece after a noted problem. */
+    static AltitudeCompensation compensation(InputTable root) {
+        InputTable keys = root.at(ConceptTables.NOZZLE);
         AltitudeCompensation.Kind kind = keys.read(ChamberInputs.COMPENSATION);
         OptionalDouble inner = keys.number(ChamberInputs.INNER_AREA_RATIO);
         AltitudeCompensation chosen = new AltitudeCompensation(kind, inner.orElse(1));
-        if (chosen.inTwo() != keys.has(ChamberInputs.INNER_AREA_RATIO)) {
-            keys.problem(
-                    ChamberInputs.INNER_AREA_RATIO,
-                    chosen.inTwo() ? "missing" : String.valueOf(inner.orElse(1)),
-                    "compensation = \"dual-bell\" and \"extendible\" need it, nothing else takes it");
-            return AltitudeCompensation.NONE;
+        if (chosen.inTwo() == keys.has(ChamberInputs.INNER_AREA_RATIO)) {
+            return chosen;
         }
-        if (inner.isPresent() && ratio.isPresent() && inner.getAsDouble() >= ratio.getAsDouble()) {
-            keys.problem(
-                    ChamberInputs.INNER_AREA_RATIO,
-                    String.valueOf(inner.getAsDouble()),
-                    "it must be below the area ratio of " + ratio.getAsDouble());
-            return AltitudeCompensation.NONE;
-        }
-        return chosen;
+        keys.problem(
+                ChamberInputs.INNER_AREA_RATIO,
+                chosen.inTwo() ? "missing" : String.valueOf(inner.orElse(1)),
+                "compensation = \"dual-bell\", \"extendible\" and \"stowed\" need it, nothing else takes it");
+        return AltitudeCompensation.NONE;
     }
 
     private static Supplier<Efficiencies> efficiencies(InputTable keys) {

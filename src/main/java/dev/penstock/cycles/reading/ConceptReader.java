@@ -1,5 +1,6 @@
 package dev.penstock.cycles.reading;
 
+import dev.penstock.chamber.design.AltitudeCompensation;
 import dev.penstock.chamber.design.ChamberDesign;
 import dev.penstock.cooling.design.JacketInputs;
 import dev.penstock.cycles.arrangements.Cycle;
@@ -246,17 +247,20 @@ public final class ConceptReader {
         Optional<ThrustTarget> thrust = thrust(root.at(ConceptTables.ENGINE));
         double pressure = root.at(ConceptTables.ENGINE).read(EngineInputs.CHAMBER_PRESSURE);
         CoolingKeys.WallShield shield = CoolingKeys.shield(root);
+        AltitudeCompensation compensation = ChamberKeys.compensation(root);
         Supplier<ChamberDesign> chamber = ChamberKeys.read(
                 root,
                 pressure,
                 thrust,
                 characteristicLength(head),
                 UsualInjector.of(root, traits, head.fuel()),
-                shield);
+                shield,
+                compensation);
         Supplier<FeedDesign> oxidizerFeed = feeds.read(root, Side.OXIDIZER, head.oxidizer(), traits);
         Supplier<FeedDesign> fuelFeed = feeds.read(root, Side.FUEL, head.fuel(), traits);
         OptionalDouble exhaustInto = GasKeys.exhaustInto(root, traits);
-        Supplier<CoolingKeys.Wall> cooling = CoolingKeys.read(root, traits, pressure, exhaustInto);
+        Supplier<CoolingKeys.Wall> cooling = CoolingKeys.read(
+                root, traits, pressure, new CoolingKeys.Behind(exhaustInto, compensation.parting()));
         GasKeys gas = new GasKeys(root, traits, head.oxidizer(), head.fuel(), exhaustInto);
         Supplier<Optional<ElectricDesign>> electric = ElectricKeys.read(root, traits);
         Supplier<DesignLimits> limits = limits(root.at(ConceptTables.LIMITS), traits);

@@ -1,5 +1,6 @@
 package dev.penstock.cycles.reading;
 
+import dev.penstock.chamber.design.ChamberInputs;
 import dev.penstock.chamber.design.OuterZone;
 import dev.penstock.cooling.coolant.CoolantSideDesign;
 import dev.penstock.cooling.coolant.CoolantSideInputs;
@@ -50,13 +51,13 @@ final class CoolingKeys {
 
     private final CycleTraits traits;
     private final double chamberPressure;
-    private final OptionalDouble exhaustInto;
+    private final Behind behind;
     private final Set<String> names = new HashSet<>();
     private OptionalDouble end = OptionalDouble.empty();
 
-    private CoolingKeys(CycleTraits traits, double chamberPressure, OptionalDouble exhaustInto) {
+    private CoolingKeys(CycleTraits traits, double chamberPressure, Behind behind) {
         this.traits = traits;
-        this.exhaustInto = exhaustInto;
+        this.behind = behind;
         this.chamberPressure = chamberPressure;
     }
 
@@ -68,13 +69,21 @@ final class CoolingKeys {
      */
     record Wall(List<CoolingCircuit> circuits, ExtensionDesign uncooled) {}
 
+    /**
+     * What the wall behind the jackets must suit.
+     *
+     * @param exhaustInto area ratio at which turbine gas is led in (-); empty where it is not
+     * @param parting area ratio at which the nozzle parts (-); empty for one in one piece
+     */
+    record Behind(OptionalDouble exhaustInto, OptionalDouble parting) {}
+
     static Supplier<Wall> read(
-            InputTable root, CycleTraits traits, double chamberPressure, OptionalDouble exhaustInto) {
+            InputTable root, CycleTraits traits, double chamberPressure, Behind behind) {
         if (!root.has(JacketInputs.GROUP)) {
             root.without(JacketInputs.GROUP.key(), NOTHING, "no jacket without a table [cooling]");
             return () -> new Wall(List.of(), ExtensionDesign.standard());
         }
-        return new CoolingKeys(traits, chamberPressure, exhaustInto).all(root.table(JacketInputs.GROUP));
+        return new CoolingKeys(traits, chamberPressure, behind).all(root.table(JacketInputs.GROUP));
     }
 
     private Supplier<Wall> all(InputTable keys) {
@@ -82,17 +91,17 @@ final class CoolingKeys {
         double share = keys.read(EngineInputs.FLOW_FRACTION);
         double factor = keys.read(GasSideInputs.HEAT_FLUX_FACTOR);
         names.add(CircuitKey.FIRST.name());
-        List<InputTable> behind = keys.tables(ConceptInputs.CIRCUITS);
+        List<InputTable> others = keys.tables(ConceptInputs.CIRCUITS);
         Function<Optional<ExtensionDesign>, JacketDesign> first =
-                jacket(keys, CircuitKey.FIRST, behind.isEmpty(), CoolingKeys::gasSide);
+                jacket(keys, CircuitKey.FIRST, others.isEmpty(), CoolingKeys::gasSide);
         List<ExtensionDesign> follows = new ArrayList<>();
         Optional<ExtensionDesign> none = Optional.empty();
         List<Supplier<CoolingCircuit>> circuits = new ArrayList<>();
         circuits.add(() -> new CoolingCircuit(
-                side(coolant), share, first.apply(behind.isEmpty() ? Optional.of(follows.get(0)) : none), factor));
-        for (int i = 0; i < behind.size(); i++) {
-            InputTable own = behind.get(i);
-            boolean last = i == behind.size() - 1;
+                side(coolant), share, first.apply(others.isEmpty() ? Optional.of(follows.get(0)) : none), factor));
+        for (int i = 0; i < others.size(); i++) {
+            InputTable own = others.get(i);
+            boolean last = i == others.size() - 1;
             CircuitKey key = CircuitKey.behind(i, name(own));
             Side side = side(own.read(ConceptInputs.CIRCUIT_COOLANT));
             double part = own.read(EngineInputs.FLOW_FRACTION);
@@ -103,7 +112,7 @@ final class CoolingKeys {
         }
         follows.add(extension(keys, !coolant.equals(NOTHING)));
         if (coolant.equals(NOTHING)) {
-            if (!behind.isEmpty()) {
+            if (!others.isEmpty()) {
                 keys.problem(
                         ConceptInputs.COOLANT,
                         '"' + NOTHING + '"',
@@ -129,41 +138,49 @@ final class CoolingKeys {
         }
         double jacketEnd = end.orElse(CoolantRoute.LARGEST_DEFAULT_AREA_RATIO);
         String entry = ConceptTables.EXHAUST.of(GasInputs.EXHAUST_INTO).path();
-        if (kind == ExtensionKind.FILM_COOLED && exhaustInto.isEmpty()) {
+        if (kind == ExtensionKind.FILM_COOLED && behind.exhaustInto().isEmpty()) {
             keys.problem(
                     JacketInputs.EXTENSION,
                     "\"film-cooled\"",
                     traits.dumps()
                             ? "the film is turbine gas: write " + entry + ", the area ratio at which it enters"
                             : "the film is turbine gas, and this cycle dumps none: write radiating or ablative");
-        } else if (kind == ExtensionKind.FILM_COOLED && exhaustInto.getAsDouble() > jacketEnd) {
+        } else if (kind == ExtensionKind.FILM_COOLED && behind.exhaustInto().getAsDouble() > jacketEnd) {
             keys.problem(
                     JacketInputs.EXTENSION,
                     "\"film-cooled\"",
-                    "the turbine gas enters at area ratio " + exhaustInto.getAsDouble() + " (" + entry
+                    "the turbine gas enters at area ratio " + behind.exhaustInto().getAsDouble() + " (" + entry
                             + "), behind the end of the jacket at " + jacketEnd
                             + ", so that the wall between them is bare: write at most " + jacketEnd + " there");
         }
-        return new ExtensionDesign(kind, material, parting(keys, cooled));
+        parting(keys, cooled);
+        return new ExtensionDesign(kind, material);
     }
 
-    /** An extendible nozzle parts behind the jacket, whose tubes and channels do not. */
-    private OptionalDouble parting(InputTable keys, boolean cooled) {
-        OptionalDouble parting = keys.number(JacketInputs.EXTENSION_PARTING);
-        if (parting.isPresent() && cooled && end.isEmpty()) {
-            keys.problem(
-                    JacketInputs.EXTENSION_PARTING,
-                    Double.toString(parting.getAsDouble()),
-                    "the nozzle parts behind the jacket: write " + JacketInputs.END_AREA_RATIO.key()
-                            + ", where the jacket ends, as well");
-        } else if (parting.isPresent() && cooled && parting.getAsDouble() < end.getAsDouble()) {
-            keys.problem(
-                    JacketInputs.EXTENSION_PARTING,
-                    Double.toString(parting.getAsDouble()),
-                    "the extension would begin before the jacket ends at area ratio " + end.getAsDouble()
-                            + ": write at least " + end.getAsDouble());
+    /** A nozzle whose extension moves parts behind the jacket, whose tubes and channels do not. */
+    private void parting(InputTable keys, boolean cooled) {
+        OptionalDouble parting = behind.parting();
+        keys.replaced(
+                "extension_parting_area_ratio",
+                ConceptTables.NOZZLE.of(ChamberInputs.INNER_AREA_RATIO).path()
+                        + ", with nozzle.compensation = \"stowed\" or \"extendible\"");
+        if (!cooled || parting.isEmpty()) {
+            return;
         }
-        return parting;
+        if (end.isEmpty()) {
+            keys.problem(
+                    JacketInputs.END_AREA_RATIO,
+                    "missing",
+                    "the nozzle parts at area ratio " + parting.getAsDouble()
+                            + " (nozzle.inner_area_ratio), and a jacket does not part: write the area ratio, at most that, at which it"
+                            + " ends");
+        } else if (parting.getAsDouble() < end.getAsDouble()) {
+            keys.problem(
+                    JacketInputs.END_AREA_RATIO,
+                    Double.toString(end.getAsDouble()),
+                    "the extension begins before the jacket ends: write at most " + parting.getAsDouble()
+                            + ", where the nozzle parts (nozzle.inner_area_ratio)");
+        }
     }
 
     private static Side side(String coolant) {

@@ -125,7 +125,8 @@ public final class EngineFigures {
                     "length, extension stowed",
                     Notation.LENGTH,
                     b -> EngineLength.stowed(
-                            b.chamber().contour(), b.concept().uncooledWall().parting()))
+                            b.chamber().contour(),
+                            b.concept().chamber().nozzle().compensation().parting()))
             .by(EngineLength.CARD, own("length_m"))
             .leftOutIfAbsent()
             .number(

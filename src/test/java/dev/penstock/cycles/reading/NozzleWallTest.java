@@ -10,6 +10,7 @@ import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.turbomachinery.mass.MassPart;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -37,7 +38,7 @@ class NozzleWallTest {
             value = {
                 "engine.chambers | 0 | 1",
                 "exhaust.into_area_ratio | 0.5 | 1",
-                "cooling.extension_parting_area_ratio | 8 | write at least 12"
+                "cooling.extension_parting_area_ratio | 8 | write nozzle.inner_area_ratio, with nozzle.compensation"
             })
     void whatCannotBeIsRefusedInOneSentence(String key, String value, String allowed) {
         assertThatThrownBy(() -> Concepts.READER.read(
@@ -50,11 +51,18 @@ class NozzleWallTest {
     }
 
     @Test
-    void aPartingAsksForTheEndOfTheJacket() {
-        assertThatThrownBy(() -> Concepts.READER.read(
-                        Path.of("cycles/heron.toml"), Map.of("cooling.extension_parting_area_ratio", "8")))
+    void anExtensionThatMovesBeginsWhereTheJacketEndsOrBehind() {
+        Map<String, String> parted =
+                Map.of("nozzle.compensation", "stowed", "nozzle.inner_area_ratio", "8", "nozzle.area_ratio", "20");
+        assertThatThrownBy(() -> Concepts.READER.read(Path.of("cycles/heron.toml"), parted))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessageContaining("end_area_ratio, where the jacket ends");
+                .hasMessageContaining("cooling.end_area_ratio")
+                .hasMessageContaining("the nozzle parts at area ratio 8.0");
+        Map<String, String> overlapping = new HashMap<>(parted);
+        overlapping.put("cooling.end_area_ratio", "12");
+        assertThatThrownBy(() -> Concepts.READER.read(Path.of("cycles/heron.toml"), overlapping))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessageContaining("the extension begins before the jacket ends: write at most 8.0");
     }
 
     /** Geometry: stowed, an engine is as long as its longer part; thrust does not change, mass by a quarter of what moves. */
@@ -62,12 +70,21 @@ class NozzleWallTest {
     void anExtendibleNozzleIsStowedOverTheFixedOne() {
         EngineBalance whole = balance("avocet.toml", Map.of("cooling.end_area_ratio", "40"));
         EngineBalance parted = balance(
-                "avocet.toml", Map.of("cooling.end_area_ratio", "40", "cooling.extension_parting_area_ratio", "40"));
-        assertThat(whole.concept().uncooledWall().parting()).isEmpty();
+                "avocet.toml",
+                Map.of(
+                        "cooling.end_area_ratio",
+                        "40",
+                        "nozzle.compensation",
+                        "stowed",
+                        "nozzle.inner_area_ratio",
+                        "40"));
+        assertThat(whole.concept().chamber().nozzle().compensation().parting()).isEmpty();
         OptionalDouble stowed = EngineLength.stowed(
-                parted.chamber().contour(), parted.concept().uncooledWall().parting());
+                parted.chamber().contour(),
+                parted.concept().chamber().nozzle().compensation().parting());
         double length = EngineLength.extended(parted.chamber().contour());
         assertThat(stowed.orElseThrow()).isBetween(0.5 * length, 0.9 * length);
+        assertThat(parted.thrustAt(30e3)).isCloseTo(whole.thrustAt(30e3), within(1e-3));
         assertThat(parted.engine().vacuumIsp()).isCloseTo(whole.engine().vacuumIsp(), within(1e-9));
         assertThat(mass(parted, MassPart.EXTENSION) / mass(whole, MassPart.EXTENSION))
                 .isBetween(1.2, 1.2501);

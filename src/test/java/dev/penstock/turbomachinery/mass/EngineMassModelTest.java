@@ -8,6 +8,7 @@ import dev.penstock.chamber.ChamberPerformance;
 import dev.penstock.chamber.Mixtures;
 import dev.penstock.chamber.ThrustChamber;
 import dev.penstock.chamber.contour.ContourPoint;
+import dev.penstock.chamber.design.AltitudeCompensation;
 import dev.penstock.chamber.design.ChamberDesign;
 import dev.penstock.chamber.design.CombustorDesign;
 import dev.penstock.chamber.design.Efficiencies;
@@ -33,11 +34,15 @@ class EngineMassModelTest {
     private static final ChamberPerformance CHAMBER = chamber();
 
     private static ChamberPerformance chamber() {
+        return chamber(NozzleDesign.bell(40));
+    }
+
+    private static ChamberPerformance chamber(NozzleDesign nozzle) {
         Reactants mixture = Mixtures.mix(Mixtures.named("O2"), Mixtures.named("CH4"), 3.4);
         ChamberDesign design = new ChamberDesign(
                 PRESSURE,
                 CombustorDesign.of(2.5, 1.2),
-                NozzleDesign.bell(40),
+                nozzle,
                 ExpansionMode.SHIFTING,
                 Efficiencies.IDEAL);
         return new ThrustChamber(Mixtures.nozzle(mixture)).forVacuumThrust(design, mixture, 1e6);
@@ -87,10 +92,14 @@ class EngineMassModelTest {
             return new EngineMassModel()
                     .estimate(new EngineParts(
                             1e6,
-                            CHAMBER,
+                            parting.isEmpty()
+                                    ? CHAMBER
+                                    : chamber(NozzleDesign.bell(40)
+                                            .with(new AltitudeCompensation(
+                                                    AltitudeCompensation.Kind.STOWED, parting.getAsDouble()))),
                             chambers,
                             cooled,
-                            new ExtensionDesign(kind, "niobium-c103", parting),
+                            new ExtensionDesign(kind, "niobium-c103"),
                             jacket,
                             List.of(),
                             burners,
