@@ -41,7 +41,7 @@ class NozzlesInFlightTest {
 
     private static EngineBalance balance(Map<String, String> nozzle) {
         Map<String, String> changes = new LinkedHashMap<>(
-                Map.of("nozzle.area_ratio", "45", "engine.thrust_sea_level", "", "engine.thrust_vacuum", "750 kN"));
+                Map.of("nozzle.area_ratio", "45", "engine.thrust_sea_level", "", "engine.thrust_vacuum", "750 kN", "cooling.end_area_ratio", "15"));
         changes.putAll(nozzle);
         return EngineStudy.open()
                 .balance(new ConceptReader(FluidLibrary.open()).read(Path.of("cycles/heron.toml"), changes));
@@ -53,9 +53,6 @@ class NozzlesInFlightTest {
             Map<String, String> nozzle = new LinkedHashMap<>(Map.of("nozzle.compensation", kind));
             if (kind.equals("dual-bell") || kind.equals("extendible")) {
                 nozzle.put("nozzle.inner_area_ratio", "15");
-            }
-            if (kind.equals("extendible")) {
-                nozzle.put("cooling.end_area_ratio", "15");
             }
             EnginePerformance engine = new BalancedEngine(balance(nozzle));
             ENGINES.put(kind, engine);

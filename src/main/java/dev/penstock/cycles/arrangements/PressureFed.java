@@ -68,8 +68,8 @@ public record PressureFed() implements Cycle {
                             given.getAsDouble() / 1e6,
                             stated.path()));
         }
-        Stream stream = sheet.suctionLine(
-                side, sheet.tank(side, flow, given.isPresent() ? sheet.given(given.getAsDouble(), stated) : needed));
-        return sheet.liquidInjector(side, sheet.deliver(side, stream, sheet.injectorInlet(side)));
+        Traced tank = given.isPresent() ? sheet.given(given.getAsDouble(), stated) : needed;
+        return sheet.liquidInjector(
+                side, sheet.deliver(side, sheet.fromTank(side, flow, tank), sheet.injectorInlet(side)));
     }
 }

@@ -27,7 +27,7 @@ import java.util.OptionalDouble;
  * @param mixtureRatio oxidizer over fuel leaving the tanks, by mass (-)
  * @param thrust what fixes its size
  * @param chamber thrust chamber, each of them where there are several, with the chamber pressure
- * @param cooling circuits of regenerative cooling, from the injector to the nozzle exit; none if nothing cools
+ * @param cooling cooling circuits, from the injector to the nozzle exit; none if nothing cools
  * @param uncooledWall the wall that no circuit cools
  * @param burners gas generator or preburners that the cycle has
  * @param turbines turbines that the cycle has
@@ -101,10 +101,20 @@ public record Concept(
 
     /**
      * @param side oxidizer or fuel
-     * @return whether it cools any part of the wall
+     * @return whether it cools any part of the wall and goes on from there
      */
     public boolean cooledBy(Side side) {
-        return cooling.stream().anyMatch(circuit -> circuit.coolant() == side);
+        return cooling.stream().anyMatch(circuit -> circuit.coolant() == side && circuit.returns());
+    }
+
+    /**
+     * @param side oxidizer or fuel
+     * @return the circuit in which some of it cools the end of the nozzle and is dumped; none or one, the last
+     */
+    public Optional<CoolingCircuit> dumping(Side side) {
+        return cooling.stream()
+                .filter(circuit -> circuit.coolant() == side && !circuit.returns())
+                .findFirst();
     }
 
     /** @return number of thrust chambers on its one set of pumps */

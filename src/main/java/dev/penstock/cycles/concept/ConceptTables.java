@@ -56,4 +56,9 @@ public final class ConceptTables {
     public static TableKey circuit(CircuitKey circuit) {
         return new TableKey(circuit.table());
     }
+
+    /** What a circuit says of a coolant that it dumps. */
+    public static TableKey dump(CircuitKey circuit) {
+        return circuit(circuit).in(DumpInputs.GROUP.key());
+    }
 }

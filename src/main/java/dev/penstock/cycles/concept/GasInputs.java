@@ -71,6 +71,18 @@ public final class GasInputs {
     public static final Input<Double> DUCT_LOSS = Input.ratio(
                     "duct_loss", Range.of(0, 0.8), "Pressure lost before the exhaust nozzle over turbine exit pressure")
             .usual(Usual.between(0.05, 0.15, 0.3, Usual.COMMON).because("of turbine exit pressure"));
+    public static final Input<Double> EXHAUST_CANT = Input.quantity(
+                    "cant_angle",
+                    Dimension.ANGLE,
+                    Range.of(0, Math.PI / 3),
+                    "Angle between the axis of the exhaust nozzle and that of the engine")
+            .usual(Usual.of(0.0, "it points aft", ""));
+    public static final Input<Double> EXHAUST_SWIVEL = Input.quantity(
+                    "swivel_angle",
+                    Dimension.ANGLE,
+                    Range.of(0, Math.PI / 3),
+                    "Largest angle by which the exhaust nozzle is swivelled, for roll control")
+            .usual(Usual.of(0.0, "it is fixed", ""));
     public static final Input<Double> HEATED_SHARE = Input.ratio(
                     "heated_share", Range.of(0.05, 1), "Share of the fuel that passes the jacket")
             .follows("by cycle, " + Usual.COMMON);
@@ -112,6 +124,8 @@ public final class GasInputs {
                 EXHAUST_INTO,
                 EXHAUST_AREA_RATIO,
                 EXHAUST_EFFICIENCY,
-                DUCT_LOSS);
+                DUCT_LOSS,
+                EXHAUST_CANT,
+                EXHAUST_SWIVEL);
     }
 }

@@ -24,6 +24,11 @@ public record LineKey(Content content, String title, boolean fromTank) {
         return new LineKey(Content.of(side), side.key() + " bypass", false);
     }
 
+    /** To a jacket behind which it is dumped. */
+    public static LineKey dump(Side side) {
+        return new LineKey(Content.of(side), side.key() + " to be dumped", false);
+    }
+
     public static LineKey to(Burner burner, Side side) {
         return new LineKey(Content.of(side), side.key() + " to the " + burner.title(), false);
     }

@@ -21,17 +21,22 @@ public record PartKey(PartKind kind, String id, String label, String noun, Strin
     public static final PartKey CHAMBER = new PartKey(PartKind.CHAMBER, "chamber", "thrust chamber", "chamber", "");
     public static final PartKey NOZZLE = new PartKey(PartKind.NOZZLE, "nozzle", "nozzle");
     public static final PartKey EXHAUST_DUCT = of(PartKind.LINE, "exhaust", "exhaust duct");
-    public static final PartKey EXHAUST = new PartKey(PartKind.EXHAUST, "exhaust", "turbine exhaust nozzle");
+    public static final PartKey EXHAUST = exhaust("exhaust", "turbine exhaust nozzle", "turbine exhaust");
 
     /** Where turbine gas is led into the main nozzle. */
     public static final PartKey EXHAUST_SLOTS =
-            new PartKey(PartKind.EXHAUST, "exhaust", "turbine exhaust into the nozzle");
+            exhaust("exhaust", "turbine exhaust into the nozzle", "turbine exhaust");
 
     /** Where the pressure at the injector face becomes that at the nozzle entrance. */
     public static final PartKey COMBUSTION = new PartKey(PartKind.CHAMBER, "chamber", "combustion at finite speed");
 
     public PartKey {
         Objects.requireNonNull(kind, "kind");
+    }
+
+    /** A way out for what does not burn in the chamber; its noun is the name of its jet. */
+    private static PartKey exhaust(String id, String label, String jet) {
+        return new PartKey(PartKind.EXHAUST, id, label, jet, "");
     }
 
     private PartKey(PartKind kind, String id, String label) {
@@ -165,6 +170,16 @@ public record PartKey(PartKind kind, String id, String label, String noun, Strin
 
     public static PartKey coolantMerge(CircuitKey circuit) {
         return new PartKey(PartKind.MERGE, circuit.id("merge.coolant"), circuit.word() + "coolant merge");
+    }
+
+    /** Where the pressure of a coolant falls to that before a jacket behind which it is dumped. */
+    public static PartKey dumpOrifice(CircuitKey circuit) {
+        return new PartKey(PartKind.ORIFICE, circuit.id("orifice.dump"), circuit.word() + "dump orifice");
+    }
+
+    /** The nozzles through which a coolant leaves that is dumped behind its jacket. */
+    public static PartKey dump(CircuitKey circuit) {
+        return exhaust(circuit.id("exhaust.dump"), circuit.word() + "dump nozzles", circuit.word() + "coolant dump");
     }
 
     // ---- stations

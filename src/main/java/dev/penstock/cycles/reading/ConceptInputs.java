@@ -7,6 +7,7 @@ import dev.penstock.cycles.arrangements.Cycle;
 import dev.penstock.cycles.concept.Burner;
 import dev.penstock.cycles.concept.ConceptTables;
 import dev.penstock.cycles.concept.CycleTraits;
+import dev.penstock.cycles.concept.DumpInputs;
 import dev.penstock.cycles.concept.EngineInputs;
 import dev.penstock.cycles.concept.FeedInputs;
 import dev.penstock.cycles.concept.GasInputs;
@@ -231,7 +232,7 @@ public final class ConceptInputs {
                                 Stream.of(CIRCUIT_NAME, CIRCUIT_COOLANT, EngineInputs.FLOW_FRACTION),
                                 JacketInputs.OF_ONE_CIRCUIT.stream())
                         .toList(),
-                List.of(WallInputs.COATING, JacketInputs.SECTIONS, JacketInputs.LIMITS),
+                List.of(WallInputs.COATING, JacketInputs.SECTIONS, JacketInputs.LIMITS, DumpInputs.GROUP),
                 Optional.empty());
     }
 

@@ -23,6 +23,8 @@ import dev.penstock.cooling.wall.WallInputs;
 import dev.penstock.cycles.concept.ConceptTables;
 import dev.penstock.cycles.concept.CoolingCircuit;
 import dev.penstock.cycles.concept.CycleTraits;
+import dev.penstock.cycles.concept.DumpDesign;
+import dev.penstock.cycles.concept.DumpInputs;
 import dev.penstock.cycles.concept.EngineInputs;
 import dev.penstock.cycles.concept.GasInputs;
 import dev.penstock.cycles.concept.Side;
@@ -48,6 +50,10 @@ final class CoolingKeys {
     private static final double HEATER_DROP = 0.4;
     private static final double LARGEST_DROP = 0.6;
     private static final String NOTHING = "none";
+
+    /** Beyond every nozzle: a jacket that ends here ends at the exit (-). */
+    private static final double NOZZLE_EXIT = 1e4;
+
 
     private final CycleTraits traits;
     private final double chamberPressure;
@@ -93,22 +99,29 @@ final class CoolingKeys {
         names.add(CircuitKey.FIRST.name());
         List<InputTable> others = keys.tables(ConceptInputs.CIRCUITS);
         Function<Optional<ExtensionDesign>, JacketDesign> first =
-                jacket(keys, CircuitKey.FIRST, others.isEmpty(), CoolingKeys::gasSide);
+                jacket(keys, CircuitKey.FIRST, others.isEmpty(), Optional.empty(), CoolingKeys::gasSide);
         List<ExtensionDesign> follows = new ArrayList<>();
         Optional<ExtensionDesign> none = Optional.empty();
         List<Supplier<CoolingCircuit>> circuits = new ArrayList<>();
         circuits.add(() -> new CoolingCircuit(
-                side(coolant), share, first.apply(others.isEmpty() ? Optional.of(follows.get(0)) : none), factor));
+                side(coolant),
+                share,
+                first.apply(others.isEmpty() ? Optional.of(follows.get(0)) : none),
+                factor,
+                Optional.empty()));
         for (int i = 0; i < others.size(); i++) {
             InputTable own = others.get(i);
             boolean last = i == others.size() - 1;
             CircuitKey key = CircuitKey.behind(i, name(own));
             Side side = side(own.read(ConceptInputs.CIRCUIT_COOLANT));
-            double part = own.read(EngineInputs.FLOW_FRACTION);
+            Optional<DumpDesign> dump = dump(own, last);
+            double part = dump.isPresent()
+                    ? own.read(EngineInputs.FLOW_FRACTION, DumpInputs.FLOW_FRACTION)
+                    : own.read(EngineInputs.FLOW_FRACTION);
             Function<Optional<ExtensionDesign>, JacketDesign> jacket =
-                    jacket(own, key, last, k -> () -> first.apply(none).gasSide());
-            circuits.add(() ->
-                    new CoolingCircuit(side, part, jacket.apply(last ? Optional.of(follows.get(0)) : none), factor));
+                    jacket(own, key, last, dump, k -> () -> first.apply(none).gasSide());
+            circuits.add(() -> new CoolingCircuit(
+                    side, part, jacket.apply(last ? Optional.of(follows.get(0)) : none), factor, dump));
         }
         follows.add(extension(keys, !coolant.equals(NOTHING)));
         if (coolant.equals(NOTHING)) {
@@ -121,6 +134,26 @@ final class CoolingKeys {
             return () -> new Wall(List.of(), follows.get(0));
         }
         return () -> new Wall(circuits.stream().map(Supplier::get).toList(), follows.get(0));
+    }
+
+    /** How the coolant of a circuit leaves that is dumped; only the last may be, since the others have a wall behind them. */
+    private static Optional<DumpDesign> dump(InputTable own, boolean last) {
+        if (!own.has(DumpInputs.GROUP)) {
+            return Optional.empty();
+        }
+        InputTable keys = own.table(DumpInputs.GROUP);
+        double pressure = keys.read(DumpInputs.PRESSURE);
+        double ratio = keys.read(DumpInputs.AREA_RATIO);
+        double efficiency = keys.read(DumpInputs.EFFICIENCY);
+        if (!last) {
+            own.problem(
+                    DumpInputs.GROUP.key(),
+                    "given",
+                    "only the last circuit may dump its coolant, at the end of the nozzle: list it last");
+        }
+        return pressure > 0 && ratio >= 1 && efficiency > 0
+                ? Optional.of(new DumpDesign(pressure, ratio, efficiency))
+                : Optional.empty();
     }
 
     /** What follows the last jacket. A film of turbine gas must reach it from where it begins or before. */
@@ -204,15 +237,21 @@ final class CoolingKeys {
 
     /** A jacket, which still has to be told what follows it. */
     private Function<Optional<ExtensionDesign>, JacketDesign> jacket(
-            InputTable keys, CircuitKey key, boolean last, Function<InputTable, Supplier<GasSideDesign>> gasSideOf) {
+            InputTable keys,
+            CircuitKey key,
+            boolean last,
+            Optional<DumpDesign> dump,
+            Function<InputTable, Supplier<GasSideDesign>> gasSideOf) {
         Supplier<WallDesign> wall = wall(keys);
         Supplier<ChannelLayout> channels = channels(keys);
-        Supplier<CoolantRoute> route = route(keys, last);
+        Supplier<CoolantRoute> route = route(keys, last, dump.isPresent());
         Supplier<GasSideDesign> gasSide = gasSideOf.apply(keys);
         CoolantSideDesign.Correlation correlation = keys.read(CoolantSideInputs.CORRELATION);
         boolean curvature = keys.read(CoolantSideInputs.CURVATURE);
         boolean rough = keys.read(CoolantSideInputs.ROUGH_WALL);
-        Supplier<JacketLimits> limits = limits(keys.table(JacketInputs.LIMITS), usualDrop(traits, chamberPressure));
+        double drop = dump.map(d -> DumpInputs.LARGEST_DROP * d.pressureShare())
+                .orElseGet(() -> usualDrop(traits, chamberPressure));
+        Supplier<JacketLimits> limits = limits(keys.table(JacketInputs.LIMITS), drop);
         int cells = keys.read(JacketInputs.CELLS);
         return extension -> new JacketDesign(
                 key,
@@ -293,8 +332,12 @@ final class CoolingKeys {
     }
 
     /** The way of the coolant, from where the circuit before ended. */
-    private Supplier<CoolantRoute> route(InputTable keys, boolean last) {
-        CoolantRoute.Kind kind = keys.read(JacketInputs.ROUTE);
+    private Supplier<CoolantRoute> route(InputTable keys, boolean last, boolean dumped) {
+        CoolantRoute.Kind kind = dumped
+                ? keys.read(
+                        JacketInputs.ROUTE,
+                        Usual.common(CoolantRoute.Kind.PARALLEL).because("with the gas, to be dumped at the end"))
+                : keys.read(JacketInputs.ROUTE);
         OptionalDouble start = end;
         end = keys.number(JacketInputs.END_AREA_RATIO);
         OptionalDouble stop = end;
@@ -319,7 +362,8 @@ final class CoolingKeys {
                     Double.toString(entry.getAsDouble()),
                     "this circuit begins at " + start.getAsDouble() + ", where the one before it ends");
         }
-        return () -> new CoolantRoute(kind, start, stop, entry, share);
+        OptionalDouble stops = dumped && stop.isEmpty() ? OptionalDouble.of(NOZZLE_EXIT) : stop;
+        return () -> new CoolantRoute(kind, start, stops, entry, share);
     }
 
     private static Supplier<GasSideDesign> gasSide(InputTable keys) {

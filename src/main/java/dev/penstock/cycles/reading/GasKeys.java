@@ -7,6 +7,7 @@ import dev.penstock.cycles.concept.Burner;
 import dev.penstock.cycles.concept.BurnerDesign;
 import dev.penstock.cycles.concept.ConceptTables;
 import dev.penstock.cycles.concept.CycleTraits;
+import dev.penstock.cycles.concept.DumpInputs;
 import dev.penstock.cycles.concept.EngineInputs;
 import dev.penstock.cycles.concept.ExhaustDesign;
 import dev.penstock.cycles.concept.GasInputs;
@@ -16,6 +17,7 @@ import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.concept.TurbineOption;
 import dev.penstock.cycles.concept.TurbinePlace;
 import dev.penstock.fluids.Propellant;
+import dev.penstock.input.Input;
 import dev.penstock.input.InputTable;
 import dev.penstock.input.Usual;
 import dev.penstock.turbomachinery.pump.LightLiquid;
@@ -229,6 +231,8 @@ final class GasKeys {
                     ConceptInputs.COOLANT.key(),
                     ConceptInputs.COOLANT.standing().value()));
             keys.tables(ConceptInputs.CIRCUITS)
+                    .stream()
+                    .filter(circuit -> !circuit.has(DumpInputs.GROUP))
                     .forEach(circuit -> coolants.add(circuit.text(ConceptInputs.CIRCUIT_COOLANT.key(), "")));
         }
         if (!coolants.contains(side.key())) {
@@ -273,9 +277,20 @@ final class GasKeys {
         double ratio = keys.read(GasInputs.EXHAUST_AREA_RATIO);
         double efficiency = keys.read(GasInputs.EXHAUST_EFFICIENCY);
         double loss = keys.read(GasInputs.DUCT_LOSS);
-        boolean sound = ratio > 0 && efficiency > 0 && loss >= 0;
+        double cant = keys.read(GasInputs.EXHAUST_CANT);
+        double swivel = keys.read(GasInputs.EXHAUST_SWIVEL);
+        for (Input<Double> angle : List.of(GasInputs.EXHAUST_CANT, GasInputs.EXHAUST_SWIVEL)) {
+            if (into.isPresent() && keys.has(angle)) {
+                keys.problem(
+                        angle,
+                        "given together with into_area_ratio",
+                        "gas that leaves through the main nozzle has no nozzle of its own to point or swivel; write one of them");
+            }
+        }
+        boolean sound = ratio > 0 && efficiency > 0 && loss >= 0 && cant >= 0 && swivel >= 0;
         return sound
-                ? new ExhaustDesign(into.stream().filter(x -> x >= 1).findFirst(), ratio, efficiency, loss)
+                ? new ExhaustDesign(
+                        into.stream().filter(x -> x >= 1).findFirst(), ratio, efficiency, loss, cant, swivel)
                 : new ExhaustDesign(OptionalDouble.empty(), 1, 1, 0);
     }
 

@@ -1,6 +1,7 @@
 package dev.penstock.cycles.sheet;
 
 import dev.penstock.cooling.jacket.JacketStation;
+import dev.penstock.cycles.origin.PartKey;
 import dev.penstock.cycles.origin.PartKind;
 import dev.penstock.input.Input;
 import dev.penstock.provenance.Spread;
@@ -42,8 +43,21 @@ public final class EngineMasses {
                         burners(balance),
                         lines(balance),
                         true,
+                        swivels(balance),
                         balance.electric().map(EngineMasses::electric).orElse(List.of()),
                         balance.concept().mass()));
+    }
+
+    /** The nozzle of the turbine gas, where it swivels. */
+    private static List<EngineParts.SmallNozzle> swivels(EngineBalance balance) {
+        if (balance.concept().gasPath().exhaust().swivel() == 0) {
+            return List.of();
+        }
+        return balance.exhausts().stream()
+                .filter(jet -> jet.part().equals(PartKey.EXHAUST))
+                .map(jet -> new EngineParts.SmallNozzle(
+                        PartKey.EXHAUST.label(), jet.vacuumThrust(), jet.exitArea() - jet.throatArea()))
+                .toList();
     }
 
     private static List<EngineParts.Burner> burners(EngineBalance balance) {

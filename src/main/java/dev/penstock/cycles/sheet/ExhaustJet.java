@@ -1,40 +1,48 @@
 package dev.penstock.cycles.sheet;
 
 import dev.penstock.chamber.design.SeparationCriterion;
+import dev.penstock.cycles.origin.PartKey;
 import dev.penstock.errors.Require;
 import dev.penstock.numerics.RootFinder;
 
 /**
- * Turbine gas dumped through a nozzle of its own. Where the ambient pressure is so high that the flow leaves the wall
+ * Turbine gas or coolant dumped through a nozzle of its own. Where the ambient pressure is so high that the flow leaves the wall
  * ({@link SeparationCriterion#SCHMUCKER}), the nozzle counts as cut off there and what is behind is at ambient pressure; the flow up to
  * there is that of a perfect gas with the exponent at the throat.
  *
- * @param name which exhaust
+ * @param part where it leaves
  * @param massFlow mass flow (kg/s)
- * @param vacuumThrust delivered thrust in vacuum (N)
+ * @param vacuumThrust delivered thrust in vacuum, along the engine's axis (N)
  * @param exitArea exit area (m²)
  * @param throatArea throat area (m²)
  * @param totalPressure total pressure before it (Pa)
  * @param gamma isentropic exponent at the throat (-)
+ * @param cant angle between its axis and that of the engine (rad)
  */
 public record ExhaustJet(
-        String name,
+        PartKey part,
         double massFlow,
         double vacuumThrust,
         double exitArea,
         double throatArea,
         double totalPressure,
-        double gamma) {
+        double gamma,
+        double cant) {
 
     private static final double FASTEST = 30;
 
     public ExhaustJet {
-        Require.positive(name, "mass flow (kg/s)", massFlow);
-        Require.positive(name, "vacuum thrust (N)", vacuumThrust);
-        Require.positive(name, "exit area (m²)", exitArea);
-        Require.positive(name, "throat area (m²)", throatArea);
-        Require.positive(name, "total pressure (Pa)", totalPressure);
-        Require.within(name, "isentropic exponent (-)", gamma, 1.0001, 5);
+        Require.positive(part.noun(), "mass flow (kg/s)", massFlow);
+        Require.positive(part.noun(), "vacuum thrust (N)", vacuumThrust);
+        Require.positive(part.noun(), "exit area (m²)", exitArea);
+        Require.positive(part.noun(), "throat area (m²)", throatArea);
+        Require.positive(part.noun(), "total pressure (Pa)", totalPressure);
+        Require.within(part.noun(), "isentropic exponent (-)", gamma, 1.0001, 5);
+    }
+
+    /** @return name for people */
+    public String name() {
+        return part.noun();
     }
 
     /**
@@ -42,12 +50,12 @@ public record ExhaustJet(
      * @return thrust there (N), zero at least; with the nozzle full, or cut off where the flow separates
      */
     public double thrustAt(double ambientPressure) {
-        Require.notNegative(name, "ambient pressure (Pa)", ambientPressure);
+        Require.notNegative(name(), "ambient pressure (Pa)", ambientPressure);
         double exit = machAt(exitArea / throatArea);
         double mach = Math.min(exit, separation(ambientPressure, exit));
         double vacuum = mach == exit ? vacuumThrust : vacuumThrust * vacuumCoefficient(mach) / vacuumCoefficient(exit);
         double area = mach == exit ? exitArea : throatArea * areaRatio(mach);
-        return Math.max(0, vacuum - ambientPressure * area);
+        return Math.max(0, vacuum - ambientPressure * area * Math.cos(cant));
     }
 
     /** @return whether the flow has left the wall before the exit at an ambient pressure (Pa) */
@@ -64,7 +72,7 @@ public record ExhaustJet(
         if (excess(1, ambient) <= 0) {
             return 1;
         }
-        return RootFinder.between("separation in the " + name, m -> excess(m, ambient), 1, exit, 1e-12)
+        return RootFinder.between("separation in the " + name(), m -> excess(m, ambient), 1, exit, 1e-12)
                 .value();
     }
 
@@ -91,7 +99,7 @@ public record ExhaustJet(
         if (areaRatio <= 1) {
             return 1;
         }
-        return RootFinder.between("exit of the " + name, m -> Math.log(areaRatio(m) / areaRatio), 1, FASTEST, 1e-13)
+        return RootFinder.between("exit of the " + name(), m -> Math.log(areaRatio(m) / areaRatio), 1, FASTEST, 1e-13)
                 .value();
     }
 }

@@ -6,6 +6,7 @@ import dev.penstock.combustion.WorkingState;
 import dev.penstock.cycles.concept.ConceptTables;
 import dev.penstock.cycles.concept.ExhaustDesign;
 import dev.penstock.cycles.concept.GasInputs;
+import dev.penstock.cycles.origin.PartKey;
 import dev.penstock.errors.LimitReached;
 import dev.penstock.errors.Require;
 import dev.penstock.numerics.RootFinder;
@@ -14,9 +15,9 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * Thrust of turbine gas dumped through a nozzle of its own: one-dimensional isentropic flow of the turbine's gas.
+ * Thrust of turbine gas, or of a coolant that its jacket has made gas, dumped through a nozzle of its own: one-dimensional isentropic flow of the turbine's gas.
  * <pre>
- * throat: v = a, v = √(2(h₀ − h(p, s₀)));   exit: ρ v = ρ_t v_t/ε;   F_vac = η ṁ (v_e + p_e/(ρ_e v_e))
+ * throat: v = a, v = √(2(h₀ − h(p, s₀)));   exit: ρ v = ρ_t v_t/ε;   F_vac = η ṁ cos θ (v_e + p_e/(ρ_e v_e)),  θ from the axis of the engine
  * into the main nozzle: p_e that of the main nozzle's exit, whose area the gas adds to
  * </pre>
  * Source: [nasa-sp-125]. Area ratio 1 or more. Against the ambient pressure see {@link ExhaustJet}. The efficiency stands for friction, divergence and leakage together.
@@ -26,7 +27,7 @@ public final class ExhaustNozzle {
     public static final ModelCard CARD = new ModelCard(
             "cycles.exhaust-nozzle",
             "Thrust of dumped turbine gas",
-            "F = η ṁ (v_e + p_e/(ρ_e v_e)), ρ_e v_e = ρ_t v_t/ε, isentropic; in the main nozzle p_e is that of its exit",
+            "F = η ṁ cos θ (v_e + p_e/(ρ_e v_e)), ρ_e v_e = ρ_t v_t/ε, isentropic; in the main nozzle p_e is that of its exit",
             "choked flow of the turbine gas, area ratio 1 or more",
             "5 % in thrust by the efficiency alone",
             List.of("nasa-sp-125"));
@@ -37,7 +38,7 @@ public final class ExhaustNozzle {
     private ExhaustNozzle() {}
 
     /**
-     * @param name which exhaust
+     * @param part where it leaves
      * @param gas gas
      * @param pressure total pressure (Pa)
      * @param enthalpy total enthalpy (J/kg)
@@ -46,7 +47,13 @@ public final class ExhaustNozzle {
      * @return the jet
      */
     public static ExhaustJet jet(
-            String name, WorkingFluid gas, double pressure, double enthalpy, double massFlow, ExhaustDesign design) {
+            PartKey part,
+            WorkingFluid gas,
+            double pressure,
+            double enthalpy,
+            double massFlow,
+            ExhaustDesign design) {
+        String name = part.noun();
         Require.positive(name, "mass flow (kg/s)", massFlow);
         double entropy = gas.atPressureEnthalpy(pressure, enthalpy).entropy();
         WorkingState throat = throat(name, gas, pressure, enthalpy, entropy);
@@ -57,20 +64,21 @@ public final class ExhaustNozzle {
         double impulse = velocity + exit.pressure() / (exit.density() * velocity);
         double throatArea = massFlow / throatFlux;
         return new ExhaustJet(
-                name,
+                part,
                 massFlow,
-                design.efficiency() * massFlow * impulse,
+                design.efficiency() * massFlow * impulse * Math.cos(design.cant()),
                 throatArea * Math.max(1, design.areaRatio()),
                 throatArea,
                 pressure,
-                throat.gamma());
+                throat.gamma(),
+                design.cant());
     }
 
     /**
      * Turbine gas led through slots into the main nozzle: it expands beside the main flow, and leaves at its exit pressure.
      * <pre>F_vac = η ṁ (v_e + p_e/(ρ_e v_e)), p_e that of the main nozzle's exit</pre>
      *
-     * @param name which exhaust
+     * @param part where it leaves
      * @param gas gas
      * @param pressure total pressure (Pa)
      * @param enthalpy total enthalpy (J/kg)
@@ -81,13 +89,14 @@ public final class ExhaustNozzle {
      * @throws LimitReached if the gas has too little pressure to enter there, or the nozzle ends before
      */
     public static ExhaustJet intoNozzle(
-            String name,
+            PartKey part,
             WorkingFluid gas,
             double pressure,
             double enthalpy,
             double massFlow,
             ExhaustDesign design,
             ChamberPerformance chamber) {
+        String name = part.noun();
         double place = design.into().orElseThrow();
         if (place > chamber.areaRatio()) {
             throw new LimitReached(
@@ -116,13 +125,14 @@ public final class ExhaustNozzle {
         double velocity = Math.sqrt(2 * (enthalpy - exit.enthalpy()));
         double impulse = velocity + exit.pressure() / (exit.density() * velocity);
         return new ExhaustJet(
-                name,
+                part,
                 massFlow,
                 design.efficiency() * massFlow * impulse,
                 massFlow / (exit.density() * velocity),
                 massFlow / (throat.density() * throat.soundSpeed()),
                 pressure,
-                throat.gamma());
+                throat.gamma(),
+                0);
     }
 
     private static WorkingState throat(

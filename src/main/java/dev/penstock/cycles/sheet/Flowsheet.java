@@ -9,6 +9,7 @@ import dev.penstock.cycles.concept.Burner;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.ConceptTables;
 import dev.penstock.cycles.concept.CoolingCircuit;
+import dev.penstock.cycles.concept.DumpInputs;
 import dev.penstock.cycles.concept.EngineInputs;
 import dev.penstock.cycles.concept.FeedDesign;
 import dev.penstock.cycles.concept.FeedInputs;
@@ -48,6 +49,14 @@ import java.util.function.Supplier;
  */
 public final class Flowsheet {
 
+    /**
+     * Coolant that is dumped.
+     *
+     * @param circuit the circuit that it has cooled
+     * @param stream behind the jacket
+     */
+    public record Dumped(CoolingCircuit circuit, Stream stream) {}
+
     private record Joint(List<Stream> in, List<Stream> out) {}
 
     private final BalanceModels balanceModels;
@@ -65,6 +74,7 @@ public final class Flowsheet {
     private final List<Stream> tankStreams = new ArrayList<>();
     private final List<Stream> chamberStreams = new ArrayList<>();
     private final List<Stream> exhaustStreams = new ArrayList<>();
+    private final List<Dumped> dumpedCoolant = new ArrayList<>();
     private final Map<String, Warning> warnings = new LinkedHashMap<>();
     private final Map<Burner, TurbineGas> gases = new EnumMap<>(Burner.class);
     private final Map<Burner, Stream> burnt = new EnumMap<>(Burner.class);
@@ -143,13 +153,36 @@ public final class Flowsheet {
         return known(assumed.chamberFlow(), "chamber.mass_flow_kg_s");
     }
 
-    /** Oxidizer out of the tank for a total flow at the concept's mixture ratio (kg/s). */
+    /**
+     * Oxidizer in a total flow, so that the tanks give the concept's mixture ratio (kg/s). The total is without what is drawn off to cool
+     * and is dumped:
+     * <pre>O/F = MR (1 - d_o)/(1 - d_f)</pre>
+     * with the dumped shares d of what the tanks give.
+     */
     public Traced oxidizerOf(Traced totalFlow) {
-        double ratio = concept.mixtureRatio();
-        return Traced.made(
-                totalFlow.value() * ratio / (1 + ratio),
-                totalFlow,
-                given(ratio, ConceptTables.PROPELLANTS.of(EngineInputs.MIXTURE_RATIO)));
+        Traced stated = given(concept.mixtureRatio(), ConceptTables.PROPELLANTS.of(EngineInputs.MIXTURE_RATIO));
+        Traced ratio = stated;
+        for (Side side : Side.values()) {
+            if (concept.dumping(side).isPresent()) {
+                Traced kept = dumpedShare(side).oneMinus();
+                ratio = side == Side.OXIDIZER ? ratio.times(kept) : ratio.over(kept);
+            }
+        }
+        return Traced.made(totalFlow.value() * ratio.value() / (1 + ratio.value()), totalFlow, ratio);
+    }
+
+    /** Share of what a tank gives that cools and is dumped (-). */
+    private Traced dumpedShare(Side side) {
+        CoolingCircuit circuit = concept.dumping(side).orElseThrow();
+        return given(
+                circuit.flowFraction(), ConceptTables.circuit(circuit.key()).of(EngineInputs.FLOW_FRACTION));
+    }
+
+    /** What a tank gives for a flow behind the place where coolant that is dumped is drawn off (kg/s). */
+    Traced drawn(Side side, Traced behind) {
+        return concept.dumping(side).isPresent()
+                ? behind.over(dumpedShare(side).oneMinus())
+                : behind;
     }
 
     /** Pressure at the nozzle entrance (Pa). */
@@ -229,11 +262,17 @@ public final class Flowsheet {
         Traced losses = lineLoss(side).plus(valveLoss(side)).times(chamberPressure());
         Traced needed = pressure.plus(losses);
         for (int i = 0; i < concept.cooling().size(); i++) {
-            if (concept.cooling().get(i).coolant() == side) {
+            if (passes(i, side)) {
                 needed = needed.plus(jacketDrop(i));
             }
         }
         return needed;
+    }
+
+    /** Whether a propellant passes a jacket on its way to where it burns. */
+    private boolean passes(int circuit, Side side) {
+        return concept.cooling().get(circuit).coolant() == side
+                && concept.cooling().get(circuit).returns();
     }
 
     /** Discharge pressure that a branch with a valve but no jacket needs (Pa). */
@@ -268,6 +307,11 @@ public final class Flowsheet {
         return out;
     }
 
+    /** Tank and suction line without a pump behind them, for a flow behind the place where dumped coolant is drawn off. */
+    public Stream fromTank(Side side, Traced flow, Traced tankPressure) {
+        return withoutDumped(side, suctionLine(side, tank(side, drawn(side, flow), tankPressure)));
+    }
+
     public Stream suctionLine(Side side, Stream in) {
         return drop(
                 PartKey.suctionLine(side), LineKey.of(side), in, pressureOf(in).minus(suctionLoss(side)));
@@ -284,11 +328,34 @@ public final class Flowsheet {
                 in,
                 pressureOf(in).minus(lineLoss(side).times(chamberPressure())));
         for (int i = concept.cooling().size() - 1; i >= 0; i--) {
-            if (concept.cooling().get(i).coolant() == side) {
+            if (passes(i, side)) {
                 stream = jacket(i, stream);
             }
         }
         return valve(side, PartKey.valve(side), stream, targetPressure);
+    }
+
+    /**
+     * Draws off what cools the end of the nozzle and is dumped there: through an orifice to its jacket and out of the nozzles at its end.
+     *
+     * @return what flows on
+     */
+    Stream withoutDumped(Side side, Stream in) {
+        Optional<CoolingCircuit> dumping = concept.dumping(side);
+        if (dumping.isEmpty()) {
+            return in;
+        }
+        CircuitKey key = dumping.get().key();
+        List<Stream> ways = split(PartKey.coolantBranch(key), in, dumpedShare(side));
+        Traced pressure = given(
+                        dumping.get().dump().orElseThrow().pressureShare(),
+                        ConceptTables.dump(key).of(DumpInputs.PRESSURE))
+                .times(chamberPressure());
+        Stream before = drop(PartKey.dumpOrifice(key), LineKey.dump(side), ways.get(0), pressure);
+        Stream warm = heated(jacketPassage(concept.cooling().indexOf(dumping.get()), before));
+        dumpedCoolant.add(new Dumped(dumping.get(), warm));
+        component(PartKey.dump(key), List.of(warm), List.of(), 0, 0);
+        return ways.get(1);
     }
 
     public Stream valve(Side side, PartKey valve, Stream in, Traced targetPressure) {
@@ -388,7 +455,7 @@ public final class Flowsheet {
             r.place(key.owner(), part, ConceptTables.circuit(key), in, out);
         });
         component(part, List.of(in), List.of(out), jacket.heatLoad(), 0);
-        step(LineKey.of(circuit.coolant()), part, in, out);
+        step(circuit.returns() ? LineKey.of(circuit.coolant()) : LineKey.dump(circuit.coolant()), part, in, out);
         return out;
     }
 
@@ -554,12 +621,12 @@ public final class Flowsheet {
                         .times(given(loss, ConceptTables.EXHAUST.of(GasInputs.DUCT_LOSS))
                                 .oneMinus()));
         exhaustStreams.add(ducted);
-        component(
-                concept.gasPath().exhaust().into().isPresent() ? PartKey.EXHAUST_SLOTS : PartKey.EXHAUST,
-                List.of(ducted),
-                List.of(),
-                0,
-                0);
+        component(exhaustPart(), List.of(ducted), List.of(), 0, 0);
+    }
+
+    /** Where turbine gas leaves. */
+    public PartKey exhaustPart() {
+        return concept.gasPath().exhaust().into().isPresent() ? PartKey.EXHAUST_SLOTS : PartKey.EXHAUST;
     }
 
     // ---- closing equations
@@ -680,6 +747,11 @@ public final class Flowsheet {
 
     public List<Stream> exhaustStreams() {
         return exhaustStreams;
+    }
+
+    /** Coolant that is dumped behind its jacket. */
+    public List<Dumped> dumpedCoolant() {
+        return dumpedCoolant;
     }
 
     /** What fluid models say of the states recorded, each once. */

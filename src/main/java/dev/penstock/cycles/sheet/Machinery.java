@@ -70,7 +70,8 @@ public final class Machinery {
     }
 
     /**
-     * Tanks, suction lines, boost pumps and main pumps. A shaft turns at the tightest of the limits of what is on it.
+     * Tanks, suction lines, boost pumps and main pumps. A shaft turns at the tightest of the limits of what is on it. The flows are those
+     * behind the place where coolant that is dumped is drawn off, which the pumps pass too.
      */
     public Pumped mainPumps(Traced oxidizerFlow, Traced oxidizerDischarge, Traced fuelFlow, Traced fuelDischarge) {
         Map<Side, Stream> inlets = new EnumMap<>(Side.class);
@@ -83,15 +84,16 @@ public final class Machinery {
         Map<Side, SpeedLimit> wanted = boost(inlets, duties);
         inlets.forEach(paths::inlet);
         setSpeeds(duties, wanted);
-        return new Pumped(
-                mainPump(Side.OXIDIZER, inlets.get(Side.OXIDIZER), duties.get(Side.OXIDIZER), oxidizerDischarge),
-                mainPump(Side.FUEL, inlets.get(Side.FUEL), duties.get(Side.FUEL), fuelDischarge));
+        Stream oxidizer =
+                mainPump(Side.OXIDIZER, inlets.get(Side.OXIDIZER), duties.get(Side.OXIDIZER), oxidizerDischarge);
+        Stream fuel = mainPump(Side.FUEL, inlets.get(Side.FUEL), duties.get(Side.FUEL), fuelDischarge);
+        return new Pumped(sheet.withoutDumped(Side.OXIDIZER, oxidizer), sheet.withoutDumped(Side.FUEL, fuel));
     }
 
     private Stream suction(Side side, Traced flow) {
         double pressure = balanceModels.concept().feed(side).tankPressure().orElseThrow();
         Traced stated = sheet.given(pressure, ConceptTables.tank(side).of(FeedInputs.TANK_PRESSURE));
-        return sheet.suctionLine(side, sheet.tank(side, flow, stated));
+        return sheet.suctionLine(side, sheet.tank(side, sheet.drawn(side, flow), stated));
     }
 
     // ---- boost pumps

@@ -255,16 +255,26 @@ public final class BalanceReport {
     }
 
     private List<NamedLoss> losses(EngineSummary summary) {
-        double engine = summary.vacuumIsp() * Constants.STANDARD_GRAVITY;
         List<NamedLoss> losses = new ArrayList<>();
-        if (!solved.update().jets().isEmpty()) {
+        double thrust = concept.chambers() * chamber.vacuumThrust();
+        double flow = concept.chambers() * chamber.massFlow();
+        double before = chamber.vacuumImpulse();
+        List<ExhaustJet> jets = solved.update().jets();
+        for (int i = 0; i < jets.size(); i++) {
+            thrust += jets.get(i).vacuumThrust();
+            flow += jets.get(i).massFlow();
+            boolean last = i == jets.size() - 1;
+            double after = last ? summary.vacuumIsp() * Constants.STANDARD_GRAVITY : thrust / flow;
             losses.add(new NamedLoss(
                     Optional.empty(),
-                    "turbine exhaust",
-                    engine / chamber.vacuumImpulse(),
-                    chamber.vacuumImpulse() - engine,
+                    jets.get(i).name(),
+                    after / before,
+                    before - after,
                     Optional.of(ExhaustNozzle.CARD),
-                    "gas that drives the turbines leaves at a lower impulse than the chamber's"));
+                    jets.get(i).part().equals(sheet.exhaustPart())
+                            ? "gas that drives the turbines leaves at a lower impulse than the chamber's"
+                            : "coolant that is dumped leaves at a lower impulse than the chamber's"));
+            before = after;
         }
         return losses;
     }
@@ -274,7 +284,7 @@ public final class BalanceReport {
         limits.addAll(ofTurbines);
         limits.addAll(ofShafts);
         DesignLimits own = concept.limits();
-        if (!solved.update().jets().isEmpty()) {
+        if (!sheet.exhaustStreams().isEmpty()) {
             limits.add(LimitCheck.atMost(
                     ExhaustLimit.IMPULSE_LOSS,
                     ExhaustLimit.OWNER,

@@ -14,6 +14,7 @@ import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cooling.jacket.JacketSolver;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.CoolingCircuit;
+import dev.penstock.cycles.concept.DumpDesign;
 import dev.penstock.cycles.concept.FeedDesign;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.sheet.BalanceModels;
@@ -108,7 +109,11 @@ final class JacketRounds {
         double flow = concept.chambers() * chamber.massFlow();
         double jet = 0.5 * flow * chamber.vacuumImpulse() * chamber.vacuumImpulse();
         double heat = Math.min(HEAT_SHARE * jet / concept.cooling().size(), mostHeat(flow));
-        return new CarriedValues.Jacket(heat, DROP_SHARE * concept.chamberPressure(), Optional.empty());
+        return new CarriedValues.Jacket(heat, dropShare() * concept.chamberPressure(), Optional.empty());
+    }
+
+    private double dropShare() {
+        return circuit.dump().map(d -> DROP_SHARE * d.pressureShare()).orElse(DROP_SHARE);
     }
 
     /**
@@ -116,7 +121,8 @@ final class JacketRounds {
      * true one; where channels are stated, none from a pressure at which the coolant does not pass them.
      */
     private Optional<JacketLoad> roughly(ChamberPerformance chamber) {
-        double pressure = PUMPED_SHARE * concept.chamberPressure();
+        double pressure =
+                circuit.dump().map(DumpDesign::pressureShare).orElse(PUMPED_SHARE) * concept.chamberPressure();
         for (int i = 0; i < MOST_ROUGH_PRESSURES; i++) {
             Optional<JacketLoad> load = roughly(chamber, pressure);
             if (load.isPresent()) {
@@ -169,7 +175,7 @@ final class JacketRounds {
         double ratio = concept.mixtureRatio();
         boolean oxidizer = circuit.coolant() == Side.OXIDIZER;
         double share = oxidizer ? ratio / (1 + ratio) : 1 / (1 + ratio);
-        double heated = oxidizer ? 1 : concept.gasPath().heatedShare();
+        double heated = oxidizer || !circuit.returns() ? 1 : concept.gasPath().heatedShare();
         return chamberFlow * share * circuit.flowFraction() * heated;
     }
 

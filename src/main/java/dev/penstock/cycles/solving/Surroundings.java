@@ -11,6 +11,7 @@ import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.ExhaustDesign;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.concept.ThrustTarget;
+import dev.penstock.cycles.origin.PartKey;
 import dev.penstock.cycles.sheet.BalanceModels;
 import dev.penstock.cycles.sheet.CarriedValues;
 import dev.penstock.cycles.sheet.ExhaustJet;
@@ -35,7 +36,6 @@ import java.util.OptionalDouble;
 final class Surroundings {
 
     private static final double UNMOVED = 1e-12;
-    private static final String EXHAUST = "turbine exhaust";
 
     /** Place of the first jacket among the numbers that are mixed. */
     private static final int FIRST_JACKET = 3;
@@ -154,7 +154,7 @@ final class Surroundings {
             jets.add(
                     design.into().isPresent()
                             ? ExhaustNozzle.intoNozzle(
-                                    EXHAUST,
+                                    sheet.exhaustPart(),
                                     gas.fluid(),
                                     stream.pressure(),
                                     stream.enthalpy(),
@@ -162,7 +162,17 @@ final class Surroundings {
                                     design,
                                     assumed.chamber())
                             : ExhaustNozzle.jet(
-                                    EXHAUST, gas.fluid(), stream.pressure(), stream.enthalpy(), stream.flow(), design));
+                                    sheet.exhaustPart(), gas.fluid(), stream.pressure(), stream.enthalpy(), stream.flow(), design));
+        }
+        for (Flowsheet.Dumped dumped : sheet.dumpedCoolant()) {
+            Stream stream = dumped.stream();
+            jets.add(ExhaustNozzle.jet(
+                    PartKey.dump(dumped.circuit().key()),
+                    ((Medium.Gas) stream.medium()).fluid(),
+                    stream.pressure(),
+                    stream.enthalpy(),
+                    stream.flow(),
+                    dumped.circuit().dump().orElseThrow().nozzle()));
         }
         double oxidizer = sheet.chamberStreams().stream()
                 .mapToDouble(Stream::oxidizerFlow)
@@ -217,7 +227,7 @@ final class Surroundings {
             default -> left = target;
         }
         if (!(left > 0)) {
-            throw new LimitReached("engine.thrust", "the turbine exhaust alone gives more than the thrust asked for");
+            throw new LimitReached("engine.thrust", "what is dumped alone gives more than the thrust asked for");
         }
         return left;
     }

@@ -210,7 +210,7 @@ public final class EngineFigures {
             .number("vacuum_thrust_N", "thrust in vacuum", Notation.FORCE, ExhaustJet::vacuumThrust)
             .by(
                     ExhaustNozzle.CARD,
-                    stated("exhaust."),
+                    stated(""),
                     of(INLET, "pressure_Pa"),
                     of(INLET, "temperature_K"),
                     of(INLET, "mass_flow_kg_s"))

@@ -5,6 +5,7 @@ import dev.penstock.chamber.loss.LossFigures;
 import dev.penstock.chamber.loss.NamedLoss;
 import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cycles.concept.ConceptTables;
+import dev.penstock.cycles.concept.CoolingCircuit;
 import dev.penstock.cycles.concept.EngineInputs;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.concept.ThrustTarget;
@@ -187,8 +188,20 @@ final class EnginePlaces {
     }
 
     static Place exhaust(EngineBalance balance, ExhaustJet jet, Place at) {
-        Component exhaust = new EnginePlaces(balance).component(PartKind.EXHAUST);
-        return at.with(Role.INLET, stations(exhaust.inlets()));
+        EnginePlaces places = new EnginePlaces(balance);
+        TableKey table = balance.concept().cooling().stream()
+                .map(CoolingCircuit::key)
+                .filter(circuit -> PartKey.dump(circuit).equals(jet.part()))
+                .findFirst()
+                .map(circuit -> ConceptTables.dump(circuit))
+                .orElse(ConceptTables.EXHAUST);
+        return at.with(Role.GIVEN, places.inputs.table(table))
+                .with(
+                        Role.INLET,
+                        balance.components().stream()
+                                .filter(component -> component.key().equals(jet.part()))
+                                .flatMap(component -> stations(component.inlets()).stream())
+                                .toList());
     }
 
     /** A jacket takes up its heat; the chamber gives that of all of them. */

@@ -14,7 +14,7 @@ import java.util.List;
  * burner     thin wall: 2.5 × 2 (ρ_m FS/σ) p V, V = ṁ t/ρ with t 5 ms; not below 2 kg per √(kg/s)
  * line       π d s ρ_m L, s = p d FS/(2σ) at least 1.5 mm, d from 15 m/s, L = 1.2 engine lengths
  * valve      1 kg + 40 kg (p/10 MPa)^0.5 (d/0.15 m)^2.5
- * gimbal     2e-5 F
+ * gimbal     2e-5 F; a swivelled exhaust nozzle 10 kg/m² of a cone of 15°, (A_e − A_t)/sin 15°, and 2e-5 of its own thrust
  * chambers   walls, extension and injector of each; lines of n chambers weigh what the lines of one do: n d² stays, and s ~ d
  * frame      50 % of the sum (thrust frame, mounts, harness, sensors, igniter, purge, small lines)
  * </pre>
@@ -37,6 +37,14 @@ public final class EngineMassModel {
     private static final double LINE_VELOCITY = 15;
     private static final double THINNEST = 1.5e-3;
     private static final double REST = 0.5;
+
+    /** What swivels over its thrust (kg/N). */
+    private static final double SWIVEL = 2e-5;
+
+    /** Wall of a small nozzle without cooling (kg/m²), a cone whose half angle has this sine (-). */
+    private static final double CONE = 10;
+
+    private static final double CONE_SINE = Math.sin(Math.toRadians(15));
 
     /**
      * @param parts what the engine consists of
@@ -62,8 +70,10 @@ public final class EngineMassModel {
                         + parts.chamber().contour().nozzleLength());
         parts.lines().forEach(line -> plain.addAll(line(line, length)));
         if (parts.gimballed()) {
-            plain.add(item(MassPart.GIMBAL, "gimbal", 2e-5 * parts.vacuumThrust()));
+            plain.add(item(MassPart.GIMBAL, "gimbal", SWIVEL * parts.vacuumThrust()));
         }
+        parts.swivels().forEach(nozzle -> plain.add(item(
+                MassPart.GIMBAL, nozzle.name(), CONE * nozzle.wall() / CONE_SINE + SWIVEL * nozzle.thrust())));
         List<MassItem> items = new ArrayList<>();
         for (MassItem item : plain) {
             Spread mass = item.mass().times(parts.factors().of(item.part()));

@@ -19,6 +19,7 @@ import java.util.List;
  * @param burners gas generator and preburners
  * @param lines propellant lines with a main valve each
  * @param gimballed whether it swivels
+ * @param swivels small nozzles that swivel by themselves
  * @param others parts whose mass is known, such as motors and batteries
  * @param factors what the masses of the models are multiplied by
  */
@@ -33,6 +34,7 @@ public record EngineParts(
         List<Burner> burners,
         List<Line> lines,
         boolean gimballed,
+        List<SmallNozzle> swivels,
         List<MassItem> others,
         MassFactors factors) {
 
@@ -70,12 +72,28 @@ public record EngineParts(
         }
     }
 
+    /**
+     * A small nozzle that swivels.
+     *
+     * @param name what it is
+     * @param thrust its thrust (N)
+     * @param wall its exit area less its throat area (m²)
+     */
+    public record SmallNozzle(String name, double thrust, double wall) {
+
+        public SmallNozzle {
+            Require.positive(name, "thrust (N)", thrust);
+            Require.notNegative(name, "exit less throat area (m²)", wall);
+        }
+    }
+
     public EngineParts {
         Require.positive("engine parts", "vacuum thrust (N)", vacuumThrust);
         Require.within("engine parts", "cooled area ratio (-)", cooledAreaRatio, 1, 1000);
         shafts = List.copyOf(shafts);
         burners = List.copyOf(burners);
         lines = List.copyOf(lines);
+        swivels = List.copyOf(swivels);
         others = List.copyOf(others);
     }
 }

@@ -3,6 +3,7 @@ package dev.penstock.cycles.sheet;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.penstock.cycles.origin.PartKey;
 import org.junit.jupiter.api.Test;
 
 /** Dumped turbine gas against the ambient pressure. */
@@ -14,7 +15,7 @@ class ExhaustJetTest {
     private static ExhaustJet jet(double totalPressure) {
         double throat = 0.01;
         return new ExhaustJet(
-                "exhaust", 5, 1.74231 * totalPressure * throat, 10 * throat, throat, totalPressure, GAMMA);
+                PartKey.EXHAUST, 5, 1.74231 * totalPressure * throat, 10 * throat, throat, totalPressure, GAMMA, 0);
     }
 
     @Test

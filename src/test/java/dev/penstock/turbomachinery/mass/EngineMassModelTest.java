@@ -105,6 +105,7 @@ class EngineMassModelTest {
                             burners,
                             lines,
                             gimballed,
+                            List.of(),
                             others,
                             factors));
         }

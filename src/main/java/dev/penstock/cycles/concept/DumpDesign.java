@@ -1,0 +1,23 @@
+package dev.penstock.cycles.concept;
+
+import dev.penstock.errors.Require;
+import java.util.OptionalDouble;
+
+/**
+ * A coolant that is dumped behind its jacket, at the end of the wall that it has cooled.
+ *
+ * @param pressureShare pressure before the jacket over chamber pressure (-)
+ * @param areaRatio exit over throat area of the nozzles through which it leaves (-)
+ * @param efficiency delivered over ideal thrust of them (-)
+ */
+public record DumpDesign(double pressureShare, double areaRatio, double efficiency) {
+
+    public DumpDesign {
+        Require.within("dumped coolant", "pressure over chamber pressure (-)", pressureShare, 1e-3, 1);
+    }
+
+    /** @return the nozzles through which it leaves */
+    public ExhaustDesign nozzle() {
+        return new ExhaustDesign(OptionalDouble.empty(), areaRatio, efficiency, 0);
+    }
+}
