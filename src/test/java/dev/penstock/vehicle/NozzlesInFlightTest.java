@@ -40,8 +40,15 @@ class NozzlesInFlightTest {
     private static final String BELL = "none";
 
     private static EngineBalance balance(Map<String, String> nozzle) {
-        Map<String, String> changes = new LinkedHashMap<>(
-                Map.of("nozzle.area_ratio", "45", "engine.thrust_sea_level", "", "engine.thrust_vacuum", "750 kN", "cooling.end_area_ratio", "15"));
+        Map<String, String> changes = new LinkedHashMap<>(Map.of(
+                "nozzle.area_ratio",
+                "45",
+                "engine.thrust_sea_level",
+                "",
+                "engine.thrust_vacuum",
+                "750 kN",
+                "cooling.end_area_ratio",
+                "15"));
         changes.putAll(nozzle);
         return EngineStudy.open()
                 .balance(new ConceptReader(FluidLibrary.open()).read(Path.of("cycles/heron.toml"), changes));

@@ -70,7 +70,8 @@ public record AltitudeCompensation(Kind kind, double innerAreaRatio) {
             case DUAL_BELL ->
                 Optional.of("the dual bell is ideal: built ones lose 1 to 3 % of thrust at low height, and"
                         + " side loads when the flow jumps to the extension are not estimated");
-            case EXTENDIBLE -> Optional.of("the extendible nozzle is ideal: no thrust is lost while its extension moves");
+            case EXTENDIBLE ->
+                Optional.of("the extendible nozzle is ideal: no thrust is lost while its extension moves");
         };
     }
 }

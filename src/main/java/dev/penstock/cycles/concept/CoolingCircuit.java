@@ -15,7 +15,8 @@ import java.util.Optional;
  * @param heatFluxFactor factor on the gas-side heat transfer coefficient (-)
  * @param dump how the coolant leaves that is dumped behind the jacket; empty where it goes on
  */
-public record CoolingCircuit(Side coolant, double flowFraction, JacketDesign jacket, double heatFluxFactor, Optional<DumpDesign> dump) {
+public record CoolingCircuit(
+        Side coolant, double flowFraction, JacketDesign jacket, double heatFluxFactor, Optional<DumpDesign> dump) {
 
     public CoolingCircuit {
         Require.within("cooling", "flow fraction (-)", flowFraction, 0.01, 1);

@@ -2,8 +2,8 @@ package dev.penstock.cycles.concept;
 
 import dev.penstock.input.Input;
 import dev.penstock.input.InputGroup;
-import dev.penstock.quantities.Range;
 import dev.penstock.input.Usual;
+import dev.penstock.quantities.Range;
 
 /** What a concept may say of a coolant that is dumped behind its jacket. */
 public final class DumpInputs {

@@ -259,8 +259,8 @@ public final class ConceptReader {
         Supplier<FeedDesign> oxidizerFeed = feeds.read(root, Side.OXIDIZER, head.oxidizer(), traits);
         Supplier<FeedDesign> fuelFeed = feeds.read(root, Side.FUEL, head.fuel(), traits);
         OptionalDouble exhaustInto = GasKeys.exhaustInto(root, traits);
-        Supplier<CoolingKeys.Wall> cooling = CoolingKeys.read(
-                root, traits, pressure, new CoolingKeys.Behind(exhaustInto, compensation.parting()));
+        Supplier<CoolingKeys.Wall> cooling =
+                CoolingKeys.read(root, traits, pressure, new CoolingKeys.Behind(exhaustInto, compensation.parting()));
         GasKeys gas = new GasKeys(root, traits, head.oxidizer(), head.fuel(), exhaustInto);
         Supplier<Optional<ElectricDesign>> electric = ElectricKeys.read(root, traits);
         Supplier<DesignLimits> limits = limits(root.at(ConceptTables.LIMITS), traits);

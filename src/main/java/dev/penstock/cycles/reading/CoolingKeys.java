@@ -54,7 +54,6 @@ final class CoolingKeys {
     /** Beyond every nozzle: a jacket that ends here ends at the exit (-). */
     private static final double NOZZLE_EXIT = 1e4;
 
-
     private final CycleTraits traits;
     private final double chamberPressure;
     private final Behind behind;
@@ -83,8 +82,7 @@ final class CoolingKeys {
      */
     record Behind(OptionalDouble exhaustInto, OptionalDouble parting) {}
 
-    static Supplier<Wall> read(
-            InputTable root, CycleTraits traits, double chamberPressure, Behind behind) {
+    static Supplier<Wall> read(InputTable root, CycleTraits traits, double chamberPressure, Behind behind) {
         if (!root.has(JacketInputs.GROUP)) {
             root.without(JacketInputs.GROUP.key(), NOTHING, "no jacket without a table [cooling]");
             return () -> new Wall(List.of(), ExtensionDesign.standard());
@@ -182,7 +180,8 @@ final class CoolingKeys {
             keys.problem(
                     JacketInputs.EXTENSION,
                     "\"film-cooled\"",
-                    "the turbine gas enters at area ratio " + behind.exhaustInto().getAsDouble() + " (" + entry
+                    "the turbine gas enters at area ratio "
+                            + behind.exhaustInto().getAsDouble() + " (" + entry
                             + "), behind the end of the jacket at " + jacketEnd
                             + ", so that the wall between them is bare: write at most " + jacketEnd + " there");
         }

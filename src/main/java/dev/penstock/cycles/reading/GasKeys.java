@@ -230,8 +230,7 @@ final class GasKeys {
             coolants.add(keys.text(
                     ConceptInputs.COOLANT.key(),
                     ConceptInputs.COOLANT.standing().value()));
-            keys.tables(ConceptInputs.CIRCUITS)
-                    .stream()
+            keys.tables(ConceptInputs.CIRCUITS).stream()
                     .filter(circuit -> !circuit.has(DumpInputs.GROUP))
                     .forEach(circuit -> coolants.add(circuit.text(ConceptInputs.CIRCUIT_COOLANT.key(), "")));
         }

@@ -47,12 +47,7 @@ public final class ExhaustNozzle {
      * @return the jet
      */
     public static ExhaustJet jet(
-            PartKey part,
-            WorkingFluid gas,
-            double pressure,
-            double enthalpy,
-            double massFlow,
-            ExhaustDesign design) {
+            PartKey part, WorkingFluid gas, double pressure, double enthalpy, double massFlow, ExhaustDesign design) {
         String name = part.noun();
         Require.positive(name, "mass flow (kg/s)", massFlow);
         double entropy = gas.atPressureEnthalpy(pressure, enthalpy).entropy();

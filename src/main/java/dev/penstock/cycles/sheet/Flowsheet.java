@@ -180,9 +180,7 @@ public final class Flowsheet {
 
     /** What a tank gives for a flow behind the place where coolant that is dumped is drawn off (kg/s). */
     Traced drawn(Side side, Traced behind) {
-        return concept.dumping(side).isPresent()
-                ? behind.over(dumpedShare(side).oneMinus())
-                : behind;
+        return concept.dumping(side).isPresent() ? behind.over(dumpedShare(side).oneMinus()) : behind;
     }
 
     /** Pressure at the nozzle entrance (Pa). */

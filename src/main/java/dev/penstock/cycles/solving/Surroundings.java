@@ -162,7 +162,12 @@ final class Surroundings {
                                     design,
                                     assumed.chamber())
                             : ExhaustNozzle.jet(
-                                    sheet.exhaustPart(), gas.fluid(), stream.pressure(), stream.enthalpy(), stream.flow(), design));
+                                    sheet.exhaustPart(),
+                                    gas.fluid(),
+                                    stream.pressure(),
+                                    stream.enthalpy(),
+                                    stream.flow(),
+                                    design));
         }
         for (Flowsheet.Dumped dumped : sheet.dumpedCoolant()) {
             Stream stream = dumped.stream();

@@ -75,8 +75,7 @@ final class ChamberMass {
 
     static MassItem extension(EngineParts parts) {
         ChamberPerformance chamber = parts.chamber();
-        double parting =
-                chamber.design().nozzle().compensation().parting().orElse(Double.POSITIVE_INFINITY);
+        double parting = chamber.design().nozzle().compensation().parting().orElse(Double.POSITIVE_INFINITY);
         double area = 0;
         List<ContourPoint> points = chamber.contour().points();
         for (int i = 1; i < points.size(); i++) {

@@ -72,8 +72,9 @@ public final class EngineMassModel {
         if (parts.gimballed()) {
             plain.add(item(MassPart.GIMBAL, "gimbal", SWIVEL * parts.vacuumThrust()));
         }
-        parts.swivels().forEach(nozzle -> plain.add(item(
-                MassPart.GIMBAL, nozzle.name(), CONE * nozzle.wall() / CONE_SINE + SWIVEL * nozzle.thrust())));
+        parts.swivels()
+                .forEach(nozzle -> plain.add(item(
+                        MassPart.GIMBAL, nozzle.name(), CONE * nozzle.wall() / CONE_SINE + SWIVEL * nozzle.thrust())));
         List<MassItem> items = new ArrayList<>();
         for (MassItem item : plain) {
             Spread mass = item.mass().times(parts.factors().of(item.part()));

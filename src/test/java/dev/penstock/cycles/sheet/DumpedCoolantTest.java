@@ -90,8 +90,10 @@ class DumpedCoolantTest {
     /** Throttled, the share stays and everything still closes. */
     @Test
     void aBuiltEngineThrottlesWithIt() {
-        OperatingOutcome outcome =
-                Concepts.STUDY.built(BALANCE).offDesign(List.of(OperatingCommand.throttle(0.8))).get(0);
+        OperatingOutcome outcome = Concepts.STUDY
+                .built(BALANCE)
+                .offDesign(List.of(OperatingCommand.throttle(0.8)))
+                .get(0);
         assertThat(outcome.reason()).isEmpty();
         OperatingPoint point = outcome.point().orElseThrow();
         assertThat(point.residualWorst()).isLessThan(1e-8);
@@ -104,11 +106,12 @@ class DumpedCoolantTest {
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining(DUMP)
                 .hasMessageContaining("allowed is 0.01 to 1");
-        assertThatThrownBy(() -> Concepts.READER.read(
-                        EXAMPLE,
-                        Map.of(
-                                "cooling.circuits",
-                                "[{name = \"a\", coolant = \"fuel\", end_area_ratio = 20, dump = {}}, {name = \"b\", coolant = \"fuel\"}]")))
+        assertThatThrownBy(
+                        () -> Concepts.READER.read(
+                                EXAMPLE,
+                                Map.of(
+                                        "cooling.circuits",
+                                        "[{name = \"a\", coolant = \"fuel\", end_area_ratio = 20, dump = {}}, {name = \"b\", coolant = \"fuel\"}]")))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("only the last circuit may dump its coolant");
     }

@@ -43,14 +43,12 @@ class SwivelledExhaustTest {
         // a cone of 15 degrees at 10 kg/m², and 20 g per kN for what swivels it
         double cone = 10 * (jet.exitArea() - jet.throatArea()) / 0.2588190451;
         assertThat(swivel(canted)).isCloseTo(cone + 2e-5 * jet.vacuumThrust(), within(1e-6));
-        assertThat(aft.mass().items())
-                .noneMatch(item -> item.owner().equals(PartKey.EXHAUST.label()));
+        assertThat(aft.mass().items()).noneMatch(item -> item.owner().equals(PartKey.EXHAUST.label()));
     }
 
     private static double swivel(EngineBalance balance) {
         return balance.mass().items().stream()
-                .filter(item -> item.part() == MassPart.GIMBAL
-                        && item.owner().equals(PartKey.EXHAUST.label()))
+                .filter(item -> item.part() == MassPart.GIMBAL && item.owner().equals(PartKey.EXHAUST.label()))
                 .map(MassItem::mass)
                 .mapToDouble(mass -> mass.mode())
                 .sum();

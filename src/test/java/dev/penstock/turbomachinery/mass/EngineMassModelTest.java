@@ -40,11 +40,7 @@ class EngineMassModelTest {
     private static ChamberPerformance chamber(NozzleDesign nozzle) {
         Reactants mixture = Mixtures.mix(Mixtures.named("O2"), Mixtures.named("CH4"), 3.4);
         ChamberDesign design = new ChamberDesign(
-                PRESSURE,
-                CombustorDesign.of(2.5, 1.2),
-                nozzle,
-                ExpansionMode.SHIFTING,
-                Efficiencies.IDEAL);
+                PRESSURE, CombustorDesign.of(2.5, 1.2), nozzle, ExpansionMode.SHIFTING, Efficiencies.IDEAL);
         return new ThrustChamber(Mixtures.nozzle(mixture)).forVacuumThrust(design, mixture, 1e6);
     }
 
