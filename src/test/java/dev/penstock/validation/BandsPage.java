@@ -86,7 +86,7 @@ final class BandsPage {
                 .filter(p -> p.name()
                         .equals(
                                 pressure
-                                        ? EngineCase.dischargingPump(
+                                        ? RatedEngine.dischargingPump(
                                                 balance.concept().name(), side)
                                         : side + " pump"))
                 .mapToDouble(p -> pressure ? p.duty().dischargePressure() / 1e6 : p.speed() / RPM)
@@ -105,7 +105,7 @@ final class BandsPage {
     private final EngineRuns runs = new EngineRuns(Path.of("").toAbsolutePath(), fluids);
 
     /** Every seen figure of an engine among its samples. */
-    List<Place> places(EngineCase question, int samples) {
+    List<Place> places(RatedEngine question, int samples) {
         PublishedEngine engine = question.engine();
         EngineBalance likely = runs.study().balance(reader.parse(engine.name(), question.concept(), Map.of()));
         SampledEngine sampled = SampledEngine.of(runs, likely, samples);

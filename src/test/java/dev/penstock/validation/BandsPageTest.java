@@ -20,7 +20,7 @@ class BandsPageTest {
     void thePageShowsWhatTheProgramComputes() throws IOException {
         BandsPage page = new BandsPage();
         List<BandsPage.Place> places = new ArrayList<>();
-        for (EngineCase question : EngineCase.all()) {
+        for (RatedEngine question : RatedEngine.all()) {
             places.addAll(page.places(question, BandsPage.SAMPLES));
         }
         PageNumbers.holdAgainst(PAGE, BandsPage.text(places));
@@ -31,7 +31,7 @@ class BandsPageTest {
     void thePageHasEveryQuantity() throws IOException {
         List<String> lines = Files.readAllLines(PAGE);
         assertThat(BandsPage.QUANTITIES)
-                .filteredOn(q -> EngineCase.all().stream()
+                .filteredOn(q -> RatedEngine.all().stream()
                         .anyMatch(e -> e.engine().seen(q.column()).isPresent()))
                 .hasSizeGreaterThan(6)
                 .allSatisfy(q -> assertThat(lines).anyMatch(l -> l.startsWith("| " + q.name() + " | ")));

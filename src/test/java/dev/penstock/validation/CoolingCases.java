@@ -122,7 +122,7 @@ final class CoolingCases {
         Injection injection = Injection.of(stored("oxygen"), stored("hydrogen"), 5.0);
         double pressure = 3.275e6;
         double epsilon =
-                EngineCase.named("RL10A-3-3A").published("expansion_ratio").orElseThrow();
+                PublishedEngine.named("RL10A-3-3A").published("expansion_ratio").orElseThrow();
         ChamberPerformance chamber =
                 chamber(injection, pressure, CombustorDesign.of(4.31, 0.9), epsilon, 0.1255, 0.985);
         Propellant hydrogen = fluids.propellant("hydrogen");

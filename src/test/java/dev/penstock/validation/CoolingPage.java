@@ -119,7 +119,7 @@ final class CoolingPage {
     /** Whole jackets against published figures. */
     List<Check> jackets() {
         List<Check> checks = new ArrayList<>();
-        PublishedEngine engine = EngineCase.named("RL10A-3-3A");
+        PublishedEngine engine = PublishedEngine.named("RL10A-3-3A");
         JacketResult expander = expander(GasSideDesign.standard().withModel(GasSideDesign.Model.BARTZ));
         checks.add(new Check(
                 "RL10A-3-3A, closed form",
@@ -187,7 +187,7 @@ final class CoolingPage {
 
     /** Steel tubes, a pass and a half to the published area ratio, the published pressure drop as budget. */
     private JacketResult expander(GasSideDesign gasSide) {
-        PublishedEngine engine = EngineCase.named("RL10A-3-3A");
+        PublishedEngine engine = PublishedEngine.named("RL10A-3-3A");
         double pressure = engine.published("chamber_pressure_MPa").orElseThrow() * 1e6;
         double ratio = engine.published("mixture_ratio").orElseThrow();
         double discharge = engine.published("fuel_pump_discharge_MPa").orElseThrow() * 1e6;

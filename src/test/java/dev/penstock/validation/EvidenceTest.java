@@ -27,7 +27,7 @@ class EvidenceTest {
     @Test
     void anEngineIsAsGoodAsItsWeakestFigure() {
         Map<String, String> cells =
-                new LinkedHashMap<>(EngineCase.named("RD-253").cells());
+                new LinkedHashMap<>(PublishedEngine.named("RD-253").cells());
         assertThat(cells.get("confidence")).isEqualTo("published");
         cells.put("fuel_pump_speed_rpm", "13800");
         assertThatThrownBy(() -> new PublishedEngine(cells))

@@ -92,6 +92,10 @@ record PublishedEngine(Map<String, String> cells) {
                 .toList();
     }
 
+    static PublishedEngine named(String name) {
+        return all().stream().filter(e -> e.name().equals(name)).findFirst().orElseThrow();
+    }
+
     /** Rows of a table, by the columns that its first line names. */
     static List<Map<String, String>> table(String resource) {
         try (BufferedReader reader = new BufferedReader(

@@ -26,28 +26,28 @@ final class PublishedPumps {
 
     static Map<String, List<Comparison>> all() {
         Map<String, List<Comparison>> all = new LinkedHashMap<>();
-        for (EngineCase engineCase : EngineCase.all()) {
-            PublishedEngine engine = engineCase.engine();
+        for (RatedEngine question : RatedEngine.withMachines()) {
+            PublishedEngine engine = question.engine();
             boolean both = engine.published("fuel_pump_discharge_MPa").isPresent()
                     && engine.published("ox_pump_discharge_MPa").isPresent()
                     && engine.published("fuel_turbine_power_MW").isPresent();
             // pumps that lift a part of their flow further are left out: the table does not give that part
             boolean staged = engine.cycle().startsWith("staged");
             if (both && !staged) {
-                all.put(engine.name(), compare(engineCase));
+                all.put(engine.name(), compare(question));
             }
         }
         return all;
     }
 
-    private static List<Comparison> compare(EngineCase engineCase) {
-        PublishedEngine engine = engineCase.engine();
+    private static List<Comparison> compare(RatedEngine question) {
+        PublishedEngine engine = question.engine();
         double flow = engine.published("thrust_vac_kN").orElseThrow()
                 * 1000
                 / (engine.published("isp_vac_s").orElseThrow() * Constants.STANDARD_GRAVITY);
         double ratio = engine.published("mixture_ratio").orElseThrow();
-        double fuel = power(engineCase, "fuel", flow / (1 + ratio));
-        double oxidizer = power(engineCase, "ox", flow * ratio / (1 + ratio));
+        double fuel = power(question, "fuel", flow / (1 + ratio));
+        double oxidizer = power(question, "ox", flow * ratio / (1 + ratio));
         List<Comparison> rows = new ArrayList<>();
         if (engine.published("ox_turbine_power_MW").isPresent()) {
             rows.add(new Comparison(
@@ -70,13 +70,13 @@ final class PublishedPumps {
         return rows;
     }
 
-    private static double power(EngineCase engineCase, String side, double massFlow) {
-        PublishedEngine engine = engineCase.engine();
+    private static double power(RatedEngine question, String side, double massFlow) {
+        PublishedEngine engine = question.engine();
         Propellant propellant = LIBRARY.propellant(side.equals("ox") ? engine.oxidizer() : engine.fuel());
         FluidState inlet = propellant
                 .fluid()
                 .atPressureTemperature(
-                        1e6 * Double.parseDouble(engineCase.tankPressure(side.equals("ox"))),
+                        1e6 * question.tankPressure(side.equals("ox")),
                         propellant.storageTemperature());
         PumpDuty duty = new PumpDuty(
                 propellant,

@@ -58,7 +58,7 @@ final class PublishedStages {
     }
 
     private static Row row(Map<String, String> cells) {
-        PublishedEngine published = EngineCase.named(cells.get("engine"));
+        PublishedEngine published = PublishedEngine.named(cells.get("engine"));
         EnginePerformance engine = engine(published);
         int count = Integer.parseInt(cells.get("engines"));
         double propellant = 1e3 * Double.parseDouble(cells.get("propellant_t"));

@@ -5,11 +5,16 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * How a built engine is put to the program at its rating, with its level of technology where the table of technology gives one: its
- * cycle, propellants, mixture ratio, chamber pressure, area ratio, thrust, number of chambers, turbine gas temperature and ratio, and
- * what the notes of its rows say of its machines and walls. Everything else is the program's usual value.
+ * cycle, propellants, mixture ratio, chamber pressure, area ratio, thrust, number of chambers, turbine gas temperature, for dumped
+ * turbine gas its pressure ratio, and what the notes of its rows say of its machines and walls. Everything else is the program's
+ * usual value; nothing is set to make an engine come out right. What the tables do not tell of an engine with pumps goes by class:
+ * engines that start on the ground have 0.50 MPa at the oxidizer's tank outlet and 0.35 MPa at the fuel's, engines that start in
+ * flight 0.28 and 0.23 MPa.
  *
  * @param engine published figures
  */
@@ -24,6 +29,28 @@ record RatedEngine(PublishedEngine engine) {
     private static final String FUEL = "[cooling]\ncoolant = \"fuel\"\n";
     private static final String TO_THE_EXIT = FUEL + "end_area_ratio = 1000\n";
     private static final String BARE = "[cooling]\ncoolant = \"none\"\nextension = \"ablative\"\n";
+
+    private static final Set<String> START_ON_GROUND = Set.of(
+            "F-1",
+            "LE-7",
+            "RD-170",
+            "RD-180",
+            "RD-253",
+            "Vulcain 1",
+            "LR-87-AJ-11",
+            "LR-87-AJ-7",
+            "Viking 5C",
+            "YF-77",
+            "Redstone A-7");
+
+    /**
+     * Engines whose published fuel discharge is that of what feeds the preburner: the row's note has 29.98 MPa before the turbine, above
+     * which the whole figure stands, and names no second stage.
+     */
+    private static final Set<String> DISCHARGE_FEEDS_PREBURNER = Set.of("RD-0124");
+
+    /** Pressure ratio of the oxidizer turbine of J-2, from the note of its row: about 2.65. */
+    private static final double SECOND_TURBINE_RATIO = 2.65;
 
     /** Tables of the concept beyond the rating, by engine: from the notes of its rows; where they are silent, from memory. */
     private static final Map<String, String> TABLES = Map.ofEntries(
@@ -72,6 +99,31 @@ record RatedEngine(PublishedEngine engine) {
                 .toList();
     }
 
+    /** Those of {@link #all} of which a figure of the table is of a pump, a turbine or a generator. */
+    static List<RatedEngine> withMachines() {
+        List<String> columns = List.of(
+                "fuel_pump_speed_rpm",
+                "ox_pump_speed_rpm",
+                "fuel_pump_discharge_MPa",
+                "ox_pump_discharge_MPa",
+                "fuel_turbine_power_MW",
+                "gas_generator_or_preburner_flow_kg_s");
+        return all().stream()
+                .filter(e ->
+                        columns.stream().anyMatch(c -> e.engine.published(c).isPresent()))
+                .toList();
+    }
+
+    /** Name of the pump of the balance that a published discharge pressure belongs to. */
+    static String dischargingPump(String engine, String side) {
+        return side.equals("fuel") && DISCHARGE_FEEDS_PREBURNER.contains(engine) ? "fuel kick pump" : side + " pump";
+    }
+
+    /** Pressure at the tank outlet by class (MPa). */
+    double tankPressure(boolean oxidizer) {
+        return START_ON_GROUND.contains(engine.name()) ? oxidizer ? 0.50 : 0.35 : oxidizer ? 0.28 : 0.23;
+    }
+
     Optional<FlownTechnology> flown() {
         return FlownTechnology.all().stream()
                 .filter(f -> f.engine().replaceAll(" \\(.*", "").equals(engine.name()))
@@ -101,6 +153,11 @@ record RatedEngine(PublishedEngine engine) {
         lines.add("chambers = " + engine.chambers());
         lines.add("[nozzle]");
         lines.add("area_ratio = " + engine.text("expansion_ratio"));
+        if (!engine.cycle().equals("pressure-fed")) {
+            lines.add("[tanks]");
+            lines.add(quoted("oxidizer.pressure", tankPressure(true) + " MPa"));
+            lines.add(quoted("fuel.pressure", tankPressure(false) + " MPa"));
+        }
         lines.add(TABLES.getOrDefault(engine.name(), FUEL));
         gas(lines);
         return String.join("\n", lines) + "\n";
@@ -111,6 +168,15 @@ record RatedEngine(PublishedEngine engine) {
         if (!temperature.isEmpty() && BURNERS.containsKey(engine.cycle())) {
             lines.add("[" + BURNERS.get(engine.cycle()) + "]");
             lines.add(quoted("temperature", temperature + " K"));
+        }
+        OptionalDouble ratio = engine.published("turbine_pressure_ratio");
+        if (engine.cycle().equals("gas-generator") && ratio.isPresent()) {
+            String tables = TABLES.getOrDefault(engine.name(), FUEL);
+            boolean two = tables.contains(SERIES) || tables.contains(PARALLEL);
+            // in series the concept states the ratio of both turbines together
+            double both = ratio.getAsDouble() * (tables.contains(SERIES) ? SECOND_TURBINE_RATIO : 1);
+            lines.add(two ? "[turbines.fuel]" : "[turbines.main]");
+            lines.add(String.format(Locale.ROOT, "pressure_ratio = %.4g", both));
         }
     }
 

@@ -33,9 +33,9 @@ final class TurbomachineryPage {
     TurbomachineryPage() {
         EngineStudy study = EngineStudy.open();
         ConceptReader reader = new ConceptReader(FluidLibrary.open());
-        for (EngineCase engineCase : EngineCase.all()) {
-            PublishedEngine engine = engineCase.engine();
-            EngineBalance balance = study.balance(reader.parse(engine.name(), engineCase.concept(), Map.of()));
+        for (RatedEngine question : RatedEngine.withMachines()) {
+            PublishedEngine engine = question.engine();
+            EngineBalance balance = study.balance(reader.parse(engine.name(), question.concept(), Map.of()));
             balances.put(engine.name(), balance);
             engines.put(engine.name(), compare(engine, balance));
         }
@@ -58,14 +58,14 @@ final class TurbomachineryPage {
                 engine,
                 "fuel_pump_discharge_MPa",
                 "fuel pump discharge, MPa",
-                pump(balance, EngineCase.dischargingPump(engine.name(), "fuel"), discharge),
+                pump(balance, RatedEngine.dischargingPump(engine.name(), "fuel"), discharge),
                 DISCHARGE);
         add(
                 rows,
                 engine,
                 "ox_pump_discharge_MPa",
                 "oxidizer pump discharge, MPa",
-                pump(balance, EngineCase.dischargingPump(engine.name(), "oxidizer"), discharge),
+                pump(balance, RatedEngine.dischargingPump(engine.name(), "oxidizer"), discharge),
                 DISCHARGE);
         add(
                 rows,
@@ -263,7 +263,7 @@ final class TurbomachineryPage {
                 "| engine | published kg | sum of parts kg | low | high | deviation | inside the band | whole-engine relations kg |\n"
                         + "|---|---|---|---|---|---|---|---|\n");
         balances.forEach((name, balance) -> {
-            OptionalDouble published = EngineCase.named(name).published("mass_kg");
+            OptionalDouble published = PublishedEngine.named(name).published("mass_kg");
             if (published.isPresent()) {
                 EngineMass mass = EngineMasses.of(balance);
                 Spread total = mass.total();
