@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param inputs the inputs that were varied, by dotted key
  * @param samples engines sampled
  * @param closed how many of them close
- * @param failures why the others do not, with counts
+ * @param failures why the others do not, in groups with counts, the most frequent first
  * @param distributions one per figure
  * @param tornados one per figure: what moves it, the strongest first
  */
@@ -98,7 +98,7 @@ public record UncertaintyResult(
 
     public UncertaintyResult {
         inputs = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(inputs));
-        failures = Map.copyOf(failures);
+        failures = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(failures));
         distributions = List.copyOf(distributions);
         tornados = List.copyOf(tornados);
     }

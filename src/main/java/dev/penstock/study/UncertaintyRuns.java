@@ -10,7 +10,6 @@ import dev.penstock.errors.PenstockException;
 import dev.penstock.input.InputValue;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -87,8 +86,10 @@ public final class UncertaintyRuns {
         List<Run> sampled = answers.subList(0, samples);
         List<EngineBalance> closed =
                 sampled.stream().flatMap(r -> r.balance().stream()).toList();
-        Map<String, Integer> failures = new HashMap<>();
-        sampled.stream().filter(r -> r.balance().isEmpty()).forEach(r -> failures.merge(r.failure(), 1, Integer::sum));
+        Map<String, Integer> failures = NotClosed.grouped(sampled.stream()
+                .filter(r -> r.balance().isEmpty())
+                .map(Run::failure)
+                .toList());
         return new UncertaintyResult(
                 likely,
                 inputs,

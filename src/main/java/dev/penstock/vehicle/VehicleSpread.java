@@ -5,7 +5,7 @@ import dev.penstock.vehicle.stage.VehicleSizing;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
+import java.util.LinkedHashMap;
 
 /**
  * What a vehicle's start mass or payload may turn out to be.
@@ -13,7 +13,7 @@ import java.util.TreeMap;
  * @param figure which of them
  * @param samples vehicles sampled
  * @param closed how many of them close
- * @param failures why the others do not, with counts
+ * @param failures why the others do not, in groups with counts, the most frequent first
  * @param likely the figure with everything at its most likely value
  * @param percentile5 value that 5 % of the samples that close stay below; not a number where none does
  * @param median the same for 50 %
@@ -98,7 +98,7 @@ public record VehicleSpread(
     }
 
     public VehicleSpread {
-        failures = Collections.unmodifiableMap(new TreeMap<>(failures));
+        failures = Collections.unmodifiableMap(new LinkedHashMap<>(failures));
         drivers = List.copyOf(drivers);
     }
 }

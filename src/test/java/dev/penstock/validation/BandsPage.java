@@ -1,7 +1,9 @@
 package dev.penstock.validation;
 
+import dev.penstock.cycles.origin.PartKind;
 import dev.penstock.cycles.reading.ConceptReader;
 import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.sheet.Station;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.study.EngineRuns;
 import dev.penstock.study.SampledEngine;
@@ -29,10 +31,23 @@ final class BandsPage {
     /**
      * A published figure among samples.
      *
+     * @param family what its fuel is, by which errors may hang together
      * @param published the figure
+     * @param likely what the balance with every input at its most likely value gives
      * @param values what the samples give, rising
      */
-    record Place(String engine, Quantity quantity, double published, double[] values) {
+    record Place(
+            String engine, String family, Quantity quantity, double published, double likely, double[] values) {
+
+        /** Logarithm of published over most likely (-). */
+        double miss() {
+            return Math.log(published / likely);
+        }
+
+        /** Share of the samples below the most likely value (-). */
+        double rankOfLikely() {
+            return Arrays.stream(values).filter(v -> v < likely).count() / (double) values.length;
+        }
 
         double percentile(double share) {
             double at = share * (values.length - 1);
@@ -66,6 +81,7 @@ final class BandsPage {
             new Quantity("fuel_pump_speed_rpm", "fuel pump speed, rpm", b -> pump(b, "fuel", false)),
             new Quantity("ox_pump_speed_rpm", "oxidizer pump speed, rpm", b -> pump(b, "oxidizer", false)),
             new Quantity("fuel_turbine_power_MW", "turbine power, fuel or main, MW", BandsPage::turbine),
+            new Quantity("gas_generator_or_preburner_flow_kg_s", "generator or preburner flow, kg/s", BandsPage::gas),
             new Quantity(
                     "coolant_temperature_rise_K",
                     "temperature rise, K",
@@ -100,12 +116,38 @@ final class BandsPage {
                 .findFirst();
     }
 
+    private static OptionalDouble gas(EngineBalance balance) {
+        return balance.components().stream()
+                .filter(c -> c.kind() == PartKind.GAS_GENERATOR || c.kind() == PartKind.PREBURNER)
+                .map(c -> balance.station(c.outlets().get(0)))
+                .mapToDouble(Station::massFlow)
+                .findFirst();
+    }
+
+    /** What propellants of one kind are called. */
+    private static String family(PublishedEngine engine) {
+        return switch (engine.fuel()) {
+            case "hydrogen" -> "hydrogen";
+            case "rp-1", "ethanol-75" -> "carbon fuels";
+            default -> "hydrazines";
+        };
+    }
+
+    /**
+     * An engine with its samples.
+     *
+     * @param places its seen figures
+     * @param asked how many samples were asked for
+     * @param closed how many of them balance
+     */
+    record Sampled(String engine, List<Place> places, int asked, int closed) {}
+
     private final FluidLibrary fluids = FluidLibrary.open();
     private final ConceptReader reader = new ConceptReader(fluids);
     private final EngineRuns runs = new EngineRuns(Path.of("").toAbsolutePath(), fluids);
 
     /** Every seen figure of an engine among its samples. */
-    List<Place> places(RatedEngine question, int samples) {
+    Sampled places(RatedEngine question, int samples) {
         PublishedEngine engine = question.engine();
         EngineBalance likely = runs.study().balance(reader.parse(engine.name(), question.concept(), Map.of()));
         SampledEngine sampled = SampledEngine.of(runs, likely, samples);
@@ -117,11 +159,13 @@ final class BandsPage {
                     .flatMapToDouble(OptionalDouble::stream)
                     .sorted()
                     .toArray();
-            if (published.isPresent() && values.length > samples / 2) {
-                places.add(new Place(engine.name(), quantity, published.getAsDouble(), values));
+            OptionalDouble most = quantity.figure().apply(likely);
+            if (published.isPresent() && most.isPresent() && values.length > samples / 4) {
+                places.add(new Place(
+                        engine.name(), family(engine), quantity, published.getAsDouble(), most.getAsDouble(), values));
             }
         }
-        return places;
+        return new Sampled(engine.name(), places, samples, sampled.samples().size());
     }
 
     /** Share of figures inside bands that are stretched until they hold nine tenths of the other engines' figures (-). */
@@ -177,7 +221,8 @@ final class BandsPage {
                 Locale.ROOT, "%.0f to %.0f", Math.max(0, 100 * (middle - half)), Math.min(100, 100 * (middle + half)));
     }
 
-    static String text(List<Place> places) {
+    static String text(List<Sampled> engines) {
+        List<Place> places = engines.stream().flatMap(e -> e.places().stream()).toList();
         StringBuilder page = new StringBuilder(
                 """
                 # Bands against built engines
@@ -185,13 +230,18 @@ final class BandsPage {
                 Written by `BandsPageTest`, whose long part runs with `-Dpenstock.bands.long=true`; with `-Dpenstock.docs.write=true` besides it
                 writes the page anew. One engine is sampled in every build.
 
-                The engines of [turbomachinery](turbomachinery.md), put to the program as there, each sampled 39 times over all of its inputs
+                Every engine of [ratings](ratings.md), put to the program as there, each sampled 39 times over all of its inputs
                 that have a spread, as `study uncertainty` does; a sample that closes no balance is left out. Only figures that were read
                 somewhere count, not those from memory. A band is from the 5th to the 95th percentile and should hold 90 % of them; the
                 interval beside it is what so few points tell of the true share (Wilson's, 90 %). Ranks are fifths of the samples, from the
                 published figure below nearly all of them to above nearly all: even would be right, a heap on the left means computed too high. Stretch is
                 the factor on the half width of a band with which it would hold nine tenths. Left out: share of the figures
-                inside bands stretched by what the other engines ask for.
+                inside bands stretched, or shrunk, by what the other engines ask for.
+
+                Three spreads are discrepancies in the sense of Kennedy and O'Hagan [kennedy-ohagan-2001]: what built engines miss that no
+                other input explains, taken from the residuals of these engines (decision 0163). They are inputs like any other, so that
+                every band of every command holds them: `mass.engine_factor` moves all parts of an engine together,
+                `shafts.speed_share` all main shafts, `lines.*_valve_loss` the whole of a propellant's losses.
 
                 | quantity | figures | inside | share | true share, % | ranks | stretch | left out |
                 |---|--:|--:|--:|---|---|--:|--:|
@@ -215,10 +265,13 @@ final class BandsPage {
                                 p.percentile(0.5),
                                 p.percentile(0.95))
                         .replace("\r\n", "\n")));
+        families(page, places);
+        likely(page, places);
+        closed(page, engines);
         long inside = places.stream().filter(Place::inside).count();
         page.append(String.format(
                         Locale.ROOT,
-                        "%n%d of %d figures, %.0f %%; aimed at is 85 to 95 %%: %s. Two spreads were set in view of some of these engines (decision 0173), none of the others. Figures of one engine hang"
+                        "%n%d of %d figures, %.0f %%; aimed at is 85 to 95 %%: %s. The spreads of energy release, valves, speeds and of the whole mass were set in view of these engines (decisions 0163 and 0173), none of the others. Figures of one engine hang"
                                 + " together, so that there is less in them than their number says; a quantity with fewer than ten figures"
                                 + " tells a band that is far too narrow from one that is right, and no more.%n",
                         inside,
@@ -227,5 +280,87 @@ final class BandsPage {
                         Math.abs(inside / (double) places.size() - SHARE) <= 0.05 ? "met" : "missed")
                 .replace("\r\n", "\n"));
         return page.toString();
+    }
+
+    /** Whether propellants of one kind read high or low together. */
+    private static void families(StringBuilder page, List<Place> places) {
+        page.append(
+                """
+
+                What hangs together: mean of published over most likely, less one, by fuel, and its standard error where there are two or
+                more. A mean beyond twice its error is a bias that a family has in common.
+
+                | quantity | fuel | engines | mean, % | error, % | |
+                |---|---|--:|--:|--:|---|
+                """);
+        for (Quantity quantity : QUANTITIES) {
+            for (String family : List.of("hydrogen", "carbon fuels", "hydrazines")) {
+                double[] misses = places.stream()
+                        .filter(p -> p.quantity() == quantity && p.family().equals(family))
+                        .mapToDouble(Place::miss)
+                        .toArray();
+                if (misses.length > 1) {
+                    double mean = Arrays.stream(misses).average().orElseThrow();
+                    double error = Math.sqrt(Arrays.stream(misses)
+                                    .map(m -> (m - mean) * (m - mean))
+                                    .sum()
+                            / (misses.length - 1)
+                            / misses.length);
+                    page.append(String.format(
+                            Locale.ROOT,
+                            "| %s | %s | %d | %+.1f | %.1f | %s |\n",
+                            quantity.name(),
+                            family,
+                            misses.length,
+                            100 * Math.expm1(mean),
+                            100 * error,
+                            Math.abs(mean) > 2 * error ? "bias" : ""));
+                }
+            }
+        }
+    }
+
+    /** The most likely value should lie near the median of its own samples. */
+    private static void likely(StringBuilder page, List<Place> places) {
+        page.append(
+                """
+
+                Where the most likely value lies among its own samples, in per cent, lowest and highest of the engines; 50 is the median.
+
+                | quantity | lowest | highest | outside its band |
+                |---|--:|--:|--:|
+                """);
+        for (Quantity quantity : QUANTITIES) {
+            double[] ranks = places.stream()
+                    .filter(p -> p.quantity() == quantity)
+                    .mapToDouble(p -> 100 * p.rankOfLikely())
+                    .sorted()
+                    .toArray();
+            if (ranks.length > 0) {
+                page.append(String.format(
+                        Locale.ROOT,
+                        "| %s | %.0f | %.0f | %d |\n",
+                        quantity.name(),
+                        ranks[0],
+                        ranks[ranks.length - 1],
+                        Arrays.stream(ranks).filter(r -> r < 5 || r > 95).count()));
+            }
+        }
+    }
+
+    private static void closed(StringBuilder page, List<Sampled> engines) {
+        int asked = engines.stream().mapToInt(Sampled::asked).sum();
+        int closed = engines.stream().mapToInt(Sampled::closed).sum();
+        page.append(String.format(
+                Locale.ROOT,
+                "\n%d of %d samples close. Fewer than nine tenths of them:%s\n",
+                closed,
+                asked,
+                engines.stream()
+                        .filter(e -> e.closed() < 0.9 * e.asked())
+                        .map(e -> " " + e.engine() + " (" + e.closed() + ")")
+                        .reduce((a, b) -> a + "," + b)
+                        .orElse(" none")
+                        .concat(".")));
     }
 }

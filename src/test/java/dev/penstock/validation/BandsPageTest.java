@@ -19,11 +19,11 @@ class BandsPageTest {
     @EnabledIfSystemProperty(named = "penstock.bands.long", matches = "true")
     void thePageShowsWhatTheProgramComputes() throws IOException {
         BandsPage page = new BandsPage();
-        List<BandsPage.Place> places = new ArrayList<>();
+        List<BandsPage.Sampled> engines = new ArrayList<>();
         for (RatedEngine question : RatedEngine.all()) {
-            places.addAll(page.places(question, BandsPage.SAMPLES));
+            engines.add(page.places(question, BandsPage.SAMPLES));
         }
-        PageNumbers.holdAgainst(PAGE, BandsPage.text(places));
+        PageNumbers.holdAgainst(PAGE, BandsPage.text(engines));
     }
 
     /** The page has a row for every quantity of which an engine of it has a figure that was read. */
@@ -64,6 +64,6 @@ class BandsPageTest {
     }
 
     private static BandsPage.Place place(String engine, double published, double[] values) {
-        return new BandsPage.Place(engine, BandsPage.QUANTITIES.get(0), published, values);
+        return new BandsPage.Place(engine, "hydrogen", BandsPage.QUANTITIES.get(0), published, 2, values);
     }
 }

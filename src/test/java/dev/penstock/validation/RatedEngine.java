@@ -68,7 +68,7 @@ record RatedEngine(PublishedEngine engine) {
             Map.entry("RD-180", SINGLE + TO_THE_EXIT + BOOSTED),
             Map.entry("RD-253", SINGLE + TO_THE_EXIT),
             Map.entry("AJ10-118K", BARE),
-            Map.entry("AJ10-137", BARE),
+            Map.entry("AJ10-137", BARE + "lining_end_area_ratio = 6\n"),
             Map.entry("R-4D-11", BARE.replace("ablative", "radiating")),
             Map.entry("Vulcain 1", PARALLEL + TO_THE_EXIT),
             Map.entry("LR-87-AJ-11", GEARED + FUEL + "end_area_ratio = 8\nextension = \"ablative\"\n"),

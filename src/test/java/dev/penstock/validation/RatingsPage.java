@@ -94,8 +94,9 @@ final class RatingsPage {
 
                 Every row of `src/test/resources/validation/engines.csv` from which a concept can be written, through the whole balance at
                 the chamber pressure that flew: cycle, propellants, mixture ratio, thrust, number of chambers, area ratio and turbine gas
-                temperature as published, its level of technology where `technology.csv` has it, and of its machines and walls what the notes
-                of the two tables say (`RatedEngine`). Everything else is the program's usual value; nothing is set to make an engine come
+                temperature as published, for dumped gas its pressure ratio, its level of technology where `technology.csv` has it, and of its machines and walls what the notes
+                of the two tables say (`RatedEngine`); at the tank outlets of engines with pumps what their class has, 0.50 and 0.35 MPa on the
+                ground, 0.28 and 0.23 MPa in flight. Everything else is the program's usual value; nothing is set to make an engine come
                 out right. Impulse and mass are held against the published ones; an asterisk marks a pressure from memory.
 
                 | engine | cycle | propellants | MPa | technology | within limits | misses | impulse s | off | mass off | known of it |
@@ -121,6 +122,7 @@ final class RatingsPage {
                 generator burns fuel-rich. Neither difference decides a limit. The film of Redstone A-7 is seen, its share is that of an
                 engine of its time (`technology.csv`, V-2); those of the level with tubes and a storable fuel were chosen knowing LR-87.
                 """);
+        page.append(AimedMisses.text(rows));
         return page.toString().replace("\r\n", "\n");
     }
 }

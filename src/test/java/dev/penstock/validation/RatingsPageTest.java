@@ -20,6 +20,7 @@ class RatingsPageTest {
             assertThat(row.balance().residualWorst()).isLessThan(1e-8);
             assertThat(row.words()).doesNotStartWith("nothing known");
         });
+        assertThat(AimedMisses.unexplained(rows)).isEmpty();
         PageNumbers.holdAgainst(PAGE, RatingsPage.text(rows));
     }
 }

@@ -84,6 +84,11 @@ public final class JacketInputs {
     public static final Input<String> EXTENSION_MATERIAL = Input.text(
                     "extension_material", "Material of the sheet behind the jacket, a file in fluids/walls")
             .usual(Usual.common(ExtensionKind.RADIATING.usualMaterial().orElseThrow()));
+    public static final Input<Double> LINING_END = Input.ratio(
+                    "lining_end_area_ratio",
+                    RATIOS,
+                    "Area ratio at which an ablative wall ends; a sheet that radiates follows to the exit")
+            .computed("the nozzle exit");
     public static final Input<Integer> CELLS = Input.whole("cells", 10, 2000, "Cells along the jacket")
             .usual(Usual.of(100, "resolution along the axis", ""));
     public static final Input<Double> WALL_TEMPERATURE_LIMIT = Input.quantity(
@@ -150,7 +155,8 @@ public final class JacketInputs {
                     CoolantSideInputs.ROUGH_WALL,
                     CELLS,
                     EXTENSION,
-                    EXTENSION_MATERIAL)
+                    EXTENSION_MATERIAL,
+                    LINING_END)
             .ifWritten()
             .with(WallInputs.COATING, SECTIONS, GasSideInputs.FILM, GasSideInputs.OUTER_ZONE, LIMITS);
 
@@ -163,7 +169,8 @@ public final class JacketInputs {
             GasSideInputs.SOOT,
             GasSideInputs.SOOT_RESISTANCE,
             EXTENSION,
-            EXTENSION_MATERIAL);
+            EXTENSION_MATERIAL,
+            LINING_END);
 
     /** Inputs of a jacket that does not begin at the injector. */
     public static final List<Input<?>> OF_ONE_CIRCUIT = GROUP.inputs().stream()

@@ -25,13 +25,13 @@ public record FeedInputs(Side side) {
     private static final String DRIVES = "hydraulic turbine or gear";
 
     /**
-     * Up to four times the usual loss in a fuel: a kerosene engine whose pressures are published loses 0.36 of its chamber pressure in
+     * Up to eight times the usual loss in a fuel, since the four engines whose fuel discharge was read ask for 3 to 8 times: a kerosene engine whose pressures are published loses 0.36 of its chamber pressure in
      * lines, valves and orifices of the fuel, another 0.6 with whatever its injector has more than usual (docs/validation/bands.md).
      */
-    private static final Scatter FUEL_VALVES = Scatter.factors(0.5, 4);
+    private static final Scatter FUEL_VALVES = Scatter.factors(0.5, 8);
 
     /** The oxidizer sides of the same engines have 0.15 and 0.26. */
-    private static final Scatter OXIDIZER_VALVES = Scatter.factors(0.5, 2.5);
+    private static final Scatter OXIDIZER_VALVES = Scatter.factors(0.5, 4);
 
     // ---- tank
 

@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
  * @param gas how two turbines share a gas stream
  * @param gearRatio turbine speed over fuel-pump speed, for {@link Arrangement#GEARED} (-)
  * @param pumpSpeedRatio fuel-pump speed over oxidizer-pump speed of a gearbox (-); empty where each pump has its own best speed
+ * @param speedShare speed of the shafts of the main pumps over the fastest that their limits allow (-), where no speed is stated
  * @param gearSpeedLimit highest speed of gear teeth at the pitch line (m/s)
  * @param losses what lies between turbine and pump power
  */
@@ -19,6 +20,7 @@ public record ShaftDesign(
         GasPath gas,
         double gearRatio,
         OptionalDouble pumpSpeedRatio,
+        double speedShare,
         double gearSpeedLimit,
         MechanicalLosses losses) {
 
@@ -43,6 +45,7 @@ public record ShaftDesign(
     public ShaftDesign {
         Require.positive("shafts", "gear ratio (-)", gearRatio);
         pumpSpeedRatio.ifPresent(r -> Require.positive("shafts", "pump speed ratio (-)", r));
+        Require.within("shafts", "speed share (-)", speedShare, 0.2, 1);
         Require.positive("shafts", "gear speed limit (m/s)", gearSpeedLimit);
     }
 

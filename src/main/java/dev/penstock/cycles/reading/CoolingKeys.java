@@ -186,7 +186,28 @@ final class CoolingKeys {
                             + ", so that the wall between them is bare: write at most " + jacketEnd + " there");
         }
         parting(keys, cooled);
-        return new ExtensionDesign(kind, material);
+        return new ExtensionDesign(kind, material, lining(keys, kind, cooled ? jacketEnd : 1));
+    }
+
+    /** An ablative wall may end before the exit, not before the jacket does. */
+    private static OptionalDouble lining(InputTable keys, ExtensionKind kind, double jacketEnd) {
+        OptionalDouble lining = keys.number(JacketInputs.LINING_END);
+        if (lining.isPresent() && kind != ExtensionKind.ABLATIVE) {
+            keys.problem(
+                    JacketInputs.LINING_END,
+                    Double.toString(lining.getAsDouble()),
+                    "no ablative wall is there to end: write extension = \"ablative\", or leave it out");
+            return OptionalDouble.empty();
+        }
+        if (lining.isPresent() && lining.getAsDouble() < jacketEnd) {
+            keys.problem(
+                    JacketInputs.LINING_END,
+                    Double.toString(lining.getAsDouble()),
+                    "the ablative wall would end before it begins, at area ratio " + jacketEnd + ": write at least "
+                            + jacketEnd);
+            return OptionalDouble.empty();
+        }
+        return lining;
     }
 
     /** A nozzle whose extension moves parts behind the jacket, whose tubes and channels do not. */

@@ -160,6 +160,7 @@ final class GasKeys {
                     ShaftDesign.GasPath.PARALLEL,
                     1,
                     OptionalDouble.empty(),
+                    1,
                     GearTeeth.SPEED_LIMIT.standing().value(),
                     MechanicalLosses.usual(false));
         }
@@ -189,7 +190,8 @@ final class GasKeys {
             pumpRatio = keys.number(GasInputs.PUMP_SPEED_RATIO);
             limit = keys.read(GearTeeth.SPEED_LIMIT);
         }
-        return new ShaftDesign(arrangement, path, gear, pumpRatio, limit, losses(keys, arrangement));
+        double share = keys.read(GasInputs.SPEED_SHARE);
+        return new ShaftDesign(arrangement, path, gear, pumpRatio, share, limit, losses(keys, arrangement));
     }
 
     private static MechanicalLosses losses(InputTable keys, ShaftDesign.Arrangement arrangement) {

@@ -30,7 +30,7 @@ final class TechnologyDefaults implements FileDefaults {
     private static final Set<Input<?>> LOWERED = Set.of(PumpInputs.SUCTION_MARGIN, PumpInputs.SMALLEST_SHAFT_DIAMETER);
 
     private static final Set<Input<?>> MASSES =
-            MassPart.scaled().stream().map(MassPart::factor).collect(Collectors.toSet());
+            MassPart.parts().stream().map(MassPart::factor).collect(Collectors.toSet());
 
     /** A fuel that is stored below this temperature is cold (K). */
     private static final double COLD = 120;

@@ -36,13 +36,14 @@ final class ShaftSpeeds {
      * @param duties what is asked of each main pump
      * @param designs settled design of each
      * @param boosted sides whose suction does not count, since a boost pump is to give it what it needs
-     * @return speed of each main pump, and what sets it
+     * @return speed of each main pump, and what sets it: where the concept does not, the share that it asks for of the fastest that
+     *     the limits allow
      */
     Map<Side, SpeedLimit> of(Map<Side, PumpDuty> duties, Map<Side, PumpDesign> designs, Set<Side> boosted) {
         Map<Side, SpeedLimit> speeds = new EnumMap<>(Side.class);
         OptionalDouble coupled = coupled();
         if (coupled.isPresent()) {
-            SpeedLimit fuel = coupledFuelSpeed(duties, designs, boosted, coupled.getAsDouble());
+            SpeedLimit fuel = share(coupledFuelSpeed(duties, designs, boosted, coupled.getAsDouble()));
             speeds.put(Side.FUEL, fuel);
             speeds.put(
                     Side.OXIDIZER, fuel.geared(1 / coupled.getAsDouble()).with(paths.gear(GasInputs.PUMP_SPEED_RATIO)));
@@ -59,9 +60,15 @@ final class ShaftSpeeds {
                 limits.add(teeth(duties, designs));
             }
             annulus(side).ifPresent(limits::add);
-            speeds.put(side, SpeedLimit.least(limits));
+            speeds.put(side, share(SpeedLimit.least(limits)));
         }
         return speeds;
+    }
+
+    private SpeedLimit share(SpeedLimit fastest) {
+        return fastest.chosen() && coupling.speedShare() < 1
+                ? fastest.at(fastest.speed() * coupling.speedShare()).with(paths.gear(GasInputs.SPEED_SHARE))
+                : fastest;
     }
 
     /** A pump on a shaft of its own. */

@@ -43,8 +43,8 @@ public final class MassView {
                 "Mass",
                 "How heavy is the engine, and how sure is that?",
                 List.of(EngineMass.SCOPE
-                        + " Each part by a relation of its own with its scatter; the scatters are taken as independent"
-                        + " and add in squares."),
+                        + " Each part by a relation of its own with its scatter; the scatters of parts are taken as"
+                        + " independent and add in squares, with them what all parts of built engines miss together."),
                 List.of(new Drawing(
                         SpanChart.svg("c-mass", "Mass of the parts", "mass (kg)", true, bars),
                         "Mass of each part from the lightest to the heaviest believed; the mark and the figure are the most likely.",

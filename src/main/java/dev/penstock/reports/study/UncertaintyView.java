@@ -14,6 +14,7 @@ import dev.penstock.reports.text.FigureJson;
 import dev.penstock.reports.text.PageTable;
 import dev.penstock.reports.text.TextTable;
 import dev.penstock.study.Measure;
+import dev.penstock.study.NotClosed;
 import dev.penstock.study.UncertaintyResult;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -116,9 +117,9 @@ public final class UncertaintyView {
                 result.distributions(),
                 "figure likely p5 p50 p95 moved_by");
         StringBuilder text = new StringBuilder(TextTable.of(table));
-        asides(result).forEach(sentence -> text.append(sentence).append(line));
+        told(result).forEach(sentence -> text.append(sentence).append(line));
         result.failures().forEach((why, count) -> text.append(count)
-                .append(" samples do not close: ")
+                .append(count == 1 ? " sample does not close: " : " samples do not close, for example: ")
                 .append(why)
                 .append(line));
         return text.toString();
@@ -133,8 +134,12 @@ public final class UncertaintyView {
                 .table();
     }
 
-    private static List<String> asides(UncertaintyResult result) {
-        return result.distributions().stream().flatMap(d -> d.aside().stream()).toList();
+    /** What must be known of the percentiles, in sentences. */
+    private static List<String> told(UncertaintyResult result) {
+        return Stream.concat(
+                        NotClosed.meaning(result.closed(), result.samples()).stream(),
+                        result.distributions().stream().flatMap(d -> d.aside().stream()))
+                .toList();
     }
 
     private static String strongest(UncertaintyResult result, Measure measure) {
@@ -184,7 +189,7 @@ public final class UncertaintyView {
                                 Stream.of(result.closed() + " of " + result.samples()
                                         + " samples close. Inputs are taken as independent; models themselves are taken as"
                                         + " right, apart from the factors listed."),
-                                asides(result).stream())
+                                told(result).stream())
                         .toList(),
                 figures,
                 List.of(spreads.untraced()),

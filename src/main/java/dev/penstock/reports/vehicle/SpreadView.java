@@ -5,6 +5,7 @@ import dev.penstock.quantities.Notation;
 import dev.penstock.reports.page.FigureRows;
 import dev.penstock.reports.text.FigureJson;
 import dev.penstock.reports.text.TextTable;
+import dev.penstock.study.NotClosed;
 import dev.penstock.vehicle.VehicleSpread;
 import java.util.LinkedHashMap;
 import java.util.Locale;
@@ -55,8 +56,10 @@ public final class SpreadView {
                             notation.writeWithUnit(spread.median()),
                             notation.writeWithUnit(spread.percentile95()),
                             notation.writeWithUnit(spread.likely())))
-                    .append(line)
                     .append(line);
+            NotClosed.meaning(spread.closed(), spread.samples())
+                    .ifPresent(told -> text.append(told).append(line));
+            text.append(line);
         }
         text.append(TextTable.of(FigureRows.list(
                 "What moves the " + spread.figure().title(),
@@ -65,7 +68,7 @@ public final class SpreadView {
                 spread.drivers(),
                 "driver low high")));
         spread.failures().forEach((why, count) -> text.append(count)
-                .append(count == 1 ? " sample does not close: " : " samples do not close: ")
+                .append(count == 1 ? " sample does not close: " : " samples do not close, for example: ")
                 .append(why)
                 .append(line));
         return text.toString();

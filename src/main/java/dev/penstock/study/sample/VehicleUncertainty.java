@@ -8,6 +8,7 @@ import dev.penstock.errors.PenstockException;
 import dev.penstock.input.InputValue;
 import dev.penstock.numerics.LowDiscrepancy;
 import dev.penstock.study.EngineRuns;
+import dev.penstock.study.NotClosed;
 import dev.penstock.study.Parallel;
 import dev.penstock.study.Progress;
 import dev.penstock.study.UncertainSamples;
@@ -27,7 +28,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.TreeMap;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.stat.descriptive.DescriptiveStatistics;
 
@@ -123,7 +123,7 @@ public final class VehicleUncertainty {
             List<Sampled> engines) {
         int own = doubts.names().size();
         List<Double> still = Collections.nCopies(own, 0.0);
-        Map<String, Integer> failures = new TreeMap<>();
+        List<String> failures = new ArrayList<>();
         DescriptiveStatistics all = new DescriptiveStatistics();
         List<DescriptiveStatistics> byEngine = new ArrayList<>();
         concepts.forEach((file, concept) -> byEngine.add(new DescriptiveStatistics()));
@@ -148,14 +148,14 @@ public final class VehicleUncertainty {
                     : new Answer(OptionalDouble.empty(), failure);
             answer.value().ifPresent(all::addValue);
             if (answer.value().isEmpty()) {
-                failures.merge(answer.failure(), 1, Integer::sum);
+                failures.add(answer.failure());
             }
         }
         return new VehicleSpread(
                 VehicleSpread.Figure.of(likely.plan()),
                 samples,
                 (int) all.getN(),
-                failures,
+                NotClosed.grouped(failures),
                 VehicleSpread.Figure.of(likely.plan()).value(likely),
                 percentile(all, LOW),
                 percentile(all, 0.5),

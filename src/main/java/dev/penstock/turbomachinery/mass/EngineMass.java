@@ -25,17 +25,22 @@ public record EngineMass(List<MassItem> items, List<MassItem> wholeEngine, doubl
         wholeEngine = List.copyOf(wholeEngine);
     }
 
-    /** @return sum of the parts (kg), the scatters of the parts taken as independent */
+    /** @return sum of the parts (kg): scatters of the parts independent of each other, and what modelled parts miss together */
     public Spread total() {
         double mode = 0;
         double below = 0;
         double above = 0;
+        double modelled = 0;
         for (MassItem item : items) {
             Spread mass = item.mass();
             mode += mass.mode();
             below += square(mass.mode() - mass.low());
             above += square(mass.high() - mass.mode());
+            modelled += item.part().scatter().low() < 1 ? mass.mode() : 0;
         }
+        Spread together = MassPart.ENGINE.scatter();
+        below += square(modelled * (1 - together.low()));
+        above += square(modelled * (together.high() - 1));
         return new Spread(mode - Math.sqrt(below), mode, mode + Math.sqrt(above));
     }
 

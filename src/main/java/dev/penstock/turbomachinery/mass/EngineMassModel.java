@@ -8,12 +8,13 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Mass of an engine from its parts. Each relation states its scatter; the sum takes them as independent.
+ * Mass of an engine from its parts. Each relation states its scatter; the sum takes them as independent, and with them what all parts
+ * of built engines miss together ({@link MassPart#ENGINE}).
  * <pre>
  * turbopump  1.5 τ^0.6
  * burner     thin wall: 2.5 × 2 (ρ_m FS/σ) p V, V = ṁ t/ρ with t 5 ms; not below 2 kg per √(kg/s)
  * line       π d s ρ_m L, s = p d FS/(2σ) at least 1.5 mm, d from 15 m/s, L = 1.2 engine lengths
- * valve      1 kg + 40 kg (p/10 MPa)^0.5 (d/0.15 m)^2.5
+ * valve      1 kg (below a bore of 15 mm in proportion to it, 0.3 kg at least) + 40 kg (p/10 MPa)^0.5 (d/0.15 m)^2.5
  * gimbal     2e-5 F; a swivelled exhaust nozzle 10 kg/m² of a cone of 15°, (A_e − A_t)/sin 15°, and 2e-5 of its own thrust
  * chambers   walls, extension and injector of each; lines of n chambers weigh what the lines of one do: n d² stays, and s ~ d
  * frame      50 % of the sum (thrust frame, mounts, harness, sensors, igniter, purge, small lines)
@@ -36,6 +37,13 @@ public final class EngineMassModel {
     private static final double RESIDENCE = 0.005;
     private static final double LINE_VELOCITY = 15;
     private static final double THINNEST = 1.5e-3;
+
+    /** Bore from which the body and drive of a valve weigh a kilogram at least (m). */
+    private static final double FULL_VALVE_BORE = 15e-3;
+
+    /** Lightest valve: solenoid valves of thrusters weigh 0.2 to 0.5 kg, from memory (kg). */
+    private static final double LIGHTEST_VALVE = 0.3;
+
     private static final double REST = 0.5;
 
     /** What swivels over its thrust (kg/N). */
@@ -61,7 +69,7 @@ public final class EngineMassModel {
                     MassPart.TURBOPUMP,
                     shaft.name(),
                     shaft.name() + " turbopump",
-                    TurbopumpMass.around(shaft.mass()),
+                    TurbopumpMass.SCATTER.times(shaft.mass()),
                     "humble-1995"));
         }
         parts.burners().forEach(burner -> plain.add(burner(burner)));
@@ -77,7 +85,7 @@ public final class EngineMassModel {
                         MassPart.GIMBAL, nozzle.name(), CONE * nozzle.wall() / CONE_SINE + SWIVEL * nozzle.thrust())));
         List<MassItem> items = new ArrayList<>();
         for (MassItem item : plain) {
-            Spread mass = item.mass().times(parts.factors().of(item.part()));
+            Spread mass = item.mass().times(parts.factors().of(item.part()) * parts.factors().of(MassPart.ENGINE));
             items.add(new MassItem(item.part(), item.owner(), item.name(), mass, item.source()));
         }
         double sum = items.stream().mapToDouble(item -> item.mass().mode()).sum();
@@ -104,7 +112,8 @@ public final class EngineMassModel {
     private static List<MassItem> line(EngineParts.Line line, double length) {
         double bore = Math.sqrt(4 * line.massFlow() / (Math.PI * line.density() * LINE_VELOCITY));
         double wall = Math.max(0.5 * line.pressure() * bore * SAFETY_OVER_STRENGTH, THINNEST);
-        double valve = 1 + 40 * Math.sqrt(line.pressure() / 10e6) * Math.pow(bore / 0.15, 2.5);
+        double body = Math.min(1, Math.max(LIGHTEST_VALVE, bore / FULL_VALVE_BORE));
+        double valve = body + 40 * Math.sqrt(line.pressure() / 10e6) * Math.pow(bore / 0.15, 2.5);
         return List.of(
                 item(MassPart.LINE, line.name(), line.name() + " line", Math.PI * bore * wall * METAL * length),
                 item(MassPart.VALVE, line.name(), line.name() + " valve", valve));

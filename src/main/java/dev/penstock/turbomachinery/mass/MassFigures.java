@@ -78,7 +78,7 @@ public final class MassFigures {
         Stream<Place.Source> from = Stream.concat(
                 sources(part).stream(),
                 MassPart.scaled().contains(part)
-                        ? Stream.of(stated("mass." + part.factor().key()))
+                        ? Stream.of(stated("mass." + part.factor().key(), "mass." + MassPart.ENGINE.factor().key()))
                         : Stream.empty());
         return new Origin(
                 part.card(),
@@ -106,6 +106,7 @@ public final class MassFigures {
             case LINE -> List.of(FLOW.get(0), FLOW.get(1), FLOW.get(2), fixed("engine.exit_diameter_m"));
             case ELECTRIC -> List.of(of(SHAFT, "power_delivered_W"), stated("electric."));
             case FRAME -> List.of(values(BEFORE));
+            case ENGINE -> List.of();
             case WHOLE -> List.of(THRUST, fixed("engine.area_ratio"));
             case GIMBAL -> List.of(THRUST);
         };

@@ -17,13 +17,14 @@ public enum MassPart {
     CHAMBER(ChamberMass.CARD, new Spread(1.5 / 1.8, 1, 2.5 / 1.8), EngineMassModel.COMMON),
     EXTENSION(ChamberMass.CARD, new Spread(0.75, 1, 1.5), EngineMassModel.COMMON),
     INJECTOR(ChamberMass.CARD, new Spread(0.5, 1, 1.8), EngineMassModel.COMMON),
-    /** The scatter is that of the published coefficients at the torque of a launch-vehicle engine. */
-    TURBOPUMP(TurbopumpMass.CARD, new Spread(0.87, 1, 2.2), "humble-1995"),
-    BURNER(EngineMassModel.CARD, new Spread(0.5, 1, 2), EngineMassModel.COMMON),
-    LINE(EngineMassModel.CARD, new Spread(0.6, 1, 2), EngineMassModel.COMMON),
+    TURBOPUMP(TurbopumpMass.CARD, TurbopumpMass.SCATTER, "humble-1995"),
+    BURNER(EngineMassModel.CARD, new Spread(0.5, 1, 1.7), EngineMassModel.COMMON),
+    LINE(EngineMassModel.CARD, new Spread(0.6, 1, 1.6), EngineMassModel.COMMON),
     VALVE(EngineMassModel.CARD, new Spread(0.5, 1, 1.6), EngineMassModel.COMMON),
-    GIMBAL(EngineMassModel.CARD, new Spread(0.5, 1, 2), EngineMassModel.COMMON),
-    FRAME(EngineMassModel.CARD, new Spread(0.5, 1, 1.7), EngineMassModel.COMMON),
+    GIMBAL(EngineMassModel.CARD, new Spread(0.5, 1, 1.7), EngineMassModel.COMMON),
+    FRAME(EngineMassModel.CARD, new Spread(0.5, 1, 1.6), EngineMassModel.COMMON),
+    /** What all parts of an engine miss together: the discrepancy of the sum, by the residuals of built engines (decision 0163). */
+    ENGINE(EngineMassModel.CARD, new Spread(1 / 1.5, 1, 1.5), "docs/validation/bands.md"),
     /** Its scatter comes with the specific powers of motor, inverter and battery. */
     ELECTRIC(ElectricDrive.CARD, Spread.exactly(1), EngineMassModel.COMMON),
     /** A whole engine by one relation. */
@@ -61,6 +62,11 @@ public enum MassPart {
     /** @return the parts whose mass a concept may scale: those with a scatter of their own */
     public static List<MassPart> scaled() {
         return Arrays.stream(values()).filter(p -> p.scatter.low() < 1).toList();
+    }
+
+    /** @return those of {@link #scaled()} that are parts of an engine, not all of it */
+    public static List<MassPart> parts() {
+        return scaled().stream().filter(p -> p != ENGINE).toList();
     }
 
     /** @return the factor of every scaled part, as a table of a concept file */

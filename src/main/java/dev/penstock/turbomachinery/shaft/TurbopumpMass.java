@@ -20,6 +20,9 @@ public final class TurbopumpMass {
             "a factor of 2: A 1.3 to 2.6, B 0.60 to 0.667",
             List.of("humble-1995", "nasa-sp-8107"));
 
+    /** Built turbopumps over the relation (-): its coefficients span a factor of two, here about the middle. */
+    public static final Spread SCATTER = new Spread(Math.sqrt(0.5), 1, Math.sqrt(2));
+
     private static final double COEFFICIENT = 1.5;
     private static final double EXPONENT = 0.6;
 
@@ -32,24 +35,5 @@ public final class TurbopumpMass {
      */
     public static double of(double torque) {
         return COEFFICIENT * Math.pow(Require.positive(CARD.id(), "torque (N·m)", torque), EXPONENT);
-    }
-
-    /**
-     * @param torque pump power over pump speed, summed over the pumps (N·m)
-     * @return mass with the spread of the relation (kg)
-     */
-    public static Spread spread(double torque) {
-        double mode = of(torque);
-        double high = 2.6 * Math.pow(torque, 0.667);
-        double low = 1.3 * Math.pow(torque, EXPONENT);
-        return new Spread(Math.min(low, mode), mode, Math.max(high, mode));
-    }
-
-    /**
-     * @param mass most likely mass of a turbopump (kg)
-     * @return the mass with the spread of the relation at the torque that belongs to it (kg)
-     */
-    public static Spread around(double mass) {
-        return spread(Math.pow(Require.positive(CARD.id(), "mass (kg)", mass) / COEFFICIENT, 1 / EXPONENT));
     }
 }

@@ -95,7 +95,7 @@ class EngineMassModelTest {
                                                     AltitudeCompensation.Kind.STOWED, parting.getAsDouble()))),
                             chambers,
                             cooled,
-                            new ExtensionDesign(kind, "niobium-c103"),
+                            new ExtensionDesign(kind, "niobium-c103", OptionalDouble.empty()),
                             jacket,
                             List.of(),
                             burners,
@@ -230,6 +230,82 @@ class EngineMassModelTest {
                 .mass();
         assertThat(mass(hot, MassPart.BURNER))
                 .isCloseTo(5 * 8000 * 1.5 / 500e6 * 50e6 * (100 * 0.005 / 40), within(1e-9));
+    }
+
+    private static EngineMass pressureFed(double pressure, double thrust, ExtensionDesign wall, EngineParts.Line line) {
+        Reactants mixture = Mixtures.mix(Mixtures.named("O2"), Mixtures.named("CH4"), 3.4);
+        ChamberDesign design = new ChamberDesign(
+                pressure,
+                CombustorDesign.of(2.5, 1.2),
+                NozzleDesign.bell(40),
+                ExpansionMode.SHIFTING,
+                Efficiencies.IDEAL);
+        ChamberPerformance chamber =
+                new ThrustChamber(Mixtures.nozzle(mixture)).forVacuumThrust(design, mixture, thrust);
+        return new EngineMassModel()
+                .estimate(new EngineParts(
+                        thrust,
+                        chamber,
+                        1,
+                        1,
+                        wall,
+                        false,
+                        List.of(),
+                        List.of(),
+                        List.of(line),
+                        true,
+                        List.of(),
+                        MassFactors.NONE));
+    }
+
+    /** Small engines: sheets of at least 0.44 of the usual gauge, injectors that bend less, valves of 0.3 kg at least. */
+    @Test
+    void partsOfASmallEngineAreThinner() {
+        ExtensionDesign sheet = ExtensionDesign.standard();
+        EngineParts.Line thin = new EngineParts.Line("fuel", 0.1, 1e6, 1000);
+        EngineMass large = pressureFed(4e6, 1e6, sheet, thin);
+        EngineMass small = pressureFed(4e6, 100, sheet, thin);
+        // alike in shape: areas go with thrust, an injector of the same pressure with its root cubed
+        assertThat(mass(small, MassPart.EXTENSION))
+                .isCloseTo(0.44e-4 * mass(large, MassPart.EXTENSION), withinPercentage(2));
+        assertThat(mass(large, MassPart.EXTENSION)).isPositive();
+        double bore = Math.sqrt(4 * 0.1 / (Math.PI * 1000 * 15));
+        assertThat(mass(small, MassPart.VALVE))
+                .isCloseTo(0.3 + 40 * Math.sqrt(0.1) * Math.pow(bore / 0.15, 2.5), withinPercentage(1e-6));
+        EngineMass low = pressureFed(0.5e6, 1e5, sheet, thin);
+        EngineMass high = pressureFed(2e6, 4e5, sheet, thin);
+        // nearly the same throat, a quarter of the pressure: half the plate
+        assertThat(mass(low, MassPart.INJECTOR)).isCloseTo(0.5 * mass(high, MassPart.INJECTOR), withinPercentage(3));
+    }
+
+    /** 28 kg/m² to where the lining ends, 8 kg/m² of sheet behind it: between a wall that is all the one and all the other. */
+    @Test
+    void anAblativeWallMayEndInASheet() {
+        EngineParts.Line line = new EngineParts.Line("fuel", 10, 1e6, 1000);
+        double all = mass(
+                pressureFed(1e6, 1e6, new ExtensionDesign(ExtensionKind.ABLATIVE, "", OptionalDouble.empty()), line),
+                MassPart.EXTENSION);
+        double part = mass(
+                pressureFed(1e6, 1e6, new ExtensionDesign(ExtensionKind.ABLATIVE, "", OptionalDouble.of(6)), line),
+                MassPart.EXTENSION);
+        double none = mass(
+                pressureFed(1e6, 1e6, new ExtensionDesign(ExtensionKind.ABLATIVE, "", OptionalDouble.of(1)), line),
+                MassPart.EXTENSION);
+        assertThat(none).isCloseTo(8.0 / 28 * all, withinPercentage(1));
+        assertThat(part).isBetween(1.05 * none, 0.6 * all);
+    }
+
+    @Test
+    void whatPartsMissTogetherScalesThemAll() {
+        EngineMass plain = Parts.bare().mass();
+        EngineMass scaled = Parts.bare()
+                .with(1, List.of(), new MassFactors(Map.of(MassPart.ENGINE, 1.2)))
+                .mass();
+        assertThat(scaled.total().mode()).isCloseTo(1.2 * plain.total().mode(), withinPercentage(1e-9));
+        Spread together = MassPart.ENGINE.scatter();
+        assertThat(plain.total().high())
+                .isGreaterThan(together.high() * plain.total().mode());
+        assertThat(plain.total().low()).isLessThan(together.low() * plain.total().mode());
     }
 
     @Test

@@ -82,9 +82,8 @@ class ShaftModelTest {
 
     @Test
     void massOfTheSamplePumpAgreesWithAnIndependentCalculation() {
-        // [humble-1995] from memory, torque 597.8 N·m: 69.5 kg, upper bound 185 kg
+        // [humble-1995] from memory, torque 597.8 N·m: 69.5 kg
         assertThat(TurbopumpMass.of(597.8)).isCloseTo(69.5, withinPercentage(0.1));
-        assertThat(TurbopumpMass.spread(597.8).high()).isCloseTo(185, withinPercentage(0.3));
     }
 
     @Test
@@ -222,13 +221,11 @@ class ShaftModelTest {
                 .isCloseTo(100 / design.minimumShaftDiameter(), withinPercentage(1));
     }
 
-    /** The band about a mass is that of the torque it belongs to. */
+    /** Published: coefficients of 1.3 to 2.6, a factor of two. */
     @Test
-    void theBandOfATurbopumpFollowsFromItsMass() {
-        assertThat(TurbopumpMass.around(TurbopumpMass.of(300)).high())
-                .isCloseTo(TurbopumpMass.spread(300).high(), withinPercentage(1e-6));
-        assertThat(TurbopumpMass.around(69.5).mode()).isCloseTo(69.5, withinPercentage(1e-9));
-        assertThat(TurbopumpMass.spread(300).low()).isCloseTo(1.3 * Math.pow(300, 0.6), withinPercentage(1e-9));
+    void turbopumpsScatterByAFactorOfTwo() {
+        assertThat(TurbopumpMass.SCATTER.high() / TurbopumpMass.SCATTER.low()).isCloseTo(2.6 / 1.3, within(1e-12));
+        assertThat(TurbopumpMass.SCATTER.mode()).isEqualTo(1);
     }
 
     /** What drives a shaft and what it drives are the machines themselves; a motor is no turbine. */
