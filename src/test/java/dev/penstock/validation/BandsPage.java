@@ -20,7 +20,7 @@ import java.util.function.Function;
 /** Where published figures of built engines lie among the samples of what is promised, for docs/validation/bands.md. */
 final class BandsPage {
 
-    static final int SAMPLES = 39;
+    static final int SAMPLES = 19;
 
     private static final double RPM = Math.PI / 30;
     private static final double SHARE = 0.9;
@@ -230,7 +230,7 @@ final class BandsPage {
                 Written by `BandsPageTest`, whose long part runs with `-Dpenstock.bands.long=true`; with `-Dpenstock.docs.write=true` besides it
                 writes the page anew. One engine is sampled in every build.
 
-                Every engine of [ratings](ratings.md), put to the program as there, each sampled 39 times over all of its inputs
+                Every engine of [ratings](ratings.md), put to the program as there, each sampled 19 times over all of its inputs
                 that have a spread, as `study uncertainty` does; a sample that closes no balance is left out. Only figures that were read
                 somewhere count, not those from memory. A band is from the 5th to the 95th percentile and should hold 90 % of them; the
                 interval beside it is what so few points tell of the true share (Wilson's, 90 %). Ranks are fifths of the samples, from the
