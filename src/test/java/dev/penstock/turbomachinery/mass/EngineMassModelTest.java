@@ -255,6 +255,7 @@ class EngineMassModelTest {
                         List.of(line),
                         true,
                         List.of(),
+                        List.of(),
                         MassFactors.NONE));
     }
 
