@@ -3,9 +3,9 @@ package dev.penstock.vehicle;
 import dev.penstock.vehicle.plan.VehiclePlan;
 import dev.penstock.vehicle.stage.VehicleSizing;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.LinkedHashMap;
 
 /**
  * What a vehicle's start mass or payload may turn out to be.

@@ -25,7 +25,7 @@ class NotClosedTest {
     @Test
     void whatPercentilesAreOfIsToldWhereSamplesAreMissing() {
         assertThat(NotClosed.meaning(40, 40)).isEmpty();
-        assertThat(NotClosed.meaning(30, 40)).hasValueSatisfying(told -> assertThat(told)
-                .startsWith("25 % of the samples do not close"));
+        assertThat(NotClosed.meaning(30, 40))
+                .hasValueSatisfying(told -> assertThat(told).startsWith("25 % of the samples do not close"));
     }
 }

@@ -26,7 +26,8 @@ final class AimedMisses {
     private static final String LEAN =
             "built lines, valves and injectors lose more than the usual pressure budget; what the jacket takes is not published";
 
-    private static final String SLOW = "the built shaft is slower than its limits allow, by a choice that no rule here makes";
+    private static final String SLOW =
+            "the built shaft is slower than its limits allow, by a choice that no rule here makes";
 
     /** Of a miss above twice its aim: what is known of it, by engine and aim. */
     private static final Map<String, String> CAUSES = Map.ofEntries(

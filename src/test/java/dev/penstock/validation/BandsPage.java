@@ -36,8 +36,7 @@ final class BandsPage {
      * @param likely what the balance with every input at its most likely value gives
      * @param values what the samples give, rising
      */
-    record Place(
-            String engine, String family, Quantity quantity, double published, double likely, double[] values) {
+    record Place(String engine, String family, Quantity quantity, double published, double likely, double[] values) {
 
         /** Logarithm of published over most likely (-). */
         double miss() {

@@ -75,9 +75,7 @@ final class PublishedPumps {
         Propellant propellant = LIBRARY.propellant(side.equals("ox") ? engine.oxidizer() : engine.fuel());
         FluidState inlet = propellant
                 .fluid()
-                .atPressureTemperature(
-                        1e6 * question.tankPressure(side.equals("ox")),
-                        propellant.storageTemperature());
+                .atPressureTemperature(1e6 * question.tankPressure(side.equals("ox")), propellant.storageTemperature());
         PumpDuty duty = new PumpDuty(
                 propellant,
                 inlet,

@@ -85,7 +85,8 @@ public final class EngineMassModel {
                         MassPart.GIMBAL, nozzle.name(), CONE * nozzle.wall() / CONE_SINE + SWIVEL * nozzle.thrust())));
         List<MassItem> items = new ArrayList<>();
         for (MassItem item : plain) {
-            Spread mass = item.mass().times(parts.factors().of(item.part()) * parts.factors().of(MassPart.ENGINE));
+            Spread mass = item.mass()
+                    .times(parts.factors().of(item.part()) * parts.factors().of(MassPart.ENGINE));
             items.add(new MassItem(item.part(), item.owner(), item.name(), mass, item.source()));
         }
         double sum = items.stream().mapToDouble(item -> item.mass().mode()).sum();

@@ -78,7 +78,9 @@ public final class MassFigures {
         Stream<Place.Source> from = Stream.concat(
                 sources(part).stream(),
                 MassPart.scaled().contains(part)
-                        ? Stream.of(stated("mass." + part.factor().key(), "mass." + MassPart.ENGINE.factor().key()))
+                        ? Stream.of(stated(
+                                "mass." + part.factor().key(),
+                                "mass." + MassPart.ENGINE.factor().key()))
                         : Stream.empty());
         return new Origin(
                 part.card(),

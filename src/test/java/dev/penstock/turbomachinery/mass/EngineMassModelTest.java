@@ -306,7 +306,8 @@ class EngineMassModelTest {
         Spread together = MassPart.ENGINE.scatter();
         assertThat(plain.total().high())
                 .isGreaterThan(together.high() * plain.total().mode());
-        assertThat(plain.total().low()).isLessThan(together.low() * plain.total().mode());
+        assertThat(plain.total().low())
+                .isLessThan(together.low() * plain.total().mode());
     }
 
     @Test
