@@ -8,6 +8,7 @@ import dev.penstock.input.InputValue;
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.quantities.Notation;
+import dev.penstock.quantities.UnitSystem;
 import dev.penstock.reports.chart.Drawing;
 import dev.penstock.reports.engine.EngineCharts;
 import dev.penstock.reports.table.EngineTables;
@@ -20,6 +21,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /** What the page of a concept is told about a balanced engine. */
@@ -65,15 +67,18 @@ public final class EngineAnswer {
      */
     public static Map<String, Object> charts(EngineBalance balance, Optional<EngineBalance> before) {
         EngineCharts charts = new EngineCharts(balance, "chart", before);
-        List<Map<String, Object>> figures = new ArrayList<>();
-        figures.add(figure(charts.pressures()));
+        List<Supplier<Drawing>> drawings = new ArrayList<>();
+        drawings.add(charts::pressures);
         if (!balance.shafts().isEmpty()) {
-            figures.add(figure(charts.power()));
+            drawings.add(charts::power);
         }
-        figures.add(figure(charts.losses()));
-        figures.add(figure(charts.altitude()));
-        balance.cooling().forEach(jacket -> figures.add(figure(charts.jacket(jacket))));
-        return Map.of("figures", figures);
+        drawings.add(charts::losses);
+        drawings.add(charts::altitude);
+        balance.cooling().forEach(jacket -> drawings.add(() -> charts.jacket(jacket)));
+        UnitSystem units = UnitSystem.chosen();
+        return Map.of(
+                "figures",
+                drawings.parallelStream().map(d -> figure(units.reading(d))).toList());
     }
 
     /**

@@ -4,6 +4,7 @@ import dev.penstock.cycles.concept.ConceptDocument;
 import dev.penstock.cycles.questions.LimitResult;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.files.FileNames;
+import dev.penstock.reports.chart.DrawingFont;
 import dev.penstock.reports.concept.ConceptPage;
 import dev.penstock.reports.concept.FeedAnswer;
 import dev.penstock.reports.engine.CycleReachView;
@@ -66,7 +67,7 @@ public final class ConceptReports {
         Map<String, String> files = new LinkedHashMap<>();
         files.put(name + "-limit.html", page.html());
         cycles.ifPresent(c -> {
-            files.put(name + "-cycles.svg", c.svg());
+            files.put(name + "-cycles.svg", DrawingFont.into(c.svg()));
             files.put(name + "-cycles.csv", c.csv());
         });
         return files;

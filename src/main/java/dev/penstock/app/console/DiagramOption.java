@@ -2,6 +2,7 @@ package dev.penstock.app.console;
 
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.files.OutputFile;
+import dev.penstock.reports.chart.DrawingFont;
 import dev.penstock.reports.chart.Raster;
 import dev.penstock.reports.engine.EngineCharts;
 import java.nio.file.Path;
@@ -41,6 +42,6 @@ public final class DiagramOption implements OutputOption {
 
     private static Path write(OutputFile place, EngineBalance balance) {
         String svg = new EngineCharts(balance, "d").flow().svg();
-        return place.ending(ENDINGS).equals(PNG) ? place.write(Raster.png(svg)) : place.write(svg);
+        return place.ending(ENDINGS).equals(PNG) ? place.write(Raster.png(svg)) : place.write(DrawingFont.into(svg));
     }
 }

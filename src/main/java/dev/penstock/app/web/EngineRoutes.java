@@ -59,6 +59,10 @@ final class EngineRoutes {
             String name = body.text("file").isEmpty() ? "concept" : body.text("file");
             return new Question(name, body.text("text"), body.changes("changes"));
         }
+
+        Question unchanged() {
+            return new Question(name, text, Map.of());
+        }
     }
 
     EngineRoutes(
@@ -90,9 +94,10 @@ final class EngineRoutes {
         routes.post("/api/inputs", this::inputs);
         routes.post("/api/cycle", this::cycle);
         routes.post("/api/balance", this::balance);
-        routes.post("/api/flow", request -> answer(request, false, (balance, before) -> EngineAnswer.flow(balance)));
-        routes.post("/api/charts", request -> answer(request, true, EngineAnswer::charts));
-        routes.post("/api/cooling", request -> answer(request, true, EngineAnswer::cooling));
+        routes.post("/api/flow", request -> answer(request, false, (engine, before) -> EngineAnswer.flow(engine.balance())));
+        routes.post("/api/charts", request -> answer(request, true, KnownEngine::charts));
+        routes.post("/api/cooling", request -> answer(
+                request, true, (engine, before) -> EngineAnswer.cooling(engine.balance(), before)));
         routes.post("/api/why", this::why);
         routes.post("/api/report", this::report);
         routes.post("/api/figures", this::figures);
@@ -148,23 +153,35 @@ final class EngineRoutes {
         RequestBody body = RequestBody.of(request);
         Question question = Question.of(body);
         Concept concept = concept(question);
-        KnownEngine engine = workers.ask(Asker.of(request, body), study -> engine(question, concept, study));
+        Asker asker = Asker.of(request, body);
+        KnownEngine engine = workers.ask(asker, study -> engine(question, concept, study));
+        if (body.flag("charts")) {
+            drawAhead(question, engine, asker);
+        }
         Map<String, Object> map = new LinkedHashMap<>(EngineAnswer.of(engine.balance()));
         map.put("inputs", inputs(question, concept));
         LocalServer.json(request, map);
+    }
+
+    /** Charts in view are drawn while the browser is still busy with the figures. */
+    private void drawAhead(Question question, KnownEngine engine, Asker asker) {
+        Optional<KnownEngine> before = question.changes().isEmpty() ? Optional.empty() : lately.get(question.unchanged());
+        if (question.changes().isEmpty() || before.isPresent()) {
+            workers.drawAhead(asker, () -> engine.charts(before.map(KnownEngine::balance)));
+        }
     }
 
     /** Draws what has just been balanced; the balance itself is made only if it is not known any more. */
     private void answer(
             Context request,
             boolean overlaid,
-            BiFunction<EngineBalance, Optional<EngineBalance>, Map<String, Object>> part) {
+            BiFunction<KnownEngine, Optional<EngineBalance>, Map<String, Object>> part) {
         RequestBody body = RequestBody.of(request);
         Question question = Question.of(body);
         Asker asker = Asker.of(request, body);
         KnownEngine engine = engine(question, asker);
         Optional<EngineBalance> before = overlaid ? unchanged(question, asker) : Optional.empty();
-        LocalServer.json(request, workers.draw(asker, () -> part.apply(engine.balance(), before)));
+        LocalServer.json(request, workers.draw(asker, () -> part.apply(engine, before)));
     }
 
     /** The engine as its file has it, to be drawn behind the changed one; none where it does not close. */
@@ -173,8 +190,7 @@ final class EngineRoutes {
             return Optional.empty();
         }
         try {
-            return Optional.of(engine(new Question(question.name(), question.text(), Map.of()), asker)
-                    .balance());
+            return Optional.of(engine(question.unchanged(), asker).balance());
         } catch (PenstockException e) {
             return Optional.empty();
         }

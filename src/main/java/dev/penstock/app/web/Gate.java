@@ -22,11 +22,11 @@ final class Gate {
 
     private static final int TOKEN_BYTES = 24;
     private static final String POLICY = "default-src 'none'; script-src 'self'; style-src 'self';"
-            + " style-src-attr 'unsafe-inline'; img-src 'self' blob: data:; connect-src 'self'; frame-src 'self';"
+            + " style-src-attr 'unsafe-inline'; img-src 'self' blob: data:; font-src data:; connect-src 'self'; frame-src 'self';"
             + " form-action 'none'; base-uri 'none'; frame-ancestors 'none'";
     private static final String SHOWN_POLICY =
-            "default-src 'none'; style-src 'unsafe-inline'; img-src data:; form-action 'none'; base-uri 'none';"
-                    + " frame-ancestors 'self'";
+            "default-src 'none'; style-src 'unsafe-inline'; img-src data:; font-src data:; form-action 'none';"
+                    + " base-uri 'none'; frame-ancestors 'self'";
 
     private static final int CLIENT_BYTES = 9;
     private static final String CLIENT = "penstock-client";

@@ -125,6 +125,17 @@ final class RequestWorkers implements AutoCloseable {
                 question -> answerOf(drawing.submit(() -> stoppable(question, () -> units.reading(work))), question));
     }
 
+    /**
+     * As {@link #draw}, for what will be asked for in a moment: nobody waits for it, and it fails without a word.
+     *
+     * @param asker who will ask
+     * @param work draws, and keeps what is drawn
+     */
+    void drawAhead(Asker asker, Supplier<?> work) {
+        UnitSystem units = UnitSystem.chosen();
+        opened(asker, question -> drawing.submit(() -> stoppable(question, () -> units.reading(work))));
+    }
+
     /** As {@link #draw}, for papers; with status 503 at once if {@value #MOST_PAPERS} are printed or wait already. */
     <T> T print(Asker asker, Supplier<T> work) {
         return opened(asker, question -> {

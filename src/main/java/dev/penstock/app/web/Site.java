@@ -2,7 +2,7 @@ package dev.penstock.app.web;
 
 import dev.penstock.claims.answer.JudgeEffort;
 import dev.penstock.quantities.UnitSystem;
-import dev.penstock.reports.chart.Ink;
+import dev.penstock.reports.page.Pages;
 import freemarker.cache.ClassTemplateLoader;
 import freemarker.core.HTMLOutputFormat;
 import freemarker.template.Configuration;
@@ -80,10 +80,7 @@ final class Site {
 
     /** @return style sheet: the colours and forms of the reports, and what the local page adds */
     String style() {
-        return ":root{" + Ink.lightTheme() + "}\n@media screen and (prefers-color-scheme:dark){:root{"
-                + Ink.darkTheme() + "}}\n"
-                + resource("/dev/penstock/reports/page/page.css").orElseThrow()
-                + resource("penstock.css").orElseThrow();
+        return Pages.style() + resource("penstock.css").orElseThrow();
     }
 
     /**

@@ -15,8 +15,9 @@ import java.nio.file.Path;
  */
 public final class ChartFont {
 
-    /** Families with the same widths, in the order in which a browser should look for them. */
-    public static final String FAMILIES = "\"Liberation Sans\", Arial, Helvetica, sans-serif";
+    /** Families with the same widths, in the order in which a browser should look for them; pages hold the third. */
+    public static final String FAMILIES =
+            "\"Liberation Sans\", Arial, \"" + DrawingFont.FAMILY + "\", Helvetica, sans-serif";
 
     private static final String RESOURCE = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
     private static final String FONT_CONFIGURATION = "sun.awt.fontconfig";

@@ -2,8 +2,9 @@ package dev.penstock.reports.chart;
 
 import dev.penstock.reports.text.Markup;
 import java.awt.geom.Rectangle2D;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
-import java.util.Locale;
 import java.util.regex.Matcher;
 import org.jfree.chart.ChartRenderingInfo;
 import org.jfree.chart.axis.ValueAxis;
@@ -16,6 +17,9 @@ import org.jfree.data.Range;
  * without asking anybody.
  */
 final class CurveData {
+
+    /** Digits that anybody reads off. */
+    private static final MathContext READ = new MathContext(6);
 
     private CurveData() {}
 
@@ -98,9 +102,9 @@ final class CurveData {
     }
 
     private static String number(double value) {
-        return String.format(Locale.ROOT, "%.6g", value)
-                .replaceAll("(\\.\\d*?)0+($|e)", "$1$2")
-                .replaceAll("\\.($|e)", "$1");
+        return value == 0
+                ? "0"
+                : new BigDecimal(value, READ).stripTrailingZeros().toString();
     }
 
     private static String text(String text) {

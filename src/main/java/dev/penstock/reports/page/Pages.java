@@ -1,5 +1,6 @@
 package dev.penstock.reports.page;
 
+import dev.penstock.reports.chart.DrawingFont;
 import dev.penstock.reports.chart.Ink;
 import freemarker.cache.ClassTemplateLoader;
 import freemarker.core.HTMLOutputFormat;
@@ -41,10 +42,10 @@ public final class Pages {
         return page.toString();
     }
 
-    /** @return the style sheet of all pages, colours included */
-    static String style() {
+    /** @return the style sheet of all pages, colours and the font of drawings included */
+    public static String style() {
         return ":root{" + Ink.lightTheme() + "}\n@media screen and (prefers-color-scheme:dark){:root{" + Ink.darkTheme()
-                + "}}\n" + resource("page.css");
+                + "}}\n" + DrawingFont.css() + "\n" + resource("page.css");
     }
 
     private static String resource(String name) {

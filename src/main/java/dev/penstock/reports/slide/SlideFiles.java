@@ -2,6 +2,7 @@ package dev.penstock.reports.slide;
 
 import dev.penstock.files.FileNames;
 import dev.penstock.reports.chart.Drawing;
+import dev.penstock.reports.chart.DrawingFont;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.chart.Plate;
 import java.awt.Graphics2D;
@@ -60,7 +61,7 @@ public final class SlideFiles {
                             size.width(),
                             size.height(),
                             g -> draw(g, slide, size, light));
-                    files.put(file + ".svg", svg.getBytes(StandardCharsets.UTF_8));
+                    files.put(file + ".svg", DrawingFont.into(svg).getBytes(StandardCharsets.UTF_8));
                     files.put(file + ".png", Plate.png(size.width(), size.height(), g -> draw(g, slide, size, light)));
                 }
             }

@@ -133,8 +133,9 @@ export function lines(own, separator) {
 
 /** A drawing that the server has made, with its caption and links to keep it. */
 export function drawing(figure, name) {
-  const parsed = new DOMParser().parseFromString(figure.svg, "image/svg+xml");
-  const svg = document.importNode(parsed.documentElement, true);
+  const parsed = make("template");
+  parsed.innerHTML = figure.svg;
+  const svg = parsed.content.firstElementChild;
   const asSvg = make("button", { type: "button" }, "SVG");
   const asPng = make("button", { type: "button" }, "PNG");
   asSvg.setAttribute("aria-label", "Keep as SVG: " + name);
@@ -148,16 +149,20 @@ export function drawing(figure, name) {
     make("div", { class: "save" }, asSvg, asPng));
 }
 
-/** The drawing with the colours of light paper in place of the page's variables, so that it stands alone. */
+/** The drawing with the colours of light paper in place of the page's variables, and with its font, so that it stands alone. */
 function plain(svg) {
   const light = new Map();
+  let fonts = "";
   for (const sheet of document.styleSheets) {
     const first = sheet.cssRules[0];
     for (const name of first.style) {
       light.set(name, first.style.getPropertyValue(name).trim());
     }
+    fonts += [...sheet.cssRules].filter((rule) => rule instanceof CSSFontFaceRule).map((rule) => rule.cssText).join("");
   }
-  return new XMLSerializer().serializeToString(svg).replace(/var\((--[\w-]+)\)/g, (all, name) => light.get(name) || "#000");
+  return new XMLSerializer().serializeToString(svg)
+    .replace(/var\((--[\w-]+)\)/g, (all, name) => light.get(name) || "#000")
+    .replace(/>/, () => "><style>" + fonts + "</style>");
 }
 
 function raster(svg, name) {

@@ -71,10 +71,13 @@ function switched() {
     said.length ? make("ul", {}, ...said.map((s) => make("li", {}, s + "."))) : make("p", {}, "Nothing else had to change."))] : []));
 }
 
+/** Figures that nobody need wait for are not faded first (ms). */
+const LATE = 250;
+
 async function balance() {
   const mine = ++number;
   const asked = JSON.stringify(state.changes);
-  byId("results").classList.add("stale");
+  const late = setTimeout(() => byId("results").classList.add("stale"), LATE);
   switched();
   if (state.version) {
     address(state.file, state.changes);
@@ -82,7 +85,8 @@ async function balance() {
   say("Balancing …");
   const start = performance.now();
   try {
-    const answer = await post("/api/balance", question({ page, number: mine }));
+    const answer = await post("/api/balance", question({ page, number: mine, charts: seen.charts && !edit.moves() }));
+    clearTimeout(late);
     if (mine !== number) {
       return;
     }
@@ -100,9 +104,12 @@ async function balance() {
     await drawings();
   } catch (error) {
     if (mine === number) {
+      byId("results").classList.add("stale");
       complain(error);
       await faulty(error);
     }
+  } finally {
+    clearTimeout(late);
   }
 }
 
@@ -121,20 +128,22 @@ async function faulty(error) {
   buttons();
 }
 
-/** Waiting time of drawings that nobody sees yet (ms): who moves a slider asks for none of them. */
+/** Waiting time of drawings that nobody sees yet while a slider moves (ms). */
 const REST = 400;
 const DRAWINGS = { flow: showFlow, charts: showCharts };
 const seen = { flow: true, charts: false };
 const drawnFor = { flow: 0, charts: 0 };
 let rest = 0;
 
-/** The figures are on the screen; drawings in view follow at once, the diagram first, the others when the page rests. */
+/** The figures are on the screen; drawings follow at once, those in view first. Who moves a slider asks for no others until it rests. */
 function drawings() {
   performance.mark("penstock-figures");
   clearTimeout(rest);
-  const now = Object.keys(DRAWINGS).filter((what) => seen[what]).map(drawn);
-  rest = setTimeout(() => Object.keys(DRAWINGS).forEach(drawn), REST);
-  return Promise.all(now);
+  const all = Object.keys(DRAWINGS).sort((a, b) => seen[b] - seen[a]);
+  if (edit.moves()) {
+    rest = setTimeout(() => all.forEach(drawn), REST);
+  }
+  return Promise.all(all.filter((what) => seen[what] || !edit.moves()).map(drawn));
 }
 
 /** Asks once for a drawing of what is shown. */

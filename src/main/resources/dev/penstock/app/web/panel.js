@@ -263,7 +263,7 @@ export function editing(state, again) {
       e.preventDefault();
     }
   });
-  return { change, set, buttons, question };
+  return { change, set, buttons, question, moves: () => moving !== "" };
 }
 
 /** Has a report made, in the form that is chosen, and downloads it. */
