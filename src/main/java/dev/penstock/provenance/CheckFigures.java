@@ -60,7 +60,7 @@ public final class CheckFigures {
         String plain = name.startsWith("limits.") ? name.substring("limits.".length()) : name;
         return plain.replace(".", ": ")
                 .replace("suction_margin", "NPSH available over required")
-                .replace("annulus_speed", "annulus area times speed squared, root")
+                .replace("annulus_speed", "square root of AN²")
                 .replace('_', ' ');
     }
 

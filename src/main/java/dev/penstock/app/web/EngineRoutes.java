@@ -282,8 +282,11 @@ final class EngineRoutes {
         Question question = Question.of(body);
         Asker asker = Asker.of(request);
         EngineBalance balance = engine(question, asker).balance();
-        SlideFiles slides = new SlideFiles(balance.concept().name(), EngineSlides.of(balance));
-        request.contentType("application/zip").result(workers.print(asker, () -> SlideFiles.archive(slides.files())));
+        request.contentType("application/zip")
+                .result(workers.print(
+                        asker,
+                        () -> SlideFiles.archive(
+                                new SlideFiles(balance.concept().name(), EngineSlides.of(balance)).files())));
     }
 
     private void text(Context request) {

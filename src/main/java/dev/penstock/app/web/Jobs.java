@@ -21,6 +21,8 @@ final class Jobs<T> implements AutoCloseable {
     static final int HUNDREDTHS = 100;
 
     private static final int KEPT = 8;
+    /** Longest wait for a job that was told to stop. */
+    private static final Duration STOPPING = Duration.ofSeconds(5);
 
     private final String what;
     private final Duration longest;
@@ -130,6 +132,7 @@ final class Jobs<T> implements AutoCloseable {
      * @throws Refusal with status 429 if another one runs
      */
     synchronized String start(int of, Work<T> work) {
+        awaitStopped();
         if (jobs.values().stream().anyMatch(Job::running)) {
             throw new Refusal(429, "another " + what + " is running; stop it first");
         }
@@ -143,6 +146,19 @@ final class Jobs<T> implements AutoCloseable {
         thread.setDaemon(true);
         thread.start();
         return id;
+    }
+
+    /** A job that was told to stop ends soon; whoever left its page may begin the next one at once. */
+    private void awaitStopped() {
+        long end = System.nanoTime() + STOPPING.toNanos();
+        while (jobs.values().stream().anyMatch(j -> j.running() && j.cancelled) && System.nanoTime() < end) {
+            try {
+                wait(STOPPING.toMillis() / HUNDREDTHS);
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+                return;
+            }
+        }
     }
 
     private void run(Job<T> job, Work<T> work) {

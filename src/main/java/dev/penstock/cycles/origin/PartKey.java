@@ -28,7 +28,7 @@ public record PartKey(PartKind kind, String id, String label, String noun, Strin
             exhaust("exhaust", "turbine exhaust into the nozzle", "turbine exhaust");
 
     /** Where the pressure at the injector face becomes that at the nozzle entrance. */
-    public static final PartKey COMBUSTION = new PartKey(PartKind.CHAMBER, "chamber", "combustion at finite speed");
+    public static final PartKey COMBUSTION = new PartKey(PartKind.CHAMBER, "chamber", "heat addition in the chamber");
 
     public PartKey {
         Objects.requireNonNull(kind, "kind");

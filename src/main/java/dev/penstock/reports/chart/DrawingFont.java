@@ -4,6 +4,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Base64;
+import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.fontbox.ttf.TTFParser;
@@ -22,6 +23,10 @@ public final class DrawingFont {
     /** Beside Latin letters and Greek: signs of figures and units, and arrows. */
     private static final String SIGNS = "\u2013\u2014\u2018\u2019\u201c\u201d\u2022\u2026\u2032\u2033\u2212\u2215\u221a\u221e\u2248"
             + "\u2260\u2264\u2265\u2190\u2191\u2192\u2193\u2070\u2074\u2075\u2076\u2077\u2078\u2079\u207a\u207b\u2080\u2081\u2082\u2083\u2084\u2126";
+
+    /** What a browser needs; pairs of letters that stand closer are not drawn so by the others either. */
+    private static final List<String> TABLES = List.of(
+            "OS/2", "cmap", "cvt ", "fpgm", "glyf", "head", "hhea", "hmtx", "loca", "maxp", "name", "post", "prep");
 
     private DrawingFont() {}
 
@@ -51,7 +56,7 @@ public final class DrawingFont {
     private static byte[] subset() {
         try (RandomAccessReadBuffer in = new RandomAccessReadBuffer(ChartFont.open());
                 TrueTypeFont font = new TTFParser().parse(in)) {
-            TTFSubsetter subsetter = new TTFSubsetter(font);
+            TTFSubsetter subsetter = new TTFSubsetter(font, TABLES);
             Stream.of(
                             IntStream.rangeClosed(' ', '~'),
                             IntStream.rangeClosed('\u00a0', '\u00ff'),

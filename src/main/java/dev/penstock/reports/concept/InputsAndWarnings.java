@@ -28,14 +28,14 @@ public final class InputsAndWarnings {
     private static final String ID = "inputs";
     private static final String TITLE = "Inputs";
     private static final String QUESTION = "What was asked for, and on whose word?";
-    private static final String SI = "Values are shown in SI as the calculation used them.";
+    private static final String READ = "Values are shown to six digits; the concept file has them as they were written.";
     private static final String UNSOURCED = "no source given";
 
     private InputsAndWarnings() {}
 
     /** @return inputs of one balanced concept */
     public static PageSection of(EngineBalance balance) {
-        return section(List.of(SI), given(balance, "Stated by the concept"), defaults(balance));
+        return section(List.of(READ), given(balance, "Stated by the concept"), defaults(balance));
     }
 
     private static PageSection section(List<String> text, List<PageTable> tables, List<PageTable> folded) {
@@ -59,9 +59,9 @@ public final class InputsAndWarnings {
     }
 
     private static PageTable table(String caption, List<InputValue> inputs) {
-        PageTable.Builder table = PageTable.titled(caption, "<key", "<value", "<unit", "<source");
-        inputs.forEach(i -> table.row(i.key(), i.value(), i.unit(), i.source()));
-        return table.table();
+        PageTable.Builder table = PageTable.titled(caption, "<key", "<value", "<source");
+        inputs.forEach(i -> table.row(i.key(), i.readable(), i.source().endsWith(UNSOURCED) ? "" : i.source()));
+        return table.table().filled();
     }
 
     /** @return what was varied, and the inputs that stayed, of the first combination with a balance */
@@ -87,7 +87,7 @@ public final class InputsAndWarnings {
         });
         return List.of(
                 section(
-                        List.of(SI, "Defaults that follow from other inputs are those of the first combination."),
+                        List.of(READ, "Defaults that follow from other inputs are those of the first combination."),
                         tables,
                         folded),
                 warnings(balances));
@@ -143,7 +143,7 @@ public final class InputsAndWarnings {
         }
         return List.of(
                 section(
-                        List.of(SI, "Sources and defaults stand on the page of each concept."),
+                        List.of(READ, "Sources and defaults stand on the page of each concept."),
                         List.of(table.table()),
                         List.of()),
                 warnings(warnings.table()));
@@ -152,7 +152,7 @@ public final class InputsAndWarnings {
     private static String stated(EngineBalance balance, String key) {
         return balance.concept().document().inputs().stream()
                 .filter(i -> i.given() && i.key().equals(key))
-                .map(i -> i.unit().isEmpty() ? i.value() : i.value() + " " + i.unit())
+                .map(InputValue::readable)
                 .findFirst()
                 .orElse("");
     }
@@ -182,7 +182,7 @@ public final class InputsAndWarnings {
         tables.addAll(given(vehicle.plan()));
         return section(
                 List.of(
-                        SI,
+                        READ,
                         "Each engine is balanced from its concept file first; that file's page has the engine's own inputs,"
                                 + " and penstock explain its numbers."),
                 tables,
@@ -195,7 +195,7 @@ public final class InputsAndWarnings {
 
     /** @return inputs of a plan that several engines are tried on */
     public static PageSection of(VehiclePlan plan) {
-        return section(List.of(SI), given(plan), defaults(plan));
+        return section(List.of(READ), given(plan), defaults(plan));
     }
 
     private static List<PageTable> given(VehiclePlan plan) {
@@ -207,11 +207,11 @@ public final class InputsAndWarnings {
     }
 
     private static PageTable table(VehiclePlan plan, String caption, boolean given) {
-        PageTable.Builder table = PageTable.titled(caption, "<key", "<value", "<unit", "<source");
+        PageTable.Builder table = PageTable.titled(caption, "<key", "<value", "<source");
         plan.inputs().stream()
                 .filter(i -> i.given() == given)
-                .forEach(i -> table.row(i.key(), i.value(), i.unit(), given ? source(plan, i.key()) : basis(i)));
-        return table.table();
+                .forEach(i -> table.row(i.key(), i.readable(), given ? source(plan, i.key()) : basis(i)));
+        return table.table().filled();
     }
 
     /** A source may be given for a key or for the table that it is in. */
@@ -223,7 +223,7 @@ public final class InputsAndWarnings {
             }
             at = at.contains(".") ? at.substring(0, at.lastIndexOf('.')) : "";
         }
-        return UNSOURCED;
+        return "";
     }
 
     private static String basis(InputValue input) {

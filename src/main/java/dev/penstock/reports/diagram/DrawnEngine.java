@@ -1,5 +1,6 @@
 package dev.penstock.reports.diagram;
 
+import dev.penstock.cycles.origin.Content;
 import dev.penstock.cycles.origin.Machines;
 import dev.penstock.cycles.origin.PartKey;
 import dev.penstock.cycles.origin.ShaftKey;
@@ -79,6 +80,16 @@ public final class DrawnEngine {
 
     private static List<String> ids(List<PartKey> parts) {
         return parts.stream().map(PartKey::id).toList();
+    }
+
+    /** @return whether gas that keeps tanks under pressure is drawn */
+    public boolean hasPressurant() {
+        return plates.stream().anyMatch(p -> p.content() == Content.PRESSURANT);
+    }
+
+    /** @return whether liquid is drawn that turns a boost pump and passes its main pump twice */
+    public boolean hasLiquidDrawnOff() {
+        return plates.stream().anyMatch(p -> !p.numbered() && p.content() != Content.PRESSURANT);
     }
 
     // ---- what stands beside a balance

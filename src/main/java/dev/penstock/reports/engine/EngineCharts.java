@@ -4,6 +4,7 @@ import dev.penstock.chamber.atmosphere.StandardAtmosphere1976;
 import dev.penstock.cooling.jacket.JacketLimit;
 import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cooling.jacket.JacketStation;
+import dev.penstock.cycles.origin.PumpKey;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.LimitCheck;
@@ -96,13 +97,17 @@ public final class EngineCharts {
 
     private Drawing flow(Optional<IntFunction<String>> links) {
         String title = "Flow diagram of " + balance.concept().name();
-        String svg = FlowDiagram.svg(prefix + "-flow", title, DrawnEngine.of(balance), links);
+        DrawnEngine engine = DrawnEngine.of(balance);
+        String svg = FlowDiagram.svg(prefix + "-flow", title, engine, links);
         return new Drawing(
                 svg,
                 "Flow runs from the tanks above to the chamber below. Numbered plates are the stations of the table:"
-                        + " absolute pressure, temperature, flow. Blue is oxidizer, amber fuel, plum burnt gas, teal"
-                        + " pressurant; a dotted line is a shaft or a gear. Liquid that turns a boost pump passes its main"
-                        + " pump twice; its plates have no number.",
+                        + " absolute pressure, temperature, flow. Blue is oxidizer, amber fuel, plum burnt gas"
+                        + (engine.hasPressurant() ? ", teal pressurant" : "")
+                        + (balance.shafts().isEmpty() ? "." : "; a dotted line is a shaft or a gear.")
+                        + (engine.hasLiquidDrawnOff()
+                                ? " Liquid that turns a boost pump passes its main pump twice; its plates have no number."
+                                : ""),
                 true);
     }
 
@@ -129,11 +134,19 @@ public final class EngineCharts {
         return new Drawing(
                 svg,
                 caption(
-                        "On each shaft the teal bars, what drives it, are together as long as those below them: pumps, gear and"
-                                + " mechanical loss. Power that a main pump's liquid carries to a boost pump stands apart, and again"
-                                + " on the shaft of that pump.",
+                        "On each shaft the teal bars, what drives it, are together as long as those below them: pumps"
+                                + (balance.shafts().stream().anyMatch(s -> s.powerTakenOff() > 0) ? ", gear" : "")
+                                + " and mechanical loss."
+                                + (boosted()
+                                        ? " Power that a main pump's liquid carries to a boost pump stands apart, and again on"
+                                                + " the shaft of that pump."
+                                        : ""),
                         marks(bars)),
                 false);
+    }
+
+    private boolean boosted() {
+        return balance.machines().pumps().keySet().stream().anyMatch(pump -> pump.role() == PumpKey.Role.BOOST);
     }
 
     /** @return thrust and specific impulse against altitude */

@@ -92,7 +92,7 @@ public final class Cautions {
     public static List<String> ofVehicle() {
         return List.of(
                 "Each stage follows the rocket equation on the vacuum impulse of its engine just balanced; losses are terms of"
-                        + " the speed budget, stated, usual or flown.",
+                        + " the velocity budget, stated, usual or flown.",
                 "Dry mass is added up line by line from published relations, each with its scatter; a growth margin comes on"
                         + " top. Fifteen flown stages lie some 20 % about such sums.",
                 "Without shares of its own the delta-v is split for the least start mass, which knows nothing of gravity"

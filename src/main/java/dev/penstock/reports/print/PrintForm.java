@@ -14,7 +14,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
@@ -33,6 +32,9 @@ import org.xml.sax.SAXException;
 final class PrintForm {
 
     private static final String DOCTYPE = "<!DOCTYPE html>";
+    /** Sections that are left out with the trail. */
+    private static final Set<String> APPENDED = Set.of("models", "file", "trail");
+
     private static final double SIDE_MARGIN = 15 * 72 / 25.4;
     private static final double HEAD_AND_FOOT = 38 * 72 / 25.4;
     /** A drawing's caption, and the heading and text above it, share the sheet with it (points). */
@@ -121,13 +123,25 @@ final class PrintForm {
         style.setTextContent(css.replace("{code}", PrintFonts.CODE));
     }
 
-    /** The trail fills a third of the sheets and is read on a screen; the attached page has it. */
+    /**
+     * Models, concept file and trail, and what is folded in the other sections, fill half of the sheets and are read on a
+     * screen; the attached page has them.
+     */
     private void leaveTrailOut() {
-        Stream.concat(all("section").stream(), all("a").stream())
-                .filter(e -> e.getAttribute("id").equals("trail")
-                        || e.getAttribute("href").equals("#trail"))
-                .toList()
-                .forEach(e -> e.getParentNode().removeChild(e));
+        List<Element> out = new ArrayList<>();
+        for (Element section : all("section")) {
+            if (APPENDED.contains(section.getAttribute("id"))) {
+                out.add(section);
+            } else {
+                out.addAll(all(section, "details"));
+            }
+        }
+        all("a").stream()
+                .filter(a -> APPENDED.contains(a.getAttribute("href").replace("#", "")))
+                .forEach(out::add);
+        out.forEach(e -> e.getParentNode().removeChild(e));
+        Element said = line("star", "Models, folded tables, the file and the trail of every number are in the page attached to this document.");
+        all("footer").get(0).appendChild(said);
     }
 
     private void unfold() {

@@ -8,6 +8,7 @@ import dev.penstock.reports.chart.Ink;
 import dev.penstock.reports.engine.ShaftPowers;
 import dev.penstock.turbomachinery.pump.PumpSizing;
 import dev.penstock.turbomachinery.shaft.ShaftBalance;
+import java.awt.Color;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
@@ -34,6 +35,9 @@ final class EnergySlide {
 
     /** Parts below this share of a bar are put together (-). */
     private static final double SMALL = 0.004;
+
+    private static final double LIGHT = 0.5;
+    private static final double LIGHTER = 0.28;
 
     private EnergySlide() {}
 
@@ -144,7 +148,7 @@ final class EnergySlide {
             double width = scale * part.power();
             pencil.fill(
                     new Rectangle2D.Double(x, top, Math.max(1.5, width - 1.5), thick),
-                    part.strong() ? pencil.color(part.ink()) : pencil.tint(part.ink(), 0.45));
+                    color(pencil, bar, i));
             String share = percent(part.power() / bar.whole());
             if (width > Pencil.width(share, SIZE, true) + 12) {
                 pencil.middle(
@@ -160,7 +164,7 @@ final class EnergySlide {
             double base = listTop + (i % perColumn) * line;
             pencil.fill(
                     new Rectangle2D.Double(left, base - size * 0.78, size * 0.9, size * 0.9),
-                    part.strong() ? pencil.color(part.ink()) : pencil.tint(part.ink(), 0.45));
+                    color(pencil, bar, i));
             pencil.text(part.label(), left + size * 1.4, base, size, false, pencil.color(Ink.TEXT));
             double end = left + room.getWidth() / columns - 30;
             pencil.right(power(part.power()) + ", " + share, end, base, size, false, pencil.color(Ink.TEXT));
@@ -169,6 +173,18 @@ final class EnergySlide {
                 new Line2D.Double(room.getX(), top + thick + 4, room.getMaxX(), top + thick + 4),
                 pencil.color(Ink.MUTED),
                 1.5);
+    }
+
+    /** A tint; neighbours of one ink take turns, so that each is told from the next. */
+    private static Color color(Pencil pencil, Bar bar, int i) {
+        Part part = bar.parts().get(i);
+        if (part.strong()) {
+            return pencil.color(part.ink());
+        }
+        boolean again = i > 0
+                && !bar.parts().get(i - 1).strong()
+                && bar.parts().get(i - 1).ink() == part.ink();
+        return pencil.tint(part.ink(), again && i % 2 == 0 ? LIGHTER : LIGHT);
     }
 
     static String power(double watt) {

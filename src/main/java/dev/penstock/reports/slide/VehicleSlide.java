@@ -1,6 +1,7 @@
 package dev.penstock.reports.slide;
 
 import dev.penstock.quantities.Notation;
+import dev.penstock.quantities.Scale;
 import dev.penstock.reports.chart.Ink;
 import dev.penstock.vehicle.engine.EnginePerformance;
 import dev.penstock.vehicle.mass.StageContents;
@@ -17,8 +18,10 @@ import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 /**
  * A vehicle with its tanks, to scale, lying on its side where there is more width than height, beside a bar as high as a
@@ -28,6 +31,9 @@ final class VehicleSlide {
 
     private static final double PERSON = 1.75;
     private static final double SIZE = 25;
+    /** Share of ink in the colour of a tank. */
+    private static final double TANK = 0.75;
+
     /** Length of a nose over the diameter below it. */
     private static final double NOSE = 1.6;
     /** Length of the nozzle drawn below a solid booster over its diameter. */
@@ -71,7 +77,7 @@ final class VehicleSlide {
     private String sentence() {
         return tonnes(vehicle.startMass()) + " at lift-off carry " + tonnes(vehicle.payload())
                 + ": propellant is " + Notation.PERCENT.write(vehicle.propellantMass() / vehicle.startMass())
-                + " of it. The bar beside the vehicle is a person of " + PERSON + " m.";
+                + " of it. The bar beside the vehicle is a person of " + height(PERSON) + ".";
     }
 
     private static String tonnes(double mass) {
@@ -125,6 +131,25 @@ final class VehicleSlide {
         StageSizing top = stages.get(stages.size() - 1);
         nose(pencil, frame, z, 0, top.contents().diameter(), Ink.GAIN);
         labels(pencil, frame, room, half);
+        key(pencil, upright ? frame.across(half) + 60 : room.getX(), room.getMaxY() - 8);
+    }
+
+    /** What the colours of tanks stand for. */
+    private void key(Pencil pencil, double left, double y) {
+        Map<String, Ink> inks = new LinkedHashMap<>(Map.of("oxidizer", Ink.OXIDIZER));
+        inks.put("fuel", Ink.FUEL);
+        if (vehicle.stages().stream()
+                .flatMap(s -> s.boosters().stream())
+                .anyMatch(b -> b.liquid().isEmpty())) {
+            inks.put("solid propellant", Ink.STEEL);
+        }
+        double x = left;
+        for (Map.Entry<String, Ink> ink : inks.entrySet()) {
+            double size = SIZE * 0.8;
+            pencil.fill(new Rectangle2D.Double(x, y - size, size, size), pencil.tint(ink.getValue(), TANK));
+            pencil.text(ink.getKey(), x + size + 9, y, SIZE, false, pencil.color(Ink.TEXT));
+            x += size + 9 + Pencil.width(ink.getKey(), SIZE, false) + 28;
+        }
     }
 
     /** A rectangle between two places along the axis and two across it. */
@@ -194,7 +219,7 @@ final class VehicleSlide {
         }
         area.add(new Area(oval(f, foot, foot + 2 * head, axis, r)));
         area.add(new Area(oval(f, foot + tank.cylinderLength(), foot + 2 * head + tank.cylinderLength(), axis, r)));
-        pencil.fill(area, pencil.tint(ink, 0.75));
+        pencil.fill(area, pencil.tint(ink, TANK));
         pencil.line(area, pencil.color(ink), 2);
     }
 
@@ -252,7 +277,7 @@ final class VehicleSlide {
         double nozzle = SOLID_NOZZLE * b.diameter();
         nozzles(pencil, f, z, axis, nozzle, b.diameter(), 1, radius);
         Rectangle2D grain = box(f, z + nozzle, z + b.length(), axis - radius, axis + radius);
-        pencil.fill(grain, pencil.tint(Ink.STEEL, 0.75));
+        pencil.fill(grain, pencil.tint(Ink.STEEL, TANK));
         pencil.line(grain, pencil.color(Ink.TEXT), 2);
     }
 
@@ -338,7 +363,13 @@ final class VehicleSlide {
         return 2 * Math.sqrt(engine.exitArea() / Math.PI);
     }
 
+    private static String height(double length) {
+        Scale scale = Scale.of("m");
+        return Notation.significant(scale.of(length), 3) + " " + scale.unit();
+    }
+
     private static String metres(double length) {
-        return String.format(Locale.ROOT, "%.1f m", length);
+        Scale scale = Scale.of("m");
+        return String.format(Locale.ROOT, "%.1f %s", scale.of(length), scale.unit());
     }
 }

@@ -137,10 +137,10 @@ public final class VehicleTables {
         return table;
     }
 
-    /** @return terms of the speed budget and their sum */
+    /** @return terms of the velocity budget and their sum */
     public static PageTable budget(VehicleSizing v) {
         PageTable terms = FigureRows.list(
-                "Speed budget",
+                "Velocity budget",
                 VehicleFigures.BUDGET,
                 "delta_v_budget",
                 v.plan().mission().terms(),

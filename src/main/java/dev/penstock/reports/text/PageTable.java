@@ -3,6 +3,7 @@ package dev.penstock.reports.text;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * A table of a page.
@@ -75,6 +76,29 @@ public record PageTable(String caption, List<Column> columns, List<Row> rows) {
             all.add(new Row(cells, row.trails, row.mark));
         }
         return new PageTable(caption, columns, all);
+    }
+
+    /** @return the same table without the columns in which no row has anything; the first one stays */
+    public PageTable filled() {
+        List<Integer> kept = IntStream.range(0, columns.size())
+                .filter(c -> c == 0 || rows.stream().anyMatch(row -> says(row.cells.get(c))))
+                .boxed()
+                .toList();
+        return new PageTable(
+                caption,
+                kept.stream().map(columns::get).toList(),
+                rows.stream()
+                        .map(row -> new Row(
+                                kept.stream().map(row.cells::get).toList(),
+                                row.trails.isEmpty()
+                                        ? row.trails
+                                        : kept.stream().map(row::trail).toList(),
+                                row.mark))
+                        .toList());
+    }
+
+    private static boolean says(String cell) {
+        return !cell.isEmpty() && !cell.equals("-");
     }
 
     /** @return the same table on a page that holds no trail of its numbers */

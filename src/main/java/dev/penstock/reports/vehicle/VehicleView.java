@@ -23,6 +23,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** A sized vehicle as JSON document, terminal tables and page. */
@@ -120,7 +121,11 @@ public final class VehicleView {
         model.put("estimate", "vehicle estimate");
         model.put(
                 "kind",
-                "Vehicle of " + vehicle.stages().size() + (vehicle.stages().size() == 1 ? " stage" : " stages"));
+                "Vehicle of " + vehicle.stages().size() + (vehicle.stages().size() == 1 ? " stage" : " stages")
+                        + vehicle.stages().stream()
+                                .flatMap(s -> s.boosters().stream())
+                                .map(b -> " and " + b.count() + (b.count() == 1 ? " booster" : " boosters"))
+                                .collect(Collectors.joining()));
         model.put(
                 "figures",
                 Stream.of("start_mass_kg", "propellant_mass_kg", "dry_mass_kg", "payload_kg", "payload_fraction")

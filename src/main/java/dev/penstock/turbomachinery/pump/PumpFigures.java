@@ -60,13 +60,13 @@ public final class PumpFigures {
             .by(InducerSuction.CARD, own("inducer_diameter_m"), given("inducer_hub_ratio"))
             .number(
                     "suction_head_available_m",
-                    "suction head there",
+                    "NPSH available",
                     significant("m", 3),
                     p -> p.netPositiveSuctionHead() + p.suppressionHead())
             .by(SuppressionHead.CARD, of(INLET, "pressure_Pa"), of(INLET, "temperature_K"), given("suppression_factor"))
             .number(
                     "suction_head_required_m",
-                    "suction head needed",
+                    "NPSH required",
                     significant("m", 3),
                     PumpSizing::requiredSuctionHead)
             .by(InducerSuction.CARD, own("speed_rad_s", "mass_flow_kg_s", "suction_specific_speed"))

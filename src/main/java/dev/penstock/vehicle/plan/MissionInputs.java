@@ -64,7 +64,7 @@ public final class MissionInputs {
 
     public static final Input<Double> LATITUDE = Input.quantity(
                     "latitude", Dimension.ANGLE, Range.of(-1.5708, 1.5708), "Latitude of the launch site")
-            .computed("the speed of the rotating ground does not count");
+            .computed("the rotation of the Earth does not count");
     public static final Input<Double> INCLINATION = Input.quantity(
                     "inclination", Dimension.ANGLE, Range.of(0, Math.PI), "Inclination of the orbit")
             .computed("that of the launch site's latitude, or of a sun-synchronous orbit");

@@ -64,7 +64,7 @@ public record OrbitEntry(Planet planet, double insertion, Target target, boolean
                 - planet.speed(orbit.apogee(), insertion, orbit.apogee());
     }
 
-    /** @return terms of a speed budget: the speed at insertion, a second burn, and what raises the perigee */
+    /** @return terms of a velocity budget: the speed at insertion, a second burn, and what raises the perigee */
     public List<Term> terms() {
         List<Term> terms = new ArrayList<>();
         double circular = planet.circularSpeed(insertion);

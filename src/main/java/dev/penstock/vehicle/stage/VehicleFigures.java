@@ -28,7 +28,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
 
-/** What a sized vehicle publishes: the whole, its speed budget, its engines, each stage. */
+/** What a sized vehicle publishes: the whole, its velocity budget, its engines, each stage. */
 public final class VehicleFigures {
 
     private static final ModelCard CHAIN = StageFigures.card(
@@ -106,7 +106,7 @@ public final class VehicleFigures {
             .from(balanced())
             .table();
 
-    /** Figures of a term of the speed budget. */
+    /** Figures of a term of the velocity budget. */
     public static final FigureTable<DeltaVBudget.Term> BUDGET = FigureTable.named(DeltaVBudget.Term::name)
             .word("name", "term", DeltaVBudget.Term::name)
             .number("delta_v_m_s", "speed", SPEED, DeltaVBudget.Term::value)
@@ -114,7 +114,7 @@ public final class VehicleFigures {
                             stated(term.inputs().toArray(String[]::new)).paths(at))
                     .filter(inputs -> !inputs.isEmpty())
                     .map(inputs -> new Origin(term.model().orElseThrow(), inputs))
-                    .orElseGet(() -> Origin.given("term of the speed budget", term.source())))
+                    .orElseGet(() -> Origin.given("term of the velocity budget", term.source())))
             .word("source", "source", DeltaVBudget.Term::source)
             .table();
 
@@ -211,7 +211,7 @@ public final class VehicleFigures {
         return paths;
     }
 
-    /** What decides how much goes up: the speed budget, and what every stage does with its propellant. */
+    /** What decides how much goes up: the velocity budget, and what every stage does with its propellant. */
     private static List<String> chain(VehicleSizing vehicle) {
         List<String> paths = new ArrayList<>(
                 BUDGET.paths("delta_v_budget", vehicle.plan().mission().terms(), "delta_v_m_s"));

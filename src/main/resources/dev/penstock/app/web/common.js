@@ -208,12 +208,22 @@ export function place(folder, name) {
 const wait = (ms) => new Promise((done) => setTimeout(done, ms));
 
 /**
- * Follows long work to its end, with its progress on the page, and why it failed if it did.
+ * Follows long work to its end, with its progress on the page, and why it failed if it did. Whoever leaves the page stops it.
  *
  * @param count gives how far it is, as text
  * @param doing gives what is being done, as text
  */
 export async function watch(path, count, doing) {
+  const left = () => fetch(path + "/stop", { method: "POST", keepalive: true, headers: { "Content-Type": "application/json" }, body: "{}" });
+  addEventListener("pagehide", left);
+  try {
+    return await watched(path, count, doing);
+  } finally {
+    removeEventListener("pagehide", left);
+  }
+}
+
+async function watched(path, count, doing) {
   for (;;) {
     const job = await get(path);
     byId("progress").max = job.of;

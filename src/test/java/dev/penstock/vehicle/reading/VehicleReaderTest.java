@@ -83,7 +83,7 @@ class VehicleReaderTest {
                 .containsExactly(
                         "orbital speed",
                         "circularisation",
-                        "speed of the rotating ground",
+                        "Earth's rotation",
                         "gravity loss",
                         "drag loss",
                         "flight reserve");
