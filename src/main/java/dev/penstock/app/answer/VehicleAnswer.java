@@ -47,6 +47,7 @@ public final class VehicleAnswer {
     public Map<String, Object> map() {
         Map<String, Object> map = new LinkedHashMap<>();
         map.put("name", vehicle.plan().name());
+        map.put("kind", VehicleView.kind(vehicle));
         map.put("description", vehicle.plan().description());
         map.put("flown", flight.isPresent());
         map.put("measures", measures());

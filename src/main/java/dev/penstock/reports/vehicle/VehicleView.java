@@ -3,6 +3,7 @@ package dev.penstock.reports.vehicle;
 import dev.penstock.errors.Warning;
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.quantities.Notation;
+import dev.penstock.quantities.Scale;
 import dev.penstock.reports.chart.Drawing;
 import dev.penstock.reports.concept.InputsAndWarnings;
 import dev.penstock.reports.engine.BalanceText;
@@ -17,11 +18,14 @@ import dev.penstock.reports.text.Software;
 import dev.penstock.reports.text.TextTable;
 import dev.penstock.vehicle.FlownSizing;
 import dev.penstock.vehicle.PayloadToOrbit;
+import dev.penstock.vehicle.ascent.AscentMission;
+import dev.penstock.vehicle.ascent.Target;
 import dev.penstock.vehicle.stage.VehicleFigures;
 import dev.penstock.vehicle.stage.VehicleSizing;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -75,6 +79,39 @@ public final class VehicleView {
 
     /**
      * @param vehicle sized vehicle
+     * @return its stages and boosters, and where they carry what
+     */
+    public static String kind(VehicleSizing vehicle) {
+        String boosters = vehicle.stages().stream()
+                .flatMap(s -> s.boosters().stream())
+                .map(b -> " and " + counted(b.count(), "booster"))
+                .collect(Collectors.joining());
+        String where = vehicle.plan().ascent().map(a -> " to " + where(a.mission())).orElse("");
+        return "Vehicle of " + counted(vehicle.stages().size(), "stage") + boosters + ", "
+                + Notation.TONNES.writeWithUnit(vehicle.payload()) + " of payload" + where;
+    }
+
+    private static String counted(int count, String thing) {
+        return count + " " + thing + (count == 1 ? "" : "s");
+    }
+
+    private static String where(AscentMission mission) {
+        Scale height = Scale.of("km");
+        if (!(mission.target() instanceof Target.Orbit orbit)) {
+            return "an escape";
+        }
+        boolean round = orbit.apogee() - orbit.perigee() < height.size();
+        return String.format(
+                Locale.ROOT,
+                round ? "a circular orbit of %2$.0f %3$s, %4$.1f° inclined" : "an orbit of %1$.0f by %2$.0f %3$s, %4$.1f° inclined",
+                height.of(orbit.perigee()),
+                height.of(orbit.apogee()),
+                height.unit(),
+                Math.toDegrees(mission.inclination()));
+    }
+
+    /**
+     * @param vehicle sized vehicle
      * @return how its start mass adds up
      */
     public static Drawing masses(VehicleSizing vehicle) {
@@ -119,13 +156,7 @@ public final class VehicleView {
         model.put("title", vehicle.plan().name());
         model.put("subtitle", vehicle.plan().description());
         model.put("estimate", "vehicle estimate");
-        model.put(
-                "kind",
-                "Vehicle of " + vehicle.stages().size() + (vehicle.stages().size() == 1 ? " stage" : " stages")
-                        + vehicle.stages().stream()
-                                .flatMap(s -> s.boosters().stream())
-                                .map(b -> " and " + b.count() + (b.count() == 1 ? " booster" : " boosters"))
-                                .collect(Collectors.joining()));
+        model.put("kind", kind(vehicle));
         model.put(
                 "figures",
                 Stream.of("start_mass_kg", "propellant_mass_kg", "dry_mass_kg", "payload_kg", "payload_fraction")

@@ -55,7 +55,7 @@ function show(answer) {
   state.shown = answer;
   byId("results").classList.remove("stale");
   byId("title").textContent = answer.name;
-  byId("kind").textContent = answer.description;
+  byId("kind").textContent = answer.kind + (answer.description ? ". " + answer.description : "");
   const verdict = byId("verdict");
   verdict.hidden = false;
   verdict.className = "verdict good";
