@@ -25,7 +25,10 @@ public final class ReportOption implements OutputOption {
             description = "print the page as PDF too, on a4 or letter; a file that ends in .pdf is on a4 otherwise")
     private Optional<PaperSize> paper = Optional.empty();
 
-    @Option(names = "--with-trail", description = "print models, folded tables, the file and the trail of every number too; the page always has them")
+    @Option(
+            names = "--with-trail",
+            description =
+                    "print models, folded tables, the file and the trail of every number too; the page always has them")
     private boolean withTrail;
 
     /**

@@ -94,10 +94,13 @@ final class EngineRoutes {
         routes.post("/api/inputs", this::inputs);
         routes.post("/api/cycle", this::cycle);
         routes.post("/api/balance", this::balance);
-        routes.post("/api/flow", request -> answer(request, false, (engine, before) -> EngineAnswer.flow(engine.balance())));
+        routes.post(
+                "/api/flow",
+                request -> answer(request, false, (engine, before) -> EngineAnswer.flow(engine.balance())));
         routes.post("/api/charts", request -> answer(request, true, KnownEngine::charts));
-        routes.post("/api/cooling", request -> answer(
-                request, true, (engine, before) -> EngineAnswer.cooling(engine.balance(), before)));
+        routes.post(
+                "/api/cooling",
+                request -> answer(request, true, (engine, before) -> EngineAnswer.cooling(engine.balance(), before)));
         routes.post("/api/why", this::why);
         routes.post("/api/report", this::report);
         routes.post("/api/figures", this::figures);
@@ -165,7 +168,8 @@ final class EngineRoutes {
 
     /** Charts in view are drawn while the browser is still busy with the figures. */
     private void drawAhead(Question question, KnownEngine engine, Asker asker) {
-        Optional<KnownEngine> before = question.changes().isEmpty() ? Optional.empty() : lately.get(question.unchanged());
+        Optional<KnownEngine> before =
+                question.changes().isEmpty() ? Optional.empty() : lately.get(question.unchanged());
         if (question.changes().isEmpty() || before.isPresent()) {
             workers.drawAhead(asker, () -> engine.charts(before.map(KnownEngine::balance)));
         }

@@ -21,8 +21,9 @@ public final class DrawingFont {
     /** Name of the font in {@link ChartFont#FAMILIES}. */
     static final String FAMILY = "Penstock Drawing";
     /** Beside Latin letters and Greek: signs of figures and units, and arrows. */
-    private static final String SIGNS = "\u2013\u2014\u2018\u2019\u201c\u201d\u2022\u2026\u2032\u2033\u2212\u2215\u221a\u221e\u2248"
-            + "\u2260\u2264\u2265\u2190\u2191\u2192\u2193\u2070\u2074\u2075\u2076\u2077\u2078\u2079\u207a\u207b\u2080\u2081\u2082\u2083\u2084\u2126";
+    private static final String SIGNS =
+            "\u2013\u2014\u2018\u2019\u201c\u201d\u2022\u2026\u2032\u2033\u2212\u2215\u221a\u221e\u2248"
+                    + "\u2260\u2264\u2265\u2190\u2191\u2192\u2193\u2070\u2074\u2075\u2076\u2077\u2078\u2079\u207a\u207b\u2080\u2081\u2082\u2083\u2084\u2126";
 
     /** What a browser needs; pairs of letters that stand closer are not drawn so by the others either. */
     private static final List<String> TABLES = List.of(

@@ -262,7 +262,9 @@ public final class ConceptPage {
                                 + " of rods at room temperature, and hot gas lowers them; losses in hydrogen are of short tests at"
                                 + " room temperature, where most alloys lose most."),
                 List.of(),
-                List.of(EngineTables.hardware(balance), EngineTables.metals(balance).filled()),
+                List.of(
+                        EngineTables.hardware(balance),
+                        EngineTables.metals(balance).filled()),
                 List.of()));
         sections.add(new PageSection(
                 "limits",

@@ -28,7 +28,8 @@ public final class InputsAndWarnings {
     private static final String ID = "inputs";
     private static final String TITLE = "Inputs";
     private static final String QUESTION = "What was asked for, and on whose word?";
-    private static final String READ = "Values are shown to six digits; the concept file has them as they were written.";
+    private static final String READ =
+            "Values are shown to six digits; the concept file has them as they were written.";
     private static final String UNSOURCED = "no source given";
 
     private InputsAndWarnings() {}

@@ -140,7 +140,9 @@ final class PrintForm {
                 .filter(a -> APPENDED.contains(a.getAttribute("href").replace("#", "")))
                 .forEach(out::add);
         out.forEach(e -> e.getParentNode().removeChild(e));
-        Element said = line("star", "Models, folded tables, the file and the trail of every number are in the page attached to this document.");
+        Element said = line(
+                "star",
+                "Models, folded tables, the file and the trail of every number are in the page attached to this document.");
         all("footer").get(0).appendChild(said);
     }
 

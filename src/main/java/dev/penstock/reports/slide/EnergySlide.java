@@ -146,9 +146,7 @@ final class EnergySlide {
         for (int i = 0; i < rows; i++) {
             Part part = bar.parts().get(i);
             double width = scale * part.power();
-            pencil.fill(
-                    new Rectangle2D.Double(x, top, Math.max(1.5, width - 1.5), thick),
-                    color(pencil, bar, i));
+            pencil.fill(new Rectangle2D.Double(x, top, Math.max(1.5, width - 1.5), thick), color(pencil, bar, i));
             String share = percent(part.power() / bar.whole());
             if (width > Pencil.width(share, SIZE, true) + 12) {
                 pencil.middle(
@@ -163,8 +161,7 @@ final class EnergySlide {
             double left = room.getX() + (i / perColumn) * room.getWidth() / columns;
             double base = listTop + (i % perColumn) * line;
             pencil.fill(
-                    new Rectangle2D.Double(left, base - size * 0.78, size * 0.9, size * 0.9),
-                    color(pencil, bar, i));
+                    new Rectangle2D.Double(left, base - size * 0.78, size * 0.9, size * 0.9), color(pencil, bar, i));
             pencil.text(part.label(), left + size * 1.4, base, size, false, pencil.color(Ink.TEXT));
             double end = left + room.getWidth() / columns - 30;
             pencil.right(power(part.power()) + ", " + share, end, base, size, false, pencil.color(Ink.TEXT));

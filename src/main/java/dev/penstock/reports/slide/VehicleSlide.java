@@ -138,9 +138,8 @@ final class VehicleSlide {
     private void key(Pencil pencil, double left, double y) {
         Map<String, Ink> inks = new LinkedHashMap<>(Map.of("oxidizer", Ink.OXIDIZER));
         inks.put("fuel", Ink.FUEL);
-        if (vehicle.stages().stream()
-                .flatMap(s -> s.boosters().stream())
-                .anyMatch(b -> b.liquid().isEmpty())) {
+        if (vehicle.stages().stream().flatMap(s -> s.boosters().stream()).anyMatch(b -> b.liquid()
+                .isEmpty())) {
             inks.put("solid propellant", Ink.STEEL);
         }
         double x = left;

@@ -86,7 +86,8 @@ public final class VehicleView {
                 .flatMap(s -> s.boosters().stream())
                 .map(b -> " and " + counted(b.count(), "booster"))
                 .collect(Collectors.joining());
-        String where = vehicle.plan().ascent().map(a -> " to " + where(a.mission())).orElse("");
+        String where =
+                vehicle.plan().ascent().map(a -> " to " + where(a.mission())).orElse("");
         return "Vehicle of " + counted(vehicle.stages().size(), "stage") + boosters + ", "
                 + Notation.TONNES.writeWithUnit(vehicle.payload()) + " of payload" + where;
     }
@@ -103,7 +104,9 @@ public final class VehicleView {
         boolean round = orbit.apogee() - orbit.perigee() < height.size();
         return String.format(
                 Locale.ROOT,
-                round ? "a circular orbit of %2$.0f %3$s, %4$.1f° inclined" : "an orbit of %1$.0f by %2$.0f %3$s, %4$.1f° inclined",
+                round
+                        ? "a circular orbit of %2$.0f %3$s, %4$.1f° inclined"
+                        : "an orbit of %1$.0f by %2$.0f %3$s, %4$.1f° inclined",
                 height.of(orbit.perigee()),
                 height.of(orbit.apogee()),
                 height.unit(),

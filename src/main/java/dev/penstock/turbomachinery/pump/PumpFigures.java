@@ -64,11 +64,7 @@ public final class PumpFigures {
                     significant("m", 3),
                     p -> p.netPositiveSuctionHead() + p.suppressionHead())
             .by(SuppressionHead.CARD, of(INLET, "pressure_Pa"), of(INLET, "temperature_K"), given("suppression_factor"))
-            .number(
-                    "suction_head_required_m",
-                    "NPSH required",
-                    significant("m", 3),
-                    PumpSizing::requiredSuctionHead)
+            .number("suction_head_required_m", "NPSH required", significant("m", 3), PumpSizing::requiredSuctionHead)
             .by(InducerSuction.CARD, own("speed_rad_s", "mass_flow_kg_s", "suction_specific_speed"))
             .number("impeller_diameter_m", "impeller", significant("m", "mm", 1e3, 3), PumpSizing::impellerDiameter)
             .by(StageShape.CARD, own("tip_speed_m_s", "speed_rad_s"))
