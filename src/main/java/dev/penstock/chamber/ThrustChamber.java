@@ -163,7 +163,7 @@ public final class ThrustChamber {
         }
         GasProfile profile = expansion.profile(ideal.areaRatio());
 
-        Map<LossKind, LossModel.Result> fixed = new EnumMap<>(LossKind.class);
+        Map<LossKind, LossModel.OfSize> overSize = new EnumMap<>(LossKind.class);
         double area = firstArea.orElseGet(() -> rule.throatArea(new LossAccount(ideal)));
         double lastArea = 0;
         double lastNext = 0;
@@ -171,7 +171,7 @@ public final class ThrustChamber {
             ContourBuilder.Drawing drawing = ContourBuilder.draw(
                     design.combustor(), design.nozzle(), ideal.areaRatio(), Math.sqrt(area / Math.PI));
             LossAccount losses =
-                    account(new LossCase(design, injection, ideal, profile, drawing, nozzle.solver()), fixed);
+                    account(new LossCase(design, injection, ideal, profile, drawing, nozzle.solver()), overSize);
             double next = rule.throatArea(losses);
             if (Math.abs(next - area) <= TOLERANCE * area) {
                 return assemble(
@@ -205,23 +205,26 @@ public final class ThrustChamber {
                 design.combustor().outerZone().orElseThrow().mixtureRatioBias());
     }
 
-    /** Takes off every loss; those that do not depend on size are computed once and kept in the map. */
-    private LossAccount account(LossCase chamber, Map<LossKind, LossModel.Result> fixed) {
+    /** Takes off every loss; what does not depend on size is worked out once and kept in the map. */
+    private LossAccount account(LossCase chamber, Map<LossKind, LossModel.OfSize> overSize) {
         LossAccount account = new LossAccount(chamber.ideal());
         for (LossModel model : models) {
             OptionalDouble stated = chamber.design().efficiencies().of(model.kind());
-            LossModel.Result result = model.dependsOnSize()
-                    ? lost(model, stated, chamber)
-                    : fixed.computeIfAbsent(model.kind(), kind -> lost(model, stated, chamber));
-            account.takeOff(model.kind(), result, stated.isPresent() ? Optional.empty() : Optional.of(model.card()));
+            LossModel.OfSize loss = overSize.computeIfAbsent(model.kind(), kind -> lost(model, stated, chamber));
+            account.takeOff(
+                    model.kind(),
+                    loss.at(chamber.drawing()),
+                    stated.isPresent() ? Optional.empty() : Optional.of(model.card()));
         }
         return account;
     }
 
-    private static LossModel.Result lost(LossModel model, OptionalDouble stated, LossCase chamber) {
-        return stated.isPresent()
-                ? stated(model.kind(), model.partFlow(chamber) * stated.getAsDouble())
-                : model.evaluate(chamber);
+    private static LossModel.OfSize lost(LossModel model, OptionalDouble stated, LossCase chamber) {
+        if (stated.isEmpty()) {
+            return model.ofSize(chamber);
+        }
+        LossModel.Result same = stated(model.kind(), model.partFlow(chamber) * stated.getAsDouble());
+        return drawing -> same;
     }
 
     private static LossModel.Result stated(LossKind kind, double efficiency) {

@@ -32,19 +32,19 @@ class BalanceWorkTest {
 
     @ParameterizedTest
     @CsvSource({
-        "avocet, 6, 33, 16, 302, 11615",
-        "curlew, 6, 34, 16, 294, 13512",
-        "dotterel, 4, 8, 0, 211, 685",
-        "dunlin, 2, 5, 0, 127, 0",
-        "gannet, 6, 56, 13, 586, 9642",
-        "guillemot, 6, 38, 16, 504, 14599",
-        "heron, 7, 30, 18, 454, 778",
-        "kittiwake, 4, 28, 0, 224, 1511",
-        "phalarope, 6, 35, 32, 519, 10137",
-        "plover, 2, 5, 0, 133, 0",
-        "razorbill, 6, 38, 23, 496, 3737",
-        "tern, 6, 44, 21, 329, 3156",
-        "whimbrel, 4, 20, 0, 185, 0"
+        "avocet, 5, 26, 15, 235, 10134",
+        "curlew, 5, 25, 15, 228, 10668",
+        "dotterel, 4, 8, 0, 191, 685",
+        "dunlin, 3, 7, 0, 118, 0",
+        "gannet, 6, 44, 13, 537, 8616",
+        "guillemot, 6, 29, 16, 477, 12641",
+        "heron, 7, 25, 18, 422, 778",
+        "kittiwake, 5, 25, 0, 236, 1511",
+        "phalarope, 6, 31, 32, 497, 9473",
+        "plover, 3, 7, 0, 124, 0",
+        "razorbill, 6, 28, 16, 456, 3188",
+        "tern, 5, 30, 21, 258, 3523",
+        "whimbrel, 5, 19, 0, 169, 0"
     })
     void aBalanceCostsWhatIsWrittenHere(
             String demo, int rounds, int evaluations, int marches, int equilibria, long nativeCalls) {

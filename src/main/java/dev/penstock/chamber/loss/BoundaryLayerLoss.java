@@ -1,6 +1,7 @@
 package dev.penstock.chamber.loss;
 
 import dev.penstock.chamber.contour.ChamberContour;
+import dev.penstock.chamber.contour.ContourBuilder;
 import dev.penstock.chamber.design.LossKind;
 import dev.penstock.chamber.flow.GasProfile;
 import dev.penstock.chamber.flow.NozzleStation;
@@ -38,22 +39,56 @@ public final class BoundaryLayerLoss extends LossModel {
     private static final double VISCOSITY_EXPONENT = 0.7;
     private static final int STEPS = 90;
 
+    /** Difference between the starts of two walls of one shape (-): round-off. */
+    private static final double ALIKE = 1e-12;
+
     public BoundaryLayerLoss() {
-        super(LossKind.BOUNDARY_LAYER, CARD, Size.MATTERS);
+        super(LossKind.BOUNDARY_LAYER, CARD);
     }
 
     @Override
     public Result evaluate(LossCase chamber) {
+        return ofSize(chamber).at(chamber.drawing());
+    }
+
+    @Override
+    public OfSize ofSize(LossCase chamber) {
+        Layer first = layer(chamber);
+        return drawing -> {
+            ChamberContour contour = drawing.contour();
+            boolean alike = Math.abs(start(contour) / contour.throatRadius() - first.start) <= ALIKE;
+            return result(chamber, drawing, alike ? first : layer(chamber.with(drawing)));
+        };
+    }
+
+    /**
+     * The layer at the exit, freed of the size of the chamber: walls of one shape have θ = φ r_t^0.8 with the same φ, since θ^5/4
+     * grows by k ds.
+     *
+     * @param start where it starts over the throat radius (-)
+     * @param thickness φ (m^0.2)
+     * @param radius wall radius at the exit over that of the throat (-)
+     * @param gas gas at the exit
+     */
+    private record Layer(double start, double thickness, double radius, NozzleStation gas) {}
+
+    /**
+     * Where the layer starts (m): where the wall begins to converge, since ahead of it gas is hardly moving and still burning; in a
+     * chamber shorter than that at the injector.
+     */
+    private static double start(ChamberContour contour) {
+        return Math.max(-contour.throatRadius(), -contour.chamberLength());
+    }
+
+    private static Layer layer(LossCase chamber) {
         ChamberContour contour = chamber.drawing().contour();
         GasProfile profile = chamber.profile();
-        // The layer starts where the wall begins to converge: ahead of it gas is hardly moving and still burning.
-        // In a chamber shorter than that it starts at the injector.
-        double start = Math.max(-contour.throatRadius(), -contour.chamberLength());
+        double throat = contour.throatRadius();
+        double start = start(contour);
         double end = contour.nozzleLength();
         double theta = 0;
         double radius = contour.radiusAt(start);
         NozzleStation gas = gasAt(profile, contour, start, radius);
-        double reynolds = 0;
         double x = start;
         for (int i = 1; i <= STEPS; i++) {
             double t = (double) i / STEPS;
@@ -63,37 +98,48 @@ public final class BoundaryLayerLoss extends LossModel {
             double dx = nextX - x;
             double slope = (nextRadius - radius) / dx;
             double growth = Math.sqrt(1 + slope * slope) * dx;
-            NozzleStation middle = next;
-            double h = shape(middle);
+            double h = shape(next);
             // θ ρ r v^(2+H) is carried along exactly between stations; friction is added.
             double carried = theta
                     * (gas.density() * radius / (next.density() * nextRadius))
                     * Math.pow(gas.velocity() / next.velocity(), 2 + h);
-            theta = withFriction(middle, carried, growth);
-            reynolds = next.massFlux() * theta / next.viscosity();
+            theta = withFriction(next, carried, growth / throat);
             gas = next;
             radius = nextRadius;
             x = nextX;
         }
-        double cosine = Math.cos(chamber.drawing().exitAngle());
-        double drag = 2 * Math.PI * radius * gas.massFlux() * gas.velocity() * theta * cosine;
-        double area = Math.PI * contour.throatRadius() * contour.throatRadius();
-        double thrust =
-                chamber.ideal().vacuumThrustCoefficient() * chamber.ideal().chamberPressure() * area;
-        double thickness = 1000 * theta;
-        double atExit = reynolds;
+        return new Layer(start / throat, theta, radius / throat, gas);
+    }
+
+    private static Result result(LossCase chamber, ContourBuilder.Drawing drawing, Layer layer) {
+        double throat = drawing.contour().throatRadius();
+        NozzleStation gas = layer.gas;
+        double theta = layer.thickness * Math.pow(throat, 0.8);
+        double drag = 2
+                * Math.PI
+                * layer.radius
+                * throat
+                * gas.massFlux()
+                * gas.velocity()
+                * theta
+                * Math.cos(drawing.exitAngle());
+        double thrust = chamber.ideal().vacuumThrustCoefficient()
+                * chamber.ideal().chamberPressure()
+                * Math.PI
+                * throat
+                * throat;
         return Result.nozzle(
                 1 - Math.min(0.5, drag / thrust),
                 () -> String.format(
                         Locale.ROOT,
                         "momentum thickness %.3g mm at the exit, momentum Reynolds number %.3g, wall at %.0f K",
-                        thickness,
-                        atExit,
+                        1000 * theta,
+                        gas.massFlux() * theta / gas.viscosity(),
                         WALL_TEMPERATURE),
                 Optional.empty());
     }
 
-    /** Adds friction over a step: dθ = k θ^−1/4 ds integrates to θ^5/4 rising by 5/4 k ds. */
+    /** Adds friction over a step: dθ = k θ^−1/4 ds integrates to θ^5/4 rising by 5/4 k ds; so does φ, over s/r_t. */
     private static double withFriction(NozzleStation gas, double theta, double length) {
         double wall = Math.min(WALL_TEMPERATURE, gas.temperature());
         double recovery = recoveryTemperature(gas);

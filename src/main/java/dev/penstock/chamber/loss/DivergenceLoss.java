@@ -35,7 +35,7 @@ public final class DivergenceLoss extends LossModel {
             List.of("nasa-sp-125", "nasa-sp-8120", "sauer-1947"));
 
     public DivergenceLoss() {
-        super(LossKind.DIVERGENCE, CARD, Size.INDIFFERENT);
+        super(LossKind.DIVERGENCE, CARD);
     }
 
     @Override

@@ -39,7 +39,7 @@ public final class EnergyReleaseLoss extends LossModel {
     private static final double SHORT = 0.5;
 
     public EnergyReleaseLoss() {
-        super(LossKind.ENERGY_RELEASE, CARD, Size.INDIFFERENT);
+        super(LossKind.ENERGY_RELEASE, CARD);
     }
 
     @Override

@@ -33,7 +33,7 @@ public final class FilmCoolingLoss extends LossModel {
             List.of("cpia-246", "nasa-tp-2862"));
 
     public FilmCoolingLoss() {
-        super(LossKind.FILM_COOLING, CARD, Size.INDIFFERENT);
+        super(LossKind.FILM_COOLING, CARD);
     }
 
     @Override

@@ -45,19 +45,36 @@ public final class KineticsLoss extends LossModel {
     private static final int MOST_STEPS = 40;
 
     public KineticsLoss() {
-        super(LossKind.KINETICS, CARD, Size.MATTERS);
+        super(LossKind.KINETICS, CARD);
     }
 
     @Override
     public Result evaluate(LossCase chamber) {
+        return ofSize(chamber).at(chamber.drawing());
+    }
+
+    /** What is asked goes as one over the size; what can be given is the gas's alone. */
+    @Override
+    public OfSize ofSize(LossCase chamber) {
         if (chamber.ideal().mode() != ExpansionMode.SHIFTING) {
-            return Result.nozzle(1, "the ideal expansion is not shifting");
+            Result none = Result.nozzle(1, "the ideal expansion is not shifting");
+            return drawing -> none;
         }
         RecombinationTable table = chamber.profile().recombination();
         ChamberContour contour = chamber.drawing().contour();
+        double[] asked = new double[table.size()];
+        for (int i = 1; i < asked.length; i++) {
+            asked[i] = contour.throatRadius() * demand(chamber.profile(), table, contour, i);
+        }
+        return drawing -> loss(chamber, asked, drawing.contour().throatRadius());
+    }
+
+    /** @param asked rate asked for at each node, times the throat radius (mol·m/(kg·s)) */
+    private static Result loss(LossCase chamber, double[] asked, double throatRadius) {
+        RecombinationTable table = chamber.profile().recombination();
         // At the throat itself both sides of the demand vanish: the line through the next two nodes stands for it.
-        double first = lnSupplyOverDemand(chamber.profile(), table, contour, 1);
-        double second = lnSupplyOverDemand(chamber.profile(), table, contour, 2);
+        double first = lnSupplyOverDemand(table, asked[1] / throatRadius, 1);
+        double second = lnSupplyOverDemand(table, asked[2] / throatRadius, 2);
         double previous = first
                 + (first - second)
                         * (table.lnPressure(0) - table.lnPressure(1))
@@ -66,7 +83,7 @@ public final class KineticsLoss extends LossModel {
             return frozenFrom(chamber, Math.exp(table.lnPressure(0)), true);
         }
         for (int i = 1; i < table.size(); i++) {
-            double ratio = lnSupplyOverDemand(chamber.profile(), table, contour, i);
+            double ratio = lnSupplyOverDemand(table, asked[i] / throatRadius, i);
             if (ratio < 0) {
                 double share = previous / (previous - ratio);
                 double start = table.lnPressure(i - 1);
@@ -78,13 +95,16 @@ public final class KineticsLoss extends LossModel {
         return Result.nozzle(1, "equilibrium all the way");
     }
 
-    private static double lnSupplyOverDemand(
-            GasProfile profile, RecombinationTable table, ChamberContour contour, int i) {
+    /** Rate that the flow in equilibrium asks for at a node (mol/(kg·s)). */
+    private static double demand(GasProfile profile, RecombinationTable table, ChamberContour contour, int i) {
         NozzleStation station = profile.atPressure(Math.exp(table.lnPressure(i)));
         double x = contour.divergentStation(station.areaRatio());
         double growth = 2 * contour.slopeAt(x) / contour.radiusAt(x); // d ln A/dx
         double perPressure = (1 / (station.mach() * station.mach()) - 1) / station.gamma(); // d ln A/d ln p
-        double demand = station.velocity() * Math.abs(table.molesSlope(i) * growth / perPressure);
+        return station.velocity() * Math.abs(table.molesSlope(i) * growth / perPressure);
+    }
+
+    private static double lnSupplyOverDemand(RecombinationTable table, double demand, int i) {
         // With nothing left to recombine the flow is frozen and in equilibrium at once: no loss.
         return demand < 1e-9 * table.rate(0) ? 50 : Math.log(table.rate(i) / demand / FREEZING);
     }
@@ -96,7 +116,6 @@ public final class KineticsLoss extends LossModel {
         solver.setPressureEntropy(pressure, ideal.chamber().entropy());
         FrozenGas gas = solver.freeze();
         double temperature = gas.temperature();
-        double areaRatio = Math.max(1, chamber.profile().atPressure(pressure).areaRatio());
         double impulse = frozenImpulse(gas, ideal);
         Optional<Warning> warning = atThroat
                 ? Optional.of(
@@ -107,7 +126,10 @@ public final class KineticsLoss extends LossModel {
         return Result.nozzle(
                 Math.min(1, impulse / ideal.vacuumImpulse()),
                 () -> String.format(
-                        Locale.ROOT, "composition freezes at area ratio %.3g, %.0f K", areaRatio, temperature),
+                        Locale.ROOT,
+                        "composition freezes at area ratio %.3g, %.0f K",
+                        Math.max(1, chamber.profile().atPressure(pressure).areaRatio()),
+                        temperature),
                 warning);
     }
 

@@ -23,4 +23,10 @@ public record LossCase(
         IdealExpansion ideal,
         GasProfile profile,
         ContourBuilder.Drawing drawing,
-        EquilibriumSolver solver) {}
+        EquilibriumSolver solver) {
+
+    /** The same chamber with a wall of another size. */
+    LossCase with(ContourBuilder.Drawing other) {
+        return new LossCase(design, injection, ideal, profile, other, solver);
+    }
+}

@@ -1,5 +1,6 @@
 package dev.penstock.chamber.loss;
 
+import dev.penstock.chamber.contour.ContourBuilder;
 import dev.penstock.chamber.design.LossKind;
 import dev.penstock.errors.Require;
 import dev.penstock.errors.Warning;
@@ -10,25 +11,27 @@ import java.util.function.Supplier;
 /** Computes one loss of a thrust chamber when the concept does not state its efficiency. */
 public abstract class LossModel {
 
-    /** Whether a loss changes with the size of the chamber, everything else the same. */
-    protected enum Size {
-        MATTERS,
-        INDIFFERENT
+    /** A loss as a function of the size of the chamber, everything else the same. */
+    @FunctionalInterface
+    public interface OfSize {
+
+        /**
+         * @param drawing the wall at that size, of the same design and area ratio
+         * @return impulse after over impulse before this loss, with its evidence
+         */
+        Result at(ContourBuilder.Drawing drawing);
     }
 
     private final LossKind kind;
     private final ModelCard card;
-    private final Size size;
 
     /**
      * @param kind which loss it computes
      * @param card equation, source and range
-     * @param size whether it changes with the size of the chamber
      */
-    protected LossModel(LossKind kind, ModelCard card, Size size) {
+    protected LossModel(LossKind kind, ModelCard card) {
         this.kind = kind;
         this.card = card;
-        this.size = size;
     }
 
     /** @return which loss it computes */
@@ -41,9 +44,15 @@ public abstract class LossModel {
         return card;
     }
 
-    /** @return whether the loss changes with the size of the chamber, everything else the same */
-    public final boolean dependsOnSize() {
-        return size == Size.MATTERS;
+    /**
+     * What does not change with size is worked out once, here; all of it, unless a model says otherwise.
+     *
+     * @param chamber chamber of any size
+     * @return its loss over size
+     */
+    public OfSize ofSize(LossCase chamber) {
+        Result same = evaluate(chamber);
+        return drawing -> same;
     }
 
     /**

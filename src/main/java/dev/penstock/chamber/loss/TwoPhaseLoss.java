@@ -6,6 +6,7 @@ import dev.penstock.chamber.flow.NozzleStation;
 import dev.penstock.provenance.ModelCard;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * Impulse lost because condensed particles lag behind the gas.
@@ -31,7 +32,12 @@ public final class TwoPhaseLoss extends LossModel {
     private static final double PARTICLE_DENSITY = 1900; // kg/m³
 
     public TwoPhaseLoss() {
-        super(LossKind.TWO_PHASE, CARD, Size.MATTERS);
+        super(LossKind.TWO_PHASE, CARD);
+    }
+
+    @Override
+    public OfSize ofSize(LossCase chamber) {
+        return drawing -> evaluate(chamber.with(drawing));
     }
 
     @Override
@@ -47,10 +53,11 @@ public final class TwoPhaseLoss extends LossModel {
         double lag = 1 / (1 + relaxation * gradient);
         return Result.nozzle(
                 1 - condensed * (1 - lag),
-                String.format(
+                () -> String.format(
                         Locale.ROOT,
                         "%.2f %% of the mass condensed at the exit, velocity lag %.4f",
                         100 * condensed,
-                        lag));
+                        lag),
+                Optional.empty());
     }
 }

@@ -41,8 +41,14 @@ public final class Balancer {
     private static final double SOLVER_TOLERANCE = 1e-11;
     private static final double SOLVER_ACCEPTABLE = 8e-9;
 
-    /** While chamber and jacket move, the cycle need not be closed to the last digit, but for rounds that choose stages or channels. */
-    private static final double SHARE_OF_DISTANCE = 1e-5;
+    /** While chamber and jacket move, the cycle need not be closed to the last digit. */
+    private static final double SHARE_OF_DISTANCE = 1e-4;
+
+    /** How far rounds are taken to move them, at most. */
+    private static final double LARGEST_DISTANCE = 0.1;
+
+    /** The last round closes the cycle at least so far. */
+    private static final double CLOSED = 1e-10;
 
     private static final double ROUND_TOLERANCE = 4e-9;
 
@@ -123,16 +129,10 @@ public final class Balancer {
         double distance = Double.POSITIVE_INFINITY;
         for (int round = 1; round <= MOST_ROUNDS; round++) {
             boolean moved = round <= CHOOSING_ROUNDS && choose(balanceModels, assumed, unknowns, values);
-            if (moved) {
-                solver.reset();
-            }
             CycleEquations equations = new CycleEquations(balanceModels, assumed, unknowns.size());
+            double tolerance = tolerance(distance);
             Solution solution = solver.solve(
-                    started(unknowns, values),
-                    equations.names(),
-                    equations,
-                    tolerance(round, distance),
-                    SOLVER_ACCEPTABLE);
+                    started(unknowns, values), equations.names(), equations, tolerance, SOLVER_ACCEPTABLE);
             values = solution.values();
             steps += solution.iterations();
             Optional<Flowsheet> laid = equations.sheetAt(values);
@@ -140,7 +140,7 @@ public final class Balancer {
             Surroundings.Update update = surroundings.update(sheet, assumed, known);
             known = update.known();
             distance = surroundings.distance(assumed, update.assumptions());
-            if (distance <= ROUND_TOLERANCE && !moved) {
+            if (distance <= ROUND_TOLERANCE && tolerance <= CLOSED && !moved) {
                 List<JacketResult> jackets = surroundings.jacketsInFull(known);
                 CarriedValues closed = assumed.around(update.assumptions().chamber());
                 Flowsheet recorded = Flowsheet.recording(balanceModels, closed, sheet.order());
@@ -153,7 +153,7 @@ public final class Balancer {
                         balanceModels.equilibria());
                 return new Solved(balanceModels, unknownNames, values, assumed, update, jackets, recorded, effort);
             }
-            assumed = surroundings.mixed(mixer, assumed, update);
+            assumed = surroundings.mixed(mixer, assumed, update, moved);
         }
         throw new NotConverged(
                 concept.cycle().title() + " with chamber and jacket",
@@ -172,8 +172,8 @@ public final class Balancer {
         return values;
     }
 
-    private static double tolerance(int round, double distance) {
-        return round <= CHOOSING_ROUNDS ? SOLVER_TOLERANCE : Math.max(SOLVER_TOLERANCE, SHARE_OF_DISTANCE * distance);
+    private static double tolerance(double distance) {
+        return Math.max(SOLVER_TOLERANCE, SHARE_OF_DISTANCE * Math.min(distance, LARGEST_DISTANCE));
     }
 
     private static List<Unknown> started(List<Unknown> unknowns, List<Double> values) {

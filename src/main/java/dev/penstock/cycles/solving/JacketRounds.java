@@ -280,10 +280,10 @@ final class JacketRounds {
                 .orElseGet(() -> balanceModels.jackets().sized(named));
     }
 
-    /** Whether a round has chosen new channels, so that it does not continue the rounds before. */
-    boolean resized(Known before, Known after) {
-        return after.found.isPresent()
-                && before.kept().isEmpty()
+    /** Whether a round has chosen channels that the next ones keep, so that they do not continue the rounds before. */
+    boolean settled(Known before, Known after) {
+        return before.kept().isEmpty()
+                && after.kept().isPresent()
                 && circuit.jacket().channels().open();
     }
 

@@ -74,9 +74,9 @@ final class Surroundings {
      * @param assumptions new assumptions
      * @param jets dumped jets that belong to them
      * @param known what the next round may use of it
-     * @param resized whether the jacket has got new channels, so that it does not continue the rounds before
+     * @param settled whether a jacket has got channels that the next rounds keep, so that they do not continue the rounds before
      */
-    public record Update(CarriedValues assumptions, List<ExhaustJet> jets, Known known, boolean resized) {}
+    public record Update(CarriedValues assumptions, List<ExhaustJet> jets, Known known, boolean settled) {}
 
     private final BalanceModels balanceModels;
     private final Concept concept;
@@ -189,7 +189,7 @@ final class Surroundings {
         ChamberPerformance chamber = withChamber.chamber.orElseThrow().performance;
         List<JacketRounds.Known> jackets = new ArrayList<>();
         List<CarriedValues.Jacket> carried = new ArrayList<>();
-        boolean resized = false;
+        boolean settled = false;
         for (int i = 0; i < circuits.size(); i++) {
             JacketRounds.Known before = known.jackets.get(i);
             JacketRounds.Known after = circuits.get(i).again(before, sheet, chamber);
@@ -197,11 +197,11 @@ final class Surroundings {
             jackets.add(after);
             carried.add(new CarriedValues.Jacket(
                     concept.chambers() * load.heatLoad(), load.pressureDrop(), Optional.of(load)));
-            resized |= circuits.get(i).resized(before, after);
+            settled |= circuits.get(i).settled(before, after);
         }
         double flow = concept.chambers() * chamber.massFlow();
         CarriedValues next = new CarriedValues(flow, faceRatio(chamber), seaLevelShare(chamber), carried, chamber);
-        return new Update(next, jets, withChamber.withJackets(jackets), resized);
+        return new Update(next, jets, withChamber.withJackets(jackets), settled);
     }
 
     /** Vacuum thrust left for the chambers together (N). */
@@ -348,13 +348,14 @@ final class Surroundings {
         return moved;
     }
 
-    CarriedValues mixed(FixedPoint mixer, CarriedValues assumed, Update found) {
+    /** @param chosen whether machines were chosen anew in this round */
+    CarriedValues mixed(FixedPoint mixer, CarriedValues assumed, Update found, boolean chosen) {
         CarriedValues next = found.assumptions;
-        if (found.resized) {
-            mixer.reset();
-            return next;
-        }
         double[] image = vector(next);
+        if (chosen || found.settled) {
+            // what was before belongs to other machines or channels
+            mixer.reset();
+        }
         double[] mixed = mixer.next(vector(assumed), image);
         boolean sane = alike(mixed[0], image[0]) && alike(mixed[1], image[1]) && alike(mixed[2], image[2]);
         List<CarriedValues.Jacket> jackets = new ArrayList<>();

@@ -13,6 +13,9 @@ final class FluidTableCursor implements FluidCursor {
     private static final int MAXIMUM_STEPS = 60;
     private static final double TOLERANCE = 1e-13;
 
+    /** A step of Newton's method whose square no longer counts, over the height of the patch (-). */
+    private static final double LAST_STEP = 1e-7;
+
     private final FluidTable table;
     /** Opened when the table is left for the first time. */
     private FluidCursor full;
@@ -21,6 +24,7 @@ final class FluidTableCursor implements FluidCursor {
     private final double[] powers = new double[ORDER];
     private final double[] heightPowers = new double[ORDER];
     private final double[] local = new double[3];
+    private final double[] line = new double[ORDER];
     private TableRegion patchRegion;
     private int patch = TableRegion.NOT_SERVED;
     private boolean onTable;
@@ -133,7 +137,8 @@ final class FluidTableCursor implements FluidCursor {
 
     /**
      * Enthalpy at which a quantity that rises with it has a value, by Newton's method inside a bracket, from a place that the
-     * region gives, so that nothing depends on where the cursor stood.
+     * region gives, so that nothing depends on where the cursor stood. Inside a patch at one pressure it is a polynomial of one
+     * variable; a step so short that the square of the next one is lost is the last.
      */
     private boolean find(TableRegion region, double x, Property property, double wanted) {
         double across = region.across(x);
@@ -141,28 +146,72 @@ final class FluidTableCursor implements FluidCursor {
         double high = 1;
         double up = property == Property.TEMPERATURE ? region.start(across, wanted) : 0.5;
         double served = Double.NaN;
+        boolean inside = false;
         for (int step = 0; step < MAXIMUM_STEPS; step++) {
-            if (!place(region, across, up)) {
-                up = 0.5 * (up + served);
-                continue;
+            if (!inside) {
+                if (!place(region, across, up)) {
+                    up = 0.5 * (up + served);
+                    continue;
+                }
+                cut(property);
             }
             served = up;
-            double missing = wanted - read(property);
-            double move = missing * local[2] / (2 * slope(property));
+            double missing = wanted - value();
+            double move = missing * local[2] / (2 * slope());
             if (missing > 0) {
                 low = up;
             } else {
                 high = up;
             }
             double next = up + move;
-            if (Math.abs(move) <= TOLERANCE || high - low <= TOLERANCE) {
+            double localNext = local[1] + 2 * move / local[2];
+            inside = next > low && next < high && Math.abs(localNext) < 1;
+            boolean last = inside && Math.abs(move) <= LAST_STEP * local[2];
+            if (last || Math.abs(move) <= TOLERANCE || high - low <= TOLERANCE) {
+                up = last ? next : up;
+                if (last) {
+                    fill(heightPowers, localNext);
+                }
                 double bottom = region.bottom(x);
                 enthalpy = bottom + up * (region.top(x) - bottom);
-                return low > 0 && high < 1 || Math.abs(move) <= TOLERANCE; // else it lies beyond a border
+                return last || low > 0 && high < 1 || Math.abs(move) <= TOLERANCE; // else it lies beyond a border
             }
             up = next > low && next < high ? next : 0.5 * (low + high);
+            if (inside) {
+                local[1] = localNext;
+                fill(heightPowers, localNext);
+            }
         }
         return false;
+    }
+
+    /** A property of the patch over its height at the pressure, as a polynomial. */
+    private void cut(Property property) {
+        int at = property.ordinal() * SIZE;
+        for (int j = 0; j < ORDER; j++) {
+            double sum = 0;
+            for (int i = ORDER - 1; i >= 0; i--) {
+                sum += powers[i] * coefficients[at + i * ORDER + j];
+            }
+            line[j] = sum;
+        }
+    }
+
+    private double value() {
+        double sum = line[0];
+        for (int j = 1; j < ORDER; j++) {
+            sum += line[j] * heightPowers[j];
+        }
+        return sum;
+    }
+
+    /** Change of the cut property with the place in the patch's height. */
+    private double slope() {
+        double sum = 0;
+        for (int j = ORDER - 1; j > 0; j--) {
+            sum += j * line[j] * heightPowers[j - 1];
+        }
+        return sum;
     }
 
     private double read(Property property) {
@@ -176,21 +225,6 @@ final class FluidTableCursor implements FluidCursor {
                     + coefficients[row + 3] * heightPowers[3]
                     + coefficients[row + 4] * heightPowers[4]
                     + coefficients[row + 5] * heightPowers[5];
-            sum += powers[i] * inner;
-        }
-        return sum;
-    }
-
-    /** Change of a property with the place in the patch's height. */
-    private double slope(Property property) {
-        int at = property.ordinal() * SIZE;
-        double sum = 0;
-        for (int i = ORDER - 1; i >= 0; i--) {
-            int row = at + i * ORDER;
-            double inner = 0;
-            for (int j = ORDER - 1; j > 0; j--) {
-                inner += j * coefficients[row + j] * heightPowers[j - 1];
-            }
             sum += powers[i] * inner;
         }
         return sum;
