@@ -10,6 +10,7 @@ import dev.penstock.provenance.ModelCard;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * Thrust lost to streamlines that are curved and do not leave parallel to the axis.
@@ -42,23 +43,23 @@ public final class DivergenceLoss extends LossModel {
     public Result evaluate(LossCase chamber) {
         NozzleDesign nozzle = chamber.design().nozzle();
         IdealExpansion ideal = chamber.ideal();
-        String angle = String.format(
-                Locale.ROOT,
-                "wall angle at the exit %.1f°",
-                Math.toDegrees(chamber.drawing().exitAngle()));
+        double exitAngle = chamber.drawing().exitAngle();
+        Supplier<String> angle =
+                () -> String.format(Locale.ROOT, "wall angle at the exit %.1f°", Math.toDegrees(exitAngle));
         if (nozzle.shape() == NozzleDesign.Shape.CONE) {
             double momentumShare = ideal.exit().velocity() / ideal.exit().vacuumImpulse();
-            return Result.nozzle(1 - momentumShare * (1 - factor(nozzle.coneHalfAngle())), angle);
+            return Result.nozzle(1 - momentumShare * (1 - factor(nozzle.coneHalfAngle())), angle, Optional.empty());
         }
         if (nozzle.shape() == NozzleDesign.Shape.IDEAL) {
-            return Result.nozzle(TruncatedIdeal.of(nozzle, ideal.areaRatio()).efficiency(), angle);
+            return Result.nozzle(TruncatedIdeal.of(nozzle, ideal.areaRatio()).efficiency(), angle, Optional.empty());
         }
         double gamma = ideal.meanExponent();
         double factor = BellTable.efficiency(ideal.areaRatio(), nozzle.lengthFraction(), gamma);
         Optional<Warning> warning = ideal.areaRatio() > 400
                 ? Optional.of(new Warning(CARD.id(), "the divergence loss beyond area ratio 400 is taken as at 400"))
                 : Optional.empty();
-        return Result.nozzle(factor, String.format(Locale.ROOT, "%s, mean γ %.3f", angle, gamma), warning);
+        return Result.nozzle(
+                factor, () -> String.format(Locale.ROOT, "%s, mean γ %.3f", angle.get(), gamma), warning);
     }
 
     /**

@@ -53,19 +53,22 @@ public final class EnergyReleaseLoss extends LossModel {
                         "what a fuel-rich zone along the wall costs in characteristic velocity"));
         Vaporisation spray = vaporisation(chamber);
         double unvaporised = spray.unvaporised();
-        String drops = spray.liquid()
-                ? String.format(
-                        Locale.ROOT,
-                        ", %.2f %% unvaporised (drops of %.0f µm radius at the design point)",
-                        100 * unvaporised,
-                        1e6 * spray.dropRadius())
-                : "";
         double released = (1 - unvaporised) * mixing(state) * (1 - zone);
         return new Result(
                 released,
                 released,
-                Words.of(state) + " injection, " + burnt.name() + drops,
+                () -> Words.of(state) + " injection, " + burnt.name() + drops(spray),
                 shortForGases(chamber.design().combustor()));
+    }
+
+    private static String drops(Vaporisation spray) {
+        return spray.liquid()
+                ? String.format(
+                        Locale.ROOT,
+                        ", %.2f %% unvaporised (drops of %.0f µm radius at the design point)",
+                        100 * spray.unvaporised(),
+                        1e6 * spray.dropRadius())
+                : "";
     }
 
     /** Two gases have no drops, so that nothing here says what a chamber costs in which they have no room to mix. */

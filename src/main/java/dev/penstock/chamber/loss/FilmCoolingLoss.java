@@ -12,6 +12,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
 
 /**
  * Impulse lost because the gas along the wall burns at another mixture ratio than the core, by stream tubes that share the
@@ -56,22 +58,23 @@ public final class FilmCoolingLoss extends LossModel {
         StreamTubes tubes = parted.get();
         double[] sums = new double[2];
         add(sums, tubes.coreShare(), expand(chamber, tubes.core()));
-        List<String> notes = new ArrayList<>();
+        List<Supplier<String>> notes = new ArrayList<>();
         tubes.outer().ifPresent(reactants -> {
             IdealExpansion flow = expand(chamber, reactants);
             add(sums, tubes.outerShare(), flow);
-            notes.add(note("outer zone", tubes.outerShare(), flow));
+            notes.add(() -> note("outer zone", tubes.outerShare(), flow));
         });
         tubes.film().ifPresent(reactants -> {
             IdealExpansion flow = expand(chamber, reactants);
             add(sums, tubes.filmShare(), flow);
-            notes.add(String.format(Locale.ROOT, "%.1f %% of the fuel as film", 100 * combustor.filmFuelFraction()));
-            notes.add(note("wall zone", tubes.filmShare(), flow));
+            notes.add(() ->
+                    String.format(Locale.ROOT, "%.1f %% of the fuel as film", 100 * combustor.filmFuelFraction()));
+            notes.add(() -> note("wall zone", tubes.filmShare(), flow));
         });
         return new Result(
                 sums[0] / chamber.ideal().vacuumImpulse(),
                 sums[1] / chamber.ideal().characteristicVelocity(),
-                String.join("; ", notes),
+                () -> notes.stream().map(Supplier::get).collect(Collectors.joining("; ")),
                 Optional.empty());
     }
 

@@ -117,6 +117,7 @@ public final class KineticsLoss extends LossModel {
         FrozenGas gas = solver.freeze();
         double temperature = gas.temperature();
         double impulse = frozenImpulse(gas, ideal);
+        GasProfile profile = chamber.profile();
         Optional<Warning> warning = atThroat
                 ? Optional.of(
                         new Warning(
@@ -128,7 +129,7 @@ public final class KineticsLoss extends LossModel {
                 () -> String.format(
                         Locale.ROOT,
                         "composition freezes at area ratio %.3g, %.0f K",
-                        Math.max(1, chamber.profile().atPressure(pressure).areaRatio()),
+                        Math.max(1, profile.atPressure(pressure).areaRatio()),
                         temperature),
                 warning);
     }

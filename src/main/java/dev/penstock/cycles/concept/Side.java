@@ -7,9 +7,11 @@ public enum Side {
     OXIDIZER,
     FUEL;
 
+    private final String key = name().toLowerCase(Locale.ROOT);
+
     /** @return name in files and ids */
     public String key() {
-        return name().toLowerCase(Locale.ROOT);
+        return key;
     }
 
     /** @return the other propellant */

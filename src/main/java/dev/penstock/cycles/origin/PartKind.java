@@ -24,8 +24,10 @@ public enum PartKind {
     REGULATOR,
     HEATER;
 
+    private final String prefix = name().toLowerCase(Locale.ROOT);
+
     /** First part of the ids of most of its kind. */
     String prefix() {
-        return name().toLowerCase(Locale.ROOT);
+        return prefix;
     }
 }
