@@ -58,8 +58,7 @@ public final class DivergenceLoss extends LossModel {
         Optional<Warning> warning = ideal.areaRatio() > 400
                 ? Optional.of(new Warning(CARD.id(), "the divergence loss beyond area ratio 400 is taken as at 400"))
                 : Optional.empty();
-        return Result.nozzle(
-                factor, () -> String.format(Locale.ROOT, "%s, mean γ %.3f", angle.get(), gamma), warning);
+        return Result.nozzle(factor, () -> String.format(Locale.ROOT, "%s, mean γ %.3f", angle.get(), gamma), warning);
     }
 
     /**

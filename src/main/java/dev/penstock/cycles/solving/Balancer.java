@@ -131,8 +131,8 @@ public final class Balancer {
             boolean moved = round <= CHOOSING_ROUNDS && choose(balanceModels, assumed, unknowns, values);
             CycleEquations equations = new CycleEquations(balanceModels, assumed, unknowns.size());
             double tolerance = tolerance(distance);
-            Solution solution = solver.solve(
-                    started(unknowns, values), equations.names(), equations, tolerance, SOLVER_ACCEPTABLE);
+            Solution solution =
+                    solver.solve(started(unknowns, values), equations.names(), equations, tolerance, SOLVER_ACCEPTABLE);
             values = solution.values();
             steps += solution.iterations();
             Optional<Flowsheet> laid = equations.sheetAt(values);
