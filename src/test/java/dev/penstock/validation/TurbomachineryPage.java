@@ -189,13 +189,9 @@ final class TurbomachineryPage {
     private void engines(StringBuilder page) {
         page.append("## Built engines\n\n");
         page.append(
-                "Inputs are the published cycle, propellants, mixture ratio, chamber pressure, area ratio, vacuum thrust, turbine"
-                        + " gas temperature, for dumped turbine gas its pressure ratio, how many chambers it has, how the machines are coupled (a gearbox with its"
-                        + " ratio), whether the chamber is made of tubes or milled, and for F-1 where its extension under turbine exhaust begins. Everything else is"
-                        + " the program's usual value. Where the table is silent the value goes by class, not by engine: ground-started"
-                        + " engines have 0.50 MPa (oxidizer) and 0.35 MPa (fuel) at the tank outlet, flight-started ones 0.28 and 0.23 MPa."
-                        + " Published figures and their"
-                        + " sources: `src/test/resources/validation/engines.csv`; most are from memory, as that file says row by row.\n\n");
+                "Every engine of [ratings](ratings.md) of whose machines a figure is published, put to the program as there, with its level of"
+                        + " technology where there is one. Published figures and their sources:"
+                        + " `src/test/resources/validation/engines.csv`; many are from memory, as that file says row by row.\n\n");
         page.append(
                 "| engine | figure | published | computed | deviation | target | |\n|---|---|---|---|---|---|---|\n");
         engines.forEach((name, rows) -> rows.forEach(row -> page.append(row.row(name))));
@@ -296,8 +292,12 @@ final class TurbomachineryPage {
             - RD-0110 and RD-0124, fuel pump discharge: the built fuel pumps deliver 2.1 and 2.35 times chamber pressure. What
               their jackets take is not published.
             - RD-0110, generator flow: with the fuel pump's discharge, its power and so its gas come out low.
-            - LE-5A, oxidizer pump speed: the built pump runs slower than its suction allows, by a margin that no general rule
-              here asks for. The fuel pump is held back by the smallest bearings and comes out.
+            - RD-170, fuel pump discharge: under the film and with the walls of its level its jacket takes little; what the built one
+              takes is not published.
+            - LE-5A, oxidizer pump, RD-0124, Viking 5C and Redstone A-7, speeds: the built shafts run slower than their limits
+              allow, by margins that no general rule here asks for; how far is in the spread of `shafts.speed_share`. Viking has a
+              third pump, for water, on its shaft.
+            - Viking 4B, speed: the suction of its oxidizer pump at the tank pressure of its class; its own may be higher.
 
             Near misses that share a reason:
 
@@ -313,8 +313,8 @@ final class TurbomachineryPage {
             is fitted to an engine, but they were settled with these engines in view, and one gearbox, two small hydrogen pumps
             and one chamber above 20 MPa say as much about that choice as about the models.
 
-            Engines of the table that are not here: those without published turbomachinery figures, of which RD-180 alone is here, as
-            a second engine with several chambers; those without pumps; and Viking 4B and 5C, whose gas generator burns near the stoichiometric ratio and is cooled by
-            water that the program does not have.
+            Engines of the table that are not here are those without published figures of their machines and those without pumps; their
+            impulse and mass are on the page of ratings. The gas generator of Viking 4B and 5C burns near the stoichiometric ratio and is
+            cooled by water that the program does not have, that of Redstone A-7 decomposes peroxide; here both burn fuel-rich.
             """;
 }
