@@ -286,13 +286,13 @@ final class TurbomachineryPage {
 
     private static final String NOTES =
             """
-            - F-1, turbine power: both discharge pressures come out about 13 % low, each inside its target, and the power with
+            - F-1 and J-2, turbine power: discharge pressures come out 11 to 13 % low, each inside its target, and the power with
               them. At the published duty the power comes out, see above. What is missing is between pump and chamber: the usual
               injector, valve and line take less than the built ones do.
             - RD-0110 and RD-0124, fuel pump discharge: the built fuel pumps deliver 2.1 and 2.35 times chamber pressure. What
               their jackets take is not published.
             - RD-0110, generator flow: with the fuel pump's discharge, its power and so its gas come out low.
-            - RD-170, fuel pump discharge: under the film and with the walls of its level its jacket takes little; what the built one
+            - RD-170, fuel pump discharge and turbine power: under the film and with the walls of its level its jacket takes little; what the built one
               takes is not published.
             - LE-5A, oxidizer pump, RD-0124, Viking 5C and Redstone A-7, speeds: the built shafts run slower than their limits
               allow, by margins that no general rule here asks for; how far is in the spread of `shafts.speed_share`. Viking has a
