@@ -2,55 +2,46 @@ package dev.penstock.validation;
 
 import dev.penstock.errors.PenstockException;
 import dev.penstock.study.Parallel;
-import dev.penstock.study.Progress;
-import java.util.ArrayList;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.IntStream;
 
-/** Judges the built engines of the tables with chamber pressure, mixture ratio and cycle hidden; a row as each is done. */
+/**
+ * Judges the built engines of the tables with chamber pressure, mixture ratio and cycle hidden. A row is appended to a file as each is
+ * done, and engines that stand there already are not judged again, so that a run may be stopped and carried on.
+ */
 public final class ClaimsCoverageRun {
 
     private ClaimsCoverageRun() {}
 
-    /** @param arguments points carried for each kind of engine; number of engines at most */
-    public static void main(String[] arguments) {
-        if (arguments.length != 2) {
-            System.err.println("arguments: POINTS ENGINES");
+    /** @param arguments points carried for each kind of engine; file of results; cycles as a claims file has them, or "own" */
+    public static void main(String[] arguments) throws IOException {
+        if (arguments.length != 3) {
+            System.err.println("arguments: POINTS FILE CYCLES");
             return;
         }
-        List<ClaimsCoverage.Row> rows = new ArrayList<>();
-        for (PublishedEngine engine : ClaimsCoverage.engines().stream()
-                .limit(Integer.parseInt(arguments[1]))
-                .toList()) {
-            try {
-                ClaimsCoverage.Row row = ClaimsCoverage.judged(
-                        engine,
-                        "\"any\"",
-                        Integer.parseInt(arguments[0]),
-                        (count, work) -> Parallel.map(
-                                IntStream.range(0, count).boxed().toList(),
-                                i -> "",
-                                i -> {
-                                    work.accept(i);
-                                    return i;
-                                },
-                                Progress.NONE));
-                rows.add(row);
-                System.out.println(row.line());
-            } catch (PenstockException e) {
-                System.out.println("| " + engine.name() + " | " + e.getMessage() + " |");
+        Path file = Path.of(arguments[1]);
+        for (PublishedEngine engine : ClaimsCoverage.engines()) {
+            String start = "| " + engine.name() + " |";
+            if (rows(file).stream().anyMatch(row -> row.startsWith(start))) {
+                continue;
             }
+            String row;
+            String cycles = arguments[2].equals("own") ? '"' + engine.cycle() + '"' : arguments[2];
+            try {
+                row = ClaimsCoverage.judged(engine, cycles, Integer.parseInt(arguments[0]), Parallel.WORKERS)
+                        .line();
+            } catch (PenstockException e) {
+                row = start + " not judged: " + e.getMessage() + " |";
+            }
+            Files.writeString(file, row + "\n", StandardOpenOption.CREATE, StandardOpenOption.APPEND);
         }
-        long pressure = rows.stream().filter(ClaimsCoverage.Row::holdsPressure).count();
-        long ratio = rows.stream().filter(ClaimsCoverage.Row::holdsRatio).count();
-        long cycle = rows.stream().filter(r -> r.probability() > 0.1).count();
-        System.out.printf(
-                Locale.ROOT,
-                "%d engines: pressure held %d, ratio held %d, own cycle above 10 %% %d%n",
-                rows.size(),
-                pressure,
-                ratio,
-                cycle);
+        rows(file).forEach(System.out::println);
+    }
+
+    private static List<String> rows(Path file) throws IOException {
+        return Files.exists(file) ? Files.readAllLines(file) : List.of();
     }
 }

@@ -18,6 +18,7 @@ import dev.penstock.quantities.Constants;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicBoolean;
 
 /**
  * Built engines judged from thrust, impulse and mass, or exit diameter where there is no mass, with chamber pressure, mixture
@@ -41,7 +42,7 @@ final class ClaimsCoverage {
         String line() {
             return String.format(
                     Locale.ROOT,
-                    "| %s | %.2f | %.2f to %.2f | %s | %.2f | %.2f to %.2f | %s | %.0f %% | %s |",
+                    "| %s | %.2f | %.2f to %.2f | %s | %.2f | %.2f to %.2f | %s | %s %.0f %% | %s |",
                     engine.name(),
                     engine.number("chamber_pressure_MPa"),
                     pressure.p05() / 1e6,
@@ -51,6 +52,7 @@ final class ClaimsCoverage {
                     ratio.p05(),
                     ratio.p95(),
                     holdsRatio ? "held" : "missed",
+                    engine.cycle(),
                     100 * probability,
                     leader);
         }
@@ -63,15 +65,17 @@ final class ClaimsCoverage {
         return PublishedEngine.all().stream().filter(e -> e.lacking().isEmpty()).toList();
     }
 
-    static Row judged(PublishedEngine e, String cycles, int samples, Workers workers) {
+    static Row judged(PublishedEngine e, String cycles, int points, Workers workers) {
         Workshop workshop = new Workshop(HomeFolder.find(), Concepts.FLUIDS, Concepts.STUDY);
+        // What comes last, each claim held against the others, is not asked.
+        AtomicBoolean enough = new AtomicBoolean();
         Judgement j = new Judge(
                         workshop,
                         new ClaimsReader(Concepts.FLUIDS).parse(e.name(), text(e, cycles), Map.of()),
-                        new JudgeEffort(samples, 1),
+                        new JudgeEffort(points, 1),
                         workers,
-                        () -> false,
-                        (done, of, what) -> {},
+                        enough::get,
+                        (done, of, what) -> enough.set(what.startsWith(Judge.WITHOUT)),
                         rough -> {})
                 .judge();
         Band pressure = band(j, "engine.chamber_pressure_Pa");

@@ -1,44 +1,65 @@
 package dev.penstock.claims.answer;
 
 import dev.penstock.study.Parallel;
-import dev.penstock.study.Progress;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.stream.IntStream;
+import java.util.Set;
 
-/** Simulation-based calibration with many engines; its histogram stands on docs/validation/claims.md. */
+/**
+ * Simulation-based calibration with many engines; its histogram stands on docs/validation/claims.md. Each engine is appended to a file
+ * as it is done, and those that stand there already are not done again, so that a run may be stopped and carried on.
+ */
 public final class CalibrationRun {
 
     private static final int BINS = 10;
 
     private CalibrationRun() {}
 
-    /** @param arguments cycle; number of engines; points carried for each; seed */
-    public static void main(String[] arguments) {
-        if (arguments.length != 4) {
-            System.err.println("arguments: CYCLE ENGINES POINTS SEED");
+    /** @param arguments cycle; number of engines; points carried for each; first seed; file of results */
+    public static void main(String[] arguments) throws IOException {
+        if (arguments.length != 5) {
+            System.err.println("arguments: CYCLE ENGINES POINTS SEED FILE");
             return;
         }
-        Calibration calibration = new Calibration(
-                arguments[0],
-                Integer.parseInt(arguments[2]),
-                (count, work) -> Parallel.map(
-                        IntStream.range(0, count).boxed().toList(),
-                        i -> "",
-                        i -> {
-                            work.accept(i);
-                            return i;
-                        },
-                        Progress.NONE));
-        Map<String, List<Double>> shares =
-                calibration.run(Integer.parseInt(arguments[1]), Long.parseLong(arguments[3]));
-        shares.forEach((path, list) -> System.out.printf(
-                Locale.ROOT,
-                "| %s | %s | %.1f |%n",
-                path,
-                Arrays.toString(Calibration.counts(list, BINS)),
-                Calibration.chiSquare(list, BINS)));
+        int engines = Integer.parseInt(arguments[1]);
+        long seed = Long.parseLong(arguments[3]);
+        Path file = Path.of(arguments[4]);
+        Set<Long> done = new HashSet<>();
+        rows(file).forEach(row -> done.add(Long.parseLong(row[0])));
+        Calibration calibration = new Calibration(arguments[0], Integer.parseInt(arguments[2]), Parallel.WORKERS);
+        for (long e = seed; e < seed + engines; e++) {
+            if (!done.contains(e)) {
+                StringBuilder line = new StringBuilder().append(e);
+                calibration.engine(e).forEach(share -> line.append(' ').append(share));
+                Files.writeString(
+                        file, line.append('\n'), StandardOpenOption.CREATE, StandardOpenOption.APPEND);
+            }
+        }
+        for (int i = 0; i < Calibration.RANKED.size(); i++) {
+            List<Double> shares = new ArrayList<>();
+            for (String[] row : rows(file)) {
+                shares.add(Double.parseDouble(row[i + 1]));
+            }
+            System.out.printf(
+                    Locale.ROOT,
+                    "| %s | %d | %s | %.1f |%n",
+                    Calibration.RANKED.get(i),
+                    shares.size(),
+                    Arrays.toString(Calibration.counts(shares, BINS)),
+                    Calibration.chiSquare(shares, BINS));
+        }
+    }
+
+    private static List<String[]> rows(Path file) throws IOException {
+        return Files.exists(file)
+                ? Files.readAllLines(file).stream().map(line -> line.split(" ")).toList()
+                : List.of();
     }
 }

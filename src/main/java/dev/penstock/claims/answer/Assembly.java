@@ -93,8 +93,9 @@ final class Assembly {
     private List<Judgement.Held> claims() {
         List<Judgement.Held> claims = new ArrayList<>();
         for (Claim claim : file.claims()) {
-            Optional<Band> posterior =
-                    mixture.collected(s -> LeftOut.value(s, claim)).band();
+            Optional<Band> posterior = ClaimPaths.figure(claim.path())
+                    .flatMap(f -> EngineBand.of(mixture.samples(), f.path(), Optional.of(claim)))
+                    .or(() -> mixture.collected(s -> LeftOut.value(s, claim)).band());
             Optional<Judge.LeftOutClaim> left =
                     held.stream().filter(h -> h.claim() == claim).findFirst();
             Optional<Band> predicted = left.flatMap(Judge.LeftOutClaim::predicted);
@@ -156,6 +157,7 @@ final class Assembly {
 
     private List<Judgement.Kind> kinds() {
         List<Judgement.Kind> kinds = new ArrayList<>();
+        Optional<Cloud> first = mixture.clouds().stream().max(Comparator.comparingDouble(Cloud::logEvidence));
         for (int i = 0; i < mixture.clouds().size(); i++) {
             Cloud cloud = mixture.clouds().get(i);
             Map<String, Double> medians = new LinkedHashMap<>();
@@ -169,7 +171,7 @@ final class Assembly {
                     mixture.probability(i),
                     cloud.logEvidence(),
                     cloud.posterior().map(p -> p.evidenceError()).orElse(0.0),
-                    Reasons.of(cloud),
+                    Reasons.of(cloud, first.orElseThrow()),
                     medians));
         }
         kinds.sort(Comparator.comparingDouble(k -> -k.probability()));
@@ -207,21 +209,27 @@ final class Assembly {
 
     /** Of the candidates of the prior that close, kinds alike. */
     private Optional<Band> priorSeen(String path) {
-        Band.Collected collected = new Band.Collected();
+        List<Mixture.Weighted> drawn = new ArrayList<>();
         for (Cloud cloud : mixture.clouds()) {
             cloud.prior()
-                    .forEach(s -> collected.add(
-                            Mixture.value(new Mixture.Weighted(cloud, s, 1), path),
-                            1.0 / cloud.prior().size()));
+                    .forEach(s -> drawn.add(
+                            new Mixture.Weighted(cloud, s, 1.0 / cloud.prior().size())));
         }
-        return collected.band();
+        return EngineBand.of(drawn, path, Optional.empty());
+    }
+
+    private Optional<Claim> claimOn(ClaimFigure figure) {
+        return file.claims().stream()
+                .filter(c -> ClaimPaths.figure(c.path())
+                        .filter(f -> f.path().equals(figure.path()))
+                        .isPresent())
+                .findFirst();
     }
 
     private List<Judgement.Finding> figures() {
         List<Judgement.Finding> findings = new ArrayList<>();
         for (ClaimFigure f : WatchList.of(file)) {
-            mixture.collected(s -> Mixture.value(s, f.path()))
-                    .band()
+            EngineBand.of(mixture.samples(), f.path(), claimOn(f))
                     .ifPresent(band -> findings.add(
                             new Judgement.Finding(f.path(), f.title(), f.notation(), priorSeen(f.path()), band, "")));
         }
@@ -269,8 +277,8 @@ final class Assembly {
     private List<String> cautions() {
         List<String> cautions = new ArrayList<>();
         cautions.add(
-                "The models themselves are taken as right, apart from the inputs listed; cycles are alike before the"
-                        + " claims.");
+                "Impulses and dry mass are taken to be off as far as those of built engines are, all other models as right"
+                        + " apart from the inputs listed; cycles are alike before the claims.");
         if (mixture.clouds().stream()
                 .anyMatch(c -> !c.hypothesis().cycle().traits().livesOnJacketHeat() && !file.jacketGiven())) {
             cautions.add(

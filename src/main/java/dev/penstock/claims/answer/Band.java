@@ -1,5 +1,6 @@
 package dev.penstock.claims.answer;
 
+import dev.penstock.claims.file.Claim;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -13,6 +14,23 @@ import java.util.Optional;
  * @param p95 95th percentile, SI
  */
 public record Band(double p05, double p50, double p95) {
+
+    /**
+     * The same with an error of its own besides, which acts as a factor where no percentile is zero or less.
+     *
+     * @param deviation standard deviation of that error about the median, SI
+     */
+    Band widened(double deviation) {
+        double more = Claim.NINETY * deviation;
+        if (p05 > 0) {
+            double factor = more / p50;
+            return new Band(
+                    p50 * Math.exp(-Math.hypot(Math.log(p50 / p05), factor)),
+                    p50,
+                    p50 * Math.exp(Math.hypot(Math.log(p95 / p50), factor)));
+        }
+        return new Band(p50 - Math.hypot(p50 - p05, more), p50, p50 + Math.hypot(p95 - p50, more));
+    }
 
     /**
      * Numbers with weights. Not thread-safe.

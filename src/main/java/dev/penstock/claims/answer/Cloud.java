@@ -1,5 +1,6 @@
 package dev.penstock.claims.answer;
 
+import dev.penstock.claims.likelihood.Doubt;
 import dev.penstock.claims.likelihood.EngineModel;
 import dev.penstock.claims.likelihood.Hypothesis;
 import dev.penstock.claims.likelihood.ScoutedLadder;
@@ -15,6 +16,7 @@ import java.util.Optional;
  * @param hypothesis the kind
  * @param model its model with all unknowns; empty if no candidate closes
  * @param ladder likelihoods of the claims; empty if no candidate closes
+ * @param doubts how far an engine may be from each watched figure of its candidate
  * @param prior candidates of the prior that close
  * @param tried candidates of the prior that were tried
  * @param posterior samples of the posterior
@@ -24,6 +26,7 @@ record Cloud(
         Hypothesis hypothesis,
         Optional<EngineModel> model,
         Optional<ScoutedLadder> ladder,
+        List<Doubt> doubts,
         List<Sighting> prior,
         int tried,
         Optional<SampledPosterior<Sighting>> posterior,
@@ -31,11 +34,12 @@ record Cloud(
 
     /** A kind of which no candidate closes. */
     static Cloud none(Hypothesis hypothesis, FailureTally failures) {
-        return new Cloud(hypothesis, Optional.empty(), Optional.empty(), List.of(), 0, Optional.empty(), failures);
+        return new Cloud(
+                hypothesis, Optional.empty(), Optional.empty(), List.of(), List.of(), 0, Optional.empty(), failures);
     }
 
     Cloud with(SampledPosterior<Sighting> newer) {
-        return new Cloud(hypothesis, model, ladder, prior, tried, Optional.of(newer), failures);
+        return new Cloud(hypothesis, model, ladder, doubts, prior, tried, Optional.of(newer), failures);
     }
 
     double logEvidence() {

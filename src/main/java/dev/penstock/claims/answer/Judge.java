@@ -6,10 +6,12 @@ import dev.penstock.claims.file.Claim;
 import dev.penstock.claims.file.ClaimsFile;
 import dev.penstock.claims.likelihood.EngineModel;
 import dev.penstock.claims.likelihood.Hypothesis;
+import dev.penstock.claims.likelihood.Sighting;
 import dev.penstock.claims.likelihood.Workshop;
 import dev.penstock.cycles.arrangements.Cycle;
 import dev.penstock.errors.FailureTally;
 import dev.penstock.errors.InvalidInput;
+import dev.penstock.numerics.sampling.SampledPosterior;
 import dev.penstock.numerics.sampling.Workers;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,9 +19,13 @@ import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import java.util.function.Function;
 
 /** Judges claims. One object judges once; not thread-safe, but its work is done by as many threads as the workers have. */
 public final class Judge {
+
+    /** What a listener is told when a claim is held against the others begins so. */
+    public static final String WITHOUT = "without ";
 
     private final Workshop workshop;
     private final ClaimsFile file;
@@ -109,10 +115,10 @@ public final class Judge {
         try {
             begin(kinds, problems);
             if (effort.rough() > 0) {
-                sample(effort.rough());
+                sample(cloud -> sampling.rough(cloud, effort.rough()));
                 rough.accept(assembled(List.of()));
             }
-            sample(effort.samples());
+            sample(cloud -> sampling.sampled(cloud, effort.samples()));
             return assembled(held());
         } catch (CancellationException e) {
             complete = false;
@@ -140,13 +146,13 @@ public final class Judge {
     }
 
     /** Kinds that a first answer rules out are left at it. */
-    private void sample(int points) {
+    private void sample(Function<Cloud, SampledPosterior<Sighting>> sampler) {
         List<Boolean> hopeful = new Mixture(clouds).hopeful();
         for (int i = 0; i < clouds.size(); i++) {
             Cloud cloud = clouds.get(i);
             if (cloud.model().isPresent() && hopeful.get(i)) {
                 what = cloud.hypothesis().cycle().id();
-                var posterior = sampling.sampled(cloud, points);
+                SampledPosterior<Sighting> posterior = sampler.apply(cloud);
                 if (posterior.complete()) {
                     clouds.set(i, cloud.with(posterior));
                 }
@@ -161,7 +167,7 @@ public final class Judge {
         List<Cloud> counted = LeftOut.counted(mixture);
         for (int i = 0; i < file.claims().size() && !mixture.empty(); i++) {
             Claim claim = file.claims().get(i);
-            what = "without " + claim.path();
+            what = WITHOUT + claim.path();
             try {
                 Mixture others =
                         LeftOut.without(sampling, counted, i, file.claims().size());

@@ -19,6 +19,7 @@ public record JudgeEffort(int samples, long seed) {
     /** Points that surfaces lead for one that is balanced. */
     private static final int SCOUTS = 8;
 
+    /** A first answer is worth its cost only where the whole has at least so many times its points. */
     private static final int ROUGH = 4;
     /** Candidates of the prior at least: enough to learn what engines do beside their chambers. */
     private static final int LEARNT = 64;
@@ -42,8 +43,7 @@ public record JudgeEffort(int samples, long seed) {
 
     /** Points of a first answer; none where the whole is hardly more. */
     int rough() {
-        int points = samples / ROUGH;
-        return points >= FEWEST ? points : 0;
+        return samples >= ROUGH * FEWEST ? FEWEST : 0;
     }
 
     int leftOut() {

@@ -68,9 +68,21 @@ final class LeftOut {
         return new SampledPosterior<>(samples, Math.log(share), 0, samples.size(), List.of(0, 0), 0, true);
     }
 
-    /** What a mixture predicts for a claim. */
+    /** What a mixture predicts for a claim, with what its engines may be off by. */
     static Optional<Band> predicted(Mixture mixture, Claim claim) {
-        return mixture.collected(s -> value(s, claim)).band();
+        Band.Collected squares = mixture.collected(s -> Math.pow(doubt(s, claim) / value(s, claim), 2));
+        return mixture.collected(s -> value(s, claim))
+                .band()
+                .map(b -> b.widened(Math.abs(b.p50()) * Math.sqrt(squares.mean())));
+    }
+
+    private static double doubt(Mixture.Weighted sample, Claim claim) {
+        EngineModel model = sample.cloud().model().orElseThrow();
+        return sample.cloud()
+                .ladder()
+                .orElseThrow()
+                .claims()
+                .doubtOf(model.claims().indexOf(claim), value(sample, claim));
     }
 
     /** Value of a sample for a claim, whether it was sampled by that or not. */

@@ -106,6 +106,18 @@ final class Mixture {
                 .orElse(Double.NaN);
     }
 
+    /** How far an engine may be from a watched figure of its candidate (standard deviation, SI); zero for an unknown. */
+    static double doubt(Weighted sample, String path) {
+        int figure = sample.cloud()
+                .model()
+                .map(m -> indexOf(m.watched(), ClaimFigure::path, path))
+                .orElse(-1);
+        double value = value(sample, path);
+        return figure >= 0 && Double.isFinite(value)
+                ? sample.cloud().doubts().get(figure).of(value)
+                : 0;
+    }
+
     private static <T> int indexOf(List<T> list, Function<T, String> name, String path) {
         for (int i = 0; i < list.size(); i++) {
             if (name.apply(list.get(i)).equals(path)) {

@@ -12,7 +12,7 @@ import java.util.Set;
 /**
  * Which further fact would narrow a figure most.
  * <pre>
- * gain = 1 − E[s(x | y)]/s(x),  y measured within 2 % (half of a 90 % interval)
+ * gain = 1 − E[s(x | y)]/s(x),  y measured within 2 % (half of a 90 % interval) and predicted within its doubt
  * </pre>
  * The expectation is over the samples: each in turn is taken as the truth, a measurement of it weighs the others.
  */
@@ -47,7 +47,7 @@ final class NextFacts {
             if (claimed || known.contains(figure.path()) || figure.path().equals(about)) {
                 continue;
             }
-            double gain = gain(mixture, x, values(mixture, figure.path()));
+            double gain = gain(mixture, x, figure.path());
             if (gain > LEAST) {
                 facts.add(new Judgement.NextFact(figure.path(), figure.title(), gain));
             }
@@ -62,7 +62,8 @@ final class NextFacts {
                 .toArray();
     }
 
-    private static double gain(Mixture mixture, double[] x, double[] y) {
+    private static double gain(Mixture mixture, double[] x, String path) {
+        double[] y = values(mixture, path);
         int n = x.length;
         double[] w =
                 mixture.samples().stream().mapToDouble(Mixture.Weighted::weight).toArray();
@@ -77,7 +78,9 @@ final class NextFacts {
             if (!Double.isFinite(y[truth]) || w[truth] == 0) {
                 continue;
             }
-            double sigma = WITHIN * Math.abs(y[truth]) / dev.penstock.claims.file.Claim.NINETY;
+            double sigma = Math.hypot(
+                    WITHIN * Math.abs(y[truth]) / dev.penstock.claims.file.Claim.NINETY,
+                    Mixture.doubt(mixture.samples().get(truth), path));
             if (!(sigma > 0)) {
                 return 0;
             }

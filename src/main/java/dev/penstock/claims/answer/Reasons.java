@@ -41,7 +41,8 @@ final class Reasons {
                 : "at most " + n.writeWithUnit(claim.high().orElseThrow());
     }
 
-    static String of(Cloud cloud) {
+    /** Why a kind is as probable as it is, beside the most probable one. */
+    static String of(Cloud cloud, Cloud first) {
         if (cloud.samples().isEmpty()) {
             String most = cloud.failures().foremost().orElse("no reason was given");
             return cloud.posterior().isPresent() || cloud.model().isEmpty()
@@ -74,6 +75,13 @@ final class Reasons {
         }
         if (best.margin() < 0) {
             text.append(", misses the limit " + best.limit() + " by " + Notation.share(-best.margin()));
+        }
+        if (first != cloud && !first.samples().isEmpty()) {
+            text.append(String.format(
+                    Locale.ROOT,
+                    "; the claims and limits leave %.2g times as much of it as of the most probable kind",
+                    Math.exp(cloud.logEvidence() - first.logEvidence())));
+            FittingShare.lost(cloud, first).ifPresent(lost -> text.append(": ").append(lost));
         }
         if (cloud.tried() > 0) {
             text.append(String.format(

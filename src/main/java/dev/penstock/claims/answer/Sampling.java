@@ -73,7 +73,7 @@ final class Sampling {
             return Cloud.none(hypothesis, found.failures());
         }
         EngineModel model = found.model().get();
-        ClaimLadder claims = new ClaimLadder(model, found.further(), found.failures());
+        ClaimLadder claims = new ClaimLadder(model, found.claims(), found.failures());
         List<double[]> points = TemperedSampler.prior(model.unknowns().size(), effort.prior());
         List<Optional<Sighting>> seen = new ArrayList<>();
         points.forEach(p -> seen.add(Optional.empty()));
@@ -88,6 +88,7 @@ final class Sampling {
                 hypothesis,
                 Optional.of(model),
                 Optional.of(ladder),
+                found.figures(),
                 closed,
                 points.size(),
                 Optional.empty(),
@@ -96,7 +97,18 @@ final class Sampling {
 
     /** The posterior of a kind of engine. */
     SampledPosterior<Sighting> sampled(Cloud cloud, int points) {
-        return counted(sampler(cloud.ladder().orElseThrow(), points).run());
+        return counted(sampler(cloud.ladder().orElseThrow(), usual(points)).run());
+    }
+
+    /** Roughly, before anything else is known. */
+    SampledPosterior<Sighting> rough(Cloud cloud, int points) {
+        return counted(sampler(cloud.ladder().orElseThrow(),
+                        SamplerEffort.swift(effort.seed(), effort.scouts(points), effort.chambers(points), points))
+                .run());
+    }
+
+    private SamplerEffort usual(int points) {
+        return SamplerEffort.usual(effort.seed(), effort.scouts(points), effort.chambers(points), points);
     }
 
     /** What all claims but one predict for that one, of one kind of engine whose posterior of all claims is known. */
@@ -104,15 +116,15 @@ final class Sampling {
         ScoutedLadder ladder = cloud.ladder().orElseThrow();
         SampledPosterior<Sighting> known = cloud.posterior().orElseThrow();
         int points = Math.min(effort.leftOut(), known.samples().size());
-        return counted(sampler(ladder.without(claim), points)
+        return counted(sampler(ladder.without(claim), usual(points))
                 .relaxed(known, s -> ladder.claims().logLikelihood(claim, s)));
     }
 
-    private TemperedSampler<Sighting> sampler(ScoutedLadder ladder, int points) {
+    private TemperedSampler<Sighting> sampler(ScoutedLadder ladder, SamplerEffort spent) {
         int before = balances.get();
         return new TemperedSampler<>(
                 ladder,
-                SamplerEffort.usual(effort.seed(), effort.scouts(points), effort.chambers(points), points),
+                spent,
                 workers,
                 stopped,
                 n -> told.accept(before + n));

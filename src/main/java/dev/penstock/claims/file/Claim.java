@@ -7,8 +7,11 @@ import java.util.OptionalDouble;
 /**
  * A fact that somebody states of an engine or a vehicle.
  * <pre>
- * ln L = −½ (d/σ)²,  d = distance of the predicted value from the value, or from the range, that is claimed
+ * ln L = −½ d²/(σ² + s²) − ½ ln(1 + s²/σ²),  d = distance of the predicted value from the value that is claimed, s = doubt of the
+ *        prediction
+ * ln L = −½ d²/(σ² + s²),  d = distance from the range, where a range is claimed
  * </pre>
+ * The second term of a value keeps a kind of engine that is predicted less surely from being the more probable for it.
  * The half of a 90 % interval is 1.645 σ. The edges of a hard range are not quite hard, so that a search finds its way into
  * it: σ is a fiftieth of the range, or half a per cent of a bound with nothing on its other side (a choice, no source).
  *
@@ -25,7 +28,7 @@ public record Claim(
     public static final ModelCard CARD = new ModelCard(
             "claims.likelihood",
             "Likelihood of a claim",
-            "ln L = -(d/sigma)^2/2, sigma = half of a 90 % interval / 1.645",
+            "ln L = -d^2/(sigma^2 + s^2)/2 - ln(1 + s^2/sigma^2)/2, sigma = half of a 90 % interval / 1.645, s = doubt",
             "claims whose errors are independent of each other",
             "not stated: it is what the claims file says of its own claims",
             List.of("common practice, no source"));
@@ -83,7 +86,8 @@ public record Claim(
      */
     public double logLikelihood(double predicted, double further) {
         double distance = surplus(predicted) * sigma;
-        return -0.5 * distance * distance / (sigma * sigma + further * further);
+        double spread = value.isPresent() ? Math.log1p(further * further / (sigma * sigma)) : 0;
+        return -0.5 * (distance * distance / (sigma * sigma + further * further) + spread);
     }
 
     /** @return the value in the middle of the claim, or the bound that there is, SI */

@@ -27,7 +27,7 @@ public final class ClaimLadder implements Ladder<Sighting> {
     private static final double DUMPED = 0.04;
 
     private final EngineModel model;
-    private final List<Double> further;
+    private final List<Doubt> doubts;
     private final FailureTally failures;
     private final EngineOverChamber rest;
     private final OptionalInt unheard;
@@ -38,23 +38,23 @@ public final class ClaimLadder implements Ladder<Sighting> {
 
     /**
      * @param model makes the candidates
-     * @param further standard deviation of each prediction by what is held at its most likely value, SI
+     * @param doubts of the prediction of each claim
      * @param failures counts why candidates do not close
      */
-    public ClaimLadder(EngineModel model, List<Double> further, FailureTally failures) {
-        this(model, further, failures, EngineOverChamber.UNKNOWN, OptionalInt.empty());
+    public ClaimLadder(EngineModel model, List<Doubt> doubts, FailureTally failures) {
+        this(model, doubts, failures, EngineOverChamber.UNKNOWN, OptionalInt.empty());
     }
 
     private ClaimLadder(
             EngineModel model,
-            List<Double> further,
+            List<Doubt> doubts,
             FailureTally failures,
             EngineOverChamber rest,
             OptionalInt unheard) {
         this.rest = rest;
         this.unheard = unheard;
         this.model = model;
-        this.further = List.copyOf(further);
+        this.doubts = List.copyOf(doubts);
         this.failures = failures;
     }
 
@@ -63,7 +63,17 @@ public final class ClaimLadder implements Ladder<Sighting> {
      * @return the likelihood of all other claims
      */
     public ClaimLadder without(int claim) {
-        return new ClaimLadder(model, further, failures, rest, OptionalInt.of(claim));
+        return new ClaimLadder(model, doubts, failures, rest, OptionalInt.of(claim));
+    }
+
+    /**
+     * What is known of the predictions does not depend on what is claimed.
+     *
+     * @param other a model with the same unknowns and with claims on the same paths
+     * @return the likelihood of those claims
+     */
+    ClaimLadder against(EngineModel other) {
+        return new ClaimLadder(other, doubts, failures, rest, unheard);
     }
 
     /**
@@ -82,7 +92,7 @@ public final class ClaimLadder implements Ladder<Sighting> {
         List<Boolean> unknowns =
                 model.claims().stream().map(c -> model.unknownOf(c).isPresent()).toList();
         EngineOverChamber learnt = EngineOverChamber.of(points, alone, seen, unknowns);
-        return new ClaimLadder(model, further, failures, learnt, unheard);
+        return new ClaimLadder(model, doubts, failures, learnt, unheard);
     }
 
     /**
@@ -91,7 +101,27 @@ public final class ClaimLadder implements Ladder<Sighting> {
      * @return natural logarithm of the likelihood of that claim alone but for a constant; NaN where the candidate says nothing of it
      */
     public double logLikelihood(int claim, Sighting sighting) {
-        return model.claims().get(claim).logLikelihood(sighting.claims().get(claim), further.get(claim));
+        double predicted = sighting.claims().get(claim);
+        return model.claims()
+                .get(claim)
+                .logLikelihood(predicted, doubts.get(claim).of(predicted));
+    }
+
+    /**
+     * @param claim number of a claim
+     * @param predicted a prediction for it, SI
+     * @return standard deviation of what the engine has about that prediction, SI
+     */
+    public double doubtOf(int claim, double predicted) {
+        return doubts.get(claim).of(predicted);
+    }
+
+    /**
+     * @param sighting a candidate
+     * @return natural logarithm of the likelihood of its limits
+     */
+    public static double limitsLogLikelihood(Sighting sighting) {
+        return LimitPenalty.logLikelihood(sighting.margin());
     }
 
     private boolean heard(int claim) {
@@ -148,7 +178,7 @@ public final class ClaimLadder implements Ladder<Sighting> {
                 EngineOverChamber.Led led = rest.led(i, point, alone[i], doubt(i, alone[i]));
                 if (Double.isFinite(led.value())) {
                     double share = Double.isFinite(alone[i]) ? errors[i] * Math.abs(led.value() / alone[i]) : 0;
-                    double doubt = Math.hypot(Math.hypot(led.doubt(), share), further.get(i));
+                    double doubt = Math.hypot(Math.hypot(led.doubt(), share), doubts.get(i).of(led.value()));
                     sum += model.claims().get(i).logLikelihood(led.value(), doubt);
                 }
             }
@@ -205,7 +235,7 @@ public final class ClaimLadder implements Ladder<Sighting> {
         double[] values = model.values(point, Optional.of(chamber(point)));
         Candidate candidate = model.candidate(values, Map.of());
         Sighting sighting = model.sighting(values, candidate);
-        double sum = LimitPenalty.logLikelihood(sighting.margin());
+        double sum = limitsLogLikelihood(sighting);
         for (int i = 0; i < model.claims().size(); i++) {
             if (!heard(i)) {
                 continue;

@@ -2,6 +2,7 @@ package dev.penstock.claims.likelihood;
 
 import dev.penstock.chamber.design.LossKind;
 import dev.penstock.claims.figure.Candidate;
+import dev.penstock.claims.figure.ClaimFigure;
 import dev.penstock.claims.file.Claim;
 import dev.penstock.claims.prior.Prior;
 import dev.penstock.claims.prior.Unknown;
@@ -19,17 +20,19 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The inputs that an engine is only known by within bounds. Those that move a claimed figure by much become unknowns; what
- * all others do together widens the predictions.
- * <pre>σ² = Σ (Δ/1.645)²,  Δ = change of the prediction from the most likely to the 95th percentile of an input</pre>
+ * all others do together widens the predictions, and so does what the model misses built engines by beyond all of them
+ * ({@link ModelError}).
+ * <pre>h² = Σ (Δ/1.645)²,  m² = max(0, e² − Σ all (Δ/(1.645 p))²),  Δ = change of the prediction from the most likely to the 95th percentile of an input</pre>
  */
 public final class Nuisances {
 
     private static final double HIGH = 0.95;
-    /** Share of a claim's deviation that makes an input worth following. */
-    private static final double WORTH = 0.2;
+    /** Share of the deviation of a claim and its prediction that makes an input worth following: less is well told by widening. */
+    private static final double WORTH = 0.4;
     /** More unknowns than that cost more than they tell. */
     private static final int MOST = 6;
 
@@ -39,10 +42,12 @@ public final class Nuisances {
      * What came of it.
      *
      * @param model the model with all unknowns; empty if no candidate closes
-     * @param further standard deviation of the prediction of each claim, SI
+     * @param claims doubt of the prediction of each claim
+     * @param figures doubt of each watched figure
      * @param failures why candidates did not close on the way
      */
-    public record Result(Optional<EngineModel> model, List<Double> further, FailureTally failures) {}
+    public record Result(
+            Optional<EngineModel> model, List<Doubt> claims, List<Doubt> figures, FailureTally failures) {}
 
     private final EngineModel model;
     private final Workers workers;
@@ -56,14 +61,15 @@ public final class Nuisances {
         this.workers = workers;
     }
 
-    private record Effect(InputValue input, List<Double> moved) {}
+    /** What an input moves: the predictions of the claims, then the watched figures, SI. */
+    private record Effect(InputValue input, double[] moved) {}
 
     /** @return the model with all its unknowns */
     public Result find() {
         FailureTally failures = new FailureTally();
         Optional<double[]> centre = centre(failures);
         if (centre.isEmpty()) {
-            return new Result(Optional.empty(), List.of(), failures);
+            return new Result(Optional.empty(), List.of(), List.of(), failures);
         }
         double[] values = centre.get();
         Candidate likely = model.candidate(values, Map.of());
@@ -73,22 +79,31 @@ public final class Nuisances {
         Effect[] effects = new Effect[inputs.size()];
         workers.forEach(inputs.size(), i -> effects[i] = effect(values, likely, inputs.get(i)));
         List<Effect> byWeight = new ArrayList<>(Arrays.asList(effects));
-        byWeight.sort(Comparator.<Effect>comparingDouble(e -> -weight(e))
+        double[] sigmas = deviations(predictions(values, likely));
+        byWeight.sort(Comparator.<Effect>comparingDouble(e -> -weight(e, sigmas))
                 .thenComparing(e -> e.input().key()));
         List<Unknown> all = new ArrayList<>(model.unknowns());
-        double[] squares = new double[model.claims().size()];
+        double[] held = new double[predictions(values, likely).length];
+        double[] explained = new double[held.length];
         for (int i = 0; i < byWeight.size(); i++) {
             Effect effect = byWeight.get(i);
-            if (i < MOST && weight(effect) > WORTH) {
+            boolean followed = i < MOST && weight(effect, sigmas) > WORTH;
+            if (followed) {
                 all.add(unknown(effect.input()));
-            } else {
-                for (int k = 0; k < squares.length; k++) {
-                    squares[k] += Math.pow(effect.moved().get(k) / Claim.NINETY, 2);
-                }
+            }
+            for (int k = 0; k < held.length; k++) {
+                double square = Math.pow(effect.moved()[k] / Claim.NINETY, 2);
+                explained[k] += square;
+                held[k] += followed ? 0 : square;
             }
         }
-        List<Double> further = Arrays.stream(squares).map(Math::sqrt).boxed().toList();
-        return new Result(Optional.of(model.with(all)), further, failures);
+        List<Doubt> doubts = doubts(predictions(values, likely), held, explained);
+        int claims = model.claims().size();
+        return new Result(
+                Optional.of(model.with(all)),
+                doubts.subList(0, claims),
+                doubts.subList(claims, doubts.size()),
+                failures);
     }
 
     /**
@@ -122,27 +137,66 @@ public final class Nuisances {
     }
 
     private Effect effect(double[] values, Candidate likely, InputValue input) {
-        List<Double> moved = new ArrayList<>();
+        double[] before = predictions(values, likely);
+        double[] moved = new double[before.length];
         Optional<Candidate> high = Optional.empty();
         try {
             high = Optional.of(model.candidate(values, Map.of(input.key(), input.written(input.quantile(HIGH)))));
         } catch (PenstockException notClosed) {
             // An input that may keep the engine from closing says nothing of how the figures move.
         }
-        for (Claim claim : model.claims()) {
-            double change = high.map(h -> model.predicted(claim, values, h) - model.predicted(claim, values, likely))
-                    .orElse(0.0);
-            moved.add(Double.isFinite(change) ? Math.abs(change) : 0);
+        if (high.isPresent()) {
+            double[] after = predictions(values, high.get());
+            for (int k = 0; k < moved.length; k++) {
+                double change = after[k] - before[k];
+                moved[k] = Double.isFinite(change) ? Math.abs(change) : 0;
+            }
         }
         return new Effect(input, moved);
     }
 
-    private double weight(Effect effect) {
+    /** What a candidate has for the claims, then its watched figures, SI. */
+    private double[] predictions(double[] values, Candidate candidate) {
+        Sighting sighting = model.sighting(values, candidate);
+        return Stream.concat(sighting.claims().stream(), sighting.figures().stream())
+                .mapToDouble(v -> v)
+                .toArray();
+    }
+
+    private List<Doubt> doubts(double[] predicted, double[] held, double[] explained) {
+        List<String> paths = new ArrayList<>();
+        model.claims().forEach(c -> paths.add(path(c)));
+        model.watched().forEach(f -> paths.add(f.path()));
+        List<Doubt> doubts = new ArrayList<>();
+        for (int k = 0; k < held.length; k++) {
+            double whole = ModelError.whole(paths.get(k), model.hypothesis().cycle());
+            doubts.add(Doubt.of(paths.get(k), predicted[k], Math.sqrt(held[k]), Math.sqrt(explained[k]), whole));
+        }
+        return doubts;
+    }
+
+    private static double weight(Effect effect, double[] sigmas) {
         double most = 0;
-        for (int k = 0; k < model.claims().size(); k++) {
-            most = Math.max(most, effect.moved().get(k) / model.claims().get(k).sigma());
+        for (int k = 0; k < sigmas.length; k++) {
+            most = Math.max(most, effect.moved()[k] / sigmas[k]);
         }
         return most;
+    }
+
+    /** Standard deviation of each claim against its prediction, SI. */
+    private double[] deviations(double[] predicted) {
+        double[] sigmas = new double[model.claims().size()];
+        for (int k = 0; k < sigmas.length; k++) {
+            Claim claim = model.claims().get(k);
+            double whole = ModelError.whole(path(claim), model.hypothesis().cycle());
+            sigmas[k] = Math.hypot(claim.sigma(), Double.isFinite(predicted[k]) ? whole * predicted[k] : 0);
+        }
+        return sigmas;
+    }
+
+    /** Path of the figure of a claim; empty for an input. */
+    private String path(Claim claim) {
+        return model.figureOf(claim).map(ClaimFigure::path).orElse("");
     }
 
     private static Unknown unknown(InputValue input) {

@@ -49,6 +49,14 @@ public final class ScoutedLadder implements Ladder<Sighting> {
     }
 
     /**
+     * @param other a model with the same unknowns and with claims on the same paths, but other values claimed
+     * @return the likelihood of those claims, led by what was learnt already
+     */
+    public ScoutedLadder against(EngineModel other) {
+        return new ScoutedLadder(ladder.against(other), surfaces);
+    }
+
+    /**
      * @param claim number of a claim
      * @return the likelihood of all other claims
      */

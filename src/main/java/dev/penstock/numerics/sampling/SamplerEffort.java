@@ -54,4 +54,15 @@ public record SamplerEffort(
     public static SamplerEffort usual(long seed, Integer... particles) {
         return new SamplerEffort(List.of(particles), 0.5, 2, 6, 8, 4, seed);
     }
+
+    /**
+     * A first answer: larger steps, one or two sweeps after each, two at the end. The evidence says itself how rough it is.
+     *
+     * @param seed what the random numbers start from
+     * @param particles points at each level
+     * @return the effort
+     */
+    public static SamplerEffort swift(long seed, Integer... particles) {
+        return new SamplerEffort(List.of(particles), 0.3, 1, 2, 2, 2, seed);
+    }
 }

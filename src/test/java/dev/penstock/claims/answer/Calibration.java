@@ -3,6 +3,7 @@ package dev.penstock.claims.answer;
 import dev.penstock.claims.file.ClaimsFile;
 import dev.penstock.claims.file.ClaimsReader;
 import dev.penstock.claims.likelihood.ClaimLadder;
+import dev.penstock.claims.likelihood.Doubt;
 import dev.penstock.claims.likelihood.EngineModel;
 import dev.penstock.claims.likelihood.Hypothesis;
 import dev.penstock.claims.likelihood.Nuisances;
@@ -21,6 +22,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SplittableRandom;
 
 /**
@@ -49,27 +51,22 @@ public final class Calibration {
             "engine.thrust_vacuum" = "40 kN"
             """;
 
+    private static final int LEARNT = 64;
+
     private final String cycle;
     private final int points;
     private final Workers workers;
-    private final Map<String, List<Double>> shares = new LinkedHashMap<>();
+    private final Hypothesis kind;
+    private final EngineModel model;
+    private final Nuisances.Result found;
+    private final ScoutedLadder learnt;
 
     public Calibration(String cycle, int points, Workers workers) {
         this.cycle = cycle;
         this.points = points;
         this.workers = workers;
-        RANKED.forEach(path -> shares.put(path, new ArrayList<>()));
-    }
-
-    private ClaimsFile file(double impulse, double diameter) {
-        String text = String.format(Locale.ROOT, FILE, cycle, Double.toString(impulse), Double.toString(diameter));
-        return new ClaimsReader(Concepts.FLUIDS).parse("drawn.toml", text, Map.of());
-    }
-
-    /** Share of the samples below the truth, by figure, one for each engine. */
-    public Map<String, List<Double>> run(int engines, long seed) {
         ClaimsFile first = file(330, 1);
-        Hypothesis kind = new Hypothesis(
+        this.kind = new Hypothesis(
                 first.cycles().get(0), Concepts.FLUIDS.propellant("oxygen"), Concepts.FLUIDS.propellant("methane"));
         EngineModel main = new EngineModel(
                 JudgeTest.WORKSHOP,
@@ -77,35 +74,61 @@ public final class Calibration {
                 kind,
                 MainUnknowns.of(first, kind.oxidizer(), kind.fuel()),
                 WatchList.of(first));
-        Nuisances.Result found = new Nuisances(main, workers).find();
-        EngineModel model = found.model().orElseThrow();
-        SplittableRandom random = new SplittableRandom(seed);
+        this.found = new Nuisances(main, workers).find();
+        this.model = found.model().orElseThrow();
+        ClaimLadder ladder = new ClaimLadder(model, found.claims(), new FailureTally());
+        List<double[]> prior = TemperedSampler.prior(ladder.dimensions(), LEARNT);
+        List<Optional<Sighting>> seen = prior.stream()
+                .map(p -> ladder.evaluate(ladder.levels() - 1, p).detail())
+                .toList();
+        this.learnt = ScoutedLadder.of(ladder.led(prior, seen, workers), workers);
+    }
+
+    private ClaimsFile file(double impulse, double diameter) {
+        String text = String.format(Locale.ROOT, FILE, cycle, Double.toString(impulse), Double.toString(diameter));
+        return new ClaimsReader(Concepts.FLUIDS).parse("drawn.toml", text, Map.of());
+    }
+
+    /** Shares of the samples below the truth, by figure, one for each engine. */
+    public Map<String, List<Double>> run(int engines, long seed) {
+        Map<String, List<Double>> shares = new LinkedHashMap<>();
+        RANKED.forEach(path -> shares.put(path, new ArrayList<>()));
         for (int e = 0; e < engines; e++) {
-            Sighting truth = drawn(model, found.further(), random);
-            double[] claimed = new double[2];
-            for (int i = 0; i < claimed.length; i++) {
-                double sigma = first.claims().get(i).sigma();
-                double whole = Math.hypot(sigma, found.further().get(i));
-                claimed[i] = truth.claims().get(i) + whole * random.nextGaussian();
+            List<Double> one = engine(seed + e);
+            for (int i = 0; i < one.size(); i++) {
+                shares.get(RANKED.get(i)).add(one.get(i));
             }
-            ClaimsFile stated = file(claimed[0], Math.max(0.05, claimed[1]));
-            EngineModel judged =
-                    new EngineModel(JudgeTest.WORKSHOP, stated, kind, model.unknowns(), WatchList.of(stated));
-            SampledPosterior<Sighting> posterior = new TemperedSampler<>(
-                            ScoutedLadder.of(new ClaimLadder(judged, found.further(), new FailureTally()), workers),
-                            SamplerEffort.usual(seed + e, 8 * points, 2 * points, points),
-                            workers,
-                            () -> false,
-                            n -> {})
-                    .run();
-            rank(judged, truth, posterior, random);
         }
         return shares;
     }
 
+    /** One engine: share of the samples below the truth for each ranked figure. The seed alone decides which engine it is. */
+    public List<Double> engine(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        Sighting truth = drawn(model, found.claims(), random);
+        double[] claimed = new double[2];
+        for (int i = 0; i < claimed.length; i++) {
+            double sigma = model.claims().get(i).sigma();
+            double whole =
+                    Math.hypot(sigma, found.claims().get(i).of(truth.claims().get(i)));
+            claimed[i] = truth.claims().get(i) + whole * random.nextGaussian();
+        }
+        ClaimsFile stated = file(claimed[0], Math.max(0.05, claimed[1]));
+        EngineModel judged =
+                new EngineModel(JudgeTest.WORKSHOP, stated, kind, model.unknowns(), WatchList.of(stated));
+        SampledPosterior<Sighting> posterior = new TemperedSampler<>(
+                        learnt.against(judged),
+                        SamplerEffort.usual(seed, 8 * points, 2 * points, points),
+                        workers,
+                        () -> false,
+                        n -> {})
+                .run();
+        return ranks(judged, truth, posterior, random);
+    }
+
     /** From the prior, as far as it closes, with the likelihood of its limits. */
-    private static Sighting drawn(EngineModel model, List<Double> further, SplittableRandom random) {
-        ClaimLadder prior = new ClaimLadder(model, further, new FailureTally());
+    private static Sighting drawn(EngineModel model, List<Doubt> doubts, SplittableRandom random) {
+        ClaimLadder prior = new ClaimLadder(model, doubts, new FailureTally());
         while (true) {
             double[] point = new double[model.unknowns().size()];
             for (int i = 0; i < point.length; i++) {
@@ -122,8 +145,9 @@ public final class Calibration {
         }
     }
 
-    private void rank(
+    private static List<Double> ranks(
             EngineModel model, Sighting truth, SampledPosterior<Sighting> posterior, SplittableRandom random) {
+        List<Double> shares = new ArrayList<>();
         for (String path : RANKED) {
             int at = 0;
             while (!model.watched().get(at).path().equals(path)) {
@@ -137,8 +161,9 @@ public final class Calibration {
                         : 0;
             }
             int all = posterior.samples().size();
-            shares.get(path).add((below + random.nextDouble()) / (all + 1));
+            shares.add((below + random.nextDouble()) / (all + 1));
         }
+        return shares;
     }
 
     /** Sum of (found − expected)²/expected over equal bins of the shares. */

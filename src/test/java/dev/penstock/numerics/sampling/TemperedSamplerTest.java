@@ -93,6 +93,22 @@ class TemperedSamplerTest {
         linearGaussian(2, 1500);
     }
 
+    /** A kind of engine is given up by a swift answer three errors below another: the error must be about what it says. */
+    @Test
+    void aSwiftAnswerKnowsHowRoughItsEvidenceIs() {
+        double evidence = normal(3, Math.sqrt(2 + 0.09)) + normal(1, Math.sqrt(2 + 0.01));
+        int seeds = 60;
+        int far = 0;
+        for (int seed = 0; seed < seeds; seed++) {
+            SampledPosterior<Integer> posterior = sampled(
+                    ladder(2, x -> linear(x, 0.6, 0.4), x -> linear(x, 0.3, 0.1)),
+                    SamplerEffort.swift(seed, 64, 16),
+                    Workers.HERE);
+            far += Math.abs(posterior.logEvidence() - evidence) > 3 * posterior.evidenceError() ? 1 : 0;
+        }
+        assertThat(far).isLessThan(seeds / 10);
+    }
+
     @Test
     void linearGaussianInTenDimensions() {
         linearGaussian(10, 1500);

@@ -1,0 +1,52 @@
+package dev.penstock.claims.likelihood;
+
+import dev.penstock.cycles.arrangements.Cycle;
+import dev.penstock.provenance.ModelCard;
+import java.util.List;
+
+/**
+ * What the whole model misses built engines by, put to it at their own chamber pressure, mixture ratio and area ratio: the root mean
+ * square of what the validation pages show. Part of that is explained by inputs that are known within bounds; the rest is the
+ * model's own.
+ * <pre>m = √(max(0, e² − Σ (Δ/(1.645 p))²)),  e = miss of built engines, Δ = change by the 95th percentile of an input</pre>
+ * The numbers come from the engines that the coverage of judgements is then checked against. Leaving out one engine at a time moves
+ * them as docs/validation/claims.md says.
+ */
+public final class ModelError {
+
+    /** Vacuum impulse, and the flow for a thrust, over 24 engines of docs/validation/performance.md (-). */
+    public static final double VACUUM_IMPULSE = 0.0125;
+
+    /** Sea-level impulse and thrust, over nine engines of the same page (-). */
+    public static final double SEA_LEVEL = 0.025;
+
+    /** Dry mass of engines with pumps, of logarithms, over 18 engines of docs/validation/ratings.md (-). */
+    public static final double MASS = 0.22;
+
+    /** Dry mass of engines without, over two engines of the same page, both far too heavy in the model (-). */
+    public static final double MASS_WITHOUT_PUMPS = 0.95;
+
+    public static final ModelCard CARD = new ModelCard(
+            "claims.model-error",
+            "What the model misses built engines by",
+            "m = sqrt(max(0, e^2 - sum of (change by an input/prediction)^2))",
+            "impulses, thrust at sea level and dry mass; other figures are taken as right",
+            "that of a root mean square over two to 24 engines",
+            List.of("built-engine-misses"));
+
+    private ModelError() {}
+
+    /**
+     * @param path path of a figure
+     * @param cycle cycle of the engine
+     * @return what the model misses it by, all causes together (-)
+     */
+    static double whole(String path, Cycle cycle) {
+        return switch (path) {
+            case "engine.isp_vacuum_s", "engine.mass_flow_kg_s" -> VACUUM_IMPULSE;
+            case "engine.isp_sea_level_s", "engine.thrust_sea_level_N" -> SEA_LEVEL;
+            case "engine.mass_kg", "engine.thrust_to_weight" -> cycle.traits().pumped() ? MASS : MASS_WITHOUT_PUMPS;
+            default -> 0;
+        };
+    }
+}

@@ -1,0 +1,34 @@
+package dev.penstock.claims.answer;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+
+/** Sums of squares: identities. */
+class BandTest {
+
+    private static final double NINETY = 1.6448536269514722;
+
+    @Test
+    void errorsAddByTheirSquares() {
+        Band wide = new Band(-3, 0.5, 3).widened(4 / NINETY);
+        assertThat(wide.p05()).isCloseTo(0.5 - Math.hypot(3.5, 4), within(1e-12));
+        assertThat(wide.p95()).isCloseTo(0.5 + Math.hypot(2.5, 4), within(1e-12));
+        assertThat(wide.p50()).isEqualTo(0.5);
+    }
+
+    @Test
+    void whatIsPositiveStaysSo() {
+        Band wide = new Band(50, 100, 200).widened(95);
+        assertThat(wide.p05()).isPositive();
+        assertThat(wide.p05() * wide.p95()).isCloseTo(1e4, within(1e-6));
+        double whole = Math.hypot(Math.log(2), NINETY * 0.95);
+        assertThat(wide.p95()).isCloseTo(100 * Math.exp(whole), within(1e-6));
+    }
+
+    @Test
+    void withoutAnErrorNothingChanges() {
+        assertThat(new Band(1, 2, 4).widened(0).p95()).isCloseTo(4, within(1e-12));
+    }
+}
