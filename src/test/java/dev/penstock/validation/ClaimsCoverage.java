@@ -11,10 +11,12 @@ import dev.penstock.claims.likelihood.Workshop;
 import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.combustion.species.SpeciesLibrary;
 import dev.penstock.cycles.Concepts;
+import dev.penstock.cycles.arrangements.Cycle;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.input.HomeFolder;
 import dev.penstock.numerics.sampling.Workers;
 import dev.penstock.quantities.Constants;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -60,9 +62,17 @@ final class ClaimsCoverage {
 
     private ClaimsCoverage() {}
 
-    /** Engines of which enough is in the table. */
+    /** Engines of which enough is in the table, those that live on the heat of a jacket last: their balances take longest. */
     static List<PublishedEngine> engines() {
-        return PublishedEngine.all().stream().filter(e -> e.lacking().isEmpty()).toList();
+        return PublishedEngine.all().stream()
+                .filter(e -> e.lacking().isEmpty())
+                .sorted(Comparator.comparing(ClaimsCoverage::onJacketHeat))
+                .toList();
+    }
+
+    private static boolean onJacketHeat(PublishedEngine e) {
+        return Cycle.all().stream()
+                .anyMatch(c -> c.id().equals(e.cycle()) && c.traits().livesOnJacketHeat());
     }
 
     static Row judged(PublishedEngine e, String cycles, int points, Workers workers) {

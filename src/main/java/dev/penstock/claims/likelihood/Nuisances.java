@@ -31,8 +31,8 @@ import java.util.stream.Stream;
 public final class Nuisances {
 
     private static final double HIGH = 0.95;
-    /** Share of the deviation of a claim and its prediction that makes an input worth following: less is well told by widening. */
-    private static final double WORTH = 0.4;
+    /** Share of a claim's deviation that makes an input worth following. */
+    private static final double WORTH = 0.2;
     /** More unknowns than that cost more than they tell. */
     private static final int MOST = 6;
 
@@ -79,15 +79,14 @@ public final class Nuisances {
         Effect[] effects = new Effect[inputs.size()];
         workers.forEach(inputs.size(), i -> effects[i] = effect(values, likely, inputs.get(i)));
         List<Effect> byWeight = new ArrayList<>(Arrays.asList(effects));
-        double[] sigmas = deviations(predictions(values, likely));
-        byWeight.sort(Comparator.<Effect>comparingDouble(e -> -weight(e, sigmas))
+        byWeight.sort(Comparator.<Effect>comparingDouble(e -> -weight(e))
                 .thenComparing(e -> e.input().key()));
         List<Unknown> all = new ArrayList<>(model.unknowns());
         double[] held = new double[predictions(values, likely).length];
         double[] explained = new double[held.length];
         for (int i = 0; i < byWeight.size(); i++) {
             Effect effect = byWeight.get(i);
-            boolean followed = i < MOST && weight(effect, sigmas) > WORTH;
+            boolean followed = i < MOST && weight(effect) > WORTH;
             if (followed) {
                 all.add(unknown(effect.input()));
             }
@@ -175,23 +174,12 @@ public final class Nuisances {
         return doubts;
     }
 
-    private static double weight(Effect effect, double[] sigmas) {
+    private double weight(Effect effect) {
         double most = 0;
-        for (int k = 0; k < sigmas.length; k++) {
-            most = Math.max(most, effect.moved()[k] / sigmas[k]);
+        for (int k = 0; k < model.claims().size(); k++) {
+            most = Math.max(most, effect.moved()[k] / model.claims().get(k).sigma());
         }
         return most;
-    }
-
-    /** Standard deviation of each claim against its prediction, SI. */
-    private double[] deviations(double[] predicted) {
-        double[] sigmas = new double[model.claims().size()];
-        for (int k = 0; k < sigmas.length; k++) {
-            Claim claim = model.claims().get(k);
-            double whole = ModelError.whole(path(claim), model.hypothesis().cycle());
-            sigmas[k] = Math.hypot(claim.sigma(), Double.isFinite(predicted[k]) ? whole * predicted[k] : 0);
-        }
-        return sigmas;
     }
 
     /** Path of the figure of a claim; empty for an input. */
