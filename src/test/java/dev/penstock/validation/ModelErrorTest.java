@@ -47,7 +47,9 @@ class ModelErrorTest {
     }
 
     private static List<Double> masses(Predicate<String[]> which) throws IOException {
-        return misses(rows(RATINGS, "engine"), 10, which).stream().map(Math::log1p).toList();
+        return misses(rows(RATINGS, "engine"), 10, which).stream()
+                .map(Math::log1p)
+                .toList();
     }
 
     @Test

@@ -32,8 +32,7 @@ final class EngineBand {
             centres.add(valued ? value + share * (claim.get().centre() - value) : value, s.weight());
             variances.add(variance * (1 - share) / (value * value), s.weight());
         }
-        return centres.band()
-                .map(b -> bounded(b, b.widened(Math.abs(b.p50()) * Math.sqrt(variances.mean())), claim));
+        return centres.band().map(b -> bounded(b, b.widened(Math.abs(b.p50()) * Math.sqrt(variances.mean())), claim));
     }
 
     /** A range that is claimed keeps what lies beyond its ends from being counted, unless the candidates themselves lie there. */

@@ -102,7 +102,8 @@ final class Sampling {
 
     /** Roughly, before anything else is known. */
     SampledPosterior<Sighting> rough(Cloud cloud, int points) {
-        return counted(sampler(cloud.ladder().orElseThrow(),
+        return counted(sampler(
+                        cloud.ladder().orElseThrow(),
                         SamplerEffort.swift(effort.seed(), effort.scouts(points), effort.chambers(points), points))
                 .run());
     }
@@ -122,12 +123,7 @@ final class Sampling {
 
     private TemperedSampler<Sighting> sampler(ScoutedLadder ladder, SamplerEffort spent) {
         int before = balances.get();
-        return new TemperedSampler<>(
-                ladder,
-                spent,
-                workers,
-                stopped,
-                n -> told.accept(before + n));
+        return new TemperedSampler<>(ladder, spent, workers, stopped, n -> told.accept(before + n));
     }
 
     private SampledPosterior<Sighting> counted(SampledPosterior<Sighting> posterior) {

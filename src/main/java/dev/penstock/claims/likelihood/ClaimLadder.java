@@ -46,11 +46,7 @@ public final class ClaimLadder implements Ladder<Sighting> {
     }
 
     private ClaimLadder(
-            EngineModel model,
-            List<Doubt> doubts,
-            FailureTally failures,
-            EngineOverChamber rest,
-            OptionalInt unheard) {
+            EngineModel model, List<Doubt> doubts, FailureTally failures, EngineOverChamber rest, OptionalInt unheard) {
         this.rest = rest;
         this.unheard = unheard;
         this.model = model;
@@ -178,7 +174,8 @@ public final class ClaimLadder implements Ladder<Sighting> {
                 EngineOverChamber.Led led = rest.led(i, point, alone[i], doubt(i, alone[i]));
                 if (Double.isFinite(led.value())) {
                     double share = Double.isFinite(alone[i]) ? errors[i] * Math.abs(led.value() / alone[i]) : 0;
-                    double doubt = Math.hypot(Math.hypot(led.doubt(), share), doubts.get(i).of(led.value()));
+                    double doubt = Math.hypot(
+                            Math.hypot(led.doubt(), share), doubts.get(i).of(led.value()));
                     sum += model.claims().get(i).logLikelihood(led.value(), doubt);
                 }
             }

@@ -46,8 +46,7 @@ public final class Nuisances {
      * @param figures doubt of each watched figure
      * @param failures why candidates did not close on the way
      */
-    public record Result(
-            Optional<EngineModel> model, List<Doubt> claims, List<Doubt> figures, FailureTally failures) {}
+    public record Result(Optional<EngineModel> model, List<Doubt> claims, List<Doubt> figures, FailureTally failures) {}
 
     private final EngineModel model;
     private final Workers workers;

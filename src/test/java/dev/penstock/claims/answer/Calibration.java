@@ -114,8 +114,7 @@ public final class Calibration {
             claimed[i] = truth.claims().get(i) + whole * random.nextGaussian();
         }
         ClaimsFile stated = file(claimed[0], Math.max(0.05, claimed[1]));
-        EngineModel judged =
-                new EngineModel(JudgeTest.WORKSHOP, stated, kind, model.unknowns(), WatchList.of(stated));
+        EngineModel judged = new EngineModel(JudgeTest.WORKSHOP, stated, kind, model.unknowns(), WatchList.of(stated));
         SampledPosterior<Sighting> posterior = new TemperedSampler<>(
                         learnt.against(judged),
                         SamplerEffort.usual(seed, 8 * points, 2 * points, points),

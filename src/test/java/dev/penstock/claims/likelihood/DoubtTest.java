@@ -11,7 +11,8 @@ class DoubtTest {
 
     @Test
     void whatInputsExplainIsNotCountedTwice() {
-        // Misses of 5 % in all, of which inputs explain 3 % (9 s of 300 s): 4 % are left, 12 s of 300 s; 3 s by inputs that are held.
+        // Misses of 5 % in all, of which inputs explain 3 % (9 s of 300 s): 4 % are left, 12 s of 300 s; 3 s by inputs
+        // that are held.
         Doubt doubt = Doubt.of("engine.isp_vacuum_s", 300, 3, 9, 0.05);
         assertThat(doubt.of(300)).isCloseTo(Math.hypot(3, 12), within(1e-9));
         assertThat(doubt.of(150)).isCloseTo(0.5 * Math.hypot(3, 12), within(1e-9));
