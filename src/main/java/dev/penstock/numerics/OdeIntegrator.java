@@ -14,7 +14,7 @@ import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
  * adaptive steps (Commons Math). The right-hand side is guarded: the first non-finite derivative ends the integration
  * with its time. An event is a function of time and state; the integration stops at its first zero. Not thread-safe.
  */
-public final class OdeIntegrator {
+public final class OdeIntegrator implements InitialValueSolver {
 
     /** Right-hand side. */
     @FunctionalInterface
@@ -80,21 +80,13 @@ public final class OdeIntegrator {
         this.maxStep = maxStep;
     }
 
-    /** @return evaluations of the right-hand side so far */
+    @Override
     public int evaluations() {
         return evaluations;
     }
 
-    /**
-     * @param equations right-hand side
-     * @param start independent variable at the start
-     * @param y state at the start; overwritten with the state at the end
-     * @param end where to stop if no event comes first
-     * @param events what to stop at, in the order of their indices
-     * @param observer sees the accepted steps
-     * @return where it ended
-     * @throws NotConverged if a derivative is not finite, the step would get too small or the evaluations run out
-     */
+    /** @throws NotConverged also if the step would get too small */
+    @Override
     public Stop integrate(
             Equations equations, double start, double[] y, double end, List<Event> events, Observer observer) {
         if (!(end > start)) {

@@ -14,6 +14,7 @@ import dev.penstock.vehicle.ascent.Steering;
 import dev.penstock.vehicle.plan.AscentPlan;
 import dev.penstock.vehicle.plan.StagePlan;
 import dev.penstock.vehicle.plan.VehiclePlan;
+import dev.penstock.vehicle.stage.BoosterSizing;
 import dev.penstock.vehicle.stage.StageSizing;
 import dev.penstock.vehicle.stage.VehicleSizing;
 import java.util.ArrayList;
@@ -173,7 +174,13 @@ final class FlownSearch {
         if (sizing.ispFactor().isPresent()) {
             return Math.log(sizing.ispFactor().getAsDouble());
         }
-        return asked.startMass().isPresent() ? -sizing.payloadFraction() : Math.log(sizing.startMass());
+        return asked.startMass().isPresent() ? -sizing.payloadFraction() : Math.log(chosenMass(sizing));
+    }
+
+    /** What the choices are about (kg): boosters are as heavy as they are stated to be. */
+    private static double chosenMass(VehicleSizing sizing) {
+        return sizing.startMass()
+                - sizing.stages().get(0).boosters().map(BoosterSizing::startMass).orElse(0.0);
     }
 
     /** Thrust over weight by which the rules of the plan are missed, squared, all stages together. */

@@ -221,7 +221,7 @@ class FlownFleetTest {
         assertThat(flown.ascent().limits())
                 .filteredOn(limit -> limit.kind() != AscentLimit.ACCELERATION)
                 .allSatisfy(limit -> assertThat(limit.margin()).isGreaterThan(-0.06));
-        assertThat(flown.ascent().evaluations()).isLessThan(25_000_000);
+        assertThat(flown.ascent().evaluations()).isLessThan(4_000_000);
     }
 
     /** With the number of engines between two that would do, where it was once the other way round; more steps in the long run. */

@@ -41,13 +41,17 @@ public final class AscentDynamics implements OdeIntegrator.Equations {
     static final int VY = 3;
     static final int MASS = 4;
     static final int IDEAL = 5;
-    static final int BACK_PRESSURE = 6;
-    static final int STEERING = 7;
-    static final int DRAG = 8;
-    static final int GRAVITY = 9;
-    static final int IMPULSE = 10;
     /** Time integral of the square of what dynamic pressure exceeds its limit by (s): smooth, for searches. */
-    static final int OVERLOAD = 11;
+    static final int OVERLOAD = 6;
+
+    /** Size of a state without the losses, which do not act on the motion. */
+    static final int MOTION = 7;
+
+    static final int BACK_PRESSURE = 7;
+    static final int STEERING = 8;
+    static final int DRAG = 9;
+    static final int GRAVITY = 10;
+    static final int IMPULSE = 11;
 
     static final int SIZE = 12;
 
@@ -269,11 +273,14 @@ public final class AscentDynamics implements OdeIntegrator.Equations {
         d[VY] = up * upY + east * upX;
         d[MASS] = -flow();
         d[IDEAL] = (throttle * vacuumThrust + solidThrust) / mass;
+        d[OVERLOAD] = Excess.beyond(dynamicPressure, mission.dynamicPressureLimit());
+        if (d.length == MOTION) {
+            return;
+        }
         d[BACK_PRESSURE] = lostThrust / mass;
         d[STEERING] = push * (1 - Math.sin(pitch) * sinPath - Math.cos(pitch) * cosPath);
         d[DRAG] = brake;
         d[GRAVITY] = (gravity - mission.airRotation() * mission.airRotation() * radius) * sinPath;
         d[IMPULSE] = thrust;
-        d[OVERLOAD] = Excess.beyond(dynamicPressure, mission.dynamicPressureLimit());
     }
 }

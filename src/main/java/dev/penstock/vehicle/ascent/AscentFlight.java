@@ -10,6 +10,8 @@ import static dev.penstock.vehicle.ascent.AscentDynamics.Y;
 
 import dev.penstock.chamber.atmosphere.Atmosphere;
 import dev.penstock.errors.NotConverged;
+import dev.penstock.numerics.FixedStepIntegrator;
+import dev.penstock.numerics.InitialValueSolver;
 import dev.penstock.numerics.OdeIntegrator;
 import java.util.ArrayList;
 import java.util.List;
@@ -41,17 +43,29 @@ final class AscentFlight {
     /** What names the burn of a part that burns again. */
     private static final String SECOND_BURN = ", second burn";
 
-    private static final double[] TOLERANCE = {1e-2, 1e-2, 1e-5, 1e-5, 1e-3, 1e-4, 1e-4, 1e-4, 1e-4, 1e-4, 1e2, 1e-3};
+    /** Step of a search at the ground (s). */
+    private static final double STEP_IN_AIR = 1;
+
+    /** Step of a search above the air (s). */
+    private static final double STEP_ABOVE = 10;
+
+    /** Height at which the air no longer matters to the length of a step (m). */
+    private static final double THIN_AIR = 100e3;
+
+    /** Most of the mass that one step of a search burns (-). */
+    private static final double SHARE_OF_MASS = 0.1;
+
+    private static final double[] TOLERANCE = {1e-2, 1e-2, 1e-5, 1e-5, 1e-3, 1e-4, 1e-3, 1e-4, 1e-4, 1e-4, 1e-4, 1e2};
 
     private final AscentVehicle vehicle;
     private final AscentMission mission;
     private final AscentDynamics dynamics;
-    private final OdeIntegrator integrator;
-    private final OdeIntegrator coastIntegrator;
+    private final InitialValueSolver integrator;
+    private final InitialValueSolver coastIntegrator;
     private final FlightRecorder recorder;
 
     private double time;
-    private final double[] y = new double[SIZE];
+    private final double[] y;
     private int segment;
     private double burnEnd;
     /** What throttled engines beside solid motors have left for the next part (kg). */
@@ -81,9 +95,36 @@ final class AscentFlight {
         this.mission = mission;
         this.recorder = recorder;
         this.dynamics = new AscentDynamics(mission, atmosphere, vehicle.dragTable(), vehicle.referenceArea());
-        String what = "ascent of " + vehicle.name();
-        this.integrator = new OdeIntegrator(what, TOLERANCE, relativeTolerance, maxStep);
-        this.coastIntegrator = new OdeIntegrator(what, TOLERANCE, relativeTolerance, Math.max(COAST_STEP, maxStep));
+        this.integrator = new OdeIntegrator(what(), TOLERANCE, relativeTolerance, maxStep);
+        this.coastIntegrator = new OdeIntegrator(what(), TOLERANCE, relativeTolerance, Math.max(COAST_STEP, maxStep));
+        this.y = new double[SIZE];
+    }
+
+    /**
+     * A flight for searches: the motion alone, in steps that grow with height, so that its end is a smooth function of how it is
+     * steered; within some centimetres per second of one with small steps.
+     */
+    AscentFlight(AscentVehicle vehicle, AscentMission mission, Atmosphere atmosphere) {
+        this.vehicle = vehicle;
+        this.mission = mission;
+        this.recorder = FlightRecorder.OFF;
+        this.dynamics = new AscentDynamics(mission, atmosphere, vehicle.dragTable(), vehicle.referenceArea());
+        this.integrator = new FixedStepIntegrator(what(), this::step);
+        this.coastIntegrator = new FixedStepIntegrator(what(), (t, s) -> COAST_STEP);
+        this.y = new double[AscentDynamics.MOTION];
+    }
+
+    private String what() {
+        return "ascent of " + vehicle.name();
+    }
+
+    /** Step of a search (s): short in the air, where forces change with height, and before the mass is gone. */
+    private double step(double t, double[] s) {
+        double height = Math.hypot(s[X], s[Y]) - mission.planet().radius();
+        double x = Math.min(1, Math.max(0, height / THIN_AIR));
+        double step = STEP_IN_AIR + (STEP_ABOVE - STEP_IN_AIR) * x * x * (3 - 2 * x);
+        double reserve = vehicle.segments().get(segment).thrusters().burnTime(s[MASS]);
+        return Math.min(step, SHARE_OF_MASS * reserve);
     }
 
     /** Where the flight stands, to go on from more than once. */
@@ -417,7 +458,7 @@ final class AscentFlight {
 
     private NotConverged failed(String how) {
         return new NotConverged(
-                "ascent of " + vehicle.name(),
+                what(),
                 evaluations(),
                 1,
                 String.format(Locale.ROOT, "it %s after %.0f s", how, time));

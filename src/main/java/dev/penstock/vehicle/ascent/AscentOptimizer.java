@@ -113,13 +113,14 @@ public final class AscentOptimizer {
      * @param vehicle what is flown
      * @param target where to
      * @param steering steering
-     * @return what it tells; empty if the orbit is missed
+     * @return what it tells, by the steps of a search; empty if the orbit is missed
      */
     public Optional<Arrival> arrival(AscentVehicle vehicle, AscentMission target, Steering steering) {
         if (lift(vehicle, target) <= LIFTS) {
             return Optional.empty();
         }
-        prepare(vehicle, target, COARSE);
+        mission = target;
+        flight = new AscentFlight(vehicle, target, atmosphere);
         try {
             aim(flight.throughTheAir(steering.tilt(), steering.freeAbove()));
             flight.dynamics().look(flight.time(), flight.state());
