@@ -199,7 +199,8 @@ public final class FixedStepIntegrator implements InitialValueSolver {
      * Steps from the start of the step right to an event, by secants that are held between the start and the end of the step;
      * {@code next} gets the state there.
      */
-    private double arrive(Equations equations, Event event, double t, double[] y, double h, double share, double before) {
+    private double arrive(
+            Equations equations, Event event, double t, double[] y, double h, double share, double before) {
         double low = 0;
         double high = h;
         double slope = -before / (share * h);

@@ -180,7 +180,11 @@ final class FlownSearch {
     /** What the choices are about (kg): boosters are as heavy as they are stated to be. */
     private static double chosenMass(VehicleSizing sizing) {
         return sizing.startMass()
-                - sizing.stages().get(0).boosters().map(BoosterSizing::startMass).orElse(0.0);
+                - sizing.stages()
+                        .get(0)
+                        .boosters()
+                        .map(BoosterSizing::startMass)
+                        .orElse(0.0);
     }
 
     /** Thrust over weight by which the rules of the plan are missed, squared, all stages together. */

@@ -84,7 +84,9 @@ class FixedStepIntegratorTest {
         assertThat(stop.event()).isEqualTo(-1);
         assertThat(times).hasSize(4).last().isEqualTo(1.0);
         assertThat(integrator.evaluations()).isEqualTo(1 + 4 * 4);
-        assertThat(integrator.integrate(OSCILLATOR, 1, new double[] {1, 0}, 1, List.of(), (t, s) -> {}).time())
+        assertThat(integrator
+                        .integrate(OSCILLATOR, 1, new double[] {1, 0}, 1, List.of(), (t, s) -> {})
+                        .time())
                 .isEqualTo(1);
     }
 

@@ -457,10 +457,6 @@ final class AscentFlight {
     }
 
     private NotConverged failed(String how) {
-        return new NotConverged(
-                what(),
-                evaluations(),
-                1,
-                String.format(Locale.ROOT, "it %s after %.0f s", how, time));
+        return new NotConverged(what(), evaluations(), 1, String.format(Locale.ROOT, "it %s after %.0f s", how, time));
     }
 }
