@@ -81,6 +81,22 @@ class TrailWalkTest {
     }
 
     @Test
+    void everyNumberOfAnEngineThatDumpsCoolantLeadsToItsSources() {
+        walk(new ConceptReader(FLUIDS)
+                .read(
+                        Path.of("docs/examples/dump-cooled-nozzle.toml"),
+                        Map.of(
+                                "exhaust.cant_angle",
+                                "10 deg",
+                                "exhaust.swivel_angle",
+                                "20 deg",
+                                "turbines.oxidizer.bypass",
+                                "0.1",
+                                "shafts.gas_path",
+                                "series")));
+    }
+
+    @Test
     void everyNumberOfAnEngineWithBoostPumpsLeadsToItsSources() {
         Cycle cycle = Cycle.all().stream()
                 .filter(c -> c.id().equals("staged-oxygen-rich"))

@@ -152,11 +152,9 @@ public record Concept(
         Map<TurbinePlace, TurbineOption> limited = new LinkedHashMap<>();
         turbines.forEach((place, turbine) -> limited.put(
                 place,
-                new TurbineOption(
-                        turbine.pressureRatio(),
-                        turbine.design()
-                                .withInletTemperatureLimit(
-                                        Math.min(temperature, turbine.design().inletTemperatureLimit())))));
+                turbine.with(turbine.design()
+                        .withInletTemperatureLimit(
+                                Math.min(temperature, turbine.design().inletTemperatureLimit())))));
         AtPressure cooled = pressure -> atPressure.at(pressure).withTurbineTemperature(temperature);
         return withGas(burners, limited, cooled).withHottestGas(1, cooled);
     }

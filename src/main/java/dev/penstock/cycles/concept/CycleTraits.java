@@ -75,6 +75,11 @@ public record CycleTraits(
         return pumped() && closure != Closure.MOTOR_POWER;
     }
 
+    /** @return whether a small pump behind a main pump raises what one preburner burns of the lean propellant */
+    public boolean kickPumps() {
+        return burners.size() == 1 && closure == Closure.RATIO_OR_TEMPERATURE;
+    }
+
     /** @return whether it lives on the heat of the jacket */
     public boolean livesOnJacketHeat() {
         return !heated.isEmpty();

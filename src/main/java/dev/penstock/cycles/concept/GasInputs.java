@@ -34,6 +34,10 @@ public final class GasInputs {
                     "pressure_ratio", Range.of(1.01, 100), "Inlet over outlet pressure, total to static")
             .follows("5 to 25 are usual where the gas is dumped; else it closes the power balance");
 
+    public static final Input<Double> BYPASS = Input.ratio(
+                    "bypass", Range.of(0, 0.6), "Share of the gas before this turbine that an orifice leads past it")
+            .usual(Usual.of(0.0, "all of it drives", ""));
+
     // ---- shafts
 
     public static final Input<ShaftDesign.Arrangement> ARRANGEMENT = Input.choice(
@@ -58,6 +62,9 @@ public final class GasInputs {
                     Range.of(0.2, 1),
                     "Speed of the main shafts over the fastest that their limits allow")
             .usual(Usual.between(0.45, 1, 1, "docs/validation/bands.md").because("as fast as the limits allow"));
+    public static final Input<Double> KICK_GEAR_RATIO = Input.ratio(
+                    "kick_gear_ratio", Range.of(0.2, 10), "Speed of a kick pump over that of the main pump before it")
+            .usual(Usual.of(1.0, "on the main pump's shaft; its own gear otherwise", ""));
 
     // ---- ducts, exhaust, jacket heat
 
@@ -109,7 +116,7 @@ public final class GasInputs {
     }
 
     public static InputGroup turbine(TurbinePlace place, boolean ownRatio) {
-        InputGroup group = TurbineInputs.GROUP.as(place.key(), "The " + place.title());
+        InputGroup group = TurbineInputs.GROUP.as(place.key(), "The " + place.title()).and(BYPASS);
         return ownRatio ? group.and(PRESSURE_RATIO) : group;
     }
 
@@ -122,6 +129,7 @@ public final class GasInputs {
                 GEAR_RATIO,
                 PUMP_SPEED_RATIO,
                 SPEED_SHARE,
+                KICK_GEAR_RATIO,
                 GearTeeth.SPEED_LIMIT,
                 MechanicalLosses.MECHANICAL_EFFICIENCY,
                 MechanicalLosses.GEAR_EFFICIENCY,

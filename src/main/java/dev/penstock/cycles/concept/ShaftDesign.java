@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
  * @param gearRatio turbine speed over fuel-pump speed, for {@link Arrangement#GEARED} (-)
  * @param pumpSpeedRatio fuel-pump speed over oxidizer-pump speed of a gearbox (-); empty where each pump has its own best speed
  * @param speedShare speed of the shafts of the main pumps over the fastest that their limits allow (-), where no speed is stated
+ * @param kickGearRatio speed of a kick pump over that of the main pump before it (-); 1 on the shaft itself
  * @param gearSpeedLimit highest speed of gear teeth at the pitch line (m/s)
  * @param losses what lies between turbine and pump power
  */
@@ -21,6 +22,7 @@ public record ShaftDesign(
         double gearRatio,
         OptionalDouble pumpSpeedRatio,
         double speedShare,
+        double kickGearRatio,
         double gearSpeedLimit,
         MechanicalLosses losses) {
 
@@ -46,6 +48,7 @@ public record ShaftDesign(
         Require.positive("shafts", "gear ratio (-)", gearRatio);
         pumpSpeedRatio.ifPresent(r -> Require.positive("shafts", "pump speed ratio (-)", r));
         Require.within("shafts", "speed share (-)", speedShare, 0.2, 1);
+        Require.positive("shafts", "kick gear ratio (-)", kickGearRatio);
         Require.positive("shafts", "gear speed limit (m/s)", gearSpeedLimit);
     }
 

@@ -104,6 +104,23 @@ public record PartKey(PartKind kind, String id, String label, String noun, Strin
         return of(PartKind.TURBINE, place.key(), place.title());
     }
 
+    /** Where gas parts that passes by a turbine. */
+    public static PartKey turbineBranch(TurbinePlace place) {
+        return branch(
+                "past_" + place.key() + "_turbine",
+                "branch before the " + place.title(),
+                "gas to the wheel of the " + place.title(),
+                "gas past the " + place.title());
+    }
+
+    public static PartKey turbineBypass(TurbinePlace place) {
+        return of(PartKind.ORIFICE, "past_" + place.key() + "_turbine", place.title() + " bypass");
+    }
+
+    public static PartKey turbineMerge(TurbinePlace place) {
+        return of(PartKind.MERGE, "past_" + place.key() + "_turbine", place.title() + " and its bypass");
+    }
+
     public static PartKey motor(ShaftKey shaft) {
         return of(PartKind.MOTOR, shaft.id(), "motor of the " + shaft.title());
     }

@@ -148,7 +148,7 @@ final class OffDesign {
         Map<TurbinePlace, TurbineOption> turbines = new LinkedHashMap<>();
         own.turbines()
                 .forEach((place, option) -> turbines.put(
-                        place, floats ? new TurbineOption(OptionalDouble.empty(), option.design()) : option));
+                        place, floats ? option.open() : option));
         AtPressure built = other -> concept(new OperatingCommand(
                 other / own.chamberPressure(),
                 command.mixtureRatio(),

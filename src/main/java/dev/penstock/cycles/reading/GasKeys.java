@@ -57,9 +57,10 @@ final class GasKeys {
                         : TurbineKeys.openRatio(keys, traits.closure() == CycleTraits.Closure.RATIO);
             }
             OptionalDouble found = ratio;
+            double bypass = sound(keys.read(GasInputs.BYPASS));
             Supplier<TurbineDesign> design =
                     TurbineKeys.read(keys, oxygenRich(traits, place), traits.livesOnJacketHeat(), temperatureLimit);
-            turbines.put(place, () -> new TurbineOption(found, design.get()));
+            turbines.put(place, () -> new TurbineOption(found, bypass, design.get()));
         }
         for (Burner burner : traits.burners()) {
             readBurner(root, burner, traits, coolest(burner, oxidizer, fuel));
@@ -161,6 +162,7 @@ final class GasKeys {
                     1,
                     OptionalDouble.empty(),
                     1,
+                    1,
                     GearTeeth.SPEED_LIMIT.standing().value(),
                     MechanicalLosses.usual(false));
         }
@@ -191,7 +193,9 @@ final class GasKeys {
             limit = keys.read(GearTeeth.SPEED_LIMIT);
         }
         double share = keys.read(GasInputs.SPEED_SHARE);
-        return new ShaftDesign(arrangement, path, gear, pumpRatio, share, limit, losses(keys, arrangement));
+        double kick = traits.kickPumps() ? keys.read(GasInputs.KICK_GEAR_RATIO) : 1;
+        return new ShaftDesign(
+                arrangement, path, gear, pumpRatio, share, kick > 0 ? kick : 1, limit, losses(keys, arrangement));
     }
 
     private static MechanicalLosses losses(InputTable keys, ShaftDesign.Arrangement arrangement) {

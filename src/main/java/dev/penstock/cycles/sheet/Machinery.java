@@ -317,25 +317,35 @@ public final class Machinery {
                 discharge);
     }
 
-    /** A small pump on the shaft of a main pump, for the little flow that needs more pressure. */
+    /** A small pump on the shaft of a main pump, or on a gear of its own there, for the little flow that needs more pressure. */
     public Stream kickPump(Side side, Stream in, Traced discharge) {
         PumpDesign design =
                 balanceModels.concept().feed(side).pump().withEfficiency(balanceModels.kickPumpEfficiency());
-        return secondPump(new PumpKey(side, PumpKey.Role.KICK), in, discharge, design);
+        SpeedLimit main = pumpSpeeds.get(side);
+        double ratio = coupling.kickGearRatio();
+        SpeedLimit speed =
+                ratio == 1 ? main : main.at(ratio * main.speed()).with(paths.gear(GasInputs.KICK_GEAR_RATIO));
+        Stream out = secondPump(new PumpKey(side, PumpKey.Role.KICK), speed, in, discharge, design);
+        if (ratio != 1) {
+            double power = out.flow() * (out.enthalpy() - in.enthalpy());
+            shaftOf(side)
+                    .takeOff(power / MechanicalLosses.GEAR_EFFICIENCY.standing().value() - power);
+        }
+        return out;
     }
 
     /** A second stage group on the shaft of a main pump, for a large part of the flow. */
     public Stream secondPump(Side side, Stream in, Traced discharge) {
         return secondPump(
                 new PumpKey(side, PumpKey.Role.SECOND),
+                pumpSpeeds.get(side),
                 in,
                 discharge,
                 balanceModels.concept().feed(side).pump());
     }
 
-    private Stream secondPump(PumpKey key, Stream in, Traced discharge, PumpDesign asked) {
+    private Stream secondPump(PumpKey key, SpeedLimit speed, Stream in, Traced discharge, PumpDesign asked) {
         PumpDuty duty = duty(in, discharge.value());
-        SpeedLimit speed = pumpSpeeds.get(key.side());
         PumpDesign design = balanceModels.settle(
                 key.id(), asked, d -> balanceModels.pumpModel().choose(duty, d.withSpeed(speed.speed())));
         return pump(key, shaftOf(key.side()), speed, in, duty, design, 0, discharge);
@@ -391,8 +401,20 @@ public final class Machinery {
         return new PumpDuty(liquid.propellant(), state, discharge, in.flow());
     }
 
-    /** Expands gas through a turbine that drives the shaft of a place. */
+    /** Expands gas through a turbine that drives the shaft of a place; part of it may pass by through an orifice. */
     public Stream turbine(TurbinePlace place, Stream in, Traced exit) {
+        double bypass = balanceModels.concept().turbines().get(place).bypass();
+        if (bypass == 0) {
+            return wheel(place, in, exit);
+        }
+        Traced share = sheet.given(bypass, ConceptTables.turbine(place).of(GasInputs.BYPASS));
+        List<Stream> ways = sheet.split(PartKey.turbineBranch(place), in, share.oneMinus());
+        Stream driven = wheel(place, ways.get(0), exit);
+        Stream past = sheet.drop(PartKey.turbineBypass(place), in.line(), ways.get(1), exit);
+        return sheet.merge(PartKey.turbineMerge(place), driven, past);
+    }
+
+    private Stream wheel(TurbinePlace place, Stream in, Traced exit) {
         double exitPressure = exit.value();
         Medium.Gas gas = (Medium.Gas) in.medium();
         TurbineDuty duty = new TurbineDuty(gas.fluid(), in.pressure(), in.enthalpy(), exitPressure, in.flow());
