@@ -62,6 +62,7 @@ public final class GasInputs {
                     Range.of(0.2, 1),
                     "Speed of the main shafts over the fastest that their limits allow")
             .usual(Usual.between(0.45, 1, 1, "docs/validation/bands.md").because("as fast as the limits allow"));
+
     public static final Input<Double> KICK_GEAR_RATIO = Input.ratio(
                     "kick_gear_ratio", Range.of(0.2, 10), "Speed of a kick pump over that of the main pump before it")
             .usual(Usual.of(1.0, "on the main pump's shaft; its own gear otherwise", ""));
@@ -116,7 +117,8 @@ public final class GasInputs {
     }
 
     public static InputGroup turbine(TurbinePlace place, boolean ownRatio) {
-        InputGroup group = TurbineInputs.GROUP.as(place.key(), "The " + place.title()).and(BYPASS);
+        InputGroup group =
+                TurbineInputs.GROUP.as(place.key(), "The " + place.title()).and(BYPASS);
         return ownRatio ? group.and(PRESSURE_RATIO) : group;
     }
 

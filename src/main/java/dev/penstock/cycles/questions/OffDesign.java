@@ -146,9 +146,7 @@ final class OffDesign {
                                 Math.min(1, b.injectorLoss() * command.throttle()),
                                 b.gasModel())));
         Map<TurbinePlace, TurbineOption> turbines = new LinkedHashMap<>();
-        own.turbines()
-                .forEach((place, option) -> turbines.put(
-                        place, floats ? option.open() : option));
+        own.turbines().forEach((place, option) -> turbines.put(place, floats ? option.open() : option));
         AtPressure built = other -> concept(new OperatingCommand(
                 other / own.chamberPressure(),
                 command.mixtureRatio(),

@@ -45,9 +45,8 @@ class BypassAndKickGearTest {
         assertThat(0.9 * more / gas).isBetween(1.0, 1.01);
         Station wheel = part.station(
                 part(part, PartKey.turbine(TurbinePlace.MAIN)).outlets().get(0));
-        Station past = part.station(part(part, PartKey.turbineBypass(TurbinePlace.MAIN))
-                .outlets()
-                .get(0));
+        Station past = part.station(
+                part(part, PartKey.turbineBypass(TurbinePlace.MAIN)).outlets().get(0));
         Station both = part.station(
                 part(part, PartKey.turbineMerge(TurbinePlace.MAIN)).outlets().get(0));
         assertThat(both.enthalpy())
