@@ -141,6 +141,18 @@ public final class ThrustChamber {
         return size(design, injection, losses -> throatArea, OptionalDouble.empty());
     }
 
+    /**
+     * @param design chamber
+     * @param reactants mixture with its enthalpy as injected
+     * @param areaRatio exit over throat area (-)
+     * @return impulse in vacuum of that mixture in such a chamber without any loss (m/s)
+     */
+    public double idealImpulse(ChamberDesign design, Reactants reactants, double areaRatio) {
+        return nozzle.expand(reactants, design.chamberPressure(), design.expansion())
+                .toAreaRatio(areaRatio)
+                .vacuumImpulse();
+    }
+
     /** @return equilibria that were solved so far */
     public int equilibria() {
         return nozzle.solver().solutions();

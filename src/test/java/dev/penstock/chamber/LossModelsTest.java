@@ -146,7 +146,7 @@ class LossModelsTest {
     private static Vaporisation kerosene(double length, double radius, double throttle) {
         InjectorDesign injector = InjectorDesign.of(InjectionState.LIQUID_LIQUID)
                 .developedFor(1.15, radius > 0 ? OptionalDouble.of(radius) : OptionalDouble.empty())
-                .at(throttle, throttle, throttle);
+                .throttled(throttle);
         Reactants mixture = Mixtures.mix(Mixtures.OXYGEN, Mixtures.KEROSENE, 2.4);
         return new Vaporisation(CombustorDesign.of(2, length).withInjector(injector), 8e6 * throttle, mixture);
     }

@@ -103,22 +103,33 @@ public record InjectorDesign(
     }
 
     /**
-     * @param newPressureShare chamber pressure over that of the design point (-)
-     * @param oxidizerShare oxidizer flow over that of the design point (-)
-     * @param fuelShare fuel flow over that of the design point (-)
+     * The same injector in a throttled engine. Flows go with the chamber pressure: what c* loses on the way, which makes the flow a
+     * little larger, is left out wherever an engine is throttled.
+     *
+     * @param throttle chamber pressure over that of the design point (-)
+     * @param oxidizerShare oxidizer's share of the flow over that of the design point (-)
+     * @param fuelShare fuel's share of the flow over that of the design point (-)
      * @return the same injector at that operating point
      */
-    public InjectorDesign at(double newPressureShare, double oxidizerShare, double fuelShare) {
+    public InjectorDesign throttled(double throttle, double oxidizerShare, double fuelShare) {
         return new InjectorDesign(
-                new Side(oxidizer.gas(), oxidizer.loss(), oxidizerShare),
-                new Side(fuel.gas(), fuel.loss(), fuelShare),
+                new Side(oxidizer.gas(), oxidizer.loss(), throttle * oxidizerShare),
+                new Side(fuel.gas(), fuel.loss(), throttle * fuelShare),
                 usualLength,
                 dropRadius,
-                newPressureShare);
+                throttle);
+    }
+
+    /**
+     * @param throttle chamber pressure over that of the design point (-)
+     * @return the same injector throttled to that at the mixture ratio of the design
+     */
+    public InjectorDesign throttled(double throttle) {
+        return throttled(throttle, 1, 1);
     }
 
     /** @return the same injector at its design point */
     public InjectorDesign atDesign() {
-        return at(1, 1, 1);
+        return throttled(1);
     }
 }

@@ -10,8 +10,9 @@ public enum ExhaustLimit implements LimitKind {
     /** What it costs of the specific impulse. */
     IMPULSE_LOSS(
             "impulse_loss",
-            "1 − Isp of the engine over Isp of its chamber, in vacuum",
-            List.of("isp_vacuum_s", "mass_flow_kg_s"),
+            "1 − Isp of the engine over the better Isp of its chamber and of such a chamber that burns all that leaves the tanks, in"
+                    + " vacuum",
+            List.of("isp_vacuum_s", "mass_flow_kg_s", "mixture_ratio", "chamber_mixture_ratio"),
             List.of(),
             List.of(ConceptTables.LIMITS.of(EngineInputs.EXHAUST_LOSS_LIMIT).path()));
 

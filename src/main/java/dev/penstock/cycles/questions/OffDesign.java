@@ -167,10 +167,7 @@ final class OffDesign {
                         .withInjector(own.chamber()
                                 .combustor()
                                 .injector()
-                                .at(
-                                        command.throttle(),
-                                        command.throttle() * share(Side.OXIDIZER, ratio),
-                                        command.throttle() * share(Side.FUEL, ratio))),
+                                .throttled(command.throttle(), share(Side.OXIDIZER, ratio), share(Side.FUEL, ratio))),
                 own.cooling(),
                 own.uncooledWall(),
                 burners,

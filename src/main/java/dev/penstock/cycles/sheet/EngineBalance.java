@@ -115,16 +115,16 @@ public record EngineBalance(
     }
 
     /**
-     * Of the chamber with all flows and the pressure in proportion, as an engine run off its design point has it, nearly.
+     * Of the chamber as this engine has it when it is throttled at the mixture ratio of the design.
      *
-     * @param throttle flow over that of the design (-)
+     * @param throttle chamber pressure over that of the design (-)
      * @return what its injector leaves unvaporised
      */
     public Vaporisation vaporisation(double throttle) {
         CombustorDesign combustor = concept.chamber().combustor();
         Reactants mixture = Reactants.of(concept.oxidizer(), 0, concept.fuel(), 0, engine.chamberMixtureRatio());
         return new Vaporisation(
-                combustor.withInjector(combustor.injector().at(throttle, throttle, throttle)),
+                combustor.withInjector(combustor.injector().throttled(throttle)),
                 throttle * concept.chamberPressure(),
                 mixture);
     }

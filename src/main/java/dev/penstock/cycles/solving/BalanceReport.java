@@ -2,6 +2,7 @@ package dev.penstock.cycles.solving;
 
 import dev.penstock.chamber.ChamberPerformance;
 import dev.penstock.chamber.loss.NamedLoss;
+import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.cooling.design.CircuitKey;
 import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cycles.concept.Concept;
@@ -279,6 +280,17 @@ public final class BalanceReport {
         return losses;
     }
 
+    /**
+     * Impulse of an engine that dumps nothing (m/s): the better of this chamber's and that of the same chamber, with the same losses,
+     * where all burns that leaves the tanks. The chamber's own says little where most of the fuel is dumped.
+     */
+    private double withoutExhaust(EngineSummary summary) {
+        Reactants tanks = Reactants.ofTanks(concept.oxidizer(), concept.fuel(), summary.mixtureRatio());
+        double ideal =
+                balanceModels.chamber(tanks).idealImpulse(concept.chamber(), tanks, chamber.areaRatio());
+        return chamber.vacuumImpulse() * Math.max(1, ideal / chamber.ideal().vacuumImpulse());
+    }
+
     private List<LimitCheck> limits(EngineSummary summary, List<JacketResult> jackets, MetalReport metals) {
         List<LimitCheck> limits = new ArrayList<>(ofPumps);
         limits.addAll(ofTurbines);
@@ -288,7 +300,7 @@ public final class BalanceReport {
             limits.add(LimitCheck.atMost(
                     ExhaustLimit.IMPULSE_LOSS,
                     ExhaustLimit.OWNER,
-                    1 - summary.vacuumIsp() * Constants.STANDARD_GRAVITY / chamber.vacuumImpulse(),
+                    1 - summary.vacuumIsp() * Constants.STANDARD_GRAVITY / withoutExhaust(summary),
                     own.exhaustLoss(),
                     "",
                     own.exhaustSource()));

@@ -35,7 +35,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 
-/** Nozzle of a balanced engine: contour, behaviour with altitude, over an ascent and at part flow. */
+/** Nozzle of a balanced engine: contour, behaviour with altitude, over an ascent and throttled. */
 public final class NozzleView {
 
     private static final double[] ALTITUDES = {0, 1e3, 2e3, 5e3, 10e3, 15e3, 20e3, 30e3, 40e3, 60e3, 80e3};
@@ -55,7 +55,7 @@ public final class NozzleView {
             ModelCard expansion) {}
 
     /** What throttled combustion costs. */
-    private record Flow(double share, double factor) {}
+    private record Flow(double throttle, double factor) {}
 
     private static final Notation ISP = significant("s", 4);
 
@@ -95,14 +95,10 @@ public final class NozzleView {
             .table();
 
     private static final FigureTable<Flow> FLOWS = FigureTable.<Flow>ofOne()
-            .number(
-                    "mass_flow_fraction",
-                    "mass flow",
-                    new Notation("", "", share -> significant(100 * share, 3) + " %"),
-                    Flow::share)
+            .number("throttle", "throttle", Notation.PERCENT, Flow::throttle)
             .from((f, at) -> CHOSEN)
             .number("characteristic_velocity_factor", "c* factor", significant("", 4), Flow::factor)
-            .by(Vaporisation.CARD, own("mass_flow_fraction"), fixed("engine.chamber_mixture_ratio"))
+            .by(Vaporisation.CARD, own("throttle"), fixed("engine.chamber_mixture_ratio"))
             .table();
 
     static final FigureTable<NozzleView> ALL = FigureTable.<NozzleView>ofOne()
@@ -203,8 +199,9 @@ public final class NozzleView {
                         pressureDecay,
                         ASCENT.figure("isp_average_s").text(this))
                 + TextTable.of(FigureRows.list(
-                        "", FLOWS, "throttle", flows(), "mass_flow_fraction characteristic_velocity_factor"))
-                + line + "Factor on c* of a throttled injector with fixed orifices, against design flow." + line
+                        "", FLOWS, "throttle", flows(), "throttle characteristic_velocity_factor"))
+                + line + "Throttle is chamber pressure over that of the design. Factor on c* of an injector with fixed"
+                + " orifices, against the design." + line
                 + BalanceText.warnings(balance.chamber().warnings());
     }
 
