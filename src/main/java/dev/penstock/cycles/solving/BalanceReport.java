@@ -286,8 +286,7 @@ public final class BalanceReport {
      */
     private double withoutExhaust(EngineSummary summary) {
         Reactants tanks = Reactants.ofTanks(concept.oxidizer(), concept.fuel(), summary.mixtureRatio());
-        double ideal =
-                balanceModels.chamber(tanks).idealImpulse(concept.chamber(), tanks, chamber.areaRatio());
+        double ideal = balanceModels.chamber(tanks).idealImpulse(concept.chamber(), tanks, chamber.areaRatio());
         return chamber.vacuumImpulse() * Math.max(1, ideal / chamber.ideal().vacuumImpulse());
     }
 

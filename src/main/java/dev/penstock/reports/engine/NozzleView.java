@@ -198,8 +198,8 @@ public final class NozzleView {
                         ascentTime,
                         pressureDecay,
                         ASCENT.figure("isp_average_s").text(this))
-                + TextTable.of(FigureRows.list(
-                        "", FLOWS, "throttle", flows(), "throttle characteristic_velocity_factor"))
+                + TextTable.of(
+                        FigureRows.list("", FLOWS, "throttle", flows(), "throttle characteristic_velocity_factor"))
                 + line + "Throttle is chamber pressure over that of the design. Factor on c* of an injector with fixed"
                 + " orifices, against the design." + line
                 + BalanceText.warnings(balance.chamber().warnings());

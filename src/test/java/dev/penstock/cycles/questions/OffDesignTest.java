@@ -63,7 +63,11 @@ class OffDesignTest {
     }
 
     private static double released(OperatingPoint point) {
-        return point.nozzles().chamber().loss(LossKind.ENERGY_RELEASE).orElseThrow().factor();
+        return point.nozzles()
+                .chamber()
+                .loss(LossKind.ENERGY_RELEASE)
+                .orElseThrow()
+                .factor();
     }
 
     /** Regression and identity: Heron at 40 % loses 1.9 % of its energy release, by the table and run so. */
