@@ -20,12 +20,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /** What the page of a concept is told about a balanced engine. */
 public final class EngineAnswer {
+
+    private static final Set<String> WRITTEN = Set.of("m", "kg");
 
     private EngineAnswer() {}
 
@@ -172,9 +175,12 @@ public final class EngineAnswer {
         return limits;
     }
 
-    /** An input in the units of the reader; words as they stand. */
+    /** An input in the units of the reader; words as they stand. Lengths and masses are written in metric units already. */
     private static String read(InputValue input) {
         OptionalDouble number = input.number();
+        if (UnitSystem.chosen() == UnitSystem.METRIC && WRITTEN.contains(input.unit())) {
+            return "";
+        }
         return number.isPresent() && !input.unit().isEmpty()
                 ? Notation.ofUnit(input.unit()).writeWithUnit(number.getAsDouble(), 5)
                 : input.value();

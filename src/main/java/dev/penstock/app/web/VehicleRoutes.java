@@ -177,7 +177,7 @@ final class VehicleRoutes implements AutoCloseable {
     /** Every input that the vehicle has, as the page offers it for change. */
     private static List<Map<String, Object>> inputs(Question question, VehiclePlan plan) {
         return EngineAnswer.inputs(
-                plan.inputs(), question.text(), question.changes(), InputValue::si, key -> List.of());
+                plan.inputs(), question.text(), question.changes(), InputValue::readable, key -> List.of());
     }
 
     private void fly(Context request) {
