@@ -20,7 +20,7 @@ import java.util.Set;
  * @param turbines turbines of gas, and of liquid where that turns a boost pump
  * @param motors electric motors
  * @param rotors shafts that turn, each with its bearings and seals
- * @param gears toothed wheels
+ * @param gears gear wheels
  * @param burners gas generators and preburners
  * @param chambers thrust chambers
  * @param injectors injectors, those of burners among them

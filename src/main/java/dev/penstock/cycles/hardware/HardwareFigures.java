@@ -25,7 +25,7 @@ public final class HardwareFigures {
         count(table, "turbines", "turbines", HardwareCount::turbines);
         count(table, "motors", "motors", HardwareCount::motors);
         count(table, "rotors", "rotors", HardwareCount::rotors);
-        count(table, "gears", "toothed wheels", HardwareCount::gears);
+        count(table, "gears", "gears", HardwareCount::gears);
         count(table, "burners", "gas generators and preburners", HardwareCount::burners);
         count(table, "chambers", "thrust chambers", HardwareCount::chambers);
         count(table, "injectors", "injectors", HardwareCount::injectors);

@@ -37,7 +37,7 @@ public final class MetalFigures {
             .by(ModelCard.SAME, of(INLET, "temperature_K"))
             .optional("oxygen_pressure_Pa", "oxygen pressure", Notation.PRESSURE, MetalCheck::oxygenPressure)
             .by(PARTIAL, own("pressure_Pa"))
-            .optional("oxygen_threshold_Pa", "burns on from", Notation.PRESSURE, part -> threshold(part))
+            .optional("oxygen_threshold_Pa", "burning threshold", Notation.PRESSURE, part -> threshold(part))
             .from((part, at) -> Origin.given("published test", part.source()))
             .optional(MetalLimit.OXYGEN.key(), "oxygen over threshold", significant("", 3), MetalCheck::overThreshold)
             .by(PromotedCombustion.CARD, own("oxygen_pressure_Pa", "oxygen_threshold_Pa"))
