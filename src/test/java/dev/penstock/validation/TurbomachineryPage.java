@@ -295,7 +295,7 @@ final class TurbomachineryPage {
             - RD-170, fuel pump discharge and turbine power: under the film and with the walls of its level its jacket takes little; what the built one
               takes is not published.
             - LE-5A, oxidizer pump, RD-0124, Viking 5C and Redstone A-7, speeds: the built shafts run slower than their limits
-              allow, by margins that no general rule here asks for; how far is in the spread of `shafts.speed_share`. Viking has a
+              allow, by margins that no general rule here asks for; a concept may state `shafts.speed_share`. Viking has a
               third pump, for water, on its shaft.
             - Viking 4B, speed: the suction of its oxidizer pump at the tank pressure of its class; its own may be higher.
 

@@ -53,15 +53,12 @@ public final class GasInputs {
                     "pump_speed_ratio", Range.of(0.05, 20), "Speed of the fuel pump over that of the oxidizer pump")
             .computed("each pump at its own best speed");
 
-    /**
-     * Built shafts turn at 0.46 to 1.36 times the fastest that the limits here allow, four of ten at less than 0.85. What a designer
-     * leaves is a choice that no limit tells; what lies above one is in the spreads of the limits (docs/validation/bands.md).
-     */
+    /** Built shafts turn at 0.46 to 1.36 times the fastest that the limits here allow (docs/validation/ratings.md). */
     public static final Input<Double> SPEED_SHARE = Input.ratio(
                     "speed_share",
                     Range.of(0.2, 1),
                     "Speed of the main shafts over the fastest that their limits allow")
-            .usual(Usual.between(0.45, 1, 1, "docs/validation/bands.md").because("as fast as the limits allow"));
+            .usual(Usual.of(1.0, "as fast as the limits allow", ""));
 
     public static final Input<Double> KICK_GEAR_RATIO = Input.ratio(
                     "kick_gear_ratio", Range.of(0.2, 10), "Speed of a kick pump over that of the main pump before it")
