@@ -16,6 +16,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -23,6 +24,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -37,6 +39,18 @@ class AnswerSchemaTest {
 
     @TempDir
     private static Path folder;
+
+    /** The transfer orbit's vehicle on its way to an escape. */
+    private static Path escape() {
+        try {
+            String transfer = Files.readString(HomeFolder.find().resolve("docs/examples/transfer-orbit.toml"));
+            String away = transfer.replace("perigee_altitude = \"180 km\"", "c3 = \"2 km2/s2\"")
+                    .replaceAll("(?m)^apogee_altitude.*$", "");
+            return Files.writeString(folder.resolve("escape.toml"), away);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
 
     /** Command lines by command; everything that answers but what serves or makes the whole demo. */
     private static Map<String, List<List<String>>> questions() {
@@ -88,8 +102,13 @@ class AnswerSchemaTest {
                         List.of("size", "skerry", "--reuse"),
                         List.of("size", "skerry", "--cost"),
                         List.of("size", "gannet", "--uncertainty", "20"),
-                        List.of("size", "skerry-boosted", "--fly")));
-        all.put("trade", List.of(List.of("trade", "skerry", "--pair", "oxygen/methane/3.4")));
+                        List.of("size", "skerry-boosted", "--fly"),
+                        List.of("size", "docs/examples/transfer-orbit.toml", "--fly"),
+                        List.of("size", escape().toString(), "--fly")));
+        List<String> pair = List.of("trade", "skerry", "--pair", "oxygen/methane/3.4");
+        all.put(
+                "trade",
+                List.of(pair, Stream.concat(pair.stream(), Stream.of("--uncertainty", "20")).toList()));
         all.put(
                 "combust",
                 List.of(List.of(

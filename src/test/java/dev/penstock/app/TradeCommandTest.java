@@ -49,6 +49,22 @@ class TradeCommandTest {
     }
 
     @Test
+    void uncertaintyPutsABandBesideEachPair() throws Exception {
+        Run run = Run.of("trade", "skerry", "--pair", "oxygen/methane/3.4", "--uncertainty", "20", "--json");
+        assertThat(run.code()).isEqualTo(ExitCode.OK);
+        JsonNode pair = run.json().get("pairs").get(0);
+        JsonNode band = pair.get("uncertainty");
+        assertThat(band.get("figure").asText()).isEqualTo("start_mass_kg");
+        assertThat(band.get("samples").asInt()).isEqualTo(20);
+        assertThat(band.get("closed").asInt()).isBetween(15, 20);
+        double design = pair.get("start_mass_kg").asDouble();
+        assertThat(band.get("p5").asDouble()).isLessThan(design);
+        assertThat(band.get("p50").asDouble()).isBetween(band.get("p5").asDouble(), band.get("p95").asDouble());
+        assertThat(band.get("p95").asDouble()).isGreaterThan(design);
+        assertThat(band.get("driver").asText()).isNotBlank();
+    }
+
+    @Test
     void aPairThatIsNoPairIsBadInput() {
         Run run = Run.of("trade", "skerry", "--pair", "oxygen-methane");
         assertThat(run.code()).isEqualTo(ExitCode.BAD_INPUT);

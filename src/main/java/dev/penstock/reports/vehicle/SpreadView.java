@@ -74,7 +74,13 @@ public final class SpreadView {
         return text.toString();
     }
 
-    private static Notation notation(VehicleSpread spread) {
+    /** Its title with the unit in which it is written. */
+    static String titleWithUnit(VehicleSpread spread) {
+        String unit = notation(spread).unit();
+        return spread.figure().title() + (unit.isEmpty() ? "" : " (" + unit + ")");
+    }
+
+    static Notation notation(VehicleSpread spread) {
         return spread.figure() == VehicleSpread.Figure.ISP_FACTOR ? Notation.significant("", 4) : Notation.TONNES;
     }
 

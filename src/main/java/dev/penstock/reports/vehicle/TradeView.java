@@ -28,6 +28,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -138,6 +139,11 @@ public final class TradeView {
         return spread.closed() > 0 ? Optional.of(value) : Optional.empty();
     }
 
+    /** As the table of a vehicle's own spread writes it; nothing where no sample closes. */
+    private static String percentile(VehicleSpread spread, ToDoubleFunction<VehicleSpread> value) {
+        return spread.closed() > 0 ? SpreadView.notation(spread).write(value.applyAsDouble(spread)) : "";
+    }
+
     private static String spreads(TradeResult result) {
         List<TradeResult.Candidate> sampled =
                 result.candidates().stream().filter(c -> c.spread().isPresent()).toList();
@@ -145,8 +151,8 @@ public final class TradeView {
             return "";
         }
         PageTable.Builder table = PageTable.titled(
-                "What they may turn out to be: "
-                        + sampled.get(0).spread().get().figure().key(),
+                "What they may turn out to be, "
+                        + SpreadView.titleWithUnit(sampled.get(0).spread().get()),
                 "<pair",
                 "samples",
                 "of them close",
@@ -160,9 +166,9 @@ public final class TradeView {
                     c.pair().toString(),
                     SPREAD.figure("samples").text(s),
                     SPREAD.figure("closed").text(s),
-                    SPREAD.figure("p5").text(s),
-                    SPREAD.figure("p50").text(s),
-                    SPREAD.figure("p95").text(s),
+                    percentile(s, VehicleSpread::percentile5),
+                    percentile(s, VehicleSpread::median),
+                    percentile(s, VehicleSpread::percentile95),
                     SPREAD.figure("driver").text(s));
         }
         return System.lineSeparator() + TextTable.of(table.table());
