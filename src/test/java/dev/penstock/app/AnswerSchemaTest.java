@@ -108,7 +108,10 @@ class AnswerSchemaTest {
         List<String> pair = List.of("trade", "skerry", "--pair", "oxygen/methane/3.4");
         all.put(
                 "trade",
-                List.of(pair, Stream.concat(pair.stream(), Stream.of("--uncertainty", "20")).toList()));
+                List.of(
+                        pair,
+                        Stream.concat(pair.stream(), Stream.of("--uncertainty", "20"))
+                                .toList()));
         all.put(
                 "combust",
                 List.of(List.of(

@@ -19,7 +19,8 @@ class OrbitExamplesTest {
         JsonNode flight = flown("transfer-orbit.toml").get("flight");
         assertThat(flight.get("perigee_reached_m").doubleValue()).isCloseTo(180e3, within(10e3));
         assertThat(flight.get("apogee_reached_m").doubleValue()).isCloseTo(35786e3, within(50e3));
-        // identity: from a circle of 180 km to that ellipse at its perigee, sqrt(2 mu/r - 2 mu/(r + ra)) - sqrt(mu/r), is 2460.4 m/s
+        // identity: from a circle of 180 km to that ellipse at its perigee, sqrt(2 mu/r - 2 mu/(r + ra)) - sqrt(mu/r),
+        // is 2460.4 m/s
         assertThat(flight.get("second_burn_ideal_delta_v_m_s").doubleValue()).isBetween(2460.0, 2475.0);
         assertThat(flight.get("delta_v_left_m_s").doubleValue()).isPositive();
     }

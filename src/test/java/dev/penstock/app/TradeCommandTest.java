@@ -59,7 +59,8 @@ class TradeCommandTest {
         assertThat(band.get("closed").asInt()).isBetween(15, 20);
         double design = pair.get("start_mass_kg").asDouble();
         assertThat(band.get("p5").asDouble()).isLessThan(design);
-        assertThat(band.get("p50").asDouble()).isBetween(band.get("p5").asDouble(), band.get("p95").asDouble());
+        assertThat(band.get("p50").asDouble())
+                .isBetween(band.get("p5").asDouble(), band.get("p95").asDouble());
         assertThat(band.get("p95").asDouble()).isGreaterThan(design);
         assertThat(band.get("driver").asText()).isNotBlank();
     }
