@@ -8,6 +8,7 @@ import dev.penstock.cycles.concept.CoolingCircuit;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.concept.ThrustTarget;
 import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.sheet.ExhaustJet;
 import dev.penstock.cycles.sheet.Station;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.quantities.Constants;
@@ -127,7 +128,7 @@ public final class TankHeadRuns {
 
     /** Into the unlit chamber where the gas goes there, else through the exhaust nozzle that the design flow fills. */
     private double wayOut(double flow) {
-        if (balance.exhausts().isEmpty()) {
+        if (balance.exhausts().stream().noneMatch(ExhaustJet::ofTurbines)) {
             return balance.concept().chambers() * balance.chamber().throatArea();
         }
         TurbineSizing last = balance.turbines().stream()
@@ -161,7 +162,7 @@ public final class TankHeadRuns {
     private JacketResult fuelJacket() {
         List<CoolingCircuit> circuits = balance.concept().cooling();
         for (int i = 0; i < circuits.size(); i++) {
-            if (circuits.get(i).coolant() == Side.FUEL) {
+            if (circuits.get(i).coolant() == Side.FUEL && circuits.get(i).returns()) {
                 return balance.cooling().get(i);
             }
         }

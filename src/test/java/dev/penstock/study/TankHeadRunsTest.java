@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 
 import dev.penstock.combustion.WorkingState;
 import dev.penstock.cycles.sheet.EngineBalance;
+import dev.penstock.cycles.sheet.ExhaustJet;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.input.HomeFolder;
@@ -59,6 +60,19 @@ class TankHeadRunsTest {
         assertThat(warm.reached()).isTrue();
         assertThat(cold.time()).isGreaterThan(warm.time());
         assertThat(warm.metalTemperature()).isLessThan(290);
+    }
+
+    /** A coolant that is dumped is no way out for the gas of the turbines, which still goes into the chamber. */
+    @Test
+    void aDumpedCoolantIsNoWayOut() {
+        EngineBalance dumping = balance(
+                "avocet",
+                Map.of(
+                        "cooling.circuits",
+                        "[{name = \"nozzle\", coolant = \"fuel\", flow_fraction = 0.03, dump = {}}]"));
+        assertThat(dumping.exhausts()).hasSize(1).noneMatch(ExhaustJet::ofTurbines);
+        assertThat(TankHeadRuns.of(dumping, 0.4, 290).time())
+                .isCloseTo(TankHeadRuns.of(AVOCET, 0.4, 290).time(), withinPercentage(5));
     }
 
     /** Conservation: the heat that the gas takes is what the metal gives; the lump cools by the flow's share of it. */

@@ -40,6 +40,11 @@ public record ExhaustJet(
         Require.within(part.noun(), "isentropic exponent (-)", gamma, 1.0001, 5);
     }
 
+    /** @return whether it is turbine gas, and not a coolant */
+    public boolean ofTurbines() {
+        return part.equals(PartKey.EXHAUST) || part.equals(PartKey.EXHAUST_SLOTS);
+    }
+
     /** @return name for people */
     public String name() {
         return part.noun();

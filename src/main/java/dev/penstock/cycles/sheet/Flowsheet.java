@@ -445,7 +445,7 @@ public final class Flowsheet {
         Traced behind = pressureOf(in).minus(jacketDrop(number));
         double pressure = behind.value();
         double enthalpy = in.enthalpy() + jacket.heatLoad() / in.flow();
-        refuseOverheating(jacket, in, pressure, enthalpy);
+        refuseOverheating(circuit, jacket, in, pressure, enthalpy);
         PartKey part = PartKey.jacket(key);
         Stream out = outlet(part.at(Port.OUTLET), in.medium(), pressure, enthalpy, in.oxidizerFlow(), in.fuelFlow());
         recorder.ifPresent(r -> {
@@ -457,9 +457,10 @@ public final class Flowsheet {
         return out;
     }
 
-    /** Cycles that live on the heat need the outlet's state; elsewhere an overheated coolant is a missed limit. */
-    private void refuseOverheating(CarriedValues.Jacket jacket, Stream in, double pressure, double enthalpy) {
-        if (!concept.cycle().traits().livesOnJacketHeat()) {
+    /** Cycles that live on the heat and coolant that is dumped need the outlet's state; elsewhere an overheated coolant is a missed limit. */
+    private void refuseOverheating(
+            CoolingCircuit circuit, CarriedValues.Jacket jacket, Stream in, double pressure, double enthalpy) {
+        if (circuit.returns() && !concept.cycle().traits().livesOnJacketHeat()) {
             return;
         }
         try {
@@ -470,12 +471,13 @@ public final class Flowsheet {
                     String.format(
                             Locale.ROOT,
                             "%.4g MW into the jacket heats %.4g kg/s of %s beyond what its properties are known for%s (%s); "
-                                    + "cool less of the chamber, add a film or use the other propellant",
+                                    + "%scool less of the chamber, add a film or use the other propellant",
                             jacket.heatLoad() / 1e6,
                             in.flow(),
                             in.medium().name(),
                             jacket.load().map(Flowsheet::hottestPlace).orElse(""),
-                            e.getMessage()));
+                            e.getMessage(),
+                            circuit.returns() ? "" : "raise the flow_fraction that is dumped, "));
         }
     }
 

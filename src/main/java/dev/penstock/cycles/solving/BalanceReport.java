@@ -272,7 +272,7 @@ public final class BalanceReport {
                     after / before,
                     before - after,
                     Optional.of(ExhaustNozzle.CARD),
-                    jets.get(i).part().equals(sheet.exhaustPart())
+                    jets.get(i).ofTurbines()
                             ? "gas that drives the turbines leaves at a lower impulse than the chamber's"
                             : "coolant that is dumped leaves at a lower impulse than the chamber's"));
             before = after;

@@ -14,6 +14,7 @@ import dev.penstock.cycles.questions.OperatingCommand;
 import dev.penstock.cycles.questions.OperatingOutcome;
 import dev.penstock.cycles.questions.OperatingPoint;
 import dev.penstock.errors.InvalidInput;
+import dev.penstock.errors.PenstockException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -98,6 +99,14 @@ class DumpedCoolantTest {
         OperatingPoint point = outcome.point().orElseThrow();
         assertThat(point.residualWorst()).isLessThan(1e-8);
         assertThat(point.vacuumThrust()).isBetween(0.75e6, 0.85e6);
+    }
+
+    @Test
+    void tooLittleCoolantIsRefusedWithWhatHelps() {
+        assertThatThrownBy(() -> Concepts.STUDY.balance(Concepts.READER.read(
+                        EXAMPLE, Map.of("cooling.end_area_ratio", "4", "cooling.circuits[0].flow_fraction", "0.01"))))
+                .isInstanceOf(PenstockException.class)
+                .hasMessageContaining("raise the flow_fraction that is dumped");
     }
 
     @Test
