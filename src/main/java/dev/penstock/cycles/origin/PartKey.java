@@ -196,7 +196,7 @@ public record PartKey(PartKind kind, String id, String label, String noun, Strin
 
     /** The nozzles through which a coolant leaves that is dumped behind its jacket. */
     public static PartKey dump(CircuitKey circuit) {
-        return exhaust(circuit.id("exhaust.dump"), circuit.word() + "dump nozzles", circuit.word() + "coolant dump");
+        return exhaust(circuit.id("exhaust.dump"), circuit.word() + "coolant dump", circuit.word() + "coolant dump");
     }
 
     // ---- stations
