@@ -375,7 +375,8 @@ def main():
     if any(thread.is_alive() for thread in threads):
         record.failure("a question was not answered within 200 s")
     memory.append(server.live_megabytes())
-    server.process.send_signal(signal.SIGINT)
+    # not SIGINT, which a shell lets processes in the background ignore
+    server.process.terminate()
     server.process.wait(30)
     check_files(server, record, base, "at the end")
     trace = (folder / "stderr").read_text(errors="replace")
