@@ -241,7 +241,7 @@ final class BandsPage {
                 other input explains, taken from the residuals of these engines (decision 0163). They are inputs like any other, so that
                 every band of every command holds them: `mass.engine_factor` moves all parts of an engine together, `lines.*_valve_loss` all that a
                 propellant loses between its pump and its injector. Speeds have none: built shafts lie on both sides of what their limits allow, and
-                an input that made shafts slower only, tried from 0.45 to 1, left 9 of 16 speeds inside and moved powers and masses too high.
+                an input that made shafts slower only, tried from 0.45 to 1, left 9 of 18 speeds inside and moved powers and masses too high.
 
                 | quantity | figures | inside | share | true share, % | ranks | stretch | left out |
                 |---|--:|--:|--:|---|---|--:|--:|
