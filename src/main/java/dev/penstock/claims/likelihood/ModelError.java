@@ -1,6 +1,5 @@
 package dev.penstock.claims.likelihood;
 
-import dev.penstock.cycles.arrangements.Cycle;
 import dev.penstock.provenance.ModelCard;
 import java.util.List;
 
@@ -20,32 +19,31 @@ public final class ModelError {
     /** Sea-level impulse and thrust, over nine engines of the same page (-). */
     public static final double SEA_LEVEL = 0.025;
 
-    /** Dry mass of engines with pumps, of logarithms, over 18 engines of docs/validation/ratings.md (-). */
+    /**
+     * Dry mass, of logarithms, over 18 engines with pumps of docs/validation/ratings.md; the two without miss by less and are too few for a
+     * number of their own (-).
+     */
     public static final double MASS = 0.22;
-
-    /** Dry mass of engines without, over two engines of the same page, both far too heavy in the model (-). */
-    public static final double MASS_WITHOUT_PUMPS = 0.95;
 
     public static final ModelCard CARD = new ModelCard(
             "claims.model-error",
             "What the model misses built engines by",
             "m = sqrt(max(0, e^2 - sum of (change by an input/prediction)^2))",
             "impulses, thrust at sea level and dry mass; other figures are taken as right",
-            "that of a root mean square over two to 24 engines",
+            "that of a root mean square over nine to 24 engines",
             List.of("built-engine-misses"));
 
     private ModelError() {}
 
     /**
      * @param path path of a figure
-     * @param cycle cycle of the engine
      * @return what the model misses it by, all causes together (-)
      */
-    static double whole(String path, Cycle cycle) {
+    static double whole(String path) {
         return switch (path) {
             case "engine.isp_vacuum_s", "engine.mass_flow_kg_s" -> VACUUM_IMPULSE;
             case "engine.isp_sea_level_s", "engine.thrust_sea_level_N" -> SEA_LEVEL;
-            case "engine.mass_kg", "engine.thrust_to_weight" -> cycle.traits().pumped() ? MASS : MASS_WITHOUT_PUMPS;
+            case "engine.mass_kg", "engine.thrust_to_weight" -> MASS;
             default -> 0;
         };
     }

@@ -167,7 +167,7 @@ public final class Nuisances {
         model.watched().forEach(f -> paths.add(f.path()));
         List<Doubt> doubts = new ArrayList<>();
         for (int k = 0; k < held.length; k++) {
-            double whole = ModelError.whole(paths.get(k), model.hypothesis().cycle());
+            double whole = ModelError.whole(paths.get(k));
             doubts.add(Doubt.of(paths.get(k), predicted[k], Math.sqrt(held[k]), Math.sqrt(explained[k]), whole));
         }
         return doubts;
