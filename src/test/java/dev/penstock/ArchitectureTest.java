@@ -88,7 +88,7 @@ class ArchitectureTest {
                     List.of(
                             "text", "chart", "diagram", "page", "print", "table", "engine", "slide", "concept", "study",
                             "vehicle", "claims")),
-            Map.entry("app", List.of("console", "edit", "answer", "web", "study", "")));
+            Map.entry("app", List.of("options", "console", "edit", "answer", "web", "study", "")));
 
     private static JavaClasses classes;
 

@@ -58,6 +58,7 @@ class ControlFlowOnTextTest {
             Map.entry("fluids/store/StoreFolders.java", "the system, which Java names by a text"),
             Map.entry("provenance/CheckFigures.java", "shortens a path for people"),
             Map.entry("quantities/Units.java", "reads units"),
+            Map.entry("reports/chart/DrawingFont.java", "puts the font behind the head of a drawing"),
             Map.entry("reports/chart/SvgCanvas.java", "cuts the drawing out of a document"),
             Map.entry("reports/concept/InputsAndWarnings.java", "groups inputs by their tables"),
             Map.entry("reports/text/CsvLine.java", "what a cell must quote"),

@@ -1,8 +1,8 @@
 package dev.penstock.app;
 
 import dev.penstock.app.console.BaseCommand;
-import dev.penstock.app.console.OptionReader;
 import dev.penstock.app.console.Session;
+import dev.penstock.app.options.OptionReader;
 import dev.penstock.chamber.flow.Expansion;
 import dev.penstock.chamber.flow.ExpansionMode;
 import dev.penstock.chamber.flow.IdealExpansion;

@@ -1,6 +1,7 @@
 package dev.penstock.app;
 
 import dev.penstock.app.console.BaseCommand;
+import dev.penstock.app.console.EarlyCoolProp;
 import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.Failures;
 import dev.penstock.app.console.LocalAction;
@@ -18,8 +19,10 @@ import java.io.FileOutputStream;
 import java.io.PrintWriter;
 import java.lang.reflect.Constructor;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -68,6 +71,22 @@ public final class CommandLineProgram implements Runnable {
             ReproduceCommand.class,
             DemoCommand.class);
 
+    /** Commands of one short answer, whose waiting for CoolProp is felt. */
+    private static final Set<Class<? extends BaseCommand>> WITH_FLUID_STATES = Set.of(
+            BalanceCommand.class,
+            LimitCommand.class,
+            OffDesignCommand.class,
+            CompareCommand.class,
+            ExplainCommand.class,
+            CoolCommand.class,
+            NozzleCommand.class,
+            StartCommand.class,
+            SizeCommand.class,
+            FluidCommand.class,
+            CombustCommand.class);
+
+    private static final Set<String> HELP = Set.of("-h", "--help");
+
     private static final String LOG_LEVEL = "org.slf4j.simpleLogger.defaultLogLevel";
 
     private final Session session;
@@ -95,9 +114,20 @@ public final class CommandLineProgram implements Runnable {
      */
     public static void main(String[] arguments) {
         quietLibraries();
+        Path home = HomeFolder.find();
+        EarlyCoolProp coolProp = EarlyCoolProp.begin(home, needsFluidStates(arguments));
         PlainOutput out = new PlainOutput(new FileOutputStream(FileDescriptor.out));
         PlainOutput err = new PlainOutput(new FileOutputStream(FileDescriptor.err));
-        System.exit(runChecked(HomeFolder.find(), out, err, System.console() != null, arguments));
+        int code = runChecked(home, out, err, System.console() != null, arguments);
+        coolProp.await();
+        System.exit(code);
+    }
+
+    /** Whether a line names a command that asks for states of fluids, and not only for its help. */
+    private static boolean needsFluidStates(String... arguments) {
+        return arguments.length > 1
+                && named(arguments[0]).filter(WITH_FLUID_STATES::contains).isPresent()
+                && Arrays.stream(arguments).noneMatch(HELP::contains);
     }
 
     /** Results and problems are printed by the commands themselves; libraries stay quiet unless somebody asks them. */

@@ -2,13 +2,13 @@ package dev.penstock.app;
 
 import dev.penstock.app.console.BaseCommand;
 import dev.penstock.app.console.CaseFiles;
-import dev.penstock.app.console.ChangeOptions;
 import dev.penstock.app.console.ConceptReports;
 import dev.penstock.app.console.ConsoleProgress;
 import dev.penstock.app.console.ExitCode;
-import dev.penstock.app.console.FiguresOption;
-import dev.penstock.app.console.ReportOption;
 import dev.penstock.app.console.Session;
+import dev.penstock.app.options.ChangeOptions;
+import dev.penstock.app.options.FiguresOption;
+import dev.penstock.app.options.ReportOption;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.reports.slide.EngineSlides;
 import dev.penstock.reports.slide.SlideFiles;

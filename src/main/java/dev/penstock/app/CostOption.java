@@ -1,6 +1,6 @@
 package dev.penstock.app;
 
-import dev.penstock.app.console.OptionReader;
+import dev.penstock.app.options.OptionReader;
 import dev.penstock.provenance.Spread;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;

@@ -2,9 +2,9 @@ package dev.penstock.app;
 
 import dev.penstock.app.console.BaseCommand;
 import dev.penstock.app.console.CaseFiles;
-import dev.penstock.app.console.ChangeOptions;
-import dev.penstock.app.console.OptionReader;
 import dev.penstock.app.console.Session;
+import dev.penstock.app.options.ChangeOptions;
+import dev.penstock.app.options.OptionReader;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.questions.EngineStudy;
 import dev.penstock.cycles.questions.LimitResult;

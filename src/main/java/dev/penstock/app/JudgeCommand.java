@@ -1,13 +1,13 @@
 package dev.penstock.app;
 
 import dev.penstock.app.console.BaseCommand;
-import dev.penstock.app.console.ChangeOptions;
 import dev.penstock.app.console.ConceptReports;
 import dev.penstock.app.console.ConsoleProgress;
 import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.Interruption;
-import dev.penstock.app.console.ReportOption;
 import dev.penstock.app.console.Session;
+import dev.penstock.app.options.ChangeOptions;
+import dev.penstock.app.options.ReportOption;
 import dev.penstock.claims.answer.Judge;
 import dev.penstock.claims.answer.JudgeEffort;
 import dev.penstock.claims.answer.Judgement;

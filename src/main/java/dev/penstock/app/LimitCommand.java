@@ -2,14 +2,14 @@ package dev.penstock.app;
 
 import dev.penstock.app.console.BaseCommand;
 import dev.penstock.app.console.CaseFiles;
-import dev.penstock.app.console.ChangeOptions;
 import dev.penstock.app.console.ConceptReports;
 import dev.penstock.app.console.ConsoleProgress;
 import dev.penstock.app.console.Interruption;
-import dev.penstock.app.console.OptionReader;
-import dev.penstock.app.console.ReportOption;
-import dev.penstock.app.console.SamplesOption;
 import dev.penstock.app.console.Session;
+import dev.penstock.app.options.ChangeOptions;
+import dev.penstock.app.options.OptionReader;
+import dev.penstock.app.options.ReportOption;
+import dev.penstock.app.options.SamplesOption;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.questions.LimitResult;
 import dev.penstock.cycles.questions.Merit;

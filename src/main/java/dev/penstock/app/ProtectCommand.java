@@ -2,10 +2,10 @@ package dev.penstock.app;
 
 import dev.penstock.app.console.BaseCommand;
 import dev.penstock.app.console.CaseFiles;
-import dev.penstock.app.console.ChangeOptions;
 import dev.penstock.app.console.ConsoleProgress;
-import dev.penstock.app.console.OptionReader;
 import dev.penstock.app.console.Session;
+import dev.penstock.app.options.ChangeOptions;
+import dev.penstock.app.options.OptionReader;
 import dev.penstock.chamber.atmosphere.StandardAtmosphere1976;
 import dev.penstock.cooling.jacket.JacketStation;
 import dev.penstock.cooling.protection.Ablator;

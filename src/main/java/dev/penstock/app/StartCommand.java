@@ -2,10 +2,10 @@ package dev.penstock.app;
 
 import dev.penstock.app.console.BaseCommand;
 import dev.penstock.app.console.CaseFiles;
-import dev.penstock.app.console.ChangeOptions;
 import dev.penstock.app.console.ExitCode;
-import dev.penstock.app.console.OptionReader;
 import dev.penstock.app.console.Session;
+import dev.penstock.app.options.ChangeOptions;
+import dev.penstock.app.options.OptionReader;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.fluids.Propellant;

@@ -2,11 +2,11 @@ package dev.penstock.app;
 
 import dev.penstock.app.console.BaseCommand;
 import dev.penstock.app.console.CaseFiles;
-import dev.penstock.app.console.ChangeOptions;
 import dev.penstock.app.console.ExitCode;
-import dev.penstock.app.console.OperatingSeries;
-import dev.penstock.app.console.OptionReader;
 import dev.penstock.app.console.Session;
+import dev.penstock.app.options.ChangeOptions;
+import dev.penstock.app.options.OperatingSeries;
+import dev.penstock.app.options.OptionReader;
 import dev.penstock.chamber.atmosphere.Atmosphere;
 import dev.penstock.chamber.atmosphere.StandardAtmosphere1976;
 import dev.penstock.cycles.questions.EngineStudy;

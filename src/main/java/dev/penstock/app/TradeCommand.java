@@ -2,13 +2,13 @@ package dev.penstock.app;
 
 import dev.penstock.app.console.BaseCommand;
 import dev.penstock.app.console.CaseFiles;
-import dev.penstock.app.console.ChangeOptions;
 import dev.penstock.app.console.ConceptReports;
 import dev.penstock.app.console.ConsoleProgress;
 import dev.penstock.app.console.ExitCode;
-import dev.penstock.app.console.ReportOption;
-import dev.penstock.app.console.SamplesOption;
 import dev.penstock.app.console.Session;
+import dev.penstock.app.options.ChangeOptions;
+import dev.penstock.app.options.ReportOption;
+import dev.penstock.app.options.SamplesOption;
 import dev.penstock.reports.vehicle.TradeView;
 import dev.penstock.study.PropellantPair;
 import dev.penstock.study.TradeResult;

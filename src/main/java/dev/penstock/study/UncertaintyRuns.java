@@ -6,6 +6,7 @@ import dev.penstock.cycles.questions.LimitResult;
 import dev.penstock.cycles.questions.Uncertainty;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.errors.InvalidInput;
+import dev.penstock.errors.NotClosed;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.input.InputValue;
 import java.util.ArrayList;

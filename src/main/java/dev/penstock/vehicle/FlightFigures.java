@@ -126,7 +126,7 @@ public final class FlightFigures {
             .by(AscentOptimizer.CARD, values(BEFORE))
             .number("back_pressure_loss_m_s", "back-pressure loss", SPEED, AscentResult::backPressureLoss)
             .by(AscentDynamics.CARD, values(BEFORE))
-            .number("rotation_credit_m_s", "speed of the turning air there", SPEED, AscentResult::rotationCredit)
+            .number("rotation_credit_m_s", "what the turning air adds", SPEED, AscentResult::rotationCredit)
             .by(AscentDynamics.CARD, values(BEFORE))
             .number("isp_mean_s", "mean specific impulse", ISP, AscentResult::meanIsp)
             .by(AscentDynamics.CARD, values(BEFORE))

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** The contract of the commands that balance engines: documents, exit codes, sentences, pages. */
 class EngineCommandsTest {
 
-    private static final Pattern REFERENCE = Pattern.compile("(?:src|href|url\\()\\s*=?\\s*[\"']?([^\"')\\s>]+)");
+    private static final Pattern REFERENCE = Pattern.compile("(?:(?:src|href)\\s*=|url\\()\\s*[\"']?([^\"')\\s>]+)");
 
     @TempDir
     Path folder;

@@ -95,7 +95,9 @@ class ExhaustIntoNozzleTest {
     void anAblativeExtensionHasNoTemperatureToKeepAndWeighsMore() {
         EngineBalance ablative = Concepts.STUDY.balance(heron("cooling.extension", "ablative"));
         assertThat(extension(ablative)).isEmpty();
-        assertThat(mass(ablative) / mass(own)).isCloseTo(28.0 / 8, within(1e-6));
+        // 28 kg/m² against 8 of a sheet, which below 0.5 m of exit radius is thinner in proportion
+        double sheet = 8 * Math.min(1, 0.5 * own.engine().exitDiameter() / 0.5);
+        assertThat(mass(ablative) / mass(own)).isCloseTo(28 / sheet, within(1e-6));
         assertThat(mass(led) / mass(own)).isBetween(1.1, 1.4);
     }
 

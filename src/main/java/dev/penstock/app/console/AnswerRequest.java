@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.NullNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.penstock.app.options.OptionReader;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.input.InputFile;
 import dev.penstock.input.Spelling;

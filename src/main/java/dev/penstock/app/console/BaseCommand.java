@@ -1,5 +1,6 @@
 package dev.penstock.app.console;
 
+import dev.penstock.app.options.OutputOption;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.reports.page.ReportRecord;
 import dev.penstock.reports.text.AnswerOrigin;

@@ -1,5 +1,5 @@
 /**
- * What the commands share: options, progress, exit codes, failures in one sentence.
+ * What the commands share: a session, progress, exit codes, failures in one sentence.
  *
  * <p>Internal: other programs use {@link dev.penstock} only.
  */

@@ -2,12 +2,12 @@ package dev.penstock.app.study;
 
 import dev.penstock.app.console.BaseCommand;
 import dev.penstock.app.console.CaseFiles;
-import dev.penstock.app.console.ChangeOptions;
 import dev.penstock.app.console.ConsoleProgress;
 import dev.penstock.app.console.ExitCode;
 import dev.penstock.app.console.Interruption;
 import dev.penstock.app.console.LocalAction;
 import dev.penstock.app.console.Session;
+import dev.penstock.app.options.ChangeOptions;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.reports.page.ReportRecord;
 import dev.penstock.reports.study.SampleView;

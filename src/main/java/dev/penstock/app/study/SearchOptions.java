@@ -1,8 +1,8 @@
 package dev.penstock.app.study;
 
 import dev.penstock.app.console.CaseFiles;
-import dev.penstock.app.console.ChangeOptions;
 import dev.penstock.app.console.Session;
+import dev.penstock.app.options.ChangeOptions;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.study.search.QuestionText;
 import dev.penstock.study.space.StudyCase;

@@ -1,7 +1,7 @@
 package dev.penstock.app.study;
 
-import dev.penstock.app.console.OutputOption;
 import dev.penstock.app.console.Session;
+import dev.penstock.app.options.OutputOption;
 import dev.penstock.errors.InvalidInput;
 import java.nio.file.Path;
 import java.util.ArrayList;

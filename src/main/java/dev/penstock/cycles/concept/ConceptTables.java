@@ -2,6 +2,7 @@ package dev.penstock.cycles.concept;
 
 import dev.penstock.chamber.design.ChamberInputs;
 import dev.penstock.cooling.design.CircuitKey;
+import dev.penstock.cooling.design.DumpInputs;
 import dev.penstock.input.TableKey;
 
 /** Tables of a concept file that more than its reader speaks of. */

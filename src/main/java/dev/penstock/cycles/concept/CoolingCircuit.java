@@ -1,6 +1,7 @@
 package dev.penstock.cycles.concept;
 
 import dev.penstock.cooling.design.CircuitKey;
+import dev.penstock.cooling.design.DumpDesign;
 import dev.penstock.cooling.design.JacketDesign;
 import dev.penstock.errors.Require;
 import java.util.Optional;

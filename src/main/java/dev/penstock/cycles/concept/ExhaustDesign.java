@@ -1,5 +1,6 @@
 package dev.penstock.cycles.concept;
 
+import dev.penstock.cooling.design.DumpDesign;
 import dev.penstock.errors.Require;
 import java.util.OptionalDouble;
 
@@ -30,5 +31,10 @@ public record ExhaustDesign(
         Require.within("exhaust", "duct loss (-)", ductLoss, 0, 0.9);
         Require.within("exhaust", "cant angle (rad)", cant, 0, MOST);
         Require.within("exhaust", "swivel angle (rad)", swivel, 0, MOST);
+    }
+
+    /** @return the nozzles through which a coolant is dumped at the end of its wall */
+    public static ExhaustDesign dumping(DumpDesign dump) {
+        return new ExhaustDesign(OptionalDouble.empty(), dump.areaRatio(), dump.efficiency(), 0);
     }
 }

@@ -1,13 +1,13 @@
 package dev.penstock.cycles.reading;
 
 import dev.penstock.chamber.design.ChamberInputs;
+import dev.penstock.cooling.design.DumpInputs;
 import dev.penstock.cooling.design.JacketInputs;
 import dev.penstock.cooling.wall.WallInputs;
 import dev.penstock.cycles.arrangements.Cycle;
 import dev.penstock.cycles.concept.Burner;
 import dev.penstock.cycles.concept.ConceptTables;
 import dev.penstock.cycles.concept.CycleTraits;
-import dev.penstock.cycles.concept.DumpInputs;
 import dev.penstock.cycles.concept.EngineInputs;
 import dev.penstock.cycles.concept.FeedInputs;
 import dev.penstock.cycles.concept.GasInputs;

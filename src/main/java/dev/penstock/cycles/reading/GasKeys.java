@@ -2,12 +2,12 @@ package dev.penstock.cycles.reading;
 
 import dev.penstock.combustion.GasModel;
 import dev.penstock.combustion.MeasuredGeneratorGas;
+import dev.penstock.cooling.design.DumpInputs;
 import dev.penstock.cooling.design.JacketInputs;
 import dev.penstock.cycles.concept.Burner;
 import dev.penstock.cycles.concept.BurnerDesign;
 import dev.penstock.cycles.concept.ConceptTables;
 import dev.penstock.cycles.concept.CycleTraits;
-import dev.penstock.cycles.concept.DumpInputs;
 import dev.penstock.cycles.concept.EngineInputs;
 import dev.penstock.cycles.concept.ExhaustDesign;
 import dev.penstock.cycles.concept.GasInputs;

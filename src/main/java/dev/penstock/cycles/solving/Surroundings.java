@@ -177,7 +177,7 @@ final class Surroundings {
                     stream.pressure(),
                     stream.enthalpy(),
                     stream.flow(),
-                    dumped.circuit().dump().orElseThrow().nozzle()));
+                    ExhaustDesign.dumping(dumped.circuit().dump().orElseThrow())));
         }
         double oxidizer = sheet.chamberStreams().stream()
                 .mapToDouble(Stream::oxidizerFlow)

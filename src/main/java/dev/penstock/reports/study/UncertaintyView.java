@@ -2,6 +2,7 @@ package dev.penstock.reports.study;
 
 import static dev.penstock.quantities.Notation.significant;
 
+import dev.penstock.errors.NotClosed;
 import dev.penstock.input.InputValue;
 import dev.penstock.provenance.FigureTable;
 import dev.penstock.quantities.Notation;
@@ -14,7 +15,6 @@ import dev.penstock.reports.text.FigureJson;
 import dev.penstock.reports.text.PageTable;
 import dev.penstock.reports.text.TextTable;
 import dev.penstock.study.Measure;
-import dev.penstock.study.NotClosed;
 import dev.penstock.study.UncertaintyResult;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -1,11 +1,11 @@
 package dev.penstock.reports.vehicle;
 
+import dev.penstock.errors.NotClosed;
 import dev.penstock.provenance.FigureTable;
 import dev.penstock.quantities.Notation;
 import dev.penstock.reports.page.FigureRows;
 import dev.penstock.reports.text.FigureJson;
 import dev.penstock.reports.text.TextTable;
-import dev.penstock.study.NotClosed;
 import dev.penstock.vehicle.VehicleSpread;
 import java.util.LinkedHashMap;
 import java.util.Locale;

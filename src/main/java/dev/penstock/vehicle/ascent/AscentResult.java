@@ -23,7 +23,6 @@ import java.util.Optional;
  * @param steeringLoss speed lost by thrust not along the path (m/s)
  * @param backPressureLoss speed lost by thrust below vacuum thrust (m/s)
  * @param airSpeed speed through the turning air at the end (m/s)
- * @param rotationCredit speed of the air in the plane of the flight at the end (m/s)
  * @param inertialSpeed speed in orbit (m/s)
  * @param meanIsp impulse delivered over weight burnt (s): what a fixed figure would have to be
  * @param segments the parts of the flight as flown
@@ -48,7 +47,6 @@ public record AscentResult(
         double steeringLoss,
         double backPressureLoss,
         double airSpeed,
-        double rotationCredit,
         double inertialSpeed,
         double meanIsp,
         List<SegmentFlight> segments,
@@ -117,7 +115,15 @@ public record AscentResult(
         return new Steering(tilt(), freeAbove());
     }
 
-    /** @return sum of the losses (m/s) */
+    /**
+     * @return what the turning air adds to the speed through it at the end (m/s): the air's own speed where the path is horizontal,
+     *     less where it climbs
+     */
+    public double rotationCredit() {
+        return inertialSpeed - airSpeed;
+    }
+
+    /** @return sum of the losses (m/s): ideal delta-v less the speed through the air at the end */
     public double losses() {
         return gravityLoss + dragLoss + steeringLoss + backPressureLoss;
     }

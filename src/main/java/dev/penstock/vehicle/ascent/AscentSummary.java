@@ -48,7 +48,6 @@ final class AscentSummary {
                 y[AscentDynamics.STEERING],
                 y[AscentDynamics.BACK_PRESSURE],
                 dynamics.airSpeed,
-                mission.airRotation() * dynamics.radius,
                 Math.hypot(y[AscentDynamics.VX], y[AscentDynamics.VY]),
                 y[AscentDynamics.IMPULSE] / (burnt * Constants.STANDARD_GRAVITY),
                 recorder.flown(),

@@ -173,7 +173,7 @@ final class MissionReader {
         if (given.isPresent() || site.isPresent() || withSun) {
             add(
                     Kind.CREDIT,
-                    "Earth's rotation",
+                    "rotation of the Earth",
                     -Planet.EARTH.rotationCredit(inclination),
                     withSun
                             ? text("ω R cos i, %.2f deg, the plane turns with the sun", Math.toDegrees(inclination))

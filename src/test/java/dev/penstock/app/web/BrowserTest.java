@@ -165,10 +165,21 @@ abstract class BrowserTest {
         }
     }
 
-    /** Clicks an element in the middle of the window, clear of the line of messages at its foot. */
+    /**
+     * Clicks an element in the middle of the window, clear of the line of messages at its foot, once drawings that come into view on
+     * the way have pushed it to its place.
+     */
     protected static void press(WebElement element) {
-        browser.executeScript("arguments[0].scrollIntoView({block: 'center'})", element);
+        patience().until(b -> {
+            Object before = top(element);
+            browser.executeScript("arguments[0].scrollIntoView({block: 'center'})", element);
+            return top(element).equals(before);
+        });
         element.click();
+    }
+
+    private static Object top(WebElement element) {
+        return browser.executeScript("return arguments[0].getBoundingClientRect().top + ''", element);
     }
 
     protected static void refill(String id, String text) {

@@ -86,8 +86,7 @@ class CarriedChangesTest extends BrowserTest {
                 .findElement(By.className("reading"))
                 .getText();
         assertThat(reading).contains("altitude").contains("kN");
-        browser.findElement(By.cssSelector("[aria-label^='Keep as CSV: Stations']"))
-                .click();
+        press(browser.findElement(By.cssSelector("[aria-label^='Keep as CSV: Stations']")));
         String csv = new String(download("stations.csv"), StandardCharsets.UTF_8);
         assertThat(csv.lines().findFirst().orElseThrow()).startsWith("no.,station,medium,pressure (bar)");
         assertThat(csv.lines().skip(1).findFirst().orElseThrow()).startsWith("1,oxidizer tank outlet,");

@@ -83,7 +83,7 @@ class VehicleReaderTest {
                 .containsExactly(
                         "orbital speed",
                         "circularisation",
-                        "Earth's rotation",
+                        "rotation of the Earth",
                         "gravity loss",
                         "drag loss",
                         "flight reserve");

@@ -1,4 +1,4 @@
-package dev.penstock.app.console;
+package dev.penstock.app.options;
 
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.files.OutputFile;

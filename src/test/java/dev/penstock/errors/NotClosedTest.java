@@ -1,4 +1,4 @@
-package dev.penstock.study;
+package dev.penstock.errors;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

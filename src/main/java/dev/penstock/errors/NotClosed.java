@@ -1,4 +1,4 @@
-package dev.penstock.study;
+package dev.penstock.errors;
 
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,4 +1,4 @@
-package dev.penstock.cycles.concept;
+package dev.penstock.cooling.design;
 
 import dev.penstock.input.Input;
 import dev.penstock.input.InputGroup;

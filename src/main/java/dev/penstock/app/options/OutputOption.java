@@ -1,4 +1,4 @@
-package dev.penstock.app.console;
+package dev.penstock.app.options;
 
 /**
  * Options that say where an answer goes, or how it is printed. They do not belong to what made the answer: a page does not

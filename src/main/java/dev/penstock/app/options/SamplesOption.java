@@ -1,4 +1,4 @@
-package dev.penstock.app.console;
+package dev.penstock.app.options;
 
 import dev.penstock.errors.InvalidInput;
 import java.util.Optional;

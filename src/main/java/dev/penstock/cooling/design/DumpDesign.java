@@ -1,7 +1,6 @@
-package dev.penstock.cycles.concept;
+package dev.penstock.cooling.design;
 
 import dev.penstock.errors.Require;
-import java.util.OptionalDouble;
 
 /**
  * A coolant that is dumped behind its jacket, at the end of the wall that it has cooled.
@@ -14,10 +13,5 @@ public record DumpDesign(double pressureShare, double areaRatio, double efficien
 
     public DumpDesign {
         Require.within("dumped coolant", "pressure over chamber pressure (-)", pressureShare, 1e-3, 1);
-    }
-
-    /** @return the nozzles through which it leaves */
-    public ExhaustDesign nozzle() {
-        return new ExhaustDesign(OptionalDouble.empty(), areaRatio, efficiency, 0);
     }
 }
