@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.regex.Pattern;
 
 /** Counts why cases fail; sentences that differ in their numbers alone count as one reason. Thread-safe. */
 public final class FailureTally {
@@ -23,14 +24,20 @@ public final class FailureTally {
         }
     }
 
+    private static final Pattern NUMBER = Pattern.compile("[-+]?\\d[\\d.,]*(?:[eE][-+]?\\d+)?");
+
     private final Map<String, Reason> reasons = new ConcurrentHashMap<>();
     private final AtomicInteger all = new AtomicInteger();
+
+    /** A sentence without its numbers: sentences that are alike there tell one reason. */
+    static String shape(String sentence) {
+        return NUMBER.matcher(sentence).replaceAll("#");
+    }
 
     /** @param sentence why a case failed */
     public void count(String sentence) {
         all.incrementAndGet();
-        reasons.merge(
-                sentence.replaceAll("[-+]?\\d[\\d.]*(?:[eE][-+]?\\d+)?", "#"), new Reason(1, sentence), Reason::and);
+        reasons.merge(shape(sentence), new Reason(1, sentence), Reason::and);
     }
 
     /** @return how many failed */

@@ -5,12 +5,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
 
 /** What is said of samples that do not close: how many, what that means for percentiles, and why, in groups. */
 public final class NotClosed {
-
-    private static final Pattern NUMBER = Pattern.compile("[-+]?\\d[\\d.,]*(?:[eE][-+]?\\d+)?");
 
     private NotClosed() {}
 
@@ -23,14 +20,22 @@ public final class NotClosed {
         Map<String, String> first = new LinkedHashMap<>();
         Map<String, Integer> counts = new LinkedHashMap<>();
         for (String reason : reasons) {
-            String shape = NUMBER.matcher(reason).replaceAll("#");
-            counts.merge(first.computeIfAbsent(shape, s -> reason), 1, Integer::sum);
+            counts.merge(first.computeIfAbsent(FailureTally.shape(reason), s -> reason), 1, Integer::sum);
         }
         Map<String, Integer> sorted = new LinkedHashMap<>();
         counts.entrySet().stream()
                 .sorted(Map.Entry.<String, Integer>comparingByValue().reversed())
                 .forEach(e -> sorted.put(e.getKey(), e.getValue()));
         return sorted;
+    }
+
+    /** @return a sentence for each group of reasons, as {@link #grouped} counts them */
+    public static List<String> sentences(Map<String, Integer> grouped) {
+        return grouped.entrySet().stream()
+                .map(e -> e.getValue()
+                        + (e.getValue() == 1 ? " sample does not close: " : " samples do not close, for example: ")
+                        + e.getKey())
+                .toList();
     }
 
     /**

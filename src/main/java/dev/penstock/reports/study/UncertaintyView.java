@@ -118,10 +118,8 @@ public final class UncertaintyView {
                 "figure likely p5 p50 p95 moved_by");
         StringBuilder text = new StringBuilder(TextTable.of(table));
         told(result).forEach(sentence -> text.append(sentence).append(line));
-        result.failures().forEach((why, count) -> text.append(count)
-                .append(count == 1 ? " sample does not close: " : " samples do not close, for example: ")
-                .append(why)
-                .append(line));
+        NotClosed.sentences(result.failures())
+                .forEach(sentence -> text.append(sentence).append(line));
         return text.toString();
     }
 

@@ -67,10 +67,8 @@ public final class SpreadView {
                 "drivers",
                 spread.drivers(),
                 "driver low high")));
-        spread.failures().forEach((why, count) -> text.append(count)
-                .append(count == 1 ? " sample does not close: " : " samples do not close, for example: ")
-                .append(why)
-                .append(line));
+        NotClosed.sentences(spread.failures())
+                .forEach(sentence -> text.append(sentence).append(line));
         return text.toString();
     }
 
