@@ -148,8 +148,7 @@ public final class ThrustChamber {
      * @return impulse in vacuum of that mixture in such a chamber without any loss (m/s)
      */
     public double idealImpulse(ChamberDesign design, Reactants reactants, double areaRatio) {
-        return nozzle.expand(reactants, design.chamberPressure(), design.expansion())
-                .toAreaRatio(areaRatio)
+        return nozzle.toAreaRatio(reactants, design.chamberPressure(), areaRatio, design.expansion())
                 .vacuumImpulse();
     }
 
@@ -173,7 +172,7 @@ public final class ThrustChamber {
         if (compensation.inTwo()) {
             Require.within("nozzle", "inner area ratio (-)", compensation.innerAreaRatio(), 1, ideal.areaRatio());
         }
-        GasProfile profile = expansion.profile(ideal.areaRatio());
+        GasProfile profile = expansion.profile(ideal);
 
         Map<LossKind, LossModel.OfSize> overSize = new EnumMap<>(LossKind.class);
         double area = firstArea.orElseGet(() -> rule.throatArea(new LossAccount(ideal)));

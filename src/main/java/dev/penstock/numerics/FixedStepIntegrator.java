@@ -1,10 +1,6 @@
 package dev.penstock.numerics;
 
 import dev.penstock.errors.NotConverged;
-import dev.penstock.numerics.OdeIntegrator.Equations;
-import dev.penstock.numerics.OdeIntegrator.Event;
-import dev.penstock.numerics.OdeIntegrator.Observer;
-import dev.penstock.numerics.OdeIntegrator.Stop;
 import java.util.List;
 import java.util.Locale;
 
@@ -36,7 +32,7 @@ public final class FixedStepIntegrator implements InitialValueSolver {
     }
 
     private static final int MOST_STEPS = 100_000;
-    private static final int BISECTIONS = 8;
+    private static final int MOST_TRIES = 8;
     private static final int SECANTS = 6;
     /** Share of a step to which the time of an event is found (-). */
     private static final double NEAR = 1e-10;
@@ -91,7 +87,7 @@ public final class FixedStepIntegrator implements InitialValueSolver {
             for (int i = 0; i < before.length; i++) {
                 after[i] = events.get(i).value(to, next);
                 if (before[i] * after[i] < 0 || after[i] == 0 && before[i] != 0) {
-                    double found = crossing(events.get(i), t, y, h, before[i]);
+                    double found = crossing(events.get(i), t, y, h, before[i], after[i]);
                     if (first < 0 || found < share) {
                         first = i;
                         share = found;
@@ -161,12 +157,12 @@ public final class FixedStepIntegrator implements InitialValueSolver {
     }
 
     /** Share of the step at which an event changes its sign on the cubic through both ends; k4 holds the derivatives at the end. */
-    private double crossing(Event event, double t, double[] y, double h, double before) {
+    private double crossing(Event event, double t, double[] y, double h, double before, double after) {
         double low = 0;
         double high = 1;
         double atLow = before;
-        double atHigh = event.value(t + h, next);
-        for (int i = 0; i < BISECTIONS && high - low > NEAR; i++) {
+        double atHigh = after;
+        for (int i = 0; i < MOST_TRIES && high - low > NEAR; i++) {
             double x = low + (high - low) * Math.min(0.98, Math.max(0.02, atLow / (atLow - atHigh)));
             cubic(y, h, x);
             double value = event.value(t + x * h, between);

@@ -1,14 +1,53 @@
 package dev.penstock.numerics;
 
 import dev.penstock.errors.NotConverged;
-import dev.penstock.numerics.OdeIntegrator.Equations;
-import dev.penstock.numerics.OdeIntegrator.Event;
-import dev.penstock.numerics.OdeIntegrator.Observer;
-import dev.penstock.numerics.OdeIntegrator.Stop;
 import java.util.List;
 
 /** Follows y' = f(t, y) from a state to an end or to the first of some events. */
 public interface InitialValueSolver {
+
+    /** Right-hand side. */
+    @FunctionalInterface
+    interface Equations {
+
+        /**
+         * @param t independent variable
+         * @param y state, read only
+         * @param derivatives where to write y'
+         */
+        void derivatives(double t, double[] y, double[] derivatives);
+    }
+
+    /** Something to stop at. */
+    @FunctionalInterface
+    interface Event {
+
+        /**
+         * @param t independent variable
+         * @param y state, read only
+         * @return a continuous function whose sign change is the event
+         */
+        double value(double t, double[] y);
+    }
+
+    /** Sees every accepted step. */
+    @FunctionalInterface
+    interface Observer {
+
+        /**
+         * @param t independent variable at the end of the step
+         * @param y state there, read only
+         */
+        void step(double t, double[] y);
+    }
+
+    /**
+     * Where an integration ended.
+     *
+     * @param time independent variable at the end
+     * @param event index of the event that ended it; -1 if it ran to the end
+     */
+    record Stop(double time, int event) {}
 
     /**
      * @param equations right-hand side

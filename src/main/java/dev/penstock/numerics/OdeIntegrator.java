@@ -16,49 +16,6 @@ import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
  */
 public final class OdeIntegrator implements InitialValueSolver {
 
-    /** Right-hand side. */
-    @FunctionalInterface
-    public interface Equations {
-
-        /**
-         * @param t independent variable
-         * @param y state, read only
-         * @param derivatives where to write y'
-         */
-        void derivatives(double t, double[] y, double[] derivatives);
-    }
-
-    /** Something to stop at. */
-    @FunctionalInterface
-    public interface Event {
-
-        /**
-         * @param t independent variable
-         * @param y state, read only
-         * @return a continuous function whose sign change is the event
-         */
-        double value(double t, double[] y);
-    }
-
-    /** Sees every accepted step. */
-    @FunctionalInterface
-    public interface Observer {
-
-        /**
-         * @param t independent variable at the end of the step
-         * @param y state there, read only
-         */
-        void step(double t, double[] y);
-    }
-
-    /**
-     * Where an integration ended.
-     *
-     * @param time independent variable at the end
-     * @param event index of the event that ended it; -1 if it ran to the end
-     */
-    public record Stop(double time, int event) {}
-
     private static final int MAX_EVALUATIONS = 200_000;
 
     private final String what;

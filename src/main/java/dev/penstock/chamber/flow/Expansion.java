@@ -10,7 +10,6 @@ import dev.penstock.combustion.gas.GasTransport;
 import dev.penstock.errors.Require;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 
 /**
  * One chamber gas on its way to any number of exits: the chamber and the throat are solved once, here; each exit and the
@@ -31,11 +30,6 @@ public final class Expansion {
     private final IsentropicFlow flow;
     private final NozzleStation throat;
     private final Recombination recombination;
-
-    /** Exit that was asked for last. */
-    private OptionalDouble exitAreaRatio = OptionalDouble.empty();
-
-    private double exitPressure;
 
     public Expansion(EquilibriumSolver solver, Reactants reactants, double chamberPressure, ExpansionMode mode) {
         Require.positive("chamber", "chamber pressure (Pa)", chamberPressure);
@@ -100,17 +94,27 @@ public final class Expansion {
     }
 
     /**
+     * @param ideal an expansion of this gas
+     * @return gas states all along the nozzle to its exit, quick to ask
+     */
+    public GasProfile profile(IdealExpansion ideal) {
+        return profile(ideal.areaRatio(), ideal.exit().pressure());
+    }
+
+    /**
      * @param areaRatio exit area over throat area (-), above 1
      * @return gas states all along the nozzle, quick to ask
      */
     public GasProfile profile(double areaRatio) {
         solver.setMixture(reactants);
+        return profile(areaRatio, flow.atAreaRatio(areaRatio).pressure());
+    }
+
+    private GasProfile profile(double areaRatio, double exitPressure) {
+        solver.setMixture(reactants);
         double top = Math.log(chamber.pressure());
         double middle = Math.log(throat.pressure());
-        double bottom = Math.log(
-                exitAreaRatio.equals(OptionalDouble.of(areaRatio))
-                        ? exitPressure
-                        : flow.atAreaRatio(areaRatio).pressure());
+        double bottom = Math.log(exitPressure);
         int nodes = Math.max(4, (int) Math.ceil((middle - bottom) / NODE_STEP));
         TransportCurve transport = new TransportCurve(nodes + 2);
         transport.add(chamber.temperature(), chamber.transport());
@@ -154,8 +158,6 @@ public final class Expansion {
 
     private IdealExpansion toExit(WorkingState state, double areaRatio) {
         NozzleStation exit = station(downstreamGas, state, Math.max(1, areaRatio), areaRatio > 1);
-        exitAreaRatio = OptionalDouble.of(exit.areaRatio());
-        exitPressure = exit.pressure();
         double characteristicVelocity = flow.characteristicVelocity();
         double impulse = exit.vacuumImpulse();
         return new IdealExpansion(
