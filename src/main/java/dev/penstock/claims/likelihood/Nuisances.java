@@ -72,16 +72,17 @@ public final class Nuisances {
         }
         double[] values = centre.get();
         Candidate likely = model.candidate(values, Map.of());
+        double[] predicted = predictions(values, likely);
         List<InputValue> inputs = Uncertainty.of(likely.balance()).values().stream()
                 .filter(i -> !model.settled().contains(i.key()))
                 .toList();
         Effect[] effects = new Effect[inputs.size()];
-        workers.forEach(inputs.size(), i -> effects[i] = effect(values, likely, inputs.get(i)));
+        workers.forEach(inputs.size(), i -> effects[i] = effect(values, predicted, inputs.get(i)));
         List<Effect> byWeight = new ArrayList<>(Arrays.asList(effects));
         byWeight.sort(Comparator.<Effect>comparingDouble(e -> -weight(e))
                 .thenComparing(e -> e.input().key()));
         List<Unknown> all = new ArrayList<>(model.unknowns());
-        double[] held = new double[predictions(values, likely).length];
+        double[] held = new double[predicted.length];
         double[] explained = new double[held.length];
         for (int i = 0; i < byWeight.size(); i++) {
             Effect effect = byWeight.get(i);
@@ -95,7 +96,7 @@ public final class Nuisances {
                 held[k] += followed ? 0 : square;
             }
         }
-        List<Doubt> doubts = doubts(predictions(values, likely), held, explained);
+        List<Doubt> doubts = doubts(predicted, held, explained);
         int claims = model.claims().size();
         return new Result(
                 Optional.of(model.with(all)),
@@ -134,8 +135,7 @@ public final class Nuisances {
         return Optional.empty();
     }
 
-    private Effect effect(double[] values, Candidate likely, InputValue input) {
-        double[] before = predictions(values, likely);
+    private Effect effect(double[] values, double[] before, InputValue input) {
         double[] moved = new double[before.length];
         Optional<Candidate> high = Optional.empty();
         try {
