@@ -13,6 +13,7 @@ import java.util.OptionalDouble;
  * @param pumpSpeedRatio fuel-pump speed over oxidizer-pump speed of a gearbox (-); empty where each pump has its own best speed
  * @param speedShare speed of the shafts of the main pumps over the fastest that their limits allow (-), where no speed is stated
  * @param kickGearRatio speed of a kick pump over that of the main pump before it (-); 1 on the shaft itself
+ * @param kickGearEfficiency what that gear leaves (-); 1 on the shaft itself
  * @param gearSpeedLimit highest speed of gear teeth at the pitch line (m/s)
  * @param losses what lies between turbine and pump power
  */
@@ -23,6 +24,7 @@ public record ShaftDesign(
         OptionalDouble pumpSpeedRatio,
         double speedShare,
         double kickGearRatio,
+        double kickGearEfficiency,
         double gearSpeedLimit,
         MechanicalLosses losses) {
 
@@ -49,12 +51,18 @@ public record ShaftDesign(
         pumpSpeedRatio.ifPresent(r -> Require.positive("shafts", "pump speed ratio (-)", r));
         Require.within("shafts", "speed share (-)", speedShare, 0.2, 1);
         Require.positive("shafts", "kick gear ratio (-)", kickGearRatio);
+        Require.within("shafts", "kick gear efficiency (-)", kickGearEfficiency, 0.5, 1);
         Require.positive("shafts", "gear speed limit (m/s)", gearSpeedLimit);
     }
 
     /** @return whether a gearbox stands between the pumps */
     public boolean geared() {
         return arrangement == Arrangement.GEARED;
+    }
+
+    /** @return whether kick pumps turn on a gear of their own */
+    public boolean kickGeared() {
+        return kickGearRatio != 1;
     }
 
     /** @return whether one turbine drives both pumps */

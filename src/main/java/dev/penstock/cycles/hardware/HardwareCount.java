@@ -5,6 +5,7 @@ import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.origin.Content;
 import dev.penstock.cycles.origin.PartKind;
+import dev.penstock.cycles.origin.PumpKey;
 import dev.penstock.cycles.sheet.Component;
 import dev.penstock.cycles.sheet.EngineBalance;
 import java.util.Arrays;
@@ -61,7 +62,7 @@ public record HardwareCount(
         Concept concept = balance.concept();
         int chambers = concept.chambers();
         int burners = count(balance, PartKind.GAS_GENERATOR) + count(balance, PartKind.PREBURNER);
-        int geared = concept.shafts().geared() ? 1 : 0;
+        int geared = (concept.shafts().geared() ? 1 : 0) + kickGears(balance);
         return new HardwareCount(
                 balance.pumps().size(),
                 balance.turbines().size() + boosts(concept, BoostDesign.Drive.LIQUID),
@@ -79,6 +80,15 @@ public record HardwareCount(
 
     private static int count(EngineBalance balance, PartKind kind) {
         return (int) balance.components().stream().filter(c -> c.kind() == kind).count();
+    }
+
+    /** Kick pumps that turn on a gear of their own. */
+    private static int kickGears(EngineBalance balance) {
+        return balance.concept().shafts().kickGeared()
+                ? (int) balance.machines().pumps().keySet().stream()
+                        .filter(pump -> pump.role() == PumpKey.Role.KICK)
+                        .count()
+                : 0;
     }
 
     private static int boosts(Concept concept, BoostDesign.Drive drive) {

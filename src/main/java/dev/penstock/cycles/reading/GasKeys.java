@@ -57,7 +57,7 @@ final class GasKeys {
                         : TurbineKeys.openRatio(keys, traits.closure() == CycleTraits.Closure.RATIO);
             }
             OptionalDouble found = ratio;
-            double bypass = sound(keys.read(GasInputs.BYPASS));
+            double bypass = keys.read(GasInputs.BYPASS);
             Supplier<TurbineDesign> design =
                     TurbineKeys.read(keys, oxygenRich(traits, place), traits.livesOnJacketHeat(), temperatureLimit);
             turbines.put(place, () -> new TurbineOption(found, bypass, design.get()));
@@ -163,6 +163,7 @@ final class GasKeys {
                     OptionalDouble.empty(),
                     1,
                     1,
+                    1,
                     GearTeeth.SPEED_LIMIT.standing().value(),
                     MechanicalLosses.usual(false));
         }
@@ -194,18 +195,13 @@ final class GasKeys {
         }
         double share = keys.read(GasInputs.SPEED_SHARE);
         double kick = traits.kickPumps() ? keys.read(GasInputs.KICK_GEAR_RATIO) : 1;
-        return new ShaftDesign(
-                arrangement, path, gear, pumpRatio, share, kick > 0 ? kick : 1, limit, losses(keys, arrangement));
-    }
-
-    private static MechanicalLosses losses(InputTable keys, ShaftDesign.Arrangement arrangement) {
         boolean geared = arrangement == ShaftDesign.Arrangement.GEARED;
-        MechanicalLosses usual = MechanicalLosses.usual(geared);
-        double mechanical = keys.read(MechanicalLosses.MECHANICAL_EFFICIENCY);
-        double gear = geared ? keys.read(MechanicalLosses.GEAR_EFFICIENCY) : 1;
-        double accessories = keys.read(MechanicalLosses.ACCESSORY_POWER);
-        boolean sound = mechanical > 0 && gear > 0 && accessories >= 0;
-        return sound ? new MechanicalLosses(mechanical, gear, accessories) : usual;
+        double teeth = geared || kick != 1 ? keys.read(MechanicalLosses.GEAR_EFFICIENCY) : 1;
+        MechanicalLosses losses = new MechanicalLosses(
+                keys.read(MechanicalLosses.MECHANICAL_EFFICIENCY),
+                geared ? teeth : 1,
+                keys.read(MechanicalLosses.ACCESSORY_POWER));
+        return new ShaftDesign(arrangement, path, gear, pumpRatio, share, kick, kick == 1 ? 1 : teeth, limit, losses);
     }
 
     private static double usualRatio(CycleTraits traits) {

@@ -323,13 +323,13 @@ public final class Machinery {
                 balanceModels.concept().feed(side).pump().withEfficiency(balanceModels.kickPumpEfficiency());
         SpeedLimit main = pumpSpeeds.get(side);
         double ratio = coupling.kickGearRatio();
-        SpeedLimit speed =
-                ratio == 1 ? main : main.at(ratio * main.speed()).with(paths.gear(GasInputs.KICK_GEAR_RATIO));
+        SpeedLimit speed = !coupling.kickGeared()
+                ? main
+                : main.at(ratio * main.speed()).with(paths.gear(GasInputs.KICK_GEAR_RATIO));
         Stream out = secondPump(new PumpKey(side, PumpKey.Role.KICK), speed, in, discharge, design);
-        if (ratio != 1) {
+        if (coupling.kickGeared()) {
             double power = out.flow() * (out.enthalpy() - in.enthalpy());
-            shaftOf(side)
-                    .takeOff(power / MechanicalLosses.GEAR_EFFICIENCY.standing().value() - power);
+            shaftOf(side).takeOff(power / coupling.kickGearEfficiency() - power);
         }
         return out;
     }
