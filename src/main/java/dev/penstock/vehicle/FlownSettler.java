@@ -254,7 +254,7 @@ final class FlownSettler {
     private static List<DeltaVBudget.Term> terms(AscentResult flight) {
         return List.of(
                 flown(Kind.SPEED, "orbital speed", flight.inertialSpeed()),
-                flown(Kind.CREDIT, "speed of the rotating air", -flight.rotationCredit()),
+                flown(Kind.CREDIT, "what the turning air adds", -flight.rotationCredit()),
                 flown(Kind.LOSS, "gravity loss", flight.gravityLoss()),
                 flown(Kind.DRAG_LOSS, "drag loss", flight.dragLoss()),
                 flown(Kind.LOSS, "steering loss", flight.steeringLoss()),

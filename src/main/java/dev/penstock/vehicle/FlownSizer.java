@@ -17,6 +17,7 @@ import dev.penstock.vehicle.plan.VehiclePlan;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.DoubleConsumer;
 
 /**
  * Sizes a vehicle on its own flight: what the plan leaves open (split, numbers of engines, insertion height) and the steering
@@ -36,6 +37,7 @@ public final class FlownSizer {
     /** Improvement of the cost (-) for which another number of engines is taken. */
     private static final double WORTH = 1e-6;
 
+    private static final String COUNTING = "choosing the numbers of engines";
     private static final int MOST_COUNTS = 14;
 
     /** Improvement of the cost (-) below which a search ends: about 0.02 % of the start mass. */
@@ -78,15 +80,16 @@ public final class FlownSizer {
         found = search.grown(search.improved(found, 0.05, 3e-3, 100));
         settler.learn(found);
         progress.at(0.4, "split and steering chosen");
-        found = search.grown(withEngines(search, found, progress));
+        found = search.grown(withEngines(search, found, done -> progress.at(0.4 + 0.25 * done, COUNTING)));
         settler.learn(found);
         double first = found.design().shares().get(0);
+        progress.at(0.65, "split around it");
         found = search.acrossSplits(
                 found,
                 new double[] {first - 0.08, first - 0.04, first - 0.02, first + 0.02, first + 0.04, first + 0.08},
                 50);
         found = polished(search, found);
-        FlownSearch.Found others = withEngines(search, found, progress);
+        FlownSearch.Found others = withEngines(search, found, done -> progress.at(0.75 + 0.1 * done, COUNTING));
         if (!others.design().engines().equals(found.design().engines())) {
             found = polished(search, others);
         }
@@ -142,7 +145,7 @@ public final class FlownSizer {
     }
 
     /** Other numbers of engines, one stage at a time, as long as they make the vehicle better. */
-    private static FlownSearch.Found withEngines(FlownSearch search, FlownSearch.Found from, FlightProgress progress) {
+    private static FlownSearch.Found withEngines(FlownSearch search, FlownSearch.Found from, DoubleConsumer done) {
         Map<List<Integer>, FlownSearch.Found> tried = new HashMap<>();
         FlownSearch.Found best = from;
         tried.put(best.design().engines(), best);
@@ -163,7 +166,7 @@ public final class FlownSizer {
                         break;
                     }
                 }
-                progress.at(Math.min(0.85, 0.4 + 0.03 * tried.size()), "choosing the numbers of engines");
+                done.accept(Math.min(1, tried.size() / (double) MOST_COUNTS));
             }
         }
         return best;

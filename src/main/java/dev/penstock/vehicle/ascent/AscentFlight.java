@@ -102,7 +102,7 @@ final class AscentFlight {
 
     /**
      * A flight for searches: the motion alone, in steps that grow with height, so that its end is a smooth function of how it is
-     * steered; within some centimetres per second of one with small steps.
+     * steered; within some tenths of a metre per second of one with small steps.
      */
     AscentFlight(AscentVehicle vehicle, AscentMission mission, Atmosphere atmosphere) {
         this.vehicle = vehicle;
