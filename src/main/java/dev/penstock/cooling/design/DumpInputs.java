@@ -10,7 +10,7 @@ public final class DumpInputs {
 
     public static final Input<Double> PRESSURE = Input.ratio(
                     "pressure_share", Range.of(0.01, 1), "Pressure before the jacket over chamber pressure")
-            .usual(Usual.between(0.15, 0.3, 0.5, Usual.COMMON).because("a third of chamber pressure"));
+            .usual(Usual.between(0.15, 0.3, 0.5, Usual.COMMON).because("of chamber pressure"));
     public static final Input<Double> AREA_RATIO = Input.ratio(
                     "area_ratio",
                     Range.of(1, 60),

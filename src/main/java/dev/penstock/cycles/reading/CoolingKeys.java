@@ -54,6 +54,11 @@ final class CoolingKeys {
     /** Beyond every nozzle: a jacket that ends here ends at the exit (-). */
     private static final double NOZZLE_EXIT = 1e4;
 
+    private static final String INNER =
+            ConceptTables.NOZZLE.of(ChamberInputs.INNER_AREA_RATIO).path();
+    private static final String COMPENSATION =
+            ConceptTables.NOZZLE.of(ChamberInputs.COMPENSATION).path();
+
     private final CycleTraits traits;
     private final double chamberPressure;
     private final Behind behind;
@@ -121,7 +126,7 @@ final class CoolingKeys {
             circuits.add(() -> new CoolingCircuit(
                     side, part, jacket.apply(last ? Optional.of(follows.get(0)) : none), factor, dump));
         }
-        follows.add(extension(keys, !coolant.equals(NOTHING)));
+        follows.add(extension(keys, others.isEmpty() ? keys : others.get(others.size() - 1), !coolant.equals(NOTHING)));
         if (coolant.equals(NOTHING)) {
             if (!others.isEmpty()) {
                 keys.problem(
@@ -149,13 +154,11 @@ final class CoolingKeys {
                     "given",
                     "only the last circuit may dump its coolant, at the end of the nozzle: list it last");
         }
-        return pressure > 0 && ratio >= 1 && efficiency > 0
-                ? Optional.of(new DumpDesign(pressure, ratio, efficiency))
-                : Optional.empty();
+        return Optional.of(new DumpDesign(pressure, ratio, efficiency));
     }
 
     /** What follows the last jacket. A film of turbine gas must reach it from where it begins or before. */
-    private ExtensionDesign extension(InputTable keys, boolean cooled) {
+    private ExtensionDesign extension(InputTable keys, InputTable last, boolean cooled) {
         ExtensionKind kind = keys.read(JacketInputs.EXTENSION);
         String standing = JacketInputs.EXTENSION_MATERIAL.standing().value();
         String material = keys.read(
@@ -185,7 +188,11 @@ final class CoolingKeys {
                             + "), behind the end of the jacket at " + jacketEnd
                             + ", so that the wall between them is bare: write at most " + jacketEnd + " there");
         }
-        parting(keys, cooled);
+        keys.replaced(
+                "extension_parting_area_ratio", INNER + ", with " + COMPENSATION + " = \"stowed\" or \"extendible\"");
+        if (cooled) {
+            behind.parting().ifPresent(parting -> parting(last, parting));
+        }
         return new ExtensionDesign(kind, material, lining(keys, kind, cooled ? jacketEnd : 1));
     }
 
@@ -210,29 +217,20 @@ final class CoolingKeys {
         return lining;
     }
 
-    /** A nozzle whose extension moves parts behind the jacket, whose tubes and channels do not. */
-    private void parting(InputTable keys, boolean cooled) {
-        OptionalDouble parting = behind.parting();
-        keys.replaced(
-                "extension_parting_area_ratio",
-                ConceptTables.NOZZLE.of(ChamberInputs.INNER_AREA_RATIO).path()
-                        + ", with nozzle.compensation = \"stowed\" or \"extendible\"");
-        if (!cooled || parting.isEmpty()) {
-            return;
-        }
-        if (end.isEmpty()) {
-            keys.problem(
+    /** A nozzle whose extension moves parts behind the last jacket, whose tubes and channels do not. */
+    private void parting(InputTable last, double parting) {
+        if (end.isEmpty() || end.getAsDouble() == NOZZLE_EXIT) {
+            last.problem(
                     JacketInputs.END_AREA_RATIO,
                     "missing",
-                    "the nozzle parts at area ratio " + parting.getAsDouble()
-                            + " (nozzle.inner_area_ratio), and a jacket does not part: write the area ratio, at most that, at which it"
-                            + " ends");
-        } else if (parting.getAsDouble() < end.getAsDouble()) {
-            keys.problem(
+                    "the nozzle parts at area ratio " + parting + " (" + INNER
+                            + "), and a jacket does not part: write the area ratio, at most that, at which it ends");
+        } else if (parting < end.getAsDouble()) {
+            last.problem(
                     JacketInputs.END_AREA_RATIO,
                     Double.toString(end.getAsDouble()),
-                    "the extension begins before the jacket ends: write at most " + parting.getAsDouble()
-                            + ", where the nozzle parts (nozzle.inner_area_ratio)");
+                    "the extension begins before the jacket ends: write at most " + parting
+                            + ", where the nozzle parts (" + INNER + ")");
         }
     }
 
@@ -360,6 +358,9 @@ final class CoolingKeys {
                 : keys.read(JacketInputs.ROUTE);
         OptionalDouble start = end;
         end = keys.number(JacketInputs.END_AREA_RATIO);
+        if (dumped && end.isEmpty()) {
+            end = OptionalDouble.of(NOZZLE_EXIT);
+        }
         OptionalDouble stop = end;
         OptionalDouble entry = keys.number(JacketInputs.ENTRY_AREA_RATIO);
         double share = keys.read(JacketInputs.UPSTREAM_SHARE);
@@ -382,8 +383,7 @@ final class CoolingKeys {
                     Double.toString(entry.getAsDouble()),
                     "this circuit begins at " + start.getAsDouble() + ", where the one before it ends");
         }
-        OptionalDouble stops = dumped && stop.isEmpty() ? OptionalDouble.of(NOZZLE_EXIT) : stop;
-        return () -> new CoolantRoute(kind, start, stops, entry, share);
+        return () -> new CoolantRoute(kind, start, stop, entry, share);
     }
 
     private static Supplier<GasSideDesign> gasSide(InputTable keys) {

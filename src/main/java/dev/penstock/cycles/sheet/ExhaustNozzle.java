@@ -15,7 +15,8 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * Thrust of turbine gas, or of a coolant that its jacket has made gas, dumped through a nozzle of its own: one-dimensional isentropic flow of the turbine's gas.
+ * Thrust of turbine gas, or of a coolant that its jacket has made gas, dumped through a nozzle of its own: one-dimensional isentropic
+ * flow of that gas.
  * <pre>
  * throat: v = a, v = √(2(h₀ − h(p, s₀)));   exit: ρ v = ρ_t v_t/ε;   F_vac = η ṁ cos θ (v_e + p_e/(ρ_e v_e)),  θ from the axis of the engine
  * into the main nozzle: p_e that of the main nozzle's exit, whose area the gas adds to
