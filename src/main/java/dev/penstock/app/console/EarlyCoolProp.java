@@ -1,7 +1,5 @@
 package dev.penstock.app.console;
 
-import dev.penstock.errors.InvalidInput;
-import dev.penstock.errors.PropertyFailure;
 import dev.penstock.fluids.coolprop.CoolPropLibrary;
 import java.nio.file.Path;
 
@@ -34,7 +32,7 @@ public final class EarlyCoolProp {
     private static void load(Path home) {
         try {
             CoolPropLibrary.load(home);
-        } catch (PropertyFailure | InvalidInput e) {
+        } catch (RuntimeException | LinkageError e) {
             // whoever asks for a state tries again, and says it
         }
     }

@@ -45,7 +45,7 @@ final class CoolPropSharedLibrary extends CoolPropLibrary {
         try {
             return new CoolPropSharedLibrary(
                     NativeLibrary.getInstance(path.toAbsolutePath().toString()));
-        } catch (UnsatisfiedLinkError e) {
+        } catch (LinkageError e) {
             throw failure("PENSTOCK_COOLPROP is " + path + ", which cannot be loaded as CoolProp's shared library ("
                     + e.getMessage() + "); give the path of libCoolProp, or unset it and run ./penstock demo");
         }

@@ -156,7 +156,7 @@ record PythonRuntime(Path library, String home) {
         NativeLibrary python;
         try {
             python = NativeLibrary.getInstance(library.toString(), options);
-        } catch (UnsatisfiedLinkError e) {
+        } catch (LinkageError e) {
             throw CoolPropLibrary.failure("libpython at " + library + " cannot be loaded (" + e.getMessage() + ")");
         }
         if (python.getFunction("Py_IsInitialized").invokeInt(new Object[0]) != 0) {
