@@ -28,7 +28,7 @@ import java.util.stream.Stream;
 /** What the page of a concept is told about a balanced engine. */
 public final class EngineAnswer {
 
-    private static final Set<String> WRITTEN = Set.of("m", "kg");
+    private static final Set<String> AS_WRITTEN = Set.of("m", "kg");
 
     private EngineAnswer() {}
 
@@ -175,11 +175,11 @@ public final class EngineAnswer {
         return limits;
     }
 
-    /** An input in the units of the reader; words as they stand. Lengths and masses are written in metric units already. */
+    /** An input in the units of the reader; words as they stand. Metric lengths and masses are read as files write them. */
     private static String read(InputValue input) {
         OptionalDouble number = input.number();
-        if (UnitSystem.chosen() == UnitSystem.METRIC && WRITTEN.contains(input.unit())) {
-            return "";
+        if (UnitSystem.chosen() == UnitSystem.METRIC && AS_WRITTEN.contains(input.unit())) {
+            return input.readable();
         }
         return number.isPresent() && !input.unit().isEmpty()
                 ? Notation.ofUnit(input.unit()).writeWithUnit(number.getAsDouble(), 5)

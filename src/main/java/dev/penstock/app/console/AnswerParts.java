@@ -8,6 +8,7 @@ import dev.penstock.reports.text.AnswerOrigin;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -48,7 +49,8 @@ final class AnswerParts {
      * @throws InvalidInput if no answer has such a part
      */
     void check(String path) {
-        if (!parts.isEmpty() && !parts.contains(KeyPath.keys(path).get(0))) {
+        List<String> keys = KeyPath.keys(path);
+        if (!parts.isEmpty() && !keys.isEmpty() && !parts.contains(keys.get(0))) {
             throw new InvalidInput(
                     "", "--rows", path, "allowed are " + String.join(", ", parts) + ", and parts inside these");
         }

@@ -56,9 +56,18 @@ public record Session(
     /**
      * @param results where results go
      * @param problems where problems go
-     * @return this session, for a request of another program
+     * @return this session, for a request of another program, without the pages of other requests
      */
     public Session forRequest(PrintWriter results, PrintWriter problems) {
-        return new Session(home, InputStream.nullInputStream(), results, problems, false, fluids, false, runs, pages);
+        return new Session(
+                home,
+                InputStream.nullInputStream(),
+                results,
+                problems,
+                false,
+                fluids,
+                false,
+                runs,
+                new UnpackedPages());
     }
 }

@@ -18,7 +18,7 @@ import picocli.CommandLine;
  * Writes pages, and prints them where paper was named; all files or none.
  *
  * @param paper paper to print on, if any
- * @param withTrail whether the trail of the numbers is printed too
+ * @param withTrail whether models, folded tables, the file and the trail of the numbers are printed too
  */
 public record ReportFiles(Optional<PaperSize> paper, boolean withTrail) {
 

@@ -100,7 +100,10 @@ final class EngineRoutes {
         routes.post("/api/charts", request -> answer(request, true, KnownEngine::charts));
         routes.post(
                 "/api/cooling",
-                request -> answer(request, true, (engine, before) -> EngineAnswer.cooling(engine.balance(), before)));
+                request -> answer(
+                        request,
+                        true,
+                        (engine, before) -> EngineAnswer.cooling(engine.balance(), before.map(KnownEngine::balance))));
         routes.post("/api/why", this::why);
         routes.post("/api/report", this::report);
         routes.post("/api/figures", this::figures);
@@ -171,7 +174,7 @@ final class EngineRoutes {
         Optional<KnownEngine> before =
                 question.changes().isEmpty() ? Optional.empty() : lately.get(question.unchanged());
         if (question.changes().isEmpty() || before.isPresent()) {
-            workers.drawAhead(asker, () -> engine.charts(before.map(KnownEngine::balance)));
+            workers.drawAhead(asker, () -> engine.charts(before));
         }
     }
 
@@ -179,22 +182,22 @@ final class EngineRoutes {
     private void answer(
             Context request,
             boolean overlaid,
-            BiFunction<KnownEngine, Optional<EngineBalance>, Map<String, Object>> part) {
+            BiFunction<KnownEngine, Optional<KnownEngine>, Map<String, Object>> part) {
         RequestBody body = RequestBody.of(request);
         Question question = Question.of(body);
         Asker asker = Asker.of(request, body);
         KnownEngine engine = engine(question, asker);
-        Optional<EngineBalance> before = overlaid ? unchanged(question, asker) : Optional.empty();
+        Optional<KnownEngine> before = overlaid ? unchanged(question, asker) : Optional.empty();
         LocalServer.json(request, workers.draw(asker, () -> part.apply(engine, before)));
     }
 
     /** The engine as its file has it, to be drawn behind the changed one; none where it does not close. */
-    private Optional<EngineBalance> unchanged(Question question, Asker asker) {
+    private Optional<KnownEngine> unchanged(Question question, Asker asker) {
         if (question.changes().isEmpty()) {
             return Optional.empty();
         }
         try {
-            return Optional.of(engine(question.unchanged(), asker).balance());
+            return Optional.of(engine(question.unchanged(), asker));
         } catch (PenstockException e) {
             return Optional.empty();
         }

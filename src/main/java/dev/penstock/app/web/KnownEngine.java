@@ -17,7 +17,7 @@ final class KnownEngine {
     private Trail trail;
 
     /** What charts depend on beside the engine: the reader's units, and the engine that lies behind. */
-    private record Drawn(UnitSystem units, Optional<EngineBalance> before) {}
+    private record Drawn(UnitSystem units, Optional<KnownEngine> before) {}
 
     KnownEngine(EngineBalance balance) {
         this.balance = balance;
@@ -39,8 +39,9 @@ final class KnownEngine {
      * @param before the engine without its changes, if it has any and closes without them
      * @return its charts in the units of this thread's reader, drawn once
      */
-    Map<String, Object> charts(Optional<EngineBalance> before) {
+    Map<String, Object> charts(Optional<KnownEngine> before) {
         return charts.computeIfAbsent(
-                new Drawn(UnitSystem.chosen(), before), drawn -> EngineAnswer.charts(balance, before));
+                new Drawn(UnitSystem.chosen(), before),
+                drawn -> EngineAnswer.charts(balance, before.map(KnownEngine::balance)));
     }
 }

@@ -133,7 +133,11 @@ final class RequestWorkers implements AutoCloseable {
      */
     void drawAhead(Asker asker, Supplier<?> work) {
         UnitSystem units = UnitSystem.chosen();
-        opened(asker, question -> drawing.submit(() -> stoppable(question, () -> units.reading(work))));
+        try {
+            opened(asker, question -> drawing.submit(() -> stoppable(question, () -> units.reading(work))));
+        } catch (Refusal full) {
+            // it is drawn when it is asked for
+        }
     }
 
     /** As {@link #draw}, for papers; with status 503 at once if {@value #MOST_PAPERS} are printed or wait already. */
