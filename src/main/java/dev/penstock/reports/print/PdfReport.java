@@ -80,7 +80,7 @@ public final class PdfReport {
     /**
      * @param html a page that one of the views made
      * @param size paper
-     * @param withTrail whether the trail of its numbers is printed too
+     * @param withTrail whether models, folded tables, the file and the trail of its numbers are printed too
      * @return the PDF
      */
     public static byte[] of(String html, PaperSize size, boolean withTrail) {
@@ -92,7 +92,7 @@ public final class PdfReport {
     /**
      * @param html a page that one of the views made
      * @param size paper
-     * @param withTrail whether the trail of its numbers is printed too
+     * @param withTrail whether models, folded tables, the file and the trail of its numbers are printed too
      * @param out where the PDF goes; it stays open
      * @throws UncheckedIOException if that cannot be written
      * @throws java.util.concurrent.CancellationException if the work on this thread is to stop

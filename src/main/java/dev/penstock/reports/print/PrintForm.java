@@ -139,6 +139,9 @@ final class PrintForm {
         all("a").stream()
                 .filter(a -> APPENDED.contains(a.getAttribute("href").replace("#", "")))
                 .forEach(out::add);
+        if (out.isEmpty()) {
+            return;
+        }
         out.forEach(e -> e.getParentNode().removeChild(e));
         Element said = line(
                 "star",

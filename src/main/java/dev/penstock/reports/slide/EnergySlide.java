@@ -145,8 +145,9 @@ final class EnergySlide {
         int perColumn = (int) Math.ceil((double) rows / columns);
         for (int i = 0; i < rows; i++) {
             Part part = bar.parts().get(i);
+            Color color = color(pencil, bar, i);
             double width = scale * part.power();
-            pencil.fill(new Rectangle2D.Double(x, top, Math.max(1.5, width - 1.5), thick), color(pencil, bar, i));
+            pencil.fill(new Rectangle2D.Double(x, top, Math.max(1.5, width - 1.5), thick), color);
             String share = percent(part.power() / bar.whole());
             if (width > Pencil.width(share, SIZE, true) + 12) {
                 pencil.middle(
@@ -160,8 +161,7 @@ final class EnergySlide {
             x += width;
             double left = room.getX() + (i / perColumn) * room.getWidth() / columns;
             double base = listTop + (i % perColumn) * line;
-            pencil.fill(
-                    new Rectangle2D.Double(left, base - size * 0.78, size * 0.9, size * 0.9), color(pencil, bar, i));
+            pencil.fill(new Rectangle2D.Double(left, base - size * 0.78, size * 0.9, size * 0.9), color);
             pencil.text(part.label(), left + size * 1.4, base, size, false, pencil.color(Ink.TEXT));
             double end = left + room.getWidth() / columns - 30;
             pencil.right(power(part.power()) + ", " + share, end, base, size, false, pencil.color(Ink.TEXT));
@@ -178,10 +178,15 @@ final class EnergySlide {
         if (part.strong()) {
             return pencil.color(part.ink());
         }
-        boolean again = i > 0
-                && !bar.parts().get(i - 1).strong()
-                && bar.parts().get(i - 1).ink() == part.ink();
-        return pencil.tint(part.ink(), again && i % 2 == 0 ? LIGHTER : LIGHT);
+        int run = 0;
+        while (run < i && isTintOf(bar.parts().get(i - run - 1), part.ink())) {
+            run++;
+        }
+        return pencil.tint(part.ink(), run % 2 == 0 ? LIGHT : LIGHTER);
+    }
+
+    private static boolean isTintOf(Part part, Ink ink) {
+        return !part.strong() && part.ink() == ink;
     }
 
     static String power(double watt) {

@@ -26,8 +26,8 @@ async function asked(path, options) {
   }
 }
 
-const posted = (path, body) =>
-  asked(path, { method: "POST", headers: { "Content-Type": "application/json" }, body: JSON.stringify(body) });
+const posted = (path, body, further = {}) =>
+  asked(path, { method: "POST", headers: { "Content-Type": "application/json" }, body: JSON.stringify(body), ...further });
 
 export const get = async (path) => read(await asked(path, {}));
 
@@ -214,7 +214,7 @@ const wait = (ms) => new Promise((done) => setTimeout(done, ms));
  * @param doing gives what is being done, as text
  */
 export async function watch(path, count, doing) {
-  const left = () => fetch(path + "/stop", { method: "POST", keepalive: true, headers: { "Content-Type": "application/json" }, body: "{}" });
+  const left = () => posted(path + "/stop", {}, { keepalive: true }).catch(() => {});
   addEventListener("pagehide", left);
   try {
     return await watched(path, count, doing);
