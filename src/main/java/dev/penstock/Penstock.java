@@ -146,9 +146,9 @@ public final class Penstock {
      * @throws dev.penstock.errors.SearchFailed if nothing could be computed where the search ends
      * @throws dev.penstock.errors.PropertyFailure if CoolProp is not there or has no answer
      */
-    public Reach limit(EngineConcept concept) {
+    public PressureLimit limit(EngineConcept concept) {
         LimitResult result = runs.study().limit(read(concept));
-        return new Reach(
+        return new PressureLimit(
                 result.chamberPressure(),
                 result.bindingLimit(),
                 result.explanation(),

@@ -87,13 +87,13 @@ class PenstockTest {
     }
 
     @Test
-    void theReachNamesWhatBinds() {
-        Reach reach = penstock.limit(heron());
-        assertThat(reach.chamberPressure())
+    void theHighestPressureNamesWhatBinds() {
+        PressureLimit limit = penstock.limit(heron());
+        assertThat(limit.chamberPressure())
                 .isGreaterThan(8e6)
-                .isEqualTo(reach.engine().chamberPressure());
-        assertThat(reach.explanation()).isNotBlank();
-        assertThat(reach.bindingLimit()).isNotBlank();
+                .isEqualTo(limit.engine().chamberPressure());
+        assertThat(limit.explanation()).isNotBlank();
+        assertThat(limit.bindingLimit()).isNotBlank();
     }
 
     @Test

@@ -103,8 +103,8 @@ public final class LimitView {
                                 + " and all others stay. The axis does not start at zero.",
                         false));
         return new PageSection(
-                "reach",
-                "Reach",
+                "highest-pressure",
+                "Highest chamber pressure",
                 "How high can the chamber pressure go, what stops it, and where is it best?",
                 Stream.of(Optional.of(result.explanation() + turbines(result.balance())), best(result))
                         .flatMap(Optional::stream)

@@ -4,7 +4,7 @@ import dev.penstock.Combustion;
 import dev.penstock.Engine;
 import dev.penstock.EngineConcept;
 import dev.penstock.Penstock;
-import dev.penstock.Reach;
+import dev.penstock.PressureLimit;
 import dev.penstock.Vehicle;
 import dev.penstock.errors.InvalidInput;
 import java.io.File;
@@ -52,9 +52,9 @@ public final class FirstStudy {
         require(engine.worstResidual() < 1e-8, "a balance that closes");
         require(engine.pumps().size() == 2 && engine.jackets().size() == 1, "two pumps and a jacket");
 
-        Reach reach = penstock.limit(concept);
-        System.out.println(reach.explanation());
-        require(reach.chamberPressure() > 0 && reach.engine().withinLimits(), "a reach within the limits");
+        PressureLimit limit = penstock.limit(concept);
+        System.out.println(limit.explanation());
+        require(limit.chamberPressure() > 0 && limit.engine().withinLimits(), "a pressure within the limits");
 
         Vehicle vehicle = penstock.size(
                 concept.with("vehicle.payload", 2, "t").with("vehicle.mission.delta_v", 9400, "m/s").with("vehicle.stages", 2));

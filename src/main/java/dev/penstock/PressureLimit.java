@@ -1,7 +1,7 @@
 package dev.penstock;
 
 /**
- * How far a concept reaches within its limits.
+ * Highest and best chamber pressure of a concept within its limits.
  *
  * @param chamberPressure highest chamber pressure (Pa, absolute)
  * @param bindingLimit name of the limit that stops it there
@@ -10,7 +10,7 @@ package dev.penstock;
  * @param bestExplanation what ends the chamber pressure that is best for the delivered specific impulse
  * @param best the engine at that pressure, which is the highest or one below
  */
-public record Reach(
+public record PressureLimit(
         double chamberPressure,
         String bindingLimit,
         String explanation,
