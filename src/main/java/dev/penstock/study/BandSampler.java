@@ -1,6 +1,7 @@
 package dev.penstock.study;
 
 import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.questions.BuiltEngineMiss;
 import dev.penstock.cycles.questions.EngineStudy;
 import dev.penstock.cycles.questions.Uncertainty;
 import dev.penstock.cycles.sheet.EngineBalance;
@@ -42,7 +43,7 @@ final class BandSampler {
             Concept concept, EngineBalance likely, EngineStudy study, Runnable done, BooleanSupplier cancelled) {
         Map<String, InputValue> inputs = new LinkedHashMap<>(Uncertainty.of(likely));
         inputs.keySet().removeAll(exact);
-        Map<String, DescriptiveStatistics> figures = new HashMap<>();
+        Map<Measure, DescriptiveStatistics> figures = new HashMap<>();
         int closed = 0;
         for (Map<String, String> changes : UncertainSamples.of(inputs, samples)) {
             if (cancelled.getAsBoolean()) {
@@ -52,7 +53,7 @@ final class BandSampler {
                 EngineBalance balance = study.balance(runs.reread(concept, changes));
                 for (Measure measure : Measure.ALL) {
                     measure.of(balance)
-                            .ifPresent(v -> figures.computeIfAbsent(measure.key(), k -> new DescriptiveStatistics())
+                            .ifPresent(v -> figures.computeIfAbsent(measure, k -> new DescriptiveStatistics())
                                     .addValue(v));
                 }
                 closed++;
@@ -62,9 +63,16 @@ final class BandSampler {
             done.run();
         }
         Map<String, SweepBand.Span> spans = new HashMap<>();
-        figures.forEach((key, values) -> {
+        figures.forEach((measure, values) -> {
             if (values.getN() > 1) {
-                spans.put(key, new SweepBand.Span(values.getPercentile(LOW), values.getPercentile(HIGH)));
+                double beyond = BuiltEngineMiss.of(measure.path(), concept)
+                        .map(miss -> miss.beyond(values))
+                        .orElse(0.0);
+                spans.put(
+                        measure.key(),
+                        new SweepBand.Span(
+                                BuiltEngineMiss.percentile(values, beyond, LOW),
+                                BuiltEngineMiss.percentile(values, beyond, HIGH)));
             }
         });
         return Optional.of(new SweepBand(samples, closed, spans));

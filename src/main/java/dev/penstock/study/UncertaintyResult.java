@@ -1,5 +1,6 @@
 package dev.penstock.study;
 
+import dev.penstock.cycles.questions.BuiltEngineMiss;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.input.InputValue;
 import java.util.List;
@@ -27,13 +28,15 @@ public record UncertaintyResult(
         List<Tornado> tornados) {
 
     /**
-     * Spread of one figure.
+     * Spread of one figure: that of the samples, and what built engines miss beyond them.
      *
      * @param measure the figure
      * @param likely its value with every input at its most likely value, SI
      * @param mean mean of the samples, SI
-     * @param standardDeviation of the samples, SI
-     * @param percentile5 value that 5 % of the samples stay below, SI
+     * @param standardDeviation of the samples and of what built engines miss beyond them, SI
+     * @param beyond what built engines miss beyond the spreads of inputs, a standard deviation of the logarithm (-)
+     * @param miss what they miss, all causes together; empty for a figure of which nothing is published
+     * @param percentile5 value that 5 % of all cases stay below, SI
      * @param percentile25 the same for 25 %
      * @param median the same for 50 %
      * @param percentile75 the same for 75 %
@@ -44,6 +47,8 @@ public record UncertaintyResult(
             double likely,
             double mean,
             double standardDeviation,
+            double beyond,
+            Optional<BuiltEngineMiss> miss,
             double percentile5,
             double percentile25,
             double median,

@@ -1,6 +1,7 @@
 package dev.penstock.study;
 
 import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.questions.BuiltEngineMiss;
 import dev.penstock.cycles.questions.EngineStudy;
 import dev.penstock.cycles.questions.LimitResult;
 import dev.penstock.cycles.questions.Uncertainty;
@@ -20,8 +21,9 @@ import org.apache.commons.math3.stat.descriptive.DescriptiveStatistics;
 
 /**
  * Samples the uncertain inputs of an engine and balances each sample: percentiles of its figures; and moves each input by
- * itself between its 5th and 95th percentile: what drives them. Inputs are independent of each other. The samples fill the
- * space evenly and are the same at every run. Safe to share between threads.
+ * itself between its 5th and 95th percentile: what drives them. Inputs are independent of each other; percentiles hold what built
+ * engines miss beyond them ({@link BuiltEngineMiss}). The samples fill the space evenly and are the same at every run. Safe to share
+ * between threads.
  */
 public final class UncertaintyRuns {
 
@@ -117,19 +119,28 @@ public final class UncertaintyRuns {
             DescriptiveStatistics statistics = new DescriptiveStatistics();
             closed.forEach(b -> measure.of(b).ifPresent(statistics::addValue));
             if (value.isPresent() && statistics.getN() > 1) {
-                list.add(new UncertaintyResult.Distribution(
-                        measure,
-                        value.getAsDouble(),
-                        statistics.getMean(),
-                        statistics.getStandardDeviation(),
-                        statistics.getPercentile(5),
-                        statistics.getPercentile(25),
-                        statistics.getPercentile(50),
-                        statistics.getPercentile(75),
-                        statistics.getPercentile(95)));
+                list.add(distribution(measure, value.getAsDouble(), statistics, likely.concept()));
             }
         }
         return list;
+    }
+
+    private static UncertaintyResult.Distribution distribution(
+            Measure measure, double likely, DescriptiveStatistics samples, Concept concept) {
+        Optional<BuiltEngineMiss> miss = BuiltEngineMiss.of(measure.path(), concept);
+        double beyond = miss.map(m -> m.beyond(samples)).orElse(0.0);
+        return new UncertaintyResult.Distribution(
+                measure,
+                likely,
+                samples.getMean(),
+                Math.hypot(samples.getStandardDeviation(), beyond * samples.getMean()),
+                beyond,
+                miss,
+                BuiltEngineMiss.percentile(samples, beyond, 5),
+                BuiltEngineMiss.percentile(samples, beyond, 25),
+                BuiltEngineMiss.percentile(samples, beyond, 50),
+                BuiltEngineMiss.percentile(samples, beyond, 75),
+                BuiltEngineMiss.percentile(samples, beyond, 95));
     }
 
     private static List<UncertaintyResult.Tornado> tornados(

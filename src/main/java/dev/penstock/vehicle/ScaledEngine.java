@@ -6,22 +6,30 @@ import dev.penstock.vehicle.engine.LoadedPropellant;
 import dev.penstock.vehicle.engine.StartNeeds;
 
 /**
- * An engine as it would have to be: same mass, specific impulse and thrust changed by a factor.
+ * An engine as it would have to be, or may turn out to be: specific impulse, thrust and mass each changed by a factor.
  *
  * @param original the engine as it is
  * @param factor specific impulse over that of the original (-)
  * @param size thrust and exit area over those of the original (-)
+ * @param heaviness mass over that of the original (-)
  */
-record ScaledEngine(EnginePerformance original, double factor, double size) implements EnginePerformance {
+public record ScaledEngine(EnginePerformance original, double factor, double size, double heaviness)
+        implements EnginePerformance {
 
-    ScaledEngine {
+    public ScaledEngine {
         Require.positive("engine", "factor on specific impulse (-)", factor);
         Require.positive("engine", "factor on thrust (-)", size);
+        Require.positive("engine", "factor on mass (-)", heaviness);
+    }
+
+    /** Same mass. */
+    ScaledEngine(EnginePerformance original, double factor, double size) {
+        this(original, factor, size, 1);
     }
 
     /** Same thrust and mass. */
     ScaledEngine(EnginePerformance original, double factor) {
-        this(original, factor, 1);
+        this(original, factor, 1, 1);
     }
 
     @Override
@@ -61,7 +69,7 @@ record ScaledEngine(EnginePerformance original, double factor, double size) impl
 
     @Override
     public double mass() {
-        return original.mass();
+        return heaviness * original.mass();
     }
 
     @Override

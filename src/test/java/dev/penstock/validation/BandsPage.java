@@ -1,6 +1,7 @@
 package dev.penstock.validation;
 
 import dev.penstock.cycles.origin.PartKind;
+import dev.penstock.cycles.questions.BuiltEngineMiss;
 import dev.penstock.cycles.reading.ConceptReader;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.sheet.Station;
@@ -10,12 +11,18 @@ import dev.penstock.study.SampledEngine;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.DoubleSummaryStatistics;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
+import org.apache.commons.math3.stat.descriptive.DescriptiveStatistics;
 
 /** Where published figures of built engines lie among the samples of what is promised, for docs/validation/bands.md. */
 final class BandsPage {
@@ -25,8 +32,8 @@ final class BandsPage {
     private static final double RPM = Math.PI / 30;
     private static final double SHARE = 0.9;
 
-    /** A quantity of the table of engines and how a balance gives it. */
-    record Quantity(String column, String name, Function<EngineBalance, OptionalDouble> figure) {}
+    /** A quantity of the table of engines, the path of such a figure, and how a balance gives it. */
+    record Quantity(String column, String path, String name, Function<EngineBalance, OptionalDouble> figure) {}
 
     /**
      * A published figure among samples.
@@ -48,44 +55,66 @@ final class BandsPage {
             return Arrays.stream(values).filter(v -> v < likely).count() / (double) values.length;
         }
 
+        /** What is declared of the quantity, if it is. */
+        Optional<BuiltEngineMiss> declared() {
+            return BuiltEngineMiss.of(quantity.path(), family.equals("hydrogen"));
+        }
+
+        /** Percentile of the samples alone. */
+        double sampled(double share) {
+            return percentile(Optional.empty(), share);
+        }
+
+        /** Percentile of the band that the program gives. */
         double percentile(double share) {
-            double at = share * (values.length - 1);
-            int low = (int) Math.floor(at);
-            double part = at - low;
-            return low + 1 < values.length ? (1 - part) * values[low] + part * values[low + 1] : values[low];
+            return percentile(declared(), share);
+        }
+
+        double percentile(Optional<BuiltEngineMiss> miss, double share) {
+            DescriptiveStatistics samples = new DescriptiveStatistics(values);
+            return BuiltEngineMiss.percentile(
+                    samples, miss.map(m -> m.beyond(samples)).orElse(0.0), 100 * share);
+        }
+
+        boolean insideSamples() {
+            return inside(Optional.empty());
         }
 
         boolean inside() {
-            return published >= percentile(0.05) && published <= percentile(0.95);
+            return inside(declared());
         }
 
-        /** Share of the samples below the published figure (-). */
-        double rank() {
-            return Arrays.stream(values).filter(v -> v < published).count() / (double) values.length;
+        boolean inside(Optional<BuiltEngineMiss> miss) {
+            return published >= percentile(miss, 0.05) && published <= percentile(miss, 0.95);
         }
 
-        /** Distance of the published figure from the median over that of the 5 or 95 % end (-); 1 at the end of the band. */
-        double reach() {
-            double median = percentile(0.5);
-            double end = published < median ? median - percentile(0.05) : percentile(0.95) - median;
-            return end > 0 ? Math.abs(published - median) / end : Double.POSITIVE_INFINITY;
+        /** Fifth of the samples, or of the whole band, that the published figure lies in. */
+        int fifth(Optional<BuiltEngineMiss> miss) {
+            return (int) DoubleStream.of(0.2, 0.4, 0.6, 0.8)
+                    .filter(s -> published > percentile(miss, s))
+                    .count();
+        }
+
+        /** Whether a miss of the same kind is declared for another figure. */
+        boolean alike(Place other) {
+            return declared().equals(other.declared());
         }
     }
 
     static final List<Quantity> QUANTITIES = List.of(
-            new Quantity("isp_vac_s", "vacuum impulse, s", b -> path(b, "engine.isp_vacuum_s", 1)),
-            new Quantity("isp_sl_s", "sea-level impulse, s", b -> path(b, "engine.isp_sea_level_s", 1)),
-            new Quantity("fuel_pump_discharge_MPa", "fuel discharge, MPa", b -> pump(b, "fuel", true)),
-            new Quantity("ox_pump_discharge_MPa", "oxidizer discharge, MPa", b -> pump(b, "oxidizer", true)),
-            new Quantity("fuel_pump_speed_rpm", "fuel pump speed, rpm", b -> pump(b, "fuel", false)),
-            new Quantity("ox_pump_speed_rpm", "oxidizer pump speed, rpm", b -> pump(b, "oxidizer", false)),
-            new Quantity("fuel_turbine_power_MW", "turbine power, fuel or main, MW", BandsPage::turbine),
-            new Quantity("gas_generator_or_preburner_flow_kg_s", "generator or preburner flow, kg/s", BandsPage::gas),
+            new Quantity("isp_vac_s", "engine.isp_vacuum_s", "vacuum impulse, s", b -> path(b, "engine.isp_vacuum_s", 1)),
+            new Quantity("isp_sl_s", "engine.isp_sea_level_s", "sea-level impulse, s", b -> path(b, "engine.isp_sea_level_s", 1)),
+            new Quantity("fuel_pump_discharge_MPa", "pumps.fuel-pump.discharge_pressure_Pa", "fuel discharge, MPa", b -> pump(b, "fuel", true)),
+            new Quantity("ox_pump_discharge_MPa", "pumps.oxidizer-pump.discharge_pressure_Pa", "oxidizer discharge, MPa", b -> pump(b, "oxidizer", true)),
+            new Quantity("fuel_pump_speed_rpm", "pumps.fuel-pump.speed_rad_s", "fuel pump speed, rpm", b -> pump(b, "fuel", false)),
+            new Quantity("ox_pump_speed_rpm", "pumps.oxidizer-pump.speed_rad_s", "oxidizer pump speed, rpm", b -> pump(b, "oxidizer", false)),
+            new Quantity("fuel_turbine_power_MW", "turbines.main-turbine.power_W", "turbine power, fuel or main, MW", BandsPage::turbine),
+            new Quantity("gas_generator_or_preburner_flow_kg_s", "turbines.main-turbine.mass_flow_kg_s", "generator or preburner flow, kg/s", BandsPage::gas),
             new Quantity(
-                    "coolant_temperature_rise_K",
+                    "coolant_temperature_rise_K", "cooling.coolant_temperature_rise_K",
                     "temperature rise, K",
                     b -> path(b, "cooling.coolant_temperature_rise_K", 1)),
-            new Quantity("mass_kg", "dry mass, kg", b -> path(b, "engine.mass_kg", 1)));
+            new Quantity("mass_kg", "engine.mass_kg", "dry mass, kg", b -> path(b, "engine.mass_kg", 1)));
 
     private static OptionalDouble path(EngineBalance balance, String path, double scale) {
         OptionalDouble value = dev.penstock.study.Measure.ALL.stream()
@@ -167,47 +196,48 @@ final class BandsPage {
         return new Sampled(engine.name(), places, samples, sampled.samples().size());
     }
 
-    /** Share of figures inside bands that are stretched until they hold nine tenths of the other engines' figures (-). */
-    static double leftOut(List<Place> places) {
-        long inside = 0;
-        for (Place place : places) {
-            double[] others = places.stream()
-                    .filter(p -> !p.engine().equals(place.engine()))
-                    .mapToDouble(Place::reach)
-                    .sorted()
-                    .toArray();
-            inside += others.length > 0 && place.reach() <= stretch(others) ? 1 : 0;
-        }
-        return inside / (double) places.size();
+    /** What some figures miss, as it would be declared from them alone (-). */
+    static BuiltEngineMiss missed(List<Place> places) {
+        double square = places.stream()
+                .mapToDouble(p -> p.miss() * p.miss())
+                .average()
+                .orElseThrow();
+        return new BuiltEngineMiss("of others", Math.sqrt(square), places.size());
     }
 
-    /** Factor on half a band with which it holds nine tenths of some figures (-). */
-    static double stretch(double[] rising) {
-        int needed = (int) Math.ceil(SHARE * rising.length);
-        return rising[Math.max(0, needed - 1)];
+    /** Figures inside bands that hold what the other engines' figures miss. */
+    static long leftOut(List<Place> places) {
+        return places.stream()
+                .filter(place -> {
+                    List<Place> others = places.stream()
+                            .filter(p -> !p.engine().equals(place.engine()) && p.alike(place))
+                            .toList();
+                    return place.inside(others.isEmpty() ? Optional.empty() : Optional.of(missed(others)));
+                })
+                .count();
     }
 
-    private static String row(String name, List<Place> places, boolean one) {
-        long inside = places.stream().filter(Place::inside).count();
+    private static String ranks(List<Place> places, Function<Place, Integer> fifth) {
         int[] ranks = new int[5];
-        places.forEach(p -> ranks[Math.min(4, (int) (5 * p.rank()))]++);
-        double[] reach = places.stream().mapToDouble(Place::reach).sorted().toArray();
+        places.forEach(p -> ranks[fifth.apply(p)]++);
+        return Arrays.stream(ranks).mapToObj(Integer::toString).collect(Collectors.joining(" "));
+    }
+
+    private static String row(String name, List<Place> places, long leftOut) {
+        long inside = places.stream().filter(Place::inside).count();
         return String.format(
-                        Locale.ROOT,
-                        "| %s | %d | %d | %.0f %% | %s | %d %d %d %d %d | %s | %s |%n",
-                        name,
-                        places.size(),
-                        inside,
-                        100.0 * inside / places.size(),
-                        interval(inside, places.size()),
-                        ranks[0],
-                        ranks[1],
-                        ranks[2],
-                        ranks[3],
-                        ranks[4],
-                        one ? String.format(Locale.ROOT, "%.1f", stretch(reach)) : "",
-                        one && places.size() > 2 ? String.format(Locale.ROOT, "%.0f %%", 100 * leftOut(places)) : "")
-                .replace("\r\n", "\n");
+                Locale.ROOT,
+                "| %s | %d | %d | %s | %d | %.0f %% | %s | %s | %d | %.0f %% |\n",
+                name,
+                places.size(),
+                places.stream().filter(Place::insideSamples).count(),
+                ranks(places, p -> p.fifth(Optional.empty())),
+                inside,
+                100.0 * inside / places.size(),
+                interval(inside, places.size()),
+                ranks(places, p -> p.fifth(p.declared())),
+                leftOut,
+                100.0 * leftOut / places.size());
     }
 
     /** Wilson's interval of a share at 90 %, in per cent: what so few points tell. */
@@ -227,59 +257,102 @@ final class BandsPage {
                 # Bands against built engines
 
                 Written by `BandsPageTest`, whose long part runs with `-Dpenstock.bands.long=true`; with `-Dpenstock.docs.write=true` besides it
-                writes the page anew. One engine is sampled in every build.
+                writes the page anew.
 
                 Every engine of [ratings](ratings.md), put to the program as there, each sampled 19 times over all of its inputs
-                that have a spread, as `study uncertainty` does; a sample that closes no balance is left out. Only figures that were read
+                that have a spread, as `balance --uncertainty` does; a sample that closes no balance is left out. Only figures that were read
                 somewhere count, not those from memory. A band is from the 5th to the 95th percentile and should hold 90 % of them; the
-                interval beside it is what so few points tell of the true share (Wilson's, 90 %). Ranks are fifths of the samples, from the
-                published figure below nearly all of them to above nearly all: even would be right, a heap on the left means computed too high. Stretch is
-                the factor on the half width of a band with which it would hold nine tenths. Left out: share of the figures
-                inside bands stretched, or shrunk, by what the other engines ask for.
+                interval beside the share is what so few points tell of the true one (Wilson's, 90 %). Ranks are fifths of a band, from the
+                published figure below nearly all cases to above nearly all: even would be right, a heap on the left means computed too high.
 
-                Two spreads are discrepancies in the sense of Kennedy and O'Hagan [kennedy-ohagan-2001]: what built engines miss that no
-                other input explains, taken from the residuals of these engines (decision 0163). They are inputs like any other, so that
-                every band of every command holds them: `mass.engine_factor` moves all parts of an engine together, `lines.*_valve_loss` all that a
-                propellant loses between its pump and its injector. Speeds have none: built shafts lie on both sides of what their limits allow, and
-                an input that made shafts slower only, tried from 0.45 to 1, left 9 of 18 speeds inside and moved powers and masses too high.
+                Inputs alone do not span what built engines miss. So each quantity has a miss e, declared once in
+                `BuiltEngineMiss` (decision 0194): the root mean square of ln(published/most likely) over the figures of this page,
+                widened by Student's distribution since they are few. What the samples do not explain of it is added to every band in quadrature: in
+                `balance`, `limit`, sweeps and vehicles. "Inputs alone" is the samples by themselves, "whole" what the program gives. Left out: the figures
+                inside bands whose miss comes from the other engines only.
 
-                | quantity | figures | inside | share | true share, % | ranks | stretch | left out |
-                |---|--:|--:|--:|---|---|--:|--:|
+                | quantity | figures | inputs alone: inside | ranks | whole: inside | share | true share, % | ranks | left out: inside | share |
+                |---|--:|--:|---|--:|--:|---|---|--:|--:|
                 """);
         Map<String, List<Place>> byQuantity = new LinkedHashMap<>();
         QUANTITIES.forEach(q -> byQuantity.put(
                 q.name(), places.stream().filter(p -> p.quantity() == q).toList()));
-        byQuantity.forEach((name, some) -> page.append(some.isEmpty() ? "" : row(name, some, true)));
-        page.append(row("**all**", places, false));
+        byQuantity.values().removeIf(List::isEmpty);
+        byQuantity.forEach((name, some) -> page.append(row(name, some, leftOut(some))));
+        long leftOut = byQuantity.values().stream().mapToLong(BandsPage::leftOut).sum();
+        page.append(row("**all**", places, leftOut));
+        declared(page, places);
         page.append(
                 "\nOutside their bands:\n\n| engine | quantity | published | 5 % | median | 95 % |\n|---|---|--:|--:|--:|--:|\n");
         places.stream()
                 .filter(p -> !p.inside())
                 .forEach(p -> page.append(String.format(
-                                Locale.ROOT,
-                                "| %s | %s | %.4g | %.4g | %.4g | %.4g |%n",
-                                p.engine(),
-                                p.quantity().name(),
-                                p.published(),
-                                p.percentile(0.05),
-                                p.percentile(0.5),
-                                p.percentile(0.95))
-                        .replace("\r\n", "\n")));
+                        Locale.ROOT,
+                        "| %s | %s | %.4g | %.4g | %.4g | %.4g |\n",
+                        p.engine(),
+                        p.quantity().name(),
+                        p.published(),
+                        p.percentile(0.05),
+                        p.percentile(0.5),
+                        p.percentile(0.95))));
         families(page, places);
         likely(page, places);
         closed(page, engines);
         long inside = places.stream().filter(Place::inside).count();
         page.append(String.format(
-                        Locale.ROOT,
-                        "%n%d of %d figures, %.0f %%; aimed at is 85 to 95 %%: %s. The spreads of energy release, valves and of the whole mass were set in view of these engines (decisions 0163 and 0173), none of the others. Figures of one engine hang"
-                                + " together, so that there is less in them than their number says; a quantity with fewer than ten figures"
-                                + " tells a band that is far too narrow from one that is right, and no more.%n",
-                        inside,
-                        places.size(),
-                        100.0 * inside / places.size(),
-                        Math.abs(inside / (double) places.size() - SHARE) <= 0.05 ? "met" : "missed")
-                .replace("\r\n", "\n"));
+                Locale.ROOT,
+                "\n%d of %d figures, %.0f %%, left out %.0f %%; aimed at is 85 to 95 %%: %s. Figures of one engine hang"
+                        + " together, so that there is less in them than their number says; a quantity with fewer than ten figures"
+                        + " tells a band that is far too narrow from one that is right, and no more.\n",
+                inside,
+                places.size(),
+                100.0 * inside / places.size(),
+                100.0 * leftOut / places.size(),
+                Math.abs(leftOut / (double) places.size() - SHARE) <= 0.05 ? "met" : "missed"));
         return page.toString();
+    }
+
+    /** What is declared beside what this page shows. */
+    private static void declared(StringBuilder page, List<Place> places) {
+        page.append(
+                """
+
+                What is declared, what the figures here show, and what they show with any one engine left out; half band: that of the samples alone and that
+                of the whole, in the mean of the engines.
+
+                | miss of | figures declared | declared % | shown % | one left out % | half band by inputs % | whole % |
+                |---|--:|--:|--:|---|--:|--:|
+                """);
+        for (BuiltEngineMiss miss : BuiltEngineMiss.all()) {
+            List<Place> some = places.stream()
+                    .filter(p -> p.declared().equals(Optional.of(miss)))
+                    .toList();
+            DoubleSummaryStatistics others = some.stream()
+                    .map(p -> some.stream()
+                            .filter(o -> !o.engine().equals(p.engine()))
+                            .toList())
+                    .filter(o -> !o.isEmpty())
+                    .mapToDouble(o -> 100 * missed(o).share())
+                    .summaryStatistics();
+            page.append(String.format(
+                    Locale.ROOT,
+                    "| %s | %d | %.1f | %.1f | %.1f to %.1f | %.1f | %.1f |\n",
+                    miss.quantity(),
+                    miss.figures(),
+                    100 * miss.share(),
+                    100 * missed(some).share(),
+                    others.getMin(),
+                    others.getMax(),
+                    half(some, Place::sampled),
+                    half(some, Place::percentile)));
+        }
+    }
+
+    private static double half(List<Place> places, BiFunction<Place, Double, Double> percentile) {
+        return places.stream()
+                .mapToDouble(p -> 50 * Math.log(percentile.apply(p, 0.95) / percentile.apply(p, 0.05)))
+                .average()
+                .orElseThrow();
     }
 
     /** Whether propellants of one kind read high or low together. */
@@ -327,8 +400,8 @@ final class BandsPage {
 
                 Where the most likely value lies among its own samples, in per cent, lowest and highest of the engines; 50 is the median.
 
-                | quantity | lowest | highest | outside its band |
-                |---|--:|--:|--:|
+                | quantity | lowest | highest | outside the samples' band | outside the whole band |
+                |---|--:|--:|--:|--:|
                 """);
         for (Quantity quantity : QUANTITIES) {
             double[] ranks = places.stream()
@@ -339,11 +412,15 @@ final class BandsPage {
             if (ranks.length > 0) {
                 page.append(String.format(
                         Locale.ROOT,
-                        "| %s | %.0f | %.0f | %d |\n",
+                        "| %s | %.0f | %.0f | %d | %d |\n",
                         quantity.name(),
                         ranks[0],
                         ranks[ranks.length - 1],
-                        Arrays.stream(ranks).filter(r -> r < 5 || r > 95).count()));
+                        Arrays.stream(ranks).filter(r -> r < 5 || r > 95).count(),
+                        places.stream()
+                                .filter(p -> p.quantity() == quantity)
+                                .filter(p -> p.likely() < p.percentile(0.05) || p.likely() > p.percentile(0.95))
+                                .count()));
             }
         }
     }

@@ -3,11 +3,13 @@ package dev.penstock.validation;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.penstock.cycles.questions.BuiltEngineMiss;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 
@@ -37,30 +39,46 @@ class BandsPageTest {
                 .allSatisfy(q -> assertThat(lines).anyMatch(l -> l.startsWith("| " + q.name() + " | ")));
     }
 
-    /** Identity: a figure at the end of its band has a reach of one, at the median of zero. */
+    /** Identity: even values have even fifths; a figure of which no miss is declared has the band of its samples. */
     @Test
-    void theReachIsMeasuredInHalfBands() {
+    void aFigureLiesInItsFifth() {
         double[] values = new double[101];
         for (int i = 0; i <= 100; i++) {
-            values[i] = i;
+            values[i] = 100 + i;
         }
-        assertThat(place("a", 95, values).reach()).isCloseTo(1, within(1e-9));
-        assertThat(place("a", 50, values).reach()).isZero();
-        assertThat(place("a", 4, values).inside()).isFalse();
-        assertThat(place("a", 20.5, values).rank()).isCloseTo(21 / 101.0, within(1e-12));
+        assertThat(place("a", 150, values).fifth(Optional.empty())).isEqualTo(2);
+        assertThat(place("a", 101, values).fifth(Optional.empty())).isZero();
+        assertThat(place("a", 101, values).insideSamples()).isFalse();
+        assertThat(place("a", 150, values).insideSamples()).isTrue();
     }
 
-    /** Identity: an engine far from ten others is not inside bands that were stretched for those. */
+    /** By hand: ten engines that miss 1 % and one that misses 30 %, which their band cannot hold; it holds each of the ten. */
     @Test
     void anEngineUnlikeTheOthersIsLeftOut() {
-        double[] values = {0, 1, 2, 3, 4};
+        double[] values = {1.99, 2.0, 2.01};
         List<BandsPage.Place> places = new ArrayList<>();
         for (int i = 0; i < 10; i++) {
-            places.add(place("e" + i, 2.5, values));
+            places.add(place("e" + i, 2.02, values));
         }
-        places.add(place("far", 40, values));
-        assertThat(BandsPage.leftOut(places)).isCloseTo(10 / 11.0, within(1e-12));
+        places.add(place("far", 2.6, values));
+        assertThat(BandsPage.leftOut(places)).isEqualTo(10);
+        assertThat(BandsPage.missed(places.subList(0, 10)).share()).isCloseTo(Math.log(1.01), within(1e-12));
         assertThat(BandsPage.interval(9, 10)).isEqualTo("65 to 98");
+    }
+
+    /** What the program declares is what the page shows, and of as many figures. */
+    @Test
+    void declaredMissesAreThoseOfThePage() throws IOException {
+        List<String> lines = Files.readAllLines(PAGE);
+        assertThat(BuiltEngineMiss.all()).allSatisfy(miss -> {
+            String[] row = lines.stream()
+                    .filter(l -> l.startsWith("| " + miss.quantity() + " | "))
+                    .filter(l -> l.contains(" to "))
+                    .reduce((a, b) -> b)
+                    .orElseThrow()
+                    .split("\\|");
+            assertThat(100 * miss.share() / Double.parseDouble(row[4])).isBetween(0.9, 1.15);
+        });
     }
 
     private static BandsPage.Place place(String engine, double published, double[] values) {

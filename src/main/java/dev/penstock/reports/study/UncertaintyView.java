@@ -19,7 +19,9 @@ import dev.penstock.study.UncertaintyResult;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -58,6 +60,11 @@ public final class UncertaintyView {
                             "standard deviation",
                             FIGURE,
                             UncertaintyResult.Distribution::standardDeviation)
+                    .number(
+                            "beyond_inputs",
+                            "built engines beyond the inputs' spreads",
+                            significant("", 2),
+                            UncertaintyResult.Distribution::beyond)
                     .number("p5", "5 %", FIGURE, UncertaintyResult.Distribution::percentile5)
                     .number("p25", "25 %", FIGURE, UncertaintyResult.Distribution::percentile25)
                     .number("p50", "median", FIGURE, UncertaintyResult.Distribution::median)
@@ -136,8 +143,25 @@ public final class UncertaintyView {
     private static List<String> told(UncertaintyResult result) {
         return Stream.concat(
                         NotClosed.meaning(result.closed(), result.samples()).stream(),
-                        result.distributions().stream().flatMap(d -> d.aside().stream()))
+                        Stream.concat(
+                                missed(result).stream(),
+                                result.distributions().stream().flatMap(d -> d.aside().stream())))
                 .toList();
+    }
+
+    /** What the bands hold beyond the spreads of inputs, in a sentence. */
+    private static Optional<String> missed(UncertaintyResult result) {
+        return result.distributions().stream()
+                .filter(d -> d.beyond() > 0)
+                .map(d -> String.format(
+                        Locale.ROOT,
+                        "%s %.1f %% (of %.1f %% over %d figures)",
+                        d.measure().name(),
+                        100 * d.beyond(),
+                        100 * d.miss().orElseThrow().share(),
+                        d.miss().orElseThrow().figures()))
+                .reduce((a, b) -> a + ", " + b)
+                .map(each -> "the bands hold what built engines miss beyond the inputs' spreads, as standard deviations: " + each);
     }
 
     private static String strongest(UncertaintyResult result, Measure measure) {
@@ -185,8 +209,8 @@ public final class UncertaintyView {
                 "How sure is all this, and what would make it surer?",
                 Stream.concat(
                                 Stream.of(result.closed() + " of " + result.samples()
-                                        + " samples close. Inputs are taken as independent; models themselves are taken as"
-                                        + " right, apart from the factors listed."),
+                                        + " samples close. Inputs are taken as independent; what models miss of built engines beyond"
+                                        + " them is in the bands of the figures named below, and in no driver."),
                                 told(result).stream())
                         .toList(),
                 figures,

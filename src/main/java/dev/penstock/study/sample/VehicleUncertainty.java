@@ -1,6 +1,7 @@
 package dev.penstock.study.sample;
 
 import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.questions.BuiltEngineMiss;
 import dev.penstock.cycles.questions.EngineStudy;
 import dev.penstock.cycles.questions.Uncertainty;
 import dev.penstock.cycles.sheet.EngineBalance;
@@ -13,6 +14,7 @@ import dev.penstock.study.Parallel;
 import dev.penstock.study.Progress;
 import dev.penstock.study.UncertainSamples;
 import dev.penstock.vehicle.EngineSource;
+import dev.penstock.vehicle.ScaledEngine;
 import dev.penstock.vehicle.VehicleDoubts;
 import dev.penstock.vehicle.VehicleSizer;
 import dev.penstock.vehicle.VehicleSpread;
@@ -28,18 +30,24 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.stat.descriptive.DescriptiveStatistics;
 
 /**
  * Samples the uncertain inputs of a vehicle's engines together with its own dry masses, losses and residuals, and sizes each sample:
  * percentiles of its start mass or payload; and samples each engine, and moves each of its own figures, by itself: what drives them.
- * All are independent of each other. Samples fill the space evenly and are the same at every run and on any number of threads.
+ * Impulse and mass of an engine also hold what built engines miss beyond the spreads of its inputs ({@link BuiltEngineMiss}): two
+ * deviates of each engine. All are independent of each other. Samples fill the space evenly and are the same at every run and on any number of threads.
  */
 public final class VehicleUncertainty {
 
     private static final double LOW = 0.05;
     private static final double HIGH = 0.95;
+
+    /** Deviates of an engine for what built ones miss: impulse and mass. */
+    private static final int MISSES = 2;
+
     private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
 
     private final EngineRuns runs;
@@ -87,10 +95,10 @@ public final class VehicleUncertainty {
             inputs.add(Uncertainty.of(balance));
             dimensions += inputs.get(inputs.size() - 1).size();
         }
-        List<List<Double>> points = LowDiscrepancy.points(dimensions, samples);
+        List<List<Double>> points = LowDiscrepancy.points(dimensions + MISSES * concepts.size(), samples);
         List<Job> jobs = jobs(points, inputs);
         List<Sampled> engines = Parallel.map(jobs, j -> j.concept().name(), j -> sampled(study, j), progress);
-        return spread(samples, points, centre, engines);
+        return spread(samples, points, centre, missed(engines, points, dimensions));
     }
 
     private List<Job> jobs(List<List<Double>> points, List<Map<String, InputValue>> inputs) {
@@ -105,6 +113,40 @@ public final class VehicleUncertainty {
             }
         }
         return jobs;
+    }
+
+    /** The same engines with what built ones miss of impulse and mass, by the last deviates of each point. */
+    private List<Sampled> missed(List<Sampled> engines, List<List<Double>> points, int first) {
+        List<Sampled> all = new ArrayList<>(engines);
+        int at = 0;
+        for (Concept concept : concepts.values()) {
+            double impulse = beyond("engine.isp_vacuum_s", concept, engines, at, EnginePerformance::vacuumIsp);
+            double mass = beyond("engine.mass_kg", concept, engines, at, EnginePerformance::mass);
+            for (int i = 0; i < points.size(); i++) {
+                int index = i * concepts.size() + at;
+                List<Double> z = deviations(points.get(i).subList(first + MISSES * at, first + MISSES * (at + 1)));
+                Optional<EnginePerformance> engine = engines.get(index)
+                        .engine()
+                        .map(e -> new ScaledEngine(e, Math.exp(impulse * z.get(0)), 1, Math.exp(mass * z.get(1))));
+                all.set(index, new Sampled(engine, engines.get(index).failure()));
+            }
+            at++;
+        }
+        return all;
+    }
+
+    /** What built engines miss of a figure beyond the samples of one engine (-). */
+    private double beyond(
+            String path,
+            Concept concept,
+            List<Sampled> engines,
+            int at,
+            ToDoubleFunction<EnginePerformance> figure) {
+        DescriptiveStatistics values = new DescriptiveStatistics();
+        for (int i = at; i < engines.size(); i += concepts.size()) {
+            engines.get(i).engine().ifPresent(e -> values.addValue(figure.applyAsDouble(e)));
+        }
+        return BuiltEngineMiss.of(path, concept).map(miss -> miss.beyond(values)).orElse(0.0);
     }
 
     private Sampled sampled(EngineStudy study, Job job) {
@@ -190,7 +232,7 @@ public final class VehicleUncertainty {
             DescriptiveStatistics values = byEngine.get(e++);
             if (values.getN() > 1) {
                 drivers.add(new VehicleSpread.Driver(
-                        "uncertain inputs of " + concept.name(), percentile(values, LOW), percentile(values, HIGH)));
+                        "uncertain inputs of " + concept.name() + ", and what built engines miss beyond them", percentile(values, LOW), percentile(values, HIGH)));
             }
         }
         List<String> names = doubts.names();
