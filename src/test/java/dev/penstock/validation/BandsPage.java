@@ -102,16 +102,46 @@ final class BandsPage {
     }
 
     static final List<Quantity> QUANTITIES = List.of(
-            new Quantity("isp_vac_s", "engine.isp_vacuum_s", "vacuum impulse, s", b -> path(b, "engine.isp_vacuum_s", 1)),
-            new Quantity("isp_sl_s", "engine.isp_sea_level_s", "sea-level impulse, s", b -> path(b, "engine.isp_sea_level_s", 1)),
-            new Quantity("fuel_pump_discharge_MPa", "pumps.fuel-pump.discharge_pressure_Pa", "fuel discharge, MPa", b -> pump(b, "fuel", true)),
-            new Quantity("ox_pump_discharge_MPa", "pumps.oxidizer-pump.discharge_pressure_Pa", "oxidizer discharge, MPa", b -> pump(b, "oxidizer", true)),
-            new Quantity("fuel_pump_speed_rpm", "pumps.fuel-pump.speed_rad_s", "fuel pump speed, rpm", b -> pump(b, "fuel", false)),
-            new Quantity("ox_pump_speed_rpm", "pumps.oxidizer-pump.speed_rad_s", "oxidizer pump speed, rpm", b -> pump(b, "oxidizer", false)),
-            new Quantity("fuel_turbine_power_MW", "turbines.main-turbine.power_W", "turbine power, fuel or main, MW", BandsPage::turbine),
-            new Quantity("gas_generator_or_preburner_flow_kg_s", "turbines.main-turbine.mass_flow_kg_s", "generator or preburner flow, kg/s", BandsPage::gas),
             new Quantity(
-                    "coolant_temperature_rise_K", "cooling.coolant_temperature_rise_K",
+                    "isp_vac_s", "engine.isp_vacuum_s", "vacuum impulse, s", b -> path(b, "engine.isp_vacuum_s", 1)),
+            new Quantity(
+                    "isp_sl_s",
+                    "engine.isp_sea_level_s",
+                    "sea-level impulse, s",
+                    b -> path(b, "engine.isp_sea_level_s", 1)),
+            new Quantity(
+                    "fuel_pump_discharge_MPa",
+                    "pumps.fuel-pump.discharge_pressure_Pa",
+                    "fuel discharge, MPa",
+                    b -> pump(b, "fuel", true)),
+            new Quantity(
+                    "ox_pump_discharge_MPa",
+                    "pumps.oxidizer-pump.discharge_pressure_Pa",
+                    "oxidizer discharge, MPa",
+                    b -> pump(b, "oxidizer", true)),
+            new Quantity(
+                    "fuel_pump_speed_rpm",
+                    "pumps.fuel-pump.speed_rad_s",
+                    "fuel pump speed, rpm",
+                    b -> pump(b, "fuel", false)),
+            new Quantity(
+                    "ox_pump_speed_rpm",
+                    "pumps.oxidizer-pump.speed_rad_s",
+                    "oxidizer pump speed, rpm",
+                    b -> pump(b, "oxidizer", false)),
+            new Quantity(
+                    "fuel_turbine_power_MW",
+                    "turbines.main-turbine.power_W",
+                    "turbine power, fuel or main, MW",
+                    BandsPage::turbine),
+            new Quantity(
+                    "gas_generator_or_preburner_flow_kg_s",
+                    "turbines.main-turbine.mass_flow_kg_s",
+                    "generator or preburner flow, kg/s",
+                    BandsPage::gas),
+            new Quantity(
+                    "coolant_temperature_rise_K",
+                    "cooling.coolant_temperature_rise_K",
                     "temperature rise, K",
                     b -> path(b, "cooling.coolant_temperature_rise_K", 1)),
             new Quantity("mass_kg", "engine.mass_kg", "dry mass, kg", b -> path(b, "engine.mass_kg", 1)));
@@ -198,10 +228,8 @@ final class BandsPage {
 
     /** What some figures miss, as it would be declared from them alone (-). */
     static BuiltEngineMiss missed(List<Place> places) {
-        double square = places.stream()
-                .mapToDouble(p -> p.miss() * p.miss())
-                .average()
-                .orElseThrow();
+        double square =
+                places.stream().mapToDouble(p -> p.miss() * p.miss()).average().orElseThrow();
         return new BuiltEngineMiss("of others", Math.sqrt(square), places.size());
     }
 
@@ -279,7 +307,8 @@ final class BandsPage {
                 q.name(), places.stream().filter(p -> p.quantity() == q).toList()));
         byQuantity.values().removeIf(List::isEmpty);
         byQuantity.forEach((name, some) -> page.append(row(name, some, leftOut(some))));
-        long leftOut = byQuantity.values().stream().mapToLong(BandsPage::leftOut).sum();
+        long leftOut =
+                byQuantity.values().stream().mapToLong(BandsPage::leftOut).sum();
         page.append(row("**all**", places, leftOut));
         declared(page, places);
         page.append(

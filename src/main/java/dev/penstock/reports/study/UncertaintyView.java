@@ -161,7 +161,9 @@ public final class UncertaintyView {
                         100 * d.miss().orElseThrow().share(),
                         d.miss().orElseThrow().figures()))
                 .reduce((a, b) -> a + ", " + b)
-                .map(each -> "the bands hold what built engines miss beyond the inputs' spreads, as standard deviations: " + each);
+                .map(each ->
+                        "the bands hold what built engines miss beyond the inputs' spreads, as standard deviations: "
+                                + each);
     }
 
     private static String strongest(UncertaintyResult result, Measure measure) {

@@ -137,16 +137,14 @@ public final class VehicleUncertainty {
 
     /** What built engines miss of a figure beyond the samples of one engine (-). */
     private double beyond(
-            String path,
-            Concept concept,
-            List<Sampled> engines,
-            int at,
-            ToDoubleFunction<EnginePerformance> figure) {
+            String path, Concept concept, List<Sampled> engines, int at, ToDoubleFunction<EnginePerformance> figure) {
         DescriptiveStatistics values = new DescriptiveStatistics();
         for (int i = at; i < engines.size(); i += concepts.size()) {
             engines.get(i).engine().ifPresent(e -> values.addValue(figure.applyAsDouble(e)));
         }
-        return BuiltEngineMiss.of(path, concept).map(miss -> miss.beyond(values)).orElse(0.0);
+        return BuiltEngineMiss.of(path, concept)
+                .map(miss -> miss.beyond(values))
+                .orElse(0.0);
     }
 
     private Sampled sampled(EngineStudy study, Job job) {
@@ -232,7 +230,9 @@ public final class VehicleUncertainty {
             DescriptiveStatistics values = byEngine.get(e++);
             if (values.getN() > 1) {
                 drivers.add(new VehicleSpread.Driver(
-                        "uncertain inputs of " + concept.name() + ", and what built engines miss beyond them", percentile(values, LOW), percentile(values, HIGH)));
+                        "uncertain inputs of " + concept.name() + ", and what built engines miss beyond them",
+                        percentile(values, LOW),
+                        percentile(values, HIGH)));
             }
         }
         List<String> names = doubts.names();

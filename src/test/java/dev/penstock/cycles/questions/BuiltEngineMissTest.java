@@ -47,14 +47,17 @@ class BuiltEngineMissTest {
     /** By hand: 3-4-5. */
     @Test
     void spreadsAddInQuadrature() {
-        DescriptiveStatistics three = samples(DoubleStream.of(-3, -3, 0, 3, 3).map(Math::exp).toArray());
-        assertThat(Math.log(BuiltEngineMiss.percentile(three, 4 / 1.644854, 95))).isCloseTo(5, within(1e-5));
+        DescriptiveStatistics three =
+                samples(DoubleStream.of(-3, -3, 0, 3, 3).map(Math::exp).toArray());
+        assertThat(Math.log(BuiltEngineMiss.percentile(three, 4 / 1.644854, 95)))
+                .isCloseTo(5, within(1e-5));
     }
 
     /** Identity: a family has its own miss of impulse, and one of mass with all others; an input has none. */
     @Test
     void figuresAreKnownByTheirPaths() {
-        assertThat(BuiltEngineMiss.of("engine.isp_vacuum_s", true)).isNotEqualTo(BuiltEngineMiss.of("engine.isp_vacuum_s", false));
+        assertThat(BuiltEngineMiss.of("engine.isp_vacuum_s", true))
+                .isNotEqualTo(BuiltEngineMiss.of("engine.isp_vacuum_s", false));
         assertThat(BuiltEngineMiss.of("engine.mass_kg", true))
                 .isPresent()
                 .isEqualTo(BuiltEngineMiss.of("engine.thrust_to_weight", false));
