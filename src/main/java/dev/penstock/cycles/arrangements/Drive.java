@@ -6,7 +6,6 @@ import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.concept.TurbinePlace;
 import dev.penstock.cycles.origin.PartKey;
 import dev.penstock.cycles.origin.PartKind;
-import dev.penstock.cycles.sheet.FirstGuess;
 import dev.penstock.cycles.sheet.Flowsheet;
 import dev.penstock.cycles.sheet.Machinery;
 import dev.penstock.cycles.sheet.Stream;
@@ -37,7 +36,13 @@ final class Drive {
         return List.of(new Unknown("share of the fuel turbine", "-", 0.01, 0.99, 0.2, fuel / (fuel + oxidizer)));
     }
 
+    /** Gas through the turbines, and beside them through those of boost pumps that it drives. */
     static Stream expand(Flowsheet sheet, Stream gas, Traced exitPressure, Values x) {
+        return sheet.boostTurbines()
+                .besideTurbines(gas, exitPressure, rest -> turbines(sheet, rest, exitPressure, x), Side.values());
+    }
+
+    private static Stream turbines(Flowsheet sheet, Stream gas, Traced exitPressure, Values x) {
         ShaftDesign shafts = sheet.concept().shafts();
         Machinery machinery = sheet.machinery();
         if (shafts.oneTurbine()) {

@@ -7,7 +7,6 @@ import dev.penstock.cycles.concept.TurbinePlace;
 import dev.penstock.cycles.origin.LineKey;
 import dev.penstock.cycles.origin.PartKey;
 import dev.penstock.cycles.origin.PartKind;
-import dev.penstock.cycles.sheet.FirstGuess;
 import dev.penstock.cycles.sheet.Flowsheet;
 import dev.penstock.cycles.sheet.Machinery;
 import dev.penstock.cycles.sheet.Stream;
@@ -105,11 +104,17 @@ public record DualExpander() implements Cycle {
             return new Way(side, exit, exit.times(ratio).over(duct), bypass);
         }
 
+        /** Warm fuel drives boost pumps of both propellants beside its own turbine. */
+        private Stream inlet(Flowsheet sheet, Stream gas) {
+            Side[] boosts = side == Side.FUEL ? Side.values() : new Side[0];
+            return sheet.boostTurbines()
+                    .besideTurbines(gas, exit, rest -> sheet.machinery().turbine(place(side), rest, exit), boosts);
+        }
+
         Stream throughTurbine(Flowsheet sheet, Stream pumped) {
             String word = side.key();
             Stream heated = sheet.heated(sheet.deliver(side, pumped, heatedOutlet));
-            Stream expanded = TurbineBypass.around(sheet, side, word, heated, bypass, exit, inlet -> sheet.machinery()
-                    .turbine(place(side), inlet, exit));
+            Stream expanded = TurbineBypass.around(sheet, side, word, heated, bypass, exit, inlet -> inlet(sheet, inlet));
             Stream returned = sheet.hotDuct(
                     PartKey.of(PartKind.LINE, word + "_turbine_exhaust", word + " turbine exhaust duct"), expanded);
             return sheet.injector(

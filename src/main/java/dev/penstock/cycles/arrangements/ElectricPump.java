@@ -3,7 +3,6 @@ package dev.penstock.cycles.arrangements;
 import dev.penstock.cycles.concept.CycleTraits;
 import dev.penstock.cycles.concept.ShaftDesign;
 import dev.penstock.cycles.concept.Side;
-import dev.penstock.cycles.sheet.FirstGuess;
 import dev.penstock.cycles.sheet.Flowsheet;
 import dev.penstock.cycles.sheet.Machinery;
 import dev.penstock.cycles.sheet.Stream;

@@ -6,7 +6,6 @@ import dev.penstock.cycles.concept.ShaftDesign;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.origin.PartKey;
 import dev.penstock.cycles.origin.PartKind;
-import dev.penstock.cycles.sheet.FirstGuess;
 import dev.penstock.cycles.sheet.Flowsheet;
 import dev.penstock.cycles.sheet.Machinery;
 import dev.penstock.cycles.sheet.Stream;
@@ -91,7 +90,8 @@ public record ExpanderBleed() implements Cycle {
         List<Stream> parts = sheet.split(BLEED_SPLIT, heated, bleed.over(sheet.flowOf(heated)));
         Stream inlet = sheet.hotDuct(HOT_GAS_DUCT, parts.get(0));
         Traced ratio = sheet.statedRatio(Drive.leading(sheet.concept())).orElseThrow();
-        sheet.exhaust(Drive.expand(sheet, inlet, sheet.pressureOf(inlet).over(ratio), x));
+        sheet.exhaust(sheet.boostTurbines()
+                .behindTurbines(Drive.expand(sheet, inlet, sheet.pressureOf(inlet).over(ratio), x)));
         sheet.machinery().closesShafts();
 
         Stream warm = sheet.valve(Side.FUEL, FUEL_WARM_VALVE, parts.get(1), injection);

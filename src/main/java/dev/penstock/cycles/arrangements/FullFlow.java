@@ -7,7 +7,6 @@ import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.concept.TurbinePlace;
 import dev.penstock.cycles.origin.PartKey;
 import dev.penstock.cycles.origin.PartKind;
-import dev.penstock.cycles.sheet.FirstGuess;
 import dev.penstock.cycles.sheet.Flowsheet;
 import dev.penstock.cycles.sheet.Machinery;
 import dev.penstock.cycles.sheet.Stream;
@@ -97,9 +96,9 @@ public record FullFlow() implements Cycle {
                 oxidizerRich.pressure());
         sheet.closesTemperature(Burner.OXIDIZER_RICH);
 
-        Stream fuelSide = throughTurbine(sheet, TurbinePlace.FUEL, "fuel", fuelGas, fuelRich.turbineExit());
+        Stream fuelSide = throughTurbine(sheet, TurbinePlace.FUEL, Side.FUEL, fuelGas, fuelRich.turbineExit());
         Stream oxidizerSide =
-                throughTurbine(sheet, TurbinePlace.OXIDIZER, "oxidizer", oxidizerGas, oxidizerRich.turbineExit());
+                throughTurbine(sheet, TurbinePlace.OXIDIZER, Side.OXIDIZER, oxidizerGas, oxidizerRich.turbineExit());
         sheet.machinery().closesShafts();
         sheet.chamber(List.of(fuelSide, oxidizerSide));
     }
@@ -110,9 +109,12 @@ public record FullFlow() implements Cycle {
     }
 
     private static Stream throughTurbine(
-            Flowsheet sheet, TurbinePlace place, String side, Stream gas, Traced exitPressure) {
+            Flowsheet sheet, TurbinePlace place, Side own, Stream gas, Traced exitPressure) {
+        String side = own.key();
         Stream inlet = sheet.hotDuct(PartKey.of(PartKind.LINE, side + "_hot_gas", side + "-side hot-gas duct"), gas);
-        Stream expanded = sheet.machinery().turbine(place, inlet, exitPressure);
+        Stream expanded = sheet.boostTurbines()
+                .besideTurbines(
+                        inlet, exitPressure, rest -> sheet.machinery().turbine(place, rest, exitPressure), own);
         Stream returned =
                 sheet.hotDuct(PartKey.of(PartKind.LINE, side + "_exhaust", side + " turbine exhaust duct"), expanded);
         return sheet.injector(

@@ -4,7 +4,6 @@ import dev.penstock.cycles.concept.Burner;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.origin.PartKey;
 import dev.penstock.cycles.origin.PartKind;
-import dev.penstock.cycles.sheet.FirstGuess;
 import dev.penstock.cycles.sheet.Flowsheet;
 import dev.penstock.cycles.sheet.Stream;
 import dev.penstock.cycles.sheet.Values;
@@ -49,7 +48,8 @@ final class GasFlow {
     static void dump(Flowsheet sheet, Stream hot, Values x) {
         Stream inlet = sheet.hotDuct(HOT_GAS_DUCT, hot);
         Traced ratio = sheet.statedRatio(Drive.leading(sheet.concept())).orElseThrow();
-        sheet.exhaust(Drive.expand(sheet, inlet, sheet.pressureOf(inlet).over(ratio), x));
+        sheet.exhaust(sheet.boostTurbines()
+                .behindTurbines(Drive.expand(sheet, inlet, sheet.pressureOf(inlet).over(ratio), x)));
         sheet.machinery().closesShafts();
     }
 }

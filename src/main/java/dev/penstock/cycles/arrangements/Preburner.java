@@ -2,7 +2,6 @@ package dev.penstock.cycles.arrangements;
 
 import dev.penstock.cycles.concept.Burner;
 import dev.penstock.cycles.concept.TurbinePlace;
-import dev.penstock.cycles.sheet.FirstGuess;
 import dev.penstock.cycles.sheet.Flowsheet;
 import dev.penstock.cycles.sheet.Values;
 import dev.penstock.numerics.BoundedSystemSolver.Unknown;

@@ -5,7 +5,6 @@ import dev.penstock.cycles.concept.CycleTraits;
 import dev.penstock.cycles.concept.FeedDesign;
 import dev.penstock.cycles.concept.FeedInputs;
 import dev.penstock.cycles.concept.Side;
-import dev.penstock.cycles.sheet.FirstGuess;
 import dev.penstock.cycles.sheet.Flowsheet;
 import dev.penstock.cycles.sheet.Stream;
 import dev.penstock.cycles.sheet.Values;

@@ -20,7 +20,18 @@ public record BoostDesign(OptionalDouble pressureRise, Drive drive, double drive
         /** A turbine on liquid from behind the main pump, which then passes the main pump again. */
         LIQUID,
         /** A gear from the main shaft. */
-        GEAR
+        GEAR,
+        /** A turbine on gas from before the main turbines, which joins theirs behind them. */
+        HOT_GAS,
+        /** A turbine in the exhaust of the main turbines, all of which passes it. */
+        TURBINE_EXHAUST,
+        /** A turbine on fuel that a jacket has warmed, which flows on to where the fuel burns. */
+        WARM_FUEL;
+
+        /** @return whether a turbine on gas or on warmed fuel turns it, which takes nothing from the main pump or its shaft */
+        public boolean byGas() {
+            return this == HOT_GAS || this == TURBINE_EXHAUST || this == WARM_FUEL;
+        }
     }
 
     public BoostDesign {

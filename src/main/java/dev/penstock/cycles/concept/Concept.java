@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * All that an engineer asked for, validated and in SI. {@link ConceptReader} makes it from a concept file. At another chamber
@@ -87,6 +88,16 @@ public record Concept(
      */
     public FeedDesign feed(Side side) {
         return side == Side.OXIDIZER ? oxidizerFeed : fuelFeed;
+    }
+
+    /**
+     * @param drive what turns a boost pump
+     * @return whether that turns one of the boost pumps
+     */
+    public boolean boostedBy(BoostDesign.Drive drive) {
+        return Stream.of(oxidizerFeed, fuelFeed)
+                .flatMap(feed -> feed.boost().stream())
+                .anyMatch(boost -> boost.drive() == drive);
     }
 
     /** @return the oxidizer */

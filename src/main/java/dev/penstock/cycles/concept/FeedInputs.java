@@ -9,6 +9,7 @@ import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
 import dev.penstock.turbomachinery.pump.HydraulicTurbine;
 import dev.penstock.turbomachinery.pump.PumpInputs;
+import dev.penstock.turbomachinery.turbine.BoostTurbine;
 import java.util.List;
 
 /**
@@ -21,8 +22,7 @@ public record FeedInputs(Side side) {
     private static final Range LOSSES = Range.of(0, 1);
     private static final double MAIN_VALVE = 0.03;
     private static final double TRIM = 0.07;
-    private static final Usual<Double> GEAR = Usual.common(0.96);
-    private static final String DRIVES = "hydraulic turbine or gear";
+    private static final Usual<Double> GEAR = Usual.common(0.96).because("gear");
 
     /**
      * Up to eight times the usual loss in a fuel, since the four engines whose fuel discharge was read ask for 3 to 8 times: a kerosene engine whose pressures are published loses 0.36 of its chamber pressure in
@@ -52,7 +52,7 @@ public record FeedInputs(Side side) {
             .usual(Usual.common(BoostDesign.Drive.LIQUID).because("hydraulic turbine"));
     public static final Input<Double> DRIVE_EFFICIENCY = Input.ratio(
                     "drive_efficiency", Range.of(0.05, 1), "Shaft power of the boost pump over that of what drives it")
-            .follows("hydraulic turbine or gear, " + Usual.COMMON);
+            .follows("by drive: turbine on liquid, gear, or turbine on gas, " + Usual.COMMON);
 
     public Input<String> propellant() {
         return Input.text(side.key(), "The " + side.key() + ", a file in fluids")
@@ -123,7 +123,11 @@ public record FeedInputs(Side side) {
      * @return default of {@link #DRIVE_EFFICIENCY}
      */
     public static Usual<Double> driveEfficiency(BoostDesign.Drive drive) {
-        return (drive == BoostDesign.Drive.LIQUID ? HydraulicTurbine.EFFICIENCY : GEAR).because(DRIVES);
+        return switch (drive) {
+            case LIQUID -> HydraulicTurbine.EFFICIENCY.because("hydraulic turbine");
+            case GEAR -> GEAR;
+            case HOT_GAS, TURBINE_EXHAUST, WARM_FUEL -> BoostTurbine.EFFICIENCY;
+        };
     }
 
     public InputGroup tank() {

@@ -11,6 +11,7 @@ import dev.penstock.cycles.sheet.EngineBalance;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /**
  * What has to be built of an engine, counted from its arrangement: the parts and joints that the flow diagram has. Brackets,
@@ -18,7 +19,7 @@ import java.util.Set;
  * little of an engine alone.
  *
  * @param pumps pumps, boost pumps among them
- * @param turbines turbines of gas, and of liquid where that turns a boost pump
+ * @param turbines turbines, those of boost pumps among them
  * @param motors electric motors
  * @param rotors shafts that turn, each with its bearings and seals
  * @param gears gear wheels
@@ -65,10 +66,10 @@ public record HardwareCount(
         int geared = (concept.shafts().geared() ? 1 : 0) + kickGears(balance);
         return new HardwareCount(
                 balance.pumps().size(),
-                balance.turbines().size() + boosts(concept, BoostDesign.Drive.LIQUID),
+                balance.turbines().size() + boosts(concept, drive -> drive != BoostDesign.Drive.GEAR),
                 count(balance, PartKind.MOTOR),
                 balance.shafts().size() + geared,
-                MESH * (boosts(concept, BoostDesign.Drive.GEAR) + geared),
+                MESH * (boosts(concept, drive -> drive == BoostDesign.Drive.GEAR) + geared),
                 burners,
                 chambers,
                 burners + chambers,
@@ -91,10 +92,10 @@ public record HardwareCount(
                 : 0;
     }
 
-    private static int boosts(Concept concept, BoostDesign.Drive drive) {
+    private static int boosts(Concept concept, Predicate<BoostDesign.Drive> drive) {
         return (int) Arrays.stream(Side.values())
                 .flatMap(side -> concept.feed(side).boost().stream())
-                .filter(boost -> boost.drive() == drive)
+                .filter(boost -> drive.test(boost.drive()))
                 .count();
     }
 

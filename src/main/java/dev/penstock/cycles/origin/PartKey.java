@@ -130,6 +130,21 @@ public record PartKey(PartKind kind, String id, String label, String noun, Strin
         return of(PartKind.TURBINE, side.key() + "_boost", side.key() + " hydraulic turbine");
     }
 
+    /** Turns a boost pump on gas or on warmed fuel. */
+    public static PartKey boostTurbine(Side side) {
+        return of(PartKind.TURBINE, side.key() + "_boost", side.key() + " boost turbine");
+    }
+
+    /** Where what turns a boost pump parts from the rest. */
+    public static PartKey boostBranch(Side side) {
+        String turbine = side.key() + " boost turbine";
+        return branch(side.key() + "_boost", "branch to the " + turbine, "to the " + turbine, "past the " + turbine);
+    }
+
+    public static PartKey boostMerge(Side side) {
+        return of(PartKind.MERGE, side.key() + "_boost", side.key() + " boost turbine and the rest");
+    }
+
     // ---- pressurant, which is drawn with an engine that it feeds
 
     public static PartKey bottle() {

@@ -109,9 +109,33 @@ final class FeedKeys {
         InputTable keys = root.at(ConceptTables.boostPump(side));
         OptionalDouble rise = keys.number(FeedInputs.PRESSURE_RISE);
         BoostDesign.Drive drive = keys.read(FeedInputs.DRIVE);
+        refuseMissingGas(root, keys, drive, traits);
         double efficiency = keys.read(FeedInputs.DRIVE_EFFICIENCY, FeedInputs.driveEfficiency(drive));
         Supplier<PumpDesign> pump = PumpKeys.read(keys, propellant, !traits.turbines());
         return () -> Optional.of(new BoostDesign(rise, drive, efficiency, pump.get()));
+    }
+
+    /** A turbine on gas needs that gas. */
+    private static void refuseMissingGas(
+            InputTable root, InputTable keys, BoostDesign.Drive drive, CycleTraits traits) {
+        String missing =
+                switch (drive) {
+                    case LIQUID, GEAR -> "";
+                    case HOT_GAS ->
+                        traits.burners().isEmpty() ? "this cycle has no burner whose gas drives turbines" : "";
+                    case TURBINE_EXHAUST ->
+                        traits.dumps() ? "" : "this cycle burns its turbine gas in the chamber and has no exhaust";
+                    case WARM_FUEL ->
+                        GasKeys.coolants(root).contains(Side.FUEL.key())
+                                ? ""
+                                : "no jacket of this engine is cooled by the fuel and hands it on";
+                };
+        if (!missing.isEmpty()) {
+            keys.problem(
+                    FeedInputs.DRIVE,
+                    '"' + drive.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-') + '"',
+                    missing + "; allowed is liquid, gear, or a drive whose gas the engine has");
+        }
     }
 
     private static String fileOf(Propellant propellant) {

@@ -225,7 +225,8 @@ final class GasKeys {
                 sound(duct), sound(injector), exhaust(root, traits, into), heated > 0 ? heated : 1, sound(bypass));
     }
 
-    private static void needsJacket(InputTable root, Side side) {
+    /** What cools jackets and flows on behind them. */
+    static List<String> coolants(InputTable root) {
         List<String> coolants = new ArrayList<>();
         if (root.has(JacketInputs.GROUP)) {
             InputTable keys = root.table(JacketInputs.GROUP);
@@ -236,6 +237,11 @@ final class GasKeys {
                     .filter(circuit -> !circuit.has(DumpInputs.GROUP))
                     .forEach(circuit -> coolants.add(circuit.text(ConceptInputs.CIRCUIT_COOLANT.key(), "")));
         }
+        return coolants;
+    }
+
+    private static void needsJacket(InputTable root, Side side) {
+        List<String> coolants = coolants(root);
         if (!coolants.contains(side.key())) {
             boolean first = side == Side.FUEL;
             root.problem(

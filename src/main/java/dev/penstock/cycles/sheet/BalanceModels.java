@@ -138,7 +138,7 @@ public final class BalanceModels {
         return chamber;
     }
 
-    GasGeneratorGas gasMaker(Burner burner) {
+    public GasGeneratorGas gasMaker(Burner burner) {
         return gasMakers.computeIfAbsent(burner, b -> models.newGasMaker(concept, b));
     }
 

@@ -40,6 +40,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 
 /**
  * One pass through an arrangement, from the tanks to the chamber. A cycle calls the components in the order of the flow;
@@ -66,6 +67,7 @@ public final class Flowsheet {
     private final double chamberPressure;
     private final double facePressure;
     private final Machinery machinery;
+    private final BoostTurbines boostTurbines;
     private final Optional<StationRecorder> recorder;
     private final StationOrder numbers;
     private final List<Joint> joints = new ArrayList<>();
@@ -102,6 +104,7 @@ public final class Flowsheet {
         this.facePressure = chamberPressure * assumed.faceRatio();
         this.recorder = recording ? Optional.of(new StationRecorder(concept, assumed)) : Optional.empty();
         this.machinery = new Machinery(this, balanceModels);
+        this.boostTurbines = new BoostTurbines(this);
     }
 
     // ---- what the arrangement may ask
@@ -126,6 +129,10 @@ public final class Flowsheet {
 
     public Machinery machinery() {
         return machinery;
+    }
+
+    public BoostTurbines boostTurbines() {
+        return boostTurbines;
     }
 
     /** A number that the concept states or takes as usual. */
@@ -319,18 +326,19 @@ public final class Flowsheet {
      * Discharge line, then the jackets that this propellant cools, from the nozzle exit towards the injector, then the valve,
      * which takes what is left.
      */
-    public Stream deliver(Side side, Stream in, Traced targetPressure) {
+    public Stream deliver(Side side, Stream pumped, Traced targetPressure) {
         Stream stream = drop(
                 PartKey.dischargeLine(side),
                 LineKey.of(side),
-                in,
-                pressureOf(in).minus(lineLoss(side).times(chamberPressure())));
+                pumped,
+                pressureOf(pumped).minus(lineLoss(side).times(chamberPressure())));
         for (int i = concept.cooling().size() - 1; i >= 0; i--) {
             if (passes(i, side)) {
                 stream = jacket(i, stream);
             }
         }
-        return valve(side, PartKey.valve(side), stream, targetPressure);
+        UnaryOperator<Stream> valve = in -> valve(side, PartKey.valve(side), in, targetPressure);
+        return side == Side.FUEL ? boostTurbines.besideValve(stream, targetPressure, valve) : valve.apply(stream);
     }
 
     /**
@@ -542,10 +550,16 @@ public final class Flowsheet {
 
     /** A propellant heated so far that it drives turbines. */
     public Stream heated(Stream in) {
-        Medium.Liquid liquid = (Medium.Liquid) in.medium();
-        Medium gas =
-                new Medium.Gas(liquid.name(), new RealFluidWorkingFluid(liquid.propellant()), liquid.madeFrom(), false);
+        Medium gas = gasOf(in);
         return new Stream(in.station(), gas, in.pressure(), in.enthalpy(), in.oxidizerFlow(), in.fuelFlow());
+    }
+
+    /** What drives a turbine: gas, or a propellant as the real fluid that it is. */
+    static Medium.Gas gasOf(Stream in) {
+        return in.medium() instanceof Medium.Liquid liquid
+                ? new Medium.Gas(
+                        liquid.name(), new RealFluidWorkingFluid(liquid.propellant()), liquid.madeFrom(), false)
+                : (Medium.Gas) in.medium();
     }
 
     /** Pressure loss of a duct of hot gas, as stated by the concept. */

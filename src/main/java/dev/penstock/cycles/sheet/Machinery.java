@@ -513,6 +513,11 @@ public final class Machinery {
         return all;
     }
 
+    /** Shaft of a boost pump, once that is laid out. */
+    Shaft boostShaft(Side side) {
+        return boosts.get(side);
+    }
+
     private Shaft shaftOf(Side side) {
         return shaft(coupling.oneTurbine() ? ShaftKey.MAIN : ShaftKey.of(side));
     }

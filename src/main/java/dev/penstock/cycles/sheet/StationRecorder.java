@@ -23,6 +23,7 @@ import dev.penstock.provenance.Origin;
 import dev.penstock.provenance.Traced;
 import dev.penstock.provenance.Trail;
 import dev.penstock.turbomachinery.pump.HydraulicTurbine;
+import dev.penstock.turbomachinery.turbine.BoostTurbine;
 import dev.penstock.turbomachinery.pump.PumpSpeed;
 import dev.penstock.turbomachinery.speed.SpeedLimit;
 import java.util.ArrayList;
@@ -291,6 +292,18 @@ public final class StationRecorder {
                         inputs.of(ConceptTables.boostPump(pump.side()).of(FeedInputs.DRIVE_EFFICIENCY))));
     }
 
+    /** The flow that drives a boost pump's turbine beside others. */
+    public void drives(Stream taken, Shaft boost, Side side) {
+        trail.record(
+                flow(taken),
+                taken.flow(),
+                "kg/s",
+                Origin.of(
+                        BoostTurbine.CARD,
+                        List.of(delivered(boost), enthalpy(taken), pressure(taken)),
+                        inputs.of(ConceptTables.boostPump(side).of(FeedInputs.DRIVE_EFFICIENCY))));
+    }
+
     public void shaft(Shaft shaft) {
         speed("shafts." + Trail.slug(shaft.name()), shaft.speedSetBy());
     }
@@ -315,7 +328,7 @@ public final class StationRecorder {
                 new Origin(ModelCard.SAME, List.of("shafts." + Trail.slug(shaft.name()) + ".speed_rad_s")));
     }
 
-    private static String delivered(Shaft shaft) {
+    static String delivered(Shaft shaft) {
         return "shafts." + Trail.slug(shaft.name()) + ".power_delivered_W";
     }
 

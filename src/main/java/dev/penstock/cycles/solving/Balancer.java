@@ -8,7 +8,7 @@ import dev.penstock.cycles.sheet.BalanceModels;
 import dev.penstock.cycles.sheet.BuiltMachines;
 import dev.penstock.cycles.sheet.CarriedValues;
 import dev.penstock.cycles.sheet.Effort;
-import dev.penstock.cycles.sheet.FirstGuess;
+import dev.penstock.cycles.arrangements.FirstGuess;
 import dev.penstock.cycles.sheet.Flowsheet;
 import dev.penstock.cycles.sheet.Models;
 import dev.penstock.cycles.sheet.Values;

@@ -19,7 +19,7 @@ import dev.penstock.cycles.concept.FeedDesign;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.sheet.BalanceModels;
 import dev.penstock.cycles.sheet.CarriedValues;
-import dev.penstock.cycles.sheet.FirstGuess;
+import dev.penstock.cycles.arrangements.FirstGuess;
 import dev.penstock.cycles.sheet.Flowsheet;
 import dev.penstock.cycles.sheet.Medium;
 import dev.penstock.cycles.sheet.Stream;

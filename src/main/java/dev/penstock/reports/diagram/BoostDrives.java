@@ -12,7 +12,7 @@ import dev.penstock.quantities.Notation;
 import dev.penstock.turbomachinery.pump.PumpSizing;
 import java.util.List;
 
-/** Draws what turns boost pumps: a gear, or a turbine on liquid that leaves the main pump and passes it once more. */
+/** Draws what turns boost pumps: a gear, a turbine on gas, or one on liquid that leaves the main pump and passes it once more. */
 final class BoostDrives {
 
     private BoostDrives() {}
@@ -22,6 +22,8 @@ final class BoostDrives {
             balance.concept().feed(side).boost().ifPresent(boost -> {
                 if (boost.drive() == BoostDesign.Drive.GEAR) {
                     geared(side, drawn);
+                } else if (boost.drive().byGas()) {
+                    onGas(side, drawn);
                 } else {
                     onLiquid(side, balance.machines().pump(PumpKey.main(side)).orElseThrow(), drawn);
                 }
@@ -36,6 +38,15 @@ final class BoostDrives {
                 List.of(boost.id()),
                 List.of(PartKey.pump(PumpKey.main(side)).id())));
         drawn.note(boost, Notation.POWER.write(drawn.part(boost).workIn()) + " by a gear");
+    }
+
+    /** The turbine is a part of the balance; what it turns is said by the shaft. */
+    private static void onGas(Side side, DrawnEngine drawn) {
+        PartKey turbine = PartKey.boostTurbine(side);
+        drawn.shafts.add(new FlowDiagram.Shaft(
+                turbine.label(),
+                List.of(PartKey.pump(new PumpKey(side, PumpKey.Role.BOOST)).id()),
+                List.of(turbine.id())));
     }
 
     private static void onLiquid(Side side, PumpSizing main, DrawnEngine drawn) {

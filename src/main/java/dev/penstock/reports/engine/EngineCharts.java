@@ -4,7 +4,7 @@ import dev.penstock.chamber.atmosphere.StandardAtmosphere1976;
 import dev.penstock.cooling.jacket.JacketLimit;
 import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cooling.jacket.JacketStation;
-import dev.penstock.cycles.origin.PumpKey;
+import dev.penstock.cycles.concept.BoostDesign;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.provenance.CheckFigures;
 import dev.penstock.provenance.LimitCheck;
@@ -145,8 +145,9 @@ public final class EngineCharts {
                 false);
     }
 
+    /** Whether a main pump's liquid turns a boost pump. */
     private boolean boosted() {
-        return balance.machines().pumps().keySet().stream().anyMatch(pump -> pump.role() == PumpKey.Role.BOOST);
+        return balance.concept().boostedBy(BoostDesign.Drive.LIQUID);
     }
 
     /** @return thrust and specific impulse against altitude */

@@ -42,7 +42,10 @@ public record ShaftPowers(ShaftBalance shaft, boolean main, List<Share> gives, L
     public static List<ShaftPowers> of(EngineBalance balance) {
         return balance.shafts().stream()
                 .map(shaft ->
-                        new ShaftPowers(shaft, !boost(balance, shaft), gives(balance, shaft), takes(balance, shaft)))
+                        new ShaftPowers(
+                                shaft,
+                                !boost(balance, shaft) || byGas(balance, shaft),
+                                gives(balance, shaft), takes(balance, shaft)))
                 .toList();
     }
 
@@ -60,8 +63,22 @@ public record ShaftPowers(ShaftBalance shaft, boolean main, List<Share> gives, L
                     .map(t -> new Share(t.name(), t.power(), Ink.GAIN))
                     .toList();
         }
-        String giver = shaft.otherDriver().isPresent() ? "hydraulic turbine" : boost(balance, shaft) ? "gear" : "motor";
-        return List.of(new Share(giver, shaft.powerDelivered(), Ink.GAIN));
+        return List.of(new Share(giver(balance, shaft), shaft.powerDelivered(), Ink.GAIN));
+    }
+
+    private static String giver(EngineBalance balance, ShaftBalance shaft) {
+        if (shaft.otherDriver().isEmpty()) {
+            return boost(balance, shaft) ? "gear" : "motor";
+        }
+        return byGas(balance, shaft) ? "boost turbine" : "hydraulic turbine";
+    }
+
+    /** Whether gas or warmed fuel turns it and nothing that a main pump gives. */
+    private static boolean byGas(EngineBalance balance, ShaftBalance shaft) {
+        return boost(balance, shaft)
+                && shaft.pumps().stream()
+                        .allMatch(pump -> balance.concept().feed(side(balance, pump)).boost().stream()
+                                .anyMatch(b -> b.drive().byGas()));
     }
 
     private static List<Share> takes(EngineBalance balance, ShaftBalance shaft) {
@@ -87,7 +104,7 @@ public record ShaftPowers(ShaftBalance shaft, boolean main, List<Share> gives, L
             return 0;
         }
         return balance.shafts().stream()
-                .filter(s -> s.otherDriver().isPresent() && s.pumps().stream().anyMatch(b -> side(balance, b) == side))
+                .filter(s -> s.otherDriver().isPresent() && !byGas(balance, s) && s.pumps().stream().anyMatch(b -> side(balance, b) == side))
                 .mapToDouble(ShaftBalance::powerDelivered)
                 .sum();
     }

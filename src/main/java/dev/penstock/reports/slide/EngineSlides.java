@@ -1,5 +1,6 @@
 package dev.penstock.reports.slide;
 
+import dev.penstock.cycles.concept.BoostDesign;
 import dev.penstock.cycles.concept.PressurizationDesign;
 import dev.penstock.cycles.origin.PartKind;
 import dev.penstock.cycles.origin.PumpKey;
@@ -140,7 +141,7 @@ public final class EngineSlides {
                                 + t.name() + " " + EnergySlide.power(t.power()))
                         .collect(Collectors.joining("; "))
                 + "."
-                + (b.shafts().stream().anyMatch(s -> s.otherDriver().isPresent())
+                + (b.concept().boostedBy(BoostDesign.Drive.LIQUID)
                         ? " Liquid from behind the main pumps turns the boost pumps."
                         : "");
     }

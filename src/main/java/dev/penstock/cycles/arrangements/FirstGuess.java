@@ -1,10 +1,11 @@
-package dev.penstock.cycles.sheet;
+package dev.penstock.cycles.arrangements;
 
 import dev.penstock.combustion.GasGeneratorGas.Branch;
 import dev.penstock.cycles.concept.Burner;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.FeedDesign;
 import dev.penstock.cycles.concept.Side;
+import dev.penstock.cycles.sheet.BalanceModels;
 import dev.penstock.errors.LimitReached;
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.fluids.state.FluidState;
