@@ -114,7 +114,8 @@ public record DualExpander() implements Cycle {
         Stream throughTurbine(Flowsheet sheet, Stream pumped) {
             String word = side.key();
             Stream heated = sheet.heated(sheet.deliver(side, pumped, heatedOutlet));
-            Stream expanded = TurbineBypass.around(sheet, side, word, heated, bypass, exit, inlet -> inlet(sheet, inlet));
+            Stream expanded =
+                    TurbineBypass.around(sheet, side, word, heated, bypass, exit, inlet -> inlet(sheet, inlet));
             Stream returned = sheet.hotDuct(
                     PartKey.of(PartKind.LINE, word + "_turbine_exhaust", word + " turbine exhaust duct"), expanded);
             return sheet.injector(

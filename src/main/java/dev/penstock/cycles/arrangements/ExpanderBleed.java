@@ -91,7 +91,8 @@ public record ExpanderBleed() implements Cycle {
         Stream inlet = sheet.hotDuct(HOT_GAS_DUCT, parts.get(0));
         Traced ratio = sheet.statedRatio(Drive.leading(sheet.concept())).orElseThrow();
         sheet.exhaust(sheet.boostTurbines()
-                .behindTurbines(Drive.expand(sheet, inlet, sheet.pressureOf(inlet).over(ratio), x)));
+                .behindTurbines(
+                        Drive.expand(sheet, inlet, sheet.pressureOf(inlet).over(ratio), x)));
         sheet.machinery().closesShafts();
 
         Stream warm = sheet.valve(Side.FUEL, FUEL_WARM_VALVE, parts.get(1), injection);

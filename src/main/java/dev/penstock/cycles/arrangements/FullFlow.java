@@ -113,8 +113,7 @@ public record FullFlow() implements Cycle {
         String side = own.key();
         Stream inlet = sheet.hotDuct(PartKey.of(PartKind.LINE, side + "_hot_gas", side + "-side hot-gas duct"), gas);
         Stream expanded = sheet.boostTurbines()
-                .besideTurbines(
-                        inlet, exitPressure, rest -> sheet.machinery().turbine(place, rest, exitPressure), own);
+                .besideTurbines(inlet, exitPressure, rest -> sheet.machinery().turbine(place, rest, exitPressure), own);
         Stream returned =
                 sheet.hotDuct(PartKey.of(PartKind.LINE, side + "_exhaust", side + " turbine exhaust duct"), expanded);
         return sheet.injector(

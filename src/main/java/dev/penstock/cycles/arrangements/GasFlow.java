@@ -49,7 +49,8 @@ final class GasFlow {
         Stream inlet = sheet.hotDuct(HOT_GAS_DUCT, hot);
         Traced ratio = sheet.statedRatio(Drive.leading(sheet.concept())).orElseThrow();
         sheet.exhaust(sheet.boostTurbines()
-                .behindTurbines(Drive.expand(sheet, inlet, sheet.pressureOf(inlet).over(ratio), x)));
+                .behindTurbines(
+                        Drive.expand(sheet, inlet, sheet.pressureOf(inlet).over(ratio), x)));
         sheet.machinery().closesShafts();
     }
 }

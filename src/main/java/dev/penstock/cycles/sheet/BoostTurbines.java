@@ -54,8 +54,7 @@ public final class BoostTurbines {
      * @return all the gas, behind them
      */
     public Stream besideTurbines(Stream in, Traced exit, UnaryOperator<Stream> turbines, Side... from) {
-        BoostDesign.Drive drive =
-                in.medium().burnt() ? BoostDesign.Drive.HOT_GAS : BoostDesign.Drive.WARM_FUEL;
+        BoostDesign.Drive drive = in.medium().burnt() ? BoostDesign.Drive.HOT_GAS : BoostDesign.Drive.WARM_FUEL;
         List<Side> sides = driven(drive).stream()
                 .filter(side -> Arrays.asList(from).contains(side))
                 .toList();
@@ -154,7 +153,10 @@ public final class BoostTurbines {
                 in.fuelFlow());
         sheet.recorder().ifPresent(r -> {
             shaft.drivenBy(String.format(
-                    Locale.ROOT, "turbine on %.3g kg/s of %s", in.flow(), in.medium().name()));
+                    Locale.ROOT,
+                    "turbine on %.3g kg/s of %s",
+                    in.flow(),
+                    in.medium().name()));
             r.worked(out, in, exit, List.of(StationRecorder.delivered(shaft)));
         });
         sheet.component(part, List.of(in), List.of(out), 0, -power);

@@ -2,13 +2,13 @@ package dev.penstock.cycles.solving;
 
 import dev.penstock.cooling.jacket.JacketResult;
 import dev.penstock.cycles.arrangements.Cycle;
+import dev.penstock.cycles.arrangements.FirstGuess;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.StageSet;
 import dev.penstock.cycles.sheet.BalanceModels;
 import dev.penstock.cycles.sheet.BuiltMachines;
 import dev.penstock.cycles.sheet.CarriedValues;
 import dev.penstock.cycles.sheet.Effort;
-import dev.penstock.cycles.arrangements.FirstGuess;
 import dev.penstock.cycles.sheet.Flowsheet;
 import dev.penstock.cycles.sheet.Models;
 import dev.penstock.cycles.sheet.Values;

@@ -41,11 +41,11 @@ public record ShaftPowers(ShaftBalance shaft, boolean main, List<Share> gives, L
      */
     public static List<ShaftPowers> of(EngineBalance balance) {
         return balance.shafts().stream()
-                .map(shaft ->
-                        new ShaftPowers(
-                                shaft,
-                                !boost(balance, shaft) || byGas(balance, shaft),
-                                gives(balance, shaft), takes(balance, shaft)))
+                .map(shaft -> new ShaftPowers(
+                        shaft,
+                        !boost(balance, shaft) || byGas(balance, shaft),
+                        gives(balance, shaft),
+                        takes(balance, shaft)))
                 .toList();
     }
 
@@ -76,9 +76,8 @@ public record ShaftPowers(ShaftBalance shaft, boolean main, List<Share> gives, L
     /** Whether gas or warmed fuel turns it and nothing that a main pump gives. */
     private static boolean byGas(EngineBalance balance, ShaftBalance shaft) {
         return boost(balance, shaft)
-                && shaft.pumps().stream()
-                        .allMatch(pump -> balance.concept().feed(side(balance, pump)).boost().stream()
-                                .anyMatch(b -> b.drive().byGas()));
+                && shaft.pumps().stream().allMatch(pump -> balance.concept().feed(side(balance, pump)).boost().stream()
+                        .anyMatch(b -> b.drive().byGas()));
     }
 
     private static List<Share> takes(EngineBalance balance, ShaftBalance shaft) {
@@ -104,7 +103,9 @@ public record ShaftPowers(ShaftBalance shaft, boolean main, List<Share> gives, L
             return 0;
         }
         return balance.shafts().stream()
-                .filter(s -> s.otherDriver().isPresent() && !byGas(balance, s) && s.pumps().stream().anyMatch(b -> side(balance, b) == side))
+                .filter(s -> s.otherDriver().isPresent()
+                        && !byGas(balance, s)
+                        && s.pumps().stream().anyMatch(b -> side(balance, b) == side))
                 .mapToDouble(ShaftBalance::powerDelivered)
                 .sum();
     }

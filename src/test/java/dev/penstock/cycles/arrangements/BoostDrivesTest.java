@@ -24,8 +24,7 @@ import org.junit.jupiter.api.Test;
 class BoostDrivesTest {
 
     private static final EngineBalance DUMPED = balance(
-            "heron.toml",
-            Map.of("boost_pumps.oxidizer.drive", "hot-gas", "boost_pumps.fuel.drive", "turbine-exhaust"));
+            "heron.toml", Map.of("boost_pumps.oxidizer.drive", "hot-gas", "boost_pumps.fuel.drive", "turbine-exhaust"));
     private static final EngineBalance CLOSED = balance(
             "tern.toml", Map.of("boost_pumps.oxidizer.drive", "hot-gas", "boost_pumps.fuel.drive", "warm-fuel"));
 
@@ -82,7 +81,9 @@ class BoostDrivesTest {
                 .isGreaterThan(before(CLOSED, Side.OXIDIZER).pressure());
         assertThat(CLOSED.exhausts()).isEmpty();
         assertThat(CLOSED.engine().massFlow())
-                .isCloseTo(CLOSED.chamber().massFlow(), within(1e-8 * CLOSED.chamber().massFlow()));
+                .isCloseTo(
+                        CLOSED.chamber().massFlow(),
+                        within(1e-8 * CLOSED.chamber().massFlow()));
         assertThat(CLOSED.residualWorst()).isLessThan(1e-8);
     }
 
@@ -110,8 +111,8 @@ class BoostDrivesTest {
     }
 
     private static void refused(String demo, String drive, String why) {
-        assertThatThrownBy(() -> Concepts.READER.read(
-                        Path.of("cycles", demo), Map.of("boost_pumps.oxidizer.drive", drive)))
+        assertThatThrownBy(() ->
+                        Concepts.READER.read(Path.of("cycles", demo), Map.of("boost_pumps.oxidizer.drive", drive)))
                 .isInstanceOf(InvalidInput.class)
                 .hasMessageContaining("boost_pumps.oxidizer.drive")
                 .hasMessageContaining(drive)
