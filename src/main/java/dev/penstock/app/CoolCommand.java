@@ -23,6 +23,7 @@ import dev.penstock.study.EngineRuns;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -81,6 +82,11 @@ final class CoolCommand extends BaseCommand {
 
     CoolCommand(Session session) {
         super(session);
+    }
+
+    @Override
+    protected Optional<Set<String>> furtherParts() {
+        return Optional.of(Set.of(CoolingView.CHAMBERS));
     }
 
     @Override

@@ -27,6 +27,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -71,6 +72,11 @@ final class JudgeCommand extends BaseCommand {
 
     JudgeCommand(Session session) {
         super(session);
+    }
+
+    @Override
+    protected Optional<Set<String>> furtherParts() {
+        return Optional.of(Set.of(JudgementView.PROPELLANTS));
     }
 
     @Override

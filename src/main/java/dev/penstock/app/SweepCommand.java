@@ -19,6 +19,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -66,6 +68,11 @@ final class SweepCommand extends BaseCommand {
 
     SweepCommand(Session session) {
         super(session);
+    }
+
+    @Override
+    protected Optional<Set<String>> furtherParts() {
+        return Optional.of(Set.of());
     }
 
     @Override

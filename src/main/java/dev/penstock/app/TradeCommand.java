@@ -17,6 +17,8 @@ import dev.penstock.study.sample.TradeUncertainty;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -58,6 +60,11 @@ final class TradeCommand extends BaseCommand {
     @Override
     protected String mainRows() {
         return "pairs";
+    }
+
+    @Override
+    protected Optional<Set<String>> furtherParts() {
+        return Optional.of(Set.of());
     }
 
     @Override

@@ -12,13 +12,21 @@ final class Digits {
 
     private Digits() {}
 
-    private record Scale(String unit, double size, String name) {}
+    /** A unit of a size; what is smaller than its least, SI, is written in the next one of its list. */
+    private record Scale(String unit, double least, double size, String name) {
+
+        Scale(String unit, double size, String name) {
+            this(unit, 0.1 * size, size, name);
+        }
+    }
 
     private static final List<Scale> SCALES = List.of(
             new Scale("Pa", 1e6, "MPa"),
             new Scale("Pa", 1e3, "kPa"),
             new Scale("N", 1e3, "kN"),
             new Scale("W", 1e3, "kW"),
+            new Scale("kg", 1e4, 1e3, "t"),
+            new Scale("m", 1e4, 1e3, "km"),
             new Scale("m", 1, "m"),
             new Scale("m", 1e-3, "mm"),
             new Scale("rad", Math.PI / 180, "deg"),
@@ -45,7 +53,7 @@ final class Digits {
             return number(value, 6);
         }
         for (Scale scale : SCALES) {
-            if (scale.unit().equals(unit) && Math.abs(value) >= 0.1 * scale.size()) {
+            if (scale.unit().equals(unit) && Math.abs(value) >= scale.least()) {
                 return number(value / scale.size(), 6) + " " + scale.name();
             }
         }

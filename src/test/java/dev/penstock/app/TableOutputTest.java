@@ -75,11 +75,23 @@ class TableOutputTest {
     /** What takes long is not begun for a part that no answer has. */
     @Test
     void aLongCommandRefusesAWrongPartBeforeItBegins() {
-        for (String command : List.of("limit", "size")) {
-            assertThat(Run.of(command, "nobody", "--csv", "--rows", "name").problems())
+        for (List<String> words : List.of(
+                List.of("limit", "points"),
+                List.of("size", "flight"),
+                List.of("trade", "pairs"),
+                List.of("judge", "propellants"),
+                List.of("cool", "map"),
+                List.of("sweep", "points", "--vary", "engine.thrust=1,2 kN"),
+                List.of("optimise", "starts", "--minimise", "mass_kg"),
+                List.of("sensitivity", "screening", "--vary", "engine.thrust=1 kN..2 kN"),
+                List.of("frontier", "points", "--minimise", "mass_kg", "--maximise", "isp_vacuum_s"))) {
+            Stream<String> line = Stream.of(words.get(0), "nobody", "--csv", "--rows", "name");
+            assertThat(Run.of(Stream.concat(line, words.stream().skip(2)).toArray(String[]::new))
+                            .problems())
+                    .as(words.toString())
                     .singleElement()
                     .asString()
-                    .contains("--rows is name; allowed are ", command.equals("size") ? "flight" : "points");
+                    .contains("--rows is name; allowed are ", words.get(1));
         }
         for (List<String> part : List.of(
                 List.of("limit", "cycles"),

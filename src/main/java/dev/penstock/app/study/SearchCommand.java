@@ -13,6 +13,8 @@ import dev.penstock.study.space.StudyCase;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import picocli.CommandLine.Mixin;
@@ -35,6 +37,11 @@ abstract class SearchCommand extends BaseCommand {
 
     SearchCommand(Session session) {
         super(session);
+    }
+
+    @Override
+    protected Optional<Set<String>> furtherParts() {
+        return Optional.of(Set.of());
     }
 
     SearchOptions search() {

@@ -13,6 +13,8 @@ import dev.penstock.study.search.SensitivityResult;
 import dev.penstock.study.search.SensitivityRuns;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -70,6 +72,11 @@ public final class SensitivityCommand extends SearchCommand {
                     view::html,
                     result.shareThatCloses() > 0);
         }
+    }
+
+    @Override
+    protected Optional<Set<String>> furtherParts() {
+        return Optional.of(Set.of(SensitivityView.SCREENING));
     }
 
     @Override

@@ -10,8 +10,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 
 /**
- * The font in which charts measure and set their text: Liberation Sans as it comes with the PDF library, so that a chart
- * has the same layout on every machine, also on one that has no fonts at all.
+ * The font in which charts measure and set their text: Liberation Sans, its regular cut as it comes with the PDF library and its
+ * bold one as it lies here, so that a chart has the same layout on every machine, also on one that has no fonts at all.
  */
 public final class ChartFont {
 
@@ -19,10 +19,14 @@ public final class ChartFont {
     public static final String FAMILIES =
             "\"Liberation Sans\", Arial, \"" + DrawingFont.FAMILY + "\", Helvetica, sans-serif";
 
-    private static final String RESOURCE = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
+    private static final String REGULAR = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
+    private static final String BOLD = "LiberationSans-Bold.ttf";
     private static final String FONT_CONFIGURATION = "sun.awt.fontconfig";
     private static final FontRenderContext MEASURE = new FontRenderContext(null, true, true);
-    private static volatile Font base;
+    private static volatile Cuts cuts;
+
+    /** Both cuts, of one point. */
+    private record Cuts(Font regular, Font bold) {}
 
     private ChartFont() {}
 
@@ -31,7 +35,7 @@ public final class ChartFont {
      * @return the font
      */
     public static Font of(double size) {
-        return base().deriveFont((float) size);
+        return cuts().regular().deriveFont((float) size);
     }
 
     /**
@@ -39,7 +43,7 @@ public final class ChartFont {
      * @return the bold font
      */
     public static Font bold(double size) {
-        return base().deriveFont(Font.BOLD, (float) size);
+        return cuts().bold().deriveFont(Font.BOLD, (float) size);
     }
 
     /**
@@ -48,26 +52,37 @@ public final class ChartFont {
      * @return its width in the same unit
      */
     public static double width(String text, double size) {
-        return text.isEmpty() ? 0 : of(size).getStringBounds(text, MEASURE).getWidth();
+        return width(text, size, false);
+    }
+
+    /**
+     * @param text one line
+     * @param size size in points
+     * @param bold whether it is set in the bold font
+     * @return its width in the same unit
+     */
+    public static double width(String text, double size, boolean bold) {
+        Font font = bold ? bold(size) : of(size);
+        return text.isEmpty() ? 0 : font.getStringBounds(text, MEASURE).getWidth();
     }
 
     /**
      * Not when the class is loaded: Java puts fonts into temporary files, and a failure there would last as long as the
      * process.
      */
-    private static Font base() {
-        Font known = base;
+    private static Cuts cuts() {
+        Cuts known = cuts;
         return known == null ? load() : known;
     }
 
-    private static synchronized Font load() {
-        if (base == null) {
-            base = readWhateverFontsThereAre();
+    private static synchronized Cuts load() {
+        if (cuts == null) {
+            cuts = readWhateverFontsThereAre();
         }
-        return base;
+        return cuts;
     }
 
-    private static Font readWhateverFontsThereAre() {
+    private static Cuts readWhateverFontsThereAre() {
         try {
             return read();
         } catch (IOException | LinkageError e) {
@@ -84,15 +99,28 @@ public final class ChartFont {
 
     /** @return the font as TrueType; the caller closes it */
     public static InputStream open() {
-        InputStream in = ChartFont.class.getResourceAsStream(RESOURCE);
+        return open(REGULAR);
+    }
+
+    /** @return the bold font as TrueType; the caller closes it */
+    public static InputStream openBold() {
+        return open(BOLD);
+    }
+
+    private static InputStream open(String resource) {
+        InputStream in = ChartFont.class.getResourceAsStream(resource);
         if (in == null) {
-            throw new IllegalStateException(RESOURCE + " is not on the class path");
+            throw new IllegalStateException(resource + " is not on the class path");
         }
         return in;
     }
 
-    private static Font read() throws IOException {
-        try (InputStream in = open()) {
+    private static Cuts read() throws IOException {
+        return new Cuts(read(REGULAR), read(BOLD));
+    }
+
+    private static Font read(String resource) throws IOException {
+        try (InputStream in = open(resource)) {
             return Font.createFont(Font.TRUETYPE_FONT, in);
         } catch (FontFormatException e) {
             throw new IllegalStateException(e);

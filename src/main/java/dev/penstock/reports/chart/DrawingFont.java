@@ -2,6 +2,7 @@ package dev.penstock.reports.chart;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Base64;
 import java.util.List;
@@ -32,12 +33,12 @@ public final class DrawingFont {
     private DrawingFont() {}
 
     private static final class Made {
-        static final String FACE = face();
+        static final String FACES = face("400", ChartFont.open()) + face("700", ChartFont.openBold());
     }
 
-    /** @return the rule that makes the font known to a browser */
+    /** @return the rules that make both cuts of the font known to a browser */
     public static String css() {
-        return Made.FACE;
+        return Made.FACES;
     }
 
     /**
@@ -49,13 +50,13 @@ public final class DrawingFont {
         return svg.substring(0, end) + "<style>" + css() + "</style>" + svg.substring(end);
     }
 
-    private static String face() {
-        return "@font-face{font-family:\"" + FAMILY + "\";src:url(data:font/ttf;base64,"
-                + Base64.getEncoder().encodeToString(subset()) + ")}";
+    private static String face(String weight, InputStream cut) {
+        return "@font-face{font-family:\"" + FAMILY + "\";font-weight:" + weight + ";src:url(data:font/ttf;base64,"
+                + Base64.getEncoder().encodeToString(subset(cut)) + ")}";
     }
 
-    private static byte[] subset() {
-        try (RandomAccessReadBuffer in = new RandomAccessReadBuffer(ChartFont.open());
+    private static byte[] subset(InputStream cut) {
+        try (RandomAccessReadBuffer in = new RandomAccessReadBuffer(cut);
                 TrueTypeFont font = new TTFParser().parse(in)) {
             TTFSubsetter subsetter = new TTFSubsetter(font, TABLES);
             Stream.of(

@@ -25,7 +25,7 @@ final class JudgementJson {
         Function<Judgement.Kind, String> pair = k ->
                 k.hypothesis().oxidizer().id() + " / " + k.hypothesis().fuel().id();
         if (j.kinds().stream().map(pair).distinct().count() > 1) {
-            map.put("propellants", kinds(j, pair, "pair", false));
+            map.put(JudgementView.PROPELLANTS, kinds(j, pair, "pair", false));
         }
         map.put("claims", j.claims().stream().map(JudgementJson::claim).toList());
         map.put("unknowns", j.unknowns().stream().map(JudgementJson::finding).toList());

@@ -23,6 +23,9 @@ import java.util.stream.Stream;
 /** A judgement as JSON document, terminal text and page. */
 public final class JudgementView {
 
+    /** Part of the document that only claims with several pairs of propellants have. */
+    public static final String PROPELLANTS = "propellants";
+
     private static final double WHOLE = 100;
     /** A band narrower than this share of its median is one number. */
     private static final double CERTAIN = 1e-6;

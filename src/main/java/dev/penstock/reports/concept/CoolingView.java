@@ -33,6 +33,9 @@ import java.util.stream.Stream;
 /** A search for better channels, and a map of what can be cooled: JSON document, terminal text, section of a page. */
 public final class CoolingView {
 
+    /** Part of the document that is there only where a map was asked for. */
+    public static final String CHAMBERS = "map";
+
     private static final String LINE = System.lineSeparator();
     private static final Notation FLUX = Notation.fixed("W/m²", "MW/m²", 1e-6, 2);
     private static final Notation KELVIN = Notation.fixed("K", "K", 1, 0);
@@ -91,7 +94,7 @@ public final class CoolingView {
             .word("concept_text", "for the concept file", CoolingView::toml)
             .part("conduction_check", v -> v.check, CONDUCTION)
             .leftOutIfAbsent()
-            .word("map", "map", v -> v.map.map(m -> FigureJson.each(MAP, m.points())))
+            .word(CHAMBERS, "map", v -> v.map.map(m -> FigureJson.each(MAP, m.points())))
             .leftOutIfAbsent()
             .table();
 

@@ -34,8 +34,6 @@ public final class FlowDiagram {
     private static final double COMPONENT_HEIGHT = 40;
     private static final double FITTING_HEIGHT = 22;
     private static final double SPLIT_SIZE = 8;
-    /** Bold letters are wider than those that are measured. */
-    private static final double BOLD = 1.1;
 
     private static final double CHIP_HEIGHT = 31;
 
@@ -69,7 +67,7 @@ public final class FlowDiagram {
         for (Component component : engine.components) {
             boolean fitting = isFitting(component);
             double text = Math.max(
-                    ChartFont.width(component.label(), fitting ? 10.5 : 12) * (fitting ? 1 : BOLD),
+                    ChartFont.width(component.label(), fitting ? 10.5 : 12, !fitting),
                     ChartFont.width(engine.figure(component, states), 11));
             boolean split = isJunction(component);
             double width = split ? SPLIT_SIZE : text + (fitting ? 34 : 54);

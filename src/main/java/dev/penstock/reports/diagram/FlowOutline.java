@@ -6,11 +6,13 @@ import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleBiFunction;
 
 /**
@@ -31,7 +33,16 @@ public record FlowOutline(double width, double height, List<Box> boxes, List<Way
      * @param figure the one figure to read beside it; empty if there is none
      * @param place where it stands (px)
      */
-    public record Box(Component component, String figure, Rectangle2D place) {}
+    public record Box(Component component, String figure, Rectangle2D place) {
+
+        private Box moved(DoubleUnaryOperator down) {
+            double y = down.applyAsDouble(place.getY());
+            return new Box(
+                    component,
+                    figure,
+                    new Rectangle2D.Double(place.getX(), y, place.getWidth(), place.getHeight()));
+        }
+    }
 
     /**
      * A flow or a shaft from one main part to another.
@@ -43,7 +54,53 @@ public record FlowOutline(double width, double height, List<Box> boxes, List<Way
      * @param upwards whether it flows from its end to its beginning, which stands above
      * @param bends its corners from end to end (px)
      */
-    public record Way(String from, String to, Content content, boolean shaft, boolean upwards, List<Point2D> bends) {}
+    public record Way(String from, String to, Content content, boolean shaft, boolean upwards, List<Point2D> bends) {
+
+        private Way moved(DoubleUnaryOperator down) {
+            List<Point2D> places = bends.stream()
+                    .map(p -> (Point2D) new Point2D.Double(p.getX(), down.applyAsDouble(p.getY())))
+                    .toList();
+            return new Way(from, to, content, shaft, upwards, places);
+        }
+    }
+
+    /**
+     * @param high height that it shall have (px), at least its own
+     * @return the same with more room between its rows; boxes keep their size
+     */
+    public FlowOutline spread(double high) {
+        List<double[]> rows = rows();
+        double taken = rows.stream().mapToDouble(r -> r[1] - r[0]).sum();
+        double stretch = Math.max(1, (high - taken) / (height - taken));
+        DoubleUnaryOperator moved = y -> {
+            double inside = 0;
+            for (double[] row : rows) {
+                inside += Math.max(0, Math.min(y, row[1]) - row[0]);
+            }
+            return inside + stretch * (y - inside);
+        };
+        return new FlowOutline(
+                width,
+                moved.applyAsDouble(height),
+                boxes.stream().map(b -> b.moved(moved)).toList(),
+                ways.stream().map(w -> w.moved(moved)).toList());
+    }
+
+    /** Where boxes stand, from top to bottom (px), those side by side together. */
+    private List<double[]> rows() {
+        List<double[]> rows = new ArrayList<>();
+        boxes.stream()
+                .map(Box::place)
+                .sorted(Comparator.comparingDouble(Rectangle2D::getMinY))
+                .forEach(place -> {
+                    if (rows.isEmpty() || place.getMinY() >= rows.get(rows.size() - 1)[1]) {
+                        rows.add(new double[] {place.getMinY(), place.getMaxY()});
+                    }
+                    double[] last = rows.get(rows.size() - 1);
+                    last[1] = Math.max(last[1], place.getMaxY());
+                });
+        return rows;
+    }
 
     private static final double MARGIN = 4;
     private static final double SPACE = 26;

@@ -18,11 +18,12 @@ final class DrawingText {
 
     private static final Color NO_INK = new Color(0, 0, 0, 0);
     private static final Pattern SIZE = Pattern.compile("font-size: ?([\\d.]+)");
+    private static final Pattern WEIGHT = Pattern.compile("font-weight: ?(\\w+)");
     private static final Pattern ANCHOR = Pattern.compile("text-anchor: ?(\\w+)");
     private static final double USUAL_SIZE = 12;
 
     /** What text inherits from the elements around it. */
-    private record Around(AffineTransform place, double size, String anchor) {}
+    private record Around(AffineTransform place, double size, boolean bold, String anchor) {}
 
     private final Graphics2D graphics;
 
@@ -37,7 +38,7 @@ final class DrawingText {
      */
     static void write(Element drawing, Graphics2D graphics, double width) {
         double scale = width / Double.parseDouble(drawing.getAttribute("width"));
-        Around around = new Around(AffineTransform.getScaleInstance(scale, scale), USUAL_SIZE, "start");
+        Around around = new Around(AffineTransform.getScaleInstance(scale, scale), USUAL_SIZE, false, "start");
         graphics.setColor(NO_INK);
         new DrawingText(graphics).walk(drawing, around);
     }
@@ -66,12 +67,14 @@ final class DrawingText {
             place.concatenate(AWTTransformProducer.createAffineTransform(transform));
         }
         String style = element.getAttribute("style") + ";font-size:" + element.getAttribute("font-size")
-                + ";text-anchor:" + element.getAttribute("text-anchor");
+                + ";font-weight:" + element.getAttribute("font-weight") + ";text-anchor:" + element.getAttribute("text-anchor");
         Matcher size = SIZE.matcher(style);
+        Matcher weight = WEIGHT.matcher(style);
         Matcher anchor = ANCHOR.matcher(style);
         return new Around(
                 place,
                 size.find() ? Double.parseDouble(size.group(1)) : outside.size(),
+                weight.find() ? weight.group(1).equals("bold") : outside.bold(),
                 anchor.find() ? anchor.group(1) : outside.anchor());
     }
 
@@ -80,7 +83,7 @@ final class DrawingText {
         if (words.isEmpty()) {
             return;
         }
-        double width = ChartFont.width(words, around.size());
+        double width = ChartFont.width(words, around.size(), around.bold());
         double x = number(text, "x")
                 - switch (around.anchor()) {
                     case "middle" -> width / 2;
@@ -89,7 +92,7 @@ final class DrawingText {
                 };
         AffineTransform before = graphics.getTransform();
         graphics.transform(around.place());
-        graphics.setFont(ChartFont.of(around.size()));
+        graphics.setFont(around.bold() ? ChartFont.bold(around.size()) : ChartFont.of(around.size()));
         graphics.drawString(words, (float) x, (float) number(text, "y"));
         graphics.setTransform(before);
     }

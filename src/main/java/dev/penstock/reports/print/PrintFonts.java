@@ -29,10 +29,9 @@ final class PrintFonts {
         builder.useFont(() -> open("DejaVuSansCondensed.ttf"), TEXT, 400, FontStyle.NORMAL, true);
         builder.useFont(() -> open("DejaVuSansCondensed-Bold.ttf"), TEXT, 700, FontStyle.NORMAL, true);
         builder.useFont(() -> open("DejaVuSansMono.ttf"), CODE, 400, FontStyle.NORMAL, true);
-        EnumSet<FSFontUseCase> drawings = EnumSet.of(FSFontUseCase.SVG);
         EnumSet<FSFontUseCase> words = EnumSet.of(FSFontUseCase.SVG, FSFontUseCase.DOCUMENT);
         builder.useFont(DrawingFonts.REGULAR.file(), DRAWING, 400, FontStyle.NORMAL, true, words);
-        builder.useFont(DrawingFonts.BOLD.file(), DRAWING, 700, FontStyle.NORMAL, true, drawings);
+        builder.useFont(DrawingFonts.BOLD.file(), DRAWING, 700, FontStyle.NORMAL, true, words);
     }
 
     private static InputStream open(String name) {
@@ -46,7 +45,7 @@ final class PrintFonts {
     /** The drawing library takes fonts from files only: temporary ones, made anew if somebody has cleared them away. */
     private enum DrawingFonts {
         REGULAR(ChartFont::open),
-        BOLD(() -> PrintFonts.open("DejaVuSansCondensed-Bold.ttf"));
+        BOLD(ChartFont::openBold);
 
         private final Supplier<InputStream> font;
         private Path made;

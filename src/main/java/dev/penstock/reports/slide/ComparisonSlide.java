@@ -22,8 +22,8 @@ final class ComparisonSlide {
                 .max(java.util.Comparator.comparingDouble(b -> b.engine().vacuumIsp()))
                 .orElseThrow();
         String sentence = first.concept().name() + " has the highest specific impulse of these " + engines.size()
-                + ", " + Measure.named("isp_vacuum_s").orElseThrow().text(first)
-                + " in vacuum; every bar begins at zero.";
+                + " engines, " + Measure.named("isp_vacuum_s").orElseThrow().text(first)
+                + " in vacuum. Every bar begins at zero.";
         return new Slide("comparison", "Engines side by side", sentence, (pencil, room) -> {
             int columns = room.getWidth() > 1.3 * room.getHeight() ? 3 : 2;
             int rows = (FIGURES.size() + columns - 1) / columns;
@@ -52,8 +52,8 @@ final class ComparisonSlide {
                 .mapToDouble(v -> v)
                 .max()
                 .orElse(1);
-        double step = (room.getHeight() - SIZE * 1.5) / engines.size();
-        double size = Math.min(SIZE, step * 0.38);
+        double step = (room.getHeight() - SIZE * 1.8) / engines.size();
+        double size = Math.min(SIZE, step * 0.48);
         double names = engines.stream()
                         .mapToDouble(b -> Pencil.width(b.concept().name(), size, false))
                         .max()
@@ -66,7 +66,7 @@ final class ComparisonSlide {
                 + 12;
         double length = Math.max(40, room.getWidth() - names - figures);
         for (int i = 0; i < engines.size(); i++) {
-            double y = room.getY() + SIZE * 1.5 + i * step;
+            double y = room.getY() + SIZE * 1.8 + i * step;
             double thick = Math.min(step * 0.66, 54);
             double base = y + thick / 2 + size * 0.36;
             pencil.text(engines.get(i).concept().name(), room.getX(), base, size, false, pencil.color(Ink.TEXT));

@@ -25,8 +25,12 @@ final class CutawaySlide {
     private static final double SIZE = 22;
     /** Outer wall of the drawing over the height of the channels, which no model sizes. */
     private static final double CLOSE_OUT = 0.5;
-    /** Channels shown enlarged. */
+    /** Channels shown enlarged in a column; in a row as many as fit, up to the most. */
     private static final int CHANNELS = 4;
+
+    private static final int MOST_CHANNELS = 14;
+    /** Room for the words beside the channels (px). */
+    private static final double LABELS = 190;
 
     private final EngineBalance balance;
     private final ChamberContour contour;
@@ -62,11 +66,11 @@ final class CutawaySlide {
                 main = new Rectangle2D.Double(room.getX(), room.getY(), room.getWidth() - share - 30, room.getHeight());
                 detail = new Rectangle2D.Double(room.getMaxX() - share, room.getY(), share, room.getHeight());
             } else {
-                double share = 0.44 * room.getHeight();
+                double share = 0.36 * room.getHeight();
                 main = new Rectangle2D.Double(room.getX(), room.getY(), room.getWidth(), room.getHeight() - share - 20);
                 detail = new Rectangle2D.Double(room.getX(), room.getMaxY() - share, room.getWidth(), share);
             }
-            detail(pencil, detail, jacket.get());
+            detail(pencil, detail, jacket.get(), wide);
         }
         section(pencil, main);
     }
@@ -77,7 +81,7 @@ final class CutawaySlide {
                 .mapToDouble(ContourPoint::radius)
                 .max()
                 .orElseThrow();
-        double scale = Math.min((room.getWidth() - 90) / length, (room.getHeight() - 150) / (2.1 * outer));
+        double scale = Math.min((room.getWidth() - 90) / length, (room.getHeight() - 130) / (2.1 * outer));
         double left = room.getX() + 20 + (room.getWidth() - 90 - scale * length) / 2;
         double axis = room.getCenterY() - 10;
         double zero = left + scale * contour.chamberLength();
@@ -110,7 +114,13 @@ final class CutawaySlide {
         String chamber = Notation.PRESSURE.writeWithUnit(balance.engine().chamberPressure()) + ", "
                 + Notation.TEMPERATURE.writeWithUnit(
                         balance.chamber().ideal().chamber().temperature());
-        pencil.text(chamber, left, axis + scale * contour.chamberRadius() + 44, SIZE, true, ink);
+        double below = left + Pencil.width(chamber, SIZE, true) + 12;
+        double wall = contour.points().stream()
+                .filter(p -> zero + scale * p.x() < below)
+                .mapToDouble(ContourPoint::radius)
+                .max()
+                .orElse(contour.chamberRadius());
+        pencil.text(chamber, left, axis + scale * wall + 44, SIZE, true, ink);
         double bar = step(EngineLength.extended(contour));
         double y = axis + deep;
         pencil.measure(new Point2D.Double(left, y), new Point2D.Double(left + scale * bar, y), ink);
@@ -210,60 +220,68 @@ final class CutawaySlide {
                 : i == n - 1 ? x + 0.5 * (x - cells.get(n - 2).x()) : x;
     }
 
-    /** Some channels at the throat, looking along the axis: every length in one scale. */
-    private void detail(Pencil pencil, Rectangle2D room, JacketResult j) {
+    /** Some channels at the throat, looking along the axis: every length in one scale; words above and below, or beside. */
+    private void detail(Pencil pencil, Rectangle2D room, JacketResult j, boolean column) {
         JacketStation c = j.stations().stream()
                 .min(Comparator.comparingDouble(s -> Math.abs(s.x())))
                 .orElseThrow();
         double pitch = c.channelWidth() + c.landWidth();
         double high = j.wallThickness() + (1 + CLOSE_OUT) * c.channelHeight();
-        double labels = 230;
-        double scale = Math.min((room.getWidth() - labels) / (CHANNELS * pitch), (room.getHeight() - 150) / high);
-        double width = scale * CHANNELS * pitch;
-        double left = room.getX() + (room.getWidth() - labels - width) / 2;
-        double bottom = room.getY() + 70 + scale * high + (room.getHeight() - 150 - scale * high) / 2;
+        String title = "Channels at the throat, enlarged, gas side below";
+        String widths = "channels " + fine(c.channelWidth()) + ", lands " + fine(c.landWidth())
+                + "; the outer wall is not sized";
         Color ink = pencil.color(Ink.TEXT);
-        List<String> title =
-                Pencil.wrapped("Channels at the throat, enlarged, gas side below", room.getWidth(), SIZE, true);
-        pencil.lines(
-                title,
-                room.getX(),
-                bottom - scale * high - 18 - (title.size() - 1) * SIZE * Pencil.LEADING,
-                SIZE,
-                true,
-                ink);
-        pencil.fill(
-                new Rectangle2D.Double(left, bottom - scale * high, width, scale * high), pencil.tint(Ink.STEEL, 0.55));
+        if (!column) {
+            double words = 0.36 * room.getWidth();
+            List<String> lines = Pencil.wrapped(title, words, SIZE, true);
+            double y = room.getY() + SIZE;
+            pencil.lines(lines, room.getX(), y, SIZE, true, ink);
+            y += (lines.size() + 0.5) * SIZE * Pencil.LEADING;
+            pencil.lines(Pencil.wrapped(widths, words, SIZE * 0.9, false), room.getX(), y, SIZE * 0.9, false, ink);
+            double scale = (room.getHeight() - 30) / high;
+            double left = room.getX() + words + 40;
+            double free = room.getMaxX() - left - LABELS;
+            int count = (int) Math.max(2, Math.min(MOST_CHANNELS, Math.floor(free / (scale * pitch))));
+            scale = Math.min(scale, free / (count * pitch));
+            channels(pencil, j, c, new Point2D.Double(left, room.getY() + scale * high), scale, count);
+            return;
+        }
+        double scale = Math.min((room.getWidth() - LABELS) / (CHANNELS * pitch), (room.getHeight() - 150) / high);
+        double left = room.getX();
+        double bottom = room.getY() + 70 + scale * high + (room.getHeight() - 150 - scale * high) / 2;
+        List<String> lines = Pencil.wrapped(title, room.getWidth(), SIZE, true);
+        double first = bottom - scale * high - 18 - (lines.size() - 1) * SIZE * Pencil.LEADING;
+        pencil.lines(lines, left, first, SIZE, true, ink);
+        channels(pencil, j, c, new Point2D.Double(left, bottom), scale, CHANNELS);
+        List<String> below = Pencil.wrapped(widths, room.getWidth(), SIZE * 0.9, false);
+        pencil.lines(below, left, bottom + 46, SIZE * 0.9, false, ink);
+    }
+
+    private void channels(
+            Pencil pencil, JacketResult j, JacketStation c, Point2D corner, double scale, int count) {
+        double left = corner.getX();
+        double bottom = corner.getY();
+        double pitch = c.channelWidth() + c.landWidth();
+        double high = scale * (j.wallThickness() + (1 + CLOSE_OUT) * c.channelHeight());
+        double width = scale * count * pitch;
+        Color ink = pencil.color(Ink.TEXT);
+        pencil.fill(new Rectangle2D.Double(left, bottom - high, width, high), pencil.tint(Ink.STEEL, 0.55));
         pencil.fill(new Rectangle2D.Double(left, bottom, width, 12), pencil.color(Ink.GAS));
         double floor = bottom - scale * j.wallThickness();
-        for (int i = 0; i < CHANNELS; i++) {
+        double channel = scale * c.channelHeight();
+        for (int i = 0; i < count; i++) {
             double x = left + scale * (i * pitch + c.landWidth() / 2);
             pencil.fill(
-                    new Rectangle2D.Double(
-                            x, floor - scale * c.channelHeight(), scale * c.channelWidth(), scale * c.channelHeight()),
+                    new Rectangle2D.Double(x, floor - channel, scale * c.channelWidth(), channel),
                     pencil.color(coolantInk(j)));
         }
         double side = left + width + 20;
-        pencil.measure(
-                new Point2D.Double(side, floor), new Point2D.Double(side, floor - scale * c.channelHeight()), ink);
-        pencil.text("channel", side + 16, floor - scale * c.channelHeight() / 2 - 6, SIZE * 0.9, false, ink);
-        pencil.text(
-                fine(c.channelHeight()) + " high",
-                side + 16,
-                floor - scale * c.channelHeight() / 2 + 18,
-                SIZE * 0.9,
-                false,
-                ink);
-        pencil.text("wall " + fine(j.wallThickness()), side + 16, bottom + 6, SIZE * 0.9, false, ink);
-        String widths = "channels " + fine(c.channelWidth()) + ", lands " + fine(c.landWidth())
-                + "; the outer wall is not sized";
-        pencil.lines(
-                Pencil.wrapped(widths, room.getWidth(), SIZE * 0.9, false),
-                room.getX(),
-                bottom + 46,
-                SIZE * 0.9,
-                false,
-                ink);
+        double words = side + 16;
+        double size = SIZE * 0.9;
+        pencil.measure(new Point2D.Double(side, floor), new Point2D.Double(side, floor - channel), ink);
+        pencil.text("channel", words, floor - channel / 2 - 6, size, false, ink);
+        pencil.text(fine(c.channelHeight()) + " high", words, floor - channel / 2 + 18, size, false, ink);
+        pencil.text("wall " + fine(j.wallThickness()), words, bottom + 6, size, false, ink);
     }
 
     private static String fine(double metres) {

@@ -32,6 +32,10 @@ final class EnergySlide {
     }
 
     private static final double SIZE = 23;
+    /** Size of text where one bar has the sheet for itself. */
+    private static final double ALONE = 32;
+
+    private static final double GAP = 56;
 
     /** Parts below this share of a bar are put together (-). */
     private static final double SMALL = 0.004;
@@ -51,17 +55,17 @@ final class EnergySlide {
         String sentence = "Delivered jet power is " + power(jet) + " of an ideal "
                 + power(bars.get(0).whole())
                 + (balance.shafts().isEmpty()
-                        ? ""
-                        : "; the pumps need " + percent(bars.get(1).whole() / jet) + " of it")
-                + (heat > 0 ? ", and the jacket takes up " + power(heat) + " of heat" : "")
-                + ".";
+                        ? "."
+                        : ". The pumps need " + percent(bars.get(1).whole() / jet) + " as much.")
+                + (heat > 0 ? " The jacket takes up " + power(heat) + " of heat." : "");
         return new Slide("power", "Where the power goes", sentence, (pencil, room) -> {
             double height = room.getHeight() / bars.size();
             for (int i = 0; i < bars.size(); i++) {
                 draw(
                         pencil,
                         new Rectangle2D.Double(room.getX(), room.getY() + i * height, room.getWidth(), height - 10),
-                        bars.get(i));
+                        bars.get(i),
+                        bars.size() == 1);
             }
         });
     }
@@ -129,42 +133,45 @@ final class EnergySlide {
         return new Bar(title, shown);
     }
 
-    private static void draw(Pencil pencil, Rectangle2D room, Bar bar) {
-        double y = room.getY() + SIZE;
-        pencil.text(bar.title(), room.getX(), y, SIZE * 1.1, true, pencil.color(Ink.TEXT));
-        double top = y + SIZE * 0.8;
-        double thick = Math.min(96, room.getHeight() * 0.24);
+    private static void draw(Pencil pencil, Rectangle2D room, Bar bar, boolean alone) {
+        double full = alone ? ALONE : SIZE;
+        double y = room.getY() + full;
+        pencil.text(bar.title(), room.getX(), y, full * 1.1, true, pencil.color(Ink.TEXT));
+        double top = y + full * 0.8;
+        double thick = Math.min(alone ? 170 : 96, room.getHeight() * 0.24);
         double x = room.getX();
         double scale = room.getWidth() / bar.whole();
         int rows = bar.parts().size();
-        int columns = room.getWidth() > 1200 ? 2 : 1;
-        double listTop = top + thick + SIZE * 1.7;
-        double line =
-                Math.min(SIZE * 1.5, (room.getMaxY() - listTop + SIZE * 0.8) / Math.ceil((double) rows / columns));
-        double size = Math.min(SIZE, line / 1.22);
+        int columns = room.getWidth() > 1200 && !alone ? 2 : 1;
+        double listTop = top + thick + full * 1.8;
         int perColumn = (int) Math.ceil((double) rows / columns);
+        double line = Math.min(full * 1.75, (room.getMaxY() - listTop + full * 0.8) / perColumn);
+        double size = Math.min(full, line / 1.22);
+        double column = (room.getWidth() - (columns - 1) * GAP) / columns;
         for (int i = 0; i < rows; i++) {
             Part part = bar.parts().get(i);
             Color color = color(pencil, bar, i);
             double width = scale * part.power();
             pencil.fill(new Rectangle2D.Double(x, top, Math.max(1.5, width - 1.5), thick), color);
             String share = percent(part.power() / bar.whole());
-            if (width > Pencil.width(share, SIZE, true) + 12) {
+            if (width > Pencil.width(share, full, true) + 12) {
                 pencil.middle(
                         share,
                         x + width / 2,
-                        top + thick / 2 + SIZE * 0.36,
-                        SIZE,
+                        top + thick / 2 + full * 0.36,
+                        full,
                         true,
                         part.strong() ? pencil.color(Ink.PAPER) : pencil.color(Ink.TEXT));
             }
             x += width;
-            double left = room.getX() + (i / perColumn) * room.getWidth() / columns;
+            double left = room.getX() + (i / perColumn) * (column + GAP);
             double base = listTop + (i % perColumn) * line;
             pencil.fill(new Rectangle2D.Double(left, base - size * 0.78, size * 0.9, size * 0.9), color);
             pencil.text(part.label(), left + size * 1.4, base, size, false, pencil.color(Ink.TEXT));
-            double end = left + room.getWidth() / columns - 30;
+            double end = left + column;
             pencil.right(power(part.power()) + ", " + share, end, base, size, false, pencil.color(Ink.TEXT));
+            double rule = base + 0.36 * line;
+            pencil.line(new Line2D.Double(left, rule, end, rule), pencil.tint(Ink.MUTED, 0.35), 1);
         }
         pencil.line(
                 new Line2D.Double(room.getX(), top + thick + 4, room.getMaxX(), top + thick + 4),

@@ -40,6 +40,8 @@ final class FlowSlides {
     private static final double BOX = 48;
     private static final double SIGN = 50;
     private static final double LARGEST = 2.1;
+    /** How much higher a flat diagram is drawn at most. */
+    private static final double MOST_SPREAD = 1.9;
 
     private final FlowOutline outline;
     private final Map<String, Step> steps = new HashMap<>();
@@ -68,9 +70,10 @@ final class FlowSlides {
     void draw(Step upTo, Pencil pencil, Rectangle2D room) {
         double scale =
                 Math.min(LARGEST, Math.min(room.getWidth() / outline.width(), room.getHeight() / outline.height()));
-        double left = room.getCenterX() - scale * outline.width() / 2;
-        double top = room.getCenterY() - scale * outline.height() / 2;
-        List<FlowOutline.Way> ways = new ArrayList<>(outline.ways());
+        FlowOutline drawn = outline.spread(Math.min(room.getHeight() / scale, MOST_SPREAD * outline.height()));
+        double left = room.getCenterX() - scale * drawn.width() / 2;
+        double top = room.getCenterY() - scale * drawn.height() / 2;
+        List<FlowOutline.Way> ways = new ArrayList<>(drawn.ways());
         ways.sort(java.util.Comparator.comparing(w -> !w.shaft()));
         for (FlowOutline.Way way : ways) {
             Step later = later(steps.get(way.from()), steps.get(way.to()));
@@ -78,7 +81,7 @@ final class FlowSlides {
                 draw(way, later == upTo, pencil, scale, left, top);
             }
         }
-        for (FlowOutline.Box box : outline.boxes()) {
+        for (FlowOutline.Box box : drawn.boxes()) {
             Step step = steps.get(box.component().id());
             if (step.compareTo(upTo) <= 0) {
                 draw(box, step == upTo, pencil, scale, left, top);
@@ -86,7 +89,7 @@ final class FlowSlides {
         }
         ways.stream()
                 .filter(w -> later(steps.get(w.from()), steps.get(w.to())).compareTo(upTo) <= 0)
-                .forEach(w -> arrow(w, pencil, scale, left, top));
+                .forEach(w -> arrow(drawn, w, pencil, scale, left, top));
     }
 
     private static Step later(Step a, Step b) {
@@ -139,9 +142,9 @@ final class FlowSlides {
     }
 
     /** A head where a way enters a box, from above or, drawn upwards, from below. */
-    private void arrow(FlowOutline.Way way, Pencil pencil, double scale, double left, double top) {
+    private static void arrow(FlowOutline drawn, FlowOutline.Way way, Pencil pencil, double scale, double left, double top) {
         Point2D end = way.bends().get(way.upwards() ? 0 : way.bends().size() - 1);
-        boolean enters = outline.boxes().stream()
+        boolean enters = drawn.boxes().stream()
                 .filter(b -> b.component().id().equals(way.upwards() ? way.from() : way.to()))
                 .map(FlowOutline.Box::place)
                 .anyMatch(p -> Math.abs(end.getY() - (way.upwards() ? p.getMaxY() : p.getY())) < 1);
@@ -156,7 +159,7 @@ final class FlowSlides {
 
     private Ink ink(FlowOutline.Box box) {
         return switch (box.component().kind()) {
-            case CHAMBER, GAS_GENERATOR, PREBURNER, TURBINE, EXHAUST -> Ink.GAS;
+            case CHAMBER, GAS_GENERATOR, PREBURNER, EXHAUST -> Ink.GAS;
             case MOTOR -> Ink.STEEL;
             default ->
                 outline.ways().stream()

@@ -12,6 +12,7 @@ import java.awt.geom.Point2D;
 import java.awt.geom.RoundRectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Draws in the colours of one theme, with text that is measured before it is set. Not thread-safe. */
 public final class Pencil {
@@ -19,7 +20,10 @@ public final class Pencil {
     /** Height of a line over the size of its letters. */
     static final double LEADING = 1.28;
 
-    private static final double BOLD = 1.09;
+    /** A blank that does not follow a number. */
+    private static final Pattern BETWEEN_WORDS = Pattern.compile("(?<![0-9]) ");
+
+    private static final int EVEN_STEPS = 10;
 
     private final Graphics2D g;
     private final boolean light;
@@ -72,7 +76,7 @@ public final class Pencil {
     }
 
     static double width(String text, double size, boolean bold) {
-        return ChartFont.width(text, size) * (bold ? BOLD : 1);
+        return ChartFont.width(text, size, bold);
     }
 
     /** Text from its left end, on its base line. */
@@ -95,11 +99,28 @@ public final class Pencil {
         text(text, x - width(text, size, bold), y, size, bold, color);
     }
 
-    /** @return the words in lines of at most a width */
+    /** @return the words in as few lines of at most a width as hold them, all about equally long; a number keeps its unit */
     static List<String> wrapped(String text, double width, double size, boolean bold) {
+        List<String> lines = filled(text, width, size, bold);
+        double narrow = 0;
+        double wide = width;
+        for (int i = 0; i < EVEN_STEPS && lines.size() > 1; i++) {
+            double middle = (narrow + wide) / 2;
+            List<String> even = filled(text, middle, size, bold);
+            if (even.size() > lines.size()) {
+                narrow = middle;
+            } else {
+                wide = middle;
+                lines = even;
+            }
+        }
+        return lines;
+    }
+
+    private static List<String> filled(String text, double width, double size, boolean bold) {
         List<String> lines = new ArrayList<>();
         String line = "";
-        for (String word : text.split(" ")) {
+        for (String word : BETWEEN_WORDS.split(text)) {
             String longer = line.isEmpty() ? word : line + " " + word;
             if (!line.isEmpty() && width(longer, size, bold) > width) {
                 lines.add(line);

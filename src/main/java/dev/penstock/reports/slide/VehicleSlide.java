@@ -75,9 +75,9 @@ final class VehicleSlide {
     }
 
     private String sentence() {
-        return tonnes(vehicle.startMass()) + " at lift-off carry " + tonnes(vehicle.payload())
-                + ": propellant is " + Notation.PERCENT.write(vehicle.propellantMass() / vehicle.startMass())
-                + " of it. The bar beside the vehicle is a person of " + height(PERSON) + ".";
+        return tonnes(vehicle.startMass()) + " at lift-off carry " + tonnes(vehicle.payload()) + " of payload; "
+                + Notation.PERCENT.write(vehicle.propellantMass() / vehicle.startMass())
+                + " is propellant. The bar beside the vehicle is as high as a person, " + height(PERSON) + ".";
     }
 
     private static String tonnes(double mass) {
@@ -196,8 +196,8 @@ final class VehicleSlide {
             Point2D b = at(f, z + length, r - exit / 8);
             Point2D c = at(f, z + length, r + exit / 8);
             Point2D d = at(f, z, r + exit / 2);
-            Point2D m = at(f, z + 0.75 * length, r - 0.43 * exit);
-            Point2D n = at(f, z + 0.75 * length, r + 0.43 * exit);
+            Point2D m = at(f, z + 0.6 * length, r - 0.4 * exit);
+            Point2D n = at(f, z + 0.6 * length, r + 0.4 * exit);
             bell.moveTo(a.getX(), a.getY());
             bell.quadTo(m.getX(), m.getY(), b.getX(), b.getY());
             bell.lineTo(c.getX(), c.getY());

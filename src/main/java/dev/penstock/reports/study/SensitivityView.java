@@ -23,6 +23,9 @@ import java.util.stream.IntStream;
 /** Which inputs move which figures: JSON document, terminal tables, page with charts. */
 public final class SensitivityView {
 
+    /** Part of the document that is there only where many inputs were sifted first. */
+    public static final String SCREENING = "screening";
+
     private final SensitivityResult result;
 
     /** @param result what a study found */
@@ -42,7 +45,7 @@ public final class SensitivityView {
         map.put("share_that_closes", result.shareThatCloses());
         map.put("failures", result.failures());
         if (!result.screened().isEmpty()) {
-            map.put("screening", screening());
+            map.put(SCREENING, screening());
         }
         map.put("evaluations", result.evaluations());
         map.put("vary", PointWords.vary(result.space()));
