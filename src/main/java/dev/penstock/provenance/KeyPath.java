@@ -14,4 +14,12 @@ public final class KeyPath {
     public static List<String> keys(String path) {
         return path.isEmpty() ? List.of() : List.of(path.split("\\.", -1));
     }
+
+    /**
+     * @param path dotted path
+     * @return the same for people: {@code engine, chamber pressure}
+     */
+    public static String words(String path) {
+        return String.join(", ", keys(path)).replace('_', ' ');
+    }
 }

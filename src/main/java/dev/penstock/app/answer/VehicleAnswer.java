@@ -3,8 +3,6 @@ package dev.penstock.app.answer;
 import dev.penstock.errors.Warning;
 import dev.penstock.provenance.Figure;
 import dev.penstock.reports.page.FigureRows;
-import dev.penstock.reports.slide.EngineSlides;
-import dev.penstock.reports.slide.SlideFiles;
 import dev.penstock.reports.table.VehicleTables;
 import dev.penstock.reports.text.PageTable;
 import dev.penstock.reports.vehicle.FlightView;
@@ -60,8 +58,7 @@ public final class VehicleAnswer {
         tables.addAll(VehicleTables.dryMasses(vehicle));
         map.put("tables", tables.stream().map(Grid::of).toList());
         List<Map<String, Object>> figures = new ArrayList<>();
-        figures.add(EngineAnswer.figure(
-                SlideFiles.drawing("vehicle-scale", EngineSlides.of(vehicle).get(0))));
+        figures.add(EngineAnswer.figure(VehicleView.scale(vehicle)));
         figures.add(EngineAnswer.figure(VehicleView.masses(vehicle)));
         flight.ifPresent(a -> FlightView.figures(a).forEach(f -> figures.add(EngineAnswer.figure(f))));
         map.put("figures", figures);

@@ -88,7 +88,7 @@ public final class FieldChart {
         }
         Line2D stroke = new Line2D.Double(-11, 0, 11, 0);
         if (lines.stream().anyMatch(l -> !l.strong())) {
-            items.add(item("one value", stroke, null, Ink.TEXT.color(), MapChart.FINE));
+            items.add(item("equal value", stroke, null, Ink.TEXT.color(), MapChart.FINE));
         }
         bounds.forEach(bound -> items.add(item(bound, stroke, null, Ink.TEXT.color(), MapChart.BOUNDARY)));
         return items;

@@ -202,7 +202,7 @@ public final class ConceptPage {
         int doubts = balance.doubts().size();
         return doubts == 0
                 ? ""
-                : doubts == 1 ? ", which a warning could turn" : ", which " + doubts + " warnings could turn";
+                : doubts == 1 ? "; a warning may change that" : "; " + doubts + " warnings may change that";
     }
 
     private List<PageSection> sections() {

@@ -2,6 +2,7 @@ package dev.penstock.reports.page;
 
 import dev.penstock.reports.chart.Drawing;
 import dev.penstock.reports.text.PageTable;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -29,5 +30,15 @@ public record PageSection(
         figures = List.copyOf(figures);
         tables = List.copyOf(tables);
         folded = List.copyOf(folded);
+    }
+
+    /**
+     * @param first a drawing
+     * @return the same section with that drawing before its others
+     */
+    public PageSection beginning(Drawing first) {
+        List<Drawing> all = new ArrayList<>(List.of(first));
+        all.addAll(figures);
+        return new PageSection(id, title, question, paragraphs, all, tables, folded);
     }
 }

@@ -2,6 +2,7 @@ package dev.penstock.reports.study;
 
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.provenance.CheckFigures;
+import dev.penstock.provenance.KeyPath;
 import dev.penstock.quantities.Notation;
 import dev.penstock.quantities.Scale;
 import dev.penstock.reports.chart.Curve;
@@ -321,6 +322,6 @@ public final class SweepCharts {
 
     private String label(int axis) {
         Axis a = sweep.axes().get(axis);
-        return a.path() + (a.unit().isEmpty() ? "" : " (" + a.unit() + ")");
+        return KeyPath.words(a.path()) + (a.unit().isEmpty() ? "" : " (" + a.unit() + ")");
     }
 }

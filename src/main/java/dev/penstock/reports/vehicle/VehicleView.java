@@ -11,6 +11,8 @@ import dev.penstock.reports.page.Cautions;
 import dev.penstock.reports.page.PageSection;
 import dev.penstock.reports.page.Pages;
 import dev.penstock.reports.page.TrailPart;
+import dev.penstock.reports.slide.EngineSlides;
+import dev.penstock.reports.slide.SlideFiles;
 import dev.penstock.reports.table.VehicleTables;
 import dev.penstock.reports.text.FigureJson;
 import dev.penstock.reports.text.PageTable;
@@ -115,6 +117,14 @@ public final class VehicleView {
 
     /**
      * @param vehicle sized vehicle
+     * @return it with its tanks, to scale
+     */
+    public static Drawing scale(VehicleSizing vehicle) {
+        return SlideFiles.drawing("vehicle-scale", EngineSlides.of(vehicle).get(0));
+    }
+
+    /**
+     * @param vehicle sized vehicle
      * @return how its start mass adds up
      */
     public static Drawing masses(VehicleSizing vehicle) {
@@ -172,7 +182,7 @@ public final class VehicleView {
                 FigureJson.each(
                         CheckFigures.WARNINGS, warnings.stream().distinct().toList()));
         List<PageSection> parts = new ArrayList<>();
-        parts.add(VehicleTables.section(vehicle));
+        parts.add(VehicleTables.section(vehicle).beginning(scale(vehicle)));
         parts.addAll(more);
         parts.add(InputsAndWarnings.of(vehicle));
         model.put("parts", parts);

@@ -59,7 +59,7 @@ public record PumpDesign(
         Require.within(NAME, "inducer flow coefficient (-)", inducerFlowCoefficient, 0.04, 0.3);
         Require.within(NAME, "inducer hub ratio (-)", inducerHubRatio, 0, 0.8);
         Require.within(NAME, "suppression factor (-)", suppressionFactor, 0, 10);
-        Require.within(NAME, "suction margin (-)", suctionMargin, 1, 10);
+        Require.within(NAME, "NPSH margin (-)", suctionMargin, 1, 10);
         Require.within(NAME, "specific speed limit (-)", specificSpeedLimit, 0.1, 5);
         Require.positive(NAME, "bearing speed limit (m/s)", bearingSpeedLimit);
         Require.positive(NAME, "shaft stress (Pa)", shaftStress);

@@ -46,7 +46,7 @@ public record TurbineDesign(
         stages.ifPresent(x -> Require.within(NAME, "number of stages", x, 1, 10));
         meanDiameter.ifPresent(x -> Require.positive(NAME, "pitch diameter (m)", x));
         Require.positive(NAME, "pitch-line speed limit (m/s)", pitchLineSpeedLimit);
-        Require.positive(NAME, "annulus speed limit (m/s)", annulusSpeedLimit);
+        Require.positive(NAME, "limit of the square root of AN² (m/s)", annulusSpeedLimit);
         Require.positive(NAME, "inlet temperature limit (K)", inletTemperatureLimit);
         Require.within(NAME, "nozzle angle (rad)", nozzleAngle, Math.toRadians(8), Math.toRadians(45));
         Require.within(NAME, "nozzle velocity coefficient (-)", nozzleCoefficient, 0.8, 1);

@@ -61,7 +61,7 @@ public record TurbineSizing(
         Require.positive(name, "pitch diameter (m)", meanDiameter);
         Require.positive(name, "blade height (m)", bladeHeight);
         Require.within(name, "admission (-)", admission, Double.MIN_NORMAL, 1);
-        Require.positive(name, "annulus speed (m/s)", annulusSpeed);
+        Require.positive(name, "square root of AN² (m/s)", annulusSpeed);
         limits = List.copyOf(limits);
         warnings = List.copyOf(warnings);
     }

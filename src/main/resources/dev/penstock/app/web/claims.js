@@ -61,7 +61,7 @@ async function read() {
 
 const kindOf = (fields) => ("value" in fields ? "value" : "low" in fields ? "range" : "at_least" in fields ? "at_least" : "at_most");
 const boxesOf = { value: ["value", "within"], range: ["low", "high"], at_least: ["at_least", "within"], at_most: ["at_most", "within"] };
-const LABELS = { value: "value", within: "± half of 90 %", low: "from", high: "to", at_least: "at least", at_most: "at most", source: "source" };
+const LABELS = { value: "value", within: "± (90 % interval)", low: "from", high: "to", at_least: "at least", at_most: "at most", source: "source" };
 const idOf = (path, field) => "in-" + path.replace(/[^\w]/g, "-") + "-" + field;
 
 function box(path, field, value, changed, fixed = false) {

@@ -8,6 +8,8 @@ let inputs = [];
 let running = "";
 let changes = addressed();
 
+/** A dotted path for people, as the axes of charts have it. */
+const words = (path) => path.replaceAll(".", ", ").replaceAll("_", " ");
 const parts = (written) => written.match(/^\s*([-+]?[\d.]+(?:[eE][-+]?\d+)?)\s*(.*?)\s*$/);
 
 async function load() {
@@ -20,7 +22,7 @@ async function load() {
     const answer = await post("/api/inputs", { file: file.file, text, changes });
     inputs = answer.inputs.filter((i) => parts(i.written));
     for (const n of [1, 2]) {
-      const options = inputs.map((i) => make("option", { value: i.key }, i.key));
+      const options = inputs.map((i) => make("option", { value: i.key, title: i.key }, words(i.key)));
       byId("path" + n).replaceChildren(...(n === 2 ? [make("option", { value: "" }, "none")] : []), ...options);
     }
     if (inputs.some((i) => i.key === "engine.chamber_pressure")) {

@@ -81,7 +81,8 @@ export function inputPanel(form, changed, first = []) {
     back.hidden = !isChanged;
     back.dataset.file = input.file;
     const unit = (text) => parts(text)?.[2];
-    const read = unit(input.read) === unit(input.written) ? "" : input.read;
+    const same = unit(input.read) === unit(input.written) || Math.abs(parts(input.read)?.[1]) < LEAST_READ;
+    const read = same ? "" : input.read;
     const note = isChanged ? (input.file ? "changed, file: " + input.file : "added") : input.source;
     row.querySelector("small").textContent = [read, note].filter(Boolean).join("; ");
     row.querySelector(".why").textContent = "";
@@ -128,6 +129,8 @@ export function inputPanel(form, changed, first = []) {
 /** The group of the inputs that matter most. */
 const MAIN = "what matters most";
 const MOST_SHOWN = 8;
+/** A value in the reader's unit that is smaller says nothing beside the one in the box. */
+const LEAST_READ = 0.01;
 
 /** Among inputs of other tables an input is told by its own: "gas generator temperature"; those of the whole engine are not. */
 const ownName = (key) => key.replace(/^(engine|propellants)\./, "").replaceAll(".", " ").replaceAll("_", " ");

@@ -25,7 +25,7 @@ export function pictureTool(place, take) {
   svg.setAttribute("id", "picture-view");
   svg.setAttribute("tabindex", "0");
   svg.setAttribute("role", "application");
-  svg.setAttribute("aria-label", "Picture: a click sets the next mark; arrow keys move the last one by a pixel, with Shift by ten");
+  svg.setAttribute("aria-label", "Picture: a click sets the next mark; arrow keys move the last one by a pixel, with Shift by ten; Enter sets one, Backspace takes the last one away");
   const view = make("div", { class: "canvas", hidden: true }, svg);
   const tools = make("fieldset", { class: "tools", hidden: true }, make("legend", {}, "Mark"),
     ...TOOLS.map((t, i) => make("label", { class: "check" }, make("input", { type: "radio", name: "tool", value: t.id, checked: i === 0 }), " " + t.name)));
@@ -38,12 +38,12 @@ export function pictureTool(place, take) {
     return { box, row: make("label", {}, label, box, make("small", {}, note)) };
   };
   const known = field("known", "Known length", "", "such as 3.7 m or 12 ft");
-  const error = field("error", "± half of 90 %", "", "of the known length; empty: exact");
+  const error = field("error", "± (90 % interval)", "", "of the known length; empty: exact");
   const along = make("select", { id: "picture-along" }, make("option", { value: "" }, "across the line of sight"), make("option", { value: "1" }, "along the nozzle's axis"));
   const facing = make("select", { id: "picture-facing" }, make("option", { value: "" }, "I cannot tell"), make("option", { value: "towards" }, "toward the camera"), make("option", { value: "away" }, "away from the camera"));
   const depth = field("depth", "Known length may stand nearer or farther by", "", "than the exit; empty: one exit diameter");
   const angle = field("angle", "Angle of view across the picture", "50 deg", "of the camera; a guess for a usual lens, without a source");
-  const mark = field("mark", "A mark is sure within (pixels)", "2", "half of 90 %");
+  const mark = field("mark", "A mark is sure within (pixels)", "2", "half of the 90 % interval");
   const settings = make("div", { class: "controls", role: "group", "aria-label": "What is known of the picture", hidden: true },
     known.row, error.row, make("label", {}, "It runs", along), make("label", {}, "The exit faces", facing, make("small", {}, "toward: one sees into the nozzle")), depth.row, angle.row, mark.row);
   const out = make("div", { id: "picture-out" });
@@ -136,7 +136,7 @@ export function pictureTool(place, take) {
     }
     layer?.replaceChildren(...parts);
     const t = tool();
-    help.textContent = "Mark the " + t.name + ": " + t.help + ". " + marks[t.id].length + " of " + t.marks + " marks set.";
+    help.textContent = "Mark the " + t.name + ": " + t.help + ". " + marks[t.id].length + " of " + t.marks + " marks set. Backspace takes the last one away.";
   }
 
   function set(x, y) {
@@ -184,7 +184,7 @@ export function pictureTool(place, take) {
   function show(answer) {
     const usual = values.some((v) => v.path === "nozzle.area_ratio") ? (v) => v.path !== "nozzle.throat_diameter" : () => true;
     const boxes = values.map((v) => make("input", { type: "checkbox", "aria-label": "Take as a claim: " + v.title, checked: usual(v) }));
-    const heads = ["claim", "what", "value", "± half of 90 %", "of it marks", "perspective", "known length"];
+    const heads = ["claim", "what", "value", "± (90 % interval)", "of it marks", "perspective", "known length"];
     const rows = values.map((v, i) => make("tr", { "data-measured": v.path },
       make("th", { scope: "row" }, make("label", {}, boxes[i], " " + v.path)), make("td", {}, v.title),
       ...[v.value, v.within, v.pixel, v.perspective, v.reference].map((text) => make("td", { class: "n" }, text))));
@@ -212,6 +212,10 @@ export function pictureTool(place, take) {
     if (by) {
       e.preventDefault();
       nudge(...by);
+    } else if (e.key === "Backspace" || e.key === "Delete") {
+      e.preventDefault();
+      marks[tool().id].pop();
+      draw();
     } else if (e.key === "Enter") {
       const last = marks[tool().id].at(-1) || [width / 2, height / 2];
       set(last[0] + 20, last[1]);
