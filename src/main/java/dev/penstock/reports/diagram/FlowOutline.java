@@ -38,9 +38,7 @@ public record FlowOutline(double width, double height, List<Box> boxes, List<Way
         private Box moved(DoubleUnaryOperator down) {
             double y = down.applyAsDouble(place.getY());
             return new Box(
-                    component,
-                    figure,
-                    new Rectangle2D.Double(place.getX(), y, place.getWidth(), place.getHeight()));
+                    component, figure, new Rectangle2D.Double(place.getX(), y, place.getWidth(), place.getHeight()));
         }
     }
 

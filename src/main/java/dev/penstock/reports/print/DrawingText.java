@@ -66,8 +66,9 @@ final class DrawingText {
         if (!transform.isEmpty()) {
             place.concatenate(AWTTransformProducer.createAffineTransform(transform));
         }
-        String style = element.getAttribute("style") + ";font-size:" + element.getAttribute("font-size")
-                + ";font-weight:" + element.getAttribute("font-weight") + ";text-anchor:" + element.getAttribute("text-anchor");
+        String style =
+                element.getAttribute("style") + ";font-size:" + element.getAttribute("font-size") + ";font-weight:"
+                        + element.getAttribute("font-weight") + ";text-anchor:" + element.getAttribute("text-anchor");
         Matcher size = SIZE.matcher(style);
         Matcher weight = WEIGHT.matcher(style);
         Matcher anchor = ANCHOR.matcher(style);

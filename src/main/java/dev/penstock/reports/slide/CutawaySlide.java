@@ -257,8 +257,7 @@ final class CutawaySlide {
         pencil.lines(below, left, bottom + 46, SIZE * 0.9, false, ink);
     }
 
-    private void channels(
-            Pencil pencil, JacketResult j, JacketStation c, Point2D corner, double scale, int count) {
+    private void channels(Pencil pencil, JacketResult j, JacketStation c, Point2D corner, double scale, int count) {
         double left = corner.getX();
         double bottom = corner.getY();
         double pitch = c.channelWidth() + c.landWidth();

@@ -142,7 +142,8 @@ final class FlowSlides {
     }
 
     /** A head where a way enters a box, from above or, drawn upwards, from below. */
-    private static void arrow(FlowOutline drawn, FlowOutline.Way way, Pencil pencil, double scale, double left, double top) {
+    private static void arrow(
+            FlowOutline drawn, FlowOutline.Way way, Pencil pencil, double scale, double left, double top) {
         Point2D end = way.bends().get(way.upwards() ? 0 : way.bends().size() - 1);
         boolean enters = drawn.boxes().stream()
                 .filter(b -> b.component().id().equals(way.upwards() ? way.from() : way.to()))

@@ -77,15 +77,15 @@ final class LadderSlide {
         List<Flight> gas = longest(lines, line -> line.content() == Content.BURNT_GAS, BESIDE);
         List<Flight> last = gas.isEmpty() ? longest(lines, line -> !line.fromTank(), BESIDE) : gas;
         List<List<Flight>> rows = new ArrayList<>();
-        longest(lines, LineKey::fromTank, last.isEmpty() ? ROWS : ROWS - 1).forEach(flight -> rows.add(List.of(flight)));
+        longest(lines, LineKey::fromTank, last.isEmpty() ? ROWS : ROWS - 1)
+                .forEach(flight -> rows.add(List.of(flight)));
         if (!last.isEmpty()) {
             rows.add(last);
         }
         return rows;
     }
 
-    private static List<Flight> longest(
-            Map<LineKey, List<PressureStep>> lines, Predicate<LineKey> which, int most) {
+    private static List<Flight> longest(Map<LineKey, List<PressureStep>> lines, Predicate<LineKey> which, int most) {
         return lines.entrySet().stream()
                 .filter(e -> which.test(e.getKey()))
                 .sorted((a, b) ->
