@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -16,14 +17,17 @@ public final class ClaimsCoverageRun {
 
     private ClaimsCoverageRun() {}
 
-    /** @param arguments points carried for each kind of engine; file of results; cycles as a claims file has them, or "own" */
+    /**
+     * @param arguments points carried for each kind of engine; file of results; cycles as a claims file has them, or "own"; names of engines
+     *     in the order in which they are judged, all of them if left out
+     */
     public static void main(String[] arguments) throws IOException {
-        if (arguments.length != 3) {
-            System.err.println("arguments: POINTS FILE CYCLES");
+        if (arguments.length != 3 && arguments.length != 4) {
+            System.err.println("arguments: POINTS FILE CYCLES [NAME,NAME]");
             return;
         }
         Path file = Path.of(arguments[1]);
-        for (PublishedEngine engine : ClaimsCoverage.engines()) {
+        for (PublishedEngine engine : engines(arguments)) {
             String start = "| " + engine.name() + " |";
             if (rows(file).stream().anyMatch(row -> row.startsWith(start))) {
                 continue;
@@ -39,6 +43,15 @@ public final class ClaimsCoverageRun {
             Files.writeString(file, row + "\n", StandardOpenOption.CREATE, StandardOpenOption.APPEND);
         }
         rows(file).forEach(System.out::println);
+    }
+
+    private static List<PublishedEngine> engines(String[] arguments) {
+        List<PublishedEngine> all = ClaimsCoverage.engines();
+        return arguments.length == 3
+                ? all
+                : Arrays.stream(arguments[3].split(","))
+                        .flatMap(name -> all.stream().filter(e -> e.name().equals(name)))
+                        .toList();
     }
 
     private static List<String> rows(Path file) throws IOException {

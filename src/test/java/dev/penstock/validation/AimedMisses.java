@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** How far the most likely figures of built engines miss, beside what is aimed at; every large miss with its cause. */
@@ -71,6 +72,11 @@ final class AimedMisses {
         double off() {
             return computed / published - 1;
         }
+
+        /** Above twice what is aimed at in the mean. */
+        boolean large(Aim aim) {
+            return Math.abs(off()) > 2 * aim.mean();
+        }
     }
 
     private AimedMisses() {}
@@ -100,16 +106,15 @@ final class AimedMisses {
         return misses;
     }
 
-    private static String cause(String aim, Miss miss) {
-        return CAUSES.getOrDefault(miss.engine() + ", " + aim, "nothing known here that explains it");
+    private static Optional<String> cause(String aim, Miss miss) {
+        return Optional.ofNullable(CAUSES.get(miss.engine() + ", " + aim));
     }
 
     /** Misses above twice their aim of which nothing is known. */
     static List<String> unexplained(List<RatingsPage.Row> rows) {
         List<String> lines = new ArrayList<>();
         AIMS.forEach((name, aim) -> of(aim, rows).stream()
-                .filter(m -> Math.abs(m.off()) > 2 * aim.mean())
-                .filter(m -> cause(name, m).startsWith("nothing known"))
+                .filter(m -> m.large(aim) && cause(name, m).isEmpty())
                 .forEach(m -> lines.add(m.engine() + ", " + name)));
         return lines;
     }
@@ -144,7 +149,7 @@ final class AimedMisses {
                     100 * mean(misses),
                     100 * worst(misses)));
             misses.stream()
-                    .filter(m -> Math.abs(m.off()) > 2 * aim.mean())
+                    .filter(m -> m.large(aim))
                     .forEach(m -> large.append(String.format(
                             Locale.ROOT,
                             "| %s | %s%s | %.4g | %.4g | %+.1f | %s |\n",
@@ -154,7 +159,7 @@ final class AimedMisses {
                             m.published(),
                             m.computed(),
                             100 * m.off(),
-                            cause(name, m))));
+                            cause(name, m).orElse("nothing known here that explains it"))));
         });
         page.append(
                 """

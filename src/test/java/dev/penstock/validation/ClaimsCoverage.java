@@ -24,7 +24,7 @@ import java.util.concurrent.atomic.AtomicBoolean;
 
 /**
  * Built engines judged from thrust, impulse and mass, or exit diameter where there is no mass, with chamber pressure, mixture
- * ratio and cycle hidden. The exit diameter follows from the table's area ratio and a throat by the ideal characteristic
+ * ratio and cycle hidden. How many chambers there are is given, since everybody can count them. The exit diameter follows from the table's area ratio and a throat by the ideal characteristic
  * velocity less three per cent (common practice, no source), since the table has no throats.
  */
 final class ClaimsCoverage {
@@ -38,13 +38,14 @@ final class ClaimsCoverage {
             Band ratio,
             double probability,
             String leader,
+            double effective,
             boolean holdsPressure,
             boolean holdsRatio) {
 
         String line() {
             return String.format(
                     Locale.ROOT,
-                    "| %s | %.2f | %.2f to %.2f | %s | %.2f | %.2f to %.2f | %s | %s %.0f %% | %s |",
+                    "| %s | %.2f | %.2f to %.2f | %s | %.2f | %.2f to %.2f | %s | %s %.0f %% | %s | %.0f |",
                     engine.name(),
                     engine.number("chamber_pressure_MPa"),
                     pressure.p05() / 1e6,
@@ -56,7 +57,8 @@ final class ClaimsCoverage {
                     holdsRatio ? "held" : "missed",
                     engine.cycle(),
                     100 * probability,
-                    leader);
+                    leader,
+                    effective);
         }
     }
 
@@ -102,6 +104,7 @@ final class ClaimsCoverage {
                 ratio,
                 probability,
                 j.kinds().get(0).hypothesis().cycle().id(),
+                j.effectiveSamples(),
                 truePressure >= pressure.p05() && truePressure <= pressure.p95(),
                 trueRatio >= ratio.p05() && trueRatio <= ratio.p95());
     }
@@ -114,7 +117,7 @@ final class ClaimsCoverage {
                 .posterior();
     }
 
-    private static String text(PublishedEngine e, String cycles) {
+    static String text(PublishedEngine e, String cycles) {
         String second = e.published("mass_kg").isPresent()
                 ? "[claims.\"engine.mass\"]\nvalue = \"" + e.number("mass_kg") + " kg\"\nwithin = \"10 %\"\n"
                 : "[claims.\"engine.exit_diameter\"]\nvalue = \"" + exitDiameter(e) + " m\"\nwithin = \"3 %\"\n";
@@ -130,6 +133,7 @@ final class ClaimsCoverage {
                 %s
                 [given]
                 "engine.thrust_vacuum" = "%s kN"
+                "engine.chambers" = %d
                 """
                 .formatted(
                         e.name(),
@@ -138,7 +142,8 @@ final class ClaimsCoverage {
                         e.fuel(),
                         e.number("isp_vac_s"),
                         second,
-                        e.number("thrust_vac_kN"));
+                        e.number("thrust_vac_kN"),
+                        e.chambers());
     }
 
     static double exitDiameter(PublishedEngine e) {
@@ -152,7 +157,7 @@ final class ClaimsCoverage {
                         .expand(reactants, pressure, ExpansionMode.SHIFTING)
                         .toAreaRatio(ratio)
                         .characteristicVelocity();
-        double flow = e.number("thrust_vac_kN") * 1e3 / (e.number("isp_vac_s") * Constants.STANDARD_GRAVITY);
+        double flow = e.number("thrust_vac_kN") * 1e3 / (e.number("isp_vac_s") * Constants.STANDARD_GRAVITY) / e.chambers();
         return Math.sqrt(4 / Math.PI * ratio * flow * velocity / pressure);
     }
 }

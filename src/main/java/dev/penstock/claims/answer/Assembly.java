@@ -8,12 +8,15 @@ import dev.penstock.claims.prior.Unknown;
 import dev.penstock.numerics.sampling.Workers;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 
 /** Puts an answer together from what was sampled. */
 final class Assembly {
@@ -94,7 +97,7 @@ final class Assembly {
         List<Judgement.Held> claims = new ArrayList<>();
         for (Claim claim : file.claims()) {
             Optional<Band> posterior = ClaimPaths.figure(claim.path())
-                    .flatMap(f -> EngineBand.of(mixture.samples(), f.path(), Optional.of(claim)))
+                    .flatMap(f -> EngineBand.of(mixture.samples(), f.path(), Optional.of(claim), few(f.path())))
                     .or(() -> mixture.collected(s -> LeftOut.value(s, claim)).band());
             Optional<Judge.LeftOutClaim> left =
                     held.stream().filter(h -> h.claim() == claim).findFirst();
@@ -181,41 +184,52 @@ final class Assembly {
     private List<Judgement.Finding> unknowns() {
         List<Judgement.Finding> findings = new ArrayList<>();
         for (String path : Judge.unknowns(mixture.clouds())) {
-            Unknown unknown = mixture.clouds().stream()
+            List<Unknown> ofKinds = mixture.clouds().stream()
                     .flatMap(c -> c.model().stream())
                     .flatMap(m -> m.unknowns().stream())
                     .filter(u -> u.path().equals(path))
-                    .findFirst()
-                    .orElseThrow();
+                    .toList();
+            Unknown unknown = ofKinds.get(0);
             mixture.collected(s -> Mixture.value(s, path))
                     .band()
+                    .map(few(path))
                     .ifPresent(band -> findings.add(new Judgement.Finding(
                             path,
                             unknown.title(),
                             unknown.notation(),
-                            prior(unknown),
+                            unknown.prior().aboutModel()
+                                    ? priorSeen(path)
+                                    : Optional.of(ExactPrior.of(ofKinds)),
                             band,
-                            unknown.prior().source())));
+                            ExactPrior.sources(ofKinds))));
         }
         return findings;
     }
 
-    private Optional<Band> prior(Unknown unknown) {
-        return unknown.prior().aboutModel()
-                ? priorSeen(unknown.path())
-                : Optional.of(
-                        new Band(unknown.value(-Claim.NINETY, 0), unknown.value(0, 0), unknown.value(Claim.NINETY, 0)));
+    /** Wider where samples are few, but no farther than any candidate that was seen before the claims or after. */
+    private UnaryOperator<Band> few(String path) {
+        DoubleSummaryStatistics seen = Stream.concat(drawn().stream(), mixture.samples().stream())
+                .mapToDouble(s -> Mixture.value(s, path))
+                .filter(Double::isFinite)
+                .summaryStatistics();
+        return band -> band.ofFew(mixture.effective())
+                .within(Math.min(seen.getMin(), band.p05()), Math.max(seen.getMax(), band.p95()));
     }
 
-    /** Of the candidates of the prior that close, kinds alike. */
-    private Optional<Band> priorSeen(String path) {
+    /** The candidates of the prior that close, kinds alike. */
+    private List<Mixture.Weighted> drawn() {
         List<Mixture.Weighted> drawn = new ArrayList<>();
         for (Cloud cloud : mixture.clouds()) {
             cloud.prior()
                     .forEach(s -> drawn.add(
                             new Mixture.Weighted(cloud, s, 1.0 / cloud.prior().size())));
         }
-        return EngineBand.of(drawn, path, Optional.empty());
+        return drawn;
+    }
+
+    /** Of the candidates of the prior that close, kinds alike. */
+    private Optional<Band> priorSeen(String path) {
+        return EngineBand.of(drawn(), path, Optional.empty(), UnaryOperator.identity());
     }
 
     private Optional<Claim> claimOn(ClaimFigure figure) {
@@ -229,7 +243,7 @@ final class Assembly {
     private List<Judgement.Finding> figures() {
         List<Judgement.Finding> findings = new ArrayList<>();
         for (ClaimFigure f : WatchList.of(file)) {
-            EngineBand.of(mixture.samples(), f.path(), claimOn(f))
+            EngineBand.of(mixture.samples(), f.path(), claimOn(f), few(f.path()))
                     .ifPresent(band -> findings.add(
                             new Judgement.Finding(f.path(), f.title(), f.notation(), priorSeen(f.path()), band, "")));
         }
@@ -279,11 +293,9 @@ final class Assembly {
         cautions.add(
                 "Impulses and dry mass are taken to be off as far as those of built engines are, all other models as right"
                         + " apart from the inputs listed; cycles are alike before the claims.");
-        if (mixture.clouds().stream()
-                .anyMatch(c -> !c.hypothesis().cycle().traits().livesOnJacketHeat() && !file.jacketGiven())) {
-            cautions.add(
-                    "Without a table [given] on cooling, engines that do not live on the heat of a jacket are taken"
-                            + " without one: their pumps deliver less pressure than with it.");
+        if (mixture.clouds().stream().anyMatch(c -> c.hypothesis().cycle().traits().pumped()) && !file.given("cooling.")) {
+            cautions.add("Nothing is given of cooling: engines with pumps are taken with a jacket cooled by the fuel."
+                    + " Those with preburners have boost pumps.");
         }
         int most = mixture.clouds().stream()
                 .mapToInt(c -> c.samples().size())
@@ -302,7 +314,7 @@ final class Assembly {
         if (!mixture.empty() && effective < FEW) {
             cautions.add(String.format(
                     Locale.ROOT,
-                    "%.0f effective samples are few: percentiles are rough; ask for more with --samples.",
+                    "%.0f effective samples are few: percentiles are rough, and drawn wider for it; ask for more with --samples.",
                     effective));
         }
         if (!complete) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.apache.commons.math3.distribution.TDistribution;
 
 /**
  * Percentiles of a number.
@@ -14,6 +15,9 @@ import java.util.Optional;
  * @param p95 95th percentile, SI
  */
 public record Band(double p05, double p50, double p95) {
+
+    /** Fewer draws say nothing of a spread. */
+    private static final double FEWEST = 3;
 
     /**
      * The same with an error of its own besides, which acts as a factor where no percentile is zero or less.
@@ -30,6 +34,29 @@ public record Band(double p05, double p50, double p95) {
                     p50 * Math.exp(Math.hypot(Math.log(p95 / p50), factor)));
         }
         return new Band(p50 - Math.hypot(p50 - p05, more), p50, p50 + Math.hypot(p95 - p50, more));
+    }
+
+    /**
+     * The same for one more draw of the distribution of which only a few were seen: ends are as much farther from the median as a
+     * prediction interval of so many normal draws is wider than one of known mean and deviation.
+     * <pre>k = t √(1 + 1/n)/1.645,  t = 95th percentile of Student's distribution of n − 1 degrees</pre>
+     * Ends act as factors where no percentile is zero or less.
+     *
+     * @param effective number n of independent draws; fewer than three count as three
+     */
+    Band ofFew(double effective) {
+        double n = Math.max(FEWEST, effective);
+        double k = new TDistribution(null, n - 1).inverseCumulativeProbability(0.95)
+                * Math.sqrt(1 + 1 / n)
+                / Claim.NINETY;
+        return p05 > 0
+                ? new Band(p50 * Math.pow(p05 / p50, k), p50, p50 * Math.pow(p95 / p50, k))
+                : new Band(p50 - k * (p50 - p05), p50, p50 + k * (p95 - p50));
+    }
+
+    /** The same, between two ends at most. */
+    Band within(double low, double high) {
+        return new Band(Math.max(low, p05), p50, Math.min(high, p95));
     }
 
     /**

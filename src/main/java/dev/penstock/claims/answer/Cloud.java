@@ -42,6 +42,11 @@ record Cloud(
         return new Cloud(hypothesis, model, ladder, doubts, prior, tried, Optional.of(newer), failures);
     }
 
+    /** Share of the candidates of the prior that close (-). */
+    double closing() {
+        return (double) prior.size() / Math.max(1, tried);
+    }
+
     double logEvidence() {
         return posterior
                 .filter(p -> !p.samples().isEmpty())

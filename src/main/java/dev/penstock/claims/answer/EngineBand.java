@@ -3,6 +3,7 @@ package dev.penstock.claims.answer;
 import dev.penstock.claims.file.Claim;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * What the engine has for a figure, not only its model: candidates with the doubt of what is predicted for them.
@@ -19,9 +20,10 @@ final class EngineBand {
      * @param samples candidates with weights
      * @param path path of the figure
      * @param claim claim on that figure; empty if nobody states it, or before it is heard
+     * @param few what becomes of percentiles of the candidates because there are few of them
      * @return percentiles of what the engine has; empty where no candidate has that figure
      */
-    static Optional<Band> of(List<Mixture.Weighted> samples, String path, Optional<Claim> claim) {
+    static Optional<Band> of(List<Mixture.Weighted> samples, String path, Optional<Claim> claim, UnaryOperator<Band> few) {
         Band.Collected centres = new Band.Collected();
         Band.Collected variances = new Band.Collected();
         for (Mixture.Weighted s : samples) {
@@ -32,7 +34,9 @@ final class EngineBand {
             centres.add(valued ? value + share * (claim.get().centre() - value) : value, s.weight());
             variances.add(variance * (1 - share) / (value * value), s.weight());
         }
-        return centres.band().map(b -> bounded(b, b.widened(Math.abs(b.p50()) * Math.sqrt(variances.mean())), claim));
+        return centres.band()
+                .map(b -> bounded(
+                        b, few.apply(b).widened(Math.abs(b.p50()) * Math.sqrt(variances.mean())), claim));
     }
 
     /** A range that is claimed keeps what lies beyond its ends from being counted, unless the candidates themselves lie there. */

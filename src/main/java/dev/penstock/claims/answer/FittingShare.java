@@ -48,7 +48,7 @@ final class FittingShare {
             return Optional.empty();
         }
         List<Step> steps = new ArrayList<>();
-        steps.add(new Step(closing(cloud), closing(other), "of the engines drawn before any claim close"));
+        steps.add(new Step(cloud.closing(), other.closing(), "of the engines drawn before any claim close"));
         steps.add(new Step(
                 mean(cloud, ClaimLadder::limitsLogLikelihood),
                 mean(other, ClaimLadder::limitsLogLikelihood),
@@ -66,10 +66,6 @@ final class FittingShare {
     /** The step of the largest ratio, if that is worth telling. */
     static Optional<Step> worst(List<Step> steps) {
         return steps.stream().max(Comparator.comparingDouble(Step::ratio)).filter(s -> s.ratio() >= TOLD);
-    }
-
-    private static double closing(Cloud cloud) {
-        return (double) cloud.prior().size() / Math.max(1, cloud.tried());
     }
 
     private static double fitting(Cloud cloud, int claim) {

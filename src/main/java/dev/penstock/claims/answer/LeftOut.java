@@ -64,8 +64,7 @@ final class LeftOut {
                 .map(s -> new SampledPosterior.Sample<>(
                         List.of(), new dev.penstock.numerics.sampling.Evaluation<>(0, Optional.of(s))))
                 .toList();
-        double share = (double) cloud.prior().size() / Math.max(1, cloud.tried());
-        return new SampledPosterior<>(samples, Math.log(share), 0, samples.size(), List.of(0, 0), 0, true);
+        return new SampledPosterior<>(samples, Math.log(cloud.closing()), 0, samples.size(), List.of(0, 0), 0, true);
     }
 
     /** What a mixture predicts for a claim, with what its engines may be off by. */

@@ -66,7 +66,7 @@ final class Sampling {
                 workshop,
                 file,
                 hypothesis,
-                MainUnknowns.of(file, hypothesis.oxidizer(), hypothesis.fuel()),
+                MainUnknowns.of(file, hypothesis.cycle(), hypothesis.oxidizer(), hypothesis.fuel()),
                 WatchList.of(file));
         Nuisances.Result found = new Nuisances(main, workers).find();
         if (found.model().isEmpty()) {

@@ -55,8 +55,11 @@ public record ClaimsFile(
         priors = Collections.unmodifiableMap(new LinkedHashMap<>(priors));
     }
 
-    /** @return whether anything is given of a cooling jacket */
-    public boolean jacketGiven() {
-        return given.keySet().stream().anyMatch(path -> path.startsWith("cooling"));
+    /**
+     * @param table start of a path
+     * @return whether anything below it is given
+     */
+    public boolean given(String table) {
+        return given.keySet().stream().anyMatch(path -> path.startsWith(table));
     }
 }

@@ -54,8 +54,10 @@ final class ChamberAlone {
         return performance.loss(kind).map(NamedLoss::factor).orElse(1.0);
     }
 
-    private static final String THRUST_SEA_LEVEL = "engine.thrust_sea_level_N";
-    private static final String IMPULSE_SEA_LEVEL = "engine.isp_sea_level_s";
+    static final String IMPULSE_VACUUM = "engine.isp_vacuum_s";
+    static final String FLOW = "engine.mass_flow_kg_s";
+    static final String THRUST_SEA_LEVEL = "engine.thrust_sea_level_N";
+    static final String IMPULSE_SEA_LEVEL = "engine.isp_sea_level_s";
 
     /** Figures that vary with the back pressure: a share of a small number is little. */
     private static final double AT_SEA_LEVEL = 3;
@@ -75,11 +77,11 @@ final class ChamberAlone {
         double flow = chambers * performance.massFlow() / efficiency;
         double atSeaLevel = chambers * performance.thrustAt(Constants.STANDARD_ATMOSPHERE);
         return Map.of(
-                "engine.isp_vacuum_s",
+                IMPULSE_VACUUM,
                 performance.vacuumSpecificImpulse() * efficiency,
                 "engine.thrust_vacuum_N",
                 chambers * performance.vacuumThrust(),
-                "engine.mass_flow_kg_s",
+                FLOW,
                 flow,
                 "engine.throat_diameter_m",
                 Math.sqrt(4 * performance.throatArea() / Math.PI),

@@ -56,7 +56,7 @@ public final class EngineModel {
         for (Claim claim : file.claims()) {
             ClaimPaths.figure(claim.path()).ifPresent(f -> figures.put(claim.path(), f));
         }
-        this.text = ConceptText.of(file.name(), hypothesis, file.given(), file.aboutVehicle());
+        this.text = ConceptText.of(file, hypothesis);
     }
 
     /** @return the kind of engine */

@@ -41,8 +41,8 @@ public final class ModelError {
      */
     static double whole(String path) {
         return switch (path) {
-            case "engine.isp_vacuum_s", "engine.mass_flow_kg_s" -> VACUUM_IMPULSE;
-            case "engine.isp_sea_level_s", "engine.thrust_sea_level_N" -> SEA_LEVEL;
+            case ChamberAlone.IMPULSE_VACUUM, ChamberAlone.FLOW -> VACUUM_IMPULSE;
+            case ChamberAlone.IMPULSE_SEA_LEVEL, ChamberAlone.THRUST_SEA_LEVEL -> SEA_LEVEL;
             case "engine.mass_kg", "engine.thrust_to_weight" -> MASS;
             default -> 0;
         };

@@ -3,6 +3,7 @@ package dev.penstock.claims.prior;
 import dev.penstock.claims.figure.ClaimPaths;
 import dev.penstock.claims.file.Claim;
 import dev.penstock.claims.file.ClaimsFile;
+import dev.penstock.cycles.concept.CycleKind;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.input.Input;
@@ -22,6 +23,9 @@ import java.util.Set;
  */
 public final class MainUnknowns {
 
+    /** What is believed of it depends on the cycle. */
+    private static final String PRESSURE = "engine.chamber_pressure";
+
     private static final List<String> SIZES =
             List.of("engine.thrust_vacuum", "engine.thrust_sea_level", "engine.throat_diameter");
     private static final List<String> EXPANSIONS = List.of("nozzle.area_ratio", "nozzle.exit_pressure");
@@ -33,13 +37,14 @@ public final class MainUnknowns {
 
     /**
      * @param file claims
+     * @param cycle what the engine is
      * @param oxidizer oxidizer
      * @param fuel fuel
      * @return the unknowns
      * @throws InvalidInput if a claim or a prior names an input of which nothing is believed
      */
-    public static List<Unknown> of(ClaimsFile file, Propellant oxidizer, Propellant fuel) {
-        Set<String> paths = new LinkedHashSet<>(List.of("engine.chamber_pressure", "propellants.mixture_ratio"));
+    public static List<Unknown> of(ClaimsFile file, CycleKind cycle, Propellant oxidizer, Propellant fuel) {
+        Set<String> paths = new LinkedHashSet<>(List.of(PRESSURE, "propellants.mixture_ratio"));
         one(file, SIZES).ifPresent(paths::add);
         one(file, EXPANSIONS).ifPresent(paths::add);
         if (file.aboutVehicle()) {
@@ -57,7 +62,7 @@ public final class MainUnknowns {
         List<InvalidInput.Problem> problems = new ArrayList<>();
         double stoichiometric = Stoichiometry.mixtureRatio(oxidizer, fuel);
         for (String path : paths) {
-            unknown(file, path, stoichiometric)
+            unknown(file, cycle, path, stoichiometric)
                     .ifPresentOrElse(
                             u -> unknowns.put(path, u),
                             () -> problems.add(new InvalidInput.Problem(
@@ -82,7 +87,7 @@ public final class MainUnknowns {
         return Optional.of(paths.stream().filter(named::contains).findFirst().orElse(paths.get(0)));
     }
 
-    private static Optional<Unknown> unknown(ClaimsFile file, String path, double stoichiometric) {
+    private static Optional<Unknown> unknown(ClaimsFile file, CycleKind cycle, String path, double stoichiometric) {
         Input<?> input = ClaimPaths.input(path).orElseThrow();
         if (!(input.kind() instanceof InputKind.Quantity kind)) {
             return Optional.empty();
@@ -91,6 +96,8 @@ public final class MainUnknowns {
         Optional<Prior> prior;
         if (narrowed != null) {
             prior = Optional.of(narrowed(narrowed, input));
+        } else if (path.equals(PRESSURE)) {
+            prior = Optional.of(Prior.of(cycle.traits().pressures(), stoichiometric));
         } else if (input.belief().isPresent()) {
             prior = input.belief().map(b -> Prior.of(b, stoichiometric));
         } else if (input.usual().flatMap(u -> u.spread()).isPresent()) {
@@ -104,7 +111,7 @@ public final class MainUnknowns {
     }
 
     private static Prior narrowed(ClaimsFile.Narrowed n, Input<?> input) {
-        boolean factors = input.belief().map(b -> b.logarithmic()).orElse(false);
+        boolean factors = input.belief().map(b -> b.factors()).orElse(false);
         return n.likely()
                 .<Prior>map(likely -> new Prior.Triangle(new Spread(n.low(), likely, n.high()), n.source()))
                 .orElseGet(() -> new Prior.Even(n.low(), n.high(), factors && n.low() > 0, n.source()));

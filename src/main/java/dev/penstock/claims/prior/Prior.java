@@ -1,5 +1,6 @@
 package dev.penstock.claims.prior;
 
+import dev.penstock.claims.file.Claim;
 import dev.penstock.input.Belief;
 import dev.penstock.provenance.Scatter;
 import dev.penstock.provenance.Spread;
@@ -49,6 +50,21 @@ public sealed interface Prior {
     }
 
     /**
+     * A normal logarithm.
+     *
+     * @param p05 5th percentile, SI
+     * @param p95 95th percentile, SI
+     * @param source where it comes from
+     */
+    record Mostly(double p05, double p95, String source) implements Prior {
+
+        @Override
+        public double value(double normal, double model) {
+            return Math.sqrt(p05 * p95) * Math.pow(p95 / p05, normal / (2 * Claim.NINETY));
+        }
+    }
+
+    /**
      * A triangle between two ends.
      *
      * @param spread the triangle, SI
@@ -89,7 +105,11 @@ public sealed interface Prior {
      */
     static Prior of(Belief belief, double stoichiometric) {
         double unit = belief.reference() == Belief.Reference.STOICHIOMETRIC ? stoichiometric : 1;
-        return new Even(belief.low() * unit, belief.high() * unit, belief.logarithmic(), belief.source());
+        double low = belief.low() * unit;
+        double high = belief.high() * unit;
+        return belief.shape() == Belief.Shape.MOSTLY
+                ? new Mostly(low, high, belief.source())
+                : new Even(low, high, belief.factors(), belief.source());
     }
 
     /**

@@ -32,6 +32,7 @@ public record DualExpander() implements Cycle {
             "Dual expander",
             "fuel and oxidizer are heated by the chamber, each drives its own pump, and both burn",
             new CycleTraits(
+                    BuiltPressures.EXPANDERS,
                     CycleTraits.Closure.RATIO,
                     List.of(),
                     List.of(ShaftDesign.Arrangement.DUAL),

@@ -25,6 +25,7 @@ public record ElectricPump() implements Cycle {
             "Electric pumps",
             "motors drive the pumps from a battery",
             new CycleTraits(
+                    BuiltPressures.OPEN,
                     CycleTraits.Closure.MOTOR_POWER,
                     List.of(),
                     List.of(ShaftDesign.Arrangement.DUAL, ShaftDesign.Arrangement.SINGLE),

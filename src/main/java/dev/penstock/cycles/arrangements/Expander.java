@@ -55,7 +55,8 @@ public enum Expander implements Cycle {
                 title,
                 summary,
                 new CycleTraits(
-                        CycleTraits.Closure.RATIO,
+                    BuiltPressures.EXPANDERS,
+                    CycleTraits.Closure.RATIO,
                         List.of(),
                         List.of(
                                 ShaftDesign.Arrangement.GEARED,

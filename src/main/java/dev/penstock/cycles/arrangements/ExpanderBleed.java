@@ -33,6 +33,7 @@ public record ExpanderBleed() implements Cycle {
             "Expander bleed",
             "a little of the fuel that the chamber heats drives the turbines and is dumped",
             new CycleTraits(
+                    BuiltPressures.EXPANDERS,
                     CycleTraits.Closure.GAS_FLOW,
                     List.of(),
                     List.of(

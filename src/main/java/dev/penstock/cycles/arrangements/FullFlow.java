@@ -36,6 +36,7 @@ public record FullFlow() implements Cycle {
             "Full-flow staged combustion",
             "two preburners, one fuel-rich and one oxidizer-rich, pass all propellant through the turbines",
             new CycleTraits(
+                    BuiltPressures.STAGED,
                     CycleTraits.Closure.RATIO_OR_TEMPERATURE,
                     List.of(Burner.FUEL_RICH, Burner.OXIDIZER_RICH),
                     List.of(ShaftDesign.Arrangement.DUAL),

@@ -28,7 +28,9 @@ public record GasGenerator() implements Cycle {
             "gas-generator",
             "Gas generator",
             "a small burner drives the turbines and its gas is dumped",
-            new CycleTraits(CycleTraits.Closure.GAS_FLOW, List.of(Burner.GENERATOR), CycleTraits.ANY, true, false, 0));
+            new CycleTraits(
+                    BuiltPressures.OPEN,
+                    CycleTraits.Closure.GAS_FLOW, List.of(Burner.GENERATOR), CycleTraits.ANY, true, false, 0));
     private static final PartKey OXIDIZER_SPLIT = GasFlow.generatorBranch(Side.OXIDIZER);
     private static final PartKey FUEL_SPLIT = GasFlow.generatorBranch(Side.FUEL);
     private static final PartKey GENERATOR_OXIDIZER_VALVE =

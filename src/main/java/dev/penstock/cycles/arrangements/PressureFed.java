@@ -29,7 +29,9 @@ public record PressureFed() implements Cycle {
             "pressure-fed",
             "Pressure-fed",
             "tank pressure drives the propellants into the chamber",
-            new CycleTraits(CycleTraits.Closure.TANK_PRESSURE, List.of(), List.of(), false, false, 0));
+            new CycleTraits(
+                    BuiltPressures.TANKS,
+                    CycleTraits.Closure.TANK_PRESSURE, List.of(), List.of(), false, false, 0));
 
     @Override
     public About about() {

@@ -1,10 +1,12 @@
 package dev.penstock.cycles.concept;
 
+import dev.penstock.input.Belief;
 import java.util.List;
 
 /**
  * What a reader, a template or a table of cycles must know of a cycle without solving it.
  *
+ * @param pressures chamber pressures that nine of ten such engines have
  * @param closure what is left to the balance
  * @param burners burners it has
  * @param arrangements couplings of pumps and turbines that it allows, the usual one first; empty without pumps
@@ -15,6 +17,7 @@ import java.util.List;
  * @param heated propellants that take up heat in jackets and drive turbines with it
  */
 public record CycleTraits(
+        Belief pressures,
         Closure closure,
         List<Burner> burners,
         List<ShaftDesign.Arrangement> arrangements,
@@ -49,6 +52,7 @@ public record CycleTraits(
 
     /** A cycle whose fuel alone takes up heat for turbines, if any does. */
     public CycleTraits(
+            Belief pressures,
             Closure closure,
             List<Burner> burners,
             List<ShaftDesign.Arrangement> arrangements,
@@ -56,6 +60,7 @@ public record CycleTraits(
             boolean gasInjector,
             double heatedShare) {
         this(
+                pressures,
                 closure,
                 burners,
                 arrangements,

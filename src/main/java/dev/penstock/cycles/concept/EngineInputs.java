@@ -16,7 +16,8 @@ public final class EngineInputs {
     public static final Input<Double> CHAMBER_PRESSURE = Input.quantity(
                     "chamber_pressure", Dimension.PRESSURE, Range.of(2e4, 1e8), "Stagnation pressure before the nozzle")
             .example("\"7 MPa\"")
-            .believed(Belief.factors(0.5e6, 35e6));
+            // of any cycle; CycleTraits.pressures() has those of each
+            .believed(Belief.factors(0.15e6, 37e6));
 
     public static final Input<Integer> CHAMBERS = Input.whole(
                     "chambers", 1, ThrustTarget.MOST_CHAMBERS, "Thrust chambers fed by one set of pumps")

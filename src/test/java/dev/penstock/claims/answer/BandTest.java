@@ -31,4 +31,21 @@ class BandTest {
     void withoutAnErrorNothingChanges() {
         assertThat(new Band(1, 2, 4).widened(0).p95()).isCloseTo(4, within(1e-12));
     }
+
+    /** 1.860 is the 95th percentile of Student's distribution of eight degrees: a table value. */
+    @Test
+    void endsOfFewDrawsAreThoseOfAPredictionInterval() {
+        double k = 1.860 * Math.sqrt(1 + 1.0 / 9) / NINETY;
+        Band factors = new Band(50, 100, 200).ofFew(9);
+        assertThat(factors.p05()).isCloseTo(100 * Math.pow(0.5, k), within(0.02));
+        assertThat(factors.p95()).isCloseTo(100 * Math.pow(2, k), within(0.1));
+        Band differences = new Band(-1, 1, 2).ofFew(9);
+        assertThat(differences.p05()).isCloseTo(1 - 2 * k, within(1e-3));
+        assertThat(differences.p95()).isCloseTo(1 + k, within(1e-3));
+    }
+
+    @Test
+    void manyDrawsNeedNoWiderEnds() {
+        assertThat(new Band(50, 100, 200).ofFew(1e6).p95()).isCloseTo(200, within(1e-3));
+    }
 }

@@ -72,7 +72,7 @@ public final class Calibration {
                 JudgeTest.WORKSHOP,
                 first,
                 kind,
-                MainUnknowns.of(first, kind.oxidizer(), kind.fuel()),
+                MainUnknowns.of(first, kind.cycle(), kind.oxidizer(), kind.fuel()),
                 WatchList.of(first));
         this.found = new Nuisances(main, workers).find();
         this.model = found.model().orElseThrow();
@@ -136,8 +136,7 @@ public final class Calibration {
             Evaluation<Sighting> evaluation = prior.evaluate(1, point);
             if (evaluation.possible()) {
                 Sighting sighting = evaluation.detail().orElseThrow();
-                double missed = Math.min(0, sighting.margin()) / 0.1;
-                if (random.nextDouble() < Math.exp(-0.5 * missed * missed)) {
+                if (random.nextDouble() < Math.exp(ClaimLadder.limitsLogLikelihood(sighting))) {
                     return sighting;
                 }
             }
