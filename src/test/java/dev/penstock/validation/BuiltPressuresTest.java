@@ -63,8 +63,8 @@ class BuiltPressuresTest {
         double[] logs = FlownTechnology.all().stream()
                 .filter(BuiltPressuresTest::counts)
                 .filter(row -> Group.of(row.text("cycle")) == group)
-                .mapToDouble(row ->
-                        Math.log(1e6 * row.number("chamber_pressure_MPa").orElseThrow()))
+                .mapToDouble(
+                        row -> Math.log(1e6 * row.number("chamber_pressure_MPa").orElseThrow()))
                 .toArray();
         double mean = new Mean().evaluate(logs);
         double half = new TDistribution(null, logs.length - 1).inverseCumulativeProbability(0.95)
@@ -88,10 +88,9 @@ class BuiltPressuresTest {
 
     @Test
     void everyEngineThatIsCheckedIsLeftOutWithItsFamily() {
-        assertThat(PublishedEngine.all())
-                .filteredOn(e -> e.lacking().isEmpty())
-                .allSatisfy(e -> assertThat(FlownTechnology.all())
-                        .filteredOn(row -> row.engine().startsWith(e.name()))
-                        .noneMatch(BuiltPressuresTest::counts));
+        assertThat(PublishedEngine.all()).filteredOn(e -> e.lacking().isEmpty()).allSatisfy(e -> assertThat(
+                        FlownTechnology.all())
+                .filteredOn(row -> row.engine().startsWith(e.name()))
+                .noneMatch(BuiltPressuresTest::counts));
     }
 }

@@ -157,7 +157,8 @@ final class ClaimsCoverage {
                         .expand(reactants, pressure, ExpansionMode.SHIFTING)
                         .toAreaRatio(ratio)
                         .characteristicVelocity();
-        double flow = e.number("thrust_vac_kN") * 1e3 / (e.number("isp_vac_s") * Constants.STANDARD_GRAVITY) / e.chambers();
+        double flow =
+                e.number("thrust_vac_kN") * 1e3 / (e.number("isp_vac_s") * Constants.STANDARD_GRAVITY) / e.chambers();
         return Math.sqrt(4 / Math.PI * ratio * flow * velocity / pressure);
     }
 }

@@ -197,9 +197,7 @@ final class Assembly {
                             path,
                             unknown.title(),
                             unknown.notation(),
-                            unknown.prior().aboutModel()
-                                    ? priorSeen(path)
-                                    : Optional.of(ExactPrior.of(ofKinds)),
+                            unknown.prior().aboutModel() ? priorSeen(path) : Optional.of(ExactPrior.of(ofKinds)),
                             band,
                             ExactPrior.sources(ofKinds))));
         }
@@ -293,7 +291,9 @@ final class Assembly {
         cautions.add(
                 "Impulses and dry mass are taken to be off as far as those of built engines are, all other models as right"
                         + " apart from the inputs listed; cycles are alike before the claims.");
-        if (mixture.clouds().stream().anyMatch(c -> c.hypothesis().cycle().traits().pumped()) && !file.given("cooling.")) {
+        if (mixture.clouds().stream()
+                        .anyMatch(c -> c.hypothesis().cycle().traits().pumped())
+                && !file.given("cooling.")) {
             cautions.add("Nothing is given of cooling: engines with pumps are taken with a jacket cooled by the fuel."
                     + " Those with preburners have boost pumps.");
         }

@@ -46,9 +46,8 @@ public record Band(double p05, double p50, double p95) {
      */
     Band ofFew(double effective) {
         double n = Math.max(FEWEST, effective);
-        double k = new TDistribution(null, n - 1).inverseCumulativeProbability(0.95)
-                * Math.sqrt(1 + 1 / n)
-                / Claim.NINETY;
+        double k =
+                new TDistribution(null, n - 1).inverseCumulativeProbability(0.95) * Math.sqrt(1 + 1 / n) / Claim.NINETY;
         return p05 > 0
                 ? new Band(p50 * Math.pow(p05 / p50, k), p50, p50 * Math.pow(p95 / p50, k))
                 : new Band(p50 - k * (p50 - p05), p50, p50 + k * (p95 - p50));

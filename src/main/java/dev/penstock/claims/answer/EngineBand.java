@@ -23,7 +23,8 @@ final class EngineBand {
      * @param few what becomes of percentiles of the candidates because there are few of them
      * @return percentiles of what the engine has; empty where no candidate has that figure
      */
-    static Optional<Band> of(List<Mixture.Weighted> samples, String path, Optional<Claim> claim, UnaryOperator<Band> few) {
+    static Optional<Band> of(
+            List<Mixture.Weighted> samples, String path, Optional<Claim> claim, UnaryOperator<Band> few) {
         Band.Collected centres = new Band.Collected();
         Band.Collected variances = new Band.Collected();
         for (Mixture.Weighted s : samples) {
@@ -35,8 +36,7 @@ final class EngineBand {
             variances.add(variance * (1 - share) / (value * value), s.weight());
         }
         return centres.band()
-                .map(b -> bounded(
-                        b, few.apply(b).widened(Math.abs(b.p50()) * Math.sqrt(variances.mean())), claim));
+                .map(b -> bounded(b, few.apply(b).widened(Math.abs(b.p50()) * Math.sqrt(variances.mean())), claim));
     }
 
     /** A range that is claimed keeps what lies beyond its ends from being counted, unless the candidates themselves lie there. */

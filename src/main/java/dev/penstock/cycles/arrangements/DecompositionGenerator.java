@@ -34,7 +34,12 @@ public record DecompositionGenerator() implements Cycle {
             "one propellant decomposes by itself, drives the turbines and is dumped",
             new CycleTraits(
                     BuiltPressures.OPEN,
-                    CycleTraits.Closure.GAS_FLOW, List.of(Burner.DECOMPOSITION), CycleTraits.ANY, true, false, 0));
+                    CycleTraits.Closure.GAS_FLOW,
+                    List.of(Burner.DECOMPOSITION),
+                    CycleTraits.ANY,
+                    true,
+                    false,
+                    0));
     private static final PartKey GENERATOR_VALVE = PartKey.of(PartKind.VALVE, "generator", "generator valve");
 
     /** Gas temperature to start from (K). */

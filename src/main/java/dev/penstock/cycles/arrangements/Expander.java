@@ -55,8 +55,8 @@ public enum Expander implements Cycle {
                 title,
                 summary,
                 new CycleTraits(
-                    BuiltPressures.EXPANDERS,
-                    CycleTraits.Closure.RATIO,
+                        BuiltPressures.EXPANDERS,
+                        CycleTraits.Closure.RATIO,
                         List.of(),
                         List.of(
                                 ShaftDesign.Arrangement.GEARED,

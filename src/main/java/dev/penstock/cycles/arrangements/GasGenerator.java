@@ -30,7 +30,12 @@ public record GasGenerator() implements Cycle {
             "a small burner drives the turbines and its gas is dumped",
             new CycleTraits(
                     BuiltPressures.OPEN,
-                    CycleTraits.Closure.GAS_FLOW, List.of(Burner.GENERATOR), CycleTraits.ANY, true, false, 0));
+                    CycleTraits.Closure.GAS_FLOW,
+                    List.of(Burner.GENERATOR),
+                    CycleTraits.ANY,
+                    true,
+                    false,
+                    0));
     private static final PartKey OXIDIZER_SPLIT = GasFlow.generatorBranch(Side.OXIDIZER);
     private static final PartKey FUEL_SPLIT = GasFlow.generatorBranch(Side.FUEL);
     private static final PartKey GENERATOR_OXIDIZER_VALVE =

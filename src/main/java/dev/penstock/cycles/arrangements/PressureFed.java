@@ -30,8 +30,7 @@ public record PressureFed() implements Cycle {
             "Pressure-fed",
             "tank pressure drives the propellants into the chamber",
             new CycleTraits(
-                    BuiltPressures.TANKS,
-                    CycleTraits.Closure.TANK_PRESSURE, List.of(), List.of(), false, false, 0));
+                    BuiltPressures.TANKS, CycleTraits.Closure.TANK_PRESSURE, List.of(), List.of(), false, false, 0));
 
     @Override
     public About about() {

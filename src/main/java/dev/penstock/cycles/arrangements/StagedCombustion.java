@@ -46,8 +46,13 @@ public enum StagedCombustion implements Cycle {
                 title,
                 "all the " + rich.key() + " passes a preburner and the turbines on its way to the chamber",
                 new CycleTraits(
-                    BuiltPressures.STAGED,
-                    CycleTraits.Closure.RATIO_OR_TEMPERATURE, List.of(burner), CycleTraits.ANY, false, true, 0));
+                        BuiltPressures.STAGED,
+                        CycleTraits.Closure.RATIO_OR_TEMPERATURE,
+                        List.of(burner),
+                        CycleTraits.ANY,
+                        false,
+                        true,
+                        0));
     }
 
     @Override

@@ -31,7 +31,12 @@ public record TapOff() implements Cycle {
             "cooled gas from the chamber drives the turbines and is dumped",
             new CycleTraits(
                     BuiltPressures.OPEN,
-                    CycleTraits.Closure.GAS_FLOW, List.of(Burner.TAP_OFF), CycleTraits.ANY, true, false, 0));
+                    CycleTraits.Closure.GAS_FLOW,
+                    List.of(Burner.TAP_OFF),
+                    CycleTraits.ANY,
+                    true,
+                    false,
+                    0));
     private static final PartKey OXIDIZER_SPLIT = branch(Side.OXIDIZER);
     private static final PartKey FUEL_SPLIT = branch(Side.FUEL);
 
