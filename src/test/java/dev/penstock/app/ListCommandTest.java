@@ -3,9 +3,7 @@ package dev.penstock.app;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.tngtech.archunit.core.domain.JavaClass;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
+import dev.penstock.ProgramClasses;
 import dev.penstock.app.console.Listing;
 import dev.penstock.input.HomeFolder;
 import dev.penstock.provenance.LimitKind;
@@ -61,15 +59,10 @@ class ListCommandTest {
 
     /** Every enum of limits in the program is listed. */
     @Test
-    void noKindOfLimitIsLeftOut() {
-        List<Class<?>> kinds = new ArrayList<>();
-        for (JavaClass one : new ClassFileImporter()
-                .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
-                .importPackages("dev.penstock")) {
-            if (one.isAssignableTo(LimitKind.class) && one.isEnum()) {
-                kinds.add(one.reflect());
-            }
-        }
+    void noKindOfLimitIsLeftOut() throws Exception {
+        List<Class<?>> kinds = ProgramClasses.all().stream()
+                .filter(one -> LimitKind.class.isAssignableFrom(one) && one.isEnum())
+                .toList();
         assertThat(Listing.limitKinds().toList()).containsExactlyInAnyOrderElementsOf(kinds);
     }
 

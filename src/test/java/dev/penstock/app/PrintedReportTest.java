@@ -91,8 +91,9 @@ class PrintedReportTest {
             assertThat(missingSigns(html, text)).as("signs lost on paper").isEmpty();
             // each drawing, and its words that can be selected
             assertThat(drawings(pdf)).isEqualTo(2 * count(html, "<svg "));
+            String printed = letters(text);
             assertThat(wordsOfDrawings(html))
-                    .allSatisfy(words -> assertThat(letters(text)).contains(letters(words)));
+                    .allSatisfy(words -> assertThat(printed).contains(letters(words)));
             assertThat(bookmarks(pdf)).containsExactlyElementsOf(headings(html));
             pdf.getDocument()
                     .getObjectsByType(COSName.FONT)

@@ -76,21 +76,17 @@ class LoopbackConnectorTest {
         return "GET " + path + " HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n";
     }
 
+    /** Both at once: the one halts while the other is not taken. */
     @Test
-    void anAnswerThatHaltsLongerThanARequestMayArrivesWhole() throws IOException {
-        try (Socket socket = begun(get("/halting"), 0)) {
-            String answer = new String(socket.getInputStream().readAllBytes(), StandardCharsets.US_ASCII);
-            assertThat(answer.length() - answer.indexOf("\r\n\r\n")).isEqualTo(LONG + 4);
-        }
-    }
-
-    @Test
-    void anAnswerThatIsTakenSlowlyArrivesWhole() throws IOException {
-        try (Socket socket = begun(get("/large"), 8192)) {
-            InputStream in = socket.getInputStream();
+    void answersThatHaltLongerThanARequestMayAndAnswersTakenSlowlyArriveWhole() throws IOException {
+        try (Socket halting = begun(get("/halting"), 0);
+                Socket slow = begun(get("/large"), 8192)) {
+            InputStream in = slow.getInputStream();
             int first = in.readNBytes(1000).length;
             halt();
             assertThat(first + in.readAllBytes().length).isGreaterThan(100 * LONG);
+            String answer = new String(halting.getInputStream().readAllBytes(), StandardCharsets.US_ASCII);
+            assertThat(answer.length() - answer.indexOf("\r\n\r\n")).isEqualTo(LONG + 4);
         }
     }
 

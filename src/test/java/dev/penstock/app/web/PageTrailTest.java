@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
@@ -177,9 +178,12 @@ class PageTrailTest {
     /** Identity: the number shown, read back in its unit, is the one that the trail explains, to the digits shown. */
     private static void check(List<Shown> numbers, String address, ObjectNode question) {
         List<String> faults = new ArrayList<>();
+        // A number that is shown in several places is asked for once.
+        Map<String, HttpResponse<String>> answers = new HashMap<>();
         for (Shown number : numbers) {
-            HttpResponse<String> answer =
-                    served.post(address, question.put("path", number.path()).toString());
+            HttpResponse<String> answer = answers.computeIfAbsent(
+                    number.path(),
+                    path -> served.post(address, question.put("path", path).toString()));
             if (answer.statusCode() != 200) {
                 faults.add(number + " does not open: " + answer.body());
                 continue;
