@@ -2,6 +2,7 @@ package dev.penstock.turbomachinery.start;
 
 import dev.penstock.combustion.WorkingFluid;
 import dev.penstock.combustion.WorkingState;
+import dev.penstock.errors.OutsideValidity;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.errors.Require;
 import dev.penstock.numerics.RootFinder;
@@ -43,6 +44,9 @@ public final class TankHeadStart {
     private static final double AT_REST = 0.01;
     private static final double LARGEST_RATIO = 30;
     private static final double NO_GAIN = 2e-4;
+
+    /** Pressure before the turbines over that behind the engine from which gas flows (-). */
+    private static final double LEAST_DROP = 1.02;
 
     /**
      * What pushes the propellant.
@@ -217,7 +221,11 @@ public final class TankHeadStart {
 
     private Moment moment(double speed, double warmth) {
         double head = feed.tankPressure() + feed.pumpRise() * speed * speed;
-        double low = 1.02 * feed.surroundings();
+        double low = LEAST_DROP * feed.surroundings();
+        if (!(head > low)) {
+            throw new OutsideValidity(
+                    CARD.id(), "tank pressure and rise of the pumps (Pa)", head, "above " + low + " Pa, 2 % over the surroundings");
+        }
         double pressure = RootFinder.between(
                         "flow by tank head",
                         p -> gasFlow(p, liquidFlow(head, p), speed, warmth) - liquidFlow(head, p),

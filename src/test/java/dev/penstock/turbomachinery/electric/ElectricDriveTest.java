@@ -38,4 +38,20 @@ class ElectricDriveTest {
         // kJ/kg
         assertThat(drive.size(100e3, 300).batteryMass()).isCloseTo(67.1, withinPercentage(0.2));
     }
+
+    /**
+     * Worked by hand: 90 kW over 0.9 · 0.95 is 105 263.16 W drawn; motors 90/5 kg, inverters 100/10 kg; 100 s ask 24.366 kg for energy,
+     * and 35.0877 kg for power, which hold 21.05263 MJ.
+     */
+    @Test
+    void everyMassOfAShortBurn() {
+        ElectricDrive stated = new ElectricDrive(5000, 0.9, 10_000, 0.95, 600e3, 3000, 0.9, 0.8);
+        ElectricSizing sized = stated.size(90e3, 100);
+        assertThat(sized.motorMass()).isCloseTo(18, withinPercentage(1e-9));
+        assertThat(sized.inverterMass()).isCloseTo(10, withinPercentage(1e-9));
+        assertThat(sized.batteryMass()).isCloseTo(35.087719, withinPercentage(1e-5));
+        assertThat(sized.batteryEnergy()).isCloseTo(21.052632e6, withinPercentage(1e-5));
+        assertThat(sized.mass()).isCloseTo(63.087719, withinPercentage(1e-5));
+        assertThat(stated.size(90e3, 200).batteryMass()).isCloseTo(2 * 24.366472, withinPercentage(1e-5));
+    }
 }

@@ -16,6 +16,7 @@ import dev.penstock.turbomachinery.pump.PumpDuty;
 import dev.penstock.turbomachinery.pump.PumpModel;
 import dev.penstock.turbomachinery.pump.PumpSizing;
 import dev.penstock.turbomachinery.speed.CriticalSpeed;
+import dev.penstock.turbomachinery.start.SpinUpDemand;
 import dev.penstock.turbomachinery.turbine.TurbineDefaults;
 import dev.penstock.turbomachinery.turbine.TurbineDesign;
 import dev.penstock.turbomachinery.turbine.TurbineDuty;
@@ -250,5 +251,19 @@ class ShaftModelTest {
                         "stated");
         assertThat(liquid.turbines()).isEmpty();
         assertThat(liquid.drivers()).containsExactly("hydraulic turbine");
+    }
+
+    /** Pump power goes with the cube of speed: half the speed asks an eighth. */
+    @Test
+    void theDemandOfASpinUpFollowsFromTheShaft() {
+        MechanicalLosses losses = new MechanicalLosses(0.985, 0.98, 20e3);
+        double needed = losses.turbinePower(oxidizerPump.power());
+        ShaftBalance shaft = new ShaftModel()
+                .balance("shaft", List.of(oxidizerPump), List.of(turbine(needed, false)), losses, 0, "stated");
+        SpinUpDemand demand = SpinUpDemand.of(shaft, 0.5, 1.5);
+        assertThat(demand.speed()).isCloseTo(0.5 * shaft.speed(), withinPercentage(1e-9));
+        assertThat(demand.pumpPower()).isCloseTo(shaft.powerAbsorbed() / 8, withinPercentage(1e-9));
+        assertThat(demand.inertia()).isEqualTo(shaft.rotor().inertia());
+        assertThat(demand.duration()).isEqualTo(1.5);
     }
 }

@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import dev.penstock.errors.LimitReached;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.fluids.state.Fluid;
+import dev.penstock.fluids.state.Phase;
 import dev.penstock.turbomachinery.SampleTurbine;
 import dev.penstock.turbomachinery.turbine.TurbineMap;
 import org.junit.jupiter.api.Test;
@@ -103,5 +104,48 @@ class BottleStartTest {
         assertThatThrownBy(() -> start(HELIUM).startsOf(demand, turbine, 1e-4))
                 .isInstanceOf(LimitReached.class)
                 .hasMessageContaining("does not hold one start");
+    }
+
+    /** Worked by hand: 0.8 · 10⁶/2 + 3·10⁵ · 2/4 J over two seconds; half way up 0.8 · 10⁶/2 + 3·10⁵ · 2/8 J per share of speed. */
+    @Test
+    void aSlowRiseTakesMoreForThePumps() {
+        SpinUpDemand slow = new SpinUpDemand(0.8, 1000, 3e5, 2);
+        assertThat(slow.energy()).isCloseTo(550e3, within(1e-6));
+        assertThat(slow.energyPerFraction(0.5)).isCloseTo(475e3, within(1e-6));
+    }
+
+    /**
+     * Energy: a bottle little above the supply pressure stays nearly as it was, so that each twelfth of the rise takes its energy over
+     * efficiency and drop of the gas half way, 5 % below the full pressure on the isentrope, throttled to the supply pressure.
+     */
+    @Test
+    void theGasUsedCarriesTheEnergyThroughTheTurbine() {
+        StartGas gas = new BottleStart(HELIUM, 3.3e6, 290, 3e6, 0.3e6).sizeFor(demand, turbine, 2);
+        double entropy = HELIUM.atPressureTemperature(3.3e6, 290).entropy();
+        double enthalpy = HELIUM.atPressureEntropy(3.2e6, entropy).enthalpy();
+        double supply = HELIUM.atPressureEnthalpy(3e6, enthalpy).entropy();
+        double drop = enthalpy - HELIUM.atPressureEntropy(0.3e6, supply).enthalpy();
+        double used = 0;
+        for (int i = 0; i < 12; i++) {
+            double share = (i + 0.5) / 12;
+            used += demand.energyPerFraction(share) / 12 / (turbine.efficiency(share * 1000, drop) * drop);
+        }
+        assertThat(gas.gasPerStart()).isCloseTo(used, withinPercentage(2));
+        assertThat(gas.gasUsed()).isCloseTo(2 * gas.gasPerStart(), withinPercentage(3));
+        assertThat(gas.energy()).isEqualTo(demand.energy());
+        double density = HELIUM.atPressureTemperature(3.3e6, 290).density();
+        assertThat(gas.gasLoaded()).isCloseTo(density * gas.bottleVolume(), withinPercentage(1e-9));
+        assertThat(gas.finalTemperature()).isBetween(270.0, 290.0);
+    }
+
+    /** Nitrogen cold enough to condense on its way: mass and entropy are kept where the speed of sound is no guide. */
+    @Test
+    void aBottleWhoseGasCondensesKeepsItsMass() {
+        Bottle full = new Bottle(NITROGEN, 0.1, NITROGEN.atPressureTemperature(10e6, 150));
+        Bottle rest = full.without(0.7 * full.mass());
+        assertThat(rest.mass()).isCloseTo(0.3 * full.mass(), withinPercentage(1e-4));
+        assertThat(rest.state().entropy()).isCloseTo(full.state().entropy(), within(0.1));
+        assertThat(rest.state().phase()).isEqualTo(Phase.TWO_PHASE);
+        assertThat(full.without(0)).isSameAs(full);
     }
 }

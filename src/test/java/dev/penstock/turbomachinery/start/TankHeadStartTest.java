@@ -143,4 +143,66 @@ class TankHeadStartTest {
     void aShareOfTheSpeedIsAskedFor() {
         assertThatThrownBy(() -> burner(4e6, 6e5).to(1.2)).isInstanceOf(OutsideValidity.class);
     }
+
+    /**
+     * The equation of motion, worked anew from the points of a run: the pressure behind the turbines passes the flow through the choked way
+     * out, two turbines in series share the drop 0.6 to 0.4 at speeds of their own, and what they give over the pumps' and the
+     * friction's share is the gain of speed. The first turbine passes the flow.
+     */
+    @Test
+    void theGainOfSpeedIsWhatTheTurbinesGiveOverPumpsAndFriction() {
+        double wayOut = 0.008;
+        TankHeadStart.Feed feed = new TankHeadStart.Feed(0.4e6, 6e6, 2e4, 0.02e6, wayOut);
+        TankHeadRun run = new TankHeadStart(
+                        GAS,
+                        feed,
+                        Optional.empty(),
+                        CP * HOT,
+                        List.of(
+                                new TankHeadStart.Stage(TURBINE, 3000, 1, 0.6, 0.5),
+                                new TankHeadStart.Stage(TURBINE, 2500, 1, 0.4, 0)),
+                        new TankHeadStart.Shafts(4e6, 2e5))
+                .to(0.3);
+        assertThat(run.why()).isEmpty();
+        double exponent = 0.1 / 1.1;
+        double choking = TankHeadStart.choking(GAS.atPressureTemperature(1e5, HOT));
+        List<TankHeadRun.Point> points = run.points();
+        for (int i = 5; i < points.size() - 1; i += 7) {
+            TankHeadRun.Point p = points.get(i);
+            double n = p.speedFraction();
+            if (n < 0.05) {
+                continue; // the rate changes too fast for its difference
+            }
+            double exit = Math.max(Math.max(0.02e6, p.flow() / (wayOut * choking)), p.pressure() / 30);
+            double drop = CP * HOT * (1 - Math.pow(exit / p.pressure(), exponent));
+            double power = p.flow()
+                    * (0.6 * drop * TURBINE.efficiency(n * 3000, 0.6 * drop)
+                            + 0.4 * drop * TURBINE.efficiency(n * 2500, 0.4 * drop));
+            double rate = (power / n - 2e5 * n * n - 0.01 * 2e5) / 4e6;
+            TankHeadRun.Point before = points.get(i - 1);
+            TankHeadRun.Point after = points.get(i + 1);
+            double gain = (after.speedFraction() - before.speedFraction()) / (after.time() - before.time());
+            assertThat(gain).as("at " + n).isCloseTo(rate, withinPercentage(2));
+            double passed = TURBINE.at(GAS, p.pressure(), CP * HOT, Math.max(exit, 0.5 * p.pressure()), n * 3000)
+                    .massFlow();
+            assertThat(p.flow()).isCloseTo(passed, withinPercentage(0.01));
+        }
+    }
+
+    @Test
+    void aTankBelowTheSurroundingsSendsNothing() {
+        TankHeadStart.Feed none = new TankHeadStart.Feed(0.0201e6, 6e6, 2e4, 0.02e6, 0.05);
+        TankHeadRun run = new TankHeadStart(
+                        GAS,
+                        none,
+                        Optional.of(WARM),
+                        CP * HOT,
+                        List.of(new TankHeadStart.Stage(TURBINE, 3000, 1, 1, 0)),
+                        new TankHeadStart.Shafts(4e6, 6e5))
+                .to(0.3);
+        assertThat(run.reached()).isFalse();
+        assertThat(run.why()).contains("no gas flows at rest");
+        assertThat(run.metalTemperature()).isEqualTo(300);
+        assertThat(run.points()).isEmpty();
+    }
 }
