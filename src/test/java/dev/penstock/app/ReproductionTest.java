@@ -34,6 +34,13 @@ class ReproductionTest {
     static void demo() {
         Run run = Run.of("demo", "--output", folder.toString(), "--without-claims");
         assertThat(run.code()).as(run.err()).isZero();
+        List<Path> concepts = CaseFiles.in(Path.of("cycles"));
+        int vehicles = CaseFiles.in(Path.of("cycles/vehicles")).size();
+        assertThat(folder.toFile().listFiles())
+                .hasSize(concepts.size() + vehicles + 1)
+                .allSatisfy(page -> assertThat(run.out()).contains("wrote " + page));
+        // one line for each concept balanced and each page drawn
+        assertThat(run.problems()).hasSize(2 * concepts.size()).allMatch(line -> line.matches("\\[\\d+/\\d+] .+"));
     }
 
     @TestFactory

@@ -107,14 +107,14 @@ class SampleCommandTest {
     @ParameterizedTest
     @ValueSource(strings = {"sobol", "latin-hypercube", "grid"})
     void threadsDoNotShowInTheBits(String design) throws IOException {
-        String[] asked = {"--points", "25", "--batch", "4", "--design", design, "--threads"};
+        String[] asked = {"--points", "16", "--batch", "3", "--design", design, "--threads"};
         Path one = folder.resolve("one");
         Path two = folder.resolve("two");
         Path sixteen = folder.resolve("sixteen");
         assertThat(sample(one, with(asked, "1")).code()).isZero();
         assertThat(sample(two, with(asked, "2")).code()).isZero();
         assertThat(sample(sixteen, with(asked, "16")).code()).isZero();
-        assertThat(files(one)).containsKey("batch=00006/_SUCCESS").hasSize(2 * 7 + 3);
+        assertThat(files(one)).containsKey("batch=00005/_SUCCESS").hasSize(2 * 6 + 3);
         assertThat(files(two)).isEqualTo(files(one));
         assertThat(files(sixteen)).isEqualTo(files(one));
     }
