@@ -240,16 +240,6 @@ public record ChamberPerformance(
                         design.nozzle().separation().card().title())));
     }
 
-    /**
-     * Pressure at the injector face: above the nozzle's stagnation pressure, since heat is added to moving gas.
-     *
-     * @return static pressure at the injector face (Pa)
-     */
-    public double injectorFacePressure() {
-        NozzleStation entrance = profile.at(design.combustor().contractionRatio(), false);
-        return design.chamberPressure() * CombustorPressure.ratio(entrance);
-    }
-
     ChamberPerformance withWarnings(List<Warning> all) {
         return new ChamberPerformance(
                 design,

@@ -66,12 +66,4 @@ public final class PlugNozzle {
                 * chamber.massFlow()
                 * profile.atPressure(ambientPressure).velocity();
     }
-
-    /**
-     * @param ambientPressure ambient pressure (Pa)
-     * @return effective exhaust velocity (m/s)
-     */
-    public double impulseAt(double ambientPressure) {
-        return thrustAt(ambientPressure) / chamber.massFlow();
-    }
 }

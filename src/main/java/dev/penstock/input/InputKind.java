@@ -66,11 +66,6 @@ public sealed interface InputKind<T> {
     /** @return what to write, with an example */
     String description();
 
-    /** @return whether its values are numbers that a study may vary continuously */
-    default boolean continuous() {
-        return false;
-    }
-
     /**
      * A number with its unit.
      *
@@ -123,11 +118,6 @@ public sealed interface InputKind<T> {
         @Override
         public String description() {
             return dimension.description();
-        }
-
-        @Override
-        public boolean continuous() {
-            return true;
         }
     }
 

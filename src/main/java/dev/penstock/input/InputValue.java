@@ -94,11 +94,6 @@ public record InputValue(
                         : new InputKind.Text().toml(value()));
     }
 
-    /** @return value and SI unit */
-    public String si() {
-        return unit().isEmpty() ? value() : value() + " " + unit();
-    }
-
     /**
      * @param x another value, SI
      * @return it as a change of the file has it, every bit of it

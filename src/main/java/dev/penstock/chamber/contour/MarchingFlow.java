@@ -118,11 +118,6 @@ final class MarchingFlow {
         return now.pressure(n - 1);
     }
 
-    /** Mach number of the innermost cell. */
-    double axisMach() {
-        return now.mach(0);
-    }
-
     private void place(double wallX, double[] x, double[] r) {
         double radius = wall.radius(wallX);
         for (int j = 0; j <= n; j++) {

@@ -127,9 +127,4 @@ public record InjectorDesign(
     public InjectorDesign throttled(double throttle) {
         return throttled(throttle, 1, 1);
     }
-
-    /** @return the same injector at its design point */
-    public InjectorDesign atDesign() {
-        return throttled(1);
-    }
 }

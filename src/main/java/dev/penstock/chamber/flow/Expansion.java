@@ -60,11 +60,6 @@ public final class Expansion {
         return chamber;
     }
 
-    /** @return the sonic station */
-    public NozzleStation throat() {
-        return throat;
-    }
-
     /** @return c* of this expansion (m/s) */
     public double characteristicVelocity() {
         return flow.characteristicVelocity();

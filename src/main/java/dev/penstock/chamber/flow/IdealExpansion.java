@@ -40,26 +40,6 @@ public record IdealExpansion(
         return exit.areaRatio();
     }
 
-    /**
-     * Effective exhaust velocity of the full-flowing nozzle, whether or not a real one would separate:
-     * v_e + (p_e − p_a)·A_e/ṁ.
-     *
-     * @param ambientPressure ambient pressure (Pa)
-     * @return effective exhaust velocity (m/s); negative if the ambient pressure outweighs the jet
-     */
-    public double impulseAt(double ambientPressure) {
-        Require.notNegative(MODEL, "ambient pressure (Pa)", ambientPressure);
-        return vacuumImpulse - ambientPressure * areaRatio() * characteristicVelocity / chamberPressure;
-    }
-
-    /**
-     * @param ambientPressure ambient pressure (Pa)
-     * @return thrust coefficient of the full-flowing nozzle (-)
-     */
-    public double thrustCoefficientAt(double ambientPressure) {
-        return impulseAt(ambientPressure) / characteristicVelocity;
-    }
-
     /** @return impulse when the ambient pressure equals the exit pressure: the exit velocity (m/s) */
     public double matchedImpulse() {
         return exit.velocity();

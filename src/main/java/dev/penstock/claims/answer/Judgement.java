@@ -146,9 +146,4 @@ public record Judgement(
         pairs = List.copyOf(pairs);
         cautions = List.copyOf(cautions);
     }
-
-    /** @return the claim that strains most; empty without claims */
-    public Optional<Held> mostStrained() {
-        return claims.stream().max(java.util.Comparator.comparingDouble(h -> Math.abs(h.tension())));
-    }
 }

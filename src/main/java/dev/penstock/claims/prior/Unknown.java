@@ -13,11 +13,6 @@ import dev.penstock.quantities.Notation;
  */
 public record Unknown(String path, String title, InputKind.Quantity kind, Prior prior) {
 
-    /** @return SI unit */
-    public String unit() {
-        return kind.unit();
-    }
-
     /** @return how people read it */
     public Notation notation() {
         return Notation.ofUnit(kind.unit());

@@ -188,20 +188,6 @@ public final class EquilibriumSolver implements GasCursor {
         return snapshot();
     }
 
-    /**
-     * Isentropic change with shifting composition.
-     *
-     * @param reactants mixture
-     * @param entropy specific entropy (J/(kg·K))
-     * @param pressure absolute pressure (Pa)
-     * @return equilibrium state
-     */
-    public GasState solveEntropyPressure(Reactants reactants, double entropy, double pressure) {
-        setMixture(reactants);
-        setPressureEntropy(pressure, entropy);
-        return snapshot();
-    }
-
     // ---- cursor
 
     @Override

@@ -34,7 +34,6 @@ public final class FrozenGas implements GasCursor {
     private final double mixingEntropy;
     private double pressure;
     private double temperature = 1000;
-    private int iterations;
 
     /**
      * @param set species
@@ -111,7 +110,6 @@ public final class FrozenGas implements GasCursor {
         temperature = Require.within(
                 "frozen gas", "temperature (K)", newTemperature, LOWEST_TEMPERATURE, HIGHEST_TEMPERATURE);
         thermo.evaluate(temperature, pressure);
-        iterations = 0;
     }
 
     @Override
@@ -130,7 +128,7 @@ public final class FrozenGas implements GasCursor {
 
     /** cp is positive throughout, so both functions rise and Newton in ln T, with its step bounded, cannot cycle far. */
     private void newton(boolean enthalpyGiven, double target) {
-        for (iterations = 1; iterations <= MOST_STEPS; iterations++) {
+        for (int iterations = 1; iterations <= MOST_STEPS; iterations++) {
             thermo.evaluate(temperature, pressure);
             double step = enthalpyGiven
                     ? (target - enthalpy()) / (frozenHeatCapacity() * temperature)
@@ -225,11 +223,6 @@ public final class FrozenGas implements GasCursor {
             sum += moles[j] * property[j];
         }
         return sum;
-    }
-
-    /** @return Newton steps of the last solution */
-    public int iterations() {
-        return iterations;
     }
 
     @Override

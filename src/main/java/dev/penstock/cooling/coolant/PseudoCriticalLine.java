@@ -67,11 +67,6 @@ public final class PseudoCriticalLine {
         return best;
     }
 
-    /** @return critical temperature (K); infinite without a critical point */
-    double criticalTemperature() {
-        return criticalTemperature;
-    }
-
     /** @return critical pressure (Pa); infinite without a critical point */
     public double criticalPressure() {
         return criticalPressure;

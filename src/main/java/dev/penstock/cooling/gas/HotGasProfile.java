@@ -70,11 +70,6 @@ public record HotGasProfile(
         return stations.get(0).x();
     }
 
-    /** @return axial position of the nozzle exit (m) */
-    public double end() {
-        return stations.get(stations.size() - 1).x();
-    }
-
     /**
      * @param station station of this profile
      * @return cross-section over throat area there (-)

@@ -54,11 +54,6 @@ public final class TemperatureTable {
         return values[i - 1] + fraction * (values[i] - values[i - 1]);
     }
 
-    /** @return lowest temperature of the table (K) */
-    public double lowest() {
-        return temperatures[0];
-    }
-
     /** @return highest temperature of the table (K) */
     public double highest() {
         return temperatures[temperatures.length - 1];

@@ -146,12 +146,4 @@ public final class FluidTable {
     TableRegion single() {
         return regions[boiling == null ? WHOLE : ABOVE];
     }
-
-    int patches() {
-        int sum = 0;
-        for (TableRegion region : regions) {
-            sum += region.patches();
-        }
-        return sum;
-    }
 }

@@ -133,14 +133,6 @@ final class TableRegion {
         return low + width;
     }
 
-    int patches() {
-        int count = 0;
-        for (int i = 0; i < cut.length; i++) {
-            count += cut[i] == LEAF && next[i] >= 0 ? 1 : 0;
-        }
-        return count;
-    }
-
     /**
      * @param across share of the width
      * @param up share of the height

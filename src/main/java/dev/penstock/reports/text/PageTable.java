@@ -166,11 +166,6 @@ public record PageTable(String caption, List<Column> columns, List<Row> rows) {
             return this;
         }
 
-        Builder rows(List<Row> more) {
-            rows.addAll(more);
-            return this;
-        }
-
         /** @return the table */
         public PageTable table() {
             return new PageTable(caption, columns, rows);

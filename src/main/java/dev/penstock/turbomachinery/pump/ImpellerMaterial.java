@@ -11,21 +11,19 @@ import java.util.Optional;
  * liquids, blade loading [nasa-sp-8109, from memory].
  */
 public enum ImpellerMaterial {
-    ALUMINIUM(Metal.ALUMINIUM, "aluminium alloy", 2800, new Spread(400, 450, 520), new Spread(240, 260, 270)),
-    TITANIUM(Metal.TITANIUM, "titanium alloy", 4450, new Spread(560, 610, 700), new Spread(380, 430, 480)),
-    STEEL(Metal.STEEL, "stainless steel", 7900, new Spread(350, 400, 460), new Spread(320, 360, 420)),
-    NICKEL(Metal.NICKEL, "nickel alloy", 8200, new Spread(420, 480, 550), new Spread(370, 400, 450));
+    ALUMINIUM(Metal.ALUMINIUM, "aluminium alloy", new Spread(400, 450, 520), new Spread(240, 260, 270)),
+    TITANIUM(Metal.TITANIUM, "titanium alloy", new Spread(560, 610, 700), new Spread(380, 430, 480)),
+    STEEL(Metal.STEEL, "stainless steel", new Spread(350, 400, 460), new Spread(320, 360, 420)),
+    NICKEL(Metal.NICKEL, "nickel alloy", new Spread(420, 480, 550), new Spread(370, 400, 450));
 
     private final Metal metal;
     private final String title;
-    private final double density;
     private final Spread inHydrogen;
     private final Spread inDenseLiquids;
 
-    ImpellerMaterial(Metal metal, String title, double density, Spread inHydrogen, Spread inDenseLiquids) {
+    ImpellerMaterial(Metal metal, String title, Spread inHydrogen, Spread inDenseLiquids) {
         this.metal = metal;
         this.title = title;
-        this.density = density;
         this.inHydrogen = inHydrogen;
         this.inDenseLiquids = inDenseLiquids;
     }
@@ -41,11 +39,6 @@ public enum ImpellerMaterial {
     /** @return name for people */
     public String title() {
         return title;
-    }
-
-    /** @return density (kg/m³) */
-    public double density() {
-        return density;
     }
 
     /**

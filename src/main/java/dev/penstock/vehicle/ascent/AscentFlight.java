@@ -183,11 +183,6 @@ final class AscentFlight {
         return segment;
     }
 
-    /** @return mass at which the present segment has burnt what it has (kg) */
-    double burnEnd() {
-        return burnEnd;
-    }
-
     /** Flies from the pad with a tilt (rad) soon after release, then along the path up to a height (m). */
     Checkpoint throughTheAir(double tilt, double freeAbove) {
         release();

@@ -152,12 +152,4 @@ public final class BalancedEngine implements EnginePerformance {
         }
         return new StartNeeds(gas, shells, igniter);
     }
-
-    /**
-     * @param balances engines just balanced
-     * @return the same as their vehicles see them
-     */
-    public static List<EnginePerformance> of(List<EngineBalance> balances) {
-        return balances.stream().<EnginePerformance>map(BalancedEngine::new).toList();
-    }
 }

@@ -56,14 +56,6 @@ public record EngineCount(
     }
 
     /**
-     * @param fewest fewest engines taken, where none are given
-     * @return the same rule with that many at least
-     */
-    public EngineCount atLeast(int fewest) {
-        return new EngineCount(given, thrustToWeight, fewest, enginesOut, thrustToWeightEngineOut, open);
-    }
-
-    /**
      * @param startMass mass to lift (kg)
      * @param thrust thrust of one engine there (N)
      * @param otherThrust thrust of boosters beside it (N)

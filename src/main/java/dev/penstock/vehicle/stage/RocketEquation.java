@@ -28,14 +28,6 @@ public final class RocketEquation {
     private RocketEquation() {}
 
     /**
-     * @param isp specific impulse (s)
-     * @return effective exhaust velocity (m/s) with standard gravity
-     */
-    public static double exhaustVelocity(double isp) {
-        return Require.positive("rocket equation", "Isp (s)", isp) * Constants.STANDARD_GRAVITY;
-    }
-
-    /**
      * @param exhaustVelocity effective exhaust velocity (m/s)
      * @param startMass mass before the burn (kg)
      * @param finalMass mass after the burn (kg)
