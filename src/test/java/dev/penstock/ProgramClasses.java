@@ -19,7 +19,11 @@ public final class ProgramClasses {
     public static List<Class<?>> all() throws IOException, ReflectiveOperationException {
         Path root;
         try {
-            root = Path.of(ModelCard.class.getProtectionDomain().getCodeSource().getLocation().toURI());
+            root = Path.of(ModelCard.class
+                    .getProtectionDomain()
+                    .getCodeSource()
+                    .getLocation()
+                    .toURI());
         } catch (java.net.URISyntaxException e) {
             throw new IOException(e);
         }

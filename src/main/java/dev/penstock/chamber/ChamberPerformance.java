@@ -7,7 +7,6 @@ import dev.penstock.chamber.design.AltitudeCompensation;
 import dev.penstock.chamber.design.ChamberDesign;
 import dev.penstock.chamber.design.LossKind;
 import dev.penstock.chamber.design.NozzleDesign;
-import dev.penstock.chamber.flow.CombustorPressure;
 import dev.penstock.chamber.flow.GasProfile;
 import dev.penstock.chamber.flow.IdealExpansion;
 import dev.penstock.chamber.flow.NozzleStation;

@@ -224,7 +224,10 @@ public final class TankHeadStart {
         double low = LEAST_DROP * feed.surroundings();
         if (!(head > low)) {
             throw new OutsideValidity(
-                    CARD.id(), "tank pressure and rise of the pumps (Pa)", head, "above " + low + " Pa, 2 % over the surroundings");
+                    CARD.id(),
+                    "tank pressure and rise of the pumps (Pa)",
+                    head,
+                    "above " + low + " Pa, 2 % over the surroundings");
         }
         double pressure = RootFinder.between(
                         "flow by tank head",

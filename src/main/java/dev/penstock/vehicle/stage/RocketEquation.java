@@ -3,7 +3,6 @@ package dev.penstock.vehicle.stage;
 import dev.penstock.errors.OutsideValidity;
 import dev.penstock.errors.Require;
 import dev.penstock.provenance.ModelCard;
-import dev.penstock.quantities.Constants;
 import dev.penstock.vehicle.plan.DeltaVBudget;
 import java.util.List;
 
