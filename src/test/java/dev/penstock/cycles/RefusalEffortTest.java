@@ -14,11 +14,11 @@ class RefusalEffortTest {
 
     /**
      * The first is an expander bleed engine whose jacket overheats its methane at every pressure below, and lower down no pump is needed
-     * either; with the ladder to its end the sentence began at 0.296 MPa. The second closes at a lower pressure; its end is asked along the
-     * steps that were taken before, which cost 33,000 questions when each was balanced anew, and 24,000 since.
+     * either. The second closes at a lower pressure and is followed until the work of a search is spent; without that bound it took 24,000
+     * questions.
      */
     @ParameterizedTest
-    @CsvSource({"2, 1754, tried from 2.25 to 5.06, 2000", "1, 469, closes at a chamber pressure of 4.388 MPa, 28000"})
+    @CsvSource({"2, 1754, nor at 2.25 MPa, 2000", "1, 469, closes at a chamber pressure of 4.286 MPa, 12000"})
     void aRefusalLooksNoFurtherThanItHasReasonTo(long seed, int number, String said, long most) {
         Concept concept = WideConcepts.draw(seed, number).concept();
         refuse(concept, said); // what is made once is made

@@ -71,7 +71,12 @@ public final class Balancer {
 
     /** Solves a concept, starting from a neighbouring solution if there is one. */
     public Solved solve(Concept concept, Optional<Solved> near) {
-        return solve(concept, near, near.flatMap(n -> n.balanceModels().built()));
+        return solve(concept, near, new SolvingWork());
+    }
+
+    /** The same; what it takes is added to the work, also where it fails. */
+    Solved solve(Concept concept, Optional<Solved> near, SolvingWork work) {
+        return solve(concept, near, near.flatMap(n -> n.balanceModels().built()), work);
     }
 
     /**
@@ -79,10 +84,14 @@ public final class Balancer {
      * them that was seen is kept in turn: the choice is one of a few hundredths in efficiency.
      */
     public Solved solve(Concept concept, Optional<Solved> near, Optional<BuiltMachines> built) {
+        return solve(concept, near, built, new SolvingWork());
+    }
+
+    private Solved solve(Concept concept, Optional<Solved> near, Optional<BuiltMachines> built, SolvingWork work) {
         BalanceModels balanceModels = new BalanceModels(concept, models, built);
         near.ifPresent(n -> balanceModels.adoptChoices(n.balanceModels()));
         try {
-            return solve(balanceModels, near);
+            return counted(balanceModels, near, work);
         } catch (NotConverged e) {
             List<StageSet> sets = new ArrayList<>();
             near.ifPresent(n -> sets.add(n.balanceModels().stages()));
@@ -92,23 +101,35 @@ public final class Balancer {
             if (sets.size() < 2) {
                 throw e;
             }
-            return withStages(concept, near, built, sets).orElseThrow(() -> e);
+            return withStages(concept, near, built, sets, work).orElseThrow(() -> e);
         }
     }
 
     private Optional<Solved> withStages(
-            Concept concept, Optional<Solved> near, Optional<BuiltMachines> built, List<StageSet> sets) {
+            Concept concept,
+            Optional<Solved> near,
+            Optional<BuiltMachines> built,
+            List<StageSet> sets,
+            SolvingWork work) {
         for (StageSet set : sets) {
             BalanceModels kept = new BalanceModels(concept, models, built);
             near.ifPresent(n -> kept.adoptChoices(n.balanceModels()));
             kept.keepStages(set);
             try {
-                return Optional.of(solve(kept, near));
+                return Optional.of(counted(kept, near, work));
             } catch (NotConverged e) {
                 // another set may close; if none does, the first failure is told
             }
         }
         return Optional.empty();
+    }
+
+    private Solved counted(BalanceModels balanceModels, Optional<Solved> near, SolvingWork work) {
+        try {
+            return solve(balanceModels, near);
+        } finally {
+            work.add(balanceModels);
+        }
     }
 
     private Solved solve(BalanceModels balanceModels, Optional<Solved> near) {

@@ -1,60 +1,122 @@
 package dev.penstock.cycles.solving;
 
 import dev.penstock.cycles.concept.Concept;
+import dev.penstock.errors.ConservationViolated;
+import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PenstockException;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
- * Balances of one concept at chamber pressures, by their own first guess or from a neighbour, each sought once: what a refusal names is
- * asked from rungs of the same ladder and along the same steps. A balance has no history, so what is kept is what would be found
- * again. Not thread-safe.
+ * Balances of one concept at chamber pressures, by their own first guess or from a neighbour, each sought once: a balance has no
+ * history, so what is kept is what would be found again. Knows which pressures closed, which were tried in vain, and whether the
+ * work that a search may take is spent; from then on nothing more is sought. Not thread-safe.
  */
 final class SoughtBalances {
 
     private final Balancer balancer;
     private final Concept concept;
-    private final Map<Double, Outcome> guessed = new HashMap<>();
-    private final Map<Balancer.Solved, Map<Double, Outcome>> followed = new IdentityHashMap<>();
+    private final double target;
+    private final long mostWork;
+    private final SolvingWork work = new SolvingWork();
+    private final Map<Double, Optional<Balancer.Solved>> guessed = new HashMap<>();
+    private final Map<Balancer.Solved, Map<Double, Optional<Balancer.Solved>>> followed = new IdentityHashMap<>();
+    private final NavigableMap<Double, Balancer.Solved> closed = new TreeMap<>();
+    private final NavigableMap<Double, PenstockException> open = new TreeMap<>();
+    private PenstockException lastFailure;
 
-    /** A balance, or why there is none. */
-    private record Outcome(Optional<Balancer.Solved> solved, Optional<PenstockException> failure) {
-
-        Balancer.Solved get() {
-            return solved.orElseThrow(failure::orElseThrow);
-        }
-    }
-
-    SoughtBalances(Balancer balancer, Concept concept) {
+    /**
+     * @param mostWork work after which nothing more is sought (evaluations, see {@link SolvingWork})
+     */
+    SoughtBalances(Balancer balancer, Concept concept, long mostWork) {
         this.balancer = balancer;
         this.concept = concept;
+        this.target = concept.chamberPressure();
+        this.mostWork = mostWork;
+    }
+
+    Concept concept() {
+        return concept;
+    }
+
+    /** @return the pressure asked for (Pa) */
+    double target() {
+        return target;
+    }
+
+    /** @return pressures that closed, and their balances */
+    NavigableMap<Double, Balancer.Solved> closed() {
+        return closed;
+    }
+
+    /** @return pressures tried in vain, and why the last try of each failed */
+    NavigableMap<Double, PenstockException> open() {
+        return open;
+    }
+
+    /** @return why the last attempt that failed did so; there must have been one */
+    PenstockException lastFailure() {
+        return lastFailure;
+    }
+
+    /** @return whether the work is spent */
+    boolean exhausted() {
+        return work.spent() >= mostWork;
     }
 
     /**
      * @param pressure chamber pressure (Pa)
-     * @param near a balance to start from; none for the first guess
-     * @return the balance at that pressure
-     * @throws PenstockException if the start leads to none
+     * @return the balance there by its own first guess; nothing if that leads to none
      */
-    Balancer.Solved solve(double pressure, Optional<Balancer.Solved> near) {
-        Map<Double, Outcome> known = near.map(n -> followed.computeIfAbsent(n, start -> new HashMap<>()))
-                .orElse(guessed);
-        Outcome outcome = known.get(pressure);
-        if (outcome == null) {
-            outcome = sought(pressure, near);
-            known.put(pressure, outcome);
-        }
-        return outcome.get();
+    Optional<Balancer.Solved> guess(double pressure) {
+        return sought(guessed, pressure, Optional.empty());
     }
 
-    private Outcome sought(double pressure, Optional<Balancer.Solved> near) {
+    /**
+     * @param pressure chamber pressure (Pa)
+     * @param near a balance to start from
+     * @return the balance there; nothing if that start leads to none
+     */
+    Optional<Balancer.Solved> follow(double pressure, Balancer.Solved near) {
+        return sought(followed.computeIfAbsent(near, n -> new HashMap<>()), pressure, Optional.of(near));
+    }
+
+    private Optional<Balancer.Solved> sought(
+            Map<Double, Optional<Balancer.Solved>> known, double pressure, Optional<Balancer.Solved> near) {
+        Optional<Balancer.Solved> before = known.get(pressure);
+        if (before != null) {
+            return before;
+        }
+        if (exhausted()) {
+            return Optional.empty();
+        }
+        Optional<Balancer.Solved> found = attempt(pressure, near);
+        known.put(pressure, found);
+        return found;
+    }
+
+    private Optional<Balancer.Solved> attempt(double pressure, Optional<Balancer.Solved> near) {
         try {
-            return new Outcome(
-                    Optional.of(balancer.solve(concept.withChamberPressure(pressure), near)), Optional.empty());
+            Concept there = pressure == target ? concept : concept.withChamberPressure(pressure);
+            Balancer.Solved solved = balancer.solve(there, near, work);
+            closed.put(pressure, solved);
+            open.remove(pressure);
+            return Optional.of(solved);
+        } catch (ConservationViolated e) {
+            throw e;
         } catch (PenstockException e) {
-            return new Outcome(Optional.empty(), Optional.of(e));
+            if (e instanceof InvalidInput && pressure == target) {
+                throw e;
+            }
+            lastFailure = e;
+            if (!closed.containsKey(pressure)) {
+                open.put(pressure, e);
+            }
+            return Optional.empty();
         }
     }
 }

@@ -209,7 +209,7 @@ class LimitSearchTest {
         assertThatThrownBy(() -> Concepts.STUDY.balance(concept))
                 .isInstanceOf(LimitReached.class)
                 .hasMessageContaining("closes at a chamber pressure of")
-                .hasMessageContaining("to the 40 MPa asked for no balance was found");
+                .hasMessageContaining("the 40 MPa asked for no balance was found");
     }
 
     @Test
