@@ -124,6 +124,13 @@ public final class Balancer {
         return Optional.empty();
     }
 
+    /** What is taken for granted of chamber and jackets before anything is solved. */
+    CarriedValues firstGuess(Concept concept) {
+        return new Surroundings(new BalanceModels(concept, models, Optional.empty()))
+                .first()
+                .assumptions();
+    }
+
     private Solved counted(BalanceModels balanceModels, Optional<Solved> near, SolvingWork work) {
         try {
             return solve(balanceModels, near);

@@ -44,7 +44,7 @@ final class JacketRounds {
     private static final double PUMPED_SHARE = 2;
 
     /** Pressures that are tried before a jacket whose coolant does not pass, each so many times the one before (-). */
-    private static final int MOST_ROUGH_PRESSURES = 5;
+    private static final int MOST_ROUGH_PRESSURES = 8;
 
     private static final double ROUGH_STEP = 1.5;
 

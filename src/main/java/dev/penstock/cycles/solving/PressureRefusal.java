@@ -26,7 +26,7 @@ final class PressureRefusal {
                         "%s%s; %s (there: %s)",
                         sought.concept().cycle().title().toLowerCase(Locale.ROOT),
                         found,
-                        advice(sought.concept().cycle().traits().closure()),
+                        advice(sought),
                         sought.open().get(target).getMessage()));
     }
 
@@ -64,6 +64,13 @@ final class PressureRefusal {
 
     private static String inVain(SoughtBalances sought) {
         return "no balance was found" + (sought.exhausted() ? " within the work of a search" : "");
+    }
+
+    private static String advice(SoughtBalances sought) {
+        return sought.firstGuess()
+                .flatMap(first -> StatedChannels.tooNarrow(sought.concept(), first))
+                .map(channels -> "what may help: " + channels)
+                .orElseGet(() -> advice(sought.concept().cycle().traits().closure()));
     }
 
     private static String advice(CycleTraits.Closure closure) {

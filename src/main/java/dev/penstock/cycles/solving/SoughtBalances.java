@@ -1,6 +1,7 @@
 package dev.penstock.cycles.solving;
 
 import dev.penstock.cycles.concept.Concept;
+import dev.penstock.cycles.sheet.CarriedValues;
 import dev.penstock.errors.ConservationViolated;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PenstockException;
@@ -41,6 +42,15 @@ final class SoughtBalances {
 
     Concept concept() {
         return concept;
+    }
+
+    /** @return what is taken for granted at the pressure asked for before anything is solved; nothing if that cannot be computed */
+    Optional<CarriedValues> firstGuess() {
+        try {
+            return Optional.of(balancer.firstGuess(concept));
+        } catch (PenstockException e) {
+            return Optional.empty();
+        }
     }
 
     /** @return the pressure asked for (Pa) */
