@@ -16,8 +16,8 @@ import java.util.regex.Pattern;
  */
 final class Refusals {
 
-    private static final Pattern UPWARDS =
-            Pattern.compile("at ([0-9.e+-]+) MPa, tried next, and at the ([0-9.e+-]+) MPa asked for no balance was found");
+    private static final Pattern UPWARDS = Pattern.compile(
+            "at ([0-9.e+-]+) MPa, tried next, and at the ([0-9.e+-]+) MPa asked for no balance was found");
     private static final Pattern NOWHERE = Pattern.compile("tried from ([0-9.e+-]+) to ([0-9.e+-]+) MPa");
 
     /** One refusal, the pressures asked again, and those of them that close after all. */

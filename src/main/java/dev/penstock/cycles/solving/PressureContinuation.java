@@ -50,8 +50,6 @@ public final class PressureContinuation {
      */
     public Balancer.Solved follow(Concept concept, Balancer.Solved near) {
         SoughtBalances sought = new SoughtBalances(balancer, concept, Long.MAX_VALUE);
-        return new PressureWalk(sought)
-                .from(near)
-                .orElseThrow(sought::lastFailure);
+        return new PressureWalk(sought).from(near).orElseThrow(sought::lastFailure);
     }
 }

@@ -32,7 +32,8 @@ class StatedChannelsTest {
     @Test
     void nothingIsSaidOfChannelsThatAreSized() throws IOException {
         Concept sized = Concepts.READER.read(Path.of("cycles", "tern.toml"));
-        assertThat(StatedChannels.tooNarrow(sized, balancer().firstGuess(sized))).isEmpty();
+        assertThat(StatedChannels.tooNarrow(sized, balancer().firstGuess(sized)))
+                .isEmpty();
     }
 
     private static Balancer balancer() {
