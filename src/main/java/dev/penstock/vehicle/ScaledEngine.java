@@ -1,5 +1,6 @@
 package dev.penstock.vehicle;
 
+import java.util.Optional;
 import dev.penstock.errors.Require;
 import dev.penstock.vehicle.engine.EnginePerformance;
 import dev.penstock.vehicle.engine.LoadedPropellant;
@@ -35,6 +36,16 @@ public record ScaledEngine(EnginePerformance original, double factor, double siz
     @Override
     public String name() {
         return original.name();
+    }
+
+    @Override
+    public Optional<LoadedPropellant> diluent() {
+        return original.diluent();
+    }
+
+    @Override
+    public double diluentShare() {
+        return original.diluentShare();
     }
 
     @Override

@@ -60,12 +60,23 @@ public final class FirstGuess {
     public double leanRatio(Burner burner, double temperature, double pressure) {
         double oxidizer = tankEnthalpy(Side.OXIDIZER);
         double fuel = tankEnthalpy(Side.FUEL);
+        double diluted = concept().burners().get(burner).diluent().map(d -> d.share()).orElse(0.0);
+        double third = concept()
+                .burners()
+                .get(burner)
+                .diluent()
+                .map(d -> balanceModels.storedEnthalpy(d.fluid(), d.tankPressure()))
+                .orElse(0.0);
         boolean oxidizerRich = burner == Burner.OXIDIZER_RICH;
         try {
             double ratio = balanceModels
                     .gasMaker(burner)
                     .mixtureRatioFor(
-                            r -> balanceModels.mixture(r, 1, (r * oxidizer + fuel) / (1 + r)),
+                            r -> balanceModels.mixture(
+                                    burner,
+                                    r,
+                                    1,
+                                    (1 - diluted) * (r * oxidizer + fuel) / (1 + r) + diluted * third),
                             pressure,
                             temperature,
                             oxidizerRich ? Branch.OXIDIZER_RICH : Branch.FUEL_RICH);

@@ -1,6 +1,7 @@
 package dev.penstock.cycles.arrangements;
 
 import dev.penstock.cycles.concept.Burner;
+import dev.penstock.cycles.concept.BurnerDesign;
 import dev.penstock.cycles.concept.CycleTraits;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.origin.PartKey;
@@ -12,6 +13,7 @@ import dev.penstock.cycles.sheet.Values;
 import dev.penstock.numerics.BoundedSystemSolver.Unknown;
 import dev.penstock.provenance.Traced;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A small burner beside the chamber feeds the turbines; its gas is dumped through a nozzle of its own.
@@ -19,7 +21,8 @@ import java.util.List;
  * tanks - pumps -+- lines - (jacket) - valves - injectors - chamber
  *                +- generator valves - gas generator - turbines - exhaust nozzle
  * </pre>
- * Gas temperature and turbine pressure ratio are given. Unknown: gas flow and its mixture, and with two shafts the share
+ * A third fluid may be injected into the generator, from a tank and a pump of its own. Gas temperature and turbine pressure ratio are
+ * given. Unknown: flow of propellants to the generator and their mixture, and with two shafts the share
  * of the fuel turbine. Closed by: gas temperature, power of each shaft.
  */
 public record GasGenerator() implements Cycle {
@@ -57,6 +60,8 @@ public record GasGenerator() implements Cycle {
     public void layOut(Flowsheet sheet, Values x) {
         Traced gas = x.next();
         Traced mixture = x.next();
+        Optional<BurnerDesign.Diluent> diluent =
+                sheet.concept().burners().get(Burner.GENERATOR).diluent();
         Traced total = sheet.chamberFlow().plus(gas);
         Traced oxidizer = sheet.oxidizerOf(total);
         Traced fuel = total.minus(oxidizer);
@@ -73,11 +78,13 @@ public record GasGenerator() implements Cycle {
                 oxidizerDischarge.minus(sheet.valveDrop(Side.OXIDIZER)),
                 fuelDischarge.minus(sheet.valveDrop(Side.FUEL)));
         Traced pressure = sheet.generatorPressure(
-                available.over(sheet.burnerLoss(Burner.GENERATOR).onePlus()), gas);
+                available.over(sheet.burnerLoss(Burner.GENERATOR).onePlus()),
+                diluent.map(d -> sheet.diluted(gas)).orElse(gas));
         Stream hot = sheet.burn(
                 Burner.GENERATOR,
                 sheet.valve(Side.OXIDIZER, GENERATOR_OXIDIZER_VALVE, oxidizerWays.get(0), available),
                 sheet.valve(Side.FUEL, GENERATOR_FUEL_VALVE, fuelWays.get(0), available),
+                diluent.map(d -> sheet.diluent(d, gas, available)),
                 pressure);
         sheet.closesTemperature(Burner.GENERATOR);
 

@@ -2,6 +2,8 @@ package dev.penstock.cycles.concept;
 
 import dev.penstock.combustion.GasModel;
 import dev.penstock.errors.Require;
+import dev.penstock.fluids.Propellant;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -12,8 +14,34 @@ import java.util.OptionalDouble;
  * @param injectorLoss injector loss over burner pressure (-)
  * @param gasModel how the gas is modelled
  * @param asHotAsTurbine whether the temperature was chosen by what the turbine behind it stands
+ * @param diluent a third fluid injected to keep the gas cool, if any
  */
-public record BurnerDesign(OptionalDouble temperature, double injectorLoss, GasModel gasModel, boolean asHotAsTurbine) {
+public record BurnerDesign(
+        OptionalDouble temperature,
+        double injectorLoss,
+        GasModel gasModel,
+        boolean asHotAsTurbine,
+        Optional<Diluent> diluent) {
+
+    /**
+     * A third fluid that is injected beside the propellants, from a tank of its own.
+     *
+     * @param fluid what it is
+     * @param share its share of the burner's gas (-)
+     * @param tankPressure pressure in its tank (Pa)
+     */
+    public record Diluent(Propellant fluid, double share, double tankPressure) {
+
+        public Diluent {
+            Require.within("diluent", "share (-)", share, 1e-4, 0.9);
+            Require.positive("diluent", "tank pressure (Pa)", tankPressure);
+        }
+
+        /** @return what is injected for each kg of propellants burnt (-) */
+        public double perPropellant() {
+            return share / (1 - share);
+        }
+    }
 
     public BurnerDesign {
         temperature.ifPresent(t -> Require.within("burner", "temperature (K)", t, 200, 4000));
@@ -24,9 +52,11 @@ public record BurnerDesign(OptionalDouble temperature, double injectorLoss, GasM
      * @param temperature stated gas temperature (K); empty if the balance is to find it
      * @param injectorLoss injector loss over burner pressure (-)
      * @param gasModel how the gas is modelled
+     * @param diluent a third fluid injected to keep the gas cool, if any
      */
-    public BurnerDesign(OptionalDouble temperature, double injectorLoss, GasModel gasModel) {
-        this(temperature, injectorLoss, gasModel, false);
+    public BurnerDesign(
+            OptionalDouble temperature, double injectorLoss, GasModel gasModel, Optional<Diluent> diluent) {
+        this(temperature, injectorLoss, gasModel, false, diluent);
     }
 
     /**
@@ -34,6 +64,6 @@ public record BurnerDesign(OptionalDouble temperature, double injectorLoss, GasM
      * @return this burner run at that temperature
      */
     BurnerDesign asHotAs(double kelvin) {
-        return new BurnerDesign(OptionalDouble.of(kelvin), injectorLoss, gasModel, true);
+        return new BurnerDesign(OptionalDouble.of(kelvin), injectorLoss, gasModel, true, diluent);
     }
 }

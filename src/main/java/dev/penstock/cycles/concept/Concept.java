@@ -100,6 +100,13 @@ public record Concept(
                 .anyMatch(boost -> boost.drive() == drive);
     }
 
+    /** @return a third fluid that a burner takes, if one does */
+    public Optional<BurnerDesign.Diluent> diluent() {
+        return burners.values().stream()
+                .flatMap(burner -> burner.diluent().stream())
+                .findFirst();
+    }
+
     /** @return the oxidizer */
     public Propellant oxidizer() {
         return oxidizerFeed.propellant();

@@ -27,6 +27,7 @@ public final class ConceptTables {
     public static final TableKey EXHAUST = new TableKey("exhaust");
     public static final TableKey METALS = new TableKey("metals");
     public static final TableKey LIMITS = new TableKey("limits");
+    public static final TableKey DILUENT = burner(Burner.GENERATOR).in("diluent");
 
     private ConceptTables() {}
 

@@ -28,6 +28,16 @@ public final class GasInputs {
                     "measured data where equilibrium is known to be wrong, else equilibrium without soot, frozen",
                     ""));
 
+    public static final Input<String> DILUENT_FLUID =
+            Input.text("fluid", "What is injected into the generator beside the propellants, a file in fluids")
+                    .example("\"water\"");
+    public static final Input<Double> DILUENT_SHARE =
+            Input.ratio("flow_fraction", Range.of(0.001, 0.6), "Its share of the generator's gas")
+                    .example("0.2");
+    public static final Input<Double> DILUENT_TANK_PRESSURE = Input.quantity(
+                    "tank_pressure", Dimension.PRESSURE, Range.of(1e4, 6e7), "Pressure in its tank")
+            .follows("by fluid");
+
     // ---- turbine
 
     public static final Input<Double> PRESSURE_RATIO = Input.ratio(
@@ -108,9 +118,21 @@ public final class GasInputs {
     private GasInputs() {}
 
     public static InputGroup burner(String key, Burner burner) {
-        return burner == Burner.DECOMPOSITION
-                ? InputGroup.table(key, "The " + burner.title(), BURNER_INJECTOR_LOSS, GAS_MODEL)
-                : InputGroup.table(key, "The " + burner.title(), BURNER_TEMPERATURE, BURNER_INJECTOR_LOSS, GAS_MODEL);
+        String title = "The " + burner.title();
+        InputGroup group = burner == Burner.DECOMPOSITION
+                ? InputGroup.table(key, title, BURNER_INJECTOR_LOSS, GAS_MODEL)
+                : InputGroup.table(key, title, BURNER_TEMPERATURE, BURNER_INJECTOR_LOSS, GAS_MODEL);
+        return burner == Burner.GENERATOR ? group.with(diluent()) : group;
+    }
+
+    private static InputGroup diluent() {
+        return InputGroup.table(
+                        ConceptTables.DILUENT.key(),
+                        "A third fluid that keeps the gas cool, with a tank and a pump of its own",
+                        DILUENT_FLUID,
+                        DILUENT_SHARE,
+                        DILUENT_TANK_PRESSURE)
+                .ifWritten();
     }
 
     public static InputGroup turbine(TurbinePlace place, boolean ownRatio) {

@@ -6,6 +6,8 @@ import dev.penstock.cycles.concept.Side;
 public enum Content {
     OXIDIZER,
     FUEL,
+    /** A third fluid that is injected into a burner. */
+    DILUENT,
     /** Made of a propellant or both by a reaction. */
     BURNT_GAS,
     /** Gas that pushes propellants out of their tanks. */

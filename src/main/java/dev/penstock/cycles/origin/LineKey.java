@@ -29,6 +29,11 @@ public record LineKey(Content content, String title, boolean fromTank) {
         return new LineKey(Content.of(side), side.key() + " to be dumped", false);
     }
 
+    /** Of a third fluid. */
+    public static LineKey diluent(String fluid) {
+        return new LineKey(Content.DILUENT, fluid, true);
+    }
+
     public static LineKey to(Burner burner, Side side) {
         return new LineKey(Content.of(side), side.key() + " to the " + burner.title(), false);
     }

@@ -180,6 +180,15 @@ public record PartKey(PartKind kind, String id, String label, String noun, Strin
         return of(PartKind.INJECTOR, burner.key(), burner.title() + " injector");
     }
 
+    /** Tank of a third fluid. */
+    public static PartKey diluentTank() {
+        return of(PartKind.TANK, "diluent", "diluent tank");
+    }
+
+    public static PartKey diluentValve() {
+        return of(PartKind.VALVE, "diluent", "diluent valve");
+    }
+
     // ---- jackets
 
     public static PartKey jacket(CircuitKey circuit) {

@@ -22,7 +22,9 @@ public record PumpKey(Side side, Role role) {
         /** Behind the main pump, for the little that needs more pressure. */
         KICK("_kick", " kick pump"),
         /** Behind the main pump, for a large part of the flow. */
-        SECOND("_second", " second pump");
+        SECOND("_second", " second pump"),
+        /** Of a third fluid, on the shaft of that side. */
+        DILUENT("", "diluent pump");
 
         private final String suffix;
         private final String title;
@@ -39,12 +41,12 @@ public record PumpKey(Side side, Role role) {
 
     /** Id of its component. */
     public String id() {
-        return "pump." + side.key() + role.suffix;
+        return role == Role.DILUENT ? "pump.diluent" : "pump." + side.key() + role.suffix;
     }
 
     /** Name for people. */
     public String label() {
-        return side.key() + role.title;
+        return role == Role.DILUENT ? role.title : side.key() + role.title;
     }
 
     /** Path of its figures. */
@@ -54,6 +56,10 @@ public record PumpKey(Side side, Role role) {
 
     /** Table of the concept file that describes it. */
     public TableKey table() {
-        return role == Role.BOOST ? ConceptTables.boostPump(side) : ConceptTables.pump(side);
+        return switch (role) {
+            case BOOST -> ConceptTables.boostPump(side);
+            case DILUENT -> ConceptTables.DILUENT;
+            case MAIN, KICK, SECOND -> ConceptTables.pump(side);
+        };
     }
 }

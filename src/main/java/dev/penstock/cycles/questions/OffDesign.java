@@ -144,7 +144,8 @@ final class OffDesign {
                         new BurnerDesign(
                                 floats ? OptionalDouble.empty() : b.temperature(),
                                 Math.min(1, b.injectorLoss() * command.throttle()),
-                                b.gasModel())));
+                                b.gasModel(),
+                                b.diluent())));
         Map<TurbinePlace, TurbineOption> turbines = new LinkedHashMap<>();
         own.turbines().forEach((place, option) -> turbines.put(place, floats ? option.open() : option));
         AtPressure built = other -> concept(new OperatingCommand(
@@ -233,7 +234,7 @@ final class OffDesign {
         double jets = solved.update().jets().stream()
                 .mapToDouble(ExhaustJet::vacuumThrust)
                 .sum();
-        double flow = sheet.tankStreams().stream().mapToDouble(Stream::flow).sum();
+        double flow = sheet.tankStreams().stream().mapToDouble(Stream::flow).sum() + sheet.diluentFlow();
         int chambers = design.concept().chambers();
         EngineBalance.Nozzles nozzles =
                 new EngineBalance.Nozzles(chambers, chamber, solved.update().jets());
@@ -248,6 +249,7 @@ final class OffDesign {
                 sonic ? nozzles.thrustAt(ambient) : 0,
                 vacuum / flow / Constants.STANDARD_GRAVITY,
                 flow,
+                sheet.diluentFlow(),
                 nozzles,
                 sheet.machinery().pumpPoints(),
                 sheet.machinery().turbinePoints(),

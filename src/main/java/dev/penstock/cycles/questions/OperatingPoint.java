@@ -20,6 +20,7 @@ import java.util.OptionalDouble;
  * @param seaLevelThrust thrust at one standard atmosphere (N); zero where the throat is not sonic against it
  * @param vacuumIsp specific impulse in vacuum (s)
  * @param massFlow all flow leaving the tanks (kg/s)
+ * @param diluentFlow part of it that is a third fluid (kg/s)
  * @param nozzles what it pushes with
  * @param pumps main pumps by name, with stall and cavitation margins
  * @param turbines turbines by name
@@ -37,6 +38,7 @@ public record OperatingPoint(
         double seaLevelThrust,
         double vacuumIsp,
         double massFlow,
+        double diluentFlow,
         EngineBalance.Nozzles nozzles,
         Map<String, PumpPoint> pumps,
         Map<String, TurbinePoint> turbines,
@@ -62,12 +64,12 @@ public record OperatingPoint(
 
     /** @return oxidizer flow leaving its tank (kg/s) */
     public double oxidizerFlow() {
-        return massFlow * mixtureRatio / (1 + mixtureRatio);
+        return (massFlow - diluentFlow) * mixtureRatio / (1 + mixtureRatio);
     }
 
     /** @return fuel flow leaving its tank (kg/s) */
     public double fuelFlow() {
-        return massFlow / (1 + mixtureRatio);
+        return (massFlow - diluentFlow) / (1 + mixtureRatio);
     }
 
     /** @return whether every margin is kept */

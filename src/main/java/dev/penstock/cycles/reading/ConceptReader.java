@@ -261,7 +261,7 @@ public final class ConceptReader {
         OptionalDouble exhaustInto = GasKeys.exhaustInto(root, traits);
         Supplier<CoolingKeys.Wall> cooling =
                 CoolingKeys.read(root, traits, pressure, new CoolingKeys.Behind(exhaustInto, compensation.parting()));
-        GasKeys gas = new GasKeys(root, traits, head.oxidizer(), head.fuel(), exhaustInto);
+        GasKeys gas = new GasKeys(root, fluids, traits, head.oxidizer(), head.fuel(), exhaustInto);
         Supplier<Optional<ElectricDesign>> electric = ElectricKeys.read(root, traits);
         Supplier<DesignLimits> limits = limits(root.at(ConceptTables.LIMITS), traits);
         Supplier<Optional<PressurizationDesign>> pressurization =

@@ -1,5 +1,8 @@
 package dev.penstock.cycles.reading;
 
+import java.util.Optional;
+import dev.penstock.fluids.FluidLibrary;
+import dev.penstock.errors.InvalidInput;
 import dev.penstock.combustion.GasModel;
 import dev.penstock.combustion.MeasuredGeneratorGas;
 import dev.penstock.cooling.design.DumpInputs;
@@ -41,7 +44,13 @@ final class GasKeys {
     private final ShaftDesign shafts;
     private final GasPathDesign path;
 
-    GasKeys(InputTable root, CycleTraits traits, Propellant oxidizer, Propellant fuel, OptionalDouble exhaustInto) {
+    GasKeys(
+            InputTable root,
+            FluidLibrary fluids,
+            CycleTraits traits,
+            Propellant oxidizer,
+            Propellant fuel,
+            OptionalDouble exhaustInto) {
         shafts = shafts(root, traits, fuel);
         OptionalDouble temperatureLimit = traits.turbines()
                 ? root.at(ConceptTables.LIMITS).number(EngineInputs.TURBINE_TEMPERATURE_LIMIT)
@@ -63,7 +72,7 @@ final class GasKeys {
             turbines.put(place, () -> new TurbineOption(found, bypass, design.get()));
         }
         for (Burner burner : traits.burners()) {
-            readBurner(root, burner, traits, coolest(burner, oxidizer, fuel));
+            readBurner(root, fluids, burner, traits, coolest(burner, oxidizer, fuel));
         }
         path = path(root, traits, exhaustInto);
     }
@@ -81,7 +90,8 @@ final class GasKeys {
                 : usual;
     }
 
-    private void readBurner(InputTable root, Burner burner, CycleTraits traits, OptionalDouble coolest) {
+    private void readBurner(
+            InputTable root, FluidLibrary fluids, Burner burner, CycleTraits traits, OptionalDouble coolest) {
         InputTable keys = root.at(ConceptTables.burner(burner));
         double usual = usualTemperature(burner);
         OptionalDouble temperature;
@@ -111,9 +121,40 @@ final class GasKeys {
                             orCoolest(coolest, Usual.common(usual).because("middle of the range in use"))));
         }
         double loss = keys.read(GasInputs.BURNER_INJECTOR_LOSS);
-        GasModel model = keys.read(GasInputs.GAS_MODEL);
+        Optional<BurnerDesign.Diluent> diluent =
+                burner == Burner.GENERATOR && keys.has(ConceptTables.DILUENT.key())
+                        ? diluent(root.at(ConceptTables.DILUENT), fluids)
+                        : Optional.empty();
+        GasModel stated = keys.read(GasInputs.GAS_MODEL);
+        if (diluent.isPresent() && stated == GasModel.EMPIRICAL) {
+            keys.problem(
+                    GasInputs.GAS_MODEL,
+                    "\"empirical\"",
+                    "nothing was measured of gas with a third fluid in it; allowed is automatic, equilibrium or frozen");
+        }
+        GasModel model = diluent.isPresent() && stated == GasModel.AUTOMATIC ? GasModel.FROZEN : stated;
         OptionalDouble t = temperature;
-        burners.put(burner, () -> new BurnerDesign(t, loss, model));
+        burners.put(burner, () -> new BurnerDesign(t, loss, model, diluent));
+    }
+
+    /** A third fluid; empty after a noted problem. */
+    private static Optional<BurnerDesign.Diluent> diluent(InputTable keys, FluidLibrary fluids) {
+        String id = keys.read(GasInputs.DILUENT_FLUID);
+        double share = keys.read(GasInputs.DILUENT_SHARE);
+        if (id.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            Propellant fluid = fluids.propellant(id);
+            double pressure = keys.read(
+                    GasInputs.DILUENT_TANK_PRESSURE, Usual.of(fluid.storagePressure(), "", fluid.file()));
+            return share > 0 && pressure > 0
+                    ? Optional.of(new BurnerDesign.Diluent(fluid, share, pressure))
+                    : Optional.empty();
+        } catch (InvalidInput e) {
+            e.problems().forEach(p -> keys.problem(GasInputs.DILUENT_FLUID, p.value(), p.allowed()));
+            return Optional.empty();
+        }
     }
 
     private static double usualTemperature(Burner burner) {

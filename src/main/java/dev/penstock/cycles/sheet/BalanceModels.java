@@ -10,6 +10,7 @@ import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.FeedDesign;
 import dev.penstock.cycles.concept.StageSet;
 import dev.penstock.cycles.concept.TurbinePlace;
+import dev.penstock.fluids.Propellant;
 import dev.penstock.fluids.state.FluidState;
 import dev.penstock.turbomachinery.pump.PumpDesign;
 import dev.penstock.turbomachinery.pump.PumpModel;
@@ -120,6 +121,25 @@ public final class BalanceModels {
                 key,
                 k -> liquid.state(
                         pressure, enthalpy, pumpModel.known(liquid.propellant().fluid())));
+    }
+
+    /** Absolute enthalpy of a fluid as stored, at a pressure (J/kg). */
+    public double storedEnthalpy(Propellant fluid, double pressure) {
+        return fluid.absoluteEnthalpy(fluid.fluid()
+                .atPressureTemperature(pressure, fluid.storageTemperature())
+                .enthalpy());
+    }
+
+    /** Oxidizer and fuel as a burner mixes them, with the third fluid that it may take, at the enthalpy that all bring together. */
+    public Reactants mixture(Burner burner, double oxidizerFlow, double fuelFlow, double enthalpy) {
+        Reactants propellants = mixture(oxidizerFlow, fuelFlow, enthalpy);
+        return concept.burners()
+                .get(burner)
+                .diluent()
+                .map(d -> propellants
+                        .mixedWith(Reactants.single(d.fluid(), enthalpy), d.share())
+                        .withEnthalpy(enthalpy))
+                .orElse(propellants);
     }
 
     /** Oxidizer and fuel mixed, at the enthalpy they bring together. */

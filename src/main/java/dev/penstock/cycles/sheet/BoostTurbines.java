@@ -149,8 +149,7 @@ public final class BoostTurbines {
                 in.medium(),
                 exit.value(),
                 in.enthalpy() - power / in.flow(),
-                in.oxidizerFlow(),
-                in.fuelFlow());
+                in);
         sheet.recorder().ifPresent(r -> {
             shaft.drivenBy(String.format(
                     Locale.ROOT,

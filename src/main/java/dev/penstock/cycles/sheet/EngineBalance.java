@@ -153,8 +153,16 @@ public record EngineBalance(
      * @return the station behind its tank
      */
     public Station tankOutlet(Side side) {
+        return outlet(PartKey.tank(side));
+    }
+
+    /**
+     * @param part a part of the arrangement
+     * @return the station behind it
+     */
+    public Station outlet(PartKey part) {
         return components.stream()
-                .filter(c -> c.key().equals(PartKey.tank(side)))
+                .filter(c -> c.key().equals(part))
                 .map(c -> station(c.outlets().get(0)))
                 .findFirst()
                 .orElseThrow();

@@ -17,6 +17,7 @@ import dev.penstock.errors.Require;
  * @param massFlow all flow leaving the tanks (kg/s)
  * @param oxidizerFlow oxidizer leaving its tank (kg/s)
  * @param fuelFlow fuel leaving its tank (kg/s)
+ * @param diluentFlow third fluid leaving its tank (kg/s)
  * @param areaRatio nozzle exit over throat area (-)
  * @param throatDiameter throat diameter (m)
  * @param exitDiameter exit diameter (m)
@@ -34,6 +35,7 @@ public record EngineSummary(
         double massFlow,
         double oxidizerFlow,
         double fuelFlow,
+        double diluentFlow,
         double areaRatio,
         double throatDiameter,
         double exitDiameter,

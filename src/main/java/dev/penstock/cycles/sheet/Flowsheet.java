@@ -7,6 +7,7 @@ import dev.penstock.cooling.design.CircuitKey;
 import dev.penstock.cooling.design.DumpInputs;
 import dev.penstock.cooling.design.JacketLoad;
 import dev.penstock.cycles.concept.Burner;
+import dev.penstock.cycles.concept.BurnerDesign;
 import dev.penstock.cycles.concept.Concept;
 import dev.penstock.cycles.concept.ConceptTables;
 import dev.penstock.cycles.concept.CoolingCircuit;
@@ -81,6 +82,7 @@ public final class Flowsheet {
     private final Map<Burner, TurbineGas> gases = new EnumMap<>(Burner.class);
     private final Map<Burner, Stream> burnt = new EnumMap<>(Burner.class);
     private final Map<CircuitKey, Stream> coolantInlets = new HashMap<>();
+    private double diluentFlow;
     private int stationCount;
     private int chamberStation;
 
@@ -305,7 +307,8 @@ public final class Flowsheet {
                 pressure,
                 enthalpy,
                 oxidizer ? flow.value() : 0,
-                oxidizer ? 0 : flow.value());
+                oxidizer ? 0 : flow.value(),
+                0);
         recorder.ifPresent(r -> r.tank(out, side, flow, tankPressure));
         component(tank, List.of(), List.of(out), 0, 0);
         tankStreams.add(out);
@@ -379,7 +382,7 @@ public final class Flowsheet {
                     String.format(Locale.ROOT, "above 0 and at most the %.6g Pa before it", in.pressure()));
         }
         Stream out =
-                outlet(part.at(Port.BEHIND), in.medium(), pressure, in.enthalpy(), in.oxidizerFlow(), in.fuelFlow());
+                outlet(part.at(Port.BEHIND), in.medium(), pressure, in.enthalpy(), in);
         recorder.ifPresent(r -> r.passage(out, in, behind, part.kind()));
         component(part, List.of(in), List.of(out), 0, 0);
         step(line, part, in, out);
@@ -398,14 +401,16 @@ public final class Flowsheet {
                 in.pressure(),
                 in.enthalpy(),
                 share * in.oxidizerFlow(),
-                share * in.fuelFlow());
+                share * in.fuelFlow(),
+                share * in.diluentFlow());
         Stream second = outlet(
                 part.at(Port.SECOND_BRANCH),
                 in.medium(),
                 in.pressure(),
                 in.enthalpy(),
                 in.oxidizerFlow() - first.oxidizerFlow(),
-                in.fuelFlow() - first.fuelFlow());
+                in.fuelFlow() - first.fuelFlow(),
+                in.diluentFlow() - first.diluentFlow());
         recorder.ifPresent(r -> {
             r.branch(first, in, taken);
             r.branch(second, in, taken);
@@ -423,7 +428,8 @@ public final class Flowsheet {
                 Math.min(a.pressure(), b.pressure()),
                 enthalpy,
                 a.oxidizerFlow() + b.oxidizerFlow(),
-                a.fuelFlow() + b.fuelFlow());
+                a.fuelFlow() + b.fuelFlow(),
+                a.diluentFlow() + b.diluentFlow());
         recorder.ifPresent(r -> r.merged(out, List.of(a, b), Traced.least(pressureOf(a), pressureOf(b))));
         component(part, List.of(a, b), List.of(out), 0, 0);
         return out;
@@ -455,7 +461,7 @@ public final class Flowsheet {
         double enthalpy = in.enthalpy() + jacket.heatLoad() / in.flow();
         refuseOverheating(circuit, jacket, in, pressure, enthalpy);
         PartKey part = PartKey.jacket(key);
-        Stream out = outlet(part.at(Port.OUTLET), in.medium(), pressure, enthalpy, in.oxidizerFlow(), in.fuelFlow());
+        Stream out = outlet(part.at(Port.OUTLET), in.medium(), pressure, enthalpy, in);
         recorder.ifPresent(r -> {
             r.heated(out, in, behind, key.heat());
             r.place(key.owner(), part, ConceptTables.circuit(key), in, out);
@@ -494,24 +500,75 @@ public final class Flowsheet {
                 Locale.ROOT, ", hottest at x = %.4g m (area ratio %.4g)", load.hottestX(), load.hottestAreaRatio());
     }
 
+    /**
+     * A third fluid on its way into a burner: tank, pump on the shaft of the fuel pump, valve.
+     *
+     * @param diluent what flows
+     * @param propellants what the burner burns beside it (kg/s)
+     * @param injectorInlet pressure before the burner's injector (Pa)
+     */
+    public Stream diluent(BurnerDesign.Diluent diluent, Traced propellants, Traced injectorInlet) {
+        Traced flow = diluted(propellants).minus(propellants);
+        Traced pressure = given(diluent.tankPressure(), ConceptTables.DILUENT.of(GasInputs.DILUENT_TANK_PRESSURE));
+        PartKey tank = PartKey.diluentTank();
+        Stream out = outlet(
+                tank.at(Port.OUTLET),
+                new Medium.Liquid(diluent.fluid()),
+                pressure.value(),
+                balanceModels.storedEnthalpy(diluent.fluid(), pressure.value()),
+                0,
+                0,
+                flow.value());
+        diluentFlow += flow.value();
+        recorder.ifPresent(r -> r.diluentTank(out, flow, pressure));
+        component(tank, List.of(), List.of(out), 0, 0);
+        Stream raised = machinery.diluentPump(out, upstreamOfValve(Side.FUEL, injectorInlet));
+        return drop(PartKey.diluentValve(), LineKey.diluent(out.medium().name()), raised, injectorInlet);
+    }
+
+    /** Gas of a generator that takes a third fluid, from the propellants that it burns (kg/s). */
+    public Traced diluted(Traced propellants) {
+        double share = concept.diluent().orElseThrow().share();
+        return propellants.over(
+                given(share, ConceptTables.DILUENT.of(GasInputs.DILUENT_SHARE)).oneMinus());
+    }
+
+    /** What leaves the tank of a third fluid (kg/s). */
+    public double diluentFlow() {
+        return diluentFlow;
+    }
+
     /** Burns a stream of each propellant at a pressure; both must arrive above it. */
     public Stream burn(Burner burner, Stream oxidizer, Stream fuel, Traced burnerPressure) {
+        return burn(burner, oxidizer, fuel, Optional.empty(), burnerPressure);
+    }
+
+    /** Burns a stream of each propellant at a pressure, beside a third fluid; all must arrive above it. */
+    public Stream burn(
+            Burner burner, Stream oxidizer, Stream fuel, Optional<Stream> diluent, Traced burnerPressure) {
         double pressure = burnerPressure.value();
-        double flow = oxidizer.flow() + fuel.flow();
-        double enthalpy = (oxidizer.enthalpyFlow() + fuel.enthalpyFlow()) / flow;
+        List<Stream> inlets = new ArrayList<>(List.of(oxidizer, fuel));
+        diluent.ifPresent(inlets::add);
+        double flow = 0;
+        double enthalpyFlow = 0;
+        for (Stream in : inlets) {
+            flow += in.flow();
+            enthalpyFlow += in.enthalpyFlow();
+        }
+        double enthalpy = enthalpyFlow / flow;
         double oxidizerFlow = oxidizer.oxidizerFlow() + fuel.oxidizerFlow();
         double fuelFlow = oxidizer.fuelFlow() + fuel.fuelFlow();
-        Reactants mixture = balanceModels.mixture(oxidizerFlow, fuelFlow, enthalpy);
+        double diluted = diluent.map(Stream::flow).orElse(0.0);
+        Reactants mixture = balanceModels.mixture(burner, oxidizerFlow, fuelFlow, enthalpy);
         TurbineGas gas = balanceModels.gas(burner, mixture, pressure);
         gases.put(burner, gas);
-        List<Stream> inlets = List.of(oxidizer, fuel);
         Medium medium = new Medium.Gas(
                 burner == Burner.OXIDIZER_RICH ? "oxidizer-rich gas" : "fuel-rich gas",
                 gas.fluid(),
                 composedOf(inlets),
                 true);
         PartKey part = PartKey.burner(burner);
-        Stream out = outlet(part.at(Port.OUTLET), medium, pressure, enthalpy, oxidizerFlow, fuelFlow);
+        Stream out = outlet(part.at(Port.OUTLET), medium, pressure, enthalpy, oxidizerFlow, fuelFlow, diluted);
         burnt.put(burner, out);
         recorder.ifPresent(r -> r.merged(out, inlets, burnerPressure));
         component(part, inlets, List.of(out), 0, 0);
@@ -534,8 +591,7 @@ public final class Flowsheet {
                 new Medium.Gas("decomposed " + liquid.name(), gas.fluid(), liquid.madeFrom(), true),
                 pressure,
                 in.enthalpy(),
-                in.oxidizerFlow(),
-                in.fuelFlow());
+                in);
         burnt.put(burner, out);
         recorder.ifPresent(r -> r.merged(out, List.of(in), burnerPressure));
         component(part, List.of(in), List.of(out), 0, 0);
@@ -551,7 +607,14 @@ public final class Flowsheet {
     /** A propellant heated so far that it drives turbines. */
     public Stream heated(Stream in) {
         Medium gas = gasOf(in);
-        return new Stream(in.station(), gas, in.pressure(), in.enthalpy(), in.oxidizerFlow(), in.fuelFlow());
+        return new Stream(
+                in.station(),
+                gas,
+                in.pressure(),
+                in.enthalpy(),
+                in.oxidizerFlow(),
+                in.fuelFlow(),
+                in.diluentFlow());
     }
 
     /** What drives a turbine: gas, or a propellant as the real fluid that it is. */
@@ -673,10 +736,21 @@ public final class Flowsheet {
 
     // ---- recording
 
-    public Stream outlet(
-            StationKey key, Medium medium, double pressure, double enthalpy, double oxidizerFlow, double fuelFlow) {
+    /** A station through which all flows that is in a stream. */
+    Stream outlet(StationKey key, Medium medium, double pressure, double enthalpy, Stream in) {
+        return outlet(key, medium, pressure, enthalpy, in.oxidizerFlow(), in.fuelFlow(), in.diluentFlow());
+    }
+
+    private Stream outlet(
+            StationKey key,
+            Medium medium,
+            double pressure,
+            double enthalpy,
+            double oxidizerFlow,
+            double fuelFlow,
+            double diluentFlow) {
         int number = numbers.of(++stationCount);
-        Stream stream = new Stream(number, medium, pressure, enthalpy, oxidizerFlow, fuelFlow);
+        Stream stream = new Stream(number, medium, pressure, enthalpy, oxidizerFlow, fuelFlow, diluentFlow);
         if (recording) {
             Medium.Condition condition = medium.at(pressure, enthalpy);
             for (Warning warning : condition.warnings()) {
@@ -691,7 +765,7 @@ public final class Flowsheet {
                     condition.temperature(),
                     condition.density(),
                     enthalpy,
-                    oxidizerFlow + fuelFlow);
+                    stream.flow());
             recorder.orElseThrow().station(station, medium);
         }
         return stream;

@@ -334,6 +334,17 @@ public final class Machinery {
         return out;
     }
 
+    /** A small pump on the shaft of the fuel pump, for a third fluid. */
+    Stream diluentPump(Stream in, Traced discharge) {
+        PumpDesign design = balanceModels
+                .concept()
+                .feed(Side.FUEL)
+                .pump()
+                .withEfficiency(balanceModels.kickPumpEfficiency());
+        return secondPump(
+                new PumpKey(Side.FUEL, PumpKey.Role.DILUENT), pumpSpeeds.get(Side.FUEL), in, discharge, design);
+    }
+
     /** A second stage group on the shaft of a main pump, for a large part of the flow. */
     public Stream secondPump(Side side, Stream in, Traced discharge) {
         return secondPump(
@@ -373,7 +384,7 @@ public final class Machinery {
         double power = shaftPower - drawn;
         double enthalpy = in.enthalpy() + power / in.flow();
         Stream out = sheet.outlet(
-                part.at(Port.DISCHARGE), in.medium(), target.value(), enthalpy, in.oxidizerFlow(), in.fuelFlow());
+                part.at(Port.DISCHARGE), in.medium(), target.value(), enthalpy, in);
         Optional<Shaft> driven = Optional.ofNullable(boosts.get(key.side())).filter(s -> drawn > 0);
         sheet.recorder().ifPresent(r -> {
             r.pumped(out, in, target, key, driven);
@@ -422,7 +433,7 @@ public final class Machinery {
         TurbineWork work = turbineWork(place, shaft, duty);
         PartKey part = PartKey.turbine(place);
         Stream out = sheet.outlet(
-                part.at(Port.EXIT), gas, exitPressure, work.outletEnthalpy(), in.oxidizerFlow(), in.fuelFlow());
+                part.at(Port.EXIT), gas, exitPressure, work.outletEnthalpy(), in);
         sheet.recorder().ifPresent(r -> {
             r.expanded(out, in, exit, place);
             r.turns(place, shaft);

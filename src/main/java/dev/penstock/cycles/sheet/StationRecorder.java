@@ -146,6 +146,18 @@ public final class StationRecorder {
         trail.record(p + ".density_kg_m3", station.density(), "kg/m³", state);
     }
 
+    /** Tank of a third fluid. */
+    public void diluentTank(Stream out, Traced flow, Traced pressure) {
+        set(
+                out,
+                new Origin(ModelCard.SAME, pressure.from()),
+                Origin.of(
+                        out.medium().model(),
+                        List.of(at(out.station()) + ".pressure_Pa"),
+                        out.medium().madeFrom()),
+                new Origin(Definitions.FLOW, flow.from()));
+    }
+
     public void passage(Stream out, Stream in, Traced behind, PartKind kind) {
         set(
                 out,

@@ -12,19 +12,29 @@ import dev.penstock.cycles.origin.LineKey;
  * @param enthalpy specific enthalpy relative to the elements (J/kg)
  * @param oxidizerFlow how much of it came out of the oxidizer tank (kg/s)
  * @param fuelFlow how much of it came out of the fuel tank (kg/s)
+ * @param diluentFlow how much of it came out of the tank of a third fluid (kg/s)
  */
 public record Stream(
-        int station, Medium medium, double pressure, double enthalpy, double oxidizerFlow, double fuelFlow) {
+        int station,
+        Medium medium,
+        double pressure,
+        double enthalpy,
+        double oxidizerFlow,
+        double fuelFlow,
+        double diluentFlow) {
 
     /** Mass flow (kg/s). */
     public double flow() {
-        return oxidizerFlow + fuelFlow;
+        return oxidizerFlow + fuelFlow + diluentFlow;
     }
 
     /** What it is. */
     Content content() {
         if (medium.burnt()) {
             return Content.BURNT_GAS;
+        }
+        if (diluentFlow > 0) {
+            return Content.DILUENT;
         }
         return oxidizerFlow > fuelFlow ? Content.OXIDIZER : Content.FUEL;
     }

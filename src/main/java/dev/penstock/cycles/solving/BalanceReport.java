@@ -216,7 +216,7 @@ public final class BalanceReport {
                 .sum();
         double vacuum = concept.chambers() * chamber.vacuumThrust() + jets;
         double seaLevel = seaLevelThrust();
-        double flow = oxidizer + fuel;
+        double flow = oxidizer + fuel + sheet.diluentFlow();
         double gravity = Constants.STANDARD_GRAVITY;
         return new EngineSummary(
                 concept.cycle().id(),
@@ -230,6 +230,7 @@ public final class BalanceReport {
                 flow,
                 oxidizer,
                 fuel,
+                sheet.diluentFlow(),
                 chamber.areaRatio(),
                 2 * Math.sqrt(chamber.throatArea() / Math.PI),
                 2 * Math.sqrt(chamber.exitArea() / Math.PI),

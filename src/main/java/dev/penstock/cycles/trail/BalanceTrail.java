@@ -10,6 +10,7 @@ import dev.penstock.input.InputValue;
 import dev.penstock.provenance.Origin;
 import dev.penstock.provenance.Trail;
 import dev.penstock.quantities.Constants;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -66,8 +67,10 @@ public final class BalanceTrail {
                     .ifPresent(value ->
                             trail.given("concept." + input.key(), value, input.unit(), what, input.source(), follows));
         }
-        for (Propellant propellant :
-                List.of(balance.concept().oxidizer(), balance.concept().fuel())) {
+        List<Propellant> fluids =
+                new ArrayList<>(List.of(balance.concept().oxidizer(), balance.concept().fuel()));
+        balance.concept().diluent().ifPresent(d -> fluids.add(d.fluid()));
+        for (Propellant propellant : fluids) {
             trail.given(
                     "fluids." + propellant.id() + ".formation_enthalpy_J_kg",
                     propellant.formationEnthalpy(),

@@ -1,5 +1,7 @@
 package dev.penstock.cycles.trail;
 
+import dev.penstock.cycles.origin.PartKey;
+import java.util.OptionalDouble;
 import static dev.penstock.provenance.Place.Role.INLET;
 import static dev.penstock.provenance.Place.Role.JACKET;
 import static dev.penstock.provenance.Place.Role.OUTLET;
@@ -96,13 +98,16 @@ public final class EngineFigures {
             .number("mass_flow_kg_s", "mass flow", Notation.MASS_FLOW, b -> b.engine()
                     .massFlow())
             .briefly("flow")
-            .by(Definitions.SUM, own("oxidizer_flow_kg_s", "fuel_flow_kg_s"))
+            .from((b, at) -> allFlows(b))
             .number("oxidizer_flow_kg_s", "oxidizer flow", Notation.MASS_FLOW, b -> b.engine()
                     .oxidizerFlow())
             .from((b, at) -> tankFlow(b, Side.OXIDIZER))
             .number("fuel_flow_kg_s", "fuel flow", Notation.MASS_FLOW, b -> b.engine()
                     .fuelFlow())
             .from((b, at) -> tankFlow(b, Side.FUEL))
+            .optional("diluent_flow_kg_s", "flow of the third fluid", Notation.MASS_FLOW, EngineFigures::diluent)
+            .from((b, at) -> new Origin(Definitions.SUM, List.of(diluentTank(b) + ".mass_flow_kg_s")))
+            .leftOutIfAbsent()
             .number("area_ratio", "area ratio", significant("", 4), b -> b.engine()
                     .areaRatio())
             .by(ModelCard.SAME, fixed("chamber.area_ratio"))
@@ -333,6 +338,21 @@ public final class EngineFigures {
 
     private static Origin turbines(ModelCard model, EngineBalance balance, String key) {
         return new Origin(model, TurbineFigures.ALL.paths("turbines", balance.turbines(), key));
+    }
+
+    private static OptionalDouble diluent(EngineBalance balance) {
+        double flow = balance.engine().diluentFlow();
+        return flow > 0 ? OptionalDouble.of(flow) : OptionalDouble.empty();
+    }
+
+    private static String diluentTank(EngineBalance balance) {
+        return StationRecorder.at(balance.outlet(PartKey.diluentTank()).number());
+    }
+
+    private static Origin allFlows(EngineBalance balance) {
+        List<String> flows = new ArrayList<>(List.of("engine.oxidizer_flow_kg_s", "engine.fuel_flow_kg_s"));
+        diluent(balance).ifPresent(d -> flows.add("engine.diluent_flow_kg_s"));
+        return new Origin(Definitions.SUM, flows);
     }
 
     private static Origin tankFlow(EngineBalance balance, Side side) {

@@ -76,7 +76,7 @@ public enum Ink {
             case OXIDIZER -> OXIDIZER;
             case FUEL -> FUEL;
             case BURNT_GAS -> GAS;
-            case PRESSURANT -> GAIN;
+            case PRESSURANT, DILUENT -> GAIN;
         };
     }
 

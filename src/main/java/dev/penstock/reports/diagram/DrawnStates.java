@@ -46,7 +46,7 @@ final class DrawnStates {
         return switch (plate.content()) {
             case OXIDIZER -> -1;
             case FUEL -> 1;
-            case BURNT_GAS, PRESSURANT -> 0;
+            case BURNT_GAS, PRESSURANT, DILUENT -> 0;
         };
     }
 

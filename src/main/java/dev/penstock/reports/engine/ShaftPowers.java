@@ -128,6 +128,8 @@ public record ShaftPowers(ShaftBalance shaft, boolean main, List<Share> gives, L
      * @return the colour of what it pumps
      */
     public static Ink ink(EngineBalance balance, PumpSizing pump) {
-        return Ink.of(Content.of(side(balance, pump)));
+        String fluid = pump.duty().propellant().id();
+        boolean third = balance.concept().diluent().filter(d -> d.fluid().id().equals(fluid)).isPresent();
+        return Ink.of(third ? Content.DILUENT : Content.of(side(balance, pump)));
     }
 }

@@ -1,5 +1,7 @@
 package dev.penstock.vehicle.engine;
 
+import dev.penstock.cycles.origin.PartKey;
+import java.util.Optional;
 import dev.penstock.cycles.concept.CycleTraits;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.sheet.EngineBalance;
@@ -92,6 +94,19 @@ public final class BalancedEngine implements EnginePerformance {
     @Override
     public double mixtureRatio() {
         return balance.engine().mixtureRatio();
+    }
+
+    @Override
+    public Optional<LoadedPropellant> diluent() {
+        return balance.concept().diluent().map(d -> {
+            Station outlet = balance.outlet(PartKey.diluentTank());
+            return LoadedPropellant.of(d.fluid(), outlet.density(), outlet.temperature(), outlet.pressure());
+        });
+    }
+
+    @Override
+    public double diluentShare() {
+        return balance.engine().diluentFlow() / balance.engine().massFlow();
     }
 
     @Override

@@ -2,6 +2,7 @@ package dev.penstock.vehicle.engine;
 
 import dev.penstock.provenance.Trail;
 import dev.penstock.quantities.Constants;
+import java.util.Optional;
 
 /** One engine at full thrust as its vehicle sees it. Implementations are immutable. */
 public interface EnginePerformance {
@@ -23,7 +24,7 @@ public interface EnginePerformance {
     /** @return vacuum thrust (N) */
     double vacuumThrust();
 
-    /** @return propellant flow, oxidizer and fuel together (kg/s) */
+    /** @return propellant flow, all that leaves the tanks (kg/s) */
     double massFlow();
 
     /**
@@ -40,6 +41,16 @@ public interface EnginePerformance {
 
     /** @return fuel as loaded */
     LoadedPropellant fuel();
+
+    /** @return a third fluid as loaded, if it takes one */
+    default Optional<LoadedPropellant> diluent() {
+        return Optional.empty();
+    }
+
+    /** @return share of the third fluid in the flow (-) */
+    default double diluentShare() {
+        return 0;
+    }
 
     /** @return dry mass of one engine (kg) */
     double mass();

@@ -29,6 +29,9 @@ public record BuiltUpDryMass(DryMassDesign design) implements DryMassModel {
     private static final double BULKHEAD_AREAL_MASS = 12;
 
     /** Dry mass over propellant, to tell roughly what the stage weighs and what it carries: judgement. */
+    /** Liquid over volume of a third fluid's tank, which is small and stands in a bay: common practice, no source. */
+    private static final double DILUENT_FILLING = 0.95;
+
     private static final double DRY_GUESS = 0.06;
 
     /** Scatter of what is carried for starts: judgement. */
@@ -70,6 +73,11 @@ public record BuiltUpDryMass(DryMassDesign design) implements DryMassModel {
                 lines,
                 ScalingRelations.insulation(
                         "fuel tank insulation", fuel, stage.fuelTank().area()));
+        stage.engine()
+                .diluent()
+                .ifPresent(d -> add(
+                        lines,
+                        ScalingRelations.tank("diluent tank", d, stage.diluentMass() / (DILUENT_FILLING * d.density()))));
         pressurant(stage, lines);
         engines(stage, lines);
         starts(stage, lines);

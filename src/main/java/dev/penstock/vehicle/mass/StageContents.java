@@ -33,8 +33,13 @@ public record StageContents(
         return engines * engine.vacuumThrust();
     }
 
-    /** @return propellant loaded (kg) */
+    /** @return propellant loaded, a third fluid among it (kg) */
     public double propellantMass() {
-        return oxidizerMass + fuelMass;
+        return (oxidizerMass + fuelMass) / (1 - engine.diluentShare());
+    }
+
+    /** @return third fluid loaded (kg) */
+    public double diluentMass() {
+        return propellantMass() * engine.diluentShare();
     }
 }

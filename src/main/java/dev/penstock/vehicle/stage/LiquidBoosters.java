@@ -59,7 +59,8 @@ public record LiquidBoosters(
                 allowances.boilOff() * plan.propellant(),
                 allowances.residual() * plan.propellant(),
                 0,
-                engine.mixtureRatio());
+                engine.mixtureRatio(),
+                engine.diluentShare());
         StageLayout layout = new StageLayout(plan.diameter(), false, allowances.ullage());
         double start = 1.1 * plan.propellant();
         StageContents contents = layout.contents(start, load, engine, plan.engines());

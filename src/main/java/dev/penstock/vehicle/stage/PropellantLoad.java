@@ -13,9 +13,16 @@ import dev.penstock.vehicle.engine.LoadedPropellant;
  * @param residual left at cut-off (kg)
  * @param recovery kept for bringing the stage back (kg)
  * @param mixtureRatio oxidizer over fuel as loaded (-)
+ * @param diluentShare share of a third fluid in all that is loaded (-)
  */
 public record PropellantLoad(
-        double burned, double startup, double boilOff, double residual, double recovery, double mixtureRatio) {
+        double burned,
+        double startup,
+        double boilOff,
+        double residual,
+        double recovery,
+        double mixtureRatio,
+        double diluentShare) {
 
     public PropellantLoad {
         Require.positive("propellant", "burned (kg)", burned);
@@ -24,6 +31,18 @@ public record PropellantLoad(
         Require.notNegative("propellant", "residual (kg)", residual);
         Require.notNegative("propellant", "recovery (kg)", recovery);
         Require.positive("propellant", "mixture ratio (-)", mixtureRatio);
+        Require.within("propellant", "share of a third fluid (-)", diluentShare, 0, 0.9);
+    }
+
+    /** A load of oxidizer and fuel alone. */
+    public PropellantLoad(
+            double burned, double startup, double boilOff, double residual, double recovery, double mixtureRatio) {
+        this(burned, startup, boilOff, residual, recovery, mixtureRatio, 0);
+    }
+
+    /** @return third fluid loaded (kg) */
+    public double diluent() {
+        return loaded() * diluentShare;
     }
 
     /** @return propellant mass: everything loaded (kg) */
@@ -33,12 +52,12 @@ public record PropellantLoad(
 
     /** @return oxidizer loaded (kg) */
     public double oxidizer() {
-        return loaded() * mixtureRatio / (1 + mixtureRatio);
+        return (1 - diluentShare) * loaded() * mixtureRatio / (1 + mixtureRatio);
     }
 
     /** @return fuel loaded (kg) */
     public double fuel() {
-        return loaded() / (1 + mixtureRatio);
+        return (1 - diluentShare) * loaded() / (1 + mixtureRatio);
     }
 
     /**

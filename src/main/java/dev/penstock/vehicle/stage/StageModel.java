@@ -101,7 +101,8 @@ public final class StageModel {
                     allowances.boilOff() * loaded,
                     allowances.residual() * loaded,
                     kept,
-                    engine.mixtureRatio());
+                    engine.mixtureRatio(),
+                    engine.diluentShare());
             contents = layout.contents(startMass - boosterMass(), load, engine, engines);
             dry = plan.dryMass().estimate(contents);
             if (settled || recoveryFactor == 0 && allowances.boilOff() == 0) {
