@@ -1,10 +1,10 @@
 package dev.penstock.vehicle;
 
-import java.util.Optional;
 import dev.penstock.errors.Require;
 import dev.penstock.vehicle.engine.EnginePerformance;
 import dev.penstock.vehicle.engine.LoadedPropellant;
 import dev.penstock.vehicle.engine.StartNeeds;
+import java.util.Optional;
 
 /**
  * An engine as it would have to be, or may turn out to be: specific impulse, thrust and mass each changed by a factor.

@@ -60,7 +60,8 @@ public final class FirstGuess {
     public double leanRatio(Burner burner, double temperature, double pressure) {
         double oxidizer = tankEnthalpy(Side.OXIDIZER);
         double fuel = tankEnthalpy(Side.FUEL);
-        double diluted = concept().burners().get(burner).diluent().map(d -> d.share()).orElse(0.0);
+        double diluted =
+                concept().burners().get(burner).diluent().map(d -> d.share()).orElse(0.0);
         double third = concept()
                 .burners()
                 .get(burner)
@@ -73,10 +74,7 @@ public final class FirstGuess {
                     .gasMaker(burner)
                     .mixtureRatioFor(
                             r -> balanceModels.mixture(
-                                    burner,
-                                    r,
-                                    1,
-                                    (1 - diluted) * (r * oxidizer + fuel) / (1 + r) + diluted * third),
+                                    burner, r, 1, (1 - diluted) * (r * oxidizer + fuel) / (1 + r) + diluted * third),
                             pressure,
                             temperature,
                             oxidizerRich ? Branch.OXIDIZER_RICH : Branch.FUEL_RICH);

@@ -54,8 +54,7 @@ public record BurnerDesign(
      * @param gasModel how the gas is modelled
      * @param diluent a third fluid injected to keep the gas cool, if any
      */
-    public BurnerDesign(
-            OptionalDouble temperature, double injectorLoss, GasModel gasModel, Optional<Diluent> diluent) {
+    public BurnerDesign(OptionalDouble temperature, double injectorLoss, GasModel gasModel, Optional<Diluent> diluent) {
         this(temperature, injectorLoss, gasModel, false, diluent);
     }
 

@@ -28,12 +28,12 @@ public final class GasInputs {
                     "measured data where equilibrium is known to be wrong, else equilibrium without soot, frozen",
                     ""));
 
-    public static final Input<String> DILUENT_FLUID =
-            Input.text("fluid", "What is injected into the generator beside the propellants, a file in fluids")
-                    .example("\"water\"");
-    public static final Input<Double> DILUENT_SHARE =
-            Input.ratio("flow_fraction", Range.of(0.001, 0.6), "Its share of the generator's gas")
-                    .example("0.2");
+    public static final Input<String> DILUENT_FLUID = Input.text(
+                    "fluid", "What is injected into the generator beside the propellants, a file in fluids")
+            .example("\"water\"");
+    public static final Input<Double> DILUENT_SHARE = Input.ratio(
+                    "flow_fraction", Range.of(0.001, 0.6), "Its share of the generator's gas")
+            .example("0.2");
     public static final Input<Double> DILUENT_TANK_PRESSURE = Input.quantity(
                     "tank_pressure", Dimension.PRESSURE, Range.of(1e4, 6e7), "Pressure in its tank")
             .follows("by fluid");

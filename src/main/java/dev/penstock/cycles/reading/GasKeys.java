@@ -1,8 +1,5 @@
 package dev.penstock.cycles.reading;
 
-import java.util.Optional;
-import dev.penstock.fluids.FluidLibrary;
-import dev.penstock.errors.InvalidInput;
 import dev.penstock.combustion.GasModel;
 import dev.penstock.combustion.MeasuredGeneratorGas;
 import dev.penstock.cooling.design.DumpInputs;
@@ -19,6 +16,8 @@ import dev.penstock.cycles.concept.ShaftDesign;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.concept.TurbineOption;
 import dev.penstock.cycles.concept.TurbinePlace;
+import dev.penstock.errors.InvalidInput;
+import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.fluids.Propellant;
 import dev.penstock.input.Input;
 import dev.penstock.input.InputTable;
@@ -31,6 +30,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
 
@@ -121,10 +121,9 @@ final class GasKeys {
                             orCoolest(coolest, Usual.common(usual).because("middle of the range in use"))));
         }
         double loss = keys.read(GasInputs.BURNER_INJECTOR_LOSS);
-        Optional<BurnerDesign.Diluent> diluent =
-                burner == Burner.GENERATOR && keys.has(ConceptTables.DILUENT.key())
-                        ? diluent(root.at(ConceptTables.DILUENT), fluids)
-                        : Optional.empty();
+        Optional<BurnerDesign.Diluent> diluent = burner == Burner.GENERATOR && keys.has(ConceptTables.DILUENT.key())
+                ? diluent(root.at(ConceptTables.DILUENT), fluids)
+                : Optional.empty();
         GasModel stated = keys.read(GasInputs.GAS_MODEL);
         if (diluent.isPresent() && stated == GasModel.EMPIRICAL) {
             keys.problem(
@@ -146,8 +145,8 @@ final class GasKeys {
         }
         try {
             Propellant fluid = fluids.propellant(id);
-            double pressure = keys.read(
-                    GasInputs.DILUENT_TANK_PRESSURE, Usual.of(fluid.storagePressure(), "", fluid.file()));
+            double pressure =
+                    keys.read(GasInputs.DILUENT_TANK_PRESSURE, Usual.of(fluid.storagePressure(), "", fluid.file()));
             return share > 0 && pressure > 0
                     ? Optional.of(new BurnerDesign.Diluent(fluid, share, pressure))
                     : Optional.empty();

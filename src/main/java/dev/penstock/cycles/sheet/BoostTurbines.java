@@ -144,12 +144,7 @@ public final class BoostTurbines {
         Shaft shaft = sheet.machinery().boostShaft(side);
         double power = shaft.neededPower();
         PartKey part = PartKey.boostTurbine(side);
-        Stream out = sheet.outlet(
-                part.at(Port.EXIT),
-                in.medium(),
-                exit.value(),
-                in.enthalpy() - power / in.flow(),
-                in);
+        Stream out = sheet.outlet(part.at(Port.EXIT), in.medium(), exit.value(), in.enthalpy() - power / in.flow(), in);
         sheet.recorder().ifPresent(r -> {
             shaft.drivenBy(String.format(
                     Locale.ROOT,

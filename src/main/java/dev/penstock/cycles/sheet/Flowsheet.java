@@ -381,8 +381,7 @@ public final class Flowsheet {
                     pressure,
                     String.format(Locale.ROOT, "above 0 and at most the %.6g Pa before it", in.pressure()));
         }
-        Stream out =
-                outlet(part.at(Port.BEHIND), in.medium(), pressure, in.enthalpy(), in);
+        Stream out = outlet(part.at(Port.BEHIND), in.medium(), pressure, in.enthalpy(), in);
         recorder.ifPresent(r -> r.passage(out, in, behind, part.kind()));
         component(part, List.of(in), List.of(out), 0, 0);
         step(line, part, in, out);
@@ -544,8 +543,7 @@ public final class Flowsheet {
     }
 
     /** Burns a stream of each propellant at a pressure, beside a third fluid; all must arrive above it. */
-    public Stream burn(
-            Burner burner, Stream oxidizer, Stream fuel, Optional<Stream> diluent, Traced burnerPressure) {
+    public Stream burn(Burner burner, Stream oxidizer, Stream fuel, Optional<Stream> diluent, Traced burnerPressure) {
         double pressure = burnerPressure.value();
         List<Stream> inlets = new ArrayList<>(List.of(oxidizer, fuel));
         diluent.ifPresent(inlets::add);
@@ -608,13 +606,7 @@ public final class Flowsheet {
     public Stream heated(Stream in) {
         Medium gas = gasOf(in);
         return new Stream(
-                in.station(),
-                gas,
-                in.pressure(),
-                in.enthalpy(),
-                in.oxidizerFlow(),
-                in.fuelFlow(),
-                in.diluentFlow());
+                in.station(), gas, in.pressure(), in.enthalpy(), in.oxidizerFlow(), in.fuelFlow(), in.diluentFlow());
     }
 
     /** What drives a turbine: gas, or a propellant as the real fluid that it is. */

@@ -336,11 +336,8 @@ public final class Machinery {
 
     /** A small pump on the shaft of the fuel pump, for a third fluid. */
     Stream diluentPump(Stream in, Traced discharge) {
-        PumpDesign design = balanceModels
-                .concept()
-                .feed(Side.FUEL)
-                .pump()
-                .withEfficiency(balanceModels.kickPumpEfficiency());
+        PumpDesign design =
+                balanceModels.concept().feed(Side.FUEL).pump().withEfficiency(balanceModels.kickPumpEfficiency());
         return secondPump(
                 new PumpKey(Side.FUEL, PumpKey.Role.DILUENT), pumpSpeeds.get(Side.FUEL), in, discharge, design);
     }
@@ -383,8 +380,7 @@ public final class Machinery {
         PartKey part = PartKey.pump(key);
         double power = shaftPower - drawn;
         double enthalpy = in.enthalpy() + power / in.flow();
-        Stream out = sheet.outlet(
-                part.at(Port.DISCHARGE), in.medium(), target.value(), enthalpy, in);
+        Stream out = sheet.outlet(part.at(Port.DISCHARGE), in.medium(), target.value(), enthalpy, in);
         Optional<Shaft> driven = Optional.ofNullable(boosts.get(key.side())).filter(s -> drawn > 0);
         sheet.recorder().ifPresent(r -> {
             r.pumped(out, in, target, key, driven);
@@ -432,8 +428,7 @@ public final class Machinery {
         Shaft shaft = shaft(ShaftKey.of(place));
         TurbineWork work = turbineWork(place, shaft, duty);
         PartKey part = PartKey.turbine(place);
-        Stream out = sheet.outlet(
-                part.at(Port.EXIT), gas, exitPressure, work.outletEnthalpy(), in);
+        Stream out = sheet.outlet(part.at(Port.EXIT), gas, exitPressure, work.outletEnthalpy(), in);
         sheet.recorder().ifPresent(r -> {
             r.expanded(out, in, exit, place);
             r.turns(place, shaft);

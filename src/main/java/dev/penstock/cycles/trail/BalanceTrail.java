@@ -67,8 +67,8 @@ public final class BalanceTrail {
                     .ifPresent(value ->
                             trail.given("concept." + input.key(), value, input.unit(), what, input.source(), follows));
         }
-        List<Propellant> fluids =
-                new ArrayList<>(List.of(balance.concept().oxidizer(), balance.concept().fuel()));
+        List<Propellant> fluids = new ArrayList<>(
+                List.of(balance.concept().oxidizer(), balance.concept().fuel()));
         balance.concept().diluent().ifPresent(d -> fluids.add(d.fluid()));
         for (Propellant propellant : fluids) {
             trail.given(

@@ -1,7 +1,5 @@
 package dev.penstock.cycles.trail;
 
-import dev.penstock.cycles.origin.PartKey;
-import java.util.OptionalDouble;
 import static dev.penstock.provenance.Place.Role.INLET;
 import static dev.penstock.provenance.Place.Role.JACKET;
 import static dev.penstock.provenance.Place.Role.OUTLET;
@@ -23,6 +21,7 @@ import dev.penstock.cycles.hardware.HardwareCount;
 import dev.penstock.cycles.hardware.HardwareFigures;
 import dev.penstock.cycles.origin.Definitions;
 import dev.penstock.cycles.origin.InputPaths;
+import dev.penstock.cycles.origin.PartKey;
 import dev.penstock.cycles.sheet.Component;
 import dev.penstock.cycles.sheet.EnergyAudit;
 import dev.penstock.cycles.sheet.EngineBalance;
@@ -51,6 +50,7 @@ import dev.penstock.turbomachinery.turbine.TurbineFigures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** What a balanced engine publishes: headline figures, stations, parts, and the evidence that it closes. */
 public final class EngineFigures {

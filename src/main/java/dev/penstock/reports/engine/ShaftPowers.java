@@ -129,7 +129,10 @@ public record ShaftPowers(ShaftBalance shaft, boolean main, List<Share> gives, L
      */
     public static Ink ink(EngineBalance balance, PumpSizing pump) {
         String fluid = pump.duty().propellant().id();
-        boolean third = balance.concept().diluent().filter(d -> d.fluid().id().equals(fluid)).isPresent();
+        boolean third = balance.concept()
+                .diluent()
+                .filter(d -> d.fluid().id().equals(fluid))
+                .isPresent();
         return Ink.of(third ? Content.DILUENT : Content.of(side(balance, pump)));
     }
 }

@@ -1,9 +1,8 @@
 package dev.penstock.vehicle.engine;
 
-import dev.penstock.cycles.origin.PartKey;
-import java.util.Optional;
 import dev.penstock.cycles.concept.CycleTraits;
 import dev.penstock.cycles.concept.Side;
+import dev.penstock.cycles.origin.PartKey;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.sheet.ExhaustJet;
 import dev.penstock.cycles.sheet.Station;
@@ -17,6 +16,7 @@ import dev.penstock.turbomachinery.start.StartGas;
 import dev.penstock.turbomachinery.turbine.TurbineMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 

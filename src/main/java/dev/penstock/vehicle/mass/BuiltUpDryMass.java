@@ -77,7 +77,8 @@ public record BuiltUpDryMass(DryMassDesign design) implements DryMassModel {
                 .diluent()
                 .ifPresent(d -> add(
                         lines,
-                        ScalingRelations.tank("diluent tank", d, stage.diluentMass() / (DILUENT_FILLING * d.density()))));
+                        ScalingRelations.tank(
+                                "diluent tank", d, stage.diluentMass() / (DILUENT_FILLING * d.density()))));
         pressurant(stage, lines);
         engines(stage, lines);
         starts(stage, lines);

@@ -33,7 +33,9 @@ public final class FeedLines {
      * @return both lines with their fittings
      */
     public static MassLine of(StageContents stage) {
-        double flow = stage.engines() * stage.engine().massFlow() * (1 - stage.engine().diluentShare());
+        double flow = stage.engines()
+                * stage.engine().massFlow()
+                * (1 - stage.engine().diluentShare());
         double ratio = stage.engine().mixtureRatio();
         double bay = 0.5 * stage.diameter();
         double oxidizer = line(

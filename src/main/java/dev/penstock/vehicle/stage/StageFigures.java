@@ -49,7 +49,10 @@ public final class StageFigures {
             "(burned + start-up + kept for recovery)/(1 − residual − boil-off)",
             "everywhere");
     private static final ModelCard MIXTURE = card(
-            "mixture", "Oxidizer and fuel by the mixture ratio", "m_o = m r/(1 + r); m_f = m/(1 + r); m without a third fluid", "everywhere");
+            "mixture",
+            "Oxidizer and fuel by the mixture ratio",
+            "m_o = m r/(1 + r); m_f = m/(1 + r); m without a third fluid",
+            "everywhere");
     private static final ModelCard TANK =
             card("tank", "Tank volume", "V = m/ρ/(1 − ullage)", "loading density of the propellant");
     private static final ModelCard SHAPE = card(
@@ -245,9 +248,13 @@ public final class StageFigures {
             .by(MIXTURE, own("propellant_mass_kg"), of(ENGINE, "mixture_ratio"))
             .number("fuel_mass_kg", "fuel", TONNES, s -> s.propellant().fuel())
             .by(MIXTURE, own("propellant_mass_kg"), of(ENGINE, "mixture_ratio"))
-            .optional("diluent_mass_kg", "third fluid", TONNES, s -> s.propellant().diluentShare() > 0
-                    ? OptionalDouble.of(s.propellant().diluent())
-                    : OptionalDouble.empty())
+            .optional(
+                    "diluent_mass_kg",
+                    "third fluid",
+                    TONNES,
+                    s -> s.propellant().diluentShare() > 0
+                            ? OptionalDouble.of(s.propellant().diluent())
+                            : OptionalDouble.empty())
             .by(Definitions.DIFFERENCE, own("propellant_mass_kg", "oxidizer_mass_kg", "fuel_mass_kg"))
             .leftOutIfAbsent()
             .number("oxidizer_tank_m3", "oxidizer tank", VOLUME, StageSizing::oxidizerTankVolume)

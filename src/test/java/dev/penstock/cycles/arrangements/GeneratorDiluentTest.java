@@ -69,8 +69,7 @@ class GeneratorDiluentTest {
                 .isEqualTo(DILUTED.outlet(PartKey.diluentTank()).massFlow());
         assertThat(engine.massFlow())
                 .isCloseTo(engine.oxidizerFlow() + engine.fuelFlow() + engine.diluentFlow(), within(1e-9));
-        assertThat(engine.vacuumIsp())
-                .isCloseTo(engine.vacuumThrust() / engine.massFlow() / 9.80665, within(1e-9));
+        assertThat(engine.vacuumIsp()).isCloseTo(engine.vacuumThrust() / engine.massFlow() / 9.80665, within(1e-9));
         assertThat(engine.mixtureRatio()).isCloseTo(2.35, within(1e-9));
         assertThat(DILUTED.exhausts().get(0).massFlow() + DILUTED.chamber().massFlow())
                 .isCloseTo(engine.massFlow(), within(1e-7 * engine.massFlow()));
