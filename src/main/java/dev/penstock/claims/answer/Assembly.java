@@ -130,7 +130,8 @@ final class Assembly {
                                     .map(b -> Reasons.notation(c).writeWithUnit(b.p50()))
                                     .orElse("none"))));
             if (mixture.empty()) {
-                sentences.add("no engine of the kinds allowed was found that closes");
+                sentences.add(Reasons.nearest(drawn(), file.claims())
+                        .orElse("no engine of the kinds allowed was found that closes"));
             }
             return sentences;
         }
@@ -204,14 +205,23 @@ final class Assembly {
         return findings;
     }
 
-    /** Wider where samples are few, but no farther than any candidate that was seen before the claims or after. */
+    /**
+     * Wider where samples are few, but no farther than any candidate that was seen before the claims or after, and not beyond a range that
+     * is claimed.
+     */
     private UnaryOperator<Band> few(String path) {
         DoubleSummaryStatistics seen = Stream.concat(drawn().stream(), mixture.samples().stream())
                 .mapToDouble(s -> Mixture.value(s, path))
                 .filter(Double::isFinite)
                 .summaryStatistics();
-        return band -> band.ofFew(mixture.effective())
-                .within(Math.min(seen.getMin(), band.p05()), Math.max(seen.getMax(), band.p95()));
+        Optional<Claim> ranged = file.claims().stream()
+                .filter(c -> c.path().equals(path) && c.value().isEmpty())
+                .findFirst();
+        double low = Math.max(
+                seen.getMin(), ranged.map(c -> c.low().orElse(Double.NEGATIVE_INFINITY)).orElse(Double.NEGATIVE_INFINITY));
+        double high = Math.min(
+                seen.getMax(), ranged.map(c -> c.high().orElse(Double.POSITIVE_INFINITY)).orElse(Double.POSITIVE_INFINITY));
+        return band -> band.ofFew(mixture.effective()).within(Math.min(low, band.p05()), Math.max(high, band.p95()));
     }
 
     /** The candidates of the prior that close, kinds alike. */

@@ -7,6 +7,7 @@ import dev.penstock.claims.likelihood.Sighting;
 import dev.penstock.numerics.sampling.SampledPosterior;
 import dev.penstock.quantities.Notation;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -41,8 +42,44 @@ final class Reasons {
                 : "at most " + n.writeWithUnit(claim.high().orElseThrow());
     }
 
+    /**
+     * Why nothing was found although engines close: the claim that all of them miss most, and the nearest of them.
+     *
+     * @param drawn candidates of the prior that close
+     * @param claims the claims
+     * @return a sentence; empty if there is no candidate
+     */
+    static Optional<String> nearest(List<Mixture.Weighted> drawn, List<Claim> claims) {
+        record Missed(Claim claim, double value) {
+            double off() {
+                return Math.abs(claim.surplus(value));
+            }
+        }
+        return claims.stream()
+                .flatMap(c -> drawn.stream()
+                        .map(s -> new Missed(c, LeftOut.value(s, c)))
+                        .filter(m -> Double.isFinite(m.value()))
+                        .min(Comparator.comparingDouble(Missed::off))
+                        .stream())
+                .max(Comparator.comparingDouble(Missed::off))
+                .map(m -> String.format(
+                        Locale.ROOT,
+                        "no engine was found with %s of %s; of the %d drawn before any claim that close the nearest has %s",
+                        m.claim().path(),
+                        said(m.claim()),
+                        drawn.size(),
+                        notation(m.claim()).writeWithUnit(m.value())));
+    }
+
     /** Why a kind is as probable as it is, beside the most probable one. */
     static String of(Cloud cloud, Cloud first) {
+        if (cloud.samples().isEmpty() && cloud.posterior().isPresent() && !cloud.prior().isEmpty()) {
+            return String.format(
+                    Locale.ROOT,
+                    "%d of %d engines drawn before any claim close, none was found near the claims",
+                    cloud.prior().size(),
+                    cloud.tried());
+        }
         if (cloud.samples().isEmpty()) {
             String most = cloud.failures().foremost().orElse("no reason was given");
             return cloud.posterior().isPresent() || cloud.model().isEmpty()
