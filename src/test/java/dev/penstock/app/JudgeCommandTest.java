@@ -69,7 +69,10 @@ class JudgeCommandTest {
         Path file = claims("[claims.\"engine.isp_vacuum\"]\nat_least = \"500 s\"\n");
         Run run = Run.of("judge", file.toString(), "--samples", "16");
         assertThat(run.code()).as(run.err()).isEqualTo(1);
-        assertThat(run.out()).contains("impossible").contains("at least 500.0 s").contains("the nearest ha");
+        assertThat(run.out())
+                .contains("impossible")
+                .contains("at least 500.0 s")
+                .contains("the nearest ha");
     }
 
     @Test

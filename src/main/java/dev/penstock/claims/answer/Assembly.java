@@ -218,9 +218,11 @@ final class Assembly {
                 .filter(c -> c.path().equals(path) && c.value().isEmpty())
                 .findFirst();
         double low = Math.max(
-                seen.getMin(), ranged.map(c -> c.low().orElse(Double.NEGATIVE_INFINITY)).orElse(Double.NEGATIVE_INFINITY));
+                seen.getMin(),
+                ranged.map(c -> c.low().orElse(Double.NEGATIVE_INFINITY)).orElse(Double.NEGATIVE_INFINITY));
         double high = Math.min(
-                seen.getMax(), ranged.map(c -> c.high().orElse(Double.POSITIVE_INFINITY)).orElse(Double.POSITIVE_INFINITY));
+                seen.getMax(),
+                ranged.map(c -> c.high().orElse(Double.POSITIVE_INFINITY)).orElse(Double.POSITIVE_INFINITY));
         return band -> band.ofFew(mixture.effective()).within(Math.min(low, band.p05()), Math.max(high, band.p95()));
     }
 

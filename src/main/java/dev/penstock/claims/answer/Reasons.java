@@ -73,7 +73,9 @@ final class Reasons {
 
     /** Why a kind is as probable as it is, beside the most probable one. */
     static String of(Cloud cloud, Cloud first) {
-        if (cloud.samples().isEmpty() && cloud.posterior().isPresent() && !cloud.prior().isEmpty()) {
+        if (cloud.samples().isEmpty()
+                && cloud.posterior().isPresent()
+                && !cloud.prior().isEmpty()) {
             return String.format(
                     Locale.ROOT,
                     "%d of %d engines drawn before any claim close, none was found near the claims",
