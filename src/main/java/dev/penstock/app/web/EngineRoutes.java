@@ -270,7 +270,8 @@ final class EngineRoutes {
         Question question = Question.of(body);
         // The report embeds the text with the changes in place, so that the file alone gives its numbers again.
         Concept concept = reader.parse(question.name(), edited(question), Map.of());
-        String html = workers.ask(Asker.of(request), study -> {
+        Asker asker = Asker.of(request);
+        String html = workers.ask(asker, study -> {
             EngineBalance balance = study.balance(concept);
             Optional<VehiclePlan> plan = vehicles.of(concept);
             plan.ifPresent(p -> VehicleRoutes.requireInside(workspace, p));
@@ -279,7 +280,7 @@ final class EngineRoutes {
             FeedAnswer.of(() -> study, balance).addTo(page);
             return page.html();
         });
-        String id = finished.put(Asker.of(request), FinishedReports.fileName(concept.name()), html, body.text("form"));
+        String id = finished.put(asker, FinishedReports.fileName(concept.name()), html, body.text("form"));
         LocalServer.json(request, Map.of("id", id));
     }
 

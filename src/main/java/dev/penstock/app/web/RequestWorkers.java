@@ -165,7 +165,7 @@ final class RequestWorkers implements AutoCloseable {
         try {
             ClientShare mine = opened(asker);
             try {
-                return answer.apply(new Question(asker, mine, System.nanoTime() + patience.toNanos()));
+                return answer.apply(new Question(asker, mine, asker.since() + patience.toNanos()));
             } finally {
                 mine.closed();
             }

@@ -200,8 +200,8 @@ final class VehicleRoutes implements AutoCloseable {
 
     private void report(Context request) {
         RequestBody body = RequestBody.of(request);
-        Sized sized = flownOrSized(request, body);
         Asker asker = Asker.of(request);
+        Sized sized = flownOrSized(request, body);
         String html = workers.draw(
                 asker,
                 () -> UnitSystem.METRIC.reading(() -> sized.flown()

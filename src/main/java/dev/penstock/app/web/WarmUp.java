@@ -21,7 +21,7 @@ import java.util.concurrent.CompletableFuture;
 final class WarmUp {
 
     /** Asks as a client of its own, so that it holds up no other. */
-    private static final Asker ASKER = new Asker("warm-up", "", 0);
+    private static final String CLIENT = "warm-up";
 
     private final FluidLibrary fluids;
     private final ConceptReader reader;
@@ -52,10 +52,10 @@ final class WarmUp {
                     cycle.id(),
                     new ConceptTemplate(fluids, VehicleInputs.IN_CONCEPT).text(cycle, cycle.id()),
                     Map.of());
-            EngineBalance balance = workers.ask(ASKER, study -> study.balance(example));
+            EngineBalance balance = workers.ask(new Asker(CLIENT, "", 0), study -> study.balance(example));
             JsonText.compact(EngineAnswer.of(balance));
             workers.draw(
-                    ASKER,
+                    new Asker(CLIENT, "", 0),
                     () -> Map.of(
                             "flow",
                             EngineAnswer.flow(balance),

@@ -179,11 +179,23 @@ public final class CycleSwitch {
                 edits.put(key, "");
                 mended = true;
                 if (!key.startsWith(ConceptInputs.SOURCES.key()) && !key.startsWith(ConceptInputs.UNCERTAINTY.key())) {
-                    said.putIfAbsent(key, key + " is left out: " + problem.allowed());
+                    said.putIfAbsent(key, lost(key, given, problem));
                 }
             }
         }
         return mended;
+    }
+
+    /** A table that the cycle lacks is told by what stood in it. */
+    private static String lost(String key, Map<String, InputValue> given, InvalidInput.Problem problem) {
+        List<String> inside = given.values().stream()
+                .filter(input -> input.key().startsWith(key + "."))
+                .map(input -> input.key() + " (" + input.readable() + ")")
+                .toList();
+        return inside.isEmpty()
+                ? key + " is left out: " + problem.allowed()
+                : String.join(", ", inside) + (inside.size() == 1 ? " is" : " are")
+                        + " left out: this cycle has no table " + key;
     }
 
     /** Whether the concept states it, or a table of that name. */

@@ -34,12 +34,14 @@ final class CutawaySlide {
 
     private final EngineBalance balance;
     private final ChamberContour contour;
+    /** The jacket over the throat, or the one that comes nearest to it. */
     private final Optional<JacketResult> jacket;
 
     private CutawaySlide(EngineBalance balance) {
         this.balance = balance;
         this.contour = balance.chamber().contour();
-        this.jacket = balance.cooling().stream().findFirst();
+        this.jacket = balance.cooling().stream()
+                .min(Comparator.comparingDouble(j -> Math.abs(throat(j).x())));
     }
 
     static Slide of(EngineBalance balance) {
@@ -51,7 +53,9 @@ final class CutawaySlide {
         String size = "From injector to exit " + metres(EngineLength.extended(contour))
                 + ": the throat is " + millimetres(2 * contour.throatRadius()) + " wide, the exit "
                 + metres(2 * contour.exitRadius()) + ".";
-        return jacket.map(j -> size + " The coolant keeps a wall of " + millimetres(j.wallThickness()) + " at "
+        Optional<JacketResult> hottest =
+                balance.cooling().stream().max(Comparator.comparingDouble(JacketResult::peakWallTemperature));
+        return hottest.map(j -> size + " The coolant keeps a wall of " + millimetres(j.wallThickness()) + " at "
                         + Notation.TEMPERATURE.writeWithUnit(j.peakWallTemperature()) + " at most.")
                 .orElse(size);
     }
@@ -86,7 +90,7 @@ final class CutawaySlide {
         double axis = room.getCenterY() - 10;
         double zero = left + scale * contour.chamberLength();
         for (int side : new int[] {-1, 1}) {
-            jacket.ifPresent(j -> jacket(pencil, j, zero, axis, side, scale));
+            balance.cooling().forEach(j -> jacket(pencil, j, zero, axis, side, scale));
         }
         pencil.fill(gas(zero, axis, scale), pencil.tint(Ink.GAS, 0.22));
         for (int side : new int[] {-1, 1}) {
@@ -220,11 +224,15 @@ final class CutawaySlide {
                 : i == n - 1 ? x + 0.5 * (x - cells.get(n - 2).x()) : x;
     }
 
-    /** Some channels at the throat, looking along the axis: every length in one scale; words above and below, or beside. */
-    private void detail(Pencil pencil, Rectangle2D room, JacketResult j, boolean column) {
-        JacketStation c = j.stations().stream()
+    private static JacketStation throat(JacketResult j) {
+        return j.stations().stream()
                 .min(Comparator.comparingDouble(s -> Math.abs(s.x())))
                 .orElseThrow();
+    }
+
+    /** Some channels at the throat, looking along the axis: every length in one scale; words above and below, or beside. */
+    private void detail(Pencil pencil, Rectangle2D room, JacketResult j, boolean column) {
+        JacketStation c = throat(j);
         double pitch = c.channelWidth() + c.landWidth();
         double high = j.wallThickness() + (1 + CLOSE_OUT) * c.channelHeight();
         String title = "Channels at the throat, enlarged, gas side below";

@@ -67,7 +67,7 @@ async function cycle(id) {
 function switched() {
   const said = state.said && state.said.step === state.past.length ? state.said.said : null;
   byId("switched").replaceChildren(...(said ? [make("div", { class: "note", role: "region", "aria-label": "What changed with the cycle" },
-    make("h2", {}, "Now " + state.said.title),
+    make("h2", {}, "Now " + state.said.title.toLowerCase() + ": what changed with it"),
     said.length ? make("ul", {}, ...said.map((s) => make("li", {}, s + "."))) : make("p", {}, "Nothing else had to change."))] : []));
 }
 

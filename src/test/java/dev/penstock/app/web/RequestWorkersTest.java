@@ -204,6 +204,17 @@ class RequestWorkersTest {
         }
     }
 
+    /** A page and its paper are two steps of one request. */
+    @Test
+    void stepsOfOneRequestShareItsTime() {
+        try (RequestWorkers workers = workers(1, Duration.ofSeconds(20))) {
+            long longAgo = System.nanoTime() - Duration.ofSeconds(21).toNanos();
+            assertThatThrownBy(() -> workers.print(new Asker("one", "", 0, longAgo), () -> "paper"))
+                    .isInstanceOf(Refusal.class);
+            assertThat(workers.<String>print(asker("", 0), () -> "paper")).isEqualTo("paper");
+        }
+    }
+
     private static Asker asker(String page, long number) {
         return new Asker("one", page, number);
     }
