@@ -147,6 +147,14 @@ class ExhaustIntoNozzleTest {
                 .hasMessageContaining("does not enter at sonic speed where the nozzle has");
     }
 
+    @Test
+    void gasThatIsToEnterBehindTheExitIsRefusedByItsKey() {
+        assertThatThrownBy(() -> Concepts.STUDY.balance(heron("exhaust.into_area_ratio", "20")))
+                .isInstanceOf(LimitReached.class)
+                .hasMessageContaining("exhaust.into_area_ratio is 20.00")
+                .hasMessageContaining("allowed is 1 to 16.00");
+    }
+
     private static Optional<LimitCheck> extension(EngineBalance engine) {
         return engine.limits().stream()
                 .filter(limit -> limit.kind() == JacketLimit.EXTENSION_TEMPERATURE)

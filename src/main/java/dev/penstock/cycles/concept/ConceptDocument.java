@@ -21,4 +21,11 @@ public record ConceptDocument(
         sources = Map.copyOf(sources);
         inputs = List.copyOf(inputs);
     }
+
+    /** @return defaults that follow from how the engine is built */
+    public List<InputValue> byTechnology() {
+        return inputs.stream()
+                .filter(input -> !input.given() && input.follows().contains(ConceptTables.TECHNOLOGY))
+                .toList();
+    }
 }

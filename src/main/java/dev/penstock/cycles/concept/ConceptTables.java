@@ -29,6 +29,9 @@ public final class ConceptTables {
     public static final TableKey LIMITS = new TableKey("limits");
     public static final TableKey DILUENT = burner(Burner.GENERATOR).in("diluent");
 
+    /** Key of the word from which defaults of walls, speeds and masses follow. */
+    public static final String TECHNOLOGY = "technology";
+
     private ConceptTables() {}
 
     public static TableKey tank(Side side) {

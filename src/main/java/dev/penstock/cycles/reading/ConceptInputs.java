@@ -47,7 +47,7 @@ public final class ConceptInputs {
             .example("\"gas-generator\"");
 
     static final Input<String> TECHNOLOGY = Input.word(
-                    "technology",
+                    ConceptTables.TECHNOLOGY,
                     Technology.words(),
                     "How the engine is built, from which defaults of walls, speeds and masses follow")
             .usual(Usual.of(Technology.UNSTATED.word(), Technology.UNSTATED.description(), ""));

@@ -99,7 +99,8 @@ public final class ExhaustNozzle {
                     ENTRY,
                     String.format(
                             Locale.ROOT,
-                            "the turbine gas is to enter at area ratio %.4g, behind the nozzle's exit at %.4g",
+                            "exhaust.into_area_ratio is %.4g, where the turbine gas is to enter; allowed is 1 to %.4g, where the"
+                                    + " nozzle ends",
                             place,
                             chamber.areaRatio()));
         }
@@ -112,7 +113,7 @@ public final class ExhaustNozzle {
                     String.format(
                             Locale.ROOT,
                             "turbine gas of %.3g MPa does not enter at sonic speed where the nozzle has %.3g MPa, at area ratio"
-                                    + " %.4g; lead it in farther behind the throat or lower the turbine's pressure ratio",
+                                    + " %.4g; raise exhaust.into_area_ratio or lower the turbine's pressure ratio",
                             pressure / 1e6,
                             wall / 1e6,
                             place));

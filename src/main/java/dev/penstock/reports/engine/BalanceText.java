@@ -4,6 +4,7 @@ import dev.penstock.cooling.jacket.JacketFigures;
 import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.cycles.trail.EngineFigures;
 import dev.penstock.errors.Warning;
+import dev.penstock.input.InputValue;
 import dev.penstock.provenance.LimitCheck;
 import dev.penstock.quantities.Notation;
 import dev.penstock.reports.page.FigureRows;
@@ -41,7 +42,23 @@ public final class BalanceText {
         text.append(limits(balance.limits())).append(LINE);
         text.append("closed to ").append(Notation.significant(balance.residualWorst(), 2));
         text.append(" (worst relative residual, energy audit included)").append(LINE);
+        text.append(defaults(balance.concept().document().byTechnology()));
         text.append(warnings(balance.warnings()));
+        return text.toString();
+    }
+
+    /**
+     * @param set defaults that follow from the technology of the engine
+     * @return one line for each, with what it rests on
+     */
+    static String defaults(List<InputValue> set) {
+        StringBuilder text = new StringBuilder();
+        set.forEach(input -> text.append(input.key())
+                .append(" = ")
+                .append(input.toml().orElse(input.value()))
+                .append(", ")
+                .append(input.source())
+                .append(LINE));
         return text.toString();
     }
 
