@@ -146,7 +146,8 @@ final class SizeCommand extends BaseCommand {
         CaseFiles.Case found = CaseFiles.one(session, file, changes.map());
         if (cost.asked()) {
             CostTrade trade = CostTrade.of(reused(runs, found), terms);
-            answer(() -> CostView.json(trade), () -> CostView.text(trade));
+            List<Path> page = report.write(() -> costs(runs, found, trade));
+            answer(() -> CostView.json(trade), () -> CostView.text(trade) + written(page));
             return trade.rows().isEmpty() ? ExitCode.NO_SOLUTION : ExitCode.OK;
         }
         if (reuse) {
@@ -164,6 +165,13 @@ final class SizeCommand extends BaseCommand {
             answer(() -> HowFarView.json(far), () -> HowFarView.text(far));
             return ExitCode.NO_SOLUTION;
         }
+    }
+
+    private Map<String, String> costs(VehicleRuns runs, CaseFiles.Case found, CostTrade trade) {
+        VehicleSizing sizing = runs.size(found.file(), found.changes(), Progress.NONE);
+        return Map.of(
+                "cost-" + ConceptReports.slug(sizing.plan().name()) + ".html",
+                record(found).addTo(CostView.html(sizing, trade, new ConceptReports(session).software())));
     }
 
     /** Whether the answer is one vehicle and no comparison. */

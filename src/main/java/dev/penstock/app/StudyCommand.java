@@ -102,7 +102,8 @@ final class StudyCommand extends BaseCommand {
         study.vary().forEach(axis -> arguments.addAll(List.of("--vary", axis)));
         study.changes().forEach((key, value) -> arguments.addAll(List.of("--set", key + "=" + value)));
         if (study.samples() > 0) {
-            arguments.addAll(List.of("--samples", Integer.toString(study.samples())));
+            String option = study.kind() == StudyFile.Kind.VEHICLE ? "--uncertainty" : "--samples";
+            arguments.addAll(List.of(option, Integer.toString(study.samples())));
         }
         if (study.fly()) {
             arguments.add("--fly");

@@ -25,7 +25,7 @@ import java.util.stream.Collectors;
  * study = "sweep"                      # or "compare", "vehicle", "claims", "sample", "optimise", "sensitivity", "frontier"
  * cases = ["../heron.toml"]            # relative to this file
  * vary = ["engine.chamber_pressure=5..14MPa:8"]
- * samples = 24                         # sweep: bands from the uncertain inputs; claims: engines of each kind
+ * samples = 24                         # sweep and vehicle: bands from the uncertain inputs; claims: engines of each kind
  * fly = true                           # vehicle only; sized on the losses of its flight
  *
  * [set]                                # values in place of those of the cases
@@ -37,8 +37,8 @@ import java.util.stream.Collectors;
  * @param cases concept, vehicle or claims files, relative to the folder of the study
  * @param changes values by dotted path that replace or add to what the cases say
  * @param vary inputs to vary, as {@link Axis#parse} reads them
- * @param samples engines to sample about each combination of a sweep, or of each kind that claims allow; 0 for none, or for
- *     the usual number of claims
+ * @param samples engines to sample about each combination of a sweep, vehicles for percentiles, or engines of each kind that claims
+ *     allow; 0 for none, or for the usual number of claims
  * @param fly whether a vehicle is flown
  * @param further what one kind of study alone says, by the keys of {@link StudyInputs}
  */

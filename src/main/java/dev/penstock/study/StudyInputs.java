@@ -55,7 +55,7 @@ public final class StudyInputs {
                     "samples",
                     0,
                     MOST_SAMPLES,
-                    "Engines sampled about each combination of a sweep; points of a sensitivity")
+                    "Engines sampled about each combination of a sweep; vehicles sampled for percentiles; points of a sensitivity")
             .usual(Usual.of(0, "none", ""));
     static final Input<Boolean> FLY = Input.flag("fly", "Whether a vehicle is sized on the losses of its flight")
             .usual(Usual.of(false, "on the losses it states", ""));
@@ -109,7 +109,8 @@ public final class StudyInputs {
 
     /** Kinds that have samples. */
     static final Set<StudyFile.Kind> SAMPLED =
-            EnumSet.of(StudyFile.Kind.SWEEP, StudyFile.Kind.CLAIMS, StudyFile.Kind.SENSITIVITY);
+            EnumSet.of(
+            StudyFile.Kind.SWEEP, StudyFile.Kind.VEHICLE, StudyFile.Kind.CLAIMS, StudyFile.Kind.SENSITIVITY);
 
     /** A study file. */
     public static final InputGroup FILE = InputGroup.table("", "A study", NAME, STUDY, CASES, VARY, SAMPLES, FLY)

@@ -5,9 +5,7 @@ import dev.penstock.errors.NotConverged;
 import dev.penstock.vehicle.ascent.AscentOptimizer;
 import dev.penstock.vehicle.ascent.AscentResult;
 import dev.penstock.vehicle.ascent.FlightProgress;
-import dev.penstock.vehicle.mass.BuiltUpDryMass;
 import dev.penstock.vehicle.mass.DryMassModel;
-import dev.penstock.vehicle.mass.RecoveryHardware;
 import dev.penstock.vehicle.plan.DeltaVBudget;
 import dev.penstock.vehicle.plan.DeltaVBudget.Kind;
 import dev.penstock.vehicle.plan.Recovery;
@@ -194,12 +192,8 @@ final class FlownSettler {
         }
         StageReturn back = way.get();
         StagePlan first = plan.stages().get(0);
-        DryMassModel dryMass = first.dryMass();
-        if (dryMass instanceof BuiltUpDryMass builtUp) {
-            double heatLoad = back.entry().heatLoad();
-            Optional<RecoveryHardware> hardware = builtUp.design().recovery().map(h -> h.withHeatLoad(heatLoad));
-            dryMass = new BuiltUpDryMass(builtUp.design().withRecovery(hardware));
-        }
+        double heatLoad = back.entry().heatLoad();
+        DryMassModel dryMass = first.dryMass().recovering(hardware -> hardware.map(h -> h.withHeatLoad(heatLoad)));
         List<StagePlan> stages = new ArrayList<>(plan.stages());
         Recovery kept = first.recovery();
         Recovery next = kept.flown(

@@ -10,7 +10,6 @@ import dev.penstock.provenance.ModelCard;
 import dev.penstock.vehicle.ascent.AscentMission;
 import dev.penstock.vehicle.ascent.AscentOptimizer;
 import dev.penstock.vehicle.ascent.FlightProgress;
-import dev.penstock.vehicle.mass.BuiltUpDryMass;
 import dev.penstock.vehicle.plan.AscentPlan;
 import dev.penstock.vehicle.plan.EngineCount;
 import dev.penstock.vehicle.plan.VehiclePlan;
@@ -118,7 +117,7 @@ public final class FlownSizer {
     /** Where engines cost no mass their number says nothing. */
     private static List<Warning> freeThrust(VehiclePlan plan) {
         return plan.stages().stream()
-                .filter(stage -> stage.engines().given().isEmpty() && !(stage.dryMass() instanceof BuiltUpDryMass))
+                .filter(stage -> stage.engines().given().isEmpty() && !stage.dryMass().growsWithEngines())
                 .map(stage -> new Warning(
                         "vehicle",
                         "the dry mass of " + stage.name()

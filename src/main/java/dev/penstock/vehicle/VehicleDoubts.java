@@ -1,10 +1,16 @@
 package dev.penstock.vehicle;
 
+import dev.penstock.input.Input;
+import dev.penstock.input.InputValue;
 import dev.penstock.provenance.ModelCard;
-import dev.penstock.vehicle.mass.DoubtfulDryMass;
+import dev.penstock.provenance.Spread;
+import dev.penstock.vehicle.mass.DryMassInputs;
+import dev.penstock.vehicle.mass.FactoredDryMass;
 import dev.penstock.vehicle.plan.Allowances;
 import dev.penstock.vehicle.plan.DeltaVBudget;
 import dev.penstock.vehicle.plan.EngineCount;
+import dev.penstock.vehicle.plan.MissionInputs;
+import dev.penstock.vehicle.plan.StageInputs;
 import dev.penstock.vehicle.plan.StagePlan;
 import dev.penstock.vehicle.plan.VehiclePlan;
 import dev.penstock.vehicle.stage.VehicleSizing;
@@ -13,27 +19,35 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * What is uncertain of a vehicle beside its engines, each by a number of standard deviations: dry mass of each stage, drag loss, the
- * other losses of the ascent, residual propellant. Split and numbers of engines stay as they were designed.
+ * What is uncertain of a vehicle beside its engines, each by its factor on the likely value: what is estimated of the dry mass of each
+ * stage, drag loss, the other losses of the ascent, residual propellant. The spreads are those of the declared inputs, so that a study
+ * which varies these inputs says the same; an input that the file states is exact. Split and numbers of engines stay as designed.
  */
 public final class VehicleDoubts {
 
     public static final ModelCard CARD = new ModelCard(
             "vehicle.doubts",
             "Spread of what a vehicle weighs and loses",
-            "m (1 + s)^z for all estimated lines of a stage together, s their spread about flown stages; losses (1 + s z); residuals (1 + s)^z; z normal",
+            "f m for all estimated lines of a stage together; f Δv of losses; f x of residuals; f by triangles",
             "vehicles whose split and engines are decided",
-            "losses 5 % where flown and 15 % where usual or stated, drag loss 30 %, residuals a factor of 1.5, by judgement",
+            "dry mass as flown stages show, the others by judgement",
             List.of("common practice, no source"));
 
-    private static final double DRAG = 0.30;
-    private static final double FLOWN_LOSSES = 0.05;
-    private static final double ASSUMED_LOSSES = 0.15;
-    private static final double RESIDUAL = 0.5;
+    /** Losses other than drag, of a vehicle's own flight, over what the flight finds: judgement. */
+    private static final Spread FLOWN_LOSSES = new Spread(0.88, 1, 1.12);
+
     private static final double MOST_RESIDUAL = 0.2;
 
+    /** One of them: what it is, and its factor on the likely value. */
+    private record Doubt(String name, Spread factor, Changed changed) {}
+
+    /** A plan with one figure of it moved. */
+    private interface Changed {
+        VehiclePlan by(VehiclePlan plan, double factor);
+    }
+
     private final VehicleSizing likely;
-    private final boolean flown;
+    private final List<Doubt> doubts = new ArrayList<>();
 
     /**
      * @param likely the vehicle with everything at its most likely value
@@ -41,62 +55,122 @@ public final class VehicleDoubts {
      */
     public VehicleDoubts(VehicleSizing likely, boolean flown) {
         this.likely = likely;
-        this.flown = flown;
+        for (int i = 0; i < likely.stages().size(); i++) {
+            int stage = i;
+            if (likely.stages().get(i).dryMass().spread() > 0) {
+                add(
+                        "dry mass of " + likely.stages().get(i).name(),
+                        DryMassInputs.FACTOR,
+                        DryMassInputs.FACTOR.standing().spread().orElseThrow(),
+                        (plan, f) -> withDryMass(plan, stage, f));
+            }
+        }
+        Spread drag = MissionInputs.DRAG_FACTOR.standing().spread().orElseThrow();
+        Spread losses = flown
+                ? FLOWN_LOSSES
+                : MissionInputs.LOSS_FACTOR.standing().spread().orElseThrow();
+        add("drag loss", MissionInputs.DRAG_FACTOR, drag, (plan, f) -> plan.withMission(
+                budget(plan.mission(), DeltaVBudget.Kind.DRAG_LOSS, f)));
+        add("other losses of the ascent", MissionInputs.LOSS_FACTOR, losses, (plan, f) -> plan.withMission(
+                budget(plan.mission(), DeltaVBudget.Kind.LOSS, f)));
+        Spread residual = StageInputs.RESIDUAL.standing().spread().orElseThrow();
+        add(
+                "residual propellant",
+                StageInputs.RESIDUAL,
+                residual.times(1 / residual.mode()),
+                VehicleDoubts::withResidual);
     }
 
-    /** @return what is uncertain, with its spread, in the order in which {@link #plan} takes deviations */
+    private void add(String name, Input<?> input, Spread factor, Changed changed) {
+        if (!exact(input)) {
+            String told = String.format(Locale.ROOT, "%s (%.2g to %.2g times)", name, factor.low(), factor.high());
+            doubts.add(new Doubt(told, factor, changed));
+        }
+    }
+
+    /** Whether the file states it wherever it can stand, and so counts as exact. */
+    private boolean exact(Input<?> input) {
+        List<InputValue> said = likely.plan().inputs().stream()
+                .filter(value -> value.input() == input && !value.key().contains("boosters"))
+                .toList();
+        return !said.isEmpty() && said.stream().allMatch(InputValue::given);
+    }
+
+    /** @return what is uncertain, with its spread, in the order in which {@link #plan} takes factors */
     public List<String> names() {
-        List<String> names = new ArrayList<>();
-        likely.stages().forEach(stage -> names.add("dry mass of " + stage.name()));
-        names.add(String.format(Locale.ROOT, "drag loss (± %.0f %%)", 100 * DRAG));
-        names.add(String.format(Locale.ROOT, "other losses of the ascent (± %.0f %%)", 100 * otherLosses()));
-        names.add(String.format(Locale.ROOT, "residual propellant (factor %.1f)", 1 + RESIDUAL));
-        return names;
+        return doubts.stream().map(Doubt::name).toList();
     }
 
-    private double otherLosses() {
-        return flown ? FLOWN_LOSSES : ASSUMED_LOSSES;
+    /** @return every factor at its most likely value, one */
+    public List<Double> none() {
+        return doubts.stream().map(doubt -> doubt.factor().mode()).toList();
     }
 
     /**
-     * @param deviations number of standard deviations of each uncertain figure (-)
-     * @return the vehicle asked for with that, split and numbers of engines as designed
+     * @param probabilities probability that each factor stays below its value (-)
+     * @return the factors
      */
-    public VehiclePlan plan(List<Double> deviations) {
-        int stages = likely.stages().size();
-        double total = likely.plan().mission().total();
-        double residuals = Math.pow(1 + RESIDUAL, deviations.get(stages + 2));
-        List<StagePlan> changed = new ArrayList<>();
-        for (int i = 0; i < stages; i++) {
-            StagePlan stage = likely.plan().stages().get(i);
-            Allowances allowances = stage.allowances();
-            changed.add(stage.withShare(likely.stages().get(i).deltaV() / total)
-                    .withEngines(EngineCount.of(likely.stages().get(i).engines()))
-                    .withAllowances(new Allowances(
-                            Math.min(Math.max(MOST_RESIDUAL, allowances.residual()), residuals * allowances.residual()),
-                            allowances.startupTime(),
-                            allowances.boilOff(),
-                            allowances.ullage()))
-                    .withRecovery(new DoubtfulDryMass(stage.dryMass(), deviations.get(i)), stage.recovery()));
+    public List<Double> factors(List<Double> probabilities) {
+        List<Double> factors = new ArrayList<>();
+        for (int i = 0; i < doubts.size(); i++) {
+            factors.add(doubts.get(i).factor().quantile(probabilities.get(i)));
         }
-        return likely.plan()
-                .withNotes(List.of())
-                .withStages(changed)
-                .withMission(budget(deviations.get(stages), deviations.get(stages + 1)));
+        return factors;
     }
 
-    private DeltaVBudget budget(double drag, double others) {
-        List<DeltaVBudget.Term> terms = new ArrayList<>();
-        for (DeltaVBudget.Term term : likely.plan().mission().terms()) {
-            double factor =
-                    switch (term.kind()) {
-                        case DRAG_LOSS -> 1 + DRAG * drag;
-                        case LOSS -> 1 + otherLosses() * others;
-                        default -> 1;
-                    };
-            terms.add(new DeltaVBudget.Term(
-                    term.kind(), term.name(), factor * term.value(), term.source(), term.model(), term.inputs()));
+    /**
+     * @param factors factor on the likely value of each uncertain figure (-)
+     * @return the vehicle asked for with that, split and numbers of engines as designed
+     */
+    public VehiclePlan plan(List<Double> factors) {
+        double total = likely.plan().mission().total();
+        List<StagePlan> designed = new ArrayList<>();
+        for (int i = 0; i < likely.stages().size(); i++) {
+            designed.add(likely.plan()
+                    .stages()
+                    .get(i)
+                    .withShare(likely.stages().get(i).deltaV() / total)
+                    .withEngines(EngineCount.of(likely.stages().get(i).engines())));
         }
-        return new DeltaVBudget(terms);
+        VehiclePlan plan = likely.plan().withNotes(List.of()).withStages(designed);
+        for (int i = 0; i < doubts.size(); i++) {
+            plan = doubts.get(i).changed().by(plan, factors.get(i));
+        }
+        return plan;
+    }
+
+    private static VehiclePlan withDryMass(VehiclePlan plan, int index, double factor) {
+        List<StagePlan> stages = new ArrayList<>(plan.stages());
+        StagePlan stage = stages.get(index);
+        stages.set(index, stage.withRecovery(new FactoredDryMass(stage.dryMass(), factor), stage.recovery()));
+        return plan.withStages(stages);
+    }
+
+    private static VehiclePlan withResidual(VehiclePlan plan, double factor) {
+        return plan.withStages(plan.stages().stream()
+                .map(stage -> stage.withAllowances(moved(stage.allowances(), factor)))
+                .toList());
+    }
+
+    private static Allowances moved(Allowances kept, double factor) {
+        return new Allowances(
+                Math.min(Math.max(MOST_RESIDUAL, kept.residual()), factor * kept.residual()),
+                kept.startupTime(),
+                kept.boilOff(),
+                kept.ullage());
+    }
+
+    private static DeltaVBudget budget(DeltaVBudget likely, DeltaVBudget.Kind kind, double factor) {
+        return new DeltaVBudget(likely.terms().stream()
+                .map(term -> term.kind() == kind
+                        ? new DeltaVBudget.Term(
+                                term.kind(),
+                                term.name(),
+                                factor * term.value(),
+                                term.source(),
+                                term.model(),
+                                term.inputs())
+                        : term)
+                .toList());
     }
 }

@@ -4,9 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import dev.penstock.app.console.ExitCode;
+import dev.penstock.input.HomeFolder;
+import dev.penstock.fluids.FluidLibrary;
+import dev.penstock.study.EngineRuns;
+import dev.penstock.study.space.StudyCase;
+import dev.penstock.study.space.StudySpace;
+import dev.penstock.study.space.Variable;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -17,6 +25,12 @@ class VehicleUncertaintyTest {
     private Path folder;
 
     private JsonNode sampled(String open) throws IOException {
+        Run run = Run.of("size", guess(open).toString(), "--uncertainty", "64", "--json");
+        assertThat(run.code()).as(run.err()).isEqualTo(ExitCode.OK);
+        return run.document().get("uncertainty");
+    }
+
+    private Path guess(String open) throws IOException {
         Path file = folder.resolve("guess.toml");
         Files.writeString(
                 file,
@@ -36,9 +50,49 @@ class VehicleUncertaintyTest {
                 engines = 1
                 """
                         .formatted(open));
-        Run run = Run.of("size", file.toString(), "--uncertainty", "64", "--json");
-        assertThat(run.code()).as(run.err()).isEqualTo(ExitCode.OK);
-        return run.document().get("uncertainty");
+        return file;
+    }
+
+    /** The same doubts are inputs with a spread, which studies vary. */
+    @Test
+    void aStudyVariesTheSameInputs() throws IOException {
+        EngineRuns runs = new EngineRuns(HomeFolder.find(), FluidLibrary.open(HomeFolder.find()));
+        StudySpace space = StudyCase.open(runs, guess("payload = \"2 t\""), Map.of())
+                .paths()
+                .space(List.of("spreads"));
+        assertThat(space.variables())
+                .extracting(Variable::path)
+                .containsExactlyInAnyOrder(
+                        "mission.drag_factor",
+                        "mission.loss_factor",
+                        "stage[0].allowances.residual",
+                        "stage[0].dry_mass.factor",
+                        "stage[1].allowances.residual",
+                        "stage[1].dry_mass.factor");
+    }
+
+    /** A study of the vehicle may ask for percentiles. */
+    @Test
+    void aStudyTellsTheSameBand() throws IOException {
+        JsonNode told = sampled("payload = \"2 t\"");
+        Path study = folder.resolve("study.toml");
+        Files.writeString(
+                study, "name = \"a\"\nstudy = \"vehicle\"\ncases = [\"guess.toml\"]\nsamples = 64\n");
+        assertThat(Run.of("study", study.toString(), "--json").document().get("uncertainty"))
+                .isEqualTo(told);
+    }
+
+    /** What a file states is exact. */
+    @Test
+    void whatIsStatedIsNoDoubt() throws IOException {
+        Path file = guess("payload = \"2 t\"");
+        Files.writeString(
+                file,
+                Files.readString(file)
+                        .replace("latitude = \"12 deg\"", "latitude = \"12 deg\"\ndrag_factor = 1.5\nloss_factor = 1"));
+        Run run = Run.of("size", file.toString(), "--uncertainty", "20", "--json");
+        assertThat(run.document().at("/uncertainty/drivers/start_mass_kg")).hasSize(3);
+        assertThat(run.out()).doesNotContain("other losses of the ascent (");
     }
 
     @Test

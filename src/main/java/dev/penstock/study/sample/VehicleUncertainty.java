@@ -162,7 +162,7 @@ public final class VehicleUncertainty {
             Map<Optional<Path>, EnginePerformance> centre,
             List<Sampled> engines) {
         int own = doubts.names().size();
-        List<Double> still = Collections.nCopies(own, 0.0);
+        List<Double> still = doubts.none();
         List<String> failures = new ArrayList<>();
         DescriptiveStatistics all = new DescriptiveStatistics();
         List<DescriptiveStatistics> byEngine = new ArrayList<>();
@@ -184,7 +184,7 @@ public final class VehicleUncertainty {
                 e++;
             }
             Answer answer = failure.isEmpty()
-                    ? answer(deviations(points.get(i).subList(0, own)), together)
+                    ? answer(doubts.factors(points.get(i).subList(0, own)), together)
                     : new Answer(OptionalDouble.empty(), failure);
             answer.value().ifPresent(all::addValue);
             if (answer.value().isEmpty()) {
@@ -211,15 +211,24 @@ public final class VehicleUncertainty {
         return shares.stream().map(NORMAL::inverseCumulativeProbability).toList();
     }
 
-    private Answer answer(List<Double> deviations, Map<Optional<Path>, EnginePerformance> engines) {
+    private Answer answer(List<Double> factors, Map<Optional<Path>, EnginePerformance> engines) {
         EngineSource source = engines::get;
         try {
-            VehicleSizing sizing = sizer.size(doubts.plan(deviations), source);
+            VehicleSizing sizing = sizer.size(doubts.plan(factors), source);
             return new Answer(
                     OptionalDouble.of(VehicleSpread.Figure.of(likely.plan()).value(sizing)), "");
         } catch (PenstockException none) {
             return new Answer(OptionalDouble.empty(), none.getMessage());
         }
+    }
+
+    /** All factors most likely but one. */
+    private List<Double> one(int doubt, double probability) {
+        List<Double> factors = new ArrayList<>(doubts.none());
+        factors.set(
+                doubt,
+                doubts.factors(Collections.nCopies(factors.size(), probability)).get(doubt));
+        return factors;
     }
 
     private List<VehicleSpread.Driver> drivers(
@@ -237,12 +246,8 @@ public final class VehicleUncertainty {
         }
         List<String> names = doubts.names();
         for (int i = 0; i < names.size(); i++) {
-            List<Double> low = new ArrayList<>(Collections.nCopies(names.size(), 0.0));
-            List<Double> high = new ArrayList<>(low);
-            low.set(i, NORMAL.inverseCumulativeProbability(LOW));
-            high.set(i, NORMAL.inverseCumulativeProbability(HIGH));
-            OptionalDouble atLow = answer(low, centre).value();
-            OptionalDouble atHigh = answer(high, centre).value();
+            OptionalDouble atLow = answer(one(i, LOW), centre).value();
+            OptionalDouble atHigh = answer(one(i, HIGH), centre).value();
             if (atLow.isPresent() && atHigh.isPresent()) {
                 drivers.add(new VehicleSpread.Driver(names.get(i), atLow.getAsDouble(), atHigh.getAsDouble()));
             }

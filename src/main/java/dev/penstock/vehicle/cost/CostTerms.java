@@ -48,6 +48,14 @@ public record CostTerms(int uses, Spread refurbishment, double launchesPerYear, 
     }
 
     /**
+     * @param rate launches of a year (-)
+     * @return the same with that
+     */
+    public CostTerms withLaunchesPerYear(double rate) {
+        return new CostTerms(uses, refurbishment, rate, years, learning);
+    }
+
+    /**
      * @param other number of flights of a stage
      * @return the same with that
      */

@@ -8,8 +8,12 @@ import dev.penstock.vehicle.trade.ReuseTrade;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.TreeSet;
+import java.util.function.IntFunction;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 
 /**
  * Effort of a launch with the first stage lost and brought back, and from how many flights coming back pays.
@@ -17,8 +21,44 @@ import java.util.TreeSet;
  * @param terms what was asked
  * @param rows effort of a launch, by way of recovery and number of flights
  * @param breakEvens from how many flights each way of coming back pays
+ * @param byUses effort of a launch over flights of the first stage, a line for each way of recovery
+ * @param byRate the same over launches of a year, at the number of flights asked for
  */
-public record CostTrade(CostTerms terms, List<Row> rows, List<BreakEven> breakEvens) {
+public record CostTrade(
+        CostTerms terms, List<Row> rows, List<BreakEven> breakEvens, List<Line> byUses, List<Line> byRate) {
+
+    /** Where lines have points: flights of a stage, launches of a year. */
+    private static final int[] STEPS = {1, 2, 3, 4, 5, 7, 10, 15, 20, 30, 50, 70, 100};
+
+    public CostTrade {
+        rows = List.copyOf(rows);
+        breakEvens = List.copyOf(breakEvens);
+        byUses = List.copyOf(byUses);
+        byRate = List.copyOf(byRate);
+    }
+
+    /**
+     * Effort over one of the things asked.
+     *
+     * @param mode what becomes of the first stage
+     * @param points the points, from left to right
+     */
+    public record Line(Recovery.Mode mode, List<Point> points) {
+
+        public Line {
+            points = List.copyOf(points);
+        }
+    }
+
+    /**
+     * A point of a line.
+     *
+     * @param at flights of a stage, or launches of a year (-)
+     * @param perTonne effort for a tonne of payload, with its band of {@link CostRelations#BAND} and more (work-years/t)
+     */
+    public record Point(double at, Spread perTonne) {}
+
+    private static final double NEXT_TO_NONE = 1e-6;
 
     /** What must be read with any of these numbers. */
     public static final Warning WEAKEST = new Warning(
@@ -45,9 +85,15 @@ public record CostTrade(CostTerms terms, List<Row> rows, List<BreakEven> breakEv
      * @param cheap flights at the lowest share of refurbishment; empty if never in the run
      * @param usual the same at the share believed in
      * @param dear the same at the highest share
+     * @param share refurbishment over building up to which coming back pays with the flights asked for (-); empty if at none
      */
     public record BreakEven(
-            Recovery.Mode mode, double payloadLost, OptionalInt cheap, OptionalInt usual, OptionalInt dear) {}
+            Recovery.Mode mode,
+            double payloadLost,
+            OptionalInt cheap,
+            OptionalInt usual,
+            OptionalInt dear,
+            OptionalDouble share) {}
 
     /**
      * @param ways the vehicle with its first stage lost and brought back
@@ -57,6 +103,8 @@ public record CostTrade(CostTerms terms, List<Row> rows, List<BreakEven> breakEv
     public static CostTrade of(List<ReuseTrade.Row> ways, CostTerms terms) {
         List<Row> rows = new ArrayList<>();
         List<BreakEven> breakEvens = new ArrayList<>();
+        List<Line> byUses = new ArrayList<>();
+        List<Line> byRate = new ArrayList<>();
         Optional<VehicleSizing> lost = ways.stream()
                 .filter(way -> way.recovery().mode() == Recovery.Mode.NONE)
                 .flatMap(way -> way.sizing().stream())
@@ -67,6 +115,8 @@ public record CostTrade(CostTerms terms, List<Row> rows, List<BreakEven> breakEv
                 continue;
             }
             VehicleSizing vehicle = way.sizing().get();
+            byUses.add(line(mode, vehicle, step -> step <= terms.launches(), terms::withUses));
+            byRate.add(line(mode, vehicle, step -> true, terms::withLaunchesPerYear));
             if (mode == Recovery.Mode.NONE) {
                 rows.add(new Row(mode, LaunchCost.of(vehicle, false, terms)));
                 continue;
@@ -76,7 +126,21 @@ public record CostTrade(CostTerms terms, List<Row> rows, List<BreakEven> breakEv
             }
             lost.ifPresent(other -> breakEvens.add(breakEven(mode, vehicle, other, terms)));
         }
-        return new CostTrade(terms, rows, breakEvens);
+        return new CostTrade(terms, rows, breakEvens, byUses, byRate);
+    }
+
+    private static Line line(
+            Recovery.Mode mode, VehicleSizing vehicle, IntPredicate asked, IntFunction<CostTerms> terms) {
+        return new Line(
+                mode,
+                IntStream.of(STEPS)
+                        .filter(asked)
+                        .mapToObj(step -> new Point(
+                                step,
+                                LaunchCost.of(vehicle, mode != Recovery.Mode.NONE, terms.apply(step))
+                                        .total()
+                                        .times(1000 / vehicle.payload())))
+                        .toList());
     }
 
     private static BreakEven breakEven(Recovery.Mode mode, VehicleSizing back, VehicleSizing lost, CostTerms terms) {
@@ -87,7 +151,16 @@ public record CostTrade(CostTerms terms, List<Row> rows, List<BreakEven> breakEv
                 1 - back.payloadFraction() / lost.payloadFraction(),
                 pays(back, terms, r.low(), target),
                 pays(back, terms, r.mode(), target),
-                pays(back, terms, r.high(), target));
+                pays(back, terms, r.high(), target),
+                share(back, terms, target));
+    }
+
+    /** Effort is linear in the share of refurbishment, so that two shares tell where it meets the effort with the stage lost. */
+    private static OptionalDouble share(VehicleSizing back, CostTerms terms, double target) {
+        double none = LaunchCost.of(back, true, terms.withRefurbishment(NEXT_TO_NONE)).perTonne();
+        double whole = LaunchCost.of(back, true, terms.withRefurbishment(1)).perTonne();
+        double share = NEXT_TO_NONE + (1 - NEXT_TO_NONE) * (target - none) / (whole - none);
+        return whole > none && share >= NEXT_TO_NONE ? OptionalDouble.of(share) : OptionalDouble.empty();
     }
 
     private static OptionalInt pays(VehicleSizing back, CostTerms terms, double share, double target) {

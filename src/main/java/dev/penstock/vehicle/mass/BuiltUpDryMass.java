@@ -6,6 +6,7 @@ import dev.penstock.vehicle.engine.StartNeeds;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * Dry mass built up line by line from published relations and from loads.
@@ -55,6 +56,16 @@ public record BuiltUpDryMass(DryMassDesign design) implements DryMassModel {
     @Override
     public double fairing() {
         return design.fairing();
+    }
+
+    @Override
+    public boolean growsWithEngines() {
+        return true;
+    }
+
+    @Override
+    public DryMassModel recovering(UnaryOperator<Optional<RecoveryHardware>> change) {
+        return new BuiltUpDryMass(design.withRecovery(change.apply(design.recovery())));
     }
 
     @Override

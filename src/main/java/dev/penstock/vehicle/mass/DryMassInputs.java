@@ -5,6 +5,7 @@ import dev.penstock.input.Belief;
 import dev.penstock.input.Input;
 import dev.penstock.input.InputGroup;
 import dev.penstock.input.Usual;
+import dev.penstock.provenance.Spread;
 import dev.penstock.quantities.Dimension;
 import dev.penstock.quantities.Range;
 import java.util.List;
@@ -21,6 +22,11 @@ public final class DryMassInputs {
                     "structural_coefficient", Range.of(0.001, 0.9), "Dry mass over dry mass and propellant")
             .computed("line by line from how the stage is built")
             .believed(Belief.factors(0.03, 0.2));
+    /** How far flown stages lie from their estimates: a tenth of such triangles lies outside what {@link MassTable#COMMON} leaves out. */
+    public static final Input<Double> FACTOR = Input.ratio(
+                    "factor", Range.of(0.2, 5), "What is estimated of the dry mass as it turns out over as estimated")
+            .usual(Usual.of(
+                    new Spread(0.6, 1, 1.5), "as far as flown stages lie from their estimates", "docs/validation/vehicle.md"));
     public static final Input<Double> GROWTH_MARGIN = Input.ratio(
                     "growth_margin",
                     Range.of(0, 2),
@@ -77,6 +83,7 @@ public final class DryMassInputs {
             "Dry mass: a mass, a structural coefficient, or how the stage is built",
             MASS,
             STRUCTURAL_COEFFICIENT,
+            FACTOR,
             GROWTH_MARGIN,
             TANKS,
             MATERIAL,

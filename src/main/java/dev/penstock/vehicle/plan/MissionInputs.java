@@ -75,6 +75,15 @@ public final class MissionInputs {
                     "reserve_fraction", Range.of(0, 0.2), "Speed kept as a reserve over the whole")
             .follows("1 % of the way to an orbit, else none, " + Usual.COMMON);
 
+    public static final Input<Double> DRAG_FACTOR = Input.ratio(
+                    "drag_factor", Range.of(0.05, 5), "Drag loss over the one stated or usual; a flight finds its own")
+            .usual(Usual.between(0.3, 1, 1.7, Usual.COMMON));
+    public static final Input<Double> LOSS_FACTOR = Input.ratio(
+                    "loss_factor",
+                    Range.of(0.05, 5),
+                    "Other losses of the ascent over those stated or usual; a flight finds its own")
+            .usual(Usual.between(0.65, 1, 1.35, Usual.COMMON));
+
     /** What says where it goes and how that is entered. */
     static final List<Input<Double>> TARGETS =
             List.of(ORBIT_ALTITUDE, PERIGEE_ALTITUDE, APOGEE_ALTITUDE, C3, INSERTION_ALTITUDE, PARKING_COAST);
@@ -100,6 +109,8 @@ public final class MissionInputs {
                     LATITUDE,
                     INCLINATION,
                     DEORBIT,
+                    DRAG_FACTOR,
+                    LOSS_FACTOR,
                     RESERVE_FRACTION)
             .with(LOSSES);
 

@@ -98,7 +98,7 @@ public final class StageInputs {
 
     public static final Input<Double> RESIDUAL = Input.ratio(
                     "residual", Range.of(0, 0.4), "Left in tanks and lines at cut-off over what is loaded")
-            .usual(Usual.common(0.01));
+            .usual(Usual.between(0.0025, 0.01, 0.024, Usual.COMMON));
     public static final Input<Double> STARTUP_TIME = Input.quantity(
                     "startup_time", Dimension.TIME, Range.of(0, 60), "Time of full flow before the stage moves freely")
             .usual(Usual.common(1.0));

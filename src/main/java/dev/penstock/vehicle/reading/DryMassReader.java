@@ -11,6 +11,7 @@ import dev.penstock.vehicle.mass.BuiltUpDryMass;
 import dev.penstock.vehicle.mass.DryMassDesign;
 import dev.penstock.vehicle.mass.DryMassInputs;
 import dev.penstock.vehicle.mass.DryMassModel;
+import dev.penstock.vehicle.mass.FactoredDryMass;
 import dev.penstock.vehicle.mass.GivenDryMass;
 import dev.penstock.vehicle.mass.PressurantSupply;
 import dev.penstock.vehicle.mass.RecoveryHardware;
@@ -56,6 +57,22 @@ final class DryMassReader {
         double growth = table.read(
                 DryMassInputs.GROWTH_MARGIN,
                 simple ? Usual.of(0.0, "the mass as given", "") : Usual.common(USUAL_GROWTH));
+        double factor = table.read(
+                DryMassInputs.FACTOR,
+                table.has(DryMassInputs.MASS)
+                        ? Usual.of(1.0, "the mass as given", "")
+                        : DryMassInputs.FACTOR.standing());
+        DryMassModel model = model(mass, coefficient, simple, growth, interstage, recovered);
+        return factor == 1 ? model : new FactoredDryMass(model, factor);
+    }
+
+    private DryMassModel model(
+            OptionalDouble mass,
+            OptionalDouble coefficient,
+            boolean simple,
+            double growth,
+            boolean interstage,
+            boolean recovered) {
         if (mass.isPresent()) {
             return new GivenDryMass(mass.getAsDouble(), growth);
         }

@@ -234,16 +234,22 @@ final class MissionReader {
 
     private void addLosses(boolean orbit) {
         InputTable losses = table.table(MissionInputs.LOSSES);
+        double drag = table.read(MissionInputs.DRAG_FACTOR);
+        double others = table.read(MissionInputs.LOSS_FACTOR);
         for (String name : losses.keys()) {
             Kind kind = name.equals(DRAG) ? Kind.DRAG_LOSS : Kind.LOSS;
             losses.number(MissionInputs.loss(name))
-                    .ifPresent(value -> stated(kind, name.replace('_', ' ') + " loss", value, "losses." + name));
+                    .ifPresent(value -> stated(
+                            kind,
+                            name.replace('_', ' ') + " loss",
+                            value * (kind == Kind.DRAG_LOSS ? drag : others),
+                            "losses." + name));
         }
         if (orbit && losses.keys().isEmpty()) {
-            terms.add(new DeltaVBudget.Term(Kind.LOSS, "gravity loss", 1300, USUAL));
-            terms.add(new DeltaVBudget.Term(Kind.DRAG_LOSS, "drag loss", 100, USUAL));
-            terms.add(new DeltaVBudget.Term(Kind.LOSS, "steering loss", 100, USUAL));
-            terms.add(new DeltaVBudget.Term(Kind.LOSS, "back-pressure loss", 100, USUAL));
+            terms.add(new DeltaVBudget.Term(Kind.LOSS, "gravity loss", others * 1300, USUAL));
+            terms.add(new DeltaVBudget.Term(Kind.DRAG_LOSS, "drag loss", drag * 100, USUAL));
+            terms.add(new DeltaVBudget.Term(Kind.LOSS, "steering loss", others * 100, USUAL));
+            terms.add(new DeltaVBudget.Term(Kind.LOSS, "back-pressure loss", others * 100, USUAL));
             notes.add("the ascent losses to orbit (1600 m/s together) are usual figures, not computed for this"
                     + " vehicle: state them in [mission.losses] or fly the ascent");
         }

@@ -6,7 +6,6 @@ import dev.penstock.errors.Warning;
 import dev.penstock.vehicle.EngineSource;
 import dev.penstock.vehicle.FlownSizing;
 import dev.penstock.vehicle.VehicleSizer;
-import dev.penstock.vehicle.mass.BuiltUpDryMass;
 import dev.penstock.vehicle.mass.DryMassModel;
 import dev.penstock.vehicle.mass.RecoveryHardware;
 import dev.penstock.vehicle.plan.Recovery;
@@ -103,13 +102,9 @@ public final class ReuseTrade {
 
     /** A dry mass that is not built up line by line is taken to hold whatever it needs. */
     private static DryMassModel hardware(DryMassModel model, Recovery.Mode mode) {
-        if (!(model instanceof BuiltUpDryMass builtUp)) {
-            return model;
-        }
-        Optional<RecoveryHardware> needed = mode == Recovery.Mode.NONE
-                ? Optional.empty()
-                : Optional.of(
-                        builtUp.design().recovery().orElse(new RecoveryHardware(RecoveryHardware.USUAL_FRACTION, 0)));
-        return new BuiltUpDryMass(builtUp.design().withRecovery(needed));
+        return model.recovering(
+                now -> mode == Recovery.Mode.NONE
+                        ? Optional.empty()
+                        : now.or(() -> Optional.of(new RecoveryHardware(RecoveryHardware.USUAL_FRACTION, 0))));
     }
 }
