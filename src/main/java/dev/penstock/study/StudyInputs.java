@@ -109,8 +109,7 @@ public final class StudyInputs {
 
     /** Kinds that have samples. */
     static final Set<StudyFile.Kind> SAMPLED =
-            EnumSet.of(
-            StudyFile.Kind.SWEEP, StudyFile.Kind.VEHICLE, StudyFile.Kind.CLAIMS, StudyFile.Kind.SENSITIVITY);
+            EnumSet.of(StudyFile.Kind.SWEEP, StudyFile.Kind.VEHICLE, StudyFile.Kind.CLAIMS, StudyFile.Kind.SENSITIVITY);
 
     /** A study file. */
     public static final InputGroup FILE = InputGroup.table("", "A study", NAME, STUDY, CASES, VARY, SAMPLES, FLY)

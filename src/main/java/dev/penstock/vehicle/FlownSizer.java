@@ -117,7 +117,8 @@ public final class FlownSizer {
     /** Where engines cost no mass their number says nothing. */
     private static List<Warning> freeThrust(VehiclePlan plan) {
         return plan.stages().stream()
-                .filter(stage -> stage.engines().given().isEmpty() && !stage.dryMass().growsWithEngines())
+                .filter(stage ->
+                        stage.engines().given().isEmpty() && !stage.dryMass().growsWithEngines())
                 .map(stage -> new Warning(
                         "vehicle",
                         "the dry mass of " + stage.name()

@@ -69,10 +69,16 @@ public final class VehicleDoubts {
         Spread losses = flown
                 ? FLOWN_LOSSES
                 : MissionInputs.LOSS_FACTOR.standing().spread().orElseThrow();
-        add("drag loss", MissionInputs.DRAG_FACTOR, drag, (plan, f) -> plan.withMission(
-                budget(plan.mission(), DeltaVBudget.Kind.DRAG_LOSS, f)));
-        add("other losses of the ascent", MissionInputs.LOSS_FACTOR, losses, (plan, f) -> plan.withMission(
-                budget(plan.mission(), DeltaVBudget.Kind.LOSS, f)));
+        add(
+                "drag loss",
+                MissionInputs.DRAG_FACTOR,
+                drag,
+                (plan, f) -> plan.withMission(budget(plan.mission(), DeltaVBudget.Kind.DRAG_LOSS, f)));
+        add(
+                "other losses of the ascent",
+                MissionInputs.LOSS_FACTOR,
+                losses,
+                (plan, f) -> plan.withMission(budget(plan.mission(), DeltaVBudget.Kind.LOSS, f)));
         Spread residual = StageInputs.RESIDUAL.standing().spread().orElseThrow();
         add(
                 "residual propellant",
@@ -153,11 +159,7 @@ public final class VehicleDoubts {
     }
 
     private static Allowances moved(Allowances kept, double factor) {
-        return new Allowances(
-                Math.min(Math.max(MOST_RESIDUAL, kept.residual()), factor * kept.residual()),
-                kept.startupTime(),
-                kept.boilOff(),
-                kept.ullage());
+        return kept.withResidual(Math.min(Math.max(MOST_RESIDUAL, kept.residual()), factor * kept.residual()));
     }
 
     private static DeltaVBudget budget(DeltaVBudget likely, DeltaVBudget.Kind kind, double factor) {

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import dev.penstock.app.console.ExitCode;
-import dev.penstock.input.HomeFolder;
 import dev.penstock.fluids.FluidLibrary;
+import dev.penstock.input.HomeFolder;
 import dev.penstock.study.EngineRuns;
 import dev.penstock.study.space.StudyCase;
 import dev.penstock.study.space.StudySpace;
@@ -76,8 +76,7 @@ class VehicleUncertaintyTest {
     void aStudyTellsTheSameBand() throws IOException {
         JsonNode told = sampled("payload = \"2 t\"");
         Path study = folder.resolve("study.toml");
-        Files.writeString(
-                study, "name = \"a\"\nstudy = \"vehicle\"\ncases = [\"guess.toml\"]\nsamples = 64\n");
+        Files.writeString(study, "name = \"a\"\nstudy = \"vehicle\"\ncases = [\"guess.toml\"]\nsamples = 64\n");
         assertThat(Run.of("study", study.toString(), "--json").document().get("uncertainty"))
                 .isEqualTo(told);
     }

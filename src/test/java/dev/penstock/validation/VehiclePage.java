@@ -127,15 +127,30 @@ final class VehiclePage {
                 altitude -> new Atmosphere.State(altitude, 0, 250, 1.225 * Math.exp(-altitude / height), 300);
         double radius = 1e9;
         Entry.Body body = new Entry.Body(2000, 2, new DragTable(List.of(new DragTable.Point(0, 1.2))), 0.5);
-        double deceleration = new Entry(new Planet(1e-3 * radius, radius, 0), exponential)
-                .fall(body, 150e3, 7000, -Math.PI / 2)
-                .peakDeceleration();
+        Entry.Result fall =
+                new Entry(new Planet(1e-3 * radius, radius, 0), exponential).fall(body, 150e3, 7000, -Math.PI / 2);
         checks.add(new Check(
                 "vertical entry at 7000 m/s, closed solution [allen-eggers-1958]",
                 "highest deceleration, m/s²",
                 7000.0 * 7000 / (2 * Math.E * height),
-                deceleration,
+                fall.peakDeceleration(),
                 1e-3));
+        // v = V exp(-rho H/(2 beta)) in q = k sqrt(rho/r) v³: greatest at rho = beta/(3 H); its integral over time is a
+        // Gaussian's
+        double ballistic = body.ballisticCoefficient(2);
+        double perRoot = StagnationHeating.flux(1, body.noseRadius(), 1);
+        checks.add(new Check(
+                "the same (independent calculation)",
+                "highest stagnation flux, W/cm²",
+                perRoot * Math.sqrt(ballistic / (3 * height)) * Math.pow(7000, 3) * Math.exp(-0.5) / 1e4,
+                fall.peakHeatFlux() / 1e4,
+                5e-3));
+        checks.add(new Check(
+                "the same (independent calculation)",
+                "heat load of the stagnation point, kJ/cm²",
+                perRoot * 7000.0 * 7000 * Math.sqrt(Math.PI * ballistic * height) / 1e7,
+                fall.heatLoad() / 1e7,
+                5e-3));
     }
 
     /**

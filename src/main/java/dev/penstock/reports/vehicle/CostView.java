@@ -85,7 +85,8 @@ public final class CostView {
 
     private static final FigureTable<CostTrade.Point> POINTS = FigureTable.<CostTrade.Point>ofOne()
             .number("at", "at", Notation.COUNT, CostTrade.Point::at)
-            .number("low_work_years_per_tonne", "lowest", EFFORT, p -> p.perTonne().low())
+            .number("low_work_years_per_tonne", "lowest", EFFORT, p -> p.perTonne()
+                    .low())
             .number("work_years_per_tonne", "work-years/t", EFFORT, p -> p.perTonne()
                     .mode())
             .number("high_work_years_per_tonne", "highest", EFFORT, p -> p.perTonne()

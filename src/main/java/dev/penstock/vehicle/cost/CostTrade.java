@@ -157,7 +157,8 @@ public record CostTrade(
 
     /** Effort is linear in the share of refurbishment, so that two shares tell where it meets the effort with the stage lost. */
     private static OptionalDouble share(VehicleSizing back, CostTerms terms, double target) {
-        double none = LaunchCost.of(back, true, terms.withRefurbishment(NEXT_TO_NONE)).perTonne();
+        double none =
+                LaunchCost.of(back, true, terms.withRefurbishment(NEXT_TO_NONE)).perTonne();
         double whole = LaunchCost.of(back, true, terms.withRefurbishment(1)).perTonne();
         double share = NEXT_TO_NONE + (1 - NEXT_TO_NONE) * (target - none) / (whole - none);
         return whole > none && share >= NEXT_TO_NONE ? OptionalDouble.of(share) : OptionalDouble.empty();

@@ -26,7 +26,10 @@ public final class DryMassInputs {
     public static final Input<Double> FACTOR = Input.ratio(
                     "factor", Range.of(0.2, 5), "What is estimated of the dry mass as it turns out over as estimated")
             .usual(Usual.of(
-                    new Spread(0.6, 1, 1.5), "as far as flown stages lie from their estimates", "docs/validation/vehicle.md"));
+                    new Spread(0.6, 1, 1.5),
+                    "as far as flown stages lie from their estimates",
+                    "docs/validation/vehicle.md"));
+
     public static final Input<Double> GROWTH_MARGIN = Input.ratio(
                     "growth_margin",
                     Range.of(0, 2),

@@ -108,8 +108,21 @@ public final class StageInputs {
     public static final Input<Double> ULLAGE = Input.ratio("ullage", Range.of(0, 0.9), "Gas volume over tank volume")
             .usual(Usual.common(0.03));
 
+    public static final Input<Double> HEAT_LEAK = Input.quantity(
+                    "heat_leak",
+                    Dimension.HEAT_FLUX,
+                    Range.of(0, 1e4),
+                    "Heat that leaks into cold tanks in a coast, over their surface")
+            .usual(Usual.between(15, 50, 150, Usual.COMMON).because("foam of some centimetres; blankets 1 W/m²"));
+
     public static final InputGroup ALLOWANCES = InputGroup.table(
-            "allowances", "Propellant and volume that give no speed", RESIDUAL, STARTUP_TIME, BOIL_OFF, ULLAGE);
+            "allowances",
+            "Propellant and volume that give no speed",
+            RESIDUAL,
+            STARTUP_TIME,
+            BOIL_OFF,
+            HEAT_LEAK,
+            ULLAGE);
 
     // ---- recovery
 

@@ -123,7 +123,9 @@ final class StageReader {
                 t.read(StageInputs.RESIDUAL),
                 t.read(StageInputs.STARTUP_TIME),
                 t.read(StageInputs.BOIL_OFF),
-                t.read(StageInputs.ULLAGE));
+                t.read(StageInputs.ULLAGE),
+                t.read(StageInputs.HEAT_LEAK),
+                0);
     }
 
     private Recovery recovery() {

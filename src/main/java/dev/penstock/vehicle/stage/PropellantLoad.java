@@ -14,6 +14,7 @@ import dev.penstock.vehicle.engine.LoadedPropellant;
  * @param recovery kept for bringing the stage back (kg)
  * @param mixtureRatio oxidizer over fuel as loaded (-)
  * @param diluentShare share of a third fluid in all that is loaded (-)
+ * @param vented boiled off in a coast between burns, taken as carried to the end, which is on the safe side (kg)
  */
 public record PropellantLoad(
         double burned,
@@ -22,7 +23,8 @@ public record PropellantLoad(
         double residual,
         double recovery,
         double mixtureRatio,
-        double diluentShare) {
+        double diluentShare,
+        double vented) {
 
     public PropellantLoad {
         Require.positive("propellant", "burned (kg)", burned);
@@ -30,6 +32,7 @@ public record PropellantLoad(
         Require.notNegative("propellant", "boil-off (kg)", boilOff);
         Require.notNegative("propellant", "residual (kg)", residual);
         Require.notNegative("propellant", "recovery (kg)", recovery);
+        Require.notNegative("propellant", "vented (kg)", vented);
         Require.positive("propellant", "mixture ratio (-)", mixtureRatio);
         Require.within("propellant", "share of a third fluid (-)", diluentShare, 0, 0.9);
     }
@@ -37,7 +40,19 @@ public record PropellantLoad(
     /** A load of oxidizer and fuel alone. */
     public PropellantLoad(
             double burned, double startup, double boilOff, double residual, double recovery, double mixtureRatio) {
-        this(burned, startup, boilOff, residual, recovery, mixtureRatio, 0);
+        this(burned, startup, boilOff, residual, recovery, mixtureRatio, 0, 0);
+    }
+
+    /** A stage that does not coast between burns. */
+    public PropellantLoad(
+            double burned,
+            double startup,
+            double boilOff,
+            double residual,
+            double recovery,
+            double mixtureRatio,
+            double diluentShare) {
+        this(burned, startup, boilOff, residual, recovery, mixtureRatio, diluentShare, 0);
     }
 
     /** @return third fluid loaded (kg) */
@@ -47,7 +62,7 @@ public record PropellantLoad(
 
     /** @return propellant mass: everything loaded (kg) */
     public double loaded() {
-        return burned + startup + boilOff + residual + recovery;
+        return burned + startup + boilOff + residual + recovery + vented;
     }
 
     /** @return oxidizer loaded (kg) */

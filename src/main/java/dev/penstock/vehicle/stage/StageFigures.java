@@ -22,6 +22,7 @@ import dev.penstock.provenance.Words;
 import dev.penstock.quantities.Notation;
 import dev.penstock.vehicle.engine.SolidMotor;
 import dev.penstock.vehicle.mass.BodyShape;
+import dev.penstock.vehicle.mass.CoastBoilOff;
 import dev.penstock.vehicle.mass.MassLine;
 import dev.penstock.vehicle.mass.MassTable;
 import dev.penstock.vehicle.mass.StageContents;
@@ -273,6 +274,15 @@ public final class StageFigures {
             .number("residual_propellant_kg", "residual", TONNES, s -> s.propellant()
                     .residual())
             .by(LOADED, own("propellant_mass_kg"), ALLOWANCES)
+            .optional(
+                    "vented_propellant_kg",
+                    "boiled off in the coast",
+                    TONNES,
+                    s -> s.propellant().vented() > 0
+                            ? Optional.of(s.propellant().vented())
+                            : Optional.empty())
+            .by(CoastBoilOff.CARD, own("propellant_mass_kg"), ALLOWANCES)
+            .leftOutIfAbsent()
             .number("final_mass_kg", "final mass", TONNES, StageSizing::finalMass)
             .from((s, at) -> Origin.of(
                     Definitions.DIFFERENCE,

@@ -2,6 +2,7 @@ package dev.penstock.vehicle.stage;
 
 import dev.penstock.quantities.Constants;
 import dev.penstock.vehicle.engine.EnginePerformance;
+import dev.penstock.vehicle.mass.CoastBoilOff;
 import dev.penstock.vehicle.mass.MassTable;
 import dev.penstock.vehicle.mass.StageContents;
 import dev.penstock.vehicle.plan.Allowances;
@@ -37,6 +38,10 @@ public final class StageModel {
     private final Optional<BoosterSizing> boosters;
     private final StageLayout layout;
     private final double recoveryFactor;
+    /** Loss of a square metre of each tank in a coast (kg/m²). */
+    private final double oxidizerVented;
+
+    private final double fuelVented;
 
     public StageModel(StagePlan plan, EnginePerformance engine, Optional<BoosterSizing> boosters) {
         this.plan = plan;
@@ -45,6 +50,9 @@ public final class StageModel {
         this.layout = new StageLayout(
                 plan.diameter(), plan.commonBulkhead(), plan.allowances().ullage());
         this.recoveryFactor = plan.recovery().propellantFactor(engine);
+        Allowances allowances = plan.allowances();
+        this.oxidizerVented = CoastBoilOff.perArea(engine.oxidizer(), allowances.heatLeak(), allowances.coast());
+        this.fuelVented = CoastBoilOff.perArea(engine.fuel(), allowances.heatLeak(), allowances.coast());
     }
 
     public StagePlan plan() {
@@ -86,13 +94,14 @@ public final class StageModel {
         double startup = allowances.startupTime() * engines * engine.massFlow();
         double usable = 1 - allowances.residual() - allowances.boilOff();
         double kept = 0;
+        double vented = 0;
         double loaded = 0;
         PropellantLoad load = null;
         StageContents contents = null;
         MassTable dry = null;
         for (int i = 0; i < ROUNDS; i++) {
             double burned = burned(startMass, startup + allowances.boilOff() * loaded, deltaV, engines);
-            double next = (burned + startup + kept) / usable;
+            double next = (burned + startup + kept + vented) / usable;
             boolean settled = Math.abs(next - loaded) <= 1e-13 * next;
             loaded = next;
             load = new PropellantLoad(
@@ -102,13 +111,16 @@ public final class StageModel {
                     allowances.residual() * loaded,
                     kept,
                     engine.mixtureRatio(),
-                    engine.diluentShare());
+                    engine.diluentShare(),
+                    vented);
             contents = layout.contents(startMass - boosterMass(), load, engine, engines);
             dry = plan.dryMass().estimate(contents);
-            if (settled || recoveryFactor == 0 && allowances.boilOff() == 0) {
+            if (settled || recoveryFactor == 0 && allowances.boilOff() == 0 && allowances.coast() == 0) {
                 break;
             }
             kept = recoveryFactor * (dry.total() + load.residual());
+            vented = oxidizerVented * contents.oxidizerTank().area()
+                    + fuelVented * contents.fuelTank().area();
         }
         double thrust = engines * engine.thrustAt(plan.ignitionPressure())
                 + boosters.map(b -> b.thrustAt(plan.ignitionPressure())).orElse(0.0);

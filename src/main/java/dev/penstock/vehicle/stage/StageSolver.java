@@ -129,6 +129,7 @@ public final class StageSolver {
                 - stage.overboard()
                 + stage.propellant().residual()
                 + stage.propellant().recovery()
+                + stage.propellant().vented()
                 + carried;
         return 1 + stage.propellant().burned() / unburned;
     }
@@ -148,12 +149,13 @@ public final class StageSolver {
         if (attempt.nearest().isEmpty()) {
             return String.format(
                     Locale.ROOT,
-                    "%s would need %d engines of %.4g kN for the thrust-to-weight ratio asked for; the most taken"
-                            + " seriously is %d: take a larger engine or a smaller payload",
+                    "%s is too heavy for its engine: %d of them, the most taken seriously, do not give the thrust-to-weight"
+                            + " ratio asked for; take an engine of about %.3g kN or more in place of %.4g kN, or a smaller"
+                            + " payload",
                     model.plan().name(),
-                    attempt.engines(),
-                    model.engine().vacuumThrust() / 1e3,
-                    EngineCount.MOST);
+                    EngineCount.MOST,
+                    model.engine().vacuumThrust() / 1e3 * attempt.engines() / EngineCount.MOST,
+                    model.engine().vacuumThrust() / 1e3);
         }
         StageSizing best = attempt.nearest().get();
         double c = model.exhaustVelocity();
@@ -161,7 +163,8 @@ public final class StageSolver {
         double loaded = best.propellant().loaded();
         double most = best.propellant().burned() / (needed - 1)
                 - best.propellant().residual()
-                - best.propellant().recovery();
+                - best.propellant().recovery()
+                - best.propellant().vented();
         String ceiling = most > 0
                 ? String.format(Locale.ROOT, "dry mass must stay below %.2f %% of the propellant", 100 * most / loaded)
                 : "even a stage without dry mass leaves too much propellant unburnt";

@@ -102,9 +102,8 @@ public final class ReuseTrade {
 
     /** A dry mass that is not built up line by line is taken to hold whatever it needs. */
     private static DryMassModel hardware(DryMassModel model, Recovery.Mode mode) {
-        return model.recovering(
-                now -> mode == Recovery.Mode.NONE
-                        ? Optional.empty()
-                        : now.or(() -> Optional.of(new RecoveryHardware(RecoveryHardware.USUAL_FRACTION, 0))));
+        return model.recovering(now -> mode == Recovery.Mode.NONE
+                ? Optional.empty()
+                : now.or(() -> Optional.of(new RecoveryHardware(RecoveryHardware.USUAL_FRACTION, 0))));
     }
 }
