@@ -29,7 +29,9 @@ public interface CoolantSideHeatTransfer {
     boolean covers(ChannelFlow flow);
 
     /** @return whether fluid properties at the wall temperature are needed */
-    boolean needsWallProperties();
+    default boolean needsWallProperties() {
+        return false;
+    }
 
     /** @return whether fluid properties at the film temperature are needed */
     default boolean needsFilmProperties() {

@@ -42,9 +42,4 @@ public final class DittusBoelter implements CoolantSideHeatTransfer {
     public boolean covers(ChannelFlow flow) {
         return flow.reynolds >= 1e4 && flow.prandtl >= 0.7 && flow.prandtl <= 160;
     }
-
-    @Override
-    public boolean needsWallProperties() {
-        return false;
-    }
 }

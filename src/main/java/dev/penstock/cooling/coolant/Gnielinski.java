@@ -62,9 +62,4 @@ public final class Gnielinski implements CoolantSideHeatTransfer {
     public boolean covers(ChannelFlow flow) {
         return flow.reynolds >= 3000 && flow.reynolds <= 5e6 && flow.prandtl >= 0.5 && flow.prandtl <= 2000;
     }
-
-    @Override
-    public boolean needsWallProperties() {
-        return false;
-    }
 }

@@ -42,9 +42,4 @@ public final class KeroseneTube implements CoolantSideHeatTransfer {
     public boolean covers(ChannelFlow flow) {
         return flow.reynolds >= 1e4 && flow.reynolds <= 2e5;
     }
-
-    @Override
-    public boolean needsWallProperties() {
-        return false;
-    }
 }

@@ -43,9 +43,4 @@ public final class McCarthyWolf implements CoolantSideHeatTransfer {
         double ratio = flow.wallTemperature / flow.bulkTemperature;
         return flow.reynolds >= 1e4 && ratio >= 0.9 && ratio <= 10;
     }
-
-    @Override
-    public boolean needsWallProperties() {
-        return false;
-    }
 }

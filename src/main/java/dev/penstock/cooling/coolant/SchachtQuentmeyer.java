@@ -48,11 +48,6 @@ public final class SchachtQuentmeyer implements CoolantSideHeatTransfer {
     }
 
     @Override
-    public boolean needsWallProperties() {
-        return false;
-    }
-
-    @Override
     public boolean needsMeanProperties() {
         return true;
     }

@@ -49,9 +49,4 @@ public final class Taylor implements CoolantSideHeatTransfer {
         double ratio = flow.wallTemperature / flow.bulkTemperature;
         return flow.reynolds >= 1e4 && ratio >= 0.9 && ratio <= 23;
     }
-
-    @Override
-    public boolean needsWallProperties() {
-        return false;
-    }
 }
