@@ -1,11 +1,11 @@
 package dev.penstock.app;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.NullNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.util.RawValue;
 import dev.penstock.app.console.AnswerRequest;
 import dev.penstock.app.console.BaseCommand;
 import dev.penstock.app.console.ExitCode;
@@ -14,6 +14,7 @@ import dev.penstock.app.console.Session;
 import dev.penstock.errors.InvalidInput;
 import dev.penstock.input.InputFile;
 import dev.penstock.reports.text.AnswerOrigin;
+import dev.penstock.reports.text.JsonText;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -26,6 +27,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -162,28 +164,26 @@ final class AnswerCommand extends BaseCommand implements LocalAction {
         }
     }
 
-    private void run(AnswerRequest request, List<String> cases, ObjectNode reply) throws JsonProcessingException {
+    private void run(AnswerRequest request, List<String> cases, ObjectNode reply) {
         List<String> words = new ArrayList<>(List.of(request.command()));
         words.addAll(cases);
         words.addAll(request.options());
         request.changes().forEach((path, value) -> words.addAll(List.of("--set", path + "=" + value)));
         words.add("--json");
-        StringWriter results = new StringWriter();
+        Map<String, Object> answer = new LinkedHashMap<>();
         StringWriter problems = new StringWriter();
         String[] line = words.toArray(String[]::new);
-        int code =
-                CommandLineProgram.run(session.forRequest(new PrintWriter(results), new PrintWriter(problems)), line);
+        int code = CommandLineProgram.run(session.forRequest(answer::putAll, new PrintWriter(problems)), line);
         if (code == ExitCode.OK) {
-            reply.put("exit_code", code);
-            JsonNode answer = JSON.readTree(results.toString());
-            if (request.concept().isPresent() && answer instanceof ObjectNode document) {
+            if (request.concept().isPresent()) {
                 // The file is gone by the time that anybody reads the line.
                 words.set(1, SENT);
-                document.put(
+                answer.put(
                         AnswerOrigin.COMMAND,
                         AnswerOrigin.of(request.command(), words).line());
             }
-            reply.set("answer", answer);
+            reply.put("exit_code", code);
+            reply.putRawValue("answer", new RawValue(JsonText.compact(answer)));
         } else {
             refuse(
                     reply,

@@ -5,7 +5,6 @@ import dev.penstock.errors.InvalidInput;
 import dev.penstock.reports.page.ReportRecord;
 import dev.penstock.reports.text.AnswerOrigin;
 import dev.penstock.reports.text.DocumentTable;
-import dev.penstock.reports.text.JsonText;
 import java.lang.reflect.Field;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -172,7 +171,7 @@ public abstract class BaseCommand implements Callable<Integer> {
     /** Prints the answer in the form that was asked for, with a table of its own where no other is named. */
     protected int answer(Supplier<Map<String, Object>> document, Supplier<String> text, Supplier<String> table) {
         if (json) {
-            session.out().print(JsonText.of(origin().with(document.get())));
+            session.documents().accept(origin().with(document.get()));
         } else if (csv) {
             session.out().print(rows.map(path -> table(document.get(), path)).orElseGet(table));
         } else {

@@ -29,18 +29,27 @@ public final class PlainOutput extends Writer {
 
     @Override
     public void write(char[] text, int offset, int length) throws IOException {
-        StringBuilder plain = new StringBuilder(length);
-        for (int i = offset; i < offset + length; i++) {
-            if (leaves(text[i])) {
-                plain.append(text[i]);
-            } else {
-                plain.append(String.format("\\u%04x", (int) text[i]));
+        int end = offset + length;
+        int from = offset;
+        for (int i = offset; i < end; i++) {
+            if (!leaves(text[i])) {
+                pass(text, from, i);
+                String code = String.format("\\u%04x", (int) text[i]);
+                guarded(() -> writer.write(code));
+                from = i + 1;
             }
         }
-        guarded(() -> writer.write(plain.toString()));
+        pass(text, from, end);
+    }
+
+    private void pass(char[] text, int from, int to) throws IOException {
+        guarded(() -> writer.write(text, from, to - from));
     }
 
     private static boolean leaves(char c) {
+        if (c >= ' ' && c <= '~') {
+            return true;
+        }
         boolean direction = c >= '\u202a' && c <= '\u202e' || c >= '\u2066' && c <= '\u2069';
         return c == '\n' || c == '\r' || c == '\t' || !Character.isISOControl(c) && !direction;
     }
