@@ -2,7 +2,6 @@ package dev.penstock.chamber.flow;
 
 import dev.penstock.combustion.WorkingState;
 import dev.penstock.combustion.equilibrium.EquilibriumSolver;
-import dev.penstock.combustion.equilibrium.FrozenGas;
 import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.combustion.gas.GasCursor;
 import dev.penstock.combustion.gas.GasState;
@@ -25,34 +24,21 @@ public final class Expansion {
     private final Reactants reactants;
     private final ExpansionMode mode;
     private final GasState chamber;
-    private final GasCursor upstreamGas;
-    private GasCursor downstreamGas;
+    private final NozzleGas gas;
     private final IsentropicFlow flow;
     private final NozzleStation throat;
     private final Recombination recombination;
 
     public Expansion(EquilibriumSolver solver, Reactants reactants, double chamberPressure, ExpansionMode mode) {
-        Require.positive("chamber", "chamber pressure (Pa)", chamberPressure);
         this.solver = solver;
         this.reactants = reactants;
         this.mode = mode;
         this.recombination = new Recombination(solver.speciesSet());
-        solver.setMixture(reactants);
-        solver.forget(); // so that the last digits do not depend on what the solver was used for before
-        solver.setPressureEnthalpy(chamberPressure, reactants.enthalpy());
+        NozzleGas.rest(solver, reactants, chamberPressure);
         chamber = solver.snapshot();
-        upstreamGas = mode == ExpansionMode.FROZEN ? solver.freeze() : solver;
-        downstreamGas = upstreamGas;
-        double entropy = upstreamGas.entropy();
-        flow = new IsentropicFlow(isentrope(upstreamGas, entropy), working(upstreamGas), state -> {
-            if (mode == ExpansionMode.FROZEN_AT_THROAT) {
-                FrozenGas frozen = solver.freeze();
-                downstreamGas = frozen;
-                return isentrope(frozen, frozen.entropy());
-            }
-            return isentrope(upstreamGas, entropy);
-        });
-        throat = station(upstreamGas, flow.throat(), 1, false);
+        gas = new NozzleGas(solver, mode);
+        flow = gas.flow();
+        throat = station(gas.upstream(), flow.throat(), 1, false);
     }
 
     /** @return gas at rest in the chamber, in equilibrium */
@@ -73,8 +59,7 @@ public final class Expansion {
      */
     public IdealExpansion toAreaRatio(double areaRatio) {
         solver.setMixture(reactants);
-        Require.within("nozzle", "area ratio (-)", areaRatio, 1, 5000);
-        return toExit(flow.atAreaRatio(areaRatio), areaRatio);
+        return toExit(flow.atAreaRatio(NozzleGas.within(areaRatio)), areaRatio);
     }
 
     /**
@@ -130,7 +115,7 @@ public final class Expansion {
         for (int i = 0; i <= nodes; i++) {
             states.add(flow.downstreamAt(Math.exp(middle + (bottom - middle) * i / nodes)));
             if (i == nodes || i > 0 && i % TRANSPORT_EVERY == 0) {
-                GasState full = downstreamGas.snapshot();
+                GasState full = gas.downstream().snapshot();
                 transport.add(full.temperature(), full.transport());
                 condensed = full.condensedMassFraction();
             }
@@ -152,7 +137,7 @@ public final class Expansion {
     }
 
     private IdealExpansion toExit(WorkingState state, double areaRatio) {
-        NozzleStation exit = station(downstreamGas, state, Math.max(1, areaRatio), areaRatio > 1);
+        NozzleStation exit = station(gas.downstream(), state, Math.max(1, areaRatio), areaRatio > 1);
         double characteristicVelocity = flow.characteristicVelocity();
         double impulse = exit.vacuumImpulse();
         return new IdealExpansion(
@@ -193,27 +178,5 @@ public final class Expansion {
                 state.isobaricHeatCapacity(),
                 viscosity,
                 prandtl);
-    }
-
-    private static Isentrope isentrope(GasCursor gas, double entropy) {
-        return pressure -> {
-            gas.setPressureEntropy(pressure, entropy);
-            return working(gas);
-        };
-    }
-
-    private static WorkingState working(GasCursor gas) {
-        double cp = gas instanceof EquilibriumSolver shifting
-                ? shifting.equilibriumHeatCapacity()
-                : gas.frozenHeatCapacity();
-        return new WorkingState(
-                gas.pressure(),
-                gas.temperature(),
-                gas.density(),
-                gas.enthalpy(),
-                gas.entropy(),
-                cp,
-                gas.isentropicExponent(),
-                gas.soundSpeed());
     }
 }

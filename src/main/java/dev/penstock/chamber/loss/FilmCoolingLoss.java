@@ -2,9 +2,7 @@ package dev.penstock.chamber.loss;
 
 import dev.penstock.chamber.design.CombustorDesign;
 import dev.penstock.chamber.design.LossKind;
-import dev.penstock.chamber.flow.Expansion;
-import dev.penstock.chamber.flow.IdealExpansion;
-import dev.penstock.combustion.equilibrium.EquilibriumSolver;
+import dev.penstock.chamber.flow.NozzleGas;
 import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.errors.Warning;
 import dev.penstock.provenance.ModelCard;
@@ -60,12 +58,12 @@ public final class FilmCoolingLoss extends LossModel {
         add(sums, tubes.coreShare(), expand(chamber, tubes.core()));
         List<Supplier<String>> notes = new ArrayList<>();
         tubes.outer().ifPresent(reactants -> {
-            IdealExpansion flow = expand(chamber, reactants);
+            NozzleGas.Impulse flow = expand(chamber, reactants);
             add(sums, tubes.outerShare(), flow);
             notes.add(() -> note("outer zone", tubes.outerShare(), flow));
         });
         tubes.film().ifPresent(reactants -> {
-            IdealExpansion flow = expand(chamber, reactants);
+            NozzleGas.Impulse flow = expand(chamber, reactants);
             add(sums, tubes.filmShare(), flow);
             notes.add(() ->
                     String.format(Locale.ROOT, "%.1f %% of the fuel as film", 100 * combustor.filmFuelFraction()));
@@ -78,27 +76,26 @@ public final class FilmCoolingLoss extends LossModel {
                 Optional.empty());
     }
 
-    private static void add(double[] sums, double share, IdealExpansion flow) {
+    private static void add(double[] sums, double share, NozzleGas.Impulse flow) {
         sums[0] += share * flow.vacuumImpulse();
         sums[1] += share * flow.characteristicVelocity();
     }
 
-    private static String note(String tube, double share, IdealExpansion flow) {
+    private static String note(String tube, double share, NozzleGas.Impulse flow) {
         return String.format(
                 Locale.ROOT,
                 "%s %.1f %% of the flow at %.0f K",
                 tube,
                 100 * share,
-                flow.chamber().temperature());
+                flow.chamberTemperature());
     }
 
-    private static IdealExpansion expand(LossCase chamber, Reactants reactants) {
-        EquilibriumSolver solver = chamber.solver();
-        return new Expansion(
-                        solver,
-                        reactants,
-                        chamber.design().chamberPressure(),
-                        chamber.design().expansion())
-                .toAreaRatio(chamber.ideal().areaRatio());
+    private static NozzleGas.Impulse expand(LossCase chamber, Reactants reactants) {
+        return NozzleGas.impulse(
+                chamber.solver(),
+                reactants,
+                chamber.design().chamberPressure(),
+                chamber.design().expansion(),
+                chamber.ideal().areaRatio());
     }
 }

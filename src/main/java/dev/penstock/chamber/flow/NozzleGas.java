@@ -1,0 +1,112 @@
+package dev.penstock.chamber.flow;
+
+import dev.penstock.combustion.WorkingState;
+import dev.penstock.combustion.equilibrium.EquilibriumSolver;
+import dev.penstock.combustion.equilibrium.FrozenGas;
+import dev.penstock.combustion.equilibrium.Reactants;
+import dev.penstock.combustion.gas.GasCursor;
+import dev.penstock.errors.Require;
+
+/**
+ * One chamber gas through a throat, as far as its impulse goes: neither transport properties nor a record of what it is made of
+ * ({@link Expansion} adds those). It goes on using the solver that it was made with: not thread-safe.
+ */
+public final class NozzleGas {
+
+    private final GasCursor upstream;
+    private GasCursor downstream;
+    private final IsentropicFlow flow;
+
+    /**
+     * Impulse of a gas at an exit.
+     *
+     * @param chamberTemperature temperature at rest in the chamber (K)
+     * @param characteristicVelocity c* (m/s)
+     * @param vacuumImpulse v + p/(ρ v) at the exit (m/s)
+     */
+    public record Impulse(double chamberTemperature, double characteristicVelocity, double vacuumImpulse) {}
+
+    /** @param solver stands at the gas at rest in the chamber */
+    NozzleGas(EquilibriumSolver solver, ExpansionMode mode) {
+        upstream = mode == ExpansionMode.FROZEN ? solver.freeze() : solver;
+        downstream = upstream;
+        double entropy = upstream.entropy();
+        flow = new IsentropicFlow(isentrope(upstream, entropy), working(upstream), state -> {
+            if (mode == ExpansionMode.FROZEN_AT_THROAT) {
+                FrozenGas frozen = solver.freeze();
+                downstream = frozen;
+                return isentrope(frozen, frozen.entropy());
+            }
+            return isentrope(upstream, entropy);
+        });
+    }
+
+    /**
+     * @param solver solver of the gas
+     * @param reactants mixture with its enthalpy as injected
+     * @param chamberPressure pressure in the chamber (Pa)
+     * @param mode how the composition goes on
+     * @param areaRatio exit area over throat area (-), 1 to 5000
+     * @return impulse of that gas at that exit, without any loss
+     */
+    public static Impulse impulse(
+            EquilibriumSolver solver,
+            Reactants reactants,
+            double chamberPressure,
+            ExpansionMode mode,
+            double areaRatio) {
+        rest(solver, reactants, chamberPressure);
+        double temperature = solver.temperature();
+        IsentropicFlow flow = new NozzleGas(solver, mode).flow;
+        WorkingState exit = flow.atAreaRatio(within(areaRatio));
+        double v = flow.velocity(exit);
+        return new Impulse(temperature, flow.characteristicVelocity(), v + exit.pressure() / (exit.density() * v));
+    }
+
+    /** Brings a solver to a gas at rest in a chamber; the last digits do not depend on what it was used for before. */
+    static void rest(EquilibriumSolver solver, Reactants reactants, double chamberPressure) {
+        Require.positive("chamber", "chamber pressure (Pa)", chamberPressure);
+        solver.setMixture(reactants);
+        solver.forget();
+        solver.setPressureEnthalpy(chamberPressure, reactants.enthalpy());
+    }
+
+    static double within(double areaRatio) {
+        Require.within("nozzle", "area ratio (-)", areaRatio, 1, 5000);
+        return areaRatio;
+    }
+
+    GasCursor upstream() {
+        return upstream;
+    }
+
+    GasCursor downstream() {
+        return downstream;
+    }
+
+    IsentropicFlow flow() {
+        return flow;
+    }
+
+    private static Isentrope isentrope(GasCursor gas, double entropy) {
+        return pressure -> {
+            gas.setPressureEntropy(pressure, entropy);
+            return working(gas);
+        };
+    }
+
+    private static WorkingState working(GasCursor gas) {
+        double cp = gas instanceof EquilibriumSolver shifting
+                ? shifting.equilibriumHeatCapacity()
+                : gas.frozenHeatCapacity();
+        return new WorkingState(
+                gas.pressure(),
+                gas.temperature(),
+                gas.density(),
+                gas.enthalpy(),
+                gas.entropy(),
+                cp,
+                gas.isentropicExponent(),
+                gas.soundSpeed());
+    }
+}
