@@ -6,7 +6,6 @@ import dev.penstock.combustion.equilibrium.Reactants;
 import dev.penstock.combustion.gas.GasCursor;
 import dev.penstock.combustion.gas.GasState;
 import dev.penstock.combustion.gas.GasTransport;
-import dev.penstock.errors.Require;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -83,11 +83,7 @@ public final class FilmCoolingLoss extends LossModel {
 
     private static String note(String tube, double share, NozzleGas.Impulse flow) {
         return String.format(
-                Locale.ROOT,
-                "%s %.1f %% of the flow at %.0f K",
-                tube,
-                100 * share,
-                flow.chamberTemperature());
+                Locale.ROOT, "%s %.1f %% of the flow at %.0f K", tube, 100 * share, flow.chamberTemperature());
     }
 
     private static NozzleGas.Impulse expand(LossCase chamber, Reactants reactants) {
