@@ -111,6 +111,9 @@ public final class LineChart {
             new BasicStroke(2.2f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1f, new float[] {7, 4}, 0);
     private static final BasicStroke DOTTED =
             new BasicStroke(1.3f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1f, new float[] {1.6f, 3}, 0);
+    /** Height of a label over that of a panel (-), about. */
+    private static final double LABEL_HEIGHT = 0.1;
+
     private static final BasicStroke THIN_DASHES =
             new BasicStroke(1.4f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1f, new float[] {3, 3}, 0);
     private static final Ellipse2D DOT = new Ellipse2D.Double(-3.5, -3.5, 7, 7);
@@ -201,15 +204,20 @@ public final class LineChart {
         range.setRange(panel.fromZero() ? Math.min(0, all.getMin()) : all.getMin() - room, all.getMax() + 2 * room);
     }
 
-    private static ValueMarker marker(Level level, boolean left) {
+    private static ValueMarker marker(Level level, boolean left, boolean below) {
         ValueMarker marker = new ValueMarker(level.at(), level.ink().color(), THIN_DASHES);
         marker.setAlpha(1f);
         marker.setLabel(level.label());
         marker.setLabelFont(ChartFont.of(11));
         marker.setLabelPaint(level.ink().color());
         marker.setLabelBackgroundColor(Ink.PAPER.color());
-        marker.setLabelAnchor(left ? RectangleAnchor.TOP_LEFT : RectangleAnchor.TOP_RIGHT);
-        marker.setLabelTextAnchor(left ? TextAnchor.BOTTOM_LEFT : TextAnchor.BOTTOM_RIGHT);
+        if (below) {
+            marker.setLabelAnchor(left ? RectangleAnchor.BOTTOM_LEFT : RectangleAnchor.BOTTOM_RIGHT);
+            marker.setLabelTextAnchor(left ? TextAnchor.TOP_LEFT : TextAnchor.TOP_RIGHT);
+        } else {
+            marker.setLabelAnchor(left ? RectangleAnchor.TOP_LEFT : RectangleAnchor.TOP_RIGHT);
+            marker.setLabelTextAnchor(left ? TextAnchor.BOTTOM_LEFT : TextAnchor.BOTTOM_RIGHT);
+        }
         return marker;
     }
 
@@ -269,11 +277,14 @@ public final class LineChart {
         if (!panel.bands().isEmpty()) {
             addBands(plot, panel.bands());
         }
-        // Neighbouring levels have their labels at opposite ends, so that none lies on another.
-        for (int i = 0; i < panel.levels().size(); i++) {
-            plot.addRangeMarker(marker(panel.levels().get(i), i % 2 == 0), Layer.FOREGROUND);
-        }
         includeLevels(range, panel);
+        // Neighbouring levels have their labels at opposite ends, so that none lies on another, and outside of both lines.
+        for (int i = 0; i < panel.levels().size(); i++) {
+            Level level = panel.levels().get(i);
+            double near = level.at() + LABEL_HEIGHT * range.getRange().getLength();
+            boolean below = panel.levels().stream().anyMatch(o -> o.at() > level.at() && o.at() < near);
+            plot.addRangeMarker(marker(level, i % 2 == 0, below), Layer.FOREGROUND);
+        }
         plot.setBackgroundPaint(null);
         plot.setOutlineVisible(false);
         plot.setDomainGridlinePaint(Ink.RULE.color());

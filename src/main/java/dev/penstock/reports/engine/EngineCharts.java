@@ -34,6 +34,8 @@ public final class EngineCharts {
     private static final String DOTS = "Dotted: before the changes.";
     /** How much a channel may change from one place to the next without being marked (-). */
     private static final double SAME_CHANNEL = 0.08;
+    /** Cells between two changes that are drawn apart. */
+    private static final int FAR = 4;
     /** How far the change of a heat-transfer coefficient may lie from those beside it without being marked (-). */
     private static final double SAME_TREND = 0.06;
 
@@ -287,8 +289,11 @@ public final class EngineCharts {
                 .toList();
     }
 
+    /** Where the channels change, and where the law of heat transfer does; a change over several cells is one. */
     private static List<LineChart.Mark> changes(List<JacketStation> s) {
         List<LineChart.Mark> marks = new ArrayList<>();
+        int channels = -FAR;
+        int heat = -FAR;
         for (int i = 1; i < s.size(); i++) {
             JacketStation a = s.get(i - 1);
             JacketStation b = s.get(i);
@@ -296,9 +301,15 @@ public final class EngineCharts {
             double height = Math.abs(Math.log(b.channelHeight() / a.channelHeight()));
             double at = Scale.of("m").of(0.5 * (a.x() + b.x()));
             if (Math.max(width, height) > SAME_CHANNEL) {
-                marks.add(new LineChart.Mark(at, "C"));
+                if (i - channels >= FAR) {
+                    marks.add(new LineChart.Mark(at, "C"));
+                }
+                channels = i;
             } else if (Math.abs(change(s, i) - 0.5 * (change(s, i - 1) + change(s, i + 1))) > SAME_TREND) {
-                marks.add(new LineChart.Mark(at, "H"));
+                if (i - heat >= FAR) {
+                    marks.add(new LineChart.Mark(at, "H"));
+                }
+                heat = i;
             }
         }
         return marks;
