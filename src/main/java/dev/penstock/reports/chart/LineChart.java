@@ -278,7 +278,8 @@ public final class LineChart {
             addBands(plot, panel.bands());
         }
         includeLevels(range, panel);
-        // Neighbouring levels have their labels at opposite ends, so that none lies on another, and outside of both lines.
+        // Neighbouring levels have their labels at opposite ends, so that none lies on another, and outside of both
+        // lines.
         for (int i = 0; i < panel.levels().size(); i++) {
             Level level = panel.levels().get(i);
             double near = level.at() + LABEL_HEIGHT * range.getRange().getLength();
