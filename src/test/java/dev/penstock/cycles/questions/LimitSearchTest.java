@@ -27,6 +27,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -53,8 +54,21 @@ class LimitSearchTest {
             wall_thickness = "0.7 mm"
             """;
 
+    /** Results that several tests look at, each searched for once. */
+    private static final Map<String, LimitResult> SEARCHED = new HashMap<>();
+
     private static LimitResult knot(String pressure) {
-        return Concepts.STUDY.limit(Concepts.READER.parse("knot", KNOT, Map.of("engine.chamber_pressure", pressure)));
+        return SEARCHED.computeIfAbsent(
+                "knot " + pressure,
+                key -> Concepts.STUDY.limit(
+                        Concepts.READER.parse("knot", KNOT, Map.of("engine.chamber_pressure", pressure))));
+    }
+
+    private static LimitResult oxygenRich(String temperature) {
+        return SEARCHED.computeIfAbsent(
+                "oxygen-rich " + temperature,
+                key -> Concepts.STUDY.limit(
+                        Concepts.example(StagedCombustion.OXYGEN_RICH, "limits.turbine_temperature", temperature)));
     }
 
     /** Identity: tank pressure = chamber pressure × (face ratio + losses) + suction loss, so the limit is known in closed form. */
@@ -178,10 +192,8 @@ class LimitSearchTest {
     /** Common practice, no source: hotter gas drives the same pumps to a higher pressure. */
     @Test
     void aStagedEngineReachesFurtherWithHotterGas() {
-        Concept cool = Concepts.example(StagedCombustion.OXYGEN_RICH, "limits.turbine_temperature", "550 K");
-        Concept hot = Concepts.example(StagedCombustion.OXYGEN_RICH, "limits.turbine_temperature", "700 K");
-        LimitResult low = Concepts.STUDY.limit(cool);
-        LimitResult high = Concepts.STUDY.limit(hot);
+        LimitResult low = oxygenRich("550 K");
+        LimitResult high = oxygenRich("700 K");
         assertThat(high.chamberPressure()).isGreaterThan(1.1 * low.chamberPressure());
         assertThat(low.bindingLimit()).isEqualTo("turbine inlet temperature");
         assertThat(low.explanation()).contains("MPa").contains("turbine");
@@ -190,8 +202,7 @@ class LimitSearchTest {
     /** The gas is made as hot as its turbine stands, but for what it cools on the way: that is no miss. */
     @Test
     void gasAsHotAsItsTurbineStandsIsWithinTheLimits() {
-        LimitResult result = Concepts.STUDY.limit(
-                Concepts.example(StagedCombustion.OXYGEN_RICH, "limits.turbine_temperature", "700 K"));
+        LimitResult result = oxygenRich("700 K");
         assertThat(result.balance().limits())
                 .filteredOn(l -> l.kind() == TurbineLimit.INLET_TEMPERATURE)
                 .isNotEmpty()
