@@ -161,6 +161,7 @@ public record Listing(Kind kind, List<String> columns, List<List<String>> rows) 
                                 .orElse("no test held"),
                         f.inOxygen(),
                         f.inHydrogen(),
+                        f.inFuelGas(),
                         "fluids/metals/" + f.id() + ".toml"))
                 .toList();
         return new Listing(
@@ -172,6 +173,7 @@ public record Listing(Kind kind, List<String> columns, List<List<String>> rows) 
                         "strength_in_hydrogen",
                         "in_oxygen",
                         "in_hydrogen",
+                        "in_fuel_gas",
                         DOCUMENTED),
                 rows);
     }

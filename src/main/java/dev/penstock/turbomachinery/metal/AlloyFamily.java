@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param name name for people
  * @param inOxygen what is usual of it in oxygen, in words
  * @param inHydrogen what is usual of it in hydrogen, in words
+ * @param inFuelGas what is usual of it in fuels with carbon and their gas, in words
  * @param oxygen tests in oxygen; none if none is held
  * @param hydrogen tests in hydrogen; none if none is held
  */
@@ -20,6 +21,7 @@ public record AlloyFamily(
         String name,
         String inOxygen,
         String inHydrogen,
+        String inFuelGas,
         List<OxygenTest> oxygen,
         List<HydrogenTest> hydrogen) {
 

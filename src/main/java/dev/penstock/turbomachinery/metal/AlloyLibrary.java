@@ -64,6 +64,7 @@ public final class AlloyLibrary {
         String name = root.text("name");
         String inOxygen = root.text("in_oxygen");
         String inHydrogen = root.text("in_hydrogen");
+        String inFuelGas = root.text("in_fuel_gas");
         List<Supplier<AlloyFamily.OxygenTest>> oxygen = root.tables("oxygen_test").stream()
                 .map(AlloyLibrary::oxygenTest)
                 .toList();
@@ -76,6 +77,7 @@ public final class AlloyLibrary {
                 name,
                 inOxygen,
                 inHydrogen,
+                inFuelGas,
                 oxygen.stream().map(Supplier::get).toList(),
                 hydrogen.stream().map(Supplier::get).toList());
     }

@@ -134,9 +134,15 @@ public record MetalCheck(
         return text.toString();
     }
 
+    /** Mole fraction of hydrogen above which a gas is one of hydrogen: that of fuels with carbon has half of it at most. */
+    private static final double MOSTLY = 0.6;
+
     /** @return what is usual of the metal where it is, in words */
     public String note() {
-        boolean oxygen = oxygenPressure().orElse(0) > hydrogenPressure().orElse(0);
-        return oxygen ? metal.inOxygen() : metal.inHydrogen();
+        double hydrogen = hydrogenPressure().orElse(0);
+        if (oxygenPressure().orElse(0) > hydrogen) {
+            return metal.inOxygen();
+        }
+        return hydrogen > MOSTLY * pressure ? metal.inHydrogen() : metal.inFuelGas();
     }
 }

@@ -129,6 +129,16 @@ class AlloyLibraryTest {
         assertThat(part("titanium-alloy", 20e6, 900, 0, 0.3).concerned()).isTrue();
     }
 
+    /** Gas of a fuel with carbon holds some third of hydrogen; that of hydrogen almost nothing else but steam. */
+    @Test
+    void whatIsUsualFollowsTheGas() {
+        AlloyFamily copper = ALLOYS.family("copper-alloy").orElseThrow();
+        assertThat(copper.inFuelGas()).contains("sulphur");
+        assertThat(part("copper-alloy", 10e6, 900, 0, 0.3).note()).isEqualTo(copper.inFuelGas());
+        assertThat(part("copper-alloy", 10e6, 900, 0, 0.9).note()).isEqualTo(copper.inHydrogen());
+        assertThat(part("copper-alloy", 10e6, 900, 0.9, 0).note()).isEqualTo(copper.inOxygen());
+    }
+
     @Test
     void aWrongFileNamesItsKey(@TempDir Path folder) throws IOException {
         Files.writeString(
