@@ -84,8 +84,9 @@ public final class Cautions {
         }
         if (!balance.cooling().isEmpty()) {
             list.add("The jacket is a steady one-dimensional march; heat-transfer correlations scatter by 15 to 25 %.");
-            list.add("What gas and fuel do to a copper liner over its life is no limit here: it oxidises where streaks are rich in"
-                    + " oxygen, and sulphur of a fuel eats it from some 580 K on (from memory, docs/theory/cooling.md).");
+            list.add(
+                    "What gas and fuel do to a copper liner over its life is no limit here: it oxidises where streaks are rich in"
+                            + " oxygen, and sulphur of a fuel eats it from some 580 K on (from memory, docs/theory/cooling.md).");
         }
         return list;
     }
