@@ -98,7 +98,7 @@ public final class EngineFigures {
             .number("mass_flow_kg_s", "mass flow", Notation.MASS_FLOW, b -> b.engine()
                     .massFlow())
             .briefly("flow")
-            .from((b, at) -> allFlows(b))
+            .from(EngineFigures::allFlows)
             .number("oxidizer_flow_kg_s", "oxidizer flow", Notation.MASS_FLOW, b -> b.engine()
                     .oxidizerFlow())
             .from((b, at) -> tankFlow(b, Side.OXIDIZER))
@@ -349,9 +349,9 @@ public final class EngineFigures {
         return StationRecorder.at(balance.outlet(PartKey.diluentTank()).number());
     }
 
-    private static Origin allFlows(EngineBalance balance) {
-        List<String> flows = new ArrayList<>(List.of("engine.oxidizer_flow_kg_s", "engine.fuel_flow_kg_s"));
-        diluent(balance).ifPresent(d -> flows.add("engine.diluent_flow_kg_s"));
+    private static Origin allFlows(EngineBalance balance, Place at) {
+        List<String> flows = new ArrayList<>(List.of(at.own("oxidizer_flow_kg_s"), at.own("fuel_flow_kg_s")));
+        diluent(balance).ifPresent(d -> flows.add(at.own("diluent_flow_kg_s")));
         return new Origin(Definitions.SUM, flows);
     }
 
