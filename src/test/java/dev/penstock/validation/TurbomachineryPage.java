@@ -10,6 +10,7 @@ import dev.penstock.provenance.Spread;
 import dev.penstock.turbomachinery.mass.EngineMass;
 import dev.penstock.turbomachinery.mass.MassItem;
 import dev.penstock.turbomachinery.pump.PumpSizing;
+import dev.penstock.turbomachinery.pump.SpecificSpeed;
 import dev.penstock.turbomachinery.turbine.TurbineSizing;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -208,8 +209,36 @@ final class TurbomachineryPage {
         page.append("\nWhat keeps the shafts from turning faster:\n\n| engine | shaft | set by |\n|---|---|---|\n");
         balances.forEach((name, balance) -> balance.shafts()
                 .forEach(s -> page.append(String.format("| %s | %s | %s |\n", name, s.name(), s.speedSetBy()))));
+        specificSpeeds(page);
         page.append("\nMisses, and why:\n\n");
         page.append(NOTES);
+    }
+
+    /** Specific speed of each oxidizer pump at its published speed, duty and stages by the program. */
+    private void specificSpeeds(StringBuilder page) {
+        page.append(
+                """
+
+                Specific speed of oxidizer pumps at their published speed (US units; duty and stages by the program), beside the highest that a main pump is designed
+                for, 1800, the middle of the range of Francis impellers [nasa-sp-125] (decision 0198):
+
+                | engine | US units |
+                |---|--:|
+                """);
+        balances.forEach((name, balance) -> {
+            OptionalDouble speed = PublishedEngine.named(name).published("ox_pump_speed_rpm");
+            balance.pumps().stream()
+                    .filter(p -> p.name().equals("oxidizer pump") && speed.isPresent())
+                    .forEach(p -> page.append(String.format(
+                            Locale.ROOT,
+                            "| %s | %.0f |\n",
+                            name,
+                            SpecificSpeed.inUsUnits(p.specificSpeed())
+                                    * speed.getAsDouble()
+                                    * Math.PI
+                                    / 30
+                                    / p.speed())));
+        });
     }
 
     private static void machines(StringBuilder page, String name, EngineBalance balance) {
@@ -224,7 +253,7 @@ final class TurbomachineryPage {
                         p.name(),
                         p.stages(),
                         p.efficiency(),
-                        dev.penstock.turbomachinery.pump.SpecificSpeed.metric(p.specificSpeed()),
+                        SpecificSpeed.metric(p.specificSpeed()),
                         p.tipSpeed());
             }
             String turbine = "| | | | | ";
@@ -294,9 +323,8 @@ final class TurbomachineryPage {
             - RD-0110, generator flow: with the fuel pump's discharge, its power and so its gas come out low.
             - RD-170, fuel pump discharge and turbine power: under the film and with the walls of its level its jacket takes little; what the built one
               takes is not published.
-            - LE-5A, oxidizer pump, RD-0124, Viking 5C and Redstone A-7, speeds: the built shafts run slower than their limits
-              allow, by margins that no general rule here asks for; a concept may state `shafts.speed_share`. Viking has a
-              third pump, for water, on its shaft.
+            - LE-5A, oxidizer pump, RD-0124 and Redstone A-7, speeds: the built shafts run slower than their limits
+              allow, by margins that no general rule here asks for; a concept may state `shafts.speed_share`. Redstone is of the early 1950s.
             - Viking 4B, speed: the suction of its oxidizer pump at the tank pressure of its class; its own may be higher.
 
             Near misses that share a reason:

@@ -25,13 +25,10 @@ public record FeedInputs(Side side) {
     private static final Usual<Double> GEAR = Usual.common(0.96).because("gear");
 
     /**
-     * Up to eight times the usual loss in a fuel, since the four engines whose fuel discharge was read ask for 3 to 8 times: a kerosene engine whose pressures are published loses 0.36 of its chamber pressure in
-     * lines, valves and orifices of the fuel, another 0.6 with whatever its injector has more than usual (docs/validation/bands.md).
+     * What is known of the part itself: main valves of 2 to 5 % and orifices of up to a fifth of the chamber pressure. Built engines lose more than that
+     * in their fuel (docs/validation/bands.md), by whatever part; that is in the bands of their discharge (decision 0194).
      */
-    private static final Scatter FUEL_VALVES = Scatter.factors(0.5, 8);
-
-    /** The oxidizer sides of the same engines have 0.15 and 0.26. */
-    private static final Scatter OXIDIZER_VALVES = Scatter.factors(0.5, 4);
+    private static final Scatter VALVES = Scatter.factors(0.5, 2.5);
 
     // ---- tank
 
@@ -91,7 +88,7 @@ public record FeedInputs(Side side) {
                         "Pressure lost in valves and trim over chamber pressure, " + side.key())
                 .follows(
                         "main valve 3 % of chamber pressure, and 7 % for the orifice that trims flow and mixture ratio")
-                .scatter(side == Side.FUEL ? FUEL_VALVES : OXIDIZER_VALVES);
+                .scatter(VALVES);
     }
 
     /**

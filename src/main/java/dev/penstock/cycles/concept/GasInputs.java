@@ -63,7 +63,7 @@ public final class GasInputs {
                     "pump_speed_ratio", Range.of(0.05, 20), "Speed of the fuel pump over that of the oxidizer pump")
             .computed("each pump at its own best speed");
 
-    /** Built shafts turn at 0.46 to 1.36 times the fastest that the limits here allow (docs/validation/ratings.md). */
+    /** Built shafts turn at 0.70 to 1.35 times the fastest that the limits here allow (docs/validation/ratings.md). */
     public static final Input<Double> SPEED_SHARE = Input.ratio(
                     "speed_share",
                     Range.of(0.2, 1),

@@ -54,10 +54,10 @@ public record BuiltEngineMiss(String quantity, double share, int figures) {
             of("engine\\.(isp_sea_level_s|thrust_sea_level_N)", "sea-level impulse", 0.040, 8),
             of("(figures|pumps\\.fuel-.*)\\.discharge_pressure_Pa", "fuel discharge", 0.265, 4),
             of("pumps\\.oxidizer-.*\\.discharge_pressure_Pa", "oxidizer discharge", 0.087, 3),
-            of("(pumps|turbines|shafts)\\..*\\.speed_rad_s", "shaft speed", 0.36, 11),
+            of("(pumps|turbines|shafts)\\..*\\.speed_rad_s", "shaft speed", 0.22, 11),
             of("figures\\.pump_power_W|(turbines|pumps)\\..*\\.power_W", "turbine power", 0.131, 6),
             of("turbines\\..*\\.mass_flow_kg_s", "generator or preburner flow", 0.20, 2),
-            of("engine\\.(mass_kg|thrust_to_weight)", "dry mass", 0.184, 16));
+            of("engine\\.(mass_kg|thrust_to_weight)", "dry mass", 0.173, 16));
 
     private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
 

@@ -72,7 +72,7 @@ final class FeedKeys {
         double valve = lines.read(feed.valveLoss(), FeedInputs.valveLoss(!allThroughPreburner(side, traits)));
         double injector = root.at(ConceptTables.INJECTOR).read(feed.injectorLoss());
         Supplier<PumpDesign> pump = traits.pumped()
-                ? PumpKeys.read(root.at(ConceptTables.pump(side)), propellant, !traits.turbines())
+                ? PumpKeys.read(root.at(ConceptTables.pump(side)), propellant, !traits.turbines(), false)
                 : () -> PumpDefaults.of(propellant);
         Supplier<Optional<BoostDesign>> boost = boost(root, side, propellant, traits);
         return () -> new FeedDesign(
@@ -111,7 +111,7 @@ final class FeedKeys {
         BoostDesign.Drive drive = keys.read(FeedInputs.DRIVE);
         refuseMissingGas(root, keys, drive, traits);
         double efficiency = keys.read(FeedInputs.DRIVE_EFFICIENCY, FeedInputs.driveEfficiency(drive));
-        Supplier<PumpDesign> pump = PumpKeys.read(keys, propellant, !traits.turbines());
+        Supplier<PumpDesign> pump = PumpKeys.read(keys, propellant, !traits.turbines(), true);
         return () -> Optional.of(new BoostDesign(rise, drive, efficiency, pump.get()));
     }
 

@@ -16,7 +16,7 @@ final class PumpKeys {
 
     private PumpKeys() {}
 
-    static Supplier<PumpDesign> read(InputTable keys, Propellant propellant, boolean motorDriven) {
+    static Supplier<PumpDesign> read(InputTable keys, Propellant propellant, boolean motorDriven, boolean boost) {
         OptionalDouble speed = keys.number(PumpInputs.SPEED);
         OptionalDouble efficiency = keys.number(PumpInputs.EFFICIENCY);
         OptionalInt stages = keys.count(PumpInputs.STAGES);
@@ -37,7 +37,7 @@ final class PumpKeys {
         double hub = keys.read(PumpInputs.INDUCER_HUB_RATIO);
         double suppression = keys.read(PumpInputs.SUPPRESSION_FACTOR, PumpInputs.suppression(propellant));
         double margin = keys.read(PumpInputs.SUCTION_MARGIN, PumpInputs.suctionMargin(propellant));
-        double specific = keys.read(PumpInputs.SPECIFIC_SPEED_LIMIT);
+        double specific = keys.read(PumpInputs.SPECIFIC_SPEED_LIMIT, PumpInputs.specificSpeed(boost));
         double bearing = keys.read(PumpInputs.BEARING_SPEED_LIMIT, PumpInputs.bearingSpeed(propellant));
         double stress = keys.read(PumpInputs.SHAFT_STRESS);
         double shaft = keys.read(PumpInputs.SMALLEST_SHAFT_DIAMETER, PumpInputs.smallestShaft(motorDriven));

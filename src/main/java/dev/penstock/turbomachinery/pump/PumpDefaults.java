@@ -28,7 +28,7 @@ public final class PumpDefaults {
                 PumpInputs.INDUCER_HUB_RATIO.standing().value(),
                 PumpInputs.suppression(propellant).value(),
                 PumpInputs.suctionMargin(propellant).value(),
-                PumpInputs.SPECIFIC_SPEED_LIMIT.standing().value(),
+                PumpInputs.specificSpeed(false).value(),
                 PumpInputs.bearingSpeed(propellant).value(),
                 PumpInputs.SHAFT_STRESS.standing().value(),
                 PumpInputs.smallestShaft(false).value(),
