@@ -2,6 +2,7 @@ package dev.penstock.input;
 
 import dev.penstock.provenance.Spread;
 import dev.penstock.quantities.Units;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -34,6 +35,14 @@ public record InputValue(
 
     /** What stands for a value that the calculation finds. */
     public static final String COMPUTED = "computed";
+
+    /**
+     * @param table a declared table
+     * @return whether the key lies in a table of that key, at any depth
+     */
+    public boolean within(InputGroup table) {
+        return Arrays.asList(key.split("\\.")).contains(table.key());
+    }
 
     /** @return the value in SI or the text chosen, as text; "computed" where the calculation finds it */
     public String value() {

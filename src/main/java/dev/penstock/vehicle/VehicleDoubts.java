@@ -1,6 +1,7 @@
 package dev.penstock.vehicle;
 
 import dev.penstock.input.Input;
+import dev.penstock.input.InputGroup;
 import dev.penstock.input.InputValue;
 import dev.penstock.provenance.ModelCard;
 import dev.penstock.provenance.Spread;
@@ -17,10 +18,11 @@ import dev.penstock.vehicle.stage.VehicleSizing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.UnaryOperator;
 
 /**
  * What is uncertain of a vehicle beside its engines, each by its factor on the likely value: what is estimated of the dry mass of each
- * stage, drag loss, the other losses of the ascent, residual propellant. The spreads are those of the declared inputs, so that a study
+ * stage, drag loss, the other losses of the ascent, residual propellant, heat into cold tanks that coast. The spreads are those of the declared inputs, so that a study
  * which varies these inputs says the same; an input that the file states is exact. Split and numbers of engines stay as designed.
  */
 public final class VehicleDoubts {
@@ -37,6 +39,7 @@ public final class VehicleDoubts {
     private static final Spread FLOWN_LOSSES = new Spread(0.88, 1, 1.12);
 
     private static final double MOST_RESIDUAL = 0.2;
+    private static final InputGroup BOOSTERS = StageInputs.boosters(true);
 
     /** One of them: what it is, and its factor on the likely value. */
     private record Doubt(String name, Spread factor, Changed changed) {}
@@ -84,7 +87,15 @@ public final class VehicleDoubts {
                 "residual propellant",
                 StageInputs.RESIDUAL,
                 residual.times(1 / residual.mode()),
-                VehicleDoubts::withResidual);
+                (plan, f) -> withAllowances(plan, kept -> moved(kept, f)));
+        if (likely.plan().stages().stream().anyMatch(stage -> stage.allowances().coast() > 0)) {
+            Spread leak = StageInputs.HEAT_LEAK.standing().spread().orElseThrow();
+            add(
+                    "heat into cold tanks in a coast",
+                    StageInputs.HEAT_LEAK,
+                    leak.times(1 / leak.mode()),
+                    (plan, f) -> withAllowances(plan, kept -> kept.withHeatLeak(f * kept.heatLeak())));
+        }
     }
 
     private void add(String name, Input<?> input, Spread factor, Changed changed) {
@@ -97,7 +108,7 @@ public final class VehicleDoubts {
     /** Whether the file states it wherever it can stand, and so counts as exact. */
     private boolean exact(Input<?> input) {
         List<InputValue> said = likely.plan().inputs().stream()
-                .filter(value -> value.input() == input && !value.key().contains("boosters"))
+                .filter(value -> value.input() == input && !value.within(BOOSTERS))
                 .toList();
         return !said.isEmpty() && said.stream().allMatch(InputValue::given);
     }
@@ -152,9 +163,9 @@ public final class VehicleDoubts {
         return plan.withStages(stages);
     }
 
-    private static VehiclePlan withResidual(VehiclePlan plan, double factor) {
+    private static VehiclePlan withAllowances(VehiclePlan plan, UnaryOperator<Allowances> change) {
         return plan.withStages(plan.stages().stream()
-                .map(stage -> stage.withAllowances(moved(stage.allowances(), factor)))
+                .map(stage -> stage.withAllowances(change.apply(stage.allowances())))
                 .toList());
     }
 

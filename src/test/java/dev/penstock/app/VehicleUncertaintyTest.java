@@ -66,8 +66,10 @@ class VehicleUncertaintyTest {
                         "mission.drag_factor",
                         "mission.loss_factor",
                         "stage[0].allowances.residual",
+                        "stage[0].allowances.heat_leak",
                         "stage[0].dry_mass.factor",
                         "stage[1].allowances.residual",
+                        "stage[1].allowances.heat_leak",
                         "stage[1].dry_mass.factor");
     }
 

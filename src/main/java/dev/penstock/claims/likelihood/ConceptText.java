@@ -12,8 +12,8 @@ import java.util.Map;
  */
 final class ConceptText {
 
-    /** A jacket that only costs pressure and mass is cut coarsely: mass within some 3 % of that with a hundred cells, at a third of its cost. */
-    private static final int CELLS = 20;
+    /** A jacket that only costs pressure and mass is cut coarsely: mass within some 5 % of that with a hundred cells, at a third of its cost. */
+    private static final int CELLS = 10;
 
     private ConceptText() {}
 

@@ -49,7 +49,7 @@ public final class Workshop {
     }
 
     Candidate candidate(Concept concept, boolean withVehicle, Optional<Body> body) {
-        EngineBalance balance = study.balance(concept);
+        EngineBalance balance = study.balanceBriefly(concept);
         return new Candidate(
                 balance,
                 withVehicle

@@ -59,6 +59,17 @@ public final class EngineStudy {
     }
 
     /**
+     * The same with less effort, where many engines are asked for: some that close only by way of other chamber pressures are not found.
+     *
+     * @param concept what is asked for
+     * @return the balanced engine
+     * @throws dev.penstock.errors.PenstockException as {@link #balance}
+     */
+    public EngineBalance balanceBriefly(Concept concept) {
+        return BalanceReport.of(new PressureContinuation(balancer).solveBriefly(concept));
+    }
+
+    /**
      * Finds the highest chamber pressure at which a concept closes within all limits of its balance, and the one at or below it
      * that is best for the delivered specific impulse.
      *

@@ -17,6 +17,9 @@ public final class PressureContinuation {
      */
     private static final long MOST_WORK = 2000;
 
+    /** The same where many engines are asked for and one that is not found does not matter. */
+    private static final long BRIEF_WORK = 200;
+
     private final Balancer balancer;
 
     public PressureContinuation(Balancer balancer) {
@@ -29,7 +32,22 @@ public final class PressureContinuation {
      * @throws PenstockException if there is none, or none was found
      */
     public Balancer.Solved solve(Concept concept) {
-        SoughtBalances sought = new SoughtBalances(balancer, concept, MOST_WORK);
+        return solve(concept, MOST_WORK);
+    }
+
+    /**
+     * The same within a tenth of the work: of those that close only from afar some are not found.
+     *
+     * @param concept what is asked for
+     * @return its balance
+     * @throws PenstockException if there is none, or none was found
+     */
+    public Balancer.Solved solveBriefly(Concept concept) {
+        return solve(concept, BRIEF_WORK);
+    }
+
+    private Balancer.Solved solve(Concept concept, long mostWork) {
+        SoughtBalances sought = new SoughtBalances(balancer, concept, mostWork);
         return sought.guess(concept.chamberPressure()).orElseGet(() -> fromAfar(sought));
     }
 

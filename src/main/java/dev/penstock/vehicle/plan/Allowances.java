@@ -48,6 +48,14 @@ public record Allowances(
     }
 
     /**
+     * @param flux heat that leaks into cold tanks in a coast (W/m²)
+     * @return the same with that
+     */
+    public Allowances withHeatLeak(double flux) {
+        return new Allowances(residual, startupTime, boilOff, ullage, flux, coast);
+    }
+
+    /**
      * @param time time without thrust between two burns (s)
      * @return the same with that
      */
