@@ -37,7 +37,7 @@ class BalanceWorkTest {
         "dotterel, 4, 8, 0, 191, 685",
         "dunlin, 3, 7, 0, 118, 0",
         "gannet, 6, 44, 13, 537, 8616",
-        "guillemot, 6, 29, 16, 477, 12641",
+        "guillemot, 6, 29, 16, 267, 12641",
         "heron, 7, 25, 18, 422, 778",
         "kittiwake, 5, 25, 0, 236, 1511",
         "phalarope, 6, 31, 32, 497, 9473",
