@@ -209,13 +209,13 @@ class VehicleFeaturesTest {
     }
 
     @Test
-    void aPayloadTooLargeForTheEngineSaysHowManyItWouldTake() {
+    void aPayloadTooLargeForTheEngineSaysWhichThrustItWouldTake() {
         VehiclePlan plan = plan(OptionalDouble.of(5e6), OptionalDouble.empty(), Recovery.NONE)
                 .withStages(List.of(lifting()))
                 .withMission(DeltaVBudget.of(4000));
         assertThatThrownBy(() -> new VehicleSizer().size(plan, List.of(ENGINE)))
                 .isInstanceOf(LimitReached.class)
-                .hasMessageContaining("engines of 1000 kN")
-                .hasMessageContaining("take a larger engine or a smaller payload");
+                .hasMessageContaining(
+                        "take an engine of about 2670 kN or more in place of 1000 kN, or a smaller payload");
     }
 }

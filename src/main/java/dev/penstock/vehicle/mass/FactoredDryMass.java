@@ -31,7 +31,12 @@ public record FactoredDryMass(DryMassModel original, double factor) implements D
         if (line.stated()) {
             return line;
         }
-        return new MassLine(line.name(), factor * line.mass(), line.scatter(), line.source(), line.made());
+        return new MassLine(
+                line.name(),
+                factor * line.mass(),
+                line.scatter(),
+                line.source(),
+                line.made().times(DryMassInputs.FACTOR));
     }
 
     @Override

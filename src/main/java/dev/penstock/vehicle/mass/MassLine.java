@@ -34,11 +34,25 @@ public record MassLine(String name, double mass, double scatter, String source, 
      * @param model model of its mass
      * @param basis what it is made from
      * @param inputs keys of the inputs of the stage that it is made from, without their tables
+     * @param factors keys of inputs that multiply what comes of that
      */
-    public record Made(ModelCard model, Basis basis, List<String> inputs) {
+    public record Made(ModelCard model, Basis basis, List<String> inputs, List<String> factors) {
 
         public Made {
             inputs = List.copyOf(inputs);
+            factors = List.copyOf(factors);
+        }
+
+        private Made(ModelCard model, Basis basis, List<String> inputs) {
+            this(model, basis, inputs, List.of());
+        }
+
+        /**
+         * @param factor input that multiplies it
+         * @return the same times that
+         */
+        Made times(Input<?> factor) {
+            return new Made(model, basis, inputs, List.of(factor.key()));
         }
 
         /**

@@ -384,9 +384,9 @@ public final class StageFigures {
                                 .toList();
                     case STAGE -> StageFigures::ofStage;
                 };
-        List<String> stated = made.inputs().isEmpty()
-                ? List.of()
-                : given(made.inputs().toArray(String[]::new)).paths(at);
+        String[] keys =
+                Stream.concat(made.inputs().stream(), made.factors().stream()).toArray(String[]::new);
+        List<String> stated = keys.length == 0 ? List.of() : given(keys).paths(at);
         List<String> from = basis.paths(at);
         return stated.isEmpty() && from.isEmpty()
                 ? Origin.given("stated by the plan", "vehicle file")

@@ -3,6 +3,7 @@ package dev.penstock.vehicle.stage;
 import dev.penstock.errors.LimitReached;
 import dev.penstock.numerics.RootFinder;
 import dev.penstock.quantities.Constants;
+import dev.penstock.quantities.Notation;
 import dev.penstock.vehicle.plan.EngineCount;
 import java.util.Locale;
 import java.util.Optional;
@@ -25,6 +26,9 @@ public final class StageSolver {
 
     /** Up to this many engines a stage is looked at to see whether it would close at all. */
     private static final int MANY_ENGINES = 3000;
+
+    /** Digits of a thrust that is only about right. */
+    private static final int ABOUT = 3;
 
     private final StageModel model;
 
@@ -150,12 +154,12 @@ public final class StageSolver {
             return String.format(
                     Locale.ROOT,
                     "%s is too heavy for its engine: %d of them, the most taken seriously, do not give the thrust-to-weight"
-                            + " ratio asked for; take an engine of about %.3g kN or more in place of %.4g kN, or a smaller"
-                            + " payload",
+                            + " ratio asked for; take an engine of about %s or more in place of %s, or a smaller payload",
                     model.plan().name(),
                     EngineCount.MOST,
-                    model.engine().vacuumThrust() / 1e3 * attempt.engines() / EngineCount.MOST,
-                    model.engine().vacuumThrust() / 1e3);
+                    Notation.FORCE.writeWithUnit(
+                            model.engine().vacuumThrust() * attempt.engines() / EngineCount.MOST, ABOUT),
+                    Notation.FORCE.writeWithUnit(model.engine().vacuumThrust()));
         }
         StageSizing best = attempt.nearest().get();
         double c = model.exhaustVelocity();
