@@ -12,7 +12,7 @@ import java.util.function.UnaryOperator;
  * <pre>m' = f m</pre>
  *
  * @param original the model
- * @param factor f (-), {@link DryMassInputs#FACTOR}; one for the model as it is
+ * @param factor f (-), {@link DryMassInputs#FACTOR}
  */
 public record FactoredDryMass(DryMassModel original, double factor) implements DryMassModel {
 

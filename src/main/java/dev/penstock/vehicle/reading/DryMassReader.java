@@ -63,7 +63,7 @@ final class DryMassReader {
                         ? Usual.of(1.0, "the mass as given", "")
                         : DryMassInputs.FACTOR.standing());
         DryMassModel model = model(mass, coefficient, simple, growth, interstage, recovered);
-        return factor == 1 ? model : new FactoredDryMass(model, factor);
+        return new FactoredDryMass(model, factor);
     }
 
     private DryMassModel model(

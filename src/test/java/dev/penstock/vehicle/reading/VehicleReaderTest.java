@@ -8,6 +8,7 @@ import dev.penstock.errors.InvalidInput;
 import dev.penstock.fluids.FluidLibrary;
 import dev.penstock.vehicle.VehicleSizer;
 import dev.penstock.vehicle.ascent.Target;
+import dev.penstock.vehicle.mass.FactoredDryMass;
 import dev.penstock.vehicle.mass.StructuralCoefficient;
 import dev.penstock.vehicle.plan.AscentPlan;
 import dev.penstock.vehicle.plan.DeltaVBudget;
@@ -72,7 +73,7 @@ class VehicleReaderTest {
         assertThat(lower.engineFile())
                 .contains(folder.toAbsolutePath().getParent().resolve("lower-engine.toml"));
         assertThat(lower.engines().enginesOut()).isEqualTo(1);
-        assertThat(lower.dryMass()).isEqualTo(new StructuralCoefficient(0.07, 0));
+        assertThat(lower.dryMass()).isEqualTo(new FactoredDryMass(new StructuralCoefficient(0.07, 0), 1));
         assertThat(lower.ignitionPressure()).isEqualTo(101325);
         StagePlan upper = plan.stages().get(1);
         assertThat(upper.engines().given()).hasValue(2);
