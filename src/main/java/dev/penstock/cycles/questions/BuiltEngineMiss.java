@@ -33,7 +33,7 @@ public record BuiltEngineMiss(String quantity, double share, int figures) {
             "cycles.built-engine-miss",
             "What built engines miss beyond the spreads of inputs",
             "m² = max(0, (e t/z95)² − s²); ln(q'/q50) = ±√(ln(q/q50)² + (z m)²)",
-            "impulse, thrust at sea level, mass flow, discharge pressure, power, speed, generator flow, temperature rise, dry mass",
+            "impulse, thrust at sea level, mass flow, discharge pressure, power, speed, generator flow, dry mass",
             "that of a root mean square over as many figures as each says",
             List.of("built-engine-misses", "kennedy-ohagan-2001"));
 

@@ -13,6 +13,7 @@ import dev.penstock.fluids.Propellant;
 import dev.penstock.input.Input;
 import dev.penstock.input.InputTable;
 import dev.penstock.input.Usual;
+import dev.penstock.provenance.Words;
 import dev.penstock.quantities.Range;
 import dev.penstock.turbomachinery.pump.PumpDefaults;
 import dev.penstock.turbomachinery.pump.PumpDesign;
@@ -133,7 +134,7 @@ final class FeedKeys {
         if (!missing.isEmpty()) {
             keys.problem(
                     FeedInputs.DRIVE,
-                    '"' + drive.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-') + '"',
+                    '"' + Words.of(drive) + '"',
                     missing + "; allowed is liquid, gear, or a drive whose gas the engine has");
         }
     }

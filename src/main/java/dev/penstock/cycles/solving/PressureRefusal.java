@@ -67,8 +67,7 @@ final class PressureRefusal {
     }
 
     private static String advice(SoughtBalances sought) {
-        return sought.firstGuess()
-                .flatMap(first -> StatedChannels.tooNarrow(sought.concept(), first))
+        return StatedChannels.tooNarrow(sought.concept(), sought::firstGuess)
                 .map(channels -> "what may help: " + channels)
                 .orElseGet(() -> advice(sought.concept().cycle().traits().closure()));
     }

@@ -6,6 +6,7 @@ import dev.penstock.cycles.sheet.CarriedValues;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * What channels of stated size take of the coolant's pressure at the first guess of its flow. It is computed before any balance is
@@ -20,10 +21,16 @@ final class StatedChannels {
 
     /**
      * @param concept what is asked for
-     * @param first what is taken for granted at first
+     * @param guess what is taken for granted at first, if that can be computed; asked only where channels are stated
      * @return what the channels take and what would make it less, as an end of a sentence; nothing if that is not much
      */
-    static Optional<String> tooNarrow(Concept concept, CarriedValues first) {
+    static Optional<String> tooNarrow(Concept concept, Supplier<Optional<CarriedValues>> guess) {
+        return concept.cooling().stream().allMatch(c -> c.jacket().channels().open())
+                ? Optional.empty()
+                : guess.get().flatMap(first -> tooNarrow(concept, first));
+    }
+
+    private static Optional<String> tooNarrow(Concept concept, CarriedValues first) {
         List<CoolingCircuit> circuits = concept.cooling();
         for (int i = 0; i < circuits.size(); i++) {
             double drop = first.jackets().get(i).pressureDrop();
