@@ -29,6 +29,9 @@ public record MetalCheck(
     /** Less of a gas than this is none (-). */
     private static final double TRACE = 1e-3;
 
+    /** Mole fraction of hydrogen above which a gas is one of hydrogen: that of fuels with carbon has half of it at most. */
+    private static final double MOSTLY = 0.6;
+
     public MetalCheck {
         Require.positive(name, "pressure (Pa)", pressure);
         Require.positive(name, "temperature (K)", temperature);
@@ -133,9 +136,6 @@ public record MetalCheck(
                 .append(t.source()));
         return text.toString();
     }
-
-    /** Mole fraction of hydrogen above which a gas is one of hydrogen: that of fuels with carbon has half of it at most. */
-    private static final double MOSTLY = 0.6;
 
     /** @return what is usual of the metal where it is, in words */
     public String note() {

@@ -152,7 +152,7 @@ public final class PumpInputs {
 
     /**
      * Main pumps are Francis impellers, 1200 to 2400 in US units: taken is the middle, where efficiency is within a per cent of its
-     * best and the head still falls steadily with flow. Twelve built oxidizer pumps have 870 to 2340, their median 1560, with any one left out 1500 to 1620
+     * best and the head still falls steadily with flow. Twelve built oxidizer pumps have 870 to 2340, their median 1570, with any one left out 1530 to 1600
      * (docs/validation/turbomachinery.md). A boost pump is a mixed-flow or axial wheel of little head, and turns faster.
      *
      * @param boost whether a main pump stands behind it

@@ -47,7 +47,7 @@ public final class StageFigures {
     private static final ModelCard LOADED = card(
             "loaded",
             "Propellant loaded",
-            "(burned + start-up + kept for recovery)/(1 − residual − boil-off)",
+            "(burned + start-up + kept for recovery + boiled off in a coast)/(1 − residual − boil-off)",
             "everywhere");
     private static final ModelCard MIXTURE = card(
             "mixture",
