@@ -21,7 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
 class PenstockTest {
 
     private static final Path HOME = Path.of("").toAbsolutePath();
-    /** Each concept meets every other of another engine; {@code -Dpenstock.threads.long=true} takes 2,000. */
+    /** Twenty rounds of all concepts; {@code -Dpenstock.threads.long=true} takes 2,000. */
     private static final int BALANCES = Boolean.getBoolean("penstock.threads.long") ? 2000 : 400;
 
     private static final int THREADS = 2;
@@ -163,7 +163,7 @@ class PenstockTest {
         try {
             List<Future<Object>> answers = new ArrayList<>();
             for (int i = 0; i < BALANCES; i++) {
-                // A step that shares no factor with their number: each round meets them in another company.
+                // A step that shares no factor with their number: neighbours are of different engines.
                 EngineConcept concept = concepts.get(i * 7 % concepts.size());
                 answers.add(threads.submit(() -> answer(shared, concept)));
             }

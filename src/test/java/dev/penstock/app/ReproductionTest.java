@@ -30,10 +30,16 @@ class ReproductionTest {
     @TempDir
     static Path folder;
 
+    private static Run run;
+
     @BeforeAll
     static void demo() {
-        Run run = Run.of("demo", "--output", folder.toString(), "--without-claims");
+        run = Run.of("demo", "--output", folder.toString(), "--without-claims");
         assertThat(run.code()).as(run.err()).isZero();
+    }
+
+    @Test
+    void theDemoNamesEveryPageAndTellsHowFarItIs() {
         List<Path> concepts = CaseFiles.in(Path.of("cycles"));
         int vehicles = CaseFiles.in(Path.of("cycles/vehicles")).size();
         assertThat(folder.toFile().listFiles())

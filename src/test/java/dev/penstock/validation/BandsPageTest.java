@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
@@ -77,6 +78,8 @@ class BandsPageTest {
                     .reduce((a, b) -> b)
                     .orElseThrow()
                     .split("\\|");
+            assertThat(row[2].strip()).isEqualTo(Integer.toString(miss.figures()));
+            assertThat(row[3].strip()).isEqualTo(String.format(Locale.ROOT, "%.1f", 100 * miss.share()));
             assertThat(100 * miss.share() / Double.parseDouble(row[4])).isBetween(0.9, 1.15);
         });
     }

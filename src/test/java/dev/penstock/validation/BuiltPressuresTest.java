@@ -87,7 +87,7 @@ class BuiltPressuresTest {
     }
 
     @Test
-    void everyEngineThatIsCheckedIsLeftOutWithItsFamily() {
+    void everyEngineThatIsCheckedIsLeftOut() {
         assertThat(PublishedEngine.all()).filteredOn(e -> e.lacking().isEmpty()).allSatisfy(e -> assertThat(
                         FlownTechnology.all())
                 .filteredOn(row -> row.engine().startsWith(e.name()))

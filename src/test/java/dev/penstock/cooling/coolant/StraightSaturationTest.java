@@ -32,7 +32,7 @@ class StraightSaturationTest {
         int t = SaturationColumns.TEMPERATURE;
         double top = line.place(line.highestPressure());
         assertThat(line.atPlace(top + 1, t)).isEqualTo(line.atPlace(top, t));
-        assertThat(line.atPlace(-100, t)).isLessThan(line.atPlace(top, t));
+        assertThat(line.atPlace(-100, t)).isEqualTo(line.atPlace(-200, t)).isLessThan(line.atPlace(top, t));
         assertThat(line.hasVapour()).isFalse();
     }
 }

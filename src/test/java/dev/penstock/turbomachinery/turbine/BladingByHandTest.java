@@ -100,10 +100,10 @@ class BladingByHandTest {
 
     /**
      * The choice counts two points for each stage beyond the first and 0.3 for each unit by which the annulus passes its limit: no other
-     * number of reaction stages scores higher.
+     * stages score higher.
      */
     @Test
-    void noOtherNumberOfReactionStagesScoresHigher() {
+    void noOtherStagesScoreHigher() {
         TurbineModel model = new TurbineModel();
         for (double speed : new double[] {1500, 4000, 9000}) {
             TurbineDuty duty = new TurbineDuty(GAS, 20e6, 2650 * 800, 9e6, 40);
