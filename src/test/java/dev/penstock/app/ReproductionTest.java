@@ -27,8 +27,13 @@ class ReproductionTest {
 
     private static final Pattern RECORD = Pattern.compile("data:application/json;base64,([A-Za-z0-9+/=]+)");
 
+    /** What the demo writes, and nothing else. */
     @TempDir
     static Path folder;
+
+    /** What the tests make of it. */
+    @TempDir
+    static Path elsewhere;
 
     private static Run run;
 
@@ -94,7 +99,7 @@ class ReproductionTest {
 
     @Test
     void aPrintGivesEveryNumberAgainWithTheChangesItWasMadeWith() {
-        Path print = folder.resolve("changed.pdf");
+        Path print = elsewhere.resolve("changed.pdf");
         String change = "engine.chamber_pressure=7.5 MPa";
         Run made = Run.of(
                 "off-design", "heron", "--throttle", "1,0.9", "--set", change, "--report", print.toString(), "--json");
@@ -123,7 +128,7 @@ class ReproductionTest {
         }
         vary.forEach(word -> sweep.add(word.startsWith("--") ? word : word + ":2"));
         for (List<String> study : List.of(optimise, frontier, sweep)) {
-            Path page = folder.resolve(study.get(0) + "-two.html");
+            Path page = elsewhere.resolve(study.get(0) + "-two.html");
             study.addAll(List.of("--report", page.toString()));
             assertThat(Run.of(study.toArray(String[]::new)).code()).isZero();
             Run again = Run.of("reproduce", page.toString());
@@ -134,8 +139,8 @@ class ReproductionTest {
     /** Drawings for an audience are no part of what made a page, and a page cannot ask for them. */
     @Test
     void drawingsAreNotWrittenAgain() throws IOException {
-        Path page = folder.resolve("drawn.html");
-        Path drawings = folder.resolve("drawn");
+        Path page = elsewhere.resolve("drawn.html");
+        Path drawings = elsewhere.resolve("drawn");
         assertThat(Run.of("balance", "dunlin", "--figures", drawings.toString(), "--report", page.toString())
                         .code())
                 .isZero();
@@ -151,7 +156,7 @@ class ReproductionTest {
 
     @Test
     void aFurtherChangeComesAfterThoseOfThePage() {
-        Path page = folder.resolve("dunlin-8bar.html");
+        Path page = elsewhere.resolve("dunlin-8bar.html");
         Run.of("balance", "dunlin", "--set", "engine.chamber_pressure=8bar", "--report", page.toString());
         JsonNode same = Run.of("balance", page.toString(), "--json").json();
         assertThat(same.at("/engine/chamber_pressure_Pa").asDouble()).isEqualTo(8e5);
@@ -176,7 +181,7 @@ class ReproductionTest {
 
     @Test
     void aNumberThatMovedIsShown() throws IOException {
-        Path page = folder.resolve("moved.html");
+        Path page = elsewhere.resolve("moved.html");
         String html = Files.readString(folder.resolve("dunlin.html"));
         Files.writeString(page, html.replaceFirst("(isp_vacuum_s\">)[0-9.]+", "$1399.9"));
         Run run = Run.of("reproduce", page.toString());
@@ -190,7 +195,7 @@ class ReproductionTest {
         assertThat(Run.of("reproduce", command.toString()).err()).contains("makes no page");
         Path outside = rewritten("outside.html", json -> json.replace("\"dunlin.toml\"", "\"../dunlin.toml\""));
         assertThat(Run.of("balance", outside.toString()).err()).contains("outside its own folder");
-        Path none = Files.writeString(folder.resolve("none.html"), "<html><body>nothing</body></html>");
+        Path none = Files.writeString(elsewhere.resolve("none.html"), "<html><body>nothing</body></html>");
         Run run = Run.of("balance", none.toString());
         assertThat(run.code()).isEqualTo(ExitCode.BAD_INPUT);
         assertThat(run.err()).contains("wrote with --report");
@@ -228,6 +233,6 @@ class ReproductionTest {
         assertThat(changed).isNotEqualTo(json);
         String data = Base64.getEncoder().encodeToString(changed.getBytes(StandardCharsets.UTF_8));
         return Files.writeString(
-                folder.resolve(name), html.substring(0, matcher.start(1)) + data + html.substring(matcher.end(1)));
+                elsewhere.resolve(name), html.substring(0, matcher.start(1)) + data + html.substring(matcher.end(1)));
     }
 }
