@@ -250,8 +250,12 @@ final class MissionReader {
             terms.add(new DeltaVBudget.Term(Kind.DRAG_LOSS, "drag loss", drag * 100, USUAL));
             terms.add(new DeltaVBudget.Term(Kind.LOSS, "steering loss", others * 100, USUAL));
             terms.add(new DeltaVBudget.Term(Kind.LOSS, "back-pressure loss", others * 100, USUAL));
-            notes.add("the ascent losses to orbit (1600 m/s together) are usual figures, not computed for this"
-                    + " vehicle: state them in [mission.losses] or fly the ascent");
+            double together = others * (1300 + 100 + 100) + drag * 100;
+            notes.add(String.format(
+                    Locale.ROOT,
+                    "the ascent losses to orbit (%.0f m/s together) are usual figures, not computed for this"
+                            + " vehicle: state them in [mission.losses] or fly the ascent",
+                    together));
         }
     }
 

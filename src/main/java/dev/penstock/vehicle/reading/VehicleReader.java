@@ -133,12 +133,13 @@ public final class VehicleReader {
         Optional<DeltaVBudget> budget = mission.budget();
         Optional<AscentPlan> ascent = new AscentReader(table.table(MissionInputs.ASCENT), mission).plan();
         List<StagePlan> stages = stages(table, folder);
-        int last = stages.size() - 1;
-        mission.parkingCoast()
-                .ifPresent(time -> stages.set(
-                        last,
-                        stages.get(last)
-                                .withAllowances(stages.get(last).allowances().withCoast(time))));
+        if (!stages.isEmpty()) {
+            int last = stages.size() - 1;
+            StagePlan coasting = stages.get(last);
+            mission.parkingCoast()
+                    .ifPresent(time -> stages.set(
+                            last, coasting.withAllowances(coasting.allowances().withCoast(time))));
+        }
         Optional<BoosterPlan> boosters = table.has(BOOSTERS)
                 ? new BoosterReader(table.table(BOOSTERS), folder, fluids).boosters()
                 : Optional.empty();

@@ -166,6 +166,17 @@ class VehicleReaderTest {
     }
 
     @Test
+    void aCoastWithoutAStageIsSaidLikeAnyOther() {
+        String text = TWO_STAGES
+                .substring(0, TWO_STAGES.indexOf("[[stage]]"))
+                .replace("[mission]\n", "[mission]\nparking_coast = \"10 min\"\n");
+        assertThatThrownBy(() -> read(text, Map.of()))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessageContaining("stage")
+                .hasMessageContaining("missing");
+    }
+
+    @Test
     void impossibleStagesAreSaidWithWhatIsAllowed() {
         String text = TWO_STAGES.replace("structural_coefficient = 0.07", "mass = \"-5 t\"")
                 + """
