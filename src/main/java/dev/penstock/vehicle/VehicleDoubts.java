@@ -60,7 +60,7 @@ public final class VehicleDoubts {
         this.likely = likely;
         for (int i = 0; i < likely.stages().size(); i++) {
             int stage = i;
-            if (likely.stages().get(i).dryMass().spread() > 0) {
+            if (likely.stages().get(i).dryMass().scatter() > 0) {
                 add(
                         "dry mass of " + likely.stages().get(i).name(),
                         DryMassInputs.FACTOR,
@@ -72,37 +72,40 @@ public final class VehicleDoubts {
         Spread losses = flown
                 ? FLOWN_LOSSES
                 : MissionInputs.LOSS_FACTOR.standing().spread().orElseThrow();
-        add(
-                "drag loss",
-                MissionInputs.DRAG_FACTOR,
-                drag,
-                (plan, f) -> plan.withMission(budget(plan.mission(), DeltaVBudget.Kind.DRAG_LOSS, f)));
-        add(
-                "other losses of the ascent",
-                MissionInputs.LOSS_FACTOR,
-                losses,
-                (plan, f) -> plan.withMission(budget(plan.mission(), DeltaVBudget.Kind.LOSS, f)));
+        loss("drag loss", MissionInputs.DRAG_FACTOR, drag, DeltaVBudget.Kind.DRAG_LOSS, flown);
+        loss("other losses of the ascent", MissionInputs.LOSS_FACTOR, losses, DeltaVBudget.Kind.LOSS, flown);
         Spread residual = StageInputs.RESIDUAL.standing().spread().orElseThrow();
         add(
                 "residual propellant",
                 StageInputs.RESIDUAL,
-                residual.times(1 / residual.mode()),
+                residual.about(1),
                 (plan, f) -> withAllowances(plan, kept -> moved(kept, f)));
         if (likely.plan().stages().stream().anyMatch(stage -> stage.allowances().coast() > 0)) {
             Spread leak = StageInputs.HEAT_LEAK.standing().spread().orElseThrow();
             add(
                     "heat into cold tanks in a coast",
                     StageInputs.HEAT_LEAK,
-                    leak.times(1 / leak.mode()),
+                    leak.about(1),
                     (plan, f) -> withAllowances(plan, kept -> kept.withHeatLeak(f * kept.heatLeak())));
+        }
+    }
+
+    /** A flight finds its own losses, whatever factor the file states on usual ones. */
+    private void loss(String name, Input<?> input, Spread factor, DeltaVBudget.Kind kind, boolean flown) {
+        if (flown || !exact(input)) {
+            add(name, factor, (plan, f) -> plan.withMission(budget(plan.mission(), kind, f)));
         }
     }
 
     private void add(String name, Input<?> input, Spread factor, Changed changed) {
         if (!exact(input)) {
-            String told = String.format(Locale.ROOT, "%s (%.2g to %.2g times)", name, factor.low(), factor.high());
-            doubts.add(new Doubt(told, factor, changed));
+            add(name, factor, changed);
         }
+    }
+
+    private void add(String name, Spread factor, Changed changed) {
+        String told = String.format(Locale.ROOT, "%s (%.2g to %.2g times)", name, factor.low(), factor.high());
+        doubts.add(new Doubt(told, factor, changed));
     }
 
     /** Whether the file states it wherever it can stand, and so counts as exact. */

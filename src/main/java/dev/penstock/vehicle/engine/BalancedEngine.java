@@ -41,6 +41,7 @@ public final class BalancedEngine implements EnginePerformance {
     private final double[] thrust = new double[STEPS + 1];
     private final LoadedPropellant oxidizer;
     private final LoadedPropellant fuel;
+    private final Optional<LoadedPropellant> diluent;
     private final double mass;
     private final Map<StartNeeds.Bottle, StartNeeds> starts = new ConcurrentHashMap<>();
 
@@ -54,12 +55,15 @@ public final class BalancedEngine implements EnginePerformance {
         }
         this.oxidizer = loaded(balance, Side.OXIDIZER);
         this.fuel = loaded(balance, Side.FUEL);
+        this.diluent = balance.concept().diluent().map(d -> loaded(d.fluid(), balance.outlet(PartKey.diluentTank())));
         this.mass = balance.mass().total().mode();
     }
 
     private static LoadedPropellant loaded(EngineBalance balance, Side side) {
-        Propellant propellant = balance.concept().feed(side).propellant();
-        Station outlet = balance.tankOutlet(side);
+        return loaded(balance.concept().feed(side).propellant(), balance.tankOutlet(side));
+    }
+
+    private static LoadedPropellant loaded(Propellant propellant, Station outlet) {
         return LoadedPropellant.of(propellant, outlet.density(), outlet.temperature(), outlet.pressure());
     }
 
@@ -98,10 +102,7 @@ public final class BalancedEngine implements EnginePerformance {
 
     @Override
     public Optional<LoadedPropellant> diluent() {
-        return balance.concept().diluent().map(d -> {
-            Station outlet = balance.outlet(PartKey.diluentTank());
-            return LoadedPropellant.of(d.fluid(), outlet.density(), outlet.temperature(), outlet.pressure());
-        });
+        return diluent;
     }
 
     @Override

@@ -29,10 +29,10 @@ public record BuiltUpDryMass(DryMassDesign design) implements DryMassModel {
     /** Two thin sheets and a core (kg/m²): common practice, no source. */
     private static final double BULKHEAD_AREAL_MASS = 12;
 
-    /** Dry mass over propellant, to tell roughly what the stage weighs and what it carries: judgement. */
     /** Liquid over volume of a third fluid's tank, which is small and stands in a bay: common practice, no source. */
     private static final double DILUENT_FILLING = 0.95;
 
+    /** Dry mass over propellant, to tell roughly what the stage weighs and what it carries: judgement. */
     private static final double DRY_GUESS = 0.06;
 
     /** Scatter of what is carried for starts: judgement. */

@@ -64,12 +64,6 @@ public record MassTable(List<MassLine> lines, double growthMargin) {
         return Math.hypot(independentScatter(), COMMON * (total() - statedMass()));
     }
 
-    /** @return scatter of what is estimated over it (-); zero where nothing is */
-    public double spread() {
-        double guessed = total() - statedMass();
-        return guessed > 0 ? scatter() / guessed : 0;
-    }
-
     private double statedMass() {
         double sum = 0;
         for (MassLine line : lines) {

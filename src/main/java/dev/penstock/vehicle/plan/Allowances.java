@@ -25,7 +25,9 @@ public record Allowances(
             StageInputs.RESIDUAL.standing().value(),
             StageInputs.STARTUP_TIME.standing().value(),
             StageInputs.BOIL_OFF.standing().value(),
-            StageInputs.ULLAGE.standing().value());
+            StageInputs.ULLAGE.standing().value(),
+            StageInputs.HEAT_LEAK.standing().value(),
+            0);
 
     /** Nothing lost, no room. */
     public static final Allowances NONE = new Allowances(0, 0, 0, 0);

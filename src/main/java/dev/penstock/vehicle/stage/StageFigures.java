@@ -72,7 +72,7 @@ public final class StageFigures {
     private static final ModelCard SQUARES = card(
             "scatter",
             "Scatter of a sum",
-            "√(Σ(scatter × mass)² + (0.18 Σ mass)²)",
+            "√(Σ(scatter × mass)² + (" + MassTable.COMMON + " Σ mass)²)",
             "what is estimated, by flown stages");
 
     private static final Place.Source ALLOWANCES = table("allowances");

@@ -14,7 +14,7 @@ import java.util.Optional;
  *
  * <pre>
  * burned   = (m0 − startup − boil-off)(1 − 1/R),  R = exp(Δv/c)
- * loaded   = (burned + startup + kept for recovery) / (1 − residual − boil-off)
+ * loaded   = (burned + startup + kept for recovery + boiled off in a coast) / (1 − residual − boil-off)
  * carried  = m0 − loaded − dry(loaded, m0, engines)
  * </pre>
  *
@@ -115,7 +115,8 @@ public final class StageModel {
                     vented);
             contents = layout.contents(startMass - boosterMass(), load, engine, engines);
             dry = plan.dryMass().estimate(contents);
-            if (settled || recoveryFactor == 0 && allowances.boilOff() == 0 && allowances.coast() == 0) {
+            boolean vents = oxidizerVented > 0 || fuelVented > 0;
+            if (settled || recoveryFactor == 0 && allowances.boilOff() == 0 && !vents) {
                 break;
             }
             kept = recoveryFactor * (dry.total() + load.residual());
