@@ -5,6 +5,7 @@ import dev.penstock.claims.figure.ClaimPaths;
 import dev.penstock.claims.file.Claim;
 import dev.penstock.claims.file.ClaimsFile;
 import dev.penstock.claims.prior.Unknown;
+import dev.penstock.cycles.concept.CycleTraits;
 import dev.penstock.numerics.sampling.Workers;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -32,6 +33,10 @@ final class Assembly {
     private final List<Judge.LeftOutClaim> held;
     private final Workers workers;
     private final Mixture mixture;
+
+    /** The candidates of the prior that close, kinds alike. */
+    private final List<Mixture.Weighted> drawn;
+
     private boolean complete;
 
     Assembly(
@@ -46,6 +51,7 @@ final class Assembly {
         this.held = held;
         this.workers = workers;
         this.mixture = new Mixture(clouds);
+        this.drawn = drawn(mixture);
         this.complete = complete;
     }
 
@@ -98,7 +104,9 @@ final class Assembly {
         for (Claim claim : file.claims()) {
             Optional<Band> posterior = ClaimPaths.figure(claim.path())
                     .flatMap(f -> EngineBand.of(mixture.samples(), f.path(), Optional.of(claim), few(f.path())))
-                    .or(() -> mixture.collected(s -> LeftOut.value(s, claim)).band());
+                    .or(() -> mixture.collected(s -> LeftOut.value(s, claim))
+                            .band()
+                            .map(few(claim.path())));
             Optional<Judge.LeftOutClaim> left =
                     held.stream().filter(h -> h.claim() == claim).findFirst();
             Optional<Band> predicted = left.flatMap(Judge.LeftOutClaim::predicted);
@@ -130,7 +138,7 @@ final class Assembly {
                                     .map(b -> Reasons.notation(c).writeWithUnit(b.p50()))
                                     .orElse("none"))));
             if (mixture.empty()) {
-                sentences.add(Reasons.nearest(drawn(), file.claims())
+                sentences.add(Reasons.nearest(drawn, file.claims())
                         .orElse("no engine of the kinds allowed was found that closes"));
             }
             return sentences;
@@ -210,7 +218,7 @@ final class Assembly {
      * is claimed.
      */
     private UnaryOperator<Band> few(String path) {
-        DoubleSummaryStatistics seen = Stream.concat(drawn().stream(), mixture.samples().stream())
+        DoubleSummaryStatistics seen = Stream.concat(drawn.stream(), mixture.samples().stream())
                 .mapToDouble(s -> Mixture.value(s, path))
                 .filter(Double::isFinite)
                 .summaryStatistics();
@@ -226,8 +234,7 @@ final class Assembly {
         return band -> band.ofFew(mixture.effective()).within(Math.min(low, band.p05()), Math.max(high, band.p95()));
     }
 
-    /** The candidates of the prior that close, kinds alike. */
-    private List<Mixture.Weighted> drawn() {
+    private static List<Mixture.Weighted> drawn(Mixture mixture) {
         List<Mixture.Weighted> drawn = new ArrayList<>();
         for (Cloud cloud : mixture.clouds()) {
             cloud.prior()
@@ -239,7 +246,7 @@ final class Assembly {
 
     /** Of the candidates of the prior that close, kinds alike. */
     private Optional<Band> priorSeen(String path) {
-        return EngineBand.of(drawn(), path, Optional.empty(), UnaryOperator.identity());
+        return EngineBand.of(drawn, path, Optional.empty(), UnaryOperator.identity());
     }
 
     private Optional<Claim> claimOn(ClaimFigure figure) {
@@ -306,8 +313,13 @@ final class Assembly {
         if (mixture.clouds().stream()
                         .anyMatch(c -> c.hypothesis().cycle().traits().pumped())
                 && !file.given("cooling.")) {
-            cautions.add("Nothing is given of cooling: engines with pumps are taken with a jacket cooled by the fuel."
-                    + " Those with preburners have boost pumps.");
+            cautions.add("Nothing is given of cooling: engines with pumps are taken with a jacket cooled by the fuel.");
+        }
+        if (mixture.clouds().stream()
+                        .anyMatch(c ->
+                                c.hypothesis().cycle().traits().closure() == CycleTraits.Closure.RATIO_OR_TEMPERATURE)
+                && !file.given("boost_pumps.")) {
+            cautions.add("Nothing is given of boost pumps: engines with preburners are taken with them.");
         }
         int most = mixture.clouds().stream()
                 .mapToInt(c -> c.samples().size())

@@ -46,6 +46,6 @@ final class EngineBand {
         }
         double low = Math.min(claim.get().low().orElse(Double.NEGATIVE_INFINITY), of.p05());
         double high = Math.max(claim.get().high().orElse(Double.POSITIVE_INFINITY), of.p95());
-        return new Band(Math.max(low, widened.p05()), widened.p50(), Math.min(high, widened.p95()));
+        return widened.within(low, high);
     }
 }

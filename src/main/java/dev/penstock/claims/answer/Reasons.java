@@ -62,13 +62,17 @@ final class Reasons {
                         .min(Comparator.comparingDouble(Missed::off))
                         .stream())
                 .max(Comparator.comparingDouble(Missed::off))
-                .map(m -> String.format(
-                        Locale.ROOT,
-                        "no engine was found with %s of %s; of the %d drawn before any claim that close the nearest has %s",
-                        m.claim().path(),
-                        said(m.claim()),
-                        drawn.size(),
-                        notation(m.claim()).writeWithUnit(m.value())));
+                .map(m -> m.off() <= LIGHT
+                        ? drawn.size()
+                                + " engines drawn before any claim close and each claim is met by one of them, but none"
+                                + " was found that meets all"
+                        : String.format(
+                                Locale.ROOT,
+                                "no engine was found with %s of %s; of the %d drawn before any claim that close the nearest has %s",
+                                m.claim().path(),
+                                said(m.claim()),
+                                drawn.size(),
+                                notation(m.claim()).writeWithUnit(m.value())));
     }
 
     /** Why a kind is as probable as it is, beside the most probable one. */
