@@ -65,9 +65,7 @@ final class BandSampler {
         Map<String, SweepBand.Span> spans = new HashMap<>();
         figures.forEach((measure, values) -> {
             if (values.getN() > 1) {
-                double beyond = BuiltEngineMiss.of(measure.path(), concept)
-                        .map(miss -> miss.beyond(values))
-                        .orElse(0.0);
+                double beyond = BuiltEngineMiss.beyond(measure.path(), concept, values);
                 spans.put(
                         measure.key(),
                         new SweepBand.Span(

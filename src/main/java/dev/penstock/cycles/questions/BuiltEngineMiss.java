@@ -20,7 +20,8 @@ import org.apache.commons.math3.stat.descriptive.DescriptiveStatistics;
  * </pre>
  * t is the 95th percentile of Student's distribution with as many degrees of freedom as there are figures, z95 the normal one: so few
  * figures tell their own spread only so well.
- * Declared here once for each quantity. Where engines of one kind of fuel miss by more than the others together, they have a miss of their
+ * Declared here for each quantity; a judgement of claims has an error of its own, of other engines and whole figures
+ * ({@code claims.likelihood.ModelError}). Where engines of one kind of fuel miss by more than the others together, they have a miss of their
  * own: what a family has in common is not averaged away.
  *
  * @param quantity what it is a miss of
@@ -90,6 +91,16 @@ public record BuiltEngineMiss(String quantity, double share, int figures) {
      */
     public static Optional<BuiltEngineMiss> of(String path, boolean hydrogen) {
         return ROWS.stream().filter(r -> r.is(path, hydrogen)).map(Row::miss).findFirst();
+    }
+
+    /**
+     * @param path path of a figure of an engine
+     * @param concept the engine
+     * @param samples of that figure, over what is uncertain about its inputs
+     * @return m, what the model misses beyond those (-); zero for a figure of which nothing is published
+     */
+    public static double beyond(String path, Concept concept, DescriptiveStatistics samples) {
+        return of(path, concept).map(miss -> miss.beyond(samples)).orElse(0.0);
     }
 
     /**

@@ -142,9 +142,7 @@ public final class VehicleUncertainty {
         for (int i = at; i < engines.size(); i += concepts.size()) {
             engines.get(i).engine().ifPresent(e -> values.addValue(figure.applyAsDouble(e)));
         }
-        return BuiltEngineMiss.of(path, concept)
-                .map(miss -> miss.beyond(values))
-                .orElse(0.0);
+        return BuiltEngineMiss.beyond(path, concept, values);
     }
 
     private Sampled sampled(EngineStudy study, Job job) {
