@@ -134,10 +134,18 @@ final class SizeCommand extends BaseCommand {
     public Integer call() {
         trajectory.check(fly && oneVehicle());
         int count = samples.count();
-        if (count > 0 && !oneVehicle()) {
-            throw new InvalidInput("", "--uncertainty", Integer.toString(count), "it cannot go with --reuse or --cost");
-        }
         OptionReader reader = new OptionReader();
+        if (!oneVehicle()) {
+            String alone = "it cannot go with --reuse or --cost";
+            if (count > 0) {
+                reader.problem("--uncertainty", Integer.toString(count), alone);
+            }
+            figures.folder().ifPresent(folder -> reader.problem("--figures", folder.toString(), alone));
+        }
+        if (reuse && !cost.asked()) {
+            report.place()
+                    .ifPresent(place -> reader.problem("--report", place.toString(), "it cannot go with --reuse"));
+        }
         Optional<List<Double>> heights = series(reader, "--altitudes", altitudes, Dimension.LENGTH, ALTITUDES);
         Optional<List<Double>> angles = series(reader, "--inclinations", inclinations, Dimension.ANGLE, ANGLES);
         CostTerms terms = cost.terms(reader);
@@ -145,8 +153,9 @@ final class SizeCommand extends BaseCommand {
         VehicleRuns runs = new VehicleRuns(session.runs());
         CaseFiles.Case found = CaseFiles.one(session, file, changes.map());
         if (cost.asked()) {
-            CostTrade trade = CostTrade.of(reused(runs, found), terms);
-            List<Path> page = report.write(() -> costs(runs, found, trade));
+            List<ReuseTrade.Row> ways = reused(runs, found);
+            CostTrade trade = CostTrade.of(ways, terms);
+            List<Path> page = trade.rows().isEmpty() ? List.of() : report.write(() -> costs(ways, found, trade));
             answer(() -> CostView.json(trade), () -> CostView.text(trade) + written(page));
             return trade.rows().isEmpty() ? ExitCode.NO_SOLUTION : ExitCode.OK;
         }
@@ -167,8 +176,9 @@ final class SizeCommand extends BaseCommand {
         }
     }
 
-    private Map<String, String> costs(VehicleRuns runs, CaseFiles.Case found, CostTrade trade) {
-        VehicleSizing sizing = runs.size(found.file(), found.changes(), Progress.NONE);
+    private Map<String, String> costs(List<ReuseTrade.Row> ways, CaseFiles.Case found, CostTrade trade) {
+        VehicleSizing sizing =
+                ways.stream().flatMap(way -> way.sizing().stream()).findFirst().orElseThrow();
         return Map.of(
                 "cost-" + ConceptReports.slug(sizing.plan().name()) + ".html",
                 record(found).addTo(CostView.html(sizing, trade, new ConceptReports(session).software())));

@@ -137,4 +137,11 @@ class VehicleUncertaintyTest {
         assertThat(run.code()).isEqualTo(ExitCode.BAD_INPUT);
         assertThat(run.err()).contains("--uncertainty").contains("--reuse");
     }
+
+    @Test
+    void aComparisonOfReturnsWritesNoPageOfOneVehicle() {
+        Run run = Run.of("size", "skerry", "--reuse", "--report", "x", "--figures", "y");
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.err()).contains("--report is x", "--figures is y", "cannot go with --reuse");
+    }
 }

@@ -21,6 +21,11 @@ public final class FiguresOption implements OutputOption {
                             + " and 1080 x 1080, light and dark, each as SVG and PNG")
     private Optional<Path> folder = Optional.empty();
 
+    /** @return where the drawings go; empty if none were asked for */
+    public Optional<Path> folder() {
+        return folder;
+    }
+
     /**
      * @param sets makes the drawings; called only where they were asked for
      * @return the folder written, if any

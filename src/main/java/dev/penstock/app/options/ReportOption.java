@@ -31,6 +31,11 @@ public final class ReportOption implements OutputOption {
                     "print models, folded tables, the file and the trail of every number too; the page always has them")
     private boolean withTrail;
 
+    /** @return where the page goes; empty if none was asked for */
+    public Optional<Path> place() {
+        return place;
+    }
+
     /**
      * @param pages makes text by file name, the page of the answer first; called only where a page was asked for
      * @return the files written
