@@ -76,7 +76,8 @@ public enum Ink {
             case OXIDIZER -> OXIDIZER;
             case FUEL -> FUEL;
             case BURNT_GAS -> GAS;
-            case PRESSURANT, DILUENT -> GAIN;
+            case PRESSURANT -> GAIN;
+            case DILUENT -> STEEL;
         };
     }
 

@@ -106,11 +106,16 @@ public final class EngineCharts {
                 "Flow runs from the tanks above to the chamber below. Numbered plates are the stations of the table:"
                         + " absolute pressure, temperature, flow. Blue is oxidizer, amber fuel, plum burnt gas"
                         + (engine.hasPressurant() ? ", teal pressurant" : "")
+                        + (diluted() ? ", indigo the third fluid" : "")
                         + (balance.shafts().isEmpty() ? "." : "; a dotted line is a shaft or a gear.")
                         + (engine.hasLiquidDrawnOff()
                                 ? " Liquid that turns a boost pump passes its main pump twice; its plates have no number."
                                 : ""),
                 true);
+    }
+
+    private boolean diluted() {
+        return balance.concept().diluent().isPresent();
     }
 
     /** @return pressure along every line */
@@ -122,8 +127,10 @@ public final class EngineCharts {
         return new Drawing(
                 svg,
                 caption(
-                        "Every step from tank to chamber, line by line: teal rises, blue, amber and plum fall. Beside each bar"
-                                + " the step and the pressure after it, in " + pressure.unit() + ".",
+                        "Every step from tank to chamber, line by line: teal rises, blue, amber"
+                                + (diluted() ? ", indigo" : "")
+                                + " and plum fall. Beside each bar the step and the pressure after it, in "
+                                + pressure.unit() + ".",
                         marks(bars)),
                 true);
     }

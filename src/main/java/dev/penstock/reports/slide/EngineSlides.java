@@ -2,6 +2,7 @@ package dev.penstock.reports.slide;
 
 import dev.penstock.cycles.concept.BoostDesign;
 import dev.penstock.cycles.concept.PressurizationDesign;
+import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.origin.PartKind;
 import dev.penstock.cycles.origin.PumpKey;
 import dev.penstock.cycles.sheet.EngineBalance;
@@ -133,6 +134,14 @@ public final class EngineSlides {
     }
 
     private static String drive(EngineBalance b) {
+        String onLiquid = Stream.of(Side.values())
+                .filter(side -> b.concept()
+                        .feed(side)
+                        .boost()
+                        .filter(boost -> boost.drive() == BoostDesign.Drive.LIQUID)
+                        .isPresent())
+                .map(Side::key)
+                .collect(Collectors.joining(" and "));
         if (b.turbines().isEmpty()) {
             return "Electric motors turn the pumps; batteries give " + EnergySlide.power(mainPower(b)) + ".";
         }
@@ -141,8 +150,8 @@ public final class EngineSlides {
                                 + t.name() + " " + EnergySlide.power(t.power()))
                         .collect(Collectors.joining("; "))
                 + "."
-                + (b.concept().boostedBy(BoostDesign.Drive.LIQUID)
-                        ? " Liquid from behind the main pumps turns the boost pumps."
-                        : "");
+                + (onLiquid.isEmpty()
+                        ? ""
+                        : " Liquid from behind its main pump turns each boost pump (" + onLiquid + ").");
     }
 }

@@ -148,11 +148,10 @@ final class LadderSlide {
             double size = Math.min(SIZE, SIZE * (step - 8) / Pencil.width(value, SIZE, true));
             pencil.middle(value, bar + width / 2, high - 8, size, true, pencil.color(Ink.TEXT));
             double letters = SIZE * 0.92;
-            List<String> lines = Pencil.wrapped(stair.label(), step - 8, letters, false);
-            while (lines.size() > NAME_LINES && letters > SIZE / 2) {
+            while (letters > SIZE / 2 && Pencil.lines(stair.label(), step - 8, letters, false) > NAME_LINES) {
                 letters *= 0.95;
-                lines = Pencil.wrapped(stair.label(), step - 8, letters, false);
             }
+            List<String> lines = Pencil.wrapped(stair.label(), step - 8, letters, false);
             pencil.middleLines(lines, bar + width / 2, base + SIZE * 1.15, letters, pencil.color(Ink.TEXT));
         }
     }

@@ -117,6 +117,11 @@ public final class Pencil {
         return lines;
     }
 
+    /** @return how many lines {@link #wrapped} makes */
+    static int lines(String text, double width, double size, boolean bold) {
+        return filled(text, width, size, bold).size();
+    }
+
     private static List<String> filled(String text, double width, double size, boolean bold) {
         List<String> lines = new ArrayList<>();
         String line = "";

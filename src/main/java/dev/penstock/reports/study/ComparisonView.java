@@ -140,7 +140,6 @@ public final class ComparisonView {
         model.put("title", "Concepts side by side");
         model.put("kind", outcomes.size() + " concepts");
         model.put("subtitle", "");
-        model.put("estimate", "engines compared");
         model.put("pages", pages);
         model.put("tables", tables(pages));
         model.put("common", common());

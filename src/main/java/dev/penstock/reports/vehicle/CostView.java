@@ -22,7 +22,6 @@ import dev.penstock.reports.text.TextTable;
 import dev.penstock.vehicle.cost.CostRelations;
 import dev.penstock.vehicle.cost.CostTerms;
 import dev.penstock.vehicle.cost.CostTrade;
-import dev.penstock.vehicle.plan.Recovery;
 import dev.penstock.vehicle.stage.VehicleSizing;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -52,7 +51,7 @@ public final class CostView {
 
     /** Figures of a row. */
     private static final FigureTable<CostTrade.Row> ROWS = FigureTable.<CostTrade.Row>ofOne()
-            .word("mode", "first stage", row -> name(row.mode()))
+            .word("mode", "first stage", row -> ReuseView.name(row.mode()))
             .count("uses", "flights of it", row -> row.cost().uses())
             .number("built", "built", EFFORT, row -> row.cost().built())
             .number("building_work_years", "building", EFFORT, row -> row.cost().building())
@@ -75,7 +74,7 @@ public final class CostView {
 
     /** Figures of a break-even. */
     private static final FigureTable<CostTrade.BreakEven> BREAK_EVENS = FigureTable.<CostTrade.BreakEven>ofOne()
-            .word("mode", "first stage", even -> name(even.mode()))
+            .word("mode", "first stage", even -> ReuseView.name(even.mode()))
             .number("payload_lost", "payload lost", significant("", "%", 100, 3), CostTrade.BreakEven::payloadLost)
             .optional("uses_low", "cheap refurbishment", Notation.COUNT, even -> wide(even.cheap()))
             .optional("uses", "pays from flights", Notation.COUNT, even -> wide(even.usual()))
@@ -94,7 +93,7 @@ public final class CostView {
             .table();
 
     private static final FigureTable<CostTrade.Line> LINES = FigureTable.<CostTrade.Line>ofOne()
-            .word("mode", "first stage", line -> name(line.mode()))
+            .word("mode", "first stage", line -> ReuseView.name(line.mode()))
             .each("points", CostTrade.Line::points, POINTS)
             .table();
 
@@ -104,10 +103,6 @@ public final class CostView {
 
     private static OptionalDouble wide(OptionalInt value) {
         return value.isPresent() ? OptionalDouble.of(value.getAsInt()) : OptionalDouble.empty();
-    }
-
-    private static String name(Recovery.Mode mode) {
-        return mode == Recovery.Mode.NONE ? "lost" : mode.key().replace('-', ' ');
     }
 
     /**
@@ -186,11 +181,11 @@ public final class CostView {
         return trade.breakEvens().stream()
                 .map(even -> Map.of(
                         "name",
-                        "pays, " + name(even.mode()) + ", from",
+                        "pays, " + ReuseView.name(even.mode()) + ", from",
                         "value",
-                        even.usual().isPresent() ? Integer.toString(even.usual().getAsInt()) : "none",
+                        even.usual().isPresent() ? Integer.toString(even.usual().getAsInt()) : "never",
                         "unit",
-                        "flights"))
+                        even.usual().isPresent() ? "flights" : ""))
                 .toList();
     }
 
@@ -200,13 +195,12 @@ public final class CostView {
                 "Effort of a launch",
                 "From how many flights does coming back pay?",
                 List.of(
-                        CostTrade.WEAKEST.message() + ".",
                         "Effort is for each tonne of payload, so that the payload which coming back costs is in it. The strip about"
                                 + " each line is its band; a line with its strip may lie anywhere in it, and ratios between lines are"
                                 + " better known than either."),
                 List.of(
                         chart(trade.byUses(), "c-uses", "flights of the first stage", "Effort over flights of a stage"),
-                        chart(trade.byRate(), "c-rate", "launches of a year", "Effort over launches of a year")),
+                        chart(trade.byRate(), "c-rate", "launches per year", "Effort over launches per year")),
                 List.of(rows("Launches", trade), breakEvens("From when coming back pays", trade)),
                 List.of());
     }
@@ -217,7 +211,7 @@ public final class CostView {
         for (CostTrade.Line line : lines) {
             Ink ink = INKS.get(curves.size() % INKS.size());
             curves.add(new Curve(
-                    name(line.mode()),
+                    ReuseView.name(line.mode()),
                     ink,
                     false,
                     line.points().stream()
@@ -230,10 +224,11 @@ public final class CostView {
                                     p.at(), p.perTonne().low(), p.perTonne().high()))
                             .toList()));
         }
-        LineChart.Panel panel = new LineChart.Panel("work-years for a tonne", 1, true, curves, bands);
+        LineChart.Panel panel = new LineChart.Panel("work-years per tonne of payload", 1, true, curves, bands);
         return new Drawing(
                 LineChart.svg(id, title, axis, List.of(panel), 360),
-                title + ", with a band of a factor of " + CostRelations.BAND + " either way.",
+                title + ", each line with its band: a factor of " + CostRelations.BAND
+                        + " either way, with refurbishment at its lowest and highest share.",
                 false);
     }
 }

@@ -114,7 +114,10 @@ public final class ReuseView {
     }
 
     private static String name(ReuseTrade.Row row) {
-        Recovery.Mode mode = row.recovery().mode();
+        return name(row.recovery().mode());
+    }
+
+    static String name(Recovery.Mode mode) {
         return mode == Recovery.Mode.NONE ? "lost" : mode.key().replace('-', ' ');
     }
 }

@@ -168,7 +168,6 @@ public final class VehicleView {
         Map<String, Object> model = new LinkedHashMap<>();
         model.put("title", vehicle.plan().name());
         model.put("subtitle", vehicle.plan().description());
-        model.put("estimate", "vehicle estimate");
         model.put("kind", kind(vehicle));
         model.put(
                 "figures",
