@@ -91,10 +91,10 @@ final class VehicleRoutes implements AutoCloseable {
             LocalServer.json(request, sized(request, body).answer());
         });
         routes.post("/api/vehicle/why", request -> {
+            Asker asker = Asker.of(request);
             RequestBody body = RequestBody.of(request);
             Sized sized = flownOrSized(request, body);
-            Trail trail = workers.draw(
-                    Asker.of(request), () -> VehicleTrail.of(sized.sizing(), sized.flight(), sized.engines()));
+            Trail trail = workers.draw(asker, () -> VehicleTrail.of(sized.sizing(), sized.flight(), sized.engines()));
             LocalServer.json(request, EngineRoutes.step(trail, sized.sizing().warnings(), body.text("path")));
         });
         routes.post("/api/vehicle/report", this::report);

@@ -281,4 +281,7 @@ export function address(file, changes) {
   }
 }
 
+/** A dotted path for people, as the axes of charts have it. */
+export const words = (path) => path.replaceAll(".", ", ").replaceAll("_", " ");
+
 export const plainName = (key) => key.slice(key.lastIndexOf(".") + 1).replaceAll("_", " ");

@@ -1,5 +1,5 @@
 // A sweep of one or two inputs: started, watched, stopped, shown.
-import { address, addressed, byId, calm, choose, complain, drawing, get, make, post, Refused, say, watch } from "./common.js";
+import { address, addressed, byId, calm, choose, complain, drawing, get, make, post, Refused, say, watch, words } from "./common.js";
 import { settings, studies } from "./study.js";
 import { whenUnits } from "./units.js";
 
@@ -8,8 +8,6 @@ let inputs = [];
 let running = "";
 let changes = addressed();
 
-/** A dotted path for people, as the axes of charts have it. */
-const words = (path) => path.replaceAll(".", ", ").replaceAll("_", " ");
 const parts = (written) => written.match(/^\s*([-+]?[\d.]+(?:[eE][-+]?\d+)?)\s*(.*?)\s*$/);
 
 async function load() {

@@ -1,5 +1,5 @@
 // What the pages of an engine and of a vehicle share: inputs to change, figures with what they were before, warnings.
-import { byId, complain, download, make, plainName, post, say } from "./common.js";
+import { byId, complain, download, make, plainName, post, say, words } from "./common.js";
 
 /**
  * Inputs by table, each with its unit; what is changed is marked and can be taken back.
@@ -140,7 +140,7 @@ const parts = (written) => written.match(/^\s*([-+]?[\d.]+(?:[eE][-+]?\d+)?)\s*(
 
 /** stage[0].dry_mass is the dry mass of the first stage, to people. */
 function title(table) {
-  return (table || "general").replace(/\[(\d+)\]/g, (all, n) => " " + (Number(n) + 1)).replaceAll(".", ", ").replaceAll("_", " ");
+  return words((table || "general").replace(/\[(\d+)\]/g, (all, n) => " " + (Number(n) + 1)));
 }
 
 const signed = (value) => (value > 0 ? "+" : "−") + Math.abs(value).toFixed(2);

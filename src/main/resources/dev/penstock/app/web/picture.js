@@ -154,9 +154,21 @@ export function pictureTool(place, take) {
     }
   }
 
+  /** The tool in hand, or the last one that has marks if that has none. */
+  function marked() {
+    return marks[tool().id].length ? tool() : [...TOOLS].reverse().find((other) => marks[other.id].length) || tool();
+  }
+
+  function unmark() {
+    const t = marked();
+    marks[t.id] = marks[t.id].slice(0, -1);
+    tools.querySelector('input[value="' + t.id + '"]').checked = true;
+    draw();
+    measure();
+  }
+
   function nudge(dx, dy) {
-    const t = marks[tool().id].length ? tool() : [...TOOLS].reverse().find((other) => marks[other.id].length) || tool();
-    const own = marks[t.id];
+    const own = marks[marked().id];
     if (own.length) {
       own[own.length - 1] = [own[own.length - 1][0] + dx, own[own.length - 1][1] + dy];
       draw();
@@ -167,6 +179,8 @@ export function pictureTool(place, take) {
   async function measure() {
     const whole = (id) => (marks[id].length === TOOLS.find((t) => t.id === id).marks ? marks[id].flat() : []);
     if (!whole("reference").length || !(whole("exit").length || whole("throat").length)) {
+      values = [];
+      out.replaceChildren();
       return;
     }
     try {
@@ -214,8 +228,7 @@ export function pictureTool(place, take) {
       nudge(...by);
     } else if (e.key === "Backspace" || e.key === "Delete") {
       e.preventDefault();
-      marks[tool().id].pop();
-      draw();
+      unmark();
     } else if (e.key === "Enter") {
       const last = marks[tool().id].at(-1) || [width / 2, height / 2];
       set(last[0] + 20, last[1]);
@@ -225,7 +238,7 @@ export function pictureTool(place, take) {
   along.addEventListener("change", measure);
   facing.addEventListener("change", measure);
   nearer.addEventListener("change", () => { zoom = Number(nearer.value); draw(); });
-  again.addEventListener("click", () => { marks[tool().id] = []; draw(); });
+  again.addEventListener("click", () => { marks[tool().id] = []; draw(); measure(); });
   file.addEventListener("change", () => load(file.files[0]));
   place.parentElement.addEventListener("dragover", (e) => e.preventDefault());
   place.parentElement.addEventListener("drop", (e) => { e.preventDefault(); load(e.dataTransfer.files[0]); });
