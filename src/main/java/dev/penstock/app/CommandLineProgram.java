@@ -71,8 +71,9 @@ public final class CommandLineProgram implements Runnable {
             ReproduceCommand.class,
             DemoCommand.class);
 
-    /** Commands of one short answer, whose waiting for CoolProp is felt. */
+    /** Commands of one short answer, whose waiting for CoolProp is felt, and the one whose first answers wait for it. */
     private static final Set<Class<? extends BaseCommand>> WITH_FLUID_STATES = Set.of(
+            AnswerCommand.class,
             BalanceCommand.class,
             LimitCommand.class,
             OffDesignCommand.class,
@@ -125,9 +126,10 @@ public final class CommandLineProgram implements Runnable {
 
     /** Whether a line names a command that asks for states of fluids, and not only for its help. */
     private static boolean needsFluidStates(String... arguments) {
-        return arguments.length > 1
-                && named(arguments[0]).filter(WITH_FLUID_STATES::contains).isPresent()
-                && Arrays.stream(arguments).noneMatch(HELP::contains);
+        Optional<Class<? extends BaseCommand>> command =
+                arguments.length == 0 ? Optional.empty() : named(arguments[0]).filter(WITH_FLUID_STATES::contains);
+        boolean told = arguments.length > 1 || command.filter(AnswerCommand.class::equals).isPresent();
+        return command.isPresent() && told && Arrays.stream(arguments).noneMatch(HELP::contains);
     }
 
     /** Results and problems are printed by the commands themselves; libraries stay quiet unless somebody asks them. */

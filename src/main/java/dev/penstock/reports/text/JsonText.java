@@ -3,6 +3,7 @@ package dev.penstock.reports.text;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.PrettyPrinter;
+import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
@@ -14,7 +15,7 @@ import java.util.Optional;
 /** Writes maps, lists, numbers and texts as one JSON document. Numbers keep every digit; none may be NaN or infinite. */
 public final class JsonText {
 
-    private static final JsonFactory FACTORY = new JsonFactory();
+    private static final JsonFactory FACTORY = JsonFactory.builder().enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER).build();
 
     private JsonText() {}
 
@@ -48,37 +49,37 @@ public final class JsonText {
         StringWriter text = new StringWriter();
         try (JsonGenerator generator = FACTORY.createGenerator(text)) {
             printer.ifPresent(generator::setPrettyPrinter);
-            write(generator, "", document);
+            write(generator, document);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
         return text.toString();
     }
 
-    private static void write(JsonGenerator generator, String path, Object value) throws IOException {
+    private static void write(JsonGenerator generator, Object value) throws IOException {
         if (value instanceof Map<?, ?> map) {
             generator.writeStartObject();
             for (Map.Entry<?, ?> entry : map.entrySet()) {
                 generator.writeFieldName(entry.getKey().toString());
-                write(generator, path + "." + entry.getKey(), entry.getValue());
+                write(generator, entry.getValue());
             }
             generator.writeEndObject();
         } else if (value instanceof Iterable<?> list) {
             generator.writeStartArray();
             for (Object element : list) {
-                write(generator, path + "[]", element);
+                write(generator, element);
             }
             generator.writeEndArray();
         } else if (value instanceof Double number) {
             if (!Double.isFinite(number)) {
-                throw new IllegalStateException(path + " is " + number);
+                throw new IllegalStateException(place(generator) + " is " + number);
             }
             generator.writeNumber(number);
         } else if (value instanceof Integer number) {
             generator.writeNumber(number);
         } else if (value instanceof Optional<?> optional) {
             if (optional.isPresent()) {
-                write(generator, path, optional.get());
+                write(generator, optional.get());
             } else {
                 generator.writeNull();
             }
@@ -87,7 +88,13 @@ public final class JsonText {
         } else if (value instanceof String string) {
             generator.writeString(string);
         } else {
-            throw new IllegalStateException(path + " is a " + (value == null ? "null" : value.getClass()));
+            throw new IllegalStateException(
+                    place(generator) + " is a " + (value == null ? "null" : value.getClass()));
         }
+    }
+
+    /** Where the document is written at, as a JSON pointer (RFC 6901). */
+    private static String place(JsonGenerator generator) {
+        return generator.getOutputContext().pathAsPointer().toString();
     }
 }

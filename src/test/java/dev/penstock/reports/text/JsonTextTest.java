@@ -44,7 +44,7 @@ class JsonTextTest {
     void refusesWhatJsonCannotSay() {
         assertThatThrownBy(() -> JsonText.of(Map.of("a", Map.of("b", Double.NaN))))
                 .isInstanceOf(IllegalStateException.class)
-                .hasMessage(".a.b is NaN");
+                .hasMessage("/a/b is NaN");
         assertThatThrownBy(() -> JsonText.of(Map.of("a", new Object()))).isInstanceOf(IllegalStateException.class);
     }
 }
