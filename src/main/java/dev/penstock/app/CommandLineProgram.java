@@ -128,7 +128,8 @@ public final class CommandLineProgram implements Runnable {
     private static boolean needsFluidStates(String... arguments) {
         Optional<Class<? extends BaseCommand>> command =
                 arguments.length == 0 ? Optional.empty() : named(arguments[0]).filter(WITH_FLUID_STATES::contains);
-        boolean told = arguments.length > 1 || command.filter(AnswerCommand.class::equals).isPresent();
+        boolean told = arguments.length > 1
+                || command.filter(AnswerCommand.class::equals).isPresent();
         return command.isPresent() && told && Arrays.stream(arguments).noneMatch(HELP::contains);
     }
 

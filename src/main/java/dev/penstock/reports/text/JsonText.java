@@ -15,7 +15,9 @@ import java.util.Optional;
 /** Writes maps, lists, numbers and texts as one JSON document. Numbers keep every digit; none may be NaN or infinite. */
 public final class JsonText {
 
-    private static final JsonFactory FACTORY = JsonFactory.builder().enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER).build();
+    private static final JsonFactory FACTORY = JsonFactory.builder()
+            .enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER)
+            .build();
 
     private JsonText() {}
 
@@ -88,8 +90,7 @@ public final class JsonText {
         } else if (value instanceof String string) {
             generator.writeString(string);
         } else {
-            throw new IllegalStateException(
-                    place(generator) + " is a " + (value == null ? "null" : value.getClass()));
+            throw new IllegalStateException(place(generator) + " is a " + (value == null ? "null" : value.getClass()));
         }
     }
 
