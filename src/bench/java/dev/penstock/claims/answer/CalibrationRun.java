@@ -22,19 +22,19 @@ public final class CalibrationRun {
 
     private CalibrationRun() {}
 
-    /** @param arguments cycle; number of engines; points carried for each; first seed; file of results */
+    /** @param arguments cycle; number of engines; points carried for each; first number; file of results */
     public static void main(String[] arguments) throws IOException {
         if (arguments.length != 5) {
-            System.err.println("arguments: CYCLE ENGINES POINTS SEED FILE");
+            System.err.println("arguments: CYCLE ENGINES POINTS FIRST FILE");
             return;
         }
         int engines = Integer.parseInt(arguments[1]);
-        long seed = Long.parseLong(arguments[3]);
+        int first = Integer.parseInt(arguments[3]);
         Path file = Path.of(arguments[4]);
-        Set<Long> done = new HashSet<>();
-        rows(file).forEach(row -> done.add(Long.parseLong(row[0])));
+        Set<Integer> done = new HashSet<>();
+        rows(file).forEach(row -> done.add(Integer.parseInt(row[0])));
         Calibration calibration = new Calibration(arguments[0], Integer.parseInt(arguments[2]), Parallel.WORKERS);
-        for (long e = seed; e < seed + engines; e++) {
+        for (int e = first; e < first + engines; e++) {
             if (!done.contains(e)) {
                 StringBuilder line = new StringBuilder().append(e);
                 calibration.engine(e).forEach(share -> line.append(' ').append(share));
@@ -45,15 +45,18 @@ public final class CalibrationRun {
         for (int i = 0; i < Calibration.RANKED.size(); i++) {
             List<Double> shares = new ArrayList<>();
             for (String[] row : rows(file)) {
-                shares.add(Double.parseDouble(row[i + 1]));
+                if (row.length > 1) {
+                    shares.add(Double.parseDouble(row[i + 1]));
+                }
             }
             System.out.printf(
                     Locale.ROOT,
-                    "| %s | %d | %s | %.1f |%n",
+                    "| %s | %d | %s | %.1f | %.2f |%n",
                     Calibration.RANKED.get(i),
                     shares.size(),
                     Arrays.toString(Calibration.counts(shares, BINS)),
-                    Calibration.chiSquare(shares, BINS));
+                    Calibration.chiSquare(shares, BINS),
+                    shares.stream().mapToDouble(x -> x).average().orElse(0));
         }
     }
 

@@ -17,9 +17,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import java.util.function.BiFunction;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
-import java.util.function.Function;
+
 
 /** Judges claims. One object judges once; not thread-safe, but its work is done by as many threads as the workers have. */
 public final class Judge {
@@ -86,13 +87,13 @@ public final class Judge {
 
     private String what = "";
 
-    /** From runs: a kind takes about ten balances for each of its points, a claim left out as many for half of them. */
+    /** From runs: a kind takes some six balances for each of its points, a claim left out four, and the prior some more. */
     private int expected() {
         int kinds =
                 file.cycles().size() * file.oxidizers().size() * file.fuels().size();
         int leftOut =
                 file.claims().size() > 1 ? Math.min(kinds, 2) * file.claims().size() : 0;
-        return 10 * effort.samples() * kinds + 5 * effort.samples() * leftOut;
+        return kinds * (effort.prior() + 6 * effort.samples()) + 4 * effort.leftOut(1) * leftOut;
     }
 
     /**
@@ -115,10 +116,10 @@ public final class Judge {
         try {
             begin(kinds, problems);
             if (effort.rough() > 0) {
-                sample(cloud -> sampling.rough(cloud, effort.rough()));
+                sample((cloud, hope) -> sampling.rough(cloud, effort.rough()));
                 rough.accept(assembled(List.of()));
             }
-            sample(cloud -> sampling.sampled(cloud, effort.samples()));
+            sample((cloud, hope) -> sampling.sampled(cloud, effort.points(hope)));
             return assembled(held());
         } catch (CancellationException e) {
             complete = false;
@@ -145,14 +146,14 @@ public final class Judge {
         }
     }
 
-    /** Kinds that a first answer rules out are left at it. */
-    private void sample(Function<Cloud, SampledPosterior<Sighting>> sampler) {
-        List<Boolean> hopeful = new Mixture(clouds).hopeful();
+    /** Kinds that a first answer rules out are left at it; of the others the probable ones are followed best. */
+    private void sample(BiFunction<Cloud, Double, SampledPosterior<Sighting>> sampler) {
+        List<Double> hopes = new Mixture(clouds).hopes();
         for (int i = 0; i < clouds.size(); i++) {
             Cloud cloud = clouds.get(i);
-            if (cloud.model().isPresent() && hopeful.get(i)) {
+            if (cloud.model().isPresent() && hopes.get(i) > 0) {
                 what = cloud.hypothesis().cycle().id();
-                SampledPosterior<Sighting> posterior = sampler.apply(cloud);
+                SampledPosterior<Sighting> posterior = sampler.apply(cloud, hopes.get(i));
                 if (posterior.complete()) {
                     clouds.set(i, cloud.with(posterior));
                 }

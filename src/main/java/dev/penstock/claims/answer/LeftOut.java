@@ -54,7 +54,8 @@ final class LeftOut {
     static Mixture without(Sampling sampling, List<Cloud> counted, int claim, int claims) {
         List<Cloud> clouds = new ArrayList<>();
         for (Cloud cloud : counted) {
-            clouds.add(claims == 1 ? cloud.with(prior(cloud)) : cloud.with(sampling.without(cloud, claim)));
+            double share = Math.exp(cloud.logEvidence() - counted.get(0).logEvidence());
+            clouds.add(claims == 1 ? cloud.with(prior(cloud)) : cloud.with(sampling.without(cloud, claim, share)));
         }
         return new Mixture(clouds);
     }
@@ -100,7 +101,7 @@ final class LeftOut {
             return 0;
         }
         boolean above = surplus < 0;
-        double spread = (above ? band.p95() - band.p50() : band.p50() - band.p05()) / Claim.NINETY;
+        double spread = claim.distance(band.p50(), above ? band.p95() : band.p05()) / Claim.NINETY;
         double distance = -surplus * claim.sigma();
         return distance / Math.sqrt(claim.sigma() * claim.sigma() + spread * spread);
     }

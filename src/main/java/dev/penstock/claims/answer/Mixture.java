@@ -55,26 +55,23 @@ final class Mixture {
     }
 
     /**
-     * Kinds that may still be worth following: not those that a first answer leaves less than a hundredth of the most probable
-     * one, three errors of both evidences notwithstanding. Kinds without an answer yet are; so is one that was sampled in vain only
-     * where no kind was found.
+     * How probable each kind may still be beside the most probable one, three errors of both evidences notwithstanding (-). Nothing where a first
+     * answer leaves less than a hundredth. Kinds without an answer yet have one; so does one that was sampled in vain only where no kind was found.
      */
-    List<Boolean> hopeful() {
+    List<Double> hopes() {
         Optional<SampledPosterior<Sighting>> most = clouds.stream()
                 .filter(c -> !c.samples().isEmpty())
                 .max(Comparator.comparingDouble(Cloud::logEvidence))
                 .flatMap(Cloud::posterior);
         return clouds.stream()
-                .map(c -> most.isEmpty()
-                        || c.posterior().isEmpty()
-                        || c.logEvidence()
-                                        - most.get().logEvidence()
-                                        + ERRORS
-                                                * Math.hypot(
-                                                        c.posterior().get().evidenceError(),
-                                                        most.get().evidenceError())
-                                > Math.log(HOPELESS))
+                .map(c -> most.isEmpty() || c.posterior().isEmpty() ? 1.0 : hope(c, most.get()))
                 .toList();
+    }
+
+    private static double hope(Cloud cloud, SampledPosterior<Sighting> most) {
+        double error = Math.hypot(cloud.posterior().orElseThrow().evidenceError(), most.evidenceError());
+        double hope = Math.min(1, Math.exp(cloud.logEvidence() - most.logEvidence() + ERRORS * error));
+        return hope > HOPELESS ? hope : 0;
     }
 
     List<Weighted> samples() {

@@ -112,13 +112,13 @@ final class Sampling {
         return SamplerEffort.usual(effort.seed(), effort.scouts(points), effort.chambers(points), points);
     }
 
-    /** What all claims but one predict for that one, of one kind of engine whose posterior of all claims is known. */
-    SampledPosterior<Sighting> without(Cloud cloud, int claim) {
-        ScoutedLadder ladder = cloud.ladder().orElseThrow();
-        SampledPosterior<Sighting> known = cloud.posterior().orElseThrow();
-        int points = Math.min(effort.leftOut(), known.samples().size());
-        return counted(sampler(ladder.without(claim), usual(points))
-                .relaxed(known, s -> ladder.claims().logLikelihood(claim, s)));
+    /** What all claims but one predict for that one, of one kind of engine, so many times as probable as the most probable one. */
+    SampledPosterior<Sighting> without(Cloud cloud, int claim, double share) {
+        int points = effort.leftOut(share);
+        return counted(sampler(
+                        cloud.ladder().orElseThrow().without(claim),
+                        SamplerEffort.light(effort.seed(), effort.scouts(points), effort.chambers(points), points))
+                .run());
     }
 
     private TemperedSampler<Sighting> sampler(ScoutedLadder ladder, SamplerEffort spent) {

@@ -3,6 +3,7 @@ package dev.penstock.claims.file;
 import dev.penstock.provenance.ModelCard;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 
 /**
  * A fact that somebody states of an engine or a vehicle.
@@ -11,6 +12,8 @@ import java.util.OptionalDouble;
  *        prediction
  * ln L = −½ d²/(σ² + s²),  d = distance from the range, where a range is claimed
  * </pre>
+ * Of masses and of what is divided by one the logarithm is normal: ln L of ln p, the ends of ranges and σ as shares of what is claimed.
+ * They are positive, and stated or predicted within tens of per cent, where a normal error would allow none at all.
  * The second term of a value keeps a kind of engine that is predicted less surely from being the more probable for it.
  * The half of a 90 % interval is 1.645 σ. The edges of a hard range are not quite hard, so that a search finds its way into
  * it: σ is a fiftieth of the range, or half a per cent of a bound with nothing on its other side (a choice, no source).
@@ -35,6 +38,9 @@ public record Claim(
 
     /** Standard deviations to the 95th percentile of a normal distribution. */
     public static final double NINETY = 1.6448536269514722;
+
+    /** Masses of engines and vehicles and what is divided by one; a payload may come out below nothing. */
+    private static final Pattern POSITIVE = Pattern.compile("(engine|vehicle)\\.(?!payload|mass_flow).*(mass|thrust_to_weight).*");
 
     private static final double EDGE_OF_RANGE = 0.02;
     private static final double EDGE_OF_BOUND = 0.005;
@@ -71,12 +77,35 @@ public record Claim(
      */
     public double surplus(double predicted) {
         if (value.isPresent()) {
-            return (predicted - value.getAsDouble()) / sigma;
+            return surplus(predicted, value.getAsDouble());
         }
         if (low.isPresent() && predicted < low.getAsDouble()) {
-            return (predicted - low.getAsDouble()) / sigma;
+            return surplus(predicted, low.getAsDouble());
         }
-        return high.isPresent() && predicted > high.getAsDouble() ? (predicted - high.getAsDouble()) / sigma : 0;
+        return high.isPresent() && predicted > high.getAsDouble() ? surplus(predicted, high.getAsDouble()) : 0;
+    }
+
+    private double surplus(double predicted, double stated) {
+        return logarithmic() && predicted > 0
+                ? Math.log(predicted / stated) * stated / sigma
+                : (predicted - stated) / sigma;
+    }
+
+    /**
+     * @param from a value, SI
+     * @param to another, SI
+     * @return how far the one is from the other as this claim counts, SI
+     */
+    public double distance(double from, double to) {
+        return logarithmic() && from > 0 && to > 0 ? centre() * Math.log(to / from) : to - from;
+    }
+
+    /** @return whether the logarithm of what is claimed is normal */
+    public boolean logarithmic() {
+        return POSITIVE.matcher(path).matches()
+                && low.orElse(1) > 0
+                && value.orElse(1) > 0
+                && high.orElse(1) > 0;
     }
 
     /**
@@ -85,9 +114,10 @@ public record Claim(
      * @return natural logarithm of the likelihood but for a constant
      */
     public double logLikelihood(double predicted, double further) {
+        double doubt = logarithmic() && predicted > 0 ? further * centre() / predicted : further;
         double distance = surplus(predicted) * sigma;
-        double spread = value.isPresent() ? Math.log1p(further * further / (sigma * sigma)) : 0;
-        return -0.5 * (distance * distance / (sigma * sigma + further * further) + spread);
+        double spread = value.isPresent() ? Math.log1p(doubt * doubt / (sigma * sigma)) : 0;
+        return -0.5 * (distance * distance / (sigma * sigma + doubt * doubt) + spread);
     }
 
     /** @return the value in the middle of the claim, or the bound that there is, SI */

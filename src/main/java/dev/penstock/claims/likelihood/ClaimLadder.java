@@ -8,6 +8,7 @@ import dev.penstock.errors.InvalidInput;
 import dev.penstock.errors.PenstockException;
 import dev.penstock.numerics.sampling.Evaluation;
 import dev.penstock.numerics.sampling.Ladder;
+import dev.penstock.numerics.sampling.ResponseSurface;
 import dev.penstock.numerics.sampling.Workers;
 import java.util.Arrays;
 import java.util.List;
@@ -157,21 +158,21 @@ public final class ClaimLadder implements Ladder<Sighting> {
 
     private Evaluation<Sighting> byChamber(double[] point) {
         double[] alone = alone(point);
-        return loosely(point, alone, new double[alone.length]);
+        return loosely(ResponseSurface.place(point), alone, new double[alone.length]);
     }
 
     /**
      * What the claims that are heard say of predictions that only lead the way.
      *
-     * @param point a point of the standard normal space
+     * @param place place of a point, see {@link ResponseSurface#place}
      * @param alone what the chamber alone predicts for each claim, SI; NaN where it says nothing of it
      * @param errors standard deviation of each of these numbers, SI
      */
-    Evaluation<Sighting> loosely(double[] point, double[] alone, double[] errors) {
-        double sum = 0;
+    Evaluation<Sighting> loosely(double[] place, double[] alone, double[] errors) {
+        double sum = rest.closing(place);
         for (int i = 0; i < alone.length; i++) {
             if (heard(i)) {
-                EngineOverChamber.Led led = rest.led(i, point, alone[i], doubt(i, alone[i]));
+                EngineOverChamber.Led led = rest.led(i, place, alone[i], doubt(i, alone[i]));
                 if (Double.isFinite(led.value())) {
                     double share = Double.isFinite(alone[i]) ? errors[i] * Math.abs(led.value() / alone[i]) : 0;
                     double doubt = Math.hypot(
@@ -233,17 +234,29 @@ public final class ClaimLadder implements Ladder<Sighting> {
         Candidate candidate = model.candidate(values, Map.of());
         Sighting sighting = model.sighting(values, candidate);
         double sum = limitsLogLikelihood(sighting);
-        for (int i = 0; i < model.claims().size(); i++) {
+        SharedError shared = new SharedError(claims());
+        for (int i = 0; i < claims(); i++) {
             if (!heard(i)) {
                 continue;
             }
+            Claim claim = model.claims().get(i);
             double now = logLikelihood(i, sighting);
             if (Double.isNaN(now)) {
-                failures.count("it has no " + model.claims().get(i).path());
+                failures.count("it has no " + claim.path());
                 return Evaluation.impossible();
             }
-            sum += now;
+            int sign = claim.value().isEmpty()
+                    ? 0
+                    : model.figureOf(claim)
+                            .map(f -> SharedError.sign(f.path()))
+                            .orElse(0);
+            if (sign == 0) {
+                sum += now;
+            } else {
+                double predicted = sighting.claims().get(i);
+                shared.add(sign, claim, predicted, doubtOf(i, predicted));
+            }
         }
-        return new Evaluation<>(sum, Optional.of(sighting));
+        return new Evaluation<>(sum + shared.logLikelihood(), Optional.of(sighting));
     }
 }

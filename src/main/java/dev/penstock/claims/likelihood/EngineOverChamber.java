@@ -1,6 +1,7 @@
 package dev.penstock.claims.likelihood;
 
 import dev.penstock.numerics.sampling.ResponseSurface;
+import dev.penstock.numerics.sampling.ShareSurface;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -8,20 +9,22 @@ import java.util.Optional;
 /**
  * What the whole engine does beside its chamber alone, learnt from the candidates of the prior that close: a surface of the
  * ratio of both where the chamber predicts the claimed figure, one of the figure itself where it does not (a mass, a turbine
- * power). It only leads the way; what it is off by widens what it says. Immutable.
+ * power), and one of the share that closes within its limits. It only leads the way; what it is off by widens what it says. Immutable.
  */
 final class EngineOverChamber {
 
     /** Nothing was seen yet. */
-    static final EngineOverChamber UNKNOWN = new EngineOverChamber(List.of());
+    static final EngineOverChamber UNKNOWN = new EngineOverChamber(List.of(), Optional.empty());
 
     /** A surface, and whether it is one of a ratio to what the chamber alone predicts. */
     private record Learnt(ResponseSurface surface, boolean ratio) {}
 
     private final List<Optional<Learnt>> claims;
+    private final Optional<ShareSurface> closing;
 
-    private EngineOverChamber(List<Optional<Learnt>> claims) {
+    private EngineOverChamber(List<Optional<Learnt>> claims, Optional<ShareSurface> closing) {
         this.claims = List.copyOf(claims);
+        this.closing = closing;
     }
 
     /**
@@ -50,7 +53,18 @@ final class EngineOverChamber {
                             ? Optional.empty()
                             : ResponseSurface.of(points, values).map(s -> new Learnt(s, ofChamber)));
         }
-        return new EngineOverChamber(claims);
+        double[] kept = seen.stream()
+                .mapToDouble(s -> s.map(e -> Math.exp(ClaimLadder.limitsLogLikelihood(e))).orElse(0.0))
+                .toArray();
+        return new EngineOverChamber(claims, Optional.of(ShareSurface.of(points, kept)));
+    }
+
+    /**
+     * @param place place of a point, see {@link ResponseSurface#place}
+     * @return natural logarithm of the share of engines there that close within their limits, about
+     */
+    double closing(double[] place) {
+        return closing.map(c -> Math.log(c.value(place))).orElse(0.0);
     }
 
     /**
@@ -63,17 +77,17 @@ final class EngineOverChamber {
 
     /**
      * @param claim number of a claim
-     * @param point a point of the standard normal space
+     * @param place place of a point, see {@link ResponseSurface#place}
      * @param alone what the chamber alone predicts, SI; NaN where it says nothing of it
      * @param doubt how far the engine may be from that where nothing better was learnt, SI
      */
-    Led led(int claim, double[] point, double alone, double doubt) {
+    Led led(int claim, double[] place, double alone, double doubt) {
         Optional<Learnt> learnt = claims.isEmpty() ? Optional.empty() : claims.get(claim);
         if (learnt.isEmpty() || learnt.get().ratio() && !Double.isFinite(alone)) {
             return new Led(alone, doubt);
         }
         double scale = learnt.get().ratio() ? alone : 1;
-        double value = learnt.get().surface().value(point);
+        double value = learnt.get().surface().value(place);
         double error = learnt.get().surface().error(value) * Math.abs(scale);
         return learnt.get().ratio() && error > doubt ? new Led(alone, doubt) : new Led(value * scale, error);
     }

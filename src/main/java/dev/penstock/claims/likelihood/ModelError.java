@@ -1,5 +1,6 @@
 package dev.penstock.claims.likelihood;
 
+import dev.penstock.cycles.questions.BuiltEngineMiss;
 import dev.penstock.provenance.ModelCard;
 import java.util.List;
 
@@ -19,11 +20,9 @@ public final class ModelError {
     /** Sea-level impulse and thrust, over nine engines of the same page (-). */
     public static final double SEA_LEVEL = 0.025;
 
-    /**
-     * Dry mass, of logarithms, over 18 engines with pumps of docs/validation/ratings.md; the two without miss by less and are too few for a
-     * number of their own (-).
-     */
-    public static final double MASS = 0.22;
+    /** Dry mass, of logarithms, as bands of any engine have it (-): stated there alone. */
+    public static final double MASS =
+            BuiltEngineMiss.of("engine.mass_kg", false).orElseThrow().whole();
 
     public static final ModelCard CARD = new ModelCard(
             "claims.model-error",

@@ -80,13 +80,14 @@ public final class ScoutedLadder implements Ladder<Sighting> {
     }
 
     private Evaluation<Sighting> scouted(double[] point) {
+        double[] place = ResponseSurface.place(point);
         double[] predicted = new double[surfaces.size()];
         double[] errors = new double[surfaces.size()];
         for (int i = 0; i < predicted.length; i++) {
             Optional<ResponseSurface> surface = surfaces.get(i);
-            predicted[i] = surface.isPresent() ? surface.get().value(point) : Double.NaN;
+            predicted[i] = surface.isPresent() ? surface.get().value(place) : Double.NaN;
             errors[i] = surface.isPresent() ? surface.get().error(predicted[i]) : 0;
         }
-        return ladder.loosely(point, predicted, errors);
+        return ladder.loosely(place, predicted, errors);
     }
 }

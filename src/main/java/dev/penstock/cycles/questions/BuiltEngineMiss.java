@@ -116,8 +116,8 @@ public record BuiltEngineMiss(String quantity, double share, int figures) {
         return Math.sqrt(Math.max(0, whole() * whole() - logarithms.getPopulationVariance()));
     }
 
-    /** Miss with what so few figures leave open (-): the standard deviation whose normal 95th percentile is that of Student's. */
-    private double whole() {
+    /** @return miss with what so few figures leave open (-): the standard deviation whose normal 95th percentile is that of Student's */
+    public double whole() {
         return share
                 * new TDistribution(null, figures).inverseCumulativeProbability(0.95)
                 / NORMAL.inverseCumulativeProbability(0.95);

@@ -40,11 +40,14 @@ record Particle<T>(double[] point, List<Evaluation<T>> evaluations, int ancestor
         return -0.5 * sum;
     }
 
-    /** Logarithm of the bridge between a level and the one before it. */
-    static double bridge(double before, double now, double temper) {
-        if (now == Double.NEGATIVE_INFINITY || before == Double.NEGATIVE_INFINITY) {
-            return Double.NEGATIVE_INFINITY;
-        }
-        return (1 - temper) * before + temper * now;
+    /** What it gains by a level over the one below. */
+    double gain(int level) {
+        double now = logLikelihood(level);
+        return now == Double.NEGATIVE_INFINITY ? now : now - logLikelihood(level - 1);
+    }
+
+    /** The same as far as it is known below a level. */
+    Particle<T> below(int level) {
+        return evaluations.size() == level ? this : new Particle<>(point, evaluations.subList(0, level), ancestor);
     }
 }

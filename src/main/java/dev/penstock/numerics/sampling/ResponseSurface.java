@@ -34,7 +34,7 @@ public final class ResponseSurface {
     private static final double LEAST_ABOVE_TERMS = 1.2;
 
     /** What a surface is made of: as much as the values settle. */
-    private enum Terms {
+    enum Terms {
         STRAIGHT,
         SQUARES,
         ALL;
@@ -48,14 +48,12 @@ public final class ResponseSurface {
                     };
         }
 
-        double[] row(double[] point) {
-            int d = point.length;
-            double[] t = new double[d];
+        double[] row(double[] t) {
+            int d = t.length;
             double[] row = new double[count(d)];
             int k = 0;
             row[k++] = 1;
             for (int i = 0; i < d; i++) {
-                t[i] = 2 * NORMAL.cumulativeProbability(point[i]) - 1;
                 row[k++] = t[i];
             }
             for (int i = 0; i < d && this != STRAIGHT; i++) {
@@ -108,7 +106,8 @@ public final class ResponseSurface {
         int fitted = at.size() - (at.size() + HELD - 1) / HELD;
         for (Terms terms : List.of(Terms.ALL, Terms.SQUARES, Terms.STRAIGHT)) {
             if (fitted > 0 && fitted >= LEAST_ABOVE_TERMS * terms.count(at.get(0).length)) {
-                return fitted(terms, at.stream().map(terms::row).toList(), known);
+                return fitted(
+                        terms, at.stream().map(ResponseSurface::place).map(terms::row).toList(), known);
             }
         }
         return Optional.empty();
@@ -144,10 +143,22 @@ public final class ResponseSurface {
 
     /**
      * @param point a point of the standard normal space
+     * @return where it stands for every surface: twice the probability of each coordinate, less one
+     */
+    public static double[] place(double[] point) {
+        double[] t = new double[point.length];
+        for (int i = 0; i < t.length; i++) {
+            t[i] = 2 * NORMAL.cumulativeProbability(point[i]) - 1;
+        }
+        return t;
+    }
+
+    /**
+     * @param place place of a point
      * @return the quantity there, about
      */
-    public double value(double[] point) {
-        double[] row = terms.row(point);
+    public double value(double[] place) {
+        double[] row = terms.row(place);
         double sum = 0;
         for (int k = 0; k < row.length; k++) {
             sum += coefficients[k] * row[k];

@@ -23,6 +23,10 @@ public record SamplerEffort(
         long seed) {
 
     private static final int FEWEST = 8;
+    /** Moves of the first level for one of the second: it costs next to nothing. */
+    private static final int FIRST_CHAIN = 10;
+    /** Moves of any further level for one of the level above. */
+    private static final int CHAIN = 2;
 
     public SamplerEffort {
         particles = List.copyOf(particles);
@@ -45,24 +49,43 @@ public record SamplerEffort(
     }
 
     /**
-     * The usual effort: half of the points stay effective at each step, two to six sweeps after it, eight at the end.
+     * @param level a level, from 1
+     * @return moves of the level below that make one of this level
+     */
+    int chain(int level) {
+        return level == 1 ? FIRST_CHAIN : CHAIN;
+    }
+
+    /**
+     * The usual effort: half of the points stay effective at each step, one to six sweeps after it, four at the end, all of them kept.
      *
      * @param seed what the random numbers start from
      * @param particles points at each level
      * @return the effort
      */
     public static SamplerEffort usual(long seed, Integer... particles) {
-        return new SamplerEffort(List.of(particles), 0.5, 2, 6, 8, 4, seed);
+        return new SamplerEffort(List.of(particles), 0.5, 1, 6, 4, 4, seed);
     }
 
     /**
-     * A first answer: larger steps, one or two sweeps after each, two at the end. The evidence says itself how rough it is.
+     * A second answer beside one at the usual effort: no more than three sweeps after each step, two at the end.
+     *
+     * @param seed what the random numbers start from
+     * @param particles points at each level
+     * @return the effort
+     */
+    public static SamplerEffort light(long seed, Integer... particles) {
+        return new SamplerEffort(List.of(particles), 0.5, 1, 3, 2, 2, seed);
+    }
+
+    /**
+     * A first answer: larger steps, one sweep after each, one at the end. The evidence says itself how rough it is.
      *
      * @param seed what the random numbers start from
      * @param particles points at each level
      * @return the effort
      */
     public static SamplerEffort swift(long seed, Integer... particles) {
-        return new SamplerEffort(List.of(particles), 0.3, 1, 2, 2, 2, seed);
+        return new SamplerEffort(List.of(particles), 0.3, 1, 1, 1, 1, seed);
     }
 }

@@ -12,18 +12,23 @@ import dev.penstock.claims.likelihood.Sighting;
 import dev.penstock.claims.prior.MainUnknowns;
 import dev.penstock.cycles.Concepts;
 import dev.penstock.errors.FailureTally;
+import dev.penstock.numerics.LowDiscrepancy;
 import dev.penstock.numerics.sampling.Evaluation;
 import dev.penstock.numerics.sampling.SampledPosterior;
 import dev.penstock.numerics.sampling.SamplerEffort;
+import dev.penstock.numerics.sampling.Streams;
 import dev.penstock.numerics.sampling.TemperedSampler;
 import dev.penstock.numerics.sampling.Workers;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.concurrent.ConcurrentHashMap;
+import org.apache.commons.math3.distribution.NormalDistribution;
 
 /**
  * Simulation-based calibration [talts-2018]: engines drawn from the prior, claims made from them with noise, and the share of
@@ -52,6 +57,12 @@ public final class Calibration {
             """;
 
     private static final int LEARNT = 64;
+    /** Whether its limits keep an engine, and the errors of two claims. */
+    private static final int FURTHER = 3;
+
+    private static final int MOST = 4096;
+    private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
+    private static final Map<Integer, List<double[]>> EVEN = new ConcurrentHashMap<>();
 
     private final String cycle;
     private final int points;
@@ -89,12 +100,12 @@ public final class Calibration {
         return new ClaimsReader(Concepts.FLUIDS).parse("drawn.toml", text, Map.of());
     }
 
-    /** Shares of the samples below the truth, by figure, one for each engine. */
-    public Map<String, List<Double>> run(int engines, long seed) {
+    /** Shares of the samples below the truth, by figure, one for each engine that can be. */
+    public Map<String, List<Double>> run(int engines) {
         Map<String, List<Double>> shares = new LinkedHashMap<>();
         RANKED.forEach(path -> shares.put(path, new ArrayList<>()));
         for (int e = 0; e < engines; e++) {
-            List<Double> one = engine(seed + e);
+            List<Double> one = engine(e);
             for (int i = 0; i < one.size(); i++) {
                 shares.get(RANKED.get(i)).add(one.get(i));
             }
@@ -102,22 +113,37 @@ public final class Calibration {
         return shares;
     }
 
-    /** One engine: share of the samples below the truth for each ranked figure. The seed alone decides which engine it is. */
-    public List<Double> engine(long seed) {
-        SplittableRandom random = new SplittableRandom(seed);
-        Sighting truth = drawn(model, found.claims(), random);
+    /**
+     * One engine: share of the samples below the truth for each ranked figure; none if it does not close or misses its limits. The number
+     * alone decides which engine it is: the engines lie as evenly over prior and errors of the claims as Sobol's points, so that few of
+     * them already have the means that many random ones would have.
+     *
+     * @param number number of the engine, from 0
+     */
+    public List<Double> engine(int number) {
+        int unknowns = model.unknowns().size();
+        double[] even = EVEN.computeIfAbsent(unknowns + FURTHER, d -> LowDiscrepancy.shifted(d, MOST, new SplittableRandom(1)))
+                .get(number);
+        double[] point = new double[unknowns];
+        Arrays.setAll(point, i -> NORMAL.inverseCumulativeProbability(even[i]));
+        Optional<Sighting> drawn = drawn(model, found.claims(), point, even[unknowns]);
+        if (drawn.isEmpty()) {
+            return List.of();
+        }
+        SplittableRandom random = new Streams(1).of(number);
+        Sighting truth = drawn.get();
         double[] claimed = new double[2];
         for (int i = 0; i < claimed.length; i++) {
             double sigma = model.claims().get(i).sigma();
             double whole =
                     Math.hypot(sigma, found.claims().get(i).of(truth.claims().get(i)));
-            claimed[i] = truth.claims().get(i) + whole * random.nextGaussian();
+            claimed[i] = truth.claims().get(i) + whole * NORMAL.inverseCumulativeProbability(even[unknowns + 1 + i]);
         }
         ClaimsFile stated = file(claimed[0], Math.max(0.05, claimed[1]));
         EngineModel judged = new EngineModel(JudgeTest.WORKSHOP, stated, kind, model.unknowns(), WatchList.of(stated));
         SampledPosterior<Sighting> posterior = new TemperedSampler<>(
                         learnt.against(judged),
-                        SamplerEffort.usual(seed, 8 * points, 2 * points, points),
+                        usual(number),
                         workers,
                         () -> false,
                         n -> {})
@@ -125,22 +151,16 @@ public final class Calibration {
         return ranks(judged, truth, posterior, random);
     }
 
-    /** From the prior, as far as it closes, with the likelihood of its limits. */
-    private static Sighting drawn(EngineModel model, List<Doubt> doubts, SplittableRandom random) {
-        ClaimLadder prior = new ClaimLadder(model, doubts, new FailureTally());
-        while (true) {
-            double[] point = new double[model.unknowns().size()];
-            for (int i = 0; i < point.length; i++) {
-                point[i] = random.nextGaussian();
-            }
-            Evaluation<Sighting> evaluation = prior.evaluate(1, point);
-            if (evaluation.possible()) {
-                Sighting sighting = evaluation.detail().orElseThrow();
-                if (random.nextDouble() < Math.exp(ClaimLadder.limitsLogLikelihood(sighting))) {
-                    return sighting;
-                }
-            }
-        }
+    /** What a judgement spends on a kind of engine. */
+    private SamplerEffort usual(long seed) {
+        JudgeEffort effort = new JudgeEffort(points, seed);
+        return SamplerEffort.usual(seed, effort.scouts(points), effort.chambers(points), points);
+    }
+
+    /** At a point of the prior, as far as it closes, with the likelihood of its limits. */
+    private static Optional<Sighting> drawn(EngineModel model, List<Doubt> doubts, double[] point, double chance) {
+        Evaluation<Sighting> evaluation = new ClaimLadder(model, doubts, new FailureTally()).evaluate(1, point);
+        return evaluation.detail().filter(s -> chance < Math.exp(ClaimLadder.limitsLogLikelihood(s)));
     }
 
     private static List<Double> ranks(

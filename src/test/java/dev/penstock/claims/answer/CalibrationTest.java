@@ -20,7 +20,7 @@ class CalibrationTest {
     @Test
     void theTruthIsAsLikelyInOnePartOfTheSamplesAsInAnother() {
         Workers workers = (count, work) -> IntStream.range(0, count).parallel().forEach(work);
-        Map<String, List<Double>> shares = new Calibration("pressure-fed", 16, workers).run(15, 1);
+        Map<String, List<Double>> shares = new Calibration("pressure-fed", 16, workers).run(15);
         shares.forEach((path, list) -> assertThat(Calibration.chiSquare(list, BINS))
                 .as(path + " " + list)
                 .isLessThan(MOST));

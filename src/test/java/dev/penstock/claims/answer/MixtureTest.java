@@ -1,6 +1,7 @@
 package dev.penstock.claims.answer;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import dev.penstock.claims.likelihood.Hypothesis;
 import dev.penstock.claims.likelihood.Sighting;
@@ -39,12 +40,18 @@ class MixtureTest {
     @Test
     void kindsThatAFirstAnswerRulesOutAreNotFollowed() {
         assertThat(new Mixture(List.of(seen(-3, 0.1), seen(-6, 0.1), seen(-9, 0.1), seen(-9, 1.5), inVain(), KIND))
-                        .hopeful())
-                .containsExactly(true, true, false, true, false, true);
+                        .hopes())
+                .satisfiesExactly(
+                        h -> assertThat(h).isEqualTo(1),
+                        h -> assertThat(h).isCloseTo(Math.exp(-3 + 3 * Math.hypot(0.1, 0.1)), within(1e-12)),
+                        h -> assertThat(h).isZero(),
+                        h -> assertThat(h).isCloseTo(Math.exp(-6 + 3 * Math.hypot(1.5, 0.1)), within(1e-12)),
+                        h -> assertThat(h).isZero(),
+                        h -> assertThat(h).isEqualTo(1));
     }
 
     @Test
     void whereNothingWasFoundAllAreTriedAgain() {
-        assertThat(new Mixture(List.of(inVain(), KIND)).hopeful()).containsExactly(true, true);
+        assertThat(new Mixture(List.of(inVain(), KIND)).hopes()).containsExactly(1.0, 1.0);
     }
 }

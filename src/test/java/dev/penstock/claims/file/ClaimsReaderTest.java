@@ -91,6 +91,23 @@ class ClaimsReaderTest {
         assertThat(ratio.logLikelihood(90, 0)).isLessThan(-20);
     }
 
+    /** Half and twice a mass are as far from it; a prediction of nothing is not likely. By hand: ln 2 · 100/10/1.645 deviations. */
+    @Test
+    void aMassErrsByFactors() {
+        Claim mass = parse(
+                        """
+                [claims."engine.mass"]
+                value = "100 kg"
+                within = "10 kg"
+                """)
+                .claims()
+                .get(0);
+        assertThat(mass.logLikelihood(50, 0)).isCloseTo(mass.logLikelihood(200, 0), within(1e-9));
+        assertThat(mass.surplus(200)).isCloseTo(Math.log(2) * 100 / 10 * Claim.NINETY, within(1e-9));
+        assertThat(mass.logLikelihood(200, 40)).isCloseTo(mass.logLikelihood(50, 10), within(1e-9));
+        assertThat(mass.distance(100, 50)).isCloseTo(-mass.distance(100, 200), within(1e-9));
+    }
+
     @Test
     void changesReachClaimsAndWhatIsGiven() {
         String text =

@@ -34,7 +34,7 @@ class ResponseSurfaceTest {
         ResponseSurface surface = ResponseSurface.of(POINTS, values(shaped)).orElseThrow();
         double[] elsewhere = {0.4, -1.3, 0.9, 0.1};
         double expected = shaped.applyAsDouble(elsewhere);
-        assertThat(surface.value(elsewhere)).isCloseTo(expected, within(1e-9 * expected));
+        assertThat(surface.value(ResponseSurface.place(elsewhere))).isCloseTo(expected, within(1e-9 * expected));
         assertThat(surface.error(expected)).isLessThan(1e-9 * expected);
     }
 

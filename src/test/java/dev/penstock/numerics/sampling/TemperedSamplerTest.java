@@ -152,52 +152,6 @@ class TemperedSamplerTest {
         assertThat(posterior.logEvidence()).isCloseTo(Math.log(sums[0]), within(4 * posterior.evidenceError()));
     }
 
-    /** Led back from the posterior of two likelihoods to that of the first alone, in closed form too. */
-    @Test
-    void aLikelihoodThatIsLetGoOf() {
-        double s1 = 0.3;
-        double s2 = 0.1;
-        int d = 3;
-        ToDoubleFunction<double[]> first = x -> normal(x[0] + x[1] + x[2] - 3, s1);
-        ToDoubleFunction<double[]> second = x -> normal(x[0] - x[2] - 1, s2);
-        SampledPosterior<double[]> both = ofPoints(d, x -> first.applyAsDouble(x) + second.applyAsDouble(x))
-                .run();
-        SampledPosterior<double[]> alone = ofPoints(d, first).relaxed(both, second);
-        double error = 1 / Math.sqrt(alone.effective());
-        double[] sums = new double[3];
-        for (SampledPosterior.Sample<double[]> s : alone.samples()) {
-            List<Double> x = s.point();
-            sums[0] += (x.get(0) + x.get(1) + x.get(2)) / alone.samples().size();
-            sums[1] += (x.get(0) - x.get(2)) / alone.samples().size();
-            sums[2] += Math.pow(x.get(0) - x.get(2), 2) / alone.samples().size();
-        }
-        assertThat(sums[0]).isCloseTo(3 * d / (d + s1 * s1), within(4 * s1 * error));
-        assertThat(sums[1]).isCloseTo(0, within(4 * Math.sqrt(2) * error));
-        assertThat(sums[2]).isCloseTo(2, within(4 * 2 * Math.sqrt(2) * error));
-        assertThat(alone.effective()).isGreaterThan(200);
-        assertThat(alone.logEvidence()).isCloseTo(normal(3, Math.sqrt(d + s1 * s1)), within(4 * alone.evidenceError()));
-    }
-
-    private static TemperedSampler<double[]> ofPoints(int dimensions, ToDoubleFunction<double[]> likelihood) {
-        Ladder<double[]> ladder = new Ladder<>() {
-            @Override
-            public int dimensions() {
-                return dimensions;
-            }
-
-            @Override
-            public int levels() {
-                return 1;
-            }
-
-            @Override
-            public Evaluation<double[]> evaluate(int level, double[] point) {
-                return new Evaluation<>(likelihood.applyAsDouble(point), Optional.of(point));
-            }
-        };
-        return new TemperedSampler<>(ladder, SamplerEffort.usual(9, 1500), Workers.HERE, () -> false, n -> {});
-    }
-
     /** Two narrow modes far apart: both are found, with half of the samples each. */
     @Test
     void bothOfTwoModesAreFound() {
