@@ -21,7 +21,6 @@ import java.util.function.BiFunction;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 
-
 /** Judges claims. One object judges once; not thread-safe, but its work is done by as many threads as the workers have. */
 public final class Judge {
 

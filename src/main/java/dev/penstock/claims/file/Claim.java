@@ -40,7 +40,8 @@ public record Claim(
     public static final double NINETY = 1.6448536269514722;
 
     /** Masses of engines and vehicles and what is divided by one; a payload may come out below nothing. */
-    private static final Pattern POSITIVE = Pattern.compile("(engine|vehicle)\\.(?!payload|mass_flow).*(mass|thrust_to_weight).*");
+    private static final Pattern POSITIVE =
+            Pattern.compile("(engine|vehicle)\\.(?!payload|mass_flow).*(mass|thrust_to_weight).*");
 
     private static final double EDGE_OF_RANGE = 0.02;
     private static final double EDGE_OF_BOUND = 0.005;
@@ -102,10 +103,7 @@ public record Claim(
 
     /** @return whether the logarithm of what is claimed is normal */
     public boolean logarithmic() {
-        return POSITIVE.matcher(path).matches()
-                && low.orElse(1) > 0
-                && value.orElse(1) > 0
-                && high.orElse(1) > 0;
+        return POSITIVE.matcher(path).matches() && low.orElse(1) > 0 && value.orElse(1) > 0 && high.orElse(1) > 0;
     }
 
     /**

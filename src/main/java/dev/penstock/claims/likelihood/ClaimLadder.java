@@ -247,9 +247,7 @@ public final class ClaimLadder implements Ladder<Sighting> {
             }
             int sign = claim.value().isEmpty()
                     ? 0
-                    : model.figureOf(claim)
-                            .map(f -> SharedError.sign(f.path()))
-                            .orElse(0);
+                    : model.figureOf(claim).map(f -> SharedError.sign(f.path())).orElse(0);
             if (sign == 0) {
                 sum += now;
             } else {

@@ -54,7 +54,8 @@ final class EngineOverChamber {
                             : ResponseSurface.of(points, values).map(s -> new Learnt(s, ofChamber)));
         }
         double[] kept = seen.stream()
-                .mapToDouble(s -> s.map(e -> Math.exp(ClaimLadder.limitsLogLikelihood(e))).orElse(0.0))
+                .mapToDouble(s ->
+                        s.map(e -> Math.exp(ClaimLadder.limitsLogLikelihood(e))).orElse(0.0))
                 .toArray();
         return new EngineOverChamber(claims, Optional.of(ShareSurface.of(points, kept)));
     }

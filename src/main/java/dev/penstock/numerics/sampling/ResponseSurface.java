@@ -107,7 +107,9 @@ public final class ResponseSurface {
         for (Terms terms : List.of(Terms.ALL, Terms.SQUARES, Terms.STRAIGHT)) {
             if (fitted > 0 && fitted >= LEAST_ABOVE_TERMS * terms.count(at.get(0).length)) {
                 return fitted(
-                        terms, at.stream().map(ResponseSurface::place).map(terms::row).toList(), known);
+                        terms,
+                        at.stream().map(ResponseSurface::place).map(terms::row).toList(),
+                        known);
             }
         }
         return Optional.empty();

@@ -49,6 +49,7 @@ public final class TemperedSampler<T> {
     private final int[] evaluations;
     /** Samples of each level that moves take their differences from. */
     private final List<List<double[]>> past = new ArrayList<>();
+
     private int impossible;
     private int stage;
     private double logEvidence;

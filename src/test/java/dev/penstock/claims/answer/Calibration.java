@@ -122,7 +122,8 @@ public final class Calibration {
      */
     public List<Double> engine(int number) {
         int unknowns = model.unknowns().size();
-        double[] even = EVEN.computeIfAbsent(unknowns + FURTHER, d -> LowDiscrepancy.shifted(d, MOST, new SplittableRandom(1)))
+        double[] even = EVEN.computeIfAbsent(
+                        unknowns + FURTHER, d -> LowDiscrepancy.shifted(d, MOST, new SplittableRandom(1)))
                 .get(number);
         double[] point = new double[unknowns];
         Arrays.setAll(point, i -> NORMAL.inverseCumulativeProbability(even[i]));
@@ -141,13 +142,8 @@ public final class Calibration {
         }
         ClaimsFile stated = file(claimed[0], Math.max(0.05, claimed[1]));
         EngineModel judged = new EngineModel(JudgeTest.WORKSHOP, stated, kind, model.unknowns(), WatchList.of(stated));
-        SampledPosterior<Sighting> posterior = new TemperedSampler<>(
-                        learnt.against(judged),
-                        usual(number),
-                        workers,
-                        () -> false,
-                        n -> {})
-                .run();
+        SampledPosterior<Sighting> posterior =
+                new TemperedSampler<>(learnt.against(judged), usual(number), workers, () -> false, n -> {}).run();
         return ranks(judged, truth, posterior, random);
     }
 
