@@ -125,6 +125,11 @@ public record PartKey(PartKind kind, String id, String label, String noun, Strin
         return of(PartKind.MOTOR, shaft.id(), "motor of the " + shaft.title());
     }
 
+    /** Feeds all motors of an engine; it is drawn with them. */
+    public static PartKey battery() {
+        return of(PartKind.BATTERY, "motors", "battery");
+    }
+
     /** Turns a boost pump on liquid from behind the main pump. */
     public static PartKey hydraulicTurbine(Side side) {
         return of(PartKind.TURBINE, side.key() + "_boost", side.key() + " hydraulic turbine");

@@ -20,6 +20,7 @@ public enum PartKind {
     NOZZLE,
     EXHAUST,
     MOTOR,
+    BATTERY,
     BOTTLE,
     REGULATOR,
     HEATER;

@@ -177,31 +177,35 @@ public final class LineChart {
         return marker;
     }
 
-    /** The axis is as long as its curves and level lines are, and never so short that its figures are all the same. */
-    private static void includeLevels(NumberAxis range, Panel panel) {
-        DoubleSummaryStatistics all = Stream.concat(
+    /** The axis is as long as its curves, bands and level lines are, and never so short that its figures are all the same. */
+    private static void fit(NumberAxis range, Panel panel) {
+        DoubleSummaryStatistics all = Stream.of(
                         panel.curves().stream()
                                 .flatMap(c -> c.points().stream())
                                 .map(Curve.Point::y),
-                        panel.levels().stream().map(Level::at))
+                        panel.bands().stream()
+                                .flatMap(b -> b.edges().stream())
+                                .flatMap(e -> Stream.of(e.low(), e.high())),
+                        panel.levels().stream().map(Level::at),
+                        panel.fromZero() ? Stream.of(0.0) : Stream.<Double>empty())
+                .flatMap(values -> values)
                 .filter(Double::isFinite)
                 .mapToDouble(y -> y)
                 .summaryStatistics();
         if (all.getCount() == 0) {
             return;
         }
-        double least = LEAST_SPAN * Math.max(Math.abs(all.getMax()), Math.abs(all.getMin()));
-        if (panel.levels().isEmpty() && all.getMax() - all.getMin() > least) {
-            return;
-        }
-        if (panel.levels().isEmpty()) {
+        double least = Math.max(LEAST_SPAN * Math.max(Math.abs(all.getMax()), Math.abs(all.getMin())), 1e-9);
+        double span = all.getMax() - all.getMin();
+        if (span <= least) {
             // What a solver leaves is no slope: the axis is as long as anybody would read.
             double middle = 0.5 * (all.getMax() + all.getMin());
-            range.setRange(middle - Math.max(least, 1e-9), middle + Math.max(least, 1e-9));
-            return;
+            range.setRange(middle - least, middle + least);
+        } else if (!panel.levels().isEmpty()) {
+            double room = 0.06 * span;
+            double low = panel.fromZero() && all.getMin() == 0 ? 0 : all.getMin() - room;
+            range.setRange(low, all.getMax() + 2 * room);
         }
-        double room = 0.06 * Math.max(all.getMax() - all.getMin(), 1e-9 * Math.abs(all.getMax()));
-        range.setRange(panel.fromZero() ? Math.min(0, all.getMin()) : all.getMin() - room, all.getMax() + 2 * room);
     }
 
     private static ValueMarker marker(Level level, boolean left, boolean below) {
@@ -277,7 +281,7 @@ public final class LineChart {
         if (!panel.bands().isEmpty()) {
             addBands(plot, panel.bands());
         }
-        includeLevels(range, panel);
+        fit(range, panel);
         // Neighbouring levels have their labels at opposite ends, so that none lies on another, and outside of both
         // lines.
         for (int i = 0; i < panel.levels().size(); i++) {

@@ -16,7 +16,8 @@ import java.util.Optional;
 
 /**
  * An engine as its diagrams show it: the parts and stations of the balance, and beside them what the balance keeps in other
- * results: what turns boost pumps, with the liquid that passes a main pump twice, and what keeps tanks under pressure.
+ * results: what turns boost pumps, with the liquid that passes a main pump twice, what keeps tanks under pressure, the battery of
+ * motors, and what keeps the end of the nozzle from burning.
  */
 public final class DrawnEngine {
 
@@ -25,6 +26,7 @@ public final class DrawnEngine {
     final List<StationPlate> plates = new ArrayList<>();
     final List<FlowDiagram.Shaft> shafts;
     private final Map<String, String> notes = new LinkedHashMap<>();
+    private final Map<String, String> signs = new LinkedHashMap<>();
 
     private DrawnEngine(List<Component> components, List<Station> stations, List<FlowDiagram.Shaft> shafts) {
         this.components = new ArrayList<>(components);
@@ -41,6 +43,10 @@ public final class DrawnEngine {
         DrawnEngine drawn = of(withShaftPower(balance), balance.stations(), shafts(balance));
         BoostDrives.add(balance, drawn);
         Pressurant.add(balance, drawn);
+        Battery.add(balance, drawn);
+        NozzleWall.Drawn nozzle = NozzleWall.of(balance);
+        drawn.note(PartKey.NOZZLE, nozzle.caption());
+        drawn.signs.put(PartKey.NOZZLE.id(), nozzle.wall().sign());
         return drawn;
     }
 
@@ -123,6 +129,11 @@ public final class DrawnEngine {
     /** What is written beside a part instead of its usual figure. */
     void note(PartKey key, String note) {
         notes.put(key.id(), note);
+    }
+
+    /** SVG elements of a part's sign: that of its kind, and what it has of its own. */
+    String sign(Component component, String colour) {
+        return Symbols.of(component.kind(), colour) + signs.getOrDefault(component.id(), "");
     }
 
     /** The figure to read beside a part; empty if its plates say all. */

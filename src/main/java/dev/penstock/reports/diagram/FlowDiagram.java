@@ -132,6 +132,7 @@ public final class FlowDiagram {
                         component,
                         engine.figure(component, states),
                         isFitting(component),
+                        engine.sign(component, Symbols.inkOf(component, ink).rgb()),
                         Symbols.inkOf(component, ink));
             });
         }

@@ -50,9 +50,9 @@ final class Link {
         return station.filter(s -> s.course() == StationPlate.Course.DRAWN_OFF).isPresent();
     }
 
-    /** Joins two nodes by a shaft, the one that flow reaches first above, a source above what has none. */
+    /** Joins two nodes by a shaft, the one that flow reaches first above; what no flow reaches stands above what it turns. */
     static void shaft(Node one, Node other) {
-        boolean turned = other.leadsTo(one) || other.up.isEmpty() && other.down.isEmpty();
+        boolean turned = other.leadsTo(one) || !other.flows() && !one.leadsTo(other);
         new Link(turned ? other : one, turned ? one : other, Optional.empty(), Optional.empty());
     }
 

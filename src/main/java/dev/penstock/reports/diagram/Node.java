@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** A box of the diagram, or the place where a long line passes a layer. Mutable while the layout is made. */
 final class Node {
@@ -56,6 +57,11 @@ final class Node {
     /** Whether it stays on top however near what it feeds is. */
     boolean onTop() {
         return component.filter(c -> c.kind() == PartKind.TANK).isPresent();
+    }
+
+    /** Whether anything flows into it or out of it. */
+    boolean flows() {
+        return Stream.concat(up.stream(), down.stream()).anyMatch(link -> link.station.isPresent());
     }
 
     /** Whether lines lead from here to another node. */

@@ -131,7 +131,7 @@ final class Pen {
         svg.append(Ink.PAPER.rgb()).append("\">").append(number).append("</text>");
     }
 
-    void component(Node node, Component component, String figure, boolean fitting, Ink ink) {
+    void component(Node node, Component component, String figure, boolean fitting, String sign, Ink ink) {
         svg.append("<g data-component=\"").append(Markup.escape(component.id())).append("\">");
         double middle = node.left() + (fitting ? 13 : 21);
         if (FlowDiagram.isJunction(component)) {
@@ -155,7 +155,7 @@ final class Pen {
         svg.append("\" style=\"fill:none;stroke:")
                 .append(ink.rgb())
                 .append(";stroke-width:1.8;stroke-linejoin:round\">");
-        svg.append(Symbols.of(component.kind(), ink.rgb())).append("</g>");
+        svg.append(sign).append("</g>");
         if (FlowDiagram.isJunction(component)) {
             svg.append("<title>").append(Markup.escape(component.label())).append("</title>");
         } else if (fitting) {

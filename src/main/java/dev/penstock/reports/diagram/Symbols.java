@@ -24,6 +24,7 @@ final class Symbols {
             case PUMP -> "<circle r=\"12\"/><path d=\"M-10.400 -6L0 12L10.400 -6\"/>";
             case TURBINE -> "<path d=\"M-4 -12L4 -12L12 12L-12 12z\"/><path d=\"M0 -12v24\"/>";
             case MOTOR -> "<circle r=\"12\"/><path d=\"M-5 5v-10l5 7l5 -7v10\"/>";
+            case BATTERY -> "<path d=\"M-12 -8h24v17h-24zM-8 -8v-3h4v3M4 -8v-3h4v3M-9 0h6M3 0h6M6 -3v6\"/>";
             case LINE -> "<path d=\"M0 -13v26M-6 -8h12M-6 8h12\"/>";
             case VALVE -> "<path d=\"M-8 -11h16l-16 22h16z\"/>";
             case ORIFICE ->

@@ -143,7 +143,12 @@ public final class EngineSlides {
                 .map(Side::key)
                 .collect(Collectors.joining(" and "));
         if (b.turbines().isEmpty()) {
-            return "Electric motors turn the pumps; batteries give " + EnergySlide.power(mainPower(b)) + ".";
+            return "Electric motors give the pumps " + EnergySlide.power(mainPower(b))
+                    + b.electric()
+                            .map(e -> "; the battery gives " + EnergySlide.power(e.batteryPower()) + " and weighs "
+                                    + Notation.MASS.writeWithUnit(e.batteryMass()))
+                            .orElse("")
+                    + ".";
         }
         return b.turbines().stream()
                         .map(t -> Notation.TEMPERATURE.writeWithUnit(t.inlet().temperature()) + " gas gives the "

@@ -3,6 +3,8 @@ package dev.penstock.reports.diagram;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.penstock.cooling.design.ExtensionDesign;
+import dev.penstock.cooling.design.ExtensionKind;
 import dev.penstock.cycles.Concepts;
 import dev.penstock.cycles.concept.Side;
 import dev.penstock.cycles.origin.PartKind;
@@ -12,6 +14,7 @@ import dev.penstock.cycles.sheet.EngineBalance;
 import dev.penstock.turbomachinery.pump.PumpSizing;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -80,7 +83,7 @@ class DrawnEngineTest {
     @Test
     void motorsAreDrawnOnTheirShafts() {
         String svg = FlowDiagram.svg("d", "t", DrawnEngine.of(Concepts.balance("dotterel.toml")), Optional.empty());
-        assertThat(svg).contains("data-component=\"motor.fuel\"", "data-component=\"motor.oxidizer\"");
+        assertThat(svg).contains("data-component=\"motor.fuel\"", "data-component=\"motor.oxidizer\"", ">battery<");
     }
 
     @Test
@@ -92,5 +95,18 @@ class DrawnEngineTest {
                 .filteredOn(c -> c.kind() == PartKind.TANK)
                 .hasSize(2)
                 .allSatisfy(tank -> assertThat(tank.inlets()).hasSize(1));
+    }
+
+    @Test
+    void everyKindOfNozzleWallHasASignAndACaptionOfItsOwn() {
+        List<NozzleWall> all = List.of(NozzleWall.values());
+        assertThat(all).extracting(NozzleWall::sign).doesNotHaveDuplicates();
+        for (ExtensionKind kind : ExtensionKind.values()) {
+            NozzleWall.Drawn drawn = NozzleWall.uncooled(
+                    new ExtensionDesign(kind, "niobium-c103", OptionalDouble.empty()), OptionalDouble.of(12));
+            assertThat(drawn.wall().name()).isEqualTo(kind.name());
+            assertThat(drawn.caption()).endsWith(" from area ratio 12.0");
+        }
+        assertThat(NozzleWall.of(Concepts.balance("heron.toml")).caption()).isEqualTo("cooled by channels to the exit");
     }
 }
